@@ -1,1 +1,2 @@
+export * from './random/index.ts';
 export * from './result/index.ts';
