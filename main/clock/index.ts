@@ -1,0 +1,1 @@
+export { type Clock, systemClock } from './clock.ts';

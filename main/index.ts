@@ -1,0 +1,2 @@
+export * from './clock/index.ts';
+export * from './probe/index.ts';

@@ -1,0 +1,1 @@
+export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';

@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { linkChangeSchema, markSchema, readingSchema } from '../run/index.ts';
+import { snapshotSchema } from '../snapshot/index.ts';
+import { portInfoSchema, probeStatusSchema } from './probe-schemas.ts';
+import { recordingStatusSchema } from './run-schemas.ts';
+
+/** What the service tells every window by itself; at most about ten of a kind a second. */
+export const events = {
+  ports: z.strictObject({ ports: z.array(portInfoSchema) }),
+  probe: probeStatusSchema,
+  recording: recordingStatusSchema,
+  snapshot: snapshotSchema,
+  /** New inputs of the running run since the last such event, in order. `fromIndex` shows gaps. */
+  inputs: z.strictObject({
+    runId: z.string(),
+    fromIndex: z.number().int(),
+    inputs: z.array(z.discriminatedUnion('kind', [readingSchema, markSchema, linkChangeSchema])),
+  }),
+} as const;
+
+export type EventName = keyof typeof events;
+export type EventBody<N extends EventName> = z.output<(typeof events)[N]>;

@@ -1,0 +1,93 @@
+import { z } from 'zod';
+import { markBodySchema, runSettingsSchema } from '../run/index.ts';
+import { portInfoSchema, probeSourceSchema, probeStatusSchema } from './probe-schemas.ts';
+import {
+  exportedFileSchema,
+  recordingStatusSchema,
+  runPageSchema,
+  runSummarySchema,
+} from './run-schemas.ts';
+
+const nothing = z.strictObject({});
+const runId = z.string().min(1).max(120);
+
+/**
+ * Every request a window may make: its body and its answer, one table for both shells.
+ * `commands` says whether it changes anything: a second, viewing window may not.
+ */
+export const requests = {
+  'app/describe': {
+    commands: false,
+    body: nothing,
+    answer: z.strictObject({
+      version: z.string(),
+      modelVersion: z.string(),
+      shell: z.enum(['electron', 'loopback']),
+      platform: z.string(),
+      runsFolder: z.string(),
+      mayCommand: z.boolean(),
+    }),
+  },
+  'ports/list': {
+    commands: false,
+    body: nothing,
+    answer: z.strictObject({ ports: z.array(portInfoSchema) }),
+  },
+  'probe/status': { commands: false, body: nothing, answer: probeStatusSchema },
+  'probe/connect': {
+    commands: true,
+    body: z.strictObject({ source: probeSourceSchema }),
+    answer: probeStatusSchema,
+  },
+  'probe/disconnect': { commands: true, body: nothing, answer: nothing },
+  'run/status': { commands: false, body: nothing, answer: recordingStatusSchema },
+  'run/start': {
+    commands: true,
+    body: z.strictObject({ settings: runSettingsSchema }),
+    answer: z.strictObject({ runId: z.string() }),
+  },
+  'run/stop': { commands: true, body: nothing, answer: z.strictObject({ runId: z.string() }) },
+  'run/mark': {
+    commands: true,
+    body: z.strictObject({ mark: markBodySchema }),
+    answer: z.strictObject({ markId: z.number().int(), timeS: z.number() }),
+  },
+  'runs/list': {
+    commands: false,
+    body: nothing,
+    answer: z.strictObject({ runs: z.array(runSummarySchema) }),
+  },
+  'runs/read': {
+    commands: false,
+    body: z.strictObject({ runId, fromIndex: z.number().int().min(0) }),
+    answer: runPageSchema,
+  },
+  'runs/rename': {
+    commands: true,
+    body: z.strictObject({
+      runId,
+      name: z.string().min(1).max(120),
+      notes: z.string().max(4000),
+    }),
+    answer: runSummarySchema,
+  },
+  'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
+  'runs/import': {
+    commands: true,
+    body: z.strictObject({
+      fileName: z.string().min(1).max(255),
+      csv: z.string(),
+      settings: runSettingsSchema,
+    }),
+    answer: z.strictObject({ runId: z.string(), rejectedRows: z.array(z.string()) }),
+  },
+  'runs/export': {
+    commands: false,
+    body: z.strictObject({ runId, format: z.enum(['csv', 'csv-semicolon', 'pack']) }),
+    answer: exportedFileSchema,
+  },
+} as const;
+
+export type RequestName = keyof typeof requests;
+export type RequestBody<N extends RequestName> = z.input<(typeof requests)[N]['body']>;
+export type RequestAnswer<N extends RequestName> = z.output<(typeof requests)[N]['answer']>;

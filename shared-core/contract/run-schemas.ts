@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { runInputSchema, runSettingsSchema } from '../run/index.ts';
+import { serviceProblemSchema } from './service-problem.ts';
+
+/** One line of the run library; derived, so it can always be rebuilt from the log. */
+export const runSummarySchema = z.strictObject({
+  runId: z.string(),
+  name: z.string(),
+  notes: z.string(),
+  startedAtIso: z.string(),
+  durationS: z.number(),
+  readings: z.number().int(),
+  ended: z.enum(['clean', 'cut-off', 'recording']),
+  rehearsal: z.boolean(),
+  plateauC: z.number().nullable(),
+  heatOffCalledS: z.number().nullable(),
+  damagedRecords: z.number().int(),
+});
+
+/** A page of a recorded (or running) run's inputs, in the order the monitor saw them. */
+export const runPageSchema = z.strictObject({
+  summary: runSummarySchema,
+  settings: runSettingsSchema,
+  inputs: z.array(runInputSchema),
+  /** First input not in this page, or null at the end. */
+  nextIndex: z.number().int().nullable(),
+  /** When the run ended, or the last moment known. */
+  endS: z.number(),
+});
+
+/** What the recorder has safely on disk. `savedToS` moves only after a sync. */
+export const recordingStatusSchema = z.strictObject({
+  state: z.enum(['idle', 'recording', 'failed']),
+  runId: z.string().nullable(),
+  startedAtIso: z.string().nullable(),
+  savedToS: z.number().nullable(),
+  problem: serviceProblemSchema.nullable(),
+});
+
+/** A file for the person to keep. `text` holds CSV and JSON; `base64` holds everything else. */
+export const exportedFileSchema = z.strictObject({
+  fileName: z.string(),
+  mediaType: z.string(),
+  encoding: z.enum(['text', 'base64']),
+  content: z.string(),
+});
+
+export type RunSummary = z.infer<typeof runSummarySchema>;
+export type RunPage = z.infer<typeof runPageSchema>;
+export type RecordingStatus = z.infer<typeof recordingStatusSchema>;
+export type ExportedFile = z.infer<typeof exportedFileSchema>;

@@ -1,0 +1,27 @@
+import { z } from 'zod';
+
+/** Why a request could not be met. Words for people are made in the renderer from `kind`. */
+export const serviceProblemSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('port-permission-denied'),
+    path: z.string(),
+    platform: z.string(),
+  }),
+  z.strictObject({ kind: z.literal('port-busy'), path: z.string() }),
+  z.strictObject({ kind: z.literal('port-not-found'), path: z.string() }),
+  z.strictObject({ kind: z.literal('port-failed'), path: z.string(), message: z.string() }),
+  z.strictObject({ kind: z.literal('no-probe') }),
+  z.strictObject({ kind: z.literal('already-recording'), runId: z.string() }),
+  z.strictObject({ kind: z.literal('not-recording') }),
+  z.strictObject({ kind: z.literal('run-not-found'), runId: z.string() }),
+  z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), message: z.string() }),
+  z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
+  z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),
+  z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
+  z.strictObject({ kind: z.literal('request-invalid'), message: z.string() }),
+  z.strictObject({ kind: z.literal('viewer-may-not-command') }),
+  z.strictObject({ kind: z.literal('disconnected') }),
+  z.strictObject({ kind: z.literal('internal'), message: z.string() }),
+]);
+
+export type ServiceProblem = z.infer<typeof serviceProblemSchema>;

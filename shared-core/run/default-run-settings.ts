@@ -1,0 +1,24 @@
+import type { RunSettings } from './run-settings.ts';
+
+/**
+ * Settings for a first run: 350 mL of 9 % vol pear ferment at standard pressure, stop at 80 % vol.
+ * The 45 s reaction time is the design's default; first-fraction 2 mL is common practice, no source.
+ */
+export const defaultRunSettings: RunSettings = {
+  name: 'Pear-juice ferment',
+  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.5 },
+  rig: { description: '', plates: null, heatW: null, columnLossW: null },
+  pressure: {
+    pressureKPa: 101.325,
+    standardUncertaintyKPa: 1,
+    source: 'altitude',
+    altitudeM: 0,
+  },
+  probe: { standardUncertaintyK: 0.25, lagT90S: 15, offsetK: 0, gain: 1 },
+  leastStrengthAbv: 80,
+  stop: { kind: 'strength' },
+  firstFraction: { kind: 'minutes', minutes: 2 },
+  reactionTimeS: 45,
+  attentionCheckS: 900,
+  safetyConfirms: [],
+};

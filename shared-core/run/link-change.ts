@@ -1,0 +1,21 @@
+import { z } from 'zod';
+
+/**
+ * The probe's line went quiet or came back: unplugged, silent, computer asleep, clock stepped.
+ * Part of the record, so that a gap is never mistaken for a steady head.
+ */
+export const linkChangeSchema = z.strictObject({
+  kind: z.literal('link'),
+  timeS: z.number().nonnegative(),
+  state: z.enum(['lost', 'back']),
+  reason: z.enum([
+    'unplugged',
+    'silent',
+    'unreadable',
+    'computer-asleep',
+    'clock-stepped',
+    'probe-changed',
+  ]),
+});
+
+export type LinkChange = z.infer<typeof linkChangeSchema>;

@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { alarmViewSchema } from './alarm.ts';
+import { estimateSchema } from './estimate.ts';
+import { runEventSchema } from './run-event.ts';
+import { stageCallSchema } from './stage.ts';
+
+/** The head as measured: calibrated, with its expanded uncertainty (k = 2, JCGM 100). */
+export const headViewSchema = z.strictObject({
+  temperatureC: z.number(),
+  expandedUncertaintyK: z.number(),
+  rateKPerMin: z.number().nullable(),
+  ageS: z.number(),
+});
+
+/** Where the plateau lies at the local pressure: azeotrope to the dew temperature of the limit. */
+export const plateauBandSchema = z.strictObject({
+  pressureKPa: z.number(),
+  pressureStandardUncertaintyKPa: z.number(),
+  azeotropeC: z.number(),
+  limitC: z.number(),
+  leastStrengthAbv: z.number(),
+});
+
+/** What the head vapour is, from temperature and pressure alone. */
+export const vapourViewSchema = z.strictObject({
+  kind: z.enum(['below-azeotrope', 'ethanol-water', 'above-water']),
+  alcoholByVolume: estimateSchema.nullable(),
+  ethanolMassPercent: estimateSchema.nullable(),
+  explanation: z.string(),
+});
+
+/** When the main fraction is expected to end and what will have been collected (90 % intervals). */
+export const forecastViewSchema = z.strictObject({
+  madeS: z.number(),
+  mainFractionEndS: estimateSchema.nullable(),
+  distillateMlAtEnd: estimateSchema.nullable(),
+  potStrengthAbv: estimateSchema.nullable(),
+  potVolumeMl: estimateSchema.nullable(),
+  collectedMl: estimateSchema.nullable(),
+  wouldHelp: z.string().nullable(),
+});
+
+/** Everything the window shows of a run at one moment. */
+export const snapshotSchema = z.strictObject({
+  timeS: z.number(),
+  /** The one plain sentence at the top of Watch, and the act it asks for, if any. */
+  sentence: z.string(),
+  act: z.string().nullable(),
+  stage: stageCallSchema,
+  head: headViewSchema.nullable(),
+  plateau: plateauBandSchema,
+  vapour: vapourViewSchema.nullable(),
+  forecast: forecastViewSchema.nullable(),
+  alarms: z.array(alarmViewSchema),
+  /** Most recent last; at most the last 20. */
+  events: z.array(runEventSchema),
+  heat: z.enum(['off', 'on', 'eased', 'unknown']),
+});
+
+export type HeadView = z.infer<typeof headViewSchema>;
+export type PlateauBand = z.infer<typeof plateauBandSchema>;
+export type VapourView = z.infer<typeof vapourViewSchema>;
+export type ForecastView = z.infer<typeof forecastViewSchema>;
+export type Snapshot = z.infer<typeof snapshotSchema>;

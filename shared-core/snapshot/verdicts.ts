@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import { alarmRecordSchema } from './alarm.ts';
+import { estimateSchema } from './estimate.ts';
+import { runEventSchema } from './run-event.ts';
+import { stageSpanSchema } from './stage.ts';
+
+/** Why a stretch of readings could not be used, in words, with where it lies. */
+export const runProblemSchema = z.strictObject({
+  problem: z.string(),
+  fromS: z.number(),
+  toS: z.number().nullable(),
+});
+
+/**
+ * Everything the monitor concluded about a run. A pure function of settings and inputs, so live,
+ * replay and `npm run analyse` give the same bytes.
+ */
+export const verdictsSchema = z.strictObject({
+  stages: z.array(stageSpanSchema),
+  alarms: z.array(alarmRecordSchema),
+  forecasts: z.array(
+    z.strictObject({ madeS: z.number(), mainFractionEndS: estimateSchema.nullable() }),
+  ),
+  estimates: z.array(
+    z.strictObject({ timeS: z.number(), headVapourAbv: estimateSchema.nullable() }),
+  ),
+  events: z.array(runEventSchema),
+  verdict: z.strictObject({ mainFraction: z.boolean(), because: z.string() }),
+  problems: z.array(runProblemSchema),
+});
+
+export type RunProblem = z.infer<typeof runProblemSchema>;
+export type Verdicts = z.infer<typeof verdictsSchema>;
