@@ -35,7 +35,7 @@ export const missingWording: Readonly<Record<DocElement, string>> = {
   equation: 'shows no equation (write it, or name the method that is solved)',
   units: 'leaves the unit open of',
   range: 'states no valid range of its arguments',
-  source: 'names no source (a line "Source: …")',
+  source: 'names no source (a line "Source: …" or @see)',
   example: 'has no @example',
 };
 

@@ -24,6 +24,8 @@ export interface DocExample {
 /** A number that a caller must supply, directly or inside an object. */
 export interface NumericParameter {
   readonly name: string;
+  /** Other names under which the prose may give the unit: the object, when it holds one number. */
+  readonly aliases: readonly string[];
   readonly ownDoc: string;
 }
 
@@ -99,14 +101,21 @@ function numericParts(
   checker: ts.TypeChecker,
 ): readonly NumericParameter[] {
   const type = checker.getNonNullableType(checker.getTypeOfSymbolAtLocation(parameter, at));
-  if (isNumeric(type)) return [{ name: parameter.name, ownDoc: docOf(parameter, checker) }];
+  if (isNumeric(type)) {
+    return [{ name: parameter.name, aliases: [], ownDoc: docOf(parameter, checker) }];
+  }
   if (!(type.flags & ts.TypeFlags.Object) || checker.isArrayType(type)) return [];
-  return type
+  const numbers = type
     .getProperties()
     .filter((property) =>
       isNumeric(checker.getNonNullableType(checker.getTypeOfSymbolAtLocation(property, at))),
-    )
-    .map((property) => ({ name: property.name, ownDoc: docOf(property, checker) }));
+    );
+  const aliases = numbers.length === 1 ? [parameter.name] : [];
+  return numbers.map((property) => ({
+    name: property.name,
+    aliases,
+    ownDoc: docOf(property, checker),
+  }));
 }
 
 /** Plain `number`: a union of literals such as `9 | 10 | 11` is a choice, not a measured quantity. */

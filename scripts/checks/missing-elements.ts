@@ -8,7 +8,8 @@ export function missingElements(subject: ExportedFunction): readonly string[] {
     .map((element) => `${subject.name} ${missingWording[element]}${namesFor(element, subject)}`);
 }
 
-const equationMarks = /[=≈∝Σ∫]|\b(equation|polynomial|formula|solve[sd]?|method|rule|table)\b/i;
+const equationMarks =
+  /[=≈∝Σ∫]|\b(equation|polynomial|formula|solve[sd]?|method|rule|table|inverse( of)?|root)\b/i;
 const rangeMarks =
   /[≤≥<>…]|\b(valid|range|between|positive|finite|whole number|any)\b|\d\s*(to|–)\s*[-−]?\d/i;
 
@@ -17,7 +18,7 @@ const present: Readonly<Record<DocElement, (subject: ExportedFunction) => boolea
   equation: ({ prose }) => equationMarks.test(prose),
   units: (subject) => unitless(subject).length === 0,
   range: ({ prose, numericParameters }) => numericParameters.length === 0 || rangeMarks.test(prose),
-  source: ({ prose }) => /(^|\n)\s*(@source|Sources?:)\s*\S/.test(prose),
+  source: ({ prose }) => /(^|\n)\s*(@source|@see|Sources?:)\s*\S/.test(prose),
   example: ({ examples }) => examples.length > 0,
 };
 
@@ -31,8 +32,10 @@ function namesFor(element: DocElement, subject: ExportedFunction): string {
 
 function unitless({ numericParameters, prose }: ExportedFunction): readonly NumericParameter[] {
   return numericParameters.filter(
-    ({ name, ownDoc }) =>
-      !namesItsUnit(name) && !hasBracket(ownDoc) && !hasBracketAfter(name, prose),
+    ({ name, aliases, ownDoc }) =>
+      !namesItsUnit(name) &&
+      !hasBracket(ownDoc) &&
+      ![name, ...aliases].some((word) => hasBracketAfter(word, prose)),
   );
 }
 

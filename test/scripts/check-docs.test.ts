@@ -22,7 +22,7 @@ describe('checkDocs', () => {
         `${bare}: bareFormula shows no equation (write it, or name the method that is solved)`,
         `${bare}: bareFormula leaves the unit open of "drift" (end the name in a unit or write the unit in brackets)`,
         `${bare}: bareFormula states no valid range of its arguments`,
-        `${bare}: bareFormula names no source (a line "Source: …")`,
+        `${bare}: bareFormula names no source (a line "Source: …" or @see)`,
         `${bare}: bareFormula has no @example`,
         `${wrong(7)}: wrongExamples(4) gives 2, not 2.1 ± 0.05`,
         `${wrong(8)}: wrongExamples(-1) gives NaN, not null`,
