@@ -1,0 +1,3 @@
+export { contentSecurityPolicy, securityHeaders } from './content-security-policy.ts';
+export { readWindowFile, type WindowFile, type WindowFileProblem } from './read-window-file.ts';
+export { isInsideFolder, type PathProblem, resolveBoundPath } from './resolve-bound-path.ts';

@@ -1,0 +1,52 @@
+import { timingSafeEqual } from 'node:crypto';
+
+/** What a window that showed a token may do, and what it shows the next time. */
+export interface Admission {
+  readonly mayCommand: boolean;
+  readonly secret: string;
+}
+
+export interface Access {
+  /** For the address of the commanding window; good once. */
+  issueLaunchToken(): string;
+  /** For windows that only watch; good any number of times. */
+  readonly viewerToken: string;
+  /** Null refuses: the token is unknown or was used before. */
+  admit(token: string): Admission | null;
+}
+
+/**
+ * Who may command. A launch token in an address can be left behind (history, a projected screen), so it
+ * works once and is exchanged for a secret that only that window holds. Issuing a new launch token
+ * withdraws the last one and, once used, the secret of the window before it.
+ */
+export function createAccess(randomToken: () => string): Access {
+  const viewerToken = randomToken();
+  let launchToken: string | null = null;
+  let commandSecret: string | null = null;
+
+  return {
+    viewerToken,
+    issueLaunchToken() {
+      launchToken = randomToken();
+      return launchToken;
+    },
+    admit(token) {
+      if (launchToken !== null && same(token, launchToken)) {
+        launchToken = null;
+        commandSecret = randomToken();
+        return { mayCommand: true, secret: commandSecret };
+      }
+      if (commandSecret !== null && same(token, commandSecret)) {
+        return { mayCommand: true, secret: commandSecret };
+      }
+      if (same(token, viewerToken)) return { mayCommand: false, secret: viewerToken };
+      return null;
+    },
+  };
+}
+
+function same(one: string, other: string): boolean {
+  const [a, b] = [Buffer.from(one), Buffer.from(other)];
+  return a.length === b.length && timingSafeEqual(a, b);
+}

@@ -1,0 +1,55 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { assertNever } from '#shared-core';
+import { readWindowFile, securityHeaders, type WindowFileProblem } from '../files/index.ts';
+import { isOwnHost } from './own-address.ts';
+
+export interface PageDeps {
+  readonly windowFolder: string;
+  readonly port: number;
+}
+
+/** Answers a page request: files of the built window, by GET, to this server's own name only. */
+export async function answerPage(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { windowFolder, port }: PageDeps,
+): Promise<void> {
+  const { host } = request.headers;
+  const refuse = (status: number, sentence: string) => {
+    response.writeHead(status, {
+      ...securityHeaders(null),
+      'Content-Type': 'text/plain; charset=utf-8',
+    });
+    response.end(`${sentence}\n`);
+  };
+  if (!isOwnHost(host, port)) return refuse(421, 'This address is not served here.');
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    return refuse(405, 'Only pages can be asked for here.');
+  }
+  const found = await readWindowFile(windowFolder, addressPath(request.url ?? '/'));
+  if (!found.ok) return refuse(statusOf(found.error), 'There is no such page here.');
+  response.writeHead(200, {
+    ...securityHeaders(`ws://${host}`),
+    'Content-Type': found.value.mediaType,
+    'Content-Length': found.value.content.length,
+  });
+  response.end(request.method === 'HEAD' ? undefined : found.value.content);
+}
+
+/** The raw path: `URL` would resolve `..` before we could refuse it. */
+function addressPath(target: string): string {
+  return target.split(/[?#]/, 1)[0] ?? '/';
+}
+
+function statusOf(problem: WindowFileProblem): number {
+  switch (problem.kind) {
+    case 'malformed-address':
+      return 400;
+    case 'outside-folder':
+      return 403;
+    case 'no-such-file':
+      return 404;
+    default:
+      return assertNever(problem);
+  }
+}

@@ -1,0 +1,94 @@
+import type { WebSocket } from 'ws';
+import type { WireMessage } from '#shared-core';
+import { type EventName, events, type ServiceProblem, wireRefusedCode } from '#shared-core';
+import type { ServiceHandler } from '../service-handler.ts';
+import type { Access, Admission } from './access.ts';
+import { parseHello, parseRequest } from './parse-message.ts';
+
+/** A window that does not say who it is within this time is not one of ours. */
+const helloWithinMs = 5000;
+/** A window that reads nothing while this much waits is gone; it comes back and asks anew. */
+const mostWaitingBytes = 16 * 1024 * 1024;
+/** Close codes of RFC 6455: 1003 the data is of a kind we cannot accept, 1008 policy. */
+const closeCodes = { unreadable: 1003, policy: 1008 } as const;
+
+export interface SocketWindow {
+  readonly mayCommand: boolean;
+  /** Another window took over: this one goes on watching. */
+  demote(): void;
+}
+
+export interface SocketWindowDeps {
+  readonly services: ServiceHandler;
+  readonly access: Access;
+  /** Called once the window has shown a good token. */
+  readonly admitted: (window: SocketWindow) => void;
+}
+
+/** Speaks the wire format with one window: hello, welcome, then requests one way and events the other. */
+export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): void {
+  const { services, access } = deps;
+  let admission: Admission | null = null;
+  let unsubscribe: readonly (() => void)[] = [];
+  const helloTimer = setTimeout(() => socket.close(closeCodes.policy, 'no hello'), helloWithinMs);
+
+  function send(message: WireMessage): void {
+    if (socket.readyState !== socket.OPEN) return;
+    if (socket.bufferedAmount > mostWaitingBytes) socket.terminate();
+    else socket.send(JSON.stringify(message));
+  }
+
+  function welcome(accepted: Admission): void {
+    clearTimeout(helloTimer);
+    admission = accepted;
+    send({ type: 'welcome', ...accepted });
+    unsubscribe = (Object.keys(events) as EventName[]).map((name) =>
+      services.on(name, (body) => send({ type: 'event', name, body })),
+    );
+    deps.admitted({
+      mayCommand: accepted.mayCommand,
+      demote() {
+        admission = { mayCommand: false, secret: access.viewerToken };
+        send({ type: 'welcome', ...admission });
+      },
+    });
+  }
+
+  async function answer(text: string, mayCommand: boolean): Promise<void> {
+    const request = parseRequest(text);
+    if (request === null) {
+      socket.close(closeCodes.unreadable, 'not a request');
+      return;
+    }
+    const { id, name, body } = request;
+    const result = await services
+      .handle(name, body, { mayCommand })
+      .catch((error: unknown) => ({ ok: false as const, error: internalProblem(error) }));
+    send({ type: 'answer', id, result });
+  }
+
+  socket.on('message', (data, isBinary) => {
+    if (isBinary) {
+      socket.close(closeCodes.unreadable, 'text only');
+      return;
+    }
+    const text = data.toString();
+    if (admission !== null) {
+      void answer(text, admission.mayCommand);
+      return;
+    }
+    const accepted = access.admit(parseHello(text)?.token ?? '');
+    if (accepted === null) socket.close(wireRefusedCode, 'token refused');
+    else welcome(accepted);
+  });
+  // A socket error is always followed by `close`, which does the tidying.
+  socket.on('error', () => {});
+  socket.on('close', () => {
+    clearTimeout(helloTimer);
+    for (const stop of unsubscribe) stop();
+  });
+}
+
+function internalProblem(error: unknown): ServiceProblem {
+  return { kind: 'internal', message: error instanceof Error ? error.message : String(error) };
+}

@@ -1,0 +1,232 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { WebSocket } from 'ws';
+import { type Loopback, startLoopback } from '../../../app/loopback/start-loopback.ts';
+import type { ServiceHandler } from '../../../app/service-handler.ts';
+
+/** Services that answer with what they were asked, and say who may command. */
+function echoServices() {
+  const listeners = new Map<string, Set<(body: never) => void>>();
+  const services: ServiceHandler = {
+    async handle(name, body, { mayCommand }) {
+      if (name === 'fall') throw new Error('fell over');
+      return { ok: true, value: { name, body, mayCommand } };
+    },
+    on(name, listener) {
+      const group = listeners.get(name) ?? new Set();
+      listeners.set(name, group.add(listener));
+      return () => group.delete(listener);
+    },
+  };
+  const emit = (name: string, body: unknown) =>
+    listeners.get(name)?.forEach((listener) => {
+      listener(body as never);
+    });
+  const count = () => [...listeners.values()].reduce((sum, group) => sum + group.size, 0);
+  return { services, emit, count };
+}
+
+let folder: string;
+let echo: ReturnType<typeof echoServices>;
+let loopback: Loopback;
+
+beforeEach(async () => {
+  folder = mkdtempSync(path.join(tmpdir(), 'loopback-'));
+  writeFileSync(path.join(folder, 'index.html'), '<p>window</p>');
+  echo = echoServices();
+  let count = 0;
+  const started = await startLoopback({
+    services: echo.services,
+    windowFolder: folder,
+    port: 0,
+    randomToken: () => `token-${++count}`,
+  });
+  if (!started.ok) throw new Error(started.error.kind);
+  loopback = started.value;
+});
+afterEach(async () => {
+  await loopback.close();
+  rmSync(folder, { recursive: true });
+});
+
+interface Answer {
+  readonly status: number;
+  readonly text: string;
+  readonly policy: string | undefined;
+}
+
+function get(target: string, options: { host?: string; method?: string } = {}): Promise<Answer> {
+  const { port } = loopback;
+  return new Promise((resolve, reject) => {
+    request(
+      {
+        port,
+        host: '127.0.0.1',
+        path: target,
+        method: options.method ?? 'GET',
+        headers: { host: options.host ?? `127.0.0.1:${port}` },
+        agent: false,
+      },
+      (response) => {
+        let text = '';
+        response.setEncoding('utf8').on('data', (part: string) => {
+          text += part;
+        });
+        response.on('end', () => {
+          const policy = response.headers['content-security-policy'];
+          resolve({ status: response.statusCode ?? 0, text, policy: policy?.toString() });
+        });
+      },
+    )
+      .on('error', reject)
+      .end();
+  });
+}
+
+/** A window's socket: what arrives is queued and taken in order. */
+function openSocket(options: { origin?: string; path?: string } = {}) {
+  const own = `127.0.0.1:${loopback.port}`;
+  const socket = new WebSocket(`ws://${own}${options.path ?? '/service'}`, {
+    origin: options.origin ?? `http://${own}`,
+  });
+  const arrived: unknown[] = [];
+  let wake = () => {};
+  const note = (item: unknown) => {
+    arrived.push(item);
+    wake();
+  };
+  socket.on('message', (data) => note(JSON.parse(data.toString())));
+  socket.on('close', (code) => note({ closed: code }));
+  socket.on('error', (error) => note({ error: error.message }));
+  const opened = new Promise<void>((resolve) => socket.once('open', () => resolve()));
+  return {
+    socket,
+    async next(): Promise<unknown> {
+      while (arrived.length === 0) {
+        await new Promise<void>((resolve) => {
+          wake = resolve;
+        });
+      }
+      return arrived.shift();
+    },
+    async send(message: unknown) {
+      await opened;
+      socket.send(typeof message === 'string' ? message : JSON.stringify(message));
+    },
+  };
+}
+
+const tokenOf = (url: string) => url.split('#token=')[1] ?? '';
+
+test('the page is served with its policy, which allows no connection but its own socket', async () => {
+  const { port } = loopback;
+  expect(await get('/')).toEqual({
+    status: 200,
+    text: '<p>window</p>',
+    policy: `default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src ws://127.0.0.1:${port}; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`,
+  });
+});
+
+test('foreign hosts, other methods and addresses outside the folder are refused', async () => {
+  const { port } = loopback;
+  const statuses = await Promise.all([
+    get('/', { host: `rebound.example:${port}` }),
+    get('/', { method: 'POST' }),
+    get('/../package.json'),
+    get('/..%2fpackage.json'),
+    get('/%00'),
+    get('/nothing.js'),
+  ]);
+  expect(statuses.map(({ status }) => status)).toEqual([421, 405, 403, 403, 400, 404]);
+});
+
+test('a window says its token, asks, hears events, and leaves nothing behind', async () => {
+  const window = openSocket();
+  await window.send({ token: tokenOf(loopback.issueUrl()) });
+  expect(await window.next()).toEqual({ type: 'welcome', secret: 'token-3', mayCommand: true });
+  await window.send({ id: 7, name: 'app/describe', body: {} });
+  expect(await window.next()).toEqual({
+    type: 'answer',
+    id: 7,
+    result: { ok: true, value: { name: 'app/describe', body: {}, mayCommand: true } },
+  });
+  echo.emit('ports', { ports: [] });
+  expect(await window.next()).toEqual({ type: 'event', name: 'ports', body: { ports: [] } });
+  await window.send({ id: 8, name: 'fall', body: {} });
+  expect(await window.next()).toEqual({
+    type: 'answer',
+    id: 8,
+    result: { ok: false, error: { kind: 'internal', message: 'fell over' } },
+  });
+  window.socket.close();
+  expect(await window.next()).toEqual({ closed: 1005 });
+  await expect.poll(() => echo.count()).toBe(0);
+});
+
+test('a used token is refused; the secret brings the same window back', async () => {
+  const token = tokenOf(loopback.issueUrl());
+  const first = openSocket();
+  await first.send({ token });
+  const { secret } = (await first.next()) as { secret: string };
+  const thief = openSocket();
+  await thief.send({ token });
+  expect(await thief.next()).toEqual({ closed: 4401 });
+  const reloaded = openSocket();
+  await reloaded.send({ token: secret });
+  expect(await reloaded.next()).toEqual({ type: 'welcome', secret, mayCommand: true });
+  expect(await first.next()).toMatchObject({ type: 'welcome', mayCommand: false });
+  await first.send({ id: 1, name: 'run/stop', body: {} });
+  expect(await first.next()).toMatchObject({ result: { value: { mayCommand: false } } });
+});
+
+test('a viewer is told that it may not command', async () => {
+  const viewer = openSocket();
+  await viewer.send({ token: tokenOf(loopback.viewerUrl) });
+  expect(await viewer.next()).toMatchObject({ type: 'welcome', mayCommand: false });
+  await viewer.send({ id: 1, name: 'run/stop', body: {} });
+  expect(await viewer.next()).toMatchObject({ result: { value: { mayCommand: false } } });
+});
+
+test.each([
+  ['no token', '{}', 4401],
+  ['no JSON', 'token', 4401],
+  ['a request before the hello', '{"id":1,"name":"run/stop","body":{}}', 4401],
+])('a socket that starts with %s is closed', async (_case, message, code) => {
+  const window = openSocket();
+  await window.send(message);
+  expect(await window.next()).toEqual({ closed: code });
+});
+
+test('a message that is no request closes the socket', async () => {
+  const window = openSocket();
+  await window.send({ token: tokenOf(loopback.issueUrl()) });
+  await window.next();
+  await window.send('what is this');
+  expect(await window.next()).toEqual({ closed: 1003 });
+});
+
+test('a message over the size limit closes the socket and the server lives on', async () => {
+  const window = openSocket();
+  await window.send(' '.repeat(16 * 1024 * 1024 + 1));
+  expect(await window.next()).toEqual({ closed: 1009 });
+  expect((await get('/')).status).toBe(200);
+});
+
+test.each([
+  ['a foreign page', { origin: 'http://rebound.example' }],
+  ['another port of this computer', { origin: 'http://127.0.0.1:1' }],
+  ['a wrong path', { path: '/other' }],
+])('a socket from %s is refused before it opens', async (_case, options) => {
+  expect(await openSocket(options).next()).toEqual({ error: 'Unexpected server response: 403' });
+});
+
+test('a port that is taken is an answer, not a crash', async () => {
+  const { services } = echo;
+  const { port } = loopback;
+  expect(
+    await startLoopback({ services, windowFolder: folder, port, randomToken: () => 'token' }),
+  ).toEqual({ ok: false, error: { kind: 'port-taken', port } });
+});
