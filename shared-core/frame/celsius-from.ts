@@ -1,0 +1,43 @@
+import type { SerialSource } from '../contract/probe-schemas.ts';
+import type { WireUnit } from './raw-value.ts';
+
+type Setting = SerialSource['unit'];
+
+/**
+ * Degrees Celsius from a number as the probe writes it; null when it cannot be a temperature.
+ *
+ * The unit in the line wins over the setting, except that `ohm` in the line leaves the setting to
+ * say which sensor (Pt100 unless it says Pt1000). °F: t = (f − 32)·5/9; K: t = T − 273.15, exact by
+ * definition.
+ *
+ * @example
+ * celsiusFrom(351.3, 'K', '°C') // ≈ 78.15 ± 1e-9
+ * celsiusFrom(138.5055, null, 'ohm-pt100') // ≈ 100 ± 0.001
+ */
+export function celsiusFrom(
+  value: number,
+  written: WireUnit | null,
+  setting: Setting,
+): number | null {
+  switch (written === null || written === 'ohm' ? setting : written) {
+    case '°F':
+      return ((value - 32) * 5) / 9;
+    case 'K':
+      return value < 0 ? null : value - 273.15;
+    case 'ohm-pt1000':
+      return platinum(value, 1000);
+    case 'ohm-pt100':
+      return platinum(value, 100);
+    default:
+      if (written === 'ohm') return platinum(value, 100);
+      return written === null || written === '°C' ? value : null;
+  }
+}
+
+/** Callendar–Van Dusen for t ≥ 0 inverted; coefficients of IEC 60751. */
+function platinum(ohm: number, r0: number): number | null {
+  const a = 3.9083e-3;
+  const b = -5.775e-7;
+  const discriminant = a * a - 4 * b * (1 - ohm / r0);
+  return discriminant < 0 ? null : (-a + Math.sqrt(discriminant)) / (2 * b);
+}

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { createLineReader, type LineReaderOptions } from '#shared-core';
+
+const defaults: LineReaderOptions = {
+  language: 'auto',
+  unit: '°C',
+  decimalComma: false,
+  pattern: null,
+};
+
+function read(line: string, options: Partial<LineReaderOptions> = {}) {
+  const outcome = createLineReader({ ...defaults, ...options }).read(line);
+  return {
+    values: outcome.values.map(
+      ({ channel, value, unit, quality }) =>
+        `${channel} ${Number(value.toFixed(4))} ${unit}${quality === 'good' ? '' : ` ${quality}`}`,
+    ),
+    rejected: outcome.rejections.map(({ kind }) => kind),
+  };
+}
+
+const good = (...values: string[]) => ({ values, rejected: [] });
+const rejected = (...kinds: string[]) => ({ values: [], rejected: kinds });
+
+describe('a line of plain text', () => {
+  test.each([
+    ['78.42', good('head 78.42 °C')],
+    ['  78.42  ', good('head 78.42 °C')],
+    ['T=78.42', good('head 78.42 °C')],
+    ['Temperature: 78.42 C', good('head 78.42 °C')],
+    ['78.42 \u00b0C', good('head 78.42 °C')],
+    ['78.42 \u00c2\u00b0C', good('head 78.42 °C')],
+    ['78.42,C', good('head 78.42 °C')],
+    ['172.4 F', good('head 78 °C')],
+    ['351.15 K', good('head 78 °C')],
+    ['head,78.42,pot,91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['head=78.42 pot=91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['T1: 78.42; T2: 91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['78.42\t91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['78.42,91.3,20.1', good('head 78.42 °C', 'pot 91.3 °C', 'channel-3 20.1 1')],
+    ['head,78.42,receiver,41.2', good('head 78.42 °C', 'receiver 41.2 g')],
+    ['head,78.42,mass,0.0412 kg', good('head 78.42 °C', 'receiver 41.2 g')],
+    ['head,78.42,pressure,986', good('head 78.42 °C', 'air-pressure 98.6 kPa')],
+    ['head,78.42,jacket top,60 C', good('head 78.42 °C', 'jacket-top 60 °C')],
+    ['probe7 = 78.42', good('head 78.42 °C')],
+    ['7.842e1', good('head 78.42 °C')],
+  ])('%j gives its readings', (line, expected) => {
+    expect(read(line)).toEqual(expected);
+  });
+
+  test.each([
+    ['-127.00', ['head -127 °C bad']],
+    ['-127', ['head -127 °C bad']],
+    ['150.1', ['head 150.1 °C bad']],
+    ['-55.1', ['head -55.1 °C bad']],
+    ['778.42', ['head 778.42 °C bad']],
+    ['1e300', ['head 1e+300 °C bad']],
+  ])('%j is kept as a bad reading', (line, values) => {
+    expect(read(line)).toEqual({ values, rejected: [] });
+  });
+
+  test.each([
+    ['nan', 'no-value'],
+    ['T=NaN', 'no-value'],
+    ['-nan', 'no-value'],
+    ['inf', 'no-value'],
+    ['78,42', 'ambiguous-comma'],
+    ['T=78,42', 'ambiguous-comma'],
+    ['78,42;91,3', 'ambiguous-comma'],
+    ['78.78.42', 'not-understood'],
+    ['78.4\u0000', 'not-understood'],
+    ['\u00f8\u0080\u00ff', 'not-understood'],
+    ['7 8.42x', 'not-understood'],
+    ['0x4E', 'not-understood'],
+    ['head', 'not-understood'],
+    ['head,pot,78.42', 'not-understood'],
+    ['head,78.42,pot', 'not-understood'],
+    ['Booting v1.2', 'not-understood'],
+    [',,,', 'not-understood'],
+    ['1e999', 'not-understood'],
+    ['1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17', 'not-understood'],
+  ])('%j gives no reading, with the reason %s', (line, reason) => {
+    expect(read(line)).toEqual(rejected(reason));
+  });
+
+  test('one channel without a value does not cost the others', () => {
+    expect(read('head,nan,pot,91.3')).toEqual({ values: ['pot 91.3 °C'], rejected: ['no-value'] });
+  });
+
+  test('a decimal comma is understood once the person has said so', () => {
+    const options = { decimalComma: true };
+    expect(read('78,42', options)).toEqual(good('head 78.42 °C'));
+    expect(read('head=78,42;pot=91,3', options)).toEqual(good('head 78.42 °C', 'pot 91.3 °C'));
+    expect(read('78,42 91,3', options)).toEqual(good('head 78.42 °C', 'pot 91.3 °C'));
+    expect(read('78.42', options)).toEqual(good('head 78.42 °C'));
+  });
+
+  test('a unit in the line wins over the setting', () => {
+    expect(read('78.42 C', { unit: '°F' })).toEqual(good('head 78.42 °C'));
+    expect(read('172.4', { unit: '°F' })).toEqual(good('head 78 °C'));
+    expect(read('351.15', { unit: 'K' })).toEqual(good('head 78 °C'));
+  });
+
+  // Resistances: IEC 60751 table values, test/reference/iec60751_pt100.csv.
+  test('ohms become degrees by IEC 60751, and an open circuit is never a temperature', () => {
+    expect(read('130.1334', { unit: 'ohm-pt100' }).values).toEqual(['head 78 °C']);
+    expect(read('R=1301.334 ohm', { unit: 'ohm-pt1000' }).values).toEqual(['head 78 °C']);
+    expect(read('138.5055 ohm').values).toEqual(['head 100 °C']);
+    expect(read('99999', { unit: 'ohm-pt100' })).toEqual(rejected('outside-range'));
+    expect(read('-5', { unit: 'ohm-pt100' }).values.join()).not.toMatch(/°C$/);
+  });
+});
+
+describe('the power-on value of a digital sensor', () => {
+  const qualities = (lines: readonly string[]) => {
+    const reader = createLineReader(defaults);
+    return lines.map((line) => reader.read(line).values[0]?.quality);
+  };
+
+  test('85.0 before anything else is suspect', () => {
+    expect(qualities(['85.00', '85.00', '21.50', '21.56'])).toEqual([
+      'suspect',
+      'suspect',
+      'good',
+      'good',
+    ]);
+  });
+
+  test('a head that climbs through 85 °C is believed', () => {
+    expect(qualities(['84.50', '85.00', '85.06'])).toEqual(['good', 'good', 'good']);
+  });
+
+  test('a jump to exactly 85 °C in mid-run is suspect', () => {
+    expect(qualities(['78.31', '85.00', '78.31'])).toEqual(['good', 'suspect', 'good']);
+  });
+});
