@@ -1,0 +1,3 @@
+export { chooseService } from './choose-service.ts';
+export type { ConnectedService, Connection } from './connected-service.ts';
+export { createSocketService, type Socket } from './socket-service.ts';
