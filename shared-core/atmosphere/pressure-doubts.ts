@@ -1,0 +1,142 @@
+import { type Contribution, standardFromHalfWidth } from '../uncertainty/index.ts';
+import type {
+  AltitudeEvidence,
+  BarometerEvidence,
+  ChannelEvidence,
+  SeaLevelEvidence,
+} from './pressure-evidence.ts';
+import { stationPressureFromSeaLevelKPa } from './sea-level-reduction.ts';
+import { pressureAtAltitudeKPa, standardAtmosphere } from './standard-atmosphere.ts';
+
+const defaultToleranceKPa = 0.1;
+const defaultAltitudeToleranceM = 20;
+
+/**
+ * Standard deviation of sea-level pressure about its usual value. Daily values in middle latitudes spread by
+ * 0.5 kPa (summer) to 1.2 kPa (winter), in the tropics by 0.2 kPa; 1.0 kPa gives the ± 2 kPa (k = 2) used here.
+ * From memory of reanalysis climatologies; no single table.
+ */
+const weatherStandardKPa = 1.0;
+
+/**
+ * Usual change of pressure with time. 0.1 kPa in 3 h separates "steady or slow" from "changing" in marine
+ * forecasts (slowly: 0.01–0.15 kPa in 3 h); from memory of the Met Office's glossary.
+ */
+const driftKPaPerH = 0.1 / 3;
+
+/** Air columns are warmer or colder than the standard one by about this much; round figure, no source. */
+const columnTemperatureStandardK = 10;
+
+/** Pressure differs between the still and the reporting station; 0.1 kPa in 100 km is a usual gradient, no source. */
+const distanceStandardKPa = 0.1;
+
+export function barometerDoubts(evidence: BarometerEvidence): readonly Contribution[] {
+  const { toleranceKPa = defaultToleranceKPa, resolutionKPa = 0.1, ageH = 2 } = evidence;
+  return [
+    instrument(toleranceKPa, evidence.toleranceKPa === undefined),
+    {
+      name: 'smallest step of the barometer',
+      distribution: 'rectangular',
+      inputStandardUncertainty: standardFromHalfWidth('rectangular', resolutionKPa / 2),
+      sensitivity: 1,
+      reason: `steps of ${resolutionKPa} kPa`,
+    },
+    weatherSince(ageH),
+  ];
+}
+
+export function channelDoubts(evidence: ChannelEvidence): readonly Contribution[] {
+  const { toleranceKPa = defaultToleranceKPa } = evidence;
+  return [instrument(toleranceKPa, evidence.toleranceKPa === undefined)];
+}
+
+export function seaLevelDoubts(evidence: SeaLevelEvidence): readonly Contribution[] {
+  const { altitudeM, altitudeToleranceM = defaultAltitudeToleranceM, ageH = 3 } = evidence;
+  const pressureKPa = stationPressureFromSeaLevelKPa(evidence);
+  return [
+    {
+      name: 'distance to the weather station and rounding',
+      distribution: 'normal',
+      inputStandardUncertainty: distanceStandardKPa,
+      sensitivity: pressureKPa / evidence.seaLevelPressureKPa,
+      reason: 'a usual change over 100 km; no source',
+    },
+    weatherSince(ageH),
+    altitudeDoubt(pressureKPa, altitudeToleranceM),
+    columnTemperature(
+      pressureKPa,
+      altitudeM,
+      evidence.temperatureC === undefined ? columnTemperatureStandardK : 3,
+    ),
+  ];
+}
+
+export function altitudeDoubts(evidence: AltitudeEvidence): readonly Contribution[] {
+  const { altitudeM, altitudeToleranceM = defaultAltitudeToleranceM } = evidence;
+  const pressureKPa = pressureAtAltitudeKPa(altitudeM);
+  return [
+    {
+      name: 'weather',
+      distribution: 'normal',
+      inputStandardUncertainty: weatherStandardKPa,
+      sensitivity: pressureKPa / standardAtmosphere.seaLevelPressureKPa,
+      reason: 'day-to-day spread of sea-level pressure in middle latitudes; from memory',
+    },
+    altitudeDoubt(pressureKPa, altitudeToleranceM),
+    columnTemperature(pressureKPa, altitudeM, columnTemperatureStandardK),
+  ];
+}
+
+function instrument(toleranceKPa: number, assumed: boolean): Contribution {
+  return {
+    name: 'error of the barometer',
+    distribution: 'rectangular',
+    inputStandardUncertainty: standardFromHalfWidth('rectangular', toleranceKPa),
+    sensitivity: 1,
+    reason: assumed
+      ? `limits ± ${toleranceKPa} kPa assumed, as usual for small digital barometers; from memory`
+      : `stated limits ± ${toleranceKPa} kPa`,
+  };
+}
+
+function weatherSince(ageH: number): Contribution {
+  return {
+    name: 'weather since the reading',
+    distribution: 'normal',
+    inputStandardUncertainty: ageH,
+    sensitivity: driftKPaPerH,
+    reason: `${ageH} h at a usual change of 0.1 kPa in 3 h; from memory`,
+  };
+}
+
+/** dp/dH = −p g/(R T), at the standard temperature of sea level; enough for a doubt. */
+function columnSlopePerM(): number {
+  const { gravityMPerS2, gasConstantJPerKgK, seaLevelTemperatureK } = standardAtmosphere;
+  return gravityMPerS2 / (gasConstantJPerKgK * seaLevelTemperatureK);
+}
+
+function altitudeDoubt(pressureKPa: number, toleranceM: number): Contribution {
+  return {
+    name: 'altitude of the still',
+    distribution: 'rectangular',
+    inputStandardUncertainty: standardFromHalfWidth('rectangular', toleranceM),
+    sensitivity: -pressureKPa * columnSlopePerM(),
+    reason: `limits ± ${toleranceM} m`,
+  };
+}
+
+/** ln(q/p) = g H/(R T), so the pressure follows the column temperature by p g H/(R T²). */
+function columnTemperature(
+  pressureKPa: number,
+  altitudeM: number,
+  standardK: number,
+): Contribution {
+  return {
+    name: 'temperature of the air below the still',
+    distribution: 'normal',
+    inputStandardUncertainty: standardK,
+    sensitivity:
+      (pressureKPa * columnSlopePerM() * altitudeM) / standardAtmosphere.seaLevelTemperatureK,
+    reason: `the air column may be ${standardK} °C off what was assumed; round figure, no source`,
+  };
+}

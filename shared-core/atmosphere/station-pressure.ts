@@ -1,0 +1,84 @@
+import { assertNever, requireInRange } from '../result/index.ts';
+import { type Contribution, combineContributions } from '../uncertainty/index.ts';
+import {
+  altitudeDoubts,
+  barometerDoubts,
+  channelDoubts,
+  seaLevelDoubts,
+} from './pressure-doubts.ts';
+import type { PressureEvidence, StationPressure } from './pressure-evidence.ts';
+import { stationPressureFromSeaLevelKPa } from './sea-level-reduction.ts';
+import { pressureAtAltitudeKPa } from './standard-atmosphere.ts';
+
+/**
+ * The pressure that acts on the still from whatever is known, with its uncertainty: `u² = Σ (cᵢ uᵢ)²` over the
+ * doubts of that source (instrument limits, weather since, altitude, air column).
+ *
+ * With the defaults the expanded uncertainty (k = 2) is about 0.2 kPa for a barometer, 0.1 kPa for a channel,
+ * 0.3 kPa for a weather report near sea level and 2 kPa for the altitude alone.
+ *
+ * @param evidence station pressure [kPa], 50 … 115; sea-level pressure [kPa], 85 … 110; altitude [m], −430 … 5000
+ * @throws OutOfRangeError outside these ranges
+ *
+ * Source: JCGM 100:2008, equation (10); the size of each doubt carries its own source in `reason`.
+ *
+ * @example
+ * stationPressure({ kind: 'altitude', altitudeM: 0 }).expandedUncertaintyKPa // ≈ 2.02 ± 0.02
+ * stationPressure({ kind: 'barometer', stationPressureKPa: 98.6 }).standardUncertaintyKPa // ≈ 0.093 ± 0.002
+ */
+export function stationPressure(evidence: PressureEvidence): StationPressure {
+  const pressureKPa = pressureOf(evidence);
+  const { lines, combinedStandardUncertainty } = combineContributions(doubtsOf(evidence));
+  const expandedUncertaintyKPa = 2 * combinedStandardUncertainty;
+  const main = lines[0];
+  return {
+    kind: 'station',
+    source: evidence.kind,
+    pressureKPa,
+    standardUncertaintyKPa: combinedStandardUncertainty,
+    expandedUncertaintyKPa,
+    components: lines,
+    sentence:
+      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa ± ${expandedUncertaintyKPa.toFixed(1)} kPa ` +
+      `(k = 2), from ${origins[evidence.kind]}` +
+      `${main ? `; the largest doubt is the ${main.name}` : ''}.`,
+  };
+}
+
+const origins: Readonly<Record<PressureEvidence['kind'], string>> = {
+  barometer: 'a barometer reading',
+  channel: 'the pressure sensor',
+  'sea-level-report': 'a weather report converted to this altitude',
+  altitude: 'the altitude alone',
+};
+
+function pressureOf(evidence: PressureEvidence): number {
+  switch (evidence.kind) {
+    case 'barometer':
+    case 'channel':
+      requireInRange('station pressure', evidence.stationPressureKPa, 50, 115, 'kPa');
+      return evidence.stationPressureKPa;
+    case 'sea-level-report':
+      return stationPressureFromSeaLevelKPa(evidence);
+    case 'altitude':
+      requireInRange('altitude', evidence.altitudeM, -430, 5000, 'm');
+      return pressureAtAltitudeKPa(evidence.altitudeM);
+    default:
+      return assertNever(evidence);
+  }
+}
+
+function doubtsOf(evidence: PressureEvidence): readonly Contribution[] {
+  switch (evidence.kind) {
+    case 'barometer':
+      return barometerDoubts(evidence);
+    case 'channel':
+      return channelDoubts(evidence);
+    case 'sea-level-report':
+      return seaLevelDoubts(evidence);
+    case 'altitude':
+      return altitudeDoubts(evidence);
+    default:
+      return assertNever(evidence);
+  }
+}

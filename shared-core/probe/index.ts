@@ -1,0 +1,1 @@
+export { platinumResistanceOhm, platinumSlopeOhmPerK, platinumTemperatureC } from './platinum.ts';
