@@ -1,0 +1,85 @@
+import { expect, test } from 'vitest';
+import { setupIpc } from '../../../app/electron/setup-ipc.ts';
+import type { ServiceHandler } from '../../../app/service-handler.ts';
+
+type Handler = (event: unknown, message: unknown) => Promise<unknown>;
+
+function bench() {
+  const asked: unknown[] = [];
+  const sent: unknown[] = [];
+  const listeners = new Map<string, (body: never) => void>();
+  let handler: Handler = async () => undefined;
+  let destroyed = false;
+  const services: ServiceHandler = {
+    async handle(name, body, caller) {
+      asked.push({ name, body, caller });
+      return { ok: true, value: 'done' };
+    },
+    on(name, listener) {
+      listeners.set(name, listener);
+      return () => listeners.delete(name);
+    },
+  };
+  setupIpc({
+    services,
+    ipcMain: {
+      handle: (_channel, given) => {
+        handler = given as Handler;
+      },
+    },
+    window: {
+      isDestroyed: () => destroyed,
+      webContents: { id: 1, send: (channel, message) => sent.push([channel, message]) },
+    },
+  });
+  return {
+    asked,
+    sent,
+    ask: (event: unknown, message: unknown) => handler(event, message),
+    emit: (name: string, body: unknown) => listeners.get(name)?.(body as never),
+    destroy: () => {
+      destroyed = true;
+    },
+  };
+}
+
+const ownFrame = { url: 'app://window/index.html', parent: null };
+
+test('a request of our own page reaches the services and is answered', async () => {
+  const { ask, asked } = bench();
+  const event = { senderFrame: ownFrame, sender: { id: 1 } };
+  expect(await ask(event, { name: 'run/stop', body: {} })).toEqual({ ok: true, value: 'done' });
+  expect(asked).toEqual([{ name: 'run/stop', body: {}, caller: { mayCommand: true } }]);
+});
+
+test.each([
+  ['a frame that is gone', { senderFrame: null, sender: { id: 1 } }],
+  ['an inner frame', { senderFrame: { ...ownFrame, parent: ownFrame }, sender: { id: 1 } }],
+  ['another window', { senderFrame: ownFrame, sender: { id: 2 } }],
+  [
+    'a foreign page',
+    { senderFrame: { ...ownFrame, url: 'https://elsewhere.example/' }, sender: { id: 1 } },
+  ],
+])('a message from %s never reaches the services', async (_case, event) => {
+  const { ask, asked } = bench();
+  await expect(ask(event, { name: 'run/stop', body: {} })).rejects.toThrow('unknown sender');
+  expect(asked).toEqual([]);
+});
+
+test('a message that is no request is answered with a problem', async () => {
+  const { ask, asked } = bench();
+  const event = { senderFrame: ownFrame, sender: { id: 1 } };
+  expect(await ask(event, { name: 5 })).toMatchObject({
+    ok: false,
+    error: { kind: 'request-invalid' },
+  });
+  expect(asked).toEqual([]);
+});
+
+test('events go to the window while there is one', () => {
+  const { emit, sent, destroy } = bench();
+  emit('ports', { ports: [] });
+  destroy();
+  emit('ports', { ports: [] });
+  expect(sent).toEqual([['still-head:event', { name: 'ports', body: { ports: [] } }]]);
+});
