@@ -104,7 +104,8 @@ function numericParts(
   if (isNumeric(type)) {
     return [{ name: parameter.name, aliases: [], ownDoc: docOf(parameter, checker) }];
   }
-  if (!(type.flags & ts.TypeFlags.Object) || checker.isArrayType(type)) return [];
+  const isList = checker.getIndexTypeOfType(type, ts.IndexKind.Number) !== undefined;
+  if (!(type.flags & ts.TypeFlags.Object) || isList) return [];
   const numbers = type
     .getProperties()
     .filter((property) =>
