@@ -5,36 +5,48 @@
  * Usage: node scripts/run.mjs NAME [ARGUMENTS]
  */
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
-const stampFile = path.join(root, 'node_modules', '.installed-lock');
 
-function lockFingerprint() {
-  const lock = readFileSync(path.join(root, 'package-lock.json'));
-  return createHash('sha256')
-    .update(lock)
-    .update(process.platform)
-    .update(process.arch)
-    .digest('hex');
+/**
+ * @typedef {{ version?: string, optional?: boolean, os?: string[], cpu?: string[], libc?: string[] }} LockedPackage
+ * @param {string} file
+ * @returns {Record<string, LockedPackage>}
+ */
+function readPackages(file) {
+  try {
+    return JSON.parse(readFileSync(path.join(root, file), 'utf8')).packages;
+  } catch {
+    return {};
+  }
 }
 
+/** Whether npm's own list of what it installed has all that the lock file asks for on this computer. */
 function isInstalled() {
-  return existsSync(stampFile) && readFileSync(stampFile, 'utf8') === lockFingerprint();
+  const installed = readPackages('node_modules/.package-lock.json');
+  return Object.entries(readPackages('package-lock.json')).every(([folder, wanted]) => {
+    if (folder === '' || installed[folder]?.version === wanted.version) return true;
+    // npm passes over optional packages made for another system; Linux comes in two C libraries.
+    const forThisComputer =
+      wanted.os?.includes(process.platform) === true &&
+      wanted.cpu?.includes(process.arch) === true &&
+      wanted.libc === undefined;
+    return wanted.optional === true && !forThisComputer;
+  });
 }
 
 function install() {
   console.error('Installing the packages this project needs (once, about a minute) …');
-  const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  const done = spawnSync(npm, ['ci', '--no-fund', '--no-audit', '--loglevel=error'], {
+  const windows = process.platform === 'win32';
+  const done = spawnSync(windows ? 'npm.cmd' : 'npm', ['ci', '--loglevel=error'], {
     cwd: root,
     // npm's own chatter goes to the error stream, so that `--silent` commands print only their answer.
     stdio: ['ignore', process.stderr, process.stderr],
-    shell: process.platform === 'win32',
+    shell: windows,
   });
   if (done.status !== 0) {
     console.error(
@@ -42,7 +54,6 @@ function install() {
     );
     process.exit(done.status ?? 1);
   }
-  writeFileSync(stampFile, lockFingerprint());
 }
 
 const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
@@ -53,9 +64,9 @@ if (major < 20 || (major === 20 && minor < 19)) {
 if (!isInstalled()) install();
 
 const [name, ...rest] = process.argv.slice(2);
-const run = spawnSync(
-  process.execPath,
-  ['--import', 'tsx', path.join(root, 'scripts', `${name}.ts`), ...rest],
-  { stdio: 'inherit' },
-);
-process.exit(run.status ?? 1);
+const script = path.join(root, 'scripts', `${name}.ts`);
+// In this very process, so that signals and exit codes need no passing on.
+const { register } = await import('tsx/esm/api');
+register();
+process.argv = [process.execPath, script, ...rest];
+await import(pathToFileURL(script).href);

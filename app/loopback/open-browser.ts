@@ -1,0 +1,33 @@
+import { spawn } from 'node:child_process';
+
+/** The program that opens an address in the browser the person uses. */
+export function browserCommand(
+  platform: NodeJS.Platform,
+  url: string,
+): { readonly command: string; readonly commandArguments: readonly string[] } {
+  switch (platform) {
+    case 'darwin':
+      return { command: 'open', commandArguments: [url] };
+    case 'win32':
+      // `start` belongs to the shell and would read `&` in an address; this handler does not.
+      return { command: 'rundll32', commandArguments: ['url.dll,FileProtocolHandler', url] };
+    default:
+      return { command: 'xdg-open', commandArguments: [url] };
+  }
+}
+
+/** Opens the address; false when there is no browser to be had. */
+export function openBrowser(platform: NodeJS.Platform, url: string): Promise<boolean> {
+  const { command, commandArguments } = browserCommand(platform, url);
+  return new Promise((resolve) => {
+    const child = spawn(command, commandArguments, { stdio: 'ignore', detached: true });
+    child.on('error', () => resolve(false));
+    // Some openers end at once, some live as long as the browser: three seconds without failing is success.
+    const patience = setTimeout(() => resolve(true), 3000);
+    child.on('exit', (code) => {
+      clearTimeout(patience);
+      resolve(code === 0);
+    });
+    child.unref();
+  });
+}

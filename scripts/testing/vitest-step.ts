@@ -1,0 +1,45 @@
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { runCommand } from './run-command.ts';
+import { packageFile, projectRoot, type Step } from './step.ts';
+import { tallyTestReport } from './test-report.ts';
+
+/** Runs one project of `test/vitest.config.ts` and counts its tests one by one. */
+export function vitestStep(name: string, project: 'unit' | 'browser'): Step {
+  const folder = path.join(projectRoot, '.build', 'reports');
+  const reportFile = path.join(folder, `${project}.json`);
+  return {
+    name,
+    async run() {
+      mkdirSync(folder, { recursive: true });
+      rmSync(reportFile, { force: true });
+      const { code, output, tookS } = await runCommand(
+        process.execPath,
+        [
+          packageFile('vitest/vitest.mjs'),
+          'run',
+          '--config',
+          'test/vitest.config.ts',
+          '--project',
+          project,
+          '--reporter=default',
+          '--reporter=json',
+          `--outputFile.json=${reportFile}`,
+        ],
+        { cwd: projectRoot },
+      );
+      const { passed, failed } = tallyTestReport(readReport(reportFile));
+      // An error outside any test (an unhandled rejection) fails the run although every test passed.
+      const strayFailure = code !== 0 && failed === 0 ? 1 : 0;
+      return { passed, failed: failed + strayFailure, output, tookS };
+    },
+  };
+}
+
+function readReport(file: string): string | null {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,34 @@
+import path from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+const root = path.join(import.meta.dirname, '..');
+const journeys = 'test/browser/**/*.test.ts';
+const everyTest = 'test/**/*.test.{ts,tsx}';
+const neverTests = ['**/node_modules/**', '**/.build/**'];
+
+/**
+ * `unit`: everything that needs no browser, in parallel. `browser`: journeys through the built window in
+ * Chromium, one at a time, because each drives a whole app and two cores are all there may be.
+ */
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: { name: 'unit', include: [everyTest], exclude: [...neverTests, journeys] },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: [journeys],
+          exclude: neverTests,
+          fileParallelism: false,
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
