@@ -1,4 +1,6 @@
 import type { SerialSource } from '../contract/probe-schemas.ts';
+import { platinumTemperatureC } from '../probe/index.ts';
+import { OutOfRangeError } from '../result/index.ts';
 import type { WireUnit } from './raw-value.ts';
 
 type Setting = SerialSource['unit'];
@@ -34,10 +36,12 @@ export function celsiusFrom(
   }
 }
 
-/** Callendar–Van Dusen for t ≥ 0 inverted; coefficients of IEC 60751. */
+/** An open or shorted sensor has a resistance that no platinum thermometer can have. */
 function platinum(ohm: number, r0: number): number | null {
-  const a = 3.9083e-3;
-  const b = -5.775e-7;
-  const discriminant = a * a - 4 * b * (1 - ohm / r0);
-  return discriminant < 0 ? null : (-a + Math.sqrt(discriminant)) / (2 * b);
+  try {
+    return platinumTemperatureC(ohm, r0);
+  } catch (error) {
+    if (error instanceof OutOfRangeError) return null;
+    throw error;
+  }
 }

@@ -1,0 +1,87 @@
+import {
+  type DemoSource,
+  fail,
+  type Result,
+  type SerialSource,
+  type ServiceProblem,
+  serialSourceSchema,
+  succeed,
+} from '#shared-core';
+import type { Clock } from '../clock/index.ts';
+import { openPseudoTerminal, type PseudoTerminal } from '../pseudo-terminal/index.ts';
+import { type HeatMark, isVirtualRigName, startVirtualProbe } from '../virtual-probe/index.ts';
+import type { OpenByteLine } from './port/byte-line.ts';
+import { createMemoryLine } from './port/memory-line.ts';
+import { openSerialLine } from './port/open-serial-line.ts';
+
+/** The rehearsal rig: a virtual probe, and how to listen to it. */
+export interface DemoRig {
+  readonly source: SerialSource;
+  readonly openLine: OpenByteLine;
+  /** Said aloud where the rig could not use a real serial stream. */
+  readonly notice: string | null;
+  heat(mark: HeatMark): void;
+  stop(): void;
+}
+
+const memoryPath = 'rehearsal in memory';
+
+/** Starts a virtual probe over a real pseudo-terminal where there is one, in memory elsewhere. */
+export function startDemoRig(demo: DemoSource, clock: Clock): Result<DemoRig, ServiceProblem> {
+  if (!isVirtualRigName(demo.rig)) {
+    return fail({ kind: 'request-invalid', message: `There is no demo rig named ${demo.rig}.` });
+  }
+  const terminal = openPseudoTerminal();
+  const wire = terminal.ok ? overTerminal(terminal.value) : inMemory(terminal.error);
+  const probe = startVirtualProbe({
+    ...demo,
+    rig: demo.rig,
+    heated: false,
+    clock,
+    send: wire.send,
+  });
+  return succeed({
+    source: serialSourceSchema.parse({
+      kind: 'serial',
+      path: wire.path,
+      language: 'plain-text',
+      timeScale: demo.timeScale,
+    }),
+    openLine: wire.openLine,
+    notice: wire.notice,
+    heat: (mark) => probe.heat(mark),
+    stop() {
+      probe.stop();
+      wire.close();
+    },
+  });
+}
+
+interface DemoWire {
+  readonly path: string;
+  readonly openLine: OpenByteLine;
+  readonly notice: string | null;
+  readonly send: (bytes: Uint8Array) => void;
+  readonly close: () => void;
+}
+
+function overTerminal(terminal: PseudoTerminal): DemoWire {
+  return {
+    path: terminal.path,
+    openLine: openSerialLine,
+    notice: null,
+    send: (bytes) => terminal.write(bytes),
+    close: () => terminal.close(),
+  };
+}
+
+function inMemory(reason: string): DemoWire {
+  const { openLine, send, close } = createMemoryLine();
+  return {
+    path: memoryPath,
+    openLine,
+    notice: `Rehearsal without a serial port: ${reason}, so the demo rig speaks in memory.`,
+    send,
+    close,
+  };
+}

@@ -1,0 +1,44 @@
+import type { Channel, LineOutcome, Reading } from '#shared-core';
+import type { ProbeReading } from '../probe-hub.ts';
+import { createLineStamps } from './line-stamps.ts';
+
+/** Turns understood lines into stamped readings and remembers the last one of each channel. */
+export interface ReadingStamper {
+  stamp(outcomes: readonly LineOutcome[], atS: number): readonly ProbeReading[];
+  channels(): Channel[];
+  latest(): Reading[];
+}
+
+/** A probe that keeps inventing channel names is broken; the first ones are kept. */
+const mostChannels = 32;
+
+export function createReadingStamper(): ReadingStamper {
+  const stamps = createLineStamps();
+  const latest = new Map<Channel, ProbeReading>();
+
+  function remember(reading: ProbeReading): boolean {
+    if (!latest.has(reading.channel) && latest.size >= mostChannels) return false;
+    latest.set(reading.channel, reading);
+    return true;
+  }
+
+  return {
+    stamp(outcomes, atS) {
+      const moments = stamps.stamp(outcomes.length, atS);
+      return outcomes.flatMap((outcome, index) =>
+        outcome.values
+          .map(({ channel, value, unit, quality }) => ({
+            atS: moments[index] ?? atS,
+            channel,
+            value,
+            unit,
+            quality,
+          }))
+          .filter(remember),
+      );
+    },
+    channels: () => [...latest.keys()],
+    latest: () =>
+      [...latest.values()].map(({ atS, ...rest }) => ({ kind: 'reading', timeS: atS, ...rest })),
+  };
+}

@@ -1,0 +1,59 @@
+import process from 'node:process';
+import { SerialPort } from 'serialport';
+import { fail, succeed } from '#shared-core';
+import type { ByteLine, OpenByteLine } from './byte-line.ts';
+import { portProblem } from './port-problem.ts';
+
+/**
+ * Opens a real serial port, 8 data bits, no parity, one stop bit. `hupcl` is off so that closing
+ * does not drop the control lines, which makes many boards restart.
+ */
+export const openSerialLine: OpenByteLine = (address, listeners) => {
+  const path = preferCallout(address.path, process.platform);
+  const port = new SerialPort({
+    path,
+    baudRate: address.baudRate,
+    hupcl: false,
+    autoOpen: false,
+  });
+  const problem = (error: Error) => portProblem(path, error.message, process.platform);
+  return new Promise((resolve) => {
+    port.open((error) => {
+      if (error) {
+        resolve(fail(problem(error)));
+        return;
+      }
+      let closing = false;
+      port.on('data', (chunk: Uint8Array) => listeners.bytes(chunk));
+      // Read errors are followed by 'close'; without a listener here they would end the process.
+      port.on('error', () => {});
+      port.once('close', (reason: Error | null) => {
+        if (!closing) listeners.closed(reason ? problem(reason) : null);
+      });
+      const line: ByteLine = {
+        write: (bytes) =>
+          new Promise((written) => {
+            if (!port.isOpen) {
+              written(fail({ kind: 'port-not-found', path }));
+              return;
+            }
+            port.write(Buffer.from(bytes), (failed) => {
+              written(failed ? fail(problem(failed)) : succeed(null));
+            });
+          }),
+        close: () =>
+          new Promise((closed) => {
+            closing = true;
+            if (port.isOpen) port.close(() => closed());
+            else closed();
+          }),
+      };
+      resolve(succeed(line));
+    });
+  });
+};
+
+/** The `tty.` name on macOS blocks until a modem answers; the `cu.` name is the same plug without that. */
+export function preferCallout(path: string, platform: string): string {
+  return platform === 'darwin' ? path.replace(/^\/dev\/tty\./, '/dev/cu.') : path;
+}

@@ -1,0 +1,36 @@
+import type { PortInfo } from '#shared-core';
+
+/** What a USB device says of itself; the port's name may change with every plug-in. */
+export type UsbIdentity = Pick<PortInfo, 'vendorId' | 'productId' | 'serialNumber'>;
+
+/** The identity of the device at `path`, null when it has none. */
+export function identityAt(path: string, ports: readonly PortInfo[]): UsbIdentity | null {
+  const port = ports.find((candidate) => candidate.path === path);
+  if (port === undefined || port.vendorId === null) return null;
+  const { vendorId, productId, serialNumber } = port;
+  return { vendorId, productId, serialNumber };
+}
+
+export function isSameDevice(a: UsbIdentity, b: UsbIdentity): boolean {
+  return (
+    a.vendorId !== null &&
+    a.vendorId === b.vendorId &&
+    a.productId === b.productId &&
+    a.serialNumber === b.serialNumber
+  );
+}
+
+/**
+ * Where a device that was at `path` is now: the same path, or another path with its USB identity if
+ * exactly one device has it. Two cheap adapters without serial numbers look alike, and the wrong one
+ * must never be opened. A path that no list shows (a pseudo-terminal, a typed-in link) stays as it is.
+ */
+export function whereIsDevice(
+  path: string,
+  identity: UsbIdentity | null,
+  ports: readonly PortInfo[],
+): string {
+  if (identity === null || ports.some((port) => port.path === path)) return path;
+  const alike = ports.filter((port) => isSameDevice(port, identity));
+  return alike.length === 1 && alike[0] !== undefined ? alike[0].path : path;
+}

@@ -1,0 +1,1 @@
+export { openPseudoTerminal, type PseudoTerminal } from './open-pseudo-terminal.ts';

@@ -1,0 +1,75 @@
+import { createRequire } from 'node:module';
+import process from 'node:process';
+import { ReadStream } from 'node:tty';
+import { z } from 'zod';
+import { fail, type Result, succeed } from '#shared-core';
+
+/** The device's side of a serial line whose other side any program can open as a port. */
+export interface PseudoTerminal {
+  /** What a program opens, e.g. `/dev/pts/4`. */
+  readonly path: string;
+  /** Sends bytes to whoever has the port open. Like a real wire it never waits: what nobody takes is lost. */
+  write(bytes: Uint8Array): void;
+  onBytes(listener: (bytes: Uint8Array) => void): void;
+  /** Takes the port away, as if the plug were pulled. */
+  close(): void;
+}
+
+const nativeModuleSchema = z.object({
+  open: z.custom<(columns: number, rows: number) => unknown>((value) => value instanceof Function),
+});
+const openedSchema = z.object({ master: z.int(), slave: z.int(), pty: z.string() });
+
+/** More than this waiting to be read means that nobody is listening. */
+const mostWaitingBytes = 4096;
+
+/**
+ * Opens a pseudo-terminal (Linux, macOS). The far side is kept open here, so that programs may come
+ * and go, and set to raw, so that nothing is echoed or translated before somebody opens it.
+ *
+ * Uses the native part of a terminal library only: the library's own terminal object signals the
+ * process it started when closed, and here there is none (`kill(-1)` would signal everybody).
+ */
+export function openPseudoTerminal(): Result<PseudoTerminal, string> {
+  if (process.platform === 'win32') return fail('Windows has no pseudo-terminals');
+  try {
+    return succeed(wrap(openNative()));
+  } catch (error) {
+    return fail(error instanceof Error ? firstLine(error.message) : String(error));
+  }
+}
+
+function openNative(): z.infer<typeof openedSchema> {
+  const require = createRequire(import.meta.url);
+  const { requireBinary } = require('@lydell/node-pty/requireBinary.js');
+  return openedSchema.parse(nativeModuleSchema.parse(requireBinary('pty.node')).open(80, 24));
+}
+
+function wrap(opened: z.infer<typeof openedSchema>): PseudoTerminal {
+  const near = new ReadStream(opened.master);
+  // Never read here: it would take the bytes meant for the program on the far side.
+  const far = new ReadStream(opened.slave);
+  far.setRawMode(true);
+  far.on('error', () => {});
+  near.on('error', () => {});
+  let isOpen = true;
+  return {
+    path: opened.pty,
+    write(bytes) {
+      if (isOpen && near.writableLength <= mostWaitingBytes) near.write(bytes);
+    },
+    onBytes(listener) {
+      near.on('data', (chunk: Uint8Array) => listener(chunk));
+    },
+    close() {
+      if (!isOpen) return;
+      isOpen = false;
+      near.destroy();
+      far.destroy();
+    },
+  };
+}
+
+function firstLine(text: string): string {
+  return text.split('\n')[0] ?? text;
+}

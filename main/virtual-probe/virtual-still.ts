@@ -1,0 +1,93 @@
+import {
+  createBatchSimulation,
+  createProbeSignal,
+  createRandom,
+  type MarkType,
+  pearFermentSetup,
+  type TeachingRigName,
+  teachingRigs,
+} from '#shared-core';
+
+/** What a person does to the heat, as marked in a run. */
+export type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
+
+export interface VirtualStillOptions {
+  readonly rig: TeachingRigName;
+  readonly seed: number;
+  /** Heat on from the start; otherwise the still waits, cold, for a heat mark. */
+  readonly heated: boolean;
+}
+
+/** What the two probes in still head and pot show at one moment; null when nothing arrives from one. */
+export interface VirtualReadings {
+  readonly headC: number | null;
+  readonly potC: number | null;
+}
+
+/** A simulated still with two digital probes in it. */
+export interface VirtualStill {
+  /** Advances to this moment of the still's own time and reads both probes. */
+  readAt(timeS: number): VirtualReadings;
+  heat(mark: HeatMark): void;
+}
+
+/** The rigs by the names people type. */
+export const virtualRigs = {
+  'simple-head': 'simpleHead',
+  vigreux: 'vigreux',
+  'glass-bead-column': 'glassBeads',
+  'wire-packing': 'wirePacking',
+} as const satisfies Readonly<Record<string, TeachingRigName>>;
+
+export type VirtualRigName = keyof typeof virtualRigs;
+
+export function isVirtualRigName(name: string): name is VirtualRigName {
+  return Object.hasOwn(virtualRigs, name);
+}
+
+/** As much heat as a careful person leaves on once vapour nears the head, and when. */
+const easedHeatShare = 0.48;
+const easeAfterS = 960;
+
+/** Digital one-wire sensors: 1/16 °C steps, 85 °C once after power-on; noise and dropouts as felt at a bench. */
+const flaws = {
+  whiteNoiseK: 0.03,
+  slowNoiseK: 0.04,
+  quantumK: 1 / 16,
+  dropoutsPerHour: 2,
+  dropoutS: 6,
+  powerOnReadings: 1,
+} as const;
+
+export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
+  const setup = pearFermentSetup();
+  const rig = teachingRigs[options.rig];
+  const still = createBatchSimulation({ ...setup, rig, schedule: [] });
+  const random = createRandom(options.seed);
+  const head = createProbeSignal({ ...flaws, random: random.fork('head') });
+  const pot = createProbeSignal({ ...flaws, t90S: 12, random: random.fork('pot') });
+  let easeAtS: number | null = null;
+
+  function heat(mark: HeatMark): void {
+    easeAtS = mark === 'heat-on' ? still.state.timeS + easeAfterS : null;
+    if (mark === 'heat-eased') {
+      still.applyEvent({ kind: mark, powerW: easedHeatShare * rig.heater.powerW });
+    } else {
+      still.applyEvent({ kind: mark });
+    }
+  }
+
+  if (options.heated) heat('heat-on');
+  return {
+    heat,
+    readAt(timeS) {
+      if (easeAtS !== null && timeS >= easeAtS) {
+        still.advance(easeAtS);
+        heat('heat-eased');
+      }
+      still.advance(timeS);
+      const { bulbTemperatureC, potTemperatureC } = still.state;
+      return { headC: head.read(timeS, bulbTemperatureC), potC: pot.read(timeS, potTemperatureC) };
+    },
+  };
+}
