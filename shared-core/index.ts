@@ -1,5 +1,6 @@
 export * from './alcoholometry/index.ts';
 export * from './atmosphere/index.ts';
+export * from './column/index.ts';
 export * from './contract/index.ts';
 export * from './equilibrium/index.ts';
 export * from './frame/index.ts';
