@@ -1,3 +1,4 @@
+export * from './alarms/index.ts';
 export * from './alcoholometry/index.ts';
 export * from './atmosphere/index.ts';
 export * from './column/index.ts';

@@ -1,0 +1,107 @@
+import { type Alarm, type AlarmRecord, type AlarmState, alarms } from '../snapshot/index.ts';
+import { alarmCatalogue } from './alarm-catalogue.ts';
+import { type AlarmInput, type AlarmTrack, quietAlarmTrack, stepAlarm } from './alarm-track.ts';
+
+/** Why an alarm stands, in words with numbers, built when it is first needed. */
+export interface AlarmReason {
+  readonly because: string;
+  readonly wouldChangeIf: string;
+}
+
+/** An alarm that is not normal, with the reason it was raised for. */
+export interface StandingAlarm {
+  readonly alarm: Alarm;
+  readonly track: AlarmTrack;
+  readonly reason: AlarmReason;
+}
+
+/** A step in an alarm's life that the record keeps. */
+export interface AlarmChange {
+  readonly timeS: number;
+  readonly record: AlarmRecord;
+  readonly state: AlarmState;
+  readonly raised: boolean;
+}
+
+/** All alarms of a run: their tracks, their records in the order raised, and what just changed. */
+export interface AlarmBank {
+  /** Follows a condition; `reason` is asked for only when the alarm is raised. */
+  condition(alarm: Alarm, timeS: number, active: boolean, reason: () => AlarmReason): void;
+  acknowledge(alarm: Alarm, timeS: number): void;
+  shelve(alarm: Alarm, timeS: number, untilS: number): void;
+  isActive(alarm: Alarm): boolean;
+  /** High priority first, then the order they were raised in. */
+  standing(): readonly StandingAlarm[];
+  records(): readonly AlarmRecord[];
+  takeChanges(): readonly AlarmChange[];
+}
+
+const noReason: AlarmReason = { because: '', wouldChangeIf: '' };
+
+/** An empty bank: every alarm normal, no records. */
+export function createAlarmBank(): AlarmBank {
+  const tracks = new Map<Alarm, AlarmTrack>(alarms.map((alarm) => [alarm, quietAlarmTrack]));
+  const reasons = new Map<Alarm, AlarmReason>();
+  const openRecords = new Map<Alarm, number>();
+  const records: AlarmRecord[] = [];
+  let changes: AlarmChange[] = [];
+  let standing: readonly StandingAlarm[] | null = [];
+
+  const apply = (alarm: Alarm, input: AlarmInput, reason: () => AlarmReason): void => {
+    const before = tracks.get(alarm) ?? quietAlarmTrack;
+    const after = stepAlarm(before, input, alarmCatalogue[alarm]);
+    if (after === before) return;
+    tracks.set(alarm, after);
+    const raised = after.raisedS !== null && after.raisedS !== before.raisedS;
+    if (raised) {
+      reasons.set(alarm, reason());
+      openRecords.set(alarm, records.length);
+    }
+    if (!raised && after.state === before.state && after.clearedS === before.clearedS) return;
+    standing = null;
+    const index = openRecords.get(alarm);
+    if (index === undefined) return;
+    const record: AlarmRecord = {
+      alarm,
+      priority: alarmCatalogue[alarm].priority,
+      raisedS: after.raisedS ?? input.timeS,
+      clearedS: after.clearedS,
+      acknowledgedS: after.acknowledgedS,
+      because: (reasons.get(alarm) ?? noReason).because,
+    };
+    records[index] = record;
+    changes.push({ timeS: input.timeS, record, state: after.state, raised });
+  };
+
+  const listStanding = (): readonly StandingAlarm[] => {
+    const list: StandingAlarm[] = [];
+    for (const [alarm, track] of tracks) {
+      if (track.state === 'normal') continue;
+      list.push({ alarm, track, reason: reasons.get(alarm) ?? noReason });
+    }
+    const urgency = (item: StandingAlarm): number =>
+      alarmCatalogue[item.alarm].priority === 'high' ? 0 : 1;
+    return list.sort(
+      (a, b) => urgency(a) - urgency(b) || (a.track.raisedS ?? 0) - (b.track.raisedS ?? 0),
+    );
+  };
+
+  return {
+    condition: (alarm, timeS, active, reason) =>
+      apply(alarm, { kind: 'condition', timeS, active }, reason),
+    acknowledge: (alarm, timeS) => apply(alarm, { kind: 'acknowledge', timeS }, () => noReason),
+    shelve: (alarm, timeS, untilS) =>
+      apply(alarm, { kind: 'shelve', timeS, untilS }, () => noReason),
+    isActive: (alarm) => tracks.get(alarm)?.active ?? false,
+    standing: () => {
+      standing ??= listStanding();
+      return standing;
+    },
+    records: () => records.slice(),
+    takeChanges: () => {
+      const taken = changes;
+      changes = [];
+      return taken;
+    },
+  };
+}

@@ -1,0 +1,145 @@
+import { createAlarmBank } from '../alarms/index.ts';
+import type { Mark, Reading, RunInput, RunSettings } from '../run/index.ts';
+import { type Alarm, alarmSchema, type Snapshot, type Verdicts } from '../snapshot/index.ts';
+import { createHeadTracker } from './head-tracker.ts';
+import { type LatestHead, lazySnapshot } from './lazy-snapshot.ts';
+import { createMarksLedger } from './marks-ledger.ts';
+import type { Monitor, MonitorChange } from './monitor.ts';
+import { createSecondBin, type SecondBin } from './second-bin.ts';
+import { createStaging } from './staging.ts';
+import { concludeVerdict } from './words/verdict-words.ts';
+
+/**
+ * A second is worked out when time has passed its end by this much, so that readings which arrive a
+ * little out of order still fall into their own second.
+ */
+const settleS = 0.5;
+/** After a longer silence in the inputs only the last hour is stepped through second by second. */
+const longestCatchUpS = 86_400;
+
+/**
+ * Creates the monitor of one run: a deterministic function of settings and inputs.
+ *
+ * Readings are gathered into whole seconds; each second is worked out once, when an input or
+ * `advanceTo` shows that it is over, so live and replayed runs take the same steps. Any sampling from
+ * 0.2 Hz to 100 Hz serves; equal and slightly disordered time stamps are fine.
+ *
+ * @example
+ * const monitor = createMonitor(defaultRunSettings);
+ * monitor.push({ kind: 'reading', timeS: 0, channel: 'head', value: 21.3, unit: '°C', quality: 'good' }).stage.stage // => "warm-up"
+ */
+export function createMonitor(settings: RunSettings): Monitor {
+  const marks = createMarksLedger();
+  const bank = createAlarmBank();
+  const tracker = createHeadTracker(settings);
+  const staging = createStaging(settings, marks, bank, tracker);
+  const others = new Map<string, SecondBin>();
+  let openBin = createSecondBin();
+  let nextBin = createSecondBin();
+  let tickedS = 0;
+  let nowS = 0;
+  let latest: LatestHead | null = null;
+  let changes: MonitorChange[] = [];
+
+  const tick = (): void => {
+    tickedS += 1;
+    const head = openBin.take();
+    [openBin, nextBin] = [nextBin, openBin];
+    for (const [channel, bin] of others) {
+      const binned = bin.take();
+      if (binned !== null) staging.seeChannel(channel, binned.value, tickedS);
+    }
+    staging.second(tickedS, head);
+    gatherChanges();
+  };
+
+  const passTimeTo = (timeS: number): void => {
+    if (!Number.isFinite(timeS)) return;
+    nowS = Math.max(nowS, timeS);
+    if (nowS - tickedS > longestCatchUpS) tickedS = Math.floor(nowS) - longestCatchUpS;
+    while (tickedS + 1 + settleS <= nowS) tick();
+  };
+
+  const seeReading = (reading: Reading): void => {
+    if (reading.channel !== 'head') {
+      if (reading.quality !== 'good' || !Number.isFinite(reading.value)) return;
+      let bin = others.get(reading.channel);
+      if (bin === undefined) {
+        bin = createSecondBin();
+        others.set(reading.channel, bin);
+      }
+      bin.add(reading.timeS, reading.value);
+      return;
+    }
+    const temperatureC = settings.probe.offsetK + settings.probe.gain * reading.value;
+    if (!tracker.health.seeReading(reading, temperatureC)) return;
+    latest = { timeS: reading.timeS, temperatureC };
+    (reading.timeS < tickedS + 1 ? openBin : nextBin).add(reading.timeS, temperatureC);
+  };
+
+  const seeMark = (mark: Mark): void => {
+    marks.add(mark);
+    const { mark: body, timeS } = mark;
+    if (body.type === 'alarm-acknowledged' && isAlarm(body.alarm)) {
+      bank.acknowledge(body.alarm, timeS);
+    }
+    if (body.type === 'alarm-shelved' && isAlarm(body.alarm)) {
+      bank.shelve(body.alarm, timeS, timeS + body.forS);
+    }
+    staging.seeMark(mark);
+    gatherChanges();
+  };
+
+  const see = (input: RunInput): void => {
+    if (input.kind === 'reading') seeReading(input);
+    else if (input.kind === 'mark') seeMark(input);
+    else tracker.health.seeLink(input);
+  };
+
+  const snapshotAt = (timeS: number): Snapshot =>
+    lazySnapshot(staging.facts(), timeS, latest, bank.standing(), staging.log.recentEvents());
+  const snapshot = (): Snapshot => snapshotAt(nowS);
+
+  /** Right after what caused them, so that an alarm's snapshot is that of its own second. */
+  const gatherChanges = (): void => {
+    changes.push(...staging.log.takeChanges());
+    for (const { timeS, record, state, raised } of bank.takeChanges()) {
+      const behind = raised ? snapshotAt(timeS) : null;
+      changes.push({ kind: 'alarm-changed', timeS, record, state, snapshot: behind });
+    }
+  };
+
+  return {
+    push: (input) => {
+      passTimeTo(input.timeS);
+      see(input);
+      return snapshot();
+    },
+    advanceTo: (timeS) => {
+      passTimeTo(timeS);
+      return snapshot();
+    },
+    snapshot,
+    verdicts: (): Verdicts => {
+      const parts = staging.log.parts();
+      return {
+        stages: parts.stages,
+        alarms: [...bank.records()],
+        forecasts: parts.forecasts,
+        estimates: parts.estimates,
+        events: parts.events,
+        verdict: concludeVerdict(staging.facts(), parts.stages),
+        problems: parts.problems,
+      };
+    },
+    takeChanges: () => {
+      const taken = changes;
+      changes = [];
+      return taken;
+    },
+  };
+}
+
+function isAlarm(name: string): name is Alarm {
+  return alarmSchema.safeParse(name).success;
+}

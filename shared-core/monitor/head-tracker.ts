@@ -1,0 +1,104 @@
+import type { RunSettings } from '../run/index.ts';
+import { createHeadFilter, type HeadNoise, type HeadState } from './head-filter.ts';
+import { createNoiseLearner } from './noise-learner.ts';
+import type { ProbeFault } from './probe-fault.ts';
+import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
+import type { BinnedSecond } from './second-bin.ts';
+
+/** What is known of the head after one second. */
+export interface HeadSecond {
+  /** The observation that was used, if one came and was believed. */
+  readonly observedC: number | null;
+  readonly head: HeadState | null;
+  readonly fault: ProbeFault | null;
+  /** The probe itself moved by so much in this second [K]; 0 as a rule. */
+  readonly probeStepK: number;
+}
+
+/** What the tracker must know of its surroundings in one second. */
+export interface HeadSurroundings {
+  readonly plateauC: number | null;
+  readonly waterC: number;
+  readonly potC: number | null;
+  /** True while the head holds undisturbed, so that what remains is noise. */
+  readonly holding: boolean;
+}
+
+/** Screens the head's observations, follows them through the bulb's lag and learns their noise. */
+export interface HeadTracker {
+  readonly health: ProbeHealth;
+  second(timeS: number, binned: BinnedSecond | null, around: HeadSurroundings): HeadSecond;
+  noise(): HeadNoise;
+}
+
+/** e-folding time of a first-order lag from its time to 90 %. */
+const perT90 = 1 / Math.LN10;
+/** Further off than this, an observation is set aside until the next one confirms it. */
+const surpriseLimit = 4.5;
+const forgetAfterS = 30;
+
+export function createHeadTracker(settings: RunSettings): HeadTracker {
+  const health = createProbeHealth();
+  const learner = createNoiseLearner();
+  const filter = createHeadFilter(settings.probe.lagT90S * perT90, learner.noise());
+  let started = false;
+  let lastUsedS = 0;
+  let surprises = 0;
+  let surpriseSign = 0;
+
+  const use = (timeS: number, valueC: number, abrupt: boolean): boolean => {
+    if (!started || timeS - lastUsedS > forgetAfterS) {
+      filter.restart(valueC);
+      started = true;
+      return true;
+    }
+    if (abrupt) filter.loosen();
+    const surprise = filter.surprise(valueC);
+    if (Math.abs(surprise) < surpriseLimit) {
+      surprises = 0;
+    } else {
+      surprises = Math.sign(surprise) === surpriseSign ? surprises + 1 : 1;
+      surpriseSign = Math.sign(surprise);
+      if (surprises < 2) return false;
+      filter.loosen();
+    }
+    filter.correct(valueC);
+    return true;
+  };
+
+  return {
+    health,
+    noise: () => learner.noise(),
+    second: (timeS, binned, around) => {
+      if (started) filter.predict();
+      const before = started ? filter.state() : null;
+      const noise = learner.noise();
+      const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
+      const forgotten = timeS - lastUsedS > forgetAfterS;
+      const verdict = health.judge(timeS, binned, {
+        bulbC: forgotten ? null : (before?.bulbC ?? null),
+        noiseSdK,
+        plateauC: around.plateauC,
+        waterC: around.waterC,
+        potC: around.potC,
+      });
+      let observedC: number | null = null;
+      if (verdict.accepted !== null && use(timeS, verdict.accepted.value, verdict.abrupt)) {
+        observedC = verdict.accepted.value;
+        lastUsedS = timeS;
+        if (around.holding) {
+          learner.see(verdict.accepted.timeS, observedC, before?.rateKPerS ?? 0);
+          if (timeS % 20 === 0) filter.setNoise(learner.noise());
+        } else {
+          learner.interrupt();
+        }
+      }
+      return {
+        observedC,
+        head: started ? filter.state() : null,
+        fault: verdict.fault,
+        probeStepK: verdict.probeStepK,
+      };
+    },
+  };
+}

@@ -1,0 +1,95 @@
+import { type AlarmBank, alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
+import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import type { MonitorFacts } from './monitor-facts.ts';
+import { composeSentence, type Sentence } from './words/sentence.ts';
+import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
+import { vapourView } from './words/vapour-words.ts';
+
+/** Newest reading, calibrated: shown at once, whatever the second's tick makes of it later. */
+export interface LatestHead {
+  readonly timeS: number;
+  readonly temperatureC: number;
+}
+
+/**
+ * A snapshot whose texts are made when they are read: most are never looked at, since readings come
+ * a hundred times a second and a window draws ten. All inputs are immutable, so a late look sees the
+ * same as an early one.
+ */
+export function lazySnapshot(
+  facts: MonitorFacts,
+  timeS: number,
+  latest: LatestHead | null,
+  standing: ReturnType<AlarmBank['standing']>,
+  recentEvents: readonly RunEvent[],
+): Snapshot {
+  let sentence: Sentence | null = null;
+  const composed = (): Sentence => {
+    sentence ??= composeSentence(facts, standing);
+    return sentence;
+  };
+  return {
+    timeS,
+    get sentence() {
+      return composed().sentence;
+    },
+    get act() {
+      return composed().act;
+    },
+    get stage() {
+      return {
+        stage: facts.stage,
+        sinceS: facts.stageSinceS,
+        probability: facts.probability,
+        condition: facts.condition,
+        because: stageBecause(facts),
+        wouldChangeIf: stageWouldChangeIf(facts),
+      };
+    },
+    get head() {
+      if (latest === null) return null;
+      return {
+        temperatureC: latest.temperatureC,
+        expandedUncertaintyK:
+          2 * Math.hypot(facts.settings.probe.standardUncertaintyK, facts.noise.whiteSdK),
+        rateKPerMin: facts.head === null ? null : 60 * facts.head.rateKPerS,
+        ageS: Math.max(0, timeS - latest.timeS),
+      };
+    },
+    get plateau() {
+      return {
+        pressureKPa: facts.scale.pressureKPa,
+        pressureStandardUncertaintyKPa: facts.pressureSdKPa,
+        azeotropeC: facts.scale.azeotropeC,
+        limitC: facts.scale.limitC,
+        leastStrengthAbv: facts.settings.leastStrengthAbv,
+      };
+    },
+    get vapour() {
+      return vapourView(facts);
+    },
+    forecast: facts.forecast,
+    get alarms() {
+      return standing.map(viewAlarm);
+    },
+    get events() {
+      return recentEvents.slice();
+    },
+    heat: facts.heat,
+  };
+}
+
+function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
+  const { priority, act, consequence } = alarmCatalogue[alarm];
+  return {
+    alarm,
+    state: track.state,
+    priority,
+    raisedS: track.raisedS ?? 0,
+    act,
+    because: reason.because,
+    consequence,
+    wouldChangeIf: reason.wouldChangeIf,
+    shelvedUntilS: track.shelvedUntilS,
+  };
+}

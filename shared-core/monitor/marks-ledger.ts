@@ -1,0 +1,113 @@
+import type { Mark, MarkBody } from '../run/index.ts';
+
+/** A mark that stands: made, and not withdrawn. */
+export interface StandingMark {
+  readonly timeS: number;
+  readonly markId: number;
+  readonly body: MarkBody;
+}
+
+export type Heat = 'off' | 'on' | 'eased' | 'unknown';
+
+/** What the person's marks say so far. */
+export interface MarksLedger {
+  add(mark: Mark): void;
+  /** `unknown` until the first heat mark; then everything treats the heat as on. */
+  heat(): Heat;
+  heatChangedS(): number | null;
+  heatFirstOnS(): number | null;
+  /** Distillate booked [mL]: receivers changed plus the last reading of the present one. */
+  collectedMl(): number | null;
+  /** Time of the last booking of a volume. */
+  collectedS(): number | null;
+  dropsCounted(): number;
+  airPressureKPa(): number | null;
+  lastMarkS(): number | null;
+  standing(): readonly StandingMark[];
+}
+
+/** Density of first and main fractions near room temperature: 90 % vol, OIML R 22 [g/mL]. */
+const strongDistillateGPerMl = 0.829;
+
+/** An empty ledger. Withdrawing a mark takes back everything that followed from it. */
+export function createMarksLedger(): MarksLedger {
+  let marks: StandingMark[] = [];
+  let lastMarkS: number | null = null;
+  let summary = summarise(marks);
+  return {
+    add: ({ timeS, markId, mark }) => {
+      lastMarkS = timeS;
+      marks =
+        mark.type === 'mark-withdrawn'
+          ? marks.filter((standing) => standing.markId !== mark.withdrawnMarkId)
+          : [...marks, { timeS, markId, body: mark }];
+      summary = summarise(marks);
+    },
+    heat: () => summary.heat,
+    heatChangedS: () => summary.heatChangedS,
+    heatFirstOnS: () => summary.heatFirstOnS,
+    collectedMl: () => summary.collectedMl,
+    collectedS: () => summary.collectedS,
+    dropsCounted: () => summary.drops,
+    airPressureKPa: () => summary.airPressureKPa,
+    lastMarkS: () => lastMarkS,
+    standing: () => marks,
+  };
+}
+
+interface Summary {
+  heat: Heat;
+  heatChangedS: number | null;
+  heatFirstOnS: number | null;
+  collectedMl: number | null;
+  collectedS: number | null;
+  drops: number;
+  airPressureKPa: number | null;
+}
+
+function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
+  const sum: Summary = {
+    heat: 'unknown',
+    heatChangedS: null,
+    heatFirstOnS: null,
+    collectedMl: null,
+    collectedS: null,
+    drops: 0,
+    airPressureKPa: null,
+  };
+  let earlierReceiversMl = 0;
+  let presentMl = 0;
+  for (const { timeS, body } of marks) {
+    switch (body.type) {
+      case 'heat-on':
+      case 'heat-eased':
+      case 'heat-off':
+        sum.heat = body.type === 'heat-on' ? 'on' : body.type === 'heat-off' ? 'off' : 'eased';
+        sum.heatChangedS = timeS;
+        if (body.type !== 'heat-off') sum.heatFirstOnS ??= timeS;
+        continue;
+      case 'receiver-changed':
+        earlierReceiversMl += body.volumeMl ?? presentMl;
+        presentMl = 0;
+        if (body.volumeMl === null) continue;
+        break;
+      case 'volume-read':
+        presentMl = body.volumeMl;
+        break;
+      case 'mass-read':
+        presentMl = body.massG / strongDistillateGPerMl;
+        break;
+      case 'drops-counted':
+        sum.drops += body.count;
+        continue;
+      case 'pressure-read':
+        sum.airPressureKPa = body.pressureKPa;
+        continue;
+      default:
+        continue;
+    }
+    sum.collectedMl = earlierReceiversMl + presentMl;
+    sum.collectedS = timeS;
+  }
+  return sum;
+}

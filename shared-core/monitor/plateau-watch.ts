@@ -1,0 +1,195 @@
+import {
+  createDepartureDetector,
+  type DepartureEvidence,
+  departureBlockS,
+  departureThreshold,
+} from './departure-detector.ts';
+import type { HeadNoise, HeadState } from './head-filter.ts';
+
+/** What the head has done so far, as far as its own temperature tells. */
+export interface PlateauView {
+  readonly arrivedS: number | null;
+  readonly bathedS: number | null;
+  /** When the head first came to rest; the convention for the first fraction counts from here. */
+  readonly heldS: number | null;
+  /** Level the plateau is held at, on the probe's scale [°C]. */
+  readonly levelC: number | null;
+  readonly lowestLevelC: number | null;
+  readonly recededSinceS: number | null;
+  /** Seconds of undisturbed, bathed bulb since the last upset. */
+  readonly calmS: number;
+  readonly evidence: DepartureEvidence;
+  /** When the sequential test fired; null once the head has gone back or receded. */
+  readonly departedS: number | null;
+}
+
+/** One second of the head, with the marks of the local scale on the probe's own scale. */
+export interface PlateauSecond {
+  readonly timeS: number;
+  readonly observedC: number | null;
+  readonly head: HeadState;
+  readonly noise: HeadNoise;
+  readonly azeotropeC: number;
+  readonly limitC: number;
+  readonly suspended: boolean;
+}
+
+export interface PlateauWatch {
+  second(input: PlateauSecond): void;
+  /** The probe itself moved by so much: everything learned moves with it. */
+  shift(byK: number): void;
+  view(): PlateauView;
+}
+
+const calmRateKPerS = 0.012;
+const levelTimeConstantS = 180;
+const levelDelayBlocks = 12;
+/** The column still fills and the head still settles: the level follows before it is held against. */
+const settlingBlocksNeeded = 24;
+const slowestRampKPerS = 0.02 / 60;
+
+export function createPlateauWatch(): PlateauWatch {
+  const detector = createDepartureDetector();
+  let arrivedS: number | null = null;
+  let bathedS: number | null = null;
+  let heldS: number | null = null;
+  let calmSinceS: number | null = null;
+  let levelC: number | null = null;
+  let lowestLevelC: number | null = null;
+  let recededSinceS: number | null = null;
+  let undisturbedSinceS = 0;
+  let departedS: number | null = null;
+  let nowS = 0;
+  let belowCount = 0;
+  let backCount = 0;
+  let blockSum = 0;
+  let blockCount = 0;
+  let recent: number[] = [];
+  let settlingBlocks = 0;
+
+  const upset = (timeS: number): void => {
+    detector.restart();
+    undisturbedSinceS = timeS;
+    departedS = null;
+    blockSum = 0;
+    blockCount = 0;
+    recent = [];
+  };
+
+  const arrive = ({ timeS, head, azeotropeC }: PlateauSecond): void => {
+    if (arrivedS === null && head.bulbC > azeotropeC - 15) arrivedS = timeS;
+    if (bathedS === null && head.bulbC > azeotropeC - 5) {
+      bathedS = timeS;
+      undisturbedSinceS = timeS;
+    }
+  };
+
+  const settle = ({ timeS, head, azeotropeC }: PlateauSecond): void => {
+    const near = head.vapourC > azeotropeC - 8;
+    const calm = near && Math.abs(head.rateKPerS) < calmRateKPerS;
+    calmSinceS = calm ? (calmSinceS ?? timeS) : null;
+    const patienceS = head.vapourC > azeotropeC - 1.5 ? 20 : 60;
+    const waited = bathedS !== null && timeS - bathedS > 150 && head.vapourC > azeotropeC - 1.5;
+    if ((calmSinceS !== null && timeS - calmSinceS >= patienceS) || waited) {
+      heldS = calmSinceS ?? timeS;
+      levelC = head.vapourC;
+      upset(timeS);
+    }
+  };
+
+  /** A drop below the level that noise cannot explain, with its way back. */
+  const followRecession = ({ timeS, observedC, head, noise, limitC }: PlateauSecond): void => {
+    if (levelC === null || observedC === null) return;
+    const reference = Math.min(levelC, limitC);
+    const dropK = Math.max(0.7, 4 * Math.hypot(noise.whiteSdK, noise.slowSdK));
+    const below = observedC < reference - dropK;
+    belowCount = below ? belowCount + 1 : 0;
+    if (recededSinceS === null) {
+      if (belowCount < 3) return;
+      recededSinceS = timeS - 3;
+      backCount = 0;
+      upset(timeS);
+      return;
+    }
+    undisturbedSinceS = timeS;
+    const back = observedC > reference - dropK && head.rateKPerS < 0.03;
+    backCount = back ? backCount + 1 : 0;
+    if (backCount >= 8) {
+      recededSinceS = null;
+      upset(timeS);
+    }
+  };
+
+  const closeBlock = (timeS: number, noise: HeadNoise, sampled: number): void => {
+    const meanC = blockSum / blockCount;
+    blockSum = 0;
+    blockCount = 0;
+    if (levelC === null) return;
+    recent.push(meanC);
+    if (settlingBlocks < settlingBlocksNeeded) {
+      settlingBlocks += 1;
+      levelC += (meanC - levelC) / Math.min(settlingBlocks, levelDelayBlocks);
+      return;
+    }
+    if (recent.length > levelDelayBlocks) {
+      const delayedC = recent.shift() as number;
+      const unmoved = detector.evidence().logLikelihoodRatio < 5;
+      if (unmoved || delayedC < levelC) {
+        const timeConstantS = delayedC < levelC ? levelTimeConstantS / 2 : levelTimeConstantS;
+        levelC += (delayedC - levelC) * (departureBlockS / timeConstantS);
+        lowestLevelC = lowestLevelC === null ? levelC : Math.min(lowestLevelC, levelC);
+      }
+    }
+    const correlation = Math.exp(-departureBlockS / noise.slowCorrelationS);
+    const variance = noise.slowSdK ** 2 * 0.85 + noise.whiteSdK ** 2 / sampled + 0.015 ** 2;
+    const share = (noise.slowSdK ** 2 * 0.85) / variance;
+    detector.see(timeS, meanC - levelC, Math.sqrt(variance), correlation * share);
+    const evidence = detector.evidence();
+    if (departedS === null) {
+      const fired = evidence.logLikelihoodRatio > departureThreshold;
+      if (fired && evidence.slopeKPerS > slowestRampKPerS) departedS = timeS;
+    } else if (evidence.logLikelihoodRatio < 1) {
+      departedS = null;
+    }
+  };
+
+  return {
+    second: (input) => {
+      const { timeS, observedC, noise } = input;
+      nowS = timeS;
+      if (input.suspended) {
+        undisturbedSinceS = timeS;
+        return;
+      }
+      arrive(input);
+      if (bathedS === null) return;
+      if (heldS === null) {
+        settle(input);
+        return;
+      }
+      followRecession(input);
+      if (recededSinceS !== null) return;
+      if (observedC !== null) {
+        blockSum += observedC;
+        blockCount += 1;
+      }
+      if (timeS % departureBlockS === 0 && blockCount > 0) closeBlock(timeS, noise, blockCount);
+    },
+    shift: (byK) => {
+      if (levelC !== null) levelC += byK;
+      if (lowestLevelC !== null) lowestLevelC += byK;
+      upset(nowS);
+    },
+    view: () => ({
+      arrivedS,
+      bathedS,
+      heldS,
+      levelC,
+      lowestLevelC,
+      recededSinceS,
+      calmS: bathedS === null ? 0 : nowS - undisturbedSinceS,
+      evidence: detector.evidence(),
+      departedS,
+    }),
+  };
+}

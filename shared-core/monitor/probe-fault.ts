@@ -1,0 +1,24 @@
+/** What can be wrong with the head probe. */
+export type ProbeFault =
+  | 'lost'
+  | 'silent'
+  | 'open-circuit'
+  | 'power-on-value'
+  | 'spikes'
+  | 'step'
+  | 'frozen'
+  | 'above-boiling-water'
+  | 'hotter-than-pot';
+
+/** What a person can see and do about each fault. */
+export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
+  lost: 'the probe is disconnected',
+  silent: 'the probe sends nothing',
+  'open-circuit': 'the probe reports an open circuit or an impossible value',
+  'power-on-value': 'the probe sends 85.0 °C, the value it shows before its first measurement',
+  spikes: 'readings jump back and forth faster than a bulb can follow',
+  step: 'the reading jumped faster than vapour can change, as when a probe slips',
+  frozen: 'the reading has stopped changing altogether, even in its last digit',
+  'above-boiling-water': 'the reading is above the boiling point of water at this pressure',
+  'hotter-than-pot': 'the head reads hotter than the pot that feeds it',
+};

@@ -1,0 +1,161 @@
+import type { Stage } from '../snapshot/index.ts';
+import { stages } from '../snapshot/index.ts';
+import { normalCumulative } from './bias-belief.ts';
+
+/** What one second says about the stage. Temperatures are relative, on the probe's scale. */
+export interface StageEvidence {
+  /** Vapour temperature less the azeotrope's, bias included [K]; null when nothing could be read. */
+  readonly aboveAzeotropeK: number | null;
+  /** Vapour temperature less that at the strength limit, bias included [K]. */
+  readonly aboveLimitK: number;
+  readonly sdK: number;
+  readonly bathed: boolean;
+  /** True once the head has held and the person's convention for the first fraction is met. */
+  readonly firstFractionOver: boolean;
+  /** True while the head still sinks towards its plateau, as a column does that is filling. */
+  readonly sinking: boolean;
+  readonly recededForS: number;
+  readonly heat: 'off' | 'on' | 'eased' | 'unknown';
+}
+
+/** A left-to-right filter over stage × condition. */
+export interface StageFilter {
+  second(evidence: StageEvidence): void;
+  /** Probability of each stage, conditions summed. */
+  probability(stage: Stage): number;
+  /** The stage that is called: never an earlier one than before. */
+  called(): Stage;
+}
+
+// Hidden states: each stage with its bulb in vapour or, after the warm-up, with vapour receded.
+const warmUp = 0;
+const first = 1;
+const firstReceded = 2;
+const main = 3;
+const mainReceded = 4;
+const tail = 5;
+const tailReceded = 6;
+const coolDown = 7;
+const stateCount = 8;
+const stageOfState = [0, 1, 1, 2, 2, 3, 3, 4] as const;
+
+/** Seconds stand for so much less than independent evidence: noise is correlated over 10–20 s. */
+const temper = 1 / 12;
+const callAt = 0.9;
+
+/**
+ * Hidden semi-Markov filter: forward recursion over eight states with hazards that depend on the time
+ * spent (a recession that lasts becomes the end of the run) and on the convention for the first
+ * fraction. Emissions are uniform over the temperatures a state allows, with soft edges.
+ *
+ * Source: S.-Z. Yu, "Hidden semi-Markov models", Artificial Intelligence 174 (2010) 215; from memory.
+ */
+export function createStageFilter(): StageFilter {
+  const belief = new Float64Array(stateCount);
+  const next = new Float64Array(stateCount);
+  const likelihood = new Float64Array(stateCount);
+  belief[warmUp] = 1;
+  let calledIndex = 0;
+
+  const move = (from: number, to: number, hazardPerS: number): void => {
+    const share = (belief[from] as number) * Math.min(0.5, hazardPerS);
+    next[from] = (next[from] as number) - share;
+    next[to] = (next[to] as number) + share;
+  };
+
+  const transit = (evidence: StageEvidence): void => {
+    next.set(belief);
+    if (evidence.bathed) move(warmUp, first, 0.2);
+    if (evidence.firstFractionOver) {
+      move(first, main, evidence.sinking ? 0.02 : 0.3);
+      if (!evidence.sinking) move(first, tail, 1 / 600);
+    }
+    move(main, tail, evidence.sinking ? 1e-5 : 1 / 900);
+    move(first, firstReceded, 1 / 300);
+    move(main, mainReceded, 1 / 300);
+    move(tail, tailReceded, 1 / 300);
+    move(firstReceded, first, 1 / 60);
+    move(mainReceded, main, 1 / 60);
+    move(tailReceded, tail, 1 / 60);
+    const ending = endingHazardPerS(evidence);
+    move(firstReceded, coolDown, ending);
+    move(mainReceded, coolDown, ending);
+    move(tailReceded, coolDown, ending);
+    belief.set(next);
+  };
+
+  const emit = (aboveAzeotropeK: number, evidence: StageEvidence): void => {
+    const edgeK = Math.hypot(evidence.sdK, 0.05);
+    const belowBand = normalCumulative((-0.9 - aboveAzeotropeK) / Math.hypot(edgeK, 0.3));
+    const overLimit = normalCumulative(evidence.aboveLimitK / edgeK);
+    const inBand = Math.max(1e-6, (1 - belowBand) * (1 - overLimit));
+    const floor = 1e-6;
+    likelihood.fill(floor);
+    likelihood[warmUp] = floor + (evidence.bathed ? belowBand / 200 : 1 / 60);
+    // The first vapour through a dry column is weak: the first fraction may start above the limit.
+    likelihood[first] = floor + (1 - belowBand) / 4;
+    likelihood[main] = floor + inBand / 4;
+    likelihood[tail] = floor + overLimit / 4;
+    const receded = floor + belowBand / 60;
+    likelihood[firstReceded] = receded;
+    likelihood[mainReceded] = receded;
+    likelihood[tailReceded] = receded;
+    likelihood[coolDown] = floor + (aboveAzeotropeK < -3 ? belowBand / 60 : 0);
+    let sum = 0;
+    for (let state = 0; state < stateCount; state += 1) {
+      const mass = (belief[state] as number) * (likelihood[state] as number) ** temper;
+      belief[state] = mass;
+      sum += mass;
+    }
+    for (let state = 0; state < stateCount; state += 1) {
+      belief[state] = (belief[state] as number) / sum;
+    }
+  };
+
+  const probabilityFrom = (index: number): number => {
+    let sum = 0;
+    for (let state = 0; state < stateCount; state += 1) {
+      if ((stageOfState[state] as number) >= index) sum += belief[state] as number;
+    }
+    return sum;
+  };
+
+  /** What was called is no longer in doubt: mass left behind is dropped, so no stage comes back. */
+  const dropEarlier = (): void => {
+    let sum = 0;
+    for (let state = 0; state < stateCount; state += 1) {
+      if ((stageOfState[state] as number) < calledIndex) belief[state] = 0;
+      sum += belief[state] as number;
+    }
+    for (let state = 0; state < stateCount; state += 1) {
+      belief[state] = (belief[state] as number) / sum;
+    }
+  };
+
+  return {
+    second: (evidence) => {
+      if (evidence.aboveAzeotropeK === null) return;
+      transit(evidence);
+      emit(evidence.aboveAzeotropeK, evidence);
+      let reached = calledIndex;
+      for (let index = calledIndex + 1; index < stages.length; index += 1) {
+        if (probabilityFrom(index) >= callAt) reached = index;
+      }
+      if (reached === calledIndex) return;
+      calledIndex = reached;
+      dropEarlier();
+    },
+    probability: (stage) => {
+      const index = stages.indexOf(stage);
+      return probabilityFrom(index) - probabilityFrom(index + 1);
+    },
+    called: () => stages[calledIndex] ?? 'warm-up',
+  };
+}
+
+/** Heat taken away comes back within two minutes as a rule; after a heat-off mark it is meant. */
+function endingHazardPerS({ recededForS, heat }: StageEvidence): number {
+  if (heat === 'off') return recededForS > 20 ? 1 / 30 : 1e-4;
+  if (recededForS < 200) return 1e-5;
+  return Math.min(0.2, (recededForS - 200) / 6000);
+}

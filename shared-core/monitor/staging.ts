@@ -1,0 +1,251 @@
+import type { AlarmBank } from '../alarms/index.ts';
+import type { Mark, RunSettings } from '../run/index.ts';
+import type { Condition, Stage } from '../snapshot/index.ts';
+import { followAlarmConditions } from './alarm-conditions.ts';
+import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
+import { firstFractionProgress } from './first-fraction-progress.ts';
+import type { HeadState } from './head-filter.ts';
+import type { HeadTracker } from './head-tracker.ts';
+import { judgeLimit, type LimitOutlook } from './limit-outlook.ts';
+import type { MarksLedger } from './marks-ledger.ts';
+import type { MonitorFacts } from './monitor-facts.ts';
+import { createPlateauWatch } from './plateau-watch.ts';
+import type { ProbeFault } from './probe-fault.ts';
+import { probeFaultWords } from './probe-fault.ts';
+import { createRunLog, type RunLog } from './run-log.ts';
+import type { BinnedSecond } from './second-bin.ts';
+import { createStageFilter } from './stage-filter.ts';
+import { createSurgeWatch } from './surge-watch.ts';
+import { createVapourScale } from './vapour-scale.ts';
+import { eventBecause } from './words/event-words.ts';
+import { vapourStrength } from './words/numbers.ts';
+import { stageBecause } from './words/stage-words.ts';
+
+/** Works out one second after another and keeps the log of what was concluded. */
+export interface Staging {
+  readonly log: RunLog;
+  second(timeS: number, head: BinnedSecond | null): void;
+  seeChannel(channel: string, value: number, timeS: number): void;
+  seeMark(mark: Mark): void;
+  facts(): MonitorFacts;
+}
+
+/** Every so often the head's vapour strength goes into the record [s]. */
+const estimateEveryS = 60;
+const pressureStepKPa = 0.02;
+/** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
+const usualFlowMlPerS = 1 / 60;
+
+export function createStaging(
+  settings: RunSettings,
+  marks: MarksLedger,
+  bank: AlarmBank,
+  tracker: HeadTracker,
+): Staging {
+  const log = createRunLog('The run begins with the warm-up.');
+  const watch = createPlateauWatch();
+  const stageFilter = createStageFilter();
+  const surgeWatch = createSurgeWatch();
+  let scale = createVapourScale(settings.pressure.pressureKPa, settings.leastStrengthAbv);
+  let bias: BiasBelief = priorBias(settings, scale);
+  let head: HeadState | null = null;
+  let fault: ProbeFault | null = null;
+  let faultSinceS = 0;
+  let stage: Stage = 'warm-up';
+  let stageSinceS = 0;
+  let potC: number | null = null;
+  let condenserC: number | null = null;
+  let heldForS = 0;
+  let belowLimitForS = 0;
+  let overLimitForS = 0;
+  let lastPersonS = 0;
+  let surging = false;
+  let plateau = watch.view();
+  let outlook: LimitOutlook = noOutlook(scale.limitC);
+  let facts = collect(0);
+
+  function collect(timeS: number): MonitorFacts {
+    return {
+      settings,
+      timeS,
+      stage,
+      stageSinceS,
+      probability: stageFilter.probability(stage),
+      condition: conditionNow(),
+      head,
+      noise: tracker.noise(),
+      scale,
+      pressureSdKPa: settings.pressure.standardUncertaintyKPa,
+      bias,
+      plateau,
+      outlook,
+      heatOffArmed: belowLimitForS >= 20,
+      overLimitForS,
+      firstFraction: firstFractionProgress(
+        settings.firstFraction,
+        marks,
+        plateau.heldS === null ? 0 : Math.max(heldForS, 1),
+        usualFlowMlPerS,
+      ),
+      fault,
+      faultSinceS,
+      potC,
+      condenserC,
+      heat: marks.heat(),
+      heatChangedS: marks.heatChangedS(),
+      attentionDueS: attentionDueS(),
+      forecast: null,
+    };
+  }
+
+  function conditionNow(): Condition | null {
+    if (fault !== null) return 'probe-suspect';
+    if (stage === 'warm-up' || stage === 'cool-down') return null;
+    if (plateau.recededSinceS !== null) return 'vapour-receded';
+    return surging ? 'surging' : null;
+  }
+
+  function attentionDueS(): number | null {
+    if (settings.attentionCheckS === null || stage === 'cool-down') return null;
+    return marks.heat() === 'off' ? null : lastPersonS + settings.attentionCheckS;
+  }
+
+  const setPressure = (pressureKPa: number): void => {
+    if (pressureKPa < 60 || pressureKPa > 110) return;
+    if (Math.abs(pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
+    scale = createVapourScale(pressureKPa, settings.leastStrengthAbv);
+  };
+
+  const readHead = (timeS: number, binned: BinnedSecond | null): number | null => {
+    const step = tracker.second(timeS, binned, {
+      plateauC: plateau.levelC,
+      waterC: scale.waterC,
+      potC,
+      holding: plateau.heldS !== null && plateau.calmS > 15 && fault === null,
+    });
+    head = step.head;
+    if (step.probeStepK !== 0) watch.shift(step.probeStepK);
+    if (step.fault !== fault) {
+      if (fault !== null) log.closeProblem(timeS);
+      if (step.fault !== null) {
+        const words = probeFaultWords[step.fault];
+        log.openProblem(`${words[0]?.toUpperCase()}${words.slice(1)}; staging waited.`, timeS);
+        faultSinceS = timeS;
+      }
+      fault = step.fault;
+    }
+    return step.observedC;
+  };
+
+  const followPlateau = (timeS: number, observedC: number | null): void => {
+    if (head === null) return;
+    const before = plateau;
+    watch.second({
+      timeS,
+      observedC,
+      head,
+      noise: tracker.noise(),
+      azeotropeC: scale.azeotropeC + bias.meanK,
+      limitC: scale.limitC + bias.meanK,
+      suspended: fault !== null,
+    });
+    plateau = watch.view();
+    if (plateau.lowestLevelC !== null && timeS % 10 === 0) {
+      bias = biasFromPlateau(priorBias(settings, scale), plateau.lowestLevelC, 0.05, scale);
+    }
+    outlook = judgeLimit(head, plateau, scale.limitC, bias, settings.reactionTimeS);
+    const tell = (event: Parameters<RunLog['event']>[0]): void =>
+      log.event(event, timeS, eventBecause(event, collect(timeS)));
+    if (before.arrivedS === null && plateau.arrivedS !== null) tell('vapour-arrived');
+    if (before.recededSinceS === null && plateau.recededSinceS !== null) tell('vapour-receded');
+    if (before.recededSinceS !== null && plateau.recededSinceS === null) tell('vapour-returned');
+    const listening = stage === 'first-fraction' || stage === 'main-fraction';
+    if (before.departedS === null && plateau.departedS !== null && listening)
+      tell('plateau-ending');
+  };
+
+  const followStage = (timeS: number): void => {
+    if (head === null || fault !== null) return;
+    const steady = plateau.heldS !== null && plateau.recededSinceS === null;
+    if (steady) {
+      heldForS = Math.max(
+        heldForS + 1,
+        stage === 'first-fraction' ? timeS - (plateau.heldS ?? timeS) : 0,
+      );
+      if (outlook.passed < 0.2) belowLimitForS += 1;
+    }
+    overLimitForS = steady && plateau.calmS > 30 && outlook.passed > 0.95 ? overLimitForS + 1 : 0;
+    const now = collect(timeS);
+    stageFilter.second({
+      aboveAzeotropeK: head.vapourC - scale.azeotropeC - bias.meanK,
+      aboveLimitK: head.vapourC - outlook.limitOnProbeC,
+      sdK: head.vapourSdK,
+      bathed: plateau.bathedS !== null,
+      firstFractionOver: now.firstFraction.over,
+      sinking: head.rateKPerS < -2 * head.rateSdKPerS && head.rateKPerS < -0.002,
+      recededForS: plateau.recededSinceS === null ? 0 : timeS - plateau.recededSinceS,
+      heat: marks.heat(),
+    });
+    const called = stageFilter.called();
+    if (called === stage) return;
+    const past = stage;
+    stage = called;
+    stageSinceS = stage === 'cool-down' ? (plateau.recededSinceS ?? timeS) : timeS;
+    const entered = collect(timeS);
+    log.enterStage(stage, stageSinceS, stageBecause(entered));
+    if (past === 'first-fraction') {
+      log.event('first-fraction-ended', timeS, eventBecause('first-fraction-ended', entered));
+    }
+  };
+
+  const noteEstimate = (timeS: number): void => {
+    if (timeS % estimateEveryS !== 0 || plateau.bathedS === null || stage === 'cool-down') return;
+    const usable = head !== null && fault === null && plateau.recededSinceS === null;
+    if (!usable || head === null) {
+      log.estimate(timeS, null);
+      return;
+    }
+    const sdK = Math.hypot(head.vapourSdK, bias.sdK);
+    log.estimate(timeS, vapourStrength(scale, head.vapourC - bias.meanK, sdK));
+  };
+
+  return {
+    log,
+    second: (timeS, binned) => {
+      const observedC = readHead(timeS, binned);
+      if (fault === null) followPlateau(timeS, observedC);
+      if (observedC !== null) {
+        const { whiteSdK, slowSdK } = tracker.noise();
+        surging = surgeWatch.see(timeS, observedC, Math.hypot(whiteSdK, slowSdK));
+      }
+      followStage(timeS);
+      noteEstimate(timeS);
+      facts = collect(timeS);
+      followAlarmConditions(bank, facts, surging);
+    },
+    seeChannel: (channel, value, timeS) => {
+      if (channel === 'pot') potC = value;
+      if (channel === 'condenser-outlet') condenserC = value;
+      if (channel === 'air-pressure' && timeS % 10 === 0) setPressure(value);
+    },
+    seeMark: ({ timeS }) => {
+      lastPersonS = timeS;
+      const read = marks.airPressureKPa();
+      if (read !== null) setPressure(read);
+      facts = collect(Math.max(timeS, facts.timeS));
+      bank.condition('attention', facts.timeS, false, () => ({ because: '', wouldChangeIf: '' }));
+    },
+    facts: () => facts,
+  };
+}
+
+function noOutlook(limitC: number): LimitOutlook {
+  return {
+    limitOnProbeC: limitC,
+    passed: 0,
+    passedWithinReaction: 0,
+    etaS: null,
+    departed: false,
+    heatOffDue: false,
+  };
+}

@@ -1,0 +1,61 @@
+import type { AlarmReason } from '../../alarms/index.ts';
+import type { Alarm } from '../../snapshot/index.ts';
+import type { MonitorFacts } from '../monitor-facts.ts';
+import { probeFaultWords } from '../probe-fault.ts';
+import { celsius, kelvin, kelvinPerMinute, percent, span } from './numbers.ts';
+import { headStrengthWords } from './stage-words.ts';
+
+/** The numbers behind an alarm at the moment it is raised, and what would take it back. */
+export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
+  const { head, outlook, plateau, settings } = facts;
+  const at = head === null ? 'unknown' : celsius(head.bulbC);
+  const limit = `${settings.leastStrengthAbv} % vol at ${celsius(outlook.limitOnProbeC)}`;
+  switch (alarm) {
+    case 'plateau-departure': {
+      const rise = head === null || plateau.levelC === null ? 0 : head.vapourC - plateau.levelC;
+      const eta =
+        outlook.etaS === null || outlook.etaS === 0
+          ? `The limit of ${limit} is reached (${percent(outlook.passed)} sure).`
+          : `The limit of ${limit} is about ${span(outlook.etaS)} away (reaction time ${settings.reactionTimeS} s).`;
+      return {
+        because: `The head is at ${at}, ${kelvin(rise)} above the plateau it held, rising ${kelvinPerMinute(head?.rateKPerS ?? 0)}. ${eta}`,
+        wouldChangeIf: `The head falling back below ${celsius(plateau.levelC ?? outlook.limitOnProbeC)}, or the heat taken off.`,
+      };
+    }
+    case 'over-limit':
+      return {
+        because: `The head is at ${at}, above the limit of ${limit} (${percent(outlook.passed)} sure): vapour of ${headStrengthWords(facts)}, and the heat is still on.`,
+        wouldChangeIf: `The head staying below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
+      };
+    case 'near-dryness':
+      return {
+        because: `Of the ${settings.charge.volumeMl} mL charge only ${facts.forecast?.potVolumeMl ? `${facts.forecast.potVolumeMl.low.toFixed(0)}–${facts.forecast.potVolumeMl.high.toFixed(0)}` : 'a few'} mL are left in the pot by what was booked and estimated.`,
+        wouldChangeIf: 'A volume booked that shows more liquid left in the pot.',
+      };
+    case 'condenser-warm':
+      return {
+        because: `The condenser outlet is at ${facts.condenserC === null ? 'an unknown temperature' : celsius(facts.condenserC)}.`,
+        wouldChangeIf: 'The outlet cooling below 35 °C.',
+      };
+    case 'surging':
+      return {
+        because: `The head swings up and down by far more than its noise of ${kelvin(facts.noise.slowSdK)} around ${at}.`,
+        wouldChangeIf: 'A minute of steady readings.',
+      };
+    case 'probe-fault':
+      return {
+        because: `At ${span(facts.timeS)}: ${facts.fault === null ? 'the probe is not trusted' : probeFaultWords[facts.fault]}; last trusted value ${at}.`,
+        wouldChangeIf: 'Good readings coming in again.',
+      };
+    case 'attention':
+      return {
+        because: `The check was due ${span(facts.timeS - (facts.attentionDueS ?? facts.timeS))} ago and nobody answered.`,
+        wouldChangeIf: 'Any mark made by a person.',
+      };
+  }
+}
+
+/** Deadband on temperature alarms: the larger of 0.3 K and three standard deviations of the noise. */
+export function deadbandK({ noise }: MonitorFacts): number {
+  return Math.max(0.3, 3 * Math.hypot(noise.whiteSdK, noise.slowSdK));
+}
