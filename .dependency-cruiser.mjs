@@ -67,7 +67,7 @@ export default {
     doNotFollow: { path: anyPackage },
     exclude: { path: '\\.build/' },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: 'tsconfig.json' },
+    tsConfig: { fileName: 'test/tsconfig.json' },
     enhancedResolveOptions: {
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'],
       exportsFields: ['exports'],

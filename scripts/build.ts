@@ -1,0 +1,11 @@
+/**
+ * Builds the window and the desktop shell where their sources have changed since the last build.
+ *
+ * Usage: npm run build
+ */
+import { buildIfStale } from './building/build-if-stale.ts';
+import { electronTarget, projectRoot, windowTarget } from './building/build-targets.ts';
+
+for (const target of [windowTarget, electronTarget]) {
+  await buildIfStale(target, { root: projectRoot, report: (line) => console.error(line) });
+}

@@ -1,0 +1,90 @@
+import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { z } from 'zod';
+import { runCommand } from '../../scripts/testing/run-command.ts';
+import { projectRoot } from '../../scripts/testing/step.ts';
+
+/** Files that each break the layer table once, with the rule that must say so. */
+const violations = {
+  'shared-core/reads-files.ts': ["import 'node:fs';", 'shared-core-imports-only-zod'],
+  'shared-core/draws.ts': ["import 'react';", 'shared-core-imports-only-zod'],
+  'shared-core/serves.ts': ["import '../main/index.ts';", 'shared-core-imports-only-zod'],
+  'main/opens-a-window.ts': ["import 'electron';", 'electron-only-in-app'],
+  'main/draws.ts': ["import 'react';", 'main-imports-shared-core-node-and-file-libraries'],
+  'main/composes.ts': [
+    "import '../app/index.ts';",
+    'main-imports-shared-core-node-and-file-libraries',
+  ],
+  'renderer/reads-files.ts': ["import 'node:fs';", 'renderer-uses-no-node-module'],
+  'renderer/serves.ts': ["import '#main';", 'renderer-imports-shared-core-and-ui-libraries'],
+  'renderer/opens-a-window.ts': ["import 'electron';", 'electron-only-in-app'],
+  'app/draws.ts': ["import '../renderer/index.ts';", 'app-imports-no-renderer-source'],
+  'app/tests.ts': ["import '../test/helper.ts';", 'no-layer-imports-tests'],
+  'scripts/opens-a-window.ts': ["import 'electron';", 'electron-only-in-app'],
+} as const;
+
+const allowed = {
+  'shared-core/index.ts': "import 'zod';",
+  'main/index.ts': "import '#shared-core';\nimport 'serialport';\nimport 'node:fs';",
+  'renderer/index.ts': "import '#shared-core';\nimport 'react';\nimport 'recharts';",
+  'app/index.ts': "import '#main';\nimport '#shared-core';\nimport 'electron';\nimport 'ws';",
+  'test/helper.ts': "import '../main/index.ts';",
+} as const;
+
+const cruiserFile = '.dependency-cruiser.mjs';
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'layers-'));
+  const configuration = ['package.json', 'tsconfig.json', 'test/tsconfig.json', cruiserFile];
+  for (const file of configuration) {
+    cpSync(path.join(projectRoot, file), path.join(folder, file));
+  }
+  symlinkSync(path.join(projectRoot, 'node_modules'), path.join(folder, 'node_modules'));
+  const sources = {
+    ...allowed,
+    ...Object.fromEntries(Object.entries(violations).map(([file, [text]]) => [file, text])),
+  };
+  for (const [file, text] of Object.entries(sources)) {
+    mkdirSync(path.join(folder, path.dirname(file)), { recursive: true });
+    writeFileSync(path.join(folder, file), `${text}\n`);
+  }
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const reportSchema = z.object({
+  summary: z.object({
+    violations: z.array(z.object({ from: z.string(), rule: z.object({ name: z.string() }) })),
+  }),
+});
+
+test('every forbidden import is found by its rule, and no allowed one is', async () => {
+  const cruise = path.join(
+    projectRoot,
+    'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
+  );
+  const { output } = await runCommand(
+    process.execPath,
+    [
+      cruise,
+      '--config',
+      cruiserFile,
+      '--output-type',
+      'json',
+      ...['app', 'main', 'renderer', 'shared-core', 'scripts', 'test'],
+    ],
+    { cwd: folder },
+  );
+  const { summary } = reportSchema.parse(JSON.parse(output));
+  const found = new Map(Object.keys(violations).map((file) => [file, new Set<string>()]));
+  for (const { from, rule } of summary.violations) {
+    found.set(from, (found.get(from) ?? new Set()).add(rule.name));
+  }
+  const missed = Object.entries(violations).filter(
+    ([file, [, rule]]) => !found.get(file)?.has(rule),
+  );
+  const wronglyFound = Object.keys(allowed).filter((file) => found.has(file));
+  expect({ missed, wronglyFound }).toEqual({ missed: [], wronglyFound: [] });
+});
