@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { createRandom, settledReading } from '#shared-core';
+
+const bath = (count: number, temperatureAt: (timeS: number) => number) =>
+  Array.from({ length: count }, (_, timeS) => ({ timeS, temperatureC: temperatureAt(timeS) }));
+
+describe('settledReading', () => {
+  test('is the mean, with scatter, drift and step in its doubt', () => {
+    const slope = 0.0005;
+    const settled = settledReading(
+      bath(60, (timeS) => 0.2 + slope * timeS),
+      0.1,
+    );
+    expect(settled).toEqual({
+      ok: true,
+      value: {
+        readingC: expect.closeTo(0.2 + slope * 29.5, 9),
+        standardUncertaintyK: expect.closeTo(Math.hypot(slope * 59, 0.1) / Math.sqrt(12), 9),
+        driftKPerMin: expect.closeTo(0.03, 9),
+      },
+    });
+  });
+
+  test('its doubt is the spread of the means of noisy baths', () => {
+    const random = createRandom('baths');
+    const settled = Array.from({ length: 2000 }, () =>
+      settledReading(
+        bath(40, () => 99.2 + 0.05 * random.normal()),
+        0,
+      ),
+    ).flatMap((found) => (found.ok ? [found.value] : []));
+    const rms = (values: readonly number[]) =>
+      Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0) / values.length);
+    const spread = rms(settled.map(({ readingC }) => readingC - 99.2));
+    const stated = rms(settled.map(({ standardUncertaintyK }) => standardUncertaintyK));
+    // Noise also looks like a little drift, so the statement is on the safe side by up to √2.
+    expect(settled).toHaveLength(2000);
+    expect(stated / spread).toBeGreaterThan(0.95);
+    expect(stated / spread).toBeLessThan(1.5);
+  });
+
+  test.each<[string, ReturnType<typeof bath>, object]>([
+    ['nothing', [], { kind: 'too-short', count: 0, spanS: 0 }],
+    ['ten seconds', bath(11, () => 0), { kind: 'too-short', count: 11, spanS: 10 }],
+    [
+      'a bath still warming',
+      bath(60, (timeS) => 0.01 * timeS),
+      { kind: 'still-drifting', driftKPerMin: expect.closeTo(0.6, 9), limitKPerMin: 0.1 },
+    ],
+    [
+      'a loose contact',
+      bath(60, (timeS) => (timeS % 2 === 0 ? 0 : 2)),
+      { kind: 'too-noisy', noiseK: expect.closeTo(1, 1), limitK: 0.3 },
+    ],
+    ['a gap in the numbers', bath(60, () => Number.NaN), { kind: 'not-a-number' }],
+  ])('refuses %s', (_, readings, error) => {
+    expect(settledReading(readings, 0.01)).toEqual({ ok: false, error });
+  });
+});
