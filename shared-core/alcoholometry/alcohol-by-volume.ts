@@ -1,5 +1,6 @@
 import { requireInRange } from '../result/index.ts';
 import { densityKgPerM3 } from './density.ts';
+import { findRoot } from './find-root.ts';
 
 const ethanolDensityAt20C = densityKgPerM3({ ethanolMassFraction: 1, temperatureC: 20 });
 
@@ -23,7 +24,7 @@ export function alcoholByVolume(mixture: { readonly ethanolMassFraction: number 
 
 /**
  * Ethanol mass fraction from the alcoholic strength by volume at 20 °C: the inverse of
- * `q = 100 w ρ(w, 20)/ρ(1, 20)`, by fixed-point iteration.
+ * `q = 100 w ρ(w, 20)/ρ(1, 20)`, by a bracketed secant.
  *
  * @param mixture strength [% vol at 20 °C], 0 … 100
  * @returns ethanol mass fraction [kg/kg], within 1e-12 of the exact inverse
@@ -39,14 +40,5 @@ export function massFractionFromAlcoholByVolume(mixture: {
   const target = mixture.alcoholByVolume;
   requireInRange('strength', target, 0, 100, '% vol');
   if (target === 0 || target === 100) return target / 100;
-  let massFraction = target / 100;
-  for (let step = 0; step < 50; step++) {
-    const density = densityKgPerM3({ ethanolMassFraction: massFraction, temperatureC: 20 });
-    // w = q ρ(1,20)/(100 ρ(w,20)) as a fixed point: density falls slowly in w, so it contracts.
-    const next = Math.min(1, (target / 100) * (ethanolDensityAt20C / density));
-    const settled = Math.abs(next - massFraction) < 1e-13;
-    massFraction = next;
-    if (settled) break;
-  }
-  return massFraction;
+  return findRoot((ethanolMassFraction) => alcoholByVolume({ ethanolMassFraction }) - target, 0, 1);
 }

@@ -1,3 +1,21 @@
 export { alcoholByVolume, massFractionFromAlcoholByVolume } from './alcohol-by-volume.ts';
-export { massFractionFromMoleFraction, moleFractionFromMassFraction } from './amount-fractions.ts';
+export {
+  ethanolMolarMassGPerMol,
+  massFractionFromMoleFraction,
+  moleFractionFromMassFraction,
+  waterMolarMassGPerMol,
+} from './amount-fractions.ts';
 export { densityKgPerM3 } from './density.ts';
+export { sodaLimeGlassExpansionPerK } from './glass-expansion.ts';
+export {
+  type AlcoholometerReading,
+  densityFromHydrometer,
+  strengthFromAlcoholometer,
+} from './hydrometer.ts';
+export { massFractionFromDensity } from './mass-fraction-from-density.ts';
+export { densityFromPycnometer, type PycnometerWeighings } from './pycnometer.ts';
+export {
+  type DensityMeasurement,
+  type Strength,
+  strengthFromDensity,
+} from './strength-from-density.ts';

@@ -1,10 +1,32 @@
 import { requireInRange } from '../result/index.ts';
+import type { BoilingState } from './boiling-state.ts';
+import { slopesOfState } from './bubble-curve-slopes.ts';
 import { solveBubblePoint } from './bubble-point.ts';
 import { celsiusOffsetK } from './saturation-pressure.ts';
 
+/** Throws unless the azeotrope exists and the model is trusted there. */
+export function requireAzeotropePressure(pressureKPa: number): void {
+  requireInRange('pressure', pressureKPa, 20, 200, 'kPa');
+}
+
+/** Newton steps on ln α(x) = 0 along the bubble curve, kept inside a shrinking bracket. */
+export function solveAzeotrope(pressureKPa: number): BoilingState {
+  let low = 0.7;
+  let high = 1;
+  let x = 0.9;
+  for (let step = 0; ; step++) {
+    const state = solveBubblePoint(x, pressureKPa);
+    if (Math.abs(state.logVolatility) < 1e-12 || step === 60) return state;
+    if (state.logVolatility > 0) low = x;
+    else high = x;
+    const newton = x - state.logVolatility / slopesOfState(state).logVolatilityPerX;
+    x = newton > low && newton < high ? newton : (low + high) / 2;
+  }
+}
+
 /**
  * Minimum-boiling azeotrope of ethanol and water: the composition whose vapour equals its liquid,
- * `γ1 p1(T) = γ2 p2(T)` on the bubble curve, by safeguarded Newton steps.
+ * `γ1 p1(T) = γ2 p2(T)` on the bubble curve.
  *
  * @param pressureKPa [kPa], 20 … 200
  * @returns temperature [°C] and ethanol mole fraction [mol/mol]
@@ -19,21 +41,7 @@ export function azeotrope(pressureKPa: number): {
   readonly temperatureC: number;
   readonly ethanolMoleFraction: number;
 } {
-  requireInRange('pressure', pressureKPa, 20, 200, 'kPa');
-  let low = 0.7;
-  let high = 1;
-  let x = 0.9;
-  for (let step = 0; ; step++) {
-    const state = solveBubblePoint(x, pressureKPa);
-    if (Math.abs(state.logVolatility) < 1e-13 || high - low < 1e-14 || step === 60) {
-      return { temperatureC: state.temperatureK - celsiusOffsetK, ethanolMoleFraction: x };
-    }
-    if (state.logVolatility > 0) low = x;
-    else high = x;
-    const perX =
-      state.logVolatilityPerX -
-      (state.logVolatilityPerK * state.logPressurePerX) / state.logPressurePerK;
-    const newton = x - state.logVolatility / perX;
-    x = newton > low && newton < high ? newton : (low + high) / 2;
-  }
+  requireAzeotropePressure(pressureKPa);
+  const { temperatureK, x } = solveAzeotrope(pressureKPa);
+  return { temperatureC: temperatureK - celsiusOffsetK, ethanolMoleFraction: x };
 }

@@ -17,27 +17,28 @@ export function requireMixtureAtPressure(mixture: MixtureAtPressure): void {
   requireInRange('pressure', mixture.pressureKPa, 2, 200, 'kPa');
 }
 
-/** The boiling state at a pressure, with its temperature. */
-export interface SolvedBoilingState extends BoilingState {
-  readonly temperatureK: number;
-}
-
-/** Newton steps in 1/T, in which ln p is nearly straight: three or four reach 1e-9 K. */
+/** Newton steps in 1/T, in which ln p is nearly straight: four evaluations reach 1e-9 K. */
 export function solveBubblePoint(
   x: number,
   pressureKPa: number,
   parameters: NrtlParameters = nrtlParameters,
-): SolvedBoilingState {
+  startK: number = roughBubblePointK(x, pressureKPa),
+): BoilingState {
   const target = Math.log(pressureKPa);
-  // 355 K at 1 atm and the slope of a typical heat of vaporization: within 20 K of every answer.
-  let temperatureK = 1 / (1 / 355 - (target - Math.log(101.325)) / 4900);
+  let temperatureK = startK;
   for (let step = 0; ; step++) {
     const state = boilingState(x, temperatureK, parameters);
     const difference = state.logPressure - target;
-    if (Math.abs(difference) < 1e-13 || step === 20) return { ...state, temperatureK };
+    if (Math.abs(difference) < 1e-13 || step === 20) return state;
     temperatureK =
       1 / (1 / temperatureK + difference / (state.logPressurePerK * temperatureK ** 2));
   }
+}
+
+/** Within some 2 K near 1 atm, 10 K at the ends of the range: the shape at 1 atm, moved by ΔH/R. */
+function roughBubblePointK(x: number, pressureKPa: number): number {
+  const atOneAtmosphereK = 351 + 22.1 / (1 + 17 * x);
+  return 1 / (1 / atOneAtmosphereK - Math.log(pressureKPa / 101.325) / 4900);
 }
 
 /**

@@ -1,36 +1,37 @@
+import type { BoilingState } from './boiling-state.ts';
+import { slopesOfState } from './bubble-curve-slopes.ts';
 import {
   type MixtureAtPressure,
   requireMixtureAtPressure,
-  type SolvedBoilingState,
   solveBubblePoint,
 } from './bubble-point.ts';
+import { type NrtlParameters, nrtlParameters } from './nrtl-parameters.ts';
 import { celsiusOffsetK } from './saturation-pressure.ts';
-
-/** The liquid in equilibrium with a vapour, and the state of both. */
-export interface SolvedDewPoint extends SolvedBoilingState {
-  readonly x: number;
-}
 
 /**
  * Solves `logit(x) + ln α(x) = logit(y)` along the bubble curve by Newton steps kept inside a
  * shrinking bracket. In logits the equation stays well scaled down to traces of either component.
  */
-export function solveDewPoint(y: number, pressureKPa: number): SolvedDewPoint {
-  if (y === 0 || y === 1) return { ...solveBubblePoint(y, pressureKPa), x: y };
+export function solveDewPoint(
+  y: number,
+  pressureKPa: number,
+  parameters: NrtlParameters = nrtlParameters,
+): BoilingState {
+  if (y === 0 || y === 1) return solveBubblePoint(y, pressureKPa, parameters);
   const target = Math.log(y) - Math.log1p(-y);
   let low = target - 4;
   let high = target + 2;
   let logit = target - (y < 0.9 ? 0.7 : 0);
+  let temperatureK: number | undefined;
   for (let step = 0; ; step++) {
     const x = 1 / (1 + Math.exp(-logit));
-    const state = solveBubblePoint(x, pressureKPa);
+    const state = solveBubblePoint(x, pressureKPa, parameters, temperatureK);
+    temperatureK = state.temperatureK;
     const difference = logit + state.logVolatility - target;
-    if (Math.abs(difference) < 1e-12 || step === 60) return { ...state, x };
+    if (Math.abs(difference) < 1e-12 || step === 60) return state;
     if (difference > 0) high = logit;
     else low = logit;
-    const perX =
-      state.logVolatilityPerX -
-      (state.logVolatilityPerK * state.logPressurePerX) / state.logPressurePerK;
+    const perX = slopesOfState(state).logVolatilityPerX;
     const newton = logit - difference / (1 + x * (1 - x) * perX);
     logit = newton > low && newton < high ? newton : (low + high) / 2;
   }

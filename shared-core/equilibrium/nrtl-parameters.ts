@@ -16,10 +16,10 @@ export const nrtlReferenceTemperatureK = 350;
 
 /** Fitted by `npx tsx scripts/fit-activity-model.ts` to the sets in test/reference/vle. */
 export const nrtlParameters: NrtlParameters = {
-  a12: 1.5867,
-  b12: -1.5346,
-  a21: 1.64271,
-  b21: 0.04511,
-  alpha0: 0.38162,
-  alpha1: 1.20931,
+  a12: 1.74547,
+  b12: -1.62588,
+  a21: 1.63314,
+  b21: 0.00192701,
+  alpha0: 0.418591,
+  alpha1: 1.38783,
 };

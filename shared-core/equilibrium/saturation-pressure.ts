@@ -8,38 +8,45 @@ export const celsiusOffsetK = 273.15;
 
 interface VapourPressureCurve {
   readonly criticalTemperatureK: number;
-  readonly criticalPressureKPa: number;
-  /** [coefficient, exponent] of each term in v = 1 − T/Tc. */
-  readonly terms: readonly (readonly [coefficient: number, exponent: number])[];
+  readonly logCriticalPressure: number;
+  /** Coefficients of the powers 0, 1, 2 … of √(1 − T/Tc): exponents of one half made whole. */
+  readonly coefficients: readonly number[];
 }
 
 const curves: Readonly<Record<Component, VapourPressureCurve>> = {
   // IAPWS SR1-86(1992), equation 1.
   water: {
     criticalTemperatureK: 647.096,
-    criticalPressureKPa: 22064,
-    terms: [
+    logCriticalPressure: Math.log(22064),
+    coefficients: inHalfPowers([
       [-7.85951783, 1],
       [1.84408259, 1.5],
       [-11.7866497, 3],
       [22.6807411, 3.5],
       [-15.9618719, 4],
       [1.80122502, 7.5],
-    ],
+    ]),
   },
   // Wagner 2.5-5 form, Poling, Prausnitz & O'Connell, 5th ed. (2001), appendix A. Of the published
   // curves it lies closest to the static measurements at 30 °C and 90 °C (−0.10 % and +0.14 %).
   ethanol: {
     criticalTemperatureK: 513.92,
-    criticalPressureKPa: 6132,
-    terms: [
+    logCriticalPressure: Math.log(6132),
+    coefficients: inHalfPowers([
       [-8.68587, 1],
       [1.17831, 1.5],
       [-4.8762, 2.5],
       [1.588, 5],
-    ],
+    ]),
   },
 };
+
+function inHalfPowers(terms: readonly (readonly [coefficient: number, exponent: number])[]) {
+  const highest = Math.max(...terms.map(([, exponent]) => 2 * exponent));
+  const coefficients = new Array<number>(highest + 1).fill(0);
+  for (const [coefficient, exponent] of terms) coefficients[2 * exponent] = coefficient;
+  return coefficients;
+}
 
 /** Natural logarithm of the saturation pressure in kPa and its slope in temperature [1/K]. */
 export interface LogSaturationPressure {
@@ -52,28 +59,20 @@ export function logSaturationPressure(
   component: Component,
   temperatureK: number,
 ): LogSaturationPressure {
-  const { criticalTemperatureK, criticalPressureKPa, terms } = curves[component];
-  const v = 1 - temperatureK / criticalTemperatureK;
-  const root = Math.sqrt(v);
+  const { criticalTemperatureK, logCriticalPressure, coefficients } = curves[component];
+  const root = Math.sqrt(1 - temperatureK / criticalTemperatureK);
   let sum = 0;
-  let slope = 0;
-  for (const [coefficient, exponent] of terms) {
-    const power = coefficient * halfIntegerPower(v, root, exponent - 1);
-    sum += power * v;
-    slope += exponent * power;
+  let sumPerRoot = 0;
+  for (let power = coefficients.length - 1; power >= 0; power--) {
+    sumPerRoot = sumPerRoot * root + sum;
+    sum = sum * root + (coefficients[power] as number);
   }
   const reduced = (criticalTemperatureK / temperatureK) * sum;
   return {
-    value: Math.log(criticalPressureKPa) + reduced,
-    perK: -(slope + reduced) / temperatureK,
+    value: logCriticalPressure + reduced,
+    // dv/dT = −1/Tc and dv = 2 √v d√v.
+    perK: -(sumPerRoot / (2 * root) + reduced) / temperatureK,
   };
-}
-
-/** v^exponent for multiples of one half: several times faster than `**` on fractions. */
-function halfIntegerPower(v: number, root: number, exponent: number): number {
-  let power = exponent % 1 === 0 ? 1 : root;
-  for (let count = Math.floor(exponent); count > 0; count--) power *= v;
-  return power;
 }
 
 /**
