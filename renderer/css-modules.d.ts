@@ -1,0 +1,2 @@
+/** Style sheets are imported for their effect; vite turns them into files. */
+declare module '*.css';

@@ -1,0 +1,48 @@
+import { useId } from 'react';
+
+interface NumberFieldProps {
+  readonly name: string;
+  readonly unit: string;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly problem?: string | undefined;
+  readonly hint?: string | undefined;
+}
+
+/** A number typed as text, so that a decimal comma is as good as a point. */
+export function NumberField({ name, unit, text, onText, problem, hint }: NumberFieldProps) {
+  const id = useId();
+  const noteId = `${id}-note`;
+  return (
+    <div className="field">
+      <label className="field-name" htmlFor={id}>
+        {name}
+      </label>
+      <div className="field-entry">
+        <input
+          id={id}
+          className="entry"
+          data-kind="number"
+          inputMode="decimal"
+          autoComplete="off"
+          value={text}
+          aria-invalid={problem !== undefined}
+          aria-describedby={problem || hint ? noteId : undefined}
+          onChange={({ target }) => onText(target.value)}
+        />
+        <span>{unit}</span>
+      </div>
+      {problem !== undefined ? (
+        <p id={noteId} className="field-problem">
+          {problem}
+        </p>
+      ) : (
+        hint && (
+          <p id={noteId} className="small soft">
+            {hint}
+          </p>
+        )
+      )}
+    </div>
+  );
+}

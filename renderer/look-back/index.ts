@@ -1,0 +1,1 @@
+export { LookBackPlace } from './look-back-place.tsx';

@@ -1,0 +1,7 @@
+export function LookBackPlace() {
+  return (
+    <main className="place" id="place">
+      <h1>Look back</h1>
+    </main>
+  );
+}

@@ -1,0 +1,44 @@
+import { createRoot } from 'react-dom/client';
+import { config } from 'zod';
+import './design/design.css';
+import './window/window.css';
+import './strip/strip.css';
+import './prepare/prepare.css';
+import './watch/watch.css';
+import { startLiveFeed } from './feed/index.ts';
+import { createPrepareStore } from './prepare/index.ts';
+import { chooseService } from './service/index.ts';
+import { createChime } from './sound/index.ts';
+import { createBenchStore, createPreferencesStore, createRunViewStore } from './stores/index.ts';
+import { createCommands, MainWindow, WindowPartsContext } from './window/index.ts';
+
+// The page's policy forbids code made from text, so zod must not try it.
+config({ jitless: true });
+
+const localeDecimal = (1.5).toLocaleString().includes(',') ? ',' : '.';
+
+const service = chooseService(window);
+const bench = createBenchStore();
+const live = createRunViewStore();
+const parts = {
+  service,
+  bench,
+  live,
+  preferences: createPreferencesStore(window.localStorage, localeDecimal),
+  prepare: createPrepareStore(),
+  commands: createCommands(service, bench),
+  chime: createChime(() => new AudioContext()),
+};
+
+startLiveFeed({
+  service,
+  bench,
+  live,
+  breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
+});
+
+createRoot(document.getElementById('window')!).render(
+  <WindowPartsContext value={parts}>
+    <MainWindow />
+  </WindowPartsContext>,
+);

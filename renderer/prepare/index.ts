@@ -1,0 +1,2 @@
+export { PreparePlace } from './prepare-place.tsx';
+export { createPrepareStore, type PrepareState, type PrepareStore } from './prepare-store.ts';

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { Button, ChoiceField } from '../design/index.ts';
+import { goTo } from '../window/place.ts';
+import { useWindowParts } from '../window/use-stores.ts';
+import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
+
+const speedOptions = rehearsalSpeeds.map((speed) => ({
+  value: String(speed),
+  label: `${speed} times faster`,
+}));
+
+/** The quickest way in: watch a whole distillation without glass, heat or probe. */
+export function Invitation({ canAct }: { readonly canAct: boolean }) {
+  const { commands } = useWindowParts();
+  const [speed, setSpeed] = useState<string>('60');
+  const [isStarting, setStarting] = useState(false);
+  const start = async () => {
+    setStarting(true);
+    const chosen = rehearsalSpeeds.find((known) => String(known) === speed) ?? 60;
+    const isUnderWay = await rehearse(commands, chosen satisfies RehearsalSpeed);
+    setStarting(false);
+    if (isUnderWay) goTo('watch');
+  };
+  return (
+    <section className="invitation" aria-labelledby="invitation-title">
+      <div>
+        <h2 id="invitation-title">Rehearse first</h2>
+        <p>
+          A simulated still plays a whole distillation of a pear-juice ferment: no glass, no heat,
+          no probe. Practise the prompts before the class arrives.
+        </p>
+      </div>
+      <div className="invitation-acts">
+        <ChoiceField
+          name="How fast"
+          isNameHidden
+          options={speedOptions}
+          value={speed}
+          onValue={setSpeed}
+        />
+        <Button
+          weight="main"
+          size="large"
+          disabled={!canAct || isStarting}
+          onClick={() => void start()}
+        >
+          {isStarting ? 'Setting up the rig …' : 'Start the rehearsal'}
+        </Button>
+      </div>
+    </section>
+  );
+}

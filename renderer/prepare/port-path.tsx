@@ -1,0 +1,39 @@
+import { useId, useState } from 'react';
+
+interface PortPathProps {
+  readonly canAct: boolean;
+  readonly onPath: (path: string) => void;
+}
+
+/** Some ports are in no list: virtual ones, and those of unusual adapters. */
+export function PortPath({ canAct, onPath }: PortPathProps) {
+  const id = useId();
+  const [path, setPath] = useState('');
+  return (
+    <form
+      className="field field-wide"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (path.trim() !== '') onPath(path.trim());
+      }}
+    >
+      <label className="field-name" htmlFor={id}>
+        Or type where the probe is
+      </label>
+      <div className="field-entry">
+        <input
+          id={id}
+          className="entry"
+          spellCheck={false}
+          autoComplete="off"
+          placeholder="/dev/ttyACM0 or COM3"
+          value={path}
+          onChange={({ target }) => setPath(target.value)}
+        />
+        <button type="submit" className="button" disabled={!canAct || path.trim() === ''}>
+          Connect
+        </button>
+      </div>
+    </form>
+  );
+}

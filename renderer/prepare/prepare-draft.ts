@@ -1,0 +1,58 @@
+import type { SafetyConfirm } from '#shared-core';
+
+export type PressureFrom = 'barometer' | 'sea-level' | 'altitude';
+export type PressureUnit = 'kPa' | 'hPa';
+export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
+export type Role = SafetyConfirm['role'];
+
+/** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
+export interface PrepareDraft {
+  readonly name: string;
+  readonly chargeVolumeMl: string;
+  readonly chargeStrengthAbv: string;
+  readonly rigDescription: string;
+  readonly plates: string;
+  readonly heatW: string;
+  readonly pressureFrom: PressureFrom;
+  readonly pressureUnit: PressureUnit;
+  readonly stationPressure: string;
+  readonly seaLevelPressure: string;
+  readonly altitudeM: string;
+  readonly probeKind: ProbeKind;
+  readonly leastStrengthAbv: string;
+  readonly firstFractionKind: FirstFractionKind;
+  readonly firstFractionAmount: string;
+  readonly reactionTimeS: string;
+  readonly role: Role;
+  /** Checks confirmed so far, each with the role of who did. */
+  readonly confirms: readonly SafetyConfirm[];
+}
+
+export type ProbeKind = 'digital' | 'platinum-a' | 'platinum-b' | 'thermocouple';
+
+export const firstDraft: PrepareDraft = {
+  name: 'Pear-juice ferment',
+  chargeVolumeMl: '350',
+  chargeStrengthAbv: '9',
+  rigDescription: '',
+  plates: '',
+  heatW: '',
+  pressureFrom: 'altitude',
+  pressureUnit: 'hPa',
+  stationPressure: '',
+  seaLevelPressure: '',
+  altitudeM: '0',
+  probeKind: 'digital',
+  leastStrengthAbv: '80',
+  firstFractionKind: 'minutes',
+  firstFractionAmount: '2',
+  reactionTimeS: '45',
+  role: 'teacher',
+  confirms: [],
+};
+
+/** The draft with one check confirmed by the present role, or no longer confirmed. */
+export function withConfirm(draft: PrepareDraft, check: string, isDone: boolean): PrepareDraft {
+  const others = draft.confirms.filter((confirm) => confirm.check !== check);
+  return { ...draft, confirms: isDone ? [...others, { check, role: draft.role }] : others };
+}

@@ -1,0 +1,75 @@
+import { ChoiceField, NumberField } from '../design/index.ts';
+import type { PressureFrom, PressureUnit } from './prepare-draft.ts';
+import { pressureFromDraft } from './pressure-from-draft.ts';
+import { Section } from './section.tsx';
+import { useDraftFields } from './use-draft-fields.ts';
+
+const sources = [
+  { value: 'barometer', label: 'Barometer in this room' },
+  { value: 'sea-level', label: 'Weather report' },
+  { value: 'altitude', label: 'Only the altitude' },
+] as const satisfies readonly { value: PressureFrom; label: string }[];
+
+const units = [
+  { value: 'hPa', label: 'hPa' },
+  { value: 'kPa', label: 'kPa' },
+] as const satisfies readonly { value: PressureUnit; label: string }[];
+
+/** Station and sea-level pressure are two different questions here, never one field with a switch. */
+export function PressureSection() {
+  const { draft, change, numberField } = useDraftFields();
+  const { pressureFrom, pressureUnit } = draft;
+  const pressure = pressureFromDraft(draft);
+  return (
+    <Section
+      title="Air pressure"
+      lead="It moves the plateau by 0.3 K for every kPa. A barometer is best."
+    >
+      <ChoiceField
+        name="Where the pressure comes from"
+        options={sources}
+        value={pressureFrom}
+        onValue={(value) => change({ pressureFrom: value })}
+      />
+      {pressureFrom !== 'altitude' && (
+        <ChoiceField
+          name="Unit"
+          options={units}
+          value={pressureUnit}
+          onValue={(value) => change({ pressureUnit: value })}
+        />
+      )}
+      {pressureFrom === 'barometer' && (
+        <NumberField
+          name="Pressure the barometer shows here"
+          unit={pressureUnit}
+          hint="As it is in this room, not corrected to sea level."
+          {...numberField('stationPressure')}
+        />
+      )}
+      {pressureFrom === 'sea-level' && (
+        <NumberField
+          name="Pressure in the weather report"
+          unit={pressureUnit}
+          hint="Reports give the pressure at sea level; it is converted to your altitude."
+          {...numberField('seaLevelPressure')}
+        />
+      )}
+      <NumberField
+        name="Altitude of this room"
+        unit="m"
+        hint={
+          pressureFrom === 'barometer'
+            ? 'Used to check that the barometer is not set to sea level.'
+            : 'Above sea level, from a map.'
+        }
+        {...numberField('altitudeM')}
+      />
+      {pressure.ok && (
+        <p className="prepare-finding" role="status">
+          {pressure.value.doubt ?? pressure.value.sentence}
+        </p>
+      )}
+    </Section>
+  );
+}

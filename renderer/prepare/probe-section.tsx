@@ -1,0 +1,74 @@
+import { useState } from 'react';
+import type { PortInfo } from '#shared-core';
+import { Button, ChoiceField } from '../design/index.ts';
+import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { PortPath } from './port-path.tsx';
+import type { ProbeKind } from './prepare-draft.ts';
+import { ProbeHeard } from './probe-heard.tsx';
+import { probeKinds } from './probe-kinds.ts';
+import { Section } from './section.tsx';
+import { useDraftFields } from './use-draft-fields.ts';
+
+const kinds = (Object.keys(probeKinds) as ProbeKind[]).map((kind) => ({
+  value: kind,
+  label: probeKinds[kind].label,
+}));
+
+export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
+  const { commands } = useWindowParts();
+  const ports = useBench((bench) => bench.ports);
+  const probe = useBench((bench) => bench.probe);
+  const { draft, change } = useDraftFields();
+  const [showsAll, setShowsAll] = useState(false);
+  const shown = showsAll ? ports : ports.filter(({ likelyProbe }) => likelyProbe);
+  const hidden = ports.length - shown.length;
+  const connect = (path: string) => void commands.connect({ kind: 'serial', path });
+  return (
+    <Section title="Probe" lead="In the still head, level with the side arm.">
+      <div className="field field-wide">
+        <p className="field-name" id="ports-name">
+          Ports on this computer
+        </p>
+        {shown.length === 0 ? (
+          <p className="soft">
+            No port with a probe on it. Plug the probe in and it appears here by itself.
+          </p>
+        ) : (
+          <ul className="ports" aria-labelledby="ports-name">
+            {shown.map((port) => (
+              <li key={port.path}>
+                <Button
+                  disabled={!canAct}
+                  aria-pressed={probe?.path === port.path}
+                  onClick={() => connect(port.path)}
+                >
+                  {portWords(port)}
+                </Button>
+              </li>
+            ))}
+          </ul>
+        )}
+        {hidden > 0 && (
+          <Button weight="quiet" onClick={() => setShowsAll(true)}>
+            Show {hidden} more without a USB name
+          </Button>
+        )}
+      </div>
+      <PortPath canAct={canAct} onPath={connect} />
+      <ProbeHeard probe={probe} canAct={canAct} />
+      <div className="field-wide">
+        <ChoiceField
+          name="Kind of probe"
+          options={kinds}
+          value={draft.probeKind}
+          onValue={(value) => change({ probeKind: value })}
+        />
+      </div>
+    </Section>
+  );
+}
+
+function portWords({ path, manufacturer, serialNumber }: PortInfo): string {
+  const maker = manufacturer ? ` · ${manufacturer}` : '';
+  return `${path}${maker}${serialNumber ? ` · ${serialNumber}` : ''}`;
+}

@@ -1,0 +1,98 @@
+import { fail, type Result, type RunSettings, succeed } from '#shared-core';
+import { numberFrom } from '../words/index.ts';
+import type { PrepareDraft } from './prepare-draft.ts';
+import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
+import { probeKinds } from './probe-kinds.ts';
+
+interface Bounds {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+}
+
+const bounds = {
+  chargeVolumeMl: { low: 20, high: 50_000, unit: 'mL' },
+  chargeStrengthAbv: { low: 0.5, high: 60, unit: '% vol' },
+  leastStrengthAbv: { low: 10, high: 96, unit: '% vol' },
+  reactionTimeS: { low: 5, high: 300, unit: 's' },
+  plates: { low: 1, high: 40, unit: 'plates' },
+  heatW: { low: 5, high: 5000, unit: 'W' },
+} as const satisfies Partial<Record<keyof PrepareDraft, Bounds>>;
+
+const firstFractionBounds = {
+  minutes: { low: 0, high: 120, unit: 'min' },
+  volume: { low: 0, high: 5000, unit: 'mL' },
+  drops: { low: 0, high: 5000, unit: 'drops' },
+} as const;
+
+/** The run's settings from the form, or every field that still needs a better entry. */
+export function settingsFromDraft(
+  draft: PrepareDraft,
+): Result<RunSettings, readonly FieldProblem[]> {
+  const problems: FieldProblem[] = [];
+  const read = (field: keyof typeof bounds): number => {
+    const { low, high, unit } = bounds[field];
+    const value = numberFrom(draft[field]);
+    if (value !== null && value >= low && value <= high) return value;
+    problems.push({ field, message: `A number from ${low} to ${high} ${unit}.` });
+    return low;
+  };
+  const readOrUnknown = (field: 'plates' | 'heatW') =>
+    draft[field].trim() === '' ? null : read(field);
+
+  if (draft.name.trim() === '') problems.push({ field: 'name', message: 'Give the run a name.' });
+  const pressure = pressureFromDraft(draft);
+  if (!pressure.ok) problems.push(pressure.error);
+  const probe = probeKinds[draft.probeKind];
+  const settings: Omit<RunSettings, 'pressure'> = {
+    name: draft.name.trim(),
+    charge: {
+      volumeMl: read('chargeVolumeMl'),
+      strengthAbv: read('chargeStrengthAbv'),
+      standardUncertaintyAbv: 0.5,
+    },
+    rig: {
+      description: draft.rigDescription.trim(),
+      plates: readOrUnknown('plates'),
+      heatW: readOrUnknown('heatW'),
+      columnLossW: null,
+    },
+    probe: {
+      standardUncertaintyK: probe.standardUncertaintyK,
+      lagT90S: probe.lagT90S,
+      offsetK: 0,
+      gain: 1,
+    },
+    leastStrengthAbv: read('leastStrengthAbv'),
+    stop: { kind: 'strength' },
+    firstFraction: readFirstFraction(draft, problems),
+    reactionTimeS: read('reactionTimeS'),
+    attentionCheckS: 900,
+    safetyConfirms: [...draft.confirms],
+  };
+  if (!pressure.ok || problems.length > 0) return fail(problems);
+  return succeed({ ...settings, pressure: pressure.value.setting });
+}
+
+function readFirstFraction(
+  { firstFractionKind: kind, firstFractionAmount }: PrepareDraft,
+  problems: FieldProblem[],
+): RunSettings['firstFraction'] {
+  const { low, high, unit } = firstFractionBounds[kind];
+  const amount = numberFrom(firstFractionAmount);
+  if (amount === null || amount < low || amount > high) {
+    problems.push({
+      field: 'firstFractionAmount',
+      message: `A number from ${low} to ${high} ${unit}.`,
+    });
+    return { kind: 'minutes', minutes: 0 };
+  }
+  switch (kind) {
+    case 'minutes':
+      return { kind, minutes: amount };
+    case 'volume':
+      return { kind, volumeMl: amount };
+    case 'drops':
+      return { kind, count: Math.round(amount) };
+  }
+}

@@ -1,0 +1,44 @@
+import { ChoiceField, NumberField } from '../design/index.ts';
+import type { FirstFractionKind } from './prepare-draft.ts';
+import { Section } from './section.tsx';
+import { useDraftFields } from './use-draft-fields.ts';
+
+const conventions = [
+  { value: 'minutes', label: 'After some minutes' },
+  { value: 'volume', label: 'After a volume' },
+  { value: 'drops', label: 'After some drops' },
+] as const satisfies readonly { value: FirstFractionKind; label: string }[];
+
+const units = { minutes: 'min', volume: 'mL', drops: 'drops' } as const;
+
+export function StopSection() {
+  const { draft, change, numberField } = useDraftFields();
+  return (
+    <Section title="Fractions" lead="When the main fraction begins and when the heat goes off.">
+      <NumberField
+        name="Least strength of the vapour"
+        unit="% vol"
+        hint="The heat-off prompt comes when the head leaves the plateau for this."
+        {...numberField('leastStrengthAbv')}
+      />
+      <NumberField
+        name="Time you need to act"
+        unit="s"
+        hint="The prompt comes that much earlier."
+        {...numberField('reactionTimeS')}
+      />
+      <ChoiceField
+        name="The first fraction ends"
+        options={conventions}
+        value={draft.firstFractionKind}
+        onValue={(value) => change({ firstFractionKind: value })}
+      />
+      <NumberField
+        name="Counted once the head holds"
+        unit={units[draft.firstFractionKind]}
+        hint="A convention: a sugar ferment holds too little of it for the temperature to show."
+        {...numberField('firstFractionAmount')}
+      />
+    </Section>
+  );
+}

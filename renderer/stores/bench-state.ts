@@ -1,0 +1,64 @@
+import type {
+  PortInfo,
+  ProbeStatus,
+  RecordingStatus,
+  RequestAnswer,
+  ServiceProblem,
+} from '#shared-core';
+import { assertNever } from '#shared-core';
+import type { Connection } from '../service/index.ts';
+
+/** What is known of the bench: the way to the services, the probe, the recorder. */
+export interface BenchState {
+  readonly connection: Connection;
+  readonly app: RequestAnswer<'app/describe'> | null;
+  readonly ports: readonly PortInfo[];
+  readonly probe: ProbeStatus | null;
+  readonly recording: RecordingStatus | null;
+  /** The last thing that could not be done, until the person has read it. */
+  readonly problem: ServiceProblem | null;
+}
+
+export type BenchEvent =
+  | { readonly type: 'connection'; readonly connection: Connection }
+  | { readonly type: 'app'; readonly app: RequestAnswer<'app/describe'> }
+  | { readonly type: 'ports'; readonly ports: readonly PortInfo[] }
+  | { readonly type: 'probe'; readonly probe: ProbeStatus }
+  | { readonly type: 'recording'; readonly recording: RecordingStatus }
+  | { readonly type: 'problem'; readonly problem: ServiceProblem }
+  | { readonly type: 'problem-read' };
+
+export const unknownBench: BenchState = {
+  connection: 'connecting',
+  app: null,
+  ports: [],
+  probe: null,
+  recording: null,
+  problem: null,
+};
+
+export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
+  switch (event.type) {
+    case 'connection':
+      return { ...state, connection: event.connection };
+    case 'app':
+      return { ...state, app: event.app };
+    case 'ports':
+      return { ...state, ports: event.ports };
+    case 'probe':
+      return { ...state, probe: event.probe };
+    case 'recording':
+      return { ...state, recording: event.recording };
+    case 'problem':
+      return { ...state, problem: event.problem };
+    case 'problem-read':
+      return { ...state, problem: null };
+    default:
+      return assertNever(event);
+  }
+}
+
+/** A viewer, or a window that lost the services, shows but cannot command. */
+export function mayCommand(state: BenchState): boolean {
+  return state.connection === 'open' && (state.app?.mayCommand ?? false);
+}

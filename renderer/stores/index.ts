@@ -1,0 +1,15 @@
+export { type BenchEvent, type BenchState, benchAfter, mayCommand } from './bench-state.ts';
+export { type BenchStore, createBenchStore } from './bench-store.ts';
+export { benchMarks, marksInForce } from './marks-in-force.ts';
+export { type Preferences, preferencesFrom, themes } from './preferences.ts';
+export { createPreferencesStore, type PreferencesStore } from './preferences-store.ts';
+export type {
+  ChannelTrack,
+  LinkGap,
+  RunIdentity,
+  RunOrigin,
+  RunView,
+  RunViewEvent,
+} from './run-view.ts';
+export { runViewAfter } from './run-view-reducer.ts';
+export { createRunViewStore, type RunViewStore } from './run-view-store.ts';

@@ -1,0 +1,62 @@
+import {
+  appendToSeries,
+  emptySeries,
+  type Mark,
+  type Reading,
+  type RunInput,
+  type SeriesPoint,
+} from '#shared-core';
+import type { ChannelTrack, LinkGap, RunView } from './run-view.ts';
+
+/** The view with more inputs. Bad readings are in the record but not on the strip: they say nothing. */
+export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView {
+  const last = inputs[inputs.length - 1];
+  if (!last) return view;
+  const points = new Map<string, SeriesPoint[]>();
+  const units = new Map<string, Reading['unit']>();
+  const marks: Mark[] = [];
+  let gaps = view.gaps;
+  for (const input of inputs) {
+    if (input.kind === 'mark') marks.push(input);
+    else if (input.kind === 'link') gaps = withLinkChange(gaps, input);
+    else if (input.quality !== 'bad') {
+      const channelPoints = points.get(input.channel) ?? [];
+      points.set(input.channel, channelPoints);
+      channelPoints.push({ timeS: input.timeS, value: input.value });
+      units.set(input.channel, input.unit);
+    }
+  }
+  return {
+    ...view,
+    inputCount: view.inputCount + inputs.length,
+    lastInputS: Math.max(view.lastInputS, last.timeS),
+    tracks: points.size === 0 ? view.tracks : withPoints(view.tracks, points, units),
+    marks: marks.length === 0 ? view.marks : [...view.marks, ...marks],
+    gaps,
+  };
+}
+
+function withPoints(
+  tracks: RunView['tracks'],
+  points: ReadonlyMap<string, readonly SeriesPoint[]>,
+  units: ReadonlyMap<string, Reading['unit']>,
+): RunView['tracks'] {
+  const next: Record<string, ChannelTrack> = { ...tracks };
+  for (const [channel, added] of points) {
+    const track = tracks[channel] ?? { unit: units.get(channel) ?? '1', series: emptySeries() };
+    next[channel] = { ...track, series: appendToSeries(track.series, added) };
+  }
+  return next;
+}
+
+function withLinkChange(
+  gaps: readonly LinkGap[],
+  change: Extract<RunInput, { kind: 'link' }>,
+): readonly LinkGap[] {
+  const last = gaps[gaps.length - 1];
+  const isOpen = last !== undefined && last.toS === null;
+  if (change.state === 'lost') {
+    return isOpen ? gaps : [...gaps, { fromS: change.timeS, toS: null, reason: change.reason }];
+  }
+  return isOpen ? [...gaps.slice(0, -1), { ...last, toS: change.timeS }] : gaps;
+}

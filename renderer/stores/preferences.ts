@@ -1,0 +1,43 @@
+/** How this person likes the window; kept in the browser's own storage, never in a run. */
+export interface Preferences {
+  readonly theme: 'system' | 'light' | 'dark' | 'projector';
+  readonly decimal: '.' | ',';
+  readonly sound: boolean;
+  /** Single letters make marks in Watch. */
+  readonly markKeys: boolean;
+  /** Cautions read and the first invitation seen. */
+  readonly welcomed: boolean;
+}
+
+export const themes = ['system', 'light', 'dark', 'projector'] as const;
+
+export const defaultPreferences: Preferences = {
+  theme: 'system',
+  decimal: '.',
+  sound: true,
+  markKeys: true,
+  welcomed: false,
+};
+
+/** Reads stored preferences field by field: an unknown or damaged field falls back to its default. */
+export function preferencesFrom(stored: string | null, localeDecimal: '.' | ','): Preferences {
+  const defaults = { ...defaultPreferences, decimal: localeDecimal };
+  const found = parseObject(stored);
+  const theme = themes.find((known) => known === found.theme);
+  return {
+    theme: theme ?? defaults.theme,
+    decimal: found.decimal === '.' || found.decimal === ',' ? found.decimal : defaults.decimal,
+    sound: typeof found.sound === 'boolean' ? found.sound : defaults.sound,
+    markKeys: typeof found.markKeys === 'boolean' ? found.markKeys : defaults.markKeys,
+    welcomed: typeof found.welcomed === 'boolean' ? found.welcomed : defaults.welcomed,
+  };
+}
+
+function parseObject(text: string | null): Readonly<Record<string, unknown>> {
+  try {
+    const parsed: unknown = JSON.parse(text ?? '{}');
+    return typeof parsed === 'object' && parsed !== null ? { ...parsed } : {};
+  } catch {
+    return {};
+  }
+}

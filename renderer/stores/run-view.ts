@@ -1,0 +1,61 @@
+import type {
+  Mark,
+  ReadingUnit,
+  RunInput,
+  RunSettings,
+  Series,
+  Snapshot,
+  StageSpan,
+} from '#shared-core';
+
+/** Where the run in view comes from. Live, replay and what-if are shown by the same parts. */
+export type RunOrigin = 'live' | 'replay' | 'what-if';
+
+/** The readings of one channel that can be drawn. */
+export interface ChannelTrack {
+  readonly unit: ReadingUnit;
+  readonly series: Series;
+}
+
+/** A stretch without a probe. */
+export interface LinkGap {
+  readonly fromS: number;
+  readonly toS: number | null;
+  readonly reason: string;
+}
+
+/** Everything Watch draws of one run, at one moment of it. */
+export interface RunView {
+  readonly origin: RunOrigin;
+  readonly runId: string;
+  readonly name: string;
+  readonly startedAtIso: string | null;
+  readonly settings: RunSettings;
+  /** Inputs seen so far: the index of the next one expected. */
+  readonly inputCount: number;
+  readonly lastInputS: number;
+  readonly tracks: Readonly<Record<string, ChannelTrack>>;
+  /** As recorded, withdrawals included. */
+  readonly marks: readonly Mark[];
+  readonly gaps: readonly LinkGap[];
+  readonly snapshot: Snapshot | null;
+  readonly stages: readonly StageSpan[];
+  readonly endedS: number | null;
+}
+
+export interface RunIdentity {
+  readonly origin: RunOrigin;
+  readonly runId: string;
+  readonly name: string;
+  readonly startedAtIso: string | null;
+  readonly settings: RunSettings;
+}
+
+export type RunViewEvent =
+  | { readonly type: 'opened'; readonly run: RunIdentity }
+  | { readonly type: 'inputs'; readonly inputs: readonly RunInput[] }
+  | { readonly type: 'snapshot'; readonly snapshot: Snapshot }
+  /** Stages that passed before this window looked. */
+  | { readonly type: 'stages-known'; readonly stages: readonly StageSpan[] }
+  | { readonly type: 'ended'; readonly timeS: number }
+  | { readonly type: 'closed' };

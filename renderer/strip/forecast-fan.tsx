@@ -1,0 +1,36 @@
+import type { Estimate } from '#shared-core';
+import { usePlotFrame } from './plot-frame.ts';
+
+interface ForecastFanProps {
+  readonly fromS: number;
+  readonly fromC: number;
+  readonly endS: Estimate;
+  readonly limitC: number;
+  readonly label: string;
+}
+
+/** From the present head to the time the strength limit is expected: the span of the 90 % interval. */
+export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanProps) {
+  const frame = usePlotFrame();
+  if (!frame || endS.high <= fromS) return null;
+  const x0 = frame.xOf(fromS);
+  const y0 = frame.yOf(fromC);
+  const y1 = frame.yOf(limitC);
+  const early = frame.xOf(Math.max(fromS, endS.low));
+  const late = frame.xOf(endS.high);
+  const likely = frame.xOf(Math.max(fromS, endS.value));
+  const curve = (x: number) => `Q ${(x0 + x) / 2} ${y0} ${x} ${y1}`;
+  return (
+    <g>
+      <path
+        d={`M ${x0} ${y0} ${curve(early)} L ${late} ${y1} Q ${(x0 + late) / 2} ${y0} ${x0} ${y0} Z`}
+        className="fan-area"
+      />
+      <path d={`M ${x0} ${y0} ${curve(likely)}`} className="fan-line" />
+      <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
+      <text x={(early + late) / 2} y={y1 - 10} className="fan-name">
+        {label}
+      </text>
+    </g>
+  );
+}

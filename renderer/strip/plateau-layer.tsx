@@ -1,0 +1,41 @@
+import type { PlateauBand } from '#shared-core';
+import { usePlotFrame } from './plot-frame.ts';
+
+interface PlateauLayerProps {
+  readonly band: PlateauBand;
+  readonly azeotropeLabel: string;
+  readonly limitLabel: string;
+}
+
+/** The band in which the head holds at the local air pressure, drawn behind the line. */
+export function PlateauLayer({ band, azeotropeLabel, limitLabel }: PlateauLayerProps) {
+  const frame = usePlotFrame();
+  if (!frame) return null;
+  const low = frame.yOf(band.azeotropeC);
+  const high = frame.yOf(band.limitC);
+  const isRoomy = low - high > 44;
+  return (
+    <g>
+      <rect
+        x={frame.left}
+        y={high}
+        width={frame.right - frame.left}
+        height={Math.max(2, low - high)}
+        fill="url(#texture-band)"
+      />
+      <line x1={frame.left} x2={frame.right} y1={high} y2={high} className="band-edge" />
+      <line x1={frame.left} x2={frame.right} y1={low} y2={low} className="band-edge" />
+      <text x={frame.right - 8} y={high - 7} className="band-name">
+        {limitLabel}
+      </text>
+      <text x={frame.right - 8} y={low + 17} className="band-name">
+        {azeotropeLabel}
+      </text>
+      {isRoomy && (
+        <text x={frame.right - 8} y={(low + high) / 2} dy="0.35em" className="band-name">
+          plateau band
+        </text>
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,98 @@
+import { useMemo, useState } from 'react';
+import { pointAt, reduceToWidth } from '#shared-core';
+import { ChoiceField } from '../design/index.ts';
+import { benchMarks, type RunView } from '../stores/index.ts';
+import { StripDrawing } from './strip-drawing.tsx';
+import { StripInWords } from './strip-in-words.tsx';
+import type { StripHeight } from './temperature-range.ts';
+import { type StripSpan, timeRange } from './time-range.ts';
+import { useBoxSize } from './use-box-size.ts';
+
+type HeightChoice = StripHeight | 'auto';
+
+const spanOptions = [
+  { value: 'whole', label: 'Whole run' },
+  { value: 'last-30-min', label: '30 min' },
+  { value: 'last-10-min', label: '10 min' },
+] as const;
+
+const heightOptions = [
+  { value: 'auto', label: 'Follow the run' },
+  { value: 'whole', label: '20–100 °C' },
+  { value: 'plateau', label: 'Plateau close up' },
+] as const;
+
+/** Room left and right of the plot for its axis; the rest is one pixel column per reduced column. */
+const plotMarginPx = 72;
+
+interface RunStripProps {
+  readonly view: RunView;
+  readonly hasControls?: boolean;
+}
+
+/** The run as one strip: past as recorded, band behind it, stages along its foot, forecast ahead. */
+export function RunStrip({ view, hasControls = true }: RunStripProps) {
+  const [box, size] = useBoxSize<HTMLDivElement>();
+  const [span, setSpan] = useState<StripSpan>('whole');
+  const [heightChoice, setHeightChoice] = useState<HeightChoice>('auto');
+
+  const head = view.tracks.head?.series ?? null;
+  const nowS = Math.max(view.snapshot?.timeS ?? 0, view.lastInputS);
+  const expectedEndS = view.snapshot?.forecast?.mainFractionEndS?.high ?? null;
+  const range = timeRange(span, nowS, expectedEndS);
+  const height = heightChoice === 'auto' ? heightToFollow(view) : heightChoice;
+  const columns = Math.max(50, (size?.width ?? 400) - plotMarginPx);
+
+  const { fromS, toS } = range;
+  const breaksS = useMemo(() => view.gaps.map((gap) => gap.fromS), [view.gaps]);
+  const drawn = useMemo(
+    () => (head ? reduceToWidth(head, { fromS, toS, columns, breaksS }) : []),
+    [head, fromS, toS, columns, breaksS],
+  );
+  const marks = useMemo(() => benchMarks(view.marks), [view.marks]);
+  const lastHead = head ? pointAt(head, -1) : null;
+
+  return (
+    <div className="strip">
+      {hasControls && (
+        <div className="strip-controls">
+          <ChoiceField
+            name="Time shown"
+            isNameHidden
+            options={spanOptions}
+            value={span}
+            onValue={setSpan}
+          />
+          <ChoiceField
+            name="Temperature shown"
+            isNameHidden
+            options={heightOptions}
+            value={heightChoice}
+            onValue={setHeightChoice}
+          />
+        </div>
+      )}
+      <div className="strip-box" ref={box}>
+        {size && size.width > 0 && size.height > 0 && (
+          <StripDrawing
+            view={view}
+            size={size}
+            range={range}
+            height={height}
+            drawn={drawn}
+            marks={marks}
+            nowS={nowS}
+            headC={lastHead?.value ?? null}
+          />
+        )}
+      </div>
+      <StripInWords view={view} />
+    </div>
+  );
+}
+
+/** Close up once the vapour has arrived; the whole scale before, and again when cooling down. */
+function heightToFollow({ snapshot }: RunView): StripHeight {
+  const stage = snapshot?.stage.stage;
+  return stage === 'first-fraction' || stage === 'main-fraction' ? 'plateau' : 'whole';
+}

@@ -1,0 +1,26 @@
+import { stageLabels } from '#shared-core';
+import { benchMarks, type RunView } from '../stores/index.ts';
+import { useWords } from '../words/use-words.ts';
+
+/** What the strip draws, for people who hear it: stages and marks with their times. */
+export function StripInWords({ view }: { readonly view: RunView }) {
+  const words = useWords();
+  return (
+    <div className="unseen">
+      <h3>The run so far</h3>
+      <ul>
+        {view.stages.map(({ stage, fromS, toS }) => (
+          <li key={stage}>
+            {stageLabels[stage]} from {words.clock(fromS)}
+            {toS === null ? ', lasting' : ` to ${words.clock(toS)}`}
+          </li>
+        ))}
+        {benchMarks(view.marks).map(({ markId, timeS, mark }) => (
+          <li key={`mark-${markId}`}>
+            {words.clock(timeS)}: {words.mark(mark)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import type { DrawnPoint, PlateauBand } from '#shared-core';
+
+/** Whole: from room to above boiling water. Plateau: some kelvin round the band. */
+export type StripHeight = 'whole' | 'plateau';
+
+export interface TemperatureRange {
+  readonly lowC: number;
+  readonly highC: number;
+}
+
+/** What the strip shows from bottom to top; it always holds the band. */
+export function temperatureRange(
+  height: StripHeight,
+  band: PlateauBand | null,
+  drawn: readonly DrawnPoint[],
+): TemperatureRange {
+  const heights = drawn.flatMap(({ value }) => (value === null ? [] : [value]));
+  const least = heights.reduce((low, value) => Math.min(low, value), 20);
+  const greatest = heights.reduce((high, value) => Math.max(high, value), 100);
+  if (height === 'whole' || band === null) {
+    return { lowC: Math.floor(least / 10) * 10, highC: Math.ceil((greatest + 1) / 5) * 5 };
+  }
+  const last = heights[heights.length - 1] ?? band.azeotropeC;
+  return {
+    lowC: Math.floor(band.azeotropeC - 3),
+    highC: Math.ceil(Math.max(band.limitC + 3, Math.min(last, greatest) + 1)),
+  };
+}
+
+const tickStepsC = [0.5, 1, 2, 5, 10, 20];
+
+export function temperatureTicks(
+  { lowC, highC }: TemperatureRange,
+  most: number,
+): readonly number[] {
+  const step = tickStepsC.find((known) => (highC - lowC) / known <= most) ?? 50;
+  const ticks: number[] = [];
+  for (let tick = Math.ceil(lowC / step) * step; tick <= highC + 1e-9; tick += step) {
+    ticks.push(Math.round(tick * 10) / 10);
+  }
+  return ticks;
+}

@@ -1,0 +1,36 @@
+/** How much of the run the strip shows. */
+export type StripSpan = 'whole' | 'last-30-min' | 'last-10-min';
+
+export interface TimeRange {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+const wholeSpansS = [10, 20, 30, 45, 60, 90, 120, 180, 240, 360, 480, 720, 1440].map((m) => m * 60);
+const spanS = { 'last-30-min': 1800, 'last-10-min': 600 } as const;
+
+/**
+ * The stretch of time in view. Ends move in steps, not with every reading: the eye can rest on the
+ * line, and the reduced columns stay the same from one redraw to the next.
+ */
+export function timeRange(span: StripSpan, nowS: number, expectedEndS: number | null): TimeRange {
+  if (span === 'whole') {
+    const needed = Math.max(nowS * 1.04, expectedEndS ?? 0);
+    const toS = wholeSpansS.find((known) => known >= needed) ?? Math.ceil(needed / 86_400) * 86_400;
+    return { fromS: 0, toS };
+  }
+  const length = spanS[span];
+  const stepS = length / 10;
+  const toS = Math.max(length, Math.ceil((nowS + stepS) / stepS) * stepS);
+  return { fromS: toS - length, toS };
+}
+
+const tickStepsS = [60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10_800, 21_600];
+
+/** Round times along the strip, at most so many. */
+export function timeTicks({ fromS, toS }: TimeRange, most: number): readonly number[] {
+  const step = tickStepsS.find((known) => (toS - fromS) / known <= most) ?? 43_200;
+  const ticks: number[] = [];
+  for (let tick = Math.ceil(fromS / step) * step; tick <= toS; tick += step) ticks.push(tick);
+  return ticks;
+}

@@ -1,0 +1,82 @@
+import { type Snapshot, stageLabels } from '#shared-core';
+import { untilWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { Why } from './why.tsx';
+
+/** What is thought of the run now: stage, vapour strength, what comes; each with its reason. */
+export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
+  const words = useWords();
+  const { stage, vapour, forecast, plateau, timeS } = snapshot;
+  const end = forecast?.mainFractionEndS ?? null;
+  return (
+    <dl className="findings">
+      <div>
+        <dt>Stage</dt>
+        <dd>
+          <strong>{stageLabels[stage.stage]}</strong>
+          <span className="soft number"> {likelihoodWords(stage.probability)}</span>
+          {stage.condition && <p>{conditionWords[stage.condition]}</p>}
+          <Why because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
+        </dd>
+      </div>
+      {vapour && (
+        <div>
+          <dt>Vapour at the head</dt>
+          <dd>
+            {vapour.alcoholByVolume ? (
+              <strong className="number">{words.range(vapour.alcoholByVolume, 0, '% vol')}</strong>
+            ) : (
+              <strong>{vapourWords[vapour.kind]}</strong>
+            )}
+            {vapour.ethanolMassPercent && (
+              <span className="soft number">
+                {' '}
+                {words.range(vapour.ethanolMassPercent, 0, '% mass')}
+              </span>
+            )}
+            <Why because={vapour.explanation} />
+          </dd>
+        </div>
+      )}
+      {end && (
+        <div>
+          <dt>{words.number(plateau.leastStrengthAbv, 0)} % vol limit expected</dt>
+          <dd>
+            <strong>{untilWords({ low: end.low - timeS, high: end.high - timeS })}</strong>
+            {forecast?.distillateMlAtEnd && (
+              <span className="soft number">
+                {' '}
+                with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
+              </span>
+            )}
+          </dd>
+        </div>
+      )}
+      {!end && forecast?.wouldHelp && (
+        <div>
+          <dt>No forecast yet</dt>
+          <dd>{forecast.wouldHelp}</dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+const conditionWords = {
+  'vapour-receded': 'The vapour has drawn back from the bulb.',
+  surging: 'The head is surging.',
+  'total-reflux': 'All vapour runs back: nothing is being collected.',
+  'probe-suspect': 'The probe is in doubt, so the stage is held.',
+} as const;
+
+const vapourWords = {
+  'below-azeotrope': 'Below the azeotrope',
+  'ethanol-water': 'Ethanol and water',
+  'above-water': 'Above boiling water',
+} as const;
+
+/** Probabilities in words and tens of percent: more digits would promise too much. */
+function likelihoodWords(probability: number): string {
+  if (probability >= 0.99) return '· sure';
+  return `· ${Math.min(95, Math.round(probability * 20) * 5)} % likely`;
+}

@@ -1,0 +1,2 @@
+export { WatchPlace } from './watch-place.tsx';
+export { WatchRun } from './watch-run.tsx';

@@ -1,0 +1,61 @@
+import { useState } from 'react';
+import type { MarkBody } from '#shared-core';
+import { Button, Dialog, NumberField } from '../design/index.ts';
+import { numberFrom } from '../words/index.ts';
+
+interface VolumeDialogProps {
+  readonly kind: 'receiver-changed' | 'volume-read';
+  readonly onMark: (mark: MarkBody) => void;
+  readonly onClose: () => void;
+}
+
+const words = {
+  'receiver-changed': {
+    title: 'Receiver changed',
+    field: 'Volume in the receiver you took away (may stay empty)',
+    act: 'Mark the change',
+  },
+  'volume-read': {
+    title: 'Volume read',
+    field: 'Volume in the receiver now',
+    act: 'Mark the volume',
+  },
+} as const;
+
+export function VolumeDialog({ kind, onMark, onClose }: VolumeDialogProps) {
+  const [text, setText] = useState('');
+  const [problem, setProblem] = useState<string>();
+  const submit = () => {
+    const volumeMl = numberFrom(text);
+    const isEmpty = text.trim() === '';
+    if (isEmpty && kind === 'receiver-changed') return onMark({ type: kind, volumeMl: null });
+    if (volumeMl === null || volumeMl < 0 || volumeMl > 100_000) {
+      return setProblem('A number of millilitres, 0 or more.');
+    }
+    onMark({ type: kind, volumeMl });
+  };
+  return (
+    <Dialog title={words[kind].title} onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          submit();
+        }}
+      >
+        <NumberField
+          name={words[kind].field}
+          unit="mL"
+          text={text}
+          onText={setText}
+          problem={problem}
+        />
+        <div className="dialog-acts">
+          <Button onClick={onClose}>Cancel</Button>
+          <button type="submit" className="button" data-weight="main">
+            {words[kind].act}
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

@@ -1,0 +1,61 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import { mayCommand } from '../stores/index.ts';
+import { goTo } from '../window/place.ts';
+import { useBench, useLiveView } from '../window/use-stores.ts';
+import { clockWords } from '../words/index.ts';
+import { MarkBar } from './mark-bar.tsx';
+import { StopDialog } from './stop-dialog.tsx';
+import { WatchRun } from './watch-run.tsx';
+
+/** Watch: the running run, or the way to one. */
+export function WatchPlace() {
+  const view = useLiveView((live) => live);
+  const canAct = useBench(mayCommand);
+  const [isStopping, setStopping] = useState(false);
+  if (view === null) return <NothingToWatch />;
+  const isRunning = view.endedS === null;
+  return (
+    <main className="watch" id="place">
+      <WatchRun view={view} />
+      <div className="watch-foot">
+        {isRunning ? (
+          <MarkBar view={view} />
+        ) : (
+          <p className="watch-ended">
+            This run ended at {clockWords(view.endedS ?? 0)}. It is in the library.{' '}
+            <Button weight="main" onClick={() => goTo('look-back')}>
+              Look back
+            </Button>
+          </p>
+        )}
+        {isRunning && (
+          <Button className="watch-stop" disabled={!canAct} onClick={() => setStopping(true)}>
+            Stop recording …
+          </Button>
+        )}
+      </div>
+      {isStopping && isRunning && <StopDialog view={view} onClose={() => setStopping(false)} />}
+    </main>
+  );
+}
+
+function NothingToWatch() {
+  return (
+    <main className="place" id="place">
+      <h1>Nothing is running</h1>
+      <p className="place-lead">
+        Set up a run in Prepare, or let the rehearsal rig run one for you: it needs no glass, no
+        heat and no probe.
+      </p>
+      <div className="choices">
+        <Button weight="main" size="large" onClick={() => goTo('prepare')}>
+          Go to Prepare
+        </Button>
+        <Button size="large" onClick={() => goTo('look-back')}>
+          Look back at earlier runs
+        </Button>
+      </div>
+    </main>
+  );
+}

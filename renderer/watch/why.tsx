@@ -1,0 +1,19 @@
+interface WhyProps {
+  readonly because: string;
+  readonly wouldChangeIf?: string;
+}
+
+/** The reason behind a call, on demand. */
+export function Why({ because, wouldChangeIf }: WhyProps) {
+  return (
+    <details className="why">
+      <summary>Why?</summary>
+      <p>{because}</p>
+      {wouldChangeIf && <p className="soft">This would change if {lowerFirst(wouldChangeIf)}</p>}
+    </details>
+  );
+}
+
+function lowerFirst(sentence: string): string {
+  return sentence.slice(0, 1).toLowerCase() + sentence.slice(1);
+}

@@ -1,0 +1,35 @@
+import type { Alarm, MarkBody, RequestBody, RequestName, RunSettings } from '#shared-core';
+import type { ConnectedService } from '../service/index.ts';
+import type { BenchStore } from '../stores/index.ts';
+
+/** What a person can have done. Each says whether it worked; a failure is put before the person. */
+export interface Commands {
+  readonly mark: (mark: MarkBody) => Promise<boolean>;
+  readonly acknowledge: (alarm: Alarm) => Promise<boolean>;
+  readonly putAside: (alarm: Alarm) => Promise<boolean>;
+  readonly connect: (source: RequestBody<'probe/connect'>['source']) => Promise<boolean>;
+  readonly disconnect: () => Promise<boolean>;
+  readonly start: (settings: RunSettings) => Promise<boolean>;
+  readonly stop: () => Promise<boolean>;
+}
+
+/** How long a prompt put aside stays away: five minutes, then it is back by itself. */
+const asideForS = 300;
+
+export function createCommands(service: ConnectedService, bench: BenchStore): Commands {
+  const ask = async <N extends RequestName>(name: N, body: RequestBody<N>): Promise<boolean> => {
+    const answer = await service.request(name, body);
+    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    return answer.ok;
+  };
+  const mark = (body: MarkBody) => ask('run/mark', { mark: body });
+  return {
+    mark,
+    acknowledge: (alarm) => mark({ type: 'alarm-acknowledged', alarm }),
+    putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: asideForS }),
+    connect: (source) => ask('probe/connect', { source }),
+    disconnect: () => ask('probe/disconnect', {}),
+    start: (settings) => ask('run/start', { settings }),
+    stop: () => ask('run/stop', {}),
+  };
+}

@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import { CautionsDialog } from './cautions-dialog.tsx';
+import { DisplayDialog } from './display-dialog.tsx';
+import { type Place, placeNames, usePlace } from './place.ts';
+import { SavedLine } from './saved-line.tsx';
+
+/** The line above every place: where am I, is it saved, what to beware of. */
+export function Masthead() {
+  const here = usePlace();
+  const [open, setOpen] = useState<'cautions' | 'display' | null>(null);
+  const close = () => setOpen(null);
+  return (
+    <header className="masthead">
+      <a className="skip" href="#place">
+        Skip to the content
+      </a>
+      <p className="masthead-name">
+        <StillHeadSign />
+        Still Head Monitor
+      </p>
+      <nav aria-label="Places">
+        {(Object.keys(placeNames) as Place[]).map((place) => (
+          <a
+            key={place}
+            className="masthead-place"
+            href={`#${place}`}
+            aria-current={place === here ? 'page' : undefined}
+          >
+            {placeNames[place]}
+          </a>
+        ))}
+      </nav>
+      <SavedLine />
+      <div className="masthead-buttons">
+        <Button className="cautions-button" onClick={() => setOpen('cautions')}>
+          Cautions
+        </Button>
+        <Button weight="quiet" onClick={() => setOpen('display')}>
+          Display and sound
+        </Button>
+      </div>
+      {open === 'cautions' && <CautionsDialog onClose={close} />}
+      {open === 'display' && <DisplayDialog onClose={close} />}
+    </header>
+  );
+}
+
+/** A still head: riser, side arm, bulb of the probe at its height. */
+function StillHeadSign() {
+  return (
+    <svg viewBox="0 0 32 32" width="30" height="30" aria-hidden="true" focusable="false">
+      <path
+        d="M11 30 V6 M19 30 V16 L30 21 M19 11 L30 16 M19 11 V6"
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2.5"
+        strokeLinecap="round"
+      />
+      <path d="M15 1 V12" stroke="currentColor" strokeWidth="2" strokeLinecap="round" />
+      <circle cx="15" cy="14" r="2.4" fill="currentColor" />
+    </svg>
+  );
+}

@@ -1,0 +1,45 @@
+import { mayCommand } from '../stores/index.ts';
+import { clockWords, problemWords } from '../words/index.ts';
+import { useBench } from './use-stores.ts';
+
+/** Whether the run is safe on disk, said only after the disk has said so. */
+export function SavedLine() {
+  const recording = useBench((bench) => bench.recording);
+  const connection = useBench((bench) => bench.connection);
+  const probe = useBench((bench) => bench.probe);
+  const canAct = useBench(mayCommand);
+  const timeScale = probe?.source?.timeScale ?? 1;
+  if (connection === 'lost') {
+    return (
+      <p className="saved" data-tone="bad" role="alert">
+        Connection lost. Recording goes on; trying again …
+      </p>
+    );
+  }
+  if (connection === 'refused') {
+    return (
+      <p className="saved" data-tone="bad" role="alert">
+        This address was used before. Open the window again from the start command.
+      </p>
+    );
+  }
+  if (recording?.state === 'failed') {
+    return (
+      <p className="saved" data-tone="bad" role="alert">
+        Not saved. {recording.problem && problemWords(recording.problem)}
+      </p>
+    );
+  }
+  const isRecording = recording?.state === 'recording';
+  return (
+    <p className="saved number" data-tone={isRecording ? 'good' : 'quiet'}>
+      {isRecording && recording.savedToS !== null
+        ? `Saved to ${clockWords(recording.savedToS)}`
+        : isRecording
+          ? 'Recording …'
+          : 'Not recording'}
+      {isRecording && timeScale > 1 && ` · rehearsal, ${timeScale} × faster`}
+      {connection === 'open' && !canAct && ' · this window only shows'}
+    </p>
+  );
+}

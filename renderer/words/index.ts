@@ -1,0 +1,11 @@
+export { markSign, markWords } from './mark-words.ts';
+export {
+  type Decimal,
+  decimalsFor,
+  numberFrom,
+  numberWords,
+  quantityWords,
+  rangeWords,
+} from './number-words.ts';
+export { problemWords } from './problem-words.ts';
+export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';

@@ -1,0 +1,49 @@
+export type Decimal = '.' | ',';
+
+const minus = '−';
+const thinSpace = '\u202f';
+
+/** A number with a fixed count of decimals, the person's decimal sign, and a true minus. */
+export function numberWords(value: number, decimals: number, decimal: Decimal): string {
+  if (!Number.isFinite(value)) return '–';
+  const fixed = Math.abs(value).toFixed(decimals).replace('.', decimal);
+  const isZero = /^[0.,]*$/.test(fixed);
+  return value < 0 && !isZero ? minus + fixed : fixed;
+}
+
+/** `78.4 °C ± 0.5 °C` and the like: number, thin space, unit. */
+export function quantityWords(
+  value: number,
+  decimals: number,
+  unit: string,
+  decimal: Decimal,
+): string {
+  return `${numberWords(value, decimals, decimal)}${thinSpace}${unit}`;
+}
+
+/** `88–93 % vol`. Ends that round to the same number are shown once, with “about”. */
+export function rangeWords(
+  interval: { readonly low: number; readonly high: number },
+  decimals: number,
+  unit: string,
+  decimal: Decimal,
+): string {
+  const low = numberWords(interval.low, decimals, decimal);
+  const high = numberWords(interval.high, decimals, decimal);
+  return low === high ? `about ${low}${thinSpace}${unit}` : `${low}–${high}${thinSpace}${unit}`;
+}
+
+/** Decimals that leave two significant figures in an uncertainty below 1, one from 1 on. */
+export function decimalsFor(uncertainty: number): number {
+  if (!(uncertainty > 0)) return 1;
+  return uncertainty >= 1 ? 0 : Math.min(3, Math.ceil(-Math.log10(uncertainty)));
+}
+
+/** What a person typed as a number: either decimal sign, spaces ignored; null when it is none. */
+export function numberFrom(text: string): number | null {
+  const plain = text
+    .replace(/[\s\u202f\u00a0]/g, '')
+    .replace(minus, '-')
+    .replace(',', '.');
+  return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+}

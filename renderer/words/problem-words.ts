@@ -1,0 +1,43 @@
+import { assertNever, type ServiceProblem } from '#shared-core';
+
+/** What went wrong and what to do next, in plain words. */
+export function problemWords(problem: ServiceProblem): string {
+  switch (problem.kind) {
+    case 'port-permission-denied':
+      return problem.platform === 'linux'
+        ? `This account may not open ${problem.path}. In a terminal type: sudo usermod -aG dialout $USER – then log out and in again.`
+        : `This account may not open ${problem.path}. Ask the person who looks after this computer.`;
+    case 'port-busy':
+      return `${problem.path} is in use by another program. Close that program, then choose the port again.`;
+    case 'port-not-found':
+      return `${problem.path} is not there. Check the plug, or choose another port.`;
+    case 'port-failed':
+      return `${problem.path} could not be opened (${problem.message}). Unplug the probe, plug it in again and retry.`;
+    case 'no-probe':
+      return 'No probe is connected. Choose a port or start the rehearsal rig first.';
+    case 'already-recording':
+      return 'A run is being recorded already. Stop it before starting another.';
+    case 'not-recording':
+      return 'No run is being recorded. Start one in Prepare.';
+    case 'run-not-found':
+      return 'This run is no longer in the library. It may have been moved.';
+    case 'run-unreadable':
+      return `This run could not be read (${problem.message}). The file is left as it is.`;
+    case 'disk-full':
+      return `There is no room left at ${problem.path}. Free some space; everything saved so far is safe.`;
+    case 'folder-read-only':
+      return `${problem.path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.`;
+    case 'folder-unavailable':
+      return `${problem.path} cannot be reached (${problem.message}). Check the drive.`;
+    case 'request-invalid':
+      return `That could not be done: ${problem.message}.`;
+    case 'viewer-may-not-command':
+      return 'This window only shows the run. Use the window at the bench.';
+    case 'disconnected':
+      return 'The connection to the recorder was lost. Nothing was changed; try again once it is back.';
+    case 'internal':
+      return `Something went wrong inside the program (${problem.message}). Recording goes on by itself.`;
+    default:
+      return assertNever(problem);
+  }
+}

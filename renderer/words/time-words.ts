@@ -1,0 +1,45 @@
+const pad = (value: number) => String(value).padStart(2, '0');
+
+/** Run time as a clock: `0:07:12`. */
+export function clockWords(timeS: number): string {
+  const whole = Math.max(0, Math.floor(timeS));
+  return `${Math.floor(whole / 3600)}:${pad(Math.floor(whole / 60) % 60)}:${pad(whole % 60)}`;
+}
+
+/** A duration as people say it: `40 s`, `12 min`, `1 h 5 min`. */
+export function durationWords(durationS: number): string {
+  const wholeS = Math.max(0, Math.round(durationS));
+  if (wholeS < 90) return `${wholeS} s`;
+  const minutes = Math.round(wholeS / 60);
+  if (minutes < 60) return `${minutes} min`;
+  const rest = minutes % 60;
+  return rest === 0 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 60)} h ${rest} min`;
+}
+
+/** How long until something, as a range: `in 4–7 min`. Both ends past: `any moment`. */
+export function untilWords(interval: { readonly low: number; readonly high: number }): string {
+  const { low, high } = interval;
+  if (high <= 0) return 'any moment now';
+  if (high < 90) return `within ${Math.max(10, Math.ceil(high / 10) * 10)} s`;
+  const lowMinutes = Math.max(0, Math.floor(low / 60));
+  const highMinutes = Math.ceil(high / 60);
+  if (highMinutes - lowMinutes <= 1 && lowMinutes > 0) return `in about ${highMinutes} min`;
+  return lowMinutes === 0 ? `within ${highMinutes} min` : `in ${lowMinutes}–${highMinutes} min`;
+}
+
+/** Day and time of a recorded run in the person's own format. */
+export function dateWords(iso: string): string {
+  const date = new Date(iso);
+  if (Number.isNaN(date.getTime())) return iso;
+  return date.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+}
+
+/** A tick of the time axis: `25 min`, `1 h`, `1 h 30`. */
+export function axisTimeWords(timeS: number): string {
+  const minutes = Math.round(timeS / 60);
+  if (minutes < 60) return `${minutes} min`;
+  const rest = minutes % 60;
+  return rest === 0
+    ? `${Math.floor(minutes / 60)} h`
+    : `${Math.floor(minutes / 60)} h ${pad(rest)}`;
+}

@@ -1,0 +1,24 @@
+import { useMemo } from 'react';
+import type { MarkBody } from '#shared-core';
+import { usePreferences } from '../window/use-stores.ts';
+import { markWords } from './mark-words.ts';
+import { numberWords, quantityWords, rangeWords } from './number-words.ts';
+import { axisTimeWords, clockWords } from './time-words.ts';
+
+/** Numbers, times and marks in the person's own way of writing them. */
+export function useWords() {
+  const decimal = usePreferences(({ decimal }) => decimal);
+  return useMemo(
+    () => ({
+      number: (value: number, decimals: number) => numberWords(value, decimals, decimal),
+      quantity: (value: number, decimals: number, unit: string) =>
+        quantityWords(value, decimals, unit, decimal),
+      range: (interval: { low: number; high: number }, decimals: number, unit: string) =>
+        rangeWords(interval, decimals, unit, decimal),
+      mark: (mark: MarkBody) => markWords(mark, decimal),
+      clock: clockWords,
+      axisTime: axisTimeWords,
+    }),
+    [decimal],
+  );
+}
