@@ -13,6 +13,8 @@ import { calmSurge, observeBoilUp, potReleaseMol, type Surge } from './surge.ts'
 import { sweepLiquidDown } from './sweep-liquid-down.ts';
 import { type SweepConditions, sweepVapourUp } from './sweep-vapour-up.ts';
 
+const { zeroC, liquidEthanolJPerMolK, liquidWaterJPerMolK } = heatContent;
+
 /** Heat that crossed the still's border since the run began [J]. */
 export interface HeatBooks {
   heatInJ: number;
@@ -86,7 +88,7 @@ export function machineTimeS(machine: BatchMachine): number {
   return machine.stepCount * machine.stepS;
 }
 
-/** One step of the whole still: liquid down, vapour up, head, condenser. */
+/** One step of the whole still: vapour up, liquid down, head, condenser. */
 export function stepBatchMachine(machine: BatchMachine): void {
   const { setup, stepS, pressure, stack, head, books, sweep, headConditions, collection } = machine;
   const { rig } = setup;
@@ -94,7 +96,6 @@ export function stepBatchMachine(machine: BatchMachine): void {
   pressure.follow(timeS);
   const lossFactor = timeS < machine.draughtUntilS ? machine.draughtFactor : 1;
 
-  sweepLiquidDown(stack, machine.columnDrain);
   machine.heatW = stepHeater(machine.heater, machine.heaterFollows);
   sweep.heatJ = machine.heatW * stepS;
   sweep.lossFactor = lossFactor;
@@ -104,6 +105,7 @@ export function stepBatchMachine(machine: BatchMachine): void {
   observeBoilUp(machine.surge, timeS, stepS, (stack.risenMol[0] as number) / stepS);
 
   feelLightVolatiles(machine);
+  sweepLiquidDown(stack, machine.columnDrain);
   headConditions.lossFactor = lossFactor;
   books.lostJ += stepStillHead(head, stack, pressure.table, headConditions);
   books.coolingWaterJ += stepCondenser(
@@ -117,18 +119,20 @@ export function stepBatchMachine(machine: BatchMachine): void {
   books.distillateJ +=
     collection.condensedMol *
     liquidHeatJPerMol(head.vapourEthanolMoleFraction, rig.condenser.distillateTemperatureC);
-  readTopTemperature(stack);
+  readTemperatures(stack);
   machine.stepCount += 1;
 }
 
-/** The head and the condenser changed what lies on the top plate: read its temperature again. */
-function readTopTemperature(stack: StageStack): void {
-  const top = stack.count - 1;
-  const capacity =
-    (stack.glassJPerK[top] as number) +
-    (stack.ethanolMol[top] as number) * heatContent.liquidEthanolJPerMolK +
-    (stack.waterMol[top] as number) * heatContent.liquidWaterJPerMolK;
-  stack.temperatureC[top] = heatContent.zeroC + (stack.energyJ[top] as number) / capacity;
+/** Liquid has moved since the vapour rose: reads every temperature from its heat again. */
+function readTemperatures(stack: StageStack): void {
+  const { energyJ, glassJPerK, ethanolMol, waterMol, temperatureC } = stack;
+  for (let stage = 0; stage < stack.count; stage++) {
+    const capacity =
+      (glassJPerK[stage] as number) +
+      (ethanolMol[stage] as number) * liquidEthanolJPerMolK +
+      (waterMol[stage] as number) * liquidWaterJPerMolK;
+    temperatureC[stage] = zeroC + (energyJ[stage] as number) / capacity;
+  }
 }
 
 /**

@@ -19,5 +19,6 @@ export type {
   Rig,
 } from './rig.ts';
 export { type BatchDuration, type BatchRun, simulateBatch } from './simulate-batch.ts';
+export * from './steady/index.ts';
 export { type TeachingRigName, teachingRigs } from './teaching-rigs.ts';
 export type { TruthMarkers } from './truth-markers.ts';

@@ -1,18 +1,22 @@
 import { heatContent } from './heat-content.ts';
 import type { StageStack } from './stage-stack.ts';
 
+const { zeroC, liquidEthanolJPerMolK, liquidWaterJPerMolK } = heatContent;
 /** Pure molar volumes [mL/mol]: good enough to say how much of a plate is above its hold-up. */
 const ethanolMlPerMol = 58.4;
 const waterMlPerMol = 18.05;
 
 /**
- * Lets liquid above each plate's hold-up run to the stage below, from the top down.
+ * Lets liquid above each plate's hold-up run to the stage below.
+ *
+ * Called right after the vapour has risen, and from the lowest plate up: all that runs down has met its vapour.
+ * Liquid that slipped past a plate within one step would cost the column plates in proportion to the step.
  *
  * @param drainedShare what runs down in one step of the liquid above the hold-up, 0 … 1
  */
 export function sweepLiquidDown(stack: StageStack, drainedShare: number): void {
   const { ethanolMol, waterMol, energyJ, temperatureC, traces, holdUpMlPerPlate } = stack;
-  for (let stage = stack.count - 1; stage > 0; stage--) {
+  for (let stage = 1; stage < stack.count; stage++) {
     const ethanol = ethanolMol[stage] as number;
     const water = waterMol[stage] as number;
     const volumeMl = ethanol * ethanolMlPerMol + water * waterMlPerMol;
@@ -20,11 +24,9 @@ export function sweepLiquidDown(stack: StageStack, drainedShare: number): void {
     const share = (drainedShare * (volumeMl - holdUpMlPerPlate)) / volumeMl;
     const ethanolDown = ethanol * share;
     const waterDown = water * share;
-    const above = (temperatureC[stage] as number) - heatContent.zeroC;
+    const above = (temperatureC[stage] as number) - zeroC;
     const heatDown =
-      (ethanolDown * heatContent.liquidEthanolJPerMolK +
-        waterDown * heatContent.liquidWaterJPerMolK) *
-      above;
+      (ethanolDown * liquidEthanolJPerMolK + waterDown * liquidWaterJPerMolK) * above;
     ethanolMol[stage] = ethanol - ethanolDown;
     waterMol[stage] = water - waterDown;
     energyJ[stage] = (energyJ[stage] as number) - heatDown;
