@@ -9,7 +9,8 @@ const folder = path.join(import.meta.dirname, 'check-docs-fixture');
 const inFixture = (file: string) =>
   path.relative(process.cwd(), path.join(folder, file)).split(path.sep).join('/');
 
-describe('checkDocs', () => {
+// Starting the compiler takes seconds on a busy machine.
+describe('checkDocs', { timeout: 60_000 }, () => {
   test('reports each missing element and each example that does not hold, with file and line', async () => {
     const bare = inFixture('probe/bare-formula.ts:2');
     const wrong = (line: number) => inFixture(`probe/wrong-examples.ts:${line}`);
