@@ -1,11 +1,4 @@
-import type { EventBody, EventName, Result, ServiceProblem } from '#shared-core';
+import type { Session } from '#main';
 
-/** The services as a shell sees them: requests by name, events by name. `createSession` is the one. */
-export interface ServiceHandler {
-  handle(
-    name: string,
-    body: unknown,
-    caller: { readonly mayCommand: boolean },
-  ): Promise<Result<unknown, ServiceProblem>>;
-  on<N extends EventName>(name: N, listener: (body: EventBody<N>) => void): () => void;
-}
+/** The services as a shell sees them: requests by name, events by name. */
+export type ServiceHandler = Pick<Session, 'handle' | 'on'>;

@@ -99,7 +99,7 @@ test('the computer is kept awake while a run is recorded, once, and let go after
   expect(calls).toEqual(['start prevent-display-sleep', 'stop 5', 'start prevent-display-sleep']);
 });
 
-test('sleep and waking reach the probe hub', () => {
+test('sleep and waking reach the services', () => {
   const monitor = emitter();
   const calls: string[] = [];
   setupSleep(monitor as never, {

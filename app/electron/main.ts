@@ -1,0 +1,78 @@
+/** The desktop shell: reads as a list of what is set up, each part in a file of its own. */
+import path from 'node:path';
+import {
+  app,
+  BrowserWindow,
+  dialog,
+  session as electronSession,
+  ipcMain,
+  Menu,
+  powerMonitor,
+  powerSaveBlocker,
+  protocol,
+  shell,
+} from 'electron';
+import { composeServices } from '../compose-services.ts';
+import { appScheme, appStartAddress } from './app-address.ts';
+import { externalPages } from './external-pages.ts';
+import { runsFolderFrom } from './runs-folder-argument.ts';
+import { answerAppRequest } from './serve-app-protocol.ts';
+import { setupIpc } from './setup-ipc.ts';
+import { setupKeepAwake } from './setup-keep-awake.ts';
+import { menuTemplate } from './setup-menu.ts';
+import { setupNavigation } from './setup-navigation.ts';
+import { setupPermissions } from './setup-permissions.ts';
+import { setupQuit } from './setup-quit.ts';
+import { setupReload } from './setup-reload.ts';
+import { setupSleep } from './setup-sleep.ts';
+import { windowOptions } from './window-options.ts';
+
+const buildFolder = import.meta.dirname;
+const windowFolder = path.join(buildFolder, '..', 'renderer');
+
+app.enableSandbox();
+protocol.registerSchemesAsPrivileged([
+  { scheme: appScheme, privileges: { standard: true, secure: true, supportFetchAPI: true } },
+]);
+
+// Two programs writing one run library would spoil it, so the lock comes before the library.
+if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp);
+else app.quit();
+
+async function openApp(): Promise<void> {
+  const session = await composeServices({
+    shell: 'electron',
+    version: app.getVersion(),
+    runsFolder: runsFolderFrom(process.argv, app.getPath('documents')),
+  });
+
+  protocol.handle(appScheme, (request) => answerAppRequest(request, windowFolder));
+  setupPermissions(electronSession.defaultSession);
+  app.on('web-contents-created', (_event, contents) => setupNavigation(contents));
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(
+      menuTemplate(process.platform, (page) => void shell.openExternal(externalPages[page])),
+    ),
+  );
+
+  const window = new BrowserWindow(windowOptions(path.join(buildFolder, 'preload.cjs')));
+  setupIpc({ ipcMain, services: session, window });
+  setupReload({
+    contents: window.webContents,
+    nowMs: Date.now,
+    giveUp: () =>
+      dialog.showErrorBox(
+        'The window keeps failing',
+        'Recording goes on. Look at the thermometer; close and reopen this program after the run.',
+      ),
+  });
+  setupKeepAwake(session, powerSaveBlocker);
+  setupSleep(powerMonitor, session);
+  setupQuit(app, () => session.close());
+  app.on('second-instance', () => {
+    if (window.isMinimized()) window.restore();
+    window.focus();
+  });
+  window.once('ready-to-show', () => window.show());
+  await window.loadURL(appStartAddress);
+}

@@ -1,0 +1,84 @@
+import { randomBytes } from 'node:crypto';
+import process from 'node:process';
+import { createInterface } from 'node:readline';
+import { assertNever } from '#shared-core';
+import { composeServices } from '../compose-services.ts';
+import { openBrowser } from './open-browser.ts';
+import { type Loopback, type LoopbackProblem, startLoopback } from './start-loopback.ts';
+
+export interface LoopbackRun {
+  readonly version: string;
+  readonly windowFolder: string;
+  readonly runsFolder: string;
+  readonly port: number;
+  /** Open the browser by itself. */
+  readonly open: boolean;
+}
+
+/** Runs the loopback shell until it is told to stop. True when it could start. */
+export async function runLoopback(run: LoopbackRun): Promise<boolean> {
+  const session = await composeServices({ ...run, shell: 'loopback' });
+  const started = await startLoopback({
+    services: session,
+    windowFolder: run.windowFolder,
+    port: run.port,
+    randomToken: () => randomBytes(24).toString('base64url'),
+  });
+  if (!started.ok) {
+    console.error(problemSentence(started.error));
+    await session.close();
+    return false;
+  }
+  const loopback = started.value;
+  const url = loopback.issueUrl();
+  console.log(`Still Head Monitor: ${url}`);
+  console.log(`A second screen that only watches: ${loopback.viewerUrl}`);
+  console.log(`Runs are kept in ${run.runsFolder}`);
+  if (run.open) await openOrSay(url);
+  const stopListening = offerNewWindow(loopback);
+  await untilToldToStop();
+  console.log('Stopping …');
+  stopListening();
+  // The window first: it then sees the end as a goodbye, not as a failure of the services.
+  await loopback.close();
+  await session.close();
+  return true;
+}
+
+async function openOrSay(url: string): Promise<void> {
+  if (await openBrowser(process.platform, url)) return;
+  console.log('No browser could be opened here. Open the address above in one on this computer.');
+}
+
+/** The address works once, so a closed window needs a new one: Enter gives it. */
+function offerNewWindow(loopback: Loopback): () => void {
+  if (!process.stdin.isTTY) return () => {};
+  console.log('Window closed? Press Enter here for a new one. Ctrl+C stops the program.');
+  const lines = createInterface({ input: process.stdin });
+  lines.on('line', () => {
+    const url = loopback.issueUrl();
+    console.log(`Still Head Monitor: ${url}`);
+    void openOrSay(url);
+  });
+  return () => lines.close();
+}
+
+/** Resolves at Ctrl+C or when the system asks. Later signals change nothing: the end is under way. */
+function untilToldToStop(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+      process.on(signal, () => resolve());
+    }
+  });
+}
+
+function problemSentence(problem: LoopbackProblem): string {
+  switch (problem.kind) {
+    case 'port-taken':
+      return `Port ${problem.port} is in use. Leave --port out, or choose another one.`;
+    case 'cannot-listen':
+      return `The window cannot be served on port ${problem.port}: ${problem.message}.`;
+    default:
+      return assertNever(problem);
+  }
+}

@@ -1,0 +1,83 @@
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { chromium, type Page } from 'playwright-core';
+import { projectRoot } from '../../../scripts/testing/step.ts';
+import { findChromium } from './find-chromium.ts';
+
+export interface OpenWindow {
+  readonly page: Page;
+  /** What the page complained about: uncaught errors, console errors, refused loads. */
+  readonly complaints: readonly string[];
+  close(): Promise<void>;
+}
+
+/** The three places the window must work in: a projector, a laptop, a phone. */
+export const windowSizes = {
+  projector: { width: 1280, height: 720 },
+  laptop: { width: 1440, height: 900 },
+  phone: { width: 390, height: 844 },
+} as const;
+
+export type WindowSize = keyof typeof windowSizes;
+
+/** Opens the address in Chromium with a profile of its own. */
+export async function openWindow(
+  url: string,
+  options: { readonly size?: WindowSize; readonly dark?: boolean } = {},
+): Promise<OpenWindow> {
+  const profile = mkdtempSync(path.join(tmpdir(), 'profile-'));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: findChromium(),
+    headless: true,
+    viewport: windowSizes[options.size ?? 'projector'],
+    colorScheme: options.dark === true ? 'dark' : 'light',
+    acceptDownloads: true,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+  const page = context.pages()[0] ?? (await context.newPage());
+  const complaints = collectComplaints(page);
+  await page.goto(url);
+  return {
+    page,
+    complaints,
+    async close() {
+      await context.close();
+      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+    },
+  };
+}
+
+function collectComplaints(page: Page): readonly string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(`console: ${message.text()}`);
+  });
+  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
+  return complaints;
+}
+
+/** Takes the page at each size into `.build/screenshots/NAME-SIZE.png`, and goes back to the first size. */
+export async function takeScreenshots(page: Page, name: string): Promise<void> {
+  const folder = path.join(projectRoot, '.build', 'screenshots');
+  mkdirSync(folder, { recursive: true });
+  const before = page.viewportSize();
+  for (const [size, viewport] of Object.entries(windowSizes)) {
+    await page.setViewportSize(viewport);
+    // Two frames: one for the layout, one for what observes it.
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
+    await page.screenshot({ path: path.join(folder, `${name}-${size}.png`) });
+  }
+  if (before !== null) await page.setViewportSize(before);
+}

@@ -1,0 +1,66 @@
+import { spawn } from 'node:child_process';
+import type { AddressInfo } from 'node:net';
+import { createServer } from 'node:net';
+import { projectRoot } from '../../../scripts/testing/step.ts';
+
+export interface RunningApp {
+  /** The address of the commanding window; works once. */
+  readonly url: string;
+  readonly viewerUrl: string;
+  /** Everything printed so far. */
+  output(): string;
+  /** Ctrl+C; resolves with the exit code. */
+  stop(): Promise<number | null>;
+  /** Ends the program as a power cut would. */
+  kill(): Promise<void>;
+}
+
+/** Starts the app as a script would, `npm start -- --no-open --port N --runs-folder DIR`. */
+export async function startApp(runsFolder: string): Promise<RunningApp> {
+  const port = await freePort();
+  const child = spawn(
+    'npm',
+    ['start', '--', '--no-open', '--port', String(port), '--runs-folder', runsFolder],
+    { cwd: projectRoot, stdio: ['ignore', 'pipe', 'pipe'], detached: true },
+  );
+  let output = '';
+  const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
+  const urls = new Promise<readonly string[]>((resolve, reject) => {
+    for (const stream of [child.stdout, child.stderr]) {
+      stream.setEncoding('utf8').on('data', (part: string) => {
+        output += part;
+        const found = output.match(/http:\/\/127\.0\.0\.1:\d+\/#token=\S+(?=\s)/g);
+        if (found !== null && found.length >= 2) resolve(found);
+      });
+    }
+    child.on('error', reject);
+    void ended.then(() => reject(new Error(`The app ended before it was up:\n${output}`)));
+  });
+  const [url = '', viewerUrl = ''] = await urls;
+  // The whole group, as a terminal does it: npm, its shell and the app.
+  const signal = (name: 'SIGINT' | 'SIGKILL') => process.kill(-(child.pid ?? 0), name);
+  return {
+    url,
+    viewerUrl,
+    output: () => output,
+    stop() {
+      signal('SIGINT');
+      return ended;
+    },
+    async kill() {
+      signal('SIGKILL');
+      await ended;
+    },
+  };
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.on('error', reject);
+    server.listen(0, '127.0.0.1', () => {
+      const { port } = server.address() as AddressInfo;
+      server.close(() => resolve(port));
+    });
+  });
+}
