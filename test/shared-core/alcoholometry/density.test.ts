@@ -8,11 +8,11 @@ import {
   moleFractionFromMassFraction,
   OutOfRangeError,
 } from '#shared-core';
-import { referenceRows } from './reference-tables.ts';
+import { referenceTable } from '../../reference-table.ts';
 
 // OIML R 22 (1975), general formula, evaluated independently.
-const byMass = referenceRows('oiml_r22_check_values.csv');
-const byVolume = referenceRows('oiml_r22_abv_to_mass.csv');
+const byMass = referenceTable('oiml_r22_check_values.csv').map((row) => Object.values(row));
+const byVolume = referenceTable('oiml_r22_abv_to_mass.csv').map((row) => Object.values(row));
 const temperaturesC = [-20, 0, 10, 15, 20, 25, 30, 40];
 
 describe('OIML R 22', () => {
