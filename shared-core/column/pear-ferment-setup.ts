@@ -3,7 +3,7 @@ import { teachingRigs } from './teaching-rigs.ts';
 
 /**
  * The demonstration run: a pear-juice ferment through a column of wire rings in a teaching laboratory.
- * The heat is eased when vapour nears the head, as a careful person does.
+ * The heat is eased when the pot boils and vapour climbs the column, as a careful person does.
  *
  * Source: an imagined scenario; no formula, only the fixed table of numbers below, [SI units as named].
  * @example
@@ -21,7 +21,7 @@ export function pearFermentSetup(): BatchSetup {
     roomTemperatureC: 20,
     schedule: [
       { timeS: 0, kind: 'heat-on', powerW: 130 },
-      { timeS: 840, kind: 'heat-eased', powerW: 62 },
+      { timeS: 760, kind: 'heat-eased', powerW: 64 },
     ],
     leastStrengthAbv: 80,
   };

@@ -8,7 +8,7 @@ export interface TruthMarkers {
   readonly firstDropS: number | null;
   /** From here the head holds: within 0.15 K for a minute, bathed, at or above the strength limit. */
   readonly plateauStartS: number | null;
-  /** From here the head stays more than 0.3 K above its lowest minute on the plateau. */
+  /** From here the head stays more than 0.3 K above its lowest once light volatiles have gone (5 min). */
   readonly plateauLeftS: number | null;
   /** From here the vapour is weaker than the limit for good; null when it never was stronger, or still is. */
   readonly limitReachedS: number | null;
@@ -26,6 +26,7 @@ const bathed = 0.95;
 const holdS = 60;
 const holdK = 0.15;
 const leftK = 0.3;
+const settlingS = 300;
 
 /** Reads the markers off samples taken at equal intervals. */
 export function truthMarkers(
@@ -89,10 +90,11 @@ function plateauStartIndex(
 }
 
 function plateauLeft(samples: readonly BatchState[], from: number): number | null {
+  const settledS = (samples[from] as BatchState).timeS + settlingS;
   let lowest = Number.POSITIVE_INFINITY;
   for (let index = from; index < samples.length; index++) {
     const sample = samples[index] as BatchState;
-    if (sample.bathedFraction >= bathed) {
+    if (sample.bathedFraction >= bathed && sample.timeS >= settledS) {
       lowest = Math.min(lowest, sample.headVapourTemperatureC);
     }
   }
