@@ -1,1 +1,2 @@
 export { type Clock, systemClock } from './clock.ts';
+export { type Scheduler, systemScheduler } from './scheduler.ts';

@@ -1,0 +1,44 @@
+import type { Result } from '#shared-core';
+import type { FileProblem } from './file-problem.ts';
+
+type Answer<T> = Result<T, FileProblem>;
+
+/** A file open for adding at its end. */
+export interface AppendFile {
+  /**
+   * One write call; answers how many bytes the system took, which may be fewer than given.
+   * It does not wait: once it returns, the bytes survive the end of this process, though not yet a
+   * loss of power.
+   */
+  write(bytes: Uint8Array): Answer<number>;
+  /** After it, the bytes written before it survive a loss of power too. */
+  sync(): Promise<Answer<void>>;
+  close(): Promise<void>;
+}
+
+export interface FolderEntry {
+  readonly name: string;
+  readonly isFolder: boolean;
+}
+
+/** What the recorder and the run library need of a file system; a parameter, so tests can fail it. */
+export interface FileLayer {
+  /** Makes the folder and those above it; being there already is fine. */
+  makeFolder(path: string): Promise<Answer<void>>;
+  /** Fails with `exists` when there is such a file. */
+  createAppend(path: string): Answer<AppendFile>;
+  /** Fails with `missing` when there is no such file. */
+  openAppend(path: string): Answer<AppendFile>;
+  /** Makes the names in a folder survive a loss of power. */
+  syncFolder(path: string): Promise<Answer<void>>;
+  list(path: string): Promise<Answer<readonly FolderEntry[]>>;
+  sizeBytes(path: string): Promise<Answer<number>>;
+  /** At most `length` bytes from `offset`; fewer only at the end of the file. */
+  read(path: string, offset: number, length: number): Promise<Answer<Uint8Array>>;
+  /** Replaces `to` if it is there, at one stroke. */
+  rename(from: string, to: string): Promise<Answer<void>>;
+  remove(path: string): Promise<Answer<void>>;
+  /** Cuts a file to `length` bytes and syncs it. */
+  truncate(path: string, length: number): Promise<Answer<void>>;
+  freeBytes(path: string): Promise<Answer<number>>;
+}

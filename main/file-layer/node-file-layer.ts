@@ -1,0 +1,99 @@
+import { closeSync, constants, fdatasync, openSync, writeSync } from 'node:fs';
+import { mkdir, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
+import { promisify } from 'node:util';
+import { fail, type Result, succeed } from '#shared-core';
+import type { AppendFile, FileLayer } from './file-layer.ts';
+import { type FileProblem, fileProblem } from './file-problem.ts';
+
+const { O_APPEND, O_CREAT, O_EXCL, O_WRONLY } = constants;
+const syncData = promisify(fdatasync);
+
+/** The computer's own file system. */
+export const nodeFileLayer: FileLayer = {
+  makeFolder: (path) =>
+    attempt(path, async () => {
+      await mkdir(path, { recursive: true });
+    }),
+  createAppend: (path) => openForAppend(path, O_CREAT | O_EXCL),
+  openAppend: (path) => openForAppend(path, 0),
+  syncFolder: (path) =>
+    attempt(path, async () => {
+      // Windows cannot open a folder for this; its file system journals names by itself.
+      if (process.platform === 'win32') return;
+      const folder = await open(path, 'r');
+      try {
+        await folder.sync();
+      } finally {
+        await folder.close();
+      }
+    }),
+  list: (path) =>
+    attempt(path, async () => {
+      const entries = await readdir(path, { withFileTypes: true });
+      return entries.map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }));
+    }),
+  sizeBytes: (path) => attempt(path, async () => (await stat(path)).size),
+  read: (path, offset, length) =>
+    attempt(path, async () => {
+      const file = await open(path, 'r');
+      try {
+        const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, offset);
+        return buffer.subarray(0, bytesRead);
+      } finally {
+        await file.close();
+      }
+    }),
+  rename: (from, to) => attempt(from, () => rename(from, to)),
+  remove: (path) => attempt(path, () => rm(path, { recursive: true })),
+  truncate: (path, length) =>
+    attempt(path, async () => {
+      const file = await open(path, 'r+');
+      try {
+        await file.truncate(length);
+        await file.sync();
+      } finally {
+        await file.close();
+      }
+    }),
+  freeBytes: (path) =>
+    attempt(path, async () => {
+      const { bavail, bsize } = await statfs(path);
+      return bavail * bsize;
+    }),
+};
+
+function openForAppend(path: string, extraFlags: number): Result<AppendFile, FileProblem> {
+  try {
+    return succeed(appendFile(openSync(path, O_WRONLY | O_APPEND | extraFlags), path));
+  } catch (error) {
+    return fail(fileProblem(error, path));
+  }
+}
+
+function appendFile(descriptor: number, path: string): AppendFile {
+  return {
+    write(bytes) {
+      try {
+        return succeed(writeSync(descriptor, bytes));
+      } catch (error) {
+        return fail(fileProblem(error, path));
+      }
+    },
+    sync: () => attempt(path, () => syncData(descriptor)),
+    async close() {
+      try {
+        closeSync(descriptor);
+      } catch {
+        // Nothing that was synced depends on it, and there is nobody to tell.
+      }
+    },
+  };
+}
+
+async function attempt<T>(path: string, act: () => Promise<T>): Promise<Result<T, FileProblem>> {
+  try {
+    return succeed(await act());
+  } catch (error) {
+    return fail(fileProblem(error, path));
+  }
+}

@@ -1,0 +1,65 @@
+import type { LogBody, LogStamp } from '#shared-core';
+
+/** A record that is not known to be on the disk yet. */
+export interface PendingRecord {
+  readonly stamp: LogStamp;
+  readonly body: LogBody;
+  /** Run time of the newest thing in it [s]. */
+  readonly timeS: number;
+}
+
+/** Readings that found no room. */
+export interface DroppedReadings {
+  readonly readings: number;
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** Readings kept in memory while the disk takes nothing: four channels at 1 Hz for a day. */
+const mostPendingReadings = 345_600;
+
+/**
+ * Everything since the last sync that worked, oldest first. Should the file fail, it is written
+ * again to a new one, so a failed sync loses nothing.
+ */
+export interface Backlog {
+  readonly records: readonly PendingRecord[];
+  /** False when there is no room for these readings; marks and alarms always find room. */
+  hasRoomFor(body: LogBody): boolean;
+  add(record: PendingRecord): void;
+  /** Forgets the records up to `seq`: they are on the disk. */
+  settle(seq: number): void;
+  /** Counts readings that found no room. */
+  drop(body: LogBody, timeS: number): void;
+  /** What was dropped since last asked, or null. */
+  takeDropped(): DroppedReadings | null;
+}
+
+export function createBacklog(mostReadings: number = mostPendingReadings): Backlog {
+  const records: PendingRecord[] = [];
+  let readings = 0;
+  let dropped: DroppedReadings | null = null;
+  const countIn = (body: LogBody) => (body.kind === 'readings' ? body.readings.length : 0);
+  return {
+    records,
+    hasRoomFor: (body) => countIn(body) === 0 || readings + countIn(body) <= mostReadings,
+    add(record) {
+      records.push(record);
+      readings += countIn(record.body);
+    },
+    settle(seq) {
+      const firstKept = records.findIndex((record) => record.stamp.seq > seq);
+      const settled = records.splice(0, firstKept === -1 ? records.length : firstKept);
+      for (const { body } of settled) readings -= countIn(body);
+    },
+    drop(body, timeS) {
+      const before = dropped ?? { readings: 0, fromS: timeS };
+      dropped = { ...before, readings: before.readings + countIn(body), toS: timeS };
+    },
+    takeDropped() {
+      const taken = dropped;
+      dropped = null;
+      return taken;
+    },
+  };
+}

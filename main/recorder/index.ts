@@ -1,0 +1,9 @@
+export { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
+export { continueLogWriter, createLogWriter, type LogWriter } from './log-writer.ts';
+export {
+  type Recorder,
+  type RecorderSetup,
+  type RecorderStatus,
+  startRecorder,
+} from './recorder.ts';
+export { labelsFile, segmentFile, segmentNumber, summaryFile, tornFile } from './run-files.ts';

@@ -1,0 +1,53 @@
+import {
+  encodeRecord,
+  fail,
+  firstPreviousChecksum,
+  type LogBody,
+  type LogStamp,
+  type Result,
+  succeed,
+} from '#shared-core';
+import type { AppendFile, FileLayer, FileProblem } from '../file-layer/index.ts';
+
+/** One log file being written: each record is chained to the one before and goes out in one write. */
+export interface LogWriter {
+  write(body: LogBody, stamp: LogStamp): Result<void, FileProblem>;
+  sync(): Promise<Result<void, FileProblem>>;
+  close(): Promise<void>;
+}
+
+/** Starts a new log file at `path`; there must be none yet. */
+export function createLogWriter(files: FileLayer, path: string): Result<LogWriter, FileProblem> {
+  const opened = files.createAppend(path);
+  return opened.ok ? succeed(logWriter(opened.value, path, firstPreviousChecksum)) : opened;
+}
+
+/** Goes on with a log file whose last record has that checksum. */
+export function continueLogWriter(
+  files: FileLayer,
+  path: string,
+  lastChecksum: string,
+): Result<LogWriter, FileProblem> {
+  const opened = files.openAppend(path);
+  return opened.ok ? succeed(logWriter(opened.value, path, lastChecksum)) : opened;
+}
+
+function logWriter(file: AppendFile, path: string, lastChecksum: string): LogWriter {
+  let previousChecksum = lastChecksum;
+  return {
+    write(body, stamp) {
+      const { line, checksum } = encodeRecord(body, stamp, previousChecksum);
+      const bytes = Buffer.from(line, 'latin1');
+      const written = file.write(bytes);
+      if (!written.ok) return written;
+      if (written.value !== bytes.length) {
+        const message = `Only ${written.value} of ${bytes.length} bytes were taken.`;
+        return fail({ kind: 'full', path, message });
+      }
+      previousChecksum = checksum;
+      return succeed(undefined);
+    },
+    sync: () => file.sync(),
+    close: () => file.close(),
+  };
+}

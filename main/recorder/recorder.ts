@@ -1,0 +1,196 @@
+import type { LogBody, LogHeader, Result } from '#shared-core';
+import { fail, succeed } from '#shared-core';
+import type { Clock, Scheduler } from '../clock/index.ts';
+import type { FileLayer, FileProblem } from '../file-layer/index.ts';
+import { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
+import type { LogWriter } from './log-writer.ts';
+import { openSegment } from './open-segment.ts';
+
+/** Longest time written records wait for their sync [s]; with the sync itself it stays under 1 s. */
+const syncDelayS = 0.4;
+/** How long after a failure the disk is tried again [s]. */
+const retryDelayS = 2;
+
+/** What is safely on the disk. `savedToS` moves only after a sync that worked. */
+export interface RecorderStatus {
+  readonly state: 'recording' | 'failed';
+  readonly savedToS: number;
+  readonly problem: FileProblem | null;
+}
+
+export interface Recorder {
+  /** Writes a record before it returns; `sync: 'now'` asks for the sync at once. */
+  append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void;
+  status(): RecorderStatus;
+  /** Records that are not known to be on the disk yet, oldest first. */
+  unsaved(): readonly PendingRecord[];
+  /** Syncs what is left and closes; answers whether everything is on the disk. */
+  close(): Promise<Result<void, FileProblem>>;
+}
+
+export interface RecorderSetup {
+  readonly files: FileLayer;
+  readonly clock: Clock;
+  readonly scheduler: Scheduler;
+  /** The run's own folder; it must be there and empty. */
+  readonly folder: string;
+  readonly header: LogHeader;
+  readonly onStatus: (status: RecorderStatus) => void;
+  readonly backlog?: Backlog;
+}
+
+/** Starts the log of a run; answers once its header is safely on the disk. */
+export async function startRecorder(setup: RecorderSetup): Promise<Result<Recorder, FileProblem>> {
+  const { files, folder, header } = setup;
+  const opening = { kind: 'header', header } as const;
+  const openingStamp = stamp(setup.clock, 0);
+  const first = openSegment({ files, folder, opening, openingStamp, pending: [] });
+  if (!first.ok) return first;
+  const synced = await first.value.sync();
+  if (synced.ok) return succeed(createRecorder(setup, first.value));
+  await first.value.close();
+  return synced;
+}
+
+function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder {
+  const { files, clock, scheduler, folder, header, onStatus } = setup;
+  const backlog = setup.backlog ?? createBacklog();
+  /** The file being written; null while the disk takes nothing. */
+  let writer: LogWriter | null = firstWriter;
+  let segment = 1;
+  let lastSeq = 0;
+  let lastTimeS = 0;
+  let savedToS = 0;
+  let problem: FileProblem | null = null;
+  let syncing: Promise<void> | null = null;
+  let syncAgain = false;
+  let cancelSyncTimer: (() => void) | null = null;
+  let cancelRetry: (() => void) | null = null;
+  let closed = false;
+
+  function status(): RecorderStatus {
+    return { state: problem === null ? 'recording' : 'failed', savedToS, problem };
+  }
+
+  function append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void {
+    if (!backlog.hasRoomFor(body)) {
+      backlog.drop(body, timeS);
+      return;
+    }
+    const dropped = backlog.takeDropped();
+    if (dropped !== null) writeRecord({ kind: 'dropped', timeS, ...dropped }, timeS);
+    writeRecord(body, timeS);
+    if (sync === 'now') requestSync();
+    else cancelSyncTimer ??= scheduler.after(syncDelayS, requestSync);
+  }
+
+  function writeRecord(body: LogBody, timeS: number): void {
+    lastSeq += 1;
+    lastTimeS = Math.max(lastTimeS, timeS);
+    const record = { stamp: stamp(clock, lastSeq), body, timeS: lastTimeS };
+    backlog.add(record);
+    const written = writer?.write(body, record.stamp);
+    if (written !== undefined && !written.ok) abandonFile(written.error);
+  }
+
+  function requestSync(): void {
+    cancelSyncTimer?.();
+    cancelSyncTimer = null;
+    if (syncing !== null) {
+      syncAgain = true;
+      return;
+    }
+    syncing = syncOnce().finally(() => {
+      syncing = null;
+      if (!syncAgain) return;
+      syncAgain = false;
+      requestSync();
+    });
+  }
+
+  async function syncOnce(): Promise<void> {
+    const synced = writer;
+    if (synced === null) return;
+    const upTo = { seq: lastSeq, timeS: lastTimeS };
+    const result = await synced.sync();
+    // Given up in the meantime: its records are already on their way into the next file.
+    if (synced !== writer) return;
+    if (!result.ok) {
+      abandonFile(result.error);
+      return;
+    }
+    backlog.settle(upTo.seq);
+    savedToS = upTo.timeS;
+    problem = null;
+    onStatus(status());
+  }
+
+  /**
+   * After a failed write or sync the system may have thrown away what it had not written and call
+   * the file clean, so the file is never trusted again: everything since the last good sync goes
+   * into a new one.
+   */
+  function abandonFile(because: FileProblem): void {
+    const abandoned = writer;
+    writer = null;
+    const isFirstFailure = problem === null;
+    problem = because;
+    onStatus(status());
+    void Promise.resolve(syncing).then(() => abandoned?.close());
+    // The first failure may be this one file's; a second one in a row is the disk's.
+    if (isFirstFailure) openNextFile();
+    else retryLater();
+  }
+
+  function retryLater(): void {
+    if (closed) return;
+    cancelRetry?.();
+    cancelRetry = scheduler.after(retryDelayS, openNextFile);
+  }
+
+  function openNextFile(): void {
+    if (writer !== null) return;
+    segment += 1;
+    const because = problem?.message ?? '';
+    const opening = { kind: 'segment', segment, because, header } as const;
+    // Numbered as the last record that is surely in an earlier file, so the next one follows it.
+    const openingStamp = stamp(clock, (backlog.records[0]?.stamp.seq ?? lastSeq + 1) - 1);
+    const pending = backlog.records;
+    const opened = openSegment({ files, folder, opening, openingStamp, pending });
+    if (opened.ok) {
+      writer = opened.value;
+      requestSync();
+      return;
+    }
+    problem = opened.error;
+    onStatus(status());
+    retryLater();
+  }
+
+  return {
+    append,
+    status,
+    unsaved: () => backlog.records,
+    async close() {
+      cancelSyncTimer?.();
+      cancelRetry?.();
+      closed = true;
+      // One more chance for records that wait for the disk.
+      openNextFile();
+      do {
+        if (backlog.records.length > 0) requestSync();
+        await syncing;
+      } while (syncing !== null);
+      await writer?.close();
+      return problem === null ? succeed(undefined) : fail(problem);
+    },
+  };
+}
+
+function stamp(clock: Clock, seq: number) {
+  return {
+    seq,
+    monoS: Math.round(clock.monotonicS() * 1000) / 1000,
+    wallMs: Math.round(clock.wallMs()),
+  };
+}

@@ -1,0 +1,146 @@
+import path from 'node:path';
+import {
+  explainCsvProblem,
+  fail,
+  type LogBody,
+  type LogHeader,
+  type Monitor,
+  packReading,
+  type ReadCsv,
+  type Reading,
+  type RequestAnswer,
+  type Result,
+  type RunInput,
+  type RunSettings,
+  readReadingsCsv,
+  runLogVersion,
+  type ServiceProblem,
+  succeed,
+} from '#shared-core';
+import type { Clock } from '../clock/index.ts';
+import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
+import { createLogWriter, type LogWriter, segmentFile } from '../recorder/index.ts';
+import type { RunLibrary } from './run-library.ts';
+
+export interface ImportSetup {
+  readonly library: RunLibrary;
+  readonly files: FileLayer;
+  readonly clock: Clock;
+  readonly mayWrite: () => boolean;
+  readonly runsFolder: string;
+  readonly createMonitor: (settings: RunSettings) => Monitor;
+  readonly app: { readonly version: string; readonly modelVersion: string };
+}
+
+/** Readings in one record of an imported run. */
+const readingsTogether = 400;
+/** Longest list of rejected rows that is shown; the number of the others is told. */
+const mostRejectedShown = 200;
+
+/** Makes a run of the library from a CSV text of any logger. */
+export async function importRun(
+  setup: ImportSetup,
+  request: { readonly csv: string; readonly settings: RunSettings },
+): Promise<Result<RequestAnswer<'runs/import'>, ServiceProblem>> {
+  const { library, files, clock, runsFolder } = setup;
+  if (!setup.mayWrite()) {
+    const message = 'Another window of this program is already recording into this folder.';
+    return fail({ kind: 'folder-unavailable', path: runsFolder, message });
+  }
+  const read = readReadingsCsv(request.csv);
+  if (!read.ok) return fail({ kind: 'request-invalid', message: explainCsvProblem(read.error) });
+  const made = await library.makeRunFolder(clock.wallMs());
+  if (!made.ok) return fail(serviceProblemOf(made.error));
+  const { runId, folder } = made.value;
+  const header: LogHeader = {
+    format: 'still-head-run-log',
+    version: runLogVersion,
+    runId,
+    startedAtIso: new Date(clock.wallMs()).toISOString(),
+    settings: request.settings,
+    appVersion: setup.app.version,
+    modelVersion: setup.app.modelVersion,
+    timeScale: 1,
+    rehearsal: false,
+    source: null,
+    origin: 'imported',
+  };
+  const written = await writeLog(setup, folder, header, read.value);
+  const kept = written.ok ? await library.keepHeader(folder, header) : written;
+  if (!kept.ok) {
+    await files.remove(folder);
+    return fail(serviceProblemOf(kept.error));
+  }
+  return succeed({ runId, rejectedRows: rejectedSentences(read.value) });
+}
+
+function rejectedSentences({ rejectedRows }: ReadCsv): string[] {
+  const shown = rejectedRows
+    .slice(0, mostRejectedShown)
+    .map(({ line, reason }) => `Line ${line}: ${reason}.`);
+  const more = rejectedRows.length - shown.length;
+  return more > 0 ? [...shown, `… and ${more} more.`] : shown;
+}
+
+async function writeLog(
+  { files, clock, createMonitor }: ImportSetup,
+  folder: string,
+  header: LogHeader,
+  read: ReadCsv,
+): Promise<Result<void, FileProblem>> {
+  const opened = createLogWriter(files, path.join(folder, segmentFile(1)));
+  if (!opened.ok) return opened;
+  const bodies = logBodies(header, read, createMonitor(header.settings));
+  const written = writeAll(opened.value, bodies, clock);
+  const synced = written.ok ? await opened.value.sync() : written;
+  await opened.value.close();
+  return synced.ok ? files.syncFolder(folder) : synced;
+}
+
+function writeAll(
+  writer: LogWriter,
+  bodies: Iterable<LogBody>,
+  clock: Clock,
+): Result<void, FileProblem> {
+  let seq = 0;
+  for (const body of bodies) {
+    const stamp = { seq, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
+    const written = writer.write(body, stamp);
+    if (!written.ok) return written;
+    seq += 1;
+  }
+  return succeed(undefined);
+}
+
+/** The records that a recording of these inputs would have, readings in larger groups. */
+function* logBodies(header: LogHeader, read: ReadCsv, monitor: Monitor): Generator<LogBody> {
+  yield { kind: 'header', header };
+  for (const inputs of groups(read.inputs)) {
+    const [first] = inputs;
+    if (first !== undefined && first.kind !== 'reading') yield first;
+    else yield { kind: 'readings', readings: inputs.filter(isReading).map(packReading) };
+    for (const input of inputs) monitor.push(input);
+    for (const change of monitor.takeChanges()) yield { kind: 'change', change };
+  }
+  monitor.advanceTo(read.endS);
+  for (const change of monitor.takeChanges()) yield { kind: 'change', change };
+  yield { kind: 'end', timeS: read.endS, how: 'clean' };
+}
+
+/** Runs of readings in handy lengths; each mark and link change by itself. */
+function* groups(inputs: readonly RunInput[]): Generator<readonly RunInput[]> {
+  let readings: Reading[] = [];
+  for (const input of inputs) {
+    if (isReading(input)) readings.push(input);
+    if (readings.length === readingsTogether || (!isReading(input) && readings.length > 0)) {
+      yield readings;
+      readings = [];
+    }
+    if (!isReading(input)) yield [input];
+  }
+  if (readings.length > 0) yield readings;
+}
+
+function isReading(input: RunInput): input is Reading {
+  return input.kind === 'reading';
+}

@@ -1,0 +1,80 @@
+import path from 'node:path';
+import type { DamagedStretch, LogRecord, ScannedItem } from '#shared-core';
+import type { FileLayer, FileProblem } from '../file-layer/index.ts';
+import { segmentFile, segmentNumber } from '../recorder/index.ts';
+import { scanFile } from './scan-file.ts';
+import { createSeqMerger } from './seq-merger.ts';
+
+/** What was found wrong while reading; filled in as the log is read. */
+export interface ReadReport {
+  /** Records that are in none of the files; counted by their numbers. */
+  missingRecords: number;
+  damage: (DamagedStretch & { readonly file: string })[];
+  /** Ends of files that hold no whole record: expected after a cut-off, and harmless. */
+  torn: (DamagedStretch & { readonly file: string })[];
+  problem: FileProblem | null;
+}
+
+export function emptyReport(): ReadReport {
+  return { missingRecords: 0, damage: [], torn: [], problem: null };
+}
+
+/**
+ * All records of a run in the order of their numbers, each once, from all its log files.
+ * A later file repeats what the one before may have lost, so they are merged.
+ */
+export async function* readRunLog(
+  files: FileLayer,
+  folder: string,
+  report: ReadReport,
+): AsyncGenerator<readonly LogRecord[], void> {
+  const listed = await files.list(folder);
+  if (!listed.ok) {
+    report.problem = listed.error;
+    return;
+  }
+  const segments = listed.value
+    .map(({ name }) => segmentNumber(name))
+    .filter((segment) => segment !== undefined)
+    .sort((a, b) => a - b);
+  const openings = await Promise.all(
+    segments.map((segment) => openingSeq(files, path.join(folder, segmentFile(segment)))),
+  );
+  const merger = createSeqMerger();
+  for (const [index, segment] of segments.entries()) {
+    const file = segmentFile(segment);
+    merger.startFile(openings[index + 1] ?? Number.POSITIVE_INFINITY);
+    const scan = scanFile(files, path.join(folder, file));
+    let step = await scan.next();
+    while (step.done !== true) {
+      yield merger.take(recordsIn(step.value, file, report));
+      step = await scan.next();
+    }
+    if (!step.value.ok) report.problem = step.value.error;
+    else if (step.value.value !== null) report.torn.push({ file, ...step.value.value });
+  }
+  yield merger.end();
+  report.missingRecords = merger.missingRecords();
+}
+
+function recordsIn(
+  items: readonly ScannedItem[],
+  file: string,
+  report: ReadReport,
+): readonly LogRecord[] {
+  const records: LogRecord[] = [];
+  for (const item of items) {
+    if (item.kind === 'record') records.push(item.record);
+    else report.damage.push({ file, offset: item.offset, bytes: item.bytes });
+  }
+  return records;
+}
+
+/** The number of a file's first record, when that record is whole. */
+async function openingSeq(files: FileLayer, file: string): Promise<number | undefined> {
+  const scan = scanFile(files, file);
+  const step = await scan.next();
+  if (step.done === true) return undefined;
+  const [first] = step.value;
+  return first?.kind === 'record' ? first.record.stamp.seq : undefined;
+}

@@ -1,0 +1,263 @@
+import path from 'node:path';
+import type {
+  LogHeader,
+  Result,
+  RunInput,
+  RunPage,
+  RunSummary,
+  ServiceProblem,
+} from '#shared-core';
+import { fail, inputsOfRecord, succeed } from '#shared-core';
+import type { Clock } from '../clock/index.ts';
+import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
+import { type PendingRecord, segmentNumber } from '../recorder/index.ts';
+import { cutTornTail } from './cut-torn-tail.ts';
+import { addLabel, startLabels } from './labels.ts';
+import { isRunId, newRunId } from './run-id.ts';
+import { createRunPager, type RunPager } from './run-pager.ts';
+import type { RunToExport } from './run-to-export.ts';
+import { createSummaryStore, type KnownRun } from './summary-store.ts';
+
+/** Inputs in a page: an hour at 5 Hz, well under a second to read. */
+export const pageInputs = 20_000;
+const trashFolder = 'trash';
+/** Summaries read at once when listing. */
+const listedTogether = 32;
+
+export interface RunFolder {
+  readonly runId: string;
+  readonly folder: string;
+}
+
+/** A run that is being recorded: what its files do not tell. */
+export interface LiveView {
+  readonly known: KnownRun;
+  /** Records that may not be in the files yet. */
+  readonly unsaved: readonly PendingRecord[];
+}
+
+/** The folder in which every run has its own folder. */
+export interface RunLibrary {
+  /** Newest first; without the run `except`, which is being recorded. */
+  list(except: string | null): Promise<Result<readonly RunSummary[], ServiceProblem>>;
+  /** Makes the folder of a new run. */
+  makeRunFolder(wallMs: number): Promise<Result<RunFolder, FileProblem>>;
+  /** Adds the second copy of a new run's header. */
+  keepHeader(folder: string, header: LogHeader): Promise<Result<void, FileProblem>>;
+  summary(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
+  /** `live` describes the run while it is being recorded. */
+  page(runId: string, fromIndex: number, live?: LiveView): Promise<Result<RunPage, ServiceProblem>>;
+  /** A whole run in memory. */
+  whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
+  rename(
+    runId: string,
+    label: { readonly name: string; readonly notes: string },
+  ): Promise<Result<RunSummary, ServiceProblem>>;
+  trash(runId: string): Promise<Result<void, ServiceProblem>>;
+  /** Cuts the torn ends of a run that nobody records any more, and derives its summary anew. */
+  recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
+  /** Recovers every run that has a torn end. */
+  recoverAll(): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface RunLibrarySetup {
+  readonly files: FileLayer;
+  readonly clock: Clock;
+  readonly runsFolder: string;
+  /** False in a second instance, which must not touch the folder. */
+  readonly mayWrite: () => boolean;
+}
+
+export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
+  const { files, clock, runsFolder } = setup;
+  const summaries = createSummaryStore(setup);
+  let openPager: { readonly runId: string; readonly pager: RunPager } | null = null;
+  let lastTurn: Promise<unknown> = Promise.resolve();
+  const folderOf = (runId: string) => path.join(runsFolder, runId);
+
+  /** Pages share one open reader, so requests take turns. */
+  function inTurn<T>(act: () => Promise<T>): Promise<T> {
+    const turn = lastTurn.then(act);
+    lastTurn = turn.catch(() => undefined);
+    return turn;
+  }
+
+  async function runIds(): Promise<Result<readonly string[], FileProblem>> {
+    const listed = await files.list(runsFolder);
+    if (!listed.ok) return listed;
+    const names = listed.value
+      .filter(({ name, isFolder }) => isFolder && isRunId(name) && name !== trashFolder)
+      .map(({ name }) => name);
+    return succeed(names.sort().reverse());
+  }
+
+  async function summary(runId: string): Promise<Result<KnownRun, ServiceProblem>> {
+    if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
+    const known = await summaries.get(runId);
+    return known.ok ? known : fail(runProblem(runId, known.error));
+  }
+
+  async function list(
+    except: string | null,
+  ): Promise<Result<readonly RunSummary[], ServiceProblem>> {
+    const ids = await runIds();
+    if (!ids.ok) return fail(serviceProblemOf(ids.error));
+    const found: RunSummary[] = [];
+    for (let start = 0; start < ids.value.length; start += listedTogether) {
+      const together = ids.value
+        .slice(start, start + listedTogether)
+        .filter((runId) => runId !== except);
+      for (const known of await Promise.all(together.map(summary))) {
+        if (known.ok) found.push(known.value.summary);
+      }
+    }
+    return succeed(found);
+  }
+
+  async function pagerAt(runId: string, fromIndex: number): Promise<RunPager> {
+    if (openPager?.runId === runId && openPager.pager.position() === fromIndex) {
+      return openPager.pager;
+    }
+    await closePager();
+    const pager = createRunPager(files, folderOf(runId));
+    openPager = { runId, pager };
+    while (pager.position() < fromIndex) {
+      const left = fromIndex - pager.position();
+      const skipped = await pager.next(Math.min(pageInputs, left));
+      if (skipped.length === 0) break;
+    }
+    return pager;
+  }
+
+  async function page(
+    runId: string,
+    fromIndex: number,
+    live?: LiveView,
+  ): Promise<Result<RunPage, ServiceProblem>> {
+    const known = live === undefined ? await summary(runId) : succeed(live.known);
+    if (!known.ok) return known;
+    const { header } = known.value;
+    if (header === null) {
+      const message = 'No copy of the header of this run can be read.';
+      return fail({ kind: 'run-unreadable', runId, message });
+    }
+    const pager = await pagerAt(runId, fromIndex);
+    const inputs = [...(await pager.next(pageInputs))];
+    const { problem } = pager.report();
+    if (problem !== null) return fail(runProblem(runId, problem));
+    const atEnd = inputs.length < pageInputs;
+    const nextIndex = atEnd ? null : pager.position();
+    if (atEnd) {
+      for (const record of live?.unsaved ?? []) {
+        if (record.stamp.seq > pager.lastSeq()) inputs.push(...inputsOfRecord(record));
+      }
+      // A run that is being recorded has grown by the next time.
+      await closePager();
+    }
+    const { summary: shown } = known.value;
+    return succeed({
+      summary: shown,
+      settings: header.settings,
+      inputs,
+      nextIndex,
+      endS: shown.durationS,
+    });
+  }
+
+  async function whole(
+    runId: string,
+    live?: LiveView,
+  ): Promise<Result<RunToExport, ServiceProblem>> {
+    const known = live === undefined ? await summary(runId) : succeed(live.known);
+    if (!known.ok) return known;
+    const inputs: RunInput[] = [];
+    let next = await page(runId, 0, live);
+    while (next.ok) {
+      for (const input of next.value.inputs) inputs.push(input);
+      const { nextIndex, summary: shown, settings, endS } = next.value;
+      if (nextIndex === null) {
+        const appVersion = known.value.header?.appVersion ?? '';
+        const modelVersion = known.value.header?.modelVersion ?? '';
+        return succeed({ summary: shown, settings, appVersion, modelVersion, inputs, endS });
+      }
+      next = await page(runId, nextIndex, live);
+    }
+    return next;
+  }
+
+  async function closePager(): Promise<void> {
+    await openPager?.pager.close();
+    openPager = null;
+  }
+
+  async function recover(runId: string): Promise<Result<KnownRun, ServiceProblem>> {
+    const listed = await files.list(folderOf(runId));
+    if (!listed.ok) return fail(runProblem(runId, listed.error));
+    for (const { name } of listed.value) {
+      if (segmentNumber(name) === undefined) continue;
+      const cut = await cutTornTail(files, folderOf(runId), name);
+      if (!cut.ok) return fail(runProblem(runId, cut.error));
+    }
+    summaries.forget(runId);
+    return summary(runId);
+  }
+
+  return {
+    list,
+    summary,
+    page: (runId, fromIndex, live) => inTurn(() => page(runId, fromIndex, live)),
+    whole: (runId, live) => inTurn(() => whole(runId, live)),
+    recover,
+    async recoverAll() {
+      const ids = await runIds();
+      for (const runId of ids.ok ? ids.value : []) {
+        const known = await summary(runId);
+        if (known.ok && known.value.hasTornEnd) await recover(runId);
+      }
+    },
+    async makeRunFolder(wallMs) {
+      const made = await files.makeFolder(runsFolder);
+      const listed = made.ok ? await files.list(runsFolder) : made;
+      if (!listed.ok) return listed;
+      const runId = newRunId(wallMs, new Set(listed.value.map(({ name }) => name)));
+      const folder = folderOf(runId);
+      const created = await files.makeFolder(folder);
+      const named = created.ok ? await files.syncFolder(runsFolder) : created;
+      return named.ok ? succeed({ runId, folder }) : named;
+    },
+    keepHeader: (folder, header) => startLabels(files, clock, folder, header),
+    async rename(runId, label) {
+      const known = await summary(runId);
+      if (!known.ok) return known;
+      const added = await addLabel(files, clock, folderOf(runId), label);
+      if (!added.ok) return fail(runProblem(runId, added.error));
+      const renamed = await summary(runId);
+      return renamed.ok ? succeed(renamed.value.summary) : renamed;
+    },
+    async trash(runId) {
+      const known = await summary(runId);
+      if (!known.ok) return known;
+      const trash = folderOf(trashFolder);
+      const made = await files.makeFolder(trash);
+      const listed = made.ok ? await files.list(trash) : made;
+      if (!listed.ok) return fail(runProblem(runId, listed.error));
+      const taken = new Set(listed.value.map(({ name }) => name));
+      let target = runId;
+      for (let number = 2; taken.has(target); number += 1) target = `${runId}-${number}`;
+      const moved = await files.rename(folderOf(runId), path.join(trash, target));
+      if (!moved.ok) return fail(runProblem(runId, moved.error));
+      summaries.forget(runId);
+      await files.syncFolder(trash);
+      await files.syncFolder(runsFolder);
+      return succeed(undefined);
+    },
+    close: () => inTurn(closePager),
+  };
+}
+
+function runProblem(runId: string, problem: FileProblem): ServiceProblem {
+  if (problem.kind === 'missing') return { kind: 'run-not-found', runId };
+  if (problem.kind === 'failed') return { kind: 'run-unreadable', runId, message: problem.message };
+  return serviceProblemOf(problem);
+}

@@ -1,0 +1,11 @@
+import type { RunInput, RunSettings, RunSummary } from '#shared-core';
+
+/** A whole run in memory: what exports and reports are made from. */
+export interface RunToExport {
+  readonly summary: RunSummary;
+  readonly settings: RunSettings;
+  readonly appVersion: string;
+  readonly modelVersion: string;
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+}

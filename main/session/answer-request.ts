@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import { fail, type RequestName, type Result, requests, type ServiceProblem } from '#shared-core';
+import type { Asker, RequestHandlers } from './request-handlers.ts';
+
+/** The one place where a request from outside becomes a call: known name, allowed, whole body. */
+export async function answerRequest(
+  handlers: RequestHandlers,
+  name: string,
+  body: unknown,
+  asker: Asker,
+): Promise<Result<unknown, ServiceProblem>> {
+  if (!isRequestName(name)) {
+    return fail({
+      kind: 'request-invalid',
+      message: `There is no request "${name.slice(0, 80)}".`,
+    });
+  }
+  const { commands, body: schema } = requests[name];
+  if (commands && !asker.mayCommand) return fail({ kind: 'viewer-may-not-command' });
+  const parsed = schema.safeParse(body);
+  if (!parsed.success) {
+    return fail({ kind: 'request-invalid', message: z.prettifyError(parsed.error) });
+  }
+  // Name and body belong together: the body was parsed by this name's schema.
+  const handler = handlers[name] as (
+    body: unknown,
+    asker: Asker,
+  ) => Promise<Result<unknown, ServiceProblem>>;
+  try {
+    return await handler(parsed.data, asker);
+  } catch (error) {
+    console.error(`The request "${name}" failed:`, error);
+    const message = error instanceof Error ? error.message : String(error);
+    return fail({ kind: 'internal', message });
+  }
+}
+
+function isRequestName(name: string): name is RequestName {
+  return Object.hasOwn(requests, name);
+}

@@ -1,0 +1,121 @@
+import { uptime } from 'node:os';
+import process from 'node:process';
+import {
+  type EventBody,
+  type EventName,
+  type ExportedFile,
+  fail,
+  type Monitor,
+  type RecordingStatus,
+  type Result,
+  type RunSettings,
+  type ServiceProblem,
+  succeed,
+} from '#shared-core';
+import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
+import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
+import type { ProbeHub } from '../probe/index.ts';
+import { createRunLibrary, lockFolder, type RunToExport } from '../run-library/index.ts';
+import { answerRequest } from './answer-request.ts';
+import { createEventHub } from './event-hub.ts';
+import { createRecording } from './recording.ts';
+import type { Asker, RequestHandlers } from './request-handlers.ts';
+import { createRunHandlers } from './run-handlers.ts';
+
+export interface SessionSetup {
+  readonly probeHub: ProbeHub;
+  readonly clock: Clock;
+  readonly createMonitor: (settings: RunSettings) => Monitor;
+  readonly runsFolder: string;
+  readonly app: {
+    readonly version: string;
+    readonly modelVersion: string;
+    readonly shell: 'electron' | 'loopback';
+  };
+  readonly fileLayer?: FileLayer;
+  readonly scheduler?: Scheduler;
+  /** Seconds since the computer was started, sleep included. */
+  readonly uptimeS?: () => number;
+  /** Makes the export pack; without it that format is refused in words. */
+  readonly exportPack?: (run: RunToExport) => Promise<Result<ExportedFile, ServiceProblem>>;
+}
+
+/** Everything behind the contract, whatever shell carries it. */
+export interface Session {
+  handle(name: string, body: unknown, asker: Asker): Promise<Result<unknown, ServiceProblem>>;
+  on<N extends EventName>(name: N, listener: (body: EventBody<N>) => void): () => void;
+  /** What the recorder has safely on disk; shells keep the computer awake while it records. */
+  recordingStatus(): RecordingStatus;
+  /** The computer is about to sleep. */
+  suspend(): Promise<void>;
+  resume(): Promise<void>;
+  /** Ends a running run cleanly and lets go of probe and folder. */
+  close(): Promise<void>;
+}
+
+export async function createSession(setup: SessionSetup): Promise<Session> {
+  const { probeHub, clock, runsFolder, app } = setup;
+  const scheduler = setup.scheduler ?? systemScheduler;
+  const files = setup.fileLayer ?? nodeFileLayer;
+  const events = createEventHub();
+
+  const made = await files.makeFolder(runsFolder);
+  const lock = made.ok ? await lockFolder(runsFolder, scheduler) : null;
+  const mayWrite = () => lock?.isHeld() ?? false;
+  const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
+  if (mayWrite()) await library.recoverAll();
+
+  const recording = createRecording({
+    ...setup,
+    scheduler,
+    files,
+    library,
+    mayWrite,
+    uptimeS: setup.uptimeS ?? uptime,
+    events,
+  });
+  const stopListening = [
+    probeHub.on('readings', (readings) => recording.addReadings(readings)),
+    probeHub.on('link', (change) => recording.addLink(change)),
+    probeHub.on('status', (status) => events.emit('probe', status)),
+    probeHub.on('ports', (ports) => events.emit('ports', { ports: [...ports] })),
+  ];
+
+  const handlers: RequestHandlers = {
+    ...createRunHandlers({ ...setup, files, library, mayWrite, recording }),
+    'app/describe': async (_, { mayCommand }) =>
+      succeed({ ...app, platform: process.platform, runsFolder, mayCommand }),
+    'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
+    'probe/status': async () => succeed(probeHub.status()),
+    async 'probe/connect'({ source }) {
+      const { runId, header } = recording.current() ?? {};
+      // The time of a run has one scale from its beginning to its end.
+      if (runId !== undefined && source.timeScale !== header?.timeScale) {
+        return fail({ kind: 'already-recording', runId });
+      }
+      return probeHub.connect(source);
+    },
+    async 'probe/disconnect'() {
+      await probeHub.disconnect();
+      return succeed({});
+    },
+  };
+
+  return {
+    handle: (name, body, asker) => answerRequest(handlers, name, body, asker),
+    on: events.on,
+    recordingStatus: recording.status,
+    suspend: () => probeHub.suspend(),
+    async resume() {
+      recording.checkClocks();
+      await probeHub.resume();
+    },
+    async close() {
+      await recording.close();
+      for (const stop of stopListening) stop();
+      await probeHub.close();
+      await library.close();
+      await lock?.release();
+    },
+  };
+}

@@ -1,0 +1,1 @@
+export { createSession, type Session, type SessionSetup } from './create-session.ts';

@@ -1,0 +1,180 @@
+import type {
+  EventBody,
+  LinkChange,
+  LogHeader,
+  Mark,
+  MarkBody,
+  Monitor,
+  Reading,
+  Result,
+  RunInput,
+  RunSettings,
+  RunSummary,
+  Snapshot,
+} from '#shared-core';
+import { packReading } from '#shared-core';
+import type { Clock, Scheduler } from '../clock/index.ts';
+import type { FileProblem } from '../file-layer/index.ts';
+import type { ProbeLinkChange, ProbeReading } from '../probe/index.ts';
+import type { PendingRecord, Recorder } from '../recorder/index.ts';
+import type { ClockEvent } from './clock-watch.ts';
+import { guardMonitor, type MonitorAnswer } from './guarded-monitor.ts';
+import { createPace } from './pace.ts';
+import { createRunClock } from './run-clock.ts';
+
+/** Longest wait between events of a kind to the windows: ten a second [s]. */
+const eventGapS = 0.1;
+
+export interface LiveRunSetup {
+  readonly clock: Clock;
+  readonly scheduler: Scheduler;
+  readonly header: LogHeader;
+  readonly startedAtS: number;
+  readonly recorder: Recorder;
+  readonly createMonitor: (settings: RunSettings) => Monitor;
+  readonly onSnapshot: (snapshot: Snapshot) => void;
+  readonly onInputs: (body: EventBody<'inputs'>) => void;
+  readonly onMonitorFailed: (message: string) => void;
+}
+
+/** The run that is being recorded. Everything is in the record before the monitor sees it. */
+export interface LiveRun {
+  readonly header: LogHeader;
+  addReadings(readings: readonly ProbeReading[]): void;
+  addLink(change: ProbeLinkChange): void;
+  addMark(mark: MarkBody): Mark;
+  addClockEvent(event: ClockEvent): void;
+  /** Lets the monitor notice the passing of time. */
+  advance(): void;
+  summary(): RunSummary;
+  unsaved(): readonly PendingRecord[];
+  stop(): Promise<Result<void, FileProblem>>;
+}
+
+export function startLiveRun(setup: LiveRunSetup): LiveRun {
+  const { clock, header, startedAtS, recorder, onInputs, onSnapshot } = setup;
+  const runClock = createRunClock(startedAtS, header.timeScale);
+  let marks = 0;
+  let readings = 0;
+  let endS = 0;
+  let heatOffCalledS: number | null = null;
+  let newestSnapshot: Snapshot | null = null;
+  let waitingInputs: RunInput[] = [];
+  let sentInputs = 0;
+
+  const snapshotPace = createPace(eventGapS, setup, () => {
+    if (newestSnapshot !== null) onSnapshot(newestSnapshot);
+  });
+  const inputsPace = createPace(eventGapS, setup, () => {
+    const inputs = waitingInputs;
+    waitingInputs = [];
+    onInputs({ runId: header.runId, fromIndex: sentInputs, inputs });
+    sentInputs += inputs.length;
+  });
+  const monitor = guardMonitor(
+    () => setup.createMonitor(header.settings),
+    (message) => {
+      recorder.append({ kind: 'monitor-failed', timeS: endS, message }, endS, 'now');
+      setup.onMonitorFailed(message);
+    },
+  );
+
+  function give(inputs: readonly RunInput[]): void {
+    waitingInputs.push(...inputs);
+    for (const input of inputs) takeAnswer(monitor.push(input));
+    inputsPace.request();
+  }
+
+  function takeAnswer(answer: MonitorAnswer | null): void {
+    if (answer === null) return;
+    for (const change of answer.changes) {
+      if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
+        heatOffCalledS ??= change.record.raisedS;
+      }
+      const urgency = change.kind === 'event' ? 'soon' : 'now';
+      recorder.append({ kind: 'change', change }, change.timeS, urgency);
+    }
+    newestSnapshot = answer.snapshot;
+    snapshotPace.request();
+  }
+
+  function record(input: Mark | LinkChange): void {
+    endS = input.timeS;
+    recorder.append(input, input.timeS, 'now');
+    give([input]);
+  }
+
+  function addLinkAt(atS: number, change: Pick<LinkChange, 'state' | 'reason'>): void {
+    const timeS = runClock.stamp(atS);
+    if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
+  }
+
+  return {
+    header,
+    addReadings(probeReadings) {
+      const stamped = probeReadings.flatMap((reading) => toReading(reading, runClock.stamp));
+      const last = stamped.at(-1);
+      if (last === undefined) return;
+      endS = last.timeS;
+      readings += stamped.length;
+      recorder.append({ kind: 'readings', readings: stamped.map(packReading) }, endS, 'soon');
+      give(stamped);
+    },
+    addLink: (change) => addLinkAt(change.atS, change),
+    addMark(body) {
+      marks += 1;
+      const timeS = runClock.stamp(clock.monotonicS()) ?? endS;
+      const mark: Mark = { kind: 'mark', timeS, markId: marks, mark: body };
+      record(mark);
+      return mark;
+    },
+    addClockEvent({ sleptS, uncountedS, wallStepS }) {
+      const body = { kind: 'clock', timeS: endS, sleptS, wallStepS } as const;
+      recorder.append(body, endS, 'now');
+      if (sleptS === 0) return;
+      const nowS = clock.monotonicS();
+      addLinkAt(nowS - (sleptS - uncountedS), { state: 'lost', reason: 'computer-asleep' });
+      runClock.skip(uncountedS);
+      addLinkAt(nowS, { state: 'back', reason: 'computer-asleep' });
+    },
+    advance() {
+      const timeS = runClock.advance(clock.monotonicS());
+      if (timeS !== null) takeAnswer(monitor.advanceTo(timeS));
+    },
+    summary: () => ({
+      runId: header.runId,
+      name: header.settings.name,
+      notes: '',
+      startedAtIso: header.startedAtIso,
+      durationS: endS,
+      readings,
+      ended: 'recording',
+      rehearsal: header.rehearsal,
+      plateauC: null,
+      heatOffCalledS,
+      damagedRecords: 0,
+    }),
+    unsaved: recorder.unsaved,
+    async stop() {
+      endS = runClock.endAt(clock.monotonicS());
+      takeAnswer(monitor.advanceTo(endS));
+      recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');
+      inputsPace.flush();
+      snapshotPace.flush();
+      return recorder.close();
+    },
+  };
+}
+
+/** A reading in run time; none for what came before the run or is no number. */
+function toReading(
+  { atS, channel, value, unit, quality }: ProbeReading,
+  stamp: (atS: number) => number | null,
+): readonly Reading[] {
+  if (!Number.isFinite(value)) return [];
+  const timeS = stamp(atS);
+  // Adding zero turns −0 into 0, which the log could not tell apart.
+  return timeS === null
+    ? []
+    : [{ kind: 'reading', timeS, channel, value: value + 0, unit, quality }];
+}

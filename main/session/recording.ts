@@ -1,0 +1,234 @@
+import type {
+  LogHeader,
+  Mark,
+  MarkBody,
+  Monitor,
+  RecordingStatus,
+  Result,
+  RunSettings,
+  ServiceProblem,
+} from '#shared-core';
+import { fail, runLogVersion, succeed } from '#shared-core';
+import type { Clock, Scheduler } from '../clock/index.ts';
+import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
+import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
+import { type RecorderStatus, startRecorder } from '../recorder/index.ts';
+import type { LiveView, RunLibrary } from '../run-library/index.ts';
+import { clockEvent } from './clock-watch.ts';
+import type { EventHub } from './event-hub.ts';
+import { type LiveRun, startLiveRun } from './live-run.ts';
+
+/** Below this much room the person is warned, long before anything is lost: a week at 1 Hz [bytes]. */
+export const lowSpaceBytes = 200_000_000;
+const spaceCheckS = 10;
+const tickS = 0.25;
+
+export interface RecordingSetup {
+  readonly probeHub: ProbeHub;
+  readonly clock: Clock;
+  readonly scheduler: Scheduler;
+  readonly uptimeS: () => number;
+  readonly files: FileLayer;
+  readonly library: RunLibrary;
+  readonly mayWrite: () => boolean;
+  readonly runsFolder: string;
+  readonly createMonitor: (settings: RunSettings) => Monitor;
+  readonly app: { readonly version: string; readonly modelVersion: string };
+  readonly events: EventHub;
+}
+
+/** At most one run is being recorded; this is where it starts, lives and ends. */
+export interface Recording {
+  status(): RecordingStatus;
+  current(): { readonly runId: string; readonly header: LogHeader } | null;
+  /** What the library can't read from the files of the running run. */
+  liveView(runId: string): LiveView | undefined;
+  start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>>;
+  stop(): Promise<Result<{ runId: string }, ServiceProblem>>;
+  mark(body: MarkBody): Result<Mark, ServiceProblem>;
+  addReadings(readings: readonly ProbeReading[]): void;
+  addLink(change: ProbeLinkChange): void;
+  checkClocks(): void;
+  close(): Promise<void>;
+}
+
+interface Running {
+  readonly runId: string;
+  readonly header: LogHeader;
+  readonly run: LiveRun;
+  readonly stopTimers: () => void;
+}
+
+export function createRecording(setup: RecordingSetup): Recording {
+  const { probeHub, clock, scheduler, files, library, runsFolder, app, events } = setup;
+  let running: Running | null = null;
+  let starting = false;
+  let recorder: RecorderStatus | null = null;
+  let monitorProblem: ServiceProblem | null = null;
+  let spaceIsLow = false;
+  let clocks = readClocks();
+
+  function readClocks() {
+    return { monoS: clock.monotonicS(), wallMs: clock.wallMs(), uptimeS: setup.uptimeS() };
+  }
+
+  function status(): RecordingStatus {
+    if (running === null || recorder === null) {
+      return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
+    }
+    const { runId, header } = running;
+    const warning: ServiceProblem | null = spaceIsLow
+      ? { kind: 'disk-full', path: runsFolder }
+      : monitorProblem;
+    return {
+      state: recorder.state,
+      runId,
+      startedAtIso: header.startedAtIso,
+      savedToS: recorder.savedToS,
+      problem: recorder.problem === null ? warning : serviceProblemOf(recorder.problem),
+    };
+  }
+
+  const tellStatus = () => events.emit('recording', status());
+
+  async function start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>> {
+    if (running !== null) return fail({ kind: 'already-recording', runId: running.runId });
+    if (starting) return fail({ kind: 'already-recording', runId: '' });
+    const { source } = probeHub.status();
+    if (source === null) return fail({ kind: 'no-probe' });
+    if (!setup.mayWrite()) {
+      const message = 'Another window of this program is already recording into this folder.';
+      return fail({ kind: 'folder-unavailable', path: runsFolder, message });
+    }
+    starting = true;
+    try {
+      return await startRun(settings, source);
+    } finally {
+      starting = false;
+    }
+  }
+
+  async function startRun(
+    settings: RunSettings,
+    source: NonNullable<ReturnType<ProbeHub['status']>['source']>,
+  ): Promise<Result<{ runId: string }, ServiceProblem>> {
+    const wallMs = clock.wallMs();
+    const made = await library.makeRunFolder(wallMs);
+    if (!made.ok) return fail(serviceProblemOf(made.error));
+    const { runId, folder } = made.value;
+    const header: LogHeader = {
+      format: 'still-head-run-log',
+      version: runLogVersion,
+      runId,
+      startedAtIso: new Date(wallMs).toISOString(),
+      settings,
+      appVersion: app.version,
+      modelVersion: app.modelVersion,
+      timeScale: source.timeScale,
+      rehearsal: source.kind === 'demo' || source.timeScale !== 1,
+      source,
+      origin: 'recorded',
+    };
+    const started = await startRecorder({
+      ...setup,
+      folder,
+      header,
+      onStatus: (next) => {
+        recorder = next;
+        if (running !== null) tellStatus();
+      },
+    });
+    if (!started.ok) {
+      await files.remove(folder);
+      return fail(serviceProblemOf(started.error));
+    }
+    // A missing second copy is no reason not to record.
+    await library.keepHeader(folder, header);
+    monitorProblem = null;
+    recorder = started.value.status();
+    clocks = readClocks();
+    const run = startLiveRun({
+      ...setup,
+      header,
+      startedAtS: clock.monotonicS(),
+      recorder: started.value,
+      onSnapshot: (snapshot) => events.emit('snapshot', snapshot),
+      onInputs: (body) => events.emit('inputs', body),
+      onMonitorFailed(message) {
+        monitorProblem = { kind: 'internal', message };
+        tellStatus();
+      },
+    });
+    const timers = [
+      scheduler.every(Math.max(0.05, tickS / source.timeScale), () => run.advance()),
+      scheduler.every(1, checkClocks),
+      scheduler.every(spaceCheckS, () => void checkSpace()),
+    ];
+    running = {
+      runId,
+      header,
+      run,
+      stopTimers: () => {
+        for (const stopTimer of timers) stopTimer();
+      },
+    };
+    tellStatus();
+    void checkSpace();
+    return succeed({ runId });
+  }
+
+  async function stop(): Promise<Result<{ runId: string }, ServiceProblem>> {
+    if (running === null) return fail({ kind: 'not-recording' });
+    const { runId, run, stopTimers } = running;
+    stopTimers();
+    const stopped = await run.stop();
+    running = null;
+    tellStatus();
+    await library.summary(runId);
+    return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));
+  }
+
+  function checkClocks(): void {
+    const now = readClocks();
+    const event = clockEvent(clocks, now);
+    clocks = now;
+    if (event !== null) running?.run.addClockEvent(event);
+  }
+
+  async function checkSpace(): Promise<void> {
+    const free = await files.freeBytes(runsFolder);
+    const isLow = free.ok && free.value < lowSpaceBytes;
+    if (isLow === spaceIsLow) return;
+    spaceIsLow = isLow;
+    tellStatus();
+  }
+
+  return {
+    status,
+    current: () => running,
+    liveView(runId) {
+      if (running?.runId !== runId) return undefined;
+      const { header, run } = running;
+      return {
+        known: { summary: run.summary(), header, hasTornEnd: false },
+        unsaved: run.unsaved(),
+      };
+    },
+    start,
+    stop,
+    mark(body) {
+      if (running === null) return fail({ kind: 'not-recording' });
+      const mark = running.run.addMark(body);
+      if (body.type === 'heat-on' || body.type === 'heat-eased' || body.type === 'heat-off') {
+        probeHub.followHeat(body.type);
+      }
+      return succeed(mark);
+    },
+    addReadings: (readings) => running?.run.addReadings(readings),
+    addLink: (change) => running?.run.addLink(change),
+    checkClocks,
+    async close() {
+      if (running !== null) await stop();
+    },
+  };
+}

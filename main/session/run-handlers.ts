@@ -1,0 +1,57 @@
+import { type ExportedFile, fail, type Result, type ServiceProblem, succeed } from '#shared-core';
+import { exportRunAsCsv } from '../export/index.ts';
+import { type ImportSetup, importRun, type RunToExport } from '../run-library/index.ts';
+import type { Recording } from './recording.ts';
+import type { RequestHandlers } from './request-handlers.ts';
+
+type RunRequest = Extract<keyof RequestHandlers, `run/${string}` | `runs/${string}`>;
+
+export interface RunHandlersSetup extends ImportSetup {
+  readonly recording: Recording;
+  readonly exportPack?: (run: RunToExport) => Promise<Result<ExportedFile, ServiceProblem>>;
+}
+
+/** Handlers of everything about runs: recording one, and the library of the others. */
+export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers, RunRequest> {
+  const { library, recording, exportPack } = setup;
+  const isRunning = (runId: string) => recording.current()?.runId === runId;
+
+  return {
+    'run/status': async () => succeed(recording.status()),
+    'run/start': ({ settings }) => recording.start(settings),
+    'run/stop': () => recording.stop(),
+    async 'run/mark'({ mark }) {
+      const marked = recording.mark(mark);
+      if (!marked.ok) return marked;
+      const { markId, timeS } = marked.value;
+      return succeed({ markId, timeS });
+    },
+    async 'runs/list'() {
+      const current = recording.current();
+      const live = current === null ? undefined : recording.liveView(current.runId);
+      const listed = await library.list(current?.runId ?? null);
+      if (!listed.ok) return listed;
+      return succeed({ runs: [...(live ? [live.known.summary] : []), ...listed.value] });
+    },
+    'runs/read': ({ runId, fromIndex }) =>
+      library.page(runId, fromIndex, recording.liveView(runId)),
+    async 'runs/rename'({ runId, name, notes }) {
+      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      return library.rename(runId, { name, notes });
+    },
+    async 'runs/trash'({ runId }) {
+      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      const trashed = await library.trash(runId);
+      return trashed.ok ? succeed({}) : trashed;
+    },
+    'runs/import': (body) => importRun(setup, body),
+    async 'runs/export'({ runId, format }) {
+      const read = await library.whole(runId, recording.liveView(runId));
+      if (!read.ok) return read;
+      if (format !== 'pack')
+        return succeed(exportRunAsCsv(read.value, format, setup.createMonitor));
+      if (exportPack !== undefined) return exportPack(read.value);
+      return fail({ kind: 'request-invalid', message: 'The export pack is not available here.' });
+    },
+  };
+}

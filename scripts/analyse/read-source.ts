@@ -1,0 +1,79 @@
+import { statSync } from 'node:fs';
+import path from 'node:path';
+import { createRunLibrary, nodeFileLayer, readTextFile, systemClock } from '#main';
+import {
+  explainCsvProblem,
+  fail,
+  type ReadCsv,
+  type Result,
+  type RunInput,
+  type RunProblem,
+  type RunSettings,
+  readReadingsCsv,
+  succeed,
+} from '#shared-core';
+
+/** What is to be analysed, wherever it came from. */
+export interface AnalyseSource {
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+  /** Those of a recorded run; null for a CSV file, which has none. */
+  readonly settings: RunSettings | null;
+  /** What of the source could not be used. */
+  readonly problems: readonly RunProblem[];
+}
+
+/** Larger files are refused before they are read: 200 MB is ten hours at 100 Hz. */
+const largestBytes = 200_000_000;
+const mostRowProblems = 200;
+
+/** Reads a CSV file or the folder of a recorded run; or says in a sentence why not. */
+export async function readSource(file: string): Promise<Result<AnalyseSource, string>> {
+  const found = statSync(file, { throwIfNoEntry: false });
+  if (found === undefined) return fail(`There is no file "${file}".`);
+  if (found.isDirectory()) return readRunFolder(path.resolve(file));
+  if (found.size > largestBytes) {
+    const megabytes = Math.round(found.size / 1e6);
+    return fail(`"${file}" has ${megabytes} MB; at most ${largestBytes / 1e6} MB can be analysed.`);
+  }
+  const text = await readTextFile(file);
+  if (!text.ok) return fail(`"${file}" can't be read: ${text.error.message}`);
+  const read = readReadingsCsv(text.value);
+  if (!read.ok) return fail(`"${file}" can't be analysed. ${explainCsvProblem(read.error)}`);
+  const { inputs, endS } = read.value;
+  return succeed({ inputs, endS, settings: null, problems: rowProblems(read.value) });
+}
+
+async function readRunFolder(folder: string): Promise<Result<AnalyseSource, string>> {
+  const runId = path.basename(folder);
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock: systemClock,
+    runsFolder: path.dirname(folder),
+    mayWrite: () => false,
+  });
+  const run = await library.whole(runId);
+  await library.close();
+  if (!run.ok) return fail(`"${folder}" holds no run that can be read (${run.error.kind}).`);
+  const { inputs, endS, settings, summary } = run.value;
+  const lost = summary.damagedRecords;
+  const problems =
+    lost === 0
+      ? []
+      : [
+          {
+            problem: `${lost} records of the log are damaged and were left out.`,
+            fromS: 0,
+            toS: endS,
+          },
+        ];
+  return succeed({ inputs, endS, settings, problems });
+}
+
+function rowProblems({ rejectedRows, endS }: ReadCsv): readonly RunProblem[] {
+  const shown = rejectedRows.slice(0, mostRowProblems);
+  const more = rejectedRows.length - shown.length;
+  const sentences = shown.map(({ line, reason }) => `Line ${line} could not be used: ${reason}.`);
+  if (more > 0) sentences.push(`${more} more lines could not be used.`);
+  return sentences.map((problem) => ({ problem, fromS: 0, toS: endS }));
+}

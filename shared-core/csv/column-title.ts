@@ -1,0 +1,107 @@
+import { readUnit, type WireUnit } from '../frame/index.ts';
+import { type Channel, channelSchema } from '../run/index.ts';
+
+/** What a column's title says it holds. */
+export type ColumnRole =
+  /** `perS`: seconds in one of its units; null when the title names none. */
+  | { readonly kind: 'time'; readonly perS: number | null }
+  | { readonly kind: 'date' }
+  | { readonly kind: 'channel'; readonly channel: Channel; readonly unit: WireUnit | null }
+  /** A temperature that the title doesn't place. */
+  | { readonly kind: 'temperature'; readonly name: string; readonly unit: WireUnit | null }
+  | { readonly kind: 'quality'; readonly of: string }
+  | { readonly kind: 'marks' }
+  /** Anything else: kept as a channel of its own if it holds numbers. */
+  | { readonly kind: 'other'; readonly name: string; readonly unit: WireUnit | null };
+
+const secondsByUnit: Readonly<Record<string, number>> = {
+  ms: 0.001,
+  s: 1,
+  sec: 1,
+  secs: 1,
+  second: 1,
+  seconds: 1,
+  sekunden: 1,
+  min: 60,
+  mins: 60,
+  minute: 60,
+  minutes: 60,
+  minuten: 60,
+  h: 3600,
+  hr: 3600,
+  hrs: 3600,
+  hour: 3600,
+  hours: 3600,
+  stunden: 3600,
+};
+
+/** Titles as this program writes them: the channel's own name and the unit. */
+const ownTitle = /^([a-z][a-z0-9-]{0,31})_(degC|g|mL|kPa|1)$/;
+
+/** Words in titles, in English and the languages of common loggers' menus; first match wins. */
+const channelWords: readonly (readonly [RegExp, Channel])[] = [
+  [/\b(condenser|cooling|coolant|water out(let)?|kühler|kuehler|condenseur)\b/, 'condenser-outlet'],
+  [/\b(pot|boiler|sump|flask|kettle|bottoms?|sumpf|kolben|ballon)\b/, 'pot'],
+  [/\b(room|ambient|air temp(erature)?|raum|umgebung)\b/, 'room'],
+  [/\b(ferment(er|or|ation)?|must|vat|gärung)\b/, 'ferment'],
+  [/\b(receiver|distillate|collected|balance|mass|weight|volume|vorlage|masse)\b/, 'receiver'],
+  [/\b(pressure|barometer|baro|luftdruck|druck|pression)\b/, 'air-pressure'],
+  [/\b(head|vapou?rs?|dampf|kopf|top|tête)\b/, 'head'],
+];
+const timeWords =
+  /^(time( stamp)?|timestamp|elapsed( time)?|time elapsed|run time|t|zeit|uhrzeit|temps|tiempo|date ?time|date time|seconds?|secs?|minutes?|hours?|clock)$/;
+const temperatureWords = /\b(temp(erature|eratur)?|t\d*|thermometer|probe|sensor|celsius)\b/;
+
+/**
+ * What a column holds, from the words and the unit in its title.
+ *
+ * @example
+ * columnRole('time_s') // => { "kind": "time", "perS": 1 }
+ * columnRole('Elapsed time (min)') // => { "kind": "time", "perS": 60 }
+ * columnRole('Head temperature [°F]') // => { "kind": "channel", "channel": "head", "unit": "°F" }
+ */
+export function columnRole(title: string): ColumnRole {
+  const own = ownTitle.exec(title.trim());
+  if (own?.[1] !== undefined) {
+    return { kind: 'channel', channel: own[1], unit: readUnit(own[2] ?? '') ?? null };
+  }
+  const { words, unitText } = splitTitle(title);
+  if (words === 'date' || words === 'datum') return { kind: 'date' };
+  const quality = /^(.+) quality$/.exec(words);
+  if (quality?.[1] !== undefined) return { kind: 'quality', of: channelName(quality[1]) };
+  if (words === 'marks') return { kind: 'marks' };
+  const perS = secondsByUnit[unitText] ?? secondsByUnit[words] ?? null;
+  const unit = readUnit(unitText) ?? null;
+  if (timeWords.test(words) && unit === null) return { kind: 'time', perS };
+  const known = channelWords.find(([pattern]) => pattern.test(words));
+  if (known !== undefined) return { kind: 'channel', channel: known[1], unit };
+  const isTemperature = unit === '°C' || unit === '°F' || unit === 'K';
+  if (isTemperature || temperatureWords.test(words) || readUnit(words) === '°C') {
+    return { kind: 'temperature', name: channelName(words), unit };
+  }
+  return { kind: 'other', name: channelName(words), unit };
+}
+
+/** Words in lower case without their unit, which stands in brackets, after a slash or underscore. */
+function splitTitle(title: string): { readonly words: string; readonly unitText: string } {
+  const plain = title.trim().toLowerCase().normalize('NFC');
+  const bracket = /^(.*?)\s*[([{]\s*([^)\]}]*)\s*[)\]}]\s*$/.exec(plain);
+  const suffix = /^(.+?)\s*[_/,]\s*(°?[a-zµ]+)$/.exec(plain);
+  const spaced = /^(.+?)\s+(°[cf]|degc|degf)$/.exec(plain);
+  const found = [bracket, suffix, spaced].find((match) => match !== null && isUnit(match[2] ?? ''));
+  const words = (found?.[1] ?? plain).replace(/[_\s-]+/g, ' ').trim();
+  return { words, unitText: found?.[2]?.trim() ?? '' };
+}
+
+function isUnit(text: string): boolean {
+  const unit = text.trim();
+  return unit !== '' && (Object.hasOwn(secondsByUnit, unit) || readUnit(unit) !== undefined);
+}
+
+function channelName(words: string): string {
+  const slug = words
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^[^a-z]+|-+$/g, '')
+    .slice(0, 32);
+  return channelSchema.safeParse(slug).success ? slug : 'column';
+}

@@ -1,0 +1,35 @@
+import { assertNever } from '../result/index.ts';
+import type { CsvProblem } from './read-readings-csv.ts';
+
+/**
+ * A plain sentence that says what is wrong with a CSV file and what would help.
+ *
+ * @example
+ * explainCsvProblem({ kind: 'empty' }) // => "The file is empty."
+ */
+export function explainCsvProblem(problem: CsvProblem): string {
+  switch (problem.kind) {
+    case 'empty':
+      return 'The file is empty.';
+    case 'not-text':
+      return 'The file is not text. Save it as CSV first.';
+    case 'no-time-column':
+      return `No time column was found${among(problem.titles)}. Give one the title "time_s" (seconds).`;
+    case 'no-head-column':
+      return `No head temperature column was found${among(problem.titles)}. Give one the title "head_degC" (°C).`;
+    case 'no-readings': {
+      const [first] = problem.rejectedRows;
+      const example = first === undefined ? '' : ` Line ${first.line}: ${first.reason}.`;
+      return `No row of the file holds a time and a temperature.${example}`;
+    }
+    default:
+      return assertNever(problem);
+  }
+}
+
+function among(titles: readonly string[]): string {
+  const shown = titles.filter((title) => title.trim() !== '').slice(0, 12);
+  return shown.length === 0
+    ? ''
+    : ` among ${shown.map((title) => `"${title.slice(0, 40)}"`).join(', ')}`;
+}

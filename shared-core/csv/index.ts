@@ -1,0 +1,15 @@
+export { type ColumnRole, columnRole } from './column-title.ts';
+export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
+export { detectDelimiter } from './detect-delimiter.ts';
+export { explainCsvProblem } from './explain-csv-problem.ts';
+export { readMarkCell, writeMarkCell } from './mark-cell.ts';
+export { type CsvRow, mostColumns, parseCsv } from './parse-csv.ts';
+export {
+  type CsvProblem,
+  type ReadCsv,
+  type RejectedRow,
+  readReadingsCsv,
+} from './read-readings-csv.ts';
+export { readTime, type TimeCell } from './read-time.ts';
+export { type CsvCell, writeCsvRow } from './write-csv-row.ts';
+export { writeReadingsCsv } from './write-readings-csv.ts';

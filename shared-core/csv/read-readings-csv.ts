@@ -1,0 +1,133 @@
+import {
+  createPowerOnScreen,
+  type PowerOnScreen,
+  readWireNumber,
+  toChannelValue,
+} from '../frame/index.ts';
+import { fail, type Result, succeed } from '../result/index.ts';
+import { type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
+import {
+  type ChannelColumn,
+  type CsvLayout,
+  detectLayout,
+  type LayoutProblem,
+} from './csv-layout.ts';
+import { detectDelimiter } from './detect-delimiter.ts';
+import { readMarkCell } from './mark-cell.ts';
+import { type CsvRow, parseCsv } from './parse-csv.ts';
+import { createTimeReader } from './time-reader.ts';
+
+export type CsvProblem =
+  | LayoutProblem
+  | { readonly kind: 'not-text' }
+  | { readonly kind: 'no-readings'; readonly rejectedRows: readonly RejectedRow[] };
+
+/** A row, or a value in it, that could not be used. */
+export interface RejectedRow {
+  readonly line: number;
+  readonly reason: string;
+}
+
+export interface ReadCsv {
+  /** In time order, as the monitor takes them. */
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+  readonly channels: readonly ChannelColumn[];
+  readonly rejectedRows: readonly RejectedRow[];
+}
+
+const layoutRows = 80;
+
+/**
+ * Reads any logger's CSV: finds delimiter, decimal sign, titles and units by itself. Empty cells are
+ * gaps; a row or value that can't be used is reported with its line, never silently dropped.
+ *
+ * @example
+ * const read = readReadingsCsv('Time (s);Head (°C)\n0;20,5\n10;x\n');
+ * read.ok && read.value.inputs // => [{ "kind": "reading", "timeS": 0, "channel": "head", "value": 20.5, "unit": "°C", "quality": "good" }]
+ * read.ok && read.value.rejectedRows // => [{ "line": 3, "reason": "\"x\" in the column \"Head (°C)\" is not a number" }]
+ */
+export function readReadingsCsv(text: string): Result<ReadCsv, CsvProblem> {
+  if (text.slice(0, 4096).includes('\0')) return fail({ kind: 'not-text' });
+  const delimiter = detectDelimiter(text);
+  const layout = detectLayout(firstRows(text, delimiter));
+  if (!layout.ok) return layout;
+  const read = readRows(parseCsv(text, delimiter), layout.value);
+  return read.inputs.some(({ kind }) => kind === 'reading')
+    ? succeed(read)
+    : fail({ kind: 'no-readings', rejectedRows: read.rejectedRows });
+}
+
+function firstRows(text: string, delimiter: ReturnType<typeof detectDelimiter>): readonly CsvRow[] {
+  const rows: CsvRow[] = [];
+  for (const row of parseCsv(text, delimiter)) {
+    rows.push(row);
+    if (rows.length === layoutRows) break;
+  }
+  return rows;
+}
+
+function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv {
+  const inputs: RunInput[] = [];
+  const rejectedRows: RejectedRow[] = [];
+  const times = createTimeReader(layout.perS);
+  const screen = createPowerOnScreen();
+  let marks = 0;
+  let endS = 0;
+  for (const { line, cells } of rows) {
+    if (line < layout.firstDataLine) continue;
+    const reject = (reason: string) => rejectedRows.push({ line, reason });
+    const time = times.read(cells[layout.timeColumn] ?? '');
+    if (!time.ok) {
+      reject(time.error);
+      continue;
+    }
+    const timeS = time.value;
+    endS = timeS;
+    for (const column of layout.channels) {
+      const reading = readReading(timeS, cells, column, screen);
+      if (!reading.ok) reject(reading.error);
+      else if (reading.value !== null) inputs.push(reading.value);
+    }
+    const markText = layout.marksColumn === null ? '' : (cells[layout.marksColumn] ?? '').trim();
+    if (markText === '') continue;
+    const mark = readMarkCell(markText);
+    if (mark === undefined) reject(`"${markText.slice(0, 60)}" is no mark that can be read`);
+    else if (mark.kind === 'link') inputs.push({ kind: 'link', timeS, ...mark.change });
+    else if (mark.kind === 'mark') {
+      marks += 1;
+      inputs.push({ kind: 'mark', timeS, markId: marks, mark: mark.mark });
+    }
+  }
+  return { inputs, endS, channels: layout.channels, rejectedRows };
+}
+
+/** The reading in a cell, null when the cell is empty, or why it can't be used. */
+function readReading(
+  timeS: number,
+  cells: readonly string[],
+  { column, title, channel, unit, qualityColumn }: ChannelColumn,
+  screen: PowerOnScreen,
+): Result<Reading | null, string> {
+  const text = (cells[column] ?? '').trim();
+  if (text === '') return succeed(null);
+  const number = readWireNumber(text, true);
+  if (number.kind === 'no-value') return fail(`no value in the column "${title}" ("${text}")`);
+  if (number.kind === 'neither') {
+    return fail(`"${text.slice(0, 60)}" in the column "${title}" is not a number`);
+  }
+  const raw = { name: null, value: number.value, unit: number.unit ?? unit };
+  const converted = toChannelValue(channel, raw, '°C');
+  if (!converted.ok) return fail(`${text} in the column "${title}" can't be a measured value`);
+  const stated = qualityColumn === null ? '' : (cells[qualityColumn] ?? '').trim();
+  const quality = readingQualitySchema.safeParse(stated);
+  const value = quality.success ? converted.value : screen.screen(converted.value);
+  return succeed({
+    kind: 'reading',
+    timeS,
+    channel,
+    value: value.value,
+    unit: value.unit,
+    quality: quality.success ? quality.data : value.quality,
+  });
+}

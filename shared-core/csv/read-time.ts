@@ -1,0 +1,85 @@
+/** What a time cell holds. */
+export type TimeCell =
+  /** A plain number, in the unit of its column. */
+  | { readonly kind: 'number'; readonly value: number }
+  /** Hours, minutes and seconds, of the day or since the start [s]. */
+  | { readonly kind: 'clock'; readonly valueS: number }
+  /** Date and time as seconds on one calendar [s]. */
+  | { readonly kind: 'stamp'; readonly valueS: number };
+
+const numberPattern = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
+const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?`;
+const clockPattern = new RegExp(`^${clock}$`, 'i');
+const isoPattern = new RegExp(
+  String.raw`^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:T|\s+)${clock}\s*(Z|[+-]\d{2}:?\d{2})?$`,
+  'i',
+);
+const dayPattern = new RegExp(
+  String.raw`^(\d{1,2})[-/.](\d{1,2})[-/.](\d{2}|\d{4}),?\s+${clock}$`,
+  'i',
+);
+
+/**
+ * Reads a time as loggers write it: seconds, `h:mm:ss`, ISO 8601, or day and month first dates
+ * (day first unless that is no month). Undefined when it is none of these.
+ *
+ * @example
+ * readTime('12,5') // => { "kind": "number", "value": 12.5 }
+ * readTime('01:02:03') // => { "kind": "clock", "valueS": 3723 }
+ * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
+ * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
+ */
+export function readTime(text: string): TimeCell | undefined {
+  const trimmed = text.trim();
+  if (numberPattern.test(trimmed)) {
+    return { kind: 'number', value: Number(trimmed.replace(',', '.')) };
+  }
+  const clockOnly = clockPattern.exec(trimmed);
+  if (clockOnly !== null) {
+    const valueS = clockS(clockOnly, 1);
+    return valueS === undefined ? undefined : { kind: 'clock', valueS };
+  }
+  const valueS = stampS(trimmed);
+  return valueS === undefined ? undefined : { kind: 'stamp', valueS };
+}
+
+function stampS(text: string): number | undefined {
+  const iso = isoPattern.exec(text);
+  if (iso !== null) {
+    const [, year, month, day] = iso;
+    const days = dayS(Number(year), Number(month), Number(day));
+    const time = clockS(iso, 4);
+    return days === undefined || time === undefined ? undefined : days + time - zoneS(iso[8]);
+  }
+  const dated = dayPattern.exec(text);
+  if (dated === null) return undefined;
+  const [, first, second, writtenYear] = dated;
+  const year = writtenYear?.length === 2 ? 2000 + Number(writtenYear) : Number(writtenYear);
+  const isDayFirst = Number(second) <= 12;
+  const [day, month] = isDayFirst ? [first, second] : [second, first];
+  const days = dayS(year, Number(month), Number(day));
+  const time = clockS(dated, 4);
+  return days === undefined || time === undefined ? undefined : days + time;
+}
+
+function dayS(year: number, month: number, day: number): number | undefined {
+  if (month < 1 || month > 12 || day < 1 || day > 31) return undefined;
+  return Date.UTC(year, month - 1, day) / 1000;
+}
+
+function clockS(match: RegExpExecArray, at: number): number | undefined {
+  const [hours, minutes, seconds] = [match[at], match[at + 1], match[at + 2]];
+  const half = match[at + 3]?.toLowerCase();
+  const second = Number((seconds ?? '0').replace(',', '.'));
+  if (Number(minutes) > 59 || second >= 61) return undefined;
+  let hour = Number(hours);
+  if (half !== undefined) hour = (hour % 12) + (half === 'p' ? 12 : 0);
+  return hour * 3600 + Number(minutes) * 60 + second;
+}
+
+function zoneS(zone: string | undefined): number {
+  if (zone === undefined || /z/i.test(zone)) return 0;
+  const sign = zone.startsWith('-') ? -1 : 1;
+  const digits = zone.replace(/\D/g, '');
+  return sign * (Number(digits.slice(0, 2)) * 3600 + Number(digits.slice(2)) * 60);
+}

@@ -1,0 +1,110 @@
+import type { ReadingUnit, RunInput } from '../run/index.ts';
+import type { StageSpan } from '../snapshot/index.ts';
+import { type CsvFormat, csvDialects } from './csv-dialect.ts';
+import { writeMarkCell } from './mark-cell.ts';
+import { type CsvCell, writeCsvRow } from './write-csv-row.ts';
+
+const unitInTitle: Readonly<Record<ReadingUnit, string>> = {
+  '°C': 'degC',
+  g: 'g',
+  mL: 'mL',
+  kPa: 'kPa',
+  '1': '1',
+};
+
+export interface RunTable {
+  readonly inputs: readonly RunInput[];
+  readonly stages: readonly StageSpan[];
+  readonly endS: number;
+}
+
+/**
+ * A run as CSV text in pieces of some hundred rows: `time_s`, a value and a quality column for each
+ * channel, `stage`, `marks`. Readings of one moment share a row; a mark has a row of its own. Values
+ * keep full precision and their order, so reading it back gives the monitor the same inputs.
+ */
+export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator<string> {
+  const dialect = csvDialects[format];
+  const columns = columnsOf(table.inputs);
+  const titles = [...columns.keys()].flatMap((key) => {
+    const [channel, unit] = splitKey(key);
+    return [`${channel}_${unitInTitle[unit]}`, `${channel}_quality`];
+  });
+  yield writeCsvRow(['time_s', ...titles, 'stage', 'marks'], dialect);
+
+  const stageAt = createStageFinder(table.stages);
+  let piece = '';
+  let pieceRows = 0;
+  for (const { timeS, cells, mark } of rowsOf(table, columns)) {
+    piece += writeCsvRow([timeS, ...cells, stageAt(timeS), mark], dialect);
+    pieceRows += 1;
+    if (pieceRows < 500) continue;
+    yield piece;
+    piece = '';
+    pieceRows = 0;
+  }
+  if (piece !== '') yield piece;
+}
+
+interface Row {
+  readonly timeS: number;
+  readonly cells: readonly CsvCell[];
+  readonly mark: string | null;
+}
+
+function* rowsOf({ inputs, endS }: RunTable, columns: ReadonlyMap<string, number>): Generator<Row> {
+  const width = columns.size * 2;
+  let open: { timeS: number; cells: CsvCell[]; lastColumn: number } | null = null;
+  for (const input of inputs) {
+    const column = input.kind === 'reading' ? (columns.get(keyOf(input)) ?? 0) : -1;
+    // A new row keeps the order in which the monitor saw the inputs.
+    if (open !== null && (input.timeS !== open.timeS || column <= open.lastColumn)) {
+      yield { timeS: open.timeS, cells: open.cells, mark: null };
+      open = null;
+    }
+    if (input.kind === 'reading') {
+      open ??= { timeS: input.timeS, cells: Array<CsvCell>(width).fill(null), lastColumn: -1 };
+      open.cells[column * 2] = input.value;
+      open.cells[column * 2 + 1] = input.quality;
+      open.lastColumn = column;
+    } else {
+      const cell = input.kind === 'mark' ? input : ({ kind: 'link', change: input } as const);
+      const empty = Array<CsvCell>(width).fill(null);
+      yield { timeS: input.timeS, cells: empty, mark: writeMarkCell(cell) };
+    }
+  }
+  if (open !== null) yield { timeS: open.timeS, cells: open.cells, mark: null };
+  const mark = writeMarkCell({ kind: 'end' });
+  yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark };
+}
+
+/** Column number of each channel and unit, in the order of their first reading. */
+function columnsOf(inputs: readonly RunInput[]): ReadonlyMap<string, number> {
+  const columns = new Map<string, number>();
+  for (const input of inputs) {
+    if (input.kind !== 'reading') continue;
+    const key = keyOf(input);
+    if (!columns.has(key)) columns.set(key, columns.size);
+  }
+  return columns;
+}
+
+const keyOf = ({ channel, unit }: { readonly channel: string; readonly unit: ReadingUnit }) =>
+  `${channel} ${unit}`;
+
+function splitKey(key: string): readonly [string, ReadingUnit] {
+  const [channel = '', unit = '1'] = key.split(' ');
+  return [channel, unit as ReadingUnit];
+}
+
+/** The stage at a time, for times that only go forward. */
+function createStageFinder(stages: readonly StageSpan[]): (timeS: number) => string {
+  let current = 0;
+  return (timeS) => {
+    for (let next = stages[current + 1]; next !== undefined && timeS >= next.fromS; ) {
+      current += 1;
+      next = stages[current + 1];
+    }
+    return stages[current]?.stage ?? '';
+  };
+}

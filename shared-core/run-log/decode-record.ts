@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { checksumLabel, checksumLength, checksumText, lineEnd } from './encode-record.ts';
+import { type LogBody, type LogRecord, logBodySchema } from './log-record.ts';
+import { packedReadingSchema } from './packed-reading.ts';
+
+const tailLength = checksumLabel.length + checksumLength + lineEnd.length;
+
+const envelopeSchema = z.object({
+  seq: z.number().int().nonnegative(),
+  prev: z.string().length(checksumLength),
+  monoS: z.number(),
+  wallMs: z.number(),
+  kind: z.string(),
+});
+
+const knownKinds: ReadonlySet<string> = new Set(
+  logBodySchema.options.map((option) => option.shape.kind.value),
+);
+
+export interface DecodedRecord {
+  readonly record: LogRecord;
+  readonly checksum: string;
+  readonly previousChecksum: string;
+}
+
+/** A line of the run log (without its line feed), or undefined when any byte of it is wrong. */
+export function decodeRecord(line: string): DecodedRecord | undefined {
+  const covered = line.slice(0, -tailLength);
+  const tail = line.slice(-tailLength);
+  const checksum = checksumText(covered);
+  if (tail !== `${checksumLabel}${checksum}${lineEnd}`) return undefined;
+  const value = parseJson(line);
+  const envelope = envelopeSchema.safeParse(value);
+  if (!envelope.success) return undefined;
+  const { seq, prev, monoS, wallMs, kind } = envelope.data;
+  const body = knownKinds.has(kind) ? parseBody(kind, value) : ({ kind: 'unknown' } as const);
+  if (body === undefined) return undefined;
+  return { record: { stamp: { seq, monoS, wallMs }, body }, checksum, previousChecksum: prev };
+}
+
+const readingsBodySchema = z.object({ readings: z.array(packedReadingSchema).min(1) });
+
+function parseBody(kind: string, value: unknown): LogBody | undefined {
+  // Nearly every record holds readings; going straight to their schema keeps long logs quick to open.
+  if (kind === 'readings') {
+    const parsed = readingsBodySchema.safeParse(value);
+    return parsed.success ? { kind, readings: parsed.data.readings } : undefined;
+  }
+  const { seq, prev, monoS, wallMs, crc, ...body } = value as Record<string, unknown>;
+  const parsed = logBodySchema.safeParse(body);
+  return parsed.success ? parsed.data : undefined;
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,84 @@
+import { decodeRecord } from './decode-record.ts';
+import { firstPreviousChecksum } from './encode-record.ts';
+import type { LogRecord } from './log-record.ts';
+
+/** Longest line the recorder writes, with room to spare; anything longer is damage. */
+export const longestRecordBytes = 1_048_576;
+
+/** A stretch of bytes that holds no valid record. */
+export interface DamagedStretch {
+  readonly offset: number;
+  readonly bytes: number;
+}
+
+export type ScannedItem =
+  | { readonly kind: 'record'; readonly record: LogRecord; readonly checksum: string }
+  | ({ readonly kind: 'damage' } & DamagedStretch);
+
+/** Reads one log file piece by piece, in bounded memory. */
+export interface LogScanner {
+  /** The next bytes of the file, one character a byte. */
+  push(bytesAsText: string): readonly ScannedItem[];
+  /** What follows the last valid record: a torn tail, or null when the file ends cleanly. */
+  end(): DamagedStretch | null;
+}
+
+/**
+ * A scanner for one log file. Every record verifies by itself, so those after a damaged stretch
+ * are still read; the chain shows that nothing was lost, added or moved between two of them.
+ */
+export function createLogScanner(): LogScanner {
+  let partial = '';
+  let partialOffset = 0;
+  let discarding = false;
+  let damageOffset: number | null = null;
+  let previous = { checksum: firstPreviousChecksum, seq: -1 };
+
+  function takeLine(line: string, offset: number, items: ScannedItem[]): void {
+    const decoded = decodeRecord(line);
+    const seq = decoded?.record.stamp.seq ?? -1;
+    if (decoded === undefined || seq <= previous.seq) {
+      damageOffset ??= offset;
+      return;
+    }
+    // A lost line leaves no bytes behind; the broken chain is all that shows it.
+    if (decoded.previousChecksum !== previous.checksum) damageOffset ??= offset;
+    if (damageOffset !== null) {
+      items.push({ kind: 'damage', offset: damageOffset, bytes: offset - damageOffset });
+      damageOffset = null;
+    }
+    previous = { checksum: decoded.checksum, seq };
+    items.push({ kind: 'record', record: decoded.record, checksum: decoded.checksum });
+  }
+
+  return {
+    push(bytesAsText) {
+      const items: ScannedItem[] = [];
+      let start = 0;
+      let lineFeed = bytesAsText.indexOf('\n');
+      while (lineFeed !== -1) {
+        const line = partial + bytesAsText.slice(start, lineFeed);
+        const offset = partialOffset;
+        partialOffset += line.length + 1;
+        partial = '';
+        if (discarding) discarding = false;
+        else takeLine(line, offset, items);
+        start = lineFeed + 1;
+        lineFeed = bytesAsText.indexOf('\n', start);
+      }
+      partial += bytesAsText.slice(start);
+      if (partial.length > longestRecordBytes) {
+        damageOffset ??= partialOffset;
+        partialOffset += partial.length;
+        partial = '';
+        discarding = true;
+      }
+      return items;
+    },
+    end() {
+      const offset = damageOffset ?? partialOffset;
+      const endOffset = partialOffset + partial.length;
+      return endOffset > offset ? { offset, bytes: endOffset - offset } : null;
+    },
+  };
+}

@@ -1,0 +1,358 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { createSession, type ProbeReading, type Session } from '#main';
+import {
+  analyseRun,
+  createMonitor,
+  defaultRunSettings,
+  type EventBody,
+  type Monitor,
+  type RequestAnswer,
+  type RequestBody,
+  type RequestName,
+  type Result,
+  type RunPage,
+  type RunSettings,
+  readReadingsCsv,
+  type ServiceProblem,
+} from '#shared-core';
+import { createFakeProbeHub } from '../support/fake-probe-hub.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const teacher = { mayCommand: true };
+
+interface Options {
+  readonly runsFolder?: string;
+  readonly timeScale?: number;
+  readonly createMonitor?: (settings: RunSettings) => Monitor;
+  readonly uptimeS?: () => number;
+}
+
+async function setUp(options: Options = {}) {
+  const time = createManualTime();
+  const probeHub = createFakeProbeHub(options.timeScale);
+  const runsFolder = options.runsFolder ?? (await temporaryFolder());
+  const session = await createSession({
+    probeHub,
+    clock: time.clock,
+    scheduler: time.scheduler,
+    uptimeS: options.uptimeS ?? time.clock.monotonicS,
+    runsFolder,
+    createMonitor: options.createMonitor ?? createMonitor,
+    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
+  });
+  onTestFinished(() => session.close());
+  return { time, probeHub, runsFolder, session };
+}
+
+async function ask<N extends RequestName>(
+  session: Session,
+  name: N,
+  body: RequestBody<N>,
+): Promise<RequestAnswer<N>> {
+  const result = await session.handle(name, body, teacher);
+  if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
+  return result.value as RequestAnswer<N>;
+}
+
+function head(atS: number, value: number): ProbeReading {
+  return { atS, channel: 'head', value, unit: '°C', quality: 'good' };
+}
+
+/** A head that warms up, holds and leaves, a little uneven so that no probe looks frozen. */
+function temperatureC(timeS: number): number {
+  const unevenC = 0.0625 * (Math.floor(timeS / 3) % 3);
+  if (timeS < 300) return 22 + timeS * 0.02 + unevenC;
+  if (timeS < 360) return 28 + (timeS - 300) * 0.84 + unevenC;
+  if (timeS < 1500) return 78.2 + unevenC;
+  return 78.2 + (timeS - 1500) * 0.04 + unevenC;
+}
+
+async function readWhole(session: Session, runId: string): Promise<RunPage> {
+  return ask(session, 'runs/read', { runId, fromIndex: 0 });
+}
+
+describe('createSession', () => {
+  test('records a run whose inputs, replayed, give the verdicts that were reached live', async () => {
+    const monitors: Monitor[] = [];
+    const keep = (settings: RunSettings) => {
+      const monitor = createMonitor(settings);
+      monitors.push(monitor);
+      return monitor;
+    };
+    const { time, probeHub, session } = await setUp({ timeScale: 20, createMonitor: keep });
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    const startS = time.clock.monotonicS();
+    await ask(session, 'run/mark', { mark: { type: 'heat-on' } });
+    for (let step = 0; step < 180; step += 1) {
+      await time.pass(0.5);
+      const atS = time.clock.monotonicS();
+      probeHub.send('readings', [head(atS, temperatureC((atS - startS) * 20))]);
+      if (step === 100) await ask(session, 'run/mark', { mark: { type: 'attention-answered' } });
+    }
+    await ask(session, 'run/stop', {});
+
+    const live = monitors[0]?.verdicts();
+    const page = await readWhole(session, runId);
+    const replayed = analyseRun(page.settings, page.inputs, page.endS);
+    expect(JSON.stringify(replayed)).toBe(JSON.stringify(live));
+    expect(replayed.alarms.map(({ alarm }) => alarm)).toContain('plateau-departure');
+    expect(page.summary).toMatchObject({
+      ended: 'clean',
+      rehearsal: true,
+      readings: 180,
+      damagedRecords: 0,
+      durationS: 1800,
+      heatOffCalledS: replayed.alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS,
+    });
+
+    for (const format of ['csv', 'csv-semicolon'] as const) {
+      const exported = await ask(session, 'runs/export', { runId, format });
+      const read = readReadingsCsv(exported.content);
+      expect(read.ok && { inputs: read.value.inputs, endS: read.value.endS }).toEqual({
+        inputs: page.inputs,
+        endS: page.endS,
+      });
+    }
+  });
+
+  test('goes on recording when the monitor fails, and says so', async () => {
+    const failing = (): Monitor => {
+      const monitor = createMonitor(defaultRunSettings);
+      return {
+        ...monitor,
+        push(input) {
+          if (input.timeS > 5) throw new Error('a bug');
+          return monitor.push(input);
+        },
+      };
+    };
+    const { time, probeHub, session } = await setUp({ createMonitor: failing });
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    for (let second = 0; second < 20; second += 1) {
+      await time.pass(1);
+      probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    }
+    expect(session.recordingStatus()).toMatchObject({
+      state: 'recording',
+      problem: { kind: 'internal', message: 'a bug' },
+    });
+    await ask(session, 'run/stop', {});
+    expect((await readWhole(session, runId)).inputs).toHaveLength(20);
+  });
+
+  test('sends at most ten snapshots and ten batches of inputs a second, and no input twice', async () => {
+    const { time, probeHub, session } = await setUp();
+    const counts = { snapshot: 0, inputs: 0 };
+    const received: EventBody<'inputs'>[] = [];
+    session.on('snapshot', () => {
+      counts.snapshot += 1;
+    });
+    session.on('inputs', (body) => {
+      counts.inputs += 1;
+      received.push(body);
+    });
+    await ask(session, 'run/start', { settings: defaultRunSettings });
+    for (let step = 0; step < 300; step += 1) {
+      await time.pass(0.01);
+      probeHub.send('readings', [head(time.clock.monotonicS(), 20 + step / 100)]);
+    }
+    await time.pass(1);
+    expect(counts.snapshot).toBeLessThanOrEqual(42);
+    expect(counts.snapshot).toBeGreaterThan(25);
+    expect(counts.inputs).toBeLessThanOrEqual(32);
+    expect(received.map(({ fromIndex }) => fromIndex)).toEqual(
+      received.map((_, index) =>
+        received.slice(0, index).reduce((sum, { inputs }) => sum + inputs.length, 0),
+      ),
+    );
+    expect(received.flatMap(({ inputs }) => inputs)).toHaveLength(300);
+  });
+
+  test('moves "saved to" only with the sync, within a second of each reading', async () => {
+    const { time, probeHub, session } = await setUp();
+    await ask(session, 'run/start', { settings: defaultRunSettings });
+    await time.pass(2);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    expect(session.recordingStatus().savedToS).toBe(0);
+    await time.pass(0.5);
+    await expect.poll(() => session.recordingStatus().savedToS).toBe(2);
+  });
+
+  test('keeps the run through unplugging and puts the gap into the record', async () => {
+    const { time, probeHub, session } = await setUp();
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    await time.pass(1);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    await time.pass(1);
+    probeHub.send('link', { atS: time.clock.monotonicS(), state: 'lost', reason: 'unplugged' });
+    await time.pass(60);
+    probeHub.send('link', { atS: time.clock.monotonicS(), state: 'back', reason: 'unplugged' });
+    probeHub.send('readings', [head(time.clock.monotonicS(), 21)]);
+    await ask(session, 'run/stop', {});
+    expect((await readWhole(session, runId)).inputs).toEqual([
+      { kind: 'reading', timeS: 1, channel: 'head', value: 20, unit: '°C', quality: 'good' },
+      { kind: 'link', timeS: 2, state: 'lost', reason: 'unplugged' },
+      // While nothing came the monitor went on to 61.25 s; nothing is recorded before that.
+      { kind: 'link', timeS: 62, state: 'back', reason: 'unplugged' },
+      { kind: 'reading', timeS: 62, channel: 'head', value: 21, unit: '°C', quality: 'good' },
+    ]);
+  });
+
+  test('records sleep as a gap of its real length and a step of the wall clock apart from it', async () => {
+    let extraUptimeS = 0;
+    let monotonicS = () => 0;
+    const { time, probeHub, session, runsFolder } = await setUp({
+      uptimeS: () => monotonicS() + extraUptimeS,
+    });
+    monotonicS = time.clock.monotonicS;
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    await time.pass(10);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    extraUptimeS = 600;
+    time.stepWall(600);
+    await time.pass(2);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 21)]);
+    time.stepWall(-3600);
+    await time.pass(2);
+    await ask(session, 'run/stop', {});
+    const { inputs } = await readWhole(session, runId);
+    expect(inputs.map(({ kind, timeS }) => `${kind} ${Math.round(timeS)}`)).toEqual([
+      'reading 10',
+      'link 10',
+      'link 611',
+      'reading 612',
+    ]);
+    const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'utf8');
+    const clocks = log
+      .split('\n')
+      .filter((line) => line.includes('"kind":"clock"'))
+      .map((line) => JSON.parse(line))
+      .map(({ sleptS, wallStepS }) => ({
+        sleptS: Math.round(sleptS),
+        wallStepS: Math.round(wallStepS),
+      }));
+    expect(clocks).toEqual([
+      { sleptS: 601, wallStepS: 0 },
+      { sleptS: 0, wallStepS: -3600 },
+    ]);
+  });
+
+  test('passes heat marks on to the rehearsal rig and numbers marks from one', async () => {
+    const { session, probeHub } = await setUp();
+    await ask(session, 'run/start', { settings: defaultRunSettings });
+    const first = await ask(session, 'run/mark', { mark: { type: 'heat-on' } });
+    const second = await ask(session, 'run/mark', { mark: { type: 'note', text: 'Clear drops' } });
+    expect([first.markId, second.markId, probeHub.heatMarks]).toEqual([1, 2, ['heat-on']]);
+  });
+
+  test('lets a second instance look at the runs but not record into the same folder', async () => {
+    const runsFolder = await temporaryFolder();
+    const owner = await setUp({ runsFolder });
+    const { runId } = await ask(owner.session, 'run/start', { settings: defaultRunSettings });
+    await ask(owner.session, 'run/stop', {});
+    const second = await setUp({ runsFolder });
+    expect((await ask(second.session, 'runs/list', {})).runs.map((run) => run.runId)).toEqual([
+      runId,
+    ]);
+    expect(
+      await second.session.handle('run/start', { settings: defaultRunSettings }, teacher),
+    ).toMatchObject({ ok: false, error: { kind: 'folder-unavailable' } });
+  });
+
+  test('imports a CSV as a run and reports the rows it could not use by their line', async () => {
+    const { session } = await setUp();
+    const rows = Array.from({ length: 1800 }, (_, second) => `${second};${temperatureC(second)}`);
+    rows[3] = '3;oops';
+    const csv = `Time (s);Head (°C)\n${rows.join('\n').replaceAll('.', ',')}\n`;
+    const imported = await ask(session, 'runs/import', {
+      fileName: 'logger.csv',
+      csv,
+      settings: defaultRunSettings,
+    });
+    expect(imported.rejectedRows).toEqual([
+      'Line 5: "oops" in the column "Head (°C)" is not a number.',
+    ]);
+    const { runs } = await ask(session, 'runs/list', {});
+    expect(runs[0]).toMatchObject({ runId: imported.runId, readings: 1799, ended: 'clean' });
+    expect(runs[0]?.plateauC).toBeCloseTo(78.26, 1);
+  });
+
+  test('renames with notes, and moves a run to the trash, without touching its log', async () => {
+    const { session, runsFolder } = await setUp();
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    await ask(session, 'run/stop', {});
+    const logFile = path.join(runsFolder, runId, 'run.jsonl');
+    const before = await readFile(logFile);
+    await ask(session, 'runs/rename', { runId, name: 'Zweite Gärung', notes: 'Slow heat' });
+    const renamed = await ask(session, 'runs/rename', { runId, name: 'Birne', notes: '' });
+    expect([renamed.name, renamed.notes]).toEqual(['Birne', '']);
+    expect((await readFile(logFile)).equals(before)).toBe(true);
+    await ask(session, 'runs/trash', { runId });
+    expect((await ask(session, 'runs/list', {})).runs).toEqual([]);
+    expect(await readFile(path.join(runsFolder, 'trash', runId, 'run.jsonl'))).toEqual(before);
+  });
+
+  test.each<[string, unknown, boolean, ServiceProblem['kind']]>([
+    ['run/fly', {}, true, 'request-invalid'],
+    ['toString', {}, true, 'request-invalid'],
+    ['run/start', { settings: {} }, true, 'request-invalid'],
+    ['run/mark', { mark: { type: 'heat-on' } }, true, 'not-recording'],
+    ['run/mark', { mark: { type: 'heat-on' } }, false, 'viewer-may-not-command'],
+    ['run/stop', {}, true, 'not-recording'],
+    ['runs/read', { runId: '../../etc', fromIndex: 0 }, true, 'run-not-found'],
+    ['runs/trash', { runId: 'trash' }, true, 'run-not-found'],
+    ['runs/export', { runId: '20200101T000000Z', format: 'csv' }, true, 'run-not-found'],
+  ])('answers %s %j (may command: %s) with %s', async (name, body, mayCommand, kind) => {
+    const { session } = await setUp();
+    const result = (await session.handle(name, body, { mayCommand })) as Result<
+      unknown,
+      ServiceProblem
+    >;
+    expect(result.ok ? null : result.error.kind).toBe(kind);
+  });
+
+  test('refuses to record without a probe, twice at once, or with another time scale', async () => {
+    const { session, probeHub } = await setUp();
+    await ask(session, 'run/start', { settings: defaultRunSettings });
+    const again = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
+    const source = { kind: 'demo', timeScale: 60 };
+    const rescaled = await session.handle('probe/connect', { source }, teacher);
+    await ask(session, 'run/stop', {});
+    await probeHub.disconnect();
+    const noProbe = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
+    expect([again, rescaled, noProbe].map((result) => (result.ok ? null : result.error))).toEqual([
+      { kind: 'already-recording', runId: expect.any(String) },
+      { kind: 'already-recording', runId: expect.any(String) },
+      { kind: 'no-probe' },
+    ]);
+  });
+
+  test('lists and opens a run that was cut off, its torn end kept aside', async () => {
+    const runsFolder = await temporaryFolder();
+    const first = await setUp({ runsFolder });
+    const { runId } = await ask(first.session, 'run/start', { settings: defaultRunSettings });
+    for (let second = 0; second < 5; second += 1) {
+      await first.time.pass(1);
+      first.probeHub.send('readings', [head(first.time.clock.monotonicS(), 20 + second)]);
+    }
+    await first.time.pass(1);
+    await first.session.close();
+    const logFile = path.join(runsFolder, runId, 'run.jsonl');
+    const lines = (await readFile(logFile, 'latin1')).split('\n');
+    const cut = lines.slice(0, -2).join('\n').slice(0, -20);
+    await writeFile(logFile, cut, 'latin1');
+
+    const second = await setUp({ runsFolder });
+    const { runs } = await ask(second.session, 'runs/list', {});
+    expect(runs.map(({ ended, readings }) => ({ ended, readings }))).toEqual([
+      { ended: 'cut-off', readings: 4 },
+    ]);
+    const kept = cut.lastIndexOf('\n') + 1;
+    expect(await readFile(logFile, 'latin1')).toBe(cut.slice(0, kept));
+    expect(await readFile(`${logFile}.torn-at-${kept}`, 'latin1')).toBe(cut.slice(kept));
+    expect((await readWhole(second.session, runId)).inputs).toHaveLength(4);
+  });
+});

@@ -1,0 +1,61 @@
+import type { ProbeHub, ProbeListeners } from '#main';
+import {
+  type DemoSource,
+  demoSourceSchema,
+  type MarkType,
+  type ProbeStatus,
+  succeed,
+} from '#shared-core';
+
+/** A probe hub whose readings the test makes. */
+export interface FakeProbeHub extends ProbeHub {
+  send<N extends keyof ProbeListeners>(name: N, ...body: Parameters<ProbeListeners[N]>): void;
+  readonly heatMarks: MarkType[];
+  readonly calls: string[];
+}
+
+export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
+  const source: DemoSource = demoSourceSchema.parse({ kind: 'demo', timeScale });
+  let status: ProbeStatus = {
+    state: 'hearing',
+    source,
+    path: null,
+    lastLine: null,
+    channels: ['head'],
+    latest: [],
+    readingsPerS: 1,
+    rejectedLines: 0,
+    droppedBytes: 0,
+    problem: null,
+    advice: null,
+  };
+  const listeners = new Map<string, Set<(...body: never[]) => void>>();
+  const heatMarks: MarkType[] = [];
+  const calls: string[] = [];
+  return {
+    heatMarks,
+    calls,
+    status: () => status,
+    listPorts: async () => [],
+    async connect(next) {
+      status = { ...status, source: next };
+      return succeed(status);
+    },
+    async disconnect() {
+      status = { ...status, source: null, state: 'none' };
+    },
+    on(name, listener) {
+      const ofName = listeners.get(name) ?? new Set();
+      listeners.set(name, ofName);
+      ofName.add(listener);
+      return () => ofName.delete(listener);
+    },
+    followHeat: (mark) => heatMarks.push(mark),
+    suspend: async () => void calls.push('suspend'),
+    resume: async () => void calls.push('resume'),
+    close: async () => void calls.push('close'),
+    send(name, ...body) {
+      for (const listener of listeners.get(name) ?? []) listener(...(body as unknown as never[]));
+    },
+  };
+}
