@@ -5,6 +5,7 @@ import './window/window.css';
 import './strip/strip.css';
 import './prepare/prepare.css';
 import './watch/watch.css';
+import './look-back/look-back.css';
 import { startLiveFeed } from './feed/index.ts';
 import { createPrepareStore } from './prepare/index.ts';
 import { chooseService } from './service/index.ts';

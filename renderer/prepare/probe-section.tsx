@@ -49,7 +49,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
           </ul>
         )}
         {hidden > 0 && (
-          <Button weight="quiet" onClick={() => setShowsAll(true)}>
+          <Button className="ports-more" weight="quiet" onClick={() => setShowsAll(true)}>
             Show {hidden} more without a USB name
           </Button>
         )}

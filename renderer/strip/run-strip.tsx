@@ -23,7 +23,7 @@ const heightOptions = [
 ] as const;
 
 /** Room left and right of the plot for its axis; the rest is one pixel column per reduced column. */
-const plotMarginPx = 72;
+const plotMarginPx = 94;
 
 interface RunStripProps {
   readonly view: RunView;

@@ -30,7 +30,7 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
         const width = frame.xOf(toS ?? nowS) - left;
         if (width < 0.5) return null;
         const look = stageLooks[stage];
-        const name = fittingName(stageLabels[stage], look.shortName, width);
+        const name = fittingName(stageLabels[stage], look.shortName, width, height);
         return (
           <g key={stage}>
             <rect x={left} y={top} width={width} height={height} fill={look.colour} />
@@ -43,11 +43,7 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
               fillOpacity={0.35}
             />
             <line x1={left} x2={left} y1={frame.top} y2={frame.bottom} className="stage-edge" />
-            {name && (
-              <text x={left + width / 2} y={top + height / 2} dy="0.35em" className="stage-name">
-                {name}
-              </text>
-            )}
+            {name && <StageName name={name} x={left + width / 2} y={top + height / 2} />}
           </g>
         );
       })}
@@ -55,7 +51,24 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
   );
 }
 
-function fittingName(full: string, short: string, width: number): string | null {
-  if (full.length * letterWidth + 14 <= width) return full;
-  return short.length * letterWidth + 10 <= width ? short : null;
+interface FittingName {
+  readonly text: string;
+  readonly isUpright: boolean;
+}
+
+function StageName({ name, x, y }: { name: FittingName; x: number; y: number }) {
+  const turn = name.isUpright ? undefined : `rotate(-90 ${x} ${y})`;
+  return (
+    <text x={x} y={y} dy="0.35em" className="stage-name" transform={turn}>
+      {name.text}
+    </text>
+  );
+}
+
+/** The whole name where it fits, else the short one, else the short one on its side. */
+function fittingName(full: string, short: string, width: number, height: number) {
+  if (full.length * letterWidth + 14 <= width) return { text: full, isUpright: true };
+  if (short.length * letterWidth + 10 <= width) return { text: short, isUpright: true };
+  const fitsOnItsSide = width >= 17 && short.length * letterWidth <= height;
+  return fitsOnItsSide ? { text: short, isUpright: false } : null;
 }

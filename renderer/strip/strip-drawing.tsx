@@ -24,7 +24,7 @@ interface StripDrawingProps {
 }
 
 const footPx = 46;
-const margin = { top: 24, right: 12, bottom: 4, left: 0 };
+const margin = { top: 24, right: 26, bottom: 4, left: 0 };
 
 export function StripDrawing(props: StripDrawingProps) {
   const { view, size, range, height, drawn, marks, nowS, headC } = props;

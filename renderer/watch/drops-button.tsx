@@ -38,5 +38,5 @@ export function DropsButton({ canAct, showKey, onCounted }: DropsButtonProps) {
 }
 
 function dropsWords(taps: DropTaps | null): string {
-  return taps === null ? 'Drops: tap each' : `${taps.count + 1} …`;
+  return taps === null ? 'Drops' : `${taps.count + 1} …`;
 }

@@ -1,2 +1,3 @@
+export { useMarkKeys } from './use-mark-keys.ts';
 export { WatchPlace } from './watch-place.tsx';
 export { WatchRun } from './watch-run.tsx';

@@ -6,6 +6,7 @@ import { useBench, usePreferences, useWindowParts } from '../window/use-stores.t
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { DropsButton } from './drops-button.tsx';
+import { type MarkAct, MarkButton } from './mark-button.tsx';
 import { NoteDialog } from './note-dialog.tsx';
 import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
@@ -16,7 +17,7 @@ type OpenDialog = 'receiver-changed' | 'volume-read' | 'note' | null;
 export function MarkBar({ view }: { readonly view: RunView }) {
   const { commands } = useWindowParts();
   const canAct = useBench(mayCommand);
-  const showKeys = usePreferences(({ markKeys }) => markKeys);
+  const showKey = usePreferences(({ markKeys }) => markKeys);
   const words = useWords();
   const [dialog, setDialog] = useState<OpenDialog>(null);
   const last = benchMarks(view.marks).at(-1);
@@ -29,68 +30,48 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const undo = () => {
     if (last) void commands.mark({ type: 'mark-withdrawn', withdrawnMarkId: last.markId });
   };
-  const acts: readonly MarkAct[] = [
+  const heatActs: readonly MarkAct[] = [
     { key: 'h', name: 'Heat on', isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
-    {
-      key: 'e',
-      name: 'Heat eased',
-      isNow: heat === 'eased',
-      run: () => mark({ type: 'heat-eased' }),
-    },
-    { key: 'o', name: 'Heat off', isNow: heat === 'off', run: () => mark({ type: 'heat-off' }) },
+    { key: 'e', name: 'eased', isNow: heat === 'eased', run: () => mark({ type: 'heat-eased' }) },
+    { key: 'o', name: 'off', isNow: heat === 'off', run: () => mark({ type: 'heat-off' }) },
+  ];
+  const otherActs: readonly MarkAct[] = [
     { key: 'r', name: 'Receiver changed', run: () => setDialog('receiver-changed') },
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
     { key: 'n', name: 'Note', run: () => setDialog('note') },
-    { key: 'u', name: 'Undo', run: undo },
+    { key: 'a', name: 'At the still', run: () => mark({ type: 'attention-answered' }) },
   ];
-  useMarkKeys(canAct && dialog === null && showKeys ? acts : []);
+  const isListening = canAct && dialog === null && showKey;
+  useMarkKeys(isListening ? [...heatActs, ...otherActs, { key: 'u', run: undo }] : []);
 
   return (
     <section className="mark-bar" aria-label="Marks">
-      {acts.slice(0, 5).map((act) => (
-        <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKeys} />
+      <div className="heat-marks">
+        {heatActs.map((act) => (
+          <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKey} />
+        ))}
+      </div>
+      {otherActs.slice(0, 2).map((act) => (
+        <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKey} />
       ))}
-      <DropsButton canAct={canAct} showKey={showKeys} onCounted={mark} />
-      {acts.slice(5, 6).map((act) => (
-        <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKeys} />
+      <DropsButton canAct={canAct} showKey={showKey} onCounted={mark} />
+      {otherActs.slice(2).map((act) => (
+        <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKey} />
       ))}
-      <Button weight="quiet" className="mark-undo" disabled={!canAct || !last} onClick={undo}>
-        {showKeys && <span className="key">u</span>}
-        {last ? `Undo: ${words.mark(last.mark)}, ${clockWords(last.timeS)}` : 'Nothing to undo'}
+      <Button
+        weight="quiet"
+        className="mark-undo"
+        disabled={!canAct || !last}
+        onClick={undo}
+        title={last && `${words.mark(last.mark)}, ${clockWords(last.timeS)}`}
+      >
+        {showKey && <span className="key">u</span>}
+        {last ? `Undo “${words.mark(last.mark)}”` : 'Undo'}
       </Button>
       {dialog === 'note' && <NoteDialog onMark={mark} onClose={() => setDialog(null)} />}
       {(dialog === 'receiver-changed' || dialog === 'volume-read') && (
         <VolumeDialog kind={dialog} onMark={mark} onClose={() => setDialog(null)} />
       )}
     </section>
-  );
-}
-
-interface MarkAct {
-  readonly key: string;
-  readonly name: string;
-  readonly isNow?: boolean;
-  readonly run: () => void;
-}
-
-interface MarkButtonProps {
-  readonly act: MarkAct;
-  readonly canAct: boolean;
-  readonly showKey: boolean;
-}
-
-function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow } = act;
-  return (
-    <Button
-      className="mark-button"
-      disabled={!canAct}
-      onClick={act.run}
-      aria-pressed={isNow}
-      data-now={isNow}
-    >
-      {showKey && <span className="key">{act.key}</span>}
-      {act.name}
-    </Button>
   );
 }

@@ -12,6 +12,8 @@ export function useMarkKeys(acts: readonly KeyAct[]): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
+      // A space on a button presses that button.
+      if (event.key === ' ' && event.target instanceof HTMLButtonElement) return;
       if (isTyping(event.target) || document.querySelector('dialog[open]')) return;
       const act = current.current.find(({ key }) => key === event.key.toLowerCase());
       if (!act) return;

@@ -31,7 +31,7 @@ export function WatchPlace() {
         )}
         {isRunning && (
           <Button className="watch-stop" disabled={!canAct} onClick={() => setStopping(true)}>
-            Stop recording …
+            Stop …
           </Button>
         )}
       </div>

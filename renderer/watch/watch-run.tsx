@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { Announcer } from './announcer.tsx';
@@ -6,8 +7,14 @@ import { HeadReadout } from './head-readout.tsx';
 import { Prompts } from './prompts.tsx';
 import { Sentence } from './sentence.tsx';
 
+interface WatchRunProps {
+  readonly view: RunView;
+  /** What a place adds below the findings. */
+  readonly aside?: ReactNode;
+}
+
 /** One run at one moment: the same parts whether it is live, replayed or recomputed. */
-export function WatchRun({ view }: { readonly view: RunView }) {
+export function WatchRun({ view, aside }: WatchRunProps) {
   const { snapshot } = view;
   return (
     <>
@@ -24,6 +31,7 @@ export function WatchRun({ view }: { readonly view: RunView }) {
             isLive={view.origin === 'live' && view.endedS === null}
           />
           {snapshot && <Findings snapshot={snapshot} />}
+          {aside}
         </aside>
       </div>
       <Announcer view={view} />

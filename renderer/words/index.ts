@@ -1,3 +1,4 @@
+export { alarmNames } from './alarm-words.ts';
 export { markSign, markWords } from './mark-words.ts';
 export {
   type Decimal,

@@ -1,7 +1,7 @@
 export type Decimal = '.' | ',';
 
 const minus = '−';
-const thinSpace = '\u202f';
+const noBreakSpace = '\u00a0';
 
 /** A number with a fixed count of decimals, the person's decimal sign, and a true minus. */
 export function numberWords(value: number, decimals: number, decimal: Decimal): string {
@@ -11,14 +11,14 @@ export function numberWords(value: number, decimals: number, decimal: Decimal): 
   return value < 0 && !isZero ? minus + fixed : fixed;
 }
 
-/** `78.4 °C ± 0.5 °C` and the like: number, thin space, unit. */
+/** `78.4 °C ± 0.5 °C` and the like: number, space that does not break, unit. */
 export function quantityWords(
   value: number,
   decimals: number,
   unit: string,
   decimal: Decimal,
 ): string {
-  return `${numberWords(value, decimals, decimal)}${thinSpace}${unit}`;
+  return `${numberWords(value, decimals, decimal)}${noBreakSpace}${unit}`;
 }
 
 /** `88–93 % vol`. Ends that round to the same number are shown once, with “about”. */
@@ -30,7 +30,9 @@ export function rangeWords(
 ): string {
   const low = numberWords(interval.low, decimals, decimal);
   const high = numberWords(interval.high, decimals, decimal);
-  return low === high ? `about ${low}${thinSpace}${unit}` : `${low}–${high}${thinSpace}${unit}`;
+  return low === high
+    ? `about ${low}${noBreakSpace}${unit}`
+    : `${low}–${high}${noBreakSpace}${unit}`;
 }
 
 /** Decimals that leave two significant figures in an uncertainty below 1, one from 1 on. */

@@ -1,0 +1,39 @@
+import { Button } from '../design/index.ts';
+import { clockWords } from '../words/index.ts';
+import type { Moment } from './moments.ts';
+
+interface MomentListProps {
+  readonly moments: readonly Moment[];
+  readonly timeS: number;
+  readonly onJump: (timeS: number) => void;
+}
+
+const kindSigns = { stage: '▬', alarm: '▲', mark: '•' } as const;
+const kindNames = { stage: 'Stage', alarm: 'Prompt', mark: 'Mark' } as const;
+
+/** Jump to a stage, a prompt or a mark. */
+export function MomentList({ moments, timeS, onJump }: MomentListProps) {
+  const now = moments.findLast((moment) => moment.timeS <= timeS);
+  return (
+    <section aria-labelledby="moments-title">
+      <h3 id="moments-title">Jump to</h3>
+      <ol className="moments">
+        {moments.map((moment) => (
+          <li key={`${moment.kind}-${moment.timeS}-${moment.name}`}>
+            <Button
+              weight="quiet"
+              data-kind={moment.kind}
+              aria-current={moment === now}
+              onClick={() => onJump(moment.timeS)}
+            >
+              <span className="number">{clockWords(moment.timeS)}</span>
+              <span aria-hidden="true">{kindSigns[moment.kind]}</span>
+              <span className="unseen">{kindNames[moment.kind]}:</span>
+              <span className="moment-name">{moment.name}</span>
+            </Button>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

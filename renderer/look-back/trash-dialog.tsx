@@ -1,0 +1,31 @@
+import type { RunSummary } from '#shared-core';
+import { Button, Dialog } from '../design/index.ts';
+import { useWindowParts } from '../window/use-stores.ts';
+
+interface TrashDialogProps {
+  readonly run: RunSummary;
+  readonly onClose: (hasChanged: boolean) => void;
+}
+
+export function TrashDialog({ run, onClose }: TrashDialogProps) {
+  const { service, bench } = useWindowParts();
+  const remove = async () => {
+    const answer = await service.request('runs/trash', { runId: run.runId });
+    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    onClose(answer.ok);
+  };
+  return (
+    <Dialog title="Remove this run?" onClose={() => onClose(false)}>
+      <p>
+        “{run.name}” leaves the library. Its folder is moved to “trash” beside the other runs and
+        can be moved back from there.
+      </p>
+      <div className="dialog-acts">
+        <Button onClick={() => onClose(false)}>Keep it</Button>
+        <Button weight="act" onClick={() => void remove()}>
+          Remove from the library
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

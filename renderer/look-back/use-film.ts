@@ -1,0 +1,53 @@
+import { useEffect, useState } from 'react';
+import type { RunInput, RunPage, ServiceProblem } from '#shared-core';
+import { readWholeRun } from '../feed/index.ts';
+import { useWindowParts } from '../window/use-stores.ts';
+import type { Film } from './film.ts';
+import { makeFilm } from './make-film.ts';
+
+export type FilmProgress =
+  | { readonly step: 'reading' }
+  | { readonly step: 'computing'; readonly done: number }
+  | { readonly step: 'failed'; readonly problem: ServiceProblem }
+  | { readonly step: 'ready'; readonly film: Film };
+
+const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
+
+/** Reads a run and plays it through the monitor, telling how far it is. */
+export function useFilm(runId: string): FilmProgress {
+  const { service } = useWindowParts();
+  const [progress, setProgress] = useState<FilmProgress>({ step: 'reading' });
+  useEffect(() => {
+    let isWanted = true;
+    const make = async () => {
+      const inputs: RunInput[] = [];
+      let last: RunPage | null = null;
+      const problem = await readWholeRun({ service, breathe }, runId, 0, (page) => {
+        for (const input of page.inputs) inputs.push(input);
+        last = page;
+      });
+      if (!isWanted) return;
+      if (problem !== null || last === null) {
+        const failure = problem ?? { kind: 'run-not-found', runId };
+        return setProgress({ step: 'failed', problem: failure });
+      }
+      const { summary, settings, endS }: RunPage = last;
+      const { name, startedAtIso } = summary;
+      const film = await makeFilm(
+        { identity: { origin: 'replay', runId, name, startedAtIso, settings }, inputs, endS },
+        {
+          nowMs: () => performance.now(),
+          breathe,
+          isWanted: () => isWanted,
+          onProgress: (done) => setProgress({ step: 'computing', done }),
+        },
+      );
+      if (film && isWanted) setProgress({ step: 'ready', film });
+    };
+    void make();
+    return () => {
+      isWanted = false;
+    };
+  }, [service, runId]);
+  return progress;
+}
