@@ -1,3 +1,4 @@
+import { writeSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import process from 'node:process';
 import { ReadStream } from 'node:tty';
@@ -19,9 +20,6 @@ const nativeModuleSchema = z.object({
   open: z.custom<(columns: number, rows: number) => unknown>((value) => value instanceof Function),
 });
 const openedSchema = z.object({ master: z.int(), slave: z.int(), pty: z.string() });
-
-/** More than this waiting to be read means that nobody is listening. */
-const mostWaitingBytes = 4096;
 
 /**
  * Opens a pseudo-terminal (Linux, macOS). The far side is kept open here, so that programs may come
@@ -53,10 +51,18 @@ function wrap(opened: z.infer<typeof openedSchema>): PseudoTerminal {
   far.on('error', () => {});
   near.on('error', () => {});
   let isOpen = true;
+  let unsent: Uint8Array = new Uint8Array();
+
+  /** Node's own stream would wait inside the write until somebody reads; the descriptor never waits. */
+  function send(bytes: Uint8Array): void {
+    unsent = bytes.subarray(writeNow(opened.master, bytes));
+  }
+
   return {
     path: opened.pty,
     write(bytes) {
-      if (isOpen && near.writableLength <= mostWaitingBytes) near.write(bytes);
+      if (isOpen && unsent.length > 0) send(unsent);
+      if (isOpen && unsent.length === 0) send(bytes);
     },
     onBytes(listener) {
       near.on('data', (chunk: Uint8Array) => listener(chunk));
@@ -68,6 +74,16 @@ function wrap(opened: z.infer<typeof openedSchema>): PseudoTerminal {
       far.destroy();
     },
   };
+}
+
+/** How many bytes the far side's buffer took; none when it is full because nobody reads. */
+function writeNow(descriptor: number, bytes: Uint8Array): number {
+  try {
+    return writeSync(descriptor, bytes);
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'EAGAIN') return 0;
+    throw error;
+  }
 }
 
 function firstLine(text: string): string {

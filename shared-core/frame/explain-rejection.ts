@@ -6,7 +6,7 @@ import type { LineRejection } from './raw-value.ts';
  * One plain sentence on why a line was not taken, and what to try.
  *
  * @example
- * explainRejection({ kind: 'no-value', text: 'nan' }) // => "The probe says it has no value (nan): is the sensor plugged in?"
+ * explainRejection({ kind: 'no-value', text: 'head' }) // => "The probe says it has no value for head: is the sensor plugged in?"
  */
 export function explainRejection(rejection: LineRejection): string {
   switch (rejection.kind) {
@@ -15,7 +15,7 @@ export function explainRejection(rejection: LineRejection): string {
     case 'ambiguous-comma':
       return `“${printable(rejection.text, 60)}” may be one number with a decimal comma or two numbers: say which in the probe settings.`;
     case 'no-value':
-      return `The probe says it has no value (${printable(rejection.text, 30)}): is the sensor plugged in?`;
+      return `The probe says it has no value for ${printable(rejection.text, 30)}: is the sensor plugged in?`;
     case 'too-long':
       return 'Lines arrive without an end: the speed is probably wrong.';
     case 'outside-range':

@@ -56,7 +56,7 @@ export function toChannelValue(
   raw: RawValue,
   unit: SerialSource['unit'],
 ): Result<ChannelValue, LineRejection> {
-  if (raw.value === null) return fail({ kind: 'no-value', text: raw.name ?? channel });
+  if (raw.value === null) return fail({ kind: 'no-value', text: channel });
   const converted = convert(channel, raw.value, raw.unit, unit);
   if (converted === null) {
     return fail({ kind: 'outside-range', text: `${raw.value} ${raw.unit ?? unit}` });

@@ -21,6 +21,8 @@ export interface Hearing {
 
 /** A probe that says nothing for longer than this, and than three of its intervals, is silent. */
 const leastSilenceS = 5;
+/** Between the first reading and the second nobody knows how slow the probe is. */
+const assumedIntervalS = 5;
 /** Boards that restart when the port opens print boot messages first; they are not held against them. */
 const settleS = 3;
 const rateWindowS = 5;
@@ -31,14 +33,17 @@ export function createHearing(): Hearing {
   let openedS = 0;
   let lastByteS: number | null = null;
   let lastReadingS: number | null = null;
-  let intervalS = 0;
+  let intervalS: number | null = null;
   let rejected = 0;
   let lastRejection: LineRejection | null = null;
   let lastLine: string | null = null;
   let sample = { all: 0, text: 0, ends: 0 };
   let recent: { readonly atS: number; readonly count: number }[] = [];
 
-  const silenceLimitS = () => Math.max(leastSilenceS, 3 * intervalS);
+  const silenceLimitS = () =>
+    lastReadingS === null
+      ? leastSilenceS
+      : Math.max(leastSilenceS, 3 * (intervalS ?? assumedIntervalS));
   const isWithin = (momentS: number | null, atS: number) =>
     momentS !== null && atS - momentS <= silenceLimitS();
 
@@ -96,7 +101,7 @@ export function createHearing(): Hearing {
       if (values === 0) return;
       if (lastReadingS !== null) {
         const gapS = (atS - lastReadingS) / outcomes.length;
-        intervalS = intervalS === 0 ? gapS : intervalS + 0.2 * (gapS - intervalS);
+        intervalS = intervalS === null ? gapS : intervalS + 0.2 * (gapS - intervalS);
       }
       lastReadingS = atS;
       recent = [...recent.filter((entry) => atS - entry.atS < rateWindowS), { atS, count: values }];

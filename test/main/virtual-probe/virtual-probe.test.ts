@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { type Clock, createVirtualProbe, createVirtualStill } from '#main';
+import { createLineReader } from '#shared-core';
+
+function spoken(seed: number, seconds: number, timeScale = 60): readonly string[] {
+  let nowS = 0;
+  const clock: Clock = { monotonicS: () => nowS, wallMs: () => 0 };
+  let text = '';
+  const still = createVirtualStill({ rig: 'glassBeads', seed, heated: true });
+  const send = (bytes: Uint8Array) => {
+    text += String.fromCharCode(...bytes);
+  };
+  const probe = createVirtualProbe({ still, clock, timeScale, send });
+  for (; nowS < seconds / timeScale; nowS += 0.025) probe.tick();
+  return text.split('\r\n').filter((line) => line !== '');
+}
+
+describe('createVirtualProbe', () => {
+  const lines = spoken(1, 3000);
+
+  test('speaks one line for each second of the still, but for its dropouts', () => {
+    expect(lines.length).toBeGreaterThan(2900);
+    expect(lines.length).toBeLessThanOrEqual(3000);
+  });
+
+  test('begins with the power-on value and then moves in steps of 1/16 °C', () => {
+    expect(lines[0]).toBe('head,85.0000,pot,85.0000');
+    const values = lines.flatMap((line) => line.split(',').map(Number).filter(Number.isFinite));
+    expect(values.every((value) => Number.isInteger(value * 16))).toBe(true);
+  });
+
+  test('is understood by the line reader, every line of it', () => {
+    const reader = createLineReader({
+      language: 'auto',
+      unit: '°C',
+      decimalComma: false,
+      pattern: null,
+    });
+    expect(lines.filter((line) => reader.read(line).rejections.length > 0)).toEqual([]);
+  });
+
+  test('says the same for the same seed and something else for another', () => {
+    expect(spoken(1, 600)).toEqual(lines.slice(0, spoken(1, 600).length));
+    expect(spoken(2, 600)).not.toEqual(spoken(1, 600));
+  });
+
+  test('brings vapour to the head: the head rises past 75 °C within the first 40 minutes', () => {
+    const reached = lines.findIndex((line, index) => index > 10 && Number(line.split(',')[1]) > 75);
+    expect(reached).toBeGreaterThan(300);
+    expect(reached).toBeLessThan(2400);
+  });
+});
