@@ -7,6 +7,7 @@ export {
   type ProbeFlaws,
   type ProbeSignal,
 } from './create-probe-signal.ts';
+export { heaterPowerForDripRateW, heaterPowerForRefluxW } from './heater-power.ts';
 export { pearFermentSetup } from './pear-ferment-setup.ts';
 export type { RandomSource } from './random-source.ts';
 export type {

@@ -1,0 +1,70 @@
+import { type BatchSetup, heaterPowerForDripRateW, type Rig } from '../column/index.ts';
+import { createRandom } from '../random/index.ts';
+import { type PlanRequest, usualPlanUncertainty } from './plan-request.ts';
+
+/** One way the plan's inputs may really be. */
+export interface PlanMember {
+  readonly setup: BatchSetup;
+  readonly collectW: number;
+}
+
+/**
+ * The inputs as stated, then pairs drawn on either side of them: what one run of a pair has too much, the other
+ * lacks, so that the middle of a small ensemble is hardly shifted by chance.
+ */
+export function planMembers(request: PlanRequest): readonly PlanMember[] {
+  const runs = request.runs ?? 48;
+  const random = createRandom('plan');
+  const members = [memberAt(request, [0, 0, 0, 0, 0])];
+  while (members.length < runs) {
+    const draw = [0, 1, 2, 3, 4].map(() => random.normal());
+    members.push(memberAt(request, draw));
+    members.push(
+      memberAt(
+        request,
+        draw.map((deviate) => -deviate),
+      ),
+    );
+  }
+  return members.slice(0, runs);
+}
+
+function memberAt(request: PlanRequest, draw: readonly number[]): PlanMember {
+  const { charge, rig, uncertainty = usualPlanUncertainty } = request;
+  const [plates = 0, loss = 0, heat = 0, strength = 0, pressure = 0] = draw;
+  const lossFactor = Math.exp(uncertainty.lossShare * loss);
+  const heatFactor = Math.exp(uncertainty.heatShare * heat);
+  const member: Rig = {
+    ...rig,
+    plates: clamp(rig.plates * Math.exp(uncertainty.platesShare * plates), 0, 40),
+    column: { ...rig.column, lossWPerK: clamp(rig.column.lossWPerK * lossFactor, 0, 5) },
+    head: { ...rig.head, lossWPerK: clamp(rig.head.lossWPerK * lossFactor, 0, 5) },
+    heater: { ...rig.heater, powerW: clamp(rig.heater.powerW * heatFactor, 1, 2000) },
+  };
+  return {
+    collectW: collectingW(request, member, heatFactor),
+    setup: {
+      charge: {
+        ...charge,
+        strengthAbv: clamp(charge.strengthAbv + uncertainty.strengthAbv * strength, 0.2, 95),
+      },
+      rig: member,
+      pressureKPa: clamp(request.pressureKPa + uncertainty.pressureKPa * pressure, 50, 110),
+      roomTemperatureC: request.roomTemperatureC ?? 20,
+      leastStrengthAbv: request.leastStrengthAbv,
+      stepS: 2,
+    },
+  };
+}
+
+/** A person who sets a drip rate makes up for unknown losses, and hits the rate as well as the heat is known. */
+function collectingW(request: PlanRequest, rig: Rig, heatFactor: number): number {
+  const { collect, roomTemperatureC = 20 } = request;
+  if (collect === undefined) return rig.heater.powerW;
+  if (collect.kind === 'heat') return collect.powerW * heatFactor;
+  return heaterPowerForDripRateW(rig, collect.mlPerMin * heatFactor, roomTemperatureC);
+}
+
+function clamp(value: number, low: number, high: number): number {
+  return Math.min(Math.max(value, low), high);
+}
