@@ -17,7 +17,7 @@ export const alarmCatalogue: Readonly<Record<Alarm, AlarmDefinition>> = {
     priority: 'high',
     act: 'Take the heat off and change the receiver.',
     consequence: 'Each further minute runs weaker distillate into the main fraction.',
-    onDelayS: 2,
+    onDelayS: 4,
     offDelayS: 20,
   },
   'over-limit': {

@@ -26,13 +26,16 @@ export const departureBlockS = 5;
  */
 export const departureThreshold = 11;
 
+/** A plateau may creep upwards: few plates and a weakening pot do that without its being the end. */
+const slowestRampKPerS = 0.06 / 60;
 const window = 72;
 const nothing: DepartureEvidence = { logLikelihoodRatio: 0, onsetS: 0, slopeKPerS: 0 };
 
 /**
  * Generalised likelihood ratio for a ramp in correlated noise. Blocks are whitened with the
- * correlation ρ, `w_j = (r_j − ρ r_(j−1))/(σ √(1 − ρ²))`, the ramp likewise; for each onset the best slope is
- * `Σ g w / Σ g²` and the log-likelihood gain `(Σ g w)² / (2 Σ g²)`, rises only.
+ * correlation ρ, `w_j = (r_j − ρ r_(j−1))/(σ √(1 − ρ²))`, the ramp g likewise; for each onset the best slope is
+ * `s = Σ g w / Σ g²` and the log-likelihood gain over a slope s0 that a plateau may have anyway
+ * `(s − s0)² Σ g² / 2`, for s > s0.
  *
  * Source: M. Basseville, I. V. Nikiforov, "Detection of Abrupt Changes" (1993), section 2.4.3, GLR for
  * unknown magnitude; from memory.
@@ -53,8 +56,9 @@ export function createDepartureDetector(): DepartureDetector {
         cross += ramp * (whitened[count - length + step - 1] as number);
         square += ramp * ramp;
       }
-      if (cross <= 0) continue;
-      const gain = (cross * cross) / (2 * square);
+      const excess = cross / square - slowestRampKPerS;
+      if (excess <= 0) continue;
+      const gain = (excess * excess * square) / 2;
       if (gain > best.logLikelihoodRatio) {
         best = {
           logLikelihoodRatio: gain,

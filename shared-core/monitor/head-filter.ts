@@ -21,11 +21,12 @@ export interface HeadFilter {
   restart(valueC: number): void;
   /** Lets one second pass. */
   predict(): void;
-  /** How far an observation lies from what was expected, in standard deviations. */
+  /** How far an observation lies from what was expected, in kelvin and in standard deviations. */
+  innovationK(valueC: number): number;
   surprise(valueC: number): number;
   correct(valueC: number): void;
-  /** Forgets how sure it was of level and rate, after something abrupt. */
-  loosen(): void;
+  /** Forgets how sure it was of level and rate, after a confirmed jump of this size [K]. */
+  loosen(jumpK: number): void;
   setNoise(noise: HeadNoise): void;
   state(): HeadState;
 }
@@ -34,11 +35,14 @@ export interface HeadFilter {
  * Variance the rate gains each second [(K/s)²/s]: a departing head bends from rest to some 1 K/min
  * within some four minutes, (0.015 K/s)² over 225 s.
  */
-const ratePowerPerS = 1e-6;
+const ratePowerPerS = 2e-7;
 /** The level itself wanders a little with boil-up [K²/s]. */
 const levelPowerPerS = 2e-5;
 /** A bend does not go on for ever: rates decay over this time [s]. */
 const ratePersistenceS = 900;
+
+/** A jump says about as much of a change of rate as if it had taken half a minute [1/s²]. */
+const jumpRatePerS2 = 1 / 30 ** 2;
 
 const size = 4;
 
@@ -113,13 +117,15 @@ export function createHeadFilter(lagTimeConstantS: number, initialNoise: HeadNoi
   return {
     restart,
     predict,
+    innovationK: (valueC) => valueC - (mean[2] as number) - (mean[3] as number),
     surprise: (valueC) =>
       (valueC - (mean[2] as number) - (mean[3] as number)) / Math.sqrt(innovationVariance()),
     correct,
-    loosen: () => {
-      covariance[0] = (covariance[0] as number) + 4;
-      covariance[5] = (covariance[5] as number) + 0.05 ** 2;
-      covariance[10] = (covariance[10] as number) + 1;
+    loosen: (jumpK) => {
+      const square = jumpK * jumpK;
+      covariance[0] = (covariance[0] as number) + square;
+      covariance[5] = (covariance[5] as number) + square * jumpRatePerS2;
+      covariance[10] = (covariance[10] as number) + square;
     },
     setNoise,
     state: () => ({

@@ -33,8 +33,9 @@ export interface HeadTracker {
 
 /** e-folding time of a first-order lag from its time to 90 %. */
 const perT90 = 1 / Math.LN10;
-/** Further off than this, an observation is set aside until the next one confirms it. */
+/** Further off than this, an observation is set aside until the next two confirm it. */
 const surpriseLimit = 4.5;
+const confirmations = 3;
 const forgetAfterS = 30;
 
 export function createHeadTracker(settings: RunSettings): HeadTracker {
@@ -46,21 +47,20 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
   let surprises = 0;
   let surpriseSign = 0;
 
-  const use = (timeS: number, valueC: number, abrupt: boolean): boolean => {
+  const use = (timeS: number, valueC: number): boolean => {
     if (!started || timeS - lastUsedS > forgetAfterS) {
       filter.restart(valueC);
       started = true;
       return true;
     }
-    if (abrupt) filter.loosen();
     const surprise = filter.surprise(valueC);
     if (Math.abs(surprise) < surpriseLimit) {
       surprises = 0;
     } else {
       surprises = Math.sign(surprise) === surpriseSign ? surprises + 1 : 1;
       surpriseSign = Math.sign(surprise);
-      if (surprises < 2) return false;
-      filter.loosen();
+      if (surprises < confirmations) return false;
+      filter.loosen(filter.innovationK(valueC));
     }
     filter.correct(valueC);
     return true;
@@ -83,7 +83,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
         potC: around.potC,
       });
       let observedC: number | null = null;
-      if (verdict.accepted !== null && use(timeS, verdict.accepted.value, verdict.abrupt)) {
+      if (verdict.accepted !== null && use(timeS, verdict.accepted.value)) {
         observedC = verdict.accepted.value;
         lastUsedS = timeS;
         if (around.holding) {

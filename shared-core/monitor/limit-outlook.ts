@@ -22,6 +22,15 @@ const leastDepartureK = 0.25;
 /** After an upset the head must have been back for so long before its rate is believed [s]. */
 const settleS = 30;
 
+/** Vapour that comes back after an upset drives the bulb faster than any departure does [K/s]. */
+const fastestDepartureKPerS = 5 / 60;
+/**
+ * An expectation alone would call on every lucky second of noise: it must also be nearly sure that the
+ * limit comes within this many reaction times.
+ */
+const soon = 3;
+const soonSurety = 0.95;
+
 export function judgeLimit(
   head: HeadState,
   plateau: PlateauView,
@@ -42,8 +51,12 @@ export function judgeLimit(
     aboveLevelK > Math.max(leastDepartureK, 3 * nowSdK) &&
     (plateau.departedS !== null || aboveLevelK > 0.6);
   const settled = plateau.recededSinceS === null && plateau.calmS >= settleS;
-  const rising = head.rateKPerS > 2 * head.rateSdKPerS;
-  const near = passed > 0.5 || (rising && passedWithinReaction > 0.5);
+  const rising = head.rateKPerS > 2 * head.rateSdKPerS && head.rateKPerS < fastestDepartureKPerS;
+  const passedSoon = normalCumulative(
+    (rate * soon * reactionTimeS - toGoK) /
+      Math.hypot(nowSdK, soon * reactionTimeS * head.rateSdKPerS),
+  );
+  const near = passed > 0.5 || (rising && passedWithinReaction > 0.5 && passedSoon > soonSurety);
   return {
     limitOnProbeC,
     passed,

@@ -44,9 +44,9 @@ export interface PlateauWatch {
 const calmRateKPerS = 0.012;
 const levelTimeConstantS = 180;
 const levelDelayBlocks = 12;
+const recallS = 60;
 /** The column still fills and the head still settles: the level follows before it is held against. */
 const settlingBlocksNeeded = 24;
-const slowestRampKPerS = 0.02 / 60;
 
 export function createPlateauWatch(): PlateauWatch {
   const detector = createDepartureDetector();
@@ -60,7 +60,9 @@ export function createPlateauWatch(): PlateauWatch {
   let undisturbedSinceS = 0;
   let departedS: number | null = null;
   let nowS = 0;
+  let returnAboveC = 0;
   let belowCount = 0;
+  let minuteAgo: number[] = [];
   let backCount = 0;
   let blockSum = 0;
   let blockCount = 0;
@@ -85,11 +87,14 @@ export function createPlateauWatch(): PlateauWatch {
   };
 
   const settle = ({ timeS, head, azeotropeC }: PlateauSecond): void => {
-    const near = head.vapourC > azeotropeC - 8;
-    const calm = near && Math.abs(head.rateKPerS) < calmRateKPerS;
+    // Far below the azeotrope only a long rest is believed to be vapour (pressure entered wrongly).
+    const near = head.vapourC > azeotropeC - 1.5;
+    const calmRate = near ? calmRateKPerS : calmRateKPerS / 4;
+    const calm = head.vapourC > azeotropeC - 8 && Math.abs(head.rateKPerS) < calmRate;
     calmSinceS = calm ? (calmSinceS ?? timeS) : null;
-    const patienceS = head.vapourC > azeotropeC - 1.5 ? 20 : 60;
-    const waited = bathedS !== null && timeS - bathedS > 150 && head.vapourC > azeotropeC - 1.5;
+    const patienceS = near ? 20 : 150;
+    const quiet = near && Math.abs(head.rateKPerS) < 3 * calmRateKPerS;
+    const waited = bathedS !== null && timeS - bathedS > 150 && quiet;
     if ((calmSinceS !== null && timeS - calmSinceS >= patienceS) || waited) {
       heldS = calmSinceS ?? timeS;
       levelC = head.vapourC;
@@ -97,25 +102,42 @@ export function createPlateauWatch(): PlateauWatch {
     }
   };
 
-  /** A drop below the level that noise cannot explain, with its way back. */
-  const followRecession = ({ timeS, observedC, head, noise, limitC }: PlateauSecond): void => {
-    if (levelC === null || observedC === null) return;
-    const reference = Math.min(levelC, limitC);
-    const dropK = Math.max(0.7, 4 * Math.hypot(noise.whiteSdK, noise.slowSdK));
-    const below = observedC < reference - dropK;
-    belowCount = below ? belowCount + 1 : 0;
+  /**
+   * A drop that noise cannot explain, below the held level or below where the head was a minute ago
+   * (in the tail it stands well above that level), with its way back.
+   */
+  const followRecession = (input: PlateauSecond): void => {
+    const { timeS, observedC, head, noise, azeotropeC, limitC } = input;
+    if (levelC === null) return;
+    const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
     if (recededSinceS === null) {
+      minuteAgo.push(head.bulbC);
+      if (minuteAgo.length > recallS) minuteAgo.shift();
+      if (observedC === null) return;
+      const heldC = Math.min(levelC, limitC) - Math.max(0.7, 4 * noiseSdK);
+      const recentC = (minuteAgo[0] as number) - Math.max(1.2, 6 * noiseSdK);
+      const below = observedC < Math.max(heldC, recentC);
+      belowCount = below ? belowCount + 1 : 0;
       if (belowCount < 3) return;
       recededSinceS = timeS - 3;
+      returnAboveC = Math.max(heldC, recentC);
       backCount = 0;
       upset(timeS);
       return;
     }
     undisturbedSinceS = timeS;
-    const back = observedC > reference - dropK && head.rateKPerS < 0.03;
-    backCount = back ? backCount + 1 : 0;
-    if (backCount >= 8) {
+    if (observedC === null) return;
+    // Without vapour the bulb can only cool: one that rests or rises at the boiling point is in vapour again.
+    const wet = observedC > azeotropeC - Math.max(1.2, 5 * noiseSdK);
+    const holds = wet && head.rateKPerS > -0.006 && head.rateKPerS < 0.03;
+    backCount = holds ? backCount + 1 : 0;
+    if (backCount >= (observedC > returnAboveC ? 8 : 25)) {
       recededSinceS = null;
+      minuteAgo = [];
+      if (observedC <= returnAboveC) {
+        levelC = head.bulbC;
+        settlingBlocks = 0;
+      }
       upset(timeS);
     }
   };
@@ -146,8 +168,7 @@ export function createPlateauWatch(): PlateauWatch {
     detector.see(timeS, meanC - levelC, Math.sqrt(variance), correlation * share);
     const evidence = detector.evidence();
     if (departedS === null) {
-      const fired = evidence.logLikelihoodRatio > departureThreshold;
-      if (fired && evidence.slopeKPerS > slowestRampKPerS) departedS = timeS;
+      if (evidence.logLikelihoodRatio > departureThreshold) departedS = timeS;
     } else if (evidence.logLikelihoodRatio < 1) {
       departedS = null;
     }

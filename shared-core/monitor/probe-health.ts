@@ -19,8 +19,6 @@ export interface HeadExpectation {
 export interface HealthVerdict {
   /** The observation the staging may use, if any. */
   readonly accepted: BinnedSecond | null;
-  /** True when the accepted observation follows an abrupt but believable change. */
-  readonly abrupt: boolean;
   /** Size of a step that was put down to the probe in this second [K]; 0 otherwise. */
   readonly probeStepK: number;
   readonly fault: ProbeFault | null;
@@ -92,28 +90,22 @@ export function createProbeHealth(): ProbeHealth {
       : slack + fastestRiseKPerS * gapS;
     const believable = change <= riseLimit && change >= -(slack + fastestFallKPerS * gapS);
     if (believable) {
-      const abrupt = from !== null && Math.abs(change) > slack;
       pending = null;
-      return accept(timeS, binned, abrupt, 0);
+      return accept(timeS, binned, 0);
     }
     jumps += 1;
     const same = pending !== null && Math.abs(binned.value - pending.valueC) < slack;
     pending = { valueC: binned.value, count: same && pending !== null ? pending.count + 1 : 1 };
     if (pending.count < confirmSeconds) {
-      return { accepted: null, abrupt: false, probeStepK: 0, fault: null };
+      return { accepted: null, probeStepK: 0, fault: null };
     }
     pending = null;
     const byProbe = change > 0 && abovePlateau;
     if (byProbe) stepUntilS = timeS + stepHoldS;
-    return accept(timeS, binned, true, byProbe ? change : 0);
+    return accept(timeS, binned, byProbe ? change : 0);
   };
 
-  const accept = (
-    timeS: number,
-    binned: BinnedSecond,
-    abrupt: boolean,
-    probeStepK: number,
-  ): HealthVerdict => {
+  const accept = (timeS: number, binned: BinnedSecond, probeStepK: number): HealthVerdict => {
     if (lastGoodS !== null && timeS > lastGoodS) {
       const gap = Math.min(timeS - lastGoodS, 4 * intervalS + 1);
       intervalS += 0.2 * (gap - intervalS);
@@ -121,7 +113,7 @@ export function createProbeHealth(): ProbeHealth {
     lastGoodS = timeS;
     lastValueC = binned.value;
     badSinceGood = 0;
-    return { accepted: binned, abrupt, probeStepK, fault: null };
+    return { accepted: binned, probeStepK, fault: null };
   };
 
   return {
@@ -134,7 +126,7 @@ export function createProbeHealth(): ProbeHealth {
       if (binned !== null) linkLost = false;
       const verdict =
         binned === null
-          ? { accepted: null, abrupt: false, probeStepK: 0, fault: null }
+          ? { accepted: null, probeStepK: 0, fault: null }
           : judgeValue(timeS, binned, expected);
       const value = verdict.accepted?.value ?? null;
       if (value !== null) {

@@ -37,6 +37,7 @@ const tail = 5;
 const tailReceded = 6;
 const coolDown = 7;
 const stateCount = 8;
+const recededStates = [firstReceded, mainReceded, tailReceded, coolDown] as const;
 const stageOfState = [0, 1, 1, 2, 2, 3, 3, 4] as const;
 
 /** Seconds stand for so much less than independent evidence: noise is correlated over 10–20 s. */
@@ -77,10 +78,10 @@ export function createStageFilter(): StageFilter {
     move(firstReceded, first, 1 / 60);
     move(mainReceded, main, 1 / 60);
     move(tailReceded, tail, 1 / 60);
-    const ending = endingHazardPerS(evidence);
+    const ending = endingHazardPerS(evidence, absenceS);
     move(firstReceded, coolDown, ending);
     move(mainReceded, coolDown, ending);
-    move(tailReceded, coolDown, ending);
+    move(tailReceded, coolDown, endingHazardPerS(evidence, absenceInTailS));
     belief.set(next);
   };
 
@@ -91,16 +92,17 @@ export function createStageFilter(): StageFilter {
     const inBand = Math.max(1e-6, (1 - belowBand) * (1 - overLimit));
     const floor = 1e-6;
     likelihood.fill(floor);
-    likelihood[warmUp] = floor + (evidence.bathed ? belowBand / 200 : 1 / 60);
-    // The first vapour through a dry column is weak: the first fraction may start above the limit.
-    likelihood[first] = floor + (1 - belowBand) / 4;
-    likelihood[main] = floor + inBand / 4;
-    likelihood[tail] = floor + overLimit / 4;
-    const receded = floor + belowBand / 60;
-    likelihood[firstReceded] = receded;
-    likelihood[mainReceded] = receded;
-    likelihood[tailReceded] = receded;
-    likelihood[coolDown] = floor + (aboveAzeotropeK < -3 ? belowBand / 60 : 0);
+    if (evidence.recededForS > 0) {
+      // The head cools through any temperature once vapour has left it.
+      for (const state of recededStates) likelihood[state] = 1 / 60;
+    } else {
+      likelihood[warmUp] = floor + (evidence.bathed ? belowBand / 200 : 1 / 60);
+      // The first vapour through a dry column is weak: the first fraction may start above the limit.
+      likelihood[first] = floor + (1 - belowBand) / 4;
+      likelihood[main] = floor + inBand / 4;
+      likelihood[tail] = floor + overLimit / 4;
+      for (const state of recededStates) likelihood[state] = floor + belowBand / 60;
+    }
     let sum = 0;
     for (let state = 0; state < stateCount; state += 1) {
       const mass = (belief[state] as number) * (likelihood[state] as number) ** temper;
@@ -153,9 +155,15 @@ export function createStageFilter(): StageFilter {
   };
 }
 
-/** Heat taken away comes back within two minutes as a rule; after a heat-off mark it is meant. */
-function endingHazardPerS({ recededForS, heat }: StageEvidence): number {
+/**
+ * Heat taken away for two minutes needs some five until vapour is back; in the tail a wrong end costs
+ * nothing, so less patience is needed. After a heat-off mark the end is meant.
+ */
+const absenceS = 420;
+const absenceInTailS = 240;
+
+function endingHazardPerS({ recededForS, heat }: StageEvidence, patienceS: number): number {
   if (heat === 'off') return recededForS > 20 ? 1 / 30 : 1e-4;
-  if (recededForS < 200) return 1e-5;
-  return Math.min(0.2, (recededForS - 200) / 6000);
+  if (recededForS < patienceS) return 1e-6;
+  return Math.min(0.2, (recededForS - patienceS) / 3000);
 }

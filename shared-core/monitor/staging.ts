@@ -79,7 +79,7 @@ export function createStaging(
       bias,
       plateau,
       outlook,
-      heatOffArmed: belowLimitForS >= 20,
+      heatOffArmed: belowLimitForS >= 60,
       overLimitForS,
       firstFraction: firstFractionProgress(
         settings.firstFraction,

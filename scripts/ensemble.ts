@@ -1,0 +1,59 @@
+/**
+ * Measures the monitor against simulated runs whose parameters it is not told.
+ *
+ * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list]
+ */
+import process from 'node:process';
+import { parseArgs } from 'node:util';
+import { drawRun } from './ensemble/draw-run.ts';
+import { fixedRuleCalls, fixedRules } from './ensemble/fixed-rules.ts';
+import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
+import { simulateRun } from './ensemble/simulate-run.ts';
+import { callLine, summariseScores } from './ensemble/summary.ts';
+import { readTruth } from './ensemble/truth.ts';
+
+const { values: options } = parseArgs({
+  options: {
+    runs: { type: 'string', default: '500' },
+    seed: { type: 'string', default: '1' },
+    list: { type: 'boolean', default: false },
+  },
+});
+const runs = Number(options.runs);
+
+const scores: RunScore[] = [];
+const ruleCalls = new Map<string, CallScore[]>(fixedRules.map(({ name }) => [name, []]));
+let withMain = 0;
+
+for (let index = 0; index < runs; index += 1) {
+  const run = simulateRun(drawRun(`${options.seed}/${index}`));
+  const truth = readTruth(run);
+  const score = scoreRun(run, truth);
+  scores.push(score);
+  if (truth.mainFromS !== null) withMain += 1;
+  for (const rule of fixedRules) {
+    ruleCalls.get(rule.name)?.push(scoreCalls(run, truth, fixedRuleCalls(rule, run)));
+  }
+  if (options.list) {
+    const { call } = score;
+    const { plates, refluxRatio, flaws, settings } = run.drawn;
+    console.log(
+      `${index} N ${plates.toFixed(1)} R ${refluxRatio.toFixed(1)} P ${settings.pressure.pressureKPa.toFixed(0)} bias ${flaws.biasK?.toFixed(2)} main ${truth.mainFromS}–${truth.limitS} lead ${call.leadS} false ${call.falseCalls}${call.missed ? ' MISSED' : ''} agree ${(100 * score.stageAgreement).toFixed(1)} alarms/h ${score.alarmsPerHour.toFixed(1)} verdict ${score.mainAgrees} forecasts ${score.forecasts.map((item) => `${item.signedError.toFixed(2)}${item.covered ? '' : '!'}`).join(' ')}`,
+    );
+  }
+  if (process.stderr.isTTY) process.stderr.write(`\r${index + 1} of ${runs} runs`);
+}
+
+const plateauHours = scores.reduce((sum, { plateauHours: hours }) => sum + hours, 0);
+console.log(
+  `${runs} runs, seed ${options.seed}: ${withMain} with a main fraction, ${plateauHours.toFixed(0)} plateau-hours`,
+);
+console.log(
+  callLine(
+    'this monitor',
+    scores.map(({ call }) => call),
+    plateauHours,
+  ),
+);
+for (const [name, calls] of ruleCalls) console.log(callLine(name, calls, plateauHours));
+for (const line of summariseScores(scores)) console.log(line);

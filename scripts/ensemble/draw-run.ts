@@ -1,0 +1,154 @@
+import {
+  type BatchEvent,
+  type BatchSetup,
+  createRandom,
+  defaultRunSettings,
+  type ProbeFlaws,
+  type Random,
+  type RunSettings,
+  teachingRigs,
+} from '#shared-core';
+
+/** One run of the ensemble: the true still, the true probe, and what the monitor is told of them. */
+export interface DrawnRun {
+  readonly setup: BatchSetup;
+  readonly flaws: ProbeFlaws;
+  readonly settings: RunSettings;
+  readonly sampleEveryS: number;
+  readonly marksHeat: boolean;
+  /** Interval of volume readings [s]; null when nobody reads the receiver. */
+  readonly volumeEveryS: number | null;
+  readonly plates: number;
+  readonly refluxRatio: number;
+}
+
+/** Heat that one mL/min of strong distillate needs: 38.6 kJ/mol over 58.4 mL/mol [W·min/mL]. */
+const wattPerMlPerMin = 11;
+
+const between = (random: Random, low: number, high: number): number =>
+  low + (high - low) * random.uniform();
+
+/**
+ * Draws a run. The monitor gets none of these numbers: only a barometer reading, the charge as measured,
+ * and its default lag, whatever the true one is.
+ */
+export function drawRun(seed: number | string): DrawnRun {
+  const random = createRandom(`ensemble ${seed}`);
+  const plates = between(random, 2, 9);
+  const refluxRatio = between(random, 0.8, 5);
+  const pressureKPa = between(random, 70, 104);
+  const strengthAbv = between(random, 6, 15);
+  const volumeMl = between(random, 250, 500);
+  const distillateW = wattPerMlPerMin * between(random, 0.6, 2);
+  const lossShare = between(random, 0.2, 1);
+  const lossRefluxRatio = refluxRatio * lossShare;
+  const columnDutyW = distillateW * lossRefluxRatio;
+  const boilUpW = distillateW * (1 + refluxRatio);
+  const holdUpMl = between(random, 0.3, 1) * plates;
+  const { simpleHead: base } = teachingRigs;
+  const rig = {
+    ...base,
+    description: `${plates.toFixed(1)} plates, reflux ${refluxRatio.toFixed(1)}`,
+    plates,
+    column: {
+      heatCapacityJPerK: between(random, 60, 200),
+      lossWPerK: (0.85 * columnDutyW) / 62,
+      holdUpMl,
+      drainS: between(random, 5, 15),
+    },
+    head: { ...base.head, lossWPerK: (0.15 * columnDutyW) / 62 },
+    bulb: { wetT90S: between(random, 3, 30), dryT90S: between(random, 60, 120) },
+    heater: {
+      powerW: boilUpW + base.flask.lossWPerK * 75,
+      timeConstantS: between(random, 20, 90),
+    },
+    returnedFraction: (refluxRatio - lossRefluxRatio) / (1 + refluxRatio - lossRefluxRatio),
+  };
+  const schedule = drawSchedule(random, rig.heater.powerW, volumeMl, distillateW);
+  const noiseK = between(random, 0.02, 0.2);
+  const slowShare = between(random, 0.2, 0.9);
+  const flaws: ProbeFlaws = {
+    random: random.fork('probe'),
+    whiteNoiseK: noiseK * Math.sqrt(1 - slowShare),
+    slowNoiseK: noiseK * Math.sqrt(slowShare),
+    slowNoiseS: between(random, 10, 20),
+    biasK: between(random, -0.3, 0.3),
+    driftKPerHour: between(random, -0.05, 0.05),
+    quantumK: random.uniform() < 0.5 ? 1 / 16 : random.uniform() < 0.5 ? 0.1 : 0,
+    dropoutsPerHour: between(random, 0, 3),
+    dropoutS: between(random, 3, 20),
+    spikesPerHour: between(random, 0, 6),
+    spikeK: between(random, 2, 30),
+    powerOnReadings: random.integer(0, 2),
+    resetsOnDropout: random.uniform() < 0.3,
+  };
+  const barometerSdKPa = 0.3;
+  const settings: RunSettings = {
+    ...defaultRunSettings,
+    charge: {
+      volumeMl,
+      strengthAbv: Math.max(1, strengthAbv + 0.4 * random.normal()),
+      standardUncertaintyAbv: 0.5,
+    },
+    pressure: {
+      pressureKPa: pressureKPa + barometerSdKPa * random.normal(),
+      standardUncertaintyKPa: barometerSdKPa,
+      source: 'barometer',
+      altitudeM: null,
+    },
+    attentionCheckS: null,
+  };
+  return {
+    setup: {
+      charge: { volumeMl, strengthAbv },
+      rig,
+      pressureKPa: [
+        { timeS: 0, pressureKPa },
+        { timeS: 20_000, pressureKPa: pressureKPa + between(random, -0.3, 0.3) },
+      ],
+      roomTemperatureC: between(random, 16, 26),
+      schedule,
+    },
+    flaws,
+    settings,
+    sampleEveryS: random.uniform() < 0.7 ? 1 : random.integer(2, 5),
+    marksHeat: random.uniform() < 0.5,
+    volumeEveryS: random.uniform() < 0.5 ? null : between(random, 240, 480),
+    plates,
+    refluxRatio,
+  };
+}
+
+/** Heat on from cold, stronger until it boils; then taken away two to four times; a draught or two. */
+function drawSchedule(
+  random: Random,
+  powerW: number,
+  volumeMl: number,
+  distillateW: number,
+): readonly BatchEvent[] {
+  const heatUpW = powerW * between(random, 1, 1.6);
+  const boilsAtS = (volumeMl * 4.1 * 72) / (heatUpW * 0.9);
+  const plateauS = (60 * 0.06 * volumeMl * 11) / distillateW;
+  const events: BatchEvent[] = [
+    { timeS: 0, kind: 'heat-on', powerW: heatUpW },
+    { timeS: boilsAtS, kind: 'heat-eased', powerW },
+  ];
+  let timeS = boilsAtS * 0.5;
+  const removals = random.integer(2, 4);
+  for (let index = 0; index < removals; index += 1) {
+    timeS += between(random, 0.2, 1) * ((boilsAtS * 0.5 + 1.2 * plateauS) / removals);
+    const goneS = between(random, 20, 120);
+    events.push({ timeS, kind: 'heat-removed' }, { timeS: timeS + goneS, kind: 'heat-returned' });
+    timeS += goneS + 60;
+  }
+  const draughts = random.integer(0, 2);
+  for (let index = 0; index < draughts; index += 1) {
+    events.push({
+      timeS: boilsAtS + between(random, 0.1, 1) * plateauS,
+      kind: 'draught',
+      durationS: between(random, 20, 90),
+      lossFactor: between(random, 1.2, 2),
+    });
+  }
+  return events.sort((a, b) => a.timeS - b.timeS);
+}

@@ -1,0 +1,147 @@
+import { analyseRun, type BatchState, type Stage, type Verdicts } from '#shared-core';
+import type { SimulatedRun } from './simulate-run.ts';
+import type { Truth } from './truth.ts';
+
+/** How a heat-off call of any rule compares with the truth. */
+export interface CallScore {
+  readonly calledS: number | null;
+  /** Calls while the limit was more than three reaction times and more than 2 % vol away. */
+  readonly falseCalls: number;
+  readonly missed: boolean;
+  /** Seconds before the limit; negative when late. */
+  readonly leadS: number | null;
+  /** Distillate below the limit before the call, as a share of the main fraction's volume. */
+  readonly weakShare: number | null;
+  /** Ethanol of the main fraction that would still have come when the person has reacted; and at the call. */
+  readonly lostShare: number | null;
+  readonly lostShareAtCall: number | null;
+}
+
+const lateToleranceS = 120;
+const farAbv = 2;
+
+/** A heat-off call and when it was taken back. */
+export interface Call {
+  readonly raisedS: number;
+  readonly clearedS: number | null;
+}
+
+/** Scores the heat-off calls of a rule. */
+export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call[]): CallScore {
+  const { reactionTimeS } = run.drawn.settings;
+  const none = { leadS: null, weakShare: null, lostShare: null, lostShareAtCall: null };
+  const heated = calls.filter(({ raisedS }) => raisedS < run.heatOffS);
+  if (truth.limitS === null || truth.mainFromS === null) {
+    return { ...none, calledS: heated[0]?.raisedS ?? null, falseCalls: 0, missed: false };
+  }
+  const { limitS, mainFromS } = truth;
+  const early = heated.filter(
+    ({ raisedS }) =>
+      raisedS < limitS - 3 * reactionTimeS &&
+      (run.samples[raisedS]?.headVapourStrengthAbv ?? 0) >
+        run.drawn.settings.leastStrengthAbv + farAbv,
+  );
+  // The call that stands at the limit, or the first one after it.
+  const call = heated.find(({ clearedS }) => clearedS === null || clearedS > limitS);
+  const calledS = call?.raisedS ?? null;
+  const missed = calledS === null || calledS > limitS + lateToleranceS;
+  if (calledS === null) return { ...none, calledS, falseCalls: early.length, missed };
+  const at = (timeS: number): BatchState =>
+    run.samples[Math.min(run.samples.length - 1, Math.round(timeS))] as BatchState;
+  const mainMl = at(limitS).aboveLimitMl - at(mainFromS).aboveLimitMl;
+  const mainMol = at(limitS).aboveLimitEthanolMol - at(mainFromS).aboveLimitEthanolMol;
+  const lostAfter = (timeS: number): number =>
+    Math.max(
+      0,
+      at(limitS).aboveLimitEthanolMol - at(Math.min(timeS, limitS)).aboveLimitEthanolMol,
+    ) / mainMol;
+  return {
+    calledS,
+    falseCalls: early.length,
+    missed,
+    leadS: limitS - calledS,
+    weakShare:
+      Math.max(0, at(calledS).belowLimitMl - at(Math.min(limitS, calledS)).belowLimitMl) / mainMl,
+    lostShare: lostAfter(calledS + reactionTimeS),
+    lostShareAtCall: lostAfter(calledS),
+  };
+}
+
+/** One forecast compared with the truth, at a share of the plateau. */
+export interface ForecastScore {
+  readonly plateauShare: number;
+  readonly covered: boolean;
+  /** |forecast − truth| as a share of what remained. */
+  readonly relativeError: number;
+  readonly signedError: number;
+  readonly withVolumes: boolean;
+}
+
+export interface RunScore {
+  readonly call: CallScore;
+  readonly plateauHours: number;
+  readonly stageAgreement: number;
+  readonly wentBackward: boolean;
+  readonly forecasts: readonly ForecastScore[];
+  readonly alarmsPerHour: number;
+  readonly falseProbeFaults: number;
+  readonly mainAgrees: boolean;
+  readonly verdicts: Verdicts;
+}
+
+const order: readonly Stage[] = ['warm-up', 'first-fraction', 'main-fraction', 'tail', 'cool-down'];
+
+export function scoreRun(run: SimulatedRun, truth: Truth): RunScore {
+  const verdicts = analyseRun(run.drawn.settings, run.inputs, run.endS);
+  const calls = verdicts.alarms.filter(({ alarm }) => alarm === 'plateau-departure');
+  const over = verdicts.alarms.filter(({ alarm }) => alarm === 'over-limit');
+  const heatOff = [...calls, ...over].sort((a, b) => a.raisedS - b.raisedS);
+  let agree = 0;
+  for (let timeS = 0; timeS <= run.endS; timeS += 1) {
+    if (calledStage(verdicts, timeS) === truth.stages[timeS]) agree += 1;
+  }
+  const indices = verdicts.stages.map(({ stage }) => order.indexOf(stage));
+  const plateauS = truth.mainFromS === null ? 0 : (truth.limitS ?? run.heatOffS) - truth.mainFromS;
+  const normalHours = (truth.limitS ?? run.heatOffS) / 3600;
+  const normal = verdicts.alarms.filter(
+    ({ raisedS }) => raisedS < (truth.limitS ?? run.heatOffS) + 60,
+  );
+  return {
+    call: scoreCalls(run, truth, heatOff),
+    plateauHours: plateauS / 3600,
+    stageAgreement: agree / (run.endS + 1),
+    wentBackward: indices.some((index, at) => at > 0 && index <= (indices[at - 1] ?? -1)),
+    forecasts: scoreForecasts(run, truth, verdicts),
+    alarmsPerHour: normal.length / normalHours,
+    falseProbeFaults: verdicts.alarms.filter(({ alarm }) => alarm === 'probe-fault').length,
+    mainAgrees: verdicts.verdict.mainFraction === (truth.mainFromS !== null),
+    verdicts,
+  };
+}
+
+export function calledStage(verdicts: Verdicts, timeS: number): Stage {
+  let called: Stage = 'warm-up';
+  for (const { stage, fromS } of verdicts.stages) if (fromS <= timeS) called = stage;
+  return called;
+}
+
+function scoreForecasts(run: SimulatedRun, truth: Truth, verdicts: Verdicts): ForecastScore[] {
+  const { mainFromS, limitS } = truth;
+  if (mainFromS === null || limitS === null || limitS - mainFromS < 600) return [];
+  return [0.25, 0.5, 0.75].flatMap((plateauShare) => {
+    const atS = mainFromS + plateauShare * (limitS - mainFromS);
+    const made = verdicts.forecasts.filter(({ madeS }) => madeS <= atS);
+    const forecast = made[made.length - 1]?.mainFractionEndS ?? null;
+    if (forecast === null) return [];
+    const signedError = (forecast.value - limitS) / (limitS - atS);
+    return [
+      {
+        plateauShare,
+        covered: forecast.low <= limitS && limitS <= forecast.high,
+        relativeError: Math.abs(signedError),
+        signedError,
+        withVolumes: run.drawn.volumeEveryS !== null,
+      },
+    ];
+  });
+}

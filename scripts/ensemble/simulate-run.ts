@@ -1,0 +1,76 @@
+import {
+  type BatchState,
+  createBatchSimulation,
+  createProbeSignal,
+  type RunInput,
+} from '#shared-core';
+import type { DrawnRun } from './draw-run.ts';
+
+/** What truly happened, second by second, and what the probe and the person reported. */
+export interface SimulatedRun {
+  readonly drawn: DrawnRun;
+  readonly samples: readonly BatchState[];
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+  /** Heat taken off for good. */
+  readonly heatOffS: number;
+}
+
+const longestS = 6 * 3600;
+const coolDownS = 900;
+/** The run goes on well past any limit, as if nobody listened; then the heat is taken off. */
+const endsBelowAbv = 45;
+
+export function simulateRun(drawn: DrawnRun): SimulatedRun {
+  const still = createBatchSimulation(drawn.setup);
+  const samples: BatchState[] = [still.state];
+  let heatOffS = longestS;
+  let weakSinceS: number | null = null;
+  for (let timeS = 1; timeS <= Math.min(longestS, heatOffS + coolDownS); timeS += 1) {
+    still.advance(timeS);
+    const { state } = still;
+    samples.push(state);
+    if (timeS >= heatOffS) continue;
+    const weak = state.vapourAtHead && state.headVapourStrengthAbv < endsBelowAbv;
+    weakSinceS = weak ? (weakSinceS ?? timeS) : null;
+    const dry = state.potVolumeMl < 0.15 * drawn.setup.charge.volumeMl;
+    const lasted = weakSinceS !== null && timeS - weakSinceS > 600;
+    if (lasted || dry || timeS === longestS - coolDownS) {
+      heatOffS = timeS;
+      still.applyEvent({ kind: 'heat-off' });
+    }
+  }
+  return {
+    drawn,
+    samples,
+    inputs: report(drawn, samples, heatOffS),
+    endS: samples.length - 1,
+    heatOffS,
+  };
+}
+
+function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: number): RunInput[] {
+  const probe = createProbeSignal(drawn.flaws);
+  const inputs: RunInput[] = [];
+  let markId = 0;
+  const mark = (timeS: number, body: Extract<RunInput, { kind: 'mark' }>['mark']): void => {
+    markId += 1;
+    inputs.push({ kind: 'mark', timeS, markId, mark: body });
+  };
+  let nextVolumeS = drawn.volumeEveryS ?? Number.POSITIVE_INFINITY;
+  if (drawn.marksHeat) mark(0, { type: 'heat-on' });
+  for (const { timeS, bulbTemperatureC, distillateVolumeMl } of samples) {
+    if (drawn.marksHeat && timeS === heatOffS) mark(timeS, { type: 'heat-off' });
+    if (timeS >= nextVolumeS) {
+      nextVolumeS += drawn.volumeEveryS ?? 0;
+      // A measuring cylinder is read to half a millilitre.
+      const volumeMl = Math.round(2 * distillateVolumeMl) / 2;
+      if (volumeMl > 0) mark(timeS, { type: 'volume-read', volumeMl });
+    }
+    if (timeS % drawn.sampleEveryS !== 0) continue;
+    const value = probe.read(timeS, bulbTemperatureC);
+    if (value === null) continue;
+    inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+  }
+  return inputs;
+}

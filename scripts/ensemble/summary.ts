@@ -1,0 +1,68 @@
+import type { CallScore, RunScore } from './score-run.ts';
+
+/** The value below which this share of the (finite) values lies; NaN when there are none. */
+export function quantile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
+}
+
+const present = (values: readonly (number | null)[]): number[] =>
+  values.filter((value): value is number => value !== null);
+
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
+/** One line of the heat-off table. */
+export function callLine(name: string, calls: readonly CallScore[], plateauHours: number): string {
+  const falseCalls = calls.reduce((sum, call) => sum + call.falseCalls, 0);
+  const weak = present(calls.map(({ weakShare }) => weakShare));
+  const lost = present(calls.map(({ lostShare }) => lostShare));
+  const lostAtCall = present(calls.map(({ lostShareAtCall }) => lostShareAtCall));
+  const lead = present(calls.map(({ leadS }) => leadS));
+  return [
+    name.padEnd(18),
+    `missed ${calls.filter(({ missed }) => missed).length}`.padEnd(11),
+    `false/100 h ${((100 * falseCalls) / plateauHours).toFixed(1)}`.padEnd(18),
+    `weak before call: median ${percent(quantile(weak, 0.5))}, 95th ${percent(quantile(weak, 0.95))}`.padEnd(
+      46,
+    ),
+    `lost early: median ${percent(quantile(lost, 0.5))} (at the call ${percent(quantile(lostAtCall, 0.5))})`.padEnd(
+      44,
+    ),
+    `lead 5/50/95th ${[0.05, 0.5, 0.95].map((share) => quantile(lead, share).toFixed(0)).join('/')} s`,
+  ].join('  ');
+}
+
+/** Everything else, one figure a line. */
+export function summariseScores(scores: readonly RunScore[]): readonly string[] {
+  const agreement = scores.map(({ stageAgreement }) => stageAgreement);
+  const lines = [
+    `stage agreement: mean ${percent(mean(agreement))}, 5th percentile ${percent(quantile(agreement, 0.05))}`,
+    `runs in which a stage moved backward: ${scores.filter(({ wentBackward }) => wentBackward).length}`,
+    `main-fraction verdict agrees with the truth in ${scores.filter(({ mainAgrees }) => mainAgrees).length} of ${scores.length}`,
+    `alarms per hour up to the heat-off: mean ${mean(scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(2)}, largest ${Math.max(...scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(1)}`,
+  ];
+  for (const withVolumes of [false, true]) {
+    for (const share of [0.25, 0.5, 0.75]) {
+      const made = scores
+        .flatMap(({ forecasts }) => forecasts)
+        .filter((item) => item.plateauShare === share && item.withVolumes === withVolumes);
+      const covered = made.filter((item) => item.covered).length / made.length;
+      const error = quantile(
+        made.map(({ relativeError }) => relativeError),
+        0.5,
+      );
+      const signed = quantile(
+        made.map(({ signedError }) => signedError),
+        0.5,
+      );
+      lines.push(
+        `forecast at ${100 * share} % of the plateau ${withVolumes ? 'with' : 'without'} volume marks: n ${made.length}, 90 % interval covers ${percent(covered)}, median error ${percent(error)} (signed ${percent(signed)})`,
+      );
+    }
+  }
+  return lines;
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
