@@ -1,4 +1,5 @@
 export * from './clock/index.ts';
+export * from './export/index.ts';
 export * from './file-layer/index.ts';
 export * from './probe/index.ts';
 export * from './pseudo-terminal/index.ts';

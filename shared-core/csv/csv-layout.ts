@@ -1,4 +1,4 @@
-import type { WireUnit } from '../frame/index.ts';
+import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
 import { type ColumnRole, columnRole } from './column-title.ts';
@@ -28,23 +28,25 @@ export type LayoutProblem =
   | { readonly kind: 'no-time-column'; readonly titles: readonly string[] }
   | { readonly kind: 'no-head-column'; readonly titles: readonly string[] };
 
-/** Loggers put at most this many lines of remarks before the titles. */
-const mostPreambleRows = 60;
-
 /** Finds the columns from the first rows of a file. */
 export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutProblem> {
-  const dataIndex = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));
-  const firstData = rows[dataIndex];
-  if (firstData === undefined) {
-    const titles = rows[0]?.cells ?? [];
-    return fail(titles.length === 0 ? { kind: 'empty' } : { kind: 'no-time-column', titles });
-  }
-  const titleRow = titlesAbove(rows.slice(0, dataIndex), firstData);
-  const titles = firstData.cells.map((_, column) => titleRow?.cells[column] ?? '');
+  if (rows.length === 0) return fail({ kind: 'empty' });
+  const found = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));
+  const dataIndex = found === -1 ? rows.length : found;
+  const titleRow = titlesAbove(rows.slice(0, dataIndex));
+  const data = rows.slice(dataIndex);
+  const width = data[0]?.cells.length ?? titleRow?.cells.length ?? 0;
+  const titles = Array.from({ length: width }, (_, column) => titleRow?.cells[column] ?? '');
   const roles = titles.map((title) => columnRole(title));
-  const timeColumn = findTimeColumn(roles, firstData, titleRow === undefined);
+  const timeColumn = findTimeColumn(roles, data[0], titleRow === undefined);
   if (timeColumn === -1) return fail({ kind: 'no-time-column', titles });
-  const channels = nameChannels(roles, titles, timeColumn, titleRow === undefined);
+  const holding = roles.map((role, column) => {
+    // A second "t" beside the time is a temperature.
+    const isT = role.kind === 'time' && titles[column]?.trim().toLowerCase() === 't';
+    if (isT) return { kind: 'temperature', name: 't', unit: null } as const;
+    return role.kind === 'other' && !holdsNumbers(data, column) ? textColumn : role;
+  });
+  const channels = nameChannels(holding, titles, timeColumn, titleRow === undefined);
   if (!channels.some(({ channel }) => channel === 'head')) {
     return fail({ kind: 'no-head-column', titles });
   }
@@ -56,22 +58,32 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     channels,
     marksColumn: marksColumn === -1 ? null : marksColumn,
     // Rows between titles and readings may hold marks.
-    firstDataLine: titleRow === undefined ? firstData.line : titleRow.line + 1,
+    firstDataLine: titleRow === undefined ? (rows[0]?.line ?? 1) : titleRow.line + 1,
   });
 }
 
-/** A row with a time and a number beside it; remarks such as "Rate, 10" have no such row below. */
+/** A row with a time and another number; remarks such as "Rate, 10" have no such row below. */
 function looksLikeData(row: CsvRow, below: CsvRow | undefined): boolean {
-  const times = row.cells.filter((cell) => readTime(cell) !== undefined).length;
+  const hasTime = row.cells.some((cell) => readTime(cell) !== undefined);
+  const numbers = row.cells.filter((cell) => isNumber(cell) || readTime(cell) !== undefined);
   const isWhole = below === undefined || below.cells.length === row.cells.length;
-  return times >= 2 && isWhole;
+  return hasTime && numbers.length >= 2 && isWhole;
 }
 
+const isNumber = (cell: string) => readWireNumber(cell, true).kind === 'number';
+
+/** More of the column's cells hold numbers than hold text. */
+function holdsNumbers(data: readonly CsvRow[], column: number): boolean {
+  const filled = data.map(({ cells }) => cells[column] ?? '').filter((cell) => cell.trim() !== '');
+  return filled.filter(isNumber).length * 2 > filled.length;
+}
+
+const textColumn = { kind: 'text' } as const;
+
 /** The lowest row above the data without a number; titles may have a row of units under them. */
-function titlesAbove(above: readonly CsvRow[], data: CsvRow): CsvRow | undefined {
+function titlesAbove(above: readonly CsvRow[]): CsvRow | undefined {
   const candidates = above
-    .slice(-mostPreambleRows)
-    .filter(({ cells }) => cells.length >= Math.min(2, data.cells.length))
+    .filter(({ cells }) => cells.length >= 2)
     .filter(({ cells }) => cells.every((cell) => readTime(cell) === undefined));
   const last = candidates.at(-1);
   const before = candidates.at(-2);
@@ -90,10 +102,11 @@ function titlesAbove(above: readonly CsvRow[], data: CsvRow): CsvRow | undefined
 
 function findTimeColumn(
   roles: readonly ColumnRole[],
-  firstData: CsvRow,
+  firstData: CsvRow | undefined,
   isUntitled: boolean,
 ): number {
-  const readable = (column: number) => readTime(firstData.cells[column] ?? '') !== undefined;
+  const readable = (column: number) =>
+    firstData === undefined || readTime(firstData.cells[column] ?? '') !== undefined;
   const titled = roles.findIndex(
     (role, column) => role.kind === 'time' && role.perS !== null && readable(column),
   );
@@ -101,11 +114,13 @@ function findTimeColumn(
   const anyTime = roles.findIndex((role, column) => role.kind === 'time' && readable(column));
   if (anyTime !== -1) return anyTime;
   const stamped = roles.findIndex((role, column) => role.kind === 'date' && readable(column));
-  return stamped === -1 && isUntitled ? 0 : stamped;
+  return stamped === -1 && isUntitled && firstData !== undefined ? 0 : stamped;
 }
 
+type Holding = ColumnRole | typeof textColumn;
+
 function nameChannels(
-  roles: readonly ColumnRole[],
+  roles: readonly Holding[],
   titles: readonly string[],
   timeColumn: number,
   isUntitled: boolean,
@@ -133,13 +148,13 @@ function nameChannels(
 }
 
 function findHeadColumn(
-  roles: readonly ColumnRole[],
+  roles: readonly Holding[],
   timeColumn: number,
   isUntitled: boolean,
 ): number {
-  const isChannel = (role: ColumnRole) => role.kind === 'channel' && role.channel === 'head';
-  const candidates: readonly ((role: ColumnRole) => boolean)[] = [
-    isChannel,
+  const isHead = (role: Holding) => role.kind === 'channel' && role.channel === 'head';
+  const candidates: readonly ((role: Holding) => boolean)[] = [
+    isHead,
     (role) => role.kind === 'temperature',
     (role) => role.kind === 'channel' && role.unit === '°C' && role.channel.startsWith('t'),
     (role) => role.kind === 'other' && (isUntitled || roles.length === 2),

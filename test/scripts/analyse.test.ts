@@ -1,0 +1,92 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import process from 'node:process';
+import { afterAll, describe, expect, test } from 'vitest';
+import { verdictsSchema } from '#shared-core';
+import { runAnalysis } from '../../scripts/analyse/run-analysis.ts';
+
+const root = path.join(import.meta.dirname, '..', '..');
+const folder = mkdtempSync(path.join(tmpdir(), 'still-head-analyse-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function file(name: string, content: string | Uint8Array): string {
+  const target = path.join(folder, name);
+  writeFileSync(target, content);
+  return target;
+}
+
+/** Warms up, holds at the plateau and leaves it, a little uneven so that no probe looks frozen. */
+function temperatureC(timeS: number): number {
+  const unevenC = 0.0625 * (Math.floor(timeS / 5) % 3);
+  if (timeS < 600) return 21 + timeS * 0.01 + unevenC;
+  if (timeS < 680) return 27 + (timeS - 600) * 0.64 + unevenC;
+  if (timeS < 2400) return 78.2 + unevenC;
+  return Math.min(99, 78.2 + (timeS - 2400) * 0.03) + unevenC;
+}
+const rows = Array.from({ length: 1500 }, (_, index) => [index * 2, temperatureC(index * 2)]);
+const point = `time_s,head_C\n${rows.map((row) => row.join(',')).join('\n')}\n`;
+const options = ['--pressure-kpa', '101.3', '--charge-ml', '350', '--charge-abv', '9'];
+
+describe('npm run analyse', () => {
+  test('prints one JSON object in the shape of the verdicts and nothing else', () => {
+    const script = path.join(root, 'scripts', 'analyse.ts');
+    const args = ['--import', 'tsx', script, file('point.csv', point), ...options];
+    const run = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+    const verdicts = verdictsSchema.parse(JSON.parse(run.stdout));
+    expect({ status: run.status, stderr: run.stderr }).toEqual({ status: 0, stderr: '' });
+    expect(verdicts.alarms.map(({ alarm }) => alarm)).toContain('plateau-departure');
+    expect(verdicts.stages.map(({ stage }) => stage)).toEqual([
+      'warm-up',
+      'first-fraction',
+      'main-fraction',
+      'tail',
+    ]);
+  });
+
+  test('ends bad input with a plain sentence, exit code 2 and no stack', () => {
+    const script = path.join(root, 'scripts', 'analyse.ts');
+    const args = ['--import', 'tsx', script, '/nowhere.csv'];
+    const run = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+    expect({ status: run.status, stdout: run.stdout, stderr: run.stderr }).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: 'There is no file "/nowhere.csv".\n',
+    });
+  });
+
+  test('writes the readings with stages, which analysed again give the same verdicts', async () => {
+    const out = path.join(folder, 'out');
+    const first = await runAnalysis([file('again.csv', point), ...options, '--out', out]);
+    expect(readdirSync(out).sort()).toEqual(['analysis.json', 'readings.csv']);
+    const written = readFileSync(path.join(out, 'analysis.json'), 'utf8');
+    expect(first).toEqual({ ok: true, value: written });
+    const second = await runAnalysis([path.join(out, 'readings.csv'), ...options]);
+    expect(second).toEqual(first);
+  });
+
+  test('tells the lines it could not use among the problems', async () => {
+    const run = await runAnalysis([file('odd.csv', point.replace('\n4,', '\nfour,'))]);
+    const { problems } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    expect(problems).toEqual([
+      { problem: 'Line 4 could not be used: "four" is no time.', fromS: 0, toS: 2998 },
+    ]);
+  });
+
+  test.each<[string, () => readonly string[], RegExp]>([
+    ['no file named', () => [], /^Say which file/],
+    ['two files', () => ['a.csv', 'b.csv'], /one file at a time/],
+    ['an empty file', () => [file('empty.csv', '')], /The file is empty/],
+    ['a picture', () => [file('p.csv', Buffer.from([0x89, 0x50, 0, 0, 1, 2]))], /not text/],
+    ['prose', () => [file('prose.csv', 'Dear all,\nit went well.\n')], /No time column/],
+    ['a folder without a run', () => [folder], /holds no run/],
+    ['a word for a number', () => ['x.csv', '--charge-ml', 'much'], /--charge-ml needs a number/],
+    ['an impossible pressure', () => ['x.csv', '--pressure-kpa', '5'], /pressure/],
+    ['an unknown option', () => ['x.csv', '--fast'], /fast/],
+    ['settings that are none', () => ['x.csv', '--settings', file('s.json', '{}')], /settings/],
+  ])('refuses %s in a sentence', async (_, args, sentence) => {
+    const run = await runAnalysis(args());
+    expect(run).toEqual({ ok: false, error: expect.stringMatching(sentence) });
+  });
+});
