@@ -25,14 +25,14 @@ export function PlateauLayer({ band, azeotropeLabel, limitLabel }: PlateauLayerP
       />
       <line x1={frame.left} x2={frame.right} y1={high} y2={high} className="band-edge" />
       <line x1={frame.left} x2={frame.right} y1={low} y2={low} className="band-edge" />
-      <text x={frame.right - 8} y={high - 7} className="band-name">
+      <text x={frame.left + 10} y={high - 7} className="band-name">
         {limitLabel}
       </text>
-      <text x={frame.right - 8} y={low + 17} className="band-name">
+      <text x={frame.left + 10} y={low + 17} className="band-name">
         {azeotropeLabel}
       </text>
       {isRoomy && (
-        <text x={frame.right - 8} y={(low + high) / 2} dy="0.35em" className="band-name">
+        <text x={frame.left + 10} y={(low + high) / 2} dy="0.35em" className="band-name">
           plateau band
         </text>
       )}

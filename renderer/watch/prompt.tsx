@@ -1,7 +1,7 @@
 import type { AlarmView } from '#shared-core';
-import { Button } from '../design/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { clockWords, durationWords } from '../words/index.ts';
+import { PromptButtons } from './prompt-buttons.tsx';
 
 interface PromptProps {
   readonly alarm: AlarmView;
@@ -9,45 +9,30 @@ interface PromptProps {
   readonly canAct: boolean;
 }
 
-/** One prompt: the act first, then why, then what happens otherwise. */
+/** One prompt: the act first, then why, then what happens otherwise. Answered ones stay as a line. */
 export function Prompt({ alarm, nowS, canAct }: PromptProps) {
   const { commands } = useWindowParts();
   const { state, priority, act, because, consequence, wouldChangeIf } = alarm;
-  const isWaiting = state === 'unacknowledged' || state === 'returned-unacknowledged';
-  const isAttention = alarm.alarm === 'attention';
+  const isOpen = state === 'unacknowledged';
   return (
     <article
       className="prompt"
       data-priority={priority}
       data-state={state}
-      role={priority === 'high' && state === 'unacknowledged' ? 'alert' : undefined}
+      role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
+      <h3 className="prompt-act">{act}</h3>
       <p className="prompt-state small number">
         {stateWords(alarm, nowS)} · {clockWords(alarm.raisedS)}
       </p>
-      <h3 className="prompt-act">{act}</h3>
-      <p>{because}</p>
+      {isOpen && <p>{because}</p>}
+      {canAct && <PromptButtons alarm={alarm} commands={commands} />}
       <details className="why">
-        <summary>What if not?</summary>
+        <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
+        {!isOpen && <p>{because}</p>}
         <p>{consequence}</p>
         <p className="soft">{wouldChangeIf}</p>
       </details>
-      {canAct && isWaiting && (
-        <div className="prompt-buttons">
-          {isAttention ? (
-            <Button weight="act" onClick={() => void commands.mark({ type: 'attention-answered' })}>
-              I am at the still
-            </Button>
-          ) : (
-            <Button weight="act" onClick={() => void commands.acknowledge(alarm.alarm)}>
-              Acknowledge
-            </Button>
-          )}
-          {state === 'unacknowledged' && (
-            <Button onClick={() => void commands.putAside(alarm.alarm)}>Put aside for 5 min</Button>
-          )}
-        </div>
-      )}
     </article>
   );
 }
@@ -59,7 +44,7 @@ function stateWords({ state, priority, shelvedUntilS }: AlarmView, nowS: number)
     case 'acknowledged':
       return 'Acknowledged, still so';
     case 'returned-unacknowledged':
-      return 'Over, not yet acknowledged';
+      return 'Over, not acknowledged';
     case 'shelved':
       return `Put aside, back in ${durationWords(Math.max(0, (shelvedUntilS ?? nowS) - nowS))}`;
     case 'normal':

@@ -17,7 +17,7 @@ export function Masthead() {
       </a>
       <p className="masthead-name">
         <StillHeadSign />
-        Still Head Monitor
+        <span>Still Head Monitor</span>
       </p>
       <nav aria-label="Places">
         {(Object.keys(placeNames) as Place[]).map((place) => (

@@ -23,7 +23,6 @@ export function untilWords(interval: { readonly low: number; readonly high: numb
   if (high < 90) return `within ${Math.max(10, Math.ceil(high / 10) * 10)} s`;
   const lowMinutes = Math.max(0, Math.floor(low / 60));
   const highMinutes = Math.ceil(high / 60);
-  if (highMinutes - lowMinutes <= 1 && lowMinutes > 0) return `in about ${highMinutes} min`;
   return lowMinutes === 0 ? `within ${highMinutes} min` : `in ${lowMinutes}–${highMinutes} min`;
 }
 

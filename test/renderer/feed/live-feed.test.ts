@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest';
+import {
+  defaultRunSettings,
+  type EventBody,
+  type EventName,
+  type RequestName,
+  type RunInput,
+  succeed,
+} from '#shared-core';
+import { startLiveFeed } from '../../../renderer/feed/index.ts';
+import type { ConnectedService } from '../../../renderer/service/index.ts';
+import { createBenchStore, createRunViewStore } from '../../../renderer/stores/index.ts';
+
+const reading = (timeS: number): RunInput => ({
+  kind: 'reading',
+  timeS,
+  channel: 'head',
+  value: 20 + timeS,
+  unit: '°C',
+  quality: 'good',
+});
+
+const summary = {
+  runId: 'r1',
+  name: 'Pear-juice ferment',
+  notes: '',
+  startedAtIso: '2026-01-01T09:00:00.000Z',
+  durationS: 10,
+  readings: 10,
+  ended: 'recording',
+  rehearsal: true,
+  plateauC: null,
+  heatOffCalledS: null,
+  damagedRecords: 0,
+} as const;
+
+function bench(record: RunInput[], pageLength = 4) {
+  const listeners = new Map<EventName, (body: never) => void>();
+  const asked: [RequestName, unknown][] = [];
+  const answers: Partial<Record<RequestName, (body: never) => unknown>> = {
+    'run/status': () => ({
+      state: 'recording',
+      runId: 'r1',
+      startedAtIso: summary.startedAtIso,
+      savedToS: 1,
+      problem: null,
+    }),
+    'runs/read': ({ fromIndex }: { fromIndex: number }) => {
+      const inputs = record.slice(fromIndex, fromIndex + pageLength);
+      const next = fromIndex + inputs.length;
+      return {
+        summary,
+        settings: defaultRunSettings,
+        inputs,
+        nextIndex: next < record.length ? next : null,
+        endS: 10,
+      };
+    },
+  };
+  const service: ConnectedService = {
+    connection: () => 'open',
+    onConnection: () => () => {},
+    on: (name, listener) => {
+      listeners.set(name, listener as (body: never) => void);
+      return () => listeners.delete(name);
+    },
+    request: async (name, body) => {
+      asked.push([name, body]);
+      const answer = answers[name];
+      return answer
+        ? (succeed(answer(body as never)) as never)
+        : ({ ok: false, error: { kind: 'disconnected' } } as never);
+    },
+  };
+  const live = createRunViewStore();
+  const stop = startLiveFeed({
+    service,
+    bench: createBenchStore(),
+    live,
+    breathe: async () => {},
+  });
+  return {
+    live,
+    asked,
+    stop,
+    emit: <N extends EventName>(name: N, body: EventBody<N>) =>
+      listeners.get(name)?.(body as never),
+    settled: () => new Promise((resolve) => setTimeout(resolve, 5)),
+    times: () => {
+      const view = live.getState().view;
+      const series = view?.tracks.head?.series;
+      return { count: view?.inputCount, drawn: series?.length };
+    },
+  };
+}
+
+describe('startLiveFeed', () => {
+  test('a window that joins a run under way reads it from the first input, page by page', async () => {
+    const { times, settled, stop } = bench(Array.from({ length: 10 }, (_, i) => reading(i)));
+    await settled();
+    expect(times()).toEqual({ count: 10, drawn: 10 });
+    stop();
+  });
+
+  test('inputs missed while the socket was lost are read from the record, none twice', async () => {
+    const record = Array.from({ length: 6 }, (_, i) => reading(i));
+    const { emit, times, settled, asked, stop } = bench(record);
+    await settled();
+    record.push(reading(6), reading(7), reading(8));
+    emit('inputs', { runId: 'r1', fromIndex: 8, inputs: [reading(8)] });
+    await settled();
+    expect([times(), asked.at(-1)]).toEqual([
+      { count: 9, drawn: 9 },
+      ['runs/read', { runId: 'r1', fromIndex: 6 }],
+    ]);
+    stop();
+  });
+
+  test('inputs that were read already are not taken again', async () => {
+    const { emit, times, settled, stop } = bench([reading(0), reading(1)]);
+    await settled();
+    emit('inputs', { runId: 'r1', fromIndex: 1, inputs: [reading(1), reading(2)] });
+    expect(times()).toEqual({ count: 3, drawn: 3 });
+    stop();
+  });
+
+  test('the view ends with the recording', async () => {
+    const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
+    await settled();
+    emit('recording', {
+      state: 'idle',
+      runId: null,
+      startedAtIso: null,
+      savedToS: null,
+      problem: null,
+    });
+    expect(live.getState().view?.endedS).toBe(1);
+    stop();
+  });
+});

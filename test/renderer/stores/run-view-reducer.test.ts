@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { createMonitor, defaultRunSettings, pointAt, type RunInput } from '#shared-core';
+import { benchMarks, type RunView, runViewAfter } from '../../../renderer/stores/index.ts';
+
+const run = {
+  origin: 'live',
+  runId: 'r1',
+  name: 'Pear-juice ferment',
+  startedAtIso: null,
+  settings: defaultRunSettings,
+} as const;
+
+const opened = runViewAfter(null, { type: 'opened', run });
+const head = (timeS: number, value: number, quality: 'good' | 'bad' = 'good'): RunInput => ({
+  kind: 'reading',
+  timeS,
+  channel: 'head',
+  value,
+  unit: '°C',
+  quality,
+});
+const mark = (markId: number, timeS: number, body: object): RunInput =>
+  ({ kind: 'mark', timeS, markId, mark: body }) as RunInput;
+const link = (timeS: number, state: 'lost' | 'back'): RunInput => ({
+  kind: 'link',
+  timeS,
+  state,
+  reason: 'unplugged',
+});
+const withInputs = (view: RunView | null, ...inputs: RunInput[]) =>
+  runViewAfter(view, { type: 'inputs', inputs });
+
+describe('runViewAfter', () => {
+  test('counts every input but draws no bad reading', () => {
+    const view = withInputs(opened, head(0, 20), head(1, 85, 'bad'), head(2, 21));
+    expect(view && [view.inputCount, view.lastInputS, view.tracks.head?.series.length]).toEqual([
+      3, 2, 2,
+    ]);
+  });
+
+  test('keeps channels it has never heard of', () => {
+    const odd: RunInput = { ...head(0, 5), channel: 'jacket' } as RunInput;
+    expect(Object.keys(withInputs(opened, odd)?.tracks ?? {})).toEqual(['jacket']);
+  });
+
+  test('a lost probe opens one gap, which its return closes', () => {
+    const view = withInputs(opened, link(5, 'lost'), link(6, 'lost'), link(9, 'back'));
+    expect(view?.gaps).toEqual([{ fromS: 5, toS: 9, reason: 'unplugged' }]);
+  });
+
+  test('an earlier view is not changed by what comes later: replay can go back to it', () => {
+    const early = withInputs(opened, head(0, 20));
+    withInputs(early, head(1, 30));
+    expect(early && [early.inputCount, pointAt(early.tracks.head!.series, -1)]).toEqual([
+      1,
+      { timeS: 0, value: 20 },
+    ]);
+  });
+
+  test('stages follow the snapshots: the last one is closed when the next begins', () => {
+    const monitor = createMonitor(defaultRunSettings);
+    const first = monitor.push(head(0, 20));
+    const later = { ...first, timeS: 900, stage: { ...first.stage, stage: 'tail', sinceS: 880 } };
+    const view = runViewAfter(runViewAfter(opened, { type: 'snapshot', snapshot: first }), {
+      type: 'snapshot',
+      snapshot: later as typeof first,
+    });
+    expect(view?.stages.map(({ stage, fromS, toS }) => [stage, fromS, toS])).toEqual([
+      ['warm-up', 0, 880],
+      ['tail', 880, null],
+    ]);
+  });
+
+  test('nothing changes a view that is not open', () => {
+    expect(withInputs(null, head(0, 20))).toBeNull();
+  });
+});
+
+describe('benchMarks', () => {
+  test('leaves out withdrawn marks, their withdrawals and the answers to prompts', () => {
+    const view = withInputs(
+      opened,
+      mark(1, 1, { type: 'heat-on' }),
+      mark(2, 2, { type: 'heat-off' }),
+      mark(3, 3, { type: 'mark-withdrawn', withdrawnMarkId: 2 }),
+      mark(4, 4, { type: 'alarm-acknowledged', alarm: 'surging' }),
+    );
+    expect(benchMarks(view?.marks ?? []).map(({ markId }) => markId)).toEqual([1]);
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { temperatureRange, temperatureTicks } from '../../../renderer/strip/temperature-range.ts';
+import { timeRange, timeTicks } from '../../../renderer/strip/time-range.ts';
+
+const band = {
+  pressureKPa: 101.325,
+  pressureStandardUncertaintyKPa: 0.1,
+  azeotropeC: 78.15,
+  limitC: 83.5,
+  leastStrengthAbv: 80,
+};
+
+describe('timeRange', () => {
+  test('the whole run stays still for minutes and always has room ahead', () => {
+    const ends = [0, 300, 560, 600, 1100].map((nowS) => timeRange('whole', nowS, null).toS);
+    expect(ends).toEqual([600, 600, 600, 1200, 1200]);
+  });
+
+  test('the expected end is in view', () => {
+    expect(timeRange('whole', 1000, 3800).toS).toBe(5400);
+  });
+
+  test('the last minutes move in steps of a tenth, not with every reading', () => {
+    expect([2000, 2030, 2090].map((nowS) => timeRange('last-10-min', nowS, null))).toEqual([
+      { fromS: 1500, toS: 2100 },
+      { fromS: 1500, toS: 2100 },
+      { fromS: 1560, toS: 2160 },
+    ]);
+  });
+
+  test('ticks are round times, no more than fit', () => {
+    expect(timeTicks({ fromS: 0, toS: 3600 }, 6)).toEqual([0, 600, 1200, 1800, 2400, 3000, 3600]);
+  });
+});
+
+describe('temperatureRange', () => {
+  test('close up holds the whole band and the head, whatever it is at', () => {
+    const drawn = [
+      { timeS: 0, value: 78.4 },
+      { timeS: 1, value: 91.2 },
+    ];
+    expect(temperatureRange('plateau', band, drawn)).toEqual({ lowC: 75, highC: 93 });
+  });
+
+  test('whole reaches from room to above boiling water, and further when readings do', () => {
+    expect([
+      temperatureRange('whole', band, [{ timeS: 0, value: 24 }]),
+      temperatureRange('whole', band, [{ timeS: 0, value: -3 }]),
+    ]).toEqual([
+      { lowC: 20, highC: 105 },
+      { lowC: -10, highC: 105 },
+    ]);
+  });
+
+  test('ticks are round temperatures', () => {
+    expect(temperatureTicks({ lowC: 75, highC: 87 }, 6)).toEqual([76, 78, 80, 82, 84, 86]);
+  });
+});
