@@ -10,7 +10,7 @@ export type EquilibriumCurve = (ethanolMoleFraction: number) => number;
  * with the relative volatility α interpolated.
  *
  * @param pressureKPa [kPa], 50 … 110
- * @returns y*(x), within 1e-5 of `bubblePoint`
+ * @returns y*(x), within 2e-5 of `bubblePoint`
  * @throws OutOfRangeError outside this range
  *
  * Source: see `bubblePoint`.
