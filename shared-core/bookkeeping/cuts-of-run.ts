@@ -1,0 +1,107 @@
+import type { Mark, RunInput } from '../run/index.ts';
+import { benchDoubts, benchVolume, sampleTemperature } from './bench-doubts.ts';
+import type { AmountMeasurement } from './book-liquid.ts';
+import { standingMarks } from './standing-marks.ts';
+import type { StrengthMeasurement } from './strength-measurement.ts';
+
+/** One receiver's liquid, as far as the marks tell. */
+export interface CutRecord {
+  /** Counted from 1 in the order of the receivers. */
+  readonly number: number;
+  readonly fromS: number;
+  readonly toS: number;
+  readonly amount: AmountMeasurement | null;
+  readonly strength: StrengthMeasurement | null;
+}
+
+interface OpenCut {
+  number: number;
+  fromS: number;
+  toS: number;
+  amount: AmountMeasurement | null;
+  strength: StrengthMeasurement | null;
+}
+
+/**
+ * The cuts of a run from its marks: a receiver ends where the next one was put under; its amount is the volume
+ * given then, or else the last volume or mass read in it.
+ *
+ * The rule for a strength read: while heat is on it belongs to the receiver last taken away, since nobody puts a
+ * float into one that is filling; after heat-off to the one in place, once its volume or mass has been read.
+ *
+ * @param run inputs in order of time; endS end of the run [s], ≥ 0
+ * @returns one record a receiver; amount and strength are null where nobody wrote them down. Without any
+ * mark of a volume, mass, strength or change there are no cuts
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const mark = (timeS, markId, mark) => ({ kind: 'mark', timeS, markId, mark });
+ * cutsOfRun({ inputs: [mark(600, 1, { type: 'receiver-changed', volumeMl: 2 }), mark(1800, 2, { type: 'volume-read', volumeMl: 18 })], endS: 2000 }).map((cut) => cut.toS) // => [600, 2000]
+ */
+export function cutsOfRun(run: {
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+}): readonly CutRecord[] {
+  const marks = standingMarks(run.inputs);
+  const start = marks.find(({ mark }) => mark.type === 'heat-on')?.timeS ?? 0;
+  const cuts: OpenCut[] = [openCut(1, start)];
+  let isHeatOff = false;
+  let isPresentMeasured = false;
+  for (const { timeS, mark } of marks) {
+    const present = cuts.at(-1) ?? openCut(1, 0);
+    switch (mark.type) {
+      case 'heat-on':
+      case 'heat-off':
+        isHeatOff = mark.type === 'heat-off';
+        isPresentMeasured = false;
+        break;
+      case 'receiver-changed':
+        present.toS = timeS;
+        if (mark.volumeMl !== null) present.amount = benchVolume(mark.volumeMl);
+        cuts.push(openCut(present.number + 1, timeS));
+        isPresentMeasured = false;
+        break;
+      case 'volume-read':
+        present.amount = benchVolume(mark.volumeMl);
+        isPresentMeasured = true;
+        break;
+      case 'mass-read':
+        present.amount = {
+          by: 'mass',
+          massG: { value: mark.massG, standardUncertainty: benchDoubts.massG },
+        };
+        isPresentMeasured = true;
+        break;
+      case 'strength-read': {
+        const taken = cuts.at(-2);
+        const of = isHeatOff && isPresentMeasured ? present : (taken ?? present);
+        of.strength = alcoholometerReading(mark);
+        break;
+      }
+    }
+  }
+  const last = cuts.at(-1);
+  if (last !== undefined) last.toS = run.endS;
+  return cuts.filter(({ amount, strength }, index) => {
+    const isOnlyReceiver = cuts.length === 1;
+    const isEmptyLast = index === cuts.length - 1 && amount === null && strength === null;
+    return isOnlyReceiver ? amount !== null || strength !== null : !isEmptyLast;
+  });
+}
+
+function alcoholometerReading(
+  mark: Extract<Mark['mark'], { type: 'strength-read' }>,
+): StrengthMeasurement {
+  return {
+    by: 'alcoholometer',
+    indicatedAbv: {
+      value: mark.alcoholByVolume,
+      standardUncertainty: benchDoubts.alcoholometerAbv,
+    },
+    temperatureC: sampleTemperature(mark.sampleTemperatureC),
+  };
+}
+
+function openCut(number: number, fromS: number): OpenCut {
+  return { number, fromS, toS: fromS, amount: null, strength: null };
+}
