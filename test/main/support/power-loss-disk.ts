@@ -1,0 +1,158 @@
+import path from 'node:path';
+import type { AppendFile, FileLayer, FileProblem, Scheduler } from '#main';
+import { fail, type Random, type Result, succeed } from '#shared-core';
+
+/** What the disk does to the next sync or write; asked once for each. */
+export interface DiskFaults {
+  readonly failSync: () => boolean;
+  /** Bytes that a write of that length takes; null when the write fails outright. */
+  readonly takeBytes: (length: number) => number | null;
+  readonly syncTakesS: () => number;
+}
+
+export const soundDisk: DiskFaults = {
+  failSync: () => false,
+  takeBytes: (length) => length,
+  syncTakesS: () => 0,
+};
+
+interface Inode {
+  /** What programs read: the page cache. */
+  current: number[];
+  /** What is on the platter; pages of a failed sync count as clean and stand here as zeros. */
+  durable: number[];
+}
+
+const sectorBytes = 512;
+
+/**
+ * A disk with a page cache that loses power. Until its sync, a file's bytes may be there or not,
+ * sector by sector, zeroed or garbled; until its folder's sync, a name may be there or not.
+ * After a failed sync the system forgets the dirty pages and calls them clean.
+ */
+export interface PowerLossDisk {
+  readonly files: FileLayer;
+  /** What is found after the power came back. */
+  losePower(random: Random): FileLayer;
+}
+
+export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): PowerLossDisk {
+  const current = new Map<string, Inode>();
+  const durable = new Map<string, Inode>();
+  return {
+    files: fileLayer(current, durable, faults, scheduler),
+    losePower(random) {
+      const found = new Map<string, Inode>();
+      for (const name of new Set([...current.keys(), ...durable.keys()])) {
+        const before = durable.get(name);
+        const after = current.get(name);
+        const inode = before === after || random.uniform() < 0.5 ? before : after;
+        if (inode !== undefined) found.set(name, { current: survive(inode, random), durable: [] });
+      }
+      return fileLayer(found, new Map(found), soundDisk, scheduler);
+    },
+  };
+}
+
+/** The bytes of a file after the loss: the synced ones, and of the others whatever happened. */
+function survive({ current, durable }: Inode, random: Random): number[] {
+  const unsynced = current.length - durable.length;
+  const length = durable.length + Math.floor(random.uniform() * (unsynced + 1));
+  const bytes = durable.slice();
+  while (bytes.length < length) {
+    const fate = random.uniform();
+    const sectorEnd = Math.min(length, (Math.floor(bytes.length / sectorBytes) + 1) * sectorBytes);
+    for (let at = bytes.length; at < sectorEnd; at += 1) {
+      if (fate < 0.4) bytes.push(current[at] ?? 0);
+      else bytes.push(fate < 0.7 ? 0 : Math.floor(random.uniform() * 256));
+    }
+  }
+  return bytes;
+}
+
+function fileLayer(
+  current: Map<string, Inode>,
+  durable: Map<string, Inode>,
+  faults: DiskFaults,
+  scheduler: Scheduler,
+): FileLayer {
+  const problem = (kind: FileProblem['kind'], at: string) =>
+    fail({ kind, path: at, message: `simulated: ${kind}` } as const);
+
+  function appendFile(inode: Inode, at: string): AppendFile {
+    return {
+      write(bytes) {
+        const taken = faults.takeBytes(bytes.length);
+        if (taken === null) return problem('full', at);
+        for (const byte of bytes.subarray(0, taken)) inode.current.push(byte);
+        return succeed(taken);
+      },
+      async sync() {
+        const length = inode.current.length;
+        const fails = faults.failSync();
+        const takesS = faults.syncTakesS();
+        if (takesS > 0) await new Promise<void>((done) => scheduler.after(takesS, done));
+        for (let index = inode.durable.length; index < length; index += 1) {
+          inode.durable.push(fails ? 0 : (inode.current[index] ?? 0));
+        }
+        return fails ? problem('failed', at) : succeed(undefined);
+      },
+      close: async () => undefined,
+    };
+  }
+
+  function find<T>(at: string, act: (inode: Inode) => T): Result<T, FileProblem> {
+    const inode = current.get(at);
+    return inode === undefined ? problem('missing', at) : succeed(act(inode));
+  }
+
+  return {
+    makeFolder: async () => succeed(undefined),
+    createAppend(at) {
+      if (current.has(at)) return problem('exists', at);
+      const inode: Inode = { current: [], durable: [] };
+      current.set(at, inode);
+      return succeed(appendFile(inode, at));
+    },
+    openAppend: (at) => find(at, (inode) => appendFile(inode, at)),
+    async syncFolder(folder) {
+      if (faults.failSync()) return problem('failed', folder);
+      for (const name of new Set([...current.keys(), ...durable.keys()])) {
+        if (path.dirname(name) !== folder) continue;
+        const inode = current.get(name);
+        if (inode === undefined) durable.delete(name);
+        else durable.set(name, inode);
+      }
+      return succeed(undefined);
+    },
+    async list(folder) {
+      const names = new Map<string, boolean>();
+      for (const name of current.keys()) {
+        if (!name.startsWith(`${folder}/`)) continue;
+        const [first = '', ...rest] = name.slice(folder.length + 1).split('/');
+        names.set(first, rest.length > 0);
+      }
+      return succeed([...names].map(([name, isFolder]) => ({ name, isFolder })));
+    },
+    sizeBytes: async (at) => find(at, (inode) => inode.current.length),
+    read: async (at, offset, length) =>
+      find(at, (inode) => Uint8Array.from(inode.current.slice(offset, offset + length))),
+    async rename(from, to) {
+      const inode = current.get(from);
+      if (inode === undefined) return problem('missing', from);
+      current.delete(from);
+      current.set(to, inode);
+      return succeed(undefined);
+    },
+    async remove(at) {
+      current.delete(at);
+      return succeed(undefined);
+    },
+    truncate: async (at, length) =>
+      find(at, (inode) => {
+        inode.current = inode.current.slice(0, length);
+        inode.durable = inode.current.slice();
+      }),
+    freeBytes: async () => succeed(1e12),
+  };
+}
