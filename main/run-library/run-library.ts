@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type {
   LogHeader,
+  RecordedChange,
   Result,
   RunInput,
   RunPage,
@@ -13,6 +14,7 @@ import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-laye
 import { type PendingRecord, segmentNumber } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLabel, startLabels } from './labels.ts';
+import { readChanges } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
 import { createRunPager, type RunPager } from './run-pager.ts';
 import type { RunToExport } from './run-to-export.ts';
@@ -49,6 +51,8 @@ export interface RunLibrary {
   page(runId: string, fromIndex: number, live?: LiveView): Promise<Result<RunPage, ServiceProblem>>;
   /** A whole run in memory. */
   whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
+  /** What the monitor concluded while the run was recorded. */
+  changes(runId: string): Promise<Result<readonly RecordedChange[], ServiceProblem>>;
   rename(
     runId: string,
     label: { readonly name: string; readonly notes: string },
@@ -208,6 +212,11 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     summary,
     page: (runId, fromIndex, live) => inTurn(() => page(runId, fromIndex, live)),
     whole: (runId, live) => inTurn(() => whole(runId, live)),
+    async changes(runId) {
+      if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
+      const { changes, problem } = await readChanges(files, folderOf(runId));
+      return problem === null ? succeed(changes) : fail(runProblem(runId, problem));
+    },
     recover,
     async recoverAll() {
       const ids = await runIds();

@@ -35,6 +35,10 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
     },
     'runs/read': ({ runId, fromIndex }) =>
       library.page(runId, fromIndex, recording.liveView(runId)),
+    async 'runs/changes'({ runId }) {
+      const read = await library.changes(runId);
+      return read.ok ? succeed({ changes: [...read.value] }) : read;
+    },
     async 'runs/rename'({ runId, name, notes }) {
       if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
       return library.rename(runId, { name, notes });

@@ -10,7 +10,8 @@ interface OpenRunProps {
 
 export function OpenRun({ runId, onClose }: OpenRunProps) {
   const progress = useFilm(runId);
-  if (progress.step === 'ready') return <Replay film={progress.film} onClose={onClose} />;
+  if (progress.step === 'ready')
+    return <Replay film={progress.film} agreement={progress.agreement} onClose={onClose} />;
   const done = progress.step === 'computing' ? progress.done : undefined;
   return (
     <main className="place" id="place">

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { Button } from '../design/index.ts';
 import { WatchRun } from '../watch/index.ts';
 import { useWords } from '../words/use-words.ts';
+import { type Agreement, agreementWords } from './agreement.ts';
 import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
 import { momentsOf } from './moments.ts';
@@ -10,11 +11,12 @@ import { useReplay } from './use-replay.ts';
 
 interface ReplayProps {
   readonly film: Film;
+  readonly agreement: Agreement;
   readonly onClose: () => void;
 }
 
 /** A recorded run in the parts of Watch, with time in the person's hands. */
-export function Replay({ film, onClose }: ReplayProps) {
+export function Replay({ film, agreement, onClose }: ReplayProps) {
   const words = useWords();
   const { state, dispatch, step, frame } = useReplay(film);
   const moments = useMemo(
@@ -25,7 +27,8 @@ export function Replay({ film, onClose }: ReplayProps) {
     <main className="watch replay" id="place">
       <div className="replay-head">
         <p>
-          <strong>Replay</strong> · {film.identity.name}
+          <strong>Replay</strong> · {film.identity.name}{' '}
+          <span className="soft">· {agreementWords(agreement)}</span>
         </p>
         <Button onClick={onClose}>Back to the library</Button>
       </div>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import type { RunInput, RunPage, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
+import { type Agreement, agreementWith } from './agreement.ts';
 import type { Film } from './film.ts';
 import { makeFilm } from './make-film.ts';
 
@@ -9,7 +10,7 @@ export type FilmProgress =
   | { readonly step: 'reading' }
   | { readonly step: 'computing'; readonly done: number }
   | { readonly step: 'failed'; readonly problem: ServiceProblem }
-  | { readonly step: 'ready'; readonly film: Film };
+  | { readonly step: 'ready'; readonly film: Film; readonly agreement: Agreement };
 
 const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
@@ -42,7 +43,10 @@ export function useFilm(runId: string): FilmProgress {
           onProgress: (done) => setProgress({ step: 'computing', done }),
         },
       );
-      if (film && isWanted) setProgress({ step: 'ready', film });
+      if (!film || !isWanted) return;
+      const recorded = await service.request('runs/changes', { runId });
+      const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
+      if (isWanted) setProgress({ step: 'ready', film, agreement });
     };
     void make();
     return () => {

@@ -2,8 +2,8 @@ import type { Alarm } from '#shared-core';
 
 /** Short names of the prompts, for lists. */
 export const alarmNames: Readonly<Record<Alarm, string>> = {
-  'plateau-departure': 'Heat-off prompt',
-  'over-limit': 'Limit passed with heat on',
+  'plateau-departure': 'Heat off, change the receiver',
+  'over-limit': 'Heat off now: limit passed',
   'near-dryness': 'Pot near dryness',
   'condenser-warm': 'Condenser warm',
   surging: 'Surging',

@@ -1,5 +1,6 @@
 export * from './events.ts';
 export * from './probe-schemas.ts';
+export * from './recorded-change.ts';
 export * from './requests.ts';
 export * from './run-schemas.ts';
 export * from './service.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { markBodySchema, runSettingsSchema } from '../run/index.ts';
 import { portInfoSchema, probeSourceSchema, probeStatusSchema } from './probe-schemas.ts';
+import { recordedChangeSchema } from './recorded-change.ts';
 import {
   exportedFileSchema,
   recordingStatusSchema,
@@ -61,6 +62,12 @@ export const requests = {
     commands: false,
     body: z.strictObject({ runId, fromIndex: z.number().int().min(0) }),
     answer: runPageSchema,
+  },
+  /** What was concluded at the time: what a replay is compared with. */
+  'runs/changes': {
+    commands: false,
+    body: z.strictObject({ runId }),
+    answer: z.strictObject({ changes: z.array(recordedChangeSchema) }),
   },
   'runs/rename': {
     commands: true,

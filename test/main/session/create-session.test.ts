@@ -98,6 +98,10 @@ describe('createSession', () => {
     const page = await readWhole(session, runId);
     const replayed = analyseRun(page.settings, page.inputs, page.endS);
     expect(JSON.stringify(replayed)).toBe(JSON.stringify(live));
+    const { changes } = await ask(session, 'runs/changes', { runId });
+    expect(changes.flatMap((change) => (change.kind === 'event' ? [change.event] : []))).toEqual(
+      replayed.events,
+    );
     expect(replayed.alarms.map(({ alarm }) => alarm)).toContain('plateau-departure');
     expect(page.summary).toMatchObject({
       ended: 'clean',

@@ -1,0 +1,57 @@
+import { assertNever, type MonitorChange, type RecordedChange } from '#shared-core';
+import { clockWords } from '../words/index.ts';
+
+/** Whether going through the inputs again concludes what was concluded at the time. */
+export type Agreement =
+  | { readonly kind: 'same'; readonly stages: number; readonly prompts: number }
+  | { readonly kind: 'different'; readonly fromS: number }
+  /** Taken in from a table, or cut off before anything was concluded. */
+  | { readonly kind: 'nothing-recorded' };
+
+/** Compares byte by byte, in the order of the record. The snapshots behind alarms are left out. */
+export function agreementWith(
+  recorded: readonly RecordedChange[],
+  recomputed: readonly MonitorChange[],
+): Agreement {
+  if (recorded.length === 0) return { kind: 'nothing-recorded' };
+  const again = recomputed.map(withoutSnapshot);
+  const length = Math.max(recorded.length, again.length);
+  for (let index = 0; index < length; index++) {
+    const one = recorded[index];
+    const other = again[index];
+    if (JSON.stringify(one) !== JSON.stringify(other)) {
+      return {
+        kind: 'different',
+        fromS: Math.min(one?.timeS ?? Infinity, other?.timeS ?? Infinity),
+      };
+    }
+  }
+  return {
+    kind: 'same',
+    stages: recorded.filter(({ kind }) => kind === 'stage-entered').length,
+    prompts: new Set(
+      recorded.flatMap((change) =>
+        change.kind === 'alarm-changed' ? [`${change.record.alarm} ${change.record.raisedS}`] : [],
+      ),
+    ).size,
+  };
+}
+
+function withoutSnapshot(change: MonitorChange): RecordedChange {
+  if (change.kind !== 'alarm-changed') return change;
+  const { kind, timeS, record, state } = change;
+  return { kind, timeS, record, state };
+}
+
+export function agreementWords(agreement: Agreement): string {
+  switch (agreement.kind) {
+    case 'same':
+      return `recomputed: all ${agreement.stages} stages and ${agreement.prompts} prompts as recorded`;
+    case 'different':
+      return `recomputed: differs from the record from ${clockWords(agreement.fromS)} on`;
+    case 'nothing-recorded':
+      return 'computed from the readings alone';
+    default:
+      return assertNever(agreement);
+  }
+}

@@ -1,0 +1,158 @@
+import {
+  type Booking,
+  collectedCourse,
+  dripRateAt,
+  type Estimate,
+  headVapour,
+  indexAtTime,
+  moleFractionFromMassFraction,
+  type PotEstimate,
+  pointAt,
+  potEstimate,
+  potStrengthFromBalance,
+  presentReflux,
+  type RecoveryPoint,
+  type RefluxEstimate,
+  type Series,
+  type Stage,
+} from '#shared-core';
+import type { RunView } from '../stores/index.ts';
+import { recoveryUpTo } from './recovery-up-to.ts';
+
+/** The vapour at the head as a point of the diagrams. */
+export interface HeadVapourPoint {
+  readonly kind: 'below-azeotrope' | 'ethanol-water' | 'above-water';
+  readonly ethanolMoleFraction: Estimate;
+  readonly strengthAbv: Estimate;
+}
+
+/** What is known of pot, column and head at one moment of a run. */
+export interface Moment {
+  readonly timeS: number;
+  readonly stage: Stage;
+  readonly pressureKPa: number;
+  /** With its expanded uncertainty; null without a reading nearby. */
+  readonly headC: Estimate | null;
+  /** Null while no vapour bathes the head. */
+  readonly vapour: HeadVapourPoint | null;
+  readonly pot: PotEstimate | null;
+  readonly bookings: readonly Booking[];
+  readonly recovery: readonly RecoveryPoint[];
+  readonly dripRateMlPerMin: Estimate | null;
+  readonly reflux: RefluxEstimate | null;
+}
+
+/** A reading older than this says nothing of the moment [s]. */
+const staleS = 20;
+/** This near to the snapshot, the moment is the monitor's own [s]. */
+const nowReachS = 2;
+
+/** The moment at a time of the run, from what is in view: the monitor's own word where it is the present. */
+export function momentAt(view: RunView, timeS: number): Moment {
+  const { settings, snapshot } = view;
+  const isPresent = snapshot !== null && Math.abs(timeS - snapshot.timeS) <= nowReachS;
+  const pressureKPa = snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa;
+  const stage = stageAt(view, timeS);
+  const readHeadC = valueAt(view.tracks.head?.series ?? null, timeS);
+  const headC = headEstimate(view, isPresent, readHeadC);
+  const isBathed = stage !== 'warm-up' && stage !== 'cool-down';
+  const vapour = isBathed
+    ? ((isPresent ? presentVapour(view) : null) ?? vapourFromReading(view, headC, pressureKPa))
+    : null;
+  const arrivedS = view.stages.find((span) => span.stage === 'first-fraction')?.fromS ?? null;
+  const bookings = collectedCourse(
+    view.marks.filter((mark) => mark.timeS <= timeS),
+    arrivedS,
+  );
+  const recovery = recoveryUpTo(view, bookings, pressureKPa, timeS);
+  const collected = recovery[recovery.length - 1];
+  const ownBalance = collected ? potStrengthFromBalance(settings.charge, collected) : null;
+  const dripRateMlPerMin = stage === 'cool-down' ? null : dripRateAt(bookings, timeS);
+  return {
+    timeS,
+    stage,
+    pressureKPa,
+    headC,
+    vapour,
+    pot: potEstimate({
+      charge: settings.charge,
+      pressureKPa,
+      potTemperatureC: valueAt(view.tracks.pot?.series ?? null, timeS),
+      probeStandardUncertaintyK: settings.probe.standardUncertaintyK,
+      balanceAbv: (isPresent ? snapshot.forecast?.potStrengthAbv : null) ?? ownBalance,
+      hasDistilled: arrivedS !== null && timeS >= arrivedS,
+    }),
+    bookings,
+    recovery,
+    dripRateMlPerMin,
+    reflux: vapour
+      ? presentReflux({
+          rig: settings.rig,
+          dripRateMlPerMin,
+          headStrengthAbv: vapour.strengthAbv.value,
+        })
+      : null,
+  };
+}
+
+function stageAt(view: RunView, timeS: number): Stage {
+  const span = view.stages.findLast(({ fromS }) => fromS <= timeS);
+  return span?.stage ?? 'warm-up';
+}
+
+/** The last reading at or before a time; null when it is stale. */
+function valueAt(series: Series | null, timeS: number): number | null {
+  if (series === null) return null;
+  const after = indexAtTime(series, timeS + 1e-9);
+  const point = after === 0 ? null : pointAt(series, after - 1);
+  return point !== null && timeS - point.timeS <= staleS ? point.value : null;
+}
+
+function headEstimate(view: RunView, isPresent: boolean, readC: number | null): Estimate | null {
+  const { snapshot, settings } = view;
+  const head = isPresent ? (snapshot?.head ?? null) : null;
+  if (head !== null) {
+    const { temperatureC: value, expandedUncertaintyK: reach } = head;
+    return { value, low: value - reach, high: value + reach };
+  }
+  if (readC === null) return null;
+  const value = settings.probe.offsetK + settings.probe.gain * readC;
+  const reach = 2 * settings.probe.standardUncertaintyK;
+  return { value, low: value - reach, high: value + reach };
+}
+
+function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {
+  const vapour = snapshot?.vapour ?? null;
+  if (vapour?.alcoholByVolume == null || vapour.ethanolMassPercent == null) return null;
+  const { value, low, high } = vapour.ethanolMassPercent;
+  const moleFraction = (massPercent: number) =>
+    moleFractionFromMassFraction(Math.min(1, Math.max(0, massPercent / 100)));
+  return {
+    kind: vapour.kind,
+    strengthAbv: vapour.alcoholByVolume,
+    ethanolMoleFraction: {
+      value: moleFraction(value),
+      low: moleFraction(low),
+      high: moleFraction(high),
+    },
+  };
+}
+
+function vapourFromReading(
+  { settings }: RunView,
+  headC: Estimate | null,
+  pressureKPa: number,
+): HeadVapourPoint | null {
+  if (headC === null || headC.value < -50 || headC.value > 150) return null;
+  const vapour = headVapour({
+    temperatureC: headC.value,
+    pressureKPa,
+    temperatureUncertaintyK: settings.probe.standardUncertaintyK,
+    pressureUncertaintyKPa: settings.pressure.standardUncertaintyKPa,
+  });
+  return {
+    kind: vapour.kind,
+    ethanolMoleFraction: vapour.ethanolMoleFraction,
+    strengthAbv: vapour.alcoholByVolume,
+  };
+}

@@ -1,0 +1,43 @@
+import type { Axis } from './axis.ts';
+
+/** Where the paper lies in the drawing, in pixels. */
+export interface PaperEdges {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** How two quantities become pixels; what lies outside stops at the edge. */
+export interface PlotScale extends PaperEdges {
+  readonly xOf: (value: number) => number;
+  readonly yOf: (value: number) => number;
+  /** A line through points, as the `d` of a path; points with a null height interrupt it. */
+  readonly line: (points: Iterable<readonly [number, number | null]>) => string;
+}
+
+export function plotScale(edges: PaperEdges, x: Axis, y: Axis): PlotScale {
+  const { left, right, top, bottom } = edges;
+  const share = (value: number, { low, high }: Axis) =>
+    Math.min(1, Math.max(0, (value - low) / (high - low)));
+  const xOf = (value: number) => left + share(value, x) * (right - left);
+  const yOf = (value: number) => bottom - share(value, y) * (bottom - top);
+  return {
+    ...edges,
+    xOf,
+    yOf,
+    line: (points) => {
+      let path = '';
+      let isDrawing = false;
+      for (const [atX, atY] of points) {
+        if (atY === null) {
+          isDrawing = false;
+          continue;
+        }
+        path += `${isDrawing ? 'L' : 'M'}${xOf(atX).toFixed(1)} ${yOf(atY).toFixed(1)}`;
+        isDrawing = true;
+      }
+      return path;
+    },
+  };
+}

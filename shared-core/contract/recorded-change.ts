@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import {
+  alarmRecordSchema,
+  alarmStateSchema,
+  runEventSchema,
+  stageSpanSchema,
+} from '../snapshot/index.ts';
+
+/**
+ * What the monitor concluded while the run was recorded, without the snapshots behind the alarms.
+ * A replay that concludes anything else has found a changed model or a damaged record.
+ */
+export const recordedChangeSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('stage-entered'), timeS: z.number(), span: stageSpanSchema }),
+  z.strictObject({
+    kind: z.literal('alarm-changed'),
+    timeS: z.number(),
+    record: alarmRecordSchema,
+    state: alarmStateSchema,
+  }),
+  z.strictObject({ kind: z.literal('event'), timeS: z.number(), event: runEventSchema }),
+]);
+
+export type RecordedChange = z.infer<typeof recordedChangeSchema>;
