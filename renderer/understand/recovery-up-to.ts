@@ -1,14 +1,13 @@
 import {
-  alcoholByVolume,
   type Booking,
   headVapourTable,
   indexAtTime,
-  massFractionFromMoleFraction,
   pointAt,
   type RecoveryPoint,
   recoverySoFar,
   type Series,
   type StrengthMoment,
+  strengthOfMoleFraction,
 } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 
@@ -54,10 +53,7 @@ export function recoveryUpTo(
 
 function strengthTable(pressureKPa: number): (temperatureC: number) => number {
   const table = headVapourTable(pressureKPa);
-  return (temperatureC) =>
-    alcoholByVolume({
-      ethanolMassFraction: massFractionFromMoleFraction(table.ethanolMoleFractionAt(temperatureC)),
-    });
+  return (temperatureC) => strengthOfMoleFraction(table.ethanolMoleFractionAt(temperatureC));
 }
 
 /** Mean of the readings within half a step; null in a gap. */

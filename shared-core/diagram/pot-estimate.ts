@@ -1,9 +1,9 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, bubblePoint } from '../equilibrium/index.ts';
 import type { ChargeSetting } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { boilingLiquidMoleFraction } from './boiling-liquid.ts';
 import { moleFractionEstimate, moleFractionOfStrength } from './mole-fraction-of-strength.ts';
+import { strengthOfMoleFraction } from './strength-of-mole-fraction.ts';
 
 /** What is known at one moment that can tell the strength of the pot. */
 export interface PotClues {
@@ -84,9 +84,9 @@ function fromPotProbe(temperatureC: number, reachK: number, pressureKPa: number)
     basis: 'pot-probe',
     ethanolMoleFraction,
     strengthAbv: {
-      value: strengthOf(ethanolMoleFraction.value),
-      low: strengthOf(ethanolMoleFraction.low),
-      high: strengthOf(ethanolMoleFraction.high),
+      value: strengthOfMoleFraction(ethanolMoleFraction.value),
+      low: strengthOfMoleFraction(ethanolMoleFraction.low),
+      high: strengthOfMoleFraction(ethanolMoleFraction.high),
     },
     boilsAtC: { value: temperatureC, low: temperatureC - reachK, high: temperatureC + reachK },
     isBoiling: true,
@@ -115,10 +115,4 @@ function fromStrength(
 
 function boilsAt(ethanolMoleFraction: number, pressureKPa: number): number {
   return bubblePoint({ ethanolMoleFraction, pressureKPa }).temperatureC;
-}
-
-function strengthOf(ethanolMoleFraction: number): number {
-  return alcoholByVolume({
-    ethanolMassFraction: massFractionFromMoleFraction(ethanolMoleFraction),
-  });
 }

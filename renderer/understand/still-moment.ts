@@ -27,7 +27,7 @@ export interface HeadVapourPoint {
 }
 
 /** What is known of pot, column and head at one moment of a run. */
-export interface Moment {
+export interface StillMoment {
   readonly timeS: number;
   readonly stage: Stage;
   readonly pressureKPa: number;
@@ -48,7 +48,7 @@ const staleS = 20;
 const nowReachS = 2;
 
 /** The moment at a time of the run, from what is in view: the monitor's own word where it is the present. */
-export function momentAt(view: RunView, timeS: number): Moment {
+export function stillMomentAt(view: RunView, timeS: number): StillMoment {
   const { settings, snapshot } = view;
   const isPresent = snapshot !== null && Math.abs(timeS - snapshot.timeS) <= nowReachS;
   const pressureKPa = snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa;

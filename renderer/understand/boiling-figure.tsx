@@ -1,0 +1,164 @@
+import { useMemo } from 'react';
+import {
+  azeotrope,
+  type BoilingDiagramPoint,
+  boilingDiagram,
+  moleFractionOfStrength,
+} from '#shared-core';
+import { useWords } from '../words/use-words.ts';
+import { type Axis, roundTicks } from './axis.ts';
+import { boilingSentence, potBasisWords } from './boiling-words.ts';
+import { FigureFrame } from './figure-frame.tsx';
+import { IntervalCross } from './interval-cross.tsx';
+import { NumbersTable } from './numbers-table.tsx';
+import { PlotPaper } from './plot-paper.tsx';
+import type { PlotScale } from './plot-scale.ts';
+import type { StillMoment } from './still-moment.ts';
+
+const strengthTicks = [20, 50, 80, 90, 96];
+
+/** The T–x–y diagram at the local air pressure, with pot and head as far as they are known. */
+export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
+  const words = useWords();
+  const { pressureKPa, pot, vapour, headC } = moment;
+  const roundedKPa = Math.round(pressureKPa * 10) / 10;
+  const diagram = useMemo(() => boilingDiagram(roundedKPa, 120), [roundedKPa]);
+  const lowest = azeotrope(pressureKPa);
+  const highestC = diagram[0]?.temperatureC ?? 100;
+  const lowC = Math.floor(lowest.temperatureC - 2);
+  const highC = Math.ceil(highestC + 1);
+  const x: Axis = {
+    low: 0,
+    high: 1,
+    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
+    name: 'ethanol in liquid or vapour, mol %',
+    tickWords: (value) => words.number(100 * value, 0),
+  };
+  const y: Axis = {
+    low: lowC,
+    high: highC,
+    ticks: roundTicks(lowC, highC, 6),
+    name: '°C',
+    tickWords: (value) => words.number(value, 0),
+  };
+  const above: Axis = {
+    ...x,
+    ticks: strengthTicks.map(moleFractionOfStrength),
+    name: '% vol',
+    tickWords: (value) =>
+      words.number(strengthTicks.find((abv) => moleFractionOfStrength(abv) === value) ?? 0, 0),
+  };
+  const sentence = boilingSentence(moment, words);
+  return (
+    <FigureFrame title={`Boiling at ${words.quantity(pressureKPa, 1, 'kPa')}`} sentence={sentence}>
+      <PlotPaper x={x} y={y} above={above} description={sentence}>
+        {(scale) => (
+          <>
+            <BoilingCurves diagram={diagram} scale={scale} />
+            <Azeotrope scale={scale} x={lowest.ethanolMoleFraction} y={lowest.temperatureC} />
+            {pot && (
+              <IntervalCross
+                scale={scale}
+                x={pot.ethanolMoleFraction}
+                y={pot.boilsAtC}
+                shape="pot"
+                name="pot"
+              />
+            )}
+            {vapour && headC && (
+              <IntervalCross
+                scale={scale}
+                x={vapour.ethanolMoleFraction}
+                y={headC}
+                shape="head"
+                name="head"
+              />
+            )}
+          </>
+        )}
+      </PlotPaper>
+      <NumbersTable
+        title="Pot, head and azeotrope"
+        rows={[
+          ['Air pressure', words.quantity(pressureKPa, 1, 'kPa')],
+          [
+            'Azeotrope',
+            `${words.quantity(lowest.temperatureC, 1, '°C')}, ${words.quantity(100 * lowest.ethanolMoleFraction, 0, 'mol %')}`,
+          ],
+          ['Head', headC ? words.range(headC, 1, '°C') : 'no reading'],
+          [
+            'Vapour at the head',
+            vapour ? words.range(vapour.strengthAbv, 0, '% vol') : 'no vapour at the bulb',
+          ],
+          [
+            'Pot',
+            pot
+              ? `${words.range(pot.strengthAbv, 1, '% vol')}, ${potBasisWords[pot.basis]}`
+              : 'not known',
+          ],
+          ['Pot boils at', pot ? words.range(pot.boilsAtC, 1, '°C') : 'not known'],
+        ]}
+      />
+    </FigureFrame>
+  );
+}
+
+interface BoilingCurvesProps {
+  readonly diagram: readonly BoilingDiagramPoint[];
+  readonly scale: PlotScale;
+}
+
+function BoilingCurves({ diagram, scale }: BoilingCurvesProps) {
+  const bubble = diagram.map((at) => [at.liquidMoleFraction, at.temperatureC] as const);
+  const dew = diagram.map((at) => [at.vapourMoleFraction, at.temperatureC] as const);
+  const both = `${scale.line(bubble)}${scale.line(dew.toReversed()).replace('M', 'L')}Z`;
+  return (
+    <g>
+      <path d={both} fill="url(#texture-band)" />
+      <path d={scale.line(bubble)} className="curve" />
+      <path d={scale.line(dew)} className="curve" data-dashes="dew" />
+      <CurveName scale={scale} points={dew} share={0.34} name="vapour (dew curve)" side="above" />
+      <CurveName
+        scale={scale}
+        points={bubble}
+        share={0.46}
+        name="liquid (bubble curve)"
+        side="below"
+      />
+    </g>
+  );
+}
+
+interface CurveNameProps {
+  readonly scale: PlotScale;
+  readonly points: readonly (readonly [number, number])[];
+  readonly share: number;
+  readonly name: string;
+  readonly side: 'above' | 'below';
+}
+
+function CurveName({ scale, points, share, name, side }: CurveNameProps) {
+  const [x, y] = points[Math.floor(share * points.length)] ?? [0, 0];
+  const isAbove = side === 'above';
+  return (
+    <text
+      x={scale.xOf(x) + (isAbove ? 12 : -2)}
+      y={scale.yOf(y) + (isAbove ? -8 : 22)}
+      textAnchor="start"
+      className="plot-name"
+    >
+      {name}
+    </text>
+  );
+}
+
+function Azeotrope({ scale, x, y }: { scale: PlotScale; x: number; y: number }) {
+  return (
+    <g>
+      <circle cx={scale.xOf(x)} cy={scale.yOf(y)} r={4.5} className="azeotrope" />
+      <text x={scale.xOf(x)} y={scale.yOf(y) + 21} textAnchor="middle" className="plot-name">
+        azeotrope
+      </text>
+    </g>
+  );
+}

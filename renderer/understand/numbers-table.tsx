@@ -1,0 +1,24 @@
+interface NumbersTableProps {
+  readonly title: string;
+  readonly rows: readonly (readonly [name: string, value: string])[];
+}
+
+/** The drawing once more as a table, for those who hear it or want the figures. */
+export function NumbersTable({ title, rows }: NumbersTableProps) {
+  return (
+    <details className="why">
+      <summary>The numbers</summary>
+      <table className="numbers">
+        <caption className="unseen">{title}</caption>
+        <tbody>
+          {rows.map(([name, value]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td className="number">{value}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

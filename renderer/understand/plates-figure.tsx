@@ -1,0 +1,201 @@
+import { useMemo, useState } from 'react';
+import {
+  type EquilibriumCurve,
+  equilibriumCurve,
+  type PlateDiagram,
+  plateDiagram,
+} from '#shared-core';
+import { ChoiceField } from '../design/index.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Axis } from './axis.ts';
+import { FigureFrame } from './figure-frame.tsx';
+import { NumbersTable } from './numbers-table.tsx';
+import { platesSentence, stageWords } from './plates-words.ts';
+import { PlotPaper } from './plot-paper.tsx';
+import type { PlotScale } from './plot-scale.ts';
+import type { StillMoment } from './still-moment.ts';
+
+const triedRatios = { '1': 1, '3': 3, '10': 10, total: Number.POSITIVE_INFINITY } as const;
+type Tried = keyof typeof triedRatios;
+type RefluxChoice = 'present' | Tried;
+
+const usualChoice: Tried = '3';
+
+/** McCabe–Thiele steps between pot and head for the present reflux, or one to try. */
+export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
+  const words = useWords();
+  const { vapour, pot, reflux, pressureKPa } = moment;
+  const [chosen, setChosen] = useState<RefluxChoice>('present');
+  const roundedKPa = Math.round(pressureKPa * 10) / 10;
+  const equilibrium = useMemo(() => equilibriumCurve(roundedKPa), [roundedKPa]);
+  const choice = chosen === 'present' && reflux === null ? usualChoice : chosen;
+  const refluxRatio = choice === 'present' ? (reflux?.refluxRatio.value ?? 0) : triedRatios[choice];
+  const diagram =
+    vapour && pot
+      ? plateDiagram({
+          equilibrium,
+          head: vapour.ethanolMoleFraction,
+          pot: pot.ethanolMoleFraction,
+          refluxRatio,
+        })
+      : null;
+  const sentence = diagram ? platesSentence(diagram, refluxRatio, words) : missingSentence(moment);
+  const options = [
+    ...(reflux ? [{ value: 'present' as const, label: 'As estimated' }] : []),
+    ...(['1', '3', '10'] as const).map((value) => ({ value, label: value })),
+    { value: 'total' as const, label: 'All back' },
+  ];
+  return (
+    <FigureFrame title="Plates between pot and head" sentence={sentence}>
+      <PlotPaper
+        x={moleAxis('ethanol in the liquid, mol %', words.number)}
+        y={moleAxis('ethanol in the vapour, mol %', words.number)}
+        description={sentence}
+      >
+        {(scale) => (
+          <>
+            <EquilibriumLines equilibrium={equilibrium} scale={scale} />
+            {diagram && <Steps diagram={diagram} moment={moment} scale={scale} />}
+          </>
+        )}
+      </PlotPaper>
+      <ChoiceField
+        name="Liquid going back per distillate"
+        options={options}
+        value={choice}
+        onValue={setChosen}
+      />
+      {!reflux && vapour && (
+        <p className="small soft">
+          The present reflux is not known: it takes booked volumes, and the column’s heat loss or
+          the heater’s power in Prepare.
+        </p>
+      )}
+      <NumbersTable
+        title="Plates and reflux"
+        rows={[
+          [
+            'Present reflux ratio',
+            reflux ? words.range(reflux.refluxRatio, 1, 'mol/mol') : 'not known',
+          ],
+          [
+            'Drawn for',
+            Number.isFinite(refluxRatio)
+              ? words.quantity(refluxRatio, 1, 'mol/mol')
+              : 'all going back',
+          ],
+          [
+            'Least reflux that would do',
+            diagram?.minimumReflux != null
+              ? words.quantity(diagram.minimumReflux, 1, 'mol/mol')
+              : 'none',
+          ],
+          [
+            'Theoretical plates, pot counted',
+            (diagram && stageWords(diagram.stages)) ?? 'none would do',
+          ],
+        ]}
+      />
+    </FigureFrame>
+  );
+}
+
+function missingSentence({ vapour, pot }: StillMoment): string {
+  if (vapour === null) return 'The steps are drawn once vapour bathes the bulb.';
+  if (pot === null)
+    return 'The steps need the pot’s strength: book a volume, or put a probe in the pot.';
+  return 'The vapour at the head is no richer than the pot: there is nothing to step off.';
+}
+
+function moleAxis(name: string, number: (value: number, decimals: number) => string): Axis {
+  return {
+    low: 0,
+    high: 1,
+    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
+    name,
+    tickWords: (value) => number(100 * value, 0),
+  };
+}
+
+interface EquilibriumLinesProps {
+  readonly equilibrium: EquilibriumCurve;
+  readonly scale: PlotScale;
+}
+
+function EquilibriumLines({ equilibrium, scale }: EquilibriumLinesProps) {
+  const curve = Array.from({ length: 121 }, (_, index) => {
+    const x = (index / 120) ** 2;
+    return [x, equilibrium(x)] as const;
+  });
+  return (
+    <g>
+      <path
+        d={scale.line([
+          [0, 0],
+          [1, 1],
+        ])}
+        className="curve"
+        data-dashes="diagonal"
+      />
+      <path d={scale.line(curve)} className="curve" />
+      <text
+        x={scale.xOf(0.32)}
+        y={scale.yOf(equilibrium(0.32)) - 12}
+        textAnchor="middle"
+        className="plot-name"
+      >
+        equilibrium
+      </text>
+    </g>
+  );
+}
+
+interface StepsProps {
+  readonly diagram: PlateDiagram;
+  readonly moment: StillMoment;
+  readonly scale: PlotScale;
+}
+
+function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
+  const { xOf, yOf, top, bottom } = scale;
+  const [low, high] = diagram.operatingLine;
+  const ends = [
+    { name: 'pot', interval: pot?.ethanolMoleFraction },
+    { name: 'head', interval: vapour?.ethanolMoleFraction },
+  ];
+  return (
+    <g>
+      {ends.map(({ name, interval }) =>
+        interval ? (
+          <g key={name}>
+            <rect
+              x={xOf(interval.low)}
+              y={top}
+              width={Math.max(2, xOf(interval.high) - xOf(interval.low))}
+              height={bottom - top}
+              className="estimate-region"
+            />
+            <text
+              x={xOf(interval.value)}
+              y={bottom - 8}
+              textAnchor={name === 'pot' ? 'start' : 'end'}
+              dx={name === 'pot' ? 8 : -8}
+              className="plot-name"
+            >
+              {name}
+            </text>
+          </g>
+        ) : null,
+      )}
+      <path
+        d={`M${xOf(low.x)} ${yOf(low.y)}L${xOf(high.x)} ${yOf(high.y)}`}
+        className="curve"
+        data-dashes="operating"
+      />
+      <path
+        d={scale.line(diagram.staircase.map(({ x, y }) => [x, y] as const))}
+        className="staircase"
+      />
+    </g>
+  );
+}
