@@ -12,6 +12,7 @@ export * from './monitor/index.ts';
 export * from './planning/index.ts';
 export * from './probe/index.ts';
 export * from './random/index.ts';
+export * from './report/index.ts';
 export * from './result/index.ts';
 export * from './run/index.ts';
 export * from './run-log/index.ts';

@@ -1,9 +1,5 @@
-import {
-  type EquilibriumCurve,
-  equilibriumCurve,
-  fenskeStages,
-  stepPlates,
-} from '../column/index.ts';
+import { type EquilibriumCurve, equilibriumCurve, fenskeStages } from '../column/index.ts';
+import { type PlateDiagram, plateDiagram, type StageCount } from '../diagram/index.ts';
 import { azeotrope } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
 import type { Interval } from '../uncertainty/index.ts';
@@ -12,40 +8,35 @@ import type { Interval } from '../uncertainty/index.ts';
 export interface ColumnAtWork {
   /** Ethanol in the distillate, with its 95 % interval [mol/mol]. */
   readonly distillateMoleFraction: Interval;
-  /** Ethanol in the pot at the time, 0 … 1 [mol/mol]. */
-  readonly potMoleFraction: number;
+  /** Ethanol in the pot at the time, with its 95 % interval [mol/mol]. */
+  readonly potMoleFraction: Interval;
   readonly pressureKPa: number;
   /** Reflux per distillate [mol/mol], 0 … 1e6; null when it was not measured. */
   readonly refluxRatio: number | null;
 }
 
-/** A number of stages; `high` is null when even endless stages agree with the distillate. */
-export interface CountedStages {
-  /** Null when the best value lies at or above the azeotrope, where steps never arrive. */
-  readonly value: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
-}
-
 /** Both ways to count plates, and what tells them apart. */
 export interface ApparentPlates {
   /** Equilibrium stages at total reflux, the pot counted, by stepping the curve. */
-  readonly stepped: CountedStages;
+  readonly stepped: StageCount;
   /** The same at the reflux ratio measured; null without one. */
-  readonly steppedAtReflux: CountedStages | null;
+  readonly steppedAtReflux: StageCount | null;
   /** Fenske's formula with one relative volatility, the pot counted; null at or above the azeotrope. */
   readonly fenske: number | null;
   readonly volatilityAtPot: number;
   readonly volatilityAtTop: number;
   /** Geometric mean of both: the one Fenske's formula is given. */
   readonly meanVolatility: number;
-  /** Liquid compositions of the steps at total reflux, from the top down [mol/mol]. */
-  readonly liquids: readonly number[];
+  /** Lines and steps to draw, at total reflux. */
+  readonly diagram: PlateDiagram | null;
   readonly whyTheyDiffer: string;
 }
 
-/** Reflux that counts as total in stepping. */
-const totalReflux = 1e6;
+const unknownStages: StageCount = { value: null, low: null, high: null };
+
+function withinUnity({ value, low, high }: Interval): Interval {
+  return { value, low: Math.max(1e-9, low), high: Math.min(1, high) };
+}
 
 /**
  * Apparent number of equilibrium stages of a column from one pair of compositions, counted twice.
@@ -55,7 +46,7 @@ const totalReflux = 1e6;
  * `α = √(α_pot α_top)`. They are least numbers: with less than total reflux the same cut needs more plates, and
  * hold-up and a drifting pot (batch!) shift both.
  *
- * @param column distillateMoleFraction and potMoleFraction [mol/mol], 0 < pot < distillate < 1; pressureKPa [kPa],
+ * @param column distillateMoleFraction and potMoleFraction with intervals [mol/mol], 0 < pot < distillate < 1; pressureKPa [kPa],
  * 50 … 110; refluxRatio [mol/mol], 0 … 1e6
  * @returns stages with the pot as the first; plates of the column itself are one less
  * @throws OutOfRangeError outside these ranges
@@ -63,63 +54,42 @@ const totalReflux = 1e6;
  * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605; M. R. Fenske, Ind. Eng. Chem. 24 (1932) 482; the
  * geometric mean is common practice, no source.
  * @example
- * const column = { distillateMoleFraction: { value: 0.44, low: 0.43, high: 0.45 }, potMoleFraction: 0.1, pressureKPa: 101.325, refluxRatio: null };
+ * const column = { distillateMoleFraction: { value: 0.44, low: 0.43, high: 0.45 }, potMoleFraction: { value: 0.1, low: 0.1, high: 0.1 }, pressureKPa: 101.325, refluxRatio: null };
  * apparentPlates(column).stepped.value // ≈ 1 ± 0.05
  * apparentPlates(column).fenske // ≈ 1.3 ± 0.2
  */
 export function apparentPlates(column: ColumnAtWork): ApparentPlates {
-  const { distillateMoleFraction: distillate, potMoleFraction, pressureKPa, refluxRatio } = column;
-  requireInRange('ethanol in the distillate', distillate.value, 1e-9, 1 - 1e-9, 'mol/mol');
-  requireInRange('ethanol in the pot', potMoleFraction, 1e-9, distillate.value, 'mol/mol');
+  const { distillateMoleFraction: head, potMoleFraction: pot, pressureKPa, refluxRatio } = column;
+  requireInRange('ethanol in the pot', pot.value, 1e-9, 1, 'mol/mol');
+  requireInRange('ethanol in the distillate', head.value, pot.value + 1e-5, 1 - 1e-9, 'mol/mol');
   const equilibrium = equilibriumCurve(pressureKPa);
-  const volatilityAtPot = volatility(equilibrium, potMoleFraction);
-  const volatilityAtTop = volatility(equilibrium, distillate.value);
+  const volatilityAtPot = volatility(equilibrium, pot.value);
+  const volatilityAtTop = volatility(equilibrium, head.value);
   const meanVolatility = Math.sqrt(volatilityAtPot * volatilityAtTop);
-  const isBelowAzeotrope = distillate.value < azeotrope(pressureKPa).ethanolMoleFraction;
+  const isBelowAzeotrope = head.value < azeotrope(pressureKPa).ethanolMoleFraction;
   const fenske =
     isBelowAzeotrope && meanVolatility > 1.001
       ? fenskeStages({
-          distillateMoleFraction: distillate.value,
-          potMoleFraction,
+          distillateMoleFraction: head.value,
+          potMoleFraction: pot.value,
           relativeVolatility: meanVolatility,
         })
       : null;
-  const count = (reflux: number) => countStages(equilibrium, distillate, potMoleFraction, reflux);
-  const stepped = count(totalReflux);
+  const bounded = { head: withinUnity(head), pot: withinUnity(pot), equilibrium };
+  const diagram = plateDiagram({ ...bounded, refluxRatio: Number.POSITIVE_INFINITY });
+  const stepped = diagram?.stages ?? unknownStages;
   return {
     stepped,
-    steppedAtReflux: refluxRatio === null ? null : count(refluxRatio),
+    steppedAtReflux:
+      refluxRatio === null
+        ? null
+        : (plateDiagram({ ...bounded, refluxRatio })?.stages ?? unknownStages),
     fenske,
     volatilityAtPot,
     volatilityAtTop,
     meanVolatility,
-    liquids:
-      stepped.value === null
-        ? []
-        : stepPlates({
-            equilibrium,
-            distillateMoleFraction: distillate.value,
-            potMoleFraction,
-            refluxRatio: totalReflux,
-          }).liquids,
+    diagram,
     whyTheyDiffer: explain(stepped.value, fenske, volatilityAtPot, volatilityAtTop, meanVolatility),
-  };
-}
-
-function countStages(
-  equilibrium: EquilibriumCurve,
-  distillate: Interval,
-  potMoleFraction: number,
-  refluxRatio: number,
-): CountedStages {
-  const stagesTo = (distillateMoleFraction: number) =>
-    distillateMoleFraction <= potMoleFraction
-      ? 0
-      : stepPlates({ equilibrium, distillateMoleFraction, potMoleFraction, refluxRatio }).stages;
-  return {
-    value: stagesTo(distillate.value),
-    low: stagesTo(Math.max(0, distillate.low)),
-    high: stagesTo(Math.min(1, distillate.high)),
   };
 }
 

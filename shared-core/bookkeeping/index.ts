@@ -2,7 +2,6 @@ export {
   type ApparentPlates,
   apparentPlates,
   type ColumnAtWork,
-  type CountedStages,
 } from './apparent-plates.ts';
 export { type Balance, type BatchBalance, type BatchBooks, balanceBatch } from './balance-batch.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';

@@ -272,7 +272,7 @@ describe('apparentPlates', () => {
     for (let stage = 0; stage < 5; stage++) x = equilibrium(x);
     const found = apparentPlates({
       distillateMoleFraction: { value: x, low: x - 0.01, high: 0.95 },
-      potMoleFraction: 0.05,
+      potMoleFraction: { value: 0.05, low: 0.05, high: 0.05 },
       pressureKPa: 101.325,
       refluxRatio: 2,
     });
@@ -287,11 +287,11 @@ describe('apparentPlates', () => {
   test('at the azeotrope no number of stages is given', () => {
     const found = apparentPlates({
       distillateMoleFraction: { value: 0.92, low: 0.88, high: 0.95 },
-      potMoleFraction: 0.05,
+      potMoleFraction: { value: 0.05, low: 0.05, high: 0.05 },
       pressureKPa: 101.325,
       refluxRatio: null,
     });
-    expect([found.stepped.value, found.fenske, found.liquids]).toEqual([null, null, []]);
+    expect([found.stepped.value, found.fenske, found.stepped.high]).toEqual([null, null, null]);
   });
 });
 

@@ -1,0 +1,116 @@
+import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
+import {
+  type BookEntries,
+  type BookedLiquid,
+  booksOfRun,
+  type PooledLiquid,
+  poolLiquids,
+  type RunBooks,
+  type SimpleDistillation,
+  simpleDistillation,
+} from '../bookkeeping/index.ts';
+import { equilibriumModelVersion } from '../equilibrium/index.ts';
+import { analyseRun } from '../monitor/index.ts';
+import type { RunInput, RunSettings } from '../run/index.ts';
+import type { Verdicts } from '../snapshot/index.ts';
+import { plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
+import { platesOfRun, type RunPlates } from './plates-of-run.ts';
+import { type ProcessedRow, processedRows } from './processed-rows.ts';
+
+/** A run to be reported on, with what was measured after it. */
+export interface RunToStudy {
+  readonly runId: string;
+  readonly name: string;
+  /** When it began; empty for a file that does not say. */
+  readonly startedAtIso: string;
+  readonly rehearsal: boolean;
+  readonly damagedRecords: number;
+  readonly settings: RunSettings;
+  readonly appVersion: string;
+  readonly modelVersion: string;
+  readonly inputs: readonly RunInput[];
+  readonly endS: number;
+  readonly entries?: BookEntries | undefined;
+}
+
+/** Everything that reports, worksheets, figures and exercises say of a run. */
+export interface RunStudy extends Omit<RunToStudy, 'entries'> {
+  readonly equilibriumModel: string;
+  readonly verdicts: Verdicts;
+  readonly rows: readonly ProcessedRow[];
+  readonly plateau: RunPlateau | null;
+  readonly books: RunBooks;
+  readonly plates: RunPlates | null;
+  /** All cuts poured together, and what a still without a column would have given; null without booked cuts. */
+  readonly product: PooledLiquid | null;
+  readonly simple: SimpleDistillation | null;
+}
+
+/**
+ * Works a run through once: the monitor's verdicts, rows, plateau, books, plates and the comparison with a simple
+ * distillation. Pure, so a report made twice says the same twice.
+ *
+ * @param run settings, inputs in order of time, endS [s] ≥ 0, entries made after the run
+ *
+ * Source: see the functions named.
+ * @example
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * studyRun(run).verdicts.verdict.mainFraction // => false
+ * studyRun(run).plateau // => null
+ */
+export function studyRun({ entries, ...run }: RunToStudy): RunStudy {
+  const { settings, inputs, endS } = run;
+  const verdicts = analyseRun(settings, inputs, endS);
+  const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
+  const plateau = plateauOfRun(rows, settings);
+  const books = booksOfRun({ settings, inputs, verdicts, endS, entries });
+  const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
+  const product = booked.length === 0 ? null : poolLiquids(booked);
+  return {
+    ...run,
+    equilibriumModel: equilibriumModelVersion,
+    verdicts,
+    rows,
+    plateau,
+    books,
+    plates: platesOfRun(books, plateau, rows),
+    product,
+    simple:
+      product === null
+        ? null
+        : simpleBeside(
+            books.charge,
+            product,
+            plateau?.pressureKPa ?? settings.pressure.pressureKPa,
+          ),
+  };
+}
+
+/** The simple distillation of the same charge to as many moles; null where it can't be compared. */
+function simpleBeside(
+  charge: BookedLiquid,
+  product: PooledLiquid,
+  pressureKPa: number,
+): SimpleDistillation | null {
+  const chargeMol = molOf(charge);
+  const distillateMol = molOf(product);
+  const isComparable =
+    charge.ethanolMoleFraction > 1e-3 &&
+    charge.ethanolMoleFraction < 0.8 &&
+    distillateMol > 1e-6 &&
+    distillateMol < 0.9 * chargeMol;
+  if (!isComparable) return null;
+  return simpleDistillation({
+    chargeMol,
+    potMoleFraction: charge.ethanolMoleFraction,
+    distillateMol,
+    pressureKPa,
+  });
+}
+
+function molOf({ massG, ethanolG }: Pick<PooledLiquid, 'massG' | 'ethanolG'>): number {
+  return (
+    ethanolG.value / ethanolMolarMassGPerMol +
+    (massG.value - ethanolG.value) / waterMolarMassGPerMol
+  );
+}

@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest';
+import {
+  balanceBatch,
+  bookLiquid,
+  ethanolMolarMassGPerMol,
+  moleFractionFromMassFraction,
+  pearFermentSetup,
+  simulateBatch,
+  studyRun,
+  teachingRigs,
+} from '#shared-core';
+import { pearRun } from './support/pear-run.ts';
+
+const exactly = (value: number) => ({ value, standardUncertainty: 0 });
+
+describe('the books of simulated runs', () => {
+  const setups = [
+    ['the pear ferment', pearFermentSetup()],
+    ['a strong charge', { ...pearFermentSetup(), charge: { volumeMl: 400, strengthAbv: 20 } }],
+    [
+      'a still without packing',
+      { ...pearFermentSetup(), rig: Object.values(teachingRigs)[0] ?? teachingRigs.wirePacking },
+    ],
+  ] as const;
+  test.each(setups)('close to 0.1 per cent in mass and ethanol: %s', (_, setup) => {
+    const { samples } = simulateBatch(
+      {
+        ...setup,
+        // Packing that holds next to nothing, so that the bench can measure every vessel.
+        rig: { ...setup.rig, column: { ...setup.rig.column, holdUpMl: 0.1 } },
+        schedule: [
+          ...(setup.schedule ?? []),
+          { timeS: 1500, kind: 'receiver-changed' },
+          { timeS: 3600, kind: 'heat-off' },
+        ],
+      },
+      { durationS: 6000 },
+    );
+    const end = samples.at(-1);
+    if (end === undefined) throw new Error('The simulation gave no samples.');
+    const receivers = samples.flatMap((sample, index) =>
+      samples[index + 1]?.receiverIndex === sample.receiverIndex ? [] : [sample.receiver],
+    );
+    const liquid = (name: string, volumeMl: number, strengthAbv: number) =>
+      bookLiquid({
+        name,
+        amount: { by: 'volume', volumeMl: exactly(volumeMl), temperatureC: exactly(20) },
+        strength: { by: 'stated', strengthAbv: exactly(strengthAbv) },
+      });
+    const cuts = receivers.map(({ volumeMl, strengthAbv }, index) =>
+      liquid(`Cut ${index + 1}`, volumeMl, strengthAbv),
+    );
+    const residue = liquid('Residue', end.potVolumeMl, end.potStrengthAbv);
+    const { volumeMl, strengthAbv } = setup.charge;
+    const charge = liquid('Charge', volumeMl, strengthAbv);
+    const { total, ethanol } = balanceBatch({ charge, cuts, residue, holdUp });
+    expect(Math.abs((total.closurePercent?.value ?? 0) - 100)).toBeLessThan(0.1);
+    expect(Math.abs((ethanol.closurePercent?.value ?? 0) - 100)).toBeLessThan(0.1);
+  });
+});
+
+describe('studyRun', () => {
+  const { run, batch, receivers } = pearRun();
+  const study = studyRun(run);
+
+  test('finds the plateau within the probe’s uncertainty of where the simulated head was', () => {
+    const span = study.plateau?.statistics.span ?? { fromS: 0, toS: 0 };
+    const true_ = batch.samples.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
+    const trueC = true_.reduce((sum, sample) => sum + sample.bulbTemperatureC, 0) / true_.length;
+    expect(span.toS - span.fromS).toBeGreaterThan(600);
+    expect(Math.abs((study.plateau?.mean.value ?? 0) - trueC)).toBeLessThan(0.05);
+    expect(study.plateau?.standard.value).toBeGreaterThan(study.plateau?.mean.value ?? 100);
+  });
+
+  test('books every cut as measured, and the ethanol in them as the simulator collected it', () => {
+    expect(study.books.cuts.map(({ strengthFrom }) => strengthFrom)).toEqual(
+      receivers.map(() => 'measured'),
+    );
+    const truthG = receivers.reduce(
+      (sum, { ethanolMol }) => sum + ethanolMol * ethanolMolarMassGPerMol,
+      0,
+    );
+    const booked = study.books.balance?.ethanol.cutsG;
+    // Readings are rounded to 0.1 mL and 0.1 % vol.
+    expect(Math.abs((booked?.value ?? 0) - truthG)).toBeLessThan(
+      2 * (booked?.standardUncertainty ?? 0),
+    );
+    expect(study.books.balance?.ethanol.closes).toBe(true);
+    expect(study.books.balance?.ethanol.closurePercent?.value).toBeGreaterThan(95);
+  });
+
+  test('gives a stronger product than the simple distillation beside it, by several stages', () => {
+    expect((study.product?.strengthAbv ?? 0) - (study.simple?.strengthAbv ?? 100)).toBeGreaterThan(
+      10,
+    );
+    expect(study.plates?.plates.stepped.low ?? 0).toBeGreaterThan(2);
+    const halfwayX = study.plates?.potMoleFraction;
+    const trueX = batch.samples.find(
+      (sample) =>
+        sample.receiverIndex === 1 && sample.receiver.volumeMl >= (receivers[1]?.volumeMl ?? 0) / 2,
+    )?.potEthanolMoleFraction;
+    // The column's hold-up is not in the bench's balance, so the pot seems a little richer.
+    expect(halfwayX?.value).toBeGreaterThan(trueX ?? 1);
+    expect(halfwayX?.value).toBeLessThan(moleFractionFromMassFraction(0.0875));
+  });
+
+  test('says the same twice, to the last bit', () => {
+    expect(JSON.stringify(studyRun(run))).toBe(JSON.stringify(study));
+  });
+
+  test('without any mark of a volume there are rows and a plateau, but no books', () => {
+    const bare = studyRun({
+      ...run,
+      inputs: run.inputs.filter(({ kind }) => kind === 'reading'),
+      entries: undefined,
+    });
+    expect([bare.books.balance, bare.product, bare.simple]).toEqual([null, null, null]);
+    expect(bare.plateau).not.toBeNull();
+    expect(bare.plates?.basis).toMatch(/head vapour/);
+  });
+});
