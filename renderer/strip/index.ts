@@ -1,2 +1,3 @@
 export { RunStrip } from './run-strip.tsx';
+export { StripTextContext } from './strip-text.ts';
 export { type BoxSize, useBoxSize } from './use-box-size.ts';

@@ -1,5 +1,6 @@
 import type { PlateauBand } from '#shared-core';
 import { usePlotFrame } from './plot-frame.ts';
+import { useStripMeasures } from './strip-text.ts';
 
 interface PlateauLayerProps {
   readonly band: PlateauBand;
@@ -10,10 +11,11 @@ interface PlateauLayerProps {
 /** The band in which the head holds at the local air pressure, drawn behind the line. */
 export function PlateauLayer({ band, azeotropeLabel, limitLabel }: PlateauLayerProps) {
   const frame = usePlotFrame();
+  const { textPx } = useStripMeasures();
   if (!frame) return null;
   const low = frame.yOf(band.azeotropeC);
   const high = frame.yOf(band.limitC);
-  const isRoomy = low - high > 44;
+  const isRoomy = low - high > 3 * textPx;
   return (
     <g>
       <rect
@@ -28,7 +30,7 @@ export function PlateauLayer({ band, azeotropeLabel, limitLabel }: PlateauLayerP
       <text x={frame.left + 10} y={high - 7} className="band-name">
         {limitLabel}
       </text>
-      <text x={frame.left + 10} y={low + 17} className="band-name">
+      <text x={frame.left + 10} y={low + 1.15 * textPx} className="band-name">
         {azeotropeLabel}
       </text>
       {isRoomy && (

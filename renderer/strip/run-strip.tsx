@@ -1,9 +1,10 @@
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
+import { StripTextContext, stripMeasures } from './strip-text.ts';
 import type { StripHeight } from './temperature-range.ts';
 import { type StripSpan, timeRange } from './time-range.ts';
 import { useBoxSize } from './use-box-size.ts';
@@ -22,17 +23,22 @@ const heightOptions = [
   { value: 'plateau', label: 'Plateau close up' },
 ] as const;
 
-/** Room left and right of the plot for its axis; the rest is one pixel column per reduced column. */
-const plotMarginPx = 94;
-
 interface RunStripProps {
   readonly view: RunView;
   readonly hasControls?: boolean;
+  readonly extra?: ReactNode;
+  /** Height of the type in pixels; the page's small type when left out. */
+  readonly textPx?: number;
+  /** Layers drawn over the strip, placed by `usePlotFrame`. */
+  readonly children?: ReactNode;
 }
 
 /** The run as one strip: past as recorded, band behind it, stages along its foot, forecast ahead. */
-export function RunStrip({ view, hasControls = true }: RunStripProps) {
+export function RunStrip(props: RunStripProps) {
+  const { view, hasControls = true, extra, textPx: askedTextPx, children } = props;
   const [box, size] = useBoxSize<HTMLDivElement>();
+  const textPx = askedTextPx ?? smallTextPx();
+  const { axisWidthPx } = stripMeasures(textPx);
   const [span, setSpan] = useState<StripSpan>('whole');
   const [heightChoice, setHeightChoice] = useState<HeightChoice>('auto');
 
@@ -41,7 +47,8 @@ export function RunStrip({ view, hasControls = true }: RunStripProps) {
   const expectedEndS = view.snapshot?.forecast?.mainFractionEndS?.high ?? null;
   const range = timeRange(span, nowS, expectedEndS);
   const height = heightChoice === 'auto' ? heightToFollow(view) : heightChoice;
-  const columns = Math.max(50, (size?.width ?? 400) - plotMarginPx);
+  // One column a pixel of the plot, which is what the axis and the margin leave.
+  const columns = Math.max(50, Math.floor((size?.width ?? 400) - axisWidthPx - 1.8 * textPx));
 
   const { fromS, toS } = range;
   const breaksS = useMemo(() => view.gaps.map((gap) => gap.fromS), [view.gaps]);
@@ -70,25 +77,35 @@ export function RunStrip({ view, hasControls = true }: RunStripProps) {
             value={heightChoice}
             onValue={setHeightChoice}
           />
+          {extra && <div className="strip-extra">{extra}</div>}
         </div>
       )}
-      <div className="strip-box" ref={box}>
+      <div className="strip-box" ref={box} style={{ fontSize: textPx }}>
         {size && size.width > 0 && size.height > 0 && (
-          <StripDrawing
-            view={view}
-            size={size}
-            range={range}
-            height={height}
-            drawn={drawn}
-            marks={marks}
-            nowS={nowS}
-            headC={lastHead?.value ?? null}
-          />
+          <StripTextContext value={textPx}>
+            <StripDrawing
+              view={view}
+              size={size}
+              range={range}
+              height={height}
+              drawn={drawn}
+              marks={marks}
+              nowS={nowS}
+              headC={lastHead?.value ?? null}
+            >
+              {children}
+            </StripDrawing>
+          </StripTextContext>
         )}
       </div>
       <StripInWords view={view} />
     </div>
   );
+}
+
+/** The page's small type, which grows with the screen and with the person's setting. */
+function smallTextPx(): number {
+  return 0.9375 * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
 }
 
 /** Close up once the vapour has arrived; the whole scale before, and again when cooling down. */

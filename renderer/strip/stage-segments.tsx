@@ -1,6 +1,7 @@
 import { type StageSpan, stageLabels } from '#shared-core';
 import { stageLooks } from '../design/index.ts';
 import { usePlotFrame } from './plot-frame.ts';
+import { useStripMeasures } from './strip-text.ts';
 
 interface StageSegmentsProps {
   readonly stages: readonly StageSpan[];
@@ -8,12 +9,10 @@ interface StageSegmentsProps {
   readonly height: number;
 }
 
-/** About the width of a letter of the strip's type, for choosing which name fits. */
-const letterWidth = 8.4;
-
 /** The stages along the foot of the strip: colour, texture and name say the same thing. */
 export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
   const frame = usePlotFrame();
+  const { letterPx, textPx } = useStripMeasures();
   if (!frame) return null;
   const top = frame.bottom - height;
   return (
@@ -30,7 +29,12 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
         const width = frame.xOf(toS ?? nowS) - left;
         if (width < 0.5) return null;
         const look = stageLooks[stage];
-        const name = fittingName(stageLabels[stage], look.shortName, width, height);
+        const name = fittingName(stageLabels[stage], look.shortName, {
+          width,
+          height,
+          letterPx,
+          textPx,
+        });
         return (
           <g key={stage}>
             <rect x={left} y={top} width={width} height={height} fill={look.colour} />
@@ -51,6 +55,13 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
   );
 }
 
+interface Room {
+  readonly width: number;
+  readonly height: number;
+  readonly letterPx: number;
+  readonly textPx: number;
+}
+
 interface FittingName {
   readonly text: string;
   readonly isUpright: boolean;
@@ -66,9 +77,10 @@ function StageName({ name, x, y }: { name: FittingName; x: number; y: number }) 
 }
 
 /** The whole name where it fits, else the short one, else the short one on its side. */
-function fittingName(full: string, short: string, width: number, height: number) {
-  if (full.length * letterWidth + 14 <= width) return { text: full, isUpright: true };
-  if (short.length * letterWidth + 10 <= width) return { text: short, isUpright: true };
-  const fitsOnItsSide = width >= 17 && short.length * letterWidth <= height;
+function fittingName(full: string, short: string, room: Room): FittingName | null {
+  const { width, height, letterPx, textPx } = room;
+  if ((full.length + 1.5) * letterPx <= width) return { text: full, isUpright: true };
+  if ((short.length + 1) * letterPx <= width) return { text: short, isUpright: true };
+  const fitsOnItsSide = width >= 1.1 * textPx && short.length * letterPx <= height;
   return fitsOnItsSide ? { text: short, isUpright: false } : null;
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { CartesianGrid, ComposedChart, Line, XAxis, YAxis } from 'recharts';
 import type { DrawnPoint, Mark } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
@@ -8,6 +9,7 @@ import { MarksLayer } from './marks-layer.tsx';
 import { NowLayer } from './now-layer.tsx';
 import { PlateauLayer } from './plateau-layer.tsx';
 import { StageSegments } from './stage-segments.tsx';
+import { useStripMeasures } from './strip-text.ts';
 import { type StripHeight, temperatureRange, temperatureTicks } from './temperature-range.ts';
 import { type TimeRange, timeTicks } from './time-range.ts';
 import type { BoxSize } from './use-box-size.ts';
@@ -21,14 +23,13 @@ interface StripDrawingProps {
   readonly marks: readonly Mark[];
   readonly nowS: number;
   readonly headC: number | null;
+  readonly children?: ReactNode;
 }
-
-const footPx = 46;
-const margin = { top: 24, right: 26, bottom: 4, left: 0 };
 
 export function StripDrawing(props: StripDrawingProps) {
   const { view, size, range, height, drawn, marks, nowS, headC } = props;
   const words = useWords();
+  const { textPx, axisWidthPx, axisHeightPx, footPx } = useStripMeasures();
   const { snapshot } = view;
   const band = snapshot?.plateau ?? null;
   const temperatures = temperatureRange(height, band, drawn);
@@ -40,7 +41,7 @@ export function StripDrawing(props: StripDrawingProps) {
       width={size.width}
       height={size.height}
       data={drawn as DrawnPoint[]}
-      margin={margin}
+      margin={{ top: textPx * 1.6, right: textPx * 1.8, bottom: 4, left: 0 }}
       accessibilityLayer={false}
       aria-hidden="true"
     >
@@ -57,18 +58,18 @@ export function StripDrawing(props: StripDrawingProps) {
         type="number"
         domain={[range.fromS, range.toS]}
         allowDataOverflow
-        ticks={timeTicks(range, Math.max(3, Math.floor(size.width / 110)))}
+        ticks={timeTicks(range, Math.max(3, Math.floor(size.width / (textPx * 7.3))))}
         tickFormatter={words.axisTime}
-        height={30}
+        height={axisHeightPx}
         tickMargin={6}
       />
       <YAxis
         type="number"
         domain={[lowC, highC]}
         allowDataOverflow
-        ticks={temperatureTicks(temperatures, Math.max(3, Math.floor(size.height / 60)))}
+        ticks={temperatureTicks(temperatures, Math.max(3, Math.floor(size.height / (textPx * 4))))}
         tickFormatter={(value: number) => `${words.number(value, decimals)} °C`}
-        width={68}
+        width={axisWidthPx}
         padding={{ bottom: footPx }}
       />
       <MarksLayer marks={marks} />
@@ -93,6 +94,7 @@ export function StripDrawing(props: StripDrawingProps) {
       <GapsLayer gaps={view.gaps} nowS={nowS} />
       <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
       <NowLayer timeS={nowS} headC={headC} />
+      {props.children}
     </ComposedChart>
   );
 }

@@ -4,6 +4,7 @@ import { mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
 import { clockWords } from '../words/index.ts';
+import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';
 import { WatchRun } from './watch-run.tsx';
@@ -12,16 +13,24 @@ import { WatchRun } from './watch-run.tsx';
 export function WatchPlace() {
   const view = useLiveView((live) => live);
   const canAct = useBench(mayCommand);
+  const isViewer = useBench(({ app }) => app !== null && !app.mayCommand);
   const [isStopping, setStopping] = useState(false);
+  const [isClassroom, setClassroom] = useState(false);
   if (view === null) return <NothingToWatch />;
+  const openClassroom = () => {
+    setClassroom(true);
+    // Where full screen is not allowed, the view still covers the window.
+    document.documentElement.requestFullscreen?.().catch(() => {});
+  };
   const isRunning = view.endedS === null;
+  if (isClassroom) return <ClassroomView view={view} onClose={() => setClassroom(false)} />;
   return (
     <main className="watch" id="place">
-      <WatchRun view={view} />
+      <WatchRun view={view} stripExtra={<Button onClick={openClassroom}>Classroom view</Button>} />
       <div className="watch-foot">
-        {isRunning ? (
-          <MarkBar view={view} />
-        ) : (
+        {isRunning && isViewer && <p className="watch-ended">This window only shows the run.</p>}
+        {isRunning && !isViewer && <MarkBar view={view} />}
+        {!isRunning && (
           <p className="watch-ended">
             This run ended at {clockWords(view.endedS ?? 0)}. It is in the library.{' '}
             <Button weight="main" onClick={() => goTo('look-back')}>
@@ -29,11 +38,13 @@ export function WatchPlace() {
             </Button>
           </p>
         )}
-        {isRunning && (
-          <Button className="watch-stop" disabled={!canAct} onClick={() => setStopping(true)}>
-            Stop …
-          </Button>
-        )}
+        <div className="watch-foot-end">
+          {isRunning && !isViewer && (
+            <Button disabled={!canAct} onClick={() => setStopping(true)}>
+              Stop …
+            </Button>
+          )}
+        </div>
       </div>
       {isStopping && isRunning && <StopDialog view={view} onClose={() => setStopping(false)} />}
     </main>

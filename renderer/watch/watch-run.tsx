@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
+import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
 import { Announcer } from './announcer.tsx';
 import { Findings } from './findings.tsx';
 import { HeadReadout } from './head-readout.tsx';
@@ -11,11 +12,14 @@ interface WatchRunProps {
   readonly view: RunView;
   /** What a place adds below the findings. */
   readonly aside?: ReactNode;
+  /** What a place adds beside the strip's controls. */
+  readonly stripExtra?: ReactNode;
 }
 
 /** One run at one moment: the same parts whether it is live, replayed or recomputed. */
-export function WatchRun({ view, aside }: WatchRunProps) {
+export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
   const { snapshot } = view;
+  const understanding = useUnderstanding(view);
   return (
     <>
       <div className="watch-top">
@@ -23,7 +27,11 @@ export function WatchRun({ view, aside }: WatchRunProps) {
         <HeadReadout head={snapshot?.head ?? null} />
       </div>
       <div className="watch-middle">
-        <RunStrip view={view} />
+        <RunStrip view={view} extra={stripExtra}>
+          {understanding.isOpen && (
+            <CursorLayer timeS={understanding.timeS} onTimeS={understanding.setTimeS} />
+          )}
+        </RunStrip>
         <aside className="watch-side" aria-label="Prompts and findings">
           <Prompts
             alarms={snapshot?.alarms ?? []}
@@ -34,6 +42,7 @@ export function WatchRun({ view, aside }: WatchRunProps) {
           {aside}
         </aside>
       </div>
+      <UnderstandPanel view={view} understanding={understanding} />
       <Announcer view={view} />
     </>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { CautionsDialog } from './cautions-dialog.tsx';
+import { CautionsButton } from './cautions-button.tsx';
 import { DisplayDialog } from './display-dialog.tsx';
 import { type Place, placeNames, usePlace } from './place.ts';
 import { SavedLine } from './saved-line.tsx';
@@ -8,8 +8,7 @@ import { SavedLine } from './saved-line.tsx';
 /** The line above every place: where am I, is it saved, what to beware of. */
 export function Masthead() {
   const here = usePlace();
-  const [open, setOpen] = useState<'cautions' | 'display' | null>(null);
-  const close = () => setOpen(null);
+  const [isDisplayOpen, setDisplayOpen] = useState(false);
   return (
     <header className="masthead">
       <a className="skip" href="#place">
@@ -33,15 +32,12 @@ export function Masthead() {
       </nav>
       <SavedLine />
       <div className="masthead-buttons">
-        <Button className="cautions-button" onClick={() => setOpen('cautions')}>
-          Cautions
-        </Button>
-        <Button weight="quiet" onClick={() => setOpen('display')}>
+        <CautionsButton />
+        <Button weight="quiet" onClick={() => setDisplayOpen(true)}>
           Display and sound
         </Button>
       </div>
-      {open === 'cautions' && <CautionsDialog onClose={close} />}
-      {open === 'display' && <DisplayDialog onClose={close} />}
+      {isDisplayOpen && <DisplayDialog onClose={() => setDisplayOpen(false)} />}
     </header>
   );
 }

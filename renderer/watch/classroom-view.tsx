@@ -1,0 +1,62 @@
+import { useEffect, useRef } from 'react';
+import { stageLabels } from '#shared-core';
+import { Button } from '../design/index.ts';
+import type { RunView } from '../stores/index.ts';
+import { RunStrip, useBoxSize } from '../strip/index.ts';
+import { CautionsButton } from '../window/cautions-button.tsx';
+import { Announcer } from './announcer.tsx';
+import { HeadReadout } from './head-readout.tsx';
+import { Sentence } from './sentence.tsx';
+
+/** Least height of projected type as a share of the screen's height: a letter is read 30 rows back. */
+const textShare = 0.044;
+
+interface ClassroomViewProps {
+  readonly view: RunView;
+  readonly onClose: () => void;
+}
+
+/** For the whole room: the sentence, the head, the strip; nothing smaller than a projector can carry. */
+export function ClassroomView({ view, onClose }: ClassroomViewProps) {
+  const [box, size] = useBoxSize<HTMLElement>();
+  const closeButton = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    closeButton.current?.focus();
+    return () => {
+      if (document.fullscreenElement) void document.exitFullscreen();
+    };
+  }, []);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key === 'Escape' && !document.querySelector('dialog[open]')) onClose();
+    };
+    // The browser takes Escape for itself in full screen and only tells the outcome.
+    const onScreen = () => {
+      if (!document.fullscreenElement) onClose();
+    };
+    window.addEventListener('keydown', onKey);
+    document.addEventListener('fullscreenchange', onScreen);
+    return () => {
+      window.removeEventListener('keydown', onKey);
+      document.removeEventListener('fullscreenchange', onScreen);
+    };
+  }, [onClose]);
+  const { snapshot } = view;
+  return (
+    <main className="classroom" id="place" ref={box}>
+      <div className="classroom-top">
+        <Sentence snapshot={snapshot} />
+        <HeadReadout head={snapshot?.head ?? null} />
+      </div>
+      <RunStrip view={view} hasControls={false} textPx={textShare * (size?.height ?? 720)} />
+      <div className="classroom-foot">
+        <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
+        <CautionsButton />
+        <Button ref={closeButton} onClick={onClose}>
+          Leave
+        </Button>
+      </div>
+      <Announcer view={view} />
+    </main>
+  );
+}

@@ -1,0 +1,16 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import { CautionsDialog } from './cautions-dialog.tsx';
+
+/** The way to the cautions, the same in every place. */
+export function CautionsButton() {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <Button className="cautions-button" onClick={() => setOpen(true)}>
+        Cautions
+      </Button>
+      {isOpen && <CautionsDialog onClose={() => setOpen(false)} />}
+    </>
+  );
+}
