@@ -51,6 +51,9 @@ describe('the books of simulated runs', () => {
       liquid(`Cut ${index + 1}`, volumeMl, strengthAbv),
     );
     const residue = liquid('Residue', end.potVolumeMl, end.potStrengthAbv);
+    // 0.1 mL, between pot and head in strength when the heat went off.
+    const { headVapourStrengthAbv = 0, potStrengthAbv = 0 } = samples[3600] ?? {};
+    const holdUp = liquid('Hold-up', 0.1, (headVapourStrengthAbv + potStrengthAbv) / 2);
     const { volumeMl, strengthAbv } = setup.charge;
     const charge = liquid('Charge', volumeMl, strengthAbv);
     const { total, ethanol } = balanceBatch({ charge, cuts, residue, holdUp });
