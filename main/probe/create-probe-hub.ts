@@ -1,7 +1,4 @@
-import { existsSync } from 'node:fs';
-import process from 'node:process';
 import {
-  fail,
   type PortInfo,
   type ProbeSource,
   type ProbeStatus,
@@ -10,12 +7,11 @@ import {
   succeed,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import { type DemoRig, startDemoRig } from './demo-rig.ts';
-import { createProbeLink, type ProbeLink } from './link/probe-link.ts';
 import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { listSerialPorts } from './port/list-serial-ports.ts';
 import { openSerialLine } from './port/open-serial-line.ts';
+import { createProbeGroup, type ProbeGroup } from './probe-group.ts';
 import type { ProbeHub } from './probe-hub.ts';
 import { noProbeStatus } from './probe-status.ts';
 
@@ -30,26 +26,21 @@ export interface ProbeHubOptions {
 const tickMs = 100;
 const portsEveryTicks = 20;
 
-interface Connection {
-  readonly source: ProbeSource;
-  readonly link: ProbeLink;
-  readonly rig: DemoRig | null;
-}
-
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   const { clock, openLine = openSerialLine, listPorts = listOrNone } = options;
   const listeners = createListeners();
-  let connection: Connection | null = null;
+  let connected: { readonly source: ProbeSource; readonly group: ProbeGroup } | null = null;
   let toldStatus = '';
   let toldPorts = '[]';
   let ticks = 0;
 
   function status(): ProbeStatus {
-    if (connection === null) return noProbeStatus;
-    const view = connection.link.view();
-    const advice = [connection.rig?.notice, view.advice].filter(Boolean).join(' ') || null;
-    return { source: connection.source, ...view, advice };
+    if (connected === null) return noProbeStatus;
+    const { source, group } = connected;
+    const view = group.view();
+    const advice = [group.rig?.notice, view.advice].filter(Boolean).join(' ') || null;
+    return { source, ...view, advice };
   }
 
   function tellStatus(): void {
@@ -69,41 +60,31 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   }
 
   const timer = setInterval(() => {
-    connection?.link.tick();
+    connected?.group.tick();
     tellStatus();
     if (ticks % portsEveryTicks === 0 && listeners.count('ports') > 0) void tellPorts();
     ticks += 1;
   }, tickMs);
 
   async function disconnect(): Promise<void> {
-    const ended = connection;
-    connection = null;
-    await ended?.link.close();
-    ended?.rig?.stop();
+    const ended = connected;
+    connected = null;
+    await ended?.group.close();
     tellStatus();
   }
 
   async function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
     await disconnect();
-    const rig = source.kind === 'demo' ? startDemoRig(source, clock) : null;
-    if (rig !== null && !rig.ok) return rig;
-    const serial = source.kind === 'demo' ? rig?.value.source : source;
-    if (serial === undefined) return fail({ kind: 'no-probe' });
-    const link = createProbeLink(
-      serial,
-      {
-        clock,
-        openLine: rig?.value.openLine ?? openLine,
-        listPorts,
-        pathExists: (path) => process.platform === 'win32' || existsSync(path),
-      },
-      {
-        readings: (readings) => listeners.tell('readings', readings),
-        link: (change) => listeners.tell('link', change),
-      },
-    );
-    connection = { source, link, rig: rig?.value ?? null };
-    const opened = await link.open();
+    const group = createProbeGroup(source, {
+      clock,
+      openLine,
+      listPorts,
+      readings: (readings) => listeners.tell('readings', readings),
+      link: (change) => listeners.tell('link', change),
+    });
+    if (!group.ok) return group;
+    connected = { source, group: group.value };
+    const opened = await group.value.open();
     tellStatus();
     if (opened.ok) return succeed(status());
     await disconnect();
@@ -116,9 +97,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     connect,
     disconnect,
     on: listeners.on,
-    followHeat: (mark) => connection?.rig?.heat(mark),
-    suspend: async () => connection?.link.suspend(),
-    resume: async () => connection?.link.resume(),
+    followHeat: (mark) => connected?.group.rig?.heat(mark),
+    suspend: async () => connected?.group.suspend(),
+    resume: async () => connected?.group.resume(),
     async close() {
       clearInterval(timer);
       await disconnect();

@@ -6,6 +6,8 @@ export const noProbeStatus: ProbeStatus = {
   source: null,
   path: null,
   lastLine: null,
+  recentLines: [],
+  identity: null,
   channels: [],
   latest: [],
   readingsPerS: 0,

@@ -1,10 +1,12 @@
 import type { SerialSource } from '../contract/probe-schemas.ts';
-import type { Result } from '../result/index.ts';
-import { channelsForNames } from './channel-for-name.ts';
+import { fail, type Result } from '../result/index.ts';
+import { meaningOf } from './meaning-of.ts';
+import { compilePattern, matchPattern } from './own-pattern.ts';
+import { parseJsonLine } from './parse-json-line.ts';
 import { parsePlainText } from './parse-plain-text.ts';
 import { createPowerOnScreen } from './power-on-screen.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
-import { type ChannelValue, toChannelValue } from './to-channel-value.ts';
+import type { ChannelValue } from './to-channel-value.ts';
 
 /** What one line gave: values, and a reason for whatever gave none. */
 export interface LineOutcome {
@@ -29,30 +31,36 @@ export type LineReaderOptions = Pick<
  * @example
  * const reader = createLineReader({ language: 'auto', unit: '°C', decimalComma: false, pattern: null });
  * reader.read('head,78.42,pot,91.3').values.length // => 2
+ * reader.read('{"head":78.42}').values[0].value // => 78.42
  * reader.read('%&$').values.length // => 0
  */
 export function createLineReader(options: LineReaderOptions): LineReader {
   const powerOn = createPowerOnScreen();
+  const parse = parserFor(options);
   return {
     read(line) {
-      const parsed = parseLine(line, options);
+      const parsed = parse(line);
       if (!parsed.ok) return { text: line, values: [], rejections: [parsed.error] };
-      const channels = channelsForNames(parsed.value.map(({ name }) => name));
-      const values: ChannelValue[] = [];
-      const rejections: LineRejection[] = [];
-      for (const [index, raw] of parsed.value.entries()) {
-        const converted = toChannelValue(channels[index] ?? 'head', raw, options.unit);
-        if (converted.ok) values.push(powerOn.screen(converted.value));
-        else rejections.push(converted.error);
-      }
-      return { text: line, values, rejections };
+      const { values, rejections } = meaningOf(parsed.value, options);
+      return { text: line, values: values.map((value) => powerOn.screen(value)), rejections };
     },
   };
 }
 
-function parseLine(
-  line: string,
-  options: LineReaderOptions,
-): Result<readonly RawValue[], LineRejection> {
-  return parsePlainText(line, options);
+type ParseLine = (line: string) => Result<readonly RawValue[], LineRejection>;
+
+function parserFor({ language, pattern, decimalComma }: LineReaderOptions): ParseLine {
+  if (language === 'json-lines') return parseJsonLine;
+  if (language === 'own-pattern') {
+    const compiled = compilePattern(pattern ?? '');
+    return (line) =>
+      compiled.ok
+        ? matchPattern(compiled.value, line, decimalComma)
+        : fail({ kind: 'not-understood', text: line });
+  }
+  if (language === 'auto') {
+    return (line) =>
+      /^\s*[{[]/.test(line) ? parseJsonLine(line) : parsePlainText(line, { decimalComma });
+  }
+  return (line) => parsePlainText(line, { decimalComma });
 }

@@ -3,6 +3,7 @@ import {
   explainRejection,
   type LineOutcome,
   type LineRejection,
+  printable,
 } from '#shared-core';
 
 export type HearingState = 'connecting' | 'hearing' | 'silent' | 'unreadable';
@@ -15,7 +16,8 @@ export interface Hearing {
   state(atS: number): HearingState;
   readingsPerS(atS: number): number;
   rejectedLines(): number;
-  lastLine(): string | null;
+  /** Oldest first. */
+  recentLines(): readonly string[];
   advice(atS: number): string | null;
 }
 
@@ -26,17 +28,19 @@ const assumedIntervalS = 5;
 /** Boards that restart when the port opens print boot messages first; they are not held against them. */
 const settleS = 3;
 const rateWindowS = 5;
+const mostRecentLines = 8;
+const longestShownLine = 200;
 /** Share of printable bytes below which the speed is wrong; text has 1, random bytes have 0.38. */
 const leastTextShare = 0.8;
 
-export function createHearing(): Hearing {
+export function createHearing(expectsText = true): Hearing {
   let openedS = 0;
   let lastByteS: number | null = null;
   let lastReadingS: number | null = null;
   let intervalS: number | null = null;
   let rejected = 0;
   let lastRejection: LineRejection | null = null;
-  let lastLine: string | null = null;
+  let recentLines: readonly string[] = [];
   let sample = { all: 0, text: 0, ends: 0 };
   let recent: { readonly atS: number; readonly count: number }[] = [];
 
@@ -55,6 +59,11 @@ export function createHearing(): Hearing {
   }
 
   function whyUnreadable(): string {
+    if (!expectsText) {
+      return lastRejection === null
+        ? 'Bytes arrive that are no answer: check speed, parity and unit number.'
+        : explainRejection(lastRejection);
+    }
     if (sample.all > 0 && sample.text / sample.all < leastTextShare) {
       return 'Bytes arrive but they are not text: the speed (baud rate) is probably wrong.';
     }
@@ -87,7 +96,7 @@ export function createHearing(): Hearing {
     outcomes(outcomes, atS) {
       let values = 0;
       for (const outcome of outcomes) {
-        lastLine = outcome.text;
+        recentLines = [...recentLines, printable(outcome.text, longestShownLine)].slice(-mostRecentLines);
         values += outcome.values.length;
         const [rejection] = outcome.rejections;
         if (rejection === undefined) {
@@ -113,7 +122,7 @@ export function createHearing(): Hearing {
       return Math.round((10 * sum) / windowS) / 10;
     },
     rejectedLines: () => rejected,
-    lastLine: () => lastLine,
+    recentLines: () => recentLines,
     advice(atS) {
       switch (state(atS)) {
         case 'hearing':

@@ -4,7 +4,7 @@ import type { ByteLine, OpenByteLine } from '../port/byte-line.ts';
 import { portAdvice } from '../port/port-advice.ts';
 import { identityAt, isSameDevice, type UsbIdentity, whereIsDevice } from '../port/same-device.ts';
 import type { ProbeLinkChange, ProbeReading } from '../probe-hub.ts';
-import { createListeningTalk } from '../talk/listening-talk.ts';
+import { createTalk } from '../talk/create-talk.ts';
 import { createHearing } from './hearing.ts';
 import { createLinkLoss } from './link-loss.ts';
 import { createReadingStamper } from './stamp-readings.ts';
@@ -28,6 +28,8 @@ export type ProbeLinkView = Pick<
   | 'state'
   | 'path'
   | 'lastLine'
+  | 'recentLines'
+  | 'identity'
   | 'channels'
   | 'latest'
   | 'readingsPerS'
@@ -45,6 +47,8 @@ export interface ProbeLink {
   suspend(): Promise<void>;
   resume(): void;
   close(): Promise<void>;
+  /** The device it was found to be, once open. */
+  identity(): UsbIdentity | null;
   view(): ProbeLinkView;
 }
 
@@ -60,9 +64,9 @@ export function createProbeLink(
   on: ProbeLinkListeners,
 ): ProbeLink {
   const { clock, openLine, listPorts, pathExists } = dependencies;
-  const hearing = createHearing();
+  const hearing = createHearing(source.language !== 'modbus-rtu');
   const loss = createLinkLoss(on.link);
-  const stamper = createReadingStamper();
+  const stamper = createReadingStamper(source.channels);
   let phase: Phase = 'closed';
   let line: ByteLine | null = null;
   let path = source.path;
@@ -73,13 +77,15 @@ export function createProbeLink(
   /** Counts openings, so that a late answer of an earlier one is recognised and closed. */
   let opening = 0;
 
-  const talk = createListeningTalk(source, (outcomes, atS) => {
-    hearing.outcomes(outcomes, atS);
-    const readings = stamper.stamp(outcomes, atS);
-    if (readings.length > 0) {
+  const talk = createTalk(source, {
+    send: (bytes) => void line?.write(bytes),
+    outcomes(outcomes, atS) {
+      hearing.outcomes(outcomes, atS);
+      const readings = stamper.stamp(outcomes, atS);
+      if (readings.length === 0) return;
       loss.heard(atS);
       on.readings(readings);
-    }
+    },
   });
 
   async function openOnce(): Promise<Result<null, ServiceProblem>> {
@@ -89,7 +95,7 @@ export function createProbeLink(
     const ports = await listPorts();
     const target = whereIsDevice(path, identity, ports);
     const opened = await openLine(
-      { path: target, baudRate: source.baudRate },
+      { path: target, baudRate: source.baudRate, parity: source.parity ?? 'none' },
       {
         bytes: (chunk) => {
           if (thisOpening === opening) receive(chunk);
@@ -190,13 +196,16 @@ export function createProbeLink(
       phase = 'closed';
       await drop();
     },
+    identity: () => identity,
     view() {
       const nowS = clock.monotonicS();
       const isOpen = phase === 'open';
       return {
         state: stateAt(nowS),
         path,
-        lastLine: hearing.lastLine(),
+        lastLine: hearing.recentLines().at(-1) ?? null,
+        recentLines: [...hearing.recentLines()],
+        identity: talk.identity(),
         channels: stamper.channels(),
         latest: stamper.latest(),
         readingsPerS: isOpen ? hearing.readingsPerS(nowS) : 0,

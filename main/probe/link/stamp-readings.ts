@@ -12,7 +12,9 @@ export interface ReadingStamper {
 /** A probe that keeps inventing channel names is broken; the first ones are kept. */
 const mostChannels = 32;
 
-export function createReadingStamper(): ReadingStamper {
+export function createReadingStamper(
+  renamed: Readonly<Record<Channel, Channel>> = {},
+): ReadingStamper {
   const stamps = createLineStamps();
   const latest = new Map<Channel, ProbeReading>();
 
@@ -29,7 +31,7 @@ export function createReadingStamper(): ReadingStamper {
         outcome.values
           .map(({ channel, value, unit, quality }) => ({
             atS: moments[index] ?? atS,
-            channel,
+            channel: renamed[channel] ?? channel,
             value,
             unit,
             quality,

@@ -4,6 +4,7 @@ import type { Result, ServiceProblem } from '#shared-core';
 export interface LineAddress {
   readonly path: string;
   readonly baudRate: number;
+  readonly parity: 'none' | 'even' | 'odd';
 }
 
 export interface ByteLineListeners {
@@ -15,6 +16,8 @@ export interface ByteLineListeners {
 /** An open line of bytes: a serial port, or anything that behaves like one. */
 export interface ByteLine {
   write(bytes: Uint8Array): Promise<Result<null, ServiceProblem>>;
+  /** Another speed on the line that is open; boards that restart at every opening are spared one. */
+  changeSpeed(baudRate: number): Promise<Result<null, ServiceProblem>>;
   close(): Promise<void>;
 }
 

@@ -22,6 +22,7 @@ export function createMemoryLine(): MemoryLine {
             written(bytes);
             return Promise.resolve(succeed(null));
           },
+          changeSpeed: () => Promise.resolve(succeed(null)),
           close: () => {
             listening = null;
             return Promise.resolve();

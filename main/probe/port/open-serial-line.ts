@@ -5,7 +5,7 @@ import type { ByteLine, OpenByteLine } from './byte-line.ts';
 import { portProblem } from './port-problem.ts';
 
 /**
- * Opens a real serial port, 8 data bits, no parity, one stop bit. `hupcl` is off so that closing
+ * Opens a real serial port, 8 data bits, one stop bit. `hupcl` is off so that closing
  * does not drop the control lines, which makes many boards restart.
  */
 export const openSerialLine: OpenByteLine = (address, listeners) => {
@@ -13,6 +13,7 @@ export const openSerialLine: OpenByteLine = (address, listeners) => {
   const port = new SerialPort({
     path,
     baudRate: address.baudRate,
+    parity: address.parity,
     hupcl: false,
     autoOpen: false,
   });
@@ -39,6 +40,12 @@ export const openSerialLine: OpenByteLine = (address, listeners) => {
             }
             port.write(Buffer.from(bytes), (failed) => {
               written(failed ? fail(problem(failed)) : succeed(null));
+            });
+          }),
+        changeSpeed: (baudRate) =>
+          new Promise((changed) => {
+            port.update({ baudRate }, (failed) => {
+              changed(failed ? fail(problem(failed)) : succeed(null));
             });
           }),
         close: () =>

@@ -5,7 +5,7 @@ import {
   type LineReader,
   type LineReaderOptions,
 } from '#shared-core';
-import type { OnOutcomes, Talk } from './talk.ts';
+import type { Talk, TalkWire } from './talk.ts';
 
 /**
  * Silence before the first byte that proves the byte begins a line: the bytes of one line follow
@@ -16,7 +16,10 @@ const silenceBeforeLineS = 0.5;
 const longestPauseInLineS = 3;
 
 /** For probes that speak by themselves, one reading or more a line. */
-export function createListeningTalk(options: LineReaderOptions, onOutcomes: OnOutcomes): Talk {
+export function createListeningTalk(
+  options: LineReaderOptions,
+  wire: Pick<TalkWire, 'outcomes'>,
+): Talk {
   const splitter = createLineSplitter();
   let reader: LineReader = createLineReader(options);
   let lastByteS = 0;
@@ -42,9 +45,10 @@ export function createListeningTalk(options: LineReaderOptions, onOutcomes: OnOu
       for (let index = 0; index < tooLong; index += 1) {
         outcomes.push({ text: '', values: [], rejections: [{ kind: 'too-long' }] });
       }
-      if (outcomes.length > 0) onOutcomes(outcomes, atS);
+      if (outcomes.length > 0) wire.outcomes(outcomes, atS);
     },
     tick() {},
     droppedBytes: () => splitter.droppedBytes(),
+    identity: () => null,
   };
 }

@@ -42,7 +42,8 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
           state.closes += 1;
           return Promise.resolve();
         };
-        return Promise.resolve(succeed({ write: () => Promise.resolve(succeed(null)), close }));
+        const done = () => Promise.resolve(succeed(null));
+        return Promise.resolve(succeed({ write: done, changeSpeed: done, close }));
       },
     },
     {

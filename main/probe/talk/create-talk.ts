@@ -1,0 +1,20 @@
+import type { SerialSource } from '#shared-core';
+import { createListeningTalk } from './listening-talk.ts';
+import { createModbusTalk } from './modbus-talk.ts';
+import { createScpiTalk } from './scpi-talk.ts';
+import type { Talk, TalkWire } from './talk.ts';
+
+/** The conversation for the language that was chosen. */
+export function createTalk(source: SerialSource, wire: TalkWire): Talk {
+  switch (source.language) {
+    case 'scpi':
+      return createScpiTalk(source, wire);
+    case 'modbus-rtu':
+      return createModbusTalk(source, wire);
+    case 'auto':
+    case 'plain-text':
+    case 'json-lines':
+    case 'own-pattern':
+      return createListeningTalk(source, wire);
+  }
+}
