@@ -43,7 +43,9 @@ export async function* readRunLog(
   const merger = createSeqMerger();
   for (const [index, segment] of segments.entries()) {
     const file = segmentFile(segment);
-    merger.startFile(openings[index + 1] ?? Number.POSITIVE_INFINITY);
+    // The next file whose beginning can be read says from where on this one may have holes.
+    const nextOpening = openings.slice(index + 1).find((opening) => opening !== undefined);
+    merger.startFile(nextOpening ?? Number.POSITIVE_INFINITY);
     const scan = scanFile(files, path.join(folder, file));
     let step = await scan.next();
     while (step.done !== true) {

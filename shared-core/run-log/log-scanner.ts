@@ -1,9 +1,12 @@
-import { decodeRecord } from './decode-record.ts';
+import { type DecodedRecord, decodeRecord } from './decode-record.ts';
 import { firstPreviousChecksum } from './encode-record.ts';
 import type { LogRecord } from './log-record.ts';
 
 /** Longest line the recorder writes, with room to spare; anything longer is damage. */
 export const longestRecordBytes = 1_048_576;
+
+/** How every record begins; inside a record's texts the quotes would be escaped. */
+const recordStart = '{"seq":';
 
 /** A stretch of bytes that holds no valid record. */
 export interface DamagedStretch {
@@ -36,19 +39,29 @@ export function createLogScanner(): LogScanner {
 
   function takeLine(line: string, offset: number, items: ScannedItem[]): void {
     const decoded = decodeRecord(line);
-    const seq = decoded?.record.stamp.seq ?? -1;
-    if (decoded === undefined || seq <= previous.seq) {
-      damageOffset ??= offset;
+    if (decoded !== undefined) {
+      takeRecord(decoded, offset, items);
       return;
     }
+    damageOffset ??= offset;
+    // Where a line feed was lost with the damage, a whole record may stand behind it.
+    const start = line.lastIndexOf(recordStart);
+    const behind = start > 0 ? decodeRecord(line.slice(start)) : undefined;
+    if (behind !== undefined) takeRecord(behind, offset + start, items);
+  }
+
+  function takeRecord(decoded: DecodedRecord, offset: number, items: ScannedItem[]): void {
+    const { record, checksum, previousChecksum } = decoded;
+    const { seq } = record.stamp;
     // A lost line leaves no bytes behind; the broken chain is all that shows it.
-    if (decoded.previousChecksum !== previous.checksum) damageOffset ??= offset;
+    if (seq <= previous.seq || previousChecksum !== previous.checksum) damageOffset ??= offset;
+    if (seq <= previous.seq) return;
     if (damageOffset !== null) {
       items.push({ kind: 'damage', offset: damageOffset, bytes: offset - damageOffset });
       damageOffset = null;
     }
-    previous = { checksum: decoded.checksum, seq };
-    items.push({ kind: 'record', record: decoded.record, checksum: decoded.checksum });
+    previous = { checksum, seq };
+    items.push({ kind: 'record', record, checksum });
   }
 
   return {
