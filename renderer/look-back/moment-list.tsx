@@ -16,7 +16,9 @@ export function MomentList({ moments, timeS, onJump }: MomentListProps) {
   const now = moments.findLast((moment) => moment.timeS <= timeS);
   return (
     <section aria-labelledby="moments-title">
-      <h3 id="moments-title">Jump to</h3>
+      <h2 id="moments-title" className="moments-title">
+        Jump to
+      </h2>
       <ol className="moments">
         {moments.map((moment) => (
           <li key={`${moment.kind}-${moment.timeS}-${moment.name}`}>

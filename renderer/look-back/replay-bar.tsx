@@ -27,10 +27,10 @@ export function ReplayBar({ state, dispatch, step }: ReplayBarProps) {
       <Button weight="main" className="replay-toggle" onClick={toggle}>
         {isPlaying ? 'Pause' : 'Play'}
       </Button>
-      <Button aria-label="One step back" onClick={() => step(-1)}>
+      <Button aria-label="◂ step back" onClick={() => step(-1)}>
         ◂ step
       </Button>
-      <Button aria-label="One step on" onClick={() => step(1)}>
+      <Button aria-label="step ▸ on" onClick={() => step(1)}>
         step ▸
       </Button>
       <label className="replay-time">

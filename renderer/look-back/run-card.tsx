@@ -6,12 +6,13 @@ import { useBench, usePreferences, useWindowParts } from '../window/use-stores.t
 import { clockWords, dateWords, durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { exportRun } from './export-run.ts';
+import type { OpenFor } from './open-run.tsx';
 import { RenameDialog } from './rename-dialog.tsx';
 import { TrashDialog } from './trash-dialog.tsx';
 
 interface RunCardProps {
   readonly run: RunSummary;
-  readonly onOpen: () => void;
+  readonly onOpen: (openFor: OpenFor) => void;
   readonly onChanged: () => void;
 }
 
@@ -50,19 +51,25 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
         {run.notes !== '' && <p>{run.notes}</p>}
       </div>
       <div className="run-acts">
-        <Button weight="main" onClick={onOpen} aria-label={`Replay ${run.name}`}>
+        <Button weight="main" onClick={() => onOpen('replay')} aria-label={`Replay ${run.name}`}>
           Replay
+        </Button>
+        <Button onClick={() => onOpen('guess')} aria-label={`Guess first: ${run.name}`}>
+          Guess first
+        </Button>
+        <Button onClick={() => onOpen('what-if')} aria-label={`What if … for ${run.name}`}>
+          What if …
         </Button>
         <Button
           onClick={() => void exportRun(service, bench, run.runId, format)}
-          aria-label={`Export ${run.name} as CSV`}
+          aria-label={`Export CSV of ${run.name}`}
         >
           Export CSV
         </Button>
         <Button
           disabled={!canAct || run.ended === 'recording'}
           onClick={() => setDialog('rename')}
-          aria-label={`Name and notes of ${run.name}`}
+          aria-label={`Name and notes … of ${run.name}`}
         >
           Name and notes …
         </Button>
@@ -70,7 +77,7 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
           weight="quiet"
           disabled={!canAct || run.ended === 'recording'}
           onClick={() => setDialog('trash')}
-          aria-label={`Remove ${run.name}`}
+          aria-label={`Remove … ${run.name}`}
         >
           Remove …
         </Button>

@@ -1,8 +1,9 @@
-import type { SafetyConfirm } from '#shared-core';
+import type { RunSettings, SafetyConfirm } from '#shared-core';
 
 export type PressureFrom = 'barometer' | 'sea-level' | 'altitude';
 export type PressureUnit = 'kPa' | 'hPa';
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
+export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
 
 /** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
@@ -20,6 +21,9 @@ export interface PrepareDraft {
   readonly altitudeM: string;
   readonly probeKind: ProbeKind;
   readonly leastStrengthAbv: string;
+  readonly stopKind: StopKind;
+  readonly leastMeanStrengthAbv: string;
+  readonly dripRateMlPerMin: string;
   readonly firstFractionKind: FirstFractionKind;
   readonly firstFractionAmount: string;
   readonly reactionTimeS: string;
@@ -44,6 +48,9 @@ export const firstDraft: PrepareDraft = {
   altitudeM: '0',
   probeKind: 'digital',
   leastStrengthAbv: '80',
+  stopKind: 'strength',
+  leastMeanStrengthAbv: '88',
+  dripRateMlPerMin: '1',
   firstFractionKind: 'minutes',
   firstFractionAmount: '2',
   reactionTimeS: '45',

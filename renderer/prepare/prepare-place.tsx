@@ -1,3 +1,4 @@
+import { PlanSection } from '../plan/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { useBench } from '../window/use-stores.ts';
 import { ChargeSection } from './charge-section.tsx';
@@ -22,6 +23,7 @@ export function PreparePlace() {
           <ChargeSection />
           <PressureSection />
           <StopSection />
+          <PlanSection />
           <SafetySection />
         </div>
         <StartPanel canAct={canAct} />

@@ -15,6 +15,8 @@ const bounds = {
   chargeStrengthAbv: { low: 0.5, high: 60, unit: '% vol' },
   leastStrengthAbv: { low: 10, high: 96, unit: '% vol' },
   reactionTimeS: { low: 5, high: 300, unit: 's' },
+  leastMeanStrengthAbv: { low: 10, high: 96, unit: '% vol' },
+  dripRateMlPerMin: { low: 0.05, high: 100, unit: 'mL/min' },
   plates: { low: 1, high: 40, unit: 'plates' },
   heatW: { low: 5, high: 5000, unit: 'W' },
 } as const satisfies Partial<Record<keyof PrepareDraft, Bounds>>;
@@ -43,6 +45,7 @@ export function settingsFromDraft(
   if (draft.name.trim() === '') problems.push({ field: 'name', message: 'Give the run a name.' });
   const pressure = pressureFromDraft(draft);
   if (!pressure.ok) problems.push(pressure.error);
+  read('dripRateMlPerMin');
   const probe = probeKinds[draft.probeKind];
   const settings: Omit<RunSettings, 'pressure'> = {
     name: draft.name.trim(),
@@ -64,7 +67,10 @@ export function settingsFromDraft(
       gain: 1,
     },
     leastStrengthAbv: read('leastStrengthAbv'),
-    stop: { kind: 'strength' },
+    stop:
+      draft.stopKind === 'strength'
+        ? { kind: 'strength' }
+        : { kind: draft.stopKind, leastMeanStrengthAbv: read('leastMeanStrengthAbv') },
     firstFraction: readFirstFraction(draft, problems),
     reactionTimeS: read('reactionTimeS'),
     attentionCheckS: 900,

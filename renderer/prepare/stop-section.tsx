@@ -1,5 +1,5 @@
 import { ChoiceField, NumberField } from '../design/index.ts';
-import type { FirstFractionKind } from './prepare-draft.ts';
+import type { FirstFractionKind, StopKind } from './prepare-draft.ts';
 import { Section } from './section.tsx';
 import { useDraftFields } from './use-draft-fields.ts';
 
@@ -9,12 +9,31 @@ const conventions = [
   { value: 'drops', label: 'After some drops' },
 ] as const satisfies readonly { value: FirstFractionKind; label: string }[];
 
+const stops = [
+  { value: 'strength', label: 'When the vapour gets too weak' },
+  { value: 'purity-against-recovery', label: 'When the whole gets too weak' },
+] as const satisfies readonly { value: StopKind; label: string }[];
+
 const units = { minutes: 'min', volume: 'mL', drops: 'drops' } as const;
 
 export function StopSection() {
   const { draft, change, numberField } = useDraftFields();
   return (
     <Section title="Fractions" lead="When the main fraction begins and when the heat goes off.">
+      <ChoiceField
+        name="Heat off"
+        options={stops}
+        value={draft.stopKind}
+        onValue={(value) => change({ stopKind: value })}
+      />
+      {draft.stopKind === 'purity-against-recovery' && (
+        <NumberField
+          name="Least strength of all collected"
+          unit="% vol"
+          hint="Weigh it against the yield in the curve below."
+          {...numberField('leastMeanStrengthAbv')}
+        />
+      )}
       <NumberField
         name="Least strength of the vapour"
         unit="% vol"

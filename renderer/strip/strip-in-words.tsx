@@ -7,7 +7,7 @@ export function StripInWords({ view }: { readonly view: RunView }) {
   const words = useWords();
   return (
     <div className="unseen">
-      <h3>The run so far</h3>
+      <h2>The run so far</h2>
       <ul>
         {view.stages.map(({ stage, fromS, toS }) => (
           <li key={stage}>

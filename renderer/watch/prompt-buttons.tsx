@@ -25,10 +25,7 @@ export function PromptButtons({ alarm: { alarm, state, act }, commands }: Prompt
         </Button>
       )}
       {state === 'unacknowledged' && (
-        <Button
-          aria-label={`Put aside for 5 minutes: ${act}`}
-          onClick={() => void commands.putAside(alarm)}
-        >
+        <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void commands.putAside(alarm)}>
           Not for 5 min
         </Button>
       )}

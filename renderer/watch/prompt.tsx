@@ -21,7 +21,7 @@ export function Prompt({ alarm, nowS, canAct }: PromptProps) {
       data-state={state}
       role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
-      <h3 className="prompt-act">{act}</h3>
+      <h2 className="prompt-act">{act}</h2>
       <p className="prompt-state small number">
         {stateWords(alarm, nowS)} · {clockWords(alarm.raisedS)}
       </p>

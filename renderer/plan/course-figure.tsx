@@ -1,0 +1,68 @@
+import type { RunPlan } from '#shared-core';
+import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
+import { useWords } from '../words/use-words.ts';
+
+interface CourseFigureProps {
+  readonly plan: RunPlan;
+  readonly description: string;
+}
+
+/** The head's temperature as expected before any heat: the middle run, and where 90 % of them lie. */
+export function CourseFigure({ plan, description }: CourseFigureProps) {
+  const words = useWords();
+  const endS = plan.course.at(-1)?.timeS ?? 3600;
+  const x = timeAxis(0, endS, 'time since heat on', words.axisTime);
+  const y: Axis = {
+    low: 20,
+    high: 100,
+    ticks: roundTicks(20, 100, 5),
+    name: 'still head, °C',
+    tickWords: (value) => words.number(value, 0),
+  };
+  return (
+    <PlotPaper x={x} y={y} description={description}>
+      {(scale) => (
+        <g>
+          <PlateauBand plan={plan} scale={scale} />
+          <path d={intervalPath(plan, scale)} className="estimate-region" />
+          <path
+            d={scale.line(
+              plan.course.map(({ timeS, headTemperatureC }) => [timeS, headTemperatureC.value]),
+            )}
+            className="curve"
+          />
+          {plan.mainFraction && (
+            <text
+              x={scale.xOf(plan.mainFraction.toS.value)}
+              y={scale.yOf(plan.limitTemperatureC.value) - 10}
+              textAnchor="middle"
+              className="plot-name"
+            >
+              heat off about here
+            </text>
+          )}
+        </g>
+      )}
+    </PlotPaper>
+  );
+}
+
+function PlateauBand({ plan, scale }: { readonly plan: RunPlan; readonly scale: PlotScale }) {
+  const top = scale.yOf(plan.limitTemperatureC.value);
+  const bottom = scale.yOf(plan.azeotropeC.value);
+  return (
+    <rect
+      x={scale.left}
+      y={top}
+      width={scale.right - scale.left}
+      height={Math.max(2, bottom - top)}
+      fill="url(#texture-band)"
+    />
+  );
+}
+
+function intervalPath({ course }: RunPlan, scale: PlotScale): string {
+  const upper = course.map((at) => [at.timeS, at.headTemperatureC.high] as const);
+  const lower = course.map((at) => [at.timeS, at.headTemperatureC.low] as const);
+  return `${scale.line(upper)}${scale.line(lower.toReversed()).replace('M', 'L')}Z`;
+}

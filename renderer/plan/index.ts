@@ -1,0 +1,1 @@
+export { PlanSection } from './plan-section.tsx';

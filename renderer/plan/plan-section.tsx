@@ -1,0 +1,94 @@
+import { NumberField } from '../design/index.ts';
+import { Section } from '../prepare/section.tsx';
+import { useDraftFields } from '../prepare/use-draft-fields.ts';
+import { NumbersTable } from '../understand/index.ts';
+import { usePreferences } from '../window/use-stores.ts';
+import { numberFrom } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { CourseFigure } from './course-figure.tsx';
+import { planRequestFrom } from './plan-request-from.ts';
+import { planSentence } from './plan-words.ts';
+import { PurityFigure } from './purity-figure.tsx';
+import { recoveryAtMeanStrength } from './recovery-at.ts';
+import { usePlan } from './use-plan.ts';
+
+/** What this charge is expected to do in this rig under this air, drawn before any heat. */
+export function PlanSection() {
+  const { settings, numberField } = useDraftFields();
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const words = useWords();
+  const drip = numberField('dripRateMlPerMin');
+  const dripRate = numberFrom(drip.text);
+  const request =
+    settings.ok && dripRate !== null && drip.problem === undefined
+      ? planRequestFrom(settings.value, dripRate)
+      : null;
+  const { plan, isMaking } = usePlan(request);
+  const { leastStrengthAbv, stop } = settings.ok
+    ? settings.value
+    : { leastStrengthAbv: 80, stop: { kind: 'strength' } as const };
+  const sentence = plan ? planSentence(plan, leastStrengthAbv, decimal) : null;
+  const leastMeanAbv = stop.kind === 'strength' ? null : stop.leastMeanStrengthAbv;
+  const recovered =
+    plan && leastMeanAbv !== null
+      ? recoveryAtMeanStrength(plan.purityAgainstRecovery, leastMeanAbv)
+      : null;
+  return (
+    <Section
+      title="Expected course"
+      lead="Simulated some dozens of times with what you know of the rig, and how well you know it."
+    >
+      <NumberField
+        name="Drip rate you aim for"
+        unit="mL/min"
+        hint="Slow dripping means more reflux and a longer plateau."
+        {...drip}
+      />
+      {isMaking && (
+        <p role="status" className="soft">
+          Simulating …
+        </p>
+      )}
+      {plan && sentence && (
+        <div className="plan field-wide" data-stale={isMaking}>
+          <p className="prepare-finding">{sentence}</p>
+          <div className="plan-figures">
+            <CourseFigure plan={plan} description={`Expected head temperature. ${sentence}`} />
+            <PurityFigure
+              plan={plan}
+              leastMeanAbv={leastMeanAbv}
+              description="Mean strength of the distillate against the share of ethanol collected: the more is collected, the weaker it gets."
+            />
+          </div>
+          {recovered !== null && leastMeanAbv !== null && (
+            <p>
+              Stopping at {words.quantity(leastMeanAbv, 0, '% vol')} on average collects about{' '}
+              {words.quantity(100 * recovered, 0, '%')} of the ethanol.
+            </p>
+          )}
+          <NumbersTable
+            title="Expected, with 90 % intervals"
+            rows={[
+              ['Charge boils at', words.range(plan.boilingPointC, 1, '°C')],
+              ['Plateau at', plan.plateauC ? words.range(plan.plateauC, 1, '°C') : 'none'],
+              [
+                'Ethanol in the main fraction',
+                plan.recoveredFraction
+                  ? words.range(inPercent(plan.recoveredFraction), 0, '%')
+                  : 'none',
+              ],
+              [
+                'Reflux ratio',
+                plan.refluxRatio ? words.range(plan.refluxRatio, 1, '') : 'not known',
+              ],
+            ]}
+          />
+        </div>
+      )}
+    </Section>
+  );
+}
+
+function inPercent({ low, high }: { readonly low: number; readonly high: number }) {
+  return { low: 100 * low, high: 100 * high };
+}
