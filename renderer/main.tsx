@@ -8,6 +8,8 @@ import './watch/watch.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';
 import './understand/understand.css';
+import './blind/blind.css';
+import './compare/compare.css';
 import { startLiveFeed } from './feed/index.ts';
 import { createPrepareStore } from './prepare/index.ts';
 import { chooseService } from './service/index.ts';

@@ -12,10 +12,8 @@ export interface RecordedRun {
  * A run gone through once more by the same monitor and the same reducer as live: what Watch showed
  * at each moment. Moments share what they have in common, so thousands of them are small.
  */
-export interface Film {
-  readonly identity: RunIdentity;
+export interface Film extends RecordedRun {
   readonly settings: RunSettings;
-  readonly endS: number;
   readonly frames: readonly RunView[];
   readonly changes: readonly MonitorChange[];
   readonly verdicts: Verdicts;

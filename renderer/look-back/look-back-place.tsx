@@ -1,22 +1,33 @@
 import { useState } from 'react';
+import type { RunSummary } from '#shared-core';
+import { ChooseRuns, CompareRuns } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { goTo } from '../window/place.ts';
 import { problemWords } from '../words/index.ts';
 import { ImportCsv } from './import-csv.tsx';
-import { OpenRun } from './open-run.tsx';
+import { type OpenFor, OpenRun } from './open-run.tsx';
 import { RunCard } from './run-card.tsx';
 import { useLibrary } from './use-library.ts';
 
 /** Look back: every run of this computer, to replay, compare and hand out. */
 export function LookBackPlace() {
-  const [openId, setOpenId] = useState<string | null>(null);
-  if (openId !== null) {
-    return <OpenRun key={openId} runId={openId} onClose={() => setOpenId(null)} />;
+  const [open, setOpen] = useState<{ runId: string; openFor: OpenFor } | null>(null);
+  const [compared, setCompared] = useState<readonly RunSummary[] | null>(null);
+  if (open !== null) {
+    return <OpenRun key={open.runId} {...open} onClose={() => setOpen(null)} />;
   }
-  return <RunLibrary onOpen={setOpenId} />;
+  if (compared !== null) return <CompareRuns runs={compared} onClose={() => setCompared(null)} />;
+  return (
+    <RunLibrary onOpen={(runId, openFor) => setOpen({ runId, openFor })} onCompare={setCompared} />
+  );
 }
 
-function RunLibrary({ onOpen }: { readonly onOpen: (runId: string) => void }) {
+interface RunLibraryProps {
+  readonly onOpen: (runId: string, openFor: OpenFor) => void;
+  readonly onCompare: (runs: readonly RunSummary[]) => void;
+}
+
+function RunLibrary({ onOpen, onCompare }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
   return (
     <main className="place" id="place">
@@ -30,12 +41,13 @@ function RunLibrary({ onOpen }: { readonly onOpen: (runId: string) => void }) {
             <RunCard
               key={run.runId}
               run={run}
-              onOpen={() => onOpen(run.runId)}
+              onOpen={(openFor) => onOpen(run.runId, openFor)}
               onChanged={reload}
             />
           ))}
         </ul>
       )}
+      {runs && <ChooseRuns runs={runs} onCompare={onCompare} />}
       <ImportCsv onImported={reload} />
     </main>
   );

@@ -57,5 +57,5 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
   changes.push(...monitor.takeChanges());
   keepFrame();
   const { settings } = identity;
-  return { identity, settings, endS, frames, changes, verdicts: monitor.verdicts() };
+  return { identity, inputs, settings, endS, frames, changes, verdicts: monitor.verdicts() };
 }

@@ -1,17 +1,27 @@
+import { BlindRun } from '../blind/index.ts';
+import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { problemWords } from '../words/index.ts';
 import { Replay } from './replay.tsx';
 import { useFilm } from './use-film.ts';
 
+/** What a recorded run is opened for. */
+export type OpenFor = 'replay' | 'guess' | 'what-if';
+
 interface OpenRunProps {
   readonly runId: string;
+  readonly openFor: OpenFor;
   readonly onClose: () => void;
 }
 
-export function OpenRun({ runId, onClose }: OpenRunProps) {
+export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
   const progress = useFilm(runId);
-  if (progress.step === 'ready')
-    return <Replay film={progress.film} agreement={progress.agreement} onClose={onClose} />;
+  if (progress.step === 'ready') {
+    const { film, agreement } = progress;
+    if (openFor === 'guess') return <BlindRun film={film} onClose={onClose} />;
+    if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
+    return <Replay film={film} agreement={agreement} onClose={onClose} />;
+  }
   const done = progress.step === 'computing' ? progress.done : undefined;
   return (
     <main className="place" id="place">

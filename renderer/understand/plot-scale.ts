@@ -12,6 +12,8 @@ export interface PaperEdges {
 export interface PlotScale extends PaperEdges {
   readonly xOf: (value: number) => number;
   readonly yOf: (value: number) => number;
+  /** The quantity at a pixel across. */
+  readonly xAt: (pixel: number) => number;
   /** A line through points, as the `d` of a path; points with a null height interrupt it. */
   readonly line: (points: Iterable<readonly [number, number | null]>) => string;
 }
@@ -26,6 +28,10 @@ export function plotScale(edges: PaperEdges, x: Axis, y: Axis): PlotScale {
     ...edges,
     xOf,
     yOf,
+    xAt: (pixel) => {
+      const across = Math.min(1, Math.max(0, (pixel - left) / (right - left)));
+      return x.low + across * (x.high - x.low);
+    },
     line: (points) => {
       let path = '';
       let isDrawing = false;

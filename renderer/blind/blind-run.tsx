@@ -1,0 +1,99 @@
+import { useMemo, useReducer, useState } from 'react';
+import { Button, ChoiceField } from '../design/index.ts';
+import type { Film } from '../look-back/film.ts';
+import { ReplayBar } from '../look-back/replay-bar.tsx';
+import { useReplay } from '../look-back/use-replay.ts';
+import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
+import { BlindStrip } from './blind-strip.tsx';
+import { courseOfFilm } from './course-of-film.ts';
+import { GuessControls } from './guess-controls.tsx';
+import { GuessTable } from './guess-table.tsx';
+import { recordedAnswers } from './recorded-answer.ts';
+import { scoreGuess } from './score-guess.ts';
+import { ScoreTable } from './score-table.tsx';
+
+interface BlindRunProps {
+  readonly film: Film;
+  readonly onClose: () => void;
+}
+
+const heightOptions = [
+  { value: 'whole', label: 'Whole scale' },
+  { value: 'close-up', label: '70–100 °C' },
+] as const;
+
+/** A recorded run with everything the program thinks of it hidden, until the class has said what it thinks. */
+export function BlindRun({ film, onClose }: BlindRunProps) {
+  const [state, dispatch] = useReducer(blindAfter, noGuesses);
+  const replay = useReplay(film);
+  const [height, setHeight] = useState<'whole' | 'close-up'>('whole');
+  const last = film.frames[film.frames.length - 1];
+  const answers = useMemo(
+    () => recordedAnswers(film.verdicts, last?.marks ?? []),
+    [film.verdicts, last],
+  );
+  const course = useMemo(() => courseOfFilm(film), [film]);
+  const guesses = guessesOf(state);
+  const band = last?.snapshot?.plateau ?? null;
+  const { isRevealed } = state;
+  const shownToS = isRevealed ? film.endS : replay.state.timeS;
+  return (
+    <main className="place blind" id="place">
+      <div className="blind-head">
+        <h1>Guess first</h1>
+        <Button onClick={onClose}>Back to the library</Button>
+      </div>
+      <p className="place-lead">
+        {isRevealed
+          ? `${film.identity.name}: your flags beside the record.`
+          : `${film.identity.name}: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.`}
+      </p>
+      <ChoiceField
+        name="Temperature shown"
+        isNameHidden
+        options={heightOptions}
+        value={height}
+        onValue={setHeight}
+      />
+      <BlindStrip
+        head={last?.tracks.head?.series ?? null}
+        endS={film.endS}
+        shownToS={shownToS}
+        isCloseUp={height === 'close-up'}
+        guesses={guesses}
+        record={isRevealed && band ? { answers, band } : null}
+        onGuess={(timeS) => dispatch({ type: 'guessed', timeS })}
+      />
+      {isRevealed ? (
+        <>
+          {guessKinds.map((kind) => (
+            <ScoreTable
+              key={kind}
+              kind={kind}
+              answer={answers[kind]}
+              scores={guesses
+                .filter((guess) => guess.kind === kind)
+                .flatMap((guess) => scoreGuess(guess, answers, course) ?? [])}
+              reactionTimeS={film.settings.reactionTimeS}
+            />
+          ))}
+          <Button onClick={() => dispatch({ type: 'begun-anew' })}>Hide it and guess anew</Button>
+        </>
+      ) : (
+        <>
+          <ReplayBar state={replay.state} dispatch={replay.dispatch} step={replay.step} />
+          <GuessControls state={state} dispatch={dispatch} shownToS={shownToS} />
+          <GuessTable state={state} dispatch={dispatch} />
+          <Button
+            weight="main"
+            size="large"
+            disabled={guesses.length === 0}
+            onClick={() => dispatch({ type: 'revealed' })}
+          >
+            Reveal the record
+          </Button>
+        </>
+      )}
+    </main>
+  );
+}

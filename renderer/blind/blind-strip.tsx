@@ -1,0 +1,174 @@
+import { type PointerEvent, useMemo } from 'react';
+import { indexAtTime, type PlateauBand, reduceToWidth, type Series } from '#shared-core';
+import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
+import { clockWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { type Guess, guessNames } from './blind-state.ts';
+import type { RecordedAnswers } from './recorded-answer.ts';
+
+interface BlindStripProps {
+  readonly head: Series | null;
+  readonly endS: number;
+  /** The trace is uncovered up to here. */
+  readonly shownToS: number;
+  readonly isCloseUp: boolean;
+  readonly guesses: readonly Guess[];
+  /** Shown once the record is revealed. */
+  readonly record: { readonly answers: RecordedAnswers; readonly band: PlateauBand } | null;
+  readonly onGuess: (timeS: number) => void;
+}
+
+/** The bare trace of the head, the class's flags on it, and the record behind them once revealed. */
+export function BlindStrip(props: BlindStripProps) {
+  const { head, endS, shownToS, isCloseUp, guesses, record, onGuess } = props;
+  const words = useWords();
+  const x = timeAxis(0, endS, 'time in the run', words.axisTime);
+  const [lowC, highC] = isCloseUp ? [70, 100] : [10, 105];
+  const y: Axis = {
+    low: lowC,
+    high: highC,
+    ticks: roundTicks(lowC, highC, 6),
+    name: 'head, °C',
+    tickWords: (value) => words.number(value, 0),
+  };
+  const drawn = useMemo(() => {
+    if (head === null || shownToS <= 0) return [];
+    const shown: Series = { ...head, length: indexAtTime(head, shownToS) };
+    return reduceToWidth(shown, { fromS: 0, toS: endS, columns: 900 });
+  }, [head, endS, shownToS]);
+  const description = `The head's temperature up to ${clockWords(shownToS)}, with ${guesses.length} flags set by the class.`;
+  return (
+    <PlotPaper x={x} y={y} description={description}>
+      {(scale) => (
+        <>
+          {record && <RecordedLines scale={scale} record={record} />}
+          <path
+            d={scale.line(drawn.map(({ timeS, value }) => [timeS, value] as const))}
+            className="curve"
+          />
+          <Cover scale={scale} fromS={shownToS} />
+          <Flags scale={scale} guesses={guesses} />
+          {record === null && <Reach scale={scale} shownToS={shownToS} onGuess={onGuess} />}
+        </>
+      )}
+    </PlotPaper>
+  );
+}
+
+/** What has not been uncovered yet. */
+function Cover({ scale, fromS }: { scale: PlotScale; fromS: number }) {
+  const left = scale.xOf(fromS);
+  if (scale.right - left < 1) return null;
+  return (
+    <rect
+      x={left}
+      y={scale.top}
+      width={scale.right - left}
+      height={scale.bottom - scale.top}
+      fill="url(#texture-gap)"
+    />
+  );
+}
+
+function Flags({ scale, guesses }: { scale: PlotScale; guesses: readonly Guess[] }) {
+  const { xOf, top, bottom } = scale;
+  return (
+    <g>
+      {guesses.map(({ group, kind, timeS }) => {
+        const x = xOf(timeS);
+        const isHeatOff = kind === 'heat-off';
+        // Flags of one kind hang at the same height, so that near ones can be told apart by it.
+        const y = top + (isHeatOff ? 34 : 4) + 2 * (group.charCodeAt(0) - 65);
+        const isNearEdge = x > scale.right - 44;
+        return (
+          <g key={`${group}-${kind}`} className="flag" data-kind={kind}>
+            <path d={`M${x} ${y}V${bottom}`} className="flag-staff" />
+            <path
+              d={isNearEdge ? `M${x} ${y}h-40v22h40z` : `M${x} ${y}h40v22h-40z`}
+              className="flag-cloth"
+            />
+            <text
+              x={isNearEdge ? x - 20 : x + 20}
+              y={y + 16}
+              textAnchor="middle"
+              className="flag-name"
+            >
+              {`${group} ${isHeatOff ? '▼' : '▬'}`}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+interface RecordedLinesProps {
+  readonly scale: PlotScale;
+  readonly record: NonNullable<BlindStripProps['record']>;
+}
+
+function RecordedLines({ scale, record: { answers, band } }: RecordedLinesProps) {
+  const { xOf, yOf, left, right, top, bottom } = scale;
+  const high = yOf(band.limitC);
+  return (
+    <g>
+      <rect
+        x={left}
+        y={high}
+        width={right - left}
+        height={Math.max(2, yOf(band.azeotropeC) - high)}
+        fill="url(#texture-band)"
+      />
+      {(['plateau-starts', 'heat-off'] as const).map((kind) => {
+        const answer = answers[kind];
+        if (answer === null) return null;
+        const x = xOf(answer.timeS);
+        const isRight = x > (left + right) / 2;
+        return (
+          <g key={kind}>
+            <path d={`M${x} ${top}V${bottom}`} className="recorded-line" />
+            <text
+              x={isRight ? x - 8 : x + 8}
+              y={bottom - 12}
+              textAnchor={isRight ? 'end' : 'start'}
+              className="plot-name"
+            >
+              {`record: ${guessNames[kind].toLowerCase()}`}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+interface ReachProps {
+  readonly scale: PlotScale;
+  readonly shownToS: number;
+  readonly onGuess: (timeS: number) => void;
+}
+
+/** Press or drag on the uncovered trace to set the flag; the slider does the same by keyboard. */
+function Reach({ scale, shownToS, onGuess }: ReachProps) {
+  const width = scale.xOf(shownToS) - scale.left;
+  if (width < 1) return null;
+  const place = ({ currentTarget, clientX, buttons }: PointerEvent<SVGRectElement>) => {
+    if (buttons === 0) return;
+    const offset = clientX - currentTarget.getBoundingClientRect().left;
+    onGuess(Math.min(shownToS, Math.round(scale.xAt(scale.left + offset))));
+  };
+  return (
+    <rect
+      x={scale.left}
+      y={scale.top}
+      width={width}
+      height={scale.bottom - scale.top}
+      className="cursor-reach"
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        place(event);
+      }}
+      onPointerMove={place}
+    />
+  );
+}

@@ -1,0 +1,47 @@
+import {
+  collectedCourse,
+  headVapourTable,
+  indexAtTime,
+  pointAt,
+  type Series,
+  strengthOfMoleFraction,
+} from '#shared-core';
+import type { Film } from '../look-back/film.ts';
+import type { RunCourse } from './score-guess.ts';
+
+/** Readings this near to a time speak for it [s]. */
+const reachS = 10;
+
+/** A recorded run as a course to score guesses on. */
+export function courseOfFilm(film: Film): RunCourse {
+  const last = film.frames[film.frames.length - 1];
+  const head = last?.tracks.head?.series ?? null;
+  const { probe, pressure } = film.settings;
+  const pressureKPa = last?.snapshot?.plateau.pressureKPa ?? pressure.pressureKPa;
+  const table = headVapourTable(pressureKPa);
+  const spans = film.verdicts.stages;
+  const arrivedS = spans.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
+  const coolingS = spans.find(({ stage }) => stage === 'cool-down')?.fromS ?? film.endS;
+  const headAtC = (timeS: number) => {
+    const read = head === null ? null : meanNear(head, timeS);
+    return read === null ? null : probe.offsetK + probe.gain * read;
+  };
+  return {
+    headAtC,
+    strengthAtAbv: (timeS) => {
+      if (arrivedS === null || timeS < arrivedS || timeS > coolingS) return null;
+      const headC = headAtC(timeS);
+      if (headC === null || headC < -50 || headC > 150) return null;
+      return strengthOfMoleFraction(table.ethanolMoleFractionAt(headC));
+    },
+    bookings: collectedCourse(last?.marks ?? [], arrivedS),
+  };
+}
+
+function meanNear(series: Series, timeS: number): number | null {
+  const from = indexAtTime(series, timeS - reachS);
+  const to = indexAtTime(series, timeS + reachS);
+  let sum = 0;
+  for (let index = from; index < to; index++) sum += pointAt(series, index)?.value ?? 0;
+  return to > from ? sum / (to - from) : null;
+}

@@ -1,0 +1,1 @@
+export { BlindRun } from './blind-run.tsx';

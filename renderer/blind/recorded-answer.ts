@@ -1,0 +1,34 @@
+import type { Mark, Verdicts } from '#shared-core';
+import { benchMarks } from '../stores/index.ts';
+import type { GuessKind } from './blind-state.ts';
+
+/** What the record says of one guess, and where it says so. */
+export interface RecordedAnswer {
+  readonly timeS: number;
+  readonly because: string;
+}
+
+/** The record's own answers; null where it has none. */
+export type RecordedAnswers = Readonly<Record<GuessKind, RecordedAnswer | null>>;
+
+/**
+ * When the plateau started is when vapour had bathed the bulb; when to take the heat off is when the prompt came,
+ * else when the bench did it.
+ */
+export function recordedAnswers(verdicts: Verdicts, marks: readonly Mark[]): RecordedAnswers {
+  const arrived = verdicts.stages.find(({ stage }) => stage === 'first-fraction');
+  const prompt =
+    verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure') ??
+    verdicts.alarms.find(({ alarm }) => alarm === 'over-limit');
+  const heatOff = benchMarks(marks).find(({ mark }) => mark.type === 'heat-off');
+  return {
+    'plateau-starts': arrived
+      ? { timeS: arrived.fromS, because: 'vapour had bathed the bulb' }
+      : null,
+    'heat-off': prompt
+      ? { timeS: prompt.raisedS, because: 'the heat-off prompt came' }
+      : heatOff
+        ? { timeS: heatOff.timeS, because: 'the bench took the heat off; no prompt came' }
+        : null,
+  };
+}

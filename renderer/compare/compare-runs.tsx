@@ -1,0 +1,97 @@
+import { useEffect, useMemo, useState } from 'react';
+import { Button } from '../design/index.ts';
+import type { Film } from '../look-back/film.ts';
+import { useFilm } from '../look-back/use-film.ts';
+import { problemWords } from '../words/index.ts';
+import { CompareTable } from './compare-table.tsx';
+import { Overlay } from './overlay.tsx';
+import { runFacts } from './run-facts.ts';
+
+interface CompareRunsProps {
+  readonly runs: readonly { readonly runId: string; readonly name: string }[];
+  readonly onClose: () => void;
+}
+
+/** Two to four recorded runs over each other, vapour arrival at zero, and their figures side by side. */
+export function CompareRuns({ runs, onClose }: CompareRunsProps) {
+  const [films, setFilms] = useState<Readonly<Record<string, Film>>>({});
+  const isReady = runs.every(({ runId }) => films[runId] !== undefined);
+  const compared = useMemo(
+    () =>
+      runs.flatMap(({ runId }) => {
+        const film = films[runId];
+        return film ? [{ film, facts: runFacts(film) }] : [];
+      }),
+    [runs, films],
+  );
+  const late = compared.filter(({ facts }) => facts.arrivedS === null);
+  return (
+    <main className="place compare" id="place">
+      <div className="compare-head">
+        <h1>Compare runs</h1>
+        <Button onClick={onClose}>Back to the library</Button>
+      </div>
+      {!isReady && (
+        <ul className="compare-loading">
+          {runs.map(({ runId, name }) => (
+            <FilmLine
+              key={runId}
+              runId={runId}
+              name={name}
+              onFilm={(film) => setFilms((known) => ({ ...known, [runId]: film }))}
+            />
+          ))}
+        </ul>
+      )}
+      {isReady && (
+        <>
+          <p className="place-lead">
+            Time counts from vapour arrival, so that a slow warm-up does not shift the rest. ▼ is
+            the heat-off prompt.
+          </p>
+          {late.map(({ film }) => (
+            <p key={film.identity.runId} className="warning">
+              In {film.identity.name} no vapour reached the head: it has no line here.
+            </p>
+          ))}
+          <Overlay runs={compared} />
+          <CompareTable runs={compared} />
+        </>
+      )}
+    </main>
+  );
+}
+
+interface FilmLineProps {
+  readonly runId: string;
+  readonly name: string;
+  readonly onFilm: (film: Film) => void;
+}
+
+/** One run on its way: hands its film on once. */
+function FilmLine({ runId, name, onFilm }: FilmLineProps) {
+  const progress = useFilm(runId);
+  const film = progress.step === 'ready' ? progress.film : null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once a film, whoever asks for it
+  useEffect(() => {
+    if (film) onFilm(film);
+  }, [film]);
+  if (progress.step === 'failed') {
+    return (
+      <li className="warning">
+        {name}: {problemWords(progress.problem)}
+      </li>
+    );
+  }
+  return (
+    <li role="status">
+      {name}: {film ? 'ready' : 'going through the run …'}
+      <br />
+      <progress
+        value={film ? 1 : progress.step === 'computing' ? progress.done : undefined}
+        max={1}
+        aria-label={`How far ${name} is`}
+      />
+    </li>
+  );
+}

@@ -1,0 +1,139 @@
+import { useMemo, useState } from 'react';
+import { ChoiceField } from '../design/index.ts';
+import type { Film } from '../look-back/film.ts';
+import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { type AlignedPoint, alignedTrace } from './aligned-trace.ts';
+import type { RunFacts } from './run-facts.ts';
+import { type TraceLook, traceLooks } from './trace-look.ts';
+
+export interface ComparedRun {
+  readonly film: Film;
+  readonly facts: RunFacts;
+}
+
+type HeadScale = 'celsius' | 'above-azeotrope';
+
+const scaleOptions = [
+  { value: 'celsius', label: '°C' },
+  { value: 'above-azeotrope', label: 'K above the azeotrope' },
+] as const;
+
+/** Before arrival the head tells little: a quarter of an hour of it is enough to see it come. */
+const beforeS = -600;
+
+/** The heads of several runs over each other, vapour arrival at zero. */
+export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
+  const words = useWords();
+  const [headScale, setHeadScale] = useState<HeadScale>('celsius');
+  const toS = Math.max(
+    600,
+    ...runs.map(({ film, facts }) => film.endS - (facts.arrivedS ?? film.endS)),
+  );
+  const isAbove = headScale === 'above-azeotrope';
+  const traces = useMemo(
+    () =>
+      runs.map(({ film, facts }): readonly AlignedPoint[] => {
+        const head = film.frames[film.frames.length - 1]?.tracks.head?.series;
+        if (head === undefined || facts.arrivedS === null) return [];
+        const takenOffC = isAbove ? (facts.azeotropeC ?? 0) : 0;
+        return alignedTrace(head, facts.arrivedS, { fromS: beforeS, toS }, takenOffC);
+      }),
+    [runs, isAbove, toS],
+  );
+  const x = timeAxis(beforeS, toS, 'time from vapour arrival', words.axisTime);
+  const [low, high] = isAbove ? [-4, 22] : [74, 100];
+  const y: Axis = {
+    low,
+    high,
+    ticks: roundTicks(low, high, 7),
+    name: isAbove ? 'head above the azeotrope, K' : 'head, °C',
+    tickWords: (value) => words.number(value, 0),
+  };
+  const names = runs.map(({ film }, index) => `${traceLooks[index]?.letter} ${film.identity.name}`);
+  return (
+    <div className="overlay">
+      <ChoiceField
+        name="Head shown in"
+        options={scaleOptions}
+        value={headScale}
+        onValue={setHeadScale}
+      />
+      <PlotPaper
+        x={x}
+        y={y}
+        description={`The heads of ${names.join(', ')}, laid over each other from vapour arrival on; the table below has the figures.`}
+      >
+        {(scale) =>
+          runs.map(({ film, facts }, index) => {
+            const look = traceLooks[index];
+            return look ? (
+              <Trace
+                key={film.identity.runId}
+                look={look}
+                points={traces[index] ?? []}
+                heatOffS={facts.heatOffCalledS}
+                scale={scale}
+              />
+            ) : null;
+          })
+        }
+      </PlotPaper>
+    </div>
+  );
+}
+
+interface TraceProps {
+  readonly look: TraceLook;
+  readonly points: readonly AlignedPoint[];
+  readonly heatOffS: number | null;
+  readonly scale: PlotScale;
+}
+
+/** Signs along a line stand this far apart, each line's shifted against the next [s]. */
+const signEveryS = 420;
+
+function Trace({ look, points, heatOffS, scale }: TraceProps) {
+  const shiftS = 105 * 'PQRS'.indexOf(look.letter);
+  const signs: AlignedPoint[] = [];
+  let nextS = shiftS;
+  for (const point of points) {
+    if (point[0] < nextS || point[1] === null) continue;
+    signs.push(point);
+    nextS = point[0] + signEveryS;
+  }
+  return (
+    <g className="trace" style={{ color: look.colour }}>
+      <path d={scale.line(points)} className="trace-line" strokeDasharray={look.dashes} />
+      {signs.map(([timeS, value]) => (
+        <text
+          key={timeS}
+          x={scale.xOf(timeS)}
+          y={scale.yOf(value ?? 0)}
+          dy="0.35em"
+          textAnchor="middle"
+          className="trace-sign"
+        >
+          {look.sign}
+        </text>
+      ))}
+      {heatOffS !== null && (
+        <g>
+          <path
+            d={`M${scale.xOf(heatOffS)} ${scale.top + 22}V${scale.bottom}`}
+            className="trace-mark"
+            strokeDasharray={look.dashes}
+          />
+          <text
+            x={scale.xOf(heatOffS)}
+            y={scale.top + 16}
+            textAnchor="middle"
+            className="plot-name"
+          >
+            {`${look.letter} ▼`}
+          </text>
+        </g>
+      )}
+    </g>
+  );
+}

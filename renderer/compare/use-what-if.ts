@@ -1,0 +1,33 @@
+import { useEffect, useState } from 'react';
+import type { Film, RecordedRun } from '../look-back/film.ts';
+import { makeFilm } from '../look-back/make-film.ts';
+import { type WhatIfChange, whatIfRun } from './what-if-change.ts';
+
+export type WhatIfProgress =
+  | { readonly step: 'asked-nothing' }
+  | { readonly step: 'computing'; readonly done: number }
+  | { readonly step: 'ready'; readonly film: Film };
+
+const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
+
+/** Plays the same readings through the monitor under other suppositions. */
+export function useWhatIf(run: RecordedRun, change: WhatIfChange | null): WhatIfProgress {
+  const [progress, setProgress] = useState<WhatIfProgress>({ step: 'asked-nothing' });
+  useEffect(() => {
+    if (change === null) return;
+    let isWanted = true;
+    setProgress({ step: 'computing', done: 0 });
+    void makeFilm(whatIfRun(run, change), {
+      nowMs: () => performance.now(),
+      breathe,
+      isWanted: () => isWanted,
+      onProgress: (done) => setProgress({ step: 'computing', done }),
+    }).then((film) => {
+      if (film && isWanted) setProgress({ step: 'ready', film });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [run, change]);
+  return progress;
+}

@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { Button, NumberField } from '../design/index.ts';
+import { useWords } from '../words/use-words.ts';
+import type { WhatIfChange } from './what-if-change.ts';
+import { checkDraft, type WhatIfDraft } from './what-if-draft.ts';
+
+interface WhatIfFormProps {
+  readonly recorded: WhatIfChange;
+  readonly onChange: (change: WhatIfChange) => void;
+}
+
+/** What to suppose instead of what was. */
+export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
+  const words = useWords();
+  const [draft, setDraft] = useState<WhatIfDraft>(() => ({
+    pressureKPa: words.number(recorded.pressureKPa, 1),
+    leastStrengthAbv: words.number(recorded.leastStrengthAbv, 0),
+    plates: recorded.plates === null ? '' : words.number(recorded.plates, 0),
+  }));
+  const { change, problems } = checkDraft(draft);
+  const field = (name: keyof WhatIfDraft) => ({
+    text: draft[name],
+    onText: (text: string) => setDraft({ ...draft, [name]: text }),
+    problem: problems[name],
+  });
+  const was = (value: string) => `was ${value}`;
+  return (
+    <form
+      className="what-if-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (change) onChange(change);
+      }}
+    >
+      <NumberField
+        name="Air pressure"
+        unit="kPa"
+        hint={was(words.quantity(recorded.pressureKPa, 1, 'kPa'))}
+        {...field('pressureKPa')}
+      />
+      <NumberField
+        name="Least strength"
+        unit="% vol"
+        hint={was(words.quantity(recorded.leastStrengthAbv, 0, '% vol'))}
+        {...field('leastStrengthAbv')}
+      />
+      <NumberField
+        name="Plates of the column"
+        unit="plates"
+        hint={was(recorded.plates === null ? 'not known' : words.number(recorded.plates, 0))}
+        {...field('plates')}
+      />
+      <Button
+        weight="main"
+        disabled={change === null}
+        onClick={() => {
+          if (change) onChange(change);
+        }}
+      >
+        Go through the run again
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,46 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import type { Film } from '../look-back/film.ts';
+import { useWhatIf } from './use-what-if.ts';
+import { changeAsRecorded, changedParts, type WhatIfChange } from './what-if-change.ts';
+import { WhatIfForm } from './what-if-form.tsx';
+import { WhatIfResult } from './what-if-result.tsx';
+
+interface WhatIfProps {
+  readonly film: Film;
+  readonly onClose: () => void;
+}
+
+/** The same readings under another pressure, limit or column: what would the program have said? */
+export function WhatIf({ film, onClose }: WhatIfProps) {
+  const [change, setChange] = useState<WhatIfChange | null>(null);
+  const progress = useWhatIf(film, change);
+  const recorded = changeAsRecorded(film.settings);
+  return (
+    <main className="place what-if" id="place">
+      <div className="compare-head">
+        <h1>What if …</h1>
+        <Button onClick={onClose}>Back to the library</Button>
+      </div>
+      <p className="place-lead">
+        {film.identity.name}: the same readings and marks, gone through again under other
+        suppositions. The record itself stays as it is.
+      </p>
+      <WhatIfForm recorded={recorded} onChange={setChange} />
+      {progress.step === 'computing' && (
+        <p role="status">
+          Going through the run again …
+          <br />
+          <progress value={progress.done} max={1} aria-label="How far" />
+        </p>
+      )}
+      {progress.step === 'ready' && change && (
+        <WhatIfResult
+          recorded={film}
+          supposed={progress.film}
+          changed={changedParts(recorded, change)}
+        />
+      )}
+    </main>
+  );
+}
