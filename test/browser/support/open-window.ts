@@ -44,6 +44,8 @@ export async function openWindow(
     ],
   });
   const page = context.pages()[0] ?? (await context.newPage());
+  // Two cores may be all there are, for the app, the browser and this program.
+  page.setDefaultTimeout(60_000);
   const complaints = collectComplaints(page);
   await page.goto(url);
   return {
@@ -66,18 +68,23 @@ function collectComplaints(page: Page): readonly string[] {
   return complaints;
 }
 
-/** Takes the page at each size into `.build/screenshots/NAME-SIZE.png`, and goes back to the first size. */
-export async function takeScreenshots(page: Page, name: string): Promise<void> {
+/** Takes the page as it stands into `.build/screenshots/NAME-SIZE.png`. */
+export async function takeScreenshot(page: Page, name: string, size: WindowSize): Promise<void> {
   const folder = path.join(projectRoot, '.build', 'screenshots');
   mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: path.join(folder, `${name}-${size}.png`) });
+}
+
+/** Takes the page at each size, and goes back to the first. Slow: not for a run that is under way. */
+export async function takeScreenshots(page: Page, name: string): Promise<void> {
   const before = page.viewportSize();
-  for (const [size, viewport] of Object.entries(windowSizes)) {
-    await page.setViewportSize(viewport);
+  for (const size of Object.keys(windowSizes) as WindowSize[]) {
+    await page.setViewportSize(windowSizes[size]);
     // Two frames: one for the layout, one for what observes it.
     await page.evaluate(
       () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
     );
-    await page.screenshot({ path: path.join(folder, `${name}-${size}.png`) });
+    await takeScreenshot(page, name, size);
   }
   if (before !== null) await page.setViewportSize(before);
 }

@@ -9,8 +9,8 @@ export interface RunningApp {
   readonly viewerUrl: string;
   /** Everything printed so far. */
   output(): string;
-  /** Ctrl+C; resolves with the exit code. */
-  stop(): Promise<number | null>;
+  /** Ctrl+C. */
+  stop(): Promise<void>;
   /** Ends the program as a power cut would. */
   kill(): Promise<void>;
 }
@@ -24,7 +24,7 @@ export async function startApp(runsFolder: string): Promise<RunningApp> {
     { cwd: projectRoot, stdio: ['ignore', 'pipe', 'pipe'], detached: true },
   );
   let output = '';
-  const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
+  const ended = new Promise<void>((resolve) => child.on('close', () => resolve()));
   const urls = new Promise<readonly string[]>((resolve, reject) => {
     for (const stream of [child.stdout, child.stderr]) {
       stream.setEncoding('utf8').on('data', (part: string) => {
@@ -37,20 +37,21 @@ export async function startApp(runsFolder: string): Promise<RunningApp> {
     void ended.then(() => reject(new Error(`The app ended before it was up:\n${output}`)));
   });
   const [url = '', viewerUrl = ''] = await urls;
+  let isRunning = true;
+  void ended.then(() => {
+    isRunning = false;
+  });
   // The whole group, as a terminal does it: npm, its shell and the app.
-  const signal = (name: 'SIGINT' | 'SIGKILL') => process.kill(-(child.pid ?? 0), name);
+  const end = (signal: 'SIGINT' | 'SIGKILL') => {
+    if (isRunning && child.pid !== undefined) process.kill(-child.pid, signal);
+    return ended;
+  };
   return {
     url,
     viewerUrl,
     output: () => output,
-    stop() {
-      signal('SIGINT');
-      return ended;
-    },
-    async kill() {
-      signal('SIGKILL');
-      await ended;
-    },
+    stop: () => end('SIGINT'),
+    kill: () => end('SIGKILL'),
   };
 }
 

@@ -1,0 +1,41 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type OpenWindow, openWindow, type WindowSize } from './open-window.ts';
+import { type RunningApp, startApp } from './start-app.ts';
+
+/** A running app with its window, and a folder of its own that vanishes with it. */
+export interface JourneyBench extends OpenWindow {
+  readonly app: RunningApp;
+  readonly runsFolder: string;
+  /** For cables and downloads. */
+  readonly folder: string;
+  /** Closes the window and stops the app; the folder stays until `tidy`. */
+  stop(): Promise<void>;
+  tidy(): Promise<void>;
+}
+
+export async function openBench(options: { size?: WindowSize } = {}): Promise<JourneyBench> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'journey-'));
+  const runsFolder = path.join(folder, 'runs');
+  const app = await startApp(runsFolder);
+  const window = await openWindow(app.url, options);
+  let stopped = false;
+  async function stop(): Promise<void> {
+    if (stopped) return;
+    stopped = true;
+    await window.close();
+    await app.stop();
+  }
+  return {
+    ...window,
+    app,
+    runsFolder,
+    folder,
+    stop,
+    async tidy() {
+      await stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
