@@ -4,6 +4,7 @@ import './design/design.css';
 import './window/window.css';
 import './strip/strip.css';
 import './prepare/prepare.css';
+import './calibrate/calibrate.css';
 import './watch/watch.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';

@@ -15,7 +15,7 @@ function minutes({ low, high }: { readonly low: number; readonly high: number })
 
 /** The plan in one sentence: what will come over, when, and how sure. */
 export function planSentence(plan: RunPlan, leastStrengthAbv: number, decimal: Decimal): string {
-  const limit = `${numberWords(leastStrengthAbv, 0, decimal)} % vol`;
+  const limit = `${numberWords(leastStrengthAbv, 0, decimal)}\u00a0% vol`;
   const { verdict, mainFraction, timeToVapourS } = plan;
   const vapour = timeToVapourS ? `Vapour reaches the head after ${minutes(timeToVapourS)}. ` : '';
   if (verdict.kind === 'no-main-fraction' || mainFraction === null) {

@@ -1,4 +1,5 @@
 import type { RunSettings, SafetyConfirm } from '#shared-core';
+import type { ProbeCorrection } from '../calibrate/correction-from.ts';
 
 export type PressureFrom = 'barometer' | 'sea-level' | 'altitude';
 export type PressureUnit = 'kPa' | 'hPa';
@@ -20,6 +21,8 @@ export interface PrepareDraft {
   readonly seaLevelPressure: string;
   readonly altitudeM: string;
   readonly probeKind: ProbeKind;
+  /** From ice and steam; null for a probe as bought. */
+  readonly correction: ProbeCorrection | null;
   readonly leastStrengthAbv: string;
   readonly stopKind: StopKind;
   readonly leastMeanStrengthAbv: string;
@@ -47,6 +50,7 @@ export const firstDraft: PrepareDraft = {
   seaLevelPressure: '',
   altitudeM: '0',
   probeKind: 'digital',
+  correction: null,
   leastStrengthAbv: '80',
   stopKind: 'strength',
   leastMeanStrengthAbv: '88',

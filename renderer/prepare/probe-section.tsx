@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { PortInfo } from '#shared-core';
+import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { PortPath } from './port-path.tsx';
@@ -64,6 +65,12 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
           onValue={(value) => change({ probeKind: value })}
         />
       </div>
+      <details className="why field-wide">
+        <summary>
+          {draft.correction ? 'Calibrated with ice and steam' : 'Calibrate with ice and steam'}
+        </summary>
+        <CalibrationWalk />
+      </details>
     </Section>
   );
 }

@@ -62,9 +62,10 @@ export function settingsFromDraft(
     },
     probe: {
       standardUncertaintyK: probe.standardUncertaintyK,
-      lagT90S: probe.lagT90S,
       offsetK: 0,
       gain: 1,
+      ...draft.correction,
+      lagT90S: probe.lagT90S,
     },
     leastStrengthAbv: read('leastStrengthAbv'),
     stop:

@@ -8,7 +8,7 @@ describe('planSentence', () => {
   test('tells time, volume and strength as ranges, each with its unit', () => {
     const plan = planRun({ ...planRequestFrom(defaultRunSettings, 1), runs: 8 });
     expect(planSentence(plan, 80, '.')).toMatch(
-      /^Vapour reaches the head after \d+–\d+ min\. Then expect \d+–\d+\u00a0mL above 80 % vol, over about .+, at \d+–\d+\u00a0% vol on average\.$/,
+      /^Vapour reaches the head after \d+–\d+ min\. Then expect \d+–\d+\u00a0mL above 80\u00a0% vol, over about .+, at \d+–\d+\u00a0% vol on average\.$/,
     );
   });
 
@@ -16,7 +16,7 @@ describe('planSentence', () => {
     const rig = { description: '', plates: 1, heatW: null, columnLossW: null };
     const plan = planRun({ ...planRequestFrom({ ...defaultRunSettings, rig }, 4), runs: 8 });
     const sentence = planSentence(plan, 80, '.');
-    expect(sentence).toContain('No main fraction above 80 % vol is to be expected');
+    expect(sentence).toContain('No main fraction above 80\u00a0% vol is to be expected');
     expect(sentence).toMatch(/would help: .*(plates|limit)/);
   });
 });

@@ -1,0 +1,52 @@
+import type { CalibrationProblem, Result } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { usePreferences, usePrepare } from '../window/use-stores.ts';
+import { useWords } from '../words/use-words.ts';
+import { calibrationProblemWords } from './calibration-words.ts';
+import { correctionAtPlateauK, type ProbeCorrection } from './correction-from.ts';
+
+interface CalibrationResultProps {
+  readonly correction: Result<ProbeCorrection, CalibrationProblem> | null;
+  readonly hasBoth: boolean;
+}
+
+export function CalibrationResult({ correction, hasBoth }: CalibrationResultProps) {
+  const words = useWords();
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const inUse = usePrepare((state) => state.draft.correction);
+  const change = usePrepare((state) => state.change);
+  if (inUse) {
+    return (
+      <div className="calibration-result" role="status">
+        <p>In use: {correctionWords(inUse, words)}. The record keeps it.</p>
+        <Button onClick={() => change({ correction: null })}>Go on without it</Button>
+      </div>
+    );
+  }
+  if (correction === null) return null;
+  if (!correction.ok) {
+    return (
+      <p className="warning" role="status">
+        {calibrationProblemWords(correction.error, decimal)}
+      </p>
+    );
+  }
+  return (
+    <div className="calibration-result" role="status">
+      <p>
+        {correctionWords(correction.value, words)}.
+        {!hasBoth && ' One point only: good near it, less sure away from it.'}
+      </p>
+      <Button weight="main" onClick={() => change({ correction: correction.value })}>
+        Use this correction
+      </Button>
+    </div>
+  );
+}
+
+function correctionWords(correction: ProbeCorrection, words: ReturnType<typeof useWords>): string {
+  const atPlateauK = correctionAtPlateauK(correction);
+  const sign = atPlateauK < 0 ? '' : '+';
+  const doubt = words.quantity(2 * correction.standardUncertaintyK, 2, 'K');
+  return `At the plateau ${sign}${words.quantity(atPlateauK, 2, 'K')} is added to every reading, known to ± ${doubt} (k = 2)`;
+}

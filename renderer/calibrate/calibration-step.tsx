@@ -1,0 +1,47 @@
+import type { Result, SettledReading, UnsettledProblem } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { usePreferences } from '../window/use-stores.ts';
+import { useWords } from '../words/use-words.ts';
+import { settlingWords } from './calibration-words.ts';
+
+interface CalibrationStepProps {
+  readonly title: string;
+  readonly how: string;
+  readonly taken: SettledReading | null;
+  readonly settled: Result<SettledReading, UnsettledProblem>;
+  readonly onTake: () => void;
+  readonly onForget: () => void;
+}
+
+/** One bath: how to make it, whether the probe has settled in it, and taking it. */
+export function CalibrationStep(props: CalibrationStepProps) {
+  const { title, how, taken, settled, onTake, onForget } = props;
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const words = useWords();
+  return (
+    <li className="calibration-step" data-done={taken !== null}>
+      <h3>{title}</h3>
+      <p>{how}</p>
+      {taken ? (
+        <p>
+          <strong className="number">
+            ✓ taken: {words.quantity(taken.readingC, 2, '°C')} ±{' '}
+            {words.quantity(2 * taken.standardUncertaintyK, 2, 'K')}
+          </strong>{' '}
+          <Button weight="quiet" aria-label={`Take again: ${title}`} onClick={onForget}>
+            Take again
+          </Button>
+        </p>
+      ) : (
+        <>
+          <p className="number" role="status">
+            {settlingWords(settled, decimal)}
+          </p>
+          <Button disabled={!settled.ok} aria-label={`Take this point: ${title}`} onClick={onTake}>
+            Take this point
+          </Button>
+        </>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,62 @@
+import { useEffect, useReducer } from 'react';
+import { settledReading, steamPoint } from '#shared-core';
+import { pressureFromDraft } from '../prepare/pressure-from-draft.ts';
+import { useBench, usePrepare } from '../window/use-stores.ts';
+import { useWords } from '../words/use-words.ts';
+import { CalibrationResult } from './calibration-result.tsx';
+import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
+import { CalibrationStep } from './calibration-step.tsx';
+import { correctionFrom } from './correction-from.ts';
+
+/** Ice, steam, and what the probe is off by: ten minutes that make the plateau's tenths mean something. */
+export function CalibrationWalk() {
+  const words = useWords();
+  const head = useBench(
+    ({ probe }) => probe?.latest.find(({ channel }) => channel === 'head') ?? null,
+  );
+  const draft = usePrepare((state) => state.draft);
+  const [state, dispatch] = useReducer(calibrationAfter, nothingTaken);
+  useEffect(() => {
+    if (head === null || head.quality !== 'good') return;
+    const reading = { timeS: head.timeS, temperatureC: head.value };
+    dispatch({ type: 'heard', reading });
+  }, [head]);
+
+  const pressure = pressureFromDraft(draft);
+  if (!pressure.ok) {
+    return <p>Enter the air pressure first: it decides how hot steam is.</p>;
+  }
+  const { setting } = pressure.value;
+  const settled = settledReading(state.lately, resolutionK);
+  const steamC = steamPoint({ kind: 'station', ...setting }).temperatureC;
+  return (
+    <div className="calibration">
+      <p className="number">
+        The probe shows{' '}
+        <strong>{head ? words.quantity(head.value, 2, head.unit) : 'nothing yet'}</strong>.
+      </p>
+      <ol className="calibration-steps">
+        <CalibrationStep
+          title="Ice, 0 °C"
+          how="Crushed ice in a beaker, just enough water to fill the gaps. Probe in the middle, stir gently for a minute."
+          taken={state.ice}
+          settled={settled}
+          onTake={() => dispatch({ type: 'taken', point: 'ice' })}
+          onForget={() => dispatch({ type: 'forgotten', point: 'ice' })}
+        />
+        <CalibrationStep
+          title={`Steam, ${words.quantity(steamC, 2, '°C')} at this air pressure`}
+          how="Water boiling well in a flask. Probe in the steam of the neck, not in the water. Steam burns: clamp it, no hands."
+          taken={state.steam}
+          settled={settled}
+          onTake={() => dispatch({ type: 'taken', point: 'steam' })}
+          onForget={() => dispatch({ type: 'forgotten', point: 'steam' })}
+        />
+      </ol>
+      <CalibrationResult
+        correction={correctionFrom(state, setting)}
+        hasBoth={state.ice !== null && state.steam !== null}
+      />
+    </div>
+  );
+}
