@@ -1,4 +1,4 @@
-import { standingMarks } from '../bookkeeping/standing-marks.ts';
+import { standingMarks } from '../bookkeeping/index.ts';
 import { headVapour } from '../equilibrium/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Stage, StageSpan } from '../snapshot/index.ts';

@@ -1,0 +1,8 @@
+export type { Drawing, Point, Shape, Stroke } from './drawing.ts';
+export { drawingToSvg } from './drawing-to-svg.ts';
+export { ethanolFigure } from './ethanol-figure.ts';
+export { niceTicks, type Ticks, timeTicks } from './nice-ticks.ts';
+export { overlayFigure } from './overlay-figure.ts';
+export { plateFigure } from './plate-figure.ts';
+export { strengthFigure } from './strength-figure.ts';
+export { type FigureDetail, temperatureFigure } from './temperature-figure.ts';

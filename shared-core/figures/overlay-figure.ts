@@ -1,0 +1,78 @@
+import type { RunStudy } from '../report/index.ts';
+import { type Drawing, softInk } from './drawing.ts';
+import { niceTicks, timeTicks } from './nice-ticks.ts';
+import { frame, label, line, type PlotArea } from './plot-area.ts';
+import { runLine } from './run-lines.ts';
+import { figureWidthPt } from './temperature-figure.ts';
+import { axisTimeWords } from './time-words.ts';
+
+/** Tol's "bright" scheme, each colour with a dash of its own. */
+const strokes = [
+  { colour: '#332288', widthPt: 1.3 },
+  { colour: '#882255', widthPt: 1.3, dash: [6, 3] },
+  { colour: '#117733', widthPt: 1.3, dash: [2, 2] },
+  { colour: '#aa6600', widthPt: 1.3, dash: [8, 2, 2, 2] },
+  { colour: '#4b4862', widthPt: 1.3, dash: [10, 4] },
+  { colour: '#0077aa', widthPt: 1.3, dash: [4, 4] },
+];
+
+/** Several runs on one scale, from the arrival of vapour where it is known; null for fewer than two. */
+export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
+  if (studies.length < 2) return null;
+  const shifted = studies.map(({ rows, verdicts }) => {
+    const originS = verdicts.events.find(({ event }) => event === 'vapour-arrived')?.timeS ?? 0;
+    return rows.flatMap(({ timeS, headC }) =>
+      timeS - originS >= -120 && headC >= 60 ? [{ timeS: timeS - originS, value: headC }] : [],
+    );
+  });
+  const endS = shifted.reduce((end, points) => Math.max(end, points.at(-1)?.timeS ?? 0), 60);
+  const ticks = niceTicks(60, 103, 8);
+  const area: PlotArea = {
+    left: 46,
+    top: 10,
+    right: figureWidthPt - 8,
+    bottom: 218,
+    x: {
+      low: -120,
+      high: endS,
+      title: 'Time since vapour reached the head',
+      ticks: timeTicks(-120, endS, 8).map((at) => ({
+        at,
+        words: at < 0 ? `−${axisTimeWords(-at)}` : axisTimeWords(at),
+      })),
+    },
+    y: {
+      low: 60,
+      high: 103,
+      title: 'Head temperature / °C',
+      ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
+    },
+  };
+  const strokeOf = (index: number) =>
+    strokes[index % strokes.length] ?? { colour: softInk, widthPt: 1 };
+  return {
+    widthPt: figureWidthPt,
+    heightPt: 254 + 12 * studies.length,
+    altText: `Head temperatures of ${studies.length} runs, counted from the arrival of vapour.`,
+    shapes: [
+      ...frame(area),
+      ...shifted.flatMap((points, index) => runLine(area, points, strokeOf(index))),
+      ...studies.flatMap(({ name, runId }, index) => {
+        const y = area.bottom + 44 + 12 * index;
+        const { colour, widthPt, ...dash } = strokeOf(index);
+        return [
+          line(
+            [
+              [area.left, y - 3],
+              [area.left + 34, y - 3],
+            ],
+            colour,
+            widthPt,
+            'dash' in dash ? dash.dash : undefined,
+          ),
+          label([area.left + 42, y], `${index + 1}  ${name} (${runId})`, 'start'),
+        ];
+      }),
+    ],
+  };
+}

@@ -1,0 +1,66 @@
+import { equilibriumCurve } from '../column/index.ts';
+import type { RunPlates } from '../report/index.ts';
+import { type Drawing, ink, softInk } from './drawing.ts';
+import { frame, label, line, type PlotArea, place } from './plot-area.ts';
+
+const ticks = [0, 0.2, 0.4, 0.6, 0.8, 1].map((at) => ({ at, words: at.toFixed(1) }));
+
+/** The diagram of McCabe and Thiele at total reflux; without `steps` it is a sheet to draw them on. */
+export function plateFigure(
+  { plates, distillateMoleFraction, potMoleFraction, pressureKPa }: RunPlates,
+  withSteps: boolean,
+): Drawing {
+  const area: PlotArea = {
+    left: 46,
+    top: 10,
+    right: 326,
+    bottom: 290,
+    x: { low: 0, high: 1, title: 'Ethanol in the liquid / (mol/mol)', ticks },
+    y: { low: 0, high: 1, title: 'Ethanol in the vapour / (mol/mol)', ticks },
+  };
+  const at = (x: number, y: number) => place(area, x, y);
+  const equilibrium = equilibriumCurve(pressureKPa);
+  const curve = Array.from({ length: 201 }, (_, index) =>
+    at((index / 200) ** 2, equilibrium((index / 200) ** 2)),
+  );
+  const grid = Array.from({ length: 19 }, (_, index) => (index + 1) / 20).flatMap((value) => [
+    line([at(value, 0), at(value, 1)], '#e9e7df', 0.4),
+    line([at(0, value), at(1, value)], '#e9e7df', 0.4),
+  ]);
+  const staircase = plates.diagram?.staircase ?? [];
+  const pot = potMoleFraction.value;
+  const top = distillateMoleFraction.value;
+  return {
+    widthPt: 340,
+    heightPt: 328,
+    altText:
+      `Equilibrium curve of ethanol and water at ${pressureKPa.toFixed(1)} kPa` +
+      (withSteps && plates.stepped.value !== null
+        ? `, with ${plates.stepped.value.toFixed(1)} steps between pot and distillate.`
+        : ', with pot and distillate marked.'),
+    shapes: [
+      ...grid,
+      ...frame(area),
+      line([at(0, 0), at(1, 1)], softInk, 0.8),
+      line(curve, ink, 1.3),
+      line([at(pot, 0), at(pot, pot)], '#882255', 0.9, [3, 2]),
+      label([at(pot, 0)[0] + 4, area.bottom - 5], `pot ${pot.toFixed(3)}`, 'start', '#882255'),
+      line([at(top, 0), at(top, top)], '#882255', 0.9, [3, 2]),
+      label(
+        [at(top, 0)[0] - 4, area.bottom - 16],
+        `distillate ${top.toFixed(3)}`,
+        'end',
+        '#882255',
+      ),
+      ...(withSteps && staircase.length > 1
+        ? [
+            line(
+              staircase.map(({ x, y }) => at(x, y)),
+              '#332288',
+              1.1,
+            ),
+          ]
+        : []),
+    ],
+  };
+}

@@ -1,0 +1,99 @@
+import { standingMarks } from '../bookkeeping/index.ts';
+import type { RunStudy } from '../report/index.ts';
+import { type Drawing, ink, type Point } from './drawing.ts';
+import { niceTicks, timeTicks } from './nice-ticks.ts';
+import { frame, label, line, type PlotArea, place } from './plot-area.ts';
+import { runLine, segments, type TimedValue } from './run-lines.ts';
+import { figureWidthPt } from './temperature-figure.ts';
+import { axisTimeWords } from './time-words.ts';
+
+/** Strength of the head vapour from temperature and pressure, with its 95 % interval; null without vapour. */
+export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Drawing | null {
+  // What rises after the heat is off is air coming down, not strength going up.
+  const heatOffS =
+    standingMarks(inputs).findLast(({ mark }) => mark.type === 'heat-off')?.timeS ??
+    Number.POSITIVE_INFINITY;
+  const bathed = rows.flatMap(({ timeS, vapourAbv }) =>
+    vapourAbv === null || timeS > heatOffS ? [] : [{ timeS, vapourAbv }],
+  );
+  const [first, last] = [bathed[0], bathed.at(-1)];
+  if (first === undefined || last === undefined || last.timeS - first.timeS < 60) return null;
+  const lowest = bathed.reduce((least, { vapourAbv }) => Math.min(least, vapourAbv.low), 100);
+  const low = Math.max(0, 10 * Math.floor(Math.min(lowest, settings.leastStrengthAbv - 5) / 10));
+  const ticks = niceTicks(low, 100, 7);
+  const area: PlotArea = {
+    left: 46,
+    top: 12,
+    right: figureWidthPt - 8,
+    bottom: 180,
+    x: {
+      low: first.timeS,
+      high: last.timeS,
+      title: 'Time since the run began',
+      ticks: timeTicks(first.timeS, last.timeS, 8).map((at) => ({ at, words: axisTimeWords(at) })),
+    },
+    y: {
+      low,
+      high: 100,
+      title: 'Head vapour / % vol',
+      ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
+    },
+  };
+  const series = (of: 'value' | 'low' | 'high') =>
+    means(bathed.map(({ timeS, vapourAbv }) => ({ timeS, value: vapourAbv[of] })));
+  const [left, limit] = place(area, first.timeS, settings.leastStrengthAbv);
+  return {
+    widthPt: figureWidthPt,
+    heightPt: 216,
+    altText: `Strength of the head vapour of “${name}” with its 95 % interval, from ${first.vapourAbv.value.toFixed(0)} to ${last.vapourAbv.value.toFixed(0)} % vol.`,
+    shapes: [
+      ...bands(segments(area, series('low')), segments(area, series('high'))),
+      ...frame(area),
+      line(
+        [
+          [left, limit],
+          [area.right, limit],
+        ],
+        '#117733',
+        0.8,
+        [5, 3],
+      ),
+      label(
+        [area.left + 5, limit + 10],
+        `limit: ${settings.leastStrengthAbv} % vol`,
+        'start',
+        '#0f5a2b',
+      ),
+      ...runLine(area, series('value'), { colour: ink, widthPt: 1.2 }),
+    ],
+  };
+}
+
+const meansDrawn = 240;
+
+/** Means over equal slices of time: the interval is what matters here, not the probe's last digit. */
+function means(points: readonly TimedValue[]): readonly TimedValue[] {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined || points.length <= meansDrawn) return points;
+  const widthS = (last.timeS - first.timeS) / meansDrawn;
+  const slices = new Map<number, TimedValue[]>();
+  for (const point of points) {
+    const slice = Math.floor((point.timeS - first.timeS) / widthS);
+    const known = slices.get(slice);
+    if (known === undefined) slices.set(slice, [point]);
+    else known.push(point);
+  }
+  return [...slices.values()].map((slice) => ({
+    timeS: slice.reduce((sum, { timeS }) => sum + timeS, 0) / slice.length,
+    value: slice.reduce((sum, { value }) => sum + value, 0) / slice.length,
+  }));
+}
+
+function bands(lows: readonly (readonly Point[])[], highs: readonly (readonly Point[])[]) {
+  return lows.flatMap((lower, index) => {
+    const upper = highs[index];
+    if (upper === undefined) return [];
+    const points = [...lower, ...upper.toReversed()];
+    return [{ kind: 'path', points, closed: true, fill: '#e3e0ee' } as const];
+  });
+}
