@@ -1,3 +1,4 @@
+export { checkRuns, type RunCheck } from './check-runs.ts';
 export { cutTornTail } from './cut-torn-tail.ts';
 export { type FolderLock, lockFolder } from './folder-lock.ts';
 export { type ImportSetup, importRun } from './import-run.ts';

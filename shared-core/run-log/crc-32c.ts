@@ -9,7 +9,8 @@ const table = new Uint32Array(256).map((_, byte) => {
 });
 
 /**
- * CRC-32C (Castagnoli) of a text in which each character stands for one byte (codes 0–255).
+ * CRC-32C (Castagnoli) of a text in which each character stands for one byte (codes 0–255), or of
+ * its first `length` characters.
  *
  * Reflected polynomial 0x82f63b78, initial value and final exclusive-or 0xffffffff. It finds every
  * single and double bit error and every burst of up to 32 bits in lines of the lengths used here.
@@ -19,9 +20,9 @@ const table = new Uint32Array(256).map((_, byte) => {
  * crc32c('123456789').toString(16) // => "e3069283"
  * crc32c('') // => 0
  */
-export function crc32c(bytesAsText: string): number {
+export function crc32c(bytesAsText: string, length: number = bytesAsText.length): number {
   let remainder = 0xffffffff;
-  for (let index = 0; index < bytesAsText.length; index += 1) {
+  for (let index = 0; index < length; index += 1) {
     remainder =
       (remainder >>> 8) ^ (table[(remainder ^ bytesAsText.charCodeAt(index)) & 0xff] as number);
   }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { crc32c } from './crc-32c.ts';
 import { checksumLabel, checksumLength, checksumText, lineEnd } from './encode-record.ts';
 import { type LogBody, type LogRecord, logBodySchema } from './log-record.ts';
 import { packedReadingSchema } from './packed-reading.ts';
@@ -25,10 +26,10 @@ export interface DecodedRecord {
 
 /** A line of the run log (without its line feed), or undefined when any byte of it is wrong. */
 export function decodeRecord(line: string): DecodedRecord | undefined {
-  const covered = line.slice(0, -tailLength);
-  const tail = line.slice(-tailLength);
-  const checksum = checksumText(covered);
-  if (tail !== `${checksumLabel}${checksum}${lineEnd}`) return undefined;
+  const coveredLength = line.length - tailLength;
+  if (!line.startsWith(checksumLabel, coveredLength) || !line.endsWith(lineEnd)) return undefined;
+  const checksum = checksumText(crc32c(line, coveredLength));
+  if (!line.startsWith(checksum, coveredLength + checksumLabel.length)) return undefined;
   const value = parseJson(line);
   const envelope = envelopeSchema.safeParse(value);
   if (!envelope.success) return undefined;

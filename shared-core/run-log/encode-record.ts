@@ -31,18 +31,13 @@ export function encodeRecord(
   const { seq, monoS, wallMs } = stamp;
   const whole = JSON.stringify({ seq, prev: previousChecksum, monoS, wallMs, ...body });
   const covered = escapeBeyondAscii(whole.slice(0, -1));
-  const checksum = checksumText(covered);
+  const checksum = checksumText(crc32c(covered));
   return { line: `${covered}${checksumLabel}${checksum}${lineEnd}\n`, checksum };
 }
 
-/**
- * The checksum of a line's covered part as it stands in the log: eight lower-case digits.
- *
- * @example
- * checksumText('123456789') // => "e3069283"
- */
-export function checksumText(covered: string): string {
-  return crc32c(covered).toString(16).padStart(checksumLength, '0');
+/** A checksum as it stands in the log: eight lower-case hexadecimal digits. */
+export function checksumText(checksum: number): string {
+  return checksum.toString(16).padStart(checksumLength, '0');
 }
 
 function escapeBeyondAscii(text: string): string {

@@ -1,11 +1,6 @@
 export { crc32c } from './crc-32c.ts';
 export { type DecodedRecord, decodeRecord } from './decode-record.ts';
-export {
-  checksumText,
-  type EncodedRecord,
-  encodeRecord,
-  firstPreviousChecksum,
-} from './encode-record.ts';
+export { type EncodedRecord, encodeRecord, firstPreviousChecksum } from './encode-record.ts';
 export { inputsOfRecord } from './inputs-of-record.ts';
 export {
   type LogBody,

@@ -70,7 +70,8 @@ export function createLogScanner(): LogScanner {
       let start = 0;
       let lineFeed = bytesAsText.indexOf('\n');
       while (lineFeed !== -1) {
-        const line = partial + bytesAsText.slice(start, lineFeed);
+        const piece = bytesAsText.slice(start, lineFeed);
+        const line = partial === '' ? piece : partial + piece;
         const offset = partialOffset;
         partialOffset += line.length + 1;
         partial = '';

@@ -1,0 +1,46 @@
+import path from 'node:path';
+import type { DamagedStretch } from '#shared-core';
+import type { FileLayer } from '../file-layer/index.ts';
+import { isRunId } from './run-id.ts';
+import { summariseRun } from './summarise-run.ts';
+
+/** What an integrity check found in one run's folder. */
+export interface RunCheck {
+  readonly runId: string;
+  /** `whole`, `torn` (a cut-off end, harmless), `damaged` (records are lost) or `unreadable`. */
+  readonly state: 'whole' | 'torn' | 'damaged' | 'unreadable';
+  readonly readings: number;
+  readonly missingRecords: number;
+  readonly damage: readonly (DamagedStretch & { readonly file: string })[];
+  readonly torn: readonly (DamagedStretch & { readonly file: string })[];
+  readonly problem: string | null;
+}
+
+/** Reads every byte of every run in the folder; changes nothing. */
+export async function* checkRuns(files: FileLayer, runsFolder: string): AsyncGenerator<RunCheck> {
+  const listed = await files.list(runsFolder);
+  const entries = listed.ok ? listed.value : [];
+  const runIds = entries.filter(({ name, isFolder }) => isFolder && isRunId(name));
+  for (const { name: runId } of runIds.sort((a, b) => a.name.localeCompare(b.name))) {
+    if (runId !== 'trash') yield await checkRun(files, path.join(runsFolder, runId), runId);
+  }
+}
+
+async function checkRun(files: FileLayer, folder: string, runId: string): Promise<RunCheck> {
+  const summarised = await summariseRun(files, folder, runId);
+  if (!summarised.ok) {
+    const { message } = summarised.error;
+    const nothing = { readings: 0, missingRecords: 0, damage: [], torn: [] };
+    return { runId, state: 'unreadable', ...nothing, problem: message };
+  }
+  const { summary, header, report } = summarised.value;
+  const { damage, torn, missingRecords } = report;
+  const found = { runId, readings: summary.readings, missingRecords, damage, torn };
+  if (header === null) return { ...found, state: 'unreadable', problem: 'No header is left.' };
+  const isDamaged = damage.length > 0;
+  return {
+    ...found,
+    state: isDamaged ? 'damaged' : torn.length > 0 ? 'torn' : 'whole',
+    problem: null,
+  };
+}

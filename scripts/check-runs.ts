@@ -1,0 +1,62 @@
+/**
+ * Reads every byte of every recorded run and says which are whole. With --repair, cut-off ends are put
+ * aside and summaries derived anew; what was recorded is never changed.
+ *
+ * Usage: npm run check-runs -- RUNS_FOLDER [--repair]
+ */
+import { statSync } from 'node:fs';
+import path from 'node:path';
+import process from 'node:process';
+import {
+  checkRuns,
+  createRunLibrary,
+  lockFolder,
+  nodeFileLayer,
+  type RunCheck,
+  systemClock,
+  systemScheduler,
+} from '#main';
+
+const words = process.argv.slice(2);
+const repair = words.includes('--repair');
+const [folder] = words.filter((word) => !word.startsWith('--'));
+if (folder === undefined || !statSync(folder, { throwIfNoEntry: false })?.isDirectory()) {
+  console.error('Say which folder holds the runs: npm run check-runs -- RUNS_FOLDER [--repair]');
+  process.exit(2);
+}
+process.exitCode = await check(path.resolve(folder));
+
+async function check(runsFolder: string): Promise<number> {
+  const lock = repair ? await lockFolder(runsFolder, systemScheduler) : null;
+  if (repair && lock === null) {
+    console.error('The program is recording into this folder. Close it first.');
+    return 2;
+  }
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock: systemClock,
+    runsFolder,
+    mayWrite: () => repair,
+  });
+  const counts = { whole: 0, torn: 0, damaged: 0, unreadable: 0 };
+  for await (const found of checkRuns(nodeFileLayer, runsFolder)) {
+    counts[found.state] += 1;
+    if (found.state !== 'whole') console.log(describe(found));
+    if (repair) await library.recover(found.runId);
+  }
+  await library.close();
+  await lock?.release();
+  console.log(
+    `${counts.whole} whole, ${counts.torn} with a cut-off end, ${counts.damaged} damaged, ` +
+      `${counts.unreadable} unreadable`,
+  );
+  return counts.damaged + counts.unreadable === 0 ? 0 : 1;
+}
+
+function describe({ runId, state, missingRecords, damage, torn, problem }: RunCheck): string {
+  const places = [...damage, ...torn].map(
+    ({ file, offset, bytes }) => `  ${file}: ${bytes} bytes at ${offset}`,
+  );
+  const why = problem === null ? `${missingRecords} records missing` : problem;
+  return [`${runId}: ${state}, ${why}`, ...places].join('\n');
+}

@@ -1,0 +1,86 @@
+import { spawn } from 'node:child_process';
+import { readdir, readFile, utimes, writeFile } from 'node:fs/promises';
+import { hostname } from 'node:os';
+import path from 'node:path';
+import process from 'node:process';
+import { expect, test } from 'vitest';
+import { lockFolder, type Scheduler, systemScheduler } from '#main';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+/** Timers a hundred times as fast, so that doubtful owners are watched for a moment only. */
+const hurried: Scheduler = {
+  every: (periodS, act) => systemScheduler.every(periodS / 100, act),
+  after: (delayS, act) => systemScheduler.after(delayS / 100, act),
+};
+
+async function leaveLock(folder: string, pid: number, agedS: number): Promise<void> {
+  const file = path.join(folder, 'in-use.lock');
+  await writeFile(file, JSON.stringify({ nonce: 'left-behind', pid, host: hostname() }));
+  const then = new Date(Date.now() - agedS * 1000);
+  await utimes(file, then, then);
+}
+
+async function endedProcess(): Promise<number> {
+  const child = spawn(process.execPath, ['-e', '']);
+  await new Promise((resolve) => child.once('close', resolve));
+  return child.pid ?? 0;
+}
+
+test('one instance has the folder at a time, and the next one after it let go', async () => {
+  const folder = await temporaryFolder();
+  const first = await lockFolder(folder, hurried);
+  expect(first?.isHeld()).toBe(true);
+  expect(await lockFolder(folder, hurried)).toBeNull();
+  await first?.release();
+  expect(first?.isHeld()).toBe(false);
+  const second = await lockFolder(folder, hurried);
+  expect(second?.isHeld()).toBe(true);
+  await second?.release();
+  expect(await readdir(folder)).toEqual([]);
+});
+
+test('of many that ask at once exactly one gets it', async () => {
+  const folder = await temporaryFolder();
+  await leaveLock(folder, await endedProcess(), 1);
+  const locks = await Promise.all(Array.from({ length: 12 }, () => lockFolder(folder, hurried)));
+  const held = locks.filter((lock) => lock?.isHeld());
+  expect(held).toHaveLength(1);
+  await held[0]?.release();
+});
+
+test('a lock left by a process that is gone is taken over', async () => {
+  const folder = await temporaryFolder();
+  await leaveLock(folder, await endedProcess(), 1);
+  const lock = await lockFolder(folder, hurried);
+  expect(lock?.isHeld()).toBe(true);
+  await lock?.release();
+});
+
+test('a lock whose number went to another process, and which nobody refreshes, is taken over', async () => {
+  const folder = await temporaryFolder();
+  await leaveLock(folder, process.pid, 3600);
+  const lock = await lockFolder(folder, hurried);
+  expect(lock?.isHeld()).toBe(true);
+  await lock?.release();
+});
+
+test('an owner that slept and is refreshing again keeps its lock', async () => {
+  const folder = await temporaryFolder();
+  const owner = await lockFolder(folder, hurried);
+  const file = path.join(folder, 'in-use.lock');
+  await utimes(file, new Date(0), new Date(0));
+  // Slow enough to see a beat of the owner.
+  const after: Scheduler['after'] = (delayS, act) => systemScheduler.after(delayS / 10, act);
+  expect(await lockFolder(folder, { ...hurried, after })).toBeNull();
+  expect(owner?.isHeld()).toBe(true);
+  await owner?.release();
+});
+
+test('an owner whose lock was taken over notices and lets the new one be', async () => {
+  const folder = await temporaryFolder();
+  const owner = await lockFolder(folder, hurried);
+  await leaveLock(folder, process.pid, 0);
+  await expect.poll(() => owner?.isHeld()).toBe(false);
+  await owner?.release();
+  expect(await readFile(path.join(folder, 'in-use.lock'), 'utf8')).toContain('left-behind');
+});

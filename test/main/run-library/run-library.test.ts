@@ -1,0 +1,191 @@
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { checkRuns, createRunLibrary, nodeFileLayer, pageInputs, type RunCheck } from '#main';
+import {
+  defaultRunSettings,
+  encodeRecord,
+  firstPreviousChecksum,
+  type LogBody,
+  type LogHeader,
+} from '#shared-core';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+function headerOf(runId: string): LogHeader {
+  return {
+    format: 'still-head-run-log',
+    version: 1,
+    runId,
+    startedAtIso: '2025-03-14T10:15:00.000Z',
+    settings: defaultRunSettings,
+    appVersion: '0.1.0',
+    modelVersion: '1',
+    timeScale: 1,
+    rehearsal: false,
+    source: null,
+    origin: 'recorded',
+  };
+}
+
+function logText(bodies: readonly LogBody[]): string {
+  let previous = firstPreviousChecksum;
+  return bodies
+    .map((body, seq) => {
+      const { line, checksum } = encodeRecord(body, { seq, monoS: seq, wallMs: seq }, previous);
+      previous = checksum;
+      return line;
+    })
+    .join('');
+}
+
+const readings = (count: number): readonly LogBody[] =>
+  Array.from({ length: count }, (_, second) => ({
+    kind: 'readings',
+    readings: [[second, 'head', 20 + second / 16]],
+  }));
+
+function bodiesOf(runId: string, count: number): readonly LogBody[] {
+  return [
+    { kind: 'header', header: headerOf(runId) },
+    ...readings(count),
+    { kind: 'end', timeS: count, how: 'clean' },
+  ];
+}
+
+async function setUp(texts: Readonly<Record<string, string>>) {
+  const runsFolder = await temporaryFolder();
+  for (const [runId, text] of Object.entries(texts)) {
+    await mkdir(path.join(runsFolder, runId));
+    await writeFile(path.join(runsFolder, runId, 'run.jsonl'), text, 'latin1');
+  }
+  const { clock } = createManualTime();
+  const files = nodeFileLayer;
+  const open = (mayWrite = true) =>
+    createRunLibrary({ files, clock, runsFolder, mayWrite: () => mayWrite });
+  return { runsFolder, open, library: open() };
+}
+
+describe('createRunLibrary', () => {
+  test('pages through a long run so that every input comes once and in order', async () => {
+    const count = pageInputs + 5;
+    const { library } = await setUp({ long: logText(bodiesOf('long', count)) });
+    const timesS: number[] = [];
+    const indexes: (number | null)[] = [];
+    for (let next: number | null = 0; next !== null; ) {
+      const page = await library.page('long', next);
+      if (!page.ok) expect.fail(page.error.kind);
+      timesS.push(...page.value.inputs.map(({ timeS }) => timeS));
+      next = page.value.nextIndex;
+      indexes.push(next);
+    }
+    expect(indexes).toEqual([pageInputs, null]);
+    expect(timesS).toEqual(Array.from({ length: count }, (_, second) => second));
+    const again = await library.page('long', pageInputs + 3);
+    expect(again.ok && again.value.inputs[0]?.timeS).toBe(pageInputs + 3);
+  });
+
+  test('answers requests for pages of several windows at once', async () => {
+    const { library } = await setUp({ run: logText(bodiesOf('run', 50)) });
+    const pages = await Promise.all([0, 10, 0, 49, 50].map((from) => library.page('run', from)));
+    expect(pages.map((page) => page.ok && page.value.inputs.length)).toEqual([50, 40, 50, 1, 0]);
+  });
+
+  test('derives a summary once, and again when the log has changed', async () => {
+    const bodies = bodiesOf('run', 5);
+    const { runsFolder, open } = await setUp({ run: logText(bodies) });
+    const first = await open().list(null);
+    const stored = path.join(runsFolder, 'run', 'summary.json');
+    const text = await readFile(stored, 'utf8');
+    // Only a stored summary can tell this name.
+    await writeFile(stored, text.replaceAll('Pear-juice ferment', 'From the store'));
+    const second = await open().list(null);
+    await writeFile(path.join(runsFolder, 'run', 'run.jsonl'), logText(bodies.slice(0, 3)));
+    const third = await open().list(null);
+    await writeFile(stored, '{"half":');
+    const fourth = await open().list(null);
+    const shown = [first, second, third, fourth].map((list) =>
+      list.ok
+        ? list.value.map(({ name, readings, ended }) => ({ name, readings, ended }))
+        : list.error,
+    );
+    expect(shown).toEqual([
+      [{ name: 'Pear-juice ferment', readings: 5, ended: 'clean' }],
+      [{ name: 'From the store', readings: 5, ended: 'clean' }],
+      [{ name: 'Pear-juice ferment', readings: 2, ended: 'cut-off' }],
+      [{ name: 'Pear-juice ferment', readings: 2, ended: 'cut-off' }],
+    ]);
+  });
+
+  test('writes nothing when another instance has the folder', async () => {
+    const { runsFolder, open } = await setUp({ run: logText(bodiesOf('run', 5)) });
+    await open(false).list(null);
+    expect(await readdir(path.join(runsFolder, 'run'))).toEqual(['run.jsonl']);
+  });
+
+  test('skips and counts a damaged record, and opens a run whose header is damaged', async () => {
+    const text = logText(bodiesOf('run', 9));
+    const damaged = text.replace('"head",20.25]', '"head",21.25]');
+    const { runsFolder, library } = await setUp({ run: damaged });
+    await library.keepHeader(path.join(runsFolder, 'run'), headerOf('run'));
+    const page = await library.page('run', 0);
+    expect(page.ok && [page.value.inputs.length, page.value.summary.damagedRecords]).toEqual([
+      8, 1,
+    ]);
+    const file = path.join(runsFolder, 'run', 'run.jsonl');
+    await writeFile(file, `#${damaged}`, 'latin1');
+    const headless = await library.page('run', 0);
+    expect(headless.ok && headless.value.settings).toEqual(defaultRunSettings);
+    await rm(path.join(runsFolder, 'run', 'labels.jsonl'));
+    await writeFile(file, text.slice(text.indexOf('\n') + 1), 'latin1');
+    expect(await library.page('run', 0)).toMatchObject({
+      ok: false,
+      error: { kind: 'run-unreadable' },
+    });
+  });
+
+  test('names runs so that they sort by time and never takes a name twice', async () => {
+    const { library } = await setUp({});
+    const wallMs = Date.UTC(2025, 2, 14, 10, 15, 3);
+    const made = [await library.makeRunFolder(wallMs), await library.makeRunFolder(wallMs)];
+    expect(made.map((one) => one.ok && one.value.runId)).toEqual([
+      '20250314T101503Z',
+      '20250314T101503Z-2',
+    ]);
+  });
+
+  test('lists nothing but runs', async () => {
+    const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 2)) });
+    await mkdir(path.join(runsFolder, 'trash', 'run'), { recursive: true });
+    await mkdir(path.join(runsFolder, 'holiday pictures'));
+    await mkdir(path.join(runsFolder, 'empty'));
+    await writeFile(path.join(runsFolder, 'readme.txt'), '');
+    const listed = await library.list(null);
+    expect(listed.ok && listed.value.map(({ runId }) => runId)).toEqual(['run']);
+  });
+});
+
+describe('checkRuns', () => {
+  test('tells whole, cut-off, damaged and unreadable runs apart and changes nothing', async () => {
+    const text = logText(bodiesOf('whole', 4));
+    const { runsFolder } = await setUp({
+      damaged: text.replace('"head",20.125]', '"head",29.125]'),
+      torn: text.slice(0, -30),
+      unreadable: 'no log at all\n',
+      whole: text,
+    });
+    const checks: RunCheck[] = [];
+    for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
+    expect(
+      checks.map(({ runId, state, readings, missingRecords }) =>
+        [runId, state, readings, missingRecords].join(' '),
+      ),
+    ).toEqual([
+      'damaged damaged 3 1',
+      'torn torn 4 0',
+      'unreadable unreadable 0 0',
+      'whole whole 4 0',
+    ]);
+    expect(await readdir(path.join(runsFolder, 'torn'))).toEqual(['run.jsonl']);
+  });
+});
