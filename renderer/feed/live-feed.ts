@@ -1,6 +1,6 @@
 import type { EventBody, RecordingStatus } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
-import type { BenchStore, RunViewStore } from '../stores/index.ts';
+import { type BenchStore, type RunViewStore, stagesOfRecord } from '../stores/index.ts';
 import { type RunReader, readWholeRun } from './read-whole-run.ts';
 
 export interface LiveFeedParts {
@@ -92,6 +92,12 @@ function createCatchUp({ service, live, breathe }: LiveFeedParts): CatchUp {
       }
       dispatch({ type: 'inputs', inputs: page.inputs });
     });
+    // What passed unseen is in the record; the snapshot only tells the stage of now.
+    const recorded = await service.request('runs/changes', { runId });
+    const { view: now, dispatch } = live.getState();
+    if (recorded.ok && now?.runId === runId) {
+      dispatch({ type: 'stages-known', stages: stagesOfRecord(recorded.value.changes) });
+    }
   };
 
   const run = async () => {

@@ -13,3 +13,4 @@ export type {
 } from './run-view.ts';
 export { runViewAfter } from './run-view-reducer.ts';
 export { createRunViewStore, type RunViewStore } from './run-view-store.ts';
+export { stagesOfRecord } from './stages-in-view.ts';

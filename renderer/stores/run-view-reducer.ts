@@ -29,7 +29,10 @@ export function runViewAfter(view: RunView | null, event: RunViewEvent): RunView
         stages: withSnapshotStage(view.stages, event.snapshot),
       };
     case 'stages-known':
-      return { ...view, stages: event.stages };
+      return {
+        ...view,
+        stages: view.snapshot ? withSnapshotStage(event.stages, view.snapshot) : event.stages,
+      };
     case 'ended':
       return { ...view, endedS: event.timeS };
     default:

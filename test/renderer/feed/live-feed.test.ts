@@ -5,6 +5,8 @@ import {
   type EventName,
   type RequestName,
   type RunInput,
+  type Stage,
+  type StageSpan,
   succeed,
 } from '#shared-core';
 import { startLiveFeed } from '../../../renderer/feed/index.ts';
@@ -19,6 +21,8 @@ const reading = (timeS: number): RunInput => ({
   unit: '°C',
   quality: 'good',
 });
+
+const span = (stage: Stage, fromS: number): StageSpan => ({ stage, fromS, toS: null, because: '' });
 
 const summary = {
   runId: 'r1',
@@ -44,6 +48,12 @@ function bench(record: RunInput[], pageLength = 4) {
       startedAtIso: summary.startedAtIso,
       savedToS: 1,
       problem: null,
+    }),
+    'runs/changes': () => ({
+      changes: [
+        { kind: 'stage-entered', timeS: 0, span: span('warm-up', 0) },
+        { kind: 'stage-entered', timeS: 6, span: span('first-fraction', 6) },
+      ],
     }),
     'runs/read': ({ fromIndex }: { fromIndex: number }) => {
       const inputs = record.slice(fromIndex, fromIndex + pageLength);
@@ -102,6 +112,16 @@ describe('startLiveFeed', () => {
     stop();
   });
 
+  test('a window that joins late knows the stages that passed before it looked', async () => {
+    const { live, settled, stop } = bench([reading(0), reading(1)]);
+    await settled();
+    expect(live.getState().view?.stages).toEqual([
+      { ...span('warm-up', 0), toS: 6 },
+      span('first-fraction', 6),
+    ]);
+    stop();
+  });
+
   test('inputs missed while the socket was lost are read from the record, none twice', async () => {
     const record = Array.from({ length: 6 }, (_, i) => reading(i));
     const { emit, times, settled, asked, stop } = bench(record);
@@ -109,7 +129,7 @@ describe('startLiveFeed', () => {
     record.push(reading(6), reading(7), reading(8));
     emit('inputs', { runId: 'r1', fromIndex: 8, inputs: [reading(8)] });
     await settled();
-    expect([times(), asked.at(-1)]).toEqual([
+    expect([times(), asked.findLast(([name]) => name === 'runs/read')]).toEqual([
       { count: 9, drawn: 9 },
       ['runs/read', { runId: 'r1', fromIndex: 6 }],
     ]);
