@@ -7,6 +7,7 @@ import {
   succeed,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
+import { findProbe } from './find/index.ts';
 import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { listSerialPorts } from './port/list-serial-ports.ts';
@@ -96,6 +97,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     listPorts,
     connect,
     disconnect,
+    find: (path) => findProbe(path, { clock, openLine, wait }),
     on: listeners.on,
     followHeat: (mark) => connected?.group.rig?.heat(mark),
     suspend: async () => connected?.group.suspend(),
@@ -106,6 +108,10 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
       listeners.clear();
     },
   };
+}
+
+function wait(seconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 1000 * seconds));
 }
 
 async function listOrNone(): Promise<readonly PortInfo[]> {

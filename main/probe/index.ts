@@ -2,3 +2,9 @@ export { createProbeHub, type ProbeHubOptions } from './create-probe-hub.ts';
 export { portAdvice } from './port/port-advice.ts';
 export { portProblem } from './port/port-problem.ts';
 export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';
+export {
+  createIsolatedProbeHub,
+  type IsolatedProbeHubOptions,
+} from './worker/create-isolated-probe-hub.ts';
+export { forkProbeWorker } from './worker/fork-probe-worker.ts';
+export type { ProbeWorker, WorkerPort } from './worker/worker-port.ts';

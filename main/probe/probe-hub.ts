@@ -3,6 +3,7 @@ import type {
   LinkChange,
   MarkType,
   PortInfo,
+  ProbeFinding,
   ProbeSource,
   ProbeStatus,
   ReadingQuality,
@@ -43,6 +44,8 @@ export interface ProbeHub {
   listPorts(): Promise<readonly PortInfo[]>;
   connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>>;
   disconnect(): Promise<void>;
+  /** Tries speeds and languages on the one port the person points at; nothing may be connected there. */
+  find(path: string): Promise<Result<ProbeFinding, ServiceProblem>>;
   on<N extends keyof ProbeListeners>(name: N, listener: ProbeListeners[N]): () => void;
   /** Lets the rehearsal rig follow the person's heat marks; real probes ignore it. */
   followHeat(mark: Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>): void;

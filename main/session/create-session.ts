@@ -95,6 +95,12 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       }
       return probeHub.connect(source);
     },
+    async 'probe/find'({ path }) {
+      const runId = recording.current()?.runId;
+      if (runId !== undefined) return fail({ kind: 'already-recording', runId });
+      await probeHub.disconnect();
+      return probeHub.find(path);
+    },
     async 'probe/disconnect'() {
       await probeHub.disconnect();
       return succeed({});

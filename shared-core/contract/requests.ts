@@ -1,6 +1,11 @@
 import { z } from 'zod';
 import { markBodySchema, runSettingsSchema } from '../run/index.ts';
-import { portInfoSchema, probeSourceSchema, probeStatusSchema } from './probe-schemas.ts';
+import {
+  portInfoSchema,
+  probeFindingSchema,
+  probeSourceSchema,
+  probeStatusSchema,
+} from './probe-schemas.ts';
 import { recordedChangeSchema } from './recorded-change.ts';
 import {
   exportedFileSchema,
@@ -39,6 +44,12 @@ export const requests = {
     commands: true,
     body: z.strictObject({ source: probeSourceSchema }),
     answer: probeStatusSchema,
+  },
+  /** Tries speeds and languages on the port the person points at; takes up to half a minute. */
+  'probe/find': {
+    commands: true,
+    body: z.strictObject({ path: z.string().min(1).max(400) }),
+    answer: probeFindingSchema,
   },
   'probe/disconnect': { commands: true, body: nothing, answer: nothing },
   'run/status': { commands: false, body: nothing, answer: recordingStatusSchema },

@@ -96,7 +96,9 @@ export function createHearing(expectsText = true): Hearing {
     outcomes(outcomes, atS) {
       let values = 0;
       for (const outcome of outcomes) {
-        recentLines = [...recentLines, printable(outcome.text, longestShownLine)].slice(-mostRecentLines);
+        recentLines = [...recentLines, printable(outcome.text, longestShownLine)].slice(
+          -mostRecentLines,
+        );
         values += outcome.values.length;
         const [rejection] = outcome.rejections;
         if (rejection === undefined) {

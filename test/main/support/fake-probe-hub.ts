@@ -41,6 +41,7 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
       status = { ...status, source: next };
       return succeed(status);
     },
+    find: async () => succeed({ source: null, heard: [], because: 'Nothing was heard.' }),
     async disconnect() {
       status = { ...status, source: null, state: 'none' };
     },

@@ -1,0 +1,1 @@
+export { type FindProbeDependencies, findProbe } from './find-probe.ts';

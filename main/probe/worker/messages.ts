@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import {
+  channelSchema,
+  linkChangeSchema,
+  portInfoSchema,
+  probeFindingSchema,
+  probeSourceSchema,
+  probeStatusSchema,
+  readingQualitySchema,
+  readingUnitSchema,
+  serviceProblemSchema,
+} from '#shared-core';
+
+const requestId = z.int();
+const result = <T extends z.ZodType>(value: T) =>
+  z.discriminatedUnion('ok', [
+    z.strictObject({ ok: z.literal(true), value }),
+    z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
+  ]);
+
+/** What the services ask of the serial process. */
+export const toWorkerSchema = z.discriminatedUnion('type', [
+  z.strictObject({ type: z.literal('connect'), id: requestId, source: probeSourceSchema }),
+  z.strictObject({ type: z.literal('disconnect'), id: requestId }),
+  z.strictObject({ type: z.literal('list-ports'), id: requestId }),
+  z.strictObject({ type: z.literal('find'), id: requestId, path: z.string() }),
+  z.strictObject({ type: z.literal('suspend'), id: requestId }),
+  z.strictObject({ type: z.literal('resume'), id: requestId }),
+  z.strictObject({
+    type: z.literal('heat'),
+    mark: z.enum(['heat-on', 'heat-eased', 'heat-off']),
+  }),
+  z.strictObject({ type: z.literal('ping'), count: z.int() }),
+  /** The last batch was taken; the next may come. */
+  z.strictObject({ type: z.literal('taken') }),
+  z.strictObject({ type: z.literal('close') }),
+]);
+
+const readingSchema = z.strictObject({
+  atS: z.number(),
+  channel: channelSchema,
+  value: z.number(),
+  unit: readingUnitSchema,
+  quality: readingQualitySchema,
+});
+const changeSchema = z.strictObject({
+  atS: z.number(),
+  state: linkChangeSchema.shape.state,
+  reason: linkChangeSchema.shape.reason,
+});
+
+/** Readings and link changes stay in the order in which they happened. */
+export const batchItemSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('reading'), reading: readingSchema }),
+  z.strictObject({ kind: z.literal('link'), change: changeSchema }),
+]);
+
+/** What the serial process tells the services. `nowS` is its own clock at that moment. */
+export const fromWorkerSchema = z.discriminatedUnion('type', [
+  z.strictObject({ type: z.literal('batch'), nowS: z.number(), items: z.array(batchItemSchema) }),
+  z.strictObject({ type: z.literal('status'), nowS: z.number(), status: probeStatusSchema }),
+  z.strictObject({ type: z.literal('ports'), ports: z.array(portInfoSchema) }),
+  z.strictObject({ type: z.literal('pong'), count: z.int() }),
+  z.strictObject({
+    type: z.literal('connected'),
+    id: requestId,
+    result: result(probeStatusSchema),
+  }),
+  z.strictObject({ type: z.literal('found'), id: requestId, result: result(probeFindingSchema) }),
+  z.strictObject({ type: z.literal('listed'), id: requestId, ports: z.array(portInfoSchema) }),
+  z.strictObject({ type: z.literal('done'), id: requestId }),
+]);
+
+export type ToWorker = z.infer<typeof toWorkerSchema>;
+export type FromWorker = z.infer<typeof fromWorkerSchema>;
+export type BatchItem = z.infer<typeof batchItemSchema>;

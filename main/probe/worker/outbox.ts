@@ -1,0 +1,99 @@
+import type { BatchItem } from './messages.ts';
+
+/** Readings on their way to the services: bounded, in order, at a pace the services can take. */
+export interface Outbox {
+  put(items: readonly BatchItem[]): void;
+  /** The next batch, or null when there is none or too many are on their way already. */
+  next(): readonly BatchItem[] | null;
+  /** The services have taken a batch. */
+  taken(): void;
+  /** Readings of other channels than the head given up so far. */
+  dropped(): number;
+  /** Head readings left out between two others of a flood; their neighbours are kept. */
+  thinned(): number;
+  waiting(): number;
+}
+
+export interface OutboxLimits {
+  readonly mostHead: number;
+  readonly mostOther: number;
+  readonly mostInBatch: number;
+  readonly mostUntaken: number;
+}
+
+/** At 100 readings a second, half a minute of stalled services costs nothing. */
+const usualLimits: OutboxLimits = {
+  mostHead: 20_000,
+  mostOther: 20_000,
+  mostInBatch: 200,
+  mostUntaken: 8,
+};
+
+/**
+ * When the services stall, other channels give up their oldest readings. The head never goes dark:
+ * only when tens of thousands of its readings wait is every second one of the older half left out, so
+ * its course stays whole and the newest is always kept. Link changes are never left out.
+ */
+export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
+  let items: BatchItem[] = [];
+  let untaken = 0;
+  let dropped = 0;
+  let thinned = 0;
+
+  function shedOthers(): void {
+    const surplus = items.filter(isOther).length - limits.mostOther;
+    if (surplus <= 0) return;
+    // A tenth more than needed, so that a flood does not search the whole queue for each reading.
+    let toDrop = surplus + Math.floor(limits.mostOther / 10);
+    items = items.filter((item) => {
+      const drop = toDrop > 0 && isOther(item);
+      if (drop) {
+        toDrop -= 1;
+        dropped += 1;
+      }
+      return !drop;
+    });
+  }
+
+  function thinHead(): void {
+    const waiting = items.filter(isHead).length;
+    if (waiting <= limits.mostHead) return;
+    let seen = 0;
+    items = items.filter((item) => {
+      if (!isHead(item)) return true;
+      seen += 1;
+      const keep = seen > waiting / 2 || seen % 2 === 1;
+      if (!keep) thinned += 1;
+      return keep;
+    });
+  }
+
+  return {
+    put(added) {
+      for (const item of added) items.push(item);
+      if (items.length > Math.min(limits.mostHead, limits.mostOther)) {
+        shedOthers();
+        thinHead();
+      }
+    },
+    next() {
+      if (items.length === 0 || untaken >= limits.mostUntaken) return null;
+      untaken += 1;
+      return items.splice(0, limits.mostInBatch);
+    },
+    taken() {
+      untaken = Math.max(0, untaken - 1);
+    },
+    dropped: () => dropped,
+    thinned: () => thinned,
+    waiting: () => items.length,
+  };
+}
+
+function isHead(item: BatchItem): boolean {
+  return item.kind === 'reading' && item.reading.channel === 'head';
+}
+
+function isOther(item: BatchItem): boolean {
+  return item.kind === 'reading' && item.reading.channel !== 'head';
+}

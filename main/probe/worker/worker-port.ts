@@ -1,0 +1,13 @@
+/** One end of the wire between the services and the process that reads serial ports. */
+export interface WorkerPort {
+  post(message: unknown): void;
+  on(listener: (message: unknown) => void): void;
+}
+
+/** The process at the other end, as its owner sees it; whatever hosts it, it can only fail alone. */
+export interface ProbeWorker extends WorkerPort {
+  /** Called once when the process has ended, for whatever reason. */
+  onExit(listener: () => void): void;
+  /** Ends the process without asking; used only when it no longer answers. */
+  kill(): void;
+}
