@@ -57,6 +57,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let marks = 0;
   let readings = 0;
   let endS = 0;
+  let ended = false;
   let heatOffCalledS: number | null = null;
   let newestSnapshot: Snapshot | null = null;
   let waitingInputs: RunInput[] = [];
@@ -105,6 +106,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   }
 
   function addLinkAt(atS: number, change: Pick<LinkChange, 'state' | 'reason'>): void {
+    if (ended) return;
     const timeS = runClock.stamp(atS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
   }
@@ -112,6 +114,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   return {
     header,
     addReadings(probeReadings) {
+      if (ended) return;
       const stamped = probeReadings.flatMap((reading) => toReading(reading, runClock.stamp));
       const last = stamped.at(-1);
       if (last === undefined) return;
@@ -129,6 +132,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       return mark;
     },
     addClockEvent({ sleptS, uncountedS, wallStepS }) {
+      if (ended) return;
       const body = { kind: 'clock', timeS: endS, sleptS, wallStepS } as const;
       recorder.append(body, endS, 'now');
       if (sleptS === 0) return;
@@ -156,6 +160,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     }),
     unsaved: recorder.unsaved,
     async stop() {
+      // The probe goes on talking while the last sync is awaited; the run is over all the same.
+      ended = true;
       endS = runClock.endAt(clock.monotonicS());
       takeAnswer(monitor.advanceTo(endS));
       recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');

@@ -122,6 +122,19 @@ describe('createSession', () => {
     }
   });
 
+  test('records nothing after the end, though the probe goes on talking while the run is closed', async () => {
+    const { time, probeHub, session } = await setUp();
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    await time.pass(1);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    const stopping = ask(session, 'run/stop', {});
+    probeHub.send('readings', [head(time.clock.monotonicS() + 0.2, 21)]);
+    await stopping;
+    const page = await readWhole(session, runId);
+    expect(page.inputs.map((input) => input.kind === 'reading' && input.value)).toEqual([20]);
+    expect(page.endS).toBe(1);
+  });
+
   test('goes on recording when the monitor fails, and says so', async () => {
     const failing = (): Monitor => {
       const monitor = createMonitor(defaultRunSettings);
