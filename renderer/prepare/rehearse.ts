@@ -1,15 +1,40 @@
-import { defaultRunSettings } from '#shared-core';
+import { defaultRunSettings, pearFermentSetup, type RunSettings, teachingRigs } from '#shared-core';
 import type { Commands } from '../window/commands.ts';
 
 /** Run seconds per second: a lesson's distillation in a few minutes, slow enough to answer prompts. */
 export const rehearsalSpeeds = [20, 60, 120] as const;
 export type RehearsalSpeed = (typeof rehearsalSpeeds)[number];
 
+const rehearsalRig = 'glass-bead-column';
+
+/** What the simulated still was charged with, so that the estimates of the rehearsal are about it. */
+export function rehearsalSettings(): RunSettings {
+  const { charge, pressureKPa } = pearFermentSetup();
+  const { description, plates } = teachingRigs.glassBeads;
+  return {
+    ...defaultRunSettings,
+    name: 'Rehearsal: pear-juice ferment',
+    charge: {
+      volumeMl: charge.volumeMl,
+      strengthAbv: charge.strengthAbv,
+      standardUncertaintyAbv: 0.5,
+    },
+    rig: { ...defaultRunSettings.rig, description, plates },
+    pressure: {
+      pressureKPa:
+        typeof pressureKPa === 'number' ? pressureKPa : (pressureKPa[0]?.pressureKPa ?? 101.325),
+      standardUncertaintyKPa: 0.1,
+      source: 'barometer',
+      altitudeM: null,
+    },
+  };
+}
+
 /** From one click to a distillation under way: simulated rig, usual settings, heat on. */
 export async function rehearse(commands: Commands, timeScale: RehearsalSpeed): Promise<boolean> {
   return (
-    (await commands.connect({ kind: 'demo', timeScale })) &&
-    (await commands.start({ ...defaultRunSettings, name: 'Rehearsal: pear-juice ferment' })) &&
+    (await commands.connect({ kind: 'demo', rig: rehearsalRig, timeScale })) &&
+    (await commands.start(rehearsalSettings())) &&
     (await commands.mark({ type: 'heat-on' }))
   );
 }
