@@ -1,5 +1,5 @@
 import { type ProbeHub, type ProbeListeners, type ProbeReading, systemClock } from '#main';
-import { type ProbeStatus, serialSourceSchema, succeed } from '#shared-core';
+import { fail, type ProbeStatus, serialSourceSchema, succeed } from '#shared-core';
 
 /** A probe hub that sends four channels at a steady rate, for soak runs. */
 export interface SteadyProbe extends ProbeHub {
@@ -44,6 +44,7 @@ export function createSteadyProbe(ratePerS: number): SteadyProbe {
     status: () => status,
     listPorts: async () => [],
     connect: async () => succeed(status),
+    find: async () => fail({ kind: 'no-probe' }),
     disconnect: async () => undefined,
     on(name, listener) {
       if (name === 'readings') listeners.add(listener as ProbeListeners['readings']);

@@ -12,6 +12,7 @@ export function forkProbeWorker(entry = new URL('./entry.ts', import.meta.url)):
   // An unheard 'error' would end this process, and failing alone is the point of that one.
   child.on('error', () => {});
   return {
+    processId: child.pid ?? null,
     post(message) {
       if (child.connected) child.send(message as object, () => {});
     },

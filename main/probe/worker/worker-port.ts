@@ -6,6 +6,8 @@ export interface WorkerPort {
 
 /** The process at the other end, as its owner sees it; whatever hosts it, it can only fail alone. */
 export interface ProbeWorker extends WorkerPort {
+  /** As the operating system numbers it; null where the host does not tell. */
+  readonly processId: number | null;
   /** Called once when the process has ended, for whatever reason. */
   onExit(listener: () => void): void;
   /** Ends the process without asking; used only when it no longer answers. */

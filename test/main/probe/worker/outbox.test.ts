@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import type { BatchItem } from '../../../../main/probe/worker/messages.ts';
+import { createOutbox } from '../../../../main/probe/worker/outbox.ts';
+
+const reading = (channel: string, value: number): BatchItem => ({
+  kind: 'reading',
+  reading: { atS: value, channel, value, unit: '°C', quality: 'good' },
+});
+const loss: BatchItem = { kind: 'link', change: { atS: 0, state: 'lost', reason: 'silent' } };
+const limits = { mostHead: 100, mostOther: 50, mostInBatch: 10, mostUntaken: 2 };
+
+function drained(outbox: ReturnType<typeof createOutbox>): BatchItem[] {
+  const all: BatchItem[] = [];
+  for (let items = outbox.next(); items !== null; items = outbox.next()) {
+    all.push(...items);
+    outbox.taken();
+  }
+  return all;
+}
+
+const valuesOf = (items: readonly BatchItem[], channel: string) =>
+  items.flatMap((item) =>
+    item.kind === 'reading' && item.reading.channel === channel ? [item.reading.value] : [],
+  );
+
+describe('createOutbox', () => {
+  test('gives everything back in order, in batches', () => {
+    const outbox = createOutbox(limits);
+    const items = [reading('head', 1), loss, reading('pot', 2), reading('head', 3)];
+    outbox.put(items);
+    expect(drained(outbox)).toEqual(items);
+  });
+
+  test('holds back while too many batches are on their way', () => {
+    const outbox = createOutbox(limits);
+    outbox.put(Array.from({ length: 40 }, (_, index) => reading('head', index)));
+    expect([outbox.next()?.length, outbox.next()?.length, outbox.next()]).toEqual([10, 10, null]);
+    outbox.taken();
+    expect(outbox.next()?.length).toBe(10);
+  });
+
+  test('gives up the oldest readings of other channels, counts them, and none of the head', () => {
+    const outbox = createOutbox(limits);
+    for (let index = 0; index < 90; index += 1) {
+      outbox.put([reading('head', index), reading('pot', index)]);
+    }
+    const items = drained(outbox);
+    const pot = valuesOf(items, 'pot');
+    expect(valuesOf(items, 'head')).toEqual(Array.from({ length: 90 }, (_, index) => index));
+    expect(pot.length).toBeLessThanOrEqual(50);
+    expect(pot.length + outbox.dropped()).toBe(90);
+    expect(pot.at(-1)).toBe(89);
+  });
+
+  test('stays bounded under a flood of the head alone, and keeps its newest and its course', () => {
+    const outbox = createOutbox(limits);
+    for (let index = 0; index < 10_000; index += 1) outbox.put([reading('head', index)]);
+    expect(outbox.waiting()).toBeLessThanOrEqual(100);
+    const head = valuesOf(drained(outbox), 'head');
+    expect({ last: head.at(-1), total: head.length + outbox.thinned() }).toEqual({
+      last: 9999,
+      total: 10_000,
+    });
+    expect([...head].sort((a, b) => a - b)).toEqual(head);
+    expect(head[0]).toBeLessThan(1000);
+  });
+
+  test('never leaves out a link change', () => {
+    const outbox = createOutbox(limits);
+    outbox.put([loss]);
+    for (let index = 0; index < 1000; index += 1) {
+      outbox.put([reading('head', index), reading('pot', index)]);
+    }
+    expect(drained(outbox)).toContainEqual(loss);
+  });
+});
