@@ -53,10 +53,12 @@ async function check(runsFolder: string): Promise<number> {
   return counts.damaged + counts.unreadable === 0 ? 0 : 1;
 }
 
-function describe({ runId, state, missingRecords, damage, torn, problem }: RunCheck): string {
+function describe({ runId, state, problem, ...found }: RunCheck): string {
+  const { missingRecords, unknownRecords, damage, torn } = found;
   const places = [...damage, ...torn].map(
     ({ file, offset, bytes }) => `  ${file}: ${bytes} bytes at ${offset}`,
   );
-  const why = problem === null ? `${missingRecords} records missing` : problem;
+  const counts = `${missingRecords} records missing, ${unknownRecords} not understood`;
+  const why = problem ?? counts;
   return [`${runId}: ${state}, ${why}`, ...places].join('\n');
 }

@@ -11,6 +11,8 @@ export interface RunCheck {
   readonly state: 'whole' | 'torn' | 'damaged' | 'unreadable';
   readonly readings: number;
   readonly missingRecords: number;
+  /** Whole, but written by a newer version in a way that this one does not know. */
+  readonly unknownRecords: number;
   readonly damage: readonly (DamagedStretch & { readonly file: string })[];
   readonly torn: readonly (DamagedStretch & { readonly file: string })[];
   readonly problem: string | null;
@@ -30,17 +32,16 @@ async function checkRun(files: FileLayer, folder: string, runId: string): Promis
   const summarised = await summariseRun(files, folder, runId);
   if (!summarised.ok) {
     const { message } = summarised.error;
-    const nothing = { readings: 0, missingRecords: 0, damage: [], torn: [] };
+    const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
     return { runId, state: 'unreadable', ...nothing, problem: message };
   }
   const { summary, header, report } = summarised.value;
-  const { damage, torn, missingRecords } = report;
-  const found = { runId, readings: summary.readings, missingRecords, damage, torn };
+  const { problem: _, ...found } = { runId, readings: summary.readings, ...report };
   if (header === null) return { ...found, state: 'unreadable', problem: 'No header is left.' };
-  const isDamaged = damage.length > 0;
+  const isDamaged = found.damage.length > 0;
   return {
     ...found,
-    state: isDamaged ? 'damaged' : torn.length > 0 ? 'torn' : 'whole',
+    state: isDamaged ? 'damaged' : found.torn.length > 0 ? 'torn' : 'whole',
     problem: null,
   };
 }

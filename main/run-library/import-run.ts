@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import {
   explainCsvProblem,
   fail,
@@ -91,23 +92,25 @@ async function writeLog(
   const opened = createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!opened.ok) return opened;
   const bodies = logBodies(header, read, createMonitor(header.settings));
-  const written = writeAll(opened.value, bodies, clock);
+  const written = await writeAll(opened.value, bodies, clock);
   const synced = written.ok ? await opened.value.sync() : written;
   await opened.value.close();
   return synced.ok ? files.syncFolder(folder) : synced;
 }
 
-function writeAll(
+async function writeAll(
   writer: LogWriter,
   bodies: Iterable<LogBody>,
   clock: Clock,
-): Result<void, FileProblem> {
+): Promise<Result<void, FileProblem>> {
   let seq = 0;
   for (const body of bodies) {
     const stamp = { seq, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
     const written = writer.write(body, stamp);
     if (!written.ok) return written;
     seq += 1;
+    // A long file takes turns with the recording of another run.
+    await setImmediate();
   }
   return succeed(undefined);
 }

@@ -9,6 +9,8 @@ import { createSeqMerger } from './seq-merger.ts';
 export interface ReadReport {
   /** Records that are in none of the files; counted by their numbers. */
   missingRecords: number;
+  /** Whole records that a newer version wrote and this one does not understand. */
+  unknownRecords: number;
   damage: (DamagedStretch & { readonly file: string })[];
   /** Ends of files that hold no whole record: expected after a cut-off, and harmless. */
   torn: (DamagedStretch & { readonly file: string })[];
@@ -16,7 +18,7 @@ export interface ReadReport {
 }
 
 export function emptyReport(): ReadReport {
-  return { missingRecords: 0, damage: [], torn: [], problem: null };
+  return { missingRecords: 0, unknownRecords: 0, damage: [], torn: [], problem: null };
 }
 
 /**
@@ -66,8 +68,12 @@ function recordsIn(
 ): readonly LogRecord[] {
   const records: LogRecord[] = [];
   for (const item of items) {
-    if (item.kind === 'record') records.push(item.record);
-    else report.damage.push({ file, offset: item.offset, bytes: item.bytes });
+    if (item.kind === 'damage') {
+      report.damage.push({ file, offset: item.offset, bytes: item.bytes });
+      continue;
+    }
+    if (item.record.body.kind === 'unknown') report.unknownRecords += 1;
+    records.push(item.record);
   }
   return records;
 }

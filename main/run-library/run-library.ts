@@ -143,7 +143,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     if (!known.ok) return known;
     const { header } = known.value;
     if (header === null) {
-      const message = 'No copy of the header of this run can be read.';
+      const message = 'Its header is damaged or was written by a newer version of this program.';
       return fail({ kind: 'run-unreadable', runId, message });
     }
     const pager = await pagerAt(runId, fromIndex);

@@ -39,7 +39,7 @@ export async function summariseRun(
     rehearsal: header?.rehearsal ?? false,
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    damagedRecords: report.missingRecords,
+    damagedRecords: report.missingRecords + report.unknownRecords,
   };
   return succeed({ summary, header, report });
 }

@@ -1,1 +1,2 @@
 export { createSession, type Session, type SessionSetup } from './create-session.ts';
+export { lowSpaceBytes } from './recording.ts';

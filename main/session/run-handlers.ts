@@ -49,11 +49,11 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       return trashed.ok ? succeed({}) : trashed;
     },
     'runs/import': (body) => importRun(setup, body),
-    async 'runs/export'({ runId, format }) {
+    async 'runs/export'({ runId, format }): Promise<Result<ExportedFile, ServiceProblem>> {
       const read = await library.whole(runId, recording.liveView(runId));
       if (!read.ok) return read;
       if (format !== 'pack')
-        return succeed(exportRunAsCsv(read.value, format, setup.createMonitor));
+        return succeed(await exportRunAsCsv(read.value, format, setup.createMonitor));
       if (exportPack !== undefined) return exportPack(read.value);
       return fail({ kind: 'request-invalid', message: 'The export pack is not available here.' });
     },

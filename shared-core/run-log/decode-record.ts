@@ -14,17 +14,16 @@ const envelopeSchema = z.object({
   kind: z.string(),
 });
 
-const knownKinds: ReadonlySet<string> = new Set(
-  logBodySchema.options.map((option) => option.shape.kind.value),
-);
-
 export interface DecodedRecord {
   readonly record: LogRecord;
   readonly checksum: string;
   readonly previousChecksum: string;
 }
 
-/** A line of the run log (without its line feed), or undefined when any byte of it is wrong. */
+/**
+ * A line of the run log (without its line feed), or undefined when any byte of it is wrong. A whole
+ * record that this version does not understand is kept as `unknown`.
+ */
 export function decodeRecord(line: string): DecodedRecord | undefined {
   const coveredLength = line.length - tailLength;
   if (!line.startsWith(checksumLabel, coveredLength) || !line.endsWith(lineEnd)) return undefined;
@@ -34,8 +33,7 @@ export function decodeRecord(line: string): DecodedRecord | undefined {
   const envelope = envelopeSchema.safeParse(value);
   if (!envelope.success) return undefined;
   const { seq, prev, monoS, wallMs, kind } = envelope.data;
-  const body = knownKinds.has(kind) ? parseBody(kind, value) : ({ kind: 'unknown' } as const);
-  if (body === undefined) return undefined;
+  const body = parseBody(kind, value) ?? ({ kind: 'unknown' } as const);
   return { record: { stamp: { seq, monoS, wallMs }, body }, checksum, previousChecksum: prev };
 }
 

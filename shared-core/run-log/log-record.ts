@@ -96,6 +96,6 @@ export interface LogStamp {
 
 export interface LogRecord {
   readonly stamp: LogStamp;
-  /** `unknown` when a newer version wrote a kind this one does not know; it is kept, never dropped. */
+  /** `unknown`: whole, but written by a newer version in a way that this one does not know. */
   readonly body: LogBody | { readonly kind: 'unknown' };
 }

@@ -154,9 +154,11 @@ describe('createLogScanner', () => {
     ]);
   });
 
-  test('keeps a record of a kind that a newer version wrote', () => {
-    const strange = { kind: 'hologram', timeS: 5, depth: 3 } as unknown as LogBody;
-    const found = scan(write([...bodies.slice(0, 2), strange]).join(''));
+  test.each([
+    ['of a kind', { kind: 'hologram', timeS: 5, depth: 3 }],
+    ['with a content', { kind: 'readings', readings: [[5, 'head', 78, '°C', 'excellent']] }],
+  ])('keeps a record %s that only a newer version knows', (_, strange) => {
+    const found = scan(write([...bodies.slice(0, 2), strange as unknown as LogBody]).join(''));
     expect(recordsIn(found).at(-1)?.body).toEqual({ kind: 'unknown' });
     expect(isClean(found)).toBe(true);
   });

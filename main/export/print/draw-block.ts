@@ -1,0 +1,101 @@
+import type { Block } from '#shared-core';
+import { drawFigure } from './draw-figure.ts';
+import { drawTable } from './draw-table.ts';
+import {
+  bodyPt,
+  contentWidth,
+  ink,
+  keepTogether,
+  margins,
+  type Pdf,
+  pageEnd,
+  rule,
+  setFont,
+  write,
+} from './page.ts';
+
+const lineGapPt = 22;
+
+export function drawBlock(pdf: Pdf, block: Block): void {
+  switch (block.kind) {
+    case 'heading': {
+      const size = block.level === 1 ? 15 : 12;
+      keepTogether(pdf, 90);
+      pdf.y += block.level === 1 ? 8 : 6;
+      setFont(pdf, 'bold', size);
+      write(pdf, block.text);
+      pdf.y += 4;
+      return;
+    }
+    case 'paragraph':
+      setFont(pdf, 'regular', bodyPt);
+      write(pdf, block.text);
+      pdf.y += 6;
+      return;
+    case 'caution':
+      return drawCaution(pdf, block.text);
+    case 'list':
+      return drawList(pdf, block.items, block.ordered);
+    case 'table':
+      return drawTable(pdf, block);
+    case 'figure':
+      return drawFigure(pdf, block.drawing, block.caption);
+    case 'question':
+      keepTogether(pdf, 150);
+      pdf.y += 10;
+      setFont(pdf, 'bold', 11.5);
+      write(
+        pdf,
+        `${block.number}  ${block.title}  [${block.marks} ${block.marks === 1 ? 'mark' : 'marks'}]`,
+      );
+      pdf.y += 3;
+      return;
+    case 'answer-lines':
+      return drawAnswerLines(pdf, block.count);
+    case 'page-break':
+      if (pdf.y > margins.top + 1) pdf.addPage();
+      return;
+  }
+}
+
+/** A bar at the left and bold words: seen in print without colour, too. */
+function drawCaution(pdf: Pdf, text: string): void {
+  setFont(pdf, 'bold', bodyPt);
+  const width = contentWidth(pdf) - 12;
+  const height = pdf.heightOfString(text, { width, lineGap: 1.5 });
+  keepTogether(pdf, height + 8);
+  const top = pdf.y;
+  pdf.rect(margins.left, top - 1, 3.5, height + 2).fill('#882255');
+  setFont(pdf, 'bold', bodyPt, ink);
+  pdf.text(text, margins.left + 12, top, { width, lineGap: 1.5 });
+  pdf.y = top + height + 7;
+}
+
+function drawList(pdf: Pdf, items: readonly string[], ordered: boolean): void {
+  const indent = 16;
+  for (const [index, item] of items.entries()) {
+    setFont(pdf, 'regular', bodyPt);
+    const width = contentWidth(pdf) - indent;
+    keepTogether(pdf, Math.min(60, pdf.heightOfString(item, { width, lineGap: 1.5 })));
+    const top = pdf.y;
+    pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
+    pdf.text(item, margins.left + indent, top, { width, lineGap: 1.5 });
+    pdf.y += 3;
+  }
+  pdf.y += 4;
+}
+
+function drawAnswerLines(pdf: Pdf, count: number): void {
+  for (let index = 0; index < count; index++) {
+    if (pdf.y + lineGapPt > pageEnd(pdf)) pdf.addPage();
+    pdf.y += lineGapPt;
+    pdf
+      .undash()
+      .lineWidth(0.5)
+      .strokeColor(rule)
+      .moveTo(margins.left, pdf.y)
+      .lineTo(margins.left + contentWidth(pdf), pdf.y)
+      .stroke();
+  }
+  pdf.y += 8;
+}

@@ -1,0 +1,50 @@
+import type { Drawing, Shape } from '#shared-core';
+import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
+
+/** A figure as vectors, with its caption under it and its words for screen readers. */
+export function drawFigure(pdf: Pdf, drawing: Drawing, caption: string): void {
+  const scale = Math.min(1, contentWidth(pdf) / drawing.widthPt);
+  const height = drawing.heightPt * scale;
+  keepTogether(pdf, height + (caption === '' ? 6 : 40));
+  const [left, top] = [margins.left, pdf.y + 4];
+  pdf.save();
+  pdf.translate(left, top).scale(scale);
+  for (const shape of drawing.shapes) drawShape(pdf, shape);
+  pdf.restore();
+  pdf.y = top + height + 4;
+  if (caption !== '') {
+    setFont(pdf, 'regular', 9, softInk);
+    write(pdf, caption);
+  }
+  pdf.y += 8;
+}
+
+function drawShape(pdf: Pdf, shape: Shape): void {
+  if (shape.kind === 'text') return drawText(pdf, shape);
+  const [first, ...others] = shape.points;
+  if (first === undefined) return;
+  pdf.moveTo(...first);
+  for (const point of others) pdf.lineTo(...point);
+  if (shape.closed) pdf.closePath();
+  const { stroke, fill } = shape;
+  if (stroke !== undefined) {
+    pdf.lineWidth(stroke.widthPt).lineJoin('round').lineCap('round').strokeColor(stroke.colour);
+    if (stroke.dash === undefined) pdf.undash();
+    else pdf.dash(stroke.dash[0] ?? 1, { space: stroke.dash[1] ?? 1 });
+  }
+  if (fill !== undefined && stroke !== undefined) pdf.fillAndStroke(fill, stroke.colour);
+  else if (fill !== undefined) pdf.fill(fill);
+  else if (stroke !== undefined) pdf.stroke();
+}
+
+function drawText(pdf: Pdf, shape: Extract<Shape, { kind: 'text' }>): void {
+  const [x, y] = shape.at;
+  setFont(pdf, shape.weight ?? 'regular', shape.sizePt, shape.colour);
+  const width = pdf.widthOfString(shape.text);
+  const shift = shape.anchor === 'start' ? 0 : shape.anchor === 'middle' ? width / 2 : width;
+  pdf.save();
+  if (shape.upright) pdf.rotate(-90, { origin: [x, y] });
+  // A drawing's text stands on its base line.
+  pdf.text(shape.text, x - shift, y, { lineBreak: false, baseline: 'alphabetic' });
+  pdf.restore();
+}

@@ -1,0 +1,65 @@
+import type { PrintedDocument } from '#shared-core';
+import { drawBlock } from './draw-block.ts';
+import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
+
+/**
+ * A document as PDF: A4, fonts embedded, figures as vectors, page numbers, title and language for screen readers.
+ * The creation date is the caller's, so the same document gives the same bytes.
+ */
+export async function printDocument(
+  printed: PrintedDocument,
+  createdMs: number,
+): Promise<Uint8Array> {
+  const { default: PdfDocument } = await import('pdfkit');
+  const { reportFonts } = await import('./report-fonts.ts');
+  const pdf = new PdfDocument({
+    size: 'A4',
+    margins: { ...margins },
+    bufferPages: true,
+    lang: 'en',
+    displayTitle: true,
+    font: reportFonts.regular,
+    info: {
+      Title: printed.title,
+      Producer: 'Still Head Monitor',
+      Creator: 'Still Head Monitor',
+      CreationDate: new Date(createdMs),
+    },
+  });
+  const bytes = collect(pdf);
+  setFont(pdf, 'bold', 20);
+  write(pdf, printed.title);
+  setFont(pdf, 'regular', 10.5, softInk);
+  write(pdf, printed.subtitle);
+  pdf.y += 8;
+  for (const block of printed.blocks) drawBlock(pdf, block);
+  numberPages(pdf, printed.footer);
+  pdf.end();
+  return bytes;
+}
+
+function collect(pdf: Pdf): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Buffer[] = [];
+    pdf.on('data', (chunk: Buffer) => chunks.push(chunk));
+    pdf.on('end', () => resolve(Buffer.concat(chunks)));
+    pdf.on('error', reject);
+  });
+}
+
+function numberPages(pdf: Pdf, footer: string): void {
+  const { start, count } = pdf.bufferedPageRange();
+  for (let page = start; page < start + count; page++) {
+    pdf.switchToPage(page);
+    // Below the bottom margin text would begin a new page.
+    pdf.page.margins.bottom = 0;
+    const y = pdf.page.height - 40;
+    setFont(pdf, 'regular', 8.5, softInk);
+    pdf.text(footer, margins.left, y, { width: contentWidth(pdf) - 60, lineBreak: false });
+    pdf.text(`${page + 1} / ${count}`, margins.left, y, {
+      width: contentWidth(pdf),
+      align: 'right',
+      lineBreak: false,
+    });
+  }
+}

@@ -1,0 +1,111 @@
+import { readdir } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { createSession, type FileLayer, lowSpaceBytes, nodeFileLayer, type Session } from '#main';
+import { createMonitor, defaultRunSettings, fail, type RunPage, succeed } from '#shared-core';
+import { createFakeProbeHub } from '../support/fake-probe-hub.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const teacher = { mayCommand: true };
+
+async function setUp(faults: Partial<FileLayer>) {
+  const time = createManualTime();
+  const probeHub = createFakeProbeHub();
+  const runsFolder = await temporaryFolder();
+  const session = await createSession({
+    probeHub,
+    clock: time.clock,
+    scheduler: time.scheduler,
+    uptimeS: time.clock.monotonicS,
+    fileLayer: { ...nodeFileLayer, ...faults },
+    runsFolder,
+    createMonitor,
+    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
+  });
+  onTestFinished(() => session.close());
+  const sendSecond = async () => {
+    await time.pass(1);
+    const atS = time.clock.monotonicS();
+    const reading = { atS, channel: 'head', value: 20, unit: '°C', quality: 'good' } as const;
+    probeHub.send('readings', [reading]);
+  };
+  return { time, session, runsFolder, sendSecond };
+}
+
+async function start(session: Session): Promise<string> {
+  const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
+  if (!started.ok) throw new Error(started.error.kind);
+  return (started.value as { runId: string }).runId;
+}
+
+test('warns of a filling disk while everything is still being recorded', async () => {
+  let free = lowSpaceBytes * 2;
+  const { session, time, sendSecond } = await setUp({ freeBytes: async () => succeed(free) });
+  const told: unknown[] = [];
+  session.on('recording', ({ problem }) => told.push(problem));
+  await start(session);
+  await time.pass(11);
+  expect(session.recordingStatus().problem).toBeNull();
+  free = lowSpaceBytes - 1;
+  await time.pass(10);
+  await sendSecond();
+  expect(session.recordingStatus()).toMatchObject({
+    state: 'recording',
+    problem: { kind: 'disk-full' },
+  });
+  expect(told).toContainEqual(expect.objectContaining({ kind: 'disk-full' }));
+  free = lowSpaceBytes * 2;
+  await time.pass(10);
+  expect(session.recordingStatus().problem).toBeNull();
+});
+
+test('goes on showing, and lets a window read, what a failing disk does not take', async () => {
+  let isBroken = false;
+  const broken = (target: string) =>
+    fail({ kind: 'failed', path: target, message: 'EIO: i/o error, write' } as const);
+  const { session, time, runsFolder, sendSecond } = await setUp({
+    createAppend(target) {
+      if (isBroken) return broken(target);
+      const file = nodeFileLayer.createAppend(target);
+      if (!file.ok) return file;
+      const write: typeof file.value.write = (bytes) =>
+        isBroken ? broken(target) : file.value.write(bytes);
+      return succeed({ ...file.value, write });
+    },
+  });
+  const runId = await start(session);
+  for (let second = 0; second < 3; second += 1) await sendSecond();
+  await time.pass(0.5);
+  await expect.poll(() => session.recordingStatus().savedToS).toBe(3);
+  isBroken = true;
+  for (let second = 0; second < 4; second += 1) await sendSecond();
+  expect(session.recordingStatus()).toMatchObject({
+    state: 'failed',
+    savedToS: 3,
+    problem: { kind: 'folder-unavailable', message: 'EIO: i/o error, write' },
+  });
+  const page = await session.handle('runs/read', { runId, fromIndex: 0 }, teacher);
+  expect(page.ok && (page.value as RunPage).inputs.map(({ timeS }) => timeS)).toEqual([
+    1, 2, 3, 4.5, 5.5, 6.5, 7.5,
+  ]);
+  isBroken = false;
+  await time.pass(3);
+  await expect.poll(() => session.recordingStatus().savedToS).toBe(7.5);
+  expect(session.recordingStatus()).toMatchObject({ state: 'recording', problem: null });
+  expect(await readdir(path.join(runsFolder, runId))).toContain('run.jsonl');
+});
+
+test('starts no run, and leaves nothing behind, where the folder takes no file', async () => {
+  const { session, runsFolder } = await setUp({
+    createAppend: (target) => fail({ kind: 'read-only', path: target, message: 'EROFS' }),
+  });
+  expect(
+    await session.handle('run/start', { settings: defaultRunSettings }, teacher),
+  ).toMatchObject({
+    ok: false,
+    error: { kind: 'folder-read-only' },
+  });
+  expect(session.recordingStatus().state).toBe('idle');
+  expect(await readdir(runsFolder)).toEqual(['in-use.lock']);
+});
