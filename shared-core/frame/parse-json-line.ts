@@ -7,6 +7,9 @@ import { readUnit, readWireNumber } from './wire-number.ts';
 const notReadings =
   /^(?:time|times|timestamp|ts|ms|millis|us|micros|seq|sequence|count|counter|id|index|uptime|version|rssi|battery)$/i;
 
+/** Members that name the channel or the unit. */
+const naming = /^(?:channel|name|sensor|units?)$/;
+
 /** Members that hold the reading itself, so that their name says nothing of the channel. */
 const plainValue = /^(?:value|val|reading)$/i;
 
@@ -69,17 +72,14 @@ function fromObject(
   const own = said.channel ?? said.name ?? said.sensor ?? outerName;
   const unit = readUnit(said.unit ?? said.units ?? '') ?? outerUnit;
   const members = Object.entries(object).filter(
-    ([member, value]) => !notReadings.test(member) && (value !== said[member] || isReading(value)),
+    ([member, value]) =>
+      !notReadings.test(member) && !(naming.test(member) && typeof value === 'string'),
   );
   const ownIsChannel = own !== outerName && members.length === 1;
   return members.flatMap(([member, value]) => {
     const saysNothing = plainValue.test(member) || ownIsChannel;
     return collect(value, saysNothing ? own : member, unit);
   });
-}
-
-function isReading(value: unknown): boolean {
-  return typeof value !== 'string';
 }
 
 function fromText(text: string, name: string | null, unit: WireUnit | null): RawValue[] {

@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { decodeRegisters, findModbusAnswer, modbusChecksum, parseScpiAnswer } from '#shared-core';
+
+const question = { unitId: 1, functionCode: 4, registerCount: 1 } as const;
+
+function framed(...body: number[]): number[] {
+  const crc = modbusChecksum(Uint8Array.from(body));
+  return [...body, crc & 0xff, crc >> 8];
+}
+
+const answer = framed(1, 4, 2, 3, 0x10);
+
+describe('a Modbus answer', () => {
+  // MODBUS over Serial Line V1.02, 6.2.2: 02 07 has the checksum 1241 (hexadecimal).
+  test('has the checksum of the standard', () => {
+    expect(modbusChecksum(Uint8Array.of(2, 7))).toBe(0x1241);
+  });
+
+  test('is found wherever it lies among noise', () => {
+    for (let noise = 0; noise < 20; noise += 1) {
+      const bytes = Uint8Array.from([...new Array<number>(noise).fill(1), ...answer, 9, 9]);
+      expect(findModbusAnswer(bytes, question)).toEqual({ start: noise, length: 7 });
+    }
+  });
+
+  test('counts only with the right unit, function, length and checksum', () => {
+    const others = [
+      framed(2, 4, 2, 3, 0x10),
+      framed(1, 3, 2, 3, 0x10),
+      framed(1, 4, 4, 3, 0x10, 0, 0),
+      [...answer.slice(0, -1), (answer.at(-1) ?? 0) ^ 1],
+      answer.slice(0, -1),
+    ];
+    for (const bytes of others) {
+      expect(findModbusAnswer(Uint8Array.from(bytes), question)).toBeNull();
+    }
+  });
+
+  test('loses any single flipped bit', () => {
+    for (let bit = 0; bit < 8 * answer.length; bit += 1) {
+      const bytes = Uint8Array.from(answer);
+      bytes[bit >> 3] = (bytes[bit >> 3] ?? 0) ^ (1 << (bit & 7));
+      expect(findModbusAnswer(bytes, question)).toBeNull();
+    }
+  });
+
+  test('may be a refusal', () => {
+    expect(findModbusAnswer(Uint8Array.from(framed(1, 0x84, 2)), question)).toEqual({
+      start: 0,
+      length: 5,
+    });
+  });
+
+  test('holds numbers of six kinds', () => {
+    expect([
+      decodeRegisters([0x8000], 'int16'),
+      decodeRegisters([0x8000], 'uint16'),
+      decodeRegisters([0xffff, 0xfffe], 'int32'),
+      decodeRegisters([0xfffe, 0xffff], 'int32-swapped'),
+      decodeRegisters([0x429c, 0x8000], 'float32'),
+      decodeRegisters([0x8000, 0x429c], 'float32-swapped'),
+      decodeRegisters([0x7fc0, 0], 'float32'),
+      decodeRegisters([1], 'int32'),
+    ]).toEqual([-32768, 32768, -2, -2, 78.25, 78.25, null, null]);
+  });
+});
+
+describe('a SCPI answer', () => {
+  test.each([
+    ['78.42', [78.42]],
+    ['+7.84200000E+01', [78.42]],
+    ['+7.842E+01,+9.13E+01', [78.42, 91.3]],
+    ['9.91E37', [null]],
+    ['-9.9E37', [null]],
+  ])('%s is read', (line, values) => {
+    const parsed = parseScpiAnswer(line);
+    expect(parsed.ok && parsed.value.map(({ value }) => value)).toEqual(values);
+  });
+
+  test.each([
+    ['-113,"Undefined header"', 'answer-error'],
+    ['Teaching lab,Thermometer,0,1.0', 'not-understood'],
+    ['', 'not-understood'],
+  ])('%j is not a reading: %s', (line, kind) => {
+    const parsed = parseScpiAnswer(line);
+    expect(parsed.ok ? null : parsed.error.kind).toBe(kind);
+  });
+});

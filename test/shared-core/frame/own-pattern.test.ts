@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { compilePattern, matchPattern, previewPattern } from '#shared-core';
+
+function matched(pattern: string, line: string, decimalComma = false) {
+  const compiled = compilePattern(pattern);
+  if (!compiled.ok) return compiled.error;
+  const found = matchPattern(compiled.value, line, decimalComma);
+  return found.ok ? found.value.map(({ name, value }) => `${name} ${value}`) : found.error.kind;
+}
+
+describe('a pattern of the person', () => {
+  test.each([
+    ['{head}', '78.42', ['head 78.42']],
+    ['T1 {head} C', 'T1   78.42 C', ['head 78.42']],
+    ['T1={head};T2={pot}', 'T1=78.42;T2=91.3', ['head 78.42', 'pot 91.3']],
+    ['{anything} {head}', '12:30:07 78.42', 'not-understood'],
+    ['{anything} T {head}', '12:30:07 T 78.42', ['head 78.42']],
+    ['{anything},{head},{anything}', '17,78.42,ok,1', ['head 78.42']],
+    ['{head}{anything}', '78.42 and more', ['head 78.42']],
+    ['{jacket-top} {head}', '60 78.42', ['jacket-top 60', 'head 78.42']],
+  ])('%s on %j', (pattern, line, expected) => {
+    expect(matched(pattern, line)).toEqual(expected);
+  });
+
+  test.each([
+    ['T1 {head} C', 'T1 78.42 F'],
+    ['T1 {head} C', 'T1 78.42 C 3'],
+    ['T1 {head} C', 'T1 C'],
+    ['T1 {head} C', ''],
+    ['{head}', '78.42.1'],
+    ['{head}', '1e999'],
+  ])('%s refuses %j', (pattern, line) => {
+    expect(matched(pattern, line)).toBe('not-understood');
+  });
+
+  test.each([
+    ['', 'no-channel'],
+    ['T1', 'no-channel'],
+    ['{anything}', 'no-channel'],
+    ['{head', 'brace-not-closed'],
+    ['head}', 'brace-not-closed'],
+    ['{Head}', 'channel-name'],
+    ['{head Q}', 'channel-name'],
+    ['{head} {head}', 'channel-twice'],
+    ['{anything}{anything}{head}', 'nothing-between'],
+  ])('%j is told to be wrong: %s', (pattern, kind) => {
+    const compiled = compilePattern(pattern);
+    expect(compiled.ok ? null : compiled.error.kind).toBe(kind);
+  });
+
+  test('takes a decimal comma when the person has said so', () => {
+    expect(matched('T {head} C', 'T 78,42 C', true)).toEqual(['head 78.42']);
+  });
+
+  test('cannot be made slow by any line', () => {
+    const pattern = Array.from({ length: 12 }, (_, index) => `{anything}a{c${index}}`).join('');
+    expect(matched(pattern, 'a'.repeat(512))).toBe('not-understood');
+  });
+
+  test('is shown on what was heard while it is being written', () => {
+    const heard = ['12:30:07 T1 172.4 F', 'booting'];
+    expect(
+      previewPattern('{anything} T1 {head F}{anything}', heard, {
+        unit: '°C',
+        decimalComma: false,
+      }),
+    ).toEqual({
+      problem: null,
+      lines: [
+        {
+          text: '12:30:07 T1 172.4 F',
+          values: [
+            {
+              channel: 'head',
+              value: expect.closeTo(78, 9),
+              unit: '°C',
+              quality: 'good',
+              doubt: null,
+            },
+          ],
+          because: null,
+        },
+        { text: 'booting', values: [], because: expect.stringContaining('booting') },
+      ],
+    });
+  });
+});
