@@ -1,20 +1,21 @@
-import type { PlateauBand } from '#shared-core';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
 
 interface PlateauLayerProps {
-  readonly band: PlateauBand;
+  readonly azeotropeC: number;
+  readonly limitC: number;
   readonly azeotropeLabel: string;
   readonly limitLabel: string;
 }
 
 /** The band in which the head holds at the local air pressure, drawn behind the line. */
-export function PlateauLayer({ band, azeotropeLabel, limitLabel }: PlateauLayerProps) {
+export function PlateauLayer(props: PlateauLayerProps) {
+  const { azeotropeC, limitC, azeotropeLabel, limitLabel } = props;
   const frame = usePlotFrame();
   const { textPx } = useStripMeasures();
   if (!frame) return null;
-  const low = frame.yOf(band.azeotropeC);
-  const high = frame.yOf(band.limitC);
+  const low = frame.yOf(azeotropeC);
+  const high = frame.yOf(limitC);
   const isRoomy = low - high > 3 * textPx;
   return (
     <g>

@@ -18,7 +18,7 @@ const spanOptions = [
 ] as const;
 
 const heightOptions = [
-  { value: 'auto', label: 'Follow the run' },
+  { value: 'auto', label: 'Follow' },
   { value: 'whole', label: '20–100 °C' },
   { value: 'plateau', label: 'Plateau close up' },
 ] as const;
@@ -84,17 +84,11 @@ export function RunStrip(props: RunStripProps) {
         {size && size.width > 0 && size.height > 0 && (
           <StripTextContext value={textPx}>
             <StripDrawing
-              view={view}
               size={size}
               range={range}
               height={height}
-              drawn={drawn}
-              marks={marks}
-              nowS={nowS}
-              headC={lastHead?.value ?? null}
-            >
-              {children}
-            </StripDrawing>
+              moment={{ view, drawn, marks, nowS, headC: lastHead?.value ?? null, extra: children }}
+            />
           </StripTextContext>
         )}
       </div>

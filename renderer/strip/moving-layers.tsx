@@ -1,0 +1,35 @@
+import { ForecastFan } from './forecast-fan.tsx';
+import { GapsLayer } from './gaps-layer.tsx';
+import { MarksLayer } from './marks-layer.tsx';
+import { NowLayer } from './now-layer.tsx';
+import { StageSegments } from './stage-segments.tsx';
+import { useStripMoment } from './strip-moment.ts';
+import { useStripMeasures } from './strip-text.ts';
+import { TraceLayer } from './trace-layer.tsx';
+
+/** Everything on the strip that changes with a reading, from back to front. */
+export function MovingLayers() {
+  const { view, drawn, marks, nowS, headC, extra } = useStripMoment();
+  const { footPx } = useStripMeasures();
+  const { snapshot } = view;
+  const end = snapshot?.forecast?.mainFractionEndS ?? null;
+  return (
+    <>
+      <MarksLayer marks={marks} />
+      {end && headC !== null && snapshot && view.endedS === null && (
+        <ForecastFan
+          fromS={nowS}
+          fromC={headC}
+          endS={end}
+          limitC={snapshot.plateau.limitC}
+          label="limit expected"
+        />
+      )}
+      <TraceLayer drawn={drawn} />
+      <GapsLayer gaps={view.gaps} nowS={nowS} />
+      <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
+      <NowLayer timeS={nowS} headC={headC} />
+      {extra}
+    </>
+  );
+}

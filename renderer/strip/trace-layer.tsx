@@ -1,0 +1,28 @@
+import type { DrawnPoint } from '#shared-core';
+import { type PlotFrame, usePlotFrame } from './plot-frame.ts';
+
+/** The head as recorded: one path through the reduced readings, interrupted where the probe was lost. */
+export function TraceLayer({ drawn }: { readonly drawn: readonly DrawnPoint[] }) {
+  const frame = usePlotFrame();
+  if (!frame) return null;
+  return <path d={tracePath(drawn, frame)} className="strip-trace" />;
+}
+
+/** Tenths of a pixel: finer steps cannot be seen and only make the path longer. */
+const tenth = (pixel: number) => Math.round(pixel * 10) / 10;
+
+export function tracePath(
+  drawn: readonly DrawnPoint[],
+  { xOf, yOf }: Pick<PlotFrame, 'xOf' | 'yOf'>,
+): string {
+  let path = '';
+  let isDrawing = false;
+  for (const { timeS, value } of drawn) {
+    if (value === null) isDrawing = false;
+    else {
+      path += `${isDrawing ? 'L' : 'M'}${tenth(xOf(timeS))} ${tenth(yOf(value))}`;
+      isDrawing = true;
+    }
+  }
+  return path;
+}
