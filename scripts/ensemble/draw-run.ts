@@ -87,8 +87,8 @@ export function drawRun(seed: number | string): DrawnRun {
     ...defaultRunSettings,
     charge: {
       volumeMl,
-      strengthAbv: Math.max(1, strengthAbv + 0.4 * random.normal()),
-      standardUncertaintyAbv: 0.5,
+      strengthAbv: Math.max(1, strengthAbv + 0.2 * random.normal()),
+      standardUncertaintyAbv: 0.3,
     },
     pressure: {
       pressureKPa: pressureKPa + barometerSdKPa * random.normal(),

@@ -4,6 +4,7 @@ import type { Condition, Stage } from '../snapshot/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
+import { createForecaster } from './forecaster.ts';
 import type { HeadState } from './head-filter.ts';
 import type { HeadTracker } from './head-tracker.ts';
 import { judgeLimit, type LimitOutlook } from './limit-outlook.ts';
@@ -46,6 +47,7 @@ export function createStaging(
   const watch = createPlateauWatch();
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
+  const forecaster = createForecaster(settings, marks);
   let scale = createVapourScale(settings.pressure.pressureKPa, settings.leastStrengthAbv);
   let bias: BiasBelief = priorBias(settings, scale);
   let head: HeadState | null = null;
@@ -85,7 +87,7 @@ export function createStaging(
         settings.firstFraction,
         marks,
         plateau.heldS === null ? 0 : Math.max(heldForS, 1),
-        usualFlowMlPerS,
+        forecaster.flowMlPerS() ?? usualFlowMlPerS,
       ),
       fault,
       faultSinceS,
@@ -94,7 +96,7 @@ export function createStaging(
       heat: marks.heat(),
       heatChangedS: marks.heatChangedS(),
       attentionDueS: attentionDueS(),
-      forecast: null,
+      forecast: forecaster.view(),
     };
   }
 
@@ -151,7 +153,9 @@ export function createStaging(
     });
     plateau = watch.view();
     if (plateau.lowestLevelC !== null && timeS % 10 === 0) {
-      bias = biasFromPlateau(priorBias(settings, scale), plateau.lowestLevelC, 0.05, scale);
+      bias =
+        forecaster.bias() ??
+        biasFromPlateau(priorBias(settings, scale), plateau.lowestLevelC, 0.05, scale);
     }
     outlook = judgeLimit(head, plateau, scale.limitC, bias, settings.reactionTimeS);
     const tell = (event: Parameters<RunLog['event']>[0]): void =>
@@ -198,6 +202,24 @@ export function createStaging(
     }
   };
 
+  const lookAhead = (timeS: number): void => {
+    if (head === null) return;
+    const before = forecaster.view();
+    forecaster.second({
+      timeS,
+      stage,
+      head,
+      plateau,
+      scale,
+      priorBias: priorBias(settings, scale),
+      potC,
+      suspended: fault !== null,
+    });
+    const view = forecaster.view();
+    if (view === null || view === before || view.mainFractionEndS === null) return;
+    log.forecast(timeS, view.mainFractionEndS);
+  };
+
   const noteEstimate = (timeS: number): void => {
     if (timeS % estimateEveryS !== 0 || plateau.bathedS === null || stage === 'cool-down') return;
     const usable = head !== null && fault === null && plateau.recededSinceS === null;
@@ -205,8 +227,9 @@ export function createStaging(
       log.estimate(timeS, null);
       return;
     }
-    const sdK = Math.hypot(head.vapourSdK, bias.sdK);
-    log.estimate(timeS, vapourStrength(scale, head.vapourC - bias.meanK, sdK));
+    const vapourC = head.vapourC - bias.meanK;
+    const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC));
+    log.estimate(timeS, vapourStrength(scale, vapourC, sdK));
   };
 
   return {
@@ -219,6 +242,7 @@ export function createStaging(
         surging = surgeWatch.see(timeS, observedC, Math.hypot(whiteSdK, slowSdK));
       }
       followStage(timeS);
+      lookAhead(timeS);
       noteEstimate(timeS);
       facts = collect(timeS);
       followAlarmConditions(bank, facts, surging);

@@ -33,6 +33,8 @@ export const vapourViewSchema = z.strictObject({
 export const forecastViewSchema = z.strictObject({
   madeS: z.number(),
   mainFractionEndS: estimateSchema.nullable(),
+  /** The same if the heat were eased by a quarter now. */
+  mainFractionEndIfEasedS: estimateSchema.nullable(),
   distillateMlAtEnd: estimateSchema.nullable(),
   potStrengthAbv: estimateSchema.nullable(),
   potVolumeMl: estimateSchema.nullable(),

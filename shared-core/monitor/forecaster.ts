@@ -1,0 +1,159 @@
+import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+import type { RunSettings } from '../run/index.ts';
+import type { Estimate, ForecastView, Stage } from '../snapshot/index.ts';
+import { createTwin, type Twin, type TwinOutlook } from '../twin/index.ts';
+import type { BiasBelief } from './bias-belief.ts';
+import { dropsPerMl } from './first-fraction-progress.ts';
+import type { HeadState } from './head-filter.ts';
+import type { MarksLedger } from './marks-ledger.ts';
+import type { PlateauView } from './plateau-watch.ts';
+import type { VapourScale } from './vapour-scale.ts';
+import { volumeWouldHelp } from './words/forecast-words.ts';
+
+/** One second, as far as the forecast needs it. */
+export interface ForecastSecond {
+  readonly timeS: number;
+  readonly stage: Stage;
+  readonly head: HeadState;
+  readonly plateau: PlateauView;
+  readonly scale: VapourScale;
+  readonly priorBias: BiasBelief;
+  readonly potC: number | null;
+  readonly suspended: boolean;
+}
+
+/** Feeds the twin with what is seen and turns its outlook into the forecast people read. */
+export interface Forecaster {
+  second(input: ForecastSecond): void;
+  view(): ForecastView | null;
+  /** Bias learned from the whole course; null before there is enough of it. */
+  bias(): BiasBelief | null;
+  flowMlPerS(): number | null;
+}
+
+const everyS = 60;
+const settledS = 120;
+const receiverSdMl = 0.5;
+const potSdK = 0.4;
+const dropsShareSd = 0.3;
+const leastBiasSdK = 0.08;
+const enoughForBias = 4;
+/** A first reading warmer than this was taken after heating had begun [°C]. */
+const coldC = 40;
+
+export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
+  let twin: Twin | null = null;
+  let boiledS = 0;
+  let heldForS = 0;
+  let firstC: number | null = null;
+  let firstS = 0;
+  let headBlocks = 0;
+  let marksSeen = 0;
+  let outlook: TwinOutlook | null = null;
+  let view: ForecastView | null = null;
+  let lastVolumeS = Number.NEGATIVE_INFINITY;
+
+  const begin = (input: ForecastSecond, bathedS: number): Twin => {
+    const startS = marks.heatFirstOnS() ?? (firstC !== null && firstC < coldC ? firstS : null);
+    const heatUpS = startS === null ? null : bathedS - startS;
+    return createTwin(settings, heatUpS, input.priorBias.sdK, limitHeightK(input.scale));
+  };
+
+  const seeMarks = (into: Twin): void => {
+    const standing = marks.standing();
+    marksSeen = Math.min(marksSeen, standing.length);
+    for (; marksSeen < standing.length; marksSeen += 1) {
+      const mark = standing[marksSeen];
+      if (mark === undefined) return;
+      const { body, timeS } = mark;
+      if (body.type === 'heat-eased' && boiledS > 60) into.easeHeat(boiledS);
+      if (body.type === 'drops-counted') {
+        const value = body.count / dropsPerMl / body.overS;
+        into.see({ kind: 'flow', boiledS, value, sd: dropsShareSd });
+      }
+      const booked = marks.collectedMl();
+      if (booked !== null && timeS === marks.collectedS() && timeS !== lastVolumeS) {
+        lastVolumeS = timeS;
+        into.see({ kind: 'volume', boiledS, value: booked, sd: receiverSdMl });
+      }
+    }
+  };
+
+  const seeBlock = (into: Twin, { head, scale, potC, plateau }: ForecastSecond): void => {
+    if (heldForS < settledS || plateau.calmS < everyS) return;
+    const value = head.vapourC - scale.azeotropeC;
+    into.see({ kind: 'head', boiledS, value, sd: head.vapourSdK });
+    headBlocks += 1;
+    if (potC !== null) {
+      into.see({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
+    }
+  };
+
+  const compose = (input: ForecastSecond, ahead: TwinOutlook): ForecastView => {
+    const { timeS, stage } = input;
+    const open = stage === 'first-fraction' || stage === 'main-fraction';
+    const shift = (left: Estimate): Estimate => ({
+      value: timeS + left.value,
+      low: timeS + left.low,
+      high: timeS + left.high,
+    });
+    return {
+      madeS: timeS,
+      mainFractionEndS: open ? shift(ahead.limitInS) : null,
+      mainFractionEndIfEasedS: open ? shift(ahead.limitInIfEasedS) : null,
+      distillateMlAtEnd: open ? ahead.distillateMlAtLimit : null,
+      potStrengthAbv: strength(ahead.potMoleFraction),
+      potVolumeMl: ahead.potMl,
+      collectedMl: ahead.collectedMl,
+      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS) : null,
+    };
+  };
+
+  return {
+    second: (input) => {
+      const { timeS, head, plateau } = input;
+      if (firstC === null) {
+        firstC = head.bulbC;
+        firstS = timeS;
+      }
+      if (plateau.bathedS === null) {
+        marksSeen = marks.standing().length;
+        return;
+      }
+      if (input.stage === 'cool-down' || input.suspended) return;
+      twin ??= begin(input, plateau.bathedS);
+      if (plateau.recededSinceS === null) {
+        boiledS += 1;
+        if (plateau.heldS !== null) heldForS += 1;
+      }
+      seeMarks(twin);
+      if (timeS % everyS !== 0) return;
+      const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
+      if (open && plateau.recededSinceS === null) seeBlock(twin, input);
+      if (heldForS < settledS) return;
+      twin.update();
+      outlook = twin.outlook(boiledS, limitHeightK(input.scale));
+      view = compose(input, outlook);
+    },
+    view: () => view,
+    bias: () =>
+      outlook === null || headBlocks < enoughForBias
+        ? null
+        : { meanK: outlook.bias.mean, sdK: Math.max(leastBiasSdK, outlook.bias.sd) },
+    flowMlPerS: () => outlook?.flowMlPerS ?? null,
+  };
+}
+
+function limitHeightK(scale: VapourScale): number {
+  return scale.limitC - scale.azeotropeC;
+}
+
+function strength(moleFraction: Estimate): Estimate {
+  const convert = (x: number): number =>
+    alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, x)) });
+  return {
+    value: convert(moleFraction.value),
+    low: convert(moleFraction.low),
+    high: convert(moleFraction.high),
+  };
+}

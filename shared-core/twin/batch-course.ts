@@ -1,0 +1,116 @@
+import { type BatchColumn, fillColumn, stepColumn } from './batch-column.ts';
+import { chargeAmounts } from './charge-amounts.ts';
+import { type EquilibriumCurve, equilibriumCurve, readCurve } from './equilibrium-curve.ts';
+import type { StillGuess } from './still-guess.ts';
+
+/** How a run goes on from the first vapour at the head, for one guess of the still. */
+export interface BatchCourse {
+  /** Number of valid entries in the arrays. */
+  count: number;
+  /** Time between entries, of boiling at steady heat [s]. */
+  stepS: number;
+  /** Dew temperature of the vapour at the head above the azeotrope [K]. */
+  readonly headHeightK: Float64Array;
+  /** Boiling temperature of the pot above the azeotrope [K]. */
+  readonly potHeightK: Float64Array;
+  readonly distillateMl: Float64Array;
+  readonly headMoleFraction: Float64Array;
+  readonly potMoleFraction: Float64Array;
+  readonly potMl: Float64Array;
+}
+
+const capacity = 160;
+
+export function emptyCourse(): BatchCourse {
+  const array = (): Float64Array => new Float64Array(capacity);
+  return {
+    count: 0,
+    stepS: 1,
+    headHeightK: array(),
+    potHeightK: array(),
+    distillateMl: array(),
+    headMoleFraction: array(),
+    potMoleFraction: array(),
+    potMl: array(),
+  };
+}
+
+/** Room is some 20 °C and the azeotrope some 76 °C: the column's loss is reckoned from here [K]. */
+const azeotropeAboveRoomK = 56;
+const leastDistillateShare = 0.03;
+/** Steps until all ethanol would have come over at the first flow: longer than any main fraction lasts. */
+const stepsToExhaustion = 80;
+
+/**
+ * A batch column of N plates with hold-up h at constant molar overflow over a pot of M moles,
+ * `h dx_i/dt = V (y_(i−1) − y_i) + L (x_(i+1) − x_i)`, `d(M x)/dt = L x_1 − V y_0`, `dM/dt = L − V`; a fraction of a plate
+ * is the top one with that Murphree efficiency. The distillate is `D = (1 − r)(V − loss)`, where the loss grows with
+ * the column's temperature and a share r is led back. Implicit in time and linearized per step, so steps of a
+ * minute stay stable, and the fluxes of one plate are those of its neighbours: ethanol is conserved to rounding.
+ *
+ * It ends where the head stands `untilHeadHeightK` above the azeotrope: what follows is not asked for.
+ * Left out: heat in the glass, vapour hold-up. How far that goes is measured by the ensemble.
+ */
+export function runCourse(
+  guess: StillGuess,
+  chargeMl: number,
+  untilHeadHeightK: number,
+  into: BatchCourse,
+): void {
+  const curve = equilibriumCurve();
+  const perMl = chargeAmounts(guess.strengthAbv);
+  const vapour = guess.vapourMolPerS;
+  const charged = chargeMl * (perMl.ethanolMol + perMl.waterMol);
+  const column = fillColumn(guess, charged, chargeMl * perMl.ethanolMol, curve);
+  const lossReflux = (guess.refluxRatio * guess.lossShare) / (1 + guess.refluxRatio);
+  const taken = 1 / ((1 + guess.refluxRatio) * (1 - lossReflux));
+  const exhaustedS = (chargeMl * perMl.ethanolMol * (1 + guess.refluxRatio)) / (0.75 * vapour);
+  const stepS = exhaustedS / stepsToExhaustion;
+
+  let distillateMl = 0;
+  let lossPerK = 0;
+  into.stepS = stepS;
+  into.count = 0;
+  while (into.count < capacity) {
+    const potX = column.x[0] as number;
+    const headHeight = readCurve(curve, curve.dewHeightK, column.topY);
+    const potHeight = readCurve(curve, curve.boilingHeightK, potX);
+    record(into, headHeight, potHeight, distillateMl, column, curve);
+    if (into.count > 2 && headHeight > untilHeadHeightK) return;
+    if (potX < 2e-4 || column.potMol < 0.05 * charged) return;
+    const aboveRoomK = azeotropeAboveRoomK + (headHeight + potHeight) / 2;
+    if (into.count === 1) lossPerK = lossReflux / aboveRoomK;
+    const share = Math.max(leastDistillateShare, taken * (1 - lossPerK * aboveRoomK));
+    stepColumn(column, vapour * stepS, vapour * stepS * (1 - share), curve);
+    distillateMl += vapour * stepS * share * readCurve(curve, curve.molarVolumeMl, column.topY);
+  }
+}
+
+function record(
+  into: BatchCourse,
+  headHeight: number,
+  potHeight: number,
+  distillateMl: number,
+  column: BatchColumn,
+  curve: EquilibriumCurve,
+): void {
+  const at = into.count;
+  const potX = column.x[0] as number;
+  into.headHeightK[at] = headHeight;
+  into.potHeightK[at] = potHeight;
+  into.distillateMl[at] = distillateMl;
+  into.headMoleFraction[at] = column.topY;
+  into.potMoleFraction[at] = potX;
+  into.potMl[at] = column.potMol * readCurve(curve, curve.molarVolumeMl, potX);
+  into.count = at + 1;
+}
+
+/** Reads one of the course's arrays at a time of boiling; beyond its end the last slope goes on. */
+export function courseAt(course: BatchCourse, values: Float64Array, boiledS: number): number {
+  const last = course.count - 1;
+  if (last < 1) return values[0] as number;
+  const position = Math.max(0, boiledS / course.stepS);
+  const cell = Math.min(last - 1, Math.floor(position));
+  const low = values[cell] as number;
+  return low + (position - cell) * ((values[cell + 1] as number) - low);
+}

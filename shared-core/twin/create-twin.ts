@@ -1,0 +1,180 @@
+import { createRandom } from '../random/index.ts';
+import type { RunSettings } from '../run/index.ts';
+import type { Estimate } from '../snapshot/index.ts';
+import { type BatchCourse, courseAt } from './batch-course.ts';
+import { effectiveBoiledS, type Observation } from './observations.ts';
+import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
+import { type GuessPrior, guessPrior, withEasedHeat } from './still-guess.ts';
+import { type Moments, weightedEstimate, weightedMoments } from './weighted-quantiles.ts';
+
+/** What the twin expects, from now on [90 % intervals]. */
+export interface TwinOutlook {
+  /** Seconds of boiling until the vapour reaches the limit. */
+  readonly limitInS: Estimate;
+  /** The same if the heat were eased by a quarter. */
+  readonly limitInIfEasedS: Estimate;
+  readonly distillateMlAtLimit: Estimate;
+  readonly collectedMl: Estimate;
+  readonly potMl: Estimate;
+  readonly potMoleFraction: Estimate;
+  readonly flowMlPerS: number;
+  readonly bias: Moments;
+  /** Share by which reading the receiver now would narrow the range of the end, 0 … 1. */
+  readonly volumeWouldNarrow: number;
+}
+
+/** An ensemble of stills that could be the one on the bench. */
+export interface Twin {
+  /** The heat was eased at this time of boiling: from here the flow is unknown again. */
+  easeHeat(boiledS: number): void;
+  see(observation: Observation): void;
+  /** Holds the ensemble against what was seen since the last time. */
+  update(): void;
+  outlook(boiledS: number, limitHeightK: number): TwinOutlook;
+}
+
+/** Enough beyond any limit for the slope there to be known [K]. */
+const beyondLimitK = 2.5;
+/** Scatter of the reduced model's remaining time about the true one. */
+const remainingModelShare = 0.15;
+const receiverReadingSdMl = 0.5;
+
+/**
+ * Creates the twin when vapour arrives. It is deterministic: its random numbers come from a fixed seed, so a
+ * replay gives the same forecast.
+ */
+export function createTwin(
+  settings: RunSettings,
+  heatUpS: number | null,
+  biasSdK: number,
+  limitHeightK: number,
+): Twin {
+  const random = createRandom('twin');
+  const observations: Observation[] = [];
+  let prior: GuessPrior = guessPrior(settings, heatUpS, biasSdK);
+  let easedAtS: number | null = null;
+  let seen = 0;
+  const evidence = () => ({
+    prior,
+    chargeMl: settings.charge.volumeMl,
+    untilHeadHeightK: limitHeightK + beyondLimitK,
+    observations,
+    easedAtS,
+  });
+  const cloud = createCloud(evidence(), random);
+  /** One fixed quantile a particle, for the scatter the model does not account for. */
+  const scatter = Array.from({ length: particleCount }, () => random.normal());
+
+  return {
+    easeHeat: (boiledS) => {
+      if (easedAtS !== null) return;
+      easedAtS = boiledS;
+      prior = withEasedHeat(prior);
+      const last = prior.mean.length - 1;
+      for (const particle of cloud) {
+        const eased = (prior.mean[last] as number) + (prior.sd[last] as number) * random.normal();
+        particle.walk = particle.walk.with(last, eased);
+        particle.guess = { ...particle.guess, easedFactor: Math.exp(eased) };
+      }
+    },
+    see: (observation) => {
+      observations.push(observation);
+    },
+    update: () => {
+      if (seen === observations.length) return;
+      assimilate(cloud, evidence(), seen, random);
+      seen = observations.length;
+    },
+    outlook: (boiledS, limitHeightK) => lookAhead(cloud, scatter, boiledS, limitHeightK, easedAtS),
+  };
+}
+
+function lookAhead(
+  cloud: readonly Particle[],
+  scatter: readonly number[],
+  boiledS: number,
+  limitHeightK: number,
+  easedAtS: number | null,
+): TwinOutlook {
+  const weights = cloud.map(({ weight }) => weight);
+  const at = cloud.map(({ guess }) => effectiveBoiledS(boiledS, easedAtS, guess));
+  const limitAt = cloud.map(({ course }) => limitBoiledS(course, limitHeightK));
+  const factor = cloud.map(({ guess }) => (easedAtS === null ? 1 : guess.easedFactor));
+  const remaining = cloud.map((_, index) => {
+    const left = Math.max(0, (limitAt[index] as number) - (at[index] as number));
+    return (
+      (left / (factor[index] as number)) *
+      Math.exp(remainingModelShare * (scatter[index] as number))
+    );
+  });
+  const read = (
+    values: (course: BatchCourse) => Float64Array,
+    times: readonly number[],
+  ): number[] =>
+    cloud.map(({ course }, index) => courseAt(course, values(course), times[index] as number));
+  const collected = read((course) => course.distillateMl, at);
+  const soon = read(
+    (course) => course.distillateMl,
+    at.map((timeS, index) => timeS + 30 * (factor[index] as number)),
+  );
+  const eased = remaining.map((timeS, index) => timeS / easedFlow(cloud[index] as Particle));
+  const estimate = (values: readonly number[]): Estimate => weightedEstimate(values, weights);
+  return {
+    limitInS: estimate(remaining),
+    limitInIfEasedS: estimate(eased),
+    distillateMlAtLimit: estimate(
+      read(
+        (course) => course.distillateMl,
+        limitAt.map((timeS, index) => Math.max(timeS, at[index] as number)),
+      ),
+    ),
+    collectedMl: estimate(collected),
+    potMl: estimate(read((course) => course.potMl, at).map((ml) => Math.max(0, ml))),
+    potMoleFraction: estimate(
+      read((course) => course.potMoleFraction, at).map((x) => Math.max(0, x)),
+    ),
+    flowMlPerS:
+      (weightedMoments(soon, weights).mean - weightedMoments(collected, weights).mean) / 30,
+    bias: weightedMoments(
+      cloud.map(({ guess }) => guess.biasK),
+      weights,
+    ),
+    volumeWouldNarrow: narrowing(remaining, collected, weights),
+  };
+}
+
+/** Boiling time at which the head crosses the limit for good. */
+function limitBoiledS(course: BatchCourse, limitHeightK: number): number {
+  const { headHeightK, stepS, count } = course;
+  for (let index = count - 1; index > 0; index -= 1) {
+    const before = headHeightK[index - 1] as number;
+    if (before >= limitHeightK) continue;
+    const after = headHeightK[index] as number;
+    const share = after > before ? Math.min(1, (limitHeightK - before) / (after - before)) : 1;
+    return stepS * (index - 1 + share);
+  }
+  return 0;
+}
+
+/** Flow left when the heat is eased by a quarter while the column's loss stays. */
+function easedFlow({ guess }: Particle): number {
+  const loss = (guess.refluxRatio * guess.lossShare) / (1 + guess.refluxRatio);
+  return Math.max(0.1, (0.75 - loss) / (1 - loss));
+}
+
+/** How much of the spread of the end goes with the spread of the volume collected. */
+function narrowing(
+  remaining: readonly number[],
+  collected: readonly number[],
+  weights: readonly number[],
+): number {
+  const end = weightedMoments(remaining, weights);
+  const volume = weightedMoments(collected, weights);
+  if (end.sd === 0 || volume.sd === 0) return 0;
+  const products = remaining.map(
+    (value, index) => (value - end.mean) * ((collected[index] as number) - volume.mean),
+  );
+  const correlation = weightedMoments(products, weights).mean / (end.sd * volume.sd);
+  const told = volume.sd ** 2 / (volume.sd ** 2 + receiverReadingSdMl ** 2);
+  return 1 - Math.sqrt(Math.max(0, 1 - correlation ** 2 * told));
+}

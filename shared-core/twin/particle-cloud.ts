@@ -1,0 +1,207 @@
+import type { Random } from '../random/index.ts';
+import { type BatchCourse, emptyCourse, runCourse } from './batch-course.ts';
+import { logLikelihood, type Observation } from './observations.ts';
+import {
+  drawWalk,
+  type GuessPrior,
+  logPrior,
+  type StillGuess,
+  toGuess,
+  type Walk,
+} from './still-guess.ts';
+
+/** One guess with its course and how well it explains what was seen. */
+export interface Particle {
+  walk: Walk;
+  guess: StillGuess;
+  course: BatchCourse;
+  /** Log-likelihood of what was assimilated before, and of what is being let in now. */
+  oldLogLikelihood: number;
+  newLogLikelihood: number;
+  weight: number;
+}
+
+/** What a cloud of guesses is held against. */
+export interface CloudEvidence {
+  readonly prior: GuessPrior;
+  readonly chargeMl: number;
+  readonly untilHeadHeightK: number;
+  readonly observations: readonly Observation[];
+  readonly easedAtS: number | null;
+}
+
+export const particleCount = 320;
+const sweeps = 3;
+/** After so many rounds the rest is let in at once: bounds the work of one update. */
+const mostRounds = 8;
+/** Scale of differential-evolution steps in eight dimensions, 2.38/√(2 d). */
+const stepScale = 0.6;
+
+export function createCloud(evidence: CloudEvidence, random: Random): Particle[] {
+  return Array.from({ length: particleCount }, () => {
+    const walk = drawWalk(evidence.prior, random);
+    const guess = toGuess(walk);
+    const course = emptyCourse();
+    runCourse(guess, evidence.chargeMl, evidence.untilHeadHeightK, course);
+    return {
+      walk,
+      guess,
+      course,
+      oldLogLikelihood: 0,
+      newLogLikelihood: 0,
+      weight: 1 / particleCount,
+    };
+  });
+}
+
+/**
+ * Holds the cloud against observations from an index on. Where they say much at once, their likelihood is let in
+ * by degrees, with a move after each, so that the cloud can walk to where it belongs instead of collapsing.
+ */
+export function assimilate(
+  cloud: Particle[],
+  evidence: CloudEvidence,
+  from: number,
+  random: Random,
+): void {
+  const gains = cloud.map((particle) =>
+    logLikelihood(
+      evidence.observations,
+      from,
+      evidence.observations.length,
+      particle.guess,
+      particle.course,
+      evidence.easedAtS,
+    ),
+  );
+  cloud.forEach((particle, index) => {
+    particle.newLogLikelihood = gains[index] as number;
+  });
+  let admitted = 0;
+  for (let round = 0; admitted < 1; round += 1) {
+    const start = cloud.map(({ weight }) => weight);
+    let step = 1 - admitted;
+    reweight(cloud, start, step);
+    while (round < mostRounds && effectiveSize(cloud) < cloud.length / 2 && step > 0.004) {
+      step /= 2;
+      reweight(cloud, start, step);
+    }
+    admitted += step;
+    if (effectiveSize(cloud) < 0.6 * cloud.length) {
+      resampleAndMove(cloud, evidence, from, admitted, random);
+    }
+  }
+  for (const particle of cloud) {
+    particle.oldLogLikelihood += particle.newLogLikelihood;
+    particle.newLogLikelihood = 0;
+  }
+}
+
+function reweight(cloud: readonly Particle[], start: readonly number[], power: number): void {
+  let largest = Number.NEGATIVE_INFINITY;
+  const logs = cloud.map((particle, index) => {
+    const log = Math.log(start[index] as number) + power * particle.newLogLikelihood;
+    if (log > largest) largest = log;
+    return log;
+  });
+  let sum = 0;
+  cloud.forEach((particle, index) => {
+    particle.weight = Math.exp((logs[index] as number) - largest);
+    sum += particle.weight;
+  });
+  for (const particle of cloud) particle.weight = Math.max(1e-12, particle.weight / sum);
+}
+
+/** Number of equally weighted particles the cloud is worth. */
+export function effectiveSize(cloud: readonly Particle[]): number {
+  let sum = 0;
+  for (const { weight } of cloud) sum += weight * weight;
+  return 1 / sum;
+}
+
+/**
+ * Resample-move: draws the cloud anew in proportion to the weights (systematic resampling), then lets every
+ * particle walk by Metropolis steps whose direction is the difference of two others, so that steps follow the
+ * ridges along which parameters trade off.
+ *
+ * Source: W. R. Gilks, C. Berzuini, J. R. Stat. Soc. B 63 (2001) 127; C. J. F. ter Braak, Stat. Comput. 16 (2006) 239;
+ * from memory.
+ */
+function resampleAndMove(
+  cloud: Particle[],
+  evidence: CloudEvidence,
+  from: number,
+  power: number,
+  random: Random,
+): void {
+  const walks = cloud.map(({ walk }) => walk);
+  const chosen = systematicChoice(cloud, random);
+  const old = cloud.map(({ walk, guess, oldLogLikelihood: past, newLogLikelihood: now }) => ({
+    walk,
+    guess,
+    past,
+    now,
+  }));
+  const spare = emptyCourse();
+  cloud.forEach((particle, index) => {
+    const source = old[chosen[index] as number];
+    if (source === undefined) return;
+    particle.weight = 1 / cloud.length;
+    if (particle.walk === source.walk) return;
+    particle.walk = source.walk;
+    particle.guess = source.guess;
+    particle.oldLogLikelihood = source.past;
+    particle.newLogLikelihood = source.now;
+    runCourse(source.guess, evidence.chargeMl, evidence.untilHeadHeightK, particle.course);
+  });
+  let free = spare;
+  for (let sweep = 0; sweep < sweeps; sweep += 1) {
+    for (const particle of cloud) {
+      const a = walks[random.integer(0, walks.length - 1)] as Walk;
+      const b = walks[random.integer(0, walks.length - 1)] as Walk;
+      const scale = random.uniform() < 0.1 ? 1 : stepScale;
+      const walk = particle.walk.map(
+        (value, index) =>
+          value +
+          scale * ((a[index] as number) - (b[index] as number)) +
+          0.02 * (evidence.prior.sd[index] as number) * random.normal(),
+      );
+      const guess = toGuess(walk);
+      runCourse(guess, evidence.chargeMl, evidence.untilHeadHeightK, free);
+      const past = logLikelihood(evidence.observations, 0, from, guess, free, evidence.easedAtS);
+      const end = evidence.observations.length;
+      const now = logLikelihood(evidence.observations, from, end, guess, free, evidence.easedAtS);
+      const gain =
+        past +
+        power * now -
+        particle.oldLogLikelihood -
+        power * particle.newLogLikelihood +
+        logPrior(evidence.prior, walk) -
+        logPrior(evidence.prior, particle.walk);
+      if (Math.log(Math.max(1e-300, random.uniform())) >= gain) continue;
+      const replaced = particle.course;
+      particle.walk = walk;
+      particle.guess = guess;
+      particle.oldLogLikelihood = past;
+      particle.newLogLikelihood = now;
+      particle.course = free;
+      free = replaced;
+    }
+  }
+}
+
+function systematicChoice(cloud: readonly Particle[], random: Random): readonly number[] {
+  const chosen: number[] = [];
+  const start = random.uniform() / cloud.length;
+  let index = 0;
+  let sum = cloud[0]?.weight ?? 1;
+  for (let pick = 0; pick < cloud.length; pick += 1) {
+    const target = start + pick / cloud.length;
+    while (sum < target && index < cloud.length - 1) {
+      index += 1;
+      sum += cloud[index]?.weight ?? 0;
+    }
+    chosen.push(index);
+  }
+  return chosen;
+}

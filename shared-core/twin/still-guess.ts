@@ -1,0 +1,133 @@
+import type { Random } from '../random/index.ts';
+import type { RunSettings } from '../run/index.ts';
+
+/** One guess of everything about the still that the bench does not tell. */
+export interface StillGuess {
+  readonly plates: number;
+  /** Reflux ratio when vapour first comes over. */
+  readonly refluxRatio: number;
+  /**
+   * Share of the reflux that grows as the column gets hotter; the rest is led back. Warming glass and hold-up
+   * takes vapour too while the front rises, so it lies above the share of the heat loss alone.
+   */
+  readonly lossShare: number;
+  /** Vapour that rises in the column [mol/s]. */
+  readonly vapourMolPerS: number;
+  readonly strengthAbv: number;
+  /** Liquid held by each plate [mol]. */
+  readonly holdUpMol: number;
+  /** Reading less truth, pressure error included [K]. */
+  readonly biasK: number;
+  /** Distillate after the heat was eased relative to before; 1 while it was not. */
+  readonly easedFactor: number;
+}
+
+/** A guess as plain numbers on scales on which steps of a walk make sense. */
+export type Walk = readonly number[];
+
+const walkSize = 8;
+
+/** What is believed before the head is seen: mean and standard deviation on each walking scale. */
+export interface GuessPrior {
+  readonly mean: Walk;
+  readonly sd: Walk;
+}
+
+/** Heat to bring charge, flask and column to the boil [J per mL of charge]: 4.1 J/(mL K) over 72 K, glass and losses. */
+const heatUpJPerMl = 4.1 * 72 * 1.3;
+/** Heat a warm flask loses [W]; order of magnitude from memory. */
+const flaskLossW = 12;
+/** Enthalpy of vaporization of ethanol–water near the boil [J/mol]. */
+const latentJPerMol = 39_800;
+
+/**
+ * The prior. Power follows from the time the charge took to come to the boil, `P = m c ΔT/t`, unless it is
+ * known; spreads are those of teaching glassware (order of magnitude, from memory).
+ *
+ * @param heatUpS time from heat on to vapour at the head [s]; null when the start was not seen
+ */
+export function guessPrior(
+  settings: RunSettings,
+  heatUpS: number | null,
+  biasSdK: number,
+): GuessPrior {
+  const { rig, charge } = settings;
+  const fromHeatUpW =
+    heatUpS === null || heatUpS < 60 ? null : (charge.volumeMl * heatUpJPerMl) / heatUpS;
+  const powerW = rig.heatW ?? fromHeatUpW;
+  const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
+  const powerSd = powerW === null ? 0.6 : 0.3;
+  const plates = rig.plates ?? 4.5;
+  return {
+    // Heat is often eased when it boils, seldom raised.
+    mean: [
+      Math.log(plates),
+      Math.log(2.2),
+      1,
+      Math.log(vapour) - (powerW === null ? 0 : 0.12),
+      charge.strengthAbv,
+      Math.log(0.02),
+      0,
+      0,
+    ],
+    sd: [
+      rig.plates === null ? 0.5 : 0.15,
+      0.6,
+      1,
+      powerSd,
+      Math.max(0.2, charge.standardUncertaintyAbv),
+      0.5,
+      biasSdK,
+      0,
+    ],
+  };
+}
+
+/** The prior once the heat was eased while distillate came: by a third, more or less. */
+export function withEasedHeat(prior: GuessPrior): GuessPrior {
+  const last = walkSize - 1;
+  return {
+    mean: prior.mean.map((mean, index) => (index === last ? -0.35 : mean)),
+    sd: prior.sd.map((sd, index) => (index === last ? 0.3 : sd)),
+  };
+}
+
+/** Turns walking scales into a guess; every value lands in its physical range. */
+export function toGuess(walk: Walk): StillGuess {
+  const [
+    plates = 0,
+    reflux = 0,
+    share = 0,
+    vapour = 0,
+    strength = 0,
+    holdUp = 0,
+    bias = 0,
+    eased = 0,
+  ] = walk;
+  return {
+    plates: Math.min(11.9, Math.exp(plates)),
+    refluxRatio: Math.exp(reflux),
+    lossShare: 1 / (1 + Math.exp(-share)),
+    vapourMolPerS: Math.exp(vapour),
+    strengthAbv: Math.min(60, Math.max(0.5, strength)),
+    holdUpMol: Math.exp(holdUp),
+    biasK: bias,
+    easedFactor: Math.exp(eased),
+  };
+}
+
+export function drawWalk(prior: GuessPrior, random: Random): Walk {
+  return prior.mean.map((mean, index) => mean + (prior.sd[index] as number) * random.normal());
+}
+
+/** Logarithm of the prior density, up to a constant. */
+export function logPrior(prior: GuessPrior, walk: Walk): number {
+  let sum = 0;
+  for (let index = 0; index < walkSize; index += 1) {
+    if (prior.sd[index] === 0) continue;
+    const z =
+      ((walk[index] as number) - (prior.mean[index] as number)) / (prior.sd[index] as number);
+    sum -= (z * z) / 2;
+  }
+  return sum;
+}
