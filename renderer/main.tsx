@@ -33,7 +33,10 @@ const parts = {
   preferences: createPreferencesStore(window.localStorage, localeDecimal),
   prepare: createPrepareStore(),
   commands: createCommands(service, bench),
-  chime: createChime(() => new AudioContext()),
+  chime: createChime(
+    () => new AudioContext(),
+    () => navigator.userActivation.hasBeenActive,
+  ),
 };
 
 startLiveFeed({

@@ -21,12 +21,16 @@ const calls: Readonly<Record<'high' | 'medium', readonly Tone[]>> = {
   ],
 };
 
-export function createChime(openContext: () => AudioContext): Chime {
+export function createChime(
+  openContext: () => AudioContext,
+  /** Browsers allow sound only once the person has pressed something in the window. */
+  mayPlay: () => boolean,
+): Chime {
   let context: AudioContext | null = null;
   return {
     play: (call) => {
+      if (!mayPlay()) return;
       context ??= openContext();
-      // Browsers keep sound asleep until the person has pressed something.
       if (context.state === 'suspended') void context.resume();
       for (const tone of calls[call]) playTone(context, tone);
     },

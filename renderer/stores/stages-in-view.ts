@@ -1,10 +1,18 @@
 import type { RecordedChange, Snapshot, StageSpan } from '#shared-core';
 
+const warmUpFromStart: StageSpan = {
+  stage: 'warm-up',
+  fromS: 0,
+  toS: null,
+  because: 'The run began.',
+};
+
 /** The stages that the record names, each closed where the next begins. */
 export function stagesOfRecord(changes: readonly RecordedChange[]): readonly StageSpan[] {
-  const entered = changes.flatMap((change) =>
-    change.kind === 'stage-entered' ? [change.span] : [],
-  );
+  const named = changes.flatMap((change) => (change.kind === 'stage-entered' ? [change.span] : []));
+  const first = named[0];
+  // A run begins in warm-up: nobody enters it, so the record need not say so.
+  const entered = !first || first.stage === 'warm-up' ? named : [warmUpFromStart, ...named];
   return entered.map((span, index) => ({ ...span, toS: entered[index + 1]?.fromS ?? null }));
 }
 

@@ -15,7 +15,7 @@ export function Prompt({ alarm, nowS, canAct }: PromptProps) {
   const { state, priority, act, because, consequence, wouldChangeIf } = alarm;
   const isOpen = state === 'unacknowledged';
   return (
-    <article
+    <div
       className="prompt"
       data-priority={priority}
       data-state={state}
@@ -33,7 +33,7 @@ export function Prompt({ alarm, nowS, canAct }: PromptProps) {
         <p>{consequence}</p>
         <p className="soft">{wouldChangeIf}</p>
       </details>
-    </article>
+    </div>
   );
 }
 

@@ -39,7 +39,7 @@ export function SavedLine() {
           ? 'Recording …'
           : 'Not recording'}
       {isRecording && timeScale > 1 && ` · rehearsal, ${timeScale} × faster`}
-      {connection === 'open' && !canAct && ' · this window only shows'}
+      {connection === 'open' && !canAct && ' · view only'}
     </p>
   );
 }

@@ -50,10 +50,7 @@ function bench(record: RunInput[], pageLength = 4) {
       problem: null,
     }),
     'runs/changes': () => ({
-      changes: [
-        { kind: 'stage-entered', timeS: 0, span: span('warm-up', 0) },
-        { kind: 'stage-entered', timeS: 6, span: span('first-fraction', 6) },
-      ],
+      changes: [{ kind: 'stage-entered', timeS: 6, span: span('first-fraction', 6) }],
     }),
     'runs/read': ({ fromIndex }: { fromIndex: number }) => {
       const inputs = record.slice(fromIndex, fromIndex + pageLength);
@@ -116,7 +113,7 @@ describe('startLiveFeed', () => {
     const { live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
     expect(live.getState().view?.stages).toEqual([
-      { ...span('warm-up', 0), toS: 6 },
+      { ...span('warm-up', 0), toS: 6, because: 'The run began.' },
       span('first-fraction', 6),
     ]);
     stop();
