@@ -51,6 +51,7 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  * distillation. Pure, so a report made twice says the same twice.
  *
  * @param run settings, inputs in order of time, endS [s] ≥ 0, entries made after the run
+ * @param known the monitor's verdicts on this run, where the caller already has them
  *
  * Source: see the functions named.
  * @example
@@ -58,9 +59,9 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  * studyRun(run).verdicts.verdict.mainFraction // => false
  * studyRun(run).plateau // => null
  */
-export function studyRun({ entries, ...run }: RunToStudy): RunStudy {
+export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): RunStudy {
   const { settings, inputs, endS } = run;
-  const verdicts = analyseRun(settings, inputs, endS);
+  const verdicts = known ?? analyseRun(settings, inputs, endS);
   const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
   const plateau = plateauOfRun(rows, settings);
   const books = booksOfRun({ settings, inputs, verdicts, endS, entries });

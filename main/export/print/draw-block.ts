@@ -18,44 +18,55 @@ const lineGapPt = 22;
 
 export function drawBlock(pdf: Pdf, block: Block): void {
   switch (block.kind) {
-    case 'heading': {
-      const size = block.level === 1 ? 15 : 12;
-      keepTogether(pdf, 90);
-      pdf.y += block.level === 1 ? 8 : 6;
-      setFont(pdf, 'bold', size);
-      write(pdf, block.text);
-      pdf.y += 4;
-      return;
-    }
+    case 'heading':
+      drawHeading(pdf, block.text, block.level);
+      break;
     case 'paragraph':
       setFont(pdf, 'regular', bodyPt);
       write(pdf, block.text);
       pdf.y += 6;
-      return;
+      break;
     case 'caution':
-      return drawCaution(pdf, block.text);
+      drawCaution(pdf, block.text);
+      break;
     case 'list':
-      return drawList(pdf, block.items, block.ordered);
+      drawList(pdf, block.items, block.ordered);
+      break;
     case 'table':
-      return drawTable(pdf, block);
+      drawTable(pdf, block);
+      break;
     case 'figure':
-      return drawFigure(pdf, block.drawing, block.caption);
+      drawFigure(pdf, block.drawing, block.caption);
+      break;
     case 'question':
-      keepTogether(pdf, 150);
-      pdf.y += 10;
-      setFont(pdf, 'bold', 11.5);
-      write(
-        pdf,
-        `${block.number}  ${block.title}  [${block.marks} ${block.marks === 1 ? 'mark' : 'marks'}]`,
-      );
-      pdf.y += 3;
-      return;
+      drawQuestion(pdf, block);
+      break;
     case 'answer-lines':
-      return drawAnswerLines(pdf, block.count);
+      drawAnswerLines(pdf, block.count);
+      break;
     case 'page-break':
       if (pdf.y > margins.top + 1) pdf.addPage();
-      return;
+      break;
   }
+}
+
+function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
+  keepTogether(pdf, 90);
+  pdf.y += level === 1 ? 8 : 6;
+  setFont(pdf, 'bold', level === 1 ? 15 : 12);
+  write(pdf, text);
+  pdf.y += 4;
+}
+
+function drawQuestion(
+  pdf: Pdf,
+  { number, title, marks }: Extract<Block, { kind: 'question' }>,
+): void {
+  keepTogether(pdf, 150);
+  pdf.y += 10;
+  setFont(pdf, 'bold', 11.5);
+  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`);
+  pdf.y += 3;
 }
 
 /** A bar at the left and bold words: seen in print without colour, too. */

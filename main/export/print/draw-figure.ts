@@ -9,7 +9,10 @@ export function drawFigure(pdf: Pdf, drawing: Drawing, caption: string): void {
   const [left, top] = [margins.left, pdf.y + 4];
   pdf.save();
   pdf.translate(left, top).scale(scale);
-  for (const shape of drawing.shapes) drawShape(pdf, shape);
+  for (const shape of drawing.shapes) {
+    if (shape.kind === 'text') drawText(pdf, shape);
+    else drawPath(pdf, shape);
+  }
   pdf.restore();
   pdf.y = top + height + 4;
   if (caption !== '') {
@@ -19,8 +22,7 @@ export function drawFigure(pdf: Pdf, drawing: Drawing, caption: string): void {
   pdf.y += 8;
 }
 
-function drawShape(pdf: Pdf, shape: Shape): void {
-  if (shape.kind === 'text') return drawText(pdf, shape);
+function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
   const [first, ...others] = shape.points;
   if (first === undefined) return;
   pdf.moveTo(...first);

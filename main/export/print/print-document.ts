@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
 import { drawBlock } from './draw-block.ts';
 import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
@@ -32,7 +33,11 @@ export async function printDocument(
   setFont(pdf, 'regular', 10.5, softInk);
   write(pdf, printed.subtitle);
   pdf.y += 8;
-  for (const block of printed.blocks) drawBlock(pdf, block);
+  for (const block of printed.blocks) {
+    drawBlock(pdf, block);
+    // A recording under way gets its turn.
+    await setImmediate();
+  }
   numberPages(pdf, printed.footer);
   pdf.end();
   return bytes;

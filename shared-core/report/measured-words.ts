@@ -1,0 +1,57 @@
+import type { Quantity } from '../bookkeeping/index.ts';
+import type { Interval } from '../uncertainty/index.ts';
+
+const space = '\u00a0';
+
+/** A number with a fixed count of decimals and a true minus. */
+export function numberWords(value: number, decimals: number): string {
+  const fixed = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(fixed) !== 0 ? `−${fixed}` : fixed;
+}
+
+/** Decimals that leave two significant figures in an expanded uncertainty (JCGM 100, 7.2.6). */
+export function decimalsFor(expanded: number): number {
+  if (!(expanded > 0)) return 2;
+  return Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(expanded))));
+}
+
+/**
+ * A measured value as it is reported: `y ± U`, U expanded with k = 2, both to the two significant figures of U.
+ *
+ * @param quantity value and standard uncertainty in the unit given
+ *
+ * Source: JCGM 100:2008, 7.2.3 and 7.2.6.
+ * @example
+ * measuredWords({ value: 78.4074, standardUncertainty: 0.109 }, '°C') // => "(78.41\u00a0±\u00a00.22)\u00a0°C"
+ * measuredWords({ value: 88.4, standardUncertainty: 3.26 }, '%') // => "(88.4\u00a0±\u00a06.5)\u00a0%"
+ */
+export function measuredWords({ value, standardUncertainty }: Quantity, unit: string): string {
+  const expanded = 2 * standardUncertainty;
+  const decimals = decimalsFor(expanded);
+  return (
+    `(${numberWords(value, decimals)}${space}±${space}${numberWords(expanded, decimals)})` +
+    `${space}${unit}`
+  );
+}
+
+/**
+ * An interval in words: `88.1–93.0 % vol`, with decimals that leave two significant figures in its width.
+ *
+ * @param interval low ≤ high in the unit given
+ *
+ * Source: as for {@link measuredWords}.
+ * @example
+ * intervalWords({ value: 90.1, low: 88.14, high: 93.02 }, '% vol') // => "88.1–93.0\u00a0% vol"
+ */
+export function intervalWords({ low, high }: Interval, unit: string): string {
+  const decimals = decimalsFor((high - low) / 2);
+  const [from, to] = [numberWords(low, decimals), numberWords(high, decimals)];
+  return from === to ? `${from}${space}${unit}` : `${from}–${to}${space}${unit}`;
+}
+
+/** Run time as a clock: `0:07:12`. */
+export function clockWords(timeS: number): string {
+  const whole = Math.max(0, Math.round(timeS));
+  const pad = (value: number) => String(value).padStart(2, '0');
+  return `${Math.floor(whole / 3600)}:${pad(Math.floor(whole / 60) % 60)}:${pad(whole % 60)}`;
+}

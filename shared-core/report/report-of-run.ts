@@ -1,0 +1,155 @@
+import { ethanolFigure, plateFigure, strengthFigure, temperatureFigure } from '../figures/index.ts';
+import type { Block } from './document.ts';
+import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import {
+  alarmsTable,
+  balanceTable,
+  cutsTable,
+  recoveryBudgetTable,
+  settingsTable,
+  stagesTable,
+} from './report-tables.ts';
+import type { RunStudy } from './study-run.ts';
+
+/** The part of the report that is about one run. */
+export function runBlocks(study: RunStudy): readonly Block[] {
+  return [
+    { kind: 'heading', level: 1, text: study.name },
+    ...results(study),
+    figure(
+      temperatureFigure(study, { stages: true, plateauBand: true }),
+      'Head temperature with the stages as called. Shaded: between the azeotrope and the least strength wanted, at the local air pressure.',
+    ),
+    settingsTable(study),
+    stagesTable(study),
+    ...present(alarmsTable(study)),
+    ...strengthBlocks(study),
+    ...bookBlocks(study),
+    ...plateBlocks(study),
+    ...doubts(study),
+  ];
+}
+
+function figure(drawing: Extract<Block, { kind: 'figure' }>['drawing'], caption: string): Block {
+  return { kind: 'figure', drawing, caption };
+}
+
+const present = (block: Block | null): readonly Block[] => (block === null ? [] : [block]);
+
+function results(study: RunStudy): readonly Block[] {
+  const { verdicts, plateau, product, books, plates, rehearsal } = study;
+  const stepped = plates?.plates.stepped;
+  const items = [
+    verdicts.verdict.because,
+    ...(plateau === null
+      ? ['The head never held for a minute within 1 K: there is no plateau to report.']
+      : [
+          `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
+        ]),
+    ...(product === null || books.balance === null
+      ? ['No cut was measured, so there is no recovery to report.']
+      : [
+          `All cuts together: ${product.volumeMl.toFixed(1)} mL at 20 °C of ${product.strengthAbv.toFixed(1)} % vol; ethanol recovered: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
+        ]),
+    ...(stepped?.value == null
+      ? []
+      : [
+          `Apparent stages at total reflux: ${stepped.value.toFixed(1)} (${(stepped.low ?? 0).toFixed(1)} to ${stepped.high === null ? 'no upper end' : stepped.high.toFixed(1)}).`,
+        ]),
+  ];
+  return [
+    ...(rehearsal
+      ? [
+          {
+            kind: 'caution',
+            text: 'A rehearsal with the simulated still. No liquid was distilled.',
+          } as const,
+        ]
+      : []),
+    { kind: 'list', ordered: false, items },
+  ];
+}
+
+function strengthBlocks(study: RunStudy): readonly Block[] {
+  const drawing = strengthFigure(study);
+  if (drawing === null) return [];
+  return [
+    figure(
+      drawing,
+      'Strength of the head vapour from temperature and pressure (means). Shaded: 95 % interval from probe, pressure and equilibrium data.',
+    ),
+  ];
+}
+
+function bookBlocks(study: RunStudy): readonly Block[] {
+  const { books, simple, product } = study;
+  const ethanol = ethanolFigure(books);
+  return [
+    ...present(cutsTable(study)),
+    ...(ethanol === null ? [] : [figure(ethanol, 'Where the ethanol went.')]),
+    ...present(balanceTable(study)),
+    ...present(recoveryBudgetTable(study)),
+    ...(books.ferment === null
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            text: `From sugar to product: at most ${measuredWords(books.ferment.theoreticalG, 'g')} of ethanol (Gay-Lussac). Fermentation ${measuredWords(books.ferment.fermentationPercent, '%')}, distillation ${measuredWords(books.ferment.distillationPercent, '%')}, overall ${measuredWords(books.ferment.overallPercent, '%')}.`,
+          } as const,
+        ]),
+    ...(simple === null || product === null
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            text: `Simple and fractional: without a column the same charge would have given the same moles of distillate at ${simple.strengthAbv.toFixed(1)} % vol (Rayleigh) instead of ${product.strengthAbv.toFixed(1)} % vol, and ${simple.recoveryPercent.toFixed(0)} % of the ethanol.`,
+          } as const,
+        ]),
+  ];
+}
+
+function plateBlocks({ plates }: RunStudy): readonly Block[] {
+  if (plates === null) return [];
+  const { stepped, steppedAtReflux, fenske, whyTheyDiffer } = plates.plates;
+  const stages = (count: typeof stepped) =>
+    count.value === null
+      ? 'none (azeotrope or pinch in the way)'
+      : `${count.value.toFixed(1)} (${(count.low ?? 0).toFixed(1)} to ${count.high === null ? 'no upper end' : count.high.toFixed(1)})`;
+  return [
+    {
+      kind: 'table',
+      caption: `Apparent equilibrium stages, the pot counted, ${plates.basis}`,
+      columns: [
+        { title: 'Method', align: 'start', width: 5 },
+        { title: 'Stages', align: 'end', width: 4 },
+      ],
+      rows: [
+        ['Stepping the equilibrium curve, total reflux', stages(stepped)],
+        ...(steppedAtReflux === null
+          ? []
+          : [['Stepping at the reflux ratio entered', stages(steppedAtReflux)]]),
+        ['Fenske, one mean relative volatility', fenske === null ? '–' : fenske.toFixed(1)],
+      ],
+    },
+    { kind: 'paragraph', text: whyTheyDiffer },
+    figure(
+      plateFigure(plates, true),
+      `Equilibrium at ${plates.pressureKPa.toFixed(1)} kPa (mole fractions; interval of the distillate ${intervalWords(plates.distillateMoleFraction, 'mol/mol')}) and steps at total reflux.`,
+    ),
+  ];
+}
+
+function doubts({ books, damagedRecords, verdicts }: RunStudy): readonly Block[] {
+  const items = [
+    ...books.assumptions,
+    ...verdicts.problems.map(({ problem }) => problem),
+    ...(damagedRecords === 0
+      ? []
+      : [`${damagedRecords} records of the log are damaged and were left out.`]),
+  ];
+  if (items.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Taken for granted, and left out' },
+    { kind: 'list', ordered: false, items },
+  ];
+}

@@ -1,0 +1,88 @@
+import { type Exercise, type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
+import { temperatureFigure } from '../figures/index.ts';
+import type { Block, PrintedDocument } from './document.ts';
+import { footerOf } from './report-of.ts';
+import type { RunStudy } from './study-run.ts';
+
+const levelWords: Readonly<Record<ExerciseLevel, string>> = {
+  school: 'School level',
+  undergraduate: 'Undergraduate level',
+};
+
+/**
+ * A worksheet about a run: the curve without the tool's judgement, the questions, room to write; no answers.
+ *
+ * @param study from `studyRun`; level: school or undergraduate
+ *
+ * Source: this project's layout; no standard.
+ * @example
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * worksheetOf(studyRun(run), 'school').title // => "Worksheet: Pear"
+ */
+export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocument {
+  const exercises = exercisesOf(study, level);
+  return {
+    title: `Worksheet: ${study.name}`,
+    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Group ______  Date ____________`,
+    footer: footerOf([study]),
+    blocks: [
+      {
+        kind: 'figure',
+        drawing: temperatureFigure(study, { stages: false, plateauBand: false }),
+        caption: 'Head temperature of the run, as recorded.',
+      },
+      ...exercises.flatMap((exercise, index): readonly Block[] => [
+        ...asked(exercise, index + 1),
+        ...drawn(exercise.figure),
+        { kind: 'answer-lines', count: exercise.answerLines },
+      ]),
+    ],
+  };
+}
+
+/**
+ * The marking sheet to a worksheet: the same questions with answers, limits of acceptance and the way to them.
+ *
+ * @param study from `studyRun`; level: school or undergraduate
+ *
+ * Source: this project's layout; no standard.
+ * @example
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * markingSheetOf(studyRun(run), 'school').title // => "Marking sheet: Pear"
+ */
+export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocument {
+  const exercises = exercisesOf(study, level);
+  return {
+    title: `Marking sheet: ${study.name}`,
+    subtitle: `${levelWords[level]} · ${total(exercises)} marks · for the teacher`,
+    footer: footerOf([study]),
+    blocks: [
+      {
+        kind: 'figure',
+        drawing: temperatureFigure(study, { stages: true, plateauBand: true }),
+        caption: 'The run with stages and plateau band.',
+      },
+      ...exercises.flatMap((exercise, index): readonly Block[] => [
+        ...asked(exercise, index + 1),
+        { kind: 'caution', text: `Answer: ${exercise.answer.words}` },
+        { kind: 'list', ordered: true, items: exercise.working },
+        ...drawn(exercise.solvedFigure),
+      ]),
+    ],
+  };
+}
+
+function asked({ title, marks, question, given }: Exercise, number: number): readonly Block[] {
+  return [
+    { kind: 'question', number, title, marks },
+    { kind: 'paragraph', text: question },
+    ...(given.length === 0 ? [] : [{ kind: 'list', ordered: false, items: given } as const]),
+  ];
+}
+
+function drawn(drawing: Exercise['figure']): readonly Block[] {
+  return drawing === null ? [] : [{ kind: 'figure', drawing, caption: '' }];
+}
+
+const total = (exercises: readonly Exercise[]) =>
+  exercises.reduce((sum, { marks }) => sum + marks, 0);
