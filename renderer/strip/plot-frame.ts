@@ -8,6 +8,9 @@ export interface PlotFrame {
   readonly bottom: number;
   readonly xOf: (timeS: number) => number;
   readonly yOf: (temperatureC: number) => number;
+  /** The same without stopping at the edges, for lines that are clipped and must keep their slope. */
+  readonly freeXOf: (timeS: number) => number;
+  readonly freeYOf: (temperatureC: number) => number;
 }
 
 export function usePlotFrame(): PlotFrame | null {
@@ -23,6 +26,8 @@ export function usePlotFrame(): PlotFrame | null {
     right,
     top: area.y,
     bottom,
+    freeXOf: (timeS) => Number(x(timeS)),
+    freeYOf: (temperatureC) => Number(y(temperatureC)),
     xOf: (timeS) => clamp(Number(x(timeS)), area.x - 1, right + 1),
     yOf: (temperatureC) => clamp(Number(y(temperatureC)), area.y - 1, bottom + 1),
   };

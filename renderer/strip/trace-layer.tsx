@@ -25,14 +25,14 @@ const tenth = (pixel: number) => Math.round(pixel * 10) / 10;
 
 export function tracePath(
   drawn: readonly DrawnPoint[],
-  { xOf, yOf }: Pick<PlotFrame, 'xOf' | 'yOf'>,
+  { freeXOf, freeYOf }: Pick<PlotFrame, 'freeXOf' | 'freeYOf'>,
 ): string {
   let path = '';
   let isDrawing = false;
   for (const { timeS, value } of drawn) {
     if (value === null) isDrawing = false;
     else {
-      path += `${isDrawing ? 'L' : 'M'}${tenth(xOf(timeS))} ${tenth(yOf(value))}`;
+      path += `${isDrawing ? 'L' : 'M'}${tenth(freeXOf(timeS))} ${tenth(freeYOf(value))}`;
       isDrawing = true;
     }
   }
