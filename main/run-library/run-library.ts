@@ -3,25 +3,23 @@ import type {
   LogHeader,
   RecordedChange,
   Result,
-  RunInput,
   RunPage,
   RunSummary,
   ServiceProblem,
 } from '#shared-core';
-import { fail, inputsOfRecord, succeed } from '#shared-core';
+import { fail, succeed } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
-import { type PendingRecord, segmentNumber } from '../recorder/index.ts';
+import { segmentNumber } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLabel, startLabels } from './labels.ts';
 import { readChanges } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
-import { createRunPager, type RunPager } from './run-pager.ts';
+import { createRunPages, type LiveView } from './run-pages.ts';
+import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import { createSummaryStore, type KnownRun } from './summary-store.ts';
 
-/** Inputs in a page: an hour at 5 Hz, well under a second to read. */
-export const pageInputs = 20_000;
 const trashFolder = 'trash';
 /** Summaries read at once when listing. */
 const listedTogether = 32;
@@ -29,13 +27,6 @@ const listedTogether = 32;
 export interface RunFolder {
   readonly runId: string;
   readonly folder: string;
-}
-
-/** A run that is being recorded: what its files do not tell. */
-export interface LiveView {
-  readonly known: KnownRun;
-  /** Records that may not be in the files yet. */
-  readonly unsaved: readonly PendingRecord[];
 }
 
 /** The folder in which every run has its own folder. */
@@ -76,16 +67,8 @@ export interface RunLibrarySetup {
 export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   const { files, clock, runsFolder } = setup;
   const summaries = createSummaryStore(setup);
-  let openPager: { readonly runId: string; readonly pager: RunPager } | null = null;
-  let lastTurn: Promise<unknown> = Promise.resolve();
   const folderOf = (runId: string) => path.join(runsFolder, runId);
-
-  /** Pages share one open reader, so requests take turns. */
-  function inTurn<T>(act: () => Promise<T>): Promise<T> {
-    const turn = lastTurn.then(act);
-    lastTurn = turn.catch(() => undefined);
-    return turn;
-  }
+  const pages = createRunPages(files, folderOf);
 
   async function runIds(): Promise<Result<readonly string[], FileProblem>> {
     const listed = await files.list(runsFolder);
@@ -100,6 +83,13 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
     const known = await summaries.get(runId);
     return known.ok ? known : fail(runProblem(runId, known.error));
+  }
+
+  async function knownRun(
+    runId: string,
+    live: LiveView | undefined,
+  ): Promise<Result<KnownRun, ServiceProblem>> {
+    return live === undefined ? summary(runId) : succeed(live.known);
   }
 
   async function list(
@@ -119,82 +109,6 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     return succeed(found);
   }
 
-  async function pagerAt(runId: string, fromIndex: number): Promise<RunPager> {
-    if (openPager?.runId === runId && openPager.pager.position() === fromIndex) {
-      return openPager.pager;
-    }
-    await closePager();
-    const pager = createRunPager(files, folderOf(runId));
-    openPager = { runId, pager };
-    while (pager.position() < fromIndex) {
-      const left = fromIndex - pager.position();
-      const skipped = await pager.next(Math.min(pageInputs, left));
-      if (skipped.length === 0) break;
-    }
-    return pager;
-  }
-
-  async function page(
-    runId: string,
-    fromIndex: number,
-    live?: LiveView,
-  ): Promise<Result<RunPage, ServiceProblem>> {
-    const known = live === undefined ? await summary(runId) : succeed(live.known);
-    if (!known.ok) return known;
-    const { header } = known.value;
-    if (header === null) {
-      const message = 'Its header is damaged or was written by a newer version of this program.';
-      return fail({ kind: 'run-unreadable', runId, message });
-    }
-    const pager = await pagerAt(runId, fromIndex);
-    const inputs = [...(await pager.next(pageInputs))];
-    const { problem } = pager.report();
-    if (problem !== null) return fail(runProblem(runId, problem));
-    const atEnd = inputs.length < pageInputs;
-    const nextIndex = atEnd ? null : pager.position();
-    if (atEnd) {
-      for (const record of live?.unsaved ?? []) {
-        if (record.stamp.seq > pager.lastSeq()) inputs.push(...inputsOfRecord(record));
-      }
-      // A run that is being recorded has grown by the next time.
-      await closePager();
-    }
-    const { summary: shown } = known.value;
-    return succeed({
-      summary: shown,
-      settings: header.settings,
-      inputs,
-      nextIndex,
-      endS: shown.durationS,
-    });
-  }
-
-  async function whole(
-    runId: string,
-    live?: LiveView,
-  ): Promise<Result<RunToExport, ServiceProblem>> {
-    const known = live === undefined ? await summary(runId) : succeed(live.known);
-    if (!known.ok) return known;
-    const inputs: RunInput[] = [];
-    let next = await page(runId, 0, live);
-    while (next.ok) {
-      for (const input of next.value.inputs) inputs.push(input);
-      const { nextIndex, summary: shown, settings, endS } = next.value;
-      if (nextIndex === null) {
-        const appVersion = known.value.header?.appVersion ?? '';
-        const modelVersion = known.value.header?.modelVersion ?? '';
-        return succeed({ summary: shown, settings, appVersion, modelVersion, inputs, endS });
-      }
-      next = await page(runId, nextIndex, live);
-    }
-    return next;
-  }
-
-  async function closePager(): Promise<void> {
-    await openPager?.pager.close();
-    openPager = null;
-  }
-
   async function recover(runId: string): Promise<Result<KnownRun, ServiceProblem>> {
     const listed = await files.list(folderOf(runId));
     if (!listed.ok) return fail(runProblem(runId, listed.error));
@@ -210,8 +124,14 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   return {
     list,
     summary,
-    page: (runId, fromIndex, live) => inTurn(() => page(runId, fromIndex, live)),
-    whole: (runId, live) => inTurn(() => whole(runId, live)),
+    async page(runId, fromIndex, live) {
+      const known = await knownRun(runId, live);
+      return known.ok ? pages.page(known.value, fromIndex, live) : known;
+    },
+    async whole(runId, live) {
+      const known = await knownRun(runId, live);
+      return known.ok ? pages.whole(known.value, live) : known;
+    },
     async changes(runId) {
       if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
       const { changes, problem } = await readChanges(files, folderOf(runId));
@@ -261,12 +181,6 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       await files.syncFolder(runsFolder);
       return succeed(undefined);
     },
-    close: () => inTurn(closePager),
+    close: pages.close,
   };
-}
-
-function runProblem(runId: string, problem: FileProblem): ServiceProblem {
-  if (problem.kind === 'missing') return { kind: 'run-not-found', runId };
-  if (problem.kind === 'failed') return { kind: 'run-unreadable', runId, message: problem.message };
-  return serviceProblemOf(problem);
 }

@@ -1,0 +1,111 @@
+import type { Result, RunInput, RunPage, ServiceProblem } from '#shared-core';
+import { fail, inputsOfRecord, succeed } from '#shared-core';
+import type { FileLayer } from '../file-layer/index.ts';
+import type { PendingRecord } from '../recorder/index.ts';
+import { createRunPager, type RunPager } from './run-pager.ts';
+import { runProblem } from './run-problem.ts';
+import type { RunToExport } from './run-to-export.ts';
+import type { KnownRun } from './summary-store.ts';
+
+/** Inputs in a page: an hour at 5 Hz, well under a second to read. */
+export const pageInputs = 20_000;
+
+/** A run that is being recorded: what its files do not tell. */
+export interface LiveView {
+  readonly known: KnownRun;
+  /** Records that may not be in the files yet. */
+  readonly unsaved: readonly PendingRecord[];
+}
+
+/** Reads runs in pages; going on where the last page ended costs no new reading. */
+export interface RunPages {
+  page(
+    known: KnownRun,
+    fromIndex: number,
+    live?: LiveView,
+  ): Promise<Result<RunPage, ServiceProblem>>;
+  /** A whole run in memory. */
+  whole(known: KnownRun, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
+  close(): Promise<void>;
+}
+
+export function createRunPages(files: FileLayer, folderOf: (runId: string) => string): RunPages {
+  let open: { readonly runId: string; readonly pager: RunPager } | null = null;
+  let lastTurn: Promise<unknown> = Promise.resolve();
+
+  /** All requests share one open reader, so they take turns. */
+  function inTurn<T>(act: () => Promise<T>): Promise<T> {
+    const turn = lastTurn.then(act);
+    lastTurn = turn.catch(() => undefined);
+    return turn;
+  }
+
+  async function close(): Promise<void> {
+    await open?.pager.close();
+    open = null;
+  }
+
+  async function pagerAt(runId: string, fromIndex: number): Promise<RunPager> {
+    if (open?.runId === runId && open.pager.position() === fromIndex) return open.pager;
+    await close();
+    const pager = createRunPager(files, folderOf(runId));
+    open = { runId, pager };
+    while (pager.position() < fromIndex) {
+      const left = fromIndex - pager.position();
+      const skipped = await pager.next(Math.min(pageInputs, left));
+      if (skipped.length === 0) break;
+    }
+    return pager;
+  }
+
+  async function page(
+    { summary, header }: KnownRun,
+    fromIndex: number,
+    live?: LiveView,
+  ): Promise<Result<RunPage, ServiceProblem>> {
+    const { runId } = summary;
+    if (header === null) {
+      const message = 'Its header is damaged or was written by a newer version of this program.';
+      return fail({ kind: 'run-unreadable', runId, message });
+    }
+    const pager = await pagerAt(runId, fromIndex);
+    const inputs = [...(await pager.next(pageInputs))];
+    const { problem } = pager.report();
+    if (problem !== null) return fail(runProblem(runId, problem));
+    const atEnd = inputs.length < pageInputs;
+    const nextIndex = atEnd ? null : pager.position();
+    if (atEnd) {
+      for (const record of live?.unsaved ?? []) {
+        if (record.stamp.seq > pager.lastSeq()) inputs.push(...inputsOfRecord(record));
+      }
+      // A run that is being recorded has grown by the next time.
+      await close();
+    }
+    const { settings } = header;
+    return succeed({ summary, settings, inputs, nextIndex, endS: summary.durationS });
+  }
+
+  async function whole(
+    known: KnownRun,
+    live?: LiveView,
+  ): Promise<Result<RunToExport, ServiceProblem>> {
+    const inputs: RunInput[] = [];
+    let next = await page(known, 0, live);
+    while (next.ok) {
+      for (const input of next.value.inputs) inputs.push(input);
+      const { nextIndex, summary, settings, endS } = next.value;
+      if (nextIndex === null) {
+        const { appVersion = '', modelVersion = '' } = known.header ?? {};
+        return succeed({ summary, settings, appVersion, modelVersion, inputs, endS });
+      }
+      next = await page(known, nextIndex, live);
+    }
+    return next;
+  }
+
+  return {
+    page: (known, fromIndex, live) => inTurn(() => page(known, fromIndex, live)),
+    whole: (known, live) => inTurn(() => whole(known, live)),
+    close: () => inTurn(close),
+  };
+}
