@@ -14,8 +14,7 @@ export async function readTextFile(path: string): Promise<Result<string, FilePro
   }
 }
 
-/** The same for bytes that are already there. */
-export function decodeText(bytes: Uint8Array): string {
+function decodeText(bytes: Uint8Array): string {
   const [first, second] = bytes;
   if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
   if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);

@@ -18,7 +18,7 @@ import { buildProgram } from '../support/build-program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 /** The full figure is measured with KILL_LOOPS=200. */
-const killLoops = Number(process.env.KILL_LOOPS ?? 8);
+const killLoops = Number(process.env.KILL_LOOPS ?? 4);
 
 let programFolder = '';
 let program = '';

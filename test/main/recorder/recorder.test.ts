@@ -1,0 +1,166 @@
+import { readdir } from 'node:fs/promises';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import {
+  createBacklog,
+  emptyReport,
+  type FileLayer,
+  nodeFileLayer,
+  readRunLog,
+  segmentFile,
+  segmentNumber,
+  startRecorder,
+} from '#main';
+import {
+  defaultRunSettings,
+  fail,
+  type LogBody,
+  type LogHeader,
+  type LogRecord,
+  succeed,
+} from '#shared-core';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const header: LogHeader = {
+  format: 'still-head-run-log',
+  version: 1,
+  runId: 'run',
+  startedAtIso: '2025-03-14T10:15:00.000Z',
+  settings: defaultRunSettings,
+  appVersion: '0.1.0',
+  modelVersion: '1',
+  timeScale: 1,
+  rehearsal: false,
+  source: null,
+  origin: 'recorded',
+};
+
+const reading = (timeS: number): LogBody => ({
+  kind: 'readings',
+  readings: [[timeS, 'head', 20]],
+});
+const note = (timeS: number): LogBody => ({
+  kind: 'mark',
+  timeS,
+  markId: 1,
+  mark: { type: 'note', text: 'seen' },
+});
+
+async function recordsIn(folder: string): Promise<readonly LogRecord[]> {
+  const found: LogRecord[] = [];
+  for await (const records of readRunLog(nodeFileLayer, folder, emptyReport()))
+    found.push(...records);
+  return found;
+}
+
+async function setUp(mostPending: number, faults: Partial<FileLayer> = {}) {
+  const { clock, scheduler, pass } = createManualTime();
+  const folder = await temporaryFolder();
+  const files = { ...nodeFileLayer, ...faults };
+  const backlog = createBacklog(mostPending);
+  const onStatus = () => undefined;
+  const started = await startRecorder({
+    files,
+    clock,
+    scheduler,
+    folder,
+    header,
+    onStatus,
+    backlog,
+  });
+  if (!started.ok) throw new Error(started.error.message);
+  return { recorder: started.value, folder, pass };
+}
+
+describe('startRecorder', () => {
+  test('has every record in the file before it answers, synced or not', async () => {
+    const { recorder, folder } = await setUp(100);
+    for (let second = 1; second <= 3; second += 1) recorder.append(reading(second), second, 'soon');
+    expect((await recordsIn(folder)).map(({ body }) => body.kind)).toEqual([
+      'header',
+      'readings',
+      'readings',
+      'readings',
+    ]);
+    expect(recorder.status().savedToS).toBe(0);
+    await recorder.close();
+    expect(recorder.status().savedToS).toBe(3);
+  });
+
+  test('syncs at once when asked to', async () => {
+    const { recorder } = await setUp(100);
+    recorder.append(note(1), 1, 'now');
+    await expect.poll(() => recorder.status().savedToS).toBe(1);
+    await recorder.close();
+  });
+
+  test('drops and counts readings, but never marks, when the disk takes nothing for too long', async () => {
+    let isFull = false;
+    const full = (target: string) =>
+      fail({ kind: 'full', path: target, message: 'ENOSPC' } as const);
+    const { recorder, folder, pass } = await setUp(5, {
+      createAppend(target) {
+        if (isFull) return full(target);
+        const file = nodeFileLayer.createAppend(target);
+        if (!file.ok) return file;
+        const write: typeof file.value.write = (bytes) =>
+          isFull ? full(target) : file.value.write(bytes);
+        return succeed({ ...file.value, write });
+      },
+    });
+    isFull = true;
+    for (let second = 1; second <= 8; second += 1) recorder.append(reading(second), second, 'soon');
+    recorder.append(note(9), 9, 'now');
+    isFull = false;
+    await pass(3);
+    await expect.poll(() => recorder.status().savedToS).toBe(9);
+    recorder.append(reading(10), 10, 'soon');
+    expect(await recorder.close()).toEqual({ ok: true, value: undefined });
+    const bodies = (await recordsIn(folder)).map(({ body }) => body);
+    expect(bodies.filter(({ kind }) => kind === 'readings')).toEqual(
+      [1, 2, 3, 4, 5, 10].map(reading),
+    );
+    expect(bodies.filter(({ kind }) => kind === 'dropped')).toEqual([
+      { kind: 'dropped', timeS: 9, readings: 3, fromS: 6, toS: 8 },
+    ]);
+    expect(bodies.filter(({ kind }) => kind === 'mark')).toEqual([note(9)]);
+  });
+
+  test('answers that not everything is saved when the disk fails to the end', async () => {
+    let isBroken = false;
+    const broken = { kind: 'failed', path: '', message: 'EIO' } as const;
+    const { recorder, folder } = await setUp(100, {
+      createAppend(target) {
+        const file = isBroken ? fail(broken) : nodeFileLayer.createAppend(target);
+        if (!file.ok) return file;
+        return succeed({
+          ...file.value,
+          sync: async () => (isBroken ? fail(broken) : file.value.sync()),
+        });
+      },
+    });
+    isBroken = true;
+    recorder.append(reading(1), 1, 'now');
+    expect(await recorder.close()).toEqual({ ok: false, error: broken });
+    expect(recorder.unsaved().map(({ body }) => body)).toEqual([reading(1)]);
+    expect(await readdir(folder)).toEqual(['run.jsonl']);
+  });
+});
+
+describe('segmentNumber', () => {
+  test('knows the log files of a run from all others', () => {
+    expect([1, 2, 10].map(segmentFile)).toEqual(['run.jsonl', 'run-2.jsonl', 'run-10.jsonl']);
+    const others = [
+      'run-1.jsonl',
+      'run-02.jsonl',
+      'run-.jsonl',
+      'labels.jsonl',
+      'run.jsonl.torn-at-5',
+    ];
+    expect(others.map(segmentNumber)).toEqual(others.map(() => undefined));
+    expect([1, 2, 10].map((number) => segmentNumber(path.basename(segmentFile(number))))).toEqual([
+      1, 2, 10,
+    ]);
+  });
+});
