@@ -1,0 +1,146 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { axeViolations, countAnnouncements, smallTargets, tabTo } from './support/check-screen.ts';
+import { type JourneyBench, openBench } from './support/journey-bench.ts';
+
+let bench: JourneyBench;
+const findings: Record<string, { violations: readonly string[]; small: readonly string[] }> = {};
+
+beforeAll(async () => {
+  bench = await openBench();
+});
+afterAll(() => bench?.tidy());
+
+/** The screen as it is now, in light and in dark. */
+async function look(page: Page, name: string): Promise<void> {
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme });
+    const violations = await axeViolations(page);
+    findings[`${name}, ${colorScheme}`] = { violations, small: await smallTargets(page) };
+  }
+}
+
+async function lookAtDialog(page: Page, name: string): Promise<void> {
+  await tabTo(page, new RegExp(`^${name}$`));
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  await look(page, name);
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+test('a whole run with the keyboard alone: no axe violation, no small target, few announcements', async () => {
+  const { page } = bench;
+  await page.getByRole('button', { name: 'Start the rehearsal' }).waitFor();
+  await look(page, 'prepare');
+  await lookAtDialog(page, 'Cautions');
+  await lookAtDialog(page, 'Display and sound');
+
+  await tabTo(page, /times faster/);
+  await page.keyboard.press('ArrowRight');
+  await tabTo(page, /^Start the rehearsal$/);
+  await page.keyboard.press('Enter');
+  await page.getByText('Warming up').first().waitFor();
+  const announcements = await countAnnouncements(page);
+  await look(page, 'watch');
+  await answerUntilHeatOff(page);
+  await markByKeys(page);
+  const clock = await page.getByText(/^Saved to/).textContent();
+  const said = await announcements();
+  await classroom(page);
+  await stopByKeyboard(page);
+  await lookBack(page);
+
+  const wrong = Object.entries(findings).filter(
+    ([, { violations, small }]) => violations.length + small.length > 0,
+  );
+  expect(wrong).toEqual([]);
+  expect({ said: said.length <= 60 * hoursOf(clock ?? ''), lines: said }).toMatchObject({
+    said: true,
+  });
+  expect(bench.complaints).toEqual([]);
+});
+
+async function answerUntilHeatOff(page: Page): Promise<void> {
+  const prompts = page.getByRole('region', { name: 'Prompts' });
+  const attention = prompts.getByRole('button', { name: 'I am at the still' });
+  const heatOff = prompts.getByRole('alert').filter({ hasText: 'change the receiver' });
+  await page.addLocatorHandler(attention, () => page.keyboard.press('a'));
+  await heatOff.waitFor({ timeout: 120_000 });
+  await look(page, 'watch with a prompt');
+  await tabTo(page, /^Acknowledge: .*change the receiver/);
+  await page.keyboard.press('Enter');
+  await heatOff.waitFor({ state: 'detached' });
+}
+
+async function markByKeys(page: Page): Promise<void> {
+  await page.keyboard.press('o');
+  await page.locator('button[aria-pressed=true]').filter({ hasText: 'off' }).waitFor();
+  await page.keyboard.press('r');
+  await page.getByRole('dialog').waitFor();
+  await look(page, 'receiver changed');
+  await page.keyboard.type('31');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('n');
+  await page.getByRole('dialog').waitFor();
+  await page.keyboard.type('The class guessed 40 mL.');
+  await tabTo(page, /^Keep note$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /Undo “The class/ }).waitFor();
+  await page.keyboard.press('u');
+  await page.getByRole('button', { name: /Undo “Receiver changed/ }).waitFor();
+}
+
+/** The smallest letter and the head's figures, as shares of the screen's height. */
+async function classroom(page: Page): Promise<void> {
+  await tabTo(page, /^Classroom view$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Leave' }).waitFor();
+  await look(page, 'classroom');
+  const shares = await page.evaluate(() => {
+    const share = (element: Element) =>
+      Number.parseFloat(getComputedStyle(element).fontSize) / window.innerHeight;
+    const letters = [...document.querySelectorAll('.classroom *')].filter(
+      (element) =>
+        element.closest('.unseen') === null &&
+        [...element.childNodes].some(
+          ({ nodeType, textContent }) => nodeType === 3 && textContent?.trim(),
+        ),
+    );
+    // Figures of this typeface are 0.7 em high.
+    const head = document.querySelector('.head-value');
+    return { least: Math.min(...letters.map(share)), head: head ? 0.7 * share(head) : 0 };
+  });
+  expect(shares.least).toBeGreaterThanOrEqual(0.043);
+  expect(shares.head).toBeGreaterThanOrEqual(0.15);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Leave' }).waitFor({ state: 'detached' });
+}
+
+async function stopByKeyboard(page: Page): Promise<void> {
+  await tabTo(page, /^Stop …$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  await look(page, 'stop');
+  await tabTo(page, /^Stop recording$/);
+  await page.keyboard.press('Enter');
+  await page.getByText(/This run ended/).waitFor();
+}
+
+async function lookBack(page: Page): Promise<void> {
+  await tabTo(page, /^Look back$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('list', { name: 'Runs, newest first' }).waitFor();
+  await look(page, 'library');
+  await tabTo(page, /^Replay /);
+  await page.keyboard.press('Enter');
+  await page.getByRole('region', { name: 'Replay' }).waitFor({ timeout: 60_000 });
+  await look(page, 'replay');
+}
+
+function hoursOf(saved: string): number {
+  const [hours = 0, minutes = 0, seconds = 0] = (/\d+:\d+:\d+/.exec(saved)?.[0] ?? '')
+    .split(':')
+    .map(Number);
+  return hours + minutes / 60 + seconds / 3600;
+}

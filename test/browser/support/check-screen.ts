@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+  'utf8',
+);
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** What axe-core finds wrong on the page as it is now: one line each. */
+export async function axeViolations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(`axe.run(document, { runOnly: ${JSON.stringify(rules)} }).then(
+    ({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html.slice(0, 120)),
+  )`);
+}
+
+/** Controls in sight that are lower or narrower than 44 CSS pixels, each by its words. */
+export function smallTargets(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const controls = document.querySelectorAll<HTMLElement>(
+      'button, a[href], summary, .choice, .check, input:not([type=radio]):not([type=checkbox]), textarea, select',
+    );
+    return [...controls].flatMap((control) => {
+      const { width, height } = control.getBoundingClientRect();
+      const isInSight = width > 0 && height > 0 && !control.classList.contains('skip');
+      const isLarge = width >= 43.5 && height >= 43.5;
+      if (!isInSight || isLarge || control.closest('p') !== null) return [];
+      return [`${control.textContent?.slice(0, 40)}: ${width.toFixed(0)} × ${height.toFixed(0)}`];
+    });
+  });
+}
+
+/** Presses Tab until a control with these words has the focus; fails after a hundred. */
+export async function tabTo(page: Page, words: RegExp): Promise<void> {
+  for (let press = 0; press < 100; press += 1) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate(() => {
+      const { activeElement } = document;
+      const label = activeElement?.getAttribute('aria-label');
+      return label ?? activeElement?.closest('label')?.textContent ?? activeElement?.textContent;
+    });
+    if (words.test((focused ?? '').trim())) return;
+  }
+  throw new Error(`Tab never reached ${words}.`);
+}
+
+/** Starts counting what a screen reader would say by itself: every change in a live region. */
+export async function countAnnouncements(page: Page): Promise<() => Promise<readonly string[]>> {
+  await page.evaluate(() => {
+    const said: string[] = [];
+    const last = new Map<Element, string>();
+    const look = () => {
+      for (const region of document.querySelectorAll('[role=status], [role=alert]')) {
+        const text = (region.textContent ?? '').trim();
+        if (text !== '' && last.get(region) !== text) said.push(text);
+        last.set(region, text);
+      }
+    };
+    look();
+    said.length = 0;
+    new MutationObserver(look).observe(document.body, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+    });
+    Object.assign(window, { said });
+  });
+  return () => page.evaluate('window.said');
+}
