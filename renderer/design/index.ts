@@ -2,5 +2,6 @@ export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
 export { NumberField } from './number-field.tsx';
+export { SelectField } from './select-field.tsx';
 export { type StageLook, stageLooks } from './stage-look.ts';
 export { Textures } from './textures.tsx';

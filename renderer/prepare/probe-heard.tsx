@@ -1,5 +1,6 @@
 import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { ProbeSpeech } from '../probe/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
@@ -14,12 +15,13 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   const { commands } = useWindowParts();
   const words = useWords();
   if (probe === null || probe.state === 'none') return null;
-  const { state, path, latest, lastLine, rejectedLines, advice, problem } = probe;
+  const { state, path, identity, latest, lastLine, rejectedLines, advice, problem } = probe;
   return (
     <div className="heard field-wide" data-state={state}>
       <p className="heard-state">
         {stateWords(state)}
         {path && <span className="soft"> · {path}</span>}
+        {identity && <span className="soft"> · {identity}</span>}
       </p>
       {latest.length > 0 && (
         <ul className="heard-readings">
@@ -40,6 +42,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
         </p>
       )}
       {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}
+      <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>
         Let go of this port
       </Button>

@@ -23,7 +23,11 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
   const [showsAll, setShowsAll] = useState(false);
   const shown = showsAll ? ports : ports.filter(({ likelyProbe }) => likelyProbe);
   const hidden = ports.length - shown.length;
-  const connect = (path: string) => void commands.connect({ kind: 'serial', path });
+  // A device that was understood before is spoken to in the same way.
+  const connect = (path: string) => {
+    const known = ports.find((port) => port.path === path)?.remembered;
+    void commands.connect({ kind: 'serial', ...known, path });
+  };
   return (
     <Section title="Probe" lead="In the still head, level with the side arm.">
       <div className="field field-wide">

@@ -1,0 +1,1 @@
+export { ProbeSpeech } from './probe-speech.tsx';

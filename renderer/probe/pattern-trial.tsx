@@ -1,0 +1,35 @@
+import { previewPattern } from '#shared-core';
+import { useWords } from '../words/use-words.ts';
+import type { SpeechDraft } from './speech-draft.ts';
+
+interface PatternTrialProps {
+  readonly draft: SpeechDraft;
+  readonly lines: readonly string[];
+}
+
+/** The pattern held against the last lines heard, while it is being written. */
+export function PatternTrial({ draft, lines }: PatternTrialProps) {
+  const words = useWords();
+  if (draft.pattern === '') {
+    return <p className="small soft">Copy a line and put {'{head}'} where its number stands.</p>;
+  }
+  const decimalComma = draft.decimal === 'comma';
+  const trial = previewPattern(draft.pattern, lines.slice(-3), { unit: draft.unit, decimalComma });
+  if (trial.problem !== null) return <p className="field-problem">{trial.problem}</p>;
+  if (trial.lines.length === 0)
+    return <p className="small soft">No line heard yet to try it on.</p>;
+  return (
+    <ul className="small">
+      {trial.lines.map(({ text, values, because }, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the same line may be heard twice
+        <li key={`${index} ${text}`}>
+          <code>{text}</code> →{' '}
+          {because ??
+            values
+              .map(({ channel, value, unit }) => `${channel} ${words.quantity(value, 2, unit)}`)
+              .join(', ')}
+        </li>
+      ))}
+    </ul>
+  );
+}
