@@ -50,33 +50,38 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   };
   const sentence = boilingSentence(moment, words);
   return (
-    <FigureFrame title={`Boiling at ${words.quantity(pressureKPa, 1, 'kPa')}`} sentence={sentence}>
-      <PlotPaper x={x} y={y} above={above} description={sentence}>
-        {(scale) => (
-          <>
-            <BoilingCurves diagram={diagram} scale={scale} />
-            <Azeotrope scale={scale} x={lowest.ethanolMoleFraction} y={lowest.temperatureC} />
-            {pot && (
-              <IntervalCross
-                scale={scale}
-                x={pot.ethanolMoleFraction}
-                y={pot.boilsAtC}
-                shape="pot"
-                name="pot"
-              />
-            )}
-            {vapour && headC && (
-              <IntervalCross
-                scale={scale}
-                x={vapour.ethanolMoleFraction}
-                y={headC}
-                shape="head"
-                name="head"
-              />
-            )}
-          </>
-        )}
-      </PlotPaper>
+    <FigureFrame
+      title={`Boiling at ${words.quantity(pressureKPa, 1, 'kPa')}`}
+      sentence={sentence}
+      drawing={
+        <PlotPaper x={x} y={y} above={above} description={sentence}>
+          {(scale) => (
+            <>
+              <BoilingCurves diagram={diagram} scale={scale} />
+              <Azeotrope scale={scale} x={lowest.ethanolMoleFraction} y={lowest.temperatureC} />
+              {pot && (
+                <IntervalCross
+                  scale={scale}
+                  x={pot.ethanolMoleFraction}
+                  y={pot.boilsAtC}
+                  shape="pot"
+                  name="pot"
+                />
+              )}
+              {vapour && headC && (
+                <IntervalCross
+                  scale={scale}
+                  x={vapour.ethanolMoleFraction}
+                  y={headC}
+                  shape="head"
+                  name="head"
+                />
+              )}
+            </>
+          )}
+        </PlotPaper>
+      }
+    >
       <NumbersTable
         title="Pot, head and azeotrope"
         rows={[
@@ -111,39 +116,33 @@ interface BoilingCurvesProps {
 function BoilingCurves({ diagram, scale }: BoilingCurvesProps) {
   const bubble = diagram.map((at) => [at.liquidMoleFraction, at.temperatureC] as const);
   const dew = diagram.map((at) => [at.vapourMoleFraction, at.temperatureC] as const);
+  const named = dew.find(([moleFraction]) => moleFraction > 0.5) ?? [0.5, 90];
   const both = `${scale.line(bubble)}${scale.line(dew.toReversed()).replace('M', 'L')}Z`;
   return (
     <g>
       <path d={both} fill="url(#texture-band)" />
       <path d={scale.line(bubble)} className="curve" />
       <path d={scale.line(dew)} className="curve" data-dashes="dew" />
-      <CurveName scale={scale} points={dew} share={0.34} name="vapour (dew curve)" side="above" />
-      <CurveName
-        scale={scale}
-        points={bubble}
-        share={0.46}
-        name="liquid (bubble curve)"
-        side="below"
-      />
+      <CurveName scale={scale} at={named} name="vapour (dew curve)" side="above" />
+      <CurveName scale={scale} at={named} name="liquid (bubble curve)" side="below" />
     </g>
   );
 }
 
 interface CurveNameProps {
   readonly scale: PlotScale;
-  readonly points: readonly (readonly [number, number])[];
-  readonly share: number;
+  readonly at: CurvePoint;
   readonly name: string;
   readonly side: 'above' | 'below';
 }
 
-function CurveName({ scale, points, share, name, side }: CurveNameProps) {
-  const [x, y] = points[Math.floor(share * points.length)] ?? [0, 0];
+/** Below, a name starts under the steep part of the curve, where neither pot nor head is in its way. */
+function CurveName({ scale, at: [x, y], name, side }: CurveNameProps) {
   const isAbove = side === 'above';
   return (
     <text
-      x={scale.xOf(x) + (isAbove ? 12 : -2)}
-      y={scale.yOf(y) + (isAbove ? -8 : 22)}
+      x={isAbove ? scale.xOf(x) + 12 : scale.left + 10}
+      y={isAbove ? scale.yOf(y) - 8 : scale.bottom - 14}
       textAnchor="start"
       className="plot-name"
     >
@@ -151,6 +150,8 @@ function CurveName({ scale, points, share, name, side }: CurveNameProps) {
     </text>
   );
 }
+
+type CurvePoint = readonly [moleFraction: number, temperatureC: number];
 
 function Azeotrope({ scale, x, y }: { scale: PlotScale; x: number; y: number }) {
   return (

@@ -17,7 +17,7 @@ export function boilingSentence(moment: StillMoment, words: Words): string {
     const over = bubblePoint({ ethanolMoleFraction: pot.ethanolMoleFraction.value, pressureKPa });
     const overAbv = strengthOfMoleFraction(over.vapourEthanolMoleFraction);
     const verb = pot.isBoiling ? 'boils' : 'would boil';
-    return `No vapour bathes the bulb now; ${potWords} ${verb} ${boilsWords}, and the vapour straight above it is about ${words.number(overAbv, 0)} % vol.`;
+    return `No vapour bathes the bulb fully; ${potWords} ${verb} ${boilsWords}, and the vapour straight above it is about ${words.number(overAbv, 0)} % vol.`;
   }
   const lift = `${capital(potWords)} boils ${boilsWords}; the vapour at the head condenses at ${words.quantity(headC.value, 1, '°C')} to ${words.range(vapour.strengthAbv, 0, '% vol')}: the column has lifted it that far.`;
   return isAtAzeotrope(moment)

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import {
   type EquilibriumCurve,
+  type Estimate,
   equilibriumCurve,
   type PlateDiagram,
   plateDiagram,
@@ -29,36 +30,45 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
   const roundedKPa = Math.round(pressureKPa * 10) / 10;
   const equilibrium = useMemo(() => equilibriumCurve(roundedKPa), [roundedKPa]);
   const choice = chosen === 'present' && reflux === null ? usualChoice : chosen;
-  const refluxRatio = choice === 'present' ? (reflux?.refluxRatio.value ?? 0) : triedRatios[choice];
+  const drawnReflux: Estimate =
+    choice === 'present' && reflux
+      ? reflux.refluxRatio
+      : exactly(triedRatios[choice === 'present' ? usualChoice : choice]);
   const diagram =
     vapour && pot
       ? plateDiagram({
           equilibrium,
           head: vapour.ethanolMoleFraction,
           pot: pot.ethanolMoleFraction,
-          refluxRatio,
+          refluxRatio: drawnReflux.value,
+          refluxRange: drawnReflux,
         })
       : null;
-  const sentence = diagram ? platesSentence(diagram, refluxRatio, words) : missingSentence(moment);
+  const sentence = diagram ? platesSentence(diagram, drawnReflux, words) : missingSentence(moment);
   const options = [
     ...(reflux ? [{ value: 'present' as const, label: 'As estimated' }] : []),
     ...(['1', '3', '10'] as const).map((value) => ({ value, label: value })),
     { value: 'total' as const, label: 'All back' },
   ];
   return (
-    <FigureFrame title="Plates between pot and head" sentence={sentence}>
-      <PlotPaper
-        x={moleAxis('ethanol in the liquid, mol %', words.number)}
-        y={moleAxis('ethanol in the vapour, mol %', words.number)}
-        description={sentence}
-      >
-        {(scale) => (
-          <>
-            <EquilibriumLines equilibrium={equilibrium} scale={scale} />
-            {diagram && <Steps diagram={diagram} moment={moment} scale={scale} />}
-          </>
-        )}
-      </PlotPaper>
+    <FigureFrame
+      title="Plates between pot and head"
+      sentence={sentence}
+      drawing={
+        <PlotPaper
+          x={moleAxis('ethanol in the liquid, mol %', words.number)}
+          y={moleAxis('ethanol in the vapour, mol %', words.number)}
+          description={sentence}
+        >
+          {(scale) => (
+            <>
+              <EquilibriumLines equilibrium={equilibrium} scale={scale} />
+              {diagram && <Steps diagram={diagram} moment={moment} scale={scale} />}
+            </>
+          )}
+        </PlotPaper>
+      }
+    >
       <ChoiceField
         name="Liquid going back per distillate"
         options={options}
@@ -80,8 +90,8 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
           ],
           [
             'Drawn for',
-            Number.isFinite(refluxRatio)
-              ? words.quantity(refluxRatio, 1, 'mol/mol')
+            Number.isFinite(drawnReflux.value)
+              ? words.range(drawnReflux, 1, 'mol/mol')
               : 'all going back',
           ],
           [
@@ -98,6 +108,10 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
       />
     </FigureFrame>
   );
+}
+
+function exactly(value: number): Estimate {
+  return { value, low: value, high: value };
 }
 
 function missingSentence({ vapour, pot }: StillMoment): string {

@@ -44,21 +44,26 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
   const leastMeanAbv =
     settings.stop.kind === 'purity-against-recovery' ? settings.stop.leastMeanStrengthAbv : null;
   return (
-    <FigureFrame title="Purity against recovery so far" sentence={sentence}>
-      <PlotPaper x={x} y={y} description={sentence}>
-        {(scale) => (
-          <>
-            {leastMeanAbv !== null && leastMeanAbv > lowAbv && (
-              <LeastMean
-                scale={scale}
-                abv={leastMeanAbv}
-                name={`stop at ${words.number(leastMeanAbv, 0)} % vol on average`}
-              />
-            )}
-            {now && <RecoveryCurve moment={moment} scale={scale} />}
-          </>
-        )}
-      </PlotPaper>
+    <FigureFrame
+      title="Purity against recovery so far"
+      sentence={sentence}
+      drawing={
+        <PlotPaper x={x} y={y} description={sentence}>
+          {(scale) => (
+            <>
+              {leastMeanAbv !== null && leastMeanAbv > lowAbv && (
+                <LeastMean
+                  scale={scale}
+                  abv={leastMeanAbv}
+                  name={`stop at ${words.number(leastMeanAbv, 0)} % vol on average`}
+                />
+              )}
+              {now && <RecoveryCurve moment={moment} scale={scale} />}
+            </>
+          )}
+        </PlotPaper>
+      }
+    >
       <NumbersTable
         title="Collected so far"
         rows={[

@@ -21,7 +21,6 @@ import { recoveryUpTo } from './recovery-up-to.ts';
 
 /** The vapour at the head as a point of the diagrams. */
 export interface HeadVapourPoint {
-  readonly kind: 'below-azeotrope' | 'ethanol-water' | 'above-water';
   readonly ethanolMoleFraction: Estimate;
   readonly strengthAbv: Estimate;
 }
@@ -55,7 +54,8 @@ export function stillMomentAt(view: RunView, timeS: number): StillMoment {
   const stage = stageAt(view, timeS);
   const readHeadC = valueAt(view.tracks.head?.series ?? null, timeS);
   const headC = headEstimate(view, isPresent, readHeadC);
-  const isBathed = stage !== 'warm-up' && stage !== 'cool-down';
+  const hasReceded = isPresent && snapshot.stage.condition === 'vapour-receded';
+  const isBathed = stage !== 'warm-up' && stage !== 'cool-down' && !hasReceded;
   const vapour = isBathed
     ? ((isPresent ? presentVapour(view) : null) ?? vapourFromReading(view, headC, pressureKPa))
     : null;
@@ -128,7 +128,6 @@ function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {
   const moleFraction = (massPercent: number) =>
     moleFractionFromMassFraction(Math.min(1, Math.max(0, massPercent / 100)));
   return {
-    kind: vapour.kind,
     strengthAbv: vapour.alcoholByVolume,
     ethanolMoleFraction: {
       value: moleFraction(value),
@@ -150,8 +149,9 @@ function vapourFromReading(
     temperatureUncertaintyK: settings.probe.standardUncertaintyK,
     pressureUncertaintyKPa: settings.pressure.standardUncertaintyKPa,
   });
+  // Colder than any ethanol–water vapour: the bulb is not bathed, whatever the stage.
+  if (vapour.kind === 'below-azeotrope') return null;
   return {
-    kind: vapour.kind,
     ethanolMoleFraction: vapour.ethanolMoleFraction,
     strengthAbv: vapour.alcoholByVolume,
   };

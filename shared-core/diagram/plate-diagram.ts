@@ -16,6 +16,8 @@ export interface PlateDiagramInput {
   readonly pot: Estimate;
   /** Liquid going back per distillate, 0 … 1e6 [mol/mol]; Infinity is total reflux. */
   readonly refluxRatio: number;
+  /** How far the reflux may be off; left out, it is taken as exact. */
+  readonly refluxRange?: Pick<Estimate, 'low' | 'high'>;
 }
 
 /** Theoretical stages between pot and head, the pot counted; an end is null where a pinch is in the way. */
@@ -44,7 +46,7 @@ const drawnSteps = 40;
 /**
  * Steps off the theoretical stages between pot and head for one reflux ratio: `y = y*(x)` and the operating
  * line `y = R/(R + 1) x + x_D/(R + 1)` in turn. The interval takes the least favourable ends together:
- * strongest head over weakest pot, and the reverse.
+ * strongest head over weakest pot with least reflux, and the reverse.
  *
  * @param input equilibrium curve, compositions [mol/mol] 0 … 1, reflux ratio [mol/mol] 0 … ∞
  * @returns lines and corners to draw, and the stages; null when the head is no richer than the pot
@@ -60,6 +62,7 @@ export function plateDiagram(input: PlateDiagramInput): PlateDiagram | null {
   const { equilibrium, head, pot } = input;
   if (!(head.value > pot.value + 1e-6)) return null;
   const refluxRatio = Math.min(totalReflux, input.refluxRatio);
+  const { low, high } = input.refluxRange ?? { low: refluxRatio, high: refluxRatio };
   const lineAt = (x: number) => (refluxRatio * x + head.value) / (refluxRatio + 1);
   const steps = stepPlates({
     equilibrium,
@@ -67,14 +70,14 @@ export function plateDiagram(input: PlateDiagramInput): PlateDiagram | null {
     potMoleFraction: pot.value,
     refluxRatio,
   });
-  const stagesBetween = (distillate: number, potLiquid: number) =>
+  const stagesBetween = (distillate: number, potLiquid: number, ratio: number) =>
     distillate <= potLiquid
       ? 0
       : stepPlates({
           equilibrium,
           distillateMoleFraction: distillate,
           potMoleFraction: potLiquid,
-          refluxRatio,
+          refluxRatio: ratio,
         }).stages;
   return {
     operatingLine: [
@@ -84,8 +87,8 @@ export function plateDiagram(input: PlateDiagramInput): PlateDiagram | null {
     staircase: corners(steps.liquids.slice(0, drawnSteps), head.value, lineAt),
     stages: {
       value: steps.stages,
-      low: stagesBetween(head.low, pot.high),
-      high: stagesBetween(head.high, pot.low),
+      low: stagesBetween(head.low, pot.high, Math.min(totalReflux, high)),
+      high: stagesBetween(head.high, pot.low, Math.min(totalReflux, low)),
     },
     minimumReflux: minimumRefluxRatio({
       equilibrium,

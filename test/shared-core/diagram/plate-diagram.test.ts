@@ -49,6 +49,18 @@ describe('plateDiagram', () => {
     expect(stages?.high).toBeGreaterThan(stages?.value ?? 0);
   });
 
+  test('doubt about the reflux alone widens the count too, more reflux needing fewer stages', () => {
+    const stages = plateDiagram({
+      equilibrium: constantVolatility,
+      head: exactly(0.8),
+      pot: exactly(0.1),
+      refluxRatio: 6,
+      refluxRange: { low: 4.5, high: 12 },
+    })?.stages;
+    expect(stages?.low).toBeLessThan(stages?.value ?? 0);
+    expect(stages?.high).toBeGreaterThan(stages?.value ?? 0);
+  });
+
   test('with less than the least reflux no number of stages will do', () => {
     const column = { distillateMoleFraction: 0.8, potMoleFraction: 0.1 };
     const least = minimumRefluxRatio({ equilibrium: constantVolatility, ...column }).refluxRatio;
@@ -74,7 +86,12 @@ describe('plateDiagram', () => {
     });
     expect(above?.stages.value).toBe(null);
     expect(
-      plateDiagram({ equilibrium, head: exactly(0.1), pot: exactly(0.1), refluxRatio: 10 }),
+      plateDiagram({
+        equilibrium,
+        head: exactly(0.1),
+        pot: exactly(0.1),
+        refluxRatio: 10,
+      }),
     ).toBe(null);
   });
 });
