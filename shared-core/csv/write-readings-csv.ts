@@ -14,13 +14,14 @@ const unitInTitle: Readonly<Record<ReadingUnit, string>> = {
 
 export interface RunTable {
   readonly inputs: readonly RunInput[];
-  readonly stages: readonly StageSpan[];
+  /** Null leaves the column out: a table of what was recorded, without what was made of it. */
+  readonly stages: readonly StageSpan[] | null;
   readonly endS: number;
 }
 
 /**
  * A run as CSV text in pieces of some hundred rows: `time_s`, a value and a quality column for each
- * channel, `stage`, `marks`. Readings of one moment share a row; a mark has a row of its own. Values
+ * channel, `stage` if known, `marks`. Readings of one moment share a row; a mark has a row of its own. Values
  * keep full precision and their order, so reading it back gives the monitor the same inputs.
  */
 export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator<string> {
@@ -30,13 +31,15 @@ export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator
     const [channel, unit] = splitKey(key);
     return [`${channel}_${unitInTitle[unit]}`, `${channel}_quality`];
   });
-  yield writeCsvRow(['time_s', ...titles, 'stage', 'marks'], dialect);
+  const stages = table.stages;
+  yield writeCsvRow(['time_s', ...titles, ...(stages === null ? [] : ['stage']), 'marks'], dialect);
 
-  const stageAt = createStageFinder(table.stages);
+  const stageAt = stages === null ? null : createStageFinder(stages);
   let piece = '';
   let pieceRows = 0;
   for (const { timeS, cells, mark } of rowsOf(table, columns)) {
-    piece += writeCsvRow([timeS, ...cells, stageAt(timeS), mark], dialect);
+    const stage = stageAt === null ? [] : [stageAt(timeS)];
+    piece += writeCsvRow([timeS, ...cells, ...stage, mark], dialect);
     pieceRows += 1;
     if (pieceRows < 500) continue;
     yield piece;

@@ -1,0 +1,89 @@
+import { createHash } from 'node:crypto';
+import type { RunStudy } from '#shared-core';
+import type { ZipEntry } from '../zip-stream.ts';
+import { dataPackage, type PackResource } from './data-package.ts';
+import { type PackFile, packFiles } from './pack-files.ts';
+import { runStems } from './pack-stem.ts';
+import { readMe } from './read-me.ts';
+
+/** How far the writing of a pack has come. */
+export interface PackProgress {
+  /** The file being written. */
+  readonly file: string;
+  readonly filesDone: number;
+  readonly filesTotal: number;
+}
+
+/**
+ * Every file of a pack in turn, the description last: it holds sizes and hashes of the others, and whoever finds it
+ * knows that the pack is whole.
+ */
+export async function* packEntries(
+  studies: readonly RunStudy[],
+  createdMs: number,
+  onProgress: (progress: PackProgress) => void,
+): AsyncGenerator<ZipEntry> {
+  const files = packFiles(studies, createdMs);
+  const filesTotal = files.length + 2;
+  const resources: PackResource[] = [];
+  for (const [filesDone, file] of files.entries()) {
+    onProgress({ file: file.path, filesDone, filesTotal });
+    yield file.table === undefined ? file : hashed(file, file.table, resources);
+  }
+  onProgress({ file: 'README.txt', filesDone: files.length, filesTotal });
+  yield {
+    path: 'README.txt',
+    content: [
+      readMe(
+        studies,
+        files.map(({ path }) => path),
+      ),
+    ],
+  };
+  onProgress({ file: 'datapackage.json', filesDone: files.length + 1, filesTotal });
+  const description = dataPackage({
+    name: packName(studies),
+    title: studies.map(({ name }) => name).join(', '),
+    description: 'Readings and results of fractional distillations in a teaching laboratory.',
+    version: studies[0]?.appVersion ?? '',
+    createdMs,
+    resources,
+  });
+  yield { path: 'datapackage.json', content: [`${JSON.stringify(description, null, 2)}\n`] };
+  onProgress({ file: 'datapackage.json', filesDone: filesTotal, filesTotal });
+}
+
+/** The pack's name: of its run, or of its first run and how many more. */
+export function packName(studies: readonly Pick<RunStudy, 'runId' | 'name'>[]): string {
+  const [first = 'runs'] = runStems(studies);
+  return studies.length <= 1 ? first : `${first}-and-${studies.length - 1}-more`;
+}
+
+/** The same file; once it has been read through, its size and hash are in the list. */
+function hashed(
+  file: PackFile,
+  { title, format, fields }: NonNullable<PackFile['table']>,
+  resources: PackResource[],
+): ZipEntry {
+  async function* content(): AsyncGenerator<Uint8Array> {
+    const encoder = new TextEncoder();
+    const hash = createHash('sha256');
+    let bytes = 0;
+    for await (const piece of file.content) {
+      const encoded = typeof piece === 'string' ? encoder.encode(piece) : piece;
+      hash.update(encoded);
+      bytes += encoded.length;
+      yield encoded;
+    }
+    resources.push({
+      name: file.path.replace(/\.csv$/, '').replaceAll('/', '.'),
+      path: file.path,
+      title,
+      format,
+      fields,
+      bytes,
+      sha256: hash.digest('hex'),
+    });
+  }
+  return { path: file.path, content: content() };
+}

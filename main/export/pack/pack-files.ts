@@ -1,0 +1,122 @@
+import {
+  type CsvFormat,
+  type Drawing,
+  drawingToSvg,
+  ethanolFigure,
+  exerciseLevels,
+  markingSheetOf,
+  overlayFigure,
+  plateFigure,
+  type RunStudy,
+  reportOf,
+  strengthFigure,
+  temperatureFigure,
+  worksheetOf,
+  writeReadingsCsv,
+} from '#shared-core';
+import { printDocument } from '../print/print-document.ts';
+import { renderPng } from '../print/render-png.ts';
+import { writeWorkbook } from '../workbook/write-workbook.ts';
+import type { ZipEntry } from '../zip-stream.ts';
+import { cutsTable, resultsTable } from './book-tables.ts';
+import { runStems } from './pack-stem.ts';
+import { packWorkbook } from './pack-workbook.ts';
+import { rawFields } from './raw-fields.ts';
+import { callsTable, processedTable, stagesTable } from './run-tables.ts';
+import { type Table, type TableField, tableCsv } from './table.ts';
+
+/** A file of a pack; CSV files say what is in them. */
+export interface PackFile extends ZipEntry {
+  readonly table?: {
+    readonly title: string;
+    readonly format: CsvFormat;
+    readonly fields: readonly TableField[];
+  };
+}
+
+const folders: Readonly<Record<CsvFormat, string>> = {
+  csv: 'data',
+  'csv-semicolon': 'data-semicolon',
+};
+const formats = ['csv', 'csv-semicolon'] as const satisfies readonly CsvFormat[];
+
+/** Every file of a pack but its description, in order of their names; contents are made when they are read. */
+export function packFiles(studies: readonly RunStudy[], createdMs: number): readonly PackFile[] {
+  const stems = runStems(studies);
+  const each = <T>(of: (study: RunStudy, stem: string) => readonly T[]) =>
+    studies.flatMap((study, index) => of(study, stems[index] ?? ''));
+  const files: PackFile[] = [
+    ...formats.flatMap((format) => [
+      ...each((study, stem) => [rawFile(study, stem, format)]),
+      ...each((study, stem) => [tableFile(processedTable(study, `processed/${stem}`), format)]),
+      ...[cutsTable(studies), resultsTable(studies), stagesTable(studies), callsTable(studies)].map(
+        (table) => tableFile(table, format),
+      ),
+    ]),
+    ...each((study, stem) => figureFiles(study, stem)),
+    ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
+    { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
+    ...each((study, stem) =>
+      exerciseLevels.flatMap((level) => [
+        printed(`worksheets/${stem}-${level}.pdf`, () => worksheetOf(study, level), createdMs),
+        printed(`marking/${stem}-${level}.pdf`, () => markingSheetOf(study, level), createdMs),
+      ]),
+    ),
+    {
+      path: 'workbook.xlsx',
+      content: writeWorkbook(packWorkbook(studies, createdMs)),
+      stored: true,
+    },
+  ];
+  return files.toSorted((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+function rawFile(study: RunStudy, stem: string, format: CsvFormat): PackFile {
+  const { inputs, endS, name } = study;
+  return {
+    path: `${folders[format]}/raw/${stem}.csv`,
+    content: writeReadingsCsv({ inputs, stages: null, endS }, format),
+    table: { title: `${name}: as recorded`, format, fields: rawFields(inputs) },
+  };
+}
+
+function tableFile(table: Table, format: CsvFormat): PackFile {
+  return {
+    path: `${folders[format]}/${table.name}.csv`,
+    content: tableCsv(table, format),
+    table: { title: table.title, format, fields: table.fields },
+  };
+}
+
+function figureFiles(study: RunStudy, stem: string): readonly PackFile[] {
+  const { plates, books } = study;
+  return [
+    ...drawn(
+      `figures/${stem}-1-temperature`,
+      temperatureFigure(study, { stages: true, plateauBand: true }),
+    ),
+    ...drawn(`figures/${stem}-2-strength`, strengthFigure(study)),
+    ...drawn(`figures/${stem}-3-ethanol`, ethanolFigure(books)),
+    ...drawn(`figures/${stem}-4-stages`, plates === null ? null : plateFigure(plates, true)),
+  ];
+}
+
+function drawn(path: string, drawing: Drawing | null): readonly PackFile[] {
+  if (drawing === null) return [];
+  return [
+    { path: `${path}.svg`, content: [drawingToSvg(drawing)] },
+    { path: `${path}.png`, content: lazily(() => renderPng(drawing)), stored: true },
+  ];
+}
+
+function printed(
+  path: string,
+  document: () => ReturnType<typeof worksheetOf>,
+  createdMs: number,
+): PackFile {
+  return { path, content: lazily(() => printDocument(document(), createdMs)) };
+}
+
+async function* lazily(make: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {
+  yield await make();
+}

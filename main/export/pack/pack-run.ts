@@ -1,0 +1,58 @@
+import { setImmediate } from 'node:timers/promises';
+import {
+  type BookEntries,
+  type Monitor,
+  type RunInput,
+  type RunSettings,
+  type RunStudy,
+  studyRun,
+} from '#shared-core';
+import type { RunToExport } from '../../run-library/index.ts';
+
+/** A run of a pack with what was measured after it. */
+export interface PackRun {
+  readonly run: RunToExport;
+  readonly entries?: BookEntries | undefined;
+}
+
+const inputsAtOnce = 2000;
+const noteLeftOut = 'left out of the export';
+
+/** Works a run through for a pack, giving way to a recording between readings. */
+export async function studyForPack(
+  { run, entries }: PackRun,
+  createMonitor: (settings: RunSettings) => Monitor,
+): Promise<RunStudy> {
+  const inputs = run.inputs.map(withoutNote);
+  const monitor = createMonitor(run.settings);
+  for (const [index, input] of inputs.entries()) {
+    monitor.push(input);
+    if (index % inputsAtOnce === 0) await setImmediate();
+  }
+  monitor.advanceTo(run.endS);
+  const { summary, settings, appVersion, modelVersion, endS } = run;
+  const { runId, name, startedAtIso, rehearsal, damagedRecords } = summary;
+  return studyRun(
+    {
+      runId,
+      name,
+      startedAtIso,
+      rehearsal,
+      damagedRecords,
+      settings,
+      appVersion,
+      modelVersion,
+      inputs,
+      endS,
+      entries,
+    },
+    monitor.verdicts(),
+  );
+}
+
+/** Free text may name people; it stays in the laboratory. That something was noted, and when, is kept. */
+function withoutNote(input: RunInput): RunInput {
+  return input.kind === 'mark' && input.mark.type === 'note'
+    ? { ...input, mark: { type: 'note', text: noteLeftOut } }
+    : input;
+}

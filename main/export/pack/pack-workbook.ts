@@ -1,0 +1,69 @@
+import type { RunStudy } from '#shared-core';
+import type { Sheet, Workbook } from '../workbook/workbook.ts';
+import { cutsTable, resultsTable } from './book-tables.ts';
+import { callsTable, processedTable, readingsTable, stagesTable } from './run-tables.ts';
+import { tableSheet } from './table.ts';
+
+/** The workbook of a pack: results first, then every run's curve with its chart, then the raw readings. */
+export function packWorkbook(studies: readonly RunStudy[], createdMs: number): Workbook {
+  const single = studies.length === 1;
+  const numbered = (name: string, index: number) => (single ? name : `${name} ${index + 1}`);
+  return {
+    title: studies.map(({ name }) => name).join(', '),
+    createdMs,
+    sheets: [
+      runsSheet(studies),
+      tableSheet(resultsTable(studies), 'Results'),
+      tableSheet(cutsTable(studies), 'Cuts'),
+      tableSheet(stagesTable(studies), 'Stages'),
+      tableSheet(callsTable(studies), 'Calls'),
+      ...studies.map((study, index) => processedSheet(study, numbered('Processed', index))),
+      ...studies.map((study, index) =>
+        tableSheet(readingsTable(study, 'readings'), numbered('Readings', index)),
+      ),
+    ],
+  };
+}
+
+/** Which run is which, with its date as a date. */
+function runsSheet(studies: readonly RunStudy[]): Sheet {
+  return {
+    name: 'Runs',
+    columns: [
+      { title: 'run', type: 'number', decimals: 0 },
+      { title: 'run_id', type: 'text' },
+      { title: 'name', type: 'text' },
+      { title: 'began_utc', type: 'date-time' },
+      { title: 'rehearsal', type: 'text' },
+      { title: 'verdict', type: 'text' },
+      { title: 'monitor_model', type: 'text' },
+      { title: 'equilibrium_model', type: 'text' },
+    ],
+    rows: studies.map((study, index) => {
+      const beganMs = Date.parse(study.startedAtIso);
+      return [
+        index + 1,
+        study.runId,
+        study.name,
+        Number.isFinite(beganMs) ? beganMs : null,
+        study.rehearsal ? 'yes' : 'no',
+        study.verdicts.verdict.because,
+        study.modelVersion,
+        study.equilibriumModel,
+      ];
+    }),
+  };
+}
+
+function processedSheet(study: RunStudy, name: string): Sheet {
+  const table = processedTable(study, 'processed');
+  const column = (of: string) => table.fields.findIndex((field) => field.name === of);
+  return tableSheet(table, name, {
+    title: study.name,
+    xTitle: 'Time / s',
+    yTitle: 'Head temperature / °C, strength / % vol',
+    xColumn: column('time_s'),
+    yColumns: [column('head_degC'), column('head_vapour_abv')],
+    yLow: null,
+  });
+}

@@ -1,0 +1,32 @@
+import type { RunStudy } from '#shared-core';
+
+/** What is what, for whoever opens the pack years later. */
+export function readMe(studies: readonly RunStudy[], fileNames: readonly string[]): string {
+  const runs = studies.map(
+    ({ runId, name, rehearsal }) =>
+      `  ${runId}  ${name}${rehearsal ? '  (rehearsal with the simulated still)' : ''}`,
+  );
+  return [
+    'Distillation runs, exported by Still Head Monitor',
+    '',
+    ...runs,
+    '',
+    'data/raw            readings and marks as recorded: comma, decimal point (RFC 4180)',
+    'data/processed      calibrated means with stage, pressure and vapour strength',
+    'data/*.csv          cuts, results, stages and calls of all runs, one row each',
+    'data-semicolon/     the same with semicolon and decimal comma',
+    'datapackage.json    Frictionless Data Package: columns, units, sizes and hashes of the CSV files',
+    'workbook.xlsx       the same tables for a spreadsheet, with charts',
+    'report.pdf          report; figures/ holds its pictures as SVG and PNG',
+    'worksheets/         questions about the runs, without answers',
+    'marking/            the same with worked answers: for the teacher',
+    '',
+    'A file in data/raw can be imported again and gives the same stages and calls.',
+    'No names of people are in these files; texts of notes were left out.',
+    'Units in datapackage.json are UCUM codes: Cel = °C, %{vol} = % vol at 20 °C.',
+    'Nobody drinks the distillate. This program is no safety device.',
+    '',
+    ...fileNames,
+    '',
+  ].join('\r\n');
+}

@@ -1,0 +1,47 @@
+import path from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import { fail, type Result, succeed } from '#shared-core';
+import type { AppendFile, FileLayer, FileProblem } from '../../file-layer/index.ts';
+import type { ZipEntry } from '../zip-stream.ts';
+
+/**
+ * Writes a file of any length so that under its name there is either the old one or the whole new one: written
+ * beside it, synced, renamed over it. What was begun and failed is removed.
+ */
+export async function replaceFileStream(
+  files: FileLayer,
+  target: string,
+  content: ZipEntry['content'],
+): Promise<Result<void, FileProblem>> {
+  const temporary = `${target}.part`;
+  const made = await files.makeFolder(path.dirname(target));
+  if (!made.ok) return made;
+  await files.remove(temporary);
+  const opened = files.createAppend(temporary);
+  if (!opened.ok) return opened;
+  const written = await writeAll(opened.value, temporary, content);
+  const synced = written.ok ? await opened.value.sync() : written;
+  await opened.value.close();
+  const renamed = synced.ok ? await files.rename(temporary, target) : synced;
+  if (!renamed.ok) await files.remove(temporary);
+  return renamed;
+}
+
+async function writeAll(
+  file: AppendFile,
+  temporary: string,
+  content: ZipEntry['content'],
+): Promise<Result<void, FileProblem>> {
+  const encoder = new TextEncoder();
+  for await (const piece of content) {
+    const bytes = typeof piece === 'string' ? encoder.encode(piece) : piece;
+    const written = file.write(bytes);
+    if (!written.ok) return written;
+    if (written.value !== bytes.length) {
+      const message = 'The disk took only part of the file.';
+      return fail({ kind: 'full', path: temporary, message });
+    }
+    await setImmediate();
+  }
+  return succeed(undefined);
+}

@@ -1,0 +1,40 @@
+/** What a column of a sheet holds. */
+export interface SheetColumn {
+  readonly title: string;
+  /** `date-time`: milliseconds since 1970, UTC. */
+  readonly type: 'number' | 'text' | 'date-time';
+  /** Decimals shown; the cell keeps the whole number. */
+  readonly decimals?: number;
+}
+
+export type SheetCell = number | string | null;
+
+/** A chart of one column against another, drawn by the spreadsheet itself from the cells. */
+export interface SheetChart {
+  readonly title: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  /** Columns counted from 0. */
+  readonly xColumn: number;
+  readonly yColumns: readonly number[];
+  /** Lower end of the vertical axis; the spreadsheet's choice when null. */
+  readonly yLow: number | null;
+}
+
+export interface Sheet {
+  /** At most 31 characters, none of []:*?/\ */
+  readonly name: string;
+  readonly columns: readonly SheetColumn[];
+  readonly rows: Iterable<readonly SheetCell[]>;
+  readonly chart?: SheetChart;
+}
+
+export interface Workbook {
+  readonly title: string;
+  /** Milliseconds since 1970. */
+  readonly createdMs: number;
+  readonly sheets: readonly Sheet[];
+}
+
+/** Rows that a sheet can hold (ECMA-376 leaves it open; every spreadsheet program stops here). */
+export const mostSheetRows = 1_048_576;
