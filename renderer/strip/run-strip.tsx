@@ -58,6 +58,7 @@ export function RunStrip(props: RunStripProps) {
   );
   const marks = useMemo(() => benchMarks(view.marks), [view.marks]);
   const lastHead = head ? pointAt(head, -1) : null;
+  const hasProbe = view.gaps.at(-1)?.toS !== null;
 
   return (
     <div className="strip">
@@ -87,7 +88,14 @@ export function RunStrip(props: RunStripProps) {
               size={size}
               range={range}
               height={height}
-              moment={{ view, drawn, marks, nowS, headC: lastHead?.value ?? null, extra: children }}
+              moment={{
+                view,
+                drawn,
+                marks,
+                nowS,
+                headC: hasProbe ? (lastHead?.value ?? null) : null,
+                extra: children,
+              }}
             />
           </StripTextContext>
         )}

@@ -22,7 +22,7 @@ export function HeadReadout({ head }: { readonly head: HeadView | null }) {
       <p className="head-name">Still head</p>
       <p className="head-value number">
         {words.number(head.temperatureC, 1)}
-        <span className="head-unit"> °C</span>
+        <span className="head-unit">°C</span>
       </p>
       <p className="head-note number">
         {isStale

@@ -1,0 +1,105 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { AlarmView, RequestName } from '#shared-core';
+import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
+import {
+  createBenchStore,
+  createPreferencesStore,
+  createRunViewStore,
+} from '../../../renderer/stores/index.ts';
+import { Prompts } from '../../../renderer/watch/prompts.tsx';
+import { createCommands } from '../../../renderer/window/commands.ts';
+import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+
+const alarm = (changes: Partial<AlarmView>): AlarmView => ({
+  alarm: 'plateau-departure',
+  state: 'unacknowledged',
+  priority: 'high',
+  raisedS: 3268,
+  act: 'Take the heat off and change the receiver.',
+  because: 'The head is at 83.2 °C.',
+  consequence: 'Water dilutes the product.',
+  wouldChangeIf: 'The head falls back.',
+  shelvedUntilS: null,
+  ...changes,
+});
+
+function show(alarms: readonly AlarmView[], mayCommand = true) {
+  const asked: [RequestName, unknown][] = [];
+  const service: WindowParts['service'] = {
+    connection: () => 'open',
+    onConnection: () => () => {},
+    on: () => () => {},
+    request: async (name, body) => {
+      asked.push([name, body]);
+      return { ok: false, error: { kind: 'disconnected' } };
+    },
+  };
+  const bench = createBenchStore();
+  bench.getState().dispatch({ type: 'connection', connection: 'open' });
+  bench.getState().dispatch({
+    type: 'app',
+    app: {
+      version: '1',
+      modelVersion: '1',
+      shell: 'loopback',
+      platform: 'linux',
+      runsFolder: '/runs',
+      mayCommand,
+    },
+  });
+  const parts: WindowParts = {
+    service,
+    bench,
+    live: createRunViewStore(),
+    preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
+    prepare: createPrepareStore(),
+    commands: createCommands(service, bench),
+    chime: { play: () => {} },
+  };
+  render(
+    <WindowPartsContext value={parts}>
+      <Prompts alarms={alarms} nowS={3300} isLive />
+    </WindowPartsContext>,
+  );
+  return asked;
+}
+
+afterEach(cleanup);
+
+describe('Prompts', () => {
+  test('only an urgent alarm that nobody acknowledged is announced as an alert', () => {
+    show([
+      alarm({}),
+      alarm({ alarm: 'over-limit', state: 'acknowledged', act: 'Take the heat off now.' }),
+      alarm({ alarm: 'surging', priority: 'medium', act: 'Ease the heat.' }),
+    ]);
+    expect(
+      screen.getAllByRole('alert').map((alert) => alert.querySelector('h2')?.textContent),
+    ).toEqual(['Take the heat off and change the receiver.']);
+  });
+
+  test('what waits stands first, the urgent before the softer, the answered last', () => {
+    show([
+      alarm({ alarm: 'over-limit', state: 'acknowledged', act: 'Answered.' }),
+      alarm({ alarm: 'surging', priority: 'medium', act: 'Softer.' }),
+      alarm({ act: 'Urgent.' }),
+    ]);
+    const acts = screen.getAllByRole('heading').map(({ textContent }) => textContent);
+    expect(acts).toEqual(['Urgent.', 'Softer.', 'Answered.']);
+  });
+
+  test('acknowledging makes a mark for that very alarm', () => {
+    const asked = show([alarm({})]);
+    fireEvent.click(screen.getByRole('button', { name: /^Acknowledge/ }));
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
+    ]);
+  });
+
+  test('a window that may only look has nothing to press', () => {
+    show([alarm({})], false);
+    expect(screen.queryAllByRole('button')).toEqual([]);
+  });
+});
