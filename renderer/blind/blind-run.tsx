@@ -28,11 +28,11 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
   const replay = useReplay(film);
   const [height, setHeight] = useState<'whole' | 'close-up'>('whole');
   const last = film.frames[film.frames.length - 1];
-  const answers = useMemo(
-    () => recordedAnswers(film.verdicts, last?.marks ?? []),
-    [film.verdicts, last],
-  );
   const course = useMemo(() => courseOfFilm(film), [film]);
+  const answers = useMemo(
+    () => recordedAnswers(film.verdicts, last?.marks ?? [], course.headAtC),
+    [film.verdicts, last, course],
+  );
   const guesses = guessesOf(state);
   const band = last?.snapshot?.plateau ?? null;
   const { isRevealed } = state;

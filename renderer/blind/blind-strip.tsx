@@ -3,7 +3,7 @@ import { indexAtTime, type PlateauBand, reduceToWidth, type Series } from '#shar
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
-import { type Guess, guessNames } from './blind-state.ts';
+import { type Guess, groupLetters, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
 
 interface BlindStripProps {
@@ -77,8 +77,8 @@ function Flags({ scale, guesses }: { scale: PlotScale; guesses: readonly Guess[]
       {guesses.map(({ group, kind, timeS }) => {
         const x = xOf(timeS);
         const isHeatOff = kind === 'heat-off';
-        // Flags of one kind hang at the same height, so that near ones can be told apart by it.
-        const y = top + (isHeatOff ? 34 : 4) + 2 * (group.charCodeAt(0) - 65);
+        // Groups hang at different heights, so that flags close together can still be read.
+        const y = top + 4 + 26 * (groupLetters.indexOf(group) % 4);
         const isNearEdge = x > scale.right - 44;
         return (
           <g key={`${group}-${kind}`} className="flag" data-kind={kind}>

@@ -11,6 +11,7 @@ import type { RunCourse } from './score-guess.ts';
 
 /** Readings this near to a time speak for it [s]. */
 const reachS = 10;
+const unbathedK = 0.5;
 
 /** A recorded run as a course to score guesses on. */
 export function courseOfFilm(film: Film): RunCourse {
@@ -31,7 +32,9 @@ export function courseOfFilm(film: Film): RunCourse {
     strengthAtAbv: (timeS) => {
       if (arrivedS === null || timeS < arrivedS || timeS > coolingS) return null;
       const headC = headAtC(timeS);
-      if (headC === null || headC < -50 || headC > 150) return null;
+      if (headC === null || headC > 150) return null;
+      // Clearly colder than the azeotrope, the bulb is not bathed in ethanol–water vapour.
+      if (headC < table.azeotropeTemperatureC - unbathedK) return null;
       return strengthOfMoleFraction(table.ethanolMoleFractionAt(headC));
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),

@@ -42,7 +42,9 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
     [runs, isAbove, toS],
   );
   const x = timeAxis(beforeS, toS, 'time from vapour arrival', words.axisTime);
-  const [low, high] = isAbove ? [-4, 22] : [74, 100];
+  const low = isAbove ? -4 : 74;
+  const high = highest(traces, low + 8);
+  const scaled = traces.map((points) => points.map((point) => within(point, low)));
   const y: Axis = {
     low,
     high,
@@ -71,7 +73,7 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
               <Trace
                 key={film.identity.runId}
                 look={look}
-                points={traces[index] ?? []}
+                points={scaled[index] ?? []}
                 heatOffS={facts.heatOffCalledS}
                 scale={scale}
               />
@@ -81,6 +83,17 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
       </PlotPaper>
     </div>
   );
+}
+
+/** Somewhat above all that is drawn, in whole steps of 2 K. */
+function highest(traces: readonly (readonly AlignedPoint[])[], least: number): number {
+  const top = traces.flat().reduce((most, [, value]) => Math.max(most, value ?? most), least);
+  return 2 * Math.ceil((top + 1) / 2);
+}
+
+/** Below the paper nothing is drawn: a cold head is no part of the comparison. */
+function within([timeS, value]: AlignedPoint, low: number): AlignedPoint {
+  return [timeS, value === null || value < low ? null : value];
 }
 
 interface TraceProps {
@@ -117,6 +130,15 @@ function Trace({ look, points, heatOffS, scale }: TraceProps) {
           {look.sign}
         </text>
       ))}
+      {signs[0] && (
+        <text
+          x={scale.xOf(signs[0][0]) + 12}
+          y={scale.yOf(signs[0][1] ?? 0) - 10}
+          className="plot-name"
+        >
+          {look.letter}
+        </text>
+      )}
       {heatOffS !== null && (
         <g>
           <path
