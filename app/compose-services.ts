@@ -1,16 +1,30 @@
-import { createProbeHub, createSession, type Session, systemClock } from '#main';
+import {
+  createIsolatedProbeHub,
+  createSession,
+  type ProbeWorker,
+  type Session,
+  systemClock,
+  systemScheduler,
+} from '#main';
 import { createMonitor, modelVersion } from '#shared-core';
 
 export interface Composition {
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   readonly runsFolder: string;
+  /** Starts the process that reads serial ports, in the way of this shell. */
+  readonly startWorker: () => ProbeWorker;
 }
 
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
-export function composeServices({ shell, version, runsFolder }: Composition): Promise<Session> {
+export function composeServices(composition: Composition): Promise<Session> {
+  const { shell, version, runsFolder, startWorker } = composition;
   return createSession({
-    probeHub: createProbeHub({ clock: systemClock }),
+    probeHub: createIsolatedProbeHub({
+      clock: systemClock,
+      scheduler: systemScheduler,
+      startWorker,
+    }),
     clock: systemClock,
     createMonitor,
     runsFolder,

@@ -11,6 +11,7 @@ import {
   powerSaveBlocker,
   protocol,
   shell,
+  utilityProcess,
 } from 'electron';
 import { composeServices } from '../compose-services.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
@@ -25,6 +26,7 @@ import { setupPermissions } from './setup-permissions.ts';
 import { setupQuit } from './setup-quit.ts';
 import { setupReload } from './setup-reload.ts';
 import { setupSleep } from './setup-sleep.ts';
+import { utilityProbeWorker } from './utility-probe-worker.ts';
 import { windowOptions } from './window-options.ts';
 
 const buildFolder = import.meta.dirname;
@@ -43,6 +45,7 @@ async function openApp(): Promise<void> {
   const session = await composeServices({
     shell: 'electron',
     version: app.getVersion(),
+    startWorker: () => utilityProbeWorker(utilityProcess.fork(path.join(buildFolder, 'probe.mjs'))),
     runsFolder: runsFolderFrom(process.argv, app.getPath('documents')),
   });
 

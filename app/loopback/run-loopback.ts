@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
+import { forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { composeServices } from '../compose-services.ts';
 import { openBrowser } from './open-browser.ts';
@@ -17,7 +18,11 @@ export interface LoopbackRun {
 
 /** Runs the loopback shell until it is told to stop. True when it could start. */
 export async function runLoopback(run: LoopbackRun): Promise<boolean> {
-  const session = await composeServices({ ...run, shell: 'loopback' });
+  const session = await composeServices({
+    ...run,
+    shell: 'loopback',
+    startWorker: () => forkProbeWorker(),
+  });
   const started = await startLoopback({
     services: session,
     windowFolder: run.windowFolder,

@@ -1,6 +1,12 @@
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { build, type InlineConfig } from 'vite';
+import { z } from 'zod';
 import type { BuildTarget } from './build-if-stale.ts';
+
+const { dependencies } = z
+  .object({ dependencies: z.record(z.string(), z.string()) })
+  .parse(JSON.parse(readFileSync(path.join(import.meta.dirname, '../../package.json'), 'utf8')));
 
 export const projectRoot = path.join(import.meta.dirname, '..', '..');
 export const windowFolder = path.join(projectRoot, '.build', 'renderer');
@@ -22,39 +28,42 @@ export const windowTarget: BuildTarget = {
   },
 };
 
-/** The desktop shell: the main process and the preload script of its window. */
+/** The desktop shell: main process, the preload script of its window, the process that reads ports. */
 export const electronTarget: BuildTarget = {
   name: 'the desktop shell',
   outputFolder: electronFolder,
   inputs: [...common, 'app', 'main', 'shared-core'],
   async build() {
-    await build(electronBuild('main.ts', 'es', 'main.mjs', /^(electron|serialport|@lydell\/|@serialport\/)/));
-    await build(electronBuild('preload.ts', 'cjs', 'preload.cjs', 'electron'));
+    await build(electronBuild('app/electron/main.ts', 'es', 'main.mjs'));
+    await build(electronBuild('app/electron/preload.ts', 'cjs', 'preload.cjs'));
+    await build(electronBuild('main/probe/worker/entry.ts', 'es', 'probe.mjs'));
   },
 };
 
 /** One file in, one file out: a sandboxed preload script can load nothing but itself. */
-function electronBuild(
-  entry: string,
-  format: 'es' | 'cjs',
-  fileName: string,
-  external: string | RegExp,
-): InlineConfig {
+function electronBuild(entry: string, format: 'es' | 'cjs', fileName: string): InlineConfig {
   return {
     configFile: false,
     root: projectRoot,
     logLevel: 'warn',
     ssr: { noExternal: true, external: ['electron'] },
     build: {
-      ssr: path.join(projectRoot, 'app', 'electron', entry),
+      ssr: path.join(projectRoot, entry),
       outDir: electronFolder,
       emptyOutDir: false,
       target: 'node22',
       minify: false,
       rolldownOptions: {
-        external,
+        external: isLeftOutside,
         output: { format, entryFileNames: fileName, codeSplitting: false },
       },
     },
   };
+}
+
+/** A packaged program carries Electron and its `dependencies` (those with native code) as files of their own. */
+function isLeftOutside(imported: string): boolean {
+  return ['electron', ...Object.keys(dependencies)].some(
+    (name) => imported === name || imported.startsWith(`${name}/`),
+  );
 }
