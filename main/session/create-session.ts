@@ -3,7 +3,6 @@ import process from 'node:process';
 import {
   type EventBody,
   type EventName,
-  type ExportedFile,
   fail,
   type Monitor,
   type RecordingStatus,
@@ -15,7 +14,7 @@ import {
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import type { ProbeHub } from '../probe/index.ts';
-import { createRunLibrary, lockFolder, type RunToExport } from '../run-library/index.ts';
+import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { createEventHub } from './event-hub.ts';
 import { createRecording } from './recording.ts';
@@ -36,8 +35,6 @@ export interface SessionSetup {
   readonly scheduler?: Scheduler;
   /** Seconds since the computer was started, sleep included. */
   readonly uptimeS?: () => number;
-  /** Makes the export pack; without it that format is refused in words. */
-  readonly exportPack?: (run: RunToExport) => Promise<Result<ExportedFile, ServiceProblem>>;
 }
 
 /** Everything behind the contract, whatever shell carries it. */

@@ -1,6 +1,6 @@
 import { type ExportedFile, fail, type Result, type ServiceProblem, succeed } from '#shared-core';
-import { exportRunAsCsv } from '../export/index.ts';
-import { type ImportSetup, importRun, type RunToExport } from '../run-library/index.ts';
+import { exportRunAsCsv, packZip } from '../export/index.ts';
+import { type ImportSetup, importRun } from '../run-library/index.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
@@ -8,12 +8,11 @@ type RunRequest = Extract<keyof RequestHandlers, `run/${string}` | `runs/${strin
 
 export interface RunHandlersSetup extends ImportSetup {
   readonly recording: Recording;
-  readonly exportPack?: (run: RunToExport) => Promise<Result<ExportedFile, ServiceProblem>>;
 }
 
 /** Handlers of everything about runs: recording one, and the library of the others. */
 export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers, RunRequest> {
-  const { library, recording, exportPack } = setup;
+  const { library, recording, clock, createMonitor } = setup;
   const isRunning = (runId: string) => recording.current()?.runId === runId;
 
   return {
@@ -52,10 +51,9 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
     async 'runs/export'({ runId, format }): Promise<Result<ExportedFile, ServiceProblem>> {
       const read = await library.whole(runId, recording.liveView(runId));
       if (!read.ok) return read;
-      if (format !== 'pack')
-        return succeed(await exportRunAsCsv(read.value, format, setup.createMonitor));
-      if (exportPack !== undefined) return exportPack(read.value);
-      return fail({ kind: 'request-invalid', message: 'The export pack is not available here.' });
+      const run = read.value;
+      if (format !== 'pack') return succeed(await exportRunAsCsv(run, format, createMonitor));
+      return succeed(await packZip({ runs: [{ run }], createMonitor, createdMs: clock.wallMs() }));
     },
   };
 }

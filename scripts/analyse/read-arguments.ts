@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import {
+  type BookEntries,
+  bookEntriesSchema,
   defaultRunSettings,
   fail,
   type Result,
@@ -10,17 +12,22 @@ import {
   succeed,
 } from '#shared-core';
 
-export const usage = `Usage: npm run --silent analyse -- FILE.csv [options]
+export const usage = `Usage: npm run --silent analyse -- FILE.csv … [options]
   FILE.csv may also be the folder of a recorded run, which knows its own settings.
+  Several files are compared; one JSON object then holds them as "runs".
   --pressure-kpa 98.6        air pressure at the still
   --charge-ml 350            volume in the pot
   --charge-abv 9             its strength, % vol
   --least-strength-abv 80    least strength of the main fraction, % vol
   --settings FILE.json       a whole set of run settings; the options above win over it
-  --out DIR                  also write analysis.json and readings with their stages there`;
+  --books FILE.json          what was measured after the run: cuts, residue, sugar (see DEVELOPERS.md)
+  --out DIR                  also write analysis.json and the export pack there`;
 
 export interface AnalyseArguments {
-  readonly file: string;
+  /** At least one. */
+  readonly files: readonly string[];
+  /** What was measured after a single run. */
+  readonly books: BookEntries | null;
   readonly outFolder: string | null;
   /** Null when no option was given, so that a recorded run keeps its own settings. */
   readonly settings: RunSettings | null;
@@ -38,11 +45,18 @@ export function readArguments(args: readonly string[]): Result<AnalyseArguments,
   const parsed = parse(args);
   if (!parsed.ok) return parsed;
   const { values, positionals } = parsed.value;
-  const [file, ...others] = positionals;
-  if (file === undefined) return fail(`Say which file to analyse.\n${usage}`);
-  if (others.length > 0) return fail(`Give one file at a time, not also "${others[0]}".`);
-  const base = values.settings === undefined ? null : readSettings(values.settings);
+  if (positionals.length === 0) return fail(`Say which file to analyse.\n${usage}`);
+  if (positionals.length > 1 && values.books !== undefined) {
+    return fail('--books belongs to one run; give one file with it.');
+  }
+  const base =
+    values.settings === undefined
+      ? null
+      : readJson(values.settings, runSettingsSchema, 'run settings');
   if (base?.ok === false) return base;
+  const books =
+    values.books === undefined ? null : readJson(values.books, bookEntriesSchema, 'book entries');
+  if (books?.ok === false) return books;
 
   const numbers: Partial<Record<keyof typeof numberOptions, number>> = {};
   for (const option of Object.keys(numberOptions) as (keyof typeof numberOptions)[]) {
@@ -54,20 +68,25 @@ export function readArguments(args: readonly string[]): Result<AnalyseArguments,
     }
     numbers[option] = value;
   }
-  const outFolder = values.out ?? null;
+  const common = {
+    files: positionals,
+    outFolder: values.out ?? null,
+    books: books?.value ?? null,
+  };
   if (base === null && Object.keys(numbers).length === 0) {
-    return succeed({ file, outFolder, settings: null });
+    return succeed({ ...common, settings: null });
   }
   const settings = runSettingsSchema.safeParse(merge(base?.value ?? defaultRunSettings, numbers));
   if (!settings.success)
     return fail(`The settings can't be used:\n${z.prettifyError(settings.error)}`);
-  return succeed({ file, outFolder, settings: settings.data });
+  return succeed({ ...common, settings: settings.data });
 }
 
 function parse(args: readonly string[]) {
   const options = {
     ...numberOptions,
     settings: { type: 'string' },
+    books: { type: 'string' },
     out: { type: 'string' },
   } as const;
   try {
@@ -77,11 +96,11 @@ function parse(args: readonly string[]) {
   }
 }
 
-function readSettings(file: string): Result<RunSettings, string> {
+function readJson<T>(file: string, schema: z.ZodType<T>, what: string): Result<T, string> {
   try {
-    const parsed = runSettingsSchema.safeParse(JSON.parse(readFileSync(file, 'utf8')));
+    const parsed = schema.safeParse(JSON.parse(readFileSync(file, 'utf8')));
     if (parsed.success) return succeed(parsed.data);
-    return fail(`"${file}" holds no run settings:\n${z.prettifyError(parsed.error)}`);
+    return fail(`"${file}" holds no ${what}:\n${z.prettifyError(parsed.error)}`);
   } catch (error) {
     return fail(`"${file}" can't be read: ${error instanceof Error ? error.message : error}`);
   }

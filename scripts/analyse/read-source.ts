@@ -1,6 +1,12 @@
 import { statSync } from 'node:fs';
 import path from 'node:path';
-import { createRunLibrary, nodeFileLayer, readTextFile, systemClock } from '#main';
+import {
+  createRunLibrary,
+  nodeFileLayer,
+  type RunToExport,
+  readTextFile,
+  systemClock,
+} from '#main';
 import {
   explainCsvProblem,
   fail,
@@ -19,6 +25,8 @@ export interface AnalyseSource {
   readonly endS: number;
   /** Those of a recorded run; null for a CSV file, which has none. */
   readonly settings: RunSettings | null;
+  /** The run as recorded; null for a CSV file. */
+  readonly recorded: RunToExport | null;
   /** What of the source could not be used. */
   readonly problems: readonly RunProblem[];
 }
@@ -41,7 +49,13 @@ export async function readSource(file: string): Promise<Result<AnalyseSource, st
   const read = readReadingsCsv(text.value);
   if (!read.ok) return fail(`"${file}" can't be analysed. ${explainCsvProblem(read.error)}`);
   const { inputs, endS } = read.value;
-  return succeed({ inputs, endS, settings: null, problems: rowProblems(read.value) });
+  return succeed({
+    inputs,
+    endS,
+    settings: null,
+    recorded: null,
+    problems: rowProblems(read.value),
+  });
 }
 
 async function readRunFolder(folder: string): Promise<Result<AnalyseSource, string>> {
@@ -67,7 +81,7 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
             toS: endS,
           },
         ];
-  return succeed({ inputs, endS, settings, problems });
+  return succeed({ inputs, endS, settings, recorded: run.value, problems });
 }
 
 function rowProblems({ rejectedRows, endS }: ReadCsv): readonly RunProblem[] {

@@ -29,8 +29,11 @@ const rows = Array.from({ length: 1500 }, (_, index) => [index * 2, temperatureC
 const point = `time_s,head_C\n${rows.map((row) => row.join(',')).join('\n')}\n`;
 const options = ['--pressure-kpa', '101.3', '--charge-ml', '350', '--charge-abv', '9'];
 
+/** A busy machine takes its time to start a program or to print a report. */
+const aMinute = { timeout: 60_000 };
+
 describe('npm run analyse', () => {
-  test('prints one JSON object in the shape of the verdicts and nothing else', () => {
+  test('prints one JSON object in the shape of the verdicts and nothing else', aMinute, () => {
     const script = path.join(root, 'scripts', 'analyse.ts');
     const args = ['--import', 'tsx', script, file('point.csv', point), ...options];
     const run = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
@@ -45,7 +48,7 @@ describe('npm run analyse', () => {
     ]);
   });
 
-  test('ends bad input with a plain sentence, exit code 2 and no stack', () => {
+  test('ends bad input with a plain sentence, exit code 2 and no stack', aMinute, () => {
     const script = path.join(root, 'scripts', 'analyse.ts');
     const args = ['--import', 'tsx', script, '/nowhere.csv'];
     const run = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
@@ -56,15 +59,66 @@ describe('npm run analyse', () => {
     });
   });
 
-  test('writes the readings with stages, which analysed again give the same verdicts', async () => {
-    const out = path.join(folder, 'out');
-    const first = await runAnalysis([file('again.csv', point), ...options, '--out', out]);
-    expect(readdirSync(out).sort()).toEqual(['analysis.json', 'readings.csv']);
-    const written = readFileSync(path.join(out, 'analysis.json'), 'utf8');
-    expect(first).toEqual({ ok: true, value: written });
-    const second = await runAnalysis([path.join(out, 'readings.csv'), ...options]);
-    expect(second).toEqual(first);
-  });
+  test(
+    'writes the export pack, whose readings analysed again give the same verdicts',
+    aMinute,
+    async () => {
+      const out = path.join(folder, 'out');
+      const first = await runAnalysis([file('again.csv', point), ...options, '--out', out]);
+      expect(readdirSync(out).sort()).toEqual([
+        'README.txt',
+        'analysis.json',
+        'data',
+        'data-semicolon',
+        'datapackage.json',
+        'figures',
+        'marking',
+        'report.pdf',
+        'workbook.xlsx',
+        'worksheets',
+      ]);
+      const written = readFileSync(path.join(out, 'analysis.json'), 'utf8');
+      expect(first).toEqual({ ok: true, value: written });
+      for (const dialect of ['data', 'data-semicolon']) {
+        const again = path.join(out, dialect, 'raw', 'again.csv');
+        expect(await runAnalysis([again, ...options])).toEqual(first);
+      }
+    },
+  );
+
+  test(
+    'compares several files in one object and one pack, with what was measured after a run',
+    aMinute,
+    async () => {
+      const out = path.join(folder, 'several');
+      const both = [file('first.csv', point), file('second.csv', point)];
+      const answer = await runAnalysis([...both, ...options, '--out', out]);
+      const { runs } = JSON.parse(answer.ok ? answer.value : '{}');
+      expect(runs.map((run: { file: string }) => path.basename(run.file))).toEqual([
+        'first.csv',
+        'second.csv',
+      ]);
+      expect(readdirSync(path.join(out, 'data', 'raw')).sort()).toEqual([
+        'first.csv',
+        'second.csv',
+      ]);
+      expect(readdirSync(path.join(out, 'figures'))).toContain('runs-over-one-another.svg');
+
+      const exactly = (value: number) => ({ value, standardUncertainty: 0.1 });
+      const cut = {
+        number: 1,
+        amount: { by: 'volume', volumeMl: exactly(25), temperatureC: exactly(20) },
+        strength: { by: 'stated', strengthAbv: exactly(90) },
+      };
+      const books = file('books.json', JSON.stringify({ cuts: [cut] }));
+      const booked = path.join(folder, 'booked');
+      await runAnalysis([both[0] ?? '', ...options, '--books', books, '--out', booked]);
+      // 25 mL of 90 % vol of 350 mL of 9 % vol: 22.5/31.5 = 71.43 %.
+      expect(readFileSync(path.join(booked, 'data', 'results.csv'), 'utf8')).toMatch(
+        /first,ethanol: recovery,71\.42\d+,/,
+      );
+    },
+  );
 
   test('tells the lines it could not use among the problems', async () => {
     const run = await runAnalysis([file('odd.csv', point.replace('\n4,', '\nfour,'))]);
@@ -76,7 +130,7 @@ describe('npm run analyse', () => {
 
   test.each<[string, () => readonly string[], RegExp]>([
     ['no file named', () => [], /^Say which file/],
-    ['two files', () => ['a.csv', 'b.csv'], /one file at a time/],
+    ['books for two files', () => ['a.csv', 'b.csv', '--books', 'c.json'], /belongs to one run/],
     ['an empty file', () => [file('empty.csv', '')], /The file is empty/],
     ['a picture', () => [file('p.csv', Buffer.from([0x89, 0x50, 0, 0, 1, 2]))], /not text/],
     ['prose', () => [file('prose.csv', 'Dear all,\nit went well.\n')], /No time column/],

@@ -3,7 +3,9 @@ import { exportFileName } from '../export-file-name.ts';
 
 /** The part of a file name that says which run; sorts by time. */
 export function runStem(summary: Pick<RunSummary, 'runId' | 'name'>): string {
-  return exportFileName(summary, 'x').slice(0, -2);
+  const stem = exportFileName(summary, 'x').slice(0, -2);
+  const { runId } = summary;
+  return stem === `${runId}-${runId}` ? runId : stem;
 }
 
 /** Stems of several runs, told apart by a number where two runs would share one. */

@@ -31,7 +31,7 @@ export async function writePack(
   const { outDir, files, createdMs, onProgress = () => {} } = request;
   // An old description must not speak for a pack that is only half written.
   const cleared = await files.remove(path.join(outDir, 'datapackage.json'));
-  if (!cleared.ok) return cleared;
+  if (!cleared.ok && cleared.error.kind !== 'missing') return cleared;
   const written: string[] = [];
   for await (const { path: own, content } of packEntries(
     await studies(request),

@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import process from 'node:process';
+import { z } from 'zod';
+import { nodeFileLayer, type RunToExport, replaceFile, systemClock, writePack } from '#main';
+import {
+  type BookEntries,
+  createMonitor,
+  fail,
+  modelVersion,
+  type Result,
+  succeed,
+} from '#shared-core';
+import type { AnalysedFile } from './run-analysis.ts';
+
+const packageFile = path.join(import.meta.dirname, '..', '..', 'package.json');
+
+/** Writes the analysis and the export pack into a folder; a file's name stands for the run it holds. */
+export async function writeOut(
+  folder: string,
+  json: string,
+  analysed: readonly AnalysedFile[],
+  books: BookEntries | null,
+): Promise<Result<void, string>> {
+  const made = await nodeFileLayer.makeFolder(folder);
+  if (!made.ok) return fail(`"${folder}" can't be written: ${made.error.message}`);
+  const written = await writePack({
+    runs: analysed.map((file) => ({ run: runOf(file), entries: books ?? undefined })),
+    outDir: folder,
+    files: nodeFileLayer,
+    createMonitor,
+    createdMs: systemClock.wallMs(),
+    onProgress: ({ file, filesDone, filesTotal }) => {
+      if (process.stderr.isTTY)
+        process.stderr.write(`\r\u001b[K${filesDone}/${filesTotal} ${file}`);
+    },
+  });
+  if (process.stderr.isTTY) process.stderr.write('\r\u001b[K');
+  if (!written.ok)
+    return fail(`"${written.error.path}" can't be written: ${written.error.message}`);
+  const kept = await replaceFile(nodeFileLayer, path.join(folder, 'analysis.json'), json);
+  if (!kept.ok) return fail(`"${kept.error.path}" can't be written: ${kept.error.message}`);
+  return succeed(undefined);
+}
+
+function runOf({ file, source, settings }: AnalysedFile): RunToExport {
+  if (source.recorded !== null) return { ...source.recorded, settings };
+  const { inputs, endS } = source;
+  const name = path.basename(file).replace(/\.[^.]*$/, '');
+  return {
+    summary: {
+      runId: name.replace(/[^A-Za-z0-9-]+/g, '-').toLowerCase(),
+      name,
+      notes: '',
+      startedAtIso: '',
+      durationS: endS,
+      readings: inputs.filter(({ kind }) => kind === 'reading').length,
+      ended: 'clean',
+      rehearsal: false,
+      plateauC: null,
+      heatOffCalledS: null,
+      damagedRecords: 0,
+    },
+    settings,
+    appVersion: z
+      .object({ version: z.string() })
+      .parse(JSON.parse(readFileSync(packageFile, 'utf8'))).version,
+    modelVersion,
+    inputs,
+    endS,
+  };
+}
