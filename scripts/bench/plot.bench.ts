@@ -45,7 +45,10 @@ export async function run(): Promise<void> {
     const window = await browser.newPage({ viewport: { width: 1280, height: 720 } });
     await window.goto(`${address}plot-bench.html`);
     await window.waitForFunction('window.plotBench !== undefined');
-    await measure(window);
+    await measureRedraws(window);
+    await window.reload();
+    await window.waitForFunction('window.plotBench !== undefined');
+    await measureMemory(window);
   } finally {
     await browser.close();
     await server.close();
@@ -53,10 +56,9 @@ export async function run(): Promise<void> {
   }
 }
 
-async function measure(page: Page): Promise<void> {
-  await page.evaluate(
-    `plotBench.load(${readings}); plotBench.oursMs(30); plotBench.yardstickMs(5)`,
-  );
+async function measureRedraws(page: Page): Promise<void> {
+  await page.evaluate(`plotBench.load(${readings}); plotBench.showYardstick()`);
+  await page.evaluate('plotBench.oursMs(30); plotBench.yardstickMs(5)');
   const ours = (await page.evaluate(`plotBench.oursMs(${redraws})`)) as number[];
   const yardstick = (await page.evaluate(`plotBench.yardstickMs(${redraws / 5})`)) as number[];
   const p95 = quantile(ours, 0.95);
@@ -69,6 +71,25 @@ async function measure(page: Page): Promise<void> {
   const medians = quantile(ours, 0.5) / quantile(yardstick, 0.5);
   console.log(`  median / uPlot on the same readings: ${medians.toFixed(2)}`);
   console.log(`  p95 / uPlot's p95: ${(p95 / quantile(yardstick, 0.95)).toFixed(2)}`);
+}
+
+/** Ten hours at ten readings a second: what is kept must be the readings and nothing else. */
+async function measureMemory(page: Page): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const heapBytes = async () => {
+    await session.send('HeapProfiler.collectGarbage');
+    const { usedSize, backingStorageSize } = await session.send('Runtime.getHeapUsage');
+    return usedSize + backingStorageSize;
+  };
+  await page.evaluate('plotBench.load(10); plotBench.pass(36_000, 100)');
+  const afterOneHour = await heapBytes();
+  await page.evaluate('plotBench.pass(9 * 36_000, 100)');
+  const grownBytes = (await heapBytes()) - afterOneHour;
+  const rawBytes = 9 * 36_000 * 2 * Float64Array.BYTES_PER_ELEMENT;
+  console.log(`  memory after 1 h at 10 Hz: ${(afterOneHour / 1e6).toFixed(1)} MB`);
+  console.log(
+    `  growth from 1 h to 10 h / bare time and value: ${(grownBytes / rawBytes).toFixed(2)}`,
+  );
 }
 
 function quantile(values: readonly number[], share: number): number {

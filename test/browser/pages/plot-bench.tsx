@@ -32,8 +32,11 @@ import { useLiveView } from '../../../renderer/window/use-stores.ts';
 /** What the bench drives from outside the page. */
 export interface PlotBench {
   load(readings: number): void;
+  showYardstick(): void;
   /** Milliseconds of each redraw of Watch after one more reading, layout included. */
   oursMs(redraws: number): number[];
+  /** Lets run time pass, with a redraw every so many readings. */
+  pass(readings: number, everyReadings: number): void;
   /** The same for the yardstick: a canvas line through all readings. */
   yardstickMs(redraws: number): number[];
 }
@@ -81,8 +84,6 @@ function snapshotAt(timeS: number, temperatureC: number): Snapshot {
 
 function addReading(): void {
   const added = reading(count++);
-  times.push(added.timeS);
-  values.push(added.value);
   live.getState().dispatch({ type: 'inputs', inputs: [added] });
   live.getState().dispatch({ type: 'snapshot', snapshot: snapshotAt(added.timeS, added.value) });
 }
@@ -122,6 +123,8 @@ const plotBench: PlotBench = {
       }
       live.getState().dispatch({ type: 'inputs', inputs });
     }
+  },
+  showYardstick() {
     const box = document.getElementById('yardstick')!;
     yardstick = new uPlot(
       {
@@ -142,6 +145,13 @@ const plotBench: PlotBench = {
       document.body.getBoundingClientRect();
       return performance.now() - from;
     }),
+  pass(readings, everyReadings) {
+    for (let done = 0; done < readings; done += everyReadings) {
+      const inputs = Array.from({ length: everyReadings - 1 }, () => reading(count++));
+      live.getState().dispatch({ type: 'inputs', inputs });
+      flushSync(addReading);
+    }
+  },
   yardstickMs: (redraws) =>
     Array.from({ length: redraws }, () => {
       const added = reading(count++);
