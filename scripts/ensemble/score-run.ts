@@ -71,7 +71,7 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
 export interface ForecastScore {
   readonly plateauShare: number;
   readonly covered: boolean;
-  /** |forecast − truth| as a share of what remained. */
+  /** |forecast − truth| as a share of the boiling time that remained. */
   readonly relativeError: number;
   readonly signedError: number;
   readonly withVolumes: boolean;
@@ -131,17 +131,29 @@ function scoreForecasts(run: SimulatedRun, truth: Truth, verdicts: Verdicts): Fo
   return [0.25, 0.5, 0.75].flatMap((plateauShare) => {
     const atS = mainFromS + plateauShare * (limitS - mainFromS);
     const made = verdicts.forecasts.filter(({ madeS }) => madeS <= atS);
-    const forecast = made[made.length - 1]?.mainFractionEndS ?? null;
-    if (forecast === null) return [];
-    const signedError = (forecast.value - limitS) / (limitS - atS);
+    const last = made[made.length - 1];
+    const forecast = last?.mainFractionEndS ?? null;
+    if (last === undefined || forecast === null) return [];
+    // What nobody can foresee, heat taken away later, is not held against the forecast.
+    const leftS = boilingSeconds(run, last.madeS, limitS);
+    const signedError = (forecast.value - last.madeS - leftS) / leftS;
     return [
       {
         plateauShare,
-        covered: forecast.low <= limitS && limitS <= forecast.high,
+        covered: forecast.low - last.madeS <= leftS && leftS <= forecast.high - last.madeS,
         relativeError: Math.abs(signedError),
         signedError,
         withVolumes: run.drawn.volumeEveryS !== null,
       },
     ];
   });
+}
+
+/** Seconds with vapour at the bulb. */
+function boilingSeconds({ samples }: SimulatedRun, fromS: number, toS: number): number {
+  let seconds = 0;
+  for (let timeS = fromS; timeS < toS; timeS += 1) {
+    if ((samples[timeS]?.bathedFraction ?? 0) >= 0.9) seconds += 1;
+  }
+  return seconds;
 }

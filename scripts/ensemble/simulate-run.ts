@@ -57,9 +57,13 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
     markId += 1;
     inputs.push({ kind: 'mark', timeS, markId, mark: body });
   };
+  const easedS = Math.round(
+    drawn.setup.schedule?.find(({ kind }) => kind === 'heat-eased')?.timeS ?? -1,
+  );
   let nextVolumeS = drawn.volumeEveryS ?? Number.POSITIVE_INFINITY;
   if (drawn.marksHeat) mark(0, { type: 'heat-on' });
   for (const { timeS, bulbTemperatureC, distillateVolumeMl } of samples) {
+    if (drawn.marksHeat && timeS === easedS) mark(timeS, { type: 'heat-eased' });
     if (drawn.marksHeat && timeS === heatOffS) mark(timeS, { type: 'heat-off' });
     if (timeS >= nextVolumeS) {
       nextVolumeS += drawn.volumeEveryS ?? 0;

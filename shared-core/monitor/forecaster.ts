@@ -44,7 +44,6 @@ const coldC = 40;
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   let twin: Twin | null = null;
   let boiledS = 0;
-  let heldForS = 0;
   let firstC: number | null = null;
   let firstS = 0;
   let headBlocks = 0;
@@ -55,8 +54,9 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
 
   const begin = (input: ForecastSecond, bathedS: number): Twin => {
     const startS = marks.heatFirstOnS() ?? (firstC !== null && firstC < coldC ? firstS : null);
-    const heatUpS = startS === null ? null : bathedS - startS;
-    return createTwin(settings, heatUpS, input.priorBias.sdK, limitHeightK(input.scale));
+    const tookS = startS === null ? null : bathedS - startS;
+    const eased = marks.heat() === 'unknown' ? null : marks.heat() === 'eased';
+    return createTwin(settings, { tookS, eased }, input.priorBias.sdK, limitHeightK(input.scale));
   };
 
   const seeMarks = (into: Twin): void => {
@@ -80,7 +80,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
   };
 
   const seeBlock = (into: Twin, { head, scale, potC, plateau }: ForecastSecond): void => {
-    if (heldForS < settledS || plateau.calmS < everyS) return;
+    if (plateau.heldWetS < settledS || plateau.calmS < everyS) return;
     const value = head.vapourC - scale.azeotropeC;
     into.see({ kind: 'head', boiledS, value, sd: head.vapourSdK });
     headBlocks += 1;
@@ -122,15 +122,12 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       }
       if (input.stage === 'cool-down' || input.suspended) return;
       twin ??= begin(input, plateau.bathedS);
-      if (plateau.recededSinceS === null) {
-        boiledS += 1;
-        if (plateau.heldS !== null) heldForS += 1;
-      }
+      boiledS = plateau.wetS;
       seeMarks(twin);
       if (timeS % everyS !== 0) return;
       const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
       if (open && plateau.recededSinceS === null) seeBlock(twin, input);
-      if (heldForS < settledS) return;
+      if (plateau.heldWetS < settledS) return;
       twin.update();
       outlook = twin.outlook(boiledS, limitHeightK(input.scale));
       view = compose(input, outlook);

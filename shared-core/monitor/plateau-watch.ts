@@ -16,6 +16,9 @@ export interface PlateauView {
   readonly levelC: number | null;
   readonly lowestLevelC: number | null;
   readonly recededSinceS: number | null;
+  /** Seconds with vapour at the bulb since it first came, and since the head first held. */
+  readonly wetS: number;
+  readonly heldWetS: number;
   /** Seconds of undisturbed, bathed bulb since the last upset. */
   readonly calmS: number;
   readonly evidence: DepartureEvidence;
@@ -61,6 +64,10 @@ export function createPlateauWatch(): PlateauWatch {
   let departedS: number | null = null;
   let nowS = 0;
   let returnAboveC = 0;
+  let lowestC = Number.POSITIVE_INFINITY;
+  let lowestS = 0;
+  let wetS = 0;
+  let wetAtHoldS = 0;
   let belowCount = 0;
   let minuteAgo: number[] = [];
   let backCount = 0;
@@ -68,6 +75,9 @@ export function createPlateauWatch(): PlateauWatch {
   let blockCount = 0;
   let recent: number[] = [];
   let settlingBlocks = 0;
+
+  /** Vapour is back from when the bulb turned; the rest of the time it only has to warm up. */
+  const returningS = (): number => (recededSinceS === null ? 0 : nowS - lowestS);
 
   const upset = (timeS: number): void => {
     detector.restart();
@@ -82,6 +92,8 @@ export function createPlateauWatch(): PlateauWatch {
     if (arrivedS === null && head.bulbC > azeotropeC - 15) arrivedS = timeS;
     if (bathedS === null && head.bulbC > azeotropeC - 5) {
       bathedS = timeS;
+      // The bulb needs 2.2 times as long from cold to here as for the last third of the way (first-order lag).
+      wetS = Math.min(60, Math.round(2.2 * (timeS - (arrivedS ?? timeS))));
       undisturbedSinceS = timeS;
     }
   };
@@ -120,6 +132,9 @@ export function createPlateauWatch(): PlateauWatch {
       belowCount = below ? belowCount + 1 : 0;
       if (belowCount < 3) return;
       recededSinceS = timeS - 3;
+      wetS = Math.max(0, wetS - 3);
+      lowestC = observedC;
+      lowestS = timeS;
       returnAboveC = Math.max(heldC, recentC);
       backCount = 0;
       upset(timeS);
@@ -127,11 +142,16 @@ export function createPlateauWatch(): PlateauWatch {
     }
     undisturbedSinceS = timeS;
     if (observedC === null) return;
+    if (observedC < lowestC) {
+      lowestC = observedC;
+      lowestS = timeS;
+    }
     // Without vapour the bulb can only cool: one that rests or rises at the boiling point is in vapour again.
     const wet = observedC > azeotropeC - Math.max(1.2, 5 * noiseSdK);
     const holds = wet && head.rateKPerS > -0.006 && head.rateKPerS < 0.03;
     backCount = holds ? backCount + 1 : 0;
     if (backCount >= (observedC > returnAboveC ? 8 : 25)) {
+      wetS += returningS();
       recededSinceS = null;
       minuteAgo = [];
       if (observedC <= returnAboveC) {
@@ -184,8 +204,12 @@ export function createPlateauWatch(): PlateauWatch {
       }
       arrive(input);
       if (bathedS === null) return;
+      const wet =
+        heldS !== null ? recededSinceS === null : input.head.vapourC > input.azeotropeC - 3;
+      if (wet) wetS += 1;
       if (heldS === null) {
         settle(input);
+        wetAtHoldS = wetS;
         return;
       }
       followRecession(input);
@@ -208,6 +232,8 @@ export function createPlateauWatch(): PlateauWatch {
       levelC,
       lowestLevelC,
       recededSinceS,
+      wetS: wetS + returningS(),
+      heldWetS: heldS === null ? 0 : wetS + returningS() - wetAtHoldS,
       calmS: bathedS === null ? 0 : nowS - undisturbedSinceS,
       evidence: detector.evidence(),
       departedS,

@@ -57,7 +57,6 @@ export function createStaging(
   let stageSinceS = 0;
   let potC: number | null = null;
   let condenserC: number | null = null;
-  let heldForS = 0;
   let belowLimitForS = 0;
   let overLimitForS = 0;
   let lastPersonS = 0;
@@ -86,7 +85,7 @@ export function createStaging(
       firstFraction: firstFractionProgress(
         settings.firstFraction,
         marks,
-        plateau.heldS === null ? 0 : Math.max(heldForS, 1),
+        plateau.heldS === null ? 0 : Math.max(plateau.heldWetS, 1),
         forecaster.flowMlPerS() ?? usualFlowMlPerS,
       ),
       fault,
@@ -172,10 +171,6 @@ export function createStaging(
     if (head === null || fault !== null) return;
     const steady = plateau.heldS !== null && plateau.recededSinceS === null;
     if (steady) {
-      heldForS = Math.max(
-        heldForS + 1,
-        stage === 'first-fraction' ? timeS - (plateau.heldS ?? timeS) : 0,
-      );
       if (outlook.passed < 0.2) belowLimitForS += 1;
     }
     overLimitForS = steady && plateau.calmS > 30 && outlook.passed > 0.95 ? overLimitForS + 1 : 0;

@@ -4,7 +4,7 @@ import type { Estimate } from '../snapshot/index.ts';
 import { type BatchCourse, courseAt } from './batch-course.ts';
 import { effectiveBoiledS, type Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
-import { type GuessPrior, guessPrior, withEasedHeat } from './still-guess.ts';
+import { type GuessPrior, guessPrior, type HeatUp, withEasedHeat } from './still-guess.ts';
 import { type Moments, weightedEstimate, weightedMoments } from './weighted-quantiles.ts';
 
 /** What the twin expects, from now on [90 % intervals]. */
@@ -35,8 +35,9 @@ export interface Twin {
 
 /** Enough beyond any limit for the slope there to be known [K]. */
 const beyondLimitK = 2.5;
-/** Scatter of the reduced model's remaining time about the true one. */
-const remainingModelShare = 0.15;
+/** The reduced model's remaining time against that of the dynamic simulator: its scatter, and by how much it is late. */
+const remainingModelShare = 0.17;
+const remainingModelBias = 0.07;
 const receiverReadingSdMl = 0.5;
 
 /**
@@ -45,13 +46,13 @@ const receiverReadingSdMl = 0.5;
  */
 export function createTwin(
   settings: RunSettings,
-  heatUpS: number | null,
+  heatUp: HeatUp,
   biasSdK: number,
   limitHeightK: number,
 ): Twin {
   const random = createRandom('twin');
   const observations: Observation[] = [];
-  let prior: GuessPrior = guessPrior(settings, heatUpS, biasSdK);
+  let prior: GuessPrior = guessPrior(settings, heatUp, biasSdK);
   let easedAtS: number | null = null;
   let seen = 0;
   const evidence = () => ({
@@ -104,7 +105,7 @@ function lookAhead(
     const left = Math.max(0, (limitAt[index] as number) - (at[index] as number));
     return (
       (left / (factor[index] as number)) *
-      Math.exp(remainingModelShare * (scatter[index] as number))
+      Math.exp(remainingModelShare * (scatter[index] as number) - remainingModelBias)
     );
   });
   const read = (

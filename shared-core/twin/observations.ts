@@ -17,7 +17,7 @@ const potModelSdK = 0.5;
 const timingS = 40;
 const volumeModelShare = 0.015;
 /** Minutes are not independent: the model errs for five minutes in a row. */
-const headWeight = 0.3;
+const headWeight = 0.6;
 /** Degrees of freedom of the t distribution that keeps one odd stretch from deciding everything. */
 const freedom = 4;
 

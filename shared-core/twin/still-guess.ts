@@ -40,31 +40,41 @@ const flaskLossW = 12;
 /** Enthalpy of vaporization of ethanol–water near the boil [J/mol]. */
 const latentJPerMol = 39_800;
 
+/** What is known of the heat between switching on and the first vapour. */
+export interface HeatUp {
+  /** Time from heat on to vapour at the head [s]; null when the start was not seen. */
+  readonly tookS: number | null;
+  /** Whether it was eased meanwhile; null when nobody marked the heat. */
+  readonly eased: boolean | null;
+}
+
+/** Logarithm of boiling over heating-up power, and its spread: heat is often eased at the boil, seldom raised. */
+function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
+  if (tookS === null) return { mean: 0, sd: 0.6 };
+  if (eased === null) return { mean: -0.12, sd: 0.3 };
+  return eased ? { mean: -0.28, sd: 0.25 } : { mean: 0, sd: 0.2 };
+}
+
 /**
  * The prior. Power follows from the time the charge took to come to the boil, `P = m c ΔT/t`, unless it is
  * known; spreads are those of teaching glassware (order of magnitude, from memory).
- *
- * @param heatUpS time from heat on to vapour at the head [s]; null when the start was not seen
  */
-export function guessPrior(
-  settings: RunSettings,
-  heatUpS: number | null,
-  biasSdK: number,
-): GuessPrior {
+export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: number): GuessPrior {
   const { rig, charge } = settings;
   const fromHeatUpW =
-    heatUpS === null || heatUpS < 60 ? null : (charge.volumeMl * heatUpJPerMl) / heatUpS;
+    heatUp.tookS === null || heatUp.tookS < 60
+      ? null
+      : (charge.volumeMl * heatUpJPerMl) / heatUp.tookS;
   const powerW = rig.heatW ?? fromHeatUpW;
   const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
-  const powerSd = powerW === null ? 0.6 : 0.3;
+  const ease = rig.heatW === null ? easing(heatUp) : { mean: 0, sd: 0.15 };
   const plates = rig.plates ?? 4.5;
   return {
-    // Heat is often eased when it boils, seldom raised.
     mean: [
       Math.log(plates),
       Math.log(2.2),
       1,
-      Math.log(vapour) - (powerW === null ? 0 : 0.12),
+      Math.log(vapour) + ease.mean,
       charge.strengthAbv,
       Math.log(0.02),
       0,
@@ -74,7 +84,7 @@ export function guessPrior(
       rig.plates === null ? 0.5 : 0.15,
       0.6,
       1,
-      powerSd,
+      ease.sd,
       Math.max(0.2, charge.standardUncertaintyAbv),
       0.5,
       biasSdK,
