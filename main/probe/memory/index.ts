@@ -1,0 +1,2 @@
+export { createRememberingProbeHub } from './create-remembering-probe-hub.ts';
+export { createProbeMemory, type ProbeMemory } from './probe-memory.ts';

@@ -1,0 +1,70 @@
+import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { z } from 'zod';
+import { type SerialSource, serialSourceSchema } from '#shared-core';
+import { isSameDevice, type UsbIdentity } from '../port/same-device.ts';
+
+/** How each known device was understood the last time. */
+export interface ProbeMemory {
+  recall(identity: UsbIdentity): SerialSource | null;
+  remember(identity: UsbIdentity, source: SerialSource): Promise<void>;
+}
+
+const entrySchema = z.strictObject({
+  vendorId: z.string().nullable(),
+  productId: z.string().nullable(),
+  serialNumber: z.string().nullable(),
+  source: serialSourceSchema,
+});
+const fileSchema = z.strictObject({ version: z.literal(1), probes: z.array(entrySchema) });
+
+/** More probes than a department has; the longest unused is forgotten. */
+const mostRemembered = 40;
+
+/**
+ * The memory in this file, read when it is first needed. It holds a convenience and nothing of a run,
+ * so a file that is missing, damaged or not writable means starting from nothing, never an error.
+ */
+export function createProbeMemory(filePath: string): ProbeMemory & { load(): Promise<void> } {
+  let probes: readonly z.infer<typeof entrySchema>[] = [];
+  let loading: Promise<void> | null = null;
+
+  function load(): Promise<void> {
+    loading ??= read(filePath).then((found) => {
+      probes = found;
+    });
+    return loading;
+  }
+
+  return {
+    load,
+    recall: (identity) => probes.find((probe) => isSameDevice(probe, identity))?.source ?? null,
+    async remember(identity, source) {
+      await load();
+      const { vendorId, productId, serialNumber } = identity;
+      const others = probes.filter((probe) => !isSameDevice(probe, identity));
+      probes = [{ vendorId, productId, serialNumber, source }, ...others].slice(0, mostRemembered);
+      await write(filePath, probes);
+    },
+  };
+}
+
+async function read(filePath: string): Promise<readonly z.infer<typeof entrySchema>[]> {
+  try {
+    const parsed = fileSchema.safeParse(JSON.parse(await readFile(filePath, 'utf8')));
+    return parsed.success ? parsed.data.probes : [];
+  } catch {
+    return [];
+  }
+}
+
+async function write(filePath: string, probes: readonly unknown[]): Promise<void> {
+  const unfinished = `${filePath}.new`;
+  try {
+    await mkdir(path.dirname(filePath), { recursive: true });
+    await writeFile(unfinished, `${JSON.stringify({ version: 1, probes }, null, 2)}\n`);
+    await rename(unfinished, filePath);
+  } catch {
+    // A read-only folder: the probe is asked for again next time.
+  }
+}

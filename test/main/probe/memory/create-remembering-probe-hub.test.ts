@@ -1,0 +1,77 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { createRememberingProbeHub } from '#main';
+import type { PortInfo } from '#shared-core';
+import { createFakeProbeHub } from '../../support/fake-probe-hub.ts';
+import { serialSource } from '../support/heard-hub.ts';
+import { until } from '../support/until.ts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(path.join(tmpdir(), 'memory-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const file = () => path.join(folder, 'known-probes.json');
+const port = (at: string, serialNumber: string): PortInfo => ({
+  path: at,
+  manufacturer: null,
+  vendorId: '1a86',
+  productId: '7523',
+  serialNumber,
+  likelyProbe: true,
+});
+
+/** A hub with these ports, and a probe heard on the first of them. */
+function hubWith(ports: readonly PortInfo[]) {
+  const inner = { ...createFakeProbeHub(), listPorts: () => Promise.resolve(ports) };
+  const hub = createRememberingProbeHub(inner, file());
+  return {
+    hub,
+    async hear(source: ReturnType<typeof serialSource>, state: 'hearing' | 'unreadable') {
+      const connected = await inner.connect(source);
+      if (connected.ok) inner.send('status', { ...connected.value, state });
+    },
+  };
+}
+
+const source = serialSource('/dev/ttyUSB0', { baudRate: 9600, language: 'json-lines' });
+
+describe('createRememberingProbeHub', () => {
+  test('offers a device that was heard the way it was heard, on whatever port it is now', async () => {
+    const first = hubWith([port('/dev/ttyUSB0', 'one')]);
+    await first.hear(source, 'hearing');
+    await until('the memory', () => content().includes('json-lines'));
+    const later = hubWith([port('/dev/ttyUSB3', 'one'), port('/dev/ttyUSB4', 'two')]);
+    const ports = await later.hub.listPorts();
+    expect(ports.map(({ remembered }) => remembered ?? null)).toEqual([
+      { ...source, path: '/dev/ttyUSB3' },
+      null,
+    ]);
+  });
+
+  test('does not remember a way in which the probe was not understood', async () => {
+    const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one')]);
+    await hear(source, 'unreadable');
+    expect((await hub.listPorts())[0]?.remembered).toBeUndefined();
+  });
+
+  test.each(['', '{', '{"version":2}', '[]'])(
+    'starts from nothing when the file holds %j',
+    async (text) => {
+      writeFileSync(file(), text);
+      const { hub } = hubWith([port('/dev/ttyUSB0', 'one')]);
+      expect(await hub.listPorts()).toEqual([port('/dev/ttyUSB0', 'one')]);
+    },
+  );
+});
+
+function content(): string {
+  try {
+    return readFileSync(file(), 'utf8');
+  } catch {
+    return '';
+  }
+}
