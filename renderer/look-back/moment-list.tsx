@@ -8,10 +8,15 @@ interface MomentListProps {
   readonly onJump: (timeS: number) => void;
 }
 
-const kindSigns = { stage: '▬', alarm: '▲', mark: '•' } as const;
-const kindNames = { stage: 'Stage', alarm: 'Prompt', mark: 'Mark' } as const;
+const kindSigns = { stage: '▬', alarm: '▲', mark: '•', annotation: '✎' } as const;
+const kindNames = {
+  stage: 'Stage',
+  alarm: 'Prompt',
+  mark: 'Mark',
+  annotation: 'Annotation',
+} as const;
 
-/** Jump to a stage, a prompt or a mark. */
+/** Jump to a stage, a prompt, a mark or an annotation. */
 export function MomentList({ moments, timeS, onJump }: MomentListProps) {
   const now = moments.findLast((moment) => moment.timeS <= timeS);
   return (

@@ -2,18 +2,20 @@ import { type MarkBody, stageLabels, type Verdicts } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { benchMarks } from '../stores/index.ts';
 import { alarmNames } from '../words/index.ts';
+import type { Annotation } from './annotations.ts';
 
 /** A time worth jumping to. */
 export interface Moment {
   readonly timeS: number;
-  readonly kind: 'stage' | 'alarm' | 'mark';
+  readonly kind: 'stage' | 'alarm' | 'mark' | 'annotation';
   readonly name: string;
 }
 
-/** Stages, prompts and marks of a run in time order. */
+/** Stages, prompts, marks and annotations of a run in time order. */
 export function momentsOf(
   verdicts: Verdicts,
   marks: RunView['marks'],
+  annotations: readonly Annotation[],
   markWords: (mark: MarkBody) => string,
 ): readonly Moment[] {
   const stages = verdicts.stages.map(
@@ -25,5 +27,8 @@ export function momentsOf(
   const made = benchMarks(marks).map(
     ({ timeS, mark }): Moment => ({ timeS, kind: 'mark', name: markWords(mark) }),
   );
-  return [...stages, ...alarms, ...made].toSorted((a, b) => a.timeS - b.timeS);
+  const written = annotations.map(
+    ({ timeS, text }): Moment => ({ timeS, kind: 'annotation', name: text }),
+  );
+  return [...stages, ...alarms, ...made, ...written].toSorted((a, b) => a.timeS - b.timeS);
 }

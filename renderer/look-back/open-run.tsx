@@ -17,10 +17,10 @@ interface OpenRunProps {
 export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
   const progress = useFilm(runId);
   if (progress.step === 'ready') {
-    const { film, agreement } = progress;
+    const { film, summary, agreement } = progress;
     if (openFor === 'guess') return <BlindRun film={film} onClose={onClose} />;
     if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
-    return <Replay film={film} agreement={agreement} onClose={onClose} />;
+    return <Replay film={film} summary={summary} agreement={agreement} onClose={onClose} />;
   }
   const done = progress.step === 'computing' ? progress.done : undefined;
   return (

@@ -1,8 +1,13 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
+import { useBench } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { type Agreement, agreementWords } from './agreement.ts';
+import { AnnotateDialog } from './annotate-dialog.tsx';
+import { annotationsIn } from './annotations.ts';
 import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
 import { momentsOf } from './moments.ts';
@@ -11,23 +16,37 @@ import { useReplay } from './use-replay.ts';
 
 interface ReplayProps {
   readonly film: Film;
+  readonly summary: RunSummary;
   readonly agreement: Agreement;
   readonly onClose: () => void;
 }
 
 /** A recorded run in the parts of Watch, with time in the person's hands. */
-export function Replay({ film, agreement, onClose }: ReplayProps) {
+export function Replay({ film, summary: opened, agreement, onClose }: ReplayProps) {
   const words = useWords();
+  const canAct = useBench(mayCommand);
+  const [summary, setSummary] = useState(opened);
+  const [isAnnotating, setAnnotating] = useState(false);
   const { state, dispatch, step, frame } = useReplay(film);
   const moments = useMemo(
-    () => momentsOf(film.verdicts, film.frames.at(-1)?.marks ?? [], words.mark),
-    [film, words],
+    () =>
+      momentsOf(
+        film.verdicts,
+        film.frames.at(-1)?.marks ?? [],
+        annotationsIn(summary.notes),
+        words.mark,
+      ),
+    [film, summary.notes, words],
   );
+  const annotate = () => {
+    dispatch({ type: 'pause' });
+    setAnnotating(true);
+  };
   return (
     <main className="watch replay" id="place">
       <div className="replay-head">
         <p>
-          <strong>Replay</strong> · {film.identity.name}{' '}
+          <strong>Replay</strong> · {summary.name}{' '}
           <span className="soft">· {agreementWords(agreement)}</span>
         </p>
         <Button onClick={onClose}>Back to the library</Button>
@@ -35,6 +54,11 @@ export function Replay({ film, agreement, onClose }: ReplayProps) {
       {frame && (
         <WatchRun
           view={frame}
+          stripExtra={
+            <Button disabled={!canAct} onClick={annotate}>
+              Annotate …
+            </Button>
+          }
           aside={
             <MomentList
               moments={moments}
@@ -45,6 +69,14 @@ export function Replay({ film, agreement, onClose }: ReplayProps) {
         />
       )}
       <ReplayBar state={state} dispatch={dispatch} step={step} />
+      {isAnnotating && (
+        <AnnotateDialog
+          summary={summary}
+          timeS={state.timeS}
+          onKept={setSummary}
+          onClose={() => setAnnotating(false)}
+        />
+      )}
     </main>
   );
 }

@@ -48,7 +48,7 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
             ▲ {run.damagedRecords} damaged records were skipped; the rest is good.
           </p>
         )}
-        {run.notes !== '' && <p>{run.notes}</p>}
+        {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
       </div>
       <div className="run-acts">
         <Button weight="main" onClick={() => onOpen('replay')} aria-label={`Replay ${run.name}`}>
@@ -65,6 +65,12 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
           aria-label={`Export CSV of ${run.name}`}
         >
           Export CSV
+        </Button>
+        <Button
+          onClick={() => void exportRun(service, bench, run.runId, 'pack')}
+          aria-label={`Export pack of ${run.name}`}
+        >
+          Export pack
         </Button>
         <Button
           disabled={!canAct || run.ended === 'recording'}

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { RunInput, RunPage, ServiceProblem } from '#shared-core';
+import type { RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { type Agreement, agreementWith } from './agreement.ts';
@@ -10,7 +10,12 @@ export type FilmProgress =
   | { readonly step: 'reading' }
   | { readonly step: 'computing'; readonly done: number }
   | { readonly step: 'failed'; readonly problem: ServiceProblem }
-  | { readonly step: 'ready'; readonly film: Film; readonly agreement: Agreement };
+  | {
+      readonly step: 'ready';
+      readonly film: Film;
+      readonly summary: RunSummary;
+      readonly agreement: Agreement;
+    };
 
 const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
@@ -46,7 +51,7 @@ export function useFilm(runId: string): FilmProgress {
       if (!film || !isWanted) return;
       const recorded = await service.request('runs/changes', { runId });
       const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
-      if (isWanted) setProgress({ step: 'ready', film, agreement });
+      if (isWanted) setProgress({ step: 'ready', film, summary, agreement });
     };
     void make();
     return () => {
