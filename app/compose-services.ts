@@ -1,5 +1,7 @@
+import path from 'node:path';
 import {
   createIsolatedProbeHub,
+  createRememberingProbeHub,
   createSession,
   type ProbeWorker,
   type Session,
@@ -19,12 +21,13 @@ export interface Composition {
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
   const { shell, version, runsFolder, startWorker } = composition;
+  const probeHub = createIsolatedProbeHub({
+    clock: systemClock,
+    scheduler: systemScheduler,
+    startWorker,
+  });
   return createSession({
-    probeHub: createIsolatedProbeHub({
-      clock: systemClock,
-      scheduler: systemScheduler,
-      startWorker,
-    }),
+    probeHub: createRememberingProbeHub(probeHub, path.join(runsFolder, 'known-probes.json')),
     clock: systemClock,
     createMonitor,
     runsFolder,

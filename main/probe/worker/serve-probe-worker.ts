@@ -33,9 +33,13 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
   });
   hub.on('ports', (ports) => post({ type: 'ports', ports: [...ports] }));
 
-  const stop = scheduler.every(batchEveryS, () => {
+  function postBatch(): void {
     const items = outbox.next();
     if (items !== null) post({ type: 'batch', nowS: clock.monotonicS(), items: [...items] });
+  }
+
+  const stop = scheduler.every(batchEveryS, () => {
+    postBatch();
     // While the services do not take batches, only the newest status is kept.
     if (newStatus === null || outbox.waiting() > 0) return;
     post({ type: 'status', nowS: clock.monotonicS(), status: withDropped(newStatus) });
@@ -53,6 +57,7 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
         return;
       case 'disconnect':
         await hub.disconnect();
+        postBatch();
         post({ type: 'done', id: message.id });
         return;
       case 'list-ports':
@@ -63,6 +68,8 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
         return;
       case 'suspend':
         await hub.suspend();
+        // The computer may stop right after the answer: what was heard before goes out first.
+        postBatch();
         post({ type: 'done', id: message.id });
         return;
       case 'resume':

@@ -1,4 +1,0 @@
-/** Entry of the utility process that reads serial ports. */
-import { runProbeWorker } from '#main';
-
-runProbeWorker();
