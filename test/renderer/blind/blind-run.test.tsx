@@ -1,0 +1,60 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen, within } from '@testing-library/react';
+import { afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { stageLabels } from '#shared-core';
+import { BlindRun } from '../../../renderer/blind/index.ts';
+import type { Film } from '../../../renderer/look-back/film.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+
+let film: Film;
+
+beforeAll(async () => {
+  film = await filmOf(simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 }));
+});
+afterEach(cleanup);
+
+const showUpTo = (timeS: number) =>
+  fireEvent.change(screen.getByRole('slider', { name: 'Time in the run' }), {
+    target: { value: String(timeS) },
+  });
+const pick = (name: string) => fireEvent.click(screen.getByRole('radio', { name }));
+
+describe('BlindRun', () => {
+  test('hides stages, band, prompts and marks until the record is revealed', () => {
+    const { container } = renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    showUpTo(film.endS);
+    const text = container.textContent ?? '';
+    for (const hidden of [
+      ...Object.values(stageLabels),
+      'azeotrope',
+      'record:',
+      'prompt came',
+      'Heat eased',
+    ]) {
+      expect(text).not.toContain(hidden);
+    }
+    expect(container.querySelector('.recorded-line')).toBe(null);
+  });
+
+  test('takes guesses of several groups by button and slider and scores them kindly', () => {
+    renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    const reveal = screen.getByRole<HTMLButtonElement>('button', { name: 'Reveal the record' });
+    expect(reveal.disabled).toBe(true);
+    showUpTo(2400);
+    pick('Heat off');
+    fireEvent.click(screen.getByRole('button', { name: 'Set at 0:40:00' }));
+    pick('B');
+    fireEvent.change(screen.getByRole('slider', { name: 'B: heat off' }), {
+      target: { value: '2200' },
+    });
+    fireEvent.click(reveal);
+    const scores = screen.getByRole('region', { name: 'Heat off' });
+    const rows = within(scores).getAllByRole('row').slice(1);
+    expect(rows.map((row) => within(row).getByRole('rowheader').textContent)).toEqual(['A', 'B']);
+    expect(rows[0]?.textContent).toMatch(/−\d+\ss−\d\.\d\sK−\d\.\d\smL\+\d\.\d\s% vol/);
+    expect(within(scores).getByText(/Nearest: group A/)).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Hide it and guess anew' }));
+    expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
+  });
+});

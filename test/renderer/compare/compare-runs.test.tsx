@@ -1,0 +1,139 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen, within } from '@testing-library/react';
+import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
+import type { RequestAnswer, RunSummary } from '#shared-core';
+import { ChooseRuns, CompareRuns, WhatIf } from '../../../renderer/compare/index.ts';
+import type { Film } from '../../../renderer/look-back/film.ts';
+import type { WindowParts } from '../../../renderer/window/stores-context.ts';
+import { type SimulatedRun, simulatedRun } from '../../support/simulated-run.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+
+const runs: readonly SimulatedRun[] = [
+  { name: 'Monday', pressureKPa: 101.3, seed: 1 },
+  { name: 'Tuesday', pressureKPa: 92, seed: 2 },
+];
+
+const summaryOf = (name: string): RunSummary => ({
+  runId: name,
+  name,
+  notes: '',
+  startedAtIso: '2026-03-02T09:00:00.000Z',
+  durationS: 3000,
+  readings: 3000,
+  ended: 'clean',
+  rehearsal: true,
+  plateauC: 78,
+  heatOffCalledS: 2800,
+  damagedRecords: 0,
+});
+
+/** Answers `runs/read` with a simulated run; `Gone` is not in the library. */
+const request = (async (name: string, body: { runId?: string }) => {
+  const run = runs.find((known) => known.name === body.runId);
+  if (name !== 'runs/read' || run === undefined) {
+    return { ok: false, error: { kind: 'run-not-found', runId: String(body.runId) } };
+  }
+  const page: RequestAnswer<'runs/read'> = {
+    summary: summaryOf(run.name),
+    ...simulatedRun(run),
+    inputs: [...simulatedRun(run).inputs],
+    nextIndex: null,
+  };
+  return { ok: true, value: page };
+}) as WindowParts['service']['request'];
+
+let film: Film;
+beforeAll(async () => {
+  film = await filmOf(simulatedRecord(runs[0]!));
+});
+afterEach(cleanup);
+
+describe('ChooseRuns', () => {
+  test('hands on two to four runs in the order ticked, and no fifth can be ticked', () => {
+    const summaries = ['P1', 'P2', 'P3', 'P4', 'P5'].map(summaryOf);
+    const onCompare = vi.fn();
+    renderInWindow(<ChooseRuns runs={summaries} onCompare={onCompare} />);
+    const tick = (name: RegExp) => fireEvent.click(screen.getByRole('checkbox', { name }));
+    const go = () => screen.getByRole<HTMLButtonElement>('button', { name: /^Compare/ });
+    tick(/P3/);
+    expect(go().disabled).toBe(true);
+    for (const name of [/P1/, /P2/, /P4/]) tick(name);
+    expect(screen.getByRole<HTMLInputElement>('checkbox', { name: /P5/ }).disabled).toBe(true);
+    fireEvent.click(go());
+    expect(onCompare.mock.calls[0]?.[0].map(({ runId }: RunSummary) => runId)).toEqual([
+      'P3',
+      'P1',
+      'P2',
+      'P4',
+    ]);
+  });
+
+  test('offers nothing where there is nothing to compare', () => {
+    const { container } = renderInWindow(
+      <ChooseRuns runs={[summaryOf('only')]} onCompare={() => {}} />,
+    );
+    expect(container.textContent).toBe('');
+  });
+});
+
+describe('CompareRuns', () => {
+  test('lays the runs over each other and gives their figures side by side', async () => {
+    renderInWindow(
+      <CompareRuns runs={runs.map(({ name }) => summaryOf(name))} onClose={() => {}} />,
+      request,
+    );
+    const table = await screen.findByRole(
+      'table',
+      { name: 'Runs side by side' },
+      { timeout: 20_000 },
+    );
+    expect(
+      within(table)
+        .getAllByRole('columnheader')
+        .map((cell) => cell.textContent),
+    ).toEqual(['Run', 'P● Monday', 'Q■ Tuesday']);
+    const pressure = within(table).getByRole('row', { name: /Air pressure/ });
+    expect(pressure.textContent).toMatch(/101\.3.kPa92\.0.kPa/);
+    expect(screen.getByRole('img', { name: /P Monday, Q Tuesday/ })).toBeTruthy();
+    fireEvent.click(screen.getByRole('radio', { name: 'K above the azeotrope' }));
+    expect(screen.getByText('head above the azeotrope, K')).toBeTruthy();
+  }, 30_000);
+
+  test('says which run could not be read', async () => {
+    renderInWindow(
+      <CompareRuns runs={[summaryOf('Monday'), summaryOf('Gone')]} onClose={() => {}} />,
+      request,
+    );
+    expect(await screen.findByText(/Gone: This run is no longer in the library/)).toBeTruthy();
+  });
+});
+
+describe('WhatIf', () => {
+  test('marks the supposition as one and shows which calls would have been different', async () => {
+    renderInWindow(<WhatIf film={film} onClose={() => {}} />);
+    fireEvent.change(screen.getByRole('textbox', { name: 'Least strength' }), {
+      target: { value: '88' },
+    });
+    fireEvent.click(screen.getByRole('button', { name: 'Go through the run again' }));
+    const table = await screen.findByRole(
+      'table',
+      { name: 'Record and what-if' },
+      { timeout: 20_000 },
+    );
+    expect(screen.getByRole('heading', { name: 'What if: this did not happen' })).toBeTruthy();
+    expect(screen.getByText(/With another strength limit, \d of \d calls/)).toBeTruthy();
+    const prompt = within(table).getByRole('row', { name: /Heat off, change the receiver/ });
+    expect(prompt.textContent).toContain('≠');
+  }, 30_000);
+
+  test('asks again where a number is out of range, and computes nothing', () => {
+    renderInWindow(<WhatIf film={film} onClose={() => {}} />);
+    fireEvent.change(screen.getByRole('textbox', { name: 'Air pressure' }), {
+      target: { value: '1013' },
+    });
+    expect(screen.getByText('Between 60 and 110 kPa.')).toBeTruthy();
+    const go = screen.getByRole<HTMLButtonElement>('button', { name: 'Go through the run again' });
+    expect(go.disabled).toBe(true);
+  });
+});

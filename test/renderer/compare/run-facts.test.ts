@@ -1,0 +1,65 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { alignedTrace } from '../../../renderer/compare/aligned-trace.ts';
+import { runFacts } from '../../../renderer/compare/run-facts.ts';
+import { traceLooks } from '../../../renderer/compare/trace-look.ts';
+import type { Film } from '../../../renderer/look-back/film.ts';
+import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+
+let standard: Film;
+let low: Film;
+
+beforeAll(async () => {
+  standard = await filmOf(simulatedRecord({ name: 'standard', pressureKPa: 101.3, seed: 1 }));
+  low = await filmOf(simulatedRecord({ name: 'low', pressureKPa: 90, seed: 2 }));
+});
+
+describe('runFacts', () => {
+  test('at lower pressure the plateau is colder, but as far above its own azeotrope', () => {
+    const [a, b] = [runFacts(standard), runFacts(low)];
+    const above = (facts: typeof a) => (facts.plateauC ?? 0) - (facts.azeotropeC ?? 0);
+    expect((a.plateauC ?? 0) - (b.plateauC ?? 0)).toBeGreaterThan(2);
+    expect(Math.abs(above(a) - above(b))).toBeLessThan(0.7);
+  });
+
+  test('counts heat-off from vapour arrival, the prompt before the act', () => {
+    const facts = runFacts(standard);
+    expect(facts.heatOffCalledS).toBeGreaterThan(600);
+    expect(facts.heatOffDoneS).toBeGreaterThan(facts.heatOffCalledS ?? 0);
+    expect(facts.collectedMl).toBeGreaterThan(15);
+    expect(facts.plateauS).toBeGreaterThan(facts.mainFractionS ?? 0);
+  });
+
+  test('a run cut off in the warm-up has no plateau, no prompt and nothing collected', async () => {
+    const record = simulatedRecord({ name: 'short', pressureKPa: 101.3, seed: 1 });
+    const short = await filmOf({
+      ...record,
+      inputs: record.inputs.filter(({ timeS }) => timeS < 500),
+      endS: 500,
+    });
+    const { arrivedS, plateauC, plateauS, heatOffCalledS, collectedMl } = runFacts(short);
+    expect([arrivedS, plateauC, plateauS, heatOffCalledS, collectedMl]).toEqual([
+      null,
+      null,
+      null,
+      null,
+      null,
+    ]);
+  });
+});
+
+describe('alignedTrace', () => {
+  test('puts vapour arrival at zero and takes the azeotrope off', () => {
+    const head = standard.frames[standard.frames.length - 1]?.tracks.head?.series;
+    const { arrivedS, azeotropeC } = runFacts(standard);
+    const points = alignedTrace(head!, arrivedS ?? 0, { fromS: -600, toS: 1200 }, azeotropeC ?? 0);
+    const held = points.filter(([timeS]) => timeS > 300 && timeS < 900);
+    expect(points[0]?.[0]).toBeLessThan(-590);
+    expect(held.every(([, value]) => value !== null && value > 0 && value < 2)).toBe(true);
+  });
+});
+
+test('no two runs are drawn with the same dashes, sign or letter', () => {
+  for (const part of ['dashes', 'sign', 'letter'] as const) {
+    expect(new Set(traceLooks.map((look) => look[part])).size).toBe(traceLooks.length);
+  }
+});

@@ -1,0 +1,38 @@
+import { type RenderResult, render } from '@testing-library/react';
+import type { ReactElement } from 'react';
+import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
+import {
+  createBenchStore,
+  createPreferencesStore,
+  createRunViewStore,
+} from '../../../renderer/stores/index.ts';
+import { createCommands } from '../../../renderer/window/commands.ts';
+import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+
+type Request = WindowParts['service']['request'];
+
+const disconnected: Request = async () => ({ ok: false, error: { kind: 'disconnected' } });
+
+/** Renders a part of the window with stores of its own and a stand-in for the services. */
+export function renderInWindow(
+  element: ReactElement,
+  request: Request = disconnected,
+): RenderResult {
+  const service: WindowParts['service'] = {
+    connection: () => 'open',
+    onConnection: () => () => {},
+    on: () => () => {},
+    request,
+  };
+  const bench = createBenchStore();
+  const parts: WindowParts = {
+    service,
+    bench,
+    live: createRunViewStore(),
+    preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
+    prepare: createPrepareStore(),
+    commands: createCommands(service, bench),
+    chime: { play: () => {} },
+  };
+  return render(<WindowPartsContext value={parts}>{element}</WindowPartsContext>);
+}
