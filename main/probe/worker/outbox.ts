@@ -12,6 +12,8 @@ export interface Outbox {
   /** Head readings left out between two others of a flood; their neighbours are kept. */
   thinned(): number;
   waiting(): number;
+  /** The services have not taken what was sent: nothing more should be sent now. */
+  isBlocked(): boolean;
 }
 
 export interface OutboxLimits {
@@ -87,6 +89,7 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
     dropped: () => dropped,
     thinned: () => thinned,
     waiting: () => items.length,
+    isBlocked: () => untaken >= limits.mostUntaken,
   };
 }
 

@@ -41,7 +41,7 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
   const stop = scheduler.every(batchEveryS, () => {
     postBatch();
     // While the services do not take batches, only the newest status is kept.
-    if (newStatus === null || outbox.waiting() > 0) return;
+    if (newStatus === null || outbox.isBlocked()) return;
     post({ type: 'status', nowS: clock.monotonicS(), status: withDropped(newStatus) });
     newStatus = null;
   });
