@@ -1,4 +1,9 @@
-import { assertNever, type MonitorChange, type RecordedChange } from '#shared-core';
+import {
+  assertNever,
+  type MonitorChange,
+  type RecordedChange,
+  recordedChangeSchema,
+} from '#shared-core';
 import { clockWords } from '../words/index.ts';
 
 /** Whether going through the inputs again concludes what was concluded at the time. */
@@ -8,7 +13,7 @@ export type Agreement =
   /** Taken in from a table, or cut off before anything was concluded. */
   | { readonly kind: 'nothing-recorded' };
 
-/** Compares byte by byte, in the order of the record. The snapshots behind alarms are left out. */
+/** Compares in the order of the record, field by field. The snapshots behind alarms are left out. */
 export function agreementWith(
   recorded: readonly RecordedChange[],
   recomputed: readonly MonitorChange[],
@@ -38,9 +43,10 @@ export function agreementWith(
 }
 
 function withoutSnapshot(change: MonitorChange): RecordedChange {
-  if (change.kind !== 'alarm-changed') return change;
+  // Through the same schema as the record, so that the order of fields cannot make a difference.
+  if (change.kind !== 'alarm-changed') return recordedChangeSchema.parse(change);
   const { kind, timeS, record, state } = change;
-  return { kind, timeS, record, state };
+  return recordedChangeSchema.parse({ kind, timeS, record, state });
 }
 
 export function agreementWords(agreement: Agreement): string {

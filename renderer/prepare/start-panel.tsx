@@ -27,7 +27,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
       <Expectation />
       {isRecording ? (
         <Button weight="main" size="large" onClick={() => goTo('watch')}>
-          A run is under way: watch it
+          Watch the run under way
         </Button>
       ) : (
         <>
