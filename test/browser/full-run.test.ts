@@ -56,7 +56,9 @@ async function answerUntilHeatOff(page: Page): Promise<void> {
   const stage = page.locator('.findings').getByText(stageLabels['main-fraction']);
   await attention.or(stage).first().waitFor({ timeout: 60_000 });
   await takeScreenshot(page, 'watch-main-fraction', 'projector');
+  const giveUpMs = Date.now() + 150_000;
   while (!(await heatOff.isVisible())) {
+    if (Date.now() > giveUpMs) throw new Error('No heat-off prompt came.');
     if (await attention.isVisible()) await page.keyboard.press('a');
     await page.waitForTimeout(250);
   }

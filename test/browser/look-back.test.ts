@@ -1,0 +1,139 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { stageLabels } from '#shared-core';
+import { axeViolations, smallTargets } from './support/check-screen.ts';
+import {
+  type OpenWindow,
+  openWindow,
+  takeScreenshots,
+  windowSizes,
+} from './support/open-window.ts';
+import { type RunningApp, startApp } from './support/start-app.ts';
+import { writeSimulatedRun } from './support/write-simulated-run.ts';
+
+let folder = '';
+let app: RunningApp;
+let window: OpenWindow;
+
+const names = ['Pear ferment, first rig', 'Pear ferment, thin air', 'Pear ferment, second rig'];
+
+beforeAll(async () => {
+  folder = mkdtempSync(path.join(tmpdir(), 'journey-'));
+  const runsFolder = path.join(folder, 'runs');
+  for (const [index, pressureKPa] of [99.4, 92, 101.8].entries()) {
+    await writeSimulatedRun(runsFolder, { name: names[index] ?? '', pressureKPa, seed: index + 1 });
+  }
+  app = await startApp(runsFolder);
+  window = await openWindow(app.url);
+  await window.page.getByRole('link', { name: 'Look back' }).click();
+  await window.page.getByText(names[2] ?? '').waitFor();
+});
+afterAll(async () => {
+  await window?.close();
+  await app?.stop();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Every theme without an axe violation, targets large enough, and nothing wider than a phone. */
+async function expectSoundScreen(page: Page, name: string): Promise<void> {
+  for (const theme of ['light', 'dark', 'projector']) {
+    await page.evaluate((chosen) => {
+      document.documentElement.dataset.theme = chosen;
+    }, theme);
+    expect(await axeViolations(page), `${name}, ${theme}`).toEqual([]);
+  }
+  await page.evaluate(() => {
+    document.documentElement.dataset.theme = 'light';
+  });
+  expect(await smallTargets(page), name).toEqual([]);
+  await page.setViewportSize(windowSizes.phone);
+  const overflowPx = await page.evaluate(() => {
+    const place = document.getElementById('place');
+    return place ? place.scrollWidth - place.clientWidth : 0;
+  });
+  expect(overflowPx, `${name} on a phone`).toBeLessThanOrEqual(1);
+  await page.setViewportSize(windowSizes.projector);
+  await takeScreenshots(page, name);
+}
+
+const toLibrary = (page: Page) => page.getByRole('button', { name: 'Back to the library' }).click();
+
+test('a replay is understood at its moment, and at an earlier one by moving the cursor', async () => {
+  const { page } = window;
+  await page.getByRole('button', { name: `Replay ${names[0]}` }).click();
+  await page.getByRole('slider', { name: 'Time in the run' }).fill('1900');
+  await page.getByRole('button', { name: 'Understand this moment' }).click();
+  const boiling = page.getByRole('region', { name: /^Boiling at 99\.4/ });
+  await boiling.getByText(/the column has lifted it that far/).waitFor();
+  await expectSoundScreen(page, 'understand');
+
+  const cursor = page.getByRole('slider', { name: 'Cursor' });
+  await cursor.focus();
+  await page.keyboard.press('ArrowLeft');
+  await page.getByText('0:31:35').waitFor();
+  await cursor.fill('300');
+  await boiling.getByText(/No vapour bathes the bulb fully/).waitFor();
+
+  const strip = page.locator('.cursor-reach').first();
+  const box = await strip.boundingBox();
+  if (box === null) throw new Error('The strip takes no pointer.');
+  await page.mouse.click(box.x + box.width * 0.5, box.y + box.height / 2);
+  await boiling.getByText(/the column has lifted it that far/).waitFor();
+  await toLibrary(page);
+});
+
+test('a class guesses without seeing what the program thinks, by pointer and keyboard, and is scored', async () => {
+  const { page } = window;
+  await page.getByRole('button', { name: `Guess first: ${names[0]}` }).click();
+  await page.getByRole('slider', { name: 'Time in the run' }).fill('2900');
+  const shown = await page.locator('main').textContent();
+  for (const label of Object.values(stageLabels)) expect(shown).not.toContain(label);
+
+  const paper = page.locator('.cursor-reach');
+  const box = await paper.boundingBox();
+  if (box === null) throw new Error('The strip takes no pointer.');
+  await page.mouse.click(box.x + box.width * 0.34, box.y + box.height / 2);
+  await page
+    .getByText(/^0:1\d:\d\d$/)
+    .first()
+    .waitFor();
+  await page.getByRole('radio', { name: 'Heat off' }).check();
+  await page.getByRole('button', { name: 'Set at 0:48:20' }).press('Enter');
+  await page.getByRole('slider', { name: 'A: heat off' }).press('ArrowLeft');
+  await expectSoundScreen(page, 'guess');
+  await page.getByRole('button', { name: 'Reveal the record' }).press('Enter');
+  await page
+    .getByRole('region', { name: 'Heat off', exact: true })
+    .getByText(/Nearest: group A/)
+    .waitFor();
+  await expectSoundScreen(page, 'guess-scores');
+  await toLibrary(page);
+});
+
+test('three runs are laid over each other', async () => {
+  const { page } = window;
+  await page.getByText('Compare runs').click();
+  for (const name of names) await page.getByRole('checkbox', { name: new RegExp(name) }).check();
+  await page.getByRole('button', { name: 'Compare these 3' }).click();
+  await page.getByRole('table', { name: 'Runs side by side' }).waitFor();
+  expect(await page.locator('.trace').count()).toBe(3);
+  await expectSoundScreen(page, 'compare');
+  await toLibrary(page);
+});
+
+test('a what-if is marked as one beside the record', async () => {
+  const { page } = window;
+  await page.getByRole('button', { name: `What if … for ${names[0]}` }).click();
+  await page.getByRole('textbox', { name: 'Least strength' }).fill('88');
+  await page.getByRole('button', { name: 'Go through the run again' }).press('Enter');
+  await page.getByRole('heading', { name: 'What if: this did not happen' }).waitFor();
+  await expectSoundScreen(page, 'what-if');
+  await toLibrary(page);
+});
+
+test('the page complained about nothing', () => {
+  expect(window.complaints).toEqual([]);
+});

@@ -1,0 +1,22 @@
+import type { Page } from 'playwright-core';
+
+/** Types where the probe is and connects. */
+export async function connectByPath(page: Page, path: string): Promise<void> {
+  await page.getByLabel('Or type where the probe is').fill(path);
+  await page.getByRole('button', { name: 'Connect', exact: true }).click();
+}
+
+/** Confirms every check of rig and room, and starts the run with the heat on. */
+export async function startHeatedRun(page: Page): Promise<void> {
+  for (const check of await page.getByRole('checkbox').all()) await check.check();
+  await page.getByRole('button', { name: 'Start the run' }).click();
+  await page.getByText(/Saved to/).waitFor();
+  await page.getByRole('button', { name: 'Heat on' }).click();
+  await page.locator('button[aria-pressed=true]').filter({ hasText: 'Heat on' }).waitFor();
+}
+
+export async function stopRun(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Stop/ }).click();
+  await page.getByRole('button', { name: 'Stop recording', exact: true }).click();
+  await page.getByText(/This run ended/).waitFor();
+}
