@@ -1,10 +1,12 @@
 /**
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
- * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list]
+ * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--delays]
+ * With --delays it compares the plateau-ending test with the best known-slope test instead.
  */
 import process from 'node:process';
 import { parseArgs } from 'node:util';
+import { delayStudy } from './ensemble/delay-study.ts';
 import { drawRun } from './ensemble/draw-run.ts';
 import { fixedRuleCalls, fixedRules } from './ensemble/fixed-rules.ts';
 import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
@@ -17,8 +19,13 @@ const { values: options } = parseArgs({
     runs: { type: 'string', default: '500' },
     seed: { type: 'string', default: '1' },
     list: { type: 'boolean', default: false },
+    delays: { type: 'boolean', default: false },
   },
 });
+if (options.delays) {
+  for (const line of delayStudy(100, 60)) console.log(line);
+  process.exit(0);
+}
 const runs = Number(options.runs);
 
 const scores: RunScore[] = [];

@@ -17,6 +17,12 @@ const settleS = 0.5;
 /** After a longer silence in the inputs only the last hour is stepped through second by second. */
 const longestCatchUpS = 86_400;
 
+/** What may be left out where only stages and alarms are wanted. */
+export interface MonitorOptions {
+  /** Without forecasts the bias is learned from the plateau's level alone; true when left out. */
+  readonly forecasts?: boolean;
+}
+
 /**
  * Creates the monitor of one run: a deterministic function of settings and inputs.
  *
@@ -28,11 +34,11 @@ const longestCatchUpS = 86_400;
  * const monitor = createMonitor(defaultRunSettings);
  * monitor.push({ kind: 'reading', timeS: 0, channel: 'head', value: 21.3, unit: '°C', quality: 'good' }).stage.stage // => "warm-up"
  */
-export function createMonitor(settings: RunSettings): Monitor {
+export function createMonitor(settings: RunSettings, options: MonitorOptions = {}): Monitor {
   const marks = createMarksLedger();
   const bank = createAlarmBank();
   const tracker = createHeadTracker(settings);
-  const staging = createStaging(settings, marks, bank, tracker);
+  const staging = createStaging(settings, marks, bank, tracker, options.forecasts ?? true);
   const others = new Map<string, SecondBin>();
   let openBin = createSecondBin();
   let nextBin = createSecondBin();

@@ -68,8 +68,10 @@ export function createStageFilter(): StageFilter {
     next.set(belief);
     if (evidence.bathed) move(warmUp, first, 0.2);
     if (evidence.firstFractionOver) {
-      move(first, main, evidence.sinking ? 0.02 : 0.3);
-      if (!evidence.sinking) move(first, tail, 1 / 600);
+      // A head that never came below the limit has no main fraction: the tail follows the first one.
+      const overLimit = overLimitProbability(evidence);
+      move(first, main, (evidence.sinking ? 0.02 : 0.3) * (1 - overLimit));
+      if (!evidence.sinking) move(first, tail, 1 / 600 + 0.3 * overLimit);
     }
     move(main, tail, evidence.sinking ? 1e-5 : 1 / 900);
     move(first, firstReceded, 1 / 300);
@@ -86,9 +88,8 @@ export function createStageFilter(): StageFilter {
   };
 
   const emit = (aboveAzeotropeK: number, evidence: StageEvidence): void => {
-    const edgeK = Math.hypot(evidence.sdK, 0.05);
-    const belowBand = normalCumulative((-0.9 - aboveAzeotropeK) / Math.hypot(edgeK, 0.3));
-    const overLimit = normalCumulative(evidence.aboveLimitK / edgeK);
+    const belowBand = normalCumulative((-0.9 - aboveAzeotropeK) / Math.hypot(edgeK(evidence), 0.3));
+    const overLimit = overLimitProbability(evidence);
     const inBand = Math.max(1e-6, (1 - belowBand) * (1 - overLimit));
     const floor = 1e-6;
     likelihood.fill(floor);
@@ -166,4 +167,13 @@ function endingHazardPerS({ recededForS, heat }: StageEvidence, patienceS: numbe
   if (heat === 'off') return recededForS > 20 ? 1 / 30 : 1e-4;
   if (recededForS < patienceS) return 1e-6;
   return Math.min(0.2, (recededForS - patienceS) / 3000);
+}
+
+/** The soft edge of a temperature border: the estimate's spread and the model's own [K]. */
+function edgeK({ sdK }: StageEvidence): number {
+  return Math.hypot(sdK, 0.05);
+}
+
+function overLimitProbability(evidence: StageEvidence): number {
+  return normalCumulative(evidence.aboveLimitK / edgeK(evidence));
 }

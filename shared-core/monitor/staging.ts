@@ -42,6 +42,7 @@ export function createStaging(
   marks: MarksLedger,
   bank: AlarmBank,
   tracker: HeadTracker,
+  forecasts: boolean,
 ): Staging {
   const log = createRunLog('The run begins with the warm-up.');
   const watch = createPlateauWatch();
@@ -198,7 +199,7 @@ export function createStaging(
   };
 
   const lookAhead = (timeS: number): void => {
-    if (head === null) return;
+    if (head === null || !forecasts) return;
     const before = forecaster.view();
     forecaster.second({
       timeS,

@@ -1,0 +1,72 @@
+/**
+ * Readings a second through the whole monitor, with the forecast at its live rate of once a minute and without it,
+ * for probes of 1, 10 and 100 Hz; the ratio tells what the forecast costs.
+ *
+ * Usage: npx tsx scripts/bench/monitor.bench.ts
+ */
+import {
+  createMonitor,
+  createProbeSignal,
+  createRandom,
+  defaultRunSettings,
+  pearFermentSetup,
+  type RunInput,
+  type RunSettings,
+  simulateBatch,
+} from '#shared-core';
+import { isEntryPoint } from '../checks/is-entry-point.ts';
+
+const durationS = 3300;
+
+const settings: RunSettings = {
+  ...defaultRunSettings,
+  charge: { volumeMl: 330, strengthAbv: 10.5, standardUncertaintyAbv: 0.3 },
+  pressure: { ...defaultRunSettings.pressure, pressureKPa: 99.4 },
+  attentionCheckS: null,
+};
+
+/** The demonstration run from cold to past the limit, as a probe of this rate reports it. */
+function readings(perSecond: number): readonly RunInput[] {
+  const { samples } = simulateBatch(pearFermentSetup(), { durationS });
+  const probe = createProbeSignal({
+    random: createRandom('monitor bench'),
+    whiteNoiseK: 0.05,
+    slowNoiseK: 0.05,
+    quantumK: 1 / 16,
+  });
+  const inputs: RunInput[] = [];
+  for (let index = 0; index < durationS * perSecond; index += 1) {
+    const timeS = index / perSecond;
+    const truthC = samples[Math.floor(timeS)]?.bulbTemperatureC ?? 20;
+    const value = probe.read(timeS, truthC);
+    if (value === null) continue;
+    inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+  }
+  return inputs;
+}
+
+function readingsPerSecond(inputs: readonly RunInput[], forecasts: boolean): number {
+  const rates = Array.from({ length: 5 }, () => {
+    const monitor = createMonitor(settings, { forecasts });
+    const from = performance.now();
+    for (const input of inputs) monitor.push(input);
+    return (1000 * inputs.length) / (performance.now() - from);
+  });
+  // The first two only warm up; of the others the middle.
+  return rates.slice(2).sort((a, b) => a - b)[1] as number;
+}
+
+export function run(): void {
+  for (const perSecond of [1, 10, 100]) {
+    const inputs = readings(perSecond);
+    const without = readingsPerSecond(inputs, false);
+    const whole = readingsPerSecond(inputs, true);
+    console.log(
+      `monitor, ${perSecond} Hz probe: ${Math.round(whole)} readings/s with the forecast (${Math.round(
+        whole / perSecond,
+      )} × real time), ${(without / whole).toFixed(2)} × as fast without it`,
+    );
+  }
+}
+
+if (isEntryPoint(import.meta.url)) run();
