@@ -16,6 +16,7 @@ import { type DemoRig, startDemoRig } from './demo-rig.ts';
 import { createProbeLink, type ProbeLink, type ProbeLinkView } from './link/probe-link.ts';
 import { mergeViews } from './merge-views.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
+import { lineTicket } from './port/line-ticket.ts';
 import type { UsbIdentity } from './port/same-device.ts';
 import type { ProbeLinkChange, ProbeReading } from './probe-hub.ts';
 
@@ -76,6 +77,7 @@ function group(
         probe,
         {
           ...dependencies,
+          ticketOf: lineTicket,
           pathExists: (path) => process.platform === 'win32' || existsSync(path),
         },
         {

@@ -15,6 +15,8 @@ export interface ProbeLinkDependencies {
   /** Empty where ports cannot be listed. */
   readonly listPorts: () => Promise<readonly PortInfo[]>;
   readonly pathExists: (path: string) => boolean;
+  /** Null for ports that keep their names; see `lineTicket`. */
+  readonly ticketOf: (path: string) => string | null;
 }
 
 export interface ProbeLinkListeners {
@@ -63,7 +65,7 @@ export function createProbeLink(
   dependencies: ProbeLinkDependencies,
   on: ProbeLinkListeners,
 ): ProbeLink {
-  const { clock, openLine, listPorts, pathExists } = dependencies;
+  const { clock, openLine, listPorts, pathExists, ticketOf } = dependencies;
   const hearing = createHearing(source.language !== 'modbus-rtu');
   const loss = createLinkLoss(on.link);
   const stamper = createReadingStamper(source.channels);
@@ -74,6 +76,9 @@ export function createProbeLink(
   let problem: ServiceProblem | null = null;
   let nextTryS = 0;
   let openedS = 0;
+  let ticket: string | null = null;
+  /** The ticket of a line that has ended for good. */
+  let usedTicket: string | null = null;
   /** Counts openings, so that a late answer of an earlier one is recognised and closed. */
   let opening = 0;
 
@@ -94,6 +99,10 @@ export function createProbeLink(
     phase = 'opening';
     const ports = await listPorts();
     const target = whereIsDevice(path, identity, ports);
+    if (usedTicket !== null && ticketOf(target) === usedTicket) {
+      wait();
+      return { ok: false, error: { kind: 'port-not-found', path: target } };
+    }
     const opened = await openLine(
       { path: target, baudRate: source.baudRate, parity: source.parity ?? 'none' },
       {
@@ -118,6 +127,7 @@ export function createProbeLink(
     if (identity !== null && found !== null && !isSameDevice(identity, found)) loss.otherProbe();
     identity = found ?? identity;
     path = target;
+    ticket = ticketOf(target);
     line = opened.value;
     problem = null;
     phase = 'open';
@@ -141,6 +151,7 @@ export function createProbeLink(
 
   function lostPlug(reason: ServiceProblem | null): void {
     problem = reason ?? { kind: 'port-not-found', path };
+    usedTicket = ticket;
     wait();
     loss.lost('unplugged', clock.monotonicS());
   }

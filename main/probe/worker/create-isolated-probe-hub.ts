@@ -11,6 +11,7 @@ import {
 import type { Clock, Scheduler } from '../../clock/index.ts';
 import { createLinkLoss } from '../link/link-loss.ts';
 import { createListeners } from '../listeners.ts';
+import { isPseudoTerminalName } from '../port/line-ticket.ts';
 import type { ProbeHub, ProbeReading } from '../probe-hub.ts';
 import { noProbeStatus } from '../probe-status.ts';
 import type { BatchItem, FromWorker } from './messages.ts';
@@ -120,13 +121,15 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   async function reconnect(source: ProbeSource): Promise<void> {
     const connected = await keeper.ask({ type: 'connect', source }, 'connected');
     if (wanted !== source) return;
-    if (connected?.result.ok) {
+    if (connected === null) return;
+    if (connected.result.ok) {
       if (lastHeat !== null) keeper.post({ type: 'heat', mark: lastHeat });
-    } else if (connected !== null) {
-      cancelRetry = scheduler.after(retryConnectS, () => {
-        if (wanted === source) void reconnect(source);
-      });
+      return;
     }
+    if (endedForGood(source, connected.result.error)) return;
+    cancelRetry = scheduler.after(retryConnectS, () => {
+      if (wanted === source) void reconnect(source);
+    });
   }
 
   async function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
@@ -176,6 +179,12 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
       listeners.clear();
     },
   };
+}
+
+/** A pseudo-terminal that is gone will not come back; its number may become somebody else's terminal. */
+function endedForGood(source: ProbeSource, error: ServiceProblem): boolean {
+  const isGone = error.kind === 'port-not-found';
+  return isGone && source.kind === 'serial' && isPseudoTerminalName(source.path);
 }
 
 const stopped = {

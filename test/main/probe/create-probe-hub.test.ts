@@ -34,7 +34,7 @@ async function listening(rest: Parameters<typeof serialSource>[1] = {}) {
   const probe = terminal();
   const heard = hub();
   const connected = await heard.hub.connect(serialSource(probe.path, rest));
-  expect(connected.ok).toBe(true);
+  expect(connected).toMatchObject({ ok: true });
   probe.say('\n');
   return { probe, ...heard };
 }

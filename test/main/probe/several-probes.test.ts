@@ -30,7 +30,7 @@ describe('several probes at once', () => {
       probes: [plain.source, scpi.source, { ...modbus.source, channels: { head: 'room' } }],
       timeScale: 1,
     });
-    expect(connected.ok).toBe(true);
+    expect(connected).toMatchObject({ ok: true });
     const channels = () => new Set(readings.map(({ channel }) => channel));
     await until('all three', () => channels().size === 3);
     expect({ channels: channels(), state: listener.status().state }).toEqual({

@@ -24,6 +24,7 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
     closes: 0,
     refuse: false,
     exists: true,
+    ticket: null as string | null,
   };
   const clock: Clock = { monotonicS: () => state.nowS, wallMs: () => 0 };
   const told: string[] = [];
@@ -34,6 +35,7 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
       clock,
       listPorts: () => Promise.resolve(state.ports),
       pathExists: () => state.exists,
+      ticketOf: () => state.ticket,
       openLine: ({ path }, listeners) => {
         if (state.refuse) return Promise.resolve(fail({ kind: 'port-not-found', path }));
         state.opens.push(path);
@@ -104,6 +106,22 @@ describe('createProbeLink', () => {
       state: 'lost',
       problem: 'port-not-found',
     });
+  });
+
+  test('a pseudo-terminal that ended is not opened again until its link was made anew', async () => {
+    const { link, say, pass, state } = bench();
+    state.ticket = 'first';
+    await link.open();
+    await pass(3, () => say('20.5\n'));
+    state.listeners?.closed(null);
+    await pass(5);
+    expect({ opens: state.opens.length, state: link.view().state }).toEqual({
+      opens: 1,
+      state: 'lost',
+    });
+    state.ticket = 'second';
+    await pass(1);
+    expect(state.opens.length).toBe(2);
   });
 
   test('the same USB device under another name is opened there', async () => {

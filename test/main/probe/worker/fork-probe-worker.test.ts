@@ -38,7 +38,7 @@ test('a serial process that is killed, and one that is frozen, are replaced whil
   };
   try {
     const connected = await hub.connect(serialSource(terminal.value.path));
-    expect(connected.ok).toBe(true);
+    expect(connected).toMatchObject({ ok: true });
     await until('readings', () => readings > 3, 30);
     signal('SIGKILL');
     await until('the loss and the return', () => told.length === 2, 30);
