@@ -8,6 +8,7 @@ import {
   modbusChecksum,
   parseScpiAnswer,
   type Random,
+  toChannelValue,
 } from '#shared-core';
 
 /** One parser under fire. */
@@ -88,7 +89,9 @@ function modbus(): ReturnType<FuzzTarget['listen']> {
     if (place === null) return { good: [], pending: heard.length };
     const raw = (heard[place.start + 3] ?? 0) * 256 + (heard[place.start + 4] ?? 0);
     heard = heard.subarray(place.start + place.length);
-    return { good: place.length === 7 ? [raw / 128] : [], pending: heard.length };
+    const meant = toChannelValue('head', { name: null, value: raw / 128, unit: null }, '°C');
+    const isGood = place.length === 7 && meant.ok && meant.value.quality === 'good';
+    return { good: isGood ? [raw / 128] : [], pending: heard.length };
   };
 }
 
