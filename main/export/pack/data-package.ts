@@ -1,5 +1,5 @@
 import { csvDialects } from '#shared-core';
-import type { TableField } from './table.ts';
+import { csvDateTimeFormat, type TableField } from './table.ts';
 
 /** A CSV file of a pack, as it lies on disk. */
 export interface PackResource {
@@ -74,6 +74,7 @@ function schemaField(
     type,
     description,
     ...(unit === null ? {} : { unit }),
+    ...(type === 'datetime' ? { format: csvDateTimeFormat } : {}),
     ...(type === 'number' && decimal === ',' ? { decimalChar: ',' } : {}),
   };
 }

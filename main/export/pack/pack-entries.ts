@@ -42,7 +42,7 @@ export async function* packEntries(
   };
   onProgress({ file: 'datapackage.json', filesDone: files.length + 1, filesTotal });
   const description = dataPackage({
-    name: packName(studies),
+    name: packName(studies).toLowerCase(),
     title: studies.map(({ name }) => name).join(', '),
     description: 'Readings and results of fractional distillations in a teaching laboratory.',
     version: studies[0]?.appVersion ?? '',
@@ -76,7 +76,11 @@ function hashed(
       yield encoded;
     }
     resources.push({
-      name: file.path.replace(/\.csv$/, '').replaceAll('/', '.'),
+      // The specification wants lower case.
+      name: file.path
+        .replace(/\.csv$/, '')
+        .replaceAll('/', '.')
+        .toLowerCase(),
       path: file.path,
       title,
       format,

@@ -4,7 +4,7 @@ import type { Sheet, SheetChart } from '../workbook/workbook.ts';
 /** A column of a table: one description for CSV, data package and workbook. */
 export interface TableField {
   readonly name: string;
-  /** `datetime`: milliseconds since 1970, UTC; written by ISO 8601. */
+  /** `datetime`: milliseconds since 1970, UTC; written as {@link csvDateTime}. */
   readonly type: 'number' | 'integer' | 'string' | 'datetime';
   /** UCUM code; null for words and pure numbers. */
   readonly unit: string | null;
@@ -48,15 +48,40 @@ export function* tableCsv({ fields, rows }: Table, format: CsvFormat): Generator
 
 function csvCell(cell: TableCell, { type, decimals }: TableField): TableCell {
   if (typeof cell !== 'number') return cell;
-  if (type === 'datetime') return isoSecond(cell);
+  if (type === 'datetime') return csvDateTime(cell);
   return decimals === undefined ? cell : rounded(cell, decimals);
 }
 
-export const isoSecond = (epochMs: number) => `${new Date(epochMs).toISOString().slice(0, 19)}Z`;
+/**
+ * Date and time, UTC, without a zone's letter: spreadsheets of every locale take this form for a date and time,
+ * but `2026-03-18T09:15:00Z` for text.
+ */
+function csvDateTime(epochMs: number): string {
+  return new Date(epochMs).toISOString().slice(0, 19).replace('T', ' ');
+}
+
+/** The same form for Table Schema. */
+export const csvDateTimeFormat = '%Y-%m-%d %H:%M:%S';
 
 function rounded(value: number, decimals: number): number {
   const power = 10 ** decimals;
   return Math.round(value * power) / power;
+}
+
+/** Rows as the CSV has them; begun anew each time they are asked for. */
+function roundedRows(fields: Table['fields'], rows: Table['rows']): Iterable<readonly TableCell[]> {
+  return {
+    *[Symbol.iterator]() {
+      for (const row of rows()) {
+        yield row.map((cell, index) => {
+          const decimals = fields[index]?.decimals;
+          return typeof cell === 'number' && decimals !== undefined
+            ? rounded(cell, decimals)
+            : cell;
+        });
+      }
+    },
+  };
 }
 
 /** The same table as a sheet of a workbook. */
@@ -72,7 +97,7 @@ export function tableSheet(
       type: type === 'datetime' ? 'date-time' : type === 'string' ? 'text' : 'number',
       ...(decimals === undefined ? {} : { decimals }),
     })),
-    rows: { [Symbol.iterator]: () => rows()[Symbol.iterator]() },
+    rows: roundedRows(fields, rows),
     ...(chart === undefined ? {} : { chart: { ...chart, title: chart.title || table.title } }),
   };
 }

@@ -1,8 +1,8 @@
 import { type Drawing, drawingToSvg } from '#shared-core';
 import { reportFonts } from './report-fonts.ts';
 
-/** Three pixels a point: 216 to the inch, sharp in print and on a projector. */
-const pixelsPerPoint = 3;
+/** Three times the 96 dots of a screen's inch: sharp in print and on a projector. */
+const zoom = 3;
 
 /** A figure as PNG, drawn without a browser and with the report's own typeface. */
 export async function renderPng(drawing: Drawing): Promise<Uint8Array> {
@@ -13,7 +13,7 @@ export async function renderPng(drawing: Drawing): Promise<Uint8Array> {
       fontFiles: [reportFonts.regular, reportFonts.bold],
       defaultFontFamily: reportFonts.family,
     },
-    fitTo: { mode: 'zoom', value: pixelsPerPoint },
+    fitTo: { mode: 'zoom', value: zoom },
   });
   return image.render().asPng();
 }
