@@ -21,4 +21,5 @@ export * from './run-log/index.ts';
 export * from './series/index.ts';
 export * from './snapshot/index.ts';
 export * from './thermo/index.ts';
+export * from './twin/index.ts';
 export * from './uncertainty/index.ts';

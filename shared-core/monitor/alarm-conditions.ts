@@ -22,7 +22,7 @@ export function followAlarmConditions(
   follow('attention', attentionMissed(facts));
   follow('condenser-warm', condenserWarm(bank, facts));
   follow('near-dryness', nearDryness(facts));
-  if (facts.fault !== null) return;
+  if (facts.fault !== null && facts.heat !== 'off') return;
   follow('surging', surging && facts.plateau.heldS !== null && heating(facts));
   follow('plateau-departure', plateauDeparture(bank, facts));
   follow('over-limit', overLimit(bank, facts));

@@ -1,4 +1,9 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+import {
+  alcoholByVolume,
+  massFractionFromAlcoholByVolume,
+  massFractionFromMoleFraction,
+  moleFractionFromMassFraction,
+} from '../alcoholometry/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate, ForecastView, Stage } from '../snapshot/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../twin/index.ts';
@@ -29,6 +34,8 @@ export interface Forecaster {
   /** Bias learned from the whole course; null before there is enough of it. */
   bias(): BiasBelief | null;
   flowMlPerS(): number | null;
+  /** Strength of the head vapour to stop at when purity is weighed against recovery; null otherwise. */
+  stopStrengthAbv(): number | null;
 }
 
 const everyS = 60;
@@ -42,6 +49,8 @@ const enoughForBias = 4;
 const coldC = 40;
 
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
+  const leastMeanMoleFraction =
+    settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
   let twin: Twin | null = null;
   let boiledS = 0;
   let firstC: number | null = null;
@@ -129,7 +138,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       if (open && plateau.recededSinceS === null) seeBlock(twin, input);
       if (plateau.heldWetS < settledS) return;
       twin.update();
-      outlook = twin.outlook(boiledS, limitHeightK(input.scale));
+      outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
       view = compose(input, outlook);
     },
     view: () => view,
@@ -138,6 +147,10 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
         ? null
         : { meanK: outlook.bias.mean, sdK: Math.max(leastBiasSdK, outlook.bias.sd) },
     flowMlPerS: () => outlook?.flowMlPerS ?? null,
+    stopStrengthAbv: () =>
+      outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughForBias
+        ? null
+        : strengthAbv(outlook.stopMoleFraction),
   };
 }
 
@@ -145,12 +158,20 @@ function limitHeightK(scale: VapourScale): number {
   return scale.limitC - scale.azeotropeC;
 }
 
-function strength(moleFraction: Estimate): Estimate {
-  const convert = (x: number): number =>
-    alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, x)) });
+function strength(mole: Estimate): Estimate {
   return {
-    value: convert(moleFraction.value),
-    low: convert(moleFraction.low),
-    high: convert(moleFraction.high),
+    value: strengthAbv(mole.value),
+    low: strengthAbv(mole.low),
+    high: strengthAbv(mole.high),
   };
+}
+
+function strengthAbv(mole: number): number {
+  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
+}
+
+function moleFraction(alcoholByVolumePercent: number): number {
+  return moleFractionFromMassFraction(
+    massFractionFromAlcoholByVolume({ alcoholByVolume: alcoholByVolumePercent }),
+  );
 }

@@ -11,8 +11,6 @@ export interface HeadSecond {
   readonly observedC: number | null;
   readonly head: HeadState | null;
   readonly fault: ProbeFault | null;
-  /** The probe itself moved by so much in this second [K]; 0 as a rule. */
-  readonly probeStepK: number;
 }
 
 /** What the tracker must know of its surroundings in one second. */
@@ -46,6 +44,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
   let lastUsedS = 0;
   let surprises = 0;
   let surpriseSign = 0;
+  let stepK = 0;
 
   const use = (timeS: number, valueC: number): boolean => {
     if (!started || timeS - lastUsedS > forgetAfterS) {
@@ -66,14 +65,31 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
     return true;
   };
 
+  /**
+   * A probe that slipped goes on telling changes truly: its step is taken off from there on, until readings
+   * fit better without.
+   */
+  const withoutStep = (
+    reported: BinnedSecond | null,
+    bulbC: number | null,
+  ): BinnedSecond | null => {
+    if (reported === null || stepK === 0) return reported;
+    const corrected = reported.value - stepK;
+    const backAgain =
+      bulbC !== null && Math.abs(reported.value - bulbC) < Math.abs(corrected - bulbC) - 1;
+    if (backAgain) stepK = 0;
+    return backAgain ? reported : { ...reported, value: corrected };
+  };
+
   return {
     health,
     noise: () => learner.noise(),
-    second: (timeS, binned, around) => {
+    second: (timeS, reported, around) => {
       if (started) filter.predict();
       const before = started ? filter.state() : null;
       const noise = learner.noise();
       const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
+      const binned = withoutStep(reported, before?.bulbC ?? null);
       const forgotten = timeS - lastUsedS > forgetAfterS;
       const verdict = health.judge(timeS, binned, {
         bulbC: forgotten ? null : (before?.bulbC ?? null),
@@ -82,9 +98,10 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
         waterC: around.waterC,
         potC: around.potC,
       });
+      stepK += verdict.probeStepK;
       let observedC: number | null = null;
-      if (verdict.accepted !== null && use(timeS, verdict.accepted.value)) {
-        observedC = verdict.accepted.value;
+      if (verdict.accepted !== null && use(timeS, verdict.accepted.value - verdict.probeStepK)) {
+        observedC = verdict.accepted.value - verdict.probeStepK;
         lastUsedS = timeS;
         if (around.holding) {
           learner.see(verdict.accepted.timeS, observedC, before?.rateKPerS ?? 0);
@@ -97,7 +114,6 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
         observedC,
         head: started ? filter.state() : null,
         fault: verdict.fault,
-        probeStepK: verdict.probeStepK,
       };
     },
   };

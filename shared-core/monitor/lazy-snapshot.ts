@@ -62,7 +62,7 @@ export function lazySnapshot(
         pressureStandardUncertaintyKPa: facts.pressureSdKPa,
         azeotropeC: facts.scale.azeotropeC,
         limitC: facts.scale.limitC,
-        leastStrengthAbv: facts.settings.leastStrengthAbv,
+        leastStrengthAbv: facts.limitAbv,
       };
     },
     get vapour() {

@@ -20,6 +20,8 @@ export interface MonitorFacts {
   readonly head: HeadState | null;
   readonly noise: HeadNoise;
   readonly scale: VapourScale;
+  /** The strength the heat-off call watches for: the least strength, or the stop of purity against recovery. */
+  readonly limitAbv: number;
   readonly pressureSdKPa: number;
   readonly bias: BiasBelief;
   readonly plateau: PlateauView;

@@ -39,8 +39,6 @@ export interface PlateauSecond {
 
 export interface PlateauWatch {
   second(input: PlateauSecond): void;
-  /** The probe itself moved by so much: everything learned moves with it. */
-  shift(byK: number): void;
   view(): PlateauView;
 }
 
@@ -219,11 +217,6 @@ export function createPlateauWatch(): PlateauWatch {
         blockCount += 1;
       }
       if (timeS % departureBlockS === 0 && blockCount > 0) closeBlock(timeS, noise, blockCount);
-    },
-    shift: (byK) => {
-      if (levelC !== null) levelC += byK;
-      if (lowestLevelC !== null) lowestLevelC += byK;
-      upset(nowS);
     },
     view: () => ({
       arrivedS,

@@ -63,6 +63,7 @@ export function createProbeHealth(): ProbeHealth {
     }
     if (reading.value === powerOnC && !isNear(lastValueC, calibratedC, 2)) return false;
     frozen = frozenWatch.see(reading.value);
+    linkLost = false;
     return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
   };
 
@@ -123,7 +124,6 @@ export function createProbeHealth(): ProbeHealth {
     },
     judge: (timeS, binned, expected) => {
       jumps *= 0.97;
-      if (binned !== null) linkLost = false;
       const verdict =
         binned === null
           ? { accepted: null, probeStepK: 0, fault: null }

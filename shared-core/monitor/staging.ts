@@ -49,7 +49,8 @@ export function createStaging(
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
   const forecaster = createForecaster(settings, marks);
-  let scale = createVapourScale(settings.pressure.pressureKPa, settings.leastStrengthAbv);
+  let limitAbv = settings.leastStrengthAbv;
+  let scale = createVapourScale(settings.pressure.pressureKPa, limitAbv);
   let bias: BiasBelief = priorBias(settings, scale);
   let head: HeadState | null = null;
   let fault: ProbeFault | null = null;
@@ -77,6 +78,7 @@ export function createStaging(
       head,
       noise: tracker.noise(),
       scale,
+      limitAbv,
       pressureSdKPa: settings.pressure.standardUncertaintyKPa,
       bias,
       plateau,
@@ -115,7 +117,16 @@ export function createStaging(
   const setPressure = (pressureKPa: number): void => {
     if (pressureKPa < 60 || pressureKPa > 110) return;
     if (Math.abs(pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
-    scale = createVapourScale(pressureKPa, settings.leastStrengthAbv);
+    scale = createVapourScale(pressureKPa, limitAbv);
+  };
+
+  /** Where purity is weighed against recovery, the limit follows the forecast, in half per cents. */
+  const setLimit = (stopAbv: number | null): void => {
+    if (stopAbv === null || stage === 'tail' || outlook.heatOffDue) return;
+    const bounded = Math.round(2 * Math.max(10, Math.min(95, stopAbv))) / 2;
+    if (bounded === limitAbv) return;
+    limitAbv = bounded;
+    scale = createVapourScale(scale.pressureKPa, limitAbv);
   };
 
   const readHead = (timeS: number, binned: BinnedSecond | null): number | null => {
@@ -126,7 +137,6 @@ export function createStaging(
       holding: plateau.heldS !== null && plateau.calmS > 15 && fault === null,
     });
     head = step.head;
-    if (step.probeStepK !== 0) watch.shift(step.probeStepK);
     if (step.fault !== fault) {
       if (fault !== null) log.closeProblem(timeS);
       if (step.fault !== null) {
@@ -211,6 +221,7 @@ export function createStaging(
       potC,
       suspended: fault !== null,
     });
+    setLimit(forecaster.stopStrengthAbv());
     const view = forecaster.view();
     if (view === null || view === before || view.mainFractionEndS === null) return;
     log.forecast(timeS, view.mainFractionEndS);

@@ -19,6 +19,8 @@ export interface TwinOutlook {
   readonly potMoleFraction: Estimate;
   readonly flowMlPerS: number;
   readonly bias: Moments;
+  /** Mole fraction of the head vapour at which the mean of all distillate falls to the mean asked for; null when none was asked for. */
+  readonly stopMoleFraction: number | null;
   /** Share by which reading the receiver now would narrow the range of the end, 0 … 1. */
   readonly volumeWouldNarrow: number;
 }
@@ -30,11 +32,13 @@ export interface Twin {
   see(observation: Observation): void;
   /** Holds the ensemble against what was seen since the last time. */
   update(): void;
-  outlook(boiledS: number, limitHeightK: number): TwinOutlook;
+  outlook(boiledS: number, limitHeightK: number, leastMeanMoleFraction: number | null): TwinOutlook;
 }
 
 /** Enough beyond any limit for the slope there to be known [K]. */
 const beyondLimitK = 2.5;
+/** A mean strength falls long after the head has: courses must reach further then [K]. */
+const meanHeightK = 14;
 /** The reduced model's remaining time against that of the dynamic simulator: its scatter, and by how much it is late. */
 const remainingModelShare = 0.17;
 const remainingModelBias = 0.07;
@@ -58,7 +62,7 @@ export function createTwin(
   const evidence = () => ({
     prior,
     chargeMl: settings.charge.volumeMl,
-    untilHeadHeightK: limitHeightK + beyondLimitK,
+    untilHeadHeightK: settings.stop.kind === 'strength' ? limitHeightK + beyondLimitK : meanHeightK,
     observations,
     easedAtS,
   });
@@ -86,7 +90,10 @@ export function createTwin(
       assimilate(cloud, evidence(), seen, random);
       seen = observations.length;
     },
-    outlook: (boiledS, limitHeightK) => lookAhead(cloud, scatter, boiledS, limitHeightK, easedAtS),
+    outlook: (boiledS, limitHeightK, leastMean) => ({
+      ...lookAhead(cloud, scatter, boiledS, limitHeightK, easedAtS),
+      stopMoleFraction: leastMean === null ? null : meanStop(cloud, leastMean),
+    }),
   };
 }
 
@@ -96,7 +103,7 @@ function lookAhead(
   boiledS: number,
   limitHeightK: number,
   easedAtS: number | null,
-): TwinOutlook {
+): Omit<TwinOutlook, 'stopMoleFraction'> {
   const weights = cloud.map(({ weight }) => weight);
   const at = cloud.map(({ guess }) => effectiveBoiledS(boiledS, easedAtS, guess));
   const limitAt = cloud.map(({ course }) => limitBoiledS(course, limitHeightK));
@@ -155,6 +162,27 @@ function limitBoiledS(course: BatchCourse, limitHeightK: number): number {
     return stepS * (index - 1 + share);
   }
   return 0;
+}
+
+/** Head vapour at which stopping leaves all distillate so far at the mean asked for: the cloud's median. */
+function meanStop(cloud: readonly Particle[], leastMean: number): number {
+  const stops = cloud.map(({ course }) => {
+    const { headMoleFraction, distillateMl, count } = course;
+    let volume = 0;
+    let sum = 0;
+    for (let index = 1; index < count; index += 1) {
+      const flow = (distillateMl[index] as number) - (distillateMl[index - 1] as number);
+      const head = headMoleFraction[index] as number;
+      volume += flow;
+      sum += flow * head;
+      if (sum < leastMean * volume && index > 2) return head;
+    }
+    return headMoleFraction[count - 1] as number;
+  });
+  return weightedEstimate(
+    stops,
+    cloud.map(({ weight }) => weight),
+  ).value;
 }
 
 /** Flow left when the heat is eased by a quarter while the column's loss stays. */

@@ -20,7 +20,7 @@ export function headStrengthWords(facts: MonitorFacts): string {
 }
 
 function limitWords(facts: MonitorFacts): string {
-  return `${facts.settings.leastStrengthAbv} % vol (${celsius(facts.outlook.limitOnProbeC)} on this probe)`;
+  return `${facts.limitAbv} % vol (${celsius(facts.outlook.limitOnProbeC)} on this probe)`;
 }
 
 /** The evidence for the present stage, in words with numbers. */

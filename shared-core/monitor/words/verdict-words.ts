@@ -8,8 +8,8 @@ export function concludeVerdict(
   facts: MonitorFacts,
   spans: readonly StageSpan[],
 ): Verdicts['verdict'] {
-  const { plateau, outlook, settings, scale } = facts;
-  const limit = `${settings.leastStrengthAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
+  const { plateau, outlook, scale } = facts;
+  const limit = `${facts.limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
   const main = spans.find((item) => item.stage === 'main-fraction');
   if (main !== undefined) {
     const lasted = (main.toS ?? facts.timeS) - main.fromS;
@@ -33,8 +33,14 @@ export function concludeVerdict(
       because: 'The first fraction had not ended by the convention set.',
     };
   }
+  if (plateau.lowestLevelC < outlook.limitOnProbeC) {
+    return {
+      mainFraction: false,
+      because: `No main fraction at ${facts.limitAbv} % vol or more: the head held at ${celsius(plateau.lowestLevelC)}, hardly stronger than ${limit}, and passed it before the first fraction had ended. More plates or reflux, a stronger charge or a shorter first fraction would help.`,
+    };
+  }
   return {
     mainFraction: false,
-    because: `No main fraction at ${settings.leastStrengthAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}; vapour now ${headStrengthWords(facts)}. Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`,
+    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}; vapour now ${headStrengthWords(facts)}. Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`,
   };
 }
