@@ -55,7 +55,7 @@ export function openInCalc(
   const name = path.basename(file).replace(/\.[^.]*$/, '.fods');
   const xml = readFileSync(path.join(workFolder, name), 'utf8');
   // A chart carries a table of its own inside its sheet.
-  const plain = xml.replace(/<table:shapes>[\s\S]*?<\/table:shapes>/g, '');
+  const plain = xml.replace(/<draw:frame[\s\S]*?<\/draw:frame>/g, '');
   const scatterCharts = xml.match(/chart:class="chart:scatter"/g)?.length ?? 0;
   return { sheets: readSheets(plain), scatterCharts };
 }
