@@ -4,6 +4,8 @@ import { z } from 'zod';
 import {
   type BookEntries,
   bookEntriesSchema,
+  type ColumnMapping,
+  columnMappingSchema,
   defaultRunSettings,
   fail,
   type Result,
@@ -20,12 +22,15 @@ export const usage = `Usage: npm run --silent analyse -- FILE.csv … [options]
   --charge-abv 9             its strength, % vol
   --least-strength-abv 80    least strength of the main fraction, % vol
   --settings FILE.json       a whole set of run settings; the options above win over it
+  --columns FILE.json        which column holds what, where titles don't say (see DEVELOPERS.md)
   --books FILE.json          what was measured after the run: cuts, residue, sugar (see DEVELOPERS.md)
   --out DIR                  also write analysis.json and the export pack there`;
 
 export interface AnalyseArguments {
   /** At least one. */
   readonly files: readonly string[];
+  /** Which column holds what; null to find out from the titles. */
+  readonly columns: ColumnMapping | null;
   /** What was measured after a single run. */
   readonly books: BookEntries | null;
   readonly outFolder: string | null;
@@ -68,7 +73,11 @@ export function readArguments(args: readonly string[]): Result<AnalyseArguments,
     }
     numbers[option] = value;
   }
+  const columns =
+    values.columns === undefined ? null : readJson(values.columns, columnMappingSchema, 'columns');
+  if (columns?.ok === false) return columns;
   const common = {
+    columns: columns?.value ?? null,
     files: positionals,
     outFolder: values.out ?? null,
     books: books?.value ?? null,
@@ -86,6 +95,7 @@ function parse(args: readonly string[]) {
   const options = {
     ...numberOptions,
     settings: { type: 'string' },
+    columns: { type: 'string' },
     books: { type: 'string' },
     out: { type: 'string' },
   } as const;

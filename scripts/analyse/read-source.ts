@@ -8,6 +8,7 @@ import {
   systemClock,
 } from '#main';
 import {
+  type ColumnMapping,
   explainCsvProblem,
   fail,
   type ReadCsv,
@@ -36,17 +37,21 @@ const largestBytes = 200_000_000;
 const mostRowProblems = 200;
 
 /** Reads a CSV file or the folder of a recorded run; or says in a sentence why not. */
-export async function readSource(file: string): Promise<Result<AnalyseSource, string>> {
+export async function readSource(
+  file: string,
+  mapping?: ColumnMapping,
+): Promise<Result<AnalyseSource, string>> {
   const found = statSync(file, { throwIfNoEntry: false });
   if (found === undefined) return fail(`There is no file "${file}".`);
   if (found.isDirectory()) return readRunFolder(path.resolve(file));
+  if (!found.isFile()) return fail(`"${file}" is no ordinary file.`);
   if (found.size > largestBytes) {
     const megabytes = Math.round(found.size / 1e6);
     return fail(`"${file}" has ${megabytes} MB; at most ${largestBytes / 1e6} MB can be analysed.`);
   }
   const text = await readTextFile(file);
   if (!text.ok) return fail(`"${file}" can't be read: ${text.error.message}`);
-  const read = readReadingsCsv(text.value);
+  const read = readReadingsCsv(text.value, mapping);
   if (!read.ok) return fail(`"${file}" can't be analysed. ${explainCsvProblem(read.error)}`);
   const { inputs, endS } = read.value;
   return succeed({

@@ -15,10 +15,10 @@ export interface AnalysedFile {
 export async function runAnalysis(args: readonly string[]): Promise<Result<string, string>> {
   const read = readArguments(args);
   if (!read.ok) return read;
-  const { files, outFolder, settings, books } = read.value;
+  const { files, outFolder, settings, books, columns } = read.value;
   const analysed: AnalysedFile[] = [];
   for (const file of files) {
-    const source = await readSource(file);
+    const source = await readSource(file, columns ?? undefined);
     if (!source.ok) return source;
     const { inputs, endS, problems } = source.value;
     const known = settings ?? source.value.settings ?? defaultRunSettings;

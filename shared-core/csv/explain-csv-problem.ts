@@ -17,6 +17,14 @@ export function explainCsvProblem(problem: CsvProblem): string {
       return `No time column was found${among(problem.titles)}. Give one the title "time_s" (seconds).`;
     case 'no-head-column':
       return `No head temperature column was found${among(problem.titles)}. Give one the title "head_degC" (°C).`;
+    case 'no-such-column':
+      return `There is no column "${problem.column}"${among(problem.titles)}. Name it as the file does, or by its number from 1.`;
+    case 'unknown-unit':
+      return `"${problem.unit.slice(0, 12)}" is no unit that can be converted. Use °C, °F, K, g, kg, mL, kPa, hPa, Pa or mmHg.`;
+    case 'no-times-in-column':
+      return `No time can be read in the column "${problem.column.slice(0, 40)}".`;
+    case 'too-many-readings':
+      return `The file holds more than ${problem.most / 1e6} million readings. Export a part of it, or every tenth reading.`;
     case 'no-readings': {
       const [first] = problem.rejectedRows;
       const example = first === undefined ? '' : ` Line ${first.line}: ${first.reason}.`;

@@ -1,3 +1,4 @@
+export { type ColumnMapping, columnMappingSchema, mappedLayout } from './column-mapping.ts';
 export { type ColumnRole, columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
 export { detectDelimiter } from './detect-delimiter.ts';

@@ -6,6 +6,7 @@ import {
 } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
+import { type ColumnMapping, type MappingProblem, mappedLayout } from './column-mapping.ts';
 import {
   type ChannelColumn,
   type CsvLayout,
@@ -19,6 +20,8 @@ import { createTimeReader } from './time-reader.ts';
 
 export type CsvProblem =
   | LayoutProblem
+  | MappingProblem
+  | { readonly kind: 'too-many-readings'; readonly most: number }
   | { readonly kind: 'not-text' }
   | { readonly kind: 'no-readings'; readonly rejectedRows: readonly RejectedRow[] };
 
@@ -37,22 +40,33 @@ export interface ReadCsv {
 }
 
 const layoutRows = 80;
+/** Readings that fit into memory with ease: four days at ten a second. */
+const mostReadings = 4_000_000;
+/** Rows whose rejection is kept one by one; the others are counted. */
+const mostRejected = 10_000;
 
 /**
  * Reads any logger's CSV: finds delimiter, decimal sign, titles and units by itself. Empty cells are
  * gaps; a row or value that can't be used is reported with its line, never silently dropped.
+ *
+ * @param mapping which column holds what, for files whose titles don't say
  *
  * @example
  * const read = readReadingsCsv('Time (s);Head (°C)\n0;20,5\n10;x\n');
  * read.ok && read.value.inputs // => [{ "kind": "reading", "timeS": 0, "channel": "head", "value": 20.5, "unit": "°C", "quality": "good" }]
  * read.ok && read.value.rejectedRows // => [{ "line": 3, "reason": "\"x\" in the column \"Head (°C)\" is not a number" }]
  */
-export function readReadingsCsv(text: string): Result<ReadCsv, CsvProblem> {
+export function readReadingsCsv(
+  text: string,
+  mapping?: ColumnMapping,
+): Result<ReadCsv, CsvProblem> {
   if (text.slice(0, 4096).includes('\0')) return fail({ kind: 'not-text' });
-  const delimiter = detectDelimiter(text);
-  const layout = detectLayout(firstRows(text, delimiter));
+  const delimiter = mapping?.delimiter ?? detectDelimiter(text);
+  const rows = firstRows(text, delimiter);
+  const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
   const read = readRows(parseCsv(text, delimiter), layout.value);
+  if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
   return read.inputs.some(({ kind }) => kind === 'reading')
     ? succeed(read)
     : fail({ kind: 'no-readings', rejectedRows: read.rejectedRows });
@@ -67,16 +81,21 @@ function firstRows(text: string, delimiter: ReturnType<typeof detectDelimiter>):
   return rows;
 }
 
-function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv {
+function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv | 'too-many' {
   const inputs: RunInput[] = [];
   const rejectedRows: RejectedRow[] = [];
   const times = createTimeReader(layout.perS);
   const screen = createPowerOnScreen();
+  let notListed = { line: 0, count: 0 };
   let marks = 0;
   let endS = 0;
   for (const { line, cells } of rows) {
     if (line < layout.firstDataLine) continue;
-    const reject = (reason: string) => rejectedRows.push({ line, reason });
+    const reject = (reason: string) => {
+      if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
+      else notListed = { line, count: notListed.count + 1 };
+    };
+    if (inputs.length > mostReadings) return 'too-many';
     const time = times.read(cells[layout.timeColumn] ?? '');
     if (!time.ok) {
       reject(time.error);
@@ -98,6 +117,10 @@ function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv {
       marks += 1;
       inputs.push({ kind: 'mark', timeS, markId: marks, mark: mark.mark });
     }
+  }
+  if (notListed.count > 0) {
+    const reason = `here end ${notListed.count} more rows or values that could not be used`;
+    rejectedRows.push({ line: notListed.line, reason });
   }
   return { inputs, endS, channels: layout.channels, rejectedRows };
 }

@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import { readUnit, type WireUnit } from '../frame/index.ts';
+import { fail, type Result, succeed } from '../result/index.ts';
+import { channelSchema } from '../run/index.ts';
+import type { ChannelColumn, CsvLayout } from './csv-layout.ts';
+import type { CsvRow } from './parse-csv.ts';
+import { readTime } from './read-time.ts';
+
+/** A column by its number, counted from 1, or by its title as it stands in the file. */
+const columnSchema = z.union([z.number().int().min(1).max(500), z.string().min(1).max(200)]);
+
+/** Which column of a logger's file holds what, where its titles don't say. */
+export const columnMappingSchema = z.strictObject({
+  delimiter: z.enum([',', ';', '\t', '|']).optional(),
+  time: z.strictObject({
+    column: columnSchema,
+    /** Of plain numbers; clock times and dates need none. */
+    unit: z.enum(['ms', 's', 'min', 'h']).default('s'),
+  }),
+  channels: z
+    .array(
+      z.strictObject({
+        column: columnSchema,
+        channel: channelSchema,
+        /** As a person writes it: °C, °F, K, g, mL, kPa, hPa … */
+        unit: z.string().max(12).nullable().default(null),
+      }),
+    )
+    .min(1)
+    .max(100),
+});
+
+export type ColumnMapping = z.input<typeof columnMappingSchema>;
+
+export type MappingProblem =
+  | { readonly kind: 'no-such-column'; readonly column: string; readonly titles: readonly string[] }
+  | { readonly kind: 'unknown-unit'; readonly unit: string }
+  | { readonly kind: 'no-times-in-column'; readonly column: string };
+
+const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600 } as const;
+
+/**
+ * The layout of a file from a mapping: columns by number or title, data from the first row whose time can be read.
+ *
+ * @param rows the first rows of the file
+ * @param mapping columns counted from 1, or their titles
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const rows = [{ line: 1, cells: ['a', 'b'] }, { line: 2, cells: ['0,5', '20'] }];
+ * const mapped = mappedLayout(rows, { time: { column: 'a', unit: 'min' }, channels: [{ column: 2, channel: 'head', unit: '°C' }] });
+ * mapped.ok && [mapped.value.perS, mapped.value.firstDataLine] // => [60, 2]
+ */
+export function mappedLayout(
+  rows: readonly CsvRow[],
+  mapping: ColumnMapping,
+): Result<CsvLayout, MappingProblem> {
+  const find = (column: number | string) => findColumn(rows, column);
+  const timeColumn = find(mapping.time.column);
+  const missing = [mapping.time.column, ...mapping.channels.map(({ column }) => column)].find(
+    (column) => find(column) === -1,
+  );
+  if (missing !== undefined) {
+    return fail({ kind: 'no-such-column', column: String(missing), titles: rows[0]?.cells ?? [] });
+  }
+  const firstData = rows.find(({ cells }) => readTime(cells[timeColumn] ?? '') !== undefined);
+  if (firstData === undefined) {
+    return fail({ kind: 'no-times-in-column', column: String(mapping.time.column) });
+  }
+  const channels: ChannelColumn[] = [];
+  for (const { column, channel, unit = null } of mapping.channels) {
+    const known: WireUnit | null | undefined = unit === null ? null : readUnit(unit);
+    if (known === undefined) return fail({ kind: 'unknown-unit', unit: unit ?? '' });
+    const at = find(column);
+    channels.push({ column: at, title: String(column), channel, unit: known, qualityColumn: null });
+  }
+  return succeed({
+    timeColumn,
+    perS: secondsIn[mapping.time.unit ?? 's'],
+    channels,
+    marksColumn: null,
+    firstDataLine: firstData.line,
+  });
+}
+
+function findColumn(rows: readonly CsvRow[], column: number | string): number {
+  if (typeof column === 'number') {
+    return rows.some(({ cells }) => cells.length >= column) ? column - 1 : -1;
+  }
+  const wanted = column.trim();
+  for (const { cells } of rows) {
+    const found = cells.findIndex((cell) => cell.trim() === wanted);
+    if (found !== -1) return found;
+  }
+  return -1;
+}
