@@ -30,7 +30,7 @@ const noise = Uint8Array.from({ length: 4000 }, (_, index) => (index * 7919 + 13
 
 test('nothing that comes down the line crashes the app or is taken for a good reading', async () => {
   const { page, runsFolder } = bench;
-  onTestFailed(() => console.error(bench.app.output(), bench.complaints));
+  onTestFailed(() => bench.explain());
 
   await connectByPath(page, '/dev/no-such-probe');
   await page.getByText('/dev/no-such-probe is not there.').first().waitFor();

@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
-import { stageLabels, type Verdicts, verdictsSchema } from '#shared-core';
+import { type RunSettings, stageLabels, type Verdicts, verdictsSchema } from '#shared-core';
 import { runCommand } from '../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../scripts/testing/step.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
@@ -18,7 +18,7 @@ afterAll(() => bench?.tidy());
 
 test('a whole distillation: rehearse, heat-off prompt, acknowledge, stop, replay, export, analyse', async () => {
   const { page, runsFolder } = bench;
-  onTestFailed(() => console.error(bench.app.output(), bench.complaints));
+  onTestFailed(() => bench.explain());
   await startRehearsal(page);
   await answerUntilHeatOff(page);
   await bookReceiverAndNote(page);
@@ -36,7 +36,7 @@ test('a whole distillation: rehearse, heat-off prompt, acknowledge, stop, replay
   await takeScreenshots(page, 'library');
   const exported = await exportCsv(page);
   await expectReplayShows(page, stages);
-  expect(await analysedStages(exported)).toEqual(stages);
+  expect(await analysedStages(exported, run.header.settings)).toEqual(stages);
   expect(bench.complaints).toEqual([]);
 });
 
@@ -123,17 +123,18 @@ async function expectReplayShows(page: Page, stages: Verdicts['stages']): Promis
   }
   await moments.filter({ hasText: 'change the receiver' }).getByRole('button').click();
   const prompts = page.getByRole('region', { name: 'Prompts' });
+  await page.getByRole('button', { name: 'step ▸' }).click();
   await prompts.getByText('change the receiver').waitFor();
+  await page.getByText('prompts as recorded').waitFor();
   await takeScreenshots(page, 'replay-heat-off');
 }
 
-async function analysedStages(file: string): Promise<unknown> {
+async function analysedStages(file: string, settings: RunSettings): Promise<unknown> {
+  const settingsFile = path.join(bench.folder, 'settings.json');
+  writeFileSync(settingsFile, JSON.stringify(settings));
   const { output } = await runCommand(
     'npm',
-    [
-      ...['run', '--silent', 'analyse', '--', file],
-      ...['--pressure-kpa', '101.325', '--charge-ml', '350', '--charge-abv', '9'],
-    ],
+    ['run', '--silent', 'analyse', '--', file, '--settings', settingsFile],
     { cwd: projectRoot },
   );
   return verdictsSchema.parse(JSON.parse(output)).stages;

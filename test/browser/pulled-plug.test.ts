@@ -31,7 +31,7 @@ afterAll(async () => {
 
 test('the plug is pulled in mid-run and comes back: the run goes on and the gap is in the record', async () => {
   const { page, runsFolder } = bench;
-  onTestFailed(() => console.error(bench.app.output(), bench.complaints));
+  onTestFailed(() => bench.explain());
   await connectByPath(page, cable.path);
   await page.getByText('Heard clearly').waitFor();
   await takeScreenshot(page, 'prepare-probe-heard', 'projector');

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { type OpenWindow, openWindow } from './support/open-window.ts';
 
@@ -21,8 +21,12 @@ async function openOther(url: string): Promise<OpenWindow> {
 
 test('an address works once, a reload keeps its window, and a second window only watches', async () => {
   const { page, app } = bench;
+  onTestFailed(() => bench.explain());
   await page.getByRole('button', { name: 'Start the rehearsal' }).click();
-  await page.getByText(/Saved to/).waitFor();
+  await page
+    .getByText(/Warming up/)
+    .first()
+    .waitFor();
   await page.reload();
   await page.getByRole('button', { name: 'Note' }).waitFor();
   expect(await page.getByRole('button', { name: 'Note' }).isEnabled()).toBe(true);
@@ -31,7 +35,7 @@ test('an address works once, a reload keeps its window, and a second window only
   await stranger.page.getByText('This address was used before.').waitFor();
 
   const viewer = await openOther(app.viewerUrl);
-  await viewer.page.getByText('this window only shows').waitFor();
+  await viewer.page.getByText('view only').waitFor();
   await viewer.page.getByRole('link', { name: 'Watch' }).click();
   await viewer.page
     .getByText(/Warming up/)

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type OpenWindow, openWindow, type WindowSize } from './open-window.ts';
+import { type OpenWindow, openWindow, takeScreenshot, type WindowSize } from './open-window.ts';
 import { type RunningApp, startApp } from './start-app.ts';
 
 /** A running app with its window, and a folder of its own that vanishes with it. */
@@ -10,6 +10,8 @@ export interface JourneyBench extends OpenWindow {
   readonly runsFolder: string;
   /** For cables and downloads. */
   readonly folder: string;
+  /** For `onTestFailed`: what the app said, what the page complained about, what it looks like. */
+  explain(): Promise<void>;
   /** Closes the window and stops the app; the folder stays until `tidy`. */
   stop(): Promise<void>;
   tidy(): Promise<void>;
@@ -32,6 +34,14 @@ export async function openBench(options: { size?: WindowSize } = {}): Promise<Jo
     app,
     runsFolder,
     folder,
+    async explain() {
+      console.error(
+        app.output(),
+        window.complaints,
+        await window.page.locator('body').textContent(),
+      );
+      await takeScreenshot(window.page, 'failed', 'projector');
+    },
     stop,
     async tidy() {
       await stop();
