@@ -7,6 +7,7 @@ export interface CallScore {
   readonly calledS: number | null;
   /** Calls while the limit was more than three reaction times and more than 2 % vol away. */
   readonly falseCalls: number;
+  /** No call until the limit was more than 120 s past and the vapour more than 2 % vol weaker. */
   readonly missed: boolean;
   /** Seconds before the limit; negative when late. */
   readonly leadS: number | null;
@@ -44,7 +45,11 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
   // The call that stands at the limit, or the first one after it.
   const call = heated.find(({ clearedS }) => clearedS === null || clearedS > limitS);
   const calledS = call?.raisedS ?? null;
-  const missed = calledS === null || calledS > limitS + lateToleranceS;
+  const missed =
+    calledS === null ||
+    (calledS > limitS + lateToleranceS &&
+      (run.samples[calledS]?.headVapourStrengthAbv ?? 0) <
+        run.drawn.settings.leastStrengthAbv - farAbv);
   if (calledS === null) return { ...none, calledS, falseCalls: early.length, missed };
   const at = (timeS: number): BatchState =>
     run.samples[Math.min(run.samples.length - 1, Math.round(timeS))] as BatchState;

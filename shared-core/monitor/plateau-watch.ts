@@ -16,6 +16,8 @@ export interface PlateauView {
   readonly levelC: number | null;
   readonly lowestLevelC: number | null;
   readonly recededSinceS: number | null;
+  /** How long no vapour has come: since it receded, or since the bulb last stopped rising [s]. */
+  readonly absentS: number;
   /** Seconds with vapour at the bulb since it first came, and since the head first held. */
   readonly wetS: number;
   readonly heldWetS: number;
@@ -46,6 +48,8 @@ const calmRateKPerS = 0.012;
 const levelTimeConstantS = 180;
 const levelDelayBlocks = 12;
 const recallS = 60;
+/** A receded bulb has turned when it has come back by so much [K]. */
+const turnK = 2;
 /** The column still fills and the head still settles: the level follows before it is held against. */
 const settlingBlocksNeeded = 24;
 
@@ -64,6 +68,9 @@ export function createPlateauWatch(): PlateauWatch {
   let returnAboveC = 0;
   let lowestC = Number.POSITIVE_INFINITY;
   let lowestS = 0;
+  let highestC = 0;
+  let rising = false;
+  let absentSinceS = 0;
   let wetS = 0;
   let wetAtHoldS = 0;
   let belowCount = 0;
@@ -75,7 +82,27 @@ export function createPlateauWatch(): PlateauWatch {
   let settlingBlocks = 0;
 
   /** Vapour is back from when the bulb turned; the rest of the time it only has to warm up. */
-  const returningS = (): number => (recededSinceS === null ? 0 : nowS - lowestS);
+  const returningS = (): number => (recededSinceS === null || !rising ? 0 : nowS - lowestS);
+
+  /** Follows a receded bulb down, up again when vapour comes, and perhaps down once more. */
+  const followTurns = (timeS: number, observedC: number): void => {
+    if (!rising) {
+      if (observedC < lowestC) {
+        lowestC = observedC;
+        lowestS = timeS;
+      }
+      if (observedC < lowestC + turnK) return;
+      rising = true;
+      highestC = observedC;
+    }
+    absentSinceS = timeS;
+    highestC = Math.max(highestC, observedC);
+    if (observedC > highestC - turnK) return;
+    wetS += timeS - lowestS;
+    rising = false;
+    lowestC = observedC;
+    lowestS = timeS;
+  };
 
   const upset = (timeS: number): void => {
     detector.restart();
@@ -133,6 +160,8 @@ export function createPlateauWatch(): PlateauWatch {
       wetS = Math.max(0, wetS - 3);
       lowestC = observedC;
       lowestS = timeS;
+      rising = false;
+      absentSinceS = timeS;
       returnAboveC = Math.max(heldC, recentC);
       backCount = 0;
       upset(timeS);
@@ -140,10 +169,7 @@ export function createPlateauWatch(): PlateauWatch {
     }
     undisturbedSinceS = timeS;
     if (observedC === null) return;
-    if (observedC < lowestC) {
-      lowestC = observedC;
-      lowestS = timeS;
-    }
+    followTurns(timeS, observedC);
     // Without vapour the bulb can only cool: one that rests or rises at the boiling point is in vapour again.
     const wet = observedC > azeotropeC - Math.max(1.2, 5 * noiseSdK);
     const holds = wet && head.rateKPerS > -0.006 && head.rateKPerS < 0.03;
@@ -225,6 +251,7 @@ export function createPlateauWatch(): PlateauWatch {
       levelC,
       lowestLevelC,
       recededSinceS,
+      absentS: recededSinceS === null ? 0 : nowS - absentSinceS,
       wetS: wetS + returningS(),
       heldWetS: heldS === null ? 0 : wetS + returningS() - wetAtHoldS,
       calmS: bathedS === null ? 0 : nowS - undisturbedSinceS,

@@ -14,7 +14,9 @@ export interface StageEvidence {
   readonly firstFractionOver: boolean;
   /** True while the head still sinks towards its plateau, as a column does that is filling. */
   readonly sinking: boolean;
-  readonly recededForS: number;
+  readonly receded: boolean;
+  /** How long no vapour has come [s]. */
+  readonly absentS: number;
   readonly heat: 'off' | 'on' | 'eased' | 'unknown';
 }
 
@@ -93,7 +95,7 @@ export function createStageFilter(): StageFilter {
     const inBand = Math.max(1e-6, (1 - belowBand) * (1 - overLimit));
     const floor = 1e-6;
     likelihood.fill(floor);
-    if (evidence.recededForS > 0) {
+    if (evidence.receded) {
       // The head cools through any temperature once vapour has left it.
       for (const state of recededStates) likelihood[state] = 1 / 60;
     } else {
@@ -163,10 +165,10 @@ export function createStageFilter(): StageFilter {
 const absenceS = 420;
 const absenceInTailS = 240;
 
-function endingHazardPerS({ recededForS, heat }: StageEvidence, patienceS: number): number {
-  if (heat === 'off') return recededForS > 20 ? 1 / 30 : 1e-4;
-  if (recededForS < patienceS) return 1e-6;
-  return Math.min(0.2, (recededForS - patienceS) / 3000);
+function endingHazardPerS({ absentS, heat }: StageEvidence, patienceS: number): number {
+  if (heat === 'off') return absentS > 20 ? 1 / 30 : 1e-4;
+  if (absentS < patienceS) return 1e-6;
+  return Math.min(0.2, (absentS - patienceS) / 3000);
 }
 
 /** The soft edge of a temperature border: the estimate's spread and the model's own [K]. */

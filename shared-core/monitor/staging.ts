@@ -193,7 +193,8 @@ export function createStaging(
       bathed: plateau.bathedS !== null,
       firstFractionOver: now.firstFraction.over,
       sinking: head.rateKPerS < -2 * head.rateSdKPerS && head.rateKPerS < -0.002,
-      recededForS: plateau.recededSinceS === null ? 0 : timeS - plateau.recededSinceS,
+      receded: plateau.recededSinceS !== null,
+      absentS: plateau.absentS,
       heat: marks.heat(),
     });
     const called = stageFilter.called();
