@@ -10,8 +10,8 @@ import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { chromium, type Page } from 'playwright-core';
 import { build, type InlineConfig, preview } from 'vite';
-import { findChromium } from '../../test/browser/support/find-chromium.ts';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
+import { findChromium } from '../testing/find-chromium.ts';
 
 const readings = 1_000_000;
 const redraws = 300;

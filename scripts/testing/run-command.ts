@@ -11,9 +11,10 @@ export interface CommandOutcome {
 export function runCommand(
   command: string,
   commandArguments: readonly string[],
-  options: { readonly cwd: string; readonly env?: NodeJS.ProcessEnv; readonly echo?: boolean },
+  options: { readonly cwd: string; readonly env?: NodeJS.ProcessEnv },
 ): Promise<CommandOutcome> {
-  const { cwd, env = process.env, echo = false } = options;
+  // What is printed is kept and shown later: colours would only be noise in it.
+  const { cwd, env = { ...process.env, NO_COLOR: '1', FORCE_COLOR: undefined } } = options;
   const startedMs = performance.now();
   return new Promise((resolve) => {
     let output = '';
@@ -23,7 +24,6 @@ export function runCommand(
     for (const stream of [child.stdout, child.stderr]) {
       stream.setEncoding('utf8').on('data', (part: string) => {
         output += part;
-        if (echo) process.stdout.write(part);
       });
     }
     child.on('error', (error) => {

@@ -123,8 +123,11 @@ async function expectReplayShows(page: Page, stages: Verdicts['stages']): Promis
   }
   await moments.filter({ hasText: 'change the receiver' }).getByRole('button').click();
   const prompts = page.getByRole('region', { name: 'Prompts' });
-  await page.getByRole('button', { name: 'step ▸' }).click();
-  await prompts.getByText('change the receiver').waitFor();
+  const prompt = prompts.getByText('change the receiver');
+  for (let step = 0; step < 10 && !(await prompt.isVisible()); step += 1) {
+    await page.getByRole('button', { name: 'step ▸' }).click();
+  }
+  await prompt.waitFor();
   await page.getByText('prompts as recorded').waitFor();
   await takeScreenshots(page, 'replay-heat-off');
 }

@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Page } from 'playwright-core';
+import { findChromium } from '../../../scripts/testing/find-chromium.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
-import { findChromium } from './find-chromium.ts';
 
 export interface OpenWindow {
   readonly page: Page;
