@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { axeViolations, smallTargets } from './support/check-screen.ts';
 import {
@@ -29,12 +29,17 @@ beforeAll(async () => {
   app = await startApp(runsFolder);
   window = await openWindow(app.url);
   await window.page.getByRole('link', { name: 'Look back' }).click();
-  await window.page.getByText(names[2] ?? '').waitFor();
+  await window.page.getByRole('heading', { name: names[2] ?? '' }).waitFor();
 });
 afterAll(async () => {
   await window?.close();
   await app?.stop();
   rmSync(folder, { recursive: true, force: true });
+});
+
+afterEach(async () => {
+  const back = window.page.getByRole('button', { name: 'Back to the library' });
+  if (await back.isVisible()) await back.click();
 });
 
 /** Every theme without an axe violation, targets large enough, and nothing wider than a phone. */
@@ -59,8 +64,6 @@ async function expectSoundScreen(page: Page, name: string): Promise<void> {
   await takeScreenshots(page, name);
 }
 
-const toLibrary = (page: Page) => page.getByRole('button', { name: 'Back to the library' }).click();
-
 test('a replay is understood at its moment, and at an earlier one by moving the cursor', async () => {
   const { page } = window;
   await page.getByRole('button', { name: `Replay ${names[0]}` }).click();
@@ -82,7 +85,6 @@ test('a replay is understood at its moment, and at an earlier one by moving the 
   if (box === null) throw new Error('The strip takes no pointer.');
   await page.mouse.click(box.x + box.width * 0.5, box.y + box.height / 2);
   await boiling.getByText(/the column has lifted it that far/).waitFor();
-  await toLibrary(page);
 });
 
 test('a class guesses without seeing what the program thinks, by pointer and keyboard, and is scored', async () => {
@@ -96,10 +98,7 @@ test('a class guesses without seeing what the program thinks, by pointer and key
   const box = await paper.boundingBox();
   if (box === null) throw new Error('The strip takes no pointer.');
   await page.mouse.click(box.x + box.width * 0.34, box.y + box.height / 2);
-  await page
-    .getByText(/^0:1\d:\d\d$/)
-    .first()
-    .waitFor();
+  await page.getByRole('cell', { name: /0:1\d:\d\d/ }).waitFor();
   await page.getByRole('radio', { name: 'Heat off' }).check();
   await page.getByRole('button', { name: 'Set at 0:48:20' }).press('Enter');
   await page.getByRole('slider', { name: 'A: heat off' }).press('ArrowLeft');
@@ -110,7 +109,6 @@ test('a class guesses without seeing what the program thinks, by pointer and key
     .getByText(/Nearest: group A/)
     .waitFor();
   await expectSoundScreen(page, 'guess-scores');
-  await toLibrary(page);
 });
 
 test('three runs are laid over each other', async () => {
@@ -121,7 +119,6 @@ test('three runs are laid over each other', async () => {
   await page.getByRole('table', { name: 'Runs side by side' }).waitFor();
   expect(await page.locator('.trace').count()).toBe(3);
   await expectSoundScreen(page, 'compare');
-  await toLibrary(page);
 });
 
 test('a what-if is marked as one beside the record', async () => {
@@ -131,7 +128,6 @@ test('a what-if is marked as one beside the record', async () => {
   await page.getByRole('button', { name: 'Go through the run again' }).press('Enter');
   await page.getByRole('heading', { name: 'What if: this did not happen' }).waitFor();
   await expectSoundScreen(page, 'what-if');
-  await toLibrary(page);
 });
 
 test('the page complained about nothing', () => {

@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest';
+import {
+  azeotrope,
+  type Exercise,
+  exerciseLevels,
+  exercisesOf,
+  markingSheetOf,
+  type PrintedDocument,
+  reportOf,
+  studyRun,
+  worksheetOf,
+} from '#shared-core';
+import { pearRun } from '../report/support/pear-run.ts';
+
+const { run } = pearRun();
+const study = studyRun(run);
+const exercises = exerciseLevels.flatMap((level) => exercisesOf(study, level));
+const byId = (id: string): Exercise => {
+  const found = exercises.find((exercise) => exercise.id === id);
+  if (found === undefined) throw new Error(`There is no exercise ${id}.`);
+  return found;
+};
+
+function wordsOf({ title, subtitle, footer, blocks }: PrintedDocument): string {
+  return [title, subtitle, footer, JSON.stringify(blocks)].join('\n');
+}
+
+describe('exercises of the pear ferment', () => {
+  test('cover reading, correcting, balancing and judging at both levels', () => {
+    expect(exercises.map(({ id }) => id)).toEqual([
+      'school-plateau',
+      'school-stages',
+      'school-pressure',
+      'school-recovery',
+      'school-critique',
+      'school-azeotrope',
+      'undergraduate-pressure',
+      'undergraduate-sensitivity',
+      'undergraduate-balance',
+      'undergraduate-plates',
+      'undergraduate-rayleigh',
+      'undergraduate-yield',
+    ]);
+  });
+
+  test('school recovery is what a pupil works out from the data given', () => {
+    const { given, answer } = byId('school-recovery');
+    const volumes = given.map(
+      (line) => [...line.matchAll(/(\d+(?:\.\d+)?) mL of (\d+(?:\.\d+)?) % vol/g)][0],
+    );
+    const ethanolMl = volumes.map((match) => (Number(match?.[1]) * Number(match?.[2])) / 100);
+    const [charged = 1, ...collected] = ethanolMl;
+    const percent = (100 * collected.reduce((sum, ml) => sum + ml, 0)) / charged;
+    expect(Math.abs(percent - (answer.value ?? 0))).toBeLessThan(answer.tolerance ?? 0);
+  });
+
+  test('the school rule for pressure agrees with the model within its tolerance', () => {
+    const { answer } = byId('school-pressure');
+    expect(Math.abs((answer.value ?? 0) - azeotrope(99.4).temperatureC)).toBeLessThan(
+      answer.tolerance ?? 0,
+    );
+  });
+
+  test('Clausius and Clapeyron bring the plateau to where the model does', () => {
+    const { answer } = byId('undergraduate-pressure');
+    expect(Math.abs((answer.value ?? 0) - (study.plateau?.standard.value ?? 0))).toBeLessThan(0.02);
+  });
+
+  test('Fenske’s stages in the working follow from the numbers in the question', () => {
+    const { given, working } = byId('undergraduate-plates');
+    const [, top, pot] = /Distillate x = ([\d.]+).*pot x = ([\d.]+)/.exec(given[0] ?? '') ?? [];
+    const [, atPot, atTop] =
+      /pot ([\d.]+), over the distillate ([\d.]+\d)/.exec(given[1] ?? '') ?? [];
+    const [xD, xW] = [Number(top), Number(pot)];
+    const stages =
+      Math.log((xD / (1 - xD)) * ((1 - xW) / xW)) /
+      Math.log(Math.sqrt(Number(atPot) * Number(atTop)));
+    expect(working[1]).toContain(`= ${stages.toFixed(1)} stages`);
+  });
+
+  test('every number of an answer is finite and in words without NaN', () => {
+    for (const { answer, working, question, given, marks } of exercises) {
+      expect([answer.words, question, ...working, ...given].join(' ')).not.toMatch(
+        /NaN|Infinity|undefined|null/,
+      );
+      expect(marks).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('worksheet and marking sheet', () => {
+  test.each(exerciseLevels)(
+    'the %s worksheet holds every question and no answer; the marking sheet holds both',
+    (level) => {
+      const worksheet = wordsOf(worksheetOf(study, level));
+      const marking = wordsOf(markingSheetOf(study, level));
+      for (const { question, answer, working } of exercisesOf(study, level)) {
+        const json = (text: string) => JSON.stringify(text).slice(1, -1);
+        expect(worksheet).toContain(json(question));
+        expect(marking).toContain(json(question));
+        expect(marking).toContain(json(answer.words));
+        expect(worksheet).not.toContain(json(answer.words));
+        for (const step of working) {
+          expect(marking).toContain(json(step));
+          expect(worksheet).not.toContain(json(step));
+        }
+      }
+    },
+  );
+});
+
+describe('the report', () => {
+  const words = wordsOf(reportOf([study]));
+
+  test('carries model versions, cautions and that the run was a rehearsal', () => {
+    expect(words).toMatch(/monitor model 1 · equilibrium model ethanol-water/);
+    expect(words).toMatch(/no safety device/);
+    expect(words).toMatch(/A rehearsal with the simulated still/);
+  });
+
+  test('gives every measured value with its uncertainty, and names what was assumed', () => {
+    expect(words).toMatch(
+      /Plateau from 0:1\d:\d\d to 0:\d\d:\d\d: \(78\.\d\d\u00a0±\u00a00\.\d\d\)\u00a0°C/,
+    );
+    expect(words).toMatch(/Liquid left in the column and the condenser was not measured/);
+    expect(words).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
+  test('sets several runs side by side', () => {
+    const both = wordsOf(reportOf([study, study]));
+    expect(both).toMatch(/The runs side by side/);
+    expect(both).toMatch(/"Run 2"/);
+  });
+
+  test('of an empty run says what is missing, and nothing else', () => {
+    const empty = wordsOf(reportOf([studyRun({ ...run, inputs: [], entries: undefined })]));
+    expect(empty).toMatch(/there is no plateau to report/);
+    expect(empty).toMatch(/No cut was measured/);
+  });
+});
