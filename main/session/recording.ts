@@ -121,7 +121,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       version: runLogVersion,
       runId,
       startedAtIso: new Date(wallMs).toISOString(),
-      settings,
+      settings: patient(settings, source.timeScale),
       appVersion: app.version,
       modelVersion: app.modelVersion,
       timeScale: source.timeScale,
@@ -231,4 +231,14 @@ export function createRecording(setup: RecordingSetup): Recording {
       if (running !== null) await stop();
     },
   };
+}
+
+/** Longest hitch of a busy computer that is no silence of the probe [s of real time]. */
+const hitchS = 0.3;
+
+/** In a rehearsal seconds fly: a hitch of the computer would look like minutes of silence. */
+function patient(settings: RunSettings, timeScale: number): RunSettings {
+  const { probe } = settings;
+  const silenceS = Math.max(probe.silenceS, hitchS * timeScale);
+  return { ...settings, probe: { ...probe, silenceS } };
 }

@@ -55,7 +55,7 @@ const flaws = {
   slowNoiseK: 0.04,
   quantumK: 1 / 16,
   dropoutsPerHour: 2,
-  dropoutS: 6,
+  dropoutS: 4,
   powerOnReadings: 1,
 } as const;
 

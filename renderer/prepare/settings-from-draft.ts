@@ -1,4 +1,4 @@
-import { fail, type Result, type RunSettings, succeed } from '#shared-core';
+import { defaultRunSettings, fail, type Result, type RunSettings, succeed } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
@@ -65,6 +65,7 @@ export function settingsFromDraft(
       offsetK: 0,
       gain: 1,
       ...draft.correction,
+      silenceS: defaultRunSettings.probe.silenceS,
       lagT90S: probe.lagT90S,
     },
     leastStrengthAbv: read('leastStrengthAbv'),

@@ -37,7 +37,7 @@ const confirmations = 3;
 const forgetAfterS = 30;
 
 export function createHeadTracker(settings: RunSettings): HeadTracker {
-  const health = createProbeHealth();
+  const health = createProbeHealth(settings.probe.silenceS);
   const learner = createNoiseLearner();
   const filter = createHeadFilter(settings.probe.lagT90S * perT90, learner.noise());
   let started = false;

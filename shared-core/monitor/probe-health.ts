@@ -40,7 +40,8 @@ const fastestRiseAbovePlateauKPerS = 0.5;
 const confirmSeconds = 3;
 const stepHoldS = 45;
 
-export function createProbeHealth(): ProbeHealth {
+/** @param silenceS silence after which the probe counts as lost [s] */
+export function createProbeHealth(silenceS: number): ProbeHealth {
   const frozenWatch = createFrozenWatch();
   let frozen = false;
   let linkLost = false;
@@ -68,7 +69,7 @@ export function createProbeHealth(): ProbeHealth {
   };
 
   const noReadingFault = (timeS: number): ProbeFault | null => {
-    const patienceS = Math.max(5, 3 * intervalS);
+    const patienceS = Math.max(silenceS, 3 * intervalS);
     const quietS = timeS - (lastGoodS ?? 0);
     if (linkLost && quietS > 2) return 'lost';
     if (quietS <= (lastGoodS === null ? 30 : patienceS)) return null;

@@ -14,7 +14,7 @@ export const defaultRunSettings: RunSettings = {
     source: 'altitude',
     altitudeM: 0,
   },
-  probe: { standardUncertaintyK: 0.25, lagT90S: 15, offsetK: 0, gain: 1 },
+  probe: { standardUncertaintyK: 0.25, lagT90S: 15, offsetK: 0, gain: 1, silenceS: 5 },
   leastStrengthAbv: 80,
   stop: { kind: 'strength' },
   firstFraction: { kind: 'minutes', minutes: 2 },

@@ -30,6 +30,8 @@ export const probeSettingSchema = z.strictObject({
   /** true temperature = offsetK + gain × reading */
   offsetK: z.number().min(-10).max(10),
   gain: z.number().min(0.9).max(1.1),
+  /** Silence after which the probe counts as lost; a slow logger gets three of its intervals anyway. */
+  silenceS: z.number().min(5).max(600).default(5),
 });
 
 /** When the person wants to stop: at a least strength, or when purity costs too much recovery. */

@@ -93,7 +93,7 @@ export function pearRun(seed = 'pear run'): PearRun {
           source: 'barometer',
           altitudeM: null,
         },
-        probe: { standardUncertaintyK: 0.1, lagT90S: 15, offsetK: 0, gain: 1 },
+        probe: { standardUncertaintyK: 0.1, lagT90S: 15, offsetK: 0, gain: 1, silenceS: 5 },
       },
       appVersion: '0.1.0',
       modelVersion: '1',
