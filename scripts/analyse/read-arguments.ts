@@ -14,6 +14,9 @@ import {
   succeed,
 } from '#shared-core';
 
+/** Nobody can answer an attention check that comes out of a file. */
+export const unattendedSettings: RunSettings = { ...defaultRunSettings, attentionCheckS: null };
+
 export const usage = `Usage: npm run --silent analyse -- FILE.csv … [options]
   FILE.csv may also be the folder of a recorded run, which knows its own settings.
   Several files are compared; one JSON object then holds them as "runs".
@@ -85,7 +88,7 @@ export function readArguments(args: readonly string[]): Result<AnalyseArguments,
   if (base === null && Object.keys(numbers).length === 0) {
     return succeed({ ...common, settings: null });
   }
-  const settings = runSettingsSchema.safeParse(merge(base?.value ?? defaultRunSettings, numbers));
+  const settings = runSettingsSchema.safeParse(merge(base?.value ?? unattendedSettings, numbers));
   if (!settings.success)
     return fail(`The settings can't be used:\n${z.prettifyError(settings.error)}`);
   return succeed({ ...common, settings: settings.data });

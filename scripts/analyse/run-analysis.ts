@@ -1,5 +1,5 @@
-import { analyseRun, defaultRunSettings, type Result, succeed, type Verdicts } from '#shared-core';
-import { readArguments } from './read-arguments.ts';
+import { analyseRun, type Result, succeed, type Verdicts } from '#shared-core';
+import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
 import { writeOut } from './write-out.ts';
 
@@ -21,7 +21,7 @@ export async function runAnalysis(args: readonly string[]): Promise<Result<strin
     const source = await readSource(file, columns ?? undefined);
     if (!source.ok) return source;
     const { inputs, endS, problems } = source.value;
-    const known = settings ?? source.value.settings ?? defaultRunSettings;
+    const known = settings ?? source.value.settings ?? unattendedSettings;
     const verdicts = analyseRun(known, inputs, endS);
     analysed.push({
       file,
