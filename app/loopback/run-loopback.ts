@@ -6,6 +6,7 @@ import { assertNever } from '#shared-core';
 import { composeServices } from '../compose-services.ts';
 import { openBrowser } from './open-browser.ts';
 import { type Loopback, type LoopbackProblem, startLoopback } from './start-loopback.ts';
+import { untilToldToStop } from './until-told-to-stop.ts';
 
 export interface LoopbackRun {
   readonly version: string;
@@ -41,7 +42,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   console.log(`Runs are kept in ${run.runsFolder}`);
   if (run.open) await openOrSay(url);
   const stopListening = offerNewWindow(loopback);
-  await untilToldToStop();
+  await untilToldToStop(process);
   console.log('Stopping …');
   stopListening();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
@@ -66,15 +67,6 @@ function offerNewWindow(loopback: Loopback): () => void {
     void openOrSay(url);
   });
   return () => lines.close();
-}
-
-/** Resolves at Ctrl+C or when the system asks. Later signals change nothing: the end is under way. */
-function untilToldToStop(): Promise<void> {
-  return new Promise((resolve) => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-      process.on(signal, () => resolve());
-    }
-  });
 }
 
 function problemSentence(problem: LoopbackProblem): string {
