@@ -1,3 +1,4 @@
+export { expectedEnd } from './expected-end.ts';
 export { RunStrip } from './run-strip.tsx';
 export { StripTextContext } from './strip-text.ts';
 export { type BoxSize, useBoxSize } from './use-box-size.ts';

@@ -1,3 +1,4 @@
+import { expectedEnd } from './expected-end.ts';
 import { ForecastFan } from './forecast-fan.tsx';
 import { GapsLayer } from './gaps-layer.tsx';
 import { MarksLayer } from './marks-layer.tsx';
@@ -12,7 +13,7 @@ export function MovingLayers() {
   const { view, drawn, marks, nowS, headC, extra } = useStripMoment();
   const { footPx } = useStripMeasures();
   const { snapshot } = view;
-  const end = snapshot?.forecast?.mainFractionEndS ?? null;
+  const end = expectedEnd(snapshot);
   return (
     <>
       <MarksLayer marks={marks} />

@@ -1,4 +1,5 @@
 import { type Snapshot, stageLabels } from '#shared-core';
+import { expectedEnd } from '../strip/index.ts';
 import { untilWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
@@ -7,7 +8,7 @@ import { Why } from './why.tsx';
 export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
   const words = useWords();
   const { stage, vapour, forecast, plateau, timeS } = snapshot;
-  const end = forecast?.mainFractionEndS ?? null;
+  const end = expectedEnd(snapshot);
   return (
     <dl className="findings">
       <div>
@@ -52,7 +53,7 @@ export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
           </dd>
         </div>
       )}
-      {!end && forecast?.wouldHelp && (
+      {forecast && !forecast.mainFractionEndS && forecast.wouldHelp && (
         <div>
           <dt>No forecast yet</dt>
           <dd>{forecast.wouldHelp}</dd>

@@ -55,17 +55,29 @@ function stageSentence(facts: MonitorFacts): string {
       return plateau.heldS === null
         ? `The first fraction begins; the head is settling at ${at}.`
         : `The first fraction is coming over at ${at}.`;
-    case 'main-fraction': {
-      const { etaS } = facts.outlook;
+    case 'main-fraction':
       return plateau.departedS === null
         ? `The main fraction is coming over at ${at}, ${headStrengthWords(facts)}.`
-        : `The plateau is ending: ${at} and rising${etaS === null ? '' : `, the limit in about ${span(etaS)}`}.`;
-    }
+        : `The plateau is ending: ${at} and rising${limitAhead(facts)}.`;
     case 'tail':
       return `The tail is coming over at ${at}, ${headStrengthWords(facts)}.`;
     case 'cool-down':
       return 'The still is cooling down.';
   }
+}
+
+/** The last minutes are read off the rate; before, a straight line would promise far too much. */
+const straightLineS = 300;
+
+function limitAhead({ outlook, forecast, timeS }: MonitorFacts): string {
+  const { etaS } = outlook;
+  if (etaS !== null && etaS < straightLineS) return `, the limit in about ${span(etaS)}`;
+  const end = forecast?.mainFractionEndS ?? null;
+  if (end === null || end.high - timeS < straightLineS) return '';
+  const [low, high] = [end.low, end.high].map((endS) =>
+    Math.max(1, Math.round((endS - timeS) / 60)),
+  );
+  return `, the limit in ${low} to ${high} min`;
 }
 
 function stageAct(facts: MonitorFacts): string | null {
