@@ -1,6 +1,6 @@
 /**
  * The whole check: formatting, lint, types, layers, docs, sizes, units, integration, browser journeys.
- * Installs Chromium and socat where it can. Ends with the line `N passed, N failed`.
+ * Installs Chromium, socat and LibreOffice Calc where it can. Ends with the line `N passed, N failed`.
  *
  * Usage: npm test
  */

@@ -16,6 +16,7 @@ const plain: readonly DocElement[] = ['description'];
 const rulesByFolder: Readonly<Record<string, readonly DocElement[]>> = {
   alcoholometry: physics,
   atmosphere: physics,
+  bookkeeping: physics,
   column: physics,
   equilibrium: physics,
   fermentation: physics,

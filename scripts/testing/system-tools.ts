@@ -22,6 +22,11 @@ export const systemTools: readonly SystemTool[] = [
     debianPackage: 'socat',
     usedFor: 'the serial path without hardware',
   },
+  {
+    program: 'soffice',
+    debianPackage: 'libreoffice-calc',
+    usedFor: 'opening exported workbooks and CSV files as a spreadsheet does',
+  },
 ];
 
 /** Whether a program is on the search path. */

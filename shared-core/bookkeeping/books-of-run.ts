@@ -40,7 +40,7 @@ export interface RunToBook {
 }
 
 /**
- * The books of a run: charge from the settings, cuts from marks and later entries, strengths as measured or, failing
+ * The books of a run, by the balance method: charge from the settings, cuts from marks and later entries, strengths as measured or, failing
  * that, from the head temperature while the cut was collected; then {@link balanceBatch} and {@link fermentYield}.
  *
  * @param run settings (volume [mL], strength [% vol]), inputs, verdicts, endS [s] ≥ 0, entries made after the run

@@ -130,7 +130,7 @@ const mean = (values: readonly number[]) =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /**
- * A plateau as it would read at 101.325 kPa: `T + T_az(101.325) − T_az(p)`. The distance to the azeotrope hardly
+ * A plateau as it would read at 101.325 kPa: `T_std = T + T_az(101.325) − T_az(p)`. The distance to the azeotrope hardly
  * depends on pressure, so the same vapour is moved, not merely the reading.
  *
  * @param plateau temperatureC [°C], −50 … 150; pressureKPa [kPa], 20 … 200

@@ -12,6 +12,8 @@ test.each<[string, Uint8Array]>([
   ['UTF-8 with its mark', Buffer.from(`\ufeff${text}`, 'utf8')],
   ['UTF-16, low byte first', utf16],
   ['UTF-16, high byte first', Buffer.from(utf16).swap16()],
+  ['UTF-16 without a mark, low byte first', Buffer.from(text, 'utf16le')],
+  ['UTF-16 without a mark, high byte first', Buffer.from(text, 'utf16le').swap16()],
   ['Windows-1252', Buffer.from(text, 'latin1')],
 ])('a file in %s is read as its text', async (_, bytes) => {
   const file = path.join(await temporaryFolder(), 'a.csv');
