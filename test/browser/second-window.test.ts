@@ -28,8 +28,7 @@ test('an address works once, a reload keeps its window, and a second window only
     .first()
     .waitFor();
   await page.reload();
-  await page.getByRole('button', { name: 'Note' }).waitFor();
-  expect(await page.getByRole('button', { name: 'Note' }).isEnabled()).toBe(true);
+  await page.locator('button:enabled').filter({ hasText: 'Note' }).waitFor();
 
   const stranger = await openOther(app.url);
   await stranger.page.getByText('This address was used before.').waitFor();
