@@ -3,7 +3,7 @@ import { indexAtTime, type PlateauBand, reduceToWidth, type Series } from '#shar
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
-import { type Guess, groupLetters, guessNames } from './blind-state.ts';
+import { type Guess, groupLetters, guessKinds, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
 
 interface BlindStripProps {
@@ -48,6 +48,7 @@ export function BlindStrip(props: BlindStripProps) {
           />
           <Cover scale={scale} fromS={shownToS} />
           <Flags scale={scale} guesses={guesses} />
+          {record && <RecordedNames scale={scale} record={record} />}
           {record === null && <Reach scale={scale} shownToS={shownToS} onGuess={onGuess} />}
         </>
       )}
@@ -119,23 +120,36 @@ function RecordedLines({ scale, record: { answers, band } }: RecordedLinesProps)
         height={Math.max(2, yOf(band.azeotropeC) - high)}
         fill="url(#texture-band)"
       />
-      {(['plateau-starts', 'heat-off'] as const).map((kind) => {
+      {guessKinds.map((kind) => {
+        const answer = answers[kind];
+        return answer ? (
+          <path key={kind} d={`M${xOf(answer.timeS)} ${top}V${bottom}`} className="recorded-line" />
+        ) : null;
+      })}
+    </g>
+  );
+}
+
+/** Above the flags, so that no staff runs through the words. */
+function RecordedNames({ scale, record: { answers } }: RecordedLinesProps) {
+  const { xOf, left, right, bottom } = scale;
+  return (
+    <g>
+      {guessKinds.map((kind) => {
         const answer = answers[kind];
         if (answer === null) return null;
         const x = xOf(answer.timeS);
         const isRight = x > (left + right) / 2;
         return (
-          <g key={kind}>
-            <path d={`M${x} ${top}V${bottom}`} className="recorded-line" />
-            <text
-              x={isRight ? x - 8 : x + 8}
-              y={bottom - 12}
-              textAnchor={isRight ? 'end' : 'start'}
-              className="plot-name"
-            >
-              {`record: ${guessNames[kind].toLowerCase()}`}
-            </text>
-          </g>
+          <text
+            key={kind}
+            x={isRight ? x - 8 : x + 8}
+            y={bottom - 12}
+            textAnchor={isRight ? 'end' : 'start'}
+            className="plot-name"
+          >
+            {`record: ${guessNames[kind].toLowerCase()}`}
+          </text>
         );
       })}
     </g>

@@ -1,18 +1,30 @@
-import { reduceToWidth, type Series } from '#shared-core';
+import { indexAtTime, pointAt, type Series } from '#shared-core';
 
 /** A point of a run laid over others: time from vapour arrival, head on the chosen scale. */
 export type AlignedPoint = readonly [timeS: number, value: number | null];
 
-/** Draws a run's head with vapour arrival at zero and a given temperature taken off. */
+/** Readings are drawn as means over this time: dashes stay dashes, however noisy the probe [s]. */
+const meanOverS = 15;
+
+/** A run's head with vapour arrival at zero and a given temperature taken off; null where nothing was read. */
 export function alignedTrace(
   head: Series,
   arrivedS: number,
   range: { readonly fromS: number; readonly toS: number },
   takenOffC: number,
 ): readonly AlignedPoint[] {
-  return reduceToWidth(head, {
-    fromS: Math.max(0, range.fromS + arrivedS),
-    toS: Math.max(1, range.toS + arrivedS),
-    columns: 700,
-  }).map(({ timeS, value }) => [timeS - arrivedS, value === null ? null : value - takenOffC]);
+  const count = Math.ceil((range.toS - range.fromS) / meanOverS);
+  return Array.from({ length: count }, (_, index): AlignedPoint => {
+    const fromS = range.fromS + index * meanOverS;
+    const value = meanBetween(head, arrivedS + fromS, arrivedS + fromS + meanOverS);
+    return [fromS + meanOverS / 2, value === null ? null : value - takenOffC];
+  });
+}
+
+function meanBetween(series: Series, fromS: number, toS: number): number | null {
+  const first = indexAtTime(series, fromS);
+  const end = indexAtTime(series, toS);
+  let sum = 0;
+  for (let index = first; index < end; index++) sum += pointAt(series, index)?.value ?? 0;
+  return end > first ? sum / (end - first) : null;
 }

@@ -105,9 +105,12 @@ interface TraceProps {
 
 /** Signs along a line stand this far apart, each line's shifted against the next [s]. */
 const signEveryS = 420;
+/** The first one waits until the head holds [s]. */
+const firstSignS = 180;
 
 function Trace({ look, points, heatOffS, scale }: TraceProps) {
-  const shiftS = 105 * 'PQRS'.indexOf(look.letter);
+  const place = traceLooks.indexOf(look);
+  const shiftS = firstSignS + 105 * place;
   const signs: AlignedPoint[] = [];
   let nextS = shiftS;
   for (const point of points) {
@@ -142,13 +145,13 @@ function Trace({ look, points, heatOffS, scale }: TraceProps) {
       {heatOffS !== null && (
         <g>
           <path
-            d={`M${scale.xOf(heatOffS)} ${scale.top + 22}V${scale.bottom}`}
+            d={`M${scale.xOf(heatOffS)} ${scale.top + 22 + 20 * place}V${scale.bottom}`}
             className="trace-mark"
             strokeDasharray={look.dashes}
           />
           <text
             x={scale.xOf(heatOffS)}
-            y={scale.top + 16}
+            y={scale.top + 16 + 20 * place}
             textAnchor="middle"
             className="plot-name"
           >

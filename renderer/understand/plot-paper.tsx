@@ -57,7 +57,7 @@ function PaperGrid({ x, y, above, scale }: PaperGridProps) {
       {x.ticks.map((tick) => (
         <g key={tick}>
           <line x1={xOf(tick)} x2={xOf(tick)} y1={top} y2={bottom} className="paper-line" />
-          <text x={xOf(tick)} y={bottom + 18} textAnchor="middle">
+          <text x={xOf(tick)} y={bottom + 22} textAnchor="middle">
             {x.tickWords(tick)}
           </text>
         </g>
@@ -79,7 +79,7 @@ function PaperGrid({ x, y, above, scale }: PaperGridProps) {
         </g>
       ))}
       <path d={`M${left} ${top}V${bottom}H${right}`} className="paper-edge" />
-      <text x={(left + right) / 2} y={bottom + 40} textAnchor="middle" className="axis-name">
+      <text x={(left + right) / 2} y={bottom + 43} textAnchor="middle" className="axis-name">
         {x.name}
       </text>
       <text x={0} y={above ? 40 : 16} className="axis-name">
