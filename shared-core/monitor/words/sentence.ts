@@ -27,7 +27,8 @@ export function composeSentence(facts: MonitorFacts, standing: readonly Standing
     const { act } = alarmCatalogue[urgent.alarm];
     const detail =
       urgent.alarm === 'probe-fault' && facts.fault ? `: ${probeFaultWords[facts.fault]}.` : '';
-    const sentence = alarmSentences[urgent.alarm];
+    const ended = urgent.alarm === 'plateau-departure' && facts.stage === 'tail';
+    const sentence = ended ? 'The main fraction has ended.' : alarmSentences[urgent.alarm];
     return { sentence: detail ? sentence.slice(0, -1) + detail : sentence, act };
   }
   const { attentionDueS } = facts;
