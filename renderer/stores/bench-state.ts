@@ -46,7 +46,12 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
     case 'ports':
       return { ...state, ports: event.ports };
     case 'probe':
-      return { ...state, probe: event.probe };
+      return {
+        ...state,
+        probe: event.probe,
+        problem:
+          event.probe.state === 'hearing' && isAboutProbe(state.problem) ? null : state.problem,
+      };
     case 'recording':
       return { ...state, recording: event.recording };
     case 'problem':
@@ -56,6 +61,11 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
     default:
       return assertNever(event);
   }
+}
+
+/** A port that would not open is no news once a probe is heard. */
+function isAboutProbe(problem: ServiceProblem | null): boolean {
+  return problem !== null && (problem.kind === 'no-probe' || problem.kind.startsWith('port-'));
 }
 
 /** A viewer, or a window that lost the services, shows but cannot command. */
