@@ -35,5 +35,4 @@ export { standingMarks } from './standing-marks.ts';
 export {
   measuredStrength,
   type StrengthMeasurement,
-  volumeAt20CMl,
 } from './strength-measurement.ts';

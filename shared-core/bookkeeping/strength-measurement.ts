@@ -1,7 +1,6 @@
 import {
   densityFromHydrometer,
   densityFromPycnometer,
-  densityKgPerM3,
   massFractionFromAlcoholByVolume,
   type PycnometerWeighings,
   type Strength,
@@ -127,27 +126,4 @@ function statedStrength({ value, standardUncertainty }: Quantity): Strength {
       massFractionFromAlcoholByVolume({ alcoholByVolume: abv }),
     ),
   };
-}
-
-/**
- * Volume at 20 °C of a liquid whose volume was read warmer or colder: `V20 = V ρ(w, t)/ρ(w, 20)`.
- *
- * @param read volumeMl [mL], ≥ 0; temperatureC [°C], −20 … 40; ethanolMassFraction [kg/kg], 0 … 1
- * @returns volume [mL at 20 °C]
- * @throws OutOfRangeError outside these ranges
- *
- * Source: OIML R 22 (1975), general formula; the mass does not change.
- * @example
- * volumeAt20CMl({ volumeMl: 100, temperatureC: 30, ethanolMassFraction: 0.9 }) // ≈ 98.95 ± 0.05
- * volumeAt20CMl({ volumeMl: 100, temperatureC: 20, ethanolMassFraction: 0.5 }) // => 100
- */
-export function volumeAt20CMl(read: {
-  readonly volumeMl: number;
-  readonly temperatureC: number;
-  readonly ethanolMassFraction: number;
-}): number {
-  const { volumeMl, temperatureC, ethanolMassFraction } = read;
-  requireInRange('volume', volumeMl, 0, 1e6, 'mL');
-  const warm = densityKgPerM3({ ethanolMassFraction, temperatureC });
-  return (volumeMl * warm) / densityKgPerM3({ ethanolMassFraction, temperatureC: 20 });
 }
