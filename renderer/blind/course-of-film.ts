@@ -4,7 +4,7 @@ import {
   indexAtTime,
   pointAt,
   type Series,
-  strengthOfMoleFraction,
+  strengthFromMoleFraction,
 } from '#shared-core';
 import type { Film } from '../look-back/film.ts';
 import type { RunCourse } from './score-guess.ts';
@@ -35,7 +35,7 @@ export function courseOfFilm(film: Film): RunCourse {
       if (headC === null || headC > 150) return null;
       // Clearly colder than the azeotrope, the bulb is not bathed in ethanol–water vapour.
       if (headC < table.azeotropeTemperatureC - unbathedK) return null;
-      return strengthOfMoleFraction(table.ethanolMoleFractionAt(headC));
+      return strengthFromMoleFraction(table.ethanolMoleFractionAt(headC));
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),
   };

@@ -1,9 +1,4 @@
-import {
-  azeotrope,
-  dewPoint,
-  massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
-} from '#shared-core';
+import { azeotrope, dewPoint, moleFractionFromStrength } from '#shared-core';
 
 export interface ExpectedPlateau {
   readonly azeotropeC: number;
@@ -13,9 +8,8 @@ export interface ExpectedPlateau {
 /** Where the head will hold: from the azeotrope to the dew temperature of the least strength. */
 export function expectedPlateau(pressureKPa: number, leastStrengthAbv: number): ExpectedPlateau {
   const lowest = azeotrope(pressureKPa);
-  const massFraction = massFractionFromAlcoholByVolume({ alcoholByVolume: leastStrengthAbv });
   const ethanolMoleFraction = Math.min(
-    moleFractionFromMassFraction(massFraction),
+    moleFractionFromStrength(leastStrengthAbv),
     lowest.ethanolMoleFraction,
   );
   return {

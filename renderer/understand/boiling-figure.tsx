@@ -3,7 +3,7 @@ import {
   azeotrope,
   type BoilingDiagramPoint,
   boilingDiagram,
-  moleFractionOfStrength,
+  moleFractionFromStrength,
 } from '#shared-core';
 import { useWords } from '../words/use-words.ts';
 import { type Axis, roundTicks } from './axis.ts';
@@ -43,10 +43,10 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   };
   const above: Axis = {
     ...x,
-    ticks: strengthTicks.map(moleFractionOfStrength),
+    ticks: strengthTicks.map(moleFractionFromStrength),
     name: '% vol',
     tickWords: (value) =>
-      words.number(strengthTicks.find((abv) => moleFractionOfStrength(abv) === value) ?? 0, 0),
+      words.number(strengthTicks.find((abv) => moleFractionFromStrength(abv) === value) ?? 0, 0),
   };
   const sentence = boilingSentence(moment, words);
   return (

@@ -1,4 +1,4 @@
-import { azeotrope, bubblePoint, strengthOfMoleFraction } from '#shared-core';
+import { azeotrope, bubblePoint, strengthFromMoleFraction } from '#shared-core';
 import type { useWords } from '../words/use-words.ts';
 import type { StillMoment } from './still-moment.ts';
 
@@ -15,7 +15,7 @@ export function boilingSentence(moment: StillMoment, words: Words): string {
   const boilsWords = `near ${words.quantity(pot.boilsAtC.value, 1, '°C')}`;
   if (vapour === null || headC === null) {
     const over = bubblePoint({ ethanolMoleFraction: pot.ethanolMoleFraction.value, pressureKPa });
-    const overAbv = strengthOfMoleFraction(over.vapourEthanolMoleFraction);
+    const overAbv = strengthFromMoleFraction(over.vapourEthanolMoleFraction);
     const verb = pot.isBoiling ? 'boils' : 'would boil';
     return `No vapour bathes the bulb fully; ${potWords} ${verb} ${boilsWords}, and the vapour straight above it is about ${words.number(overAbv, 0)} % vol.`;
   }

@@ -7,7 +7,7 @@ import {
   recoverySoFar,
   type Series,
   type StrengthMoment,
-  strengthOfMoleFraction,
+  strengthFromMoleFraction,
 } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 
@@ -53,7 +53,7 @@ export function recoveryUpTo(
 
 function strengthTable(pressureKPa: number): (temperatureC: number) => number {
   const table = headVapourTable(pressureKPa);
-  return (temperatureC) => strengthOfMoleFraction(table.ethanolMoleFractionAt(temperatureC));
+  return (temperatureC) => strengthFromMoleFraction(table.ethanolMoleFractionAt(temperatureC));
 }
 
 /** Mean of the readings within half a step; null in a gap. */

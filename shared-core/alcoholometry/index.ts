@@ -15,6 +15,10 @@ export {
 export { massFractionFromDensity } from './mass-fraction-from-density.ts';
 export { densityFromPycnometer, type PycnometerWeighings } from './pycnometer.ts';
 export {
+  moleFractionFromStrength,
+  strengthFromMoleFraction,
+} from './strength-and-mole-fraction.ts';
+export {
   type DensityMeasurement,
   type Strength,
   strengthFromDensity,

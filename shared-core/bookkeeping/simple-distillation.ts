@@ -1,4 +1,4 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { type BatchYield, equilibriumCurve, simpleBatch } from '../column/index.ts';
 import { azeotrope } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
@@ -50,9 +50,7 @@ export function simpleDistillation(batch: {
   const ethanolMol = chargeMol * potMoleFraction - residueMol * residueMoleFraction;
   const distillateMoleFraction = ethanolMol / distillateMol;
   return {
-    strengthAbv: alcoholByVolume({
-      ethanolMassFraction: massFractionFromMoleFraction(distillateMoleFraction),
-    }),
+    strengthAbv: strengthFromMoleFraction(distillateMoleFraction),
     distillateMoleFraction,
     recoveryPercent: (100 * ethanolMol) / (chargeMol * potMoleFraction),
     residueMoleFraction,

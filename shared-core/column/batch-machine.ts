@@ -1,7 +1,4 @@
-import {
-  massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
-} from '../alcoholometry/index.ts';
+import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { type AirPressureCourse, airPressureCourse } from './air-pressure-course.ts';
 import type { BatchSetup } from './batch-setup.ts';
 import { type Collection, emptyCollection, stepCondenser } from './condenser.ts';
@@ -57,12 +54,11 @@ export function buildBatchMachine(setup: BatchSetup): BatchMachine {
   const roomTemperatureC = setup.roomTemperatureC ?? 20;
   const pressure = airPressureCourse(setup.pressureKPa);
   const stack = chargedStack(setup, roomTemperatureC, pressure.table);
-  const limit = { alcoholByVolume: setup.leastStrengthAbv ?? 80 };
   return {
     setup,
     stepS,
     roomTemperatureC,
-    limitMoleFraction: moleFractionFromMassFraction(massFractionFromAlcoholByVolume(limit)),
+    limitMoleFraction: moleFractionFromStrength(setup.leastStrengthAbv ?? 80),
     pressure,
     stack,
     head: coldHead(roomTemperatureC),

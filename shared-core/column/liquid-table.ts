@@ -1,4 +1,4 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { molarVolumeMlPerMol } from '../thermo/index.ts';
 
 /** Volume and strength are read for every sample: tabulated, they cost next to nothing. */
@@ -18,7 +18,7 @@ function liquidTable(): LiquidTable {
   for (let node = 0; node <= cells; node++) {
     const x = node / cells;
     molarVolumeMl[node] = molarVolumeMlPerMol(x);
-    strengthAbv[node] = alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(x) });
+    strengthAbv[node] = strengthFromMoleFraction(x);
   }
   table = { molarVolumeMl, strengthAbv };
   return table;

@@ -1,7 +1,7 @@
 export { type BoilingDiagramPoint, boilingDiagram } from './boiling-diagram.ts';
 export { boilingLiquidMoleFraction } from './boiling-liquid.ts';
 export { type Booking, collectedAtMl, collectedCourse, dripRateAt } from './collected-course.ts';
-export { moleFractionEstimate, moleFractionOfStrength } from './mole-fraction-of-strength.ts';
+export { moleFractionEstimate } from './mole-fraction-estimate.ts';
 export {
   type DiagramPoint,
   type PlateDiagram,
@@ -13,4 +13,3 @@ export { type PotBasis, type PotClues, type PotEstimate, potEstimate } from './p
 export { potStrengthFromBalance } from './pot-from-balance.ts';
 export { presentReflux, type RefluxClues, type RefluxEstimate } from './present-reflux.ts';
 export { type RecoveryPoint, recoverySoFar, type StrengthMoment } from './recovery-so-far.ts';
-export { strengthOfMoleFraction } from './strength-of-mole-fraction.ts';

@@ -1,9 +1,9 @@
+import { moleFractionFromStrength, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, bubblePoint } from '../equilibrium/index.ts';
 import type { ChargeSetting } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { boilingLiquidMoleFraction } from './boiling-liquid.ts';
-import { moleFractionEstimate, moleFractionOfStrength } from './mole-fraction-of-strength.ts';
-import { strengthOfMoleFraction } from './strength-of-mole-fraction.ts';
+import { moleFractionEstimate } from './mole-fraction-estimate.ts';
 
 /** What is known at one moment that can tell the strength of the pot. */
 export interface PotClues {
@@ -54,7 +54,7 @@ export function potEstimate(clues: PotClues): PotEstimate | null {
   const { charge, pressureKPa, potTemperatureC, balanceAbv, hasDistilled } = clues;
   if (potTemperatureC !== null) {
     const reachK = 2 * Math.hypot(clues.probeStandardUncertaintyK, potBulbDoubtK);
-    const chargeBoilsAtC = boilsAt(moleFractionOfStrength(charge.strengthAbv), pressureKPa);
+    const chargeBoilsAtC = boilsAt(moleFractionFromStrength(charge.strengthAbv), pressureKPa);
     const coldest = Math.max(azeotrope(pressureKPa).temperatureC, chargeBoilsAtC - reachK);
     if (potTemperatureC >= coldest) return fromPotProbe(potTemperatureC, reachK, pressureKPa);
     if (!hasDistilled) return fromStrength(asCharged(charge), 'as-charged', pressureKPa, false);
@@ -84,9 +84,9 @@ function fromPotProbe(temperatureC: number, reachK: number, pressureKPa: number)
     basis: 'pot-probe',
     ethanolMoleFraction,
     strengthAbv: {
-      value: strengthOfMoleFraction(ethanolMoleFraction.value),
-      low: strengthOfMoleFraction(ethanolMoleFraction.low),
-      high: strengthOfMoleFraction(ethanolMoleFraction.high),
+      value: strengthFromMoleFraction(ethanolMoleFraction.value),
+      low: strengthFromMoleFraction(ethanolMoleFraction.low),
+      high: strengthFromMoleFraction(ethanolMoleFraction.high),
     },
     boilsAtC: { value: temperatureC, low: temperatureC - reachK, high: temperatureC + reachK },
     isBoiling: true,

@@ -1,7 +1,7 @@
+import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import type { RigSetting } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { enthalpyOfVaporizationJPerMol, molarVolumeMlPerMol } from '../thermo/index.ts';
-import { moleFractionOfStrength } from './mole-fraction-of-strength.ts';
 
 /** What tells how much liquid runs back down the column. */
 export interface RefluxClues {
@@ -68,7 +68,7 @@ export function presentReflux(clues: RefluxClues): RefluxEstimate | null {
 
 /** Heat to vaporize one mL, measured at 20 °C, of distillate, near 78.5 °C where teaching stills work. */
 function vaporizationJPerMl(strengthAbv: number): number {
-  const x = moleFractionOfStrength(strengthAbv);
+  const x = moleFractionFromStrength(strengthAbv);
   const perMol =
     x * enthalpyOfVaporizationJPerMol('ethanol', 78.5) +
     (1 - x) * enthalpyOfVaporizationJPerMol('water', 78.5);

@@ -1,7 +1,4 @@
-import {
-  massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
-} from '../alcoholometry/index.ts';
+import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 import { requireAzeotropePressure } from './azeotrope.ts';
 import { solveDewPoint } from './dew-point.ts';
@@ -28,9 +25,6 @@ export function limitTemperatureC(limit: {
 }): number {
   requireInRange('least strength', limit.leastStrengthAbv, 0, 96, '% vol');
   requireAzeotropePressure(limit.pressureKPa);
-  const massFraction = massFractionFromAlcoholByVolume({
-    alcoholByVolume: limit.leastStrengthAbv,
-  });
-  const y = moleFractionFromMassFraction(massFraction);
+  const y = moleFractionFromStrength(limit.leastStrengthAbv);
   return solveDewPoint(y, limit.pressureKPa).temperatureK - celsiusOffsetK;
 }

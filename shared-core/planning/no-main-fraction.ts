@@ -1,4 +1,4 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+import { moleFractionFromStrength, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import {
   type EquilibriumCurve,
   equilibriumCurve,
@@ -6,7 +6,6 @@ import {
   stepPlates,
 } from '../column/index.ts';
 import { distillateAboveStages, potBelowStages } from '../column/steady/step-plates.ts';
-import { moleFractionOf } from './mole-fraction-of.ts';
 import type { PlanRequest } from './plan-request.ts';
 import type { NoMainFractionCause, Remedies } from './run-plan.ts';
 
@@ -31,8 +30,8 @@ export function noMainFraction(request: PlanRequest, refluxRatio: number): NoMai
   const { rig, charge } = request;
   const equilibrium = equilibriumCurve(request.pressureKPa);
   const stages = rig.plates + 1;
-  const limit = moleFractionOf(request.leastStrengthAbv);
-  const pot = depletedShare * moleFractionOf(charge.strengthAbv);
+  const limit = moleFractionFromStrength(request.leastStrengthAbv);
+  const pot = depletedShare * moleFractionFromStrength(charge.strengthAbv);
   const neededRefluxRatio = refluxFor(equilibrium, limit, pot, stages);
   const refluxToSet = Math.min((neededRefluxRatio ?? totalReflux) * refluxMargin, mostReflux);
   const usefulReflux = refluxRatio / refluxMargin;
@@ -47,8 +46,8 @@ export function noMainFraction(request: PlanRequest, refluxRatio: number): NoMai
         neededRefluxRatio === null || neededRefluxRatio > mostReflux
           ? null
           : heaterPowerForRefluxW(rig, refluxToSet, request.roomTemperatureC ?? 20),
-      chargeStrengthAbv: potNeeded < 0.5 * limit ? strengthOf(potNeeded) : null,
-      leastStrengthAbv: reachable > pot ? strengthOf(reachable) : null,
+      chargeStrengthAbv: potNeeded < 0.5 * limit ? strengthFromMoleFraction(potNeeded) : null,
+      leastStrengthAbv: reachable > pot ? strengthFromMoleFraction(reachable) : null,
     },
   };
 }
@@ -90,10 +89,4 @@ function platesFor(
     refluxRatio,
   });
   return stages === null ? null : Math.max(0, stages - 1);
-}
-
-function strengthOf(ethanolMoleFraction: number): number {
-  return alcoholByVolume({
-    ethanolMassFraction: massFractionFromMoleFraction(ethanolMoleFraction),
-  });
 }

@@ -1,9 +1,9 @@
+import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { azeotrope, bubblePoint, dewPoint } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { estimateFrom } from './estimate-from.ts';
 import { expectedCourse } from './expected-course.ts';
-import { moleFractionOf } from './mole-fraction-of.ts';
 import { noMainFraction } from './no-main-fraction.ts';
 import { type PlanMember, planMembers } from './plan-members.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -43,7 +43,7 @@ export function planRun(request: PlanRequest): RunPlan {
   const pressures = members.map(({ setup }) => setup.pressureKPa as number);
   const withMain = outcomes.filter(hasMainFraction);
   const most = withMain.length >= outcomes.length / 2 ? withMain : [];
-  const limitMoleFraction = moleFractionOf(leastStrengthAbv);
+  const limitMoleFraction = moleFractionFromStrength(leastStrengthAbv);
   const over = <T>(of: (outcome: PlanOutcome) => T | null) =>
     outcomes.map(of).filter((value) => value !== null);
   return {
@@ -70,7 +70,7 @@ export function planRun(request: PlanRequest): RunPlan {
 }
 
 function boilingPointC({ charge, pressureKPa }: PlanMember['setup']): number {
-  const ethanolMoleFraction = moleFractionOf(charge.strengthAbv);
+  const ethanolMoleFraction = moleFractionFromStrength(charge.strengthAbv);
   return bubblePoint({ ethanolMoleFraction, pressureKPa: pressureKPa as number }).temperatureC;
 }
 

@@ -6,7 +6,9 @@ import {
   massFractionFromDensity,
   massFractionFromMoleFraction,
   moleFractionFromMassFraction,
+  moleFractionFromStrength,
   OutOfRangeError,
+  strengthFromMoleFraction,
 } from '#shared-core';
 import { referenceTable } from '../../reference-table.ts';
 
@@ -45,6 +47,13 @@ describe('OIML R 22', () => {
     expect(computed).toEqual(byVolume);
     expect(computed.length).toBeGreaterThan(20);
   });
+
+  test('gives every tabulated mole fraction for a strength, and the strength back', () => {
+    for (const [abv = Number.NaN, , mole = Number.NaN] of byVolume) {
+      expect(moleFractionFromStrength(abv)).toBeCloseTo(mole, 6);
+      expect(strengthFromMoleFraction(moleFractionFromStrength(abv))).toBeCloseTo(abv, 9);
+    }
+  });
 });
 
 describe('conversions', () => {
@@ -68,6 +77,8 @@ describe('conversions', () => {
     for (const fraction of wrong) {
       expect(() => moleFractionFromMassFraction(fraction)).toThrow(OutOfRangeError);
       expect(() => massFractionFromMoleFraction(fraction)).toThrow(OutOfRangeError);
+      expect(() => strengthFromMoleFraction(fraction)).toThrow(OutOfRangeError);
+      expect(() => moleFractionFromStrength(100 * fraction)).toThrow(OutOfRangeError);
       expect(() => alcoholByVolume({ ethanolMassFraction: fraction })).toThrow(OutOfRangeError);
       expect(() => massFractionFromAlcoholByVolume({ alcoholByVolume: 100 * fraction })).toThrow(
         OutOfRangeError,
