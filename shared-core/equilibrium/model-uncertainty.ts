@@ -8,7 +8,7 @@ import { requireInRange } from '../result/index.ts';
  * It follows the errors on sets left out of the fit (third table of scripts/fit-activity-model.ts), half
  * of whose variance is taken for scatter of the measurements. Low pressures are known less well.
  *
- * @param place temperatureAboveAzeotropeK [K], −100 … 100 (its size counts); pressure [kPa], 20 … 200
+ * @param place temperatureAboveAzeotropeK [K], −200 … 200 (its size counts); pressure [kPa], 20 … 200
  * @returns standard uncertainty [K]
  * @throws OutOfRangeError outside these ranges
  * @see Kamihama et al. (2012), Carey & Lewis (1932), Voutsas et al. (2011), Pemberton & Mash (1978),
@@ -22,7 +22,7 @@ export function equilibriumModelUncertaintyK(place: {
   readonly pressureKPa: number;
 }): number {
   const { temperatureAboveAzeotropeK, pressureKPa } = place;
-  requireInRange('temperature above the azeotrope', temperatureAboveAzeotropeK, -100, 100, 'K');
+  requireInRange('temperature above the azeotrope', temperatureAboveAzeotropeK, -200, 200, 'K');
   requireInRange('pressure', pressureKPa, 20, 200, 'kPa');
   const nearOneAtmosphere = Math.min(0.12, Math.hypot(0.04, 0.02 * temperatureAboveAzeotropeK));
   return nearOneAtmosphere * Math.max(1, 60 / pressureKPa);

@@ -1,15 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import {
-  alcoholByVolume,
   azeotrope,
   createRandom,
   dewPoint,
   equilibriumModelUncertaintyK,
   headVapour,
-  massFractionFromAlcoholByVolume,
   massFractionFromMoleFraction,
-  moleFractionFromMassFraction,
+  moleFractionFromStrength,
   OutOfRangeError,
+  strengthFromMoleFraction,
 } from '#shared-core';
 
 const reading = {
@@ -19,12 +18,7 @@ const reading = {
 };
 
 function azeotropeAbv(pressureKPa: number): number {
-  const moleFraction = azeotrope(pressureKPa).ethanolMoleFraction;
-  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(moleFraction) });
-}
-
-function moleFractionOf(abv: number): number {
-  return moleFractionFromMassFraction(massFractionFromAlcoholByVolume({ alcoholByVolume: abv }));
+  return strengthFromMoleFraction(azeotrope(pressureKPa).ethanolMoleFraction);
 }
 
 describe('headVapour', () => {
@@ -50,7 +44,7 @@ describe('headVapour', () => {
 
   test('inverts the dew point and gives the same vapour by mole, mass and volume', () => {
     for (const abv of [5, 30, 60, 80, 90, 96]) {
-      const y = moleFractionOf(abv);
+      const y = moleFractionFromStrength(abv);
       const { temperatureC } = dewPoint({ ethanolMoleFraction: y, pressureKPa: 98.6 });
       const vapour = headVapour({ ...reading, temperatureC });
       expect(vapour.ethanolMoleFraction.value).toBeCloseTo(y, 7);
@@ -79,7 +73,7 @@ describe('headVapour', () => {
       const pressureKPa = 62 + 45 * random.uniform();
       const highest = azeotrope(pressureKPa);
       const abv = 40 + (azeotropeAbv(pressureKPa) - 40) * random.uniform();
-      const y = Math.min(moleFractionOf(abv), highest.ethanolMoleFraction);
+      const y = Math.min(moleFractionFromStrength(abv), highest.ethanolMoleFraction);
       const { temperatureC } = dewPoint({ ethanolMoleFraction: y, pressureKPa });
       const temperatureUncertaintyK = [0.05, 0.1, 0.2, 0.5][random.integer(0, 3)] ?? 0;
       const pressureUncertaintyKPa = [0.05, 0.2, 1][random.integer(0, 2)] ?? 0;
@@ -133,6 +127,22 @@ describe('headVapour', () => {
       }
     }
   });
+
+  test.each([20, 101, 200])(
+    'answers at both ends of the thermometer’s range at %d kPa',
+    (pressureKPa) => {
+      const at = (temperatureC: number) => headVapour({ ...reading, pressureKPa, temperatureC });
+      expect({ cold: at(-50).kind, hot: at(150).kind }).toEqual({
+        cold: 'below-azeotrope',
+        hot: 'above-water',
+      });
+      expect(at(-50).ethanolMoleFraction.value).toBeCloseTo(
+        azeotrope(pressureKPa).ethanolMoleFraction,
+        12,
+      );
+      expect(at(150).ethanolMoleFraction.value).toBe(0);
+    },
+  );
 
   test('lists the doubts behind the interval, largest first', () => {
     const { uncertainty } = headVapour({ ...reading, temperatureC: 80 });
