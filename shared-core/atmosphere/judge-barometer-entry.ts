@@ -45,7 +45,7 @@ const negligibleKPa = 0.3;
  *
  * Rule: with e(H) the standard pressure of the altitude, the entry's distance from station weather is
  * `(p/e − 1) p0` and from sea-level weather `p − p0`. It looks like a sea-level value when it is nearer to that and
- * more than 2 kPa (two standard deviations of the weather) from the other.
+ * more than 2 kPa (two standard deviations of the weather) from the other, unless both mean the same within 0.3 kPa.
  *
  * @param entry pressure [kPa], any finite number; altitude of the still [m], −430 … 5000
  * @throws OutOfRangeError for another altitude or a pressure that is no number
@@ -71,9 +71,11 @@ export function judgeBarometerEntry(entry: BarometerEntry): BarometerJudgement {
       seaLevelPressureKPa: pressureKPa,
       altitudeM,
     });
+    // Near sea level both readings mean the same: there is nothing to tell apart, whatever the weather.
+    const differs = Math.abs(pressureKPa - stationPressureKPa) > negligibleKPa;
     const entered = `${pressureKPa.toFixed(1)} kPa`;
     const meaning = `enter it as a sea-level value: it then means ${stationPressureKPa.toFixed(1)} kPa here.`;
-    if (asStationKPa > usualWeatherKPa) {
+    if (differs && asStationKPa > usualWeatherKPa) {
       return {
         kind: 'looks-like-sea-level',
         stationPressureKPa,
@@ -82,7 +84,7 @@ export function judgeBarometerEntry(entry: BarometerEntry): BarometerJudgement {
           `Read a barometer in the room, or ${meaning}`,
       };
     }
-    if (Math.abs(pressureKPa - stationPressureKPa) > negligibleKPa) {
+    if (differs) {
       return {
         kind: 'may-be-sea-level',
         stationPressureKPa,

@@ -39,6 +39,18 @@ describe('judgeBarometerEntry', () => {
     }
   });
 
+  test('near sea level, where both mean the same, no pressure of an inhabited place is accused', () => {
+    for (const altitudeM of [0, 10, 20]) {
+      for (let pressureKPa = 96; pressureKPa <= 105; pressureKPa += 0.1) {
+        expect({
+          altitudeM,
+          pressureKPa,
+          kind: judgeBarometerEntry({ pressureKPa, altitudeM }).kind,
+        }).toEqual({ altitudeM, pressureKPa, kind: 'plausible' });
+      }
+    }
+  });
+
   test('every sea-level value in usual weather is caught from 500 m upwards', () => {
     for (let altitudeM = 500; altitudeM <= 4500; altitudeM += 50) {
       for (const pressureKPa of [99.5, 100.5, 101.325, 102.5, 103.3]) {
