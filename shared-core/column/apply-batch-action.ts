@@ -3,6 +3,9 @@ import type { BatchAction } from './batch-event.ts';
 import { type BatchMachine, machineTimeS } from './batch-machine.ts';
 import { emptyVessel } from './condenser.ts';
 
+/** A day: longer than any run. */
+const longestSpellS = 86_400;
+
 /** Changes the still as a person (or a draught) does, from the next step on. */
 export function applyBatchAction(machine: BatchMachine, action: BatchAction): void {
   const { heater, collection, surge, setup } = machine;
@@ -29,12 +32,14 @@ export function applyBatchAction(machine: BatchMachine, action: BatchAction): vo
       return;
     case 'draught':
       requireInRange('loss factor', action.lossFactor, 0, 10, '');
+      requireInRange('duration of a draught', action.durationS, 0, longestSpellS, 's');
       machine.draughtUntilS = timeS + action.durationS;
       machine.draughtFactor = action.lossFactor;
       return;
     case 'surging':
       requireInRange('depth of surging', action.depth, 0, 1, '');
       requireInRange('period of surging', action.periodS, 2, 600, 's');
+      requireInRange('duration of surging', action.durationS, 0, longestSpellS, 's');
       surge.startedS = timeS;
       surge.untilS = timeS + action.durationS;
       surge.depth = action.depth;

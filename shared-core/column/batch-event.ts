@@ -10,9 +10,9 @@ export type BatchAction =
   | { readonly kind: 'heat-returned' }
   /** Share of the condensate led back to the top plate, 0 … 1. */
   | { readonly kind: 'reflux-set'; readonly returnedFraction: number }
-  /** Column and head lose `lossFactor` times the heat for a while. */
+  /** Column and head lose `lossFactor` (0 … 10) times the heat for `durationS` (0 … 86 400). */
   | { readonly kind: 'draught'; readonly durationS: number; readonly lossFactor: number }
-  /** The pot bumps: boil-up held back by `depth` (0 … 1), then set free, every `periodS`. */
+  /** The pot bumps: boil-up held back by `depth` (0 … 1), then set free, every `periodS` (2 … 600), for `durationS` (0 … 86 400). */
   | {
       readonly kind: 'surging';
       readonly durationS: number;

@@ -276,4 +276,12 @@ describe('the numerical scheme', () => {
     ];
     for (const setup of bad) expect(() => createBatchSimulation(setup)).toThrow(OutOfRangeError);
   });
+
+  test.each([Number.NaN, -1, Number.POSITIVE_INFINITY])('refuse a spell of %d s', (durationS) => {
+    const still = createBatchSimulation(pear);
+    const draught = { kind: 'draught', durationS, lossFactor: 2 } as const;
+    const surging = { kind: 'surging', durationS, depth: 0.5, periodS: 20 } as const;
+    expect(() => still.applyEvent(draught)).toThrow(OutOfRangeError);
+    expect(() => still.applyEvent(surging)).toThrow(OutOfRangeError);
+  });
 });
