@@ -9,13 +9,14 @@ export interface PlanMember {
 }
 
 /**
- * The inputs as stated, then pairs drawn on either side of them: what one run of a pair has too much, the other
- * lacks, so that the middle of a small ensemble is hardly shifted by chance.
+ * Pairs drawn on either side of the stated inputs: what one run of a pair has too much, the other lacks, so that
+ * the middle of a small ensemble is hardly shifted by chance. Whole pairs only: an odd number of runs has the inputs
+ * as stated for the one left over.
  */
 export function planMembers(request: PlanRequest): readonly PlanMember[] {
   const runs = request.runs ?? 48;
   const random = createRandom('plan');
-  const members = [memberAt(request, [0, 0, 0, 0, 0])];
+  const members = runs % 2 === 1 ? [memberAt(request, [])] : [];
   while (members.length < runs) {
     const draw = [0, 1, 2, 3, 4].map(() => random.normal());
     members.push(memberAt(request, draw));
@@ -26,7 +27,7 @@ export function planMembers(request: PlanRequest): readonly PlanMember[] {
       ),
     );
   }
-  return members.slice(0, runs);
+  return members;
 }
 
 function memberAt(request: PlanRequest, draw: readonly number[]): PlanMember {

@@ -5,8 +5,7 @@ import {
   createRandom,
   dewPoint,
   type Estimate,
-  massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
+  moleFractionFromStrength,
   OutOfRangeError,
   type PlanRequest,
   type PlanVerdict,
@@ -16,6 +15,7 @@ import {
   teachingRigs,
   usualPlanUncertainty,
 } from '#shared-core';
+import { planMembers } from '../../../shared-core/planning/plan-members.ts';
 import { runMember } from '../../../shared-core/planning/run-member.ts';
 
 const { charge, rig } = pearFermentSetup();
@@ -28,8 +28,6 @@ const pear: PlanRequest = {
 };
 const plan = planRun(pear);
 
-const molesOf = (strengthAbv: number) =>
-  moleFractionFromMassFraction(massFractionFromAlcoholByVolume({ alcoholByVolume: strengthAbv }));
 const contains = (estimate: Estimate | null, value: number | null | undefined) =>
   estimate !== null && typeof value === 'number' && estimate.low <= value && value <= estimate.high;
 
@@ -38,11 +36,14 @@ describe('the plan of the demonstration run', () => {
     const pressureKPa = 99.4;
     expect(plan.azeotropeC.value).toBeCloseTo(azeotrope(pressureKPa).temperatureC, 2);
     expect(plan.boilingPointC.value).toBeCloseTo(
-      bubblePoint({ ethanolMoleFraction: molesOf(charge.strengthAbv), pressureKPa }).temperatureC,
+      bubblePoint({
+        ethanolMoleFraction: moleFractionFromStrength(charge.strengthAbv),
+        pressureKPa,
+      }).temperatureC,
       1,
     );
     expect(plan.limitTemperatureC.value).toBeCloseTo(
-      dewPoint({ ethanolMoleFraction: molesOf(80), pressureKPa }).temperatureC,
+      dewPoint({ ethanolMoleFraction: moleFractionFromStrength(80), pressureKPa }).temperatureC,
       2,
     );
   });
@@ -91,6 +92,23 @@ describe('the plan of the demonstration run', () => {
 
   test('is the same each time it is asked for', () => {
     expect(planRun({ ...pear, runs: 8 })).toEqual(planRun({ ...pear, runs: 8 }));
+  });
+});
+
+describe('the ensemble', () => {
+  test.each([8, 9, 48])('of %d runs is made of whole pairs about the inputs as stated', (runs) => {
+    const members = planMembers({ ...pear, runs });
+    const deviations = members.map(({ setup, collectW }) => [
+      setup.charge.strengthAbv - charge.strengthAbv,
+      (setup.pressureKPa as number) - 99.4,
+      Math.log(setup.rig.plates / rig.plates),
+      Math.log(collectW / 66),
+    ]);
+    expect(members.length).toBe(runs);
+    for (const column of [0, 1, 2, 3]) {
+      const sum = deviations.reduce((total, row) => total + (row[column] ?? Number.NaN), 0);
+      expect(sum).toBeCloseTo(0, 9);
+    }
   });
 });
 
