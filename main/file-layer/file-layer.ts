@@ -3,7 +3,7 @@ import type { FileProblem } from './file-problem.ts';
 
 type Answer<T> = Result<T, FileProblem>;
 
-/** A file open for adding at its end. */
+/** A file open for adding at its end. Once closed it fails; closing it again does nothing. */
 export interface AppendFile {
   /**
    * One write call; answers how many bytes the system took, which may be fewer than given.

@@ -71,16 +71,23 @@ function openForAppend(path: string, extraFlags: number): Result<AppendFile, Fil
 }
 
 function appendFile(descriptor: number, path: string): AppendFile {
+  // The system gives the number of a closed file to the next one that is opened.
+  let isClosed = false;
+  const closed = (): Result<never, FileProblem> =>
+    fail({ kind: 'failed', path, message: 'The file is closed.' });
   return {
     write(bytes) {
+      if (isClosed) return closed();
       try {
         return succeed(writeSync(descriptor, bytes));
       } catch (error) {
         return fail(fileProblem(error, path));
       }
     },
-    sync: () => attempt(path, () => syncData(descriptor)),
+    sync: async () => (isClosed ? closed() : attempt(path, () => syncData(descriptor))),
     async close() {
+      if (isClosed) return;
+      isClosed = true;
       try {
         closeSync(descriptor);
       } catch {

@@ -19,12 +19,15 @@ export interface RecorderStatus {
 }
 
 export interface Recorder {
-  /** Writes a record before it returns; `sync: 'now'` asks for the sync at once. */
+  /**
+   * Writes a record before it returns; `sync: 'now'` asks for the sync at once. After `close` it does
+   * nothing.
+   */
   append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void;
   status(): RecorderStatus;
   /** Records that are not known to be on the disk yet, oldest first. */
   unsaved(): readonly PendingRecord[];
-  /** Syncs what is left and closes; answers whether everything is on the disk. */
+  /** Syncs what is left and closes, once; answers whether everything is on the disk. */
   close(): Promise<Result<void, FileProblem>>;
 }
 
@@ -66,6 +69,10 @@ function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder 
   let syncAgain = false;
   let cancelSyncTimer: (() => void) | null = null;
   let cancelRetry: (() => void) | null = null;
+  let closing: Promise<Result<void, FileProblem>> | null = null;
+  /** No new record is taken; what is there may still move into another file. */
+  let ending = false;
+  /** Nothing is written and no file begun any more. */
   let closed = false;
 
   function status(): RecorderStatus {
@@ -73,6 +80,7 @@ function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder 
   }
 
   function append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void {
+    if (ending) return;
     if (!backlog.hasRoomFor(body)) {
       backlog.drop(body, timeS);
       return;
@@ -143,13 +151,13 @@ function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder 
   }
 
   function retryLater(): void {
-    if (closed) return;
+    if (ending) return;
     cancelRetry?.();
     cancelRetry = scheduler.after(retryDelayS, openNextFile);
   }
 
   function openNextFile(): void {
-    if (writer !== null) return;
+    if (closed || writer !== null) return;
     segment += 1;
     const because = problem?.message ?? '';
     const opening = { kind: 'segment', segment, because, header } as const;
@@ -167,22 +175,28 @@ function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder 
     retryLater();
   }
 
+  async function closeOnce(): Promise<Result<void, FileProblem>> {
+    ending = true;
+    cancelSyncTimer?.();
+    cancelRetry?.();
+    // One more chance for records that wait for the disk.
+    openNextFile();
+    do {
+      if (backlog.records.length > 0) requestSync();
+      await syncing;
+    } while (syncing !== null);
+    closed = true;
+    await writer?.close();
+    return problem === null ? succeed(undefined) : fail(problem);
+  }
+
   return {
     append,
     status,
     unsaved: () => backlog.records,
-    async close() {
-      cancelSyncTimer?.();
-      cancelRetry?.();
-      closed = true;
-      // One more chance for records that wait for the disk.
-      openNextFile();
-      do {
-        if (backlog.records.length > 0) requestSync();
-        await syncing;
-      } while (syncing !== null);
-      await writer?.close();
-      return problem === null ? succeed(undefined) : fail(problem);
+    close() {
+      closing ??= closeOnce();
+      return closing;
     },
   };
 }

@@ -42,7 +42,8 @@ export interface LiveRun {
   readonly header: LogHeader;
   addReadings(readings: readonly ProbeReading[]): void;
   addLink(change: ProbeLinkChange): void;
-  addMark(mark: MarkBody): Mark;
+  /** Null once the run has ended. */
+  addMark(mark: MarkBody): Mark | null;
   addClockEvent(event: ClockEvent): void;
   /** Lets the monitor notice the passing of time. */
   advance(): void;
@@ -125,6 +126,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     },
     addLink: (change) => addLinkAt(change.atS, change),
     addMark(body) {
+      if (ended) return null;
       marks += 1;
       const timeS = runClock.stamp(clock.monotonicS()) ?? endS;
       const mark: Mark = { kind: 'mark', timeS, markId: marks, mark: body };
@@ -142,6 +144,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       addLinkAt(nowS, { state: 'back', reason: 'computer-asleep' });
     },
     advance() {
+      if (ended) return;
       const timeS = runClock.advance(clock.monotonicS());
       if (timeS !== null) takeAnswer(monitor.advanceTo(timeS));
     },

@@ -59,9 +59,16 @@ interface Running {
   readonly stopTimers: () => void;
 }
 
+/** A stop that is under way or done: whoever else asks for it gets the same answer. */
+interface Stopping {
+  readonly running: Running;
+  readonly answer: Promise<Result<{ runId: string }, ServiceProblem>>;
+}
+
 export function createRecording(setup: RecordingSetup): Recording {
   const { probeHub, clock, scheduler, files, library, runsFolder, app, events } = setup;
   let running: Running | null = null;
+  let stopping: Stopping | null = null;
   let starting = false;
   let recorder: RecorderStatus | null = null;
   let monitorProblem: ServiceProblem | null = null;
@@ -179,7 +186,12 @@ export function createRecording(setup: RecordingSetup): Recording {
 
   async function stop(): Promise<Result<{ runId: string }, ServiceProblem>> {
     if (running === null) return fail({ kind: 'not-recording' });
-    const { runId, run, stopTimers } = running;
+    if (stopping?.running !== running) stopping = { running, answer: stopRun(running) };
+    return stopping.answer;
+  }
+
+  async function stopRun(ending: Running): Promise<Result<{ runId: string }, ServiceProblem>> {
+    const { runId, run, stopTimers } = ending;
     stopTimers();
     const stopped = await run.stop();
     running = null;
@@ -219,6 +231,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     mark(body) {
       if (running === null) return fail({ kind: 'not-recording' });
       const mark = running.run.addMark(body);
+      if (mark === null) return fail({ kind: 'not-recording' });
       if (body.type === 'heat-on' || body.type === 'heat-eased' || body.type === 'heat-off') {
         probeHub.followHeat(body.type);
       }
@@ -229,6 +242,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     checkClocks,
     async close() {
       if (running !== null) await stop();
+      await stopping?.answer;
     },
   };
 }

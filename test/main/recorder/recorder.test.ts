@@ -148,6 +148,47 @@ describe('startRecorder', () => {
   });
 });
 
+describe('a closed recorder', () => {
+  test('takes no record and begins no file, while it closes and after', async () => {
+    const { recorder, folder, pass } = await setUp(100);
+    recorder.append(reading(1), 1, 'soon');
+    const closing = recorder.close();
+    recorder.append(note(2), 2, 'now');
+    expect(await closing).toEqual({ ok: true, value: undefined });
+    recorder.append(note(3), 3, 'now');
+    recorder.append(reading(4), 4, 'soon');
+    await pass(10);
+    expect((await recordsIn(folder)).map(({ body }) => body.kind)).toEqual(['header', 'readings']);
+    expect(await readdir(folder)).toEqual(['run.jsonl']);
+    expect({ status: recorder.status(), unsaved: recorder.unsaved() }).toEqual({
+      status: { state: 'recording', savedToS: 1, problem: null },
+      unsaved: [],
+    });
+  });
+
+  test('gives everybody who closes it the same answer, and begins no file when the disk works again', async () => {
+    let isBroken = false;
+    const broken = { kind: 'failed', path: '', message: 'EIO' } as const;
+    const { recorder, folder, pass } = await setUp(100, {
+      createAppend(target) {
+        const file = isBroken ? fail(broken) : nodeFileLayer.createAppend(target);
+        if (!file.ok) return file;
+        const write: typeof file.value.write = (bytes) =>
+          isBroken ? fail(broken) : file.value.write(bytes);
+        return succeed({ ...file.value, write });
+      },
+    });
+    isBroken = true;
+    recorder.append(reading(1), 1, 'now');
+    const answers = await Promise.all([recorder.close(), recorder.close()]);
+    expect(answers).toEqual([fail(broken), fail(broken)]);
+    isBroken = false;
+    await pass(10);
+    expect(await recorder.close()).toEqual(fail(broken));
+    expect(await readdir(folder)).toEqual(['run.jsonl']);
+  });
+});
+
 describe('segmentNumber', () => {
   test('knows the log files of a run from all others', () => {
     expect([1, 2, 10].map(segmentFile)).toEqual(['run.jsonl', 'run-2.jsonl', 'run-10.jsonl']);

@@ -1,4 +1,4 @@
-import { readdir } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { createSession, type FileLayer, lowSpaceBytes, nodeFileLayer, type Session } from '#main';
@@ -108,4 +108,28 @@ test('starts no run, and leaves nothing behind, where the folder takes no file',
   });
   expect(session.recordingStatus().state).toBe('idle');
   expect(await readdir(runsFolder)).toEqual(['in-use.lock']);
+});
+
+test('stopped twice at once, and closed, a run ends once, and a late mark is refused', async () => {
+  const { session, runsFolder, sendSecond } = await setUp({});
+  const runId = await start(session);
+  for (let second = 0; second < 3; second += 1) await sendSecond();
+  const stop = () => session.handle('run/stop', {}, teacher);
+  const stopping = Promise.all([stop(), stop()]);
+  const closing = session.close();
+  const mark = { type: 'note', text: 'too late' };
+  expect(await session.handle('run/mark', { mark }, teacher)).toEqual(
+    fail({ kind: 'not-recording' }),
+  );
+  expect(await stopping).toEqual([succeed({ runId }), succeed({ runId })]);
+  await closing;
+  const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+  const ends = log.split('\n').flatMap((line, at) => (line.includes('"end"') ? [at] : []));
+  expect(ends).toEqual([log.trimEnd().split('\n').length - 1]);
+  expect(log).not.toContain('too late');
+  expect((await readdir(path.join(runsFolder, runId))).sort()).toEqual([
+    'labels.jsonl',
+    'run.jsonl',
+    'summary.json',
+  ]);
 });
