@@ -2,6 +2,7 @@ import { assertNever, requireInRange } from '../result/index.ts';
 import type { BatchAction } from './batch-event.ts';
 import { type BatchMachine, machineTimeS } from './batch-machine.ts';
 import { emptyVessel } from './condenser.ts';
+import { heaterPowerRangeW } from './heater-power-range.ts';
 
 /** A day: longer than any run. */
 const longestSpellS = 86_400;
@@ -54,6 +55,6 @@ export function applyBatchAction(machine: BatchMachine, action: BatchAction): vo
 }
 
 function requirePowerW(powerW: number): number {
-  requireInRange('heater power', powerW, 0, 5000, 'W');
+  requireInRange('heater power', powerW, 0, heaterPowerRangeW.high, 'W');
   return powerW;
 }

@@ -8,6 +8,7 @@ export {
   type ProbeSignal,
 } from './create-probe-signal.ts';
 export { heaterPowerForDripRateW, heaterPowerForRefluxW } from './heater-power.ts';
+export { heaterPowerRangeW } from './heater-power-range.ts';
 export { pearFermentSetup } from './pear-ferment-setup.ts';
 export type { RandomSource } from './random-source.ts';
 export type {

@@ -1,5 +1,6 @@
 import { OutOfRangeError, requireInRange } from '../result/index.ts';
 import type { BatchSetup } from './batch-setup.ts';
+import { heaterPowerRangeW } from './heater-power-range.ts';
 
 /** Throws unless every number of the setup lies in the range that stands beside its field. */
 export function requireSoundSetup(setup: BatchSetup): void {
@@ -29,7 +30,13 @@ export function requireSoundSetup(setup: BatchSetup): void {
   requireInRange('drain time of the condenser', rig.condenser.drainS, 1, 120, 's');
   requireInRange('lag of the wet bulb', rig.bulb.wetT90S, 0.1, 300, 's');
   requireInRange('lag of the dry bulb', rig.bulb.dryT90S, 0.1, 1000, 's');
-  requireInRange('heater power', rig.heater.powerW, 1, 2000, 'W');
+  requireInRange(
+    'heater power',
+    rig.heater.powerW,
+    heaterPowerRangeW.low,
+    heaterPowerRangeW.high,
+    'W',
+  );
   requireInRange('time constant of the heater', rig.heater.timeConstantS, 0.1, 600, 's');
   for (const amount of Object.values(charge.lightVolatiles ?? {})) {
     requireInRange('light volatile in the charge', amount, 0, 5000, 'mg/L');

@@ -42,7 +42,7 @@ export interface BulbPart {
 
 /** What heats the flask. */
 export interface HeaterPart {
-  /** Heat that reaches the flask at the usual setting [W], 1 … 2000. */
+  /** Heat that reaches the flask at the usual setting [W], 1 … 5000. */
   readonly powerW: number;
   /** Time in which the heater follows its setting (63 %) [s], 0.1 … 600. */
   readonly timeConstantS: number;

@@ -1,4 +1,9 @@
-import { type BatchSetup, heaterPowerForDripRateW, type Rig } from '../column/index.ts';
+import {
+  type BatchSetup,
+  heaterPowerForDripRateW,
+  heaterPowerRangeW,
+  type Rig,
+} from '../column/index.ts';
 import { createRandom } from '../random/index.ts';
 import { type PlanRequest, usualPlanUncertainty } from './plan-request.ts';
 
@@ -40,7 +45,7 @@ function memberAt(request: PlanRequest, draw: readonly number[]): PlanMember {
     plates: clamp(rig.plates * Math.exp(uncertainty.platesShare * plates), 0, 40),
     column: { ...rig.column, lossWPerK: clamp(rig.column.lossWPerK * lossFactor, 0, 5) },
     head: { ...rig.head, lossWPerK: clamp(rig.head.lossWPerK * lossFactor, 0, 5) },
-    heater: { ...rig.heater, powerW: clamp(rig.heater.powerW * heatFactor, 1, 2000) },
+    heater: { ...rig.heater, powerW: inHeaterRange(rig.heater.powerW * heatFactor) },
   };
   return {
     collectW: collectingW(request, member, heatFactor),
@@ -62,8 +67,13 @@ function memberAt(request: PlanRequest, draw: readonly number[]): PlanMember {
 function collectingW(request: PlanRequest, rig: Rig, heatFactor: number): number {
   const { collect, roomTemperatureC = 20 } = request;
   if (collect === undefined) return rig.heater.powerW;
-  if (collect.kind === 'heat') return collect.powerW * heatFactor;
-  return heaterPowerForDripRateW(rig, collect.mlPerMin * heatFactor, roomTemperatureC);
+  if (collect.kind === 'heat') return inHeaterRange(collect.powerW * heatFactor);
+  const mlPerMin = clamp(collect.mlPerMin * heatFactor, 0, 100);
+  return inHeaterRange(heaterPowerForDripRateW(rig, mlPerMin, roomTemperatureC));
+}
+
+function inHeaterRange(powerW: number): number {
+  return clamp(powerW, heaterPowerRangeW.low, heaterPowerRangeW.high);
 }
 
 function clamp(value: number, low: number, high: number): number {

@@ -23,7 +23,7 @@ export const usualPlanUncertainty: PlanUncertainty = {
   pressureKPa: 0.15,
 };
 
-/** Heat while collecting: a heater setting [W], 1 … 2000, or whatever gives a drip rate [mL/min], 0.01 … 100. */
+/** Heat while collecting: a heater setting [W], 1 … 5000, or whatever gives a drip rate [mL/min], 0.01 … 100. */
 export type CollectingHeat =
   | { readonly kind: 'heat'; readonly powerW: number }
   | { readonly kind: 'drip-rate'; readonly mlPerMin: number };

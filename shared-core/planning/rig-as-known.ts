@@ -17,8 +17,8 @@ const unknown = { platesShare: 0.35, lossShare: 0.35, heatShare: 0.2 };
  * A rig from what the person stated, rule by rule: a stated number is used, an unknown one is taken from a column
  * of glass beads and its uncertainty widened; `column loss [W] = k × 62 K`.
  *
- * @param known plates [number] 1 … 40, heat [W] 5 … 5000 (taken as at most 2000), loss of the column [W] 0 … 1000
- * (taken as at most 310); null where unknown
+ * @param known plates [number] 1 … 40, heat [W] 5 … 5000, loss of the column [W] 0 … 1000 (taken as at most 310); null
+ * where unknown
  * @returns the rig with standard uncertainties for a plan
  *
  * Source: losses and heat capacities of the teaching rigs, from memory.
@@ -37,7 +37,7 @@ export function rigAsKnown(known: RigSetting): KnownRig {
       description,
       plates: plates ?? usual.plates,
       column: { ...usual.column, lossWPerK },
-      heater: { ...usual.heater, powerW: Math.min(heatW ?? usual.heater.powerW, 2000) },
+      heater: { ...usual.heater, powerW: heatW ?? usual.heater.powerW },
     },
     uncertainty: {
       ...usualPlanUncertainty,

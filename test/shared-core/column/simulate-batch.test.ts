@@ -45,6 +45,10 @@ describe('conservation', () => {
     ['a calm run', pear],
     ['a run with heat removed, draught, surging, total reflux and a falling barometer', rough],
     ['a run to dryness', { ...pear, schedule: [{ timeS: 0, kind: 'heat-on', powerW: 300 }] }],
+    [
+      'the strongest heater',
+      { ...pear, stepS: 2, schedule: [{ timeS: 0, kind: 'heat-on', powerW: 5000 }] },
+    ],
   ] as [string, BatchSetup][])('%s keeps ethanol, water, traces and heat to 1e-6', (_, setup) => {
     const run = simulateBatch(setup, { durationS: 9000, sampleEveryS: 10 });
     const { ledgerAtStart: start, ledgerAtEnd: end } = run;

@@ -239,6 +239,15 @@ describe('what the person knows of the rig', () => {
     expect(sure.uncertainty).toEqual(usualPlanUncertainty);
   });
 
+  test.each([null, 5, 2500, 5000])('a heater of %s W is planned with as stated', (heatW) => {
+    const known = rigAsKnown({ description: '', plates: 7, heatW, columnLossW: 31 });
+    expect(known.rig.heater.powerW).toBe(heatW ?? teachingRigs.glassBeads.heater.powerW);
+    const asked = { ...pear, ...known, runs: 8 };
+    expect(planMembers(asked).length).toBe(8);
+    const { durationS } = planRun({ ...asked, collect: { kind: 'heat', powerW: heatW ?? 66 } });
+    expect(durationS.low).toBeGreaterThan(0);
+  });
+
   test('a plan outside the physical ranges is refused', () => {
     expect(() => planRun({ ...pear, leastStrengthAbv: 97 })).toThrow(OutOfRangeError);
     expect(() => planRun({ ...pear, pressureKPa: Number.NaN })).toThrow(OutOfRangeError);
