@@ -65,7 +65,7 @@ describe('headVapour', () => {
     expect(high - low).toBeGreaterThan(2 * (limit.high - limit.value));
   });
 
-  test('covers the truth with its 95 % interval in 93 … 97 % of 12 000 simulated readings', () => {
+  test('covers the truth with its 95 % interval in 93 … 97 % of 12 000 readings, if the model errs as it says', () => {
     const random = createRandom('head vapour coverage');
     const groups = new Map<string, { inside: number; count: number }>();
     const total = { inside: 0, count: 0 };
