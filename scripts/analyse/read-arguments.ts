@@ -8,6 +8,7 @@ import {
   columnMappingSchema,
   defaultRunSettings,
   fail,
+  judgeBarometerEntry,
   type Result,
   type RunSettings,
   runSettingsSchema,
@@ -76,6 +77,8 @@ export function readArguments(args: readonly string[]): Result<AnalyseArguments,
     }
     numbers[option] = value;
   }
+  const wrongPressure = judgePressure(numbers['pressure-kpa'], values['pressure-kpa'] ?? '');
+  if (wrongPressure !== null) return fail(wrongPressure);
   const columns =
     values.columns === undefined ? null : readJson(values.columns, columnMappingSchema, 'columns');
   if (columns?.ok === false) return columns;
@@ -103,10 +106,32 @@ function parse(args: readonly string[]) {
     out: { type: 'string' },
   } as const;
   try {
-    return succeed(parseArgs({ args: [...args], options, allowPositionals: true }));
+    return succeed(parseArgs({ args: withSignedNumbers(args), options, allowPositionals: true }));
   } catch (error) {
     return fail(`${error instanceof Error ? error.message : String(error)}\n${usage}`);
   }
+}
+
+/** `--charge-ml -5` means the number −5, not an option "-5". */
+function withSignedNumbers(args: readonly string[]): string[] {
+  return args.flatMap((text, index) => {
+    const isName = text.startsWith('--') && !text.includes('=');
+    const next = args[index + 1] ?? '';
+    if (isName && signedNumber.test(next)) return [`${text}=${next}`];
+    return signedNumber.test(text) && (args[index - 1] ?? '').startsWith('--') ? [] : [text];
+  });
+}
+
+const signedNumber = /^-[\d.,]/;
+
+/** What is wrong with the pressure, if anything; most often it is one in hPa or mmHg. */
+function judgePressure(pressureKPa: number | undefined, text: string): string | null {
+  const { minValue, maxValue } = runSettingsSchema.shape.pressure.shape.pressureKPa;
+  const [lowest, highest] = [minValue ?? 0, maxValue ?? 0];
+  if (pressureKPa === undefined || (pressureKPa >= lowest && pressureKPa <= highest)) return null;
+  const judged = judgeBarometerEntry({ pressureKPa, altitudeM: 0 });
+  if (judged.kind === 'other-unit') return `--pressure-kpa: ${judged.sentence}`;
+  return `--pressure-kpa needs the air pressure at the still, ${lowest} to ${highest} kPa, not ${text}.`;
 }
 
 function readJson<T>(file: string, schema: z.ZodType<T>, what: string): Result<T, string> {

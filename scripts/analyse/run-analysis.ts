@@ -1,4 +1,4 @@
-import { analyseRun, type Result, succeed, type Verdicts } from '#shared-core';
+import { analyseRun, fail, type Result, succeed, type Verdicts } from '#shared-core';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
 import { writeOut } from './write-out.ts';
@@ -11,8 +11,26 @@ export interface AnalysedFile {
   readonly verdicts: Verdicts;
 }
 
-/** The JSON text for standard output, or the sentence for standard error. */
-export async function runAnalysis(args: readonly string[]): Promise<Result<string, string>> {
+/**
+ * Hands the JSON text to `print`, then writes the pack if one is wanted; whatever goes wrong comes back
+ * as a sentence for standard error. A pack that can't be written costs nothing of what was printed.
+ */
+export async function runAnalysis(
+  args: readonly string[],
+  print: (json: string) => void,
+): Promise<Result<void, string>> {
+  try {
+    return await analyse(args, print);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    return fail(`The analysis was broken off by something unexpected: ${message}`);
+  }
+}
+
+async function analyse(
+  args: readonly string[],
+  print: (json: string) => void,
+): Promise<Result<void, string>> {
   const read = readArguments(args);
   if (!read.ok) return read;
   const { files, outFolder, settings, books, columns } = read.value;
@@ -31,8 +49,8 @@ export async function runAnalysis(args: readonly string[]): Promise<Result<strin
     });
   }
   const json = `${JSON.stringify(answer(analysed), null, 2)}\n`;
-  const written = outFolder === null ? null : await writeOut(outFolder, json, analysed, books);
-  return written?.ok === false ? written : succeed(json);
+  print(json);
+  return outFolder === null ? succeed(undefined) : writeOut(outFolder, json, analysed, books);
 }
 
 /** One file's verdicts as they are; several under their names. */

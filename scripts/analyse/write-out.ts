@@ -11,6 +11,7 @@ import {
   type Result,
   succeed,
 } from '#shared-core';
+import { makeOutFolder } from './make-out-folder.ts';
 import type { AnalysedFile } from './run-analysis.ts';
 
 const packageFile = path.join(import.meta.dirname, '..', '..', 'package.json');
@@ -22,8 +23,8 @@ export async function writeOut(
   analysed: readonly AnalysedFile[],
   books: BookEntries | null,
 ): Promise<Result<void, string>> {
-  const made = await nodeFileLayer.makeFolder(folder);
-  if (!made.ok) return fail(`"${folder}" can't be written: ${made.error.message}`);
+  const made = await makeOutFolder(folder);
+  if (!made.ok) return made;
   const written = await writePack({
     runs: analysed.map((file) => ({ run: runOf(file), entries: books ?? undefined })),
     outDir: folder,

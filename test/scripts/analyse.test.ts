@@ -1,11 +1,20 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { afterAll, describe, expect, test } from 'vitest';
-import { verdictsSchema } from '#shared-core';
+import { type Result, succeed, verdictsSchema } from '#shared-core';
 import { runAnalysis } from '../../scripts/analyse/run-analysis.ts';
+
+/** Its answer as text, or the sentence it ended with. */
+async function analysed(args: readonly string[]): Promise<Result<string, string>> {
+  let printed = '';
+  const done = await runAnalysis(args, (json) => {
+    printed += json;
+  });
+  return done.ok ? succeed(printed) : done;
+}
 
 const root = path.join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(path.join(tmpdir(), 'still-head-analyse-'));
@@ -60,11 +69,53 @@ describe('npm run analyse', () => {
   });
 
   test(
+    'prints the answer before the pack, so that a place that cannot be written loses nothing',
+    aMinute,
+    async () => {
+      const plain = file('plain.txt', 'No folder.');
+      // In /proc nobody can add a folder, and Node's recursive making would never come back.
+      const places = [
+        plain,
+        path.join(plain, 'x'),
+        ...(existsSync('/proc/self') ? ['/proc/x'] : []),
+      ];
+      const curve = file('kept.csv', point);
+      for (const place of places) {
+        const printed: string[] = [];
+        const done = await runAnalysis([curve, ...options, '--out', place], (json) =>
+          printed.push(json),
+        );
+        expect(done).toEqual({
+          ok: false,
+          error: expect.stringMatching(/^"[^"\n]+" can't be written: [^\n]+$/),
+        });
+        expect(printed.map((json) => verdictsSchema.safeParse(JSON.parse(json)).success)).toEqual([
+          true,
+        ]);
+      }
+    },
+  );
+
+  test('ends what nobody expected in one sentence, without a stack', async () => {
+    const done = await runAnalysis([file('fine.csv', 'time_s,head_C\n0,20\n1,21\n')], () => {
+      throw new Error('the paper is out');
+    });
+    expect(done).toEqual({
+      ok: false,
+      error: 'The analysis was broken off by something unexpected: the paper is out',
+    });
+    expect(await analysed([`${'x'.repeat(5000)}.csv`])).toEqual({
+      ok: false,
+      error: expect.stringMatching(/^The analysis was broken off[^\n]+ENAMETOOLONG[^\n]+$/),
+    });
+  });
+
+  test(
     'writes the export pack, whose readings analysed again give the same verdicts',
     aMinute,
     async () => {
       const out = path.join(folder, 'out');
-      const first = await runAnalysis([file('again.csv', point), ...options, '--out', out]);
+      const first = await analysed([file('again.csv', point), ...options, '--out', out]);
       expect(readdirSync(out).sort()).toEqual([
         'README.txt',
         'analysis.json',
@@ -81,7 +132,7 @@ describe('npm run analyse', () => {
       expect(first).toEqual({ ok: true, value: written });
       for (const dialect of ['data', 'data-semicolon']) {
         const again = path.join(out, dialect, 'raw', 'again.csv');
-        expect(await runAnalysis([again, ...options])).toEqual(first);
+        expect(await analysed([again, ...options])).toEqual(first);
       }
     },
   );
@@ -92,7 +143,7 @@ describe('npm run analyse', () => {
     async () => {
       const out = path.join(folder, 'several');
       const both = [file('first.csv', point), file('second.csv', point)];
-      const answer = await runAnalysis([...both, ...options, '--out', out]);
+      const answer = await analysed([...both, ...options, '--out', out]);
       const { runs } = JSON.parse(answer.ok ? answer.value : '{}');
       expect(runs.map((run: { file: string }) => path.basename(run.file))).toEqual([
         'first.csv',
@@ -112,7 +163,7 @@ describe('npm run analyse', () => {
       };
       const books = file('books.json', JSON.stringify({ cuts: [cut] }));
       const booked = path.join(folder, 'booked');
-      await runAnalysis([both[0] ?? '', ...options, '--books', books, '--out', booked]);
+      await analysed([both[0] ?? '', ...options, '--books', books, '--out', booked]);
       // 25 mL of 90 % vol of 350 mL of 9 % vol: 22.5/31.5 = 71.43 %.
       expect(readFileSync(path.join(booked, 'data', 'results.csv'), 'utf8')).toMatch(
         /first,ethanol: recovery,71\.42\d+,/,
@@ -121,7 +172,7 @@ describe('npm run analyse', () => {
   );
 
   test('tells the lines it could not use among the problems', async () => {
-    const run = await runAnalysis([file('odd.csv', point.replace('\n4,', '\nfour,'))]);
+    const run = await analysed([file('odd.csv', point.replace('\n4,', '\nfour,'))]);
     const { problems } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
     expect(problems).toEqual([
       { problem: 'Line 4 could not be used: "four" is no time.', fromS: 0, toS: 2998 },
@@ -136,11 +187,17 @@ describe('npm run analyse', () => {
     ['prose', () => [file('prose.csv', 'Dear all,\nit went well.\n')], /No time column/],
     ['a folder without a run', () => [folder], /holds no run/],
     ['a word for a number', () => ['x.csv', '--charge-ml', 'much'], /--charge-ml needs a number/],
-    ['an impossible pressure', () => ['x.csv', '--pressure-kpa', '5'], /pressure/],
+    ['an impossible pressure', () => ['x.csv', '--pressure-kpa', '5'], /60 to 110 kPa, not 5\.$/],
+    ['a negative pressure', () => ['x.csv', '--pressure-kpa', '-5'], /60 to 110 kPa, not -5\.$/],
+    [
+      'a pressure in another unit',
+      () => ['x.csv', '--pressure-kpa', '1013'],
+      /^--pressure-kpa: 1013 is not a pressure in kPa, but it would be one in hPa \(mbar\): 101\.3 kPa/,
+    ],
     ['an unknown option', () => ['x.csv', '--fast'], /fast/],
     ['settings that are none', () => ['x.csv', '--settings', file('s.json', '{}')], /settings/],
   ])('refuses %s in a sentence', async (_, args, sentence) => {
-    const run = await runAnalysis(args());
+    const run = await analysed(args());
     expect(run).toEqual({ ok: false, error: expect.stringMatching(sentence) });
   });
 });
