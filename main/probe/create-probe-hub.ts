@@ -63,7 +63,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   const timer = setInterval(() => {
     connected?.group.tick();
     tellStatus();
-    if (ticks % portsEveryTicks === 0 && listeners.count('ports') > 0) void tellPorts();
+    if (ticks % portsEveryTicks === 0 && listeners.count('ports') > 0) tellPorts().catch(() => {});
     ticks += 1;
   }, tickMs);
 

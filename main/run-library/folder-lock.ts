@@ -48,10 +48,12 @@ async function claim(file: string, me: Owner): Promise<boolean> {
 
 function hold(file: string, me: Owner, scheduler: Scheduler): FolderLock {
   let held = true;
-  const stop = scheduler.every(heartbeatS, async () => {
+  async function beat(): Promise<void> {
     if ((await readOwner(file))?.nonce !== me.nonce) held = false;
-    else await utimes(file, new Date(), new Date()).catch(() => undefined);
-  });
+    else await utimes(file, new Date(), new Date());
+  }
+  // A beat that fails is made up for by the next one.
+  const stop = scheduler.every(heartbeatS, () => void beat().catch(() => undefined));
   return {
     isHeld: () => held,
     async release() {

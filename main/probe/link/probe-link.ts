@@ -97,7 +97,22 @@ export function createProbeLink(
     opening += 1;
     const thisOpening = opening;
     phase = 'opening';
+    try {
+      return await openAs(thisOpening);
+    } catch (error) {
+      const message = error instanceof Error ? error.message : String(error);
+      const failed = { kind: 'port-failed', path, message } as const;
+      if (thisOpening === opening) {
+        problem = failed;
+        wait();
+      }
+      return { ok: false, error: failed };
+    }
+  }
+
+  async function openAs(thisOpening: number): Promise<Result<null, ServiceProblem>> {
     const ports = await listPorts();
+    if (thisOpening !== opening) return { ok: false, error: { kind: 'disconnected' } };
     const target = whereIsDevice(path, identity, ports);
     if (usedTicket !== null && ticketOf(target) === usedTicket) {
       wait();
@@ -161,17 +176,22 @@ export function createProbeLink(
     opening += 1;
     const ending = line;
     line = null;
-    await ending?.close();
+    try {
+      await ending?.close();
+    } catch {
+      // What does not close is left behind; the port is opened anew or not at all.
+    }
   }
 
   function watch(nowS: number): void {
     const state = hearing.state(nowS);
-    if (state === 'silent' || state === 'unreadable') loss.lost(state, nowS);
-    if (state !== 'silent') return;
-    if (!pathExists(path)) {
+    if (state === 'silent' && !pathExists(path)) {
       void drop();
       lostPlug(null);
-    } else if (nowS - openedS > reopenWhenSilentS) {
+      return;
+    }
+    if (state === 'silent' || state === 'unreadable') loss.lost(state, nowS);
+    if (state === 'silent' && nowS - openedS > reopenWhenSilentS) {
       void drop().then(() => {
         if (phase === 'open') wait();
       });

@@ -2,6 +2,7 @@ import process from 'node:process';
 import { SerialPort } from 'serialport';
 import { fail, succeed } from '#shared-core';
 import type { ByteLine, OpenByteLine } from './byte-line.ts';
+import { watchForHangUp } from './hang-up.ts';
 import { portProblem } from './port-problem.ts';
 
 /**
@@ -28,7 +29,15 @@ export const openSerialLine: OpenByteLine = (address, listeners) => {
       port.on('data', (chunk: Uint8Array) => listeners.bytes(chunk));
       // Read errors are followed by 'close'; without a listener here they would end the process.
       port.on('error', () => {});
+      const stopWatching =
+        process.platform === 'win32'
+          ? () => {}
+          : watchForHangUp(
+              () => port.port?.fd ?? null,
+              () => port.close(),
+            );
       port.once('close', (reason: Error | null) => {
+        stopWatching();
         if (!closing) listeners.closed(reason ? problem(reason) : null);
       });
       const line: ByteLine = {
@@ -51,6 +60,7 @@ export const openSerialLine: OpenByteLine = (address, listeners) => {
         close: () =>
           new Promise((closed) => {
             closing = true;
+            stopWatching();
             if (port.isOpen) port.close(() => closed());
             else closed();
           }),

@@ -84,3 +84,15 @@ test('an owner whose lock was taken over notices and lets the new one be', async
   await owner?.release();
   expect(await readFile(path.join(folder, 'in-use.lock'), 'utf8')).toContain('left-behind');
 });
+
+test('a timer is never handed a promise that nobody looks at', async () => {
+  const folder = await temporaryFolder();
+  const beats: (() => unknown)[] = [];
+  const every: Scheduler['every'] = (_, act) => {
+    beats.push(act);
+    return () => {};
+  };
+  const lock = await lockFolder(folder, { ...hurried, every });
+  expect(beats.map((beat) => beat())).toEqual([undefined]);
+  await lock?.release();
+});

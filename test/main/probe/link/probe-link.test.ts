@@ -22,9 +22,12 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
     listeners: null as ByteLineListeners | null,
     opens: [] as string[],
     closes: 0,
+    closing: () => Promise.resolve(),
     refuse: false,
     exists: true,
     ticket: null as string | null,
+    listing: Promise.resolve(),
+    opening: Promise.resolve(),
   };
   const clock: Clock = { monotonicS: () => state.nowS, wallMs: () => 0 };
   const told: string[] = [];
@@ -33,7 +36,7 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
     source,
     {
       clock,
-      listPorts: () => Promise.resolve(state.ports),
+      listPorts: () => state.listing.then(() => state.ports),
       pathExists: () => state.exists,
       ticketOf: () => state.ticket,
       openLine: ({ path }, listeners) => {
@@ -42,10 +45,10 @@ function bench(rest: Parameters<typeof serialSource>[1] = {}) {
         state.listeners = listeners;
         const close = () => {
           state.closes += 1;
-          return Promise.resolve();
+          return state.closing();
         };
         const done = () => Promise.resolve(succeed(null));
-        return Promise.resolve(succeed({ write: done, changeSpeed: done, close }));
+        return state.opening.then(() => succeed({ write: done, changeSpeed: done, close }));
       },
     },
     {
@@ -101,7 +104,7 @@ describe('createProbeLink', () => {
     state.exists = false;
     state.refuse = true;
     await pass(7);
-    expect(told.at(-1)).toBe('lost silent');
+    expect(told.filter((text) => text.includes('lost'))).toEqual(['lost unplugged']);
     expect({ state: link.view().state, problem: link.view().problem?.kind }).toEqual({
       state: 'lost',
       problem: 'port-not-found',
@@ -194,11 +197,65 @@ describe('createProbeLink', () => {
 
   test('closing while an opening is under way leaves nothing open', async () => {
     const { link, state, pass } = bench();
+    let opened = () => {};
+    state.opening = new Promise((resolve) => {
+      opened = resolve;
+    });
     const opening = link.open();
+    await pass(1);
     await link.close();
+    opened();
     await opening;
     await pass(3);
     expect({ opens: state.opens.length, closes: state.closes }).toEqual({ opens: 1, closes: 1 });
+  });
+
+  test('closing while the ports are being listed opens nothing, then or later', async () => {
+    const { link, say, pass, state } = bench();
+    state.ticket = 'first';
+    await link.open();
+    await pass(3, () => say('20.5\n'));
+    let listed = () => {};
+    state.listing = new Promise((resolve) => {
+      listed = resolve;
+    });
+    state.listeners?.closed(null);
+    await pass(1);
+    await link.close();
+    listed();
+    await pass(1);
+    state.ticket = 'second';
+    await pass(3);
+    expect(state.opens.length).toBe(1);
+  });
+
+  test('when the ports cannot be listed it says why and tries again', async () => {
+    const { link, say, pass, state, told } = bench();
+    await link.open();
+    await pass(3, () => say('20.5\n'));
+    state.listing = Promise.reject(new Error('udev does not answer'));
+    state.listeners?.closed(null);
+    await pass(2);
+    expect({ state: link.view().state, problem: link.view().problem }).toEqual({
+      state: 'lost',
+      problem: {
+        kind: 'port-failed',
+        path: '/dev/ttyUSB0',
+        message: 'udev does not answer',
+      },
+    });
+    state.listing = Promise.resolve();
+    await pass(1);
+    await pass(1, () => say('\n20.6\n'));
+    expect(told.slice(-3)).toEqual(['lost unplugged', 'back unplugged', 'head 20.6']);
+  });
+
+  test('a port that does not close is given up and opened again', async () => {
+    const { link, pass, state } = bench();
+    state.closing = () => Promise.reject(new Error('EIO'));
+    await link.open();
+    await pass(30);
+    expect(state.opens.length).toBe(2);
   });
 });
 
