@@ -10,6 +10,7 @@ import type { PlanRequest } from './plan-request.ts';
 import { purityAgainstRecovery } from './purity-against-recovery.ts';
 import { type FractionOutcome, type PlanOutcome, runMember } from './run-member.ts';
 import type { FractionPlan, PlanVerdict, RunPlan } from './run-plan.ts';
+import { withModelDoubt } from './with-model-doubt.ts';
 
 /** A main fraction smaller than this share of the charge's ethanol is none worth changing a receiver for. */
 const leastRecovered = 0.1;
@@ -17,7 +18,7 @@ const leastRecovered = 0.1;
 /**
  * What to expect of a charge, a rig and an air pressure before heating. Method: `createBatchSimulation` is run some
  * dozens of times over the uncertain inputs (plates, losses, heat, strength, pressure); each result is the median
- * with the central 90 % of those runs.
+ * with the central 90 % of those runs. Equilibrium temperatures have the doubt of the equilibrium model added.
  *
  * @param request valid ranges and units stand beside each field
  * @returns temperatures [°C], times [s], volumes [mL at 20 °C], strengths [% vol], and a verdict with cause
@@ -46,16 +47,23 @@ export function planRun(request: PlanRequest): RunPlan {
   const limitMoleFraction = moleFractionFromStrength(leastStrengthAbv);
   const over = <T>(of: (outcome: PlanOutcome) => T | null) =>
     outcomes.map(of).filter((value) => value !== null);
+  const place = {
+    azeotropeC: azeotrope(request.pressureKPa).temperatureC,
+    pressureKPa: request.pressureKPa,
+  };
+  const doubted = (temperaturesC: readonly number[]) =>
+    withModelDoubt(certain(temperaturesC), place);
   return {
-    boilingPointC: certain(members.map(({ setup }) => boilingPointC(setup))),
-    azeotropeC: certain(pressures.map((pressureKPa) => azeotrope(pressureKPa).temperatureC)),
-    limitTemperatureC: certain(
+    boilingPointC: doubted(members.map(({ setup }) => boilingPointC(setup))),
+    azeotropeC: doubted(pressures.map((pressureKPa) => azeotrope(pressureKPa).temperatureC)),
+    limitTemperatureC: doubted(
       pressures.map(
         (pressureKPa) =>
           dewPoint({ ethanolMoleFraction: limitMoleFraction, pressureKPa }).temperatureC,
       ),
     ),
-    plateauC: estimateFrom(most.map(({ plateauC }) => plateauC ?? Number.NaN)),
+    plateauC:
+      most.length === 0 ? null : doubted(most.map(({ plateauC }) => plateauC ?? Number.NaN)),
     timeToVapourS: estimateFrom(over(({ vapourS }) => vapourS)),
     refluxRatio: estimateFrom(over(({ refluxRatio }) => refluxRatio)),
     firstFraction: fractionPlan(over(({ firstFraction }) => firstFraction)),

@@ -55,7 +55,10 @@ export type PlanVerdict =
       readonly remedies: Remedies;
     };
 
-/** What to expect of a run. Every interval holds 90 % of the simulated runs; `value` is their median. */
+/**
+ * What to expect of a run. Every interval holds 90 % of the simulated runs; `value` is their median. The first four
+ * temperatures also count what the equilibrium model may be off.
+ */
 export interface RunPlan {
   readonly boilingPointC: Estimate;
   readonly azeotropeC: Estimate;
