@@ -54,7 +54,8 @@ export async function* readRunLog(
       yield merger.take(recordsIn(step.value, file, report));
       step = await scan.next();
     }
-    if (!step.value.ok) report.problem = step.value.error;
+    if (!step.value.ok)
+      report.problem = await unlessTakenAway(files, folder, file, step.value.error);
     else if (step.value.value !== null) report.torn.push({ file, ...step.value.value });
   }
   yield merger.end();
@@ -76,6 +77,22 @@ function recordsIn(
     records.push(item.record);
   }
   return records;
+}
+
+/**
+ * While a disk takes nothing the recorder begins files and takes them away again: one that has gone since
+ * it was listed was such a one, and what it held comes again in the next. Not so when all have gone.
+ */
+async function unlessTakenAway(
+  files: FileLayer,
+  folder: string,
+  file: string,
+  problem: FileProblem,
+): Promise<FileProblem | null> {
+  if (problem.kind !== 'missing' || file === segmentFile(1)) return problem;
+  const listed = await files.list(folder);
+  if (!listed.ok) return listed.error;
+  return listed.value.some(({ name }) => name === file) ? problem : null;
 }
 
 /** The number of a file's first record, when that record is whole. */

@@ -107,6 +107,8 @@ async function fingerprint(files: FileLayer, folder: string): Promise<Result<str
   const parts: string[] = [];
   for (const name of names) {
     const size = await files.sizeBytes(path.join(folder, name));
+    // A recorder whose disk takes nothing begins files and takes them away again.
+    if (!size.ok && size.error.kind === 'missing') continue;
     if (!size.ok) return size;
     parts.push(`${name}:${size.value}`);
   }
