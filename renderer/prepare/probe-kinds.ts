@@ -1,20 +1,25 @@
+import { type SensorKind, sensorStandardUncertaintyK } from '#shared-core';
 import type { ProbeKind } from './prepare-draft.ts';
 
 export interface ProbeKindFacts {
   readonly label: string;
-  /** Standard uncertainty near 78 °C before calibration: limits of error divided by √3 (JCGM 100, 4.3.7). */
+  /** Standard uncertainty near the plateau before calibration, to the hundredth shown to people. */
   readonly standardUncertaintyK: number;
   readonly lagT90S: number;
 }
 
-/**
- * What is known of a probe from its kind alone. Limits of error: platinum IEC 60751:2022, class A
- * ±(0.15 + 0.002 t) K and class B ±(0.3 + 0.005 t) K; digital one-wire sensors ±0.5 K by their data
- * sheet; thermocouple type K class 1 ±1.5 K (IEC 60584-1, from memory). Lags: common practice, no source.
- */
+/** Where heads hold [°C], rounded. */
+const plateauC = 80;
+
+/** What is known of a probe from its kind alone. Lags: common practice, no source. */
 export const probeKinds: Readonly<Record<ProbeKind, ProbeKindFacts>> = {
-  digital: { label: 'Digital, in a steel sleeve', standardUncertaintyK: 0.29, lagT90S: 15 },
-  'platinum-a': { label: 'Platinum, class A', standardUncertaintyK: 0.18, lagT90S: 10 },
-  'platinum-b': { label: 'Platinum, class B', standardUncertaintyK: 0.4, lagT90S: 10 },
-  thermocouple: { label: 'Thermocouple', standardUncertaintyK: 0.87, lagT90S: 3 },
+  digital: factsOf('Digital, in a steel sleeve', { kind: 'one-wire' }, 15),
+  'platinum-a': factsOf('Platinum, class A', { kind: 'platinum', toleranceClass: 'A' }, 10),
+  'platinum-b': factsOf('Platinum, class B', { kind: 'platinum', toleranceClass: 'B' }, 10),
+  thermocouple: factsOf('Thermocouple', { kind: 'thermocouple', type: 'K', toleranceClass: 1 }, 3),
 };
+
+function factsOf(label: string, sensor: SensorKind, lagT90S: number): ProbeKindFacts {
+  const standardUncertaintyK = Math.round(100 * sensorStandardUncertaintyK(sensor, plateauC)) / 100;
+  return { label, standardUncertaintyK, lagT90S };
+}

@@ -36,7 +36,12 @@ export {
 } from './read-scratchpad.ts';
 export { icePoint, type ReferencePoint, steamPoint } from './reference-point.ts';
 export type { TimedTemperature } from './regression-line.ts';
-export { type PlatinumClass, type SensorKind, sensorToleranceK } from './sensor-tolerance.ts';
+export {
+  type PlatinumClass,
+  type SensorKind,
+  sensorStandardUncertaintyK,
+  sensorToleranceK,
+} from './sensor-tolerance.ts';
 export {
   type SettledReading,
   settledLimits,

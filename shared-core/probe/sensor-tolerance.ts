@@ -1,4 +1,5 @@
 import { assertNever, requireInRange } from '../result/index.ts';
+import { standardFromHalfWidth } from '../uncertainty/index.ts';
 
 /** Tolerance classes of platinum thermometers. */
 export type PlatinumClass = 'AA' | 'A' | 'B' | 'C';
@@ -71,4 +72,22 @@ export function sensorToleranceK(sensor: SensorKind, temperatureC: number): numb
     default:
       return assertNever(sensor);
   }
+}
+
+/**
+ * Standard uncertainty of a new sensor: its limits of error taken as a rectangular distribution, `u = a/√3`.
+ *
+ * @param sensor what it is sold as; a stated tolerance [K] must be positive
+ * @param temperatureC [°C], within the range of {@link sensorToleranceK}
+ * @returns standard uncertainty [K], before any calibration
+ * @throws OutOfRangeError outside these ranges
+ *
+ * Source: JCGM 100:2008, 4.3.7; limits as in {@link sensorToleranceK}.
+ *
+ * @example
+ * sensorStandardUncertaintyK({ kind: 'platinum', toleranceClass: 'A' }, 80) // ≈ 0.179 ± 0.0005
+ * sensorStandardUncertaintyK({ kind: 'one-wire' }, 80) // ≈ 0.2887 ± 0.0001
+ */
+export function sensorStandardUncertaintyK(sensor: SensorKind, temperatureC: number): number {
+  return standardFromHalfWidth('rectangular', sensorToleranceK(sensor, temperatureC));
 }
