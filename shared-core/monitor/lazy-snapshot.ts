@@ -1,5 +1,6 @@
 import { type AlarmBank, alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import { composeSentence, type Sentence } from './words/sentence.ts';
 import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
@@ -50,8 +51,7 @@ export function lazySnapshot(
       if (latest === null) return null;
       return {
         temperatureC: latest.temperatureC,
-        expandedUncertaintyK:
-          2 * Math.hypot(facts.settings.probe.standardUncertaintyK, facts.noise.whiteSdK),
+        expandedUncertaintyK: headExpandedUncertaintyK(facts),
         rateKPerMin: facts.head === null ? null : 60 * facts.head.rateKPerS,
         ageS: Math.max(0, timeS - latest.timeS),
       };
