@@ -5,6 +5,7 @@ import {
   fail,
   type LogBody,
   type LogHeader,
+  loggerSilenceS,
   type Monitor,
   packReading,
   type ReadCsv,
@@ -58,7 +59,7 @@ export async function importRun(
     version: runLogVersion,
     runId,
     startedAtIso: new Date(clock.wallMs()).toISOString(),
-    settings: request.settings,
+    settings: atLoggersPace(request.settings, read.value),
     appVersion: setup.app.version,
     modelVersion: setup.app.modelVersion,
     timeScale: 1,
@@ -75,12 +76,19 @@ export async function importRun(
   return succeed({ runId, rejectedRows: rejectedSentences(read.value) });
 }
 
-function rejectedSentences({ rejectedRows }: ReadCsv): string[] {
+/** A slow logger's pauses are no silence of its probe. */
+function atLoggersPace(settings: RunSettings, { inputs }: ReadCsv): RunSettings {
+  const silenceS = Math.max(settings.probe.silenceS, loggerSilenceS(inputs));
+  return { ...settings, probe: { ...settings.probe, silenceS } };
+}
+
+/** What was chosen for the person, then what could not be used. */
+function rejectedSentences({ rejectedRows, remarks }: ReadCsv): string[] {
   const shown = rejectedRows
     .slice(0, mostRejectedShown)
     .map(({ line, reason }) => `Line ${line}: ${reason}.`);
   const more = rejectedRows.length - shown.length;
-  return more > 0 ? [...shown, `… and ${more} more.`] : shown;
+  return [...remarks, ...shown, ...(more > 0 ? [`… and ${more} more.`] : [])];
 }
 
 async function writeLog(

@@ -42,7 +42,9 @@ export function ImportCsv({ onImported }: { readonly onImported: () => void }) {
       <p className="small soft">Charge and air pressure are taken from Prepare.</p>
       {rejected.length > 0 && (
         <details>
-          <summary>{rejected.length} rows could not be read</summary>
+          <summary>
+            {rejected.length === 1 ? '1 remark' : `${rejected.length} remarks`} on this file
+          </summary>
           <ul>
             {rejected.slice(0, 50).map((row) => (
               <li key={row}>{row}</li>

@@ -11,6 +11,7 @@ import {
   type ColumnMapping,
   explainCsvProblem,
   fail,
+  loggerSilenceS,
   type ReadCsv,
   type Result,
   type RunInput,
@@ -28,6 +29,8 @@ export interface AnalyseSource {
   readonly settings: RunSettings | null;
   /** The run as recorded; null for a CSV file. */
   readonly recorded: RunToExport | null;
+  /** Silence of a probe that is more than the source's own pace [s]. */
+  readonly silenceS: number;
   /** What of the source could not be used. */
   readonly problems: readonly RunProblem[];
 }
@@ -59,6 +62,7 @@ export async function readSource(
     endS,
     settings: null,
     recorded: null,
+    silenceS: loggerSilenceS(inputs),
     problems: rowProblems(read.value),
   });
 }
@@ -86,13 +90,13 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
             toS: endS,
           },
         ];
-  return succeed({ inputs, endS, settings, recorded: run.value, problems });
+  return succeed({ inputs, endS, settings, recorded: run.value, silenceS: 0, problems });
 }
 
-function rowProblems({ rejectedRows, endS }: ReadCsv): readonly RunProblem[] {
+function rowProblems({ rejectedRows, remarks, endS }: ReadCsv): readonly RunProblem[] {
   const shown = rejectedRows.slice(0, mostRowProblems);
   const more = rejectedRows.length - shown.length;
   const sentences = shown.map(({ line, reason }) => `Line ${line} could not be used: ${reason}.`);
   if (more > 0) sentences.push(`${more} more lines could not be used.`);
-  return sentences.map((problem) => ({ problem, fromS: 0, toS: endS }));
+  return [...remarks, ...sentences].map((problem) => ({ problem, fromS: 0, toS: endS }));
 }

@@ -1,4 +1,11 @@
-import { analyseRun, fail, type Result, succeed, type Verdicts } from '#shared-core';
+import {
+  analyseRun,
+  fail,
+  type Result,
+  type RunSettings,
+  succeed,
+  type Verdicts,
+} from '#shared-core';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
 import { writeOut } from './write-out.ts';
@@ -39,7 +46,10 @@ async function analyse(
     const source = await readSource(file, columns ?? undefined);
     if (!source.ok) return source;
     const { inputs, endS, problems } = source.value;
-    const known = settings ?? source.value.settings ?? unattendedSettings;
+    const known = patient(
+      settings ?? source.value.settings ?? unattendedSettings,
+      source.value.silenceS,
+    );
     const verdicts = analyseRun(known, inputs, endS);
     analysed.push({
       file,
@@ -51,6 +61,12 @@ async function analyse(
   const json = `${JSON.stringify(answer(analysed), null, 2)}\n`;
   print(json);
   return outFolder === null ? succeed(undefined) : writeOut(outFolder, json, analysed, books);
+}
+
+/** A slow logger's pauses are no silence of its probe. */
+function patient(settings: RunSettings, loggerSilenceS: number): RunSettings {
+  const { probe } = settings;
+  return { ...settings, probe: { ...probe, silenceS: Math.max(probe.silenceS, loggerSilenceS) } };
 }
 
 /** One file's verdicts as they are; several under their names. */

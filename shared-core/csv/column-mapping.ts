@@ -14,8 +14,8 @@ export const columnMappingSchema = z.strictObject({
   delimiter: z.enum([',', ';', '\t', '|']).optional(),
   time: z.strictObject({
     column: columnSchema,
-    /** Of plain numbers; clock times and dates need none. */
-    unit: z.enum(['ms', 's', 'min', 'h']).default('s'),
+    /** Of plain numbers, or what clock times of two parts are; other clock times and dates need none. */
+    unit: z.enum(['ms', 's', 'min', 'h', 'mm:ss', 'h:mm']).default('s'),
   }),
   channels: z
     .array(
@@ -37,7 +37,7 @@ export type MappingProblem =
   | { readonly kind: 'unknown-unit'; readonly unit: string }
   | { readonly kind: 'no-times-in-column'; readonly column: string };
 
-const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600 } as const;
+const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600, 'mm:ss': 1, 'h:mm': 1 } as const;
 
 /**
  * The layout of a file from a mapping: columns by number or title, data from the first row whose time can be read.
@@ -74,12 +74,15 @@ export function mappedLayout(
     const at = find(column);
     channels.push({ column: at, title: String(column), channel, unit: known, qualityColumn: null });
   }
+  const { unit: timeUnit = 's' } = mapping.time;
   return succeed({
     timeColumn,
-    perS: secondsIn[mapping.time.unit ?? 's'],
+    perS: secondsIn[timeUnit],
+    twoParts: timeUnit === 'mm:ss' || timeUnit === 'h:mm' ? timeUnit : null,
     channels,
     marksColumn: null,
     firstDataLine: firstData.line,
+    remarks: [],
   });
 }
 

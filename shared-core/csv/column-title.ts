@@ -1,10 +1,13 @@
 import { readUnit, type WireUnit } from '../frame/index.ts';
 import { type Channel, channelSchema } from '../run/index.ts';
 
+/** What clock times of two parts are: minutes and seconds, or hours and minutes. */
+export type TwoPartClock = 'mm:ss' | 'h:mm';
+
 /** What a column's title says it holds. */
 export type ColumnRole =
   /** `perS`: seconds in one of its units; null when the title names none. */
-  | { readonly kind: 'time'; readonly perS: number | null }
+  | { readonly kind: 'time'; readonly perS: number | null; readonly twoParts?: TwoPartClock }
   | { readonly kind: 'date' }
   | { readonly kind: 'channel'; readonly channel: Channel; readonly unit: WireUnit | null }
   /** A temperature that the title doesn't place. */
@@ -50,6 +53,10 @@ const channelWords: readonly (readonly [RegExp, Channel])[] = [
 ];
 const timeWords =
   /^(time( stamp)?|timestamp|elapsed( time)?|time elapsed|run time|t|zeit|uhrzeit|temps|tiempo|date ?time|date time|seconds?|secs?|minutes?|hours?|clock)$/;
+/** How a clock is written, at the end of a title: `Time (mm:ss)`. */
+const clockFormat =
+  /\s*[([{]?\s*\b(?:(h{1,2}:mm)(:ss)?|(m{1,3}:ss))(?:[.,:][0sf]+)?\s*[)\]}]?\s*$/i;
+
 const temperatureWords = /\b(temp(erature|eratur)?|t\d*|thermometer|probe|sensor|celsius)\b/;
 
 /**
@@ -58,6 +65,7 @@ const temperatureWords = /\b(temp(erature|eratur)?|t\d*|thermometer|probe|sensor
  * @example
  * columnRole('time_s') // => { "kind": "time", "perS": 1 }
  * columnRole('Elapsed time (min)') // => { "kind": "time", "perS": 60 }
+ * columnRole('Elapsed (mm:ss)') // => { "kind": "time", "perS": null, "twoParts": "mm:ss" }
  * columnRole('Head temperature [°F]') // => { "kind": "channel", "channel": "head", "unit": "°F" }
  */
 export function columnRole(title: string): ColumnRole {
@@ -65,6 +73,8 @@ export function columnRole(title: string): ColumnRole {
   if (own?.[1] !== undefined) {
     return { kind: 'channel', channel: own[1], unit: readUnit(own[2] ?? '') ?? null };
   }
+  const clock = clockFormat.exec(title);
+  if (clock !== null) return clockRole(title.slice(0, clock.index), clock);
   const { words, unitText } = splitTitle(title);
   if (words === 'date' || words === 'datum') return { kind: 'date' };
   const quality = /^(.+) quality$/.exec(words);
@@ -80,6 +90,20 @@ export function columnRole(title: string): ColumnRole {
     return { kind: 'temperature', name: channelName(words), unit };
   }
   return { kind: 'other', name: channelName(words), unit };
+}
+
+/** A clock without its three parts leaves open what two of them would mean. */
+function clockRole(rest: string, [, hours, seconds, minutes]: RegExpExecArray): ColumnRole {
+  const words = splitTitle(rest).words;
+  if (words === 'date' || words === 'datum') return { kind: 'date' };
+  if (minutes !== undefined) return { kind: 'time', perS: null, twoParts: 'mm:ss' };
+  const isShort = hours !== undefined && seconds === undefined;
+  return isShort ? { kind: 'time', perS: null, twoParts: 'h:mm' } : { kind: 'time', perS: null };
+}
+
+/** Whether a text is how a clock is written, such as `hh:mm:ss`, as in a row of units. */
+export function isClockFormat(text: string): boolean {
+  return clockFormat.exec(text)?.index === 0;
 }
 
 /** Words in lower case without their unit, which stands in brackets, after a slash or underscore. */

@@ -1,7 +1,7 @@
 import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
-import { type ColumnRole, columnRole } from './column-title.ts';
+import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
 
@@ -9,10 +9,14 @@ import { readTime } from './read-time.ts';
 export interface CsvLayout {
   readonly timeColumn: number;
   readonly perS: number;
+  /** What clock times of two parts are, where the title or the person says it. */
+  readonly twoParts: TwoPartClock | null;
   readonly channels: readonly ChannelColumn[];
   readonly marksColumn: number | null;
   /** Rows before this line hold titles and remarks. */
   readonly firstDataLine: number;
+  /** What was chosen without the file's saying so, in sentences. */
+  readonly remarks: readonly string[];
 }
 
 export interface ChannelColumn {
@@ -55,10 +59,12 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   return succeed({
     timeColumn,
     perS: (time?.kind === 'time' ? time.perS : null) ?? 1,
+    twoParts: (time?.kind === 'time' ? time.twoParts : null) ?? null,
     channels,
     marksColumn: marksColumn === -1 ? null : marksColumn,
     // Rows between titles and readings may hold marks.
     firstDataLine: titleRow === undefined ? (rows[0]?.line ?? 1) : titleRow.line + 1,
+    remarks: headRemarks(holding, channels, timeColumn, titleRow === undefined),
   });
 }
 
@@ -87,7 +93,7 @@ function titlesAbove(above: readonly CsvRow[]): CsvRow | undefined {
     .filter(({ cells }) => cells.every((cell) => readTime(cell) === undefined));
   const last = candidates.at(-1);
   const before = candidates.at(-2);
-  const isUnitsRow = last?.cells.every((cell) => cell.trim() === '' || cell.trim().length <= 4);
+  const isUnitsRow = last?.cells.every((cell) => cell.trim().length <= 4 || isClockFormat(cell));
   if (last === undefined || before === undefined || !isUnitsRow) return last;
   if (before.cells.length !== last.cells.length) return last;
   // "Time","Head" over "s","°C" reads as "Time (s)","Head (°C)".
@@ -147,11 +153,38 @@ function nameChannels(
   return named;
 }
 
+/** Says which column was taken for the head's where several might have been. */
+function headRemarks(
+  roles: readonly Holding[],
+  channels: readonly ChannelColumn[],
+  timeColumn: number,
+  isUntitled: boolean,
+): readonly string[] {
+  const [taken, ...others] = headCandidates(roles, timeColumn, isUntitled);
+  if (taken === undefined || others.length === 0) return [];
+  const name = (at: number) => {
+    const title = channels.find(({ column }) => column === at)?.title.trim() ?? '';
+    return title === '' ? `column ${at + 1}` : `"${title.slice(0, 40)}" (column ${at + 1})`;
+  };
+  return [
+    `${name(taken)} was taken for the head temperature, but ${others.map(name).join(', ')} might be it as well. Give the right one the title "head_degC", or name it with --columns.`,
+  ];
+}
+
 function findHeadColumn(
   roles: readonly Holding[],
   timeColumn: number,
   isUntitled: boolean,
 ): number {
+  return headCandidates(roles, timeColumn, isUntitled)[0] ?? -1;
+}
+
+/** The columns that may hold the head temperature, all by the best reason that any of them gives. */
+function headCandidates(
+  roles: readonly Holding[],
+  timeColumn: number,
+  isUntitled: boolean,
+): readonly number[] {
   const isHead = (role: Holding) => role.kind === 'channel' && role.channel === 'head';
   const candidates: readonly ((role: Holding) => boolean)[] = [
     isHead,
@@ -160,8 +193,10 @@ function findHeadColumn(
     (role) => role.kind === 'other' && (isUntitled || roles.length === 2),
   ];
   for (const isCandidate of candidates) {
-    const found = roles.findIndex((role, column) => column !== timeColumn && isCandidate(role));
-    if (found !== -1) return found;
+    const found = roles.flatMap((role, column) =>
+      column !== timeColumn && isCandidate(role) ? [column] : [],
+    );
+    if (found.length > 0) return found;
   }
-  return -1;
+  return [];
 }

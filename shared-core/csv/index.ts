@@ -3,6 +3,7 @@ export { type ColumnRole, columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
 export { detectDelimiter } from './detect-delimiter.ts';
 export { explainCsvProblem } from './explain-csv-problem.ts';
+export { loggerSilenceS } from './logger-silence.ts';
 export { readMarkCell, writeMarkCell } from './mark-cell.ts';
 export { type CsvRow, mostColumns, parseCsv } from './parse-csv.ts';
 export {

@@ -7,6 +7,7 @@ import {
 import { fail, type Result, succeed } from '../result/index.ts';
 import { type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
 import { type ColumnMapping, type MappingProblem, mappedLayout } from './column-mapping.ts';
+import type { TwoPartClock } from './column-title.ts';
 import {
   type ChannelColumn,
   type CsvLayout,
@@ -14,9 +15,12 @@ import {
   type LayoutProblem,
 } from './csv-layout.ts';
 import { detectDelimiter } from './detect-delimiter.ts';
+import { createFahrenheitSuspicion, type FahrenheitSuspicion } from './fahrenheit-suspicion.ts';
 import { readMarkCell } from './mark-cell.ts';
 import { type CsvRow, parseCsv } from './parse-csv.ts';
+import { readTime } from './read-time.ts';
 import { createTimeReader } from './time-reader.ts';
+import { judgeTwoPartClock } from './two-part-clock.ts';
 
 export type CsvProblem =
   | LayoutProblem
@@ -37,6 +41,8 @@ export interface ReadCsv {
   readonly endS: number;
   readonly channels: readonly ChannelColumn[];
   readonly rejectedRows: readonly RejectedRow[];
+  /** What had to be chosen for the whole file, in sentences: the person may know better. */
+  readonly remarks: readonly string[];
 }
 
 const layoutRows = 80;
@@ -65,14 +71,36 @@ export function readReadingsCsv(
   const rows = firstRows(text, delimiter);
   const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
-  const read = readRows(parseCsv(text, delimiter), layout.value);
+  const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
+  const read = readRows(parseCsv(text, delimiter), layout.value, twoParts);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
+  const remarks = [...layout.value.remarks, ...(remark === null ? [] : [remark]), ...read.remarks];
   return read.inputs.some(({ kind }) => kind === 'reading')
-    ? succeed(read)
+    ? succeed({ ...read, remarks })
     : fail({ kind: 'no-readings', rejectedRows: read.rejectedRows });
 }
 
-function firstRows(text: string, delimiter: ReturnType<typeof detectDelimiter>): readonly CsvRow[] {
+type Delimiter = ReturnType<typeof detectDelimiter>;
+
+/** What clock times of two parts are: as the title says, or by all of the file's times together. */
+function twoPartsOf(text: string, delimiter: Delimiter, layout: CsvLayout) {
+  if (layout.twoParts !== null) return { twoParts: layout.twoParts, remark: null };
+  const judged = judgeTwoPartClock(timeCells(parseCsv(text, delimiter), layout));
+  return { twoParts: judged?.clock ?? 'h:mm', remark: judged?.remark ?? null };
+}
+
+/** The cells of the time column as long as they are clock times; none where the first rows hold others. */
+function* timeCells(rows: Iterable<CsvRow>, layout: CsvLayout): Generator<string> {
+  for (const { line, cells } of rows) {
+    if (line < layout.firstDataLine) continue;
+    const cell = cells[layout.timeColumn] ?? '';
+    const kind = readTime(cell)?.kind;
+    if (kind === 'number' || kind === 'stamp') return;
+    yield cell;
+  }
+}
+
+function firstRows(text: string, delimiter: Delimiter): readonly CsvRow[] {
   const rows: CsvRow[] = [];
   for (const row of parseCsv(text, delimiter)) {
     rows.push(row);
@@ -81,10 +109,15 @@ function firstRows(text: string, delimiter: ReturnType<typeof detectDelimiter>):
   return rows;
 }
 
-function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv | 'too-many' {
+function readRows(
+  rows: Iterable<CsvRow>,
+  layout: CsvLayout,
+  twoParts: TwoPartClock,
+): ReadCsv | 'too-many' {
   const inputs: RunInput[] = [];
   const rejectedRows: RejectedRow[] = [];
-  const times = createTimeReader(layout.perS);
+  const times = createTimeReader(layout.perS, twoParts);
+  const fahrenheit = createFahrenheitSuspicion();
   const screen = createPowerOnScreen();
   let notListed = { line: 0, count: 0 };
   let marks = 0;
@@ -104,7 +137,7 @@ function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv | 'too-man
     const timeS = time.value;
     endS = timeS;
     for (const column of layout.channels) {
-      const reading = readReading(timeS, cells, column, screen);
+      const reading = readReading(timeS, cells, column, screen, fahrenheit);
       if (!reading.ok) reject(reading.error);
       else if (reading.value !== null) inputs.push(reading.value);
     }
@@ -122,7 +155,9 @@ function readRows(rows: Iterable<CsvRow>, layout: CsvLayout): ReadCsv | 'too-man
     const reason = `here end ${notListed.count} more rows or values that could not be used`;
     rejectedRows.push({ line: notListed.line, reason });
   }
-  return { inputs, endS, channels: layout.channels, rejectedRows };
+  const remark = fahrenheit.remark();
+  const remarks = remark === null ? [] : [remark];
+  return { inputs, endS, channels: layout.channels, rejectedRows, remarks };
 }
 
 /** The reading in a cell, null when the cell is empty, or why it can't be used. */
@@ -131,6 +166,7 @@ function readReading(
   cells: readonly string[],
   { column, title, channel, unit, qualityColumn }: ChannelColumn,
   screen: PowerOnScreen,
+  fahrenheit: FahrenheitSuspicion,
 ): Result<Reading | null, string> {
   const text = (cells[column] ?? '').trim();
   if (text === '') return succeed(null);
@@ -139,6 +175,7 @@ function readReading(
   if (number.kind === 'neither') {
     return fail(`"${text.slice(0, 60)}" in the column "${title}" is not a number`);
   }
+  if (channel === 'head' && (number.unit ?? unit) === null) fahrenheit.see(number.value);
   const raw = { name: null, value: number.value, unit: number.unit ?? unit };
   const converted = toChannelValue(channel, raw, '°C');
   if (!converted.ok) return fail(`${text} in the column "${title}" can't be a measured value`);

@@ -4,12 +4,15 @@ export type TimeCell =
   | { readonly kind: 'number'; readonly value: number }
   /** Hours, minutes and seconds, of the day or since the start [s]. */
   | { readonly kind: 'clock'; readonly valueS: number }
+  /** Two numbers under 60, the first perhaps more: `h:mm` or `mm:ss`, which the cell alone can't tell. */
+  | { readonly kind: 'two-part-clock'; readonly first: number; readonly second: number }
   /** Date and time as seconds on one calendar [s]. */
   | { readonly kind: 'stamp'; readonly valueS: number };
 
 const numberPattern = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
 const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?`;
 const clockPattern = new RegExp(`^${clock}$`, 'i');
+const twoPartPattern = /^(\d{1,3}):([0-5]\d)([.,]\d+)?$/;
 const isoPattern = new RegExp(
   String.raw`^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:T|\s+)${clock}\s*(Z|[+-]\d{2}:?\d{2})?$`,
   'i',
@@ -20,12 +23,14 @@ const dayPattern = new RegExp(
 );
 
 /**
- * Reads a time as loggers write it: seconds, `h:mm:ss`, ISO 8601, or day and month first dates
+ * Reads a time as loggers write it: seconds, `h:mm:ss`, `h:mm` or `mm:ss`, ISO 8601, or day and month first dates
  * (day first unless that is no month). Undefined when it is none of these.
  *
  * @example
  * readTime('12,5') // => { "kind": "number", "value": 12.5 }
  * readTime('01:02:03') // => { "kind": "clock", "valueS": 3723 }
+ * readTime('02:03') // => { "kind": "two-part-clock", "first": 2, "second": 3 }
+ * readTime('02:03.5') // => { "kind": "clock", "valueS": 123.5 }
  * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
  * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
  */
@@ -33,6 +38,16 @@ export function readTime(text: string): TimeCell | undefined {
   const trimmed = text.trim();
   if (numberPattern.test(trimmed)) {
     return { kind: 'number', value: Number(trimmed.replace(',', '.')) };
+  }
+  const twoPart = twoPartPattern.exec(trimmed);
+  if (twoPart !== null) {
+    const [first, second] = [Number(twoPart[1]), Number(twoPart[2])];
+    if (twoPart[3] === undefined) return { kind: 'two-part-clock', first, second };
+    // Nobody writes fractions of minutes after a colon: these are seconds.
+    return {
+      kind: 'clock',
+      valueS: 60 * first + second + Number(`0${twoPart[3].replace(',', '.')}`),
+    };
   }
   const clockOnly = clockPattern.exec(trimmed);
   if (clockOnly !== null) {

@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
+import type { TwoPartClock } from './column-title.ts';
 import { readTime } from './read-time.ts';
 
 /** Turns the cells of a time column into seconds since the start, one after the other. */
@@ -7,51 +8,98 @@ export interface TimeReader {
 }
 
 const dayS = 86_400;
-/** A number of seconds this large is a date: 2001 and later, in seconds or milliseconds since 1970. */
-const epochS = 1e9;
-const epochMs = 1e12;
+/** Numbers in these ranges are dates: 2001 to 2286, in seconds or milliseconds since 1970. */
+const epochS = [1e9, 1e10] as const;
+const epochMs = [1e12, 1e13] as const;
+/** No run lasts longer; what seems to is no time, and must not move the others. */
+const longestS = 366 * dayS;
 
-/** `perS`: seconds in the column's unit. Elapsed times are kept; stamps count from the first one. */
-export function createTimeReader(perS: number): TimeReader {
+/** A column counts in one of these ways; a cell that counts in another is no time of it. */
+type Counting = 'elapsed' | 'clock' | 'date';
+const countingWords: Readonly<Record<Counting, string>> = {
+  elapsed: 'a number of seconds',
+  clock: 'a clock time',
+  date: 'a date',
+};
+
+interface Counted {
+  readonly counting: Counting;
+  readonly valueS: number;
+}
+
+/**
+ * `perS`: seconds in the column's unit. Elapsed times are kept; dates and clock times count from the first one.
+ * `twoParts`: what clock times of two parts are.
+ */
+export function createTimeReader(perS: number, twoParts: TwoPartClock): TimeReader {
+  let counting: Counting | null = null;
   let originS: number | null = null;
   let daysPassedS = 0;
   let lastS = Number.NEGATIVE_INFINITY;
 
-  function secondsOf(text: string): number | undefined {
+  function count(text: string): Counted | undefined {
     const cell = readTime(text);
-    if (cell === undefined) return undefined;
-    switch (cell.kind) {
+    switch (cell?.kind) {
+      case undefined:
+        return undefined;
       case 'number': {
-        if (cell.value >= epochMs) return since(cell.value / 1000);
-        if (cell.value >= epochS && perS === 1) return since(cell.value);
-        return cell.value * perS;
+        if (isWithin(cell.value, epochMs)) return { counting: 'date', valueS: cell.value / 1000 };
+        if (isWithin(cell.value, epochS) && perS === 1) {
+          return { counting: 'date', valueS: cell.value };
+        }
+        const valueS = cell.value * perS;
+        return valueS > longestS ? undefined : { counting: 'elapsed', valueS };
       }
       case 'stamp':
-        return since(cell.valueS);
-      case 'clock': {
-        // A run that starts in the first minute counts from zero; any other shows the time of day.
-        originS ??= cell.valueS < 60 ? 0 : cell.valueS;
-        const sinceStartS = cell.valueS + daysPassedS - originS;
-        if (sinceStartS >= lastS - dayS / 2) return sinceStartS;
-        daysPassedS += dayS;
-        return sinceStartS + dayS;
+        return { counting: 'date', valueS: cell.valueS };
+      case 'clock':
+        return { counting: 'clock', valueS: cell.valueS };
+      case 'two-part-clock': {
+        const parts = cell.first * 60 + cell.second;
+        return { counting: 'clock', valueS: twoParts === 'mm:ss' ? parts : parts * 60 };
       }
     }
   }
 
-  function since(stampS: number): number {
-    originS ??= stampS;
-    return Math.round((stampS - originS) * 1e6) / 1e6;
+  function sinceStartS(counted: Counted): number {
+    switch (counted.counting) {
+      case 'elapsed':
+        return counted.valueS;
+      case 'date':
+        originS ??= counted.valueS;
+        return Math.round((counted.valueS - originS) * 1e6) / 1e6;
+      case 'clock': {
+        // A run that starts in the first minute counts from zero; any other shows the time of day.
+        originS ??= counted.valueS < 60 ? 0 : counted.valueS;
+        const timeS = counted.valueS + daysPassedS - originS;
+        if (timeS >= lastS - dayS / 2) return timeS;
+        daysPassedS += dayS;
+        return timeS + dayS;
+      }
+    }
   }
 
   return {
     read(text) {
-      const timeS = secondsOf(text);
-      if (timeS === undefined) return fail(`"${text.trim().slice(0, 60)}" is no time`);
-      if (!(timeS >= 0)) return fail(`the time ${text.trim()} lies before the start`);
-      if (timeS < lastS) return fail(`the time goes back to ${text.trim()}`);
+      const shown = text.trim().slice(0, 60);
+      const counted = count(text);
+      if (counted === undefined) return fail(`"${shown}" is no time`);
+      counting ??= counted.counting;
+      if (counted.counting !== counting) {
+        return fail(
+          `the time "${shown}" is ${countingWords[counted.counting]}, but the times above it are not`,
+        );
+      }
+      const timeS = sinceStartS(counted);
+      if (!(timeS >= 0)) return fail(`the time ${shown} lies before the start`);
+      if (timeS < lastS) return fail(`the time goes back to ${shown}`);
+      if (timeS > longestS) return fail(`the time ${shown} lies more than a year after the start`);
       lastS = timeS;
       return succeed(timeS);
     },
   };
+}
+
+function isWithin(value: number, [from, to]: readonly [number, number]): boolean {
+  return value >= from && value < to;
 }

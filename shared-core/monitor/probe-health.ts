@@ -39,6 +39,11 @@ const fastestFallKPerS = 8;
 const fastestRiseAbovePlateauKPerS = 0.5;
 const confirmSeconds = 3;
 const stepHoldS = 45;
+const beforeFirstS = 30;
+/** Before so many intervals nobody knows a logger's pace: a slow one must not count as silent. */
+const intervalsToKnow = 2;
+/** But a probe that falls silent at once must be told of: loggers slower than once a minute are rare. */
+const unknownPaceS = 180;
 
 /** @param silenceS silence after which the probe counts as lost [s] */
 export function createProbeHealth(silenceS: number): ProbeHealth {
@@ -48,6 +53,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   let lastGoodS: number | null = null;
   let lastValueC: number | null = null;
   let intervalS = 1;
+  let intervals = 0;
   let badSinceGood = 0;
   let pending: { readonly valueC: number; readonly count: number } | null = null;
   let jumps = 0;
@@ -69,10 +75,15 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   };
 
   const noReadingFault = (timeS: number): ProbeFault | null => {
-    const patienceS = Math.max(silenceS, 3 * intervalS);
     const quietS = timeS - (lastGoodS ?? 0);
     if (linkLost && quietS > 2) return 'lost';
-    if (quietS <= (lastGoodS === null ? 30 : patienceS)) return null;
+    const patienceS =
+      lastGoodS === null
+        ? beforeFirstS
+        : intervals < intervalsToKnow && badSinceGood === 0
+          ? unknownPaceS
+          : 3 * intervalS;
+    if (quietS <= Math.max(silenceS, patienceS)) return null;
     if (badSinceGood > 0) return 'open-circuit';
     return 'silent';
   };
@@ -109,8 +120,14 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
 
   const accept = (timeS: number, binned: BinnedSecond, probeStepK: number): HealthVerdict => {
     if (lastGoodS !== null && timeS > lastGoodS) {
-      const gap = Math.min(timeS - lastGoodS, 4 * intervalS + 1);
-      intervalS += 0.2 * (gap - intervalS);
+      const wholeGapS = timeS - lastGoodS;
+      if (intervals < intervalsToKnow) {
+        // The shorter of the first two: the longer may hold an outage.
+        intervalS = intervals === 0 ? wholeGapS : Math.min(intervalS, wholeGapS);
+        intervals += 1;
+      } else {
+        intervalS += 0.2 * (Math.min(wholeGapS, 4 * intervalS + 1) - intervalS);
+      }
     }
     lastGoodS = timeS;
     lastValueC = binned.value;

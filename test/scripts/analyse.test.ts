@@ -179,6 +179,25 @@ describe('npm run analyse', () => {
     ]);
   });
 
+  test('takes the pauses of a slow logger for its pace, even after two quick rows', async () => {
+    const slow = rows.filter(([timeS = 0]) => timeS <= 2 || timeS % 60 === 0);
+    const csv = `time_s,head_C\n0.5,21\n${slow
+      .slice(1)
+      .map((row) => row.join(','))
+      .join('\n')}\n`;
+    const run = await analysed([file('slow.csv', csv), ...options]);
+    const { alarms } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    expect(alarms.filter(({ alarm }) => alarm === 'probe-fault')).toEqual([]);
+  });
+
+  test('says what it had to choose for the whole file among the problems', async () => {
+    const run = await analysed([file('two.csv', 'time_s,T1,T2\n0,20,21\n1,20,21\n')]);
+    const { problems } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    expect(problems.map(({ problem }) => problem)).toEqual([
+      expect.stringMatching(/^"T1" \(column 2\) was taken for the head .*--columns\.$/),
+    ]);
+  });
+
   test.each<[string, () => readonly string[], RegExp]>([
     ['no file named', () => [], /^Say which file/],
     ['books for two files', () => ['a.csv', 'b.csv', '--books', 'c.json'], /belongs to one run/],
