@@ -14,8 +14,11 @@ import { concludeVerdict } from './words/verdict-words.ts';
  * little out of order still fall into their own second.
  */
 const settleS = 0.5;
-/** After a longer silence in the inputs only the last hour is stepped through second by second. */
-const longestCatchUpS = 86_400;
+/**
+ * Time is stepped through for so long after the last input; then it stands until the next one, whether
+ * somebody waited beside it or the run is replayed. A file with a wrong date costs no more than this.
+ */
+const longestSilenceS = 86_400;
 
 /** What may be left out where only stages and alarms are wanted. */
 export interface MonitorOptions {
@@ -44,6 +47,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   let nextBin = createSecondBin();
   let tickedS = 0;
   let nowS = 0;
+  let heardS = 0;
   let latest: LatestHead | null = null;
   let changes: MonitorChange[] = [];
 
@@ -62,8 +66,14 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const passTimeTo = (timeS: number): void => {
     if (!Number.isFinite(timeS)) return;
     nowS = Math.max(nowS, timeS);
-    if (nowS - tickedS > longestCatchUpS) tickedS = Math.floor(nowS) - longestCatchUpS;
-    while (tickedS + 1 + settleS <= nowS) tick();
+    const untilS = Math.min(nowS, heardS + longestSilenceS);
+    while (tickedS + 1 + settleS <= untilS) tick();
+  };
+
+  const hearAt = (timeS: number): void => {
+    passTimeTo(timeS);
+    if (nowS > heardS + longestSilenceS) tickedS = Math.floor(nowS - settleS);
+    if (Number.isFinite(timeS)) heardS = Math.max(heardS, timeS);
   };
 
   const seeReading = (reading: Reading): void => {
@@ -117,7 +127,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
 
   return {
     push: (input) => {
-      passTimeTo(input.timeS);
+      hearAt(input.timeS);
       see(input);
       return snapshot();
     },
