@@ -1,23 +1,24 @@
 import type { StageSpan, Verdicts } from '../../snapshot/index.ts';
+import { priorBias } from '../bias-belief.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { celsius, span } from './numbers.ts';
 import { headStrengthWords } from './stage-words.ts';
+
+/** Less is a passing glimpse, not a fraction; chosen here, two or three bulb lags. */
+const leastFractionS = 30;
+/** Bias that a carelessly set pressure or probe may have beyond its stated doubt [K]; chosen here. */
+const leastDoubtK = 2;
+const doubtFactor = 4;
 
 /** Whether there was a main fraction at the strength asked for, and why. */
 export function concludeVerdict(
   facts: MonitorFacts,
   spans: readonly StageSpan[],
 ): Verdicts['verdict'] {
-  const { plateau, outlook, scale } = facts;
+  const { plateau, outlook } = facts;
   const limit = `${facts.limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
   const main = spans.find((item) => item.stage === 'main-fraction');
-  if (main !== undefined) {
-    const lasted = (main.toS ?? facts.timeS) - main.fromS;
-    return {
-      mainFraction: true,
-      because: `The head held at ${celsius(plateau.lowestLevelC ?? scale.azeotropeC)}, stronger than ${limit}, for ${span(lasted)}.`,
-    };
-  }
+  if (main !== undefined) return judgeMainFraction(facts, main, limit);
   if (plateau.arrivedS === null) {
     return { mainFraction: false, because: 'No vapour reached the thermometer.' };
   }
@@ -42,5 +43,34 @@ export function concludeVerdict(
   return {
     mainFraction: false,
     because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}; vapour now ${headStrengthWords(facts)}. Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`,
+  };
+}
+
+/** A main fraction that was called must have lasted, and at a temperature that such vapour can have. */
+function judgeMainFraction(
+  facts: MonitorFacts,
+  main: StageSpan,
+  limit: string,
+): Verdicts['verdict'] {
+  const { plateau, scale, settings } = facts;
+  const heldC = plateau.lowestLevelC ?? plateau.levelC ?? scale.azeotropeC;
+  const belowK = scale.azeotropeC - heldC;
+  const doubtK = Math.max(leastDoubtK, doubtFactor * priorBias(settings, scale).sdK);
+  if (belowK > doubtK) {
+    return {
+      mainFraction: false,
+      because: `No main fraction that can be vouched for: the head stood at ${celsius(heldC)}, ${belowK.toFixed(1)} K below the azeotrope (${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa), where no ethanol–water vapour condenses; pressure and probe explain ${doubtK.toFixed(1)} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.`,
+    };
+  }
+  const lastedS = (main.toS ?? facts.timeS) - main.fromS;
+  if (lastedS < leastFractionS) {
+    return {
+      mainFraction: false,
+      because: `No main fraction at ${facts.limitAbv} % vol or more: after the first fraction the head was stronger than ${limit} for only ${span(lastedS)}; it takes ${leastFractionS} s to count as held.`,
+    };
+  }
+  return {
+    mainFraction: true,
+    because: `The head held at ${celsius(heldC)}, stronger than ${limit}, for ${span(lastedS)}.`,
   };
 }
