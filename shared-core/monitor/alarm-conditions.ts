@@ -5,6 +5,8 @@ import { alarmReason, deadbandK } from './words/alarm-reasons.ts';
 
 /** Time an unanswered attention check may stand before it becomes an alarm [s]. */
 const attentionGraceS = 60;
+/** A head that never held gives no level to have left; the limit itself must have been passed for so long [s]. */
+const unheldPatienceS = 30;
 const condenserOnC = 40;
 const condenserOffC = 35;
 /** Least that must stay in the pot: a tenth of the charge; common practice, no source. */
@@ -35,7 +37,10 @@ function heating({ heat, stage, plateau }: MonitorFacts): boolean {
 function plateauDeparture(bank: AlarmBank, facts: MonitorFacts): boolean {
   if (!heating(facts)) return false;
   const { outlook, head, plateau } = facts;
-  if (!bank.isActive('plateau-departure')) return facts.heatOffArmed && outlook.heatOffDue;
+  if (!bank.isActive('plateau-departure')) {
+    const leftUnheld = facts.limitPassedUnheldForS > unheldPatienceS;
+    return leftUnheld || (facts.heatOffArmed && outlook.heatOffDue);
+  }
   const backBelowC = Math.min(
     outlook.limitOnProbeC - deadbandK(facts),
     (plateau.levelC ?? outlook.limitOnProbeC) + deadbandK(facts),

@@ -30,6 +30,8 @@ export interface MonitorFacts {
   readonly heatOffArmed: boolean;
   /** How long the vapour has been weaker than the limit without doubt [s]. */
   readonly overLimitForS: number;
+  /** How long the limit has been passed by a head that came below it but hardly held there [s]. */
+  readonly limitPassedUnheldForS: number;
   readonly firstFraction: FirstFractionProgress;
   readonly fault: ProbeFault | null;
   readonly faultSinceS: number;

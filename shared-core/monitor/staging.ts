@@ -17,6 +17,7 @@ import { createRunLog, type RunLog } from './run-log.ts';
 import type { BinnedSecond } from './second-bin.ts';
 import { createStageFilter } from './stage-filter.ts';
 import { createSurgeWatch } from './surge-watch.ts';
+import { createUnheldWatch } from './unheld-watch.ts';
 import { createVapourScale } from './vapour-scale.ts';
 import { eventBecause } from './words/event-words.ts';
 import { vapourStrength } from './words/numbers.ts';
@@ -33,6 +34,8 @@ export interface Staging {
 
 /** Every so often the head's vapour strength goes into the record [s]. */
 const estimateEveryS = 60;
+/** So long must the head have been held below the limit before its departure is called [s]. */
+const armedAfterS = 60;
 const pressureStepKPa = 0.02;
 /** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
 const usualFlowMlPerS = 1 / 60;
@@ -61,6 +64,7 @@ export function createStaging(
   let condenserC: number | null = null;
   let belowLimitForS = 0;
   let overLimitForS = 0;
+  const unheldWatch = createUnheldWatch();
   let lastPersonS = 0;
   let surging = false;
   let plateau = watch.view();
@@ -83,8 +87,9 @@ export function createStaging(
       bias,
       plateau,
       outlook,
-      heatOffArmed: belowLimitForS >= 60,
+      heatOffArmed: belowLimitForS >= armedAfterS,
       overLimitForS,
+      limitPassedUnheldForS: unheldWatch.limitPassedForS(),
       firstFraction: firstFractionProgress(
         settings.firstFraction,
         marks,
@@ -185,6 +190,13 @@ export function createStaging(
       if (outlook.passed < 0.2) belowLimitForS += 1;
     }
     overLimitForS = steady && plateau.calmS > 30 && outlook.passed > 0.95 ? overLimitForS + 1 : 0;
+    unheldWatch.second({
+      head,
+      plateau,
+      outlook,
+      azeotropeC: scale.azeotropeC + bias.meanK,
+      isArmed: belowLimitForS >= armedAfterS,
+    });
     const now = collect(timeS);
     stageFilter.second({
       aboveAzeotropeK: head.vapourC - scale.azeotropeC - bias.meanK,

@@ -12,6 +12,12 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   const limit = `${facts.limitAbv} % vol at ${celsius(outlook.limitOnProbeC)}`;
   switch (alarm) {
     case 'plateau-departure': {
+      if (facts.limitPassedUnheldForS > 0) {
+        return {
+          because: `The head is at ${at} and has been above the limit of ${limit} for ${span(facts.limitPassedUnheldForS)}. Before, it rose through stronger vapour without holding a plateau.`,
+          wouldChangeIf: `The head falling back below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
+        };
+      }
       const rise = head === null || plateau.levelC === null ? 0 : head.vapourC - plateau.levelC;
       const eta =
         outlook.etaS === null || outlook.etaS === 0

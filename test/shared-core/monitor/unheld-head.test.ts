@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import {
+  analyseRun,
+  createProbeSignal,
+  createRandom,
+  defaultRunSettings,
+  limitTemperatureC,
+} from '#shared-core';
+import { head } from './support.ts';
+
+const settings = {
+  ...defaultRunSettings,
+  attentionCheckS: null,
+  pressure: {
+    pressureKPa: 98.6,
+    standardUncertaintyKPa: 0.1,
+    source: 'barometer',
+    altitudeM: null,
+  },
+} as const;
+const arrivalS = 680;
+const limitC = limitTemperatureC({ leastStrengthAbv: 80, pressureKPa: 98.6 });
+
+/** Vapour arrives at 680 s, and the head then rises at once and for good. */
+function alarmsFor(levelC: number, slopeKPerS: number) {
+  const probe = createProbeSignal({
+    random: createRandom('unheld'),
+    whiteNoiseK: 0.04,
+    slowNoiseK: 0.04,
+  });
+  const temperatureC = (timeS: number): number => {
+    if (timeS < 600) return 21 + 0.01 * timeS;
+    if (timeS < arrivalS) return 27 + ((timeS - 600) * (levelC - 27)) / 80;
+    return Math.min(98, levelC + slopeKPerS * (timeS - arrivalS));
+  };
+  const inputs = Array.from({ length: 1800 }, (_, timeS) => {
+    const value = probe.read(timeS, temperatureC(timeS));
+    return value === null ? [] : [head(timeS, value)];
+  });
+  return analyseRun(settings, inputs.flat(), 1800).alarms;
+}
+
+describe('a head that rises past the limit without ever holding', () => {
+  test.each([
+    [78.5, 0.05],
+    [80, 0.02],
+  ])(
+    'from %f °C at %f K/s is called off within a minute of the limit, with the reason',
+    (levelC, slopeKPerS) => {
+      const limitS = arrivalS + (limitC - levelC) / slopeKPerS;
+      const calls = alarmsFor(levelC, slopeKPerS).filter(
+        ({ alarm }) => alarm === 'plateau-departure',
+      );
+      expect(calls).toHaveLength(1);
+      expect(calls[0]?.raisedS).toBeGreaterThan(limitS);
+      expect(calls[0]?.raisedS).toBeLessThan(limitS + 60);
+      expect(calls[0]?.because).toMatch(
+        /above the limit of 80 % vol at 8\d\.\d °C for 3\d s\. Before, it rose through stronger vapour/,
+      );
+    },
+  );
+
+  test('in less than a minute brings no fraction worth a call, only the warning of weak vapour', () => {
+    const names = alarmsFor(80, 0.05).map(({ alarm }) => alarm);
+    expect(names).not.toContain('plateau-departure');
+    expect(names).toContain('over-limit');
+  });
+});
