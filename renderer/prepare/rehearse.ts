@@ -14,6 +14,8 @@ export function rehearsalSettings(): RunSettings {
   return {
     ...defaultRunSettings,
     name: 'Rehearsal: pear-juice ferment',
+    // Once in the run: with seconds that fly, the usual quarter of an hour would ask every few seconds.
+    attentionCheckS: 2400,
     charge: {
       volumeMl: charge.volumeMl,
       strengthAbv: charge.strengthAbv,
