@@ -1,6 +1,6 @@
+export { benchMarks } from './bench-marks.ts';
 export { type BenchEvent, type BenchState, benchAfter, mayCommand } from './bench-state.ts';
 export { type BenchStore, createBenchStore } from './bench-store.ts';
-export { benchMarks, marksInForce } from './marks-in-force.ts';
 export { type Preferences, preferencesFrom, themes } from './preferences.ts';
 export { createPreferencesStore, type PreferencesStore } from './preferences-store.ts';
 export type {

@@ -6,30 +6,17 @@
  */
 import {
   type BatchSetup,
-  bubblePressureKPa,
   createBatchSimulation,
   pearFermentSetup,
   planRun,
   simulateBatch,
 } from '#shared-core';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
+import { plainBubblePointC } from './plain-bubble-point.ts';
 
 const pressureKPa = 99.4;
 const threeHoursS = 3 * 3600;
 const repeats = 7;
-
-/** The yardstick: Newton in T with a numeric slope, from a fixed start, as one would first write it. */
-function plainBubblePointC(ethanolMoleFraction: number): number {
-  let temperatureC = 90;
-  for (let step = 0; step < 50; step++) {
-    const pressure = bubblePressureKPa({ ethanolMoleFraction, temperatureC });
-    const above = bubblePressureKPa({ ethanolMoleFraction, temperatureC: temperatureC + 1e-4 });
-    const change = ((pressure - pressureKPa) * 1e-4) / (above - pressure);
-    temperatureC -= change;
-    if (Math.abs(change) < 1e-9) break;
-  }
-  return temperatureC;
-}
 
 /** Middle of several timings [s], after two that only warm up. */
 function secondsFor(work: () => void): number {
@@ -49,7 +36,8 @@ export function run(): void {
   const solves = 20_000;
   const plainS =
     secondsFor(() => {
-      for (let index = 1; index <= solves; index++) plainBubblePointC(index / (solves + 1));
+      for (let index = 1; index <= solves; index++)
+        plainBubblePointC(index / (solves + 1), pressureKPa);
     }) / solves;
   const fullS = secondsFor(() => createBatchSimulation(setup).advance(threeHoursS));
   const bareS = secondsFor(() => createBatchSimulation(withoutTraces).advance(threeHoursS));

@@ -3,38 +3,19 @@
  *
  * Usage: npx tsx scripts/bench/equilibrium.bench.ts
  */
-import {
-  bubblePoint,
-  bubblePressureKPa,
-  createRandom,
-  dewPoint,
-  headVapour,
-  headVapourTable,
-} from '#shared-core';
+import { bubblePoint, createRandom, dewPoint, headVapour, headVapourTable } from '#shared-core';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
+import { plainBubblePointC } from './plain-bubble-point.ts';
 
 const pressureKPa = 98.6;
 const count = 20_000;
-
-/** The yardstick: Newton in T with a numeric slope, from a fixed start, as one would first write it. */
-function plainBubblePointC(ethanolMoleFraction: number): number {
-  let temperatureC = 90;
-  for (let step = 0; step < 50; step++) {
-    const pressure = bubblePressureKPa({ ethanolMoleFraction, temperatureC });
-    const above = bubblePressureKPa({ ethanolMoleFraction, temperatureC: temperatureC + 1e-4 });
-    const change = ((pressure - pressureKPa) * 1e-4) / (above - pressure);
-    temperatureC -= change;
-    if (Math.abs(change) < 1e-9) break;
-  }
-  return temperatureC;
-}
 
 /** The same for the inverse: bisection on the plain bubble point, to 1 mK. */
 function plainHeadVapour(temperatureC: number): number {
   let [low, high] = [0, 0.9];
   while (high - low > 1e-5) {
     const middle = (low + high) / 2;
-    if (plainBubblePointC(middle) > temperatureC) low = middle;
+    if (plainBubblePointC(middle, pressureKPa) > temperatureC) low = middle;
     else high = middle;
   }
   return bubblePoint({ ethanolMoleFraction: low, pressureKPa }).vapourEthanolMoleFraction;
@@ -47,7 +28,7 @@ export async function run(): Promise<void> {
   const uncertainties = { temperatureUncertaintyK: 0.1, pressureUncertaintyKPa: 0.2 };
   const table = headVapourTable(pressureKPa);
 
-  const plain = nanoseconds(fractions, plainBubblePointC);
+  const plain = nanoseconds(fractions, (x) => plainBubblePointC(x, pressureKPa));
   const plainInverse = nanoseconds(temperatures.slice(0, count / 20), plainHeadVapour);
   const rows = [
     ['plain Newton solve, bubble point', plain],

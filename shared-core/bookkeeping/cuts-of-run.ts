@@ -1,7 +1,6 @@
-import type { Mark, RunInput } from '../run/index.ts';
+import { type Mark, type RunInput, standingMarks } from '../run/index.ts';
 import { benchDoubts, benchVolume, sampleTemperature } from './bench-doubts.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
-import { standingMarks } from './standing-marks.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
 
 /** One receiver's liquid, as far as the marks tell. */

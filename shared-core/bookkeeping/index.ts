@@ -31,7 +31,6 @@ export {
 } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';
-export { standingMarks } from './standing-marks.ts';
 export {
   measuredStrength,
   type StrengthMeasurement,

@@ -1,5 +1,5 @@
 import { createMarksLedger } from '../monitor/marks-ledger.ts';
-import type { Mark } from '../run/index.ts';
+import { type Mark, standingMarks } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 
 /** Distillate booked up to a time. */
@@ -28,13 +28,9 @@ export function collectedCourse(
   arrivedS: number | null,
 ): readonly Booking[] {
   if (arrivedS === null) return [];
-  const withdrawn = new Set(
-    marks.flatMap(({ mark }) => (mark.type === 'mark-withdrawn' ? [mark.withdrawnMarkId] : [])),
-  );
   const ledger = createMarksLedger();
   const bookings: Booking[] = [];
-  for (const mark of marks) {
-    if (mark.mark.type === 'mark-withdrawn' || withdrawn.has(mark.markId)) continue;
+  for (const mark of standingMarks(marks)) {
     ledger.add(mark);
     const volumeMl = ledger.collectedMl();
     const timeS = ledger.collectedS();

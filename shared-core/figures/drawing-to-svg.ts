@@ -1,4 +1,5 @@
 import type { Drawing, Shape, Stroke } from './drawing.ts';
+import { escapeXml } from './escape-xml.ts';
 
 /** Fonts in order of preference; the first one is in the PDF report too. */
 const fontFamily = "'Source Sans 3', 'Source Sans Pro', 'Helvetica Neue', Arial, sans-serif";
@@ -54,16 +55,3 @@ function strokeToSvg(stroke: Stroke | undefined): string {
 }
 
 const round = (value: number) => Math.round(value * 100) / 100;
-
-/** Control characters have no place in XML 1.0, not even escaped. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is to be found.
-const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
-
-function escapeXml(text: string): string {
-  return text
-    .replace(forbidden, '')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
-}

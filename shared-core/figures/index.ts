@@ -1,5 +1,6 @@
 export type { Drawing, Point, Shape, Stroke } from './drawing.ts';
 export { drawingToSvg } from './drawing-to-svg.ts';
+export { escapeXml } from './escape-xml.ts';
 export { ethanolFigure } from './ethanol-figure.ts';
 export { niceTicks, type Ticks, timeTicks } from './nice-ticks.ts';
 export { overlayFigure } from './overlay-figure.ts';

@@ -1,5 +1,5 @@
-import { standingMarks } from '../bookkeeping/index.ts';
 import type { RunStudy } from '../report/index.ts';
+import { standingMarks } from '../run/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';

@@ -1,7 +1,6 @@
-import { standingMarks } from '../bookkeeping/index.ts';
 import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
-import type { MarkType } from '../run/index.ts';
+import { type MarkType, standingMarks } from '../run/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
 import { type Drawing, ink, type Shape, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';

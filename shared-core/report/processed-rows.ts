@@ -1,6 +1,5 @@
-import { standingMarks } from '../bookkeeping/index.ts';
 import { headVapour } from '../equilibrium/index.ts';
-import type { RunInput, RunSettings } from '../run/index.ts';
+import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import type { Stage, StageSpan } from '../snapshot/index.ts';
 import type { Interval } from '../uncertainty/index.ts';
 

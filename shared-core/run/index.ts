@@ -5,3 +5,4 @@ export * from './mark.ts';
 export * from './reading.ts';
 export * from './run-input.ts';
 export * from './run-settings.ts';
+export * from './standing-marks.ts';

@@ -1,5 +1,6 @@
+import { escapeXml } from '#shared-core';
 import type { Sheet, SheetChart } from './workbook.ts';
-import { columnLetters, escapeXml, xmlHead } from './xml.ts';
+import { columnLetters, xmlHead } from './xml.ts';
 
 const chartNamespace = 'http://schemas.openxmlformats.org/drawingml/2006/chart';
 const drawNamespace = 'http://schemas.openxmlformats.org/drawingml/2006/main';

@@ -1,5 +1,6 @@
+import { escapeXml } from '#shared-core';
 import type { Workbook } from './workbook.ts';
-import { escapeXml, xmlHead } from './xml.ts';
+import { xmlHead } from './xml.ts';
 
 const officeTypes = 'application/vnd.openxmlformats-officedocument';
 const officeLinks = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';

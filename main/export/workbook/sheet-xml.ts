@@ -1,6 +1,7 @@
+import { escapeXml } from '#shared-core';
 import { styleOf, styles } from './styles.ts';
 import { mostSheetRows, type Sheet, type SheetCell, type SheetColumn } from './workbook.ts';
-import { columnLetters, escapeXml, xmlHead } from './xml.ts';
+import { columnLetters, xmlHead } from './xml.ts';
 
 const mainNamespace = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
 const linkNamespace = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';

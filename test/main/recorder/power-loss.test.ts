@@ -10,13 +10,12 @@ import {
 } from '#main';
 import {
   createRandom,
-  defaultRunSettings,
   inputsOfRecord,
   type LogBody,
-  type LogHeader,
   type Random,
   type RunInput,
 } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
 import { createManualTime, type ManualTime } from '../support/manual-time.ts';
 import { createPowerLossDisk, type DiskFaults, soundDisk } from '../support/power-loss-disk.ts';
 
@@ -27,19 +26,7 @@ const failingSyncs = Number(process.env.FAILING_SYNCS ?? 25);
 const runsFolder = '/runs';
 const runId = '20250314T101500Z';
 const folder = `${runsFolder}/${runId}`;
-const header: LogHeader = {
-  format: 'still-head-run-log',
-  version: 1,
-  runId,
-  startedAtIso: '2025-03-14T10:15:00.000Z',
-  settings: defaultRunSettings,
-  appVersion: '0.1.0',
-  modelVersion: '1',
-  timeScale: 1,
-  rehearsal: false,
-  source: null,
-  origin: 'recorded',
-};
+const header = logHeader(runId);
 
 async function start(files: FileLayer, time: ManualTime): Promise<Recorder | null> {
   const { clock, scheduler } = time;

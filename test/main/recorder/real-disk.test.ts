@@ -13,8 +13,9 @@ import {
   systemClock,
   systemScheduler,
 } from '#main';
-import { createRandom, defaultRunSettings, type RunPage } from '#shared-core';
+import { createRandom, type RunPage } from '#shared-core';
 import { buildProgram } from '../support/build-program.ts';
+import { logHeader } from '../support/log-header.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 /** The full figure is measured with KILL_LOOPS=200. */
@@ -153,19 +154,7 @@ describe('on a real disk', () => {
           after: (_, act) => systemScheduler.after(0.02, act),
         },
         folder,
-        header: {
-          format: 'still-head-run-log',
-          version: 1,
-          runId: path.basename(folder),
-          startedAtIso: '2025-03-14T10:15:00.000Z',
-          settings: defaultRunSettings,
-          appVersion: '0.1.0',
-          modelVersion: '1',
-          timeScale: 1,
-          rehearsal: false,
-          source: null,
-          origin: 'recorded',
-        },
+        header: logHeader(path.basename(folder)),
         onStatus: (status) => seen.push(status),
       });
       if (!started.ok) throw new Error(started.error.message);

@@ -11,30 +11,12 @@ import {
   segmentNumber,
   startRecorder,
 } from '#main';
-import {
-  defaultRunSettings,
-  fail,
-  type LogBody,
-  type LogHeader,
-  type LogRecord,
-  succeed,
-} from '#shared-core';
+import { fail, type LogBody, type LogRecord, succeed } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
-const header: LogHeader = {
-  format: 'still-head-run-log',
-  version: 1,
-  runId: 'run',
-  startedAtIso: '2025-03-14T10:15:00.000Z',
-  settings: defaultRunSettings,
-  appVersion: '0.1.0',
-  modelVersion: '1',
-  timeScale: 1,
-  rehearsal: false,
-  source: null,
-  origin: 'recorded',
-};
+const header = logHeader();
 
 const reading = (timeS: number): LogBody => ({
   kind: 'readings',

@@ -2,31 +2,13 @@ import { mkdir, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { createRunLibrary, type FileLayer, nodeFileLayer, segmentFile } from '#main';
-import {
-  defaultRunSettings,
-  encodeRecord,
-  firstPreviousChecksum,
-  type LogBody,
-  type LogHeader,
-  succeed,
-} from '#shared-core';
+import { encodeRecord, firstPreviousChecksum, type LogBody, succeed } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const runId = 'run';
-const header: LogHeader = {
-  format: 'still-head-run-log',
-  version: 1,
-  runId,
-  startedAtIso: '2025-03-14T10:15:00.000Z',
-  settings: defaultRunSettings,
-  appVersion: '0.1.0',
-  modelVersion: '1',
-  timeScale: 1,
-  rehearsal: false,
-  source: null,
-  origin: 'recorded',
-};
+const header = logHeader(runId);
 const reading = (timeS: number): LogBody => ({
   kind: 'readings',
   readings: [[timeS, 'head', 20]],

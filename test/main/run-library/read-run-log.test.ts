@@ -2,28 +2,11 @@ import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { emptyReport, nodeFileLayer, readRunLog } from '#main';
-import {
-  defaultRunSettings,
-  encodeRecord,
-  firstPreviousChecksum,
-  type LogBody,
-  type LogHeader,
-} from '#shared-core';
+import { encodeRecord, firstPreviousChecksum, type LogBody } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
-const header: LogHeader = {
-  format: 'still-head-run-log',
-  version: 1,
-  runId: 'run',
-  startedAtIso: '2025-03-14T10:15:00.000Z',
-  settings: defaultRunSettings,
-  appVersion: '0.1.0',
-  modelVersion: '1',
-  timeScale: 1,
-  rehearsal: false,
-  source: null,
-  origin: 'recorded',
-};
+const header = logHeader();
 
 interface Line {
   readonly seq: number;

@@ -7,26 +7,10 @@ import {
   encodeRecord,
   firstPreviousChecksum,
   type LogBody,
-  type LogHeader,
 } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-
-function headerOf(runId: string): LogHeader {
-  return {
-    format: 'still-head-run-log',
-    version: 1,
-    runId,
-    startedAtIso: '2025-03-14T10:15:00.000Z',
-    settings: defaultRunSettings,
-    appVersion: '0.1.0',
-    modelVersion: '1',
-    timeScale: 1,
-    rehearsal: false,
-    source: null,
-    origin: 'recorded',
-  };
-}
 
 function logText(bodies: readonly LogBody[]): string {
   let previous = firstPreviousChecksum;
@@ -47,7 +31,7 @@ const readings = (count: number): readonly LogBody[] =>
 
 function bodiesOf(runId: string, count: number): readonly LogBody[] {
   return [
-    { kind: 'header', header: headerOf(runId) },
+    { kind: 'header', header: logHeader(runId) },
     ...readings(count),
     { kind: 'end', timeS: count, how: 'clean' },
   ];
@@ -127,7 +111,7 @@ describe('createRunLibrary', () => {
     const text = logText(bodiesOf('run', 9));
     const damaged = text.replace('"head",20.25]', '"head",21.25]');
     const { runsFolder, library } = await setUp({ run: damaged });
-    await library.keepHeader(path.join(runsFolder, 'run'), headerOf('run'));
+    await library.keepHeader(path.join(runsFolder, 'run'), logHeader('run'));
     const page = await library.page('run', 0);
     expect(page.ok && [page.value.inputs.length, page.value.summary.damagedRecords]).toEqual([
       8, 1,

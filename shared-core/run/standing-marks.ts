@@ -1,4 +1,5 @@
-import type { Mark, RunInput } from '../run/index.ts';
+import type { Mark } from './mark.ts';
+import type { RunInput } from './run-input.ts';
 
 /**
  * The marks that stand: made, and not withdrawn later.
