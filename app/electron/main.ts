@@ -10,6 +10,7 @@ import {
   powerMonitor,
   powerSaveBlocker,
   protocol,
+  screen,
   shell,
   utilityProcess,
 } from 'electron';
@@ -17,6 +18,7 @@ import { composeServices } from '../compose-services.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
 import { runsFolderFrom } from './runs-folder-argument.ts';
+import { createSecondScreenWindow, secondScreenPlace } from './second-screen-window.ts';
 import { answerAppRequest } from './serve-app-protocol.ts';
 import { setupIpc } from './setup-ipc.ts';
 import { setupKeepAwake } from './setup-keep-awake.ts';
@@ -58,8 +60,22 @@ async function openApp(): Promise<void> {
     ),
   );
 
-  const window = new BrowserWindow(windowOptions(path.join(buildFolder, 'preload.cjs')));
-  setupIpc({ ipcMain, services: session, window });
+  const options = windowOptions(path.join(buildFolder, 'preload.cjs'));
+  const window = new BrowserWindow(options);
+  const secondScreen = createSecondScreenWindow(() => {
+    const here = screen.getDisplayMatching(window.getBounds());
+    const viewer = new BrowserWindow({
+      ...options,
+      ...secondScreenPlace(screen.getAllDisplays(), here),
+    });
+    setupReload({ contents: viewer.webContents, nowMs: Date.now, giveUp: () => viewer.close() });
+    viewer.once('ready-to-show', () => viewer.show());
+    void viewer.loadURL(appStartAddress);
+    return viewer;
+  });
+  // Without the window that commands there is nothing to watch for.
+  window.on('closed', () => secondScreen.current()?.close());
+  setupIpc({ ipcMain, services: session, window, secondScreen });
   setupReload({
     contents: window.webContents,
     nowMs: Date.now,

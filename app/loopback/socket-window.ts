@@ -1,4 +1,5 @@
 import type { WebSocket } from 'ws';
+import type { Asker } from '#main';
 import type { WireMessage } from '#shared-core';
 import { type EventName, events, type ServiceProblem, wireRefusedCode } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
@@ -21,6 +22,8 @@ export interface SocketWindow {
 export interface SocketWindowDeps {
   readonly services: ServiceHandler;
   readonly access: Access;
+  /** Where a second, viewing window opens; told to a window that commands. */
+  readonly viewerUrl: string;
   /** Called once the window has shown a good token. */
   readonly admitted: (window: SocketWindow) => void;
 }
@@ -54,7 +57,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     });
   }
 
-  async function answer(text: string, mayCommand: boolean): Promise<void> {
+  async function answer(text: string, asker: Asker): Promise<void> {
     const request = parseRequest(text);
     if (request === null) {
       socket.close(closeCodes.unreadable, 'not a request');
@@ -62,7 +65,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     }
     const { id, name, body } = request;
     const result = await services
-      .handle(name, body, { mayCommand })
+      .handle(name, body, asker)
       .catch((error: unknown) => ({ ok: false as const, error: internalProblem(error) }));
     send({ type: 'answer', id, result });
   }
@@ -74,7 +77,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     }
     const text = data.toString();
     if (admission !== null) {
-      void answer(text, admission.mayCommand);
+      void answer(text, askerOf(admission, deps.viewerUrl));
       return;
     }
     const accepted = access.admit(parseHello(text)?.token ?? '');
@@ -87,6 +90,11 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     clearTimeout(helloTimer);
     for (const stop of unsubscribe) stop();
   });
+}
+
+function askerOf({ mayCommand }: Admission, viewerUrl: string): Asker {
+  if (!mayCommand) return { mayCommand };
+  return { mayCommand, secondScreen: { offer: { by: 'address', address: viewerUrl } } };
 }
 
 function internalProblem(error: unknown): ServiceProblem {

@@ -3,10 +3,10 @@ import type { AddressInfo } from 'node:net';
 import { WebSocketServer } from 'ws';
 import { fail, type Result, succeed } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
-import { type Access, createAccess } from './access.ts';
+import { createAccess } from './access.ts';
 import { answerPage } from './answer-page.ts';
 import { isOwnHost, isOwnOrigin } from './own-address.ts';
-import { attachSocketWindow, type SocketWindow } from './socket-window.ts';
+import { attachSocketWindow, type SocketWindow, type SocketWindowDeps } from './socket-window.ts';
 
 /** A day of four channels every second as CSV is about 4 MB; an import must fit in one message. */
 const largestMessageBytes = 16 * 1024 * 1024;
@@ -45,12 +45,13 @@ export async function startLoopback(
   server.on('request', (request, response) => {
     void answerPage(request, response, { windowFolder: deps.windowFolder, port });
   });
-  const sockets = acceptSockets(server, port, { services: deps.services, access });
-
   const urlWith = (token: string) => `http://127.0.0.1:${port}/#token=${token}`;
+  const viewerUrl = urlWith(access.viewerToken);
+  const sockets = acceptSockets(server, port, { services: deps.services, access, viewerUrl });
+
   return succeed({
     port,
-    viewerUrl: urlWith(access.viewerToken),
+    viewerUrl,
     issueUrl: () => urlWith(access.issueLaunchToken()),
     async close() {
       for (const socket of sockets.clients) socket.close(1001, 'stopping');
@@ -71,7 +72,7 @@ export async function startLoopback(
 function acceptSockets(
   server: Server,
   port: number,
-  deps: { readonly services: ServiceHandler; readonly access: Access },
+  deps: Omit<SocketWindowDeps, 'admitted'>,
 ): WebSocketServer {
   const sockets = new WebSocketServer({ noServer: true, maxPayload: largestMessageBytes });
   let commanding: SocketWindow | null = null;

@@ -1,5 +1,4 @@
 import { uptime } from 'node:os';
-import process from 'node:process';
 import {
   type EventBody,
   type EventName,
@@ -16,6 +15,7 @@ import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import type { ProbeHub } from '../probe/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import { answerRequest } from './answer-request.ts';
+import { type AppFacts, createAppHandlers } from './app-handlers.ts';
 import { createEventHub } from './event-hub.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
@@ -26,11 +26,7 @@ export interface SessionSetup {
   readonly clock: Clock;
   readonly createMonitor: (settings: RunSettings) => Monitor;
   readonly runsFolder: string;
-  readonly app: {
-    readonly version: string;
-    readonly modelVersion: string;
-    readonly shell: 'electron' | 'loopback';
-  };
+  readonly app: AppFacts;
   readonly fileLayer?: FileLayer;
   readonly scheduler?: Scheduler;
   /** Seconds since the computer was started, sleep included. */
@@ -80,8 +76,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
 
   const handlers: RequestHandlers = {
     ...createRunHandlers({ ...setup, files, library, mayWrite, recording }),
-    'app/describe': async (_, { mayCommand }) =>
-      succeed({ ...app, platform: process.platform, runsFolder, mayCommand }),
+    ...createAppHandlers(app, runsFolder),
     'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
     'probe/status': async () => succeed(probeHub.status()),
     async 'probe/connect'({ source }) {

@@ -1,2 +1,3 @@
 export { createSession, type Session, type SessionSetup } from './create-session.ts';
 export { lowSpaceBytes } from './recording.ts';
+export type { Asker, SecondScreenDoor } from './request-handlers.ts';

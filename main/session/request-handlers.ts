@@ -1,5 +1,12 @@
 import type { z } from 'zod';
-import type { RequestAnswer, RequestName, Result, requests, ServiceProblem } from '#shared-core';
+import type {
+  RequestAnswer,
+  RequestName,
+  Result,
+  requests,
+  SecondScreen,
+  ServiceProblem,
+} from '#shared-core';
 
 /** A request's body after it was parsed, with every default filled in. */
 export type ParsedBody<N extends RequestName> = z.output<(typeof requests)[N]['body']>;
@@ -8,6 +15,14 @@ export type ParsedBody<N extends RequestName> = z.output<(typeof requests)[N]['b
 export interface Asker {
   /** False for a second, viewing window. */
   readonly mayCommand: boolean;
+  /** The shell's way to a second screen; never given to a window that only views. */
+  readonly secondScreen?: SecondScreenDoor;
+}
+
+export interface SecondScreenDoor {
+  readonly offer: SecondScreen;
+  /** Opens it, or brings it to the front; absent where an address does. */
+  readonly open?: () => void;
 }
 
 /** One handler for every request of the contract. */

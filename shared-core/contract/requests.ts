@@ -13,6 +13,7 @@ import {
   runPageSchema,
   runSummarySchema,
 } from './run-schemas.ts';
+import { secondScreenSchema } from './second-screen.ts';
 
 const nothing = z.strictObject({});
 const runId = z.string().min(1).max(120);
@@ -32,8 +33,12 @@ export const requests = {
       platform: z.string(),
       runsFolder: z.string(),
       mayCommand: z.boolean(),
+      /** How this window gets a second one that only watches; null in such a window. */
+      secondScreen: secondScreenSchema.nullable(),
     }),
   },
+  /** Opens the second screen where the shell does it; the other way is an address. */
+  'app/open-second-screen': { commands: true, body: nothing, answer: nothing },
   'ports/list': {
     commands: false,
     body: nothing,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { createSecondScreenWindow } from '../../../app/electron/second-screen-window.ts';
 import { setupIpc } from '../../../app/electron/setup-ipc.ts';
 import type { ServiceHandler } from '../../../app/service-handler.ts';
 
@@ -20,6 +21,12 @@ function bench() {
       return () => listeners.delete(name);
     },
   };
+  const windowWith = (id: number) => ({
+    isDestroyed: () => destroyed,
+    focus: () => {},
+    webContents: { id, send: (channel: string, message: unknown) => sent.push([channel, message]) },
+  });
+  const secondScreen = createSecondScreenWindow(() => windowWith(7));
   setupIpc({
     services,
     ipcMain: {
@@ -27,16 +34,15 @@ function bench() {
         handler = given as Handler;
       },
     },
-    window: {
-      isDestroyed: () => destroyed,
-      webContents: { id: 1, send: (channel, message) => sent.push([channel, message]) },
-    },
+    window: windowWith(1),
+    secondScreen,
   });
   return {
     asked,
     sent,
     ask: (event: unknown, message: unknown) => handler(event, message),
     emit: (name: string, body: unknown) => listeners.get(name)?.(body as never),
+    openSecondScreen: secondScreen.open,
     destroy: () => {
       destroyed = true;
     },
@@ -49,7 +55,25 @@ test('a request of our own page reaches the services and is answered', async () 
   const { ask, asked } = bench();
   const event = { senderFrame: ownFrame, sender: { id: 1 } };
   expect(await ask(event, { name: 'run/stop', body: {} })).toEqual({ ok: true, value: 'done' });
-  expect(asked).toEqual([{ name: 'run/stop', body: {}, caller: { mayCommand: true } }]);
+  expect(asked).toEqual([
+    {
+      name: 'run/stop',
+      body: {},
+      caller: {
+        mayCommand: true,
+        secondScreen: { offer: { by: 'window' }, open: expect.any(Function) },
+      },
+    },
+  ]);
+});
+
+test('the second screen is heard once it is open, as a viewer that is offered nothing', async () => {
+  const { ask, asked, openSecondScreen } = bench();
+  const event = { senderFrame: ownFrame, sender: { id: 7 } };
+  await expect(ask(event, { name: 'run/status', body: {} })).rejects.toThrow('unknown sender');
+  openSecondScreen();
+  await ask(event, { name: 'run/stop', body: {} });
+  expect(asked).toEqual([{ name: 'run/stop', body: {}, caller: { mayCommand: false } }]);
 });
 
 test.each([
@@ -76,10 +100,14 @@ test('a message that is no request is answered with a problem', async () => {
   expect(asked).toEqual([]);
 });
 
-test('events go to the window while there is one', () => {
-  const { emit, sent, destroy } = bench();
+test('events go to the windows while there are any', () => {
+  const { emit, sent, openSecondScreen, destroy } = bench();
+  emit('ports', { ports: [] });
+  openSecondScreen();
   emit('ports', { ports: [] });
   destroy();
   emit('ports', { ports: [] });
-  expect(sent).toEqual([['still-head:event', { name: 'ports', body: { ports: [] } }]]);
+  expect(sent).toEqual(
+    Array.from({ length: 3 }, () => ['still-head:event', { name: 'ports', body: { ports: [] } }]),
+  );
 });

@@ -11,9 +11,9 @@ import type { ServiceHandler } from '../../../app/service-handler.ts';
 function echoServices() {
   const listeners = new Map<string, Set<(body: never) => void>>();
   const services: ServiceHandler = {
-    async handle(name, body, { mayCommand }) {
+    async handle(name, body, asker) {
       if (name === 'fall') throw new Error('fell over');
-      return { ok: true, value: { name, body, mayCommand } };
+      return { ok: true, value: { name, body, ...asker } };
     },
     on(name, listener) {
       const group = listeners.get(name) ?? new Set();
@@ -151,7 +151,15 @@ test('a window says its token, asks, hears events, and leaves nothing behind', a
   expect(await window.next()).toEqual({
     type: 'answer',
     id: 7,
-    result: { ok: true, value: { name: 'app/describe', body: {}, mayCommand: true } },
+    result: {
+      ok: true,
+      value: {
+        name: 'app/describe',
+        body: {},
+        mayCommand: true,
+        secondScreen: { offer: { by: 'address', address: loopback.viewerUrl } },
+      },
+    },
   });
   echo.emit('ports', { ports: [] });
   expect(await window.next()).toEqual({ type: 'event', name: 'ports', body: { ports: [] } });
@@ -182,12 +190,16 @@ test('a used token is refused; the secret brings the same window back', async ()
   expect(await first.next()).toMatchObject({ result: { value: { mayCommand: false } } });
 });
 
-test('a viewer is told that it may not command', async () => {
+test('a viewer may not command and is told of no address', async () => {
   const viewer = openSocket();
   await viewer.send({ token: tokenOf(loopback.viewerUrl) });
   expect(await viewer.next()).toMatchObject({ type: 'welcome', mayCommand: false });
   await viewer.send({ id: 1, name: 'run/stop', body: {} });
-  expect(await viewer.next()).toMatchObject({ result: { value: { mayCommand: false } } });
+  expect(await viewer.next()).toEqual({
+    type: 'answer',
+    id: 1,
+    result: { ok: true, value: { name: 'run/stop', body: {}, mayCommand: false } },
+  });
 });
 
 test.each([

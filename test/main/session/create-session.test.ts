@@ -15,6 +15,7 @@ import {
   type RunPage,
   type RunSettings,
   readReadingsCsv,
+  requests,
   type ServiceProblem,
 } from '#shared-core';
 import { createFakeProbeHub } from '../support/fake-probe-hub.ts';
@@ -318,6 +319,8 @@ describe('createSession', () => {
     ['run/start', { settings: {} }, true, 'request-invalid'],
     ['run/mark', { mark: { type: 'heat-on' } }, true, 'not-recording'],
     ['run/mark', { mark: { type: 'heat-on' } }, false, 'viewer-may-not-command'],
+    ['app/open-second-screen', {}, false, 'viewer-may-not-command'],
+    ['app/open-second-screen', {}, true, 'request-invalid'],
     ['run/stop', {}, true, 'not-recording'],
     ['runs/read', { runId: '../../etc', fromIndex: 0 }, true, 'run-not-found'],
     ['runs/trash', { runId: 'trash' }, true, 'run-not-found'],
