@@ -1,4 +1,5 @@
 import { assertNever, type MarkBody } from '#shared-core';
+import { liquidMarkWords } from './liquid-mark-words.ts';
 import { type Decimal, numberWords } from './number-words.ts';
 
 /** A mark in words, as the list under the strip shows it. */
@@ -34,6 +35,15 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
       return `Prompt put aside for ${number(mark.forS / 60)} min`;
     case 'attention-answered':
       return 'At the still';
+    case 'liquid-volume':
+    case 'liquid-mass':
+    case 'liquid-strength':
+    case 'liquid-density':
+    case 'liquid-pycnometer':
+    case 'sample-weighed':
+      return liquidMarkWords(mark, decimal);
+    case 'sugar-known':
+      return `${number(mark.sugarG, 1)} g of sugar in the ferment`;
     case 'note':
       return mark.text;
     case 'mark-withdrawn':

@@ -1,7 +1,8 @@
 import { requireInRange } from '../result/index.ts';
-import { type BookedLiquid, sumOf } from './book-liquid.ts';
+import type { BookedLiquid } from './book-liquid.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
+import { inputsOfSum, sumOfLiquids } from './sum-liquids.ts';
 
 /** What went in and what came out. */
 export interface BatchBooks {
@@ -42,11 +43,11 @@ export interface BatchBalance {
  * would make every balance close.
  *
  * @param books charge, cuts, residue and hold-up, from {@link bookLiquid}
- * @returns masses [g] and percentages of the charge [%], with standard uncertainties (k = 1), measurements
- * taken as independent
+ * @returns masses [g] and percentages of the charge [%], with standard uncertainties (k = 1); readings taken
+ * with one and the same instrument share its error, all else is taken as independent
  * @throws OutOfRangeError when the charge holds no liquid or no ethanol
  *
- * Source: conservation of mass; JCGM 100:2008, equation (10); `closes` is judged with k = 2 (its 6.3.3).
+ * Source: conservation of mass; JCGM 100:2008, equations (10) and (16), 5.2.2; `closes` is judged with k = 2 (its 6.3.3).
  * @example
  * const exact = (value) => ({ value, standardUncertainty: 0 });
  * const liquid = (massG, abv) => bookLiquid({ name: '', amount: { by: 'mass', massG: exact(massG) }, strength: { by: 'stated', strengthAbv: exact(abv) } });
@@ -67,25 +68,15 @@ function balanceOf(
 ): Balance {
   const inG = charge[of];
   requireInRange(of === 'massG' ? 'mass charged' : 'ethanol charged', inG.value, 1e-6, 1e9, 'g');
-  const cutsG = sumOf(cuts.map((cut) => cut[of]));
-  const residueG = residue?.[of] ?? null;
-  const holdUpG = holdUp?.[of] ?? null;
-  const percentOfCharge = (out: readonly { name: string; amount: Quantity }[]) =>
+  const out = residue === null ? null : [...cuts, residue, ...(holdUp === null ? [] : [holdUp])];
+  const percentOfCharge = (parts: readonly BookedLiquid[]) =>
     propagateUncertainty(
-      [
-        { name: 'Charge', reason: 'as booked [g]', ...pick(inG) },
-        ...out.map(({ name, amount }) => ({ name, reason: 'as booked [g]', ...pick(amount) })),
-      ],
+      [{ name: 'Charge', reason: 'as booked [g]', ...pick(inG) }, ...inputsOfSum(parts, of)],
       ([charged = 1, ...others]) => (100 * others.reduce((sum, part) => sum + part, 0)) / charged,
     );
-  const named = cuts.map((cut) => ({ name: cut.name, amount: cut[of] }));
-  const rest = [
-    ...(residueG === null ? [] : [{ name: 'Residue', amount: residueG }]),
-    ...(holdUpG === null ? [] : [{ name: 'Hold-up', amount: holdUpG }]),
-  ];
-  const accounted = sumOf([...named, ...rest].map(({ amount }) => amount));
+  const accounted = out === null ? null : sumOfLiquids(out, of);
   const missingG =
-    residueG === null
+    accounted === null
       ? null
       : {
           value: inG.value - accounted.value,
@@ -93,13 +84,13 @@ function balanceOf(
         };
   return {
     inG: pick(inG),
-    cutsG,
-    residueG: residueG === null ? null : pick(residueG),
-    holdUpG: holdUpG === null ? null : pick(holdUpG),
+    cutsG: sumOfLiquids(cuts, of),
+    residueG: residue === null ? null : pick(residue[of]),
+    holdUpG: holdUp === null ? null : pick(holdUp[of]),
     missingG,
-    closurePercent: residueG === null ? null : percentOfCharge([...named, ...rest]),
+    closurePercent: out === null ? null : percentOfCharge(out),
     closes: missingG === null ? null : Math.abs(missingG.value) <= 2 * missingG.standardUncertainty,
-    recoveryPercent: percentOfCharge(named),
+    recoveryPercent: percentOfCharge(cuts),
   };
 }
 

@@ -15,6 +15,13 @@ const pycnometerSchema = z.strictObject({
   weighingUncertaintyG: z.number().min(0).max(10),
 });
 
+/** The error of the instrument itself, in the unit of its scale: every reading with it shares that error. */
+const sharedInstrumentSchema = z.strictObject({
+  /** Readings with the same name are readings with the same instrument. */
+  name: z.string().min(1).max(60),
+  standardUncertainty: z.number().min(0),
+});
+
 /** How a strength was measured; see `measuredStrength`. */
 export const strengthMeasurementSchema = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('stated'), strengthAbv: quantitySchema }),
@@ -22,11 +29,13 @@ export const strengthMeasurementSchema = z.discriminatedUnion('by', [
     by: z.literal('alcoholometer'),
     indicatedAbv: quantitySchema,
     temperatureC: quantitySchema,
+    instrument: sharedInstrumentSchema.optional(),
   }),
   z.strictObject({
     by: z.literal('hydrometer'),
     indicatedDensityKgPerM3: quantitySchema,
     temperatureC: quantitySchema,
+    instrument: sharedInstrumentSchema.optional(),
   }),
   z.strictObject({
     by: z.literal('pycnometer'),

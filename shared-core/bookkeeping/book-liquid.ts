@@ -5,9 +5,11 @@ import {
 } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 import { coverageFactor95, type Interval } from '../uncertainty/index.ts';
+import { instrumentShare } from './instrument-share.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
 import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
+import { sumOfLiquids } from './sum-liquids.ts';
 
 /** How much liquid there is. */
 export type AmountMeasurement =
@@ -34,6 +36,12 @@ export interface BookedLiquid {
   readonly strengthAbv: Interval;
   readonly ethanolMassFraction: Interval;
   readonly ethanolMoleFraction: number;
+  /** What the error of a shared instrument is worth here, signed [g for one standard uncertainty]; null without one. */
+  readonly instrument: {
+    readonly name: string;
+    readonly massG: number;
+    readonly ethanolG: number;
+  } | null;
 }
 
 const ethanolGPerMlAt20C = densityKgPerM3({ ethanolMassFraction: 1, temperatureC: 20 }) / 1000;
@@ -78,6 +86,15 @@ export function bookLiquid({ name, amount, strength }: LiquidMeasurement): Booke
       ? of
       : (of * densityKgPerM3({ ethanolMassFraction: w, temperatureC })) / 1000;
   const ethanolOf = (values: readonly number[]) => (values[0] ?? 0) * massOf(values);
+  const share = instrumentShare(strength);
+  const rest = inputs.slice(1).map(({ value }) => value);
+  const changeOf = (of: (values: readonly number[]) => number, change: number) => {
+    const [low, high] = [fraction.value - change, fraction.value + change].map((w) =>
+      Math.min(1, Math.max(0, w)),
+    ) as [number, number];
+    const span = high - low;
+    return span === 0 ? 0 : ((of([high, ...rest]) - of([low, ...rest])) * change) / span;
+  };
   return {
     name,
     massG: propagateUncertainty(inputs, massOf),
@@ -92,6 +109,14 @@ export function bookLiquid({ name, amount, strength }: LiquidMeasurement): Booke
     strengthAbv,
     ethanolMassFraction,
     ethanolMoleFraction: moleFractionFromMassFraction(ethanolMassFraction.value),
+    instrument:
+      share === null
+        ? null
+        : {
+            name: share.name,
+            massG: changeOf(massOf, share.massFraction),
+            ethanolG: changeOf(ethanolOf, share.massFraction),
+          },
   };
 }
 
@@ -108,7 +133,7 @@ const strengthReasons: Readonly<Record<StrengthMeasurement['by'], string>> = {
  * Volumes at 20 °C do not simply add (ethanol and water contract): the volume is that of the mixture.
  *
  * @param parts at least one booked liquid with some mass
- * @returns mass and ethanol [g] with standard uncertainties (the parts taken as independent), volume at 20 °C [mL],
+ * @returns mass and ethanol [g] with standard uncertainties (errors of a shared instrument add up), volume at 20 °C [mL],
  * strength [% vol at 20 °C]
  * @throws OutOfRangeError when there is no liquid at all
  *
@@ -120,8 +145,8 @@ const strengthReasons: Readonly<Record<StrengthMeasurement['by'], string>> = {
  * poolLiquids([liquid(50, 90), liquid(20, 90)]).strengthAbv // ≈ 90 ± 1e-9
  */
 export function poolLiquids(parts: readonly BookedLiquid[]): PooledLiquid {
-  const massG = sumOf(parts.map((part) => part.massG));
-  const ethanolG = sumOf(parts.map((part) => part.ethanolG));
+  const massG = sumOfLiquids(parts, 'massG');
+  const ethanolG = sumOfLiquids(parts, 'ethanolG');
   requireInRange('mass', massG.value, 1e-9, 1e9, 'g');
   const ethanolMassFraction = Math.min(1, ethanolG.value / massG.value);
   return {
@@ -142,12 +167,4 @@ export interface PooledLiquid {
   readonly strengthAbv: number;
   readonly ethanolMassFraction: number;
   readonly ethanolMoleFraction: number;
-}
-
-/** Sum of independent quantities. */
-export function sumOf(parts: readonly Quantity[]): Quantity {
-  return {
-    value: parts.reduce((sum, { value }) => sum + value, 0),
-    standardUncertainty: Math.hypot(...parts.map((part) => part.standardUncertainty)),
-  };
 }

@@ -4,9 +4,15 @@ import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import type { BookEntries } from './book-entries.ts';
-import { type AmountMeasurement, type BookedLiquid, bookLiquid } from './book-liquid.ts';
+import {
+  type AmountMeasurement,
+  type BookedLiquid,
+  bookLiquid,
+  type LiquidMeasurement,
+} from './book-liquid.ts';
 import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
+import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
 
 /** A cut with what is known of it, and where its strength comes from. */
@@ -26,7 +32,7 @@ export interface RunBooks {
   readonly balance: BatchBalance | null;
   readonly ferment: FermentYield | null;
   readonly refluxRatio: number | null;
-  /** What was taken for granted, in whole sentences. */
+  /** What was taken for granted or left out, in whole sentences. */
   readonly assumptions: readonly string[];
 }
 
@@ -55,11 +61,16 @@ export interface RunToBook {
 export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToBook): RunBooks {
   const assumptions = new Set<string>();
   const charge = bookLiquid({ name: 'Charge', ...chargeMeasurement(settings.charge) });
-  const cuts = withEntries(cutsOfRun({ inputs, endS }), entries, endS).map((cut) =>
-    bookCut(cut, verdicts.estimates, assumptions),
-  );
-  const residue = entries?.residue ? bookLiquid({ name: 'Residue', ...entries.residue }) : null;
-  const holdUp = entries?.holdUp ? bookLiquid({ name: 'Hold-up', ...entries.holdUp }) : null;
+  const marked = liquidsMeasured(inputs);
+  const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));
+  const cuts = withEntries(
+    withEntries(cutsOfRun({ inputs, endS }), markedCuts, endS),
+    entries?.cuts ?? [],
+    endS,
+  ).map((cut) => bookCut(cut, verdicts.estimates, assumptions));
+  const residue = bookPart('Residue', entries?.residue ?? marked.residue, assumptions);
+  const holdUp = bookPart('Hold-up', entries?.holdUp ?? marked.holdUp, assumptions);
+  const sugarG = entries?.sugarG ?? marked.sugarG;
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
   const balance =
     booked.length === 0 ? null : balanceBatch({ charge, cuts: booked, residue, holdUp });
@@ -78,10 +89,10 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     holdUp,
     balance,
     ferment:
-      entries?.sugarG === undefined || balance === null
+      sugarG === null || balance === null
         ? null
         : fermentYield({
-            sugarG: entries.sugarG,
+            sugarG,
             fermentEthanolG: charge.ethanolG,
             productEthanolG: balance.ethanol.cutsG,
           }),
@@ -113,22 +124,26 @@ function chargeMeasurement({
   };
 }
 
-/** Entries made later replace what the marks say; a cut that no mark knows is added. */
+/** What was measured of a cut by its number. */
+interface CutEntry {
+  readonly number: number;
+  readonly amount?: AmountMeasurement | null | undefined;
+  readonly strength?: StrengthMeasurement | null | undefined;
+}
+
+/** Later measurements replace earlier ones; a cut that nothing else knows is added. */
 function withEntries(
   cuts: readonly CutRecord[],
-  entries: BookEntries | undefined,
+  entries: readonly CutEntry[],
   endS: number,
 ): readonly CutRecord[] {
-  if (entries === undefined) return cuts;
-  const numbers = new Set([
-    ...cuts.map((cut) => cut.number),
-    ...entries.cuts.map((cut) => cut.number),
-  ]);
+  if (entries.length === 0) return cuts;
+  const numbers = new Set([...cuts, ...entries].map(({ number }) => number));
   return [...numbers]
     .sort((a, b) => a - b)
     .map((number) => {
       const cut = cuts.find((other) => other.number === number);
-      const entry = entries.cuts.find((other) => other.number === number);
+      const entry = entries.find((other) => other.number === number);
       return {
         number,
         fromS: cut?.fromS ?? cuts.at(-1)?.toS ?? 0,
@@ -137,6 +152,41 @@ function withEntries(
         strength: entry?.strength ?? cut?.strength ?? null,
       };
     });
+}
+
+/** Residue or hold-up, once both its amount and its strength are known. */
+function bookPart(
+  name: string,
+  { amount, strength }: PartlyMeasured,
+  assumptions: Set<string>,
+): BookedLiquid | null {
+  if (amount === null && strength === null) return null;
+  if (amount === null || strength === null) {
+    const missing = amount === null ? 'volume or mass' : 'strength or density';
+    assumptions.add(`${name}: its ${missing} was not measured, so it is not in the balance.`);
+    return null;
+  }
+  return bookMeasured({ name, amount, strength }, assumptions);
+}
+
+/** Null where the readings belong to no mixture of ethanol and water, as after a slip of the pen. */
+function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): BookedLiquid | null {
+  assumptions.add(assumedDoubts);
+  if ('instrument' in liquid.strength && liquid.strength.instrument !== undefined) {
+    const { name } = liquid.strength.instrument;
+    assumptions.add(
+      `${name}: all readings were taken with one and the same instrument, whose own error is in each of them.`,
+    );
+  }
+  try {
+    return bookLiquid(liquid);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    assumptions.add(
+      `${liquid.name}: no mixture of ethanol and water has these readings (${error.message}), so it is not in the balance.`,
+    );
+    return null;
+  }
 }
 
 function bookCut(
@@ -152,20 +202,19 @@ function bookCut(
       'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
     );
   }
-  if (cut.amount !== null) {
-    assumptions.add(
-      'Amounts read without a stated uncertainty: ±0.5 mL and 0.5 % for volumes, ±0.05 g for masses (k = 1).',
-    );
-  }
+  const { number, amount } = cut;
   return {
     ...cut,
     strengthFrom,
     booked:
-      cut.amount === null || strength === null
+      amount === null || strength === null
         ? null
-        : bookLiquid({ name: `Cut ${cut.number}`, amount: cut.amount, strength }),
+        : bookMeasured({ name: `Cut ${number}`, amount, strength }, assumptions),
   };
 }
+
+const assumedDoubts =
+  'Readings without a stated uncertainty (k = 1): volumes 0.5 mL and 0.5 %, masses 0.05 g, alcoholometer 0.3 % vol a reading and 0.4 % vol of its own, hydrometer 0.6 and 0.8 kg/m³, temperatures 0.5 K.';
 
 /** Mean over the cut; its errors are common to all (probe, pressure, model), so they don't average out. */
 function strengthFromHead(

@@ -1,5 +1,5 @@
-import { type Mark, type RunInput, standingMarks } from '../run/index.ts';
-import { benchDoubts, benchVolume, sampleTemperature } from './bench-doubts.ts';
+import { type RunInput, standingMarks } from '../run/index.ts';
+import { benchAlcoholometer, benchMass, benchVolume } from './bench-doubts.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
 
@@ -56,25 +56,22 @@ export function cutsOfRun(run: {
         break;
       case 'receiver-changed':
         present.toS = timeS;
-        if (mark.volumeMl !== null) present.amount = benchVolume(mark.volumeMl);
+        if (mark.volumeMl !== null) present.amount = benchVolume(mark.volumeMl, null);
         cuts.push(openCut(present.number + 1, timeS));
         isPresentMeasured = false;
         break;
       case 'volume-read':
-        present.amount = benchVolume(mark.volumeMl);
+        present.amount = benchVolume(mark.volumeMl, null);
         isPresentMeasured = true;
         break;
       case 'mass-read':
-        present.amount = {
-          by: 'mass',
-          massG: { value: mark.massG, standardUncertainty: benchDoubts.massG },
-        };
+        present.amount = benchMass(mark.massG);
         isPresentMeasured = true;
         break;
       case 'strength-read': {
         const taken = cuts.at(-2);
         const of = isHeatOff && isPresentMeasured ? present : (taken ?? present);
-        of.strength = alcoholometerReading(mark);
+        of.strength = benchAlcoholometer(mark.alcoholByVolume, mark.sampleTemperatureC);
         break;
       }
     }
@@ -86,19 +83,6 @@ export function cutsOfRun(run: {
     const isEmptyLast = index === cuts.length - 1 && amount === null && strength === null;
     return isOnlyReceiver ? amount !== null || strength !== null : !isEmptyLast;
   });
-}
-
-function alcoholometerReading(
-  mark: Extract<Mark['mark'], { type: 'strength-read' }>,
-): StrengthMeasurement {
-  return {
-    by: 'alcoholometer',
-    indicatedAbv: {
-      value: mark.alcoholByVolume,
-      standardUncertainty: benchDoubts.alcoholometerAbv,
-    },
-    temperatureC: sampleTemperature(mark.sampleTemperatureC),
-  };
 }
 
 function openCut(number: number, fromS: number): OpenCut {

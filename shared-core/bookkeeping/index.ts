@@ -16,6 +16,7 @@ export {
 export { type BookedCut, booksOfRun, type RunBooks, type RunToBook } from './books-of-run.ts';
 export { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 export { type FermentYield, fermentYield, gayLussacGPerG } from './ferment-yield.ts';
+export { type LiquidsMeasured, liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 export {
   atStandardPressureC,
   type HeadPoint,
@@ -33,5 +34,6 @@ export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';
 export {
   measuredStrength,
+  type SharedInstrument,
   type StrengthMeasurement,
 } from './strength-measurement.ts';

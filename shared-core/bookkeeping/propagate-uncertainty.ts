@@ -20,8 +20,8 @@ const stepInUncertainties = 1e-3;
  * A result and its standard uncertainty from independent inputs: `u² = Σ (∂f/∂xᵢ uᵢ)²`, the derivatives by
  * central differences of a thousandth of `uᵢ`, one-sided where the function ends.
  *
- * Limits: linear, and blind to inputs that share an error; both are good to a few per cent of u for the
- * masses and strengths booked here.
+ * Limits: linear, good to a few per cent of u for the masses and strengths booked here. Inputs that share an error
+ * need that error as an input of its own.
  *
  * @param inputs each with its value and standard uncertainty (≥ 0) in its own unit
  * @param of the calculation; given the values in the order of the inputs

@@ -11,6 +11,12 @@ import { requireInRange } from '../result/index.ts';
 import { coverageFactor95, mapInterval } from '../uncertainty/index.ts';
 import type { Quantity } from './quantity.ts';
 
+/** The error of an instrument itself, in the unit of its scale; readings under one name share it. */
+export interface SharedInstrument {
+  readonly name: string;
+  readonly standardUncertainty: number;
+}
+
 /** How the strength of a liquid was found. */
 export type StrengthMeasurement =
   /** Known beforehand, at 20 °C [% vol]. */
@@ -18,14 +24,17 @@ export type StrengthMeasurement =
   /** A float graduated in % vol at 20 °C; liquid 0 … 40 °C. */
   | {
       readonly by: 'alcoholometer';
+      /** Its uncertainty is that of the reading alone where the instrument's own is given. */
       readonly indicatedAbv: Quantity;
       readonly temperatureC: Quantity;
+      readonly instrument?: SharedInstrument | undefined;
     }
   /** A float graduated in kg/m³ at 20 °C; liquid 0 … 40 °C. */
   | {
       readonly by: 'hydrometer';
       readonly indicatedDensityKgPerM3: Quantity;
       readonly temperatureC: Quantity;
+      readonly instrument?: SharedInstrument | undefined;
     }
   | {
       readonly by: 'pycnometer';
@@ -69,7 +78,7 @@ export function measuredStrength(measurement: StrengthMeasurement): Strength {
       return strengthFromAlcoholometer({
         indicatedAbv: measurement.indicatedAbv.value,
         temperatureC: measurement.temperatureC.value,
-        readingUncertaintyAbv: measurement.indicatedAbv.standardUncertainty,
+        readingUncertaintyAbv: withInstrument(measurement.indicatedAbv, measurement.instrument),
         temperatureUncertaintyK: measurement.temperatureC.standardUncertainty,
       });
     case 'hydrometer': {
@@ -80,7 +89,10 @@ export function measuredStrength(measurement: StrengthMeasurement): Strength {
           temperatureC,
         }),
         temperatureC,
-        densityUncertaintyKgPerM3: measurement.indicatedDensityKgPerM3.standardUncertainty,
+        densityUncertaintyKgPerM3: withInstrument(
+          measurement.indicatedDensityKgPerM3,
+          measurement.instrument,
+        ),
         temperatureUncertaintyK: measurement.temperatureC.standardUncertainty,
       });
     }
@@ -93,6 +105,10 @@ export function measuredStrength(measurement: StrengthMeasurement): Strength {
     case 'balance':
       return weighedStrength(measurement);
   }
+}
+
+function withInstrument(reading: Quantity, instrument: SharedInstrument | undefined): number {
+  return Math.hypot(reading.standardUncertainty, instrument?.standardUncertainty ?? 0);
 }
 
 function weighedStrength(weighed: Extract<StrengthMeasurement, { by: 'balance' }>): Strength {

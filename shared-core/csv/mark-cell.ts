@@ -54,7 +54,7 @@ export function readMarkCell(text: string): MarkCell | undefined {
   return mark.success ? { kind: 'mark', mark: mark.data } : undefined;
 }
 
-const detailPattern = /\s+([A-Za-z]+)=("(?:[^"\\]|\\.)*"|\S+)/gy;
+const detailPattern = /\s+([A-Za-z][A-Za-z0-9]*)=("(?:[^"\\]|\\.)*"|\S+)/gy;
 
 function readDetails(text: string): Readonly<Record<string, unknown>> | undefined {
   const details: Record<string, unknown> = {};

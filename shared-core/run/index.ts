@@ -1,6 +1,7 @@
 export * from './channel.ts';
 export * from './default-run-settings.ts';
 export * from './link-change.ts';
+export * from './liquid-mark.ts';
 export * from './mark.ts';
 export * from './reading.ts';
 export * from './run-input.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { liquidMarkSchemas } from './liquid-mark.ts';
 
 const volumeMl = z.number().min(0).max(100_000);
 const alarmName = z.string().min(1).max(40);
@@ -29,6 +30,7 @@ export const markBodySchema = z.discriminatedUnion('type', [
     forS: z.number().positive().max(1800),
   }),
   z.strictObject({ type: z.literal('attention-answered') }),
+  ...liquidMarkSchemas,
   z.strictObject({ type: z.literal('note'), text: z.string().min(1).max(2000) }),
   /** Undo: the record keeps both marks; everything after treats the withdrawn one as not made. */
   z.strictObject({ type: z.literal('mark-withdrawn'), withdrawnMarkId: z.number().int().min(1) }),
@@ -45,3 +47,20 @@ export const markSchema = z.strictObject({
 export type MarkBody = z.infer<typeof markBodySchema>;
 export type MarkType = MarkBody['type'];
 export type Mark = z.infer<typeof markSchema>;
+
+const liquidMarkTypes: ReadonlySet<string> = new Set(
+  liquidMarkSchemas.map(({ shape }) => shape.type.value),
+);
+
+/**
+ * Whether a mark only serves the books: what was measured of a liquid, or the sugar. Such marks may be made after
+ * the run, too, because the monitor concludes nothing from them.
+ *
+ * Source: the rule of this project's run log.
+ * @example
+ * isBookMark({ type: 'liquid-mass', liquid: 'residue', massG: 310 }) // => true
+ * isBookMark({ type: 'volume-read', volumeMl: 20 }) // => false
+ */
+export function isBookMark(mark: MarkBody): boolean {
+  return liquidMarkTypes.has(mark.type);
+}

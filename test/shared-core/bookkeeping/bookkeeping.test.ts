@@ -186,6 +186,76 @@ describe('balanceBatch', () => {
   });
 });
 
+describe('readings with one instrument', () => {
+  const float = { name: 'Alcoholometer', standardUncertainty: 1 };
+  const cut = (name: string, massG: number, abv: number, instrument = float) =>
+    bookLiquid({
+      name,
+      amount: { by: 'mass', massG: exactly(massG) },
+      strength: {
+        by: 'alcoholometer',
+        indicatedAbv: exactly(abv),
+        temperatureC: exactly(20),
+        instrument,
+      },
+    });
+  const charge = bookLiquid({
+    name: 'Charge',
+    amount: { by: 'mass', massG: exactly(250) },
+    strength: { by: 'stated', strengthAbv: exactly(40) },
+  });
+
+  test('share its error: it adds up in the balance as by hand, instead of averaging out', () => {
+    const cuts = [cut('Cut 1', 20, 40), cut('Cut 2', 30, 60)];
+    const { recoveryPercent, cutsG } = balanceBatch({
+      charge,
+      cuts,
+      residue: null,
+      holdUp: null,
+    }).ethanol;
+    // By the formula of OIML R 22 39 and 41 % vol are 32.41 and 34.19 % mass: 0.88885 % mass for 1 % vol; 59 and 61 % vol are
+    // 51.09 and 53.09: 0.996 % mass. Cut 1: 20 g × 0.0088885 = 0.17777 g; cut 2: 30 g × 0.00996 = 0.29880 g.
+    // r = 1 (JCGM 100, 5.2.2): u = 0.17777 + 0.29880 = 0.47657 g. As if independent it would be 0.34768 g.
+    // Of 250 g × 0.332996 = 83.249 g charged: 0.57246 %.
+    expect(cutsG.standardUncertainty).toBeCloseTo(0.47657, 3);
+    expect(recoveryPercent.standardUncertainty).toBeCloseTo(0.57246, 3);
+    expect(recoveryPercent.budget.lines.map(({ name, reason }) => `${name}: ${reason}`)).toEqual([
+      'Alcoholometer itself: common to Cut 1, Cut 2 [g]',
+      'Cut 1: as booked [g]',
+      'Cut 2: as booked [g]',
+      'Charge: as booked [g]',
+    ]);
+  });
+
+  test('of two instruments add in squares', () => {
+    const other = { name: 'Another alcoholometer', standardUncertainty: 1 };
+    const cuts = [cut('Cut 1', 20, 40), cut('Cut 2', 30, 60, other)];
+    const { cutsG } = balanceBatch({ charge, cuts, residue: null, holdUp: null }).ethanol;
+    expect(cutsG.standardUncertainty).toBeCloseTo(Math.hypot(0.17777, 0.2988), 3);
+  });
+
+  test('agree with a Monte Carlo draw in which one error moves both readings', () => {
+    const random = createRandom('one alcoholometer');
+    const draws = Array.from({ length: 1000 }, () => {
+      const off = random.normal();
+      return [cut('Cut 1', 20, 40 + off), cut('Cut 2', 30, 60 + off)].reduce(
+        (sum, { ethanolG }) => sum + ethanolG.value,
+        0,
+      );
+    });
+    const mean = draws.reduce((sum, value) => sum + value, 0) / draws.length;
+    const spread = Math.sqrt(
+      draws.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (draws.length - 1),
+    );
+    const pooled = poolLiquids([cut('Cut 1', 20, 40), cut('Cut 2', 30, 60)]);
+    expect(pooled.ethanolG.standardUncertainty / spread).toBeCloseTo(1, 1);
+  });
+
+  test('at the end of its scale has an uncertainty, not a crash', () => {
+    expect(cut('Residue', 200, 0).instrument?.ethanolG).toBeGreaterThan(1);
+  });
+});
+
 describe('cutsOfRun', () => {
   const run = (bodies: readonly (readonly [number, MarkBody])[]) =>
     bodies.map(([timeS, mark], index): Mark => ({ kind: 'mark', timeS, markId: index + 1, mark }));

@@ -1,0 +1,48 @@
+import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
+
+/** What an instrument's own error does to a strength: signed, so that errors of one instrument add up. */
+export interface InstrumentShare {
+  /** Readings with the same name were taken with the same instrument. */
+  readonly name: string;
+  /** Change of the mass fraction for one standard uncertainty of the instrument [kg/kg]. */
+  readonly massFraction: number;
+}
+
+/** The part of a strength's error that it shares with other readings of the same instrument; null for none. */
+export function instrumentShare(strength: StrengthMeasurement): InstrumentShare | null {
+  if (strength.by !== 'alcoholometer' && strength.by !== 'hydrometer') return null;
+  const { instrument } = strength;
+  if (instrument === undefined || instrument.standardUncertainty === 0) return null;
+  const step = instrument.standardUncertainty;
+  const [above, below] = [fractionAt(strength, step), fractionAt(strength, -step)];
+  const here = measuredStrength(strength).ethanolMassFraction.value;
+  // At the end of the scale, as in a residue without ethanol, only one side exists.
+  const change =
+    above !== null && below !== null
+      ? (above - below) / 2
+      : above !== null
+        ? above - here
+        : here - (below ?? here);
+  return { name: instrument.name, massFraction: change };
+}
+
+function fractionAt(
+  strength: Extract<StrengthMeasurement, { by: 'alcoholometer' | 'hydrometer' }>,
+  offset: number,
+): number | null {
+  const shifted: StrengthMeasurement =
+    strength.by === 'alcoholometer'
+      ? { ...strength, indicatedAbv: plus(strength.indicatedAbv, offset) }
+      : { ...strength, indicatedDensityKgPerM3: plus(strength.indicatedDensityKgPerM3, offset) };
+  try {
+    return measuredStrength(shifted).ethanolMassFraction.value;
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+const plus = <Q extends { readonly value: number }>(quantity: Q, offset: number): Q => ({
+  ...quantity,
+  value: quantity.value + offset,
+});

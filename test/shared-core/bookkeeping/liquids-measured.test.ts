@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest';
+import {
+  booksOfRun,
+  createMonitor,
+  defaultRunSettings,
+  densityKgPerM3,
+  isBookMark,
+  type Mark,
+  type MarkBody,
+  markBodySchema,
+  massFractionFromAlcoholByVolume,
+  type RunInput,
+  readMarkCell,
+  writeMarkCell,
+} from '#shared-core';
+
+const marks = (bodies: readonly MarkBody[], timeS = 3600): readonly Mark[] =>
+  bodies.map((mark, index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
+
+const settings = {
+  ...defaultRunSettings,
+  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
+};
+const books = (inputs: readonly RunInput[]) =>
+  booksOfRun({ settings, inputs, verdicts: { estimates: [] }, endS: 3600 });
+
+const bookMarks: readonly MarkBody[] = [
+  { type: 'liquid-volume', liquid: 'residue', volumeMl: 318.5, temperatureC: 31 },
+  { type: 'liquid-mass', liquid: 'residue', massG: 316.4 },
+  { type: 'liquid-strength', liquid: 'cut-2', alcoholByVolume: 88.5, temperatureC: null },
+  { type: 'liquid-density', liquid: 'residue', densityKgPerM3: 997.1, temperatureC: 22.5 },
+  {
+    type: 'liquid-pycnometer',
+    liquid: 'hold-up',
+    emptyG: 30,
+    withWaterG: 79.85,
+    withSampleG: 73,
+    waterTemperatureC: 20,
+    sampleTemperatureC: 21,
+  },
+  { type: 'sample-weighed', liquid: 'cut-12', massG: 41.2, volumeMl: 50, temperatureC: 20 },
+  { type: 'sugar-known', sugarG: 60.5, standardUncertaintyG: 1.5 },
+];
+
+test('every mark of a liquid survives the way through a cell of a table', () => {
+  const back = bookMarks.map((mark) => readMarkCell(writeMarkCell({ kind: 'mark', mark })));
+  expect(back).toEqual(bookMarks.map((mark) => ({ kind: 'mark', mark })));
+});
+
+test('the marks of liquids serve the books alone, and no other mark does', () => {
+  const others: readonly MarkBody[] = [
+    { type: 'heat-off' },
+    { type: 'volume-read', volumeMl: 3 },
+    { type: 'mark-withdrawn', withdrawnMarkId: 1 },
+  ];
+  expect(bookMarks.map(isBookMark)).toEqual(bookMarks.map(() => true));
+  expect(others.map(isBookMark)).toEqual([false, false, false]);
+  expect(markBodySchema.safeParse({ ...bookMarks[1], liquid: 'cut-0' }).success).toBe(false);
+});
+
+test('the monitor concludes nothing from them but that somebody was there', () => {
+  const head = Array.from({ length: 900 }, (_, timeS): RunInput => {
+    const value = 20 + Math.min(58.4, timeS / 10);
+    return { kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' };
+  });
+  const quiet = { ...settings, attentionCheckS: null };
+  const conclude = (marked: readonly RunInput[]) => {
+    const monitor = createMonitor(quiet);
+    for (const input of [...head.slice(0, 700), ...marked, ...head.slice(700)]) monitor.push(input);
+    monitor.advanceTo(900);
+    return { verdicts: monitor.verdicts(), snapshot: monitor.snapshot() };
+  };
+  expect(conclude(marks(bookMarks, 699))).toEqual(conclude([]));
+});
+
+describe('booksOfRun', () => {
+  // By hand: 350 mL of 9 % vol hold 31.5 mL of ethanol; 28 mL of 90 % vol hold 25.2 mL (80 %); the residue 6.3 mL.
+  const strong = massFractionFromAlcoholByVolume({ alcoholByVolume: 90 });
+  const cut: readonly MarkBody[] = [
+    { type: 'liquid-volume', liquid: 'cut-1', volumeMl: 28, temperatureC: 20 },
+    {
+      type: 'liquid-density',
+      liquid: 'cut-1',
+      densityKgPerM3: densityKgPerM3({ ethanolMassFraction: strong, temperatureC: 20 }),
+      temperatureC: 20,
+    },
+  ];
+  const chargeG = books([]).charge;
+  const residueG = chargeG.massG.value - 28 * 0.82918;
+  const residueAbv = 1.97;
+  const residue: readonly MarkBody[] = [
+    { type: 'liquid-mass', liquid: 'residue', massG: residueG },
+    { type: 'liquid-strength', liquid: 'residue', alcoholByVolume: residueAbv, temperatureC: 20 },
+  ];
+
+  test('closes the balance from marks alone, as by hand', () => {
+    const { balance, residue: booked } = books(marks([...cut, ...residue]));
+    expect({
+      recovery: balance?.ethanol.recoveryPercent.value.toFixed(1),
+      massCloses: balance?.total.closes,
+      massClosure: balance?.total.closurePercent?.value.toFixed(1),
+      ethanolCloses: balance?.ethanol.closes,
+      ethanolClosure: balance?.ethanol.closurePercent?.value.toFixed(0),
+      residueAbv: booked?.strengthAbv.value.toFixed(2),
+    }).toEqual({
+      recovery: '80.0',
+      massCloses: true,
+      massClosure: '100.0',
+      ethanolCloses: true,
+      ethanolClosure: '100',
+      residueAbv: '1.97',
+    });
+  });
+
+  test('says what is missing instead of guessing it, and takes a withdrawn mark for not made', () => {
+    const half = books(marks([...cut, residue[0] as MarkBody]));
+    expect(half.balance?.ethanol.closurePercent).toBeNull();
+    expect(half.assumptions).toContain(
+      'Residue: its strength or density was not measured, so it is not in the balance.',
+    );
+    const withdrawn: MarkBody = { type: 'mark-withdrawn', withdrawnMarkId: 4 };
+    expect(books(marks([...cut, ...residue, withdrawn])).residue).toBeNull();
+  });
+
+  test('a slip of the pen is told, and breaks nothing', () => {
+    const slip: MarkBody = {
+      type: 'liquid-density',
+      liquid: 'residue',
+      densityKgPerM3: 1080,
+      temperatureC: 20,
+    };
+    const told = books(marks([...cut, residue[0] as MarkBody, slip])).assumptions.join(' ');
+    expect(told).toMatch(/Residue: no mixture of ethanol and water has these readings/);
+  });
+
+  test('the later measurement counts, and entries made with a file stand above marks', () => {
+    const again: MarkBody = { type: 'liquid-mass', liquid: 'residue', massG: 300 };
+    const input = marks([...cut, ...residue, again]);
+    expect(books(input).residue?.massG.value).toBe(300);
+    const entries = {
+      cuts: [],
+      residue: {
+        amount: { by: 'mass', massG: { value: 290, standardUncertainty: 1 } },
+        strength: { by: 'stated', strengthAbv: { value: 2, standardUncertainty: 0.1 } },
+      },
+    } as const;
+    const run = { settings, inputs: input, verdicts: { estimates: [] }, endS: 3600 };
+    expect(booksOfRun({ ...run, entries: { ...entries, cuts: [] } }).residue?.massG.value).toBe(
+      290,
+    );
+  });
+
+  test('known sugar gives the yield of the ferment', () => {
+    const sugar: MarkBody = { type: 'sugar-known', sugarG: 51.3, standardUncertaintyG: 1 };
+    // 31.5 mL × 0.78924 = 24.861 g ethanol of 51.3 g × 0.5114 = 26.235 g: 94.8 %.
+    expect(books(marks([...cut, sugar])).ferment?.fermentationPercent.value).toBeCloseTo(94.8, 1);
+  });
+});
