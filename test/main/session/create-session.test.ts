@@ -313,6 +313,26 @@ describe('createSession', () => {
     expect(await readFile(path.join(runsFolder, 'trash', runId, 'run.jsonl'))).toEqual(before);
   });
 
+  test('tells the way to a second screen to a window that commands, never to a viewer', async () => {
+    const { session } = await setUp();
+    const offer = { by: 'address', address: 'http://127.0.0.1:1/#token=viewer' } as const;
+    const told = async (mayCommand: boolean) => {
+      const asker = { mayCommand, secondScreen: { offer } };
+      const answer = await session.handle('app/describe', {}, asker);
+      return answer.ok && requests['app/describe'].answer.parse(answer.value).secondScreen;
+    };
+    expect([await told(true), await told(false)]).toEqual([offer, null]);
+  });
+
+  test('opens the second screen where the shell has a window for it', async () => {
+    const { session } = await setUp();
+    let opened = 0;
+    const secondScreen = { offer: { by: 'window' } as const, open: () => void ++opened };
+    const asker = { mayCommand: true, secondScreen };
+    const answer = await session.handle('app/open-second-screen', {}, asker);
+    expect([answer, opened]).toEqual([{ ok: true, value: {} }, 1]);
+  });
+
   test.each<[string, unknown, boolean, ServiceProblem['kind']]>([
     ['run/fly', {}, true, 'request-invalid'],
     ['toString', {}, true, 'request-invalid'],

@@ -47,6 +47,7 @@ function show(alarms: readonly AlarmView[], mayCommand = true) {
       platform: 'linux',
       runsFolder: '/runs',
       mayCommand,
+      secondScreen: null,
     },
   });
   const parts: WindowParts = {
