@@ -45,6 +45,8 @@ const potSdK = 0.4;
 const dropsShareSd = 0.3;
 const leastBiasSdK = 0.08;
 const enoughForBias = 4;
+/** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
+const lostPerBreakS = 45;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
 const coldC = 40;
 
@@ -53,6 +55,8 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
   let twin: Twin | null = null;
   let boiledS = 0;
+  let receded = false;
+  let breaks = 0;
   let firstC: number | null = null;
   let firstS = 0;
   let headBlocks = 0;
@@ -131,7 +135,9 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       }
       if (input.stage === 'cool-down' || input.suspended) return;
       twin ??= begin(input, plateau.bathedS);
-      boiledS = plateau.wetS;
+      if (receded && plateau.recededSinceS === null) breaks += 1;
+      receded = plateau.recededSinceS !== null;
+      boiledS = Math.max(boiledS, plateau.wetS - lostPerBreakS * breaks);
       seeMarks(twin);
       if (timeS % everyS !== 0) return;
       const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';

@@ -28,14 +28,19 @@ const scratch = {
   right: new Float64Array(mostPlates + 1),
 };
 
+/** Steps of Newton's method to the steady profile, and how often the pot gives up what the plates have taken. */
+const settlingSteps = 8;
+const settlingRounds = 3;
+
 /**
- * The column as vapour reaches the head: each plate has filled with what rose from below, as near total reflux.
- * Valid until the next call.
+ * The column shortly after vapour has reached the head: each plate near the steady state at the reflux it has, filled
+ * from the pot. Valid until the next call.
  */
 export function fillColumn(
   guess: StillGuess,
   chargedMol: number,
   chargedEthanolMol: number,
+  flows: ColumnFlows,
   curve: EquilibriumCurve,
 ): BatchColumn {
   const plates = Math.max(1, Math.min(mostPlates, Math.ceil(guess.plates)));
@@ -44,34 +49,47 @@ export function fillColumn(
     (mostHeldShare * chargedMol) / plates,
   );
   const { x } = scratch;
-  let potMol = chargedMol;
-  let potEthanol = chargedEthanolMol;
-  let below = potEthanol / potMol;
+  const topEfficiency = Math.min(1, Math.max(0.05, guess.plates - (plates - 1)));
+  const potMol = chargedMol - held * plates;
+  const settling: BatchColumn = { x, plates, topEfficiency, held: 0, potMol: 0, topY: 0 };
+  let potX = chargedEthanolMol / chargedMol;
+  let below = potX;
   for (let plate = 1; plate <= plates; plate += 1) {
     below = readCurve(curve, curve.vapour, below);
     x[plate] = below;
-    potMol -= held;
-    potEthanol -= held * below;
   }
-  x[0] = Math.max(1e-4, potEthanol / potMol);
-  const topEfficiency = Math.min(1, Math.max(0.05, guess.plates - (plates - 1)));
-  return { x, plates, topEfficiency, held, potMol, topY: readCurve(curve, curve.vapour, below) };
+  for (let round = 0; round < settlingRounds; round += 1) {
+    for (let step = 0; step < settlingSteps; step += 1) {
+      // A pot without end: its composition stands while the plates settle.
+      settling.potMol = 1e9;
+      x[0] = potX;
+      stepColumn(settling, flows, curve);
+    }
+    let heldEthanol = 0;
+    for (let plate = 1; plate <= plates; plate += 1) heldEthanol += held * (x[plate] as number);
+    potX = Math.max(1e-4, (chargedEthanolMol - heldEthanol) / potMol);
+  }
+  x[0] = potX;
+  return { ...settling, held, potMol };
+}
+
+/** What moves in one step [mol]. */
+export interface ColumnFlows {
+  /** Vapour that leaves the pot. */
+  readonly vapourMol: number;
+  /** Of it, what the wall condenses on its way up, as much on one plate as on the next. */
+  readonly lostMol: number;
+  readonly distillateMol: number;
 }
 
 /**
  * One implicit step: `y_i ≈ a_i + k_i x_i` about the present state makes pot and plates a tridiagonal system,
- * solved by the Thomas algorithm.
- *
- * @param vapourMol vapour that rises in the step [mol]
- * @param liquidMol liquid that runs down in the step [mol]
+ * solved by the Thomas algorithm. The vapour thins on its way up, `V_i = V − loss i/N`, and the liquid grows on its
+ * way down, `L_i = V_(i−1) − D`: what a plate's wall condenses helps only the plates below.
  */
-export function stepColumn(
-  column: BatchColumn,
-  vapourMol: number,
-  liquidMol: number,
-  curve: EquilibriumCurve,
-): void {
+export function stepColumn(column: BatchColumn, flows: ColumnFlows, curve: EquilibriumCurve): void {
   const { x, plates, topEfficiency, held, potMol } = column;
+  const { vapourMol, lostMol, distillateMol } = flows;
   const { slope, offset, upper, right } = scratch;
   const perCell = curve.cells / curve.azeotropeMoleFraction;
   for (let row = 0; row <= plates; row += 1) {
@@ -83,28 +101,35 @@ export function stepColumn(
     offset[row] = low - (rise * cell) / perCell;
   }
   // Pot: (M + L − V) x' = M x + L x_1 − V y_0.
-  let diagonal = potMol + liquidMol - vapourMol + vapourMol * (slope[0] as number);
-  upper[0] = -liquidMol / diagonal;
+  const bottomLiquidMol = vapourMol - distillateMol;
+  let diagonal = potMol - distillateMol + vapourMol * (slope[0] as number);
+  upper[0] = -bottomLiquidMol / diagonal;
   right[0] = (potMol * (x[0] as number) - vapourMol * (offset[0] as number)) / diagonal;
+  let entering = vapourMol;
   for (let row = 1; row <= plates; row += 1) {
     const isTop = row === plates;
     const share = isTop ? topEfficiency : 1;
+    const leaving = vapourMol - (lostMol * row) / plates;
+    const refluxMol = leaving - distillateMol;
     const from = slope[row - 1] as number;
     const rising = offset[row - 1] as number;
     const k = slope[row] as number;
     const a = offset[row] as number;
-    let lower = -vapourMol * share * from;
-    let known = held * (x[row] as number) + vapourMol * share * (rising - a);
-    diagonal = held + vapourMol * share * k + liquidMol;
+    // The vapour from below, less the part of it that passes an imperfect plate unchanged.
+    const met = entering - leaving * (1 - share);
+    let lower = -met * from;
+    let known = held * (x[row] as number) + met * rising - leaving * share * a;
+    diagonal = held + leaving * share * k + entering - distillateMol;
     if (isTop) {
       // The reflux is the condensed top vapour (1 − e) y_(n−1) + e (a + k x_n).
-      lower -= liquidMol * (1 - share) * from;
-      known += liquidMol * ((1 - share) * rising + share * a);
-      diagonal -= liquidMol * share * k;
+      lower -= refluxMol * (1 - share) * from;
+      known += refluxMol * ((1 - share) * rising + share * a);
+      diagonal -= refluxMol * share * k;
     }
     const pivot = diagonal - lower * (upper[row - 1] as number);
-    upper[row] = isTop ? 0 : -liquidMol / pivot;
+    upper[row] = isTop ? 0 : -refluxMol / pivot;
     right[row] = (known - lower * (right[row - 1] as number)) / pivot;
+    entering = leaving;
   }
   for (let row = plates; row >= 0; row -= 1) {
     const above = row === plates ? 0 : (upper[row] as number) * (x[row + 1] as number);
@@ -117,5 +142,5 @@ export function stepColumn(
     curve.azeotropeMoleFraction,
     (1 - topEfficiency) * below + topEfficiency * own,
   );
-  column.potMol = potMol + liquidMol - vapourMol;
+  column.potMol = potMol - distillateMol;
 }

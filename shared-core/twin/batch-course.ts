@@ -44,8 +44,8 @@ const stepsToExhaustion = 80;
 /**
  * A batch column of N plates with hold-up h at constant molar overflow over a pot of M moles,
  * `h dx_i/dt = V (y_(i−1) − y_i) + L (x_(i+1) − x_i)`, `d(M x)/dt = L x_1 − V y_0`, `dM/dt = L − V`; a fraction of a plate
- * is the top one with that Murphree efficiency. The distillate is `D = (1 − r)(V − loss)`, where the loss grows with
- * the column's temperature and a share r is led back. Implicit in time and linearized per step, so steps of a
+ * is the top one with that Murphree efficiency. The distillate is `D = (1 − r)(V − loss)`, where the loss is that of
+ * the plates at their own temperatures and a share r is led back. Implicit in time and linearized per step, so steps of a
  * minute stay stable, and the fluxes of one plate are those of its neighbours: ethanol is conserved to rounding.
  *
  * It ends where the head stands `untilHeadHeightK` above the azeotrope: what follows is not asked for.
@@ -61,11 +61,22 @@ export function runCourse(
   const perMl = chargeAmounts(guess.strengthAbv);
   const vapour = guess.vapourMolPerS;
   const charged = chargeMl * (perMl.ethanolMol + perMl.waterMol);
-  const column = fillColumn(guess, charged, chargeMl * perMl.ethanolMol, curve);
   const lossReflux = (guess.refluxRatio * guess.lossShare) / (1 + guess.refluxRatio);
   const taken = 1 / ((1 + guess.refluxRatio) * (1 - lossReflux));
   const exhaustedS = (chargeMl * perMl.ethanolMol * (1 + guess.refluxRatio)) / (0.75 * vapour);
   const stepS = exhaustedS / stepsToExhaustion;
+
+  const column = fillColumn(
+    guess,
+    charged,
+    chargeMl * perMl.ethanolMol,
+    {
+      vapourMol: vapour,
+      lostMol: vapour * lossReflux,
+      distillateMol: vapour / (1 + guess.refluxRatio),
+    },
+    curve,
+  );
 
   let distillateMl = 0;
   let lossPerK = 0;
@@ -78,12 +89,25 @@ export function runCourse(
     record(into, headHeight, potHeight, distillateMl, column, curve);
     if (into.count > 2 && headHeight > untilHeadHeightK) return;
     if (potX < 2e-4 || column.potMol < 0.05 * charged) return;
-    const aboveRoomK = azeotropeAboveRoomK + (headHeight + potHeight) / 2;
+    const aboveRoomK = azeotropeAboveRoomK + columnHeightK(column, curve);
     if (into.count === 1) lossPerK = lossReflux / aboveRoomK;
-    const share = Math.max(leastDistillateShare, taken * (1 - lossPerK * aboveRoomK));
-    stepColumn(column, vapour * stepS, vapour * stepS * (1 - share), curve);
-    distillateMl += vapour * stepS * share * readCurve(curve, curve.molarVolumeMl, column.topY);
+    const lossShare = lossPerK * aboveRoomK;
+    const share = Math.max(leastDistillateShare, taken * (1 - lossShare));
+    const vapourMol = vapour * stepS;
+    const distillateMol = vapourMol * share;
+    const lostMol = vapourMol * Math.min(1 - share, lossShare);
+    stepColumn(column, { vapourMol, lostMol, distillateMol }, curve);
+    distillateMl += distillateMol * readCurve(curve, curve.molarVolumeMl, column.topY);
   }
+}
+
+/** Mean boiling temperature on the plates above the azeotrope [K]: what the column's loss grows with. */
+function columnHeightK({ x, plates }: BatchColumn, curve: EquilibriumCurve): number {
+  let sum = 0;
+  for (let plate = 1; plate <= plates; plate += 1) {
+    sum += readCurve(curve, curve.boilingHeightK, x[plate] as number);
+  }
+  return sum / plates;
 }
 
 function record(

@@ -39,9 +39,8 @@ export interface Twin {
 const beyondLimitK = 2.5;
 /** A mean strength falls long after the head has: courses must reach further then [K]. */
 const meanHeightK = 14;
-/** The reduced model's remaining time against that of the dynamic simulator: its scatter, and by how much it is late. */
-const remainingModelShare = 0.17;
-const remainingModelBias = 0.07;
+/** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
+const remainingModelShare = 0.2;
 const receiverReadingSdMl = 0.5;
 
 /**
@@ -112,7 +111,7 @@ function lookAhead(
     const left = Math.max(0, (limitAt[index] as number) - (at[index] as number));
     return (
       (left / (factor[index] as number)) *
-      Math.exp(remainingModelShare * (scatter[index] as number) - remainingModelBias)
+      Math.exp(remainingModelShare * (scatter[index] as number))
     );
   });
   const read = (

@@ -12,9 +12,9 @@ export interface Observation {
 }
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
-const headModelSdK = 0.1;
+const headModelSdK = 0.05;
 const potModelSdK = 0.5;
-const timingS = 40;
+const timingS = 30;
 const volumeModelShare = 0.015;
 /** Minutes are not independent: the model errs for five minutes in a row. */
 const headWeight = 0.6;

@@ -7,8 +7,7 @@ export interface StillGuess {
   /** Reflux ratio when vapour first comes over. */
   readonly refluxRatio: number;
   /**
-   * Share of the reflux that grows as the column gets hotter; the rest is led back. Warming glass and hold-up
-   * takes vapour too while the front rises, so it lies above the share of the heat loss alone.
+   * Share of the reflux that the column's wall condenses, which grows as the column gets hotter; the rest is led back.
    */
   readonly lossShare: number;
   /** Vapour that rises in the column [mol/s]. */
@@ -68,25 +67,25 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
   const powerW = rig.heatW ?? fromHeatUpW;
   const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
   const ease = rig.heatW === null ? easing(heatUp) : { mean: 0, sd: 0.15 };
-  const plates = rig.plates ?? 4.5;
+  const plates = rig.plates ?? 4.8;
   return {
     mean: [
       Math.log(plates),
       Math.log(2.2),
-      1,
+      -0.3,
       Math.log(vapour) + ease.mean,
       charge.strengthAbv,
-      Math.log(0.02),
+      Math.log(0.014),
       0,
       0,
     ],
     sd: [
       rig.plates === null ? 0.5 : 0.15,
-      0.6,
-      1,
+      0.5,
+      1.3,
       ease.sd,
       Math.max(0.2, charge.standardUncertaintyAbv),
-      0.5,
+      0.3,
       biasSdK,
       0,
     ],
