@@ -52,7 +52,7 @@ function withoutSnapshot(change: MonitorChange): RecordedChange {
 export function agreementWords(agreement: Agreement): string {
   switch (agreement.kind) {
     case 'same':
-      return `recomputed: all ${agreement.stages} stages and ${agreement.prompts} prompts as recorded`;
+      return `recomputed: ${counted(agreement.stages, 'stage')} and ${counted(agreement.prompts, 'prompt')} as recorded`;
     case 'different':
       return `recomputed: differs from the record from ${clockWords(agreement.fromS)} on`;
     case 'nothing-recorded':
@@ -60,4 +60,8 @@ export function agreementWords(agreement: Agreement): string {
     default:
       return assertNever(agreement);
   }
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

@@ -2,7 +2,9 @@ import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { ChooseRuns, CompareRuns } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
+import { isViewer } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
+import { useBench } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { ImportCsv } from './import-csv.tsx';
 import { type OpenFor, OpenRun } from './open-run.tsx';
@@ -29,6 +31,7 @@ interface RunLibraryProps {
 
 function RunLibrary({ onOpen, onCompare }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
+  const onlyWatches = useBench(isViewer);
   return (
     <main className="place" id="place">
       <h1>Look back</h1>
@@ -48,18 +51,21 @@ function RunLibrary({ onOpen, onCompare }: RunLibraryProps) {
         </ul>
       )}
       {runs && <ChooseRuns runs={runs} onCompare={onCompare} />}
-      <ImportCsv onImported={reload} />
+      {!onlyWatches && <ImportCsv onImported={reload} />}
     </main>
   );
 }
 
 function NoRuns() {
+  const onlyWatches = useBench(isViewer);
   return (
     <div className="place-lead">
       <p>No run yet. Every run you record appears here, ready to replay and to hand out.</p>
-      <Button weight="main" onClick={() => goTo('prepare')}>
-        Prepare one, or rehearse
-      </Button>
+      {!onlyWatches && (
+        <Button weight="main" onClick={() => goTo('prepare')}>
+          Prepare one, or rehearse
+        </Button>
+      )}
     </div>
   );
 }

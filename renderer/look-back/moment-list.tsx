@@ -5,7 +5,7 @@ import type { Moment } from './moments.ts';
 interface MomentListProps {
   readonly moments: readonly Moment[];
   readonly timeS: number;
-  readonly onJump: (timeS: number) => void;
+  readonly onJump: (moment: Moment) => void;
 }
 
 const kindSigns = { stage: '▬', alarm: '▲', mark: '•', annotation: '✎' } as const;
@@ -31,7 +31,7 @@ export function MomentList({ moments, timeS, onJump }: MomentListProps) {
               weight="quiet"
               data-kind={moment.kind}
               aria-current={moment === now}
-              onClick={() => onJump(moment.timeS)}
+              onClick={() => onJump(moment)}
             >
               <span className="number">{clockWords(moment.timeS)}</span>
               <span aria-hidden="true">{kindSigns[moment.kind]}</span>

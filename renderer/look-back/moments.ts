@@ -3,12 +3,15 @@ import type { RunView } from '../stores/index.ts';
 import { benchMarks } from '../stores/index.ts';
 import { alarmNames } from '../words/index.ts';
 import type { Annotation } from './annotations.ts';
+import { type Film, frameIndexAt, frameTimeS } from './film.ts';
 
 /** A time worth jumping to. */
 export interface Moment {
   readonly timeS: number;
   readonly kind: 'stage' | 'alarm' | 'mark' | 'annotation';
   readonly name: string;
+  /** Whether a frame of the film shows it; what was concluded late is shown later than it began. */
+  readonly isShownIn: (frame: RunView) => boolean;
 }
 
 /** Stages, prompts, marks and annotations of a run in time order. */
@@ -19,16 +22,38 @@ export function momentsOf(
   markWords: (mark: MarkBody) => string,
 ): readonly Moment[] {
   const stages = verdicts.stages.map(
-    ({ stage, fromS }): Moment => ({ timeS: fromS, kind: 'stage', name: stageLabels[stage] }),
+    ({ stage, fromS }): Moment => ({
+      timeS: fromS,
+      kind: 'stage',
+      name: stageLabels[stage],
+      isShownIn: ({ snapshot }) => snapshot?.stage.stage === stage,
+    }),
   );
   const alarms = verdicts.alarms.map(
-    ({ alarm, raisedS }): Moment => ({ timeS: raisedS, kind: 'alarm', name: alarmNames[alarm] }),
+    ({ alarm, raisedS }): Moment => ({
+      timeS: raisedS,
+      kind: 'alarm',
+      name: alarmNames[alarm],
+      isShownIn: ({ snapshot }) =>
+        snapshot?.alarms.some((shown) => shown.alarm === alarm && shown.raisedS === raisedS) ??
+        false,
+    }),
   );
+  const at = (timeS: number) => ({
+    timeS,
+    isShownIn: (frame: RunView) => frameTimeS(frame) >= timeS,
+  });
   const made = benchMarks(marks).map(
-    ({ timeS, mark }): Moment => ({ timeS, kind: 'mark', name: markWords(mark) }),
+    ({ timeS, mark }): Moment => ({ ...at(timeS), kind: 'mark', name: markWords(mark) }),
   );
   const written = annotations.map(
-    ({ timeS, text }): Moment => ({ timeS, kind: 'annotation', name: text }),
+    ({ timeS, text }): Moment => ({ ...at(timeS), kind: 'annotation', name: text }),
   );
   return [...stages, ...alarms, ...made, ...written].toSorted((a, b) => a.timeS - b.timeS);
+}
+
+/** Where to jump for a moment: the first frame that shows it. */
+export function timeShowing(film: Film, { timeS, isShownIn }: Moment): number {
+  const frame = film.frames.slice(frameIndexAt(film, timeS)).find(isShownIn);
+  return frame ? frameTimeS(frame) : timeS;
 }

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { mayCommand } from '../stores/index.ts';
+import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
 import { useBench } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
@@ -10,7 +10,7 @@ import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
 import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
-import { momentsOf } from './moments.ts';
+import { momentsOf, timeShowing } from './moments.ts';
 import { ReplayBar } from './replay-bar.tsx';
 import { useReplay } from './use-replay.ts';
 
@@ -25,6 +25,7 @@ interface ReplayProps {
 export function Replay({ film, summary: opened, agreement, onClose }: ReplayProps) {
   const words = useWords();
   const canAct = useBench(mayCommand);
+  const onlyWatches = useBench(isViewer);
   const [summary, setSummary] = useState(opened);
   const [isAnnotating, setAnnotating] = useState(false);
   const { state, dispatch, step, frame } = useReplay(film);
@@ -55,15 +56,17 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
         <WatchRun
           view={frame}
           stripExtra={
-            <Button disabled={!canAct} onClick={annotate}>
-              Annotate …
-            </Button>
+            !onlyWatches && (
+              <Button disabled={!canAct} onClick={annotate}>
+                Annotate …
+              </Button>
+            )
           }
           aside={
             <MomentList
               moments={moments}
               timeS={state.timeS}
-              onJump={(timeS) => dispatch({ type: 'jumped', timeS: timeS + 0.01 })}
+              onJump={(moment) => dispatch({ type: 'jumped', timeS: timeShowing(film, moment) })}
             />
           }
         />

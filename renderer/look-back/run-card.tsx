@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { mayCommand } from '../stores/index.ts';
+import { isViewer, mayCommand } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { clockWords, dateWords, durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
@@ -20,6 +20,7 @@ interface RunCardProps {
 export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
   const { service, bench } = useWindowParts();
   const canAct = useBench(mayCommand);
+  const onlyWatches = useBench(isViewer);
   const format = usePreferences(({ decimal }) => (decimal === ',' ? 'csv-semicolon' : 'csv'));
   const words = useWords();
   const [dialog, setDialog] = useState<'rename' | 'trash' | null>(null);
@@ -72,21 +73,25 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
         >
           Export pack
         </Button>
-        <Button
-          disabled={!canAct || run.ended === 'recording'}
-          onClick={() => setDialog('rename')}
-          aria-label={`Name and notes … of ${run.name}`}
-        >
-          Name and notes …
-        </Button>
-        <Button
-          weight="quiet"
-          disabled={!canAct || run.ended === 'recording'}
-          onClick={() => setDialog('trash')}
-          aria-label={`Remove … ${run.name}`}
-        >
-          Remove …
-        </Button>
+        {!onlyWatches && (
+          <>
+            <Button
+              disabled={!canAct || run.ended === 'recording'}
+              onClick={() => setDialog('rename')}
+              aria-label={`Name and notes … of ${run.name}`}
+            >
+              Name and notes …
+            </Button>
+            <Button
+              weight="quiet"
+              disabled={!canAct || run.ended === 'recording'}
+              onClick={() => setDialog('trash')}
+              aria-label={`Remove … ${run.name}`}
+            >
+              Remove …
+            </Button>
+          </>
+        )}
       </div>
       {dialog === 'rename' && <RenameDialog run={run} onClose={close} />}
       {dialog === 'trash' && <TrashDialog run={run} onClose={close} />}

@@ -72,3 +72,8 @@ function isAboutProbe(problem: ServiceProblem | null): boolean {
 export function mayCommand(state: BenchState): boolean {
   return state.connection === 'open' && (state.app?.mayCommand ?? false);
 }
+
+/** A window for the class. Not yet known counts as no: the first window is the usual one. */
+export function isViewer({ app }: BenchState): boolean {
+  return app !== null && !app.mayCommand;
+}

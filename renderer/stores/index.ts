@@ -1,5 +1,11 @@
 export { benchMarks } from './bench-marks.ts';
-export { type BenchEvent, type BenchState, benchAfter, mayCommand } from './bench-state.ts';
+export {
+  type BenchEvent,
+  type BenchState,
+  benchAfter,
+  isViewer,
+  mayCommand,
+} from './bench-state.ts';
 export { type BenchStore, createBenchStore } from './bench-store.ts';
 export { type Preferences, preferencesFrom, themes } from './preferences.ts';
 export { createPreferencesStore, type PreferencesStore } from './preferences-store.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { mayCommand } from '../stores/index.ts';
+import { isViewer, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
 import { clockWords } from '../words/index.ts';
@@ -13,10 +13,10 @@ import { WatchRun } from './watch-run.tsx';
 export function WatchPlace() {
   const view = useLiveView((live) => live);
   const canAct = useBench(mayCommand);
-  const isViewer = useBench(({ app }) => app !== null && !app.mayCommand);
+  const onlyWatches = useBench(isViewer);
   const [isStopping, setStopping] = useState(false);
   const [isClassroom, setClassroom] = useState(false);
-  if (view === null) return <NothingToWatch />;
+  if (view === null) return onlyWatches ? <NothingYet /> : <NothingToWatch />;
   const openClassroom = () => {
     setClassroom(true);
     // Where full screen is not allowed, the view still covers the window.
@@ -28,8 +28,8 @@ export function WatchPlace() {
     <main className="watch" id="place">
       <WatchRun view={view} stripExtra={<Button onClick={openClassroom}>Classroom view</Button>} />
       <div className="watch-foot">
-        {isRunning && isViewer && <p className="watch-ended">This window only shows the run.</p>}
-        {isRunning && !isViewer && <MarkBar view={view} />}
+        {isRunning && onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
+        {isRunning && !onlyWatches && <MarkBar view={view} />}
         {!isRunning && (
           <p className="watch-ended">
             This run ended at {clockWords(view.endedS ?? 0)}. It is in the library.{' '}
@@ -39,7 +39,7 @@ export function WatchPlace() {
           </p>
         )}
         <div className="watch-foot-end">
-          {isRunning && !isViewer && (
+          {isRunning && !onlyWatches && (
             <Button disabled={!canAct} onClick={() => setStopping(true)}>
               Stop …
             </Button>
@@ -47,6 +47,16 @@ export function WatchPlace() {
         </div>
       </div>
       {isStopping && isRunning && <StopDialog view={view} onClose={() => setStopping(false)} />}
+    </main>
+  );
+}
+
+/** What the class sees before the first run. */
+function NothingYet() {
+  return (
+    <main className="place place-calm" id="place">
+      <h1>The run has not begun</h1>
+      <p className="place-lead">This screen shows it as soon as it does.</p>
     </main>
   );
 }

@@ -11,6 +11,7 @@ export interface Commands {
   readonly disconnect: () => Promise<boolean>;
   readonly start: (settings: RunSettings) => Promise<boolean>;
   readonly stop: () => Promise<boolean>;
+  readonly openSecondScreen: () => Promise<boolean>;
 }
 
 /** How long a prompt put aside stays away: five minutes, then it is back by itself. */
@@ -31,5 +32,6 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
     disconnect: () => ask('probe/disconnect', {}),
     start: (settings) => ask('run/start', { settings }),
     stop: () => ask('run/stop', {}),
+    openSecondScreen: () => ask('app/open-second-screen', {}),
   };
 }

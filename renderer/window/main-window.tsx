@@ -5,12 +5,16 @@ import { PreparePlace } from '../prepare/index.ts';
 import { useAlarmSound } from '../sound/index.ts';
 import { WatchPlace } from '../watch/index.ts';
 import { Masthead } from './masthead.tsx';
-import { type Place, usePlace } from './place.ts';
+import type { Place } from './place.ts';
 import { ProblemNote } from './problem-note.tsx';
+import { RefusedPlace } from './refused-place.tsx';
+import { usePlace } from './use-place.ts';
+import { useBench } from './use-stores.ts';
 import { useTheme } from './use-theme.ts';
 
 export function MainWindow() {
   const place = usePlace();
+  const isShut = useBench(({ connection }) => connection === 'refused');
   useTheme();
   useAlarmSound();
   return (
@@ -18,7 +22,7 @@ export function MainWindow() {
       <Textures />
       <Masthead />
       <ProblemNote />
-      {placeOf(place)}
+      {isShut ? <RefusedPlace /> : placeOf(place)}
     </div>
   );
 }

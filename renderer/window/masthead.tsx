@@ -2,12 +2,17 @@ import { useState } from 'react';
 import { Button } from '../design/index.ts';
 import { CautionsButton } from './cautions-button.tsx';
 import { DisplayDialog } from './display-dialog.tsx';
-import { type Place, placeNames, usePlace } from './place.ts';
+import { placeNames } from './place.ts';
 import { SavedLine } from './saved-line.tsx';
+import { SecondScreenButton } from './second-screen-button.tsx';
+import { usePlace, usePlaces } from './use-place.ts';
+import { useBench } from './use-stores.ts';
 
 /** The line above every place: where am I, is it saved, what to beware of. */
 export function Masthead() {
   const here = usePlace();
+  const places = usePlaces();
+  const isShut = useBench(({ connection }) => connection === 'refused');
   const [isDisplayOpen, setDisplayOpen] = useState(false);
   return (
     <header className="masthead">
@@ -19,7 +24,7 @@ export function Masthead() {
         <span>Still Head Monitor</span>
       </p>
       <nav aria-label="Places">
-        {(Object.keys(placeNames) as Place[]).map((place) => (
+        {(isShut ? [] : places).map((place) => (
           <a
             key={place}
             className="masthead-place"
@@ -33,6 +38,7 @@ export function Masthead() {
       <SavedLine />
       <div className="masthead-buttons">
         <CautionsButton />
+        <SecondScreenButton />
         <Button weight="quiet" onClick={() => setDisplayOpen(true)}>
           Display and sound
         </Button>

@@ -16,13 +16,7 @@ export function SavedLine() {
       </p>
     );
   }
-  if (connection === 'refused') {
-    return (
-      <p className="saved" data-tone="bad" role="alert">
-        This address was used before. Open the window again from the start command.
-      </p>
-    );
-  }
+  if (connection === 'refused') return <p className="saved" />;
   if (recording?.state === 'failed') {
     return (
       <p className="saved" data-tone="bad" role="alert">

@@ -1,0 +1,19 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import { SecondScreenDialog } from './second-screen-dialog.tsx';
+import { useBench } from './use-stores.ts';
+
+/** The way to a window for the class; a window that only watches has none to give. */
+export function SecondScreenButton() {
+  const offer = useBench(({ app }) => app?.secondScreen ?? null);
+  const [isOpen, setOpen] = useState(false);
+  if (offer === null) return null;
+  return (
+    <>
+      <Button weight="quiet" onClick={() => setOpen(true)}>
+        Second screen
+      </Button>
+      {isOpen && <SecondScreenDialog offer={offer} onClose={() => setOpen(false)} />}
+    </>
+  );
+}
