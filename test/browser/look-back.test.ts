@@ -4,6 +4,7 @@ import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
+import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
 import { axeViolations, smallTargets } from './support/check-screen.ts';
 import {
   type OpenWindow,
@@ -11,7 +12,6 @@ import {
   takeScreenshots,
   windowSizes,
 } from './support/open-window.ts';
-import { type RunningApp, startApp } from './support/start-app.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
 let folder = '';

@@ -1,8 +1,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { type RunningApp, startApp } from '../../../scripts/testing/start-app.ts';
 import { type OpenWindow, openWindow, takeScreenshot, type WindowSize } from './open-window.ts';
-import { type RunningApp, startApp } from './start-app.ts';
 
 /** A running app with its window, and a folder of its own that vanishes with it. */
 export interface JourneyBench extends OpenWindow {

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import type { AddressInfo } from 'node:net';
 import { createServer } from 'node:net';
-import { projectRoot } from '../../../scripts/testing/step.ts';
+import { projectRoot } from './step.ts';
 
 export interface RunningApp {
   /** The address of the commanding window; works once. */
