@@ -8,18 +8,24 @@ import {
 } from '#shared-core';
 import type { ChannelTrack, LinkGap, RunView } from './run-view.ts';
 
-/** The view with more inputs. Bad readings are in the record but not on the strip: they say nothing. */
+/**
+ * The view with more inputs. Bad readings are in the record but not on the strip: they say nothing. Doubtful
+ * ones are kept apart, so that no line, cursor or figure takes them for the head.
+ */
 export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView {
   const last = inputs[inputs.length - 1];
   if (!last) return view;
   const points = new Map<string, SeriesPoint[]>();
   const units = new Map<string, Reading['unit']>();
   const marks: Mark[] = [];
+  const doubtful: SeriesPoint[] = [];
   let gaps = view.gaps;
   for (const input of inputs) {
     if (input.kind === 'mark') marks.push(input);
     else if (input.kind === 'link') gaps = withLinkChange(gaps, input);
-    else if (input.quality !== 'bad') {
+    else if (input.quality === 'suspect') {
+      if (input.channel === 'head') doubtful.push({ timeS: input.timeS, value: input.value });
+    } else if (input.quality === 'good') {
       const channelPoints = points.get(input.channel) ?? [];
       points.set(input.channel, channelPoints);
       channelPoints.push({ timeS: input.timeS, value: input.value });
@@ -32,6 +38,7 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
     lastInputS: Math.max(view.lastInputS, last.timeS),
     tracks: points.size === 0 ? view.tracks : withPoints(view.tracks, points, units),
     marks: marks.length === 0 ? view.marks : [...view.marks, ...marks],
+    doubtful: doubtful.length === 0 ? view.doubtful : appendToSeries(view.doubtful, doubtful),
     gaps,
   };
 }

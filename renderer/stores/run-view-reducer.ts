@@ -1,4 +1,4 @@
-import { assertNever } from '#shared-core';
+import { assertNever, emptySeries } from '#shared-core';
 import { withInputs } from './inputs-in-view.ts';
 import type { RunView, RunViewEvent } from './run-view.ts';
 import { withSnapshotStage } from './stages-in-view.ts';
@@ -12,6 +12,7 @@ export function runViewAfter(view: RunView | null, event: RunViewEvent): RunView
       lastInputS: 0,
       tracks: {},
       marks: [],
+      doubtful: emptySeries(),
       gaps: [],
       snapshot: null,
       stages: [],

@@ -37,6 +37,8 @@ export interface RunView {
   readonly tracks: Readonly<Record<string, ChannelTrack>>;
   /** As recorded, withdrawals included. */
   readonly marks: readonly Mark[];
+  /** Readings of the head that are kept but not believed, such as a sensor's value at power-on. */
+  readonly doubtful: Series;
   readonly gaps: readonly LinkGap[];
   readonly snapshot: Snapshot | null;
   readonly stages: readonly StageSpan[];

@@ -1,3 +1,4 @@
+import { DoubtfulLayer } from './doubtful-layer.tsx';
 import { expectedEnd } from './expected-end.ts';
 import { ForecastFan } from './forecast-fan.tsx';
 import { GapsLayer } from './gaps-layer.tsx';
@@ -10,7 +11,7 @@ import { TraceLayer } from './trace-layer.tsx';
 
 /** Everything on the strip that changes with a reading, from back to front. */
 export function MovingLayers() {
-  const { view, drawn, marks, nowS, headC, extra } = useStripMoment();
+  const { view, drawn, doubtful, marks, nowS, headC, extra } = useStripMoment();
   const { footPx } = useStripMeasures();
   const { snapshot } = view;
   const end = expectedEnd(snapshot);
@@ -27,6 +28,7 @@ export function MovingLayers() {
         />
       )}
       <TraceLayer drawn={drawn} />
+      <DoubtfulLayer drawn={doubtful} />
       <GapsLayer gaps={view.gaps} nowS={nowS} />
       <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
       <NowLayer timeS={nowS} headC={headC} />

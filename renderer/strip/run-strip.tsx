@@ -2,6 +2,7 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
+import { breakTimes } from './break-times.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
 import { StripTextContext, stripMeasures } from './strip-text.ts';
@@ -51,10 +52,15 @@ export function RunStrip(props: RunStripProps) {
   const columns = Math.max(50, Math.floor((size?.width ?? 400) - axisWidthPx - 1.8 * textPx));
 
   const { fromS, toS } = range;
-  const breaksS = useMemo(() => view.gaps.map((gap) => gap.fromS), [view.gaps]);
+  const { gaps, doubtful: doubted } = view;
+  const breaksS = useMemo(() => breakTimes(gaps, doubted), [gaps, doubted]);
   const drawn = useMemo(
     () => (head ? reduceToWidth(head, { fromS, toS, columns, breaksS }) : []),
     [head, fromS, toS, columns, breaksS],
+  );
+  const doubtful = useMemo(
+    () => reduceToWidth(doubted, { fromS, toS, columns }),
+    [doubted, fromS, toS, columns],
   );
   const marks = useMemo(() => benchMarks(view.marks), [view.marks]);
   const lastHead = head ? pointAt(head, -1) : null;
@@ -91,6 +97,7 @@ export function RunStrip(props: RunStripProps) {
               moment={{
                 view,
                 drawn,
+                doubtful,
                 marks,
                 nowS,
                 headC: hasProbe ? (lastHead?.value ?? null) : null,

@@ -6,6 +6,8 @@ import type { RunView } from '../stores/index.ts';
 export interface StripMoment {
   readonly view: RunView;
   readonly drawn: readonly DrawnPoint[];
+  /** Readings of the head that are not believed. */
+  readonly doubtful: readonly DrawnPoint[];
   readonly marks: readonly Mark[];
   readonly nowS: number;
   readonly headC: number | null;

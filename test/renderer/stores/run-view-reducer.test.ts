@@ -11,7 +11,11 @@ const run = {
 } as const;
 
 const opened = runViewAfter(null, { type: 'opened', run });
-const head = (timeS: number, value: number, quality: 'good' | 'bad' = 'good'): RunInput => ({
+const head = (
+  timeS: number,
+  value: number,
+  quality: 'good' | 'suspect' | 'bad' = 'good',
+): RunInput => ({
   kind: 'reading',
   timeS,
   channel: 'head',
@@ -35,6 +39,14 @@ describe('runViewAfter', () => {
     const view = withInputs(opened, head(0, 20), head(1, 85, 'bad'), head(2, 21));
     expect(view && [view.inputCount, view.lastInputS, view.tracks.head?.series.length]).toEqual([
       3, 2, 2,
+    ]);
+  });
+
+  test('keeps a doubtful reading of the head apart from those that are drawn as a line', () => {
+    const view = withInputs(opened, head(0, 20), head(1, 85, 'suspect'), head(2, 21));
+    expect(view && [view.tracks.head?.series.length, pointAt(view.doubtful, -1)]).toEqual([
+      2,
+      { timeS: 1, value: 85 },
     ]);
   });
 
