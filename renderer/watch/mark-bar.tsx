@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { MeasureDialog } from '../measure/index.ts';
 import { benchMarks, mayCommand, type RunView } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
-import { clockWords } from '../words/index.ts';
+import { clockWords, shortened } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { DropsButton } from './drops-button.tsx';
 import { type MarkAct, MarkButton } from './mark-button.tsx';
@@ -11,7 +12,10 @@ import { NoteDialog } from './note-dialog.tsx';
 import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
 
-type OpenDialog = 'receiver-changed' | 'volume-read' | 'note' | null;
+/** A note of any length may be undone; its button keeps to one line beside the others. */
+const undoLetters = 24;
+
+type OpenDialog = 'receiver-changed' | 'volume-read' | 'measured' | 'note' | null;
 
 /** Everything the person does at the bench, one key or one button each, and undo for all of it. */
 export function MarkBar({ view }: { readonly view: RunView }) {
@@ -38,6 +42,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const otherActs: readonly MarkAct[] = [
     { key: 'r', name: 'Receiver changed', run: () => setDialog('receiver-changed') },
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
+    { key: 'm', name: 'Measured', run: () => setDialog('measured') },
     { key: 'n', name: 'Note', run: () => setDialog('note') },
     { key: 'a', name: 'At the still', run: () => mark({ type: 'attention-answered' }) },
   ];
@@ -60,18 +65,25 @@ export function MarkBar({ view }: { readonly view: RunView }) {
       ))}
       <Button
         weight="quiet"
-        className="mark-undo"
         disabled={!canAct || !last}
         onClick={undo}
         title={last && `${words.mark(last.mark)}, ${clockWords(last.timeS)}`}
       >
         {showKey && <span className="key">u</span>}
-        {last ? `Undo “${words.mark(last.mark)}”` : 'Undo'}
+        {last ? `Undo “${shortened(words.mark(last.mark), undoLetters)}”` : 'Undo'}
       </Button>
+      {dialog === 'measured' && (
+        <MeasureDialog cuts={receiversIn(view)} onMark={mark} onClose={() => setDialog(null)} />
+      )}
       {dialog === 'note' && <NoteDialog onMark={mark} onClose={() => setDialog(null)} />}
       {(dialog === 'receiver-changed' || dialog === 'volume-read') && (
         <VolumeDialog kind={dialog} onMark={mark} onClose={() => setDialog(null)} />
       )}
     </section>
   );
+}
+
+/** Receivers used so far, the one in place included. */
+function receiversIn({ marks }: RunView): number {
+  return 1 + benchMarks(marks).filter(({ mark }) => mark.type === 'receiver-changed').length;
 }

@@ -10,4 +10,5 @@ export {
   rangeWords,
 } from './number-words.ts';
 export { problemWords } from './problem-words.ts';
+export { shortened } from './shortened.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';

@@ -1,0 +1,62 @@
+import type { Page } from 'playwright-core';
+import type { Picture } from './picture.ts';
+
+type Take = (picture: Picture) => Promise<void>;
+
+/** Far enough into the main fraction that a forecast stands on the strip: half a lesson of run time. */
+const intoMainFractionS = 900;
+const timeScale = 60;
+
+/** Goes through a rehearsal as a teacher does, and says when there is something to show. */
+export async function drivePictures(page: Page, take: Take): Promise<void> {
+  await page.getByText(`${timeScale} times faster`).click();
+  await take({ name: 'prepare', viewport: 'projector', colours: 'light' });
+  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
+  await watchMainFraction(page, take);
+  await watchHeatOff(page, take);
+  await stop(page);
+  await lookBack(page, take);
+}
+
+async function watchMainFraction(page: Page, take: Take): Promise<void> {
+  // Answered whenever it is asked, as by a person at the still.
+  await page.addLocatorHandler(page.getByRole('button', { name: 'I am at the still' }), () =>
+    page.keyboard.press('a'),
+  );
+  await page.getByText('Main ethanol fraction').first().waitFor();
+  await page.waitForTimeout((intoMainFractionS / timeScale) * 1000);
+  await take({ name: 'watch', viewport: 'projector', colours: 'light' });
+  await take({ name: 'phone', viewport: 'phone', colours: 'light' });
+  await page.getByRole('button', { name: 'Understand this moment' }).click();
+  await page.getByRole('region', { name: 'Understand' }).scrollIntoViewIfNeeded();
+  await take({ name: 'understand', viewport: 'projector', colours: 'light' });
+  await page.getByRole('button', { name: 'Understand this moment' }).click();
+}
+
+async function watchHeatOff(page: Page, take: Take): Promise<void> {
+  const prompts = page.getByRole('region', { name: 'Prompts' });
+  await prompts.getByRole('alert').filter({ hasText: 'change the receiver' }).waitFor();
+  await take({ name: 'heat-off', viewport: 'projector', colours: 'dark' });
+  await page.getByRole('button', { name: 'Classroom view' }).click();
+  await page.getByRole('button', { name: 'Leave' }).waitFor();
+  await take({ name: 'classroom', viewport: 'projector', colours: 'light' });
+  await page.getByRole('button', { name: 'Leave' }).click();
+  await page.keyboard.press('o');
+  await page.locator('button[aria-pressed=true]').filter({ hasText: 'off' }).waitFor();
+}
+
+async function stop(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Stop/ }).click();
+  await page.getByRole('button', { name: 'Stop recording', exact: true }).click();
+  await page.getByText(/This run ended/).waitFor();
+}
+
+async function lookBack(page: Page, take: Take): Promise<void> {
+  await page.getByRole('link', { name: 'Look back' }).click();
+  await page.getByRole('button', { name: /^Replay / }).click();
+  await page
+    .getByRole('button', { name: /Prompt:/ })
+    .last()
+    .click();
+  await take({ name: 'look-back', viewport: 'projector', colours: 'light' });
+}
