@@ -7,86 +7,109 @@ export interface DepartureEvidence {
   readonly slopeKPerS: number;
 }
 
+/** Noise of one block's mean: white, and correlated with an exponential memory. */
+export interface BlockNoise {
+  readonly whiteSdK: number;
+  readonly slowSdK: number;
+  readonly slowCorrelationS: number;
+}
+
 /** Looks for a ramp that begins at an unknown time with an unknown slope. */
 export interface DepartureDetector {
-  /**
-   * Takes the mean of one block, relative to the level the plateau was held at.
-   * @param noiseSdK standard deviation of one block's mean
-   * @param correlation correlation of neighbouring blocks
-   */
-  see(timeS: number, aboveLevelK: number, noiseSdK: number, correlation: number): void;
+  /** Takes the mean of one block, relative to the level the plateau was held at. */
+  see(timeS: number, aboveLevelK: number, noise: BlockNoise): void;
   restart(): void;
   evidence(): DepartureEvidence;
 }
 
-export const departureBlockS = 5;
+export const departureBlockS = 2;
 /**
- * With 5 s blocks and onsets searched over 6 min, noise alone reaches this up to 0.4 times an hour on
+ * With blocks of 2 s and onsets searched over 6 min, noise alone reaches this at most some 0.1 times an hour on
  * the plateau (`scripts/ensemble.ts --delays`): it is information, and the alarm asks for more.
  */
-export const departureThreshold = 11;
+export const departureThreshold = 13;
 
 /** A plateau may creep upwards: few plates and a weakening pot do that without its being the end. */
 const slowestRampKPerS = 0.06 / 60;
-const window = 72;
+const onsets = 180;
+/** One block alone tells no slope. */
+const fewestBlocks = 2;
 const nothing: DepartureEvidence = { logLikelihoodRatio: 0, onsetS: 0, slopeKPerS: 0 };
 
 /**
- * Generalised likelihood ratio for a ramp in correlated noise. Blocks are whitened with the
- * correlation ρ, `w_j = (r_j − ρ r_(j−1))/(σ √(1 − ρ²))`, the ramp g likewise; for each onset the best slope is
- * `s = Σ g w / Σ g²` and the log-likelihood gain over a slope s0 that a plateau may have anyway
- * `(s − s0)² Σ g² / 2`, for s > s0.
+ * Generalised likelihood ratio for a ramp in correlated noise. A Kalman filter follows the slow noise and turns
+ * what is seen into innovations w of variance σ²; a ramp of unit slope from each onset goes through the same filter
+ * and comes out as g. For each onset the best slope is `s = Σ g w/σ² / Σ g²/σ²` and the log-likelihood gain over a
+ * slope s0 that a plateau may have anyway `(s − s0)² Σ g²/σ² / 2`, for s > s0. The sums are carried on from block
+ * to block, so each costs one pass over the onsets.
  *
- * Source: M. Basseville, I. V. Nikiforov, "Detection of Abrupt Changes" (1993), section 2.4.3, GLR for
- * unknown magnitude; from memory.
+ * Source: M. Basseville, I. V. Nikiforov, "Detection of Abrupt Changes" (1993), sections 2.4.3 (GLR for
+ * unknown magnitude) and 7.2.2 (additive changes seen through a Kalman filter); from memory.
  */
 export function createDepartureDetector(): DepartureDetector {
-  const whitened = new Float64Array(window);
-  let count = 0;
-  let previous: number | null = null;
+  const onsetS = new Float64Array(onsets);
+  const blocks = new Int32Array(onsets);
+  /** What the filter takes for slow noise of a ramp of unit slope from each onset. */
+  const rampAsNoise = new Float64Array(onsets);
+  const cross = new Float64Array(onsets);
+  const square = new Float64Array(onsets);
+  let known = 0;
+  let next = 0;
+  let previousS: number | null = null;
+  let slowK = 0;
+  let slowVariance = 0;
   let evidence = nothing;
 
-  const search = (timeS: number, scale: number, correlation: number): void => {
-    let best = nothing;
-    for (let length = 2; length <= count; length += 1) {
-      let cross = 0;
-      let square = 0;
-      for (let step = 1; step <= length; step += 1) {
-        const ramp = departureBlockS * (step - correlation * (step - 1)) * scale;
-        cross += ramp * (whitened[count - length + step - 1] as number);
-        square += ramp * ramp;
-      }
-      const excess = cross / square - slowestRampKPerS;
-      if (excess <= 0) continue;
-      const gain = (excess * excess * square) / 2;
-      if (gain > best.logLikelihoodRatio) {
-        best = {
-          logLikelihoodRatio: gain,
-          onsetS: timeS - length * departureBlockS,
-          slopeKPerS: cross / square,
-        };
-      }
-    }
-    evidence = best;
+  const beginOnset = (timeS: number): void => {
+    onsetS[next] = timeS;
+    blocks[next] = 0;
+    rampAsNoise[next] = 0;
+    cross[next] = 0;
+    square[next] = 0;
+    next = (next + 1) % onsets;
+    known = Math.min(onsets, known + 1);
   };
 
   return {
-    see: (timeS, aboveLevelK, noiseSdK, correlation) => {
-      const scale = 1 / (noiseSdK * Math.sqrt(1 - correlation ** 2));
-      const white =
-        previous === null ? aboveLevelK / noiseSdK : (aboveLevelK - correlation * previous) * scale;
-      previous = aboveLevelK;
-      if (count === window) {
-        whitened.copyWithin(0, 1);
-        count -= 1;
+    see: (timeS, aboveLevelK, noise) => {
+      const kept = previousS === null ? 0 : Math.exp(-(timeS - previousS) / noise.slowCorrelationS);
+      slowVariance = kept * kept * slowVariance + noise.slowSdK ** 2 * (1 - kept * kept);
+      const variance = slowVariance + noise.whiteSdK ** 2;
+      const gain = slowVariance / variance;
+      slowK *= kept;
+      const innovation = aboveLevelK - slowK;
+      slowK += gain * innovation;
+      slowVariance *= 1 - gain;
+      let best = nothing;
+      for (let index = 0; index < known; index += 1) {
+        const began = onsetS[index] as number;
+        const expected = kept * (rampAsNoise[index] as number);
+        const ramp = timeS - began - expected;
+        rampAsNoise[index] = expected + gain * ramp;
+        const sum = (cross[index] as number) + (ramp * innovation) / variance;
+        const squares = (square[index] as number) + (ramp * ramp) / variance;
+        cross[index] = sum;
+        square[index] = squares;
+        const count = (blocks[index] as number) + 1;
+        blocks[index] = count;
+        const slope = sum / squares;
+        const excess = slope - slowestRampKPerS;
+        if (count < fewestBlocks || excess <= 0) continue;
+        const logLikelihoodRatio = (excess * excess * squares) / 2;
+        if (logLikelihoodRatio > best.logLikelihoodRatio) {
+          best = { logLikelihoodRatio, onsetS: began, slopeKPerS: slope };
+        }
       }
-      whitened[count] = white;
-      count += 1;
-      search(timeS, scale, correlation);
+      evidence = best;
+      previousS = timeS;
+      beginOnset(timeS);
     },
     restart: () => {
-      count = 0;
-      previous = null;
+      known = 0;
+      next = 0;
+      previousS = null;
+      slowK = 0;
+      slowVariance = 0;
       evidence = nothing;
     },
     evidence: () => evidence,

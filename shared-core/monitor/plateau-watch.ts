@@ -46,12 +46,18 @@ export interface PlateauWatch {
 
 const calmRateKPerS = 0.012;
 const levelTimeConstantS = 180;
-const levelDelayBlocks = 12;
+const levelDelayS = 60;
 const recallS = 60;
 /** A receded bulb has turned when it has come back by so much [K]. */
 const turnK = 2;
 /** The column still fills and the head still settles: the level follows before it is held against. */
-const settlingBlocksNeeded = 24;
+const settlingS = 120;
+/** A slow logger needs as many readings as this for a level, however long they take. */
+const fewestLevelBlocks = 12;
+/** What one reading may move the level by does not grow with the silence before it [s]. */
+const longestLevelStepS = 5;
+/** Scatter of a block's mean that no noise model explains [K]. */
+const unexplainedSdK = 0.015;
 
 export function createPlateauWatch(): PlateauWatch {
   const detector = createDepartureDetector();
@@ -78,8 +84,10 @@ export function createPlateauWatch(): PlateauWatch {
   let backCount = 0;
   let blockSum = 0;
   let blockCount = 0;
-  let recent: number[] = [];
+  let recent: { readonly timeS: number; readonly meanC: number }[] = [];
   let settlingBlocks = 0;
+  let settledForS = 0;
+  let lastBlockS = 0;
 
   /** Vapour is back from when the bulb turned; the rest of the time it only has to warm up. */
   const returningS = (): number => (recededSinceS === null || !rising ? 0 : nowS - lowestS);
@@ -181,35 +189,51 @@ export function createPlateauWatch(): PlateauWatch {
       if (observedC <= returnAboveC) {
         levelC = head.bulbC;
         settlingBlocks = 0;
+        settledForS = 0;
       }
       upset(timeS);
     }
   };
 
+  const settleLevel = (meanC: number, stepS: number): void => {
+    settlingBlocks += 1;
+    settledForS += stepS;
+    const within = Math.max(fewestLevelBlocks, levelDelayS / stepS);
+    levelC = (levelC as number) + (meanC - (levelC as number)) / Math.min(settlingBlocks, within);
+  };
+
+  /** The level follows what the head was a minute ago, so that a ramp that has just begun does not lift it. */
+  const followLevel = (timeS: number, stepS: number): void => {
+    const oldest = recent[0];
+    if (oldest === undefined || recent.length <= fewestLevelBlocks) return;
+    if (timeS - oldest.timeS < levelDelayS) return;
+    recent.shift();
+    const level = levelC as number;
+    const unmoved = detector.evidence().logLikelihoodRatio < 5;
+    if (!unmoved && oldest.meanC >= level) return;
+    const timeConstantS = oldest.meanC < level ? levelTimeConstantS / 2 : levelTimeConstantS;
+    levelC = level + (oldest.meanC - level) * (stepS / timeConstantS);
+    lowestLevelC = lowestLevelC === null ? levelC : Math.min(lowestLevelC, levelC);
+  };
+
   const closeBlock = (timeS: number, noise: HeadNoise, sampled: number): void => {
     const meanC = blockSum / blockCount;
+    const stepS = Math.min(longestLevelStepS, Math.max(departureBlockS, timeS - lastBlockS));
+    lastBlockS = timeS;
     blockSum = 0;
     blockCount = 0;
     if (levelC === null) return;
-    recent.push(meanC);
-    if (settlingBlocks < settlingBlocksNeeded) {
-      settlingBlocks += 1;
-      levelC += (meanC - levelC) / Math.min(settlingBlocks, levelDelayBlocks);
+    recent.push({ timeS, meanC });
+    if (settledForS < settlingS || settlingBlocks < 2 * fewestLevelBlocks) {
+      settleLevel(meanC, stepS);
       return;
     }
-    if (recent.length > levelDelayBlocks) {
-      const delayedC = recent.shift() as number;
-      const unmoved = detector.evidence().logLikelihoodRatio < 5;
-      if (unmoved || delayedC < levelC) {
-        const timeConstantS = delayedC < levelC ? levelTimeConstantS / 2 : levelTimeConstantS;
-        levelC += (delayedC - levelC) * (departureBlockS / timeConstantS);
-        lowestLevelC = lowestLevelC === null ? levelC : Math.min(lowestLevelC, levelC);
-      }
-    }
-    const correlation = Math.exp(-departureBlockS / noise.slowCorrelationS);
-    const variance = noise.slowSdK ** 2 * 0.85 + noise.whiteSdK ** 2 / sampled + 0.015 ** 2;
-    const share = (noise.slowSdK ** 2 * 0.85) / variance;
-    detector.see(timeS, meanC - levelC, Math.sqrt(variance), correlation * share);
+    followLevel(timeS, stepS);
+    detector.see(timeS, meanC - levelC, {
+      whiteSdK: Math.hypot(noise.whiteSdK / Math.sqrt(sampled), unexplainedSdK),
+      slowSdK: noise.slowSdK,
+      slowCorrelationS: noise.slowCorrelationS,
+    });
     const evidence = detector.evidence();
     if (departedS === null) {
       if (evidence.logLikelihoodRatio > departureThreshold) departedS = timeS;
