@@ -42,7 +42,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const bank = createAlarmBank();
   const tracker = createHeadTracker(settings);
   const staging = createStaging(settings, marks, bank, tracker, options.forecasts ?? true);
-  const others = new Map<string, SecondBin>();
+  const others = new Map<string, { readonly bin: SecondBin; unit: string }>();
   let openBin = createSecondBin();
   let nextBin = createSecondBin();
   let tickedS = 0;
@@ -55,9 +55,9 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     tickedS += 1;
     const head = openBin.take();
     [openBin, nextBin] = [nextBin, openBin];
-    for (const [channel, bin] of others) {
+    for (const [channel, { bin, unit }] of others) {
       const binned = bin.take();
-      if (binned !== null) staging.seeChannel(channel, binned.value, tickedS);
+      if (binned !== null) staging.seeChannel({ channel, unit, value: binned.value }, tickedS);
     }
     staging.second(tickedS, head);
     gatherChanges();
@@ -79,12 +79,13 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const seeReading = (reading: Reading): void => {
     if (reading.channel !== 'head') {
       if (reading.quality !== 'good' || !Number.isFinite(reading.value)) return;
-      let bin = others.get(reading.channel);
-      if (bin === undefined) {
-        bin = createSecondBin();
-        others.set(reading.channel, bin);
+      let other = others.get(reading.channel);
+      if (other === undefined) {
+        other = { bin: createSecondBin(), unit: reading.unit };
+        others.set(reading.channel, other);
       }
-      bin.add(reading.timeS, reading.value);
+      other.unit = reading.unit;
+      other.bin.add(reading.timeS, reading.value);
       return;
     }
     const temperatureC = settings.probe.offsetK + settings.probe.gain * reading.value;

@@ -1,6 +1,11 @@
 import type { RunSettings } from '../run/index.ts';
-import type { MarksLedger } from './marks-ledger.ts';
 import type { FirstFractionProgress } from './monitor-facts.ts';
+
+/** What was booked or weighed of the distillate so far. */
+export interface CollectedSoFar {
+  readonly drops: number;
+  readonly collectedMl: number | null;
+}
 
 /** Drops of strong distillate in a millilitre; common practice, no source. */
 export const dropsPerMl = 40;
@@ -14,7 +19,7 @@ export const dropsPerMl = 40;
  */
 export function firstFractionProgress(
   convention: RunSettings['firstFraction'],
-  marks: MarksLedger,
+  { drops, collectedMl }: CollectedSoFar,
   heldForS: number,
   rateMlPerS: number,
 ): FirstFractionProgress {
@@ -27,13 +32,8 @@ export function firstFractionProgress(
   const perMl = convention.kind === 'drops' ? dropsPerMl : 1;
   const wanted = convention.kind === 'drops' ? convention.count : convention.volumeMl;
   const unit = convention.kind === 'drops' ? 'drops' : 'mL';
-  const bookedMl = marks.collectedMl();
-  const booked =
-    convention.kind === 'drops' && marks.dropsCounted() > 0
-      ? marks.dropsCounted()
-      : bookedMl === null
-        ? null
-        : bookedMl * perMl;
+  const fromVolume = collectedMl === null ? null : collectedMl * perMl;
+  const booked = convention.kind === 'drops' && drops > 0 ? drops : fromVolume;
   if (booked !== null && booked >= wanted) {
     return { over: held, done: booked, wanted, unit, estimated: false };
   }

@@ -24,6 +24,10 @@ export interface ForecastSecond {
   readonly scale: VapourScale;
   readonly priorBias: BiasBelief;
   readonly potC: number | null;
+  /** Distillate by a balance or level channel [mL]; null without one. */
+  readonly receiverMl: number | null;
+  /** All that rises runs back: the pot keeps what it has. */
+  readonly nothingCollected: boolean;
   readonly suspended: boolean;
 }
 
@@ -41,6 +45,8 @@ export interface Forecaster {
 const everyS = 60;
 const settledS = 120;
 const receiverSdMl = 0.5;
+/** A balance is read as often as a busy person would: its errors do not average out any faster [s]. */
+const receiverEveryS = 240;
 const potSdK = 0.4;
 const dropsShareSd = 0.3;
 const leastBiasSdK = 0.08;
@@ -57,6 +63,8 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
   let boiledS = 0;
   let receded = false;
   let breaks = 0;
+  let refluxedS = 0;
+  let lastReceiverS = 0;
   let firstC: number | null = null;
   let firstS = 0;
   let headBlocks = 0;
@@ -90,6 +98,13 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
         into.see({ kind: 'volume', boiledS, value: booked, sd: receiverSdMl });
       }
     }
+  };
+
+  const seeReceiver = (into: Twin, { timeS, receiverMl }: ForecastSecond): void => {
+    if (receiverMl === null || receiverMl < 1 || timeS - lastReceiverS < receiverEveryS) return;
+    lastReceiverS = timeS;
+    lastVolumeS = timeS;
+    into.see({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
   };
 
   const seeBlock = (into: Twin, { head, scale, potC, plateau }: ForecastSecond): void => {
@@ -137,9 +152,11 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       twin ??= begin(input, plateau.bathedS);
       if (receded && plateau.recededSinceS === null) breaks += 1;
       receded = plateau.recededSinceS !== null;
-      boiledS = Math.max(boiledS, plateau.wetS - lostPerBreakS * breaks);
+      if (input.nothingCollected && !receded) refluxedS += 1;
+      boiledS = Math.max(boiledS, plateau.wetS - lostPerBreakS * breaks - refluxedS);
       seeMarks(twin);
       if (timeS % everyS !== 0) return;
+      seeReceiver(twin, input);
       const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
       if (open && plateau.recededSinceS === null) seeBlock(twin, input);
       if (plateau.heldWetS < settledS) return;

@@ -21,13 +21,15 @@ export interface MarksLedger {
   /** Time of the last booking of a volume. */
   collectedS(): number | null;
   dropsCounted(): number;
+  /** True while the last readings of the receiver, minutes apart, were the same: nothing is being collected. */
+  isReceiverStill(): boolean;
   airPressureKPa(): number | null;
   lastMarkS(): number | null;
   standing(): readonly StandingMark[];
 }
 
 /** Density of first and main fractions near room temperature: 90 % vol, OIML R 22 [g/mL]. */
-const strongDistillateGPerMl = 0.829;
+export const strongDistillateGPerMl = 0.829;
 
 /** An empty ledger. Withdrawing a mark takes back everything that followed from it. */
 export function createMarksLedger(): MarksLedger {
@@ -49,6 +51,7 @@ export function createMarksLedger(): MarksLedger {
     collectedMl: () => summary.collectedMl,
     collectedS: () => summary.collectedS,
     dropsCounted: () => summary.drops,
+    isReceiverStill: () => summary.receiverStill,
     airPressureKPa: () => summary.airPressureKPa,
     lastMarkS: () => lastMarkS,
     standing: () => marks,
@@ -62,8 +65,13 @@ interface Summary {
   collectedMl: number | null;
   collectedS: number | null;
   drops: number;
+  receiverStill: boolean;
   airPressureKPa: number | null;
 }
+
+/** Readings this far apart [s] that differ by less than this [mL] show that nothing comes. */
+const stillForS = 120;
+const stillMl = 0.25;
 
 function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
   const sum: Summary = {
@@ -73,10 +81,13 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     collectedMl: null,
     collectedS: null,
     drops: 0,
+    receiverStill: false,
     airPressureKPa: null,
   };
   let earlierReceiversMl = 0;
   let presentMl = 0;
+  /** The reading since which nothing more has come. */
+  let risen: { readonly timeS: number; readonly ml: number } | null = null;
   for (const { timeS, body } of marks) {
     switch (body.type) {
       case 'heat-on':
@@ -99,6 +110,8 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
         break;
       case 'drops-counted':
         sum.drops += body.count;
+        sum.receiverStill = false;
+        risen = null;
         continue;
       case 'pressure-read':
         sum.airPressureKPa = body.pressureKPa;
@@ -106,7 +119,10 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
       default:
         continue;
     }
-    sum.collectedMl = earlierReceiversMl + presentMl;
+    const collectedMl = earlierReceiversMl + presentMl;
+    if (risen === null || collectedMl - risen.ml >= stillMl) risen = { timeS, ml: collectedMl };
+    sum.receiverStill = timeS - risen.timeS >= stillForS;
+    sum.collectedMl = collectedMl;
     sum.collectedS = timeS;
   }
   return sum;

@@ -8,11 +8,12 @@ import { createForecaster } from './forecaster.ts';
 import type { HeadState } from './head-filter.ts';
 import type { HeadTracker } from './head-tracker.ts';
 import { judgeLimit, type LimitOutlook } from './limit-outlook.ts';
-import type { MarksLedger } from './marks-ledger.ts';
+import { type MarksLedger, strongDistillateGPerMl } from './marks-ledger.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import { createPlateauWatch } from './plateau-watch.ts';
 import type { ProbeFault } from './probe-fault.ts';
 import { probeFaultWords } from './probe-fault.ts';
+import { createReceiverWatch } from './receiver-watch.ts';
 import { createRunLog, type RunLog } from './run-log.ts';
 import type { BinnedSecond } from './second-bin.ts';
 import { createStageFilter } from './stage-filter.ts';
@@ -23,11 +24,18 @@ import { eventBecause } from './words/event-words.ts';
 import { vapourStrength } from './words/numbers.ts';
 import { stageBecause } from './words/stage-words.ts';
 
+/** What another channel than the head showed in one second. */
+export interface ChannelSecond {
+  readonly channel: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
 /** Works out one second after another and keeps the log of what was concluded. */
 export interface Staging {
   readonly log: RunLog;
   second(timeS: number, head: BinnedSecond | null): void;
-  seeChannel(channel: string, value: number, timeS: number): void;
+  seeChannel(reading: ChannelSecond, timeS: number): void;
   seeMark(mark: Mark): void;
   facts(): MonitorFacts;
 }
@@ -51,6 +59,7 @@ export function createStaging(
   const watch = createPlateauWatch();
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
+  const receiver = createReceiverWatch();
   const forecaster = createForecaster(settings, marks);
   let limitAbv = settings.leastStrengthAbv;
   let scale = createVapourScale(settings.pressure.pressureKPa, limitAbv);
@@ -92,7 +101,7 @@ export function createStaging(
       limitPassedUnheldForS: unheldWatch.limitPassedForS(),
       firstFraction: firstFractionProgress(
         settings.firstFraction,
-        marks,
+        { drops: marks.dropsCounted(), collectedMl: marks.collectedMl() ?? receiver.collectedMl() },
         plateau.heldS === null ? 0 : Math.max(plateau.heldWetS, 1),
         forecaster.flowMlPerS() ?? usualFlowMlPerS,
       ),
@@ -111,7 +120,14 @@ export function createStaging(
     if (fault !== null) return 'probe-suspect';
     if (stage === 'warm-up' || stage === 'cool-down') return null;
     if (plateau.recededSinceS !== null) return 'vapour-receded';
-    return surging ? 'surging' : null;
+    if (surging) return 'surging';
+    return isNothingCollected() ? 'total-reflux' : null;
+  }
+
+  /** A balance knows better than the last reading of a person, who may not have looked since. */
+  function isNothingCollected(): boolean {
+    if (plateau.heldS === null || marks.heat() === 'off') return false;
+    return receiver.collectedMl() === null ? marks.isReceiverStill() : receiver.isStill();
   }
 
   function attentionDueS(): number | null {
@@ -232,6 +248,8 @@ export function createStaging(
       scale,
       priorBias: priorBias(settings, scale),
       potC,
+      receiverMl: receiver.collectedMl(),
+      nothingCollected: isNothingCollected(),
       suspended: fault !== null,
     });
     setLimit(forecaster.stopStrengthAbv());
@@ -267,9 +285,13 @@ export function createStaging(
       facts = collect(timeS);
       followAlarmConditions(bank, facts, surging);
     },
-    seeChannel: (channel, value, timeS) => {
+    seeChannel: ({ channel, value, unit }, timeS) => {
       if (channel === 'pot') potC = value;
       if (channel === 'condenser-outlet') condenserC = value;
+      if (channel === 'receiver') {
+        const mlPerUnit = unit === 'g' ? 1 / strongDistillateGPerMl : 1;
+        receiver.see(timeS, value, mlPerUnit, plateau.arrivedS !== null);
+      }
       if (channel === 'air-pressure' && timeS % 10 === 0) setPressure(value);
     },
     seeMark: ({ timeS }) => {
