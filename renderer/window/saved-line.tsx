@@ -32,7 +32,7 @@ export function SavedLine() {
         : isRecording
           ? 'Recording …'
           : 'Not recording'}
-      {isRecording && timeScale > 1 && ` · rehearsal, ${timeScale} × faster`}
+      {isRecording && timeScale > 1 && ` · rehearsal × ${timeScale}`}
       {connection === 'open' && !canAct && ' · view only'}
     </p>
   );
