@@ -8,10 +8,13 @@ import './calibrate/calibrate.css';
 import './watch/watch.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';
+import './measure/measure.css';
+import './books/books.css';
+import './take-in/take-in.css';
 import './understand/understand.css';
 import './blind/blind.css';
 import './compare/compare.css';
-import { startLiveFeed } from './feed/index.ts';
+import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
 import { createPrepareStore } from './prepare/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
@@ -44,6 +47,7 @@ startLiveFeed({
   bench,
   live,
   breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
+  beforeNextPaint: (act) => beforeNextPaint(window, act),
 });
 
 createRoot(document.getElementById('window')!).render(

@@ -29,7 +29,10 @@ export async function exportRunAsCsv(
   monitor.advanceTo(run.endS);
   const { stages } = monitor.verdicts();
   const pieces: string[] = [];
-  for (const piece of writeReadingsCsv({ inputs: run.inputs, stages, endS: run.endS }, format)) {
+  for (const piece of writeReadingsCsv(
+    { inputs: run.inputs, stages, endS: run.endS, lateMarks: run.lateMarks },
+    format,
+  )) {
     pieces.push(piece);
     await setImmediate();
   }

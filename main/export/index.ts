@@ -2,5 +2,6 @@ export { exportFileName } from './export-file-name.ts';
 export { exportRunAsCsv } from './export-run-as-csv.ts';
 export type { PackProgress } from './pack/pack-entries.ts';
 export type { PackRun } from './pack/pack-run.ts';
-export { packZip } from './pack/pack-zip.ts';
+export { createPackShelf, type PackShelf, type ShelfProblem } from './pack/pack-shelf.ts';
+export { type PackZip, packZip } from './pack/pack-zip.ts';
 export { type PackRequest, writePack } from './pack/write-pack.ts';

@@ -1,6 +1,8 @@
 import path from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import {
+  type CsvProblem,
+  detectEncoding,
   explainCsvProblem,
   fail,
   type LogBody,
@@ -11,10 +13,11 @@ import {
   type ReadCsv,
   type Reading,
   type RequestAnswer,
+  type RequestBody,
   type Result,
   type RunInput,
   type RunSettings,
-  readReadingsCsv,
+  readReadingsCsvInSteps,
   runLogVersion,
   type ServiceProblem,
   succeed,
@@ -22,6 +25,7 @@ import {
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { createLogWriter, type LogWriter, segmentFile } from '../recorder/index.ts';
+import { addLater } from './labels.ts';
 import type { RunLibrary } from './run-library.ts';
 
 export interface ImportSetup {
@@ -39,18 +43,28 @@ const readingsTogether = 400;
 /** Longest list of rejected rows that is shown; the number of the others is told. */
 const mostRejectedShown = 200;
 
-/** Makes a run of the library from a CSV text of any logger. */
+/** A file of another logger with what the person says of it. */
+export interface ImportRequest extends Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping'> {
+  readonly content: Uint8Array;
+  readonly settings: RunSettings;
+}
+
+/** Makes a run of the library from a CSV file of any logger, taking turns with the recording of another run. */
 export async function importRun(
   setup: ImportSetup,
-  request: { readonly csv: string; readonly settings: RunSettings },
-): Promise<Result<RequestAnswer<'runs/import'>, ServiceProblem>> {
+  request: ImportRequest,
+): Promise<Result<RequestAnswer<'imports/finish'>, ServiceProblem>> {
   const { library, files, clock, runsFolder } = setup;
   if (!setup.mayWrite()) {
     const message = 'Another window of this program is already recording into this folder.';
     return fail({ kind: 'folder-unavailable', path: runsFolder, message });
   }
-  const read = readReadingsCsv(request.csv);
-  if (!read.ok) return fail({ kind: 'request-invalid', message: explainCsvProblem(read.error) });
+  const read = await readInTurns(request);
+  if (!read.ok) {
+    // The sentence stands within one that ends it.
+    const message = explainCsvProblem(read.error).replace(/\.$/, '');
+    return fail({ kind: 'request-invalid', message });
+  }
   const made = await library.makeRunFolder(clock.wallMs());
   if (!made.ok) return fail(serviceProblemOf(made.error));
   const { runId, folder } = made.value;
@@ -68,12 +82,39 @@ export async function importRun(
     origin: 'imported',
   };
   const written = await writeLog(setup, folder, header, read.value);
-  const kept = written.ok ? await library.keepHeader(folder, header) : written;
+  const headed = written.ok ? await library.keepHeader(folder, header) : written;
+  const kept = headed.ok ? await keepLateMarks(setup, folder, read.value) : headed;
   if (!kept.ok) {
     await files.remove(folder);
     return fail(serviceProblemOf(kept.error));
   }
-  return succeed({ runId, rejectedRows: rejectedSentences(read.value) });
+  const { remarks } = read.value;
+  return succeed({ runId, remarks: [...remarks], rejectedRows: rejectedSentences(read.value) });
+}
+
+async function readInTurns(request: ImportRequest): Promise<Result<ReadCsv, CsvProblem>> {
+  const { content, encoding, mapping } = request;
+  const text = new TextDecoder(encoding === 'auto' ? detectEncoding(content) : encoding).decode(
+    content,
+  );
+  const steps = readReadingsCsvInSteps(text, mapping ?? undefined);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    await setImmediate();
+  }
+}
+
+async function keepLateMarks(
+  { files, clock }: ImportSetup,
+  folder: string,
+  { lateMarks }: ReadCsv,
+): Promise<Result<void, FileProblem>> {
+  if (lateMarks.length === 0) return succeed(undefined);
+  const records = lateMarks.map(
+    ({ markId, mark }) => ({ kind: 'late-mark', markId, mark }) as const,
+  );
+  return addLater(files, clock, folder, records);
 }
 
 /** A slow logger's pauses are no silence of its probe. */
@@ -82,13 +123,13 @@ function atLoggersPace(settings: RunSettings, { inputs }: ReadCsv): RunSettings 
   return { ...settings, probe: { ...settings.probe, silenceS } };
 }
 
-/** What was chosen for the person, then what could not be used. */
-function rejectedSentences({ rejectedRows, remarks }: ReadCsv): string[] {
+/** What could not be used, by its line. */
+function rejectedSentences({ rejectedRows }: ReadCsv): string[] {
   const shown = rejectedRows
     .slice(0, mostRejectedShown)
     .map(({ line, reason }) => `Line ${line}: ${reason}.`);
   const more = rejectedRows.length - shown.length;
-  return [...remarks, ...shown, ...(more > 0 ? [`… and ${more} more.`] : [])];
+  return [...shown, ...(more > 0 ? [`… and ${more} more.`] : [])];
 }
 
 async function writeLog(

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { LogBody, LogHeader, Result } from '#shared-core';
+import type { LogBody, LogHeader, Mark, Result } from '#shared-core';
 import { succeed } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
@@ -23,6 +23,8 @@ export interface LabelsFile {
   /** A second copy of the run's header, for the day the first one is damaged. */
   readonly header: LogHeader | null;
   readonly label: RunLabel | null;
+  /** Measurements made after the run. */
+  readonly lateMarks: readonly Omit<Mark, 'timeS'>[];
   readonly last: { readonly seq: number; readonly checksum: string } | null;
 }
 
@@ -32,6 +34,7 @@ export async function readLabels(
 ): Promise<Result<LabelsFile, FileProblem>> {
   let header: LogHeader | null = null;
   let label: RunLabel | null = null;
+  const lateMarks: Omit<Mark, 'timeS'>[] = [];
   let last: LabelsFile['last'] = null;
   const scan = scanFile(files, path.join(folder, labelsFile));
   let step = await scan.next();
@@ -41,11 +44,14 @@ export async function readLabels(
       const { body, stamp } = item.record;
       last = { seq: stamp.seq, checksum: item.checksum };
       if (body.kind === 'header') header = body.header;
+      if (body.kind === 'late-mark') {
+        lateMarks.push({ kind: 'mark', markId: body.markId, mark: body.mark });
+      }
       if (body.kind === 'label') label = { name: body.name, notes: body.notes };
     }
   }
   if (!step.value.ok && step.value.error.kind !== 'missing') return step.value;
-  return succeed({ header, label, last });
+  return succeed({ header, label, lateMarks, last });
 }
 
 /** Starts a run's labels file with a copy of its header. */
@@ -56,15 +62,18 @@ export function startLabels(
   header: LogHeader,
 ): Promise<Result<void, FileProblem>> {
   const writer = createLogWriter(files, path.join(folder, labelsFile));
-  return writeOne(writer, { kind: 'header', header }, 0, clock);
+  return writeAll(writer, [{ kind: 'header', header }], 0, clock);
 }
 
-/** Adds a label; the earlier ones stay in the record. */
-export async function addLabel(
+/** What a person adds to a run after it was recorded. */
+export type LaterRecord = Extract<LogBody, { readonly kind: 'label' | 'late-mark' }>;
+
+/** Adds records to the labels file; the earlier ones stay. */
+export async function addLater(
   files: FileLayer,
   clock: Clock,
   folder: string,
-  label: RunLabel,
+  records: readonly LaterRecord[],
 ): Promise<Result<void, FileProblem>> {
   const cut = await cutTornTail(files, folder, labelsFile);
   if (!cut.ok && cut.error.kind !== 'missing') return cut;
@@ -74,19 +83,23 @@ export async function addLabel(
   const file = path.join(folder, labelsFile);
   const writer =
     last === null ? createLogWriter(files, file) : continueLogWriter(files, file, last.checksum);
-  const written = await writeOne(writer, { kind: 'label', ...label }, (last?.seq ?? 0) + 1, clock);
+  const written = await writeAll(writer, records, (last?.seq ?? 0) + 1, clock);
   return written.ok ? files.syncFolder(folder) : written;
 }
 
-async function writeOne(
+async function writeAll(
   writer: Result<LogWriter, FileProblem>,
-  body: LogBody,
-  seq: number,
+  bodies: readonly LogBody[],
+  firstSeq: number,
   clock: Clock,
 ): Promise<Result<void, FileProblem>> {
   if (!writer.ok) return writer;
-  const stamp = { seq, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
-  const written = writer.value.write(body, stamp);
+  let written: Result<void, FileProblem> = succeed(undefined);
+  for (const [index, body] of bodies.entries()) {
+    const stamp = { seq: firstSeq + index, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
+    written = writer.value.write(body, stamp);
+    if (!written.ok) break;
+  }
   const synced = written.ok ? await writer.value.sync() : written;
   await writer.value.close();
   return synced;

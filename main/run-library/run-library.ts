@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type {
   LogHeader,
+  MarkBody,
   RecordedChange,
   Result,
   RunPage,
@@ -12,7 +13,8 @@ import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
-import { addLabel, startLabels } from './labels.ts';
+import { addLater, startLabels } from './labels.ts';
+import { addLateMark } from './late-marks.ts';
 import { readChanges } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
 import { createRunPages, type LiveView } from './run-pages.ts';
@@ -48,6 +50,8 @@ export interface RunLibrary {
     runId: string,
     label: { readonly name: string; readonly notes: string },
   ): Promise<Result<RunSummary, ServiceProblem>>;
+  /** Adds a measurement made after the run, or withdraws one; answers its number. */
+  book(runId: string, mark: MarkBody): Promise<Result<number, ServiceProblem>>;
   trash(runId: string): Promise<Result<void, ServiceProblem>>;
   /** Cuts the torn ends of a run that nobody records any more, and derives its summary anew. */
   recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
@@ -159,10 +163,15 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     async rename(runId, label) {
       const known = await summary(runId);
       if (!known.ok) return known;
-      const added = await addLabel(files, clock, folderOf(runId), label);
+      const added = await addLater(files, clock, folderOf(runId), [{ kind: 'label', ...label }]);
       if (!added.ok) return fail(runProblem(runId, added.error));
       const renamed = await summary(runId);
       return renamed.ok ? succeed(renamed.value.summary) : renamed;
+    },
+    async book(runId, mark) {
+      const known = await summary(runId);
+      if (!known.ok) return known;
+      return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
     },
     async trash(runId) {
       const known = await summary(runId);

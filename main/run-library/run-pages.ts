@@ -2,6 +2,7 @@ import type { Result, RunInput, RunPage, ServiceProblem } from '#shared-core';
 import { fail, inputsOfRecord, succeed } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
+import { readLateMarks } from './late-marks.ts';
 import { createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
@@ -81,8 +82,11 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
       // A run that is being recorded has grown by the next time.
       await close();
     }
+    const endS = summary.durationS;
+    const late = await readLateMarks(files, folderOf(runId), endS);
+    if (!late.ok) return fail(runProblem(runId, late.error));
     const { settings } = header;
-    return succeed({ summary, settings, inputs, nextIndex, endS: summary.durationS });
+    return succeed({ summary, settings, inputs, lateMarks: [...late.value], nextIndex, endS });
   }
 
   async function whole(
@@ -93,10 +97,18 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
     let next = await page(known, 0, live);
     while (next.ok) {
       for (const input of next.value.inputs) inputs.push(input);
-      const { nextIndex, summary, settings, endS } = next.value;
+      const { nextIndex, summary, settings, endS, lateMarks = [] } = next.value;
       if (nextIndex === null) {
         const { appVersion = '', modelVersion = '' } = known.header ?? {};
-        return succeed({ summary, settings, appVersion, modelVersion, inputs, endS });
+        return succeed({
+          summary,
+          settings,
+          appVersion,
+          modelVersion,
+          inputs,
+          endS,
+          lateMarks,
+        });
       }
       next = await page(known, nextIndex, live);
     }

@@ -1,4 +1,4 @@
-import type { RunInput, RunSettings, RunSummary } from '#shared-core';
+import type { Mark, RunInput, RunSettings, RunSummary } from '#shared-core';
 
 /** A whole run in memory: what exports and reports are made from. */
 export interface RunToExport {
@@ -8,4 +8,6 @@ export interface RunToExport {
   readonly modelVersion: string;
   readonly inputs: readonly RunInput[];
   readonly endS: number;
+  /** Measurements made after the run, as marks at its end. */
+  readonly lateMarks: readonly Mark[];
 }

@@ -37,6 +37,7 @@ export async function summariseRun(
     readings: found.readings,
     ended: found.ended,
     rehearsal: header?.rehearsal ?? false,
+    imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
     damagedRecords: report.missingRecords + report.unknownRecords,

@@ -17,6 +17,7 @@ import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
 import { createEventHub } from './event-hub.ts';
+import { createExchange } from './exchange-handlers.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRunHandlers } from './run-handlers.ts';
@@ -74,8 +75,10 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     probeHub.on('ports', (ports) => events.emit('ports', { ports: [...ports] })),
   ];
 
+  const exchange = createExchange({ ...setup, files, library, mayWrite, recording, events });
   const handlers: RequestHandlers = {
     ...createRunHandlers({ ...setup, files, library, mayWrite, recording }),
+    ...exchange.handlers,
     ...createAppHandlers(app, runsFolder),
     'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
     'probe/status': async () => succeed(probeHub.status()),
@@ -112,6 +115,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       await recording.close();
       for (const stop of stopListening) stop();
       await probeHub.close();
+      await exchange.close();
       await library.close();
       await lock?.release();
     },

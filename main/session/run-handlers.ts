@@ -1,10 +1,13 @@
 import { type ExportedFile, fail, type Result, type ServiceProblem, succeed } from '#shared-core';
-import { exportRunAsCsv, packZip } from '../export/index.ts';
-import { type ImportSetup, importRun } from '../run-library/index.ts';
+import { exportRunAsCsv } from '../export/index.ts';
+import type { ImportSetup } from '../run-library/index.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
-type RunRequest = Extract<keyof RequestHandlers, `run/${string}` | `runs/${string}`>;
+type RunRequest = Exclude<
+  Extract<keyof RequestHandlers, `run/${string}` | `runs/${string}`>,
+  'runs/book'
+>;
 
 export interface RunHandlersSetup extends ImportSetup {
   readonly recording: Recording;
@@ -12,7 +15,7 @@ export interface RunHandlersSetup extends ImportSetup {
 
 /** Handlers of everything about runs: recording one, and the library of the others. */
 export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers, RunRequest> {
-  const { library, recording, clock, createMonitor } = setup;
+  const { library, recording, createMonitor } = setup;
   const isRunning = (runId: string) => recording.current()?.runId === runId;
 
   return {
@@ -47,13 +50,10 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       const trashed = await library.trash(runId);
       return trashed.ok ? succeed({}) : trashed;
     },
-    'runs/import': (body) => importRun(setup, body),
     async 'runs/export'({ runId, format }): Promise<Result<ExportedFile, ServiceProblem>> {
       const read = await library.whole(runId, recording.liveView(runId));
       if (!read.ok) return read;
-      const run = read.value;
-      if (format !== 'pack') return succeed(await exportRunAsCsv(run, format, createMonitor));
-      return succeed(await packZip({ runs: [{ run }], createMonitor, createdMs: clock.wallMs() }));
+      return succeed(await exportRunAsCsv(read.value, format, createMonitor));
     },
   };
 }

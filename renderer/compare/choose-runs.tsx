@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { PackProgress, usePack } from '../exchange/index.ts';
 import { dateWords } from '../words/index.ts';
 import { mostRuns } from './trace-look.ts';
 
@@ -9,16 +10,23 @@ interface ChooseRunsProps {
   readonly onCompare: (runs: readonly RunSummary[]) => void;
 }
 
-/** Picks the runs to lay over each other, in the order ticked. */
+/** Runs in one pack; its report has a column for each. */
+const mostInPack = 12;
+
+/** Picks runs to lay over each other or to export together, in the order ticked. */
 export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
+  const pack = usePack();
   const usable = runs.filter(({ ended }) => ended !== 'recording');
   const picked = chosen.flatMap((runId) => usable.find((run) => run.runId === runId) ?? []);
   if (usable.length < 2) return null;
   return (
     <details className="why choose-runs">
-      <summary>Compare runs</summary>
-      <p>Tick two to four runs: they are laid over each other from vapour arrival on.</p>
+      <summary>Compare runs, or export them together</summary>
+      <p>
+        Tick two to {mostRuns} runs to lay them over each other from vapour arrival on, or up to{' '}
+        {mostInPack} for one pack with all their files, one table of all runs and a comparison.
+      </p>
       <ul>
         {usable.map(({ runId, name, startedAtIso }) => {
           const isChosen = chosen.includes(runId);
@@ -28,7 +36,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
                 <input
                   type="checkbox"
                   checked={isChosen}
-                  disabled={!isChosen && picked.length === mostRuns}
+                  disabled={!isChosen && picked.length === mostInPack}
                   onChange={() =>
                     setChosen(isChosen ? chosen.filter((id) => id !== runId) : [...chosen, runId])
                   }
@@ -41,9 +49,22 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
           );
         })}
       </ul>
-      <Button weight="main" disabled={picked.length < 2} onClick={() => onCompare(picked)}>
-        {picked.length < 2 ? 'Compare' : `Compare these ${picked.length}`}
-      </Button>
+      <div className="choose-acts">
+        <Button
+          weight="main"
+          disabled={picked.length < 2 || picked.length > mostRuns}
+          onClick={() => onCompare(picked)}
+        >
+          {picked.length < 2 ? 'Compare' : `Compare these ${picked.length}`}
+        </Button>
+        <Button
+          disabled={picked.length < 2 || pack.step !== null}
+          onClick={() => void pack.make(picked.map(({ runId }) => runId))}
+        >
+          {picked.length < 2 ? 'One pack' : `One pack of these ${picked.length}`}
+        </Button>
+        {pack.step && <PackProgress step={pack.step} />}
+      </div>
     </details>
   );
 }

@@ -3,10 +3,10 @@ import type { RunSummary } from '#shared-core';
 import { ChooseRuns, CompareRuns } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { isViewer } from '../stores/index.ts';
+import { ChooseFile, type FileBeginning, lookInto, TakeIn } from '../take-in/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
-import { ImportCsv } from './import-csv.tsx';
 import { type OpenFor, OpenRun } from './open-run.tsx';
 import { RunCard } from './run-card.tsx';
 import { useLibrary } from './use-library.ts';
@@ -14,22 +14,40 @@ import { useLibrary } from './use-library.ts';
 /** Look back: every run of this computer, to replay, compare and hand out. */
 export function LookBackPlace() {
   const [open, setOpen] = useState<{ runId: string; openFor: OpenFor } | null>(null);
+  const [taking, setTaking] = useState<{ file: File; beginning: FileBeginning } | null>(null);
   const [compared, setCompared] = useState<readonly RunSummary[] | null>(null);
   if (open !== null) {
     return <OpenRun key={open.runId} {...open} onClose={() => setOpen(null)} />;
   }
+  if (taking !== null) {
+    return (
+      <TakeIn
+        {...taking}
+        onOpen={(runId) => {
+          setTaking(null);
+          setOpen({ runId, openFor: 'replay' });
+        }}
+        onClose={() => setTaking(null)}
+      />
+    );
+  }
   if (compared !== null) return <CompareRuns runs={compared} onClose={() => setCompared(null)} />;
   return (
-    <RunLibrary onOpen={(runId, openFor) => setOpen({ runId, openFor })} onCompare={setCompared} />
+    <RunLibrary
+      onOpen={(runId, openFor) => setOpen({ runId, openFor })}
+      onCompare={setCompared}
+      onFile={(file) => void lookInto(file).then((beginning) => setTaking({ file, beginning }))}
+    />
   );
 }
 
 interface RunLibraryProps {
   readonly onOpen: (runId: string, openFor: OpenFor) => void;
   readonly onCompare: (runs: readonly RunSummary[]) => void;
+  readonly onFile: (file: File) => void;
 }
 
-function RunLibrary({ onOpen, onCompare }: RunLibraryProps) {
+function RunLibrary({ onOpen, onCompare, onFile }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
   const onlyWatches = useBench(isViewer);
   return (
@@ -51,7 +69,7 @@ function RunLibrary({ onOpen, onCompare }: RunLibraryProps) {
         </ul>
       )}
       {runs && <ChooseRuns runs={runs} onCompare={onCompare} />}
-      {!onlyWatches && <ImportCsv onImported={reload} />}
+      {!onlyWatches && <ChooseFile onFile={onFile} />}
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import { BlindRun } from '../blind/index.ts';
+import { BooksOfRun } from '../books/index.ts';
 import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { problemWords } from '../words/index.ts';
@@ -6,7 +7,7 @@ import { Replay } from './replay.tsx';
 import { useFilm } from './use-film.ts';
 
 /** What a recorded run is opened for. */
-export type OpenFor = 'replay' | 'guess' | 'what-if';
+export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books';
 
 interface OpenRunProps {
   readonly runId: string;
@@ -17,9 +18,12 @@ interface OpenRunProps {
 export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
   const progress = useFilm(runId);
   if (progress.step === 'ready') {
-    const { film, summary, agreement } = progress;
+    const { film, summary, lateMarks, agreement } = progress;
     if (openFor === 'guess') return <BlindRun film={film} onClose={onClose} />;
     if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
+    if (openFor === 'books') {
+      return <BooksOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
+    }
     return <Replay film={film} summary={summary} agreement={agreement} onClose={onClose} />;
   }
   const done = progress.step === 'computing' ? progress.done : undefined;

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { PackProgress, usePack } from '../exchange/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { clockWords, dateWords, durationWords } from '../words/index.ts';
@@ -23,6 +24,7 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
   const onlyWatches = useBench(isViewer);
   const format = usePreferences(({ decimal }) => (decimal === ',' ? 'csv-semicolon' : 'csv'));
   const words = useWords();
+  const pack = usePack();
   const [dialog, setDialog] = useState<'rename' | 'trash' | null>(null);
   const close = (hasChanged: boolean) => {
     setDialog(null);
@@ -35,6 +37,7 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
         <p className="soft number">
           {dateWords(run.startedAtIso)} · {durationWords(run.durationS)}
           {run.rehearsal && ' · rehearsal'}
+          {run.imported && ' · imported'}
           {run.ended === 'cut-off' && ' · cut off, saved up to its last second'}
           {run.ended === 'recording' && ' · being recorded'}
         </p>
@@ -61,6 +64,9 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
         <Button onClick={() => onOpen('what-if')} aria-label={`What if … for ${run.name}`}>
           What if …
         </Button>
+        <Button onClick={() => onOpen('books')} aria-label={`Books of ${run.name}`}>
+          Books
+        </Button>
         <Button
           onClick={() => void exportRun(service, bench, run.runId, format)}
           aria-label={`Export CSV of ${run.name}`}
@@ -68,7 +74,8 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
           Export CSV
         </Button>
         <Button
-          onClick={() => void exportRun(service, bench, run.runId, 'pack')}
+          disabled={pack.step !== null}
+          onClick={() => void pack.make([run.runId])}
           aria-label={`Export pack of ${run.name}`}
         >
           Export pack
@@ -92,6 +99,7 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
             </Button>
           </>
         )}
+        {pack.step && <PackProgress step={pack.step} />}
       </div>
       {dialog === 'rename' && <RenameDialog run={run} onClose={close} />}
       {dialog === 'trash' && <TrashDialog run={run} onClose={close} />}

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
+import type { Mark, RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { type Agreement, agreementWith } from './agreement.ts';
@@ -14,6 +14,7 @@ export type FilmProgress =
       readonly step: 'ready';
       readonly film: Film;
       readonly summary: RunSummary;
+      readonly lateMarks: readonly Mark[];
       readonly agreement: Agreement;
     };
 
@@ -37,7 +38,7 @@ export function useFilm(runId: string): FilmProgress {
         const failure = problem ?? { kind: 'run-not-found', runId };
         return setProgress({ step: 'failed', problem: failure });
       }
-      const { summary, settings, endS }: RunPage = last;
+      const { summary, settings, endS, lateMarks = [] }: RunPage = last;
       const { name, startedAtIso } = summary;
       const film = await makeFilm(
         { identity: { origin: 'replay', runId, name, startedAtIso, settings }, inputs, endS },
@@ -51,7 +52,7 @@ export function useFilm(runId: string): FilmProgress {
       if (!film || !isWanted) return;
       const recorded = await service.request('runs/changes', { runId });
       const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
-      if (isWanted) setProgress({ step: 'ready', film, summary, agreement });
+      if (isWanted) setProgress({ step: 'ready', film, summary, lateMarks, agreement });
     };
     void make();
     return () => {

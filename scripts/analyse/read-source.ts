@@ -12,6 +12,7 @@ import {
   explainCsvProblem,
   fail,
   loggerSilenceS,
+  type Mark,
   type ReadCsv,
   type Result,
   type RunInput,
@@ -25,6 +26,8 @@ import {
 export interface AnalyseSource {
   readonly inputs: readonly RunInput[];
   readonly endS: number;
+  /** Measurements made after the run. */
+  readonly lateMarks: readonly Mark[];
   /** Those of a recorded run; null for a CSV file, which has none. */
   readonly settings: RunSettings | null;
   /** The run as recorded; null for a CSV file. */
@@ -56,10 +59,11 @@ export async function readSource(
   if (!text.ok) return fail(`"${file}" can't be read: ${text.error.message}`);
   const read = readReadingsCsv(text.value, mapping);
   if (!read.ok) return fail(`"${file}" can't be analysed. ${explainCsvProblem(read.error)}`);
-  const { inputs, endS } = read.value;
+  const { inputs, endS, lateMarks } = read.value;
   return succeed({
     inputs,
     endS,
+    lateMarks,
     settings: null,
     recorded: null,
     silenceS: loggerSilenceS(inputs),
@@ -78,7 +82,7 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
   const run = await library.whole(runId);
   await library.close();
   if (!run.ok) return fail(`"${folder}" holds no run that can be read (${run.error.kind}).`);
-  const { inputs, endS, settings, summary } = run.value;
+  const { inputs, endS, settings, summary, lateMarks } = run.value;
   const lost = summary.damagedRecords;
   const problems =
     lost === 0
@@ -90,7 +94,15 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
             toS: endS,
           },
         ];
-  return succeed({ inputs, endS, settings, recorded: run.value, silenceS: 0, problems });
+  return succeed({
+    inputs,
+    endS,
+    lateMarks,
+    settings,
+    recorded: run.value,
+    silenceS: 0,
+    problems,
+  });
 }
 
 function rowProblems({ rejectedRows, remarks, endS }: ReadCsv): readonly RunProblem[] {

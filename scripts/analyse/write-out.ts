@@ -46,7 +46,7 @@ export async function writeOut(
 
 function runOf({ file, source, settings }: AnalysedFile): RunToExport {
   if (source.recorded !== null) return { ...source.recorded, settings };
-  const { inputs, endS } = source;
+  const { inputs, endS, lateMarks } = source;
   const name = path.basename(file).replace(/\.[^.]*$/, '');
   return {
     summary: {
@@ -69,5 +69,6 @@ function runOf({ file, source, settings }: AnalysedFile): RunToExport {
     modelVersion,
     inputs,
     endS,
+    lateMarks,
   };
 }

@@ -1,15 +1,17 @@
 import { z } from 'zod';
 import { linkChangeSchema, markSchema, readingSchema } from '../run/index.ts';
 import { snapshotSchema } from '../snapshot/index.ts';
+import { packProgressSchema } from './exchange-requests.ts';
 import { portInfoSchema, probeStatusSchema } from './probe-schemas.ts';
 import { recordingStatusSchema } from './run-schemas.ts';
 
-/** What the service tells every window by itself; at most about ten of a kind a second. */
+/** What the service tells every window by itself; at most twenty-five of a kind a second. */
 export const events = {
   ports: z.strictObject({ ports: z.array(portInfoSchema) }),
   probe: probeStatusSchema,
   recording: recordingStatusSchema,
   snapshot: snapshotSchema,
+  pack: packProgressSchema,
   /** New inputs of the running run since the last such event, in order. `fromIndex` shows gaps. */
   inputs: z.strictObject({
     runId: z.string(),

@@ -1,4 +1,5 @@
 export * from './events.ts';
+export * from './exchange-requests.ts';
 export * from './probe-schemas.ts';
 export * from './recorded-change.ts';
 export * from './requests.ts';

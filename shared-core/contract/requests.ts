@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { markBodySchema, runSettingsSchema } from '../run/index.ts';
+import { exchangeRequests } from './exchange-requests.ts';
 import {
   portInfoSchema,
   probeFindingSchema,
@@ -95,20 +96,12 @@ export const requests = {
     answer: runSummarySchema,
   },
   'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
-  'runs/import': {
-    commands: true,
-    body: z.strictObject({
-      fileName: z.string().min(1).max(255),
-      csv: z.string(),
-      settings: runSettingsSchema,
-    }),
-    answer: z.strictObject({ runId: z.string(), rejectedRows: z.array(z.string()) }),
-  },
   'runs/export': {
     commands: false,
-    body: z.strictObject({ runId, format: z.enum(['csv', 'csv-semicolon', 'pack']) }),
+    body: z.strictObject({ runId, format: z.enum(['csv', 'csv-semicolon']) }),
     answer: exportedFileSchema,
   },
+  ...exchangeRequests,
 } as const;
 
 export type RequestName = keyof typeof requests;

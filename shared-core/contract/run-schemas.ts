@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { runInputSchema, runSettingsSchema } from '../run/index.ts';
+import { markSchema, runInputSchema, runSettingsSchema } from '../run/index.ts';
 import { serviceProblemSchema } from './service-problem.ts';
 
 /** One line of the run library; derived, so it can always be rebuilt from the log. */
@@ -12,6 +12,8 @@ export const runSummarySchema = z.strictObject({
   readings: z.number().int(),
   ended: z.enum(['clean', 'cut-off', 'recording']),
   rehearsal: z.boolean(),
+  /** Taken in from a file of another logger; absent in summaries of older versions. */
+  imported: z.boolean().optional(),
   plateauC: z.number().nullable(),
   heatOffCalledS: z.number().nullable(),
   damagedRecords: z.number().int(),
@@ -22,6 +24,8 @@ export const runPageSchema = z.strictObject({
   summary: runSummarySchema,
   settings: runSettingsSchema,
   inputs: z.array(runInputSchema),
+  /** Measurements made after the run, as marks at its end; the monitor never saw them. */
+  lateMarks: z.array(markSchema).optional(),
   /** First input not in this page, or null at the end. */
   nextIndex: z.number().int().nullable(),
   /** When the run ended, or the last moment known. */

@@ -12,10 +12,14 @@ const columnSchema = z.union([z.number().int().min(1).max(500), z.string().min(1
 /** Which column of a logger's file holds what, where its titles don't say. */
 export const columnMappingSchema = z.strictObject({
   delimiter: z.enum([',', ';', '\t', '|']).optional(),
+  /** How decimals are written; without it either sign is taken for one. */
+  decimal: z.enum(['.', ',']).optional(),
   time: z.strictObject({
     column: columnSchema,
     /** Of plain numbers, or what clock times of two parts are; other clock times and dates need none. */
     unit: z.enum(['ms', 's', 'min', 'h', 'mm:ss', 'h:mm']).default('s'),
+    /** Of 03/04/2026, whether the day or the month comes first. */
+    dateOrder: z.enum(['day-month', 'month-day']).default('day-month'),
   }),
   channels: z
     .array(
@@ -24,10 +28,14 @@ export const columnMappingSchema = z.strictObject({
         channel: channelSchema,
         /** As a person writes it: °C, °F, K, g, mL, kPa, hPa … */
         unit: z.string().max(12).nullable().default(null),
+        /** The column that says how good each reading is, in this program's own exports. */
+        quality: columnSchema.nullable().default(null),
       }),
     )
     .min(1)
     .max(100),
+  /** The column with marks, in this program's own exports. */
+  marks: columnSchema.nullable().default(null),
 });
 
 export type ColumnMapping = z.input<typeof columnMappingSchema>;
@@ -57,9 +65,12 @@ export function mappedLayout(
 ): Result<CsvLayout, MappingProblem> {
   const find = (column: number | string) => findColumn(rows, column);
   const timeColumn = find(mapping.time.column);
-  const missing = [mapping.time.column, ...mapping.channels.map(({ column }) => column)].find(
-    (column) => find(column) === -1,
-  );
+  const named = [
+    mapping.time.column,
+    ...mapping.channels.flatMap(({ column, quality }) => [column, quality ?? column]),
+    ...(mapping.marks == null ? [] : [mapping.marks]),
+  ];
+  const missing = named.find((column) => find(column) === -1);
   if (missing !== undefined) {
     return fail({ kind: 'no-such-column', column: String(missing), titles: rows[0]?.cells ?? [] });
   }
@@ -67,20 +78,26 @@ export function mappedLayout(
   if (firstData === undefined) {
     return fail({ kind: 'no-times-in-column', column: String(mapping.time.column) });
   }
+  const order = mapping.time.dateOrder ?? 'day-month';
+  const titles = rows.findLast(({ line }) => line < firstData.line)?.cells ?? [];
   const channels: ChannelColumn[] = [];
-  for (const { column, channel, unit = null } of mapping.channels) {
+  for (const { column, channel, unit = null, quality = null } of mapping.channels) {
     const known: WireUnit | null | undefined = unit === null ? null : readUnit(unit);
     if (known === undefined) return fail({ kind: 'unknown-unit', unit: unit ?? '' });
     const at = find(column);
-    channels.push({ column: at, title: String(column), channel, unit: known, qualityColumn: null });
+    const title = typeof column === 'number' ? (titles[at] ?? '') : column;
+    const qualityColumn = quality === null ? null : find(quality);
+    channels.push({ column: at, title, channel, unit: known, qualityColumn });
   }
   const { unit: timeUnit = 's' } = mapping.time;
   return succeed({
     timeColumn,
     perS: secondsIn[timeUnit],
     twoParts: timeUnit === 'mm:ss' || timeUnit === 'h:mm' ? timeUnit : null,
+    dateOrder: order,
+    decimal: mapping.decimal ?? null,
     channels,
-    marksColumn: null,
+    marksColumn: mapping.marks == null ? null : find(mapping.marks),
     firstDataLine: firstData.line,
     remarks: [],
   });

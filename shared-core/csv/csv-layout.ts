@@ -3,7 +3,7 @@ import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
 import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
 import type { CsvRow } from './parse-csv.ts';
-import { readTime } from './read-time.ts';
+import { type DateOrder, readTime } from './read-time.ts';
 
 /** Which column holds what. */
 export interface CsvLayout {
@@ -11,6 +11,9 @@ export interface CsvLayout {
   readonly perS: number;
   /** What clock times of two parts are, where the title or the person says it. */
   readonly twoParts: TwoPartClock | null;
+  readonly dateOrder: DateOrder;
+  /** Null takes either sign for a decimal one. */
+  readonly decimal: '.' | ',' | null;
   readonly channels: readonly ChannelColumn[];
   readonly marksColumn: number | null;
   /** Rows before this line hold titles and remarks. */
@@ -60,6 +63,8 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     timeColumn,
     perS: (time?.kind === 'time' ? time.perS : null) ?? 1,
     twoParts: (time?.kind === 'time' ? time.twoParts : null) ?? null,
+    dateOrder: 'day-month',
+    decimal: null,
     channels,
     marksColumn: marksColumn === -1 ? null : marksColumn,
     // Rows between titles and readings may hold marks.

@@ -1,7 +1,9 @@
 export { type ColumnMapping, columnMappingSchema, mappedLayout } from './column-mapping.ts';
 export { type ColumnRole, columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
+export { type ChannelColumn, type CsvLayout, detectLayout } from './csv-layout.ts';
 export { detectDelimiter } from './detect-delimiter.ts';
+export { detectEncoding, type TextEncodingName } from './detect-encoding.ts';
 export { explainCsvProblem } from './explain-csv-problem.ts';
 export { loggerSilenceS } from './logger-silence.ts';
 export { readMarkCell, writeMarkCell } from './mark-cell.ts';
@@ -11,7 +13,8 @@ export {
   type ReadCsv,
   type RejectedRow,
   readReadingsCsv,
+  readReadingsCsvInSteps,
 } from './read-readings-csv.ts';
-export { readTime, type TimeCell } from './read-time.ts';
+export { type DateOrder, readTime, type TimeCell } from './read-time.ts';
 export { type CsvCell, writeCsvRow } from './write-csv-row.ts';
 export { writeReadingsCsv } from './write-readings-csv.ts';

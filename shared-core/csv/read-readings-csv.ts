@@ -5,7 +5,7 @@ import {
   toChannelValue,
 } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
-import { type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
+import { type Mark, type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
 import { type ColumnMapping, type MappingProblem, mappedLayout } from './column-mapping.ts';
 import type { TwoPartClock } from './column-title.ts';
 import {
@@ -39,6 +39,8 @@ export interface ReadCsv {
   /** In time order, as the monitor takes them. */
   readonly inputs: readonly RunInput[];
   readonly endS: number;
+  /** Marks below the line that ends the run: measurements made after it. */
+  readonly lateMarks: readonly Mark[];
   readonly channels: readonly ChannelColumn[];
   readonly rejectedRows: readonly RejectedRow[];
   /** What had to be chosen for the whole file, in sentences: the person may know better. */
@@ -66,13 +68,35 @@ export function readReadingsCsv(
   text: string,
   mapping?: ColumnMapping,
 ): Result<ReadCsv, CsvProblem> {
+  const steps = readReadingsCsvInSteps(text, mapping);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** Rows read before whoever drives the steps gets its turn: some milliseconds. */
+const rowsAtOnce = 2000;
+
+/**
+ * {@link readReadingsCsv} in steps, for whoever has something else to do meanwhile, such as recording a run. Each step
+ * yields how many rows were read so far.
+ *
+ * @example
+ * const steps = readReadingsCsvInSteps('time_s,head_degC\n0,20\n');
+ * steps.next().done // => true
+ */
+export function* readReadingsCsvInSteps(
+  text: string,
+  mapping?: ColumnMapping,
+): Generator<number, Result<ReadCsv, CsvProblem>> {
   if (text.slice(0, 4096).includes('\0')) return fail({ kind: 'not-text' });
   const delimiter = mapping?.delimiter ?? detectDelimiter(text);
   const rows = firstRows(text, delimiter);
   const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
   const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
-  const read = readRows(parseCsv(text, delimiter), layout.value, twoParts);
+  const read = yield* readRows(parseCsv(text, delimiter), layout.value, twoParts);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
   const remarks = [...layout.value.remarks, ...(remark === null ? [] : [remark]), ...read.remarks];
   return read.inputs.some(({ kind }) => kind === 'reading')
@@ -109,21 +133,26 @@ function firstRows(text: string, delimiter: Delimiter): readonly CsvRow[] {
   return rows;
 }
 
-function readRows(
+function* readRows(
   rows: Iterable<CsvRow>,
   layout: CsvLayout,
   twoParts: TwoPartClock,
-): ReadCsv | 'too-many' {
+): Generator<number, ReadCsv | 'too-many'> {
   const inputs: RunInput[] = [];
   const rejectedRows: RejectedRow[] = [];
-  const times = createTimeReader(layout.perS, twoParts);
+  const lateMarks: Mark[] = [];
+  const times = createTimeReader(layout.perS, twoParts, layout.dateOrder);
   const fahrenheit = createFahrenheitSuspicion();
   const screen = createPowerOnScreen();
   let notListed = { line: 0, count: 0 };
   let marks = 0;
   let endS = 0;
+  let hasEnded = false;
+  let rowsRead = 0;
   for (const { line, cells } of rows) {
     if (line < layout.firstDataLine) continue;
+    rowsRead += 1;
+    if (rowsRead % rowsAtOnce === 0) yield rowsRead;
     const reject = (reason: string) => {
       if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
       else notListed = { line, count: notListed.count + 1 };
@@ -137,7 +166,7 @@ function readRows(
     const timeS = time.value;
     endS = timeS;
     for (const column of layout.channels) {
-      const reading = readReading(timeS, cells, column, screen, fahrenheit);
+      const reading = readReading(timeS, cells, column, layout.decimal, screen, fahrenheit);
       if (!reading.ok) reject(reading.error);
       else if (reading.value !== null) inputs.push(reading.value);
     }
@@ -148,8 +177,10 @@ function readRows(
     else if (mark.kind === 'link') inputs.push({ kind: 'link', timeS, ...mark.change });
     else if (mark.kind === 'mark') {
       marks += 1;
-      inputs.push({ kind: 'mark', timeS, markId: marks, mark: mark.mark });
-    }
+      const made: Mark = { kind: 'mark', timeS, markId: marks, mark: mark.mark };
+      if (hasEnded) lateMarks.push(made);
+      else inputs.push(made);
+    } else hasEnded = true;
   }
   if (notListed.count > 0) {
     const reason = `here end ${notListed.count} more rows or values that could not be used`;
@@ -157,7 +188,7 @@ function readRows(
   }
   const remark = fahrenheit.remark();
   const remarks = remark === null ? [] : [remark];
-  return { inputs, endS, channels: layout.channels, rejectedRows, remarks };
+  return { inputs, endS, lateMarks, channels: layout.channels, rejectedRows, remarks };
 }
 
 /** The reading in a cell, null when the cell is empty, or why it can't be used. */
@@ -165,12 +196,13 @@ function readReading(
   timeS: number,
   cells: readonly string[],
   { column, title, channel, unit, qualityColumn }: ChannelColumn,
+  decimal: CsvLayout['decimal'],
   screen: PowerOnScreen,
   fahrenheit: FahrenheitSuspicion,
 ): Result<Reading | null, string> {
   const text = (cells[column] ?? '').trim();
   if (text === '') return succeed(null);
-  const number = readWireNumber(text, true);
+  const number = readWireNumber(decimal === ',' ? withoutGroups(text) : text, decimal !== '.');
   if (number.kind === 'no-value') return fail(`no value in the column "${title}" ("${text}")`);
   if (number.kind === 'neither') {
     return fail(`"${text.slice(0, 60)}" in the column "${title}" is not a number`);
@@ -190,4 +222,9 @@ function readReading(
     unit: value.unit,
     quality: quality.success ? quality.data : value.quality,
   });
+}
+
+/** `1.013,25` with a decimal comma: the points only group digits. */
+function withoutGroups(text: string): string {
+  return /^[+-]?\d{1,3}(?:\.\d{3})+(?:,|$|\s)/.test(text) ? text.replaceAll('.', '') : text;
 }

@@ -9,6 +9,9 @@ export type TimeCell =
   /** Date and time as seconds on one calendar [s]. */
   | { readonly kind: 'stamp'; readonly valueS: number };
 
+/** Whether a date such as 03/04/2026 begins with its day or its month. */
+export type DateOrder = 'day-month' | 'month-day';
+
 const numberPattern = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
 const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?`;
 const clockPattern = new RegExp(`^${clock}$`, 'i');
@@ -24,7 +27,9 @@ const dayPattern = new RegExp(
 
 /**
  * Reads a time as loggers write it: seconds, `h:mm:ss`, `h:mm` or `mm:ss`, ISO 8601, or day and month first dates
- * (day first unless that is no month). Undefined when it is none of these.
+ * (day first unless that is no date, or month first by `order`). Undefined when it is none of these.
+ *
+ * @param order which of two numbers under 13 is the day
  *
  * @example
  * readTime('12,5') // => { "kind": "number", "value": 12.5 }
@@ -33,8 +38,9 @@ const dayPattern = new RegExp(
  * readTime('02:03.5') // => { "kind": "clock", "valueS": 123.5 }
  * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
  * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
+ * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401 }
  */
-export function readTime(text: string): TimeCell | undefined {
+export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell | undefined {
   const trimmed = text.trim();
   if (numberPattern.test(trimmed)) {
     return { kind: 'number', value: Number(trimmed.replace(',', '.')) };
@@ -54,11 +60,11 @@ export function readTime(text: string): TimeCell | undefined {
     const valueS = clockS(clockOnly, 1);
     return valueS === undefined ? undefined : { kind: 'clock', valueS };
   }
-  const valueS = stampS(trimmed);
+  const valueS = stampS(trimmed, order);
   return valueS === undefined ? undefined : { kind: 'stamp', valueS };
 }
 
-function stampS(text: string): number | undefined {
+function stampS(text: string, order: DateOrder): number | undefined {
   const iso = isoPattern.exec(text);
   if (iso !== null) {
     const [, year, month, day] = iso;
@@ -70,7 +76,7 @@ function stampS(text: string): number | undefined {
   if (dated === null) return undefined;
   const [, first, second, writtenYear] = dated;
   const year = writtenYear?.length === 2 ? 2000 + Number(writtenYear) : Number(writtenYear);
-  const isDayFirst = Number(second) <= 12;
+  const isDayFirst = order === 'day-month' ? Number(second) <= 12 : Number(first) > 12;
   const [day, month] = isDayFirst ? [first, second] : [second, first];
   const days = dayS(year, Number(month), Number(day));
   const time = clockS(dated, 4);

@@ -1,6 +1,6 @@
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { TwoPartClock } from './column-title.ts';
-import { readTime } from './read-time.ts';
+import { type DateOrder, readTime } from './read-time.ts';
 
 /** Turns the cells of a time column into seconds since the start, one after the other. */
 export interface TimeReader {
@@ -29,16 +29,20 @@ interface Counted {
 
 /**
  * `perS`: seconds in the column's unit. Elapsed times are kept; dates and clock times count from the first one.
- * `twoParts`: what clock times of two parts are.
+ * `twoParts`: what clock times of two parts are. `order`: of day and month in dates.
  */
-export function createTimeReader(perS: number, twoParts: TwoPartClock): TimeReader {
+export function createTimeReader(
+  perS: number,
+  twoParts: TwoPartClock,
+  order: DateOrder,
+): TimeReader {
   let counting: Counting | null = null;
   let originS: number | null = null;
   let daysPassedS = 0;
   let lastS = Number.NEGATIVE_INFINITY;
 
   function count(text: string): Counted | undefined {
-    const cell = readTime(text);
+    const cell = readTime(text, order);
     switch (cell?.kind) {
       case undefined:
         return undefined;

@@ -1,4 +1,4 @@
-import type { ReadingUnit, RunInput } from '../run/index.ts';
+import type { Mark, ReadingUnit, RunInput } from '../run/index.ts';
 import type { StageSpan } from '../snapshot/index.ts';
 import { type CsvFormat, csvDialects } from './csv-dialect.ts';
 import { writeMarkCell } from './mark-cell.ts';
@@ -17,6 +17,8 @@ export interface RunTable {
   /** Null leaves the column out: a table of what was recorded, without what was made of it. */
   readonly stages: readonly StageSpan[] | null;
   readonly endS: number;
+  /** Measurements made after the run; they stand below its end. */
+  readonly lateMarks?: readonly Mark[] | undefined;
 }
 
 /**
@@ -55,7 +57,10 @@ interface Row {
   readonly mark: string | null;
 }
 
-function* rowsOf({ inputs, endS }: RunTable, columns: ReadonlyMap<string, number>): Generator<Row> {
+function* rowsOf(
+  { inputs, endS, lateMarks = [] }: RunTable,
+  columns: ReadonlyMap<string, number>,
+): Generator<Row> {
   const width = columns.size * 2;
   let open: { timeS: number; cells: CsvCell[]; lastColumn: number } | null = null;
   for (const input of inputs) {
@@ -77,8 +82,9 @@ function* rowsOf({ inputs, endS }: RunTable, columns: ReadonlyMap<string, number
     }
   }
   if (open !== null) yield { timeS: open.timeS, cells: open.cells, mark: null };
-  const mark = writeMarkCell({ kind: 'end' });
-  yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark };
+  for (const cell of [{ kind: 'end' } as const, ...lateMarks]) {
+    yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark: writeMarkCell(cell) };
+  }
 }
 
 /** Column number of each channel and unit, in the order of their first reading. */

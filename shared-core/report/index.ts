@@ -1,4 +1,6 @@
+export { bookTables } from './book-tables.ts';
 export type { Block, DocumentTable, PrintedDocument } from './document.ts';
+export { fermentSentence } from './ferment-sentence.ts';
 export { intervalWords, measuredWords } from './measured-words.ts';
 export type { RunPlateau } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';

@@ -1,14 +1,9 @@
 import { ethanolFigure, plateFigure, strengthFigure, temperatureFigure } from '../figures/index.ts';
+import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
+import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
-import {
-  alarmsTable,
-  balanceTable,
-  cutsTable,
-  recoveryBudgetTable,
-  settingsTable,
-  stagesTable,
-} from './report-tables.ts';
+import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
 /** The part of the report that is about one run. */
@@ -84,19 +79,14 @@ function strengthBlocks(study: RunStudy): readonly Block[] {
 function bookBlocks(study: RunStudy): readonly Block[] {
   const { books, simple, product } = study;
   const ethanol = ethanolFigure(books);
+  const [liquids, ...balances] = bookTables(books);
   return [
-    ...present(cutsTable(study)),
+    ...(liquids === undefined ? [] : [liquids]),
     ...(ethanol === null ? [] : [figure(ethanol, 'Where the ethanol went.')]),
-    ...present(balanceTable(study)),
-    ...present(recoveryBudgetTable(study)),
+    ...balances,
     ...(books.ferment === null
       ? []
-      : [
-          {
-            kind: 'paragraph',
-            text: `From sugar to product: at most ${measuredWords(books.ferment.theoreticalG, 'g')} of ethanol (Gay-Lussac). Fermentation ${measuredWords(books.ferment.fermentationPercent, '%')}, distillation ${measuredWords(books.ferment.distillationPercent, '%')}, overall ${measuredWords(books.ferment.overallPercent, '%')}.`,
-          } as const,
-        ]),
+      : [{ kind: 'paragraph', text: fermentSentence(books.ferment) } as const]),
     ...(simple === null || product === null
       ? []
       : [

@@ -1,7 +1,6 @@
-import type { Balance } from '../bookkeeping/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
 import type { DocumentTable } from './document.ts';
-import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import { clockWords, measuredWords } from './measured-words.ts';
 import type { RunStudy } from './study-run.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
@@ -47,93 +46,6 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
       clockWords(raisedS),
       acknowledgedS === null ? 'no' : clockWords(acknowledgedS),
       because,
-    ]),
-  };
-}
-
-/** Cuts as booked; null without any. */
-export function cutsTable({ books }: RunStudy): DocumentTable | null {
-  if (books.cuts.length === 0) return null;
-  const sources = {
-    measured: 'measured',
-    'head-temperature': 'head temp.',
-    unknown: '–',
-  } as const;
-  return {
-    kind: 'table',
-    caption: 'Cuts (±: k = 2; strength: 95 % interval)',
-    columns: [
-      column('Cut', 0.7),
-      column('From', 1.2, 'end'),
-      column('To', 1.2, 'end'),
-      column('Volume at 20 °C', 2.6, 'end'),
-      column('Mass', 2.6, 'end'),
-      column('Strength', 2.6, 'end'),
-      column('Ethanol', 2.6, 'end'),
-      column('Strength from', 1.8),
-    ],
-    rows: books.cuts.map(({ number, fromS, toS, booked, strengthFrom }) => [
-      String(number),
-      clockWords(fromS),
-      clockWords(toS),
-      booked === null ? 'not measured' : measuredWords(booked.volumeMl, 'mL'),
-      booked === null ? '–' : measuredWords(booked.massG, 'g'),
-      booked === null ? '–' : intervalWords(booked.strengthAbv, '% vol'),
-      booked === null ? '–' : measuredWords(booked.ethanolG, 'g'),
-      sources[strengthFrom],
-    ]),
-  };
-}
-
-/** Both balances side by side; null without booked cuts. */
-export function balanceTable({ books }: RunStudy): DocumentTable | null {
-  if (books.balance === null) return null;
-  const { total, ethanol } = books.balance;
-  const rows: readonly (readonly [string, (balance: Balance) => string])[] = [
-    ['Charged', ({ inG }) => measuredWords(inG, 'g')],
-    ['In the cuts', ({ cutsG }) => measuredWords(cutsG, 'g')],
-    [
-      'Residue',
-      ({ residueG }) => (residueG === null ? 'not measured' : measuredWords(residueG, 'g')),
-    ],
-    ['Hold-up', ({ holdUpG }) => (holdUpG === null ? 'not measured' : measuredWords(holdUpG, 'g'))],
-    ['Missing', ({ missingG }) => (missingG === null ? '–' : measuredWords(missingG, 'g'))],
-    ['Recovery', ({ recoveryPercent }) => measuredWords(recoveryPercent, '%')],
-    [
-      'Closure',
-      ({ closurePercent }) => (closurePercent === null ? '–' : measuredWords(closurePercent, '%')),
-    ],
-    [
-      'Closes within k = 2',
-      ({ closes }) => (closes === null ? 'cannot be judged' : closes ? 'yes' : 'no'),
-    ],
-  ];
-  return {
-    kind: 'table',
-    caption: 'Balance (±: k = 2)',
-    columns: [column('', 3), column('All liquid', 3, 'end'), column('Ethanol', 3, 'end')],
-    rows: rows.map(([name, words]) => [name, words(total), words(ethanol)]),
-  };
-}
-
-/** What the uncertainty of the ethanol recovery is made of; null without booked cuts. */
-export function recoveryBudgetTable({ books }: RunStudy): DocumentTable | null {
-  if (books.balance === null) return null;
-  const { lines } = books.balance.ethanol.recoveryPercent.budget;
-  return {
-    kind: 'table',
-    caption: 'Where the uncertainty of the ethanol recovery comes from',
-    columns: [
-      column('Quantity', 3),
-      column('u of the quantity / g', 2.4, 'end'),
-      column('u of the recovery / %', 2.4, 'end'),
-      column('Share', 1.2, 'end'),
-    ],
-    rows: lines.map(({ name, inputStandardUncertainty, standardUncertainty, share }) => [
-      name,
-      inputStandardUncertainty.toPrecision(2),
-      standardUncertainty.toPrecision(2),
-      `${(100 * share).toFixed(0)} %`,
     ]),
   };
 }

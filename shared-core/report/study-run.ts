@@ -11,7 +11,7 @@ import {
 } from '../bookkeeping/index.ts';
 import { equilibriumModelVersion } from '../equilibrium/index.ts';
 import { analyseRun } from '../monitor/index.ts';
-import type { RunInput, RunSettings } from '../run/index.ts';
+import type { Mark, RunInput, RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
 import { platesOfRun, type RunPlates } from './plates-of-run.ts';
@@ -30,6 +30,8 @@ export interface RunToStudy {
   readonly modelVersion: string;
   readonly inputs: readonly RunInput[];
   readonly endS: number;
+  /** Measurements made after the run, as marks at its end. */
+  readonly lateMarks?: readonly Mark[] | undefined;
   readonly entries?: BookEntries | undefined;
 }
 
@@ -64,7 +66,13 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
   const verdicts = known ?? analyseRun(settings, inputs, endS);
   const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
   const plateau = plateauOfRun(rows, settings);
-  const books = booksOfRun({ settings, inputs, verdicts, endS, entries });
+  const books = booksOfRun({
+    settings,
+    inputs: [...inputs, ...(run.lateMarks ?? [])],
+    verdicts,
+    endS,
+    entries,
+  });
   const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
   const product = booked.length === 0 ? null : poolLiquids(booked);
   return {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { probeSourceSchema } from '../contract/probe-schemas.ts';
-import { linkChangeSchema, markSchema, runSettingsSchema } from '../run/index.ts';
+import { linkChangeSchema, markBodySchema, markSchema, runSettingsSchema } from '../run/index.ts';
 import {
   alarmRecordSchema,
   alarmStateSchema,
@@ -76,6 +76,12 @@ export const logBodySchema = z.discriminatedUnion('kind', [
   /** The monitor failed; readings are recorded all the same. */
   z.object({ kind: z.literal('monitor-failed'), timeS, message: z.string() }),
   z.object({ kind: z.literal('end'), timeS, how: z.enum(['clean', 'cut-off']) }),
+  z.object({
+    /** A measurement made after the run, or the withdrawal of one; ids go on from those of the run. */
+    kind: z.literal('late-mark'),
+    markId: z.number().int().min(1),
+    mark: markBodySchema,
+  }),
   /** A person's name and notes for the run, given later; the last one counts. */
   z.object({ kind: z.literal('label'), name: z.string(), notes: z.string() }),
 ]);

@@ -72,10 +72,10 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
 }
 
 function rawFile(study: RunStudy, stem: string, format: CsvFormat): PackFile {
-  const { inputs, endS, name } = study;
+  const { inputs, endS, lateMarks, name } = study;
   return {
     path: `${folders[format]}/raw/${stem}.csv`,
-    content: writeReadingsCsv({ inputs, stages: null, endS }, format),
+    content: writeReadingsCsv({ inputs, stages: null, endS, lateMarks }, format),
     table: { title: `${name}: as recorded`, format, fields: rawFields(inputs) },
   };
 }

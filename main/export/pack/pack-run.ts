@@ -30,7 +30,7 @@ export async function studyForPack(
     if (index % inputsAtOnce === 0) await setImmediate();
   }
   monitor.advanceTo(run.endS);
-  const { summary, settings, appVersion, modelVersion, endS } = run;
+  const { summary, settings, appVersion, modelVersion, endS, lateMarks } = run;
   const { runId, name, startedAtIso, rehearsal, damagedRecords } = summary;
   return studyRun(
     {
@@ -44,6 +44,7 @@ export async function studyForPack(
       modelVersion,
       inputs,
       endS,
+      lateMarks,
       entries,
     },
     monitor.verdicts(),

@@ -19,6 +19,8 @@ export interface PackRequest {
   /** Milliseconds since 1970. */
   readonly createdMs: number;
   readonly onProgress?: (progress: PackProgress) => void;
+  /** Called before each run is worked through. */
+  readonly onStudied?: (name: string, index: number, count: number) => void;
 }
 
 /**
@@ -48,8 +50,15 @@ export async function writePack(
 }
 
 /** The runs of a pack, worked through one after the other. */
-export async function studies({ runs, createMonitor }: PackRequest): Promise<readonly RunStudy[]> {
+export async function studies({
+  runs,
+  createMonitor,
+  onStudied = () => {},
+}: PackRequest): Promise<readonly RunStudy[]> {
   const found: RunStudy[] = [];
-  for (const run of runs) found.push(await studyForPack(run, createMonitor));
+  for (const [index, run] of runs.entries()) {
+    onStudied(run.run.summary.name, index, runs.length);
+    found.push(await studyForPack(run, createMonitor));
+  }
   return found;
 }

@@ -16,6 +16,7 @@ export function pearPackRun(
       modelVersion: run.modelVersion,
       endS: run.endS,
       inputs,
+      lateMarks: [],
       summary: {
         runId: changes.runId ?? runId,
         name: changes.name ?? name,

@@ -1,0 +1,104 @@
+import { mkdtemp } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type EventBody, fail, pieceBytes, type Result, succeed } from '#shared-core';
+import { fileProblem } from '../../file-layer/file-problem.ts';
+import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
+import { packZip } from './pack-zip.ts';
+import { replaceFileStream } from './replace-file-stream.ts';
+import type { PackRequest } from './write-pack.ts';
+
+/** A pack that lies ready. */
+export interface ShelvedPack {
+  readonly fileName: string;
+  readonly bytes: number;
+}
+
+export type ShelfProblem = FileProblem | { readonly kind: 'no-such-pack' };
+
+/** Packs that were made for windows, each a file in a folder of the system's until its window has fetched it. */
+export interface PackShelf {
+  make(
+    packId: string,
+    request: Omit<PackRequest, 'onProgress' | 'onStudied'>,
+  ): Promise<Result<ShelvedPack, FileProblem>>;
+  /** A piece of the file, and where the next one begins; null after the last. */
+  read(
+    packId: string,
+    fromByte: number,
+  ): Promise<
+    Result<{ readonly piece: Uint8Array; readonly nextByte: number | null }, ShelfProblem>
+  >;
+  drop(packId: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Windows that go away without fetching their pack must not fill the disk: the oldest pack makes room. */
+const mostPacks = 4;
+/** Share of the work that lies in going through the runs, before any file is written [%]. */
+const studyPercent = 40;
+
+export function createPackShelf(
+  files: FileLayer,
+  onProgress: (progress: EventBody<'pack'>) => void,
+): PackShelf {
+  const packs = new Map<string, ShelvedPack & { readonly file: string }>();
+  let folder: Promise<string> | null = null;
+  let made = 0;
+
+  async function drop(packId: string): Promise<void> {
+    const pack = packs.get(packId);
+    packs.delete(packId);
+    if (pack !== undefined) await files.remove(pack.file);
+  }
+
+  async function shelfFolder(): Promise<Result<string, FileProblem>> {
+    try {
+      folder ??= mkdtemp(path.join(tmpdir(), 'still-head-packs-'));
+      return succeed(await folder);
+    } catch (error) {
+      folder = null;
+      return fail(fileProblem(error, tmpdir()));
+    }
+  }
+
+  return {
+    async make(packId, request) {
+      const place = await shelfFolder();
+      if (!place.ok) return place;
+      for (const oldest of [...packs.keys()].slice(0, packs.size - mostPacks + 1)) {
+        await drop(oldest);
+      }
+      const tell = (doing: string, done: number) =>
+        onProgress({ packId, doing, done: Math.round(done), total: 100 });
+      const { fileName, content } = await packZip({
+        ...request,
+        onStudied: (name, index, count) => tell(name, (studyPercent * index) / count),
+        onProgress: ({ file, filesDone, filesTotal }) =>
+          tell(file, studyPercent + ((100 - studyPercent) * filesDone) / filesTotal),
+      });
+      made += 1;
+      const file = path.join(place.value, `pack-${made}.zip`);
+      const written = await replaceFileStream(files, file, content);
+      const size = written.ok ? await files.sizeBytes(file) : written;
+      if (!size.ok) return size;
+      await drop(packId);
+      packs.set(packId, { fileName, bytes: size.value, file });
+      return succeed({ fileName, bytes: size.value });
+    },
+    async read(packId, fromByte) {
+      const pack = packs.get(packId);
+      if (pack === undefined) return fail({ kind: 'no-such-pack' });
+      const piece = await files.read(pack.file, fromByte, pieceBytes);
+      if (!piece.ok) return piece;
+      const next = fromByte + piece.value.length;
+      const isLast = piece.value.length === 0 || next >= pack.bytes;
+      return succeed({ piece: piece.value, nextByte: isLast ? null : next });
+    },
+    drop,
+    async close() {
+      packs.clear();
+      if (folder !== null) await files.remove(await folder);
+    },
+  };
+}

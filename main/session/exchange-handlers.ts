@@ -1,0 +1,87 @@
+import { Buffer } from 'node:buffer';
+import { fail, type ServiceProblem, succeed } from '#shared-core';
+import { createPackShelf, type ShelfProblem } from '../export/index.ts';
+import { serviceProblemOf } from '../file-layer/index.ts';
+import {
+  createUploads,
+  type ImportSetup,
+  importRun,
+  type RunToExport,
+} from '../run-library/index.ts';
+import type { EventHub } from './event-hub.ts';
+import type { Recording } from './recording.ts';
+import type { RequestHandlers } from './request-handlers.ts';
+
+type ExchangeRequest = Extract<
+  keyof RequestHandlers,
+  `imports/${string}` | `packs/${string}` | 'runs/book'
+>;
+
+export interface ExchangeSetup extends ImportSetup {
+  readonly recording: Recording;
+  readonly events: Pick<EventHub, 'emit'>;
+}
+
+export interface Exchange {
+  readonly handlers: Pick<RequestHandlers, ExchangeRequest>;
+  /** Removes what nobody has fetched. */
+  close(): Promise<void>;
+}
+
+/** Handlers of what comes in and goes out as files, and of measurements made after a run. */
+export function createExchange(setup: ExchangeSetup): Exchange {
+  const { library, recording, clock, createMonitor, files, events } = setup;
+  const uploads = createUploads();
+  const shelf = createPackShelf(files, (progress) => events.emit('pack', progress));
+
+  const handlers: Exchange['handlers'] = {
+    async 'runs/book'({ runId, mark }) {
+      if (recording.current()?.runId === runId) return fail({ kind: 'already-recording', runId });
+      const booked = await library.book(runId, mark);
+      return booked.ok ? succeed({ markId: booked.value }) : booked;
+    },
+    async 'imports/begin'({ bytes }) {
+      const begun = uploads.begin(bytes);
+      return begun.ok ? succeed({ importId: begun.value }) : begun;
+    },
+    async 'imports/add'({ importId, base64 }) {
+      const added = uploads.add(importId, Buffer.from(base64, 'base64'));
+      return added.ok ? succeed({ receivedBytes: added.value }) : added;
+    },
+    async 'imports/finish'({ importId, encoding, mapping, settings }) {
+      const content = uploads.take(importId);
+      if (!content.ok) return content;
+      return importRun(setup, { content: content.value, encoding, mapping, settings });
+    },
+    async 'imports/cancel'({ importId }) {
+      uploads.drop(importId);
+      return succeed({});
+    },
+    async 'packs/make'({ packId, runIds }) {
+      const runs: { readonly run: RunToExport }[] = [];
+      for (const runId of runIds) {
+        const read = await library.whole(runId, recording.liveView(runId));
+        if (!read.ok) return read;
+        runs.push({ run: read.value });
+      }
+      const made = await shelf.make(packId, { runs, createMonitor, createdMs: clock.wallMs() });
+      return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
+    },
+    async 'packs/read'({ packId, fromByte }) {
+      const read = await shelf.read(packId, fromByte);
+      if (!read.ok) return fail(shelfProblem(read.error));
+      const { piece, nextByte } = read.value;
+      return succeed({ base64: Buffer.from(piece).toString('base64'), nextByte });
+    },
+    async 'packs/drop'({ packId }) {
+      await shelf.drop(packId);
+      return succeed({});
+    },
+  };
+  return { handlers, close: shelf.close };
+}
+
+function shelfProblem(problem: ShelfProblem): ServiceProblem {
+  if (problem.kind !== 'no-such-pack') return serviceProblemOf(problem);
+  return { kind: 'request-invalid', message: 'this pack is no longer here; make it again' };
+}

@@ -1,0 +1,82 @@
+import { bookTables, type DocumentTable, fermentSentence, type RunBooks } from '#shared-core';
+import { WideTable } from '../understand/index.ts';
+import { usePreferences } from '../window/use-stores.ts';
+
+/** What the books say, in the words of the report. */
+export function BooksTables({ books }: { readonly books: RunBooks }) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const own = (text: string) => (decimal === ',' ? text.replaceAll(/(\d)\.(?=\d)/g, '$1,') : text);
+  const tables = bookTables(books);
+  return (
+    <>
+      {tables.length === 0 && (
+        <p className="soft">Nothing is measured yet that could be balanced.</p>
+      )}
+      {tables.map((table) => (
+        <BookTable key={table.caption} table={table} own={own} />
+      ))}
+      {books.balance !== null && books.residue === null && (
+        <p>
+          Without a measured residue there is no closure: taking it from the difference would make
+          every balance close.
+        </p>
+      )}
+      {books.ferment !== null && <p>{own(fermentSentence(books.ferment))}</p>}
+      {books.assumptions.length > 0 && (
+        <details className="why">
+          <summary>Taken for granted, and left out</summary>
+          <ul>
+            {books.assumptions.map((assumption) => (
+              <li key={assumption}>{own(assumption)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+interface BookTableProps {
+  readonly table: DocumentTable;
+  readonly own: (text: string) => string;
+}
+
+function BookTable({ table, own }: BookTableProps) {
+  const hasTitles = table.columns.some(({ title }) => title !== '');
+  return (
+    <WideTable name={table.caption}>
+      <table className="numbers">
+        <caption>{table.caption}</caption>
+        {hasTitles && (
+          <thead>
+            <tr>
+              {table.columns.map(({ title }, index) =>
+                title === '' ? (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: columns have no name of their own
+                  <td key={index} />
+                ) : (
+                  <th key={title} scope="col">
+                    {title}
+                  </th>
+                ),
+              )}
+            </tr>
+          </thead>
+        )}
+        <tbody>
+          {table.rows.map(([name = '', ...cells]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              {cells.map((cell, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: cells stand under their columns
+                <td key={index} className="number">
+                  {own(cell)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </WideTable>
+  );
+}

@@ -1,0 +1,1 @@
+export { BooksOfRun } from './books-of-run.tsx';

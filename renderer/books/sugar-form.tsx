@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { MarkBody } from '#shared-core';
+import { NumberField } from '../design/index.ts';
+import { numberFrom } from '../words/index.ts';
+
+interface SugarFormProps {
+  readonly canAct: boolean;
+  readonly onMark: (mark: MarkBody) => void;
+}
+
+/** The sugar that the ferment came from: with it the yield of the yeast can be told. */
+export function SugarForm({ canAct, onMark }: SugarFormProps) {
+  const [sugar, setSugar] = useState('');
+  const [doubt, setDoubt] = useState('');
+  const [problem, setProblem] = useState<string>();
+  return (
+    <details className="why">
+      <summary>Sugar in the ferment</summary>
+      <form
+        className="measure-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const sugarG = numberFrom(sugar);
+          const standardUncertaintyG = numberFrom(doubt) ?? 0;
+          if (sugarG === null || sugarG <= 0 || standardUncertaintyG < 0) {
+            return setProblem('A number of grams, more than 0.');
+          }
+          setProblem(undefined);
+          onMark({ type: 'sugar-known', sugarG, standardUncertaintyG });
+        }}
+      >
+        <p className="small soft">
+          Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose
+          (100 g of table sugar make 105 g).
+        </p>
+        <div className="measure-fields">
+          <NumberField name="Sugar" unit="g" text={sugar} onText={setSugar} problem={problem} />
+          <NumberField
+            name="Standard uncertainty (may stay empty)"
+            unit="g"
+            text={doubt}
+            onText={setDoubt}
+          />
+        </div>
+        <div className="dialog-acts">
+          <button type="submit" className="button" disabled={!canAct}>
+            Keep sugar
+          </button>
+        </div>
+      </form>
+    </details>
+  );
+}

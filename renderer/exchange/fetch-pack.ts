@@ -1,0 +1,54 @@
+import {
+  type RequestAnswer,
+  type Result,
+  type Service,
+  type ServiceProblem,
+  succeed,
+} from '#shared-core';
+import { fromBase64 } from './base64.ts';
+
+/** What a pack is doing, and how far it is. */
+export interface PackStep {
+  readonly doing: string;
+  /** 0 … 1 */
+  readonly share: number;
+}
+
+export interface FetchedPack {
+  readonly fileName: string;
+  readonly content: Blob;
+}
+
+/** Part of the way that is left for bringing the finished pack into the window. */
+const fetchingShare = 0.1;
+
+/** Has the pack of some runs made and brings it here piece by piece. */
+export async function fetchPack(
+  service: Service,
+  packId: string,
+  runIds: readonly string[],
+  onStep: (step: PackStep) => void,
+): Promise<Result<FetchedPack, ServiceProblem>> {
+  const stop = service.on('pack', (progress) => {
+    if (progress.packId !== packId) return;
+    const share = ((1 - fetchingShare) * progress.done) / progress.total;
+    onStep({ doing: progress.doing, share });
+  });
+  const made = await service.request('packs/make', { packId, runIds: [...runIds] });
+  stop();
+  if (!made.ok) return made;
+  const { fileName, bytes } = made.value;
+  const pieces: Uint8Array<ArrayBuffer>[] = [];
+  for (let fromByte: number | null = 0; fromByte !== null; ) {
+    onStep({ doing: fileName, share: 1 - fetchingShare + (fetchingShare * fromByte) / bytes });
+    const read: Result<RequestAnswer<'packs/read'>, ServiceProblem> = await service.request(
+      'packs/read',
+      { packId, fromByte },
+    );
+    if (!read.ok) return read;
+    pieces.push(fromBase64(read.value.base64));
+    fromByte = read.value.nextByte;
+  }
+  void service.request('packs/drop', { packId });
+  return succeed({ fileName, content: new Blob(pieces, { type: 'application/zip' }) });
+}

@@ -1,0 +1,5 @@
+export { fetchPack, type PackStep } from './fetch-pack.ts';
+export { PackProgress } from './pack-progress.tsx';
+export { saveFile } from './save-file.ts';
+export { type ImportSays, type SentFile, sendFile, sizeProblem } from './send-file.ts';
+export { type PackMaking, usePack } from './use-pack.ts';

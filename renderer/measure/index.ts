@@ -1,0 +1,2 @@
+export { MeasureDialog } from './measure-dialog.tsx';
+export { MeasureForm } from './measure-form.tsx';

@@ -1,0 +1,18 @@
+import type { MarkBody } from '#shared-core';
+import { Dialog } from '../design/index.ts';
+import { MeasureForm } from './measure-form.tsx';
+
+interface MeasureDialogProps {
+  readonly cuts: number;
+  readonly onMark: (mark: MarkBody) => void;
+  readonly onClose: () => void;
+}
+
+/** Takes a measurement of a liquid while the run goes on. */
+export function MeasureDialog({ cuts, onMark, onClose }: MeasureDialogProps) {
+  return (
+    <Dialog title="Measured" onClose={onClose}>
+      <MeasureForm canAct cuts={cuts} onMark={onMark} onCancel={onClose} />
+    </Dialog>
+  );
+}

@@ -1,0 +1,136 @@
+import { fail, type MarkBody, markBodySchema, type Result, succeed } from '#shared-core';
+import { numberFrom } from '../words/index.ts';
+
+/** Ways to measure a liquid, named for the instrument in the hand. */
+export const instruments = [
+  'cylinder',
+  'balance',
+  'alcoholometer',
+  'hydrometer',
+  'pycnometer',
+  'flask',
+] as const;
+
+export type Instrument = (typeof instruments)[number];
+
+/** What the person typed; texts, so that nothing is lost on the way. */
+export interface MeasureDraft {
+  readonly liquid: string;
+  readonly instrument: Instrument;
+  readonly texts: Readonly<Partial<Record<MeasureField, string>>>;
+}
+
+export type MeasureField =
+  | 'volumeMl'
+  | 'massG'
+  | 'alcoholByVolume'
+  | 'densityKgPerM3'
+  | 'temperatureC'
+  | 'emptyG'
+  | 'withWaterG'
+  | 'withSampleG'
+  | 'waterTemperatureC'
+  | 'sampleTemperatureC';
+
+interface FieldLook {
+  readonly name: string;
+  readonly unit: string;
+  readonly isOptional?: boolean;
+}
+
+export const fieldLooks: Readonly<Record<MeasureField, FieldLook>> = {
+  volumeMl: { name: 'Volume', unit: 'mL' },
+  massG: { name: 'Mass', unit: 'g' },
+  alcoholByVolume: { name: 'Strength on the scale', unit: '% vol' },
+  densityKgPerM3: { name: 'Density on the scale', unit: 'kg/m³' },
+  temperatureC: { name: 'Temperature of the liquid', unit: '°C', isOptional: true },
+  emptyG: { name: 'Pycnometer, empty and dry', unit: 'g' },
+  withWaterG: { name: 'Filled with water', unit: 'g' },
+  withSampleG: { name: 'Filled with the liquid', unit: 'g' },
+  waterTemperatureC: { name: 'Temperature of the water', unit: '°C' },
+  sampleTemperatureC: { name: 'Temperature of the liquid', unit: '°C' },
+};
+
+interface InstrumentLook {
+  readonly name: string;
+  readonly finds: string;
+  readonly type: MarkBody['type'];
+  readonly fields: readonly MeasureField[];
+}
+
+export const instrumentLooks: Readonly<Record<Instrument, InstrumentLook>> = {
+  cylinder: {
+    name: 'Measuring cylinder',
+    finds: 'the volume of all of it',
+    type: 'liquid-volume',
+    fields: ['volumeMl', 'temperatureC'],
+  },
+  balance: {
+    name: 'Balance',
+    finds: 'the mass of all of it, without the vessel',
+    type: 'liquid-mass',
+    fields: ['massG'],
+  },
+  alcoholometer: {
+    name: 'Alcoholometer',
+    finds: 'the strength',
+    type: 'liquid-strength',
+    fields: ['alcoholByVolume', 'temperatureC'],
+  },
+  hydrometer: {
+    name: 'Hydrometer',
+    finds: 'the strength, from the density',
+    type: 'liquid-density',
+    fields: ['densityKgPerM3', 'temperatureC'],
+  },
+  pycnometer: {
+    name: 'Pycnometer',
+    finds: 'the strength, from the density',
+    type: 'liquid-pycnometer',
+    fields: ['emptyG', 'withWaterG', 'withSampleG', 'waterTemperatureC', 'sampleTemperatureC'],
+  },
+  flask: {
+    name: 'Weighed flask',
+    finds: 'the strength, from a known volume on a balance',
+    type: 'sample-weighed',
+    fields: ['massG', 'volumeMl', 'temperatureC'],
+  },
+};
+
+export type DraftProblems = Readonly<Partial<Record<MeasureField, string>>>;
+
+/** The mark that a draft stands for, or what is wrong with each field. */
+export function markFromDraft({
+  liquid,
+  instrument,
+  texts,
+}: MeasureDraft): Result<MarkBody, DraftProblems> {
+  const { type, fields } = instrumentLooks[instrument];
+  const problems: Partial<Record<MeasureField, string>> = {};
+  const values: Partial<Record<MeasureField, number | null>> = {};
+  for (const field of fields) {
+    const text = texts[field]?.trim() ?? '';
+    const { isOptional = false, unit } = fieldLooks[field];
+    const value = numberFrom(text);
+    if (text === '' && isOptional) values[field] = null;
+    else if (value === null) problems[field] = `A number of ${unit}.`;
+    else values[field] = value;
+  }
+  if (Object.keys(problems).length > 0) return fail(problems);
+  const mark = markBodySchema.safeParse({ type, liquid, ...values });
+  if (mark.success) return succeed(mark.data);
+  for (const issue of mark.error.issues) {
+    const field = fields.find((name) => name === issue.path[0]);
+    if (field !== undefined) problems[field] = rangeWords[field] ?? 'No such value is possible.';
+  }
+  return fail(problems);
+}
+
+/** In the words of whoever stands at the bench; the limits are those of the mark's schema. */
+const rangeWords: DraftProblems = {
+  alcoholByVolume: 'Between 0 and 100 % vol.',
+  densityKgPerM3: 'Between 700 and 1100 kg/m³: water is 998, not 0.998.',
+  temperatureC: 'Between 0 and 40 °C: let it cool first.',
+  waterTemperatureC: 'Between 0 and 40 °C.',
+  sampleTemperatureC: 'Between 0 and 40 °C: let it cool first.',
+};

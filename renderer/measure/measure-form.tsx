@@ -1,0 +1,95 @@
+import { useState } from 'react';
+import type { MarkBody } from '#shared-core';
+import { Button, NumberField, SelectField } from '../design/index.ts';
+import { liquidWords } from '../words/index.ts';
+import {
+  type DraftProblems,
+  fieldLooks,
+  type Instrument,
+  instrumentLooks,
+  instruments,
+  type MeasureDraft,
+  type MeasureField,
+  markFromDraft,
+} from './measure-draft.ts';
+import { StrengthSoFar } from './strength-so-far.tsx';
+
+interface MeasureFormProps {
+  /** How many receivers there were so far; each is a liquid that may be measured. */
+  readonly cuts: number;
+  readonly canAct: boolean;
+  readonly onMark: (mark: MarkBody) => void;
+  readonly onCancel?: () => void;
+}
+
+/** One measurement of one liquid: what, with which instrument, and the numbers read. */
+export function MeasureForm({ cuts, canAct, onMark, onCancel }: MeasureFormProps) {
+  const [draft, setDraft] = useState<MeasureDraft>({
+    liquid: 'residue',
+    instrument: 'cylinder',
+    texts: {},
+  });
+  const [problems, setProblems] = useState<DraftProblems>({});
+  const liquids = [
+    'residue',
+    ...Array.from({ length: Math.max(1, cuts) }, (_, index) => `cut-${index + 1}`),
+    'hold-up',
+  ];
+  const { fields, finds } = instrumentLooks[draft.instrument];
+  const mark = markFromDraft(draft);
+  const change = (changes: Partial<MeasureDraft>) => {
+    setDraft({ ...draft, ...changes });
+    setProblems({});
+  };
+  const type = (field: MeasureField, text: string) =>
+    change({ texts: { ...draft.texts, [field]: text } });
+  return (
+    <form
+      className="measure-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!mark.ok) return setProblems(mark.error);
+        onMark(mark.value);
+        setDraft({ ...draft, texts: {} });
+      }}
+    >
+      <div className="measure-choice">
+        <SelectField
+          name="Liquid"
+          options={liquids.map((value) => ({ value, label: liquidWords(value) }))}
+          value={draft.liquid}
+          onValue={(liquid) => change({ liquid })}
+        />
+        <SelectField<Instrument>
+          name="Measured with"
+          options={instruments.map((value) => ({ value, label: instrumentLooks[value].name }))}
+          value={draft.instrument}
+          onValue={(instrument) => change({ instrument })}
+        />
+      </div>
+      <p className="small soft">Finds {finds}.</p>
+      <div className="measure-fields">
+        {fields.map((field) => {
+          const { name, unit, isOptional } = fieldLooks[field];
+          return (
+            <NumberField
+              key={field}
+              name={isOptional ? `${name} (may stay empty)` : name}
+              unit={unit}
+              text={draft.texts[field] ?? ''}
+              onText={(text) => type(field, text)}
+              problem={problems[field]}
+            />
+          );
+        })}
+      </div>
+      <StrengthSoFar mark={mark.ok ? mark.value : null} />
+      <div className="dialog-acts">
+        {onCancel && <Button onClick={onCancel}>Cancel</Button>}
+        <button type="submit" className="button" data-weight="main" disabled={!canAct}>
+          Keep measurement
+        </button>
+      </div>
+    </form>
+  );
+}

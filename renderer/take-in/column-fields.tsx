@@ -1,0 +1,54 @@
+import { SelectField } from '../design/index.ts';
+import { holdsOptions, type ImportDraft, withColumn } from './import-draft.ts';
+import { holdsName, timeUnitOptions, unitOptions } from './import-words.ts';
+
+interface ColumnFieldsProps {
+  readonly draft: ImportDraft;
+  readonly onDraft: (draft: ImportDraft) => void;
+}
+
+/** What each column holds, and in which unit. */
+export function ColumnFields({ draft, onDraft }: ColumnFieldsProps) {
+  return (
+    <ol className="import-columns">
+      {draft.columns.map(({ title, samples, holds, unit }, index) => {
+        const column = `Column ${index + 1}`;
+        const hasUnit = holds !== 'nothing' && holds !== 'time' && holds !== 'marks';
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a column is known by its number
+          <li key={index} data-used={holds !== 'nothing'}>
+            <p>
+              <strong>{title === '' ? column : title}</strong>
+              <br />
+              <span className="small soft number">{samples.join(' · ') || 'empty'}</span>
+            </p>
+            <SelectField
+              name={`${column} holds`}
+              options={holdsOptions(holds).map((value) => ({ value, label: holdsName(value) }))}
+              value={holds}
+              onValue={(chosen) => onDraft(withColumn(draft, index, { holds: chosen }))}
+            />
+            {holds === 'time' && (
+              <SelectField
+                name="Counted in"
+                options={timeUnitOptions}
+                value={draft.timeUnit}
+                onValue={(timeUnit) => onDraft({ ...draft, timeUnit })}
+              />
+            )}
+            {hasUnit && (
+              <SelectField
+                name="Unit"
+                options={unitOptions}
+                value={unit ?? ''}
+                onValue={(chosen) =>
+                  onDraft(withColumn(draft, index, { unit: chosen === '' ? null : chosen }))
+                }
+              />
+            )}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

@@ -1,0 +1,171 @@
+import {
+  type ColumnMapping,
+  type CsvDialect,
+  type CsvRow,
+  detectDelimiter,
+  detectLayout,
+  knownChannels,
+  parseCsv,
+} from '#shared-core';
+import type { Encoding } from './file-beginning.ts';
+
+/** What a column holds: nothing of use, the time, the marks, or a channel by its name. */
+export type ColumnHolds = 'nothing' | 'time' | 'marks' | (string & {});
+
+export interface DraftColumn {
+  readonly title: string;
+  /** A few of its cells. */
+  readonly samples: readonly string[];
+  readonly holds: ColumnHolds;
+  /** As a person writes it; null leaves it to the cells or to the channel. */
+  readonly unit: string | null;
+  /** Index of the column that says how good each reading is, in this program's own tables. */
+  readonly qualityColumn: number | null;
+}
+
+type TimeUnit = NonNullable<ColumnMapping['time']['unit']>;
+type DateOrder = NonNullable<ColumnMapping['time']['dateOrder']>;
+
+/** How a file is to be understood: first as it was found, then as the person says. */
+export interface ImportDraft {
+  readonly encoding: Encoding;
+  readonly delimiter: CsvDialect['delimiter'];
+  readonly decimal: 'either' | '.' | ',';
+  readonly dateOrder: DateOrder;
+  readonly timeUnit: TimeUnit;
+  readonly columns: readonly DraftColumn[];
+}
+
+const rowsLookedAt = 80;
+const samplesShown = 3;
+/** Columns offered; whoever has more names the others with `npm run analyse -- --columns`. */
+export const mostColumnsShown = 40;
+
+/** What can be found out about a file from its first lines. */
+export function draftOf(
+  text: string,
+  encoding: Encoding,
+  delimiter: CsvDialect['delimiter'] = detectDelimiter(text),
+): ImportDraft {
+  const rows = firstRows(text, delimiter);
+  const layout = detectLayout(rows);
+  const found = layout.ok ? layout.value : null;
+  const dataLine = found?.firstDataLine ?? rows[1]?.line ?? 1;
+  const data = rows.filter(({ line }) => line >= dataLine);
+  const titles = rows.findLast(({ line }) => line < dataLine)?.cells ?? [];
+  const width = Math.min(mostColumnsShown, Math.max(0, ...rows.map(({ cells }) => cells.length)));
+  const columns = Array.from({ length: width }, (_, column): DraftColumn => {
+    const channel = found?.channels.find((other) => other.column === column);
+    return {
+      title: (channel?.title ?? titles[column] ?? '').trim().slice(0, 60),
+      samples: samplesOf(data, column),
+      holds: holdsOf(column, found, channel?.channel),
+      unit: channel?.unit ?? null,
+      qualityColumn: channel?.qualityColumn ?? null,
+    };
+  });
+  return {
+    encoding,
+    delimiter,
+    decimal: 'either',
+    dateOrder: 'day-month',
+    timeUnit: found?.twoParts ?? timeUnitOf(found?.perS ?? 1),
+    columns,
+  };
+}
+
+function holdsOf(
+  column: number,
+  found: { readonly timeColumn: number; readonly marksColumn: number | null } | null,
+  channel: string | undefined,
+): ColumnHolds {
+  if (found?.timeColumn === column) return 'time';
+  if (found?.marksColumn === column) return 'marks';
+  return channel ?? 'nothing';
+}
+
+function timeUnitOf(perS: number): TimeUnit {
+  if (perS === 60) return 'min';
+  if (perS === 3600) return 'h';
+  return perS === 0.001 ? 'ms' : 's';
+}
+
+function firstRows(text: string, delimiter: CsvDialect['delimiter']): readonly CsvRow[] {
+  const rows: CsvRow[] = [];
+  for (const row of parseCsv(text, delimiter)) {
+    rows.push(row);
+    if (rows.length === rowsLookedAt) break;
+  }
+  return rows;
+}
+
+function samplesOf(data: readonly CsvRow[], column: number): readonly string[] {
+  return data
+    .map(({ cells }) => (cells[column] ?? '').trim().slice(0, 24))
+    .filter((cell) => cell !== '')
+    .slice(0, samplesShown);
+}
+
+/** One column means something else; what only one column can hold is taken from the others. */
+export function withColumn(
+  draft: ImportDraft,
+  index: number,
+  change: Partial<Pick<DraftColumn, 'holds' | 'unit'>>,
+): ImportDraft {
+  const isSole = change.holds !== undefined && change.holds !== 'nothing';
+  return {
+    ...draft,
+    columns: draft.columns.map((column, other) => {
+      if (other === index) return { ...column, ...change };
+      return isSole && column.holds === change.holds ? { ...column, holds: 'nothing' } : column;
+    }),
+  };
+}
+
+/** What a column may be said to hold: the known channels, and the name found for a channel of its own. */
+export function holdsOptions(found: string): readonly string[] {
+  const usual: readonly string[] = ['nothing', 'time', ...knownChannels, 'marks'];
+  return usual.includes(found) ? usual : [...usual, found];
+}
+
+export type DraftMapping =
+  | { readonly kind: 'mapping'; readonly mapping: ColumnMapping }
+  | { readonly kind: 'incomplete'; readonly sentence: string };
+
+/** The mapping to send along, by column numbers, or what is still to be said. */
+export function mappingOf({
+  delimiter,
+  decimal,
+  dateOrder,
+  timeUnit,
+  columns,
+}: ImportDraft): DraftMapping {
+  const time = columns.findIndex(({ holds }) => holds === 'time');
+  const marks = columns.findIndex(({ holds }) => holds === 'marks');
+  const channels = columns.flatMap(({ holds, unit, qualityColumn }, index) =>
+    holds === 'nothing' || holds === 'time' || holds === 'marks'
+      ? []
+      : [
+          {
+            column: index + 1,
+            channel: holds,
+            unit,
+            quality: qualityColumn === null ? null : qualityColumn + 1,
+          },
+        ],
+  );
+  if (time === -1) return { kind: 'incomplete', sentence: 'Say which column holds the time.' };
+  if (!channels.some(({ channel }) => channel === 'head')) {
+    return { kind: 'incomplete', sentence: 'Say which column holds the head temperature.' };
+  }
+  return {
+    kind: 'mapping',
+    mapping: {
+      delimiter,
+      ...(decimal === 'either' ? {} : { decimal }),
+      time: { column: time + 1, unit: timeUnit, dateOrder },
+      channels,
+      marks: marks === -1 ? null : marks + 1,
+    },
+  };
+}

@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import { columnMappingSchema } from '../csv/index.ts';
+import { markBodySchema, runSettingsSchema } from '../run/index.ts';
+
+const runId = z.string().min(1).max(120);
+const ticket = z.string().min(1).max(60);
+
+/** Bytes in one message, before base64: small beside a socket's limit, large beside what a message costs. */
+export const pieceBytes = 512 * 1024;
+const base64Piece = z.string().max(Math.ceil(pieceBytes / 3) * 4 + 4);
+
+/** Larger files of other loggers are refused in the window; 64 MB are ten hours at 10 Hz five times over. */
+export const largestImportBytes = 64_000_000;
+
+/** Encodings a person may say a file is in; `auto` finds out. All are names of the Encoding Standard. */
+export const textEncodingSchema = z.enum([
+  'auto',
+  'utf-8',
+  'utf-16le',
+  'utf-16be',
+  'windows-1252',
+  'iso-8859-15',
+  'windows-1250',
+  'windows-1251',
+  'macintosh',
+  'gb18030',
+  'shift_jis',
+]);
+
+/** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
+export const exchangeRequests = {
+  /** A measurement made after the run, or the withdrawal of one; the run's log stays as it was. */
+  'runs/book': {
+    commands: true,
+    body: z.strictObject({ runId, mark: markBodySchema }),
+    answer: z.strictObject({ markId: z.number().int() }),
+  },
+  'imports/begin': {
+    commands: true,
+    body: z.strictObject({ bytes: z.number().int().min(1).max(largestImportBytes) }),
+    answer: z.strictObject({ importId: ticket }),
+  },
+  /** The next piece; the file is whole once as many bytes have come as were announced. */
+  'imports/add': {
+    commands: true,
+    body: z.strictObject({ importId: ticket, base64: base64Piece }),
+    answer: z.strictObject({ receivedBytes: z.number().int() }),
+  },
+  /** Makes the run. Also lets go of the file when it can't be used. */
+  'imports/finish': {
+    commands: true,
+    body: z.strictObject({
+      importId: ticket,
+      encoding: textEncodingSchema,
+      /** Null finds the columns by their titles. */
+      mapping: columnMappingSchema.nullable(),
+      settings: runSettingsSchema,
+    }),
+    answer: z.strictObject({
+      runId,
+      remarks: z.array(z.string()),
+      rejectedRows: z.array(z.string()),
+    }),
+  },
+  'imports/cancel': {
+    commands: true,
+    body: z.strictObject({ importId: ticket }),
+    answer: z.strictObject({}),
+  },
+  /** Makes the export pack of some runs; the event `pack` tells how far it is. */
+  'packs/make': {
+    commands: false,
+    body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(12) }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
+  'packs/read': {
+    commands: false,
+    body: z.strictObject({ packId: ticket, fromByte: z.number().int().min(0) }),
+    answer: z.strictObject({ base64: z.string(), nextByte: z.number().int().nullable() }),
+  },
+  /** The window has it, or does not want it any more. */
+  'packs/drop': {
+    commands: false,
+    body: z.strictObject({ packId: ticket }),
+    answer: z.strictObject({}),
+  },
+} as const;
+
+/** How far the making of a pack is; the id is the one that the window gave it. */
+export const packProgressSchema = z.strictObject({
+  packId: z.string(),
+  /** The file or run being worked on. */
+  doing: z.string(),
+  done: z.number().int(),
+  total: z.number().int(),
+});

@@ -1,0 +1,17 @@
+import type { FermentYield } from '../bookkeeping/index.ts';
+import { measuredWords } from './measured-words.ts';
+
+/**
+ * From sugar to product in one sentence, the same in the report and in the window.
+ *
+ * @param ferment yields with standard uncertainties; shown expanded with k = 2
+ *
+ * Source: see `fermentYield`.
+ * @example
+ * const exact = (value) => ({ value, standardUncertainty: 0.5 });
+ * fermentSentence(fermentYield({ sugarG: exact(100), fermentEthanolG: exact(48.4), productEthanolG: exact(40) })).startsWith('From sugar to product: at most (51.14') // => true
+ */
+export function fermentSentence(ferment: FermentYield): string {
+  const { theoreticalG, fermentationPercent, distillationPercent, overallPercent } = ferment;
+  return `From sugar to product: at most ${measuredWords(theoreticalG, 'g')} of ethanol (Gay-Lussac). Fermentation ${measuredWords(fermentationPercent, '%')}, distillation ${measuredWords(distillationPercent, '%')}, overall ${measuredWords(overallPercent, '%')}.`;
+}
