@@ -67,6 +67,7 @@ function Cover({ scale, fromS }: { scale: PlotScale; fromS: number }) {
       width={scale.right - left}
       height={scale.bottom - scale.top}
       fill="url(#texture-gap)"
+      fillOpacity={0.45}
     />
   );
 }
