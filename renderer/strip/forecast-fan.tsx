@@ -1,5 +1,6 @@
 import type { Estimate } from '#shared-core';
 import { usePlotFrame } from './plot-frame.ts';
+import { useStripMeasures } from './strip-text.ts';
 
 interface ForecastFanProps {
   readonly fromS: number;
@@ -12,6 +13,7 @@ interface ForecastFanProps {
 /** From the present head to the time the strength limit is expected: the span of the 90 % interval. */
 export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanProps) {
   const frame = usePlotFrame();
+  const { letterPx } = useStripMeasures();
   if (!frame || endS.high <= fromS) return null;
   const x0 = frame.xOf(fromS);
   const y0 = frame.yOf(fromC);
@@ -19,6 +21,7 @@ export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanPr
   const early = frame.xOf(Math.max(fromS, endS.low));
   const late = frame.xOf(endS.high);
   const likely = frame.xOf(Math.max(fromS, endS.value));
+  const labelX = roomFor(label.length * letterPx, (early + late) / 2, x0, frame.right);
   const curve = (x: number) => `Q ${(x0 + x) / 2} ${y0} ${x} ${y1}`;
   return (
     <g>
@@ -28,9 +31,17 @@ export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanPr
       />
       <path d={`M ${x0} ${y0} ${curve(likely)}`} className="fan-line" />
       <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
-      <text x={(early + late) / 2} y={y1 - 10} className="fan-name">
-        {label}
-      </text>
+      {labelX !== null && (
+        <text x={labelX} y={y1 - 10} className="fan-name">
+          {label}
+        </text>
+      )}
     </g>
   );
+}
+
+/** Over the span it names, but clear of the line that has come so far; null where there is no room. */
+function roomFor(width: number, middle: number, from: number, to: number): number | null {
+  const x = Math.max(middle, from + 12 + width / 2);
+  return x + width / 2 <= to ? x : null;
 }

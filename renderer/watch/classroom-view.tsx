@@ -48,7 +48,11 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
         <Sentence snapshot={snapshot} />
         <HeadReadout head={snapshot?.head ?? null} />
       </div>
-      <RunStrip view={view} hasControls={false} textPx={textShare * (size?.height ?? 720)} />
+      <RunStrip
+        view={view}
+        hasControls={false}
+        textPx={textShare * Math.min(size?.height ?? 720, size?.width ?? 720)}
+      />
       <div className="classroom-foot">
         <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
         <CautionsButton />

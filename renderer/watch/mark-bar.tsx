@@ -13,7 +13,7 @@ import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
 
 /** A note of any length may be undone; its button keeps to one line beside the others. */
-const undoLetters = 24;
+const undoLetters = 16;
 
 type OpenDialog = 'receiver-changed' | 'volume-read' | 'measured' | 'note' | null;
 
@@ -40,7 +40,12 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     { key: 'o', name: 'off', isNow: heat === 'off', run: () => mark({ type: 'heat-off' }) },
   ];
   const otherActs: readonly MarkAct[] = [
-    { key: 'r', name: 'Receiver changed', run: () => setDialog('receiver-changed') },
+    {
+      key: 'r',
+      name: 'Receiver',
+      fullName: 'Receiver changed',
+      run: () => setDialog('receiver-changed'),
+    },
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
     { key: 'm', name: 'Measured', run: () => setDialog('measured') },
     { key: 'n', name: 'Note', run: () => setDialog('note') },

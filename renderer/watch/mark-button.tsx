@@ -4,6 +4,8 @@ import { Button } from '../design/index.ts';
 export interface MarkAct {
   readonly key: string;
   readonly name: string;
+  /** The name in full, where the button has room only for its beginning. */
+  readonly fullName?: string;
   readonly isNow?: boolean;
   readonly run: () => void;
 }
@@ -15,12 +17,14 @@ interface MarkButtonProps {
 }
 
 export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow, key, name, run } = act;
+  const { isNow, key, name, fullName, run } = act;
   return (
     <Button
       className="mark-button"
       disabled={!canAct}
       onClick={run}
+      aria-label={fullName}
+      title={fullName}
       aria-pressed={isNow}
       data-now={isNow}
     >
