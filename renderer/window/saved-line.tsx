@@ -1,4 +1,4 @@
-import { mayCommand } from '../stores/index.ts';
+import { isViewer } from '../stores/index.ts';
 import { clockWords, problemWords } from '../words/index.ts';
 import { useBench } from './use-stores.ts';
 
@@ -7,7 +7,7 @@ export function SavedLine() {
   const recording = useBench((bench) => bench.recording);
   const connection = useBench((bench) => bench.connection);
   const probe = useBench((bench) => bench.probe);
-  const canAct = useBench(mayCommand);
+  const onlyWatches = useBench(isViewer);
   const timeScale = probe?.source?.timeScale ?? 1;
   if (connection === 'lost') {
     return (
@@ -33,7 +33,7 @@ export function SavedLine() {
           ? 'Recording …'
           : 'Not recording'}
       {isRecording && timeScale > 1 && ` · rehearsal × ${timeScale}`}
-      {connection === 'open' && !canAct && ' · view only'}
+      {onlyWatches && ' · view only'}
     </p>
   );
 }
