@@ -1,2 +1,3 @@
+export { beforeNextPaint, type PaintingWindow } from './before-next-paint.ts';
 export { type LiveFeedParts, startLiveFeed } from './live-feed.ts';
 export { type RunReader, readWholeRun } from './read-whole-run.ts';

@@ -1,6 +1,7 @@
 import type { EventBody, RecordingStatus } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import { type BenchStore, type RunViewStore, stagesOfRecord } from '../stores/index.ts';
+import { gatherUntil } from './gather-until.ts';
 import { type RunReader, readWholeRun } from './read-whole-run.ts';
 
 export interface LiveFeedParts {
@@ -9,15 +10,19 @@ export interface LiveFeedParts {
   readonly live: RunViewStore;
   /** Lets the window breathe between slices of long work. */
   readonly breathe: () => Promise<void>;
+  /** Calls back in time for the next frame that is painted. */
+  readonly beforeNextPaint: (act: () => void) => void;
 }
 
 /**
- * Carries what the services say into the stores. Inputs are counted: after a lost socket, or when
+ * Carries what the services say into the stores, once a frame, so that a reading and what is thought of it are
+ * drawn in one go and no drawing is thrown away. Inputs are counted: after a lost socket, or when
  * this window joins a run under way, the missing ones are read from the record.
  */
 export function startLiveFeed(parts: LiveFeedParts): () => void {
   const { service, bench, live } = parts;
   const catchUp = createCatchUp(parts);
+  const tell = gatherUntil(parts.beforeNextPaint);
 
   const refresh = async () => {
     const [app, ports, probe, recording] = await Promise.all([
@@ -58,9 +63,11 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     }),
     service.on('ports', ({ ports }) => bench.getState().dispatch({ type: 'ports', ports })),
     service.on('probe', (probe) => bench.getState().dispatch({ type: 'probe', probe })),
-    service.on('recording', onRecording),
-    service.on('inputs', onInputs),
-    service.on('snapshot', (snapshot) => live.getState().dispatch({ type: 'snapshot', snapshot })),
+    service.on('recording', (recording) => tell(() => onRecording(recording))),
+    service.on('inputs', (body) => tell(() => onInputs(body))),
+    service.on('snapshot', (snapshot) =>
+      tell(() => live.getState().dispatch({ type: 'snapshot', snapshot })),
+    ),
   ];
   bench.getState().dispatch({ type: 'connection', connection: service.connection() });
   if (service.connection() === 'open') void refresh();

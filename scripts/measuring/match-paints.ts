@@ -6,11 +6,16 @@ export interface PaintedNumber {
   readonly atMs: number;
 }
 
+/** A reading whose number, or a later one, was on the screen. */
+export interface ShownReading {
+  readonly sentMs: number;
+  readonly shownMs: number;
+  /** It never was on the screen itself, because a later one came first. */
+  readonly overtaken: boolean;
+}
+
 export interface MatchedPaints {
-  /** For every reading: from the write to the moment when it, or one after it, was on the screen. */
-  readonly latenciesMs: readonly number[];
-  /** Readings that never were on the screen because a later one came first. */
-  readonly overtaken: number;
+  readonly readings: readonly ShownReading[];
   /** Numbers on the screen that no reading explains; anything but 0 voids the figures. */
   readonly unexplained: number;
   /** Longest time in which the number stood still [ms]; the matching is sure below {@link repeatMs}. */
@@ -29,33 +34,33 @@ export function matchPaints(
   sent: readonly SentReading[],
   painted: readonly PaintedNumber[],
 ): MatchedPaints {
-  const latenciesMs: number[] = [];
-  let overtaken = 0;
+  const readings: ShownReading[] = [];
   let unexplained = 0;
   let longestPauseMs = 0;
-  let next = 0;
   let lastMs: number | null = null;
   for (const { text, atMs } of painted) {
     const pauseMs = lastMs === null ? 0 : atMs - lastMs;
     longestPauseMs = Math.max(longestPauseMs, pauseMs);
     lastMs = atMs;
-    const isIt = (reading: SentReading | undefined) =>
-      reading?.text === text && reading.atMs <= atMs;
-    let found = next;
-    while (found < sent.length && !isIt(sent[found])) found += 1;
-    if (pauseMs > 0.9 * repeatMs) {
-      for (let later = found + 1; later < sent.length; later += 1)
-        if (isIt(sent[later])) found = later;
+    const candidates = sentBetween(sent, readings.length, atMs);
+    const isIt = (reading: SentReading) => reading.text === text;
+    const hasGoneRound = pauseMs > 0.9 * repeatMs;
+    const found = hasGoneRound ? candidates.findLastIndex(isIt) : candidates.findIndex(isIt);
+    if (found < 0) unexplained += 1;
+    for (let index = 0; index <= found; index += 1) {
+      const sentMs = candidates[index]?.atMs ?? Number.NaN;
+      readings.push({ sentMs, shownMs: atMs, overtaken: index < found });
     }
-    if (found === sent.length) {
-      unexplained += 1;
-      continue;
-    }
-    for (let index = next; index <= found; index += 1) {
-      latenciesMs.push(atMs - (sent[index]?.atMs ?? atMs));
-    }
-    overtaken += found - next;
-    next = found + 1;
   }
-  return { latenciesMs, overtaken, unexplained, longestPauseMs };
+  return { readings, unexplained, longestPauseMs };
+}
+
+function sentBetween(
+  sent: readonly SentReading[],
+  from: number,
+  untilMs: number,
+): readonly SentReading[] {
+  let end = from;
+  while (end < sent.length && (sent[end]?.atMs ?? untilMs) <= untilMs) end += 1;
+  return sent.slice(from, end);
 }

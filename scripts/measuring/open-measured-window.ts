@@ -9,8 +9,8 @@ import type { MeasureOptions } from './measure-options.ts';
 export interface MeasuredWindow {
   readonly page: Page;
   readonly tools: CDPSession;
-  /** Process id of the page's renderer. */
-  readonly pid: number;
+  /** Process id of the page's renderer, once it has had something to do. */
+  pid(): Promise<number>;
   /** Connects the probe and starts a run of that speed, then shows what is to be measured. */
   startRun(portPath: string, timeScale: number): Promise<void>;
   stopRun(): Promise<void>;
@@ -33,7 +33,6 @@ export async function openMeasuredWindow(
   await page.goto(url);
   const tools = await page.context().newCDPSession(page);
   await page.getByRole('heading', { level: 1 }).waitFor();
-  const pid = await rendererPid(browser);
 
   async function show(): Promise<void> {
     await page.getByText(/Saved to/).waitFor();
@@ -49,7 +48,7 @@ export async function openMeasuredWindow(
   return {
     page,
     tools,
-    pid,
+    pid: () => rendererPid(browser),
     async startRun(portPath, timeScale) {
       await ask(page, 'probe/connect', { source: { kind: 'serial', path: portPath, timeScale } });
       await ask(page, 'run/start', { settings: { ...defaultRunSettings, name: 'Measurement' } });

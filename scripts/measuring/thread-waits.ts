@@ -33,8 +33,8 @@ export function watchThreadWaits(pid: number): ThreadWaits {
   }, everyMs);
   return {
     between(fromMs, toMs) {
-      const first = samples.findLast(({ atMs }) => atMs <= fromMs);
-      const last = samples.find(({ atMs }) => atMs >= toMs);
+      const first = samples.findLast(({ atMs }) => atMs <= fromMs) ?? samples[0];
+      const last = samples.find(({ atMs }) => atMs >= toMs) ?? samples.at(-1);
       if (!first || !last) return null;
       return { ranMs: last.ranMs - first.ranMs, waitedMs: last.waitedMs - first.waitedMs };
     },

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import { z } from 'zod';
 import { watchMachineLoad } from './machine-load.ts';
-import { matchPaints, repeatMs } from './match-paints.ts';
+import { matchPaints } from './match-paints.ts';
 import type { MeasureOptions } from './measure-options.ts';
 import type { NumberedProbe } from './numbered-probe.ts';
 import type { MeasuredWindow } from './open-measured-window.ts';
@@ -13,6 +13,7 @@ import { watchThreadWaits } from './thread-waits.ts';
 const probeEveryMs = 100;
 /** The page settles after loading: first drawings, first compilation. */
 const settleMs = 35_000;
+const drainMs = 3000;
 
 const stretchSchema = z.array(
   z.object({ startMs: z.number(), durationMs: z.number(), scripts: z.array(z.string()) }),
@@ -31,17 +32,19 @@ export async function timeReadings(
   probe: NumberedProbe,
   { minutes, profile }: MeasureOptions,
 ): Promise<void> {
+  // What was poured before is on the screen and out of the record, then every number is matched.
+  await wait(drainMs);
+  await page.evaluate(takeRecord);
   const stopProbe = probe.begin(probeEveryMs);
   await wait(settleMs);
   const clockBefore = await comparePageClock(page);
-  await page.evaluate(takeRecord);
   if (profile !== null) {
     await tools.send('Profiler.enable');
     await tools.send('Profiler.start');
   }
   const fromMs = performance.now();
   const load = watchMachineLoad();
-  const waits = watchThreadWaits(pid);
+  const waits = watchThreadWaits(await pid());
   await wait(minutes * 60_000);
   const untilMs = performance.now();
   const loadWords = load.report();
@@ -50,35 +53,36 @@ export async function timeReadings(
     const recorded = await tools.send('Profiler.stop');
     writeFileSync(profile, JSON.stringify(recorded.profile));
   }
-  const { paints, longTasks, longFrames, frames } = recordSchema.parse(
-    await page.evaluate(takeRecord),
-  );
+  const {
+    paints,
+    longTasks: allLongTasks,
+    longFrames,
+    frames,
+  } = recordSchema.parse(await page.evaluate(takeRecord));
   const clockAfter = await comparePageClock(page);
   stopProbe();
 
   const { offsetMs } = clockBefore;
   const isIn = (atMs: number) => atMs >= fromMs && atMs < untilMs;
-  const painted = paints.map(({ text, atMs }) => ({ text, atMs: atMs + offsetMs }));
-  // One that was under way when the time began is on the screen before the first of these.
-  const firstMs = painted[0]?.atMs ?? 0;
-  const sent = probe.sent.filter(({ atMs }) => isIn(atMs) && atMs > firstMs - repeatMs / 2);
   const matched = matchPaints(
-    sent,
-    painted.filter(({ atMs }) => atMs > (sent[0]?.atMs ?? 0)),
+    probe.sent,
+    paints.map(({ text, atMs }) => ({ text, atMs: atMs + offsetMs })),
   );
-  const { latenciesMs } = matched;
+  const timed = matched.readings.filter(({ sentMs }) => isIn(sentMs));
+  const latenciesMs = timed.map(({ sentMs, shownMs }) => shownMs - sentMs);
+  const longTasks = allLongTasks.filter(({ startMs }) => isIn(startMs + offsetMs));
   const at = (share: number) => quantile(latenciesMs, share).toFixed(0);
   console.log(`machine: ${loadWords}`);
   console.log(
     `byte at the port → pixel: median ${at(0.5)} ms, p95 ${at(0.95)} ms, p99 ${at(0.99)} ms, ` +
-      `at worst ${Math.max(...latenciesMs).toFixed(0)} ms; ${latenciesMs.length} of ${sent.length} readings, ` +
-      `${matched.overtaken} overtaken by the next, ${matched.unexplained} numbers unexplained, ` +
+      `at worst ${Math.max(...latenciesMs).toFixed(0)} ms; ${timed.length} readings, ` +
+      `${timed.filter(({ overtaken }) => overtaken).length} overtaken by the next, ${matched.unexplained} numbers unexplained, ` +
       `longest pause ${matched.longestPauseMs.toFixed(0)} ms`,
   );
   console.log(
     `  clocks compared to ± ${clockBefore.errorMs.toFixed(2)} ms, ` +
       `${Math.abs(clockAfter.offsetMs - offsetMs).toFixed(2)} ms apart at the end; ` +
-      `${(frames / ((untilMs - fromMs) / 1000)).toFixed(0)} frames a second`,
+      `${(frames / ((untilMs - fromMs + settleMs) / 1000)).toFixed(0)} frames a second`,
   );
   const whole = waits.between(fromMs, untilMs);
   if (whole !== null) {

@@ -85,6 +85,7 @@ function bench(record: RunInput[], pageLength = 4) {
     bench: createBenchStore(),
     live,
     breathe: async () => {},
+    beforeNextPaint: (act) => act(),
   });
   return {
     live,
