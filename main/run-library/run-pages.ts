@@ -8,8 +8,11 @@ import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import type { KnownRun } from './summary-store.ts';
 
-/** Inputs in a page: an hour at 5 Hz, well under a second to read. */
-export const pageInputs = 20_000;
+/**
+ * Inputs in a page: an hour at 1 Hz. Neither the services nor the window stand still for it: a page is written, sent and checked
+ * in less time than a person notices, beside a run that is being recorded.
+ */
+export const pageInputs = 4000;
 
 /** A run that is being recorded: what its files do not tell. */
 export interface LiveView {

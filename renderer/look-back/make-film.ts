@@ -4,8 +4,8 @@ import type { Film, RecordedRun } from './film.ts';
 
 /** At most about so many moments are kept; a lesson then has one a second or two. */
 const mostFrames = 4000;
-/** Inputs between two looks at the clock. */
-const batch = 50;
+/** A silence is stepped through in stretches of so many seconds, for each is as much work as if readings had come. */
+const silenceStepS = 60;
 
 export interface FilmMaking {
   /** Milliseconds of some monotonic clock, for keeping slices of work short. */
@@ -39,20 +39,38 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
     nextFrameS = snapshot.timeS + frameStepS;
   };
 
-  for (let index = 0; index < inputs.length; index++) {
-    const input = inputs[index]!;
+  const isDue = () => making.nowMs() - sliceStartMs > sliceMs;
+
+  /** False when the film is no longer wanted. */
+  const breathe = async (done: number): Promise<boolean> => {
+    making.onProgress(done);
+    await making.breathe();
+    sliceStartMs = making.nowMs();
+    return making.isWanted();
+  };
+
+  const passSilence = async (fromS: number, untilS: number, done: number): Promise<boolean> => {
+    for (let timeS = fromS + silenceStepS; timeS < untilS; timeS += silenceStepS) {
+      monitor.advanceTo(timeS);
+      if (isDue() && !(await breathe(done))) return false;
+    }
+    return true;
+  };
+
+  let passedS = 0;
+  for (const [index, input] of inputs.entries()) {
+    const done = index / inputs.length;
+    const isSilent = input.timeS - passedS > silenceStepS;
+    if (isSilent && !(await passSilence(passedS, input.timeS, done))) return null;
+    if (isDue() && !(await breathe(done))) return null;
+    passedS = input.timeS;
     monitor.push(input);
     waiting.push(input);
     const news = monitor.takeChanges();
     if (news.length > 0) changes.push(...news);
     if (input.timeS >= nextFrameS || news.length > 0 || input.kind !== 'reading') keepFrame();
-    if (index % batch === 0 && making.nowMs() - sliceStartMs > sliceMs) {
-      making.onProgress(index / inputs.length);
-      await making.breathe();
-      if (!making.isWanted()) return null;
-      sliceStartMs = making.nowMs();
-    }
   }
+  if (!(await passSilence(passedS, endS, 1))) return null;
   monitor.advanceTo(endS);
   changes.push(...monitor.takeChanges());
   keepFrame();

@@ -77,6 +77,23 @@ describe('makeFilm', () => {
     expect(JSON.stringify(other?.changes)).toBe(JSON.stringify(one?.changes));
   });
 
+  test('hours of silence are stepped through in slices too, and the verdicts stay the same', async () => {
+    let ms = 0;
+    let breaths = 0;
+    const run = { ...recordedRun(300), endS: 3 * 3600 };
+    const film = await makeFilm(run, {
+      ...making,
+      nowMs: () => (ms += 13),
+      breathe: async () => {
+        breaths += 1;
+      },
+    });
+    expect(breaths).toBeGreaterThan(run.inputs.length + 150);
+    expect(JSON.stringify(film?.verdicts)).toBe(
+      JSON.stringify(analyseRun(run.identity.settings, run.inputs, run.endS)),
+    );
+  });
+
   test('stops when nobody wants it any more', async () => {
     let ms = 0;
     const film = await makeFilm(recordedRun(900), {
