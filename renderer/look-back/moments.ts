@@ -39,15 +39,21 @@ export function momentsOf(
         false,
     }),
   );
-  const at = (timeS: number) => ({
-    timeS,
-    isShownIn: (frame: RunView) => frameTimeS(frame) >= timeS,
-  });
   const made = benchMarks(marks).map(
-    ({ timeS, mark }): Moment => ({ ...at(timeS), kind: 'mark', name: markWords(mark) }),
+    ({ markId, timeS, mark }): Moment => ({
+      timeS,
+      kind: 'mark',
+      name: markWords(mark),
+      isShownIn: (frame) => frame.marks.some((shown) => shown.markId === markId),
+    }),
   );
   const written = annotations.map(
-    ({ timeS, text }): Moment => ({ ...at(timeS), kind: 'annotation', name: text }),
+    ({ timeS, text }): Moment => ({
+      timeS,
+      kind: 'annotation',
+      name: text,
+      isShownIn: (frame) => frameTimeS(frame) >= timeS,
+    }),
   );
   return [...stages, ...alarms, ...made, ...written].toSorted((a, b) => a.timeS - b.timeS);
 }
