@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { mostInPack, type RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
 import { dateWords } from '../words/index.ts';
@@ -9,9 +9,6 @@ interface ChooseRunsProps {
   readonly runs: readonly RunSummary[];
   readonly onCompare: (runs: readonly RunSummary[]) => void;
 }
-
-/** Runs in one pack; its report has a column for each. */
-const mostInPack = 12;
 
 /** Picks runs to lay over each other or to export together, in the order ticked. */
 export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {

@@ -27,6 +27,9 @@ export const textEncodingSchema = z.enum([
   'shift_jis',
 ]);
 
+/** Runs in one pack: a report has a column, and a figure a line, for each. */
+export const mostInPack = 6;
+
 /** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
 export const exchangeRequests = {
   /** A measurement made after the run, or the withdrawal of one; the run's log stays as it was. */
@@ -70,7 +73,7 @@ export const exchangeRequests = {
   /** Makes the export pack of some runs; the event `pack` tells how far it is. */
   'packs/make': {
     commands: false,
-    body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(12) }),
+    body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(mostInPack) }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },
   'packs/read': {

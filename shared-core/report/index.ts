@@ -6,5 +6,6 @@ export type { RunPlateau } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';
 export { type ProcessedRow, processedRows, processingStepS } from './processed-rows.ts';
 export { reportOf } from './report-of.ts';
+export { type RunKind, runKind } from './run-kind.ts';
 export { type RunStudy, type RunToStudy, studyRun } from './study-run.ts';
 export { markingSheetOf, worksheetOf } from './worksheet-of.ts';

@@ -1,6 +1,5 @@
-import { overlayFigure } from '../figures/index.ts';
+import { comparisonBlocks } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
-import { intervalWords, measuredWords } from './measured-words.ts';
 import { reportCautions } from './report-cautions.ts';
 import { runBlocks } from './report-of-run.ts';
 import type { RunStudy } from './study-run.ts';
@@ -26,7 +25,7 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
     subtitle: studies.map(({ runId }) => runId).join(', '),
     footer: footerOf(studies),
     blocks: [
-      ...comparison(studies),
+      ...comparisonBlocks(studies),
       ...studies.flatMap((study, index): readonly Block[] => [
         ...(index > 0 || studies.length > 1 ? [{ kind: 'page-break' } as const] : []),
         ...runBlocks(study),
@@ -43,62 +42,6 @@ export function footerOf(studies: readonly RunStudy[]): string {
   const [first] = studies;
   if (first === undefined) return '';
   return `Still Head Monitor ${first.appVersion} · monitor model ${first.modelVersion} · equilibrium model ${first.equilibriumModel}`;
-}
-
-/** Runs side by side, e.g. simple and fractional; nothing for a single run. */
-function comparison(studies: readonly RunStudy[]): readonly Block[] {
-  const drawing = overlayFigure(studies);
-  if (drawing === null) return [];
-  const rows: readonly (readonly [string, (study: RunStudy) => string])[] = [
-    ['Plateau', ({ plateau }) => (plateau === null ? 'none' : measuredWords(plateau.mean, '°C'))],
-    [
-      'Plateau at 101.325 kPa',
-      ({ plateau }) => (plateau === null ? '–' : measuredWords(plateau.standard, '°C')),
-    ],
-    [
-      'Scatter on the plateau',
-      ({ plateau }) =>
-        plateau === null ? '–' : `${plateau.statistics.standardDeviationK.toFixed(2)}\u00a0K`,
-    ],
-    [
-      'Mean strength of the cuts',
-      ({ product }) => (product === null ? '–' : `${product.strengthAbv.toFixed(1)}\u00a0% vol`),
-    ],
-    [
-      'Ethanol recovered',
-      ({ books }) =>
-        books.balance === null ? '–' : measuredWords(books.balance.ethanol.recoveryPercent, '%'),
-    ],
-    [
-      'Apparent stages',
-      ({ plates }) => {
-        const stepped = plates?.plates.stepped;
-        if (stepped?.value == null || stepped.low === null) return '–';
-        if (stepped.high === null) return `at least ${stepped.low.toFixed(1)}`;
-        return intervalWords({ value: stepped.value, low: stepped.low, high: stepped.high }, '');
-      },
-    ],
-    ['Main fraction', ({ verdicts }) => (verdicts.verdict.mainFraction ? 'yes' : 'no')],
-  ];
-  return [
-    { kind: 'heading', level: 1, text: 'The runs side by side' },
-    {
-      kind: 'figure',
-      drawing,
-      caption: 'Head temperatures, counted from the arrival of vapour.',
-    },
-    {
-      kind: 'table',
-      caption: 'Comparison (±: k = 2)',
-      columns: [
-        { title: '', align: 'start', width: 3 },
-        ...studies.map(
-          (_, index) => ({ title: `Run ${index + 1}`, align: 'end', width: 3 }) as const,
-        ),
-      ],
-      rows: rows.map(([name, words]) => [name, ...studies.map(words)]),
-    },
-  ];
 }
 
 function method(studies: readonly RunStudy[]): readonly Block[] {

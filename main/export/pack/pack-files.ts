@@ -23,6 +23,7 @@ import { runStems } from './pack-stem.ts';
 import { packWorkbook } from './pack-workbook.ts';
 import { rawFields } from './raw-fields.ts';
 import { callsTable, processedTable, stagesTable } from './run-tables.ts';
+import { allRunsTable, comparisonTable } from './several-tables.ts';
 import { type Table, type TableField, tableCsv } from './table.ts';
 
 /** A file of a pack; CSV files say what is in them. */
@@ -49,9 +50,13 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
     ...formats.flatMap((format) => [
       ...each((study, stem) => [rawFile(study, stem, format)]),
       ...each((study, stem) => [tableFile(processedTable(study, `processed/${stem}`), format)]),
-      ...[cutsTable(studies), resultsTable(studies), stagesTable(studies), callsTable(studies)].map(
-        (table) => tableFile(table, format),
-      ),
+      ...[
+        cutsTable(studies),
+        resultsTable(studies),
+        stagesTable(studies),
+        callsTable(studies),
+        ...(studies.length > 1 ? [allRunsTable(studies), comparisonTable(studies)] : []),
+      ].map((table) => tableFile(table, format)),
     ]),
     ...each((study, stem) => figureFiles(study, stem)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),

@@ -2,6 +2,7 @@ import type { RunStudy } from '#shared-core';
 import type { Sheet, Workbook } from '../workbook/workbook.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
 import { callsTable, processedTable, readingsTable, stagesTable } from './run-tables.ts';
+import { comparisonTable } from './several-tables.ts';
 import { tableSheet } from './table.ts';
 
 /** The workbook of a pack: results first, then every run's curve with its chart, then the raw readings. */
@@ -13,6 +14,7 @@ export function packWorkbook(studies: readonly RunStudy[], createdMs: number): W
     createdMs,
     sheets: [
       runsSheet(studies),
+      ...(single ? [] : [tableSheet(comparisonTable(studies), 'Comparison')]),
       tableSheet(resultsTable(studies), 'Results'),
       tableSheet(cutsTable(studies), 'Cuts'),
       tableSheet(stagesTable(studies), 'Stages'),

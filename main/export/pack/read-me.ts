@@ -14,6 +14,12 @@ export function readMe(studies: readonly RunStudy[], fileNames: readonly string[
     'data/raw            readings and marks as recorded: comma, decimal point (RFC 4180)',
     'data/processed      calibrated means with stage, pressure and vapour strength',
     'data/*.csv          cuts, results, stages and calls of all runs, one row each',
+    ...(studies.length > 1
+      ? [
+          'data/all-runs.csv   the processed rows of all runs, one under the other',
+          'data/comparison.csv one row a run, to compare simple and fractional',
+        ]
+      : []),
     'data-semicolon/     the same with semicolon and decimal comma',
     'datapackage.json    Frictionless Data Package: columns, units, sizes and hashes of the CSV files',
     'workbook.xlsx       the same tables for a spreadsheet, with charts',

@@ -49,7 +49,7 @@ describe('a pack of two runs', () => {
       .filter((entry) => entry.isFile())
       .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)));
     expect(onDisk.toSorted()).toEqual([...written].sort());
-    expect(written).toHaveLength(46);
+    expect(written).toHaveLength(50);
     expect(written.at(-1)).toBe('datapackage.json');
     expect(written.slice(0, -2)).toEqual(written.slice(0, -2).toSorted());
     expect(written.every((name) => /^[\w./-]+$/.test(name))).toBe(true);
@@ -117,6 +117,18 @@ describe('a pack of two runs', () => {
     }
     const raw = resources.find(({ path: name }) => name.startsWith('data/raw/'));
     expect(raw?.schema.fields.find(({ name }) => name === 'head_degC')?.unit).toBe('Cel');
+  });
+
+  test('has one table of all runs and one to compare them by, with a name that no spreadsheet runs', () => {
+    const rows = text('data/all-runs.csv').trimEnd().split('\r\n');
+    const column = (index: number) => new Set(rows.slice(1).map((row) => row.split(',')[index]));
+    expect(rows[0]).toMatch(/^run,run_id,kind,since_vapour_s,time_s,head_degC,/);
+    expect([...column(0)]).toEqual(['1', '2']);
+    expect([...column(1)]).toEqual(['20260318-0915', '20260319T100000Z']);
+    const compared = text('data/comparison.csv').trimEnd().split('\r\n');
+    expect(compared).toHaveLength(3);
+    expect(compared[2]).toContain(`"'=1+1 & ""Zweiter Lauf"", grün"`);
+    expect(text('data-semicolon/comparison.csv')).toMatch(/;99,4;/);
   });
 
   test('gives, read back from either dialect, the verdicts of the run itself', () => {

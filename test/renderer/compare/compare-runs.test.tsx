@@ -50,7 +50,7 @@ beforeAll(async () => {
 afterEach(cleanup);
 
 describe('ChooseRuns', () => {
-  test('hands on two to four runs in the order ticked, and no fifth can be ticked', () => {
+  test('hands on two to four runs in the order ticked; a fifth is for a pack alone', () => {
     const summaries = ['P1', 'P2', 'P3', 'P4', 'P5'].map(summaryOf);
     const onCompare = vi.fn();
     renderInWindow(<ChooseRuns runs={summaries} onCompare={onCompare} />);
@@ -59,7 +59,11 @@ describe('ChooseRuns', () => {
     tick(/P3/);
     expect(go().disabled).toBe(true);
     for (const name of [/P1/, /P2/, /P4/]) tick(name);
-    expect(screen.getByRole<HTMLInputElement>('checkbox', { name: /P5/ }).disabled).toBe(true);
+    tick(/P5/);
+    expect(go().disabled).toBe(true);
+    const pack = screen.getByRole<HTMLButtonElement>('button', { name: 'One pack of these 5' });
+    expect(pack.disabled).toBe(false);
+    tick(/P5/);
     fireEvent.click(go());
     expect(onCompare.mock.calls[0]?.[0].map(({ runId }: RunSummary) => runId)).toEqual([
       'P3',

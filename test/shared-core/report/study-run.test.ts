@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest';
 import {
   balanceBatch,
   bookLiquid,
+  booksOfRun,
   ethanolMolarMassGPerMol,
+  type MarkBody,
   moleFractionFromMassFraction,
   pearFermentSetup,
+  reportOf,
   simulateBatch,
   studyRun,
   teachingRigs,
@@ -59,6 +62,34 @@ describe('the books of simulated runs', () => {
     const { total, ethanol } = balanceBatch({ charge, cuts, residue, holdUp });
     expect(Math.abs((total.closurePercent?.value ?? 0) - 100)).toBeLessThan(0.1);
     expect(Math.abs((ethanol.closurePercent?.value ?? 0) - 100)).toBeLessThan(0.1);
+
+    // The same through the marks that a person makes in the window, charge from the settings.
+    const measured = (name: string, ml: number, alcoholByVolume: number): readonly MarkBody[] => [
+      { type: 'liquid-volume', liquid: name, volumeMl: ml, temperatureC: 20 },
+      { type: 'liquid-strength', liquid: name, alcoholByVolume, temperatureC: 20 },
+    ];
+    const bodies = [
+      ...receivers.flatMap((receiver, index) =>
+        measured(`cut-${index + 1}`, receiver.volumeMl, receiver.strengthAbv),
+      ),
+      ...measured('residue', end.potVolumeMl, end.potStrengthAbv),
+      ...measured('hold-up', 0.1, (headVapourStrengthAbv + potStrengthAbv) / 2),
+    ];
+    const { balance } = booksOfRun({
+      settings: { charge: { volumeMl, strengthAbv, standardUncertaintyAbv: 0.2 } },
+      inputs: bodies.map((mark, index) => ({
+        kind: 'mark',
+        timeS: 6000,
+        markId: index + 1,
+        mark,
+      })),
+      verdicts: { estimates: [] },
+      endS: 6000,
+    });
+    for (const substance of [balance?.total, balance?.ethanol]) {
+      expect(Math.abs((substance?.closurePercent?.value ?? 0) - 100)).toBeLessThan(0.1);
+      expect(substance?.closes).toBe(true);
+    }
   });
 });
 
@@ -121,4 +152,18 @@ describe('studyRun', () => {
     expect(bare.plateau).not.toBeNull();
     expect(bare.plates?.basis).toMatch(/head vapour/);
   });
+});
+
+test('simple and fractional runs are set against each other where the kinds differ', () => {
+  const { run } = pearRun();
+  const withPlates = (plates: number | null) =>
+    studyRun({ ...run, settings: { ...run.settings, rig: { ...run.settings.rig, plates } } });
+  const words = (studies: readonly ReturnType<typeof withPlates>[]) =>
+    JSON.stringify(reportOf(studies).blocks.slice(0, 6));
+  const [simple, fractional] = [withPlates(1), withPlates(6)];
+  expect(words([simple, fractional])).toMatch(
+    /Simple \(run 1\) gave \d\d\.\d.% vol, fractional \(run 2\)/,
+  );
+  expect(words([simple, fractional])).toContain('fractional, 6 plates set');
+  expect(words([fractional, withPlates(null)])).not.toMatch(/Simple \(run/);
 });

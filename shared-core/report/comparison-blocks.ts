@@ -1,0 +1,95 @@
+import { overlayFigure } from '../figures/index.ts';
+import type { Block } from './document.ts';
+import { intervalWords, measuredWords } from './measured-words.ts';
+import { type RunKind, runKind } from './run-kind.ts';
+import type { RunStudy } from './study-run.ts';
+
+/** Runs side by side, e.g. simple and fractional; nothing for a single run. */
+export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[] {
+  const drawing = overlayFigure(studies);
+  if (drawing === null) return [];
+  const rows: readonly (readonly [string, (study: RunStudy) => string])[] = [
+    ['Kind', ({ settings }) => kindWords(settings)],
+    ['Plateau', ({ plateau }) => (plateau === null ? 'none' : measuredWords(plateau.mean, '°C'))],
+    [
+      'Plateau at 101.325 kPa',
+      ({ plateau }) => (plateau === null ? '–' : measuredWords(plateau.standard, '°C')),
+    ],
+    [
+      'Scatter on the plateau',
+      ({ plateau }) =>
+        plateau === null ? '–' : `${plateau.statistics.standardDeviationK.toFixed(2)}\u00a0K`,
+    ],
+    [
+      'Mean strength of the cuts',
+      ({ product }) => (product === null ? '–' : `${product.strengthAbv.toFixed(1)}\u00a0% vol`),
+    ],
+    [
+      'Ethanol recovered',
+      ({ books }) =>
+        books.balance === null ? '–' : measuredWords(books.balance.ethanol.recoveryPercent, '%'),
+    ],
+    [
+      'Ethanol accounted for',
+      ({ books }) =>
+        books.balance?.ethanol.closurePercent
+          ? measuredWords(books.balance.ethanol.closurePercent, '%')
+          : '–',
+    ],
+    [
+      'Apparent stages',
+      ({ plates }) => {
+        const stepped = plates?.plates.stepped;
+        if (stepped?.value == null || stepped.low === null) return '–';
+        if (stepped.high === null) return `at least ${stepped.low.toFixed(1)}`;
+        return intervalWords({ value: stepped.value, low: stepped.low, high: stepped.high }, '');
+      },
+    ],
+    ['Main fraction', ({ verdicts }) => (verdicts.verdict.mainFraction ? 'yes' : 'no')],
+  ];
+  return [
+    { kind: 'heading', level: 1, text: 'The runs side by side' },
+    {
+      kind: 'figure',
+      drawing,
+      caption: 'Head temperatures, counted from the arrival of vapour.',
+    },
+    {
+      kind: 'table',
+      caption: 'Comparison (±: k = 2)',
+      columns: [
+        { title: '', align: 'start', width: 3 },
+        ...studies.map(
+          (_, index) => ({ title: `Run ${index + 1}`, align: 'end', width: 3 }) as const,
+        ),
+      ],
+      rows: rows.map(([name, words]) => [name, ...studies.map(words)]),
+    },
+    ...kindsCompared(studies),
+  ];
+}
+
+function kindWords(settings: RunStudy['settings']): string {
+  const kind = runKind(settings);
+  return kind === 'fractional' ? `fractional, ${settings.rig.plates} plates set` : kind;
+}
+
+/** Simple against fractional in a sentence, where there are runs of both kinds with measured cuts. */
+function kindsCompared(studies: readonly RunStudy[]): readonly Block[] {
+  const ofKind = (kind: RunKind) =>
+    studies.flatMap(({ settings, product, books }, index) =>
+      runKind(settings) === kind && product !== null && books.balance !== null
+        ? [{ number: index + 1, strengthAbv: product.strengthAbv, ...books.balance.ethanol }]
+        : [],
+    );
+  const [simple, fractional] = [ofKind('simple')[0], ofKind('fractional')[0]];
+  if (simple === undefined || fractional === undefined) return [];
+  const gain = fractional.strengthAbv - simple.strengthAbv;
+  const change = fractional.recoveryPercent.value - simple.recoveryPercent.value;
+  const signed = (value: number) => (value < 0 ? '−' : '+') + Math.abs(value).toFixed(1);
+  const text =
+    `Simple (run ${simple.number}) gave ${simple.strengthAbv.toFixed(1)}\u00a0% vol, fractional (run ${fractional.number}) ` +
+    `${fractional.strengthAbv.toFixed(1)}\u00a0% vol: ${signed(gain)}\u00a0% vol by the column, with ` +
+    `${signed(change)}\u00a0% of the charged ethanol recovered. Strength is only comparable for a like share of the charge distilled.`;
+  return [{ kind: 'paragraph', text }];
+}
