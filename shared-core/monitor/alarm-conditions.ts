@@ -9,7 +9,7 @@ const attentionGraceS = 60;
 const unheldPatienceS = 30;
 const condenserOnC = 40;
 const condenserOffC = 35;
-/** Least that must stay in the pot: a tenth of the charge; common practice, no source. */
+/** Least that must stay in the pot, for all one knows: a tenth of the charge; common practice, no source. */
 const leastPotShare = 0.1;
 
 /** Brings every alarm's condition up to date with the facts of this second. */
@@ -25,13 +25,17 @@ export function followAlarmConditions(
   follow('condenser-warm', condenserWarm(bank, facts));
   follow('near-dryness', nearDryness(facts));
   if (facts.fault !== null && facts.heat !== 'off') return;
-  follow('surging', surging && facts.plateau.heldS !== null && heating(facts));
+  follow('surging', surging && facts.plateau.heldS !== null && mayBoil(facts));
   follow('plateau-departure', plateauDeparture(bank, facts));
   follow('over-limit', overLimit(bank, facts));
 }
 
-function heating({ heat, stage, plateau }: MonitorFacts): boolean {
-  return heat !== 'off' && stage !== 'cool-down' && plateau.recededSinceS === null;
+function mayBoil({ heat, stage }: MonitorFacts): boolean {
+  return heat !== 'off' && stage !== 'cool-down';
+}
+
+function heating(facts: MonitorFacts): boolean {
+  return mayBoil(facts) && facts.plateau.recededSinceS === null;
 }
 
 function plateauDeparture(bank: AlarmBank, facts: MonitorFacts): boolean {
@@ -70,5 +74,5 @@ function condenserWarm(bank: AlarmBank, { condenserC }: MonitorFacts): boolean {
 function nearDryness(facts: MonitorFacts): boolean {
   const left = facts.forecast?.potVolumeMl ?? null;
   if (left === null || !heating(facts)) return false;
-  return left.value < leastPotShare * facts.settings.charge.volumeMl;
+  return left.low < leastPotShare * facts.settings.charge.volumeMl;
 }

@@ -119,8 +119,9 @@ export function createStaging(
   function conditionNow(): Condition | null {
     if (fault !== null) return 'probe-suspect';
     if (stage === 'warm-up' || stage === 'cool-down') return null;
-    if (plateau.recededSinceS !== null) return 'vapour-receded';
+    // A surging head draws back and returns again and again: that is said, not each time it draws back.
     if (surging) return 'surging';
+    if (plateau.recededSinceS !== null) return 'vapour-receded';
     return isNothingCollected() ? 'total-reflux' : null;
   }
 

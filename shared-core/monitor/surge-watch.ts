@@ -4,27 +4,30 @@ export interface SurgeWatch {
   see(timeS: number, valueC: number, noiseSdK: number): boolean;
 }
 
-/** So many turns within the window make a surge. */
-const turnsNeeded = 4;
-const windowS = 120;
+/** So many turns within the window make a surge: heat taken away and brought back twice makes four. */
+const turnsNeeded = 5;
+const windowS = 150;
 const leastSwingK = 0.8;
 
 /** Counts turning points whose swing is larger than six standard deviations of the noise. */
 export function createSurgeWatch(): SurgeWatch {
   let turns: number[] = [];
-  let extremeC: number | null = null;
+  let highestC = Number.NEGATIVE_INFINITY;
+  let lowestC = Number.POSITIVE_INFINITY;
   let direction = 0;
+  const turn = (timeS: number, valueC: number, to: 1 | -1): void => {
+    if (direction !== 0) turns.push(timeS);
+    direction = to;
+    highestC = valueC;
+    lowestC = valueC;
+  };
   return {
     see: (timeS, valueC, noiseSdK) => {
       const swingK = Math.max(leastSwingK, 6 * noiseSdK);
-      extremeC ??= valueC;
-      if (direction >= 0 && valueC > extremeC) extremeC = valueC;
-      else if (direction <= 0 && valueC < extremeC) extremeC = valueC;
-      else if (Math.abs(valueC - extremeC) > swingK) {
-        direction = valueC > extremeC ? 1 : -1;
-        extremeC = valueC;
-        turns.push(timeS);
-      }
+      highestC = Math.max(highestC, valueC);
+      lowestC = Math.min(lowestC, valueC);
+      if (direction >= 0 && valueC < highestC - swingK) turn(timeS, valueC, -1);
+      else if (direction <= 0 && valueC > lowestC + swingK) turn(timeS, valueC, 1);
       turns = turns.filter((turnS) => timeS - turnS < windowS);
       return turns.length >= turnsNeeded;
     },

@@ -22,6 +22,7 @@ const mostHeldShare = 0.2;
 /** One column at a time is worked on, so its arrays are reused: a forecast fills hundreds. */
 const scratch = {
   x: new Float64Array(mostPlates + 1),
+  full: new Float64Array(mostPlates + 1),
   slope: new Float64Array(mostPlates + 1),
   offset: new Float64Array(mostPlates + 1),
   upper: new Float64Array(mostPlates + 1),
@@ -31,10 +32,12 @@ const scratch = {
 /** Steps of Newton's method to the steady profile, and how often the pot gives up what the plates have taken. */
 const settlingSteps = 8;
 const settlingRounds = 3;
+/** How far the plates have gone from one profile to the other when the head is first read; by simulation. */
+const settledShare = 0.5;
 
 /**
- * The column shortly after vapour has reached the head: each plate near the steady state at the reflux it has, filled
- * from the pot. Valid until the next call.
+ * The column shortly after vapour has reached the head, filled from the pot: on the way from total reflux, as each
+ * plate fills with what rises from below, to the steady state at the reflux it has. Valid until the next call.
  */
 export function fillColumn(
   guess: StillGuess,
@@ -48,7 +51,7 @@ export function fillColumn(
     (guess.holdUpMol * guess.plates) / plates,
     (mostHeldShare * chargedMol) / plates,
   );
-  const { x } = scratch;
+  const { x, full } = scratch;
   const topEfficiency = Math.min(1, Math.max(0.05, guess.plates - (plates - 1)));
   const potMol = chargedMol - held * plates;
   const settling: BatchColumn = { x, plates, topEfficiency, held: 0, potMol: 0, topY: 0 };
@@ -57,6 +60,7 @@ export function fillColumn(
   for (let plate = 1; plate <= plates; plate += 1) {
     below = readCurve(curve, curve.vapour, below);
     x[plate] = below;
+    full[plate] = below;
   }
   for (let round = 0; round < settlingRounds; round += 1) {
     for (let step = 0; step < settlingSteps; step += 1) {
@@ -66,7 +70,11 @@ export function fillColumn(
       stepColumn(settling, flows, curve);
     }
     let heldEthanol = 0;
-    for (let plate = 1; plate <= plates; plate += 1) heldEthanol += held * (x[plate] as number);
+    for (let plate = 1; plate <= plates; plate += 1) {
+      const settled = x[plate] as number;
+      x[plate] = settledShare * settled + (1 - settledShare) * (full[plate] as number);
+      heldEthanol += held * (x[plate] as number);
+    }
     potX = Math.max(1e-4, (chargedEthanolMol - heldEthanol) / potMol);
   }
   x[0] = potX;

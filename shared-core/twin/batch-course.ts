@@ -9,6 +9,8 @@ export interface BatchCourse {
   count: number;
   /** Time between entries, of boiling at steady heat [s]. */
   stepS: number;
+  /** Flow once only water comes, at the same heat [mL/s]. */
+  waterMlPerS: number;
   /** Dew temperature of the vapour at the head above the azeotrope [K]. */
   readonly headHeightK: Float64Array;
   /** Boiling temperature of the pot above the azeotrope [K]. */
@@ -26,6 +28,7 @@ export function emptyCourse(): BatchCourse {
   return {
     count: 0,
     stepS: 1,
+    waterMlPerS: 0,
     headHeightK: array(),
     potHeightK: array(),
     distillateMl: array(),
@@ -38,6 +41,11 @@ export function emptyCourse(): BatchCourse {
 /** Room is some 20 °C and the azeotrope some 76 °C: the column's loss is reckoned from here [K]. */
 const azeotropeAboveRoomK = 56;
 const leastDistillateShare = 0.03;
+/** Boiling water stands so far above the azeotrope [K]; molar volume of water [mL/mol]. */
+const waterHeightK = 22;
+const waterMlPerMol = 18.1;
+/** Beyond the end of a course the flow goes over to that of water within this time (63 %) [s]; by simulation. */
+const toWaterS = 1800;
 /** Steps until all ethanol would have come over at the first flow: longer than any main fraction lasts. */
 const stepsToExhaustion = 80;
 
@@ -90,7 +98,12 @@ export function runCourse(
     if (into.count > 2 && headHeight > untilHeadHeightK) return;
     if (potX < 2e-4 || column.potMol < 0.05 * charged) return;
     const aboveRoomK = azeotropeAboveRoomK + columnHeightK(column, curve);
-    if (into.count === 1) lossPerK = lossReflux / aboveRoomK;
+    if (into.count === 1) {
+      lossPerK = lossReflux / aboveRoomK;
+      const waterLoss = lossPerK * (azeotropeAboveRoomK + waterHeightK);
+      const waterShare = Math.max(leastDistillateShare, taken * (1 - waterLoss));
+      into.waterMlPerS = vapour * waterShare * waterMlPerMol;
+    }
     const lossShare = lossPerK * aboveRoomK;
     const share = Math.max(leastDistillateShare, taken * (1 - lossShare));
     const vapourMol = vapour * stepS;
@@ -127,6 +140,17 @@ function record(
   into.potMoleFraction[at] = potX;
   into.potMl[at] = column.potMol * readCurve(curve, curve.molarVolumeMl, potX);
   into.count = at + 1;
+}
+
+/** Distillate that has come by a time of boiling [mL]; beyond the course's end the tail runs on, weaker and slower. */
+export function distillateAt(course: BatchCourse, boiledS: number): number {
+  const last = course.count - 1;
+  const pastS = boiledS - last * course.stepS;
+  if (last < 1 || pastS <= 0) return courseAt(course, course.distillateMl, boiledS);
+  const end = course.distillateMl[last] as number;
+  const before = course.distillateMl[last - 1] as number;
+  const faster = Math.max(0, (end - before) / course.stepS - course.waterMlPerS);
+  return end + course.waterMlPerS * pastS - faster * toWaterS * Math.expm1(-pastS / toWaterS);
 }
 
 /** Reads one of the course's arrays at a time of boiling; beyond its end the last slope goes on. */

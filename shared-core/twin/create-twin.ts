@@ -1,7 +1,7 @@
 import { createRandom } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
-import { type BatchCourse, courseAt } from './batch-course.ts';
+import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
 import { effectiveBoiledS, type Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
 import { type GuessPrior, guessPrior, type HeatUp, withEasedHeat } from './still-guess.ts';
@@ -40,7 +40,9 @@ const beyondLimitK = 2.5;
 /** A mean strength falls long after the head has: courses must reach further then [K]. */
 const meanHeightK = 14;
 /** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
-const remainingModelShare = 0.2;
+const remainingModelShare = 0.1;
+/** Scatter of what comes over in the tail, of which the head says nothing; by simulation. */
+const tailModelShare = 0.3;
 const receiverReadingSdMl = 0.5;
 
 /**
@@ -119,24 +121,24 @@ function lookAhead(
     times: readonly number[],
   ): number[] =>
     cloud.map(({ course }, index) => courseAt(course, values(course), times[index] as number));
-  const collected = read((course) => course.distillateMl, at);
-  const soon = read(
-    (course) => course.distillateMl,
-    at.map((timeS, index) => timeS + 30 * (factor[index] as number)),
-  );
+  const distillate = (times: readonly number[]): number[] =>
+    cloud.map(({ course }, index) => distillateAt(course, times[index] as number));
+  const collected = distillate(at);
+  const soon = distillate(at.map((timeS, index) => timeS + 30 * (factor[index] as number)));
   const eased = remaining.map((timeS, index) => timeS / easedFlow(cloud[index] as Particle));
   const estimate = (values: readonly number[]): Estimate => weightedEstimate(values, weights);
   return {
     limitInS: estimate(remaining),
     limitInIfEasedS: estimate(eased),
     distillateMlAtLimit: estimate(
-      read(
-        (course) => course.distillateMl,
-        limitAt.map((timeS, index) => Math.max(timeS, at[index] as number)),
-      ),
+      distillate(limitAt.map((timeS, index) => Math.max(timeS, at[index] as number))),
     ),
     collectedMl: estimate(collected),
-    potMl: estimate(read((course) => course.potMl, at).map((ml) => Math.max(0, ml))),
+    potMl: estimate(
+      cloud.map(({ course }, index) =>
+        potAt(course, at[index] as number, Math.exp(tailModelShare * (scatter[index] as number))),
+      ),
+    ),
     potMoleFraction: estimate(
       read((course) => course.potMoleFraction, at).map((x) => Math.max(0, x)),
     ),
@@ -148,6 +150,15 @@ function lookAhead(
     ),
     volumeWouldNarrow: narrowing(remaining, collected, weights),
   };
+}
+
+/** What is left in the pot [mL]; beyond the course's end, what the tail has taken is only known so well. */
+function potAt(course: BatchCourse, boiledS: number, tailFactor: number): number {
+  const last = course.count - 1;
+  const endS = last * course.stepS;
+  if (boiledS <= endS) return courseAt(course, course.potMl, boiledS);
+  const tailMl = distillateAt(course, boiledS) - (course.distillateMl[last] as number);
+  return Math.max(0, (course.potMl[last] as number) - tailFactor * tailMl);
 }
 
 /** Boiling time at which the head crosses the limit for good. */

@@ -1,4 +1,4 @@
-import { type BatchCourse, courseAt } from './batch-course.ts';
+import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
 import type { StillGuess } from './still-guess.ts';
 
 /** Something seen of the still, at a time of boiling since vapour arrived. */
@@ -12,9 +12,9 @@ export interface Observation {
 }
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
-const headModelSdK = 0.05;
+const headModelSdK = 0.1;
 const potModelSdK = 0.5;
-const timingS = 30;
+const timingS = 40;
 const volumeModelShare = 0.015;
 /** Minutes are not independent: the model errs for five minutes in a row. */
 const headWeight = 0.6;
@@ -55,11 +55,11 @@ export function logLikelihood(
       const miss = value - courseAt(course, course.potHeightK, at);
       sum -= (headWeight / 2) * ((miss * miss) / (sd * sd + potModelSdK ** 2));
     } else if (kind === 'volume') {
-      const miss = value - courseAt(course, course.distillateMl, at);
+      const miss = value - distillateAt(course, at);
       sum -= (miss * miss) / (2 * (sd + volumeModelShare * value) ** 2);
     } else {
-      const before = courseAt(course, course.distillateMl, at - 30);
-      const flow = (courseAt(course, course.distillateMl, at + 30) - before) / 60;
+      const before = distillateAt(course, at - 30);
+      const flow = (distillateAt(course, at + 30) - before) / 60;
       const miss = Math.log(value / Math.max(1e-6, flow));
       sum -= (miss * miss) / (2 * sd * sd);
     }
