@@ -1,14 +1,18 @@
 /**
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
- * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--delays]
- * With --delays it compares the plateau-ending test with the best known-slope test instead.
+ * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--delays] [--conditions] [--bound]
+ * With --poor the stills have little or no column. With --delays it compares the plateau-ending test with the best
+ * known-slope test instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
+ * with --bound the forecast as it would be if the twin were the still.
  */
 import process from 'node:process';
 import { parseArgs } from 'node:util';
+import { conditionsStudy } from './ensemble/conditions-study.ts';
 import { delayStudy } from './ensemble/delay-study.ts';
-import { drawRun } from './ensemble/draw-run.ts';
+import { drawRun, poorStills, teachingStills } from './ensemble/draw-run.ts';
 import { fixedRuleCalls, fixedRules } from './ensemble/fixed-rules.ts';
+import { forecastBound } from './ensemble/forecast-bound.ts';
 import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
 import { simulateRun } from './ensemble/simulate-run.ts';
 import { callLine, summariseScores } from './ensemble/summary.ts';
@@ -19,6 +23,9 @@ const { values: options } = parseArgs({
     runs: { type: 'string', default: '500' },
     seed: { type: 'string', default: '1' },
     list: { type: 'boolean', default: false },
+    poor: { type: 'boolean', default: false },
+    bound: { type: 'boolean', default: false },
+    conditions: { type: 'boolean', default: false },
     delays: { type: 'boolean', default: false },
   },
 });
@@ -27,13 +34,22 @@ if (options.delays) {
   process.exit(0);
 }
 const runs = Number(options.runs);
+if (options.bound) {
+  for (const line of forecastBound(runs, options.seed)) console.log(line);
+  process.exit(0);
+}
+if (options.conditions) {
+  for (const line of conditionsStudy(runs, options.seed)) console.log(line);
+  process.exit(0);
+}
 
+const stills = options.poor ? poorStills : teachingStills;
 const scores: RunScore[] = [];
 const ruleCalls = new Map<string, CallScore[]>(fixedRules.map(({ name }) => [name, []]));
 let withMain = 0;
 
 for (let index = 0; index < runs; index += 1) {
-  const run = simulateRun(drawRun(`${options.seed}/${index}`));
+  const run = simulateRun(drawRun(`${options.seed}/${index}`, stills));
   const truth = readTruth(run);
   const score = scoreRun(run, truth);
   scores.push(score);

@@ -28,16 +28,37 @@ const wattPerMlPerMin = 11;
 const between = (random: Random, low: number, high: number): number =>
   low + (high - low) * random.uniform();
 
+/** What a still may be like. */
+export interface StillRanges {
+  readonly plates: readonly [low: number, high: number];
+  readonly refluxRatio: readonly [low: number, high: number];
+  readonly strengthAbv: readonly [low: number, high: number];
+}
+
+/** Columns as teaching labs have them. */
+export const teachingStills: StillRanges = {
+  plates: [2, 9],
+  refluxRatio: [0.8, 5],
+  strengthAbv: [6, 15],
+};
+
+/** Little or no column, weak ferments: most of these never give the strength that is asked for, or only for a moment. */
+export const poorStills: StillRanges = {
+  plates: [1, 2.5],
+  refluxRatio: [0.2, 1.2],
+  strengthAbv: [5, 12],
+};
+
 /**
  * Draws a run. The monitor gets none of these numbers: only a barometer reading, the charge as measured,
  * and its default lag, whatever the true one is.
  */
-export function drawRun(seed: number | string): DrawnRun {
+export function drawRun(seed: number | string, ranges: StillRanges = teachingStills): DrawnRun {
   const random = createRandom(`ensemble ${seed}`);
-  const plates = between(random, 2, 9);
-  const refluxRatio = between(random, 0.8, 5);
+  const plates = between(random, ...ranges.plates);
+  const refluxRatio = between(random, ...ranges.refluxRatio);
   const pressureKPa = between(random, 70, 104);
-  const strengthAbv = between(random, 6, 15);
+  const strengthAbv = between(random, ...ranges.strengthAbv);
   const volumeMl = between(random, 250, 500);
   const distillateW = wattPerMlPerMin * between(random, 0.6, 2);
   const lossShare = between(random, 0.2, 1);

@@ -9,6 +9,9 @@ export interface CallScore {
   readonly falseCalls: number;
   /** No call until the limit was more than 120 s past and the vapour more than 2 % vol weaker. */
   readonly missed: boolean;
+  /** The same by time alone, however near the vapour is to the limit. */
+  readonly earlyCalls: number;
+  readonly late: boolean;
   /** Seconds before the limit; negative when late. */
   readonly leadS: number | null;
   /** Distillate below the limit before the call, as a share of the main fraction's volume. */
@@ -33,24 +36,23 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
   const none = { leadS: null, weakShare: null, lostShare: null, lostShareAtCall: null };
   const heated = calls.filter(({ raisedS }) => raisedS < run.heatOffS);
   if (truth.limitS === null || truth.mainFromS === null) {
-    return { ...none, calledS: heated[0]?.raisedS ?? null, falseCalls: 0, missed: false };
+    const calledS = heated[0]?.raisedS ?? null;
+    return { ...none, calledS, falseCalls: 0, missed: false, earlyCalls: 0, late: false };
   }
   const { limitS, mainFromS } = truth;
-  const early = heated.filter(
-    ({ raisedS }) =>
-      raisedS < limitS - 3 * reactionTimeS &&
-      (run.samples[raisedS]?.headVapourStrengthAbv ?? 0) >
-        run.drawn.settings.leastStrengthAbv + farAbv,
-  );
+  const early = heated.filter(({ raisedS }) => raisedS < limitS - 3 * reactionTimeS);
+  const strengthAt = (timeS: number): number => run.samples[timeS]?.headVapourStrengthAbv ?? 0;
+  const { leastStrengthAbv } = run.drawn.settings;
+  const falseCalls = early.filter(
+    ({ raisedS }) => strengthAt(raisedS) > leastStrengthAbv + farAbv,
+  ).length;
   // The call that stands at the limit, or the first one after it.
   const call = heated.find(({ clearedS }) => clearedS === null || clearedS > limitS);
   const calledS = call?.raisedS ?? null;
-  const missed =
-    calledS === null ||
-    (calledS > limitS + lateToleranceS &&
-      (run.samples[calledS]?.headVapourStrengthAbv ?? 0) <
-        run.drawn.settings.leastStrengthAbv - farAbv);
-  if (calledS === null) return { ...none, calledS, falseCalls: early.length, missed };
+  const late = calledS === null || calledS > limitS + lateToleranceS;
+  const missed = late && (calledS === null || strengthAt(calledS) < leastStrengthAbv - farAbv);
+  const counts = { calledS, falseCalls, missed, earlyCalls: early.length, late };
+  if (calledS === null) return { ...none, ...counts };
   const at = (timeS: number): BatchState =>
     run.samples[Math.min(run.samples.length - 1, Math.round(timeS))] as BatchState;
   const mainMl = at(limitS).aboveLimitMl - at(mainFromS).aboveLimitMl;
@@ -61,9 +63,7 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
       at(limitS).aboveLimitEthanolMol - at(Math.min(timeS, limitS)).aboveLimitEthanolMol,
     ) / mainMol;
   return {
-    calledS,
-    falseCalls: early.length,
-    missed,
+    ...counts,
     leadS: limitS - calledS,
     weakShare:
       Math.max(0, at(calledS).belowLimitMl - at(Math.min(limitS, calledS)).belowLimitMl) / mainMl,
@@ -91,6 +91,11 @@ export interface RunScore {
   readonly alarmsPerHour: number;
   readonly falseProbeFaults: number;
   readonly mainAgrees: boolean;
+  /** Estimates of the head's strength, once a minute, and those whose interval holds the truth. */
+  readonly estimates: number;
+  readonly estimatesCovered: number;
+  /** Prompts to take the heat off before it was taken off, `plateau-departure` and `over-limit` together. */
+  readonly heatOffPrompts: number;
   readonly verdicts: Verdicts;
 }
 
@@ -111,6 +116,11 @@ export function scoreRun(run: SimulatedRun, truth: Truth): RunScore {
   const normal = verdicts.alarms.filter(
     ({ raisedS }) => raisedS < (truth.limitS ?? run.heatOffS) + 60,
   );
+  const estimates = verdicts.estimates.flatMap(({ timeS, headVapourAbv }) => {
+    const abv = run.samples[Math.round(timeS)]?.headVapourStrengthAbv;
+    if (headVapourAbv === null || abv === undefined) return [];
+    return [headVapourAbv.low <= abv && abv <= headVapourAbv.high];
+  });
   return {
     call: scoreCalls(run, truth, heatOff),
     plateauHours: plateauS / 3600,
@@ -120,6 +130,9 @@ export function scoreRun(run: SimulatedRun, truth: Truth): RunScore {
     alarmsPerHour: normal.length / normalHours,
     falseProbeFaults: verdicts.alarms.filter(({ alarm }) => alarm === 'probe-fault').length,
     mainAgrees: verdicts.verdict.mainFraction === (truth.mainFromS !== null),
+    estimates: estimates.length,
+    estimatesCovered: estimates.filter(Boolean).length,
+    heatOffPrompts: heatOff.filter(({ raisedS }) => raisedS < run.heatOffS).length,
     verdicts,
   };
 }

@@ -14,14 +14,19 @@ const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 /** One line of the heat-off table. */
 export function callLine(name: string, calls: readonly CallScore[], plateauHours: number): string {
   const falseCalls = calls.reduce((sum, call) => sum + call.falseCalls, 0);
+  const earlyCalls = calls.reduce((sum, call) => sum + call.earlyCalls, 0);
   const weak = present(calls.map(({ weakShare }) => weakShare));
   const lost = present(calls.map(({ lostShare }) => lostShare));
   const lostAtCall = present(calls.map(({ lostShareAtCall }) => lostShareAtCall));
   const lead = present(calls.map(({ leadS }) => leadS));
   return [
     name.padEnd(18),
-    `missed ${calls.filter(({ missed }) => missed).length}`.padEnd(11),
-    `false/100 h ${((100 * falseCalls) / plateauHours).toFixed(1)}`.padEnd(18),
+    `missed ${calls.filter(({ missed }) => missed).length} (late by time alone ${calls.filter(({ late }) => late).length})`.padEnd(
+      37,
+    ),
+    `false/100 h ${((100 * falseCalls) / plateauHours).toFixed(1)} (early by time alone ${((100 * earlyCalls) / plateauHours).toFixed(1)})`.padEnd(
+      46,
+    ),
     `weak before call: median ${percent(quantile(weak, 0.5))}, 95th ${percent(quantile(weak, 0.95))}`.padEnd(
       46,
     ),
@@ -35,12 +40,18 @@ export function callLine(name: string, calls: readonly CallScore[], plateauHours
 /** Everything else, one figure a line. */
 export function summariseScores(scores: readonly RunScore[]): readonly string[] {
   const agreement = scores.map(({ stageAgreement }) => stageAgreement);
-  const lines = [
+  const lines: string[] = [
     `stage agreement: mean ${percent(mean(agreement))}, 5th percentile ${percent(quantile(agreement, 0.05))}`,
     `runs in which a stage moved backward: ${scores.filter(({ wentBackward }) => wentBackward).length}`,
     `main-fraction verdict agrees with the truth in ${scores.filter(({ mainAgrees }) => mainAgrees).length} of ${scores.length}`,
     `alarms per hour up to the heat-off: mean ${mean(scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(2)}, largest ${Math.max(...scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(1)}`,
   ];
+  const told = scores.reduce((sum, { estimates }) => sum + estimates, 0);
+  const held = scores.reduce((sum, { estimatesCovered }) => sum + estimatesCovered, 0);
+  lines.push(
+    `interval of the strength at the head holds the truth in ${percent(held / told)} of ${told} minutes`,
+    `prompts to take the heat off a run: mean ${mean(scores.map(({ heatOffPrompts }) => heatOffPrompts)).toFixed(2)}, most ${Math.max(...scores.map(({ heatOffPrompts }) => heatOffPrompts))}`,
+  );
   for (const withVolumes of [false, true]) {
     for (const share of [0.25, 0.5, 0.75]) {
       const made = scores
