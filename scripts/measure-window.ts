@@ -17,6 +17,7 @@ import {
 import { createNumberedProbe } from './measuring/numbered-probe.ts';
 import { openMeasuredWindow } from './measuring/open-measured-window.ts';
 import { timeReadings } from './measuring/time-readings.ts';
+import { timingWords } from './measuring/timing-words.ts';
 import { fastestTimeScale, weighMemory } from './measuring/weigh-memory.ts';
 import { startApp } from './testing/start-app.ts';
 
@@ -47,7 +48,7 @@ async function measure(options: MeasureOptions): Promise<void> {
       );
       await window.startRun(probe.path, 1);
       await probe.pour(readings, loadPerS);
-      await timeReadings(window, probe, options);
+      for (const line of timingWords(await timeReadings(window, probe, options))) console.log(line);
       await window.stopRun();
     }
     if (hours > 0) {

@@ -1,19 +1,20 @@
 import { readFileSync } from 'node:fs';
 
-/** What the main thread of a process got of the processors, sampled; empty where the system does not tell. */
+/** How long a thread ran, and how long it was ready to run but waited for a core. */
+export interface CoreTime {
+  readonly ranMs: number;
+  readonly waitedMs: number;
+}
+
+/** What the main thread of a process got of the processors, sampled. */
 export interface ThreadWaits {
-  /** Between two times [ms]: how long the thread ran and how long it was ready but waited for a core. */
-  between(
-    fromMs: number,
-    toMs: number,
-  ): { readonly ranMs: number; readonly waitedMs: number } | null;
+  /** Between two times of this process [ms]; null where the system does not tell. */
+  between(fromMs: number, toMs: number): CoreTime | null;
   stop(): void;
 }
 
-interface Sample {
+interface Sample extends CoreTime {
   readonly atMs: number;
-  readonly ranMs: number;
-  readonly waitedMs: number;
 }
 
 const everyMs = 10;
