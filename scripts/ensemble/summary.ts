@@ -57,6 +57,7 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
       const made = scores
         .flatMap(({ forecasts }) => forecasts)
         .filter((item) => item.plateauShare === share && item.withVolumes === withVolumes);
+      if (made.length === 0) continue;
       const covered = made.filter((item) => item.covered).length / made.length;
       const error = quantile(
         made.map(({ relativeError }) => relativeError),

@@ -30,8 +30,8 @@ const scratch = {
 };
 
 /** Steps of Newton's method to the steady profile, and how often the pot gives up what the plates have taken. */
-const settlingSteps = 8;
-const settlingRounds = 3;
+const settlingSteps = 5;
+const settlingRounds = 2;
 /** How far the plates have gone from one profile to the other when the head is first read; by simulation. */
 const settledShare = 0.5;
 
