@@ -35,7 +35,7 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
       };
     case 'near-dryness':
       return {
-        because: `Of the ${settings.charge.volumeMl} mL charge only ${facts.forecast?.potVolumeMl ? `${facts.forecast.potVolumeMl.low.toFixed(0)}–${facts.forecast.potVolumeMl.high.toFixed(0)}` : 'a few'} mL are left in the pot by what was booked and estimated.`,
+        because: `Of the ${settings.charge.volumeMl} mL charge ${facts.forecast?.potVolumeMl ? `${facts.forecast.potVolumeMl.low.toFixed(0)}–${facts.forecast.potVolumeMl.high.toFixed(0)}` : 'a few'} mL are left in the pot by what was booked and estimated: it may be less than the tenth that must stay.`,
         wouldChangeIf: 'A volume booked that shows more liquid left in the pot.',
       };
     case 'condenser-warm':

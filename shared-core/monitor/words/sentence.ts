@@ -14,7 +14,7 @@ export interface Sentence {
 const alarmSentences: Readonly<Record<Alarm, string>> = {
   'plateau-departure': 'The main fraction is ending.',
   'over-limit': 'What comes over is weaker than you asked for.',
-  'near-dryness': 'The pot is close to running dry.',
+  'near-dryness': 'The pot may be close to running dry.',
   'condenser-warm': 'The condenser is warm: vapour may escape.',
   surging: 'The column is surging.',
   'probe-fault': 'The head cannot be read.',
