@@ -4,12 +4,13 @@
  *
  * Usage: npm run pictures
  */
-import { mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { chromium, type Page } from 'playwright-core';
 import { drivePictures } from './pictures/drive-pictures.ts';
+import { packPng } from './pictures/pack-png.ts';
 import { largestPictureBytes, type Picture, viewports } from './pictures/picture.ts';
 import { findChromium } from './testing/find-chromium.ts';
 import { startApp } from './testing/start-app.ts';
@@ -42,9 +43,9 @@ async function take(page: Page, { name, viewport, colours }: Picture): Promise<v
   await page.evaluate(
     () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
   );
-  await page.screenshot({ path: file });
+  const packed = packPng(await page.screenshot());
   await page.setViewportSize(viewports.projector);
-  const { size } = statSync(file);
-  console.log(`${path.relative(projectRoot, file)}: ${Math.ceil(size / 1024)} kB`);
-  if (size > largestPictureBytes) process.exitCode = 1;
+  writeFileSync(file, packed);
+  console.log(`${path.relative(projectRoot, file)}: ${Math.ceil(packed.length / 1024)} kB`);
+  if (packed.length > largestPictureBytes) process.exitCode = 1;
 }

@@ -13,8 +13,8 @@ interface ForecastFanProps {
 /** From the present head to the time the strength limit is expected: the span of the 90 % interval. */
 export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanProps) {
   const frame = usePlotFrame();
-  const { letterPx } = useStripMeasures();
-  if (!frame || endS.high <= fromS) return null;
+  const { letterPx, textPx } = useStripMeasures();
+  if (!frame || endS.high <= fromS || fromC >= limitC) return null;
   const x0 = frame.xOf(fromS);
   const y0 = frame.yOf(fromC);
   const y1 = frame.yOf(limitC);
@@ -22,6 +22,9 @@ export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanPr
   const late = frame.xOf(endS.high);
   const likely = frame.xOf(Math.max(fromS, endS.value));
   const labelX = roomFor(label.length * letterPx, (early + late) / 2, x0, frame.right);
+  // The limit's own name stands at the left edge, about twenty letters long.
+  const isTaken =
+    labelX !== null && labelX - (label.length * letterPx) / 2 < frame.left + 21 * letterPx;
   const curve = (x: number) => `Q ${(x0 + x) / 2} ${y0} ${x} ${y1}`;
   return (
     <g>
@@ -32,7 +35,7 @@ export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanPr
       <path d={`M ${x0} ${y0} ${curve(likely)}`} className="fan-line" />
       <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
       {labelX !== null && (
-        <text x={labelX} y={y1 - 10} className="fan-name">
+        <text x={labelX} y={y1 - 10 - (isTaken ? 1.2 * textPx : 0)} className="fan-name">
           {label}
         </text>
       )}

@@ -3,13 +3,19 @@ import type { Picture } from './picture.ts';
 
 type Take = (picture: Picture) => Promise<void>;
 
-/** Far enough into the main fraction that a forecast stands on the strip: half a lesson of run time. */
-const intoMainFractionS = 900;
 const timeScale = 60;
+
+/** What is read off the receiver, and how long into the main fraction: in the end a forecast stands on the strip. */
+const readings = [
+  { afterS: 120, volumeMl: 5 },
+  { afterS: 480, volumeMl: 9 },
+  { afterS: 900, volumeMl: 13.5 },
+] as const;
 
 /** Goes through a rehearsal as a teacher does, and says when there is something to show. */
 export async function drivePictures(page: Page, take: Take): Promise<void> {
   await page.getByText(`${timeScale} times faster`).click();
+  await page.locator('button:enabled').filter({ hasText: 'Start the rehearsal' }).waitFor();
   await take({ name: 'prepare', viewport: 'projector', colours: 'light' });
   await page.getByRole('button', { name: 'Start the rehearsal' }).click();
   await watchMainFraction(page, take);
@@ -24,13 +30,27 @@ async function watchMainFraction(page: Page, take: Take): Promise<void> {
     page.keyboard.press('a'),
   );
   await page.getByText('Main ethanol fraction').first().waitFor();
-  await page.waitForTimeout((intoMainFractionS / timeScale) * 1000);
+  let passedS = 0;
+  for (const { afterS, volumeMl } of readings) {
+    await page.waitForTimeout(((afterS - passedS) / timeScale) * 1000);
+    passedS = afterS;
+    await bookVolume(page, volumeMl);
+  }
   await take({ name: 'watch', viewport: 'projector', colours: 'light' });
   await take({ name: 'phone', viewport: 'phone', colours: 'light' });
   await page.getByRole('button', { name: 'Understand this moment' }).click();
   await page.getByRole('region', { name: 'Understand' }).scrollIntoViewIfNeeded();
   await take({ name: 'understand', viewport: 'projector', colours: 'light' });
   await page.getByRole('button', { name: 'Understand this moment' }).click();
+  await page.evaluate('document.activeElement.blur()');
+}
+
+async function bookVolume(page: Page, volumeMl: number): Promise<void> {
+  await page.keyboard.press('v');
+  await page.getByRole('dialog').waitFor();
+  await page.keyboard.type(String(volumeMl));
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
 
 async function watchHeatOff(page: Page, take: Take): Promise<void> {
