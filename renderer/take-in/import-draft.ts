@@ -6,6 +6,7 @@ import {
   detectLayout,
   knownChannels,
   parseCsv,
+  readTime,
 } from '#shared-core';
 import type { Encoding } from './file-beginning.ts';
 
@@ -50,7 +51,7 @@ export function draftOf(
   const rows = firstRows(text, delimiter);
   const layout = detectLayout(rows);
   const found = layout.ok ? layout.value : null;
-  const dataLine = found?.firstDataLine ?? rows[1]?.line ?? 1;
+  const dataLine = found?.firstDataLine ?? firstDataLine(rows);
   const data = rows.filter(({ line }) => line >= dataLine);
   const titles = rows.findLast(({ line }) => line < dataLine)?.cells ?? [];
   const width = Math.min(mostColumnsShown, Math.max(0, ...rows.map(({ cells }) => cells.length)));
@@ -72,6 +73,13 @@ export function draftOf(
     timeUnit: found?.twoParts ?? timeUnitOf(found?.perS ?? 1),
     columns,
   };
+}
+
+/** Where nothing was found out: the first row with two cells that are numbers, dates or clock times. */
+function firstDataLine(rows: readonly CsvRow[]): number {
+  const isData = ({ cells }: CsvRow) =>
+    cells.filter((cell) => readTime(cell) !== undefined).length >= 2;
+  return rows.find(isData)?.line ?? 1;
 }
 
 function holdsOf(

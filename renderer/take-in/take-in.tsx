@@ -16,20 +16,22 @@ interface TakeInProps {
 export function TakeIn({ file, beginning, onOpen, onClose }: TakeInProps) {
   const [taken, setTaken] = useState<Taken | null>(null);
   return (
-    <main className="place import" id="place">
+    <main className="place" id="place">
       <h1>Take in a table</h1>
-      {taken !== null ? (
-        <TakenNote taken={taken} onOpen={() => onOpen(taken.runId)} onClose={onClose} />
-      ) : beginning.kind === 'refused' ? (
-        <>
-          <p className="warning" role="alert">
-            {beginning.sentence}
-          </p>
-          <Button onClick={onClose}>Back to the library</Button>
-        </>
-      ) : (
-        <MapFile file={file} beginning={beginning} onTaken={setTaken} onCancel={onClose} />
-      )}
+      <div className="import-body">
+        {taken !== null ? (
+          <TakenNote taken={taken} onOpen={() => onOpen(taken.runId)} onClose={onClose} />
+        ) : beginning.kind === 'refused' ? (
+          <>
+            <p className="warning" role="alert">
+              {beginning.sentence}
+            </p>
+            <Button onClick={onClose}>Back to the library</Button>
+          </>
+        ) : (
+          <MapFile file={file} beginning={beginning} onTaken={setTaken} onCancel={onClose} />
+        )}
+      </div>
     </main>
   );
 }

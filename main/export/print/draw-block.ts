@@ -13,33 +13,38 @@ import {
   setFont,
   write,
 } from './page.ts';
+import { branch, decoration, leaf, type Tag } from './tagged.ts';
 
 const lineGapPt = 22;
 
-export function drawBlock(pdf: Pdf, block: Block): void {
+export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   switch (block.kind) {
     case 'heading':
-      drawHeading(pdf, block.text, block.level);
+      leaf(pdf, document, block.level === 1 ? 'H1' : 'H2', () =>
+        drawHeading(pdf, block.text, block.level),
+      );
       break;
     case 'paragraph':
-      setFont(pdf, 'regular', bodyPt);
-      write(pdf, block.text);
+      leaf(pdf, document, 'P', () => {
+        setFont(pdf, 'regular', bodyPt);
+        write(pdf, block.text);
+      });
       pdf.y += 6;
       break;
     case 'caution':
-      drawCaution(pdf, block.text);
+      drawCaution(pdf, document, block.text);
       break;
     case 'list':
-      drawList(pdf, block.items, block.ordered);
+      drawList(pdf, document, block.items, block.ordered);
       break;
     case 'table':
-      drawTable(pdf, block);
+      drawTable(pdf, document, block);
       break;
     case 'figure':
-      drawFigure(pdf, block.drawing, block.caption);
+      drawFigure(pdf, document, block.drawing, block.caption);
       break;
     case 'question':
-      drawQuestion(pdf, block);
+      leaf(pdf, document, 'H3', () => drawQuestion(pdf, block));
       break;
     case 'answer-lines':
       drawAnswerLines(pdf, block.count);
@@ -70,29 +75,39 @@ function drawQuestion(
 }
 
 /** A bar at the left and bold words: seen in print without colour, too. */
-function drawCaution(pdf: Pdf, text: string): void {
+function drawCaution(pdf: Pdf, document: Tag, text: string): void {
   setFont(pdf, 'bold', bodyPt);
   const width = contentWidth(pdf) - 12;
   const height = pdf.heightOfString(text, { width, lineGap: 1.5 });
   keepTogether(pdf, height + 8);
   const top = pdf.y;
-  pdf.rect(margins.left, top - 1, 3.5, height + 2).fill('#882255');
-  setFont(pdf, 'bold', bodyPt, ink);
-  pdf.text(text, margins.left + 12, top, { width, lineGap: 1.5 });
+  decoration(pdf, 'Layout', () => {
+    pdf.rect(margins.left, top - 1, 3.5, height + 2).fill('#882255');
+  });
+  leaf(pdf, document, 'P', () => {
+    setFont(pdf, 'bold', bodyPt, ink);
+    pdf.text(text, margins.left + 12, top, { width, lineGap: 1.5 });
+  });
   pdf.y = top + height + 7;
 }
 
-function drawList(pdf: Pdf, items: readonly string[], ordered: boolean): void {
+function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: boolean): void {
   const indent = 16;
+  const list = branch(pdf, document, 'L');
   for (const [index, item] of items.entries()) {
     setFont(pdf, 'regular', bodyPt);
     const width = contentWidth(pdf) - indent;
     keepTogether(pdf, Math.min(60, pdf.heightOfString(item, { width, lineGap: 1.5 })));
     const top = pdf.y;
-    pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
-    pdf.text(item, margins.left + indent, top, { width, lineGap: 1.5 });
+    const entry = branch(pdf, list, 'LI');
+    leaf(pdf, entry, 'LBody', () => {
+      pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
+      pdf.text(item, margins.left + indent, top, { width, lineGap: 1.5 });
+    });
+    entry.end();
     pdf.y += 3;
   }
+  list.end();
   pdf.y += 4;
 }
 
@@ -100,13 +115,15 @@ function drawAnswerLines(pdf: Pdf, count: number): void {
   for (let index = 0; index < count; index++) {
     if (pdf.y + lineGapPt > pageEnd(pdf)) pdf.addPage();
     pdf.y += lineGapPt;
-    pdf
-      .undash()
-      .lineWidth(0.5)
-      .strokeColor(rule)
-      .moveTo(margins.left, pdf.y)
-      .lineTo(margins.left + contentWidth(pdf), pdf.y)
-      .stroke();
+    decoration(pdf, 'Layout', () =>
+      pdf
+        .undash()
+        .lineWidth(0.5)
+        .strokeColor(rule)
+        .moveTo(margins.left, pdf.y)
+        .lineTo(margins.left + contentWidth(pdf), pdf.y)
+        .stroke(),
+    );
   }
   pdf.y += 8;
 }

@@ -1,23 +1,30 @@
 import type { Drawing, Shape } from '#shared-core';
 import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
+import { leaf, type Tag } from './tagged.ts';
 
 /** A figure as vectors, with its caption under it and its words for screen readers. */
-export function drawFigure(pdf: Pdf, drawing: Drawing, caption: string): void {
+export function drawFigure(pdf: Pdf, document: Tag, drawing: Drawing, caption: string): void {
   const scale = Math.min(1, contentWidth(pdf) / drawing.widthPt);
   const height = drawing.heightPt * scale;
   keepTogether(pdf, height + (caption === '' ? 6 : 40));
   const [left, top] = [margins.left, pdf.y + 4];
-  pdf.save();
-  pdf.translate(left, top).scale(scale);
-  for (const shape of drawing.shapes) {
-    if (shape.kind === 'text') drawText(pdf, shape);
-    else drawPath(pdf, shape);
-  }
-  pdf.restore();
+  const draw = () => {
+    pdf.save();
+    pdf.translate(left, top).scale(scale);
+    for (const shape of drawing.shapes) {
+      if (shape.kind === 'text') drawText(pdf, shape);
+      else drawPath(pdf, shape);
+    }
+    pdf.restore();
+  };
+  const bbox = [left, top, left + drawing.widthPt * scale, top + height];
+  leaf(pdf, document, 'Figure', draw, { alt: drawing.altText, bbox });
   pdf.y = top + height + 4;
   if (caption !== '') {
-    setFont(pdf, 'regular', 9, softInk);
-    write(pdf, caption);
+    leaf(pdf, document, 'Caption', () => {
+      setFont(pdf, 'regular', 9, softInk);
+      write(pdf, caption);
+    });
   }
   pdf.y += 8;
 }

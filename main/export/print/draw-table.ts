@@ -11,37 +11,38 @@ import {
   softInk,
   write,
 } from './page.ts';
+import { branch, decoration, leaf, type Tag } from './tagged.ts';
 
 const cellPt = 9;
 const padding = { x: 4, y: 3 } as const;
 
 /** A table with its caption above; a table over several pages repeats its column titles. */
-export function drawTable(pdf: Pdf, table: DocumentTable): void {
+export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
   const { caption, columns, rows } = table;
   const hasTitles = columns.some(({ title }) => title !== '');
   const firstRows = rows.slice(0, 2).reduce((sum, row) => sum + rowHeight(pdf, table, row), 0);
   keepTogether(pdf, 34 + firstRows);
-  setFont(pdf, 'bold', cellPt, softInk);
+  const element = branch(pdf, document, 'Table');
   pdf.y += 4;
-  write(pdf, caption);
+  leaf(pdf, element, 'Caption', () => {
+    setFont(pdf, 'bold', cellPt, softInk);
+    write(pdf, caption);
+  });
   pdf.y += 3;
-  const titles = () => {
-    if (hasTitles)
-      drawRow(
-        pdf,
-        table,
-        columns.map(({ title }) => title),
-        'bold',
-      );
-  };
-  titles();
+  const titles = columns.map(({ title }) => title);
+  if (hasTitles) drawRow(pdf, table, titles, 'bold', element);
   for (const row of rows) {
     if (pdf.y + rowHeight(pdf, table, row) > pageEnd(pdf)) {
       pdf.addPage();
-      titles();
+      // Read out once, at the head of the table.
+      if (hasTitles) {
+        decoration(pdf, 'Pagination', () => drawCells(pdf, table, titles, 'bold', inOnePiece));
+        finishRow(pdf, table, titles, 'bold');
+      }
     }
-    drawRow(pdf, table, row, 'regular');
+    drawRow(pdf, table, row, 'regular', element);
   }
+  element.end();
   pdf.y += 10;
 }
 
@@ -58,28 +59,67 @@ function rowHeight(pdf: Pdf, table: DocumentTable, row: readonly string[]): numb
   return Math.max(cellPt, ...heights) + 2 * padding.y;
 }
 
+/** How the cells of a row are put into the structure: each as it is drawn. */
+type DrawCell = (column: number, draw: () => void) => void;
+
+const inOnePiece: DrawCell = (_column, draw) => draw();
+
 function drawRow(
   pdf: Pdf,
   table: DocumentTable,
   row: readonly string[],
   weight: 'regular' | 'bold',
+  parent: Tag,
 ): void {
-  const [top, height] = [pdf.y, rowHeight(pdf, table, row)];
+  const element = branch(pdf, parent, 'TR');
+  drawCells(pdf, table, row, weight, (column, draw) => {
+    if (weight === 'bold') leaf(pdf, element, 'TH', draw, { scope: 'Column' });
+    else if (column === 0) leaf(pdf, element, 'TH', draw, { scope: 'Row' });
+    else leaf(pdf, element, 'TD', draw);
+  });
+  element.end();
+  finishRow(pdf, table, row, weight);
+}
+
+function drawCells(
+  pdf: Pdf,
+  table: DocumentTable,
+  row: readonly string[],
+  weight: 'regular' | 'bold',
+  drawCell: DrawCell,
+): void {
+  const top = pdf.y;
   let left: number = margins.left;
   for (const [index, width] of widths(pdf, table).entries()) {
-    setFont(pdf, weight, cellPt, ink);
-    pdf.text(row[index] ?? '', left + padding.x, top + padding.y, {
-      width: width - 2 * padding.x,
-      align: table.columns[index]?.align === 'end' ? 'right' : 'left',
+    const [from, align] = [left, table.columns[index]?.align === 'end' ? 'right' : 'left'] as const;
+    drawCell(index, () => {
+      setFont(pdf, weight, cellPt, ink);
+      pdf.text(row[index] ?? '', from + padding.x, top + padding.y, {
+        width: width - 2 * padding.x,
+        align,
+      });
     });
     left += width;
   }
-  pdf
-    .undash()
-    .lineWidth(weight === 'bold' ? 0.9 : 0.4)
-    .strokeColor(weight === 'bold' ? softInk : rule)
-    .moveTo(margins.left, top + height)
-    .lineTo(margins.left + contentWidth(pdf), top + height)
-    .stroke();
-  pdf.y = top + height;
+  pdf.y = top;
+}
+
+/** The rule under a row; the next one begins below it. */
+function finishRow(
+  pdf: Pdf,
+  table: DocumentTable,
+  row: readonly string[],
+  weight: 'regular' | 'bold',
+): void {
+  const bottom = pdf.y + rowHeight(pdf, table, row);
+  decoration(pdf, 'Layout', () =>
+    pdf
+      .undash()
+      .lineWidth(weight === 'bold' ? 0.9 : 0.4)
+      .strokeColor(weight === 'bold' ? softInk : rule)
+      .moveTo(margins.left, bottom)
+      .lineTo(margins.left + contentWidth(pdf), bottom)
+      .stroke(),
+  );
+  pdf.y = bottom;
 }

@@ -13,10 +13,10 @@ export const rule = '#b9b5a8';
 export const contentWidth = (pdf: Pdf) => pdf.page.width - margins.left - margins.right;
 export const pageEnd = (pdf: Pdf) => pdf.page.height - margins.bottom;
 
-/** Starts a new page unless so much height is left on this one [pt]. */
+/** Goes on with a new page unless so much height is left on this one [pt]; an open tag goes on with it. */
 export function keepTogether(pdf: Pdf, heightPt: number): void {
   const isFresh = pdf.y <= margins.top + 1;
-  if (!isFresh && pdf.y + heightPt > pageEnd(pdf)) pdf.addPage();
+  if (!isFresh && pdf.y + heightPt > pageEnd(pdf)) pdf.continueOnNewPage();
 }
 
 export function setFont(pdf: Pdf, weight: 'regular' | 'bold', sizePt: number, colour = ink): Pdf {

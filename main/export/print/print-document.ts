@@ -2,9 +2,11 @@ import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
 import { drawBlock } from './draw-block.ts';
 import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
+import { decoration, documentTag, leaf } from './tagged.ts';
 
 /**
- * A document as PDF: A4, fonts embedded, figures as vectors, page numbers, title and language for screen readers.
+ * A document as tagged PDF: A4, fonts embedded, figures as vectors with their words, page numbers; structure, title
+ * and language for screen readers.
  * The creation date is the caller's, so the same document gives the same bytes.
  */
 export async function printDocument(
@@ -17,6 +19,9 @@ export async function printDocument(
     size: 'A4',
     margins: { ...margins },
     bufferPages: true,
+    // Structure and its attributes are of this version.
+    pdfVersion: '1.5',
+    tagged: true,
     lang: 'en',
     displayTitle: true,
     font: reportFonts.regular,
@@ -28,16 +33,22 @@ export async function printDocument(
     },
   });
   const bytes = collect(pdf);
-  setFont(pdf, 'bold', 20);
-  write(pdf, printed.title);
-  setFont(pdf, 'regular', 10.5, softInk);
-  write(pdf, printed.subtitle);
+  const document = documentTag(pdf);
+  leaf(pdf, document, 'H1', () => {
+    setFont(pdf, 'bold', 20);
+    write(pdf, printed.title);
+  });
+  leaf(pdf, document, 'P', () => {
+    setFont(pdf, 'regular', 10.5, softInk);
+    write(pdf, printed.subtitle);
+  });
   pdf.y += 8;
   for (const block of printed.blocks) {
-    drawBlock(pdf, block);
+    drawBlock(pdf, document, block);
     // A recording under way gets its turn.
     await setImmediate();
   }
+  document.end();
   numberPages(pdf, printed.footer);
   pdf.end();
   return bytes;
@@ -60,11 +71,13 @@ function numberPages(pdf: Pdf, footer: string): void {
     pdf.page.margins.bottom = 0;
     const y = pdf.page.height - 40;
     setFont(pdf, 'regular', 8.5, softInk);
-    pdf.text(footer, margins.left, y, { width: contentWidth(pdf) - 60, lineBreak: false });
-    pdf.text(`${page + 1} / ${count}`, margins.left, y, {
-      width: contentWidth(pdf),
-      align: 'right',
-      lineBreak: false,
+    decoration(pdf, 'Pagination', () => {
+      pdf.text(footer, margins.left, y, { width: contentWidth(pdf) - 60, lineBreak: false });
+      pdf.text(`${page + 1} / ${count}`, margins.left, y, {
+        width: contentWidth(pdf),
+        align: 'right',
+        lineBreak: false,
+      });
     });
   }
 }
