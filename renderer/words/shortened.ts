@@ -4,5 +4,5 @@ export function shortened(text: string, most: number): string {
   if (line.length <= most) return line;
   const cut = line.slice(0, most - 2);
   const lastSpace = cut.lastIndexOf(' ');
-  return `${lastSpace > most / 2 ? cut.slice(0, lastSpace) : cut} …`;
+  return `${lastSpace > most / 3 ? cut.slice(0, lastSpace) : cut} …`;
 }

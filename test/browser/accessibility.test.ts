@@ -88,7 +88,7 @@ async function markByKeys(page: Page): Promise<void> {
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: /Undo “The class/ }).waitFor();
   await page.keyboard.press('u');
-  await page.getByRole('button', { name: /Undo “Receiver changed/ }).waitFor();
+  await page.getByRole('button', { name: /Undo “Receiver/ }).waitFor();
 }
 
 /** The smallest letter and the head's figures, as shares of the screen's height. */
