@@ -128,7 +128,7 @@ async function expectReplayShows(page: Page, stages: Verdicts['stages']): Promis
     await page.getByRole('button', { name: 'step ▸' }).click();
   }
   await prompt.waitFor();
-  await page.getByText('prompts as recorded').waitFor();
+  await page.getByText(/prompts? as recorded/).waitFor();
   await takeScreenshots(page, 'replay-heat-off');
 }
 
