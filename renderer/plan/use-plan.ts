@@ -28,9 +28,10 @@ export function usePlan(request: PlanRequest | null): PlanState {
   }, []);
 
   useEffect(() => {
-    if (key === 'null') return;
-    setState((known) => ({ ...known, isMaking: true }));
+    // Whatever was asked before is out of date, also when the entries make no request any more.
     asked.current += 1;
+    setState((known) => ({ ...known, isMaking: key !== 'null' }));
+    if (key === 'null') return;
     const question: PlanQuestion = { id: asked.current, request: JSON.parse(key) };
     const timer = setTimeout(() => worker.current?.postMessage(question), pauseMs);
     return () => clearTimeout(timer);

@@ -17,8 +17,9 @@ export function temperatureRange(
   const heights = drawn.flatMap(({ value }) => (value === null ? [] : [value]));
   const least = heights.reduce((low, value) => Math.min(low, value), 20);
   const greatest = heights.reduce((high, value) => Math.max(high, value), 100);
+  // A little room below, so that a cold head does not lie on the strip's foot.
   if (height === 'whole' || band === null) {
-    return { lowC: Math.floor(least / 10) * 10, highC: Math.ceil((greatest + 1) / 5) * 5 };
+    return { lowC: Math.floor((least - 2) / 10) * 10, highC: Math.ceil((greatest + 1) / 5) * 5 };
   }
   const last = heights[heights.length - 1] ?? band.azeotropeC;
   return {

@@ -47,7 +47,7 @@ describe('temperatureRange', () => {
       temperatureRange('whole', band, [{ timeS: 0, value: 24 }]),
       temperatureRange('whole', band, [{ timeS: 0, value: -3 }]),
     ]).toEqual([
-      { lowC: 20, highC: 105 },
+      { lowC: 10, highC: 105 },
       { lowC: -10, highC: 105 },
     ]);
   });
