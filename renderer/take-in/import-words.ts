@@ -48,7 +48,7 @@ export const timeUnitOptions = [
 ] as const;
 
 export const encodingOptions: readonly { readonly value: Encoding; readonly label: string }[] = [
-  option('auto', 'Found out'),
+  option('auto', 'Found by itself'),
   option('utf-8', 'UTF-8'),
   option('utf-16le', 'UTF-16, little end first'),
   option('utf-16be', 'UTF-16, big end first'),

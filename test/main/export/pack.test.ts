@@ -153,11 +153,21 @@ describe('a pack of two runs', () => {
     }
   });
 
-  test('prints PDFs with embedded fonts and pictures as PNG at 288 dots an inch', () => {
+  test('prints tagged PDFs with embedded fonts, and pictures as PNG at 288 dots an inch', () => {
     for (const name of written.filter((file) => file.endsWith('.pdf'))) {
       const pdf = read(name).toString('latin1');
       expect(pdf.startsWith('%PDF-')).toBe(true);
       expect(pdf.match(/\/FontFile2/g)?.length).toBeGreaterThanOrEqual(2);
+      // Tagged, with its language: what assistive programs read.
+      expect(pdf).toMatch(/\/Marked true/);
+      expect(pdf).toMatch(/\/Lang \(en\)/);
+      expect(pdf.match(/\/S \/H1\n/g)?.length).toBeGreaterThanOrEqual(1);
+      // Every figure is there with its words.
+      expect(pdf.match(/\/Alt /g)?.length ?? 0).toBe(pdf.match(/\/S \/Figure\n/g)?.length ?? 0);
+    }
+    const report = read('report.pdf').toString('latin1');
+    for (const type of ['Figure', 'Table', 'TH', 'TD', 'L', 'LBody', 'Caption']) {
+      expect(report, type).toMatch(new RegExp(`/S /${type}\\n`));
     }
     const png = read(written.find((file) => file.endsWith('1-temperature.png')) ?? '');
     // Width in the header chunk: 482 pt of 1/72 inch, 288 dots each inch.

@@ -1,0 +1,29 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen } from '@testing-library/react';
+import { afterEach, expect, test } from 'vitest';
+import type { MarkBody } from '#shared-core';
+import { MeasureForm } from '../../../renderer/measure/index.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+
+afterEach(cleanup);
+
+test('tells the strength at 20 °C while the reading is typed, then hands the mark on', () => {
+  const made: MarkBody[] = [];
+  renderInWindow(<MeasureForm cuts={2} canAct onMark={(mark) => made.push(mark)} />);
+  fireEvent.change(screen.getByLabelText('Liquid'), { target: { value: 'cut-2' } });
+  fireEvent.change(screen.getByLabelText('Measured with'), { target: { value: 'alcoholometer' } });
+  fireEvent.change(screen.getByLabelText('Strength on the scale'), { target: { value: '88,5' } });
+  const told = () => screen.getByRole('status').textContent?.replaceAll('\u00a0', ' ');
+  expect(told()).toMatch(
+    /^Strength at 20 °C: 88\.5 % vol, between 8\d\.\d–8\d\.\d % vol \(95 %\)$/,
+  );
+  fireEvent.change(screen.getByLabelText(/^Temperature of the liquid/), {
+    target: { value: '30' },
+  });
+  // By the table of OIML R 22 an alcoholometer reads too high in warm liquid.
+  expect(told()).toMatch(/^Strength at 20 °C: 8[56]\.\d % vol/);
+  fireEvent.click(screen.getByRole('button', { name: 'Keep measurement' }));
+  expect(made).toEqual([
+    { type: 'liquid-strength', liquid: 'cut-2', alcoholByVolume: 88.5, temperatureC: 30 },
+  ]);
+});
