@@ -46,10 +46,8 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
   };
   return (
     <main className="place books" id="place">
-      <div className="replay-head">
-        <p>
-          <strong>Books</strong> · {summary.name}
-        </p>
+      <div className="books-head">
+        <h1>Books of {summary.name}</h1>
         <Button onClick={onClose}>Back to the library</Button>
       </div>
       <div className="books-columns">

@@ -21,7 +21,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
     <details className="why choose-runs">
       <summary>Compare runs, or export them together</summary>
       <p>
-        Tick two to {mostRuns} runs to lay them over each other from vapour arrival on, or up to{' '}
+        Tick 2 to {mostRuns} runs to lay them over each other from vapour arrival on, or up to{' '}
         {mostInPack} for one pack with all their files, one table of all runs and a comparison.
       </p>
       <ul>

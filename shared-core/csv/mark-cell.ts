@@ -25,8 +25,11 @@ export function writeMarkCell(cell: MarkCell): string {
   );
 }
 
+/** Words that need no quotes. */
+const bareWord = /^[a-z][a-z0-9-]*$/;
+
 function show(value: string | number | null): string {
-  return typeof value === 'string' && /^[a-z-]+$/.test(value) && value !== 'null'
+  return typeof value === 'string' && bareWord.test(value) && value !== 'null'
     ? value
     : JSON.stringify(value);
 }
@@ -61,7 +64,7 @@ function readDetails(text: string): Readonly<Record<string, unknown>> | undefine
   let end = 0;
   for (const match of text.matchAll(detailPattern)) {
     const [whole, name = '', value = ''] = match;
-    details[name] = /^[a-z-]+$/.test(value) && value !== 'null' ? value : parseJson(value);
+    details[name] = bareWord.test(value) && value !== 'null' ? value : parseJson(value);
     end += whole.length;
   }
   return text.slice(end).trim() === '' ? details : undefined;
