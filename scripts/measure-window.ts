@@ -49,13 +49,14 @@ async function measure(options: MeasureOptions): Promise<void> {
       await window.startRun(probe.path, 1);
       await probe.pour(readings, loadPerS);
       for (const line of timingWords(await timeReadings(window, probe, options))) console.log(line);
-      await window.stopRun();
+      console.log(onRecord(await window.stopRun(), probe.written()));
     }
     if (hours > 0) {
       console.log(`memory over ${hours} h of a run, 10 readings a second of it, ${view}`);
+      const before = probe.written();
       await window.startRun(probe.path, fastestTimeScale);
       await weighMemory(window, probe, hours);
-      await window.stopRun();
+      console.log(onRecord(await window.stopRun(), probe.written() - before));
     }
   } finally {
     await window.close();
@@ -64,4 +65,9 @@ async function measure(options: MeasureOptions): Promise<void> {
     rmSync(folder, { recursive: true, force: true });
   }
   process.exit();
+}
+
+/** A reading that the port had no room for would make the load lighter than it is said to be. */
+function onRecord(recorded: number, written: number): string {
+  return `${recorded.toLocaleString('en')} of ${written.toLocaleString('en')} readings written are on record`;
 }

@@ -16,6 +16,8 @@ export interface NumberedProbe {
   begin(everyMs: number): () => void;
   /** Sends so many readings at a steady rate, none of them noted. */
   pour(readings: number, perSecond: number): Promise<void>;
+  /** Readings written so far, in either way. */
+  written(): number;
   close(): void;
 }
 
@@ -66,6 +68,7 @@ export function createNumberedProbe(): NumberedProbe {
           write(latin1Bytes(Array.from({ length: lines }, () => `${next()}\r\n`).join('')));
       }
     },
+    written: () => count,
     close,
   };
 }

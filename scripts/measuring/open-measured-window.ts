@@ -13,7 +13,8 @@ export interface MeasuredWindow {
   pid(): Promise<number>;
   /** Connects the probe and starts a run of that speed, then shows what is to be measured. */
   startRun(portPath: string, timeScale: number): Promise<void>;
-  stopRun(): Promise<void>;
+  /** Ends the run; answers how many readings it has on record. */
+  stopRun(): Promise<number>;
   close(): Promise<void>;
 }
 
@@ -58,6 +59,8 @@ export async function openMeasuredWindow(
     },
     async stopRun() {
       await ask(page, 'run/stop', {});
+      const { runs } = runListSchema.parse(await ask(page, 'runs/list', {}));
+      return runs[0]?.readings ?? 0;
     },
     close: () => browser.close(),
   };
@@ -71,7 +74,7 @@ async function ask(
   page: Page,
   name: RequestName,
   body: Partial<RequestBody<RequestName>> | object,
-): Promise<void> {
+): Promise<unknown> {
   const answer = await page.evaluate(
     `new Promise((resolve, reject) => {
       const socket = new WebSocket('ws://' + location.host + '/service');
@@ -93,9 +96,12 @@ async function ask(
       };
     })`,
   );
-  const { ok } = z.object({ ok: z.boolean() }).parse(answer);
+  const { ok, value } = z.object({ ok: z.boolean(), value: z.unknown() }).parse(answer);
   if (!ok) throw new Error(`${name}: ${JSON.stringify(answer)}`);
+  return value;
 }
+
+const runListSchema = z.object({ runs: z.array(z.object({ readings: z.number() })) });
 
 const processesSchema = z.object({
   processInfo: z.array(z.object({ type: z.string(), id: z.number(), cpuTime: z.number() })),
