@@ -21,6 +21,7 @@ import { createRunPages, type LiveView } from './run-pages.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import { createSummaryStore, type KnownRun } from './summary-store.ts';
+import { takeTurns } from './take-turns.ts';
 
 const trashFolder = 'trash';
 /** Summaries read at once when listing. */
@@ -73,6 +74,8 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   const summaries = createSummaryStore(setup);
   const folderOf = (runId: string) => path.join(runsFolder, runId);
   const pages = createRunPages(files, folderOf);
+  /** What is added to a run goes on from what was added before it. */
+  const addInTurn = takeTurns();
 
   async function runIds(): Promise<Result<readonly string[], FileProblem>> {
     const listed = await files.list(runsFolder);
@@ -163,7 +166,9 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     async rename(runId, label) {
       const known = await summary(runId);
       if (!known.ok) return known;
-      const added = await addLater(files, clock, folderOf(runId), [{ kind: 'label', ...label }]);
+      const added = await addInTurn(() =>
+        addLater(files, clock, folderOf(runId), [{ kind: 'label', ...label }]),
+      );
       if (!added.ok) return fail(runProblem(runId, added.error));
       const renamed = await summary(runId);
       return renamed.ok ? succeed(renamed.value.summary) : renamed;
@@ -171,7 +176,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     async book(runId, mark) {
       const known = await summary(runId);
       if (!known.ok) return known;
-      return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
+      return addInTurn(() => addLateMark(setup, { runId, folder: folderOf(runId) }, mark));
     },
     async trash(runId) {
       const known = await summary(runId);

@@ -7,6 +7,7 @@ import { createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import type { KnownRun } from './summary-store.ts';
+import { takeTurns } from './take-turns.ts';
 
 /**
  * Inputs in a page: an hour at 1 Hz. Neither the services nor the window stand still for it: a page is written, sent and checked
@@ -35,14 +36,8 @@ export interface RunPages {
 
 export function createRunPages(files: FileLayer, folderOf: (runId: string) => string): RunPages {
   let open: { readonly runId: string; readonly pager: RunPager } | null = null;
-  let lastTurn: Promise<unknown> = Promise.resolve();
-
   /** All requests share one open reader, so they take turns. */
-  function inTurn<T>(act: () => Promise<T>): Promise<T> {
-    const turn = lastTurn.then(act);
-    lastTurn = turn.catch(() => undefined);
-    return turn;
-  }
+  const inTurn = takeTurns();
 
   async function close(): Promise<void> {
     await open?.pager.close();

@@ -8,6 +8,9 @@ interface SugarFormProps {
   readonly onMark: (mark: MarkBody) => void;
 }
 
+/** Of sugar from a hydrometer or a label; common practice, no source. */
+const usualShare = 0.02;
+
 /** The sugar that the ferment came from: with it the yield of the yeast can be told. */
 export function SugarForm({ canAct, onMark }: SugarFormProps) {
   const [sugar, setSugar] = useState('');
@@ -21,7 +24,7 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
         onSubmit={(event) => {
           event.preventDefault();
           const sugarG = numberFrom(sugar);
-          const standardUncertaintyG = numberFrom(doubt) ?? 0;
+          const standardUncertaintyG = numberFrom(doubt) ?? usualShare * (sugarG ?? 0);
           if (sugarG === null || sugarG <= 0 || standardUncertaintyG < 0) {
             return setProblem('A number of grams, more than 0.');
           }
@@ -36,7 +39,7 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
         <div className="measure-fields">
           <NumberField name="Sugar" unit="g" text={sugar} onText={setSugar} problem={problem} />
           <NumberField
-            name="Standard uncertainty (may stay empty)"
+            name="Standard uncertainty (empty: 2 %)"
             unit="g"
             text={doubt}
             onText={setDoubt}

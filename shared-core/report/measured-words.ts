@@ -12,7 +12,9 @@ export function numberWords(value: number, decimals: number): string {
 /** Decimals that leave two significant figures in an expanded uncertainty (JCGM 100, 7.2.6). */
 export function decimalsFor(expanded: number): number {
   if (!(expanded > 0)) return 2;
-  return Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(expanded))));
+  // Rounded first: 0.0999… is written 0.10.
+  const rounded = Number(expanded.toPrecision(2));
+  return Math.min(6, Math.max(0, 1 - Math.floor(Math.log10(rounded))));
 }
 
 /**

@@ -103,8 +103,13 @@ describe('measurements after a run', patience, () => {
     const log = path.join(runsFolder, runId, 'run.jsonl');
     const before = await readFile(log);
     const verdicts = analyseRun(settings, pearInputs, pear.endS);
-    for (const mark of residue) await ask(session, 'runs/book', { runId, mark });
+    // A quick hand keeps the second before the first has been saved.
+    const ids = await Promise.all(
+      residue.map((mark) => ask(session, 'runs/book', { runId, mark })),
+    );
     const page = await readWhole(session, runId);
+    expect(ids.map(({ markId }) => markId)).toEqual(page.lateMarks?.map(({ markId }) => markId));
+    expect(new Set(ids.map(({ markId }) => markId)).size).toBe(residue.length);
     expect(page.lateMarks?.map(({ mark }) => mark)).toEqual(residue);
     expect(booksOf(page).balance?.ethanol.closurePercent?.value).toBeGreaterThan(90);
     // Nothing that was concluded can change by it.
