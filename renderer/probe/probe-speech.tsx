@@ -1,5 +1,9 @@
 import type { ProbeStatus } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { useWindowParts } from '../window/use-stores.ts';
+import { AnotherProbe } from './another-probe.tsx';
 import { FindSpeech } from './find-speech.tsx';
+import { mostProbes, probesOf, type SerialChoice, sourceOf } from './probes-of-source.ts';
 import { SpeechForm } from './speech-form.tsx';
 
 interface ProbeSpeechProps {
@@ -7,18 +11,50 @@ interface ProbeSpeechProps {
   readonly canAct: boolean;
 }
 
-/** Help with a probe that is not understood; put away while it is. */
+/** Help with probes that are not understood, and a place for more of them; put away while all is well. */
 export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
-  const { source, state } = probe;
-  if (source?.kind !== 'serial') return null;
-  const isUnderstood = state === 'hearing' || state === 'connecting';
+  const { commands } = useWindowParts();
+  const probes = probesOf(probe.source);
+  const [only] = probes;
+  if (only === undefined) return null;
+  const isUnderstood = probe.state === 'hearing' || probe.state === 'connecting';
+  const hasOthers = probes.length > 1;
+  const listen = (wanted: readonly SerialChoice[]) => {
+    const source = sourceOf(wanted);
+    void (source === null ? commands.disconnect() : commands.connect(source));
+  };
   return (
     <>
-      {!isUnderstood && <FindSpeech path={source.path} canAct={canAct} />}
-      <details className="why">
-        <summary>How this probe speaks</summary>
-        <SpeechForm key={JSON.stringify(source)} source={source} probe={probe} canAct={canAct} />
-      </details>
+      {!isUnderstood && !hasOthers && <FindSpeech path={only.path} canAct={canAct} />}
+      {probes.map((source, index) => (
+        <details key={source.path} className="why">
+          <summary>{hasOthers ? `How ${source.path} speaks` : 'How this probe speaks'}</summary>
+          <SpeechForm
+            key={JSON.stringify(source)}
+            source={source}
+            probe={probe}
+            hasOthers={hasOthers}
+            canAct={canAct}
+            onSource={(spoken) => listen(probes.with(index, spoken))}
+          />
+          {hasOthers && (
+            <Button
+              weight="quiet"
+              disabled={!canAct}
+              onClick={() => listen(probes.filter((other) => other !== source))}
+            >
+              Let go of {source.path}
+            </Button>
+          )}
+        </details>
+      ))}
+      {probes.length < mostProbes && (
+        <AnotherProbe
+          usedPaths={probes.map(({ path }) => path)}
+          canAct={canAct}
+          onProbe={(more) => listen([...probes, more])}
+        />
+      )}
     </>
   );
 }

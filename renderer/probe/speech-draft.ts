@@ -1,14 +1,32 @@
-import { baudRates, type LineLanguage, type SerialSource } from '#shared-core';
+import {
+  baudRates,
+  fail,
+  type LineLanguage,
+  type Result,
+  type SerialSource,
+  scpiQuestionSchema,
+  succeed,
+} from '#shared-core';
+import { numberFrom } from '../words/index.ts';
+import { type ChannelRole, roleFrom } from './channel-roles.ts';
+import { type ModbusDraft, modbusDraftFrom, modbusFrom } from './modbus-draft.ts';
 
 /** How a probe speaks, as chosen in the form. */
 export interface SpeechDraft {
   readonly language: LineLanguage;
   readonly baudRate: string;
+  readonly parity: 'usual' | 'none' | 'even' | 'odd';
   readonly unit: SerialSource['unit'];
   readonly decimal: 'point' | 'comma';
   readonly pattern: string;
   /** Which of the probe's channels hangs in the still head; empty for "as it says". */
   readonly headChannel: string;
+  /** What the only number of a probe beside others measures; empty for "as it says". */
+  readonly role: ChannelRole;
+  /** Empty for the usual questions. */
+  readonly question: string;
+  readonly askEveryS: string;
+  readonly modbus: ModbusDraft;
 }
 
 export function speechDraftFrom(source: SerialSource): SpeechDraft {
@@ -16,28 +34,78 @@ export function speechDraftFrom(source: SerialSource): SpeechDraft {
   return {
     language: source.language,
     baudRate: String(source.baudRate),
+    parity: source.parity ?? 'usual',
     unit: source.unit,
     decimal: source.decimalComma ? 'comma' : 'point',
     pattern: source.pattern ?? '',
     headChannel: renamed?.[0] ?? '',
+    role: roleFrom(source.channels),
+    question: source.question ?? '',
+    askEveryS: String(source.askEveryS ?? 1),
+    modbus: modbusDraftFrom(source.modbus),
   };
 }
 
-/** The source spoken to as the draft says; what the form does not show stays as it was. */
-export function sourceFromSpeech(source: SerialSource, draft: SpeechDraft): SerialSource {
-  const { language, baudRate, unit, decimal, pattern, headChannel } = draft;
-  const { channels: _, ...others } = source;
-  return {
+/** Problems by field, in words that say what to enter. */
+export type SpeechProblems = Readonly<Record<string, string>>;
+
+/** The source spoken to as the draft says, or what must be entered otherwise. */
+export function sourceFromSpeech(
+  source: SerialSource,
+  draft: SpeechDraft,
+): Result<SerialSource, SpeechProblems> {
+  const { language, baudRate, parity, unit, decimal, pattern } = draft;
+  const { channels: _, parity: __, ...others } = source;
+  const asked = askedFrom(source, draft);
+  if (!asked.ok) return asked;
+  return succeed({
     ...others,
     language,
     baudRate: Number(baudRate),
     unit,
     decimalComma: decimal === 'comma',
     pattern: language === 'own-pattern' ? pattern : null,
-    // The two change places, so that no channel is lost.
-    ...(headChannel !== '' &&
-      headChannel !== 'head' && { channels: { [headChannel]: 'head', head: headChannel } }),
-  };
+    ...(parity !== 'usual' && { parity }),
+    ...asked.value,
+    ...channelsFrom(source, draft),
+  });
+}
+
+type Asked = Pick<SerialSource, 'question' | 'askEveryS' | 'modbus'>;
+
+/** What only the languages that ask need; for the others it stays as it was. */
+function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, SpeechProblems> {
+  if (draft.language !== 'scpi' && draft.language !== 'modbus-rtu') return succeed({});
+  const askEveryS = numberFrom(draft.askEveryS);
+  if (askEveryS === null || askEveryS < 0.1 || askEveryS > 60) {
+    return fail({ askEveryS: 'From 0.1 to 60 s.' });
+  }
+  const pace = askEveryS === (source.askEveryS ?? 1) ? {} : { askEveryS };
+  if (draft.language === 'modbus-rtu') {
+    const modbus = modbusFrom(draft.modbus);
+    return modbus.ok ? succeed({ ...pace, modbus: modbus.value }) : modbus;
+  }
+  const question = draft.question.trim();
+  if (question === '') return succeed({ ...pace, question: null });
+  return scpiQuestionSchema.safeParse(question).success
+    ? succeed({ ...pace, question })
+    : fail({ question: 'One question that ends in a question mark, such as MEAS:TEMP?' });
+}
+
+function channelsFrom(
+  source: SerialSource,
+  { headChannel, role }: SpeechDraft,
+): Pick<SerialSource, 'channels'> {
+  const { channels } = source;
+  const before = speechDraftFrom(source);
+  if (role === before.role && headChannel === before.headChannel) {
+    return channels === undefined ? {} : { channels };
+  }
+  if (role !== '') return role === 'head' ? {} : { channels: { head: role } };
+  // The two change places, so that no channel is lost.
+  return headChannel === '' || headChannel === 'head'
+    ? {}
+    : { channels: { [headChannel]: 'head', head: headChannel } };
 }
 
 export const languageOptions = [
@@ -56,6 +124,13 @@ export const unitOptions = [
   { value: 'ohm-pt100', label: 'Ω of a Pt100' },
   { value: 'ohm-pt1000', label: 'Ω of a Pt1000' },
 ] as const satisfies readonly { value: SerialSource['unit']; label: string }[];
+
+export const parityOptions = [
+  { value: 'usual', label: 'as usual for its language' },
+  { value: 'none', label: 'none' },
+  { value: 'even', label: 'even' },
+  { value: 'odd', label: 'odd' },
+] as const;
 
 export const baudOptions = baudRates.map((rate) => ({
   value: String(rate),

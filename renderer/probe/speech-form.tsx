@@ -1,21 +1,28 @@
 import { useId, useState } from 'react';
 import type { ProbeStatus, SerialSource } from '#shared-core';
-import { Button, ChoiceField, SelectField } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { Button, ChoiceField, NumberField, SelectField } from '../design/index.ts';
+import { roleOptions } from './channel-roles.ts';
+import { ModbusFields } from './modbus-fields.tsx';
 import { PatternTrial } from './pattern-trial.tsx';
 import {
   baudOptions,
   languageOptions,
+  parityOptions,
   type SpeechDraft,
+  type SpeechProblems,
   sourceFromSpeech,
   speechDraftFrom,
   unitOptions,
 } from './speech-draft.ts';
+import { TextLine } from './text-line.tsx';
 
 interface SpeechFormProps {
   readonly source: SerialSource;
   readonly probe: ProbeStatus;
+  /** Whether other probes are read beside this one. */
+  readonly hasOthers: boolean;
   readonly canAct: boolean;
+  readonly onSource: (source: SerialSource) => void;
 }
 
 const decimalOptions = [
@@ -23,14 +30,20 @@ const decimalOptions = [
   { value: 'comma', label: '78,4' },
 ] as const;
 
-/** How this probe speaks, for the ones that are not understood by listening. */
-export function SpeechForm({ source, probe, canAct }: SpeechFormProps) {
-  const { commands } = useWindowParts();
+/** How a probe speaks, for the ones that are not understood by listening. */
+export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: SpeechFormProps) {
   const [draft, setDraft] = useState<SpeechDraft>(() => speechDraftFrom(source));
+  const [problems, setProblems] = useState<SpeechProblems>({});
   const change = (changes: Partial<SpeechDraft>) => setDraft({ ...draft, ...changes });
   const patternId = useId();
+  const asks = draft.language === 'scpi' || draft.language === 'modbus-rtu';
   const channels = probe.channels.map((channel) => ({ value: channel, label: channel }));
   const reset = { value: '', label: 'as it says' };
+  const speak = () => {
+    const spoken = sourceFromSpeech(source, draft);
+    setProblems(spoken.ok ? {} : spoken.error);
+    if (spoken.ok) onSource(spoken.value);
+  };
   return (
     <div className="speech">
       <SelectField
@@ -46,23 +59,66 @@ export function SpeechForm({ source, probe, canAct }: SpeechFormProps) {
         onValue={(baudRate) => change({ baudRate })}
       />
       <SelectField
+        name="Parity"
+        options={parityOptions}
+        value={draft.parity}
+        onValue={(parity) => change({ parity })}
+      />
+      <SelectField
         name="Its numbers are in"
         options={unitOptions}
         value={draft.unit}
         onValue={(unit) => change({ unit })}
       />
-      <SelectField
-        name="In the still head hangs"
-        options={[reset, ...channels]}
-        value={draft.headChannel}
-        onValue={(headChannel) => change({ headChannel })}
-      />
-      <ChoiceField
-        name="Its decimal sign"
-        options={decimalOptions}
-        value={draft.decimal}
-        onValue={(decimal) => change({ decimal })}
-      />
+      {hasOthers && draft.language !== 'modbus-rtu' && (
+        <SelectField
+          name="It measures"
+          options={roleOptions}
+          value={draft.role}
+          onValue={(role) => change({ role })}
+        />
+      )}
+      {!hasOthers && (
+        <SelectField
+          name="In the still head hangs"
+          options={[reset, ...channels]}
+          value={draft.headChannel}
+          onValue={(headChannel) => change({ headChannel })}
+        />
+      )}
+      {!asks && (
+        <ChoiceField
+          name="Its decimal sign"
+          options={decimalOptions}
+          value={draft.decimal}
+          onValue={(decimal) => change({ decimal })}
+        />
+      )}
+      {asks && (
+        <NumberField
+          name="Ask it every"
+          unit="s"
+          text={draft.askEveryS}
+          problem={problems.askEveryS}
+          onText={(askEveryS) => change({ askEveryS })}
+        />
+      )}
+      {draft.language === 'scpi' && (
+        <TextLine
+          name="What to ask"
+          text={draft.question}
+          placeholder="empty: the usual questions"
+          problem={problems.question}
+          onText={(question) => change({ question })}
+        />
+      )}
+      {draft.language === 'modbus-rtu' && (
+        <ModbusFields
+          draft={draft.modbus}
+          problems={problems}
+          onDraft={(modbus) => change({ modbus })}
+        />
+      )}
       {draft.language === 'own-pattern' && (
         <div className="field field-wide">
           <label className="field-name" htmlFor={patternId}>
@@ -79,10 +135,7 @@ export function SpeechForm({ source, probe, canAct }: SpeechFormProps) {
           <PatternTrial draft={draft} lines={probe.recentLines ?? []} />
         </div>
       )}
-      <Button
-        disabled={!canAct}
-        onClick={() => void commands.connect(sourceFromSpeech(source, draft))}
-      >
+      <Button disabled={!canAct} onClick={speak}>
         Speak to it like this
       </Button>
     </div>

@@ -21,7 +21,7 @@ export interface LineReader {
 
 export type LineReaderOptions = Pick<
   SerialSource,
-  'language' | 'unit' | 'decimalComma' | 'pattern'
+  'language' | 'unit' | 'decimalComma' | 'pattern' | 'channels'
 >;
 
 /**

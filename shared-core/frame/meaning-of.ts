@@ -6,6 +6,8 @@ import { type ChannelValue, toChannelValue } from './to-channel-value.ts';
 export interface MeaningOptions {
   readonly language: SerialSource['language'];
   readonly unit: SerialSource['unit'];
+  /** Channels under other names: what the probe calls `head` may be the balance under the receiver. */
+  readonly channels?: SerialSource['channels'];
 }
 
 /**
@@ -24,7 +26,9 @@ export function meaningOf(
   const values: ChannelValue[] = [];
   const rejections: LineRejection[] = [];
   for (const [index, raw] of raws.entries()) {
-    const converted = toChannelValue(channels[index] ?? 'head', raw, options.unit);
+    const spoken = channels[index] ?? 'head';
+    // Renamed before it is converted: only then is "85.2 g" the mass that it is.
+    const converted = toChannelValue(options.channels?.[spoken] ?? spoken, raw, options.unit);
     if (converted.ok) values.push(converted.value);
     else rejections.push(converted.error);
   }

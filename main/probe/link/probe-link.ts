@@ -68,7 +68,7 @@ export function createProbeLink(
   const { clock, openLine, listPorts, pathExists, ticketOf } = dependencies;
   const hearing = createHearing(source.language !== 'modbus-rtu');
   const loss = createLinkLoss(on.link);
-  const stamper = createReadingStamper(source.channels);
+  const stamper = createReadingStamper();
   let phase: Phase = 'closed';
   let line: ByteLine | null = null;
   let path = source.path;

@@ -12,9 +12,7 @@ export interface ReadingStamper {
 /** A probe that keeps inventing channel names is broken; the first ones are kept. */
 const mostChannels = 32;
 
-export function createReadingStamper(
-  renamed: Readonly<Record<Channel, Channel>> = {},
-): ReadingStamper {
+export function createReadingStamper(): ReadingStamper {
   const stamps = createLineStamps();
   const latest = new Map<Channel, ProbeReading>();
 
@@ -31,7 +29,7 @@ export function createReadingStamper(
         outcome.values
           .map(({ channel, value, unit, quality }) => ({
             atS: moments[index] ?? atS,
-            channel: renamed[channel] ?? channel,
+            channel,
             value,
             unit,
             quality,

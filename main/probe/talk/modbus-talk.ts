@@ -14,7 +14,7 @@ import {
 import { ModbusPort } from './modbus-port.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
-type Source = Pick<SerialSource, 'unit' | 'modbus' | 'askEveryS'>;
+type Source = Pick<SerialSource, 'unit' | 'modbus' | 'askEveryS' | 'channels'>;
 type Register = ModbusSettings['registers'][number];
 
 const patienceMs = 1000;
@@ -59,7 +59,7 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
     for (const register of settings.registers) {
       const read = await readRegisters(register);
       if (thisOpening !== opening) return;
-      const meant = read.ok ? meaningOfRegisters(read.value, register, source.unit) : read;
+      const meant = read.ok ? meaningOfRegisters(read.value, register, source) : read;
       if (meant.ok) values.push(powerOn.screen(meant.value));
       else if (meant.error !== null) rejections.push(meant.error);
       if (read.ok) texts.push(`register ${register.address}: ${read.value.join(' ')}`);
@@ -99,12 +99,13 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
 function meaningOfRegisters(
   registers: readonly number[],
   register: Register,
-  unit: SerialSource['unit'],
+  { unit, channels }: Source,
 ): Result<ChannelValue, LineRejection> {
   const number = decodeRegisters(registers, register.type);
   // Twelve digits: 783 × 0.1 is 78.3 and not 78.30000000000001.
   const value = number === null ? null : Number((number * register.scale).toPrecision(12));
-  return toChannelValue(register.channel, { name: null, value, unit: null }, unit);
+  const channel = channels?.[register.channel] ?? register.channel;
+  return toChannelValue(channel, { name: null, value, unit: null }, unit);
 }
 
 /** Null when nothing was heard at all: silence is judged elsewhere. */

@@ -25,7 +25,7 @@ const failuresBeforeNext = 2;
 /** Boards that restart when the port opens would miss a question asked at once. */
 const firstAskAfterS = 0.3;
 
-type Source = Pick<SerialSource, 'unit' | 'question' | 'askEveryS'>;
+type Source = Pick<SerialSource, 'unit' | 'question' | 'askEveryS' | 'channels'>;
 
 /** For instruments that answer questions in SCPI. It asks only; it never sets anything. */
 export function createScpiTalk(source: Source, wire: TalkWire): Talk {
@@ -67,7 +67,7 @@ export function createScpiTalk(source: Source, wire: TalkWire): Talk {
       return { text: line, values: [], rejections: [parsed.error] };
     }
     failures = 0;
-    const { values, rejections } = meaningOf(parsed.value, { language: 'scpi', unit: source.unit });
+    const { values, rejections } = meaningOf(parsed.value, { ...source, language: 'scpi' });
     return { text: line, values: values.map((value) => powerOn.screen(value)), rejections };
   }
 

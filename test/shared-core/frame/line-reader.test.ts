@@ -22,6 +22,22 @@ function read(line: string, options: Partial<LineReaderOptions> = {}) {
 const good = (...values: string[]) => ({ values, rejected: [] });
 const rejected = (...kinds: string[]) => ({ values: [], rejected: kinds });
 
+describe('a channel under another name', () => {
+  test('takes the units of what it is: a balance without a name gives a mass, a barometer a pressure', () => {
+    expect([
+      read('   85.20 g', { channels: { head: 'receiver' } }),
+      read('0.0852 kg', { channels: { head: 'receiver' } }),
+      read('994.1 hPa', { channels: { head: 'air-pressure' } }),
+      read('78.4 91.3', { channels: { head: 'pot', pot: 'head' } }),
+    ]).toEqual([
+      good('receiver 85.2 g'),
+      good('receiver 85.2 g'),
+      good('air-pressure 99.41 kPa'),
+      good('pot 78.4 °C', 'head 91.3 °C'),
+    ]);
+  });
+});
+
 describe('a line of plain text', () => {
   test.each([
     ['78.42', good('head 78.42 °C')],
