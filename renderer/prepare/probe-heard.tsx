@@ -44,7 +44,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
       {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}
       <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>
-        Let go of this port
+        {probe.source?.kind === 'several' ? 'Let go of all of them' : 'Let go of this port'}
       </Button>
     </div>
   );
