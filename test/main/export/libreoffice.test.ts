@@ -38,6 +38,7 @@ describe.each(locales)('LibreOffice with the locale %s', (locale) => {
     );
     expect([...sheets.keys()]).toEqual([
       'Runs',
+      'Comparison',
       'Results',
       'Cuts',
       'Stages',
