@@ -1,20 +1,40 @@
 /**
- * Records four channels at a high rate in real time and says what it cost: processor share, memory,
- * file size, and whether every reading is in the record.
+ * The whole way of a reading for a long time: four channels over a real pseudo-terminal into the serial process, through
+ * the services into the record on a real disk. Says every minute what it costs, and at the end whether every reading
+ * that was sent is in the record.
  *
- * Usage: npx tsx scripts/soak.ts [MINUTES (30)] [READINGS A SECOND AND CHANNEL (100)]
+ * Usage: npx tsx scripts/soak.ts [MINUTES = 30] [LINES_PER_S = 100]
  */
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
-import { createRunLibrary, createSession, nodeFileLayer, systemClock } from '#main';
-import { createMonitor, defaultRunSettings } from '#shared-core';
-import { createSteadyProbe } from './soak/steady-probe.ts';
+import {
+  createIsolatedProbeHub,
+  createRunLibrary,
+  createSession,
+  forkProbeWorker,
+  nodeFileLayer,
+  type ProbeWorker,
+  systemClock,
+  systemScheduler,
+} from '#main';
+import { createMonitor, defaultRunSettings, serialSourceSchema } from '#shared-core';
+import { cpuSecondsOf, residentMbOf } from './soak/process-cost.ts';
+import { startSpeaker } from './soak/soak-speaker.ts';
 
-const [minutes = '30', ratePerS = '100'] = process.argv.slice(2);
+const [minutes = '30', pace = '100'] = process.argv.slice(2);
 const runsFolder = mkdtempSync(path.join(tmpdir(), 'still-head-soak-'));
-const probeHub = createSteadyProbe(Number(ratePerS));
+const speaker = await startSpeaker(pace);
+let worker: ProbeWorker | null = null;
+const probeHub = createIsolatedProbeHub({
+  clock: systemClock,
+  scheduler: systemScheduler,
+  startWorker() {
+    worker = forkProbeWorker();
+    return worker;
+  },
+});
 const session = await createSession({
   probeHub,
   clock: systemClock,
@@ -23,34 +43,48 @@ const session = await createSession({
   app: { version: 'soak', modelVersion: 'soak', shell: 'loopback' },
 });
 const teacher = { mayCommand: true };
-let delivered = 0;
-let largestLagS = 0;
-session.on('inputs', ({ inputs }) => {
-  delivered += inputs.length;
-});
+const source = serialSourceSchema.parse({ kind: 'serial', path: speaker.path });
+const connected = await session.handle('probe/connect', { source }, teacher);
+if (!connected.ok) throw new Error(JSON.stringify(connected.error));
 const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
 if (!started.ok) throw new Error(JSON.stringify(started.error));
 const { runId } = started.value as { runId: string };
-const sentBefore = probeHub.sent();
+await pause(2);
 const startS = systemClock.monotonicS();
+const serialId = (worker as ProbeWorker | null)?.processId ?? null;
+let largestLagS = 0;
+speaker.begin();
 
 const lagTimer = setInterval(() => {
   const { savedToS } = session.recordingStatus();
   largestLagS = Math.max(largestLagS, systemClock.monotonicS() - startS - (savedToS ?? 0));
 }, 100);
 
-function report(minute: number, cpu: NodeJS.CpuUsage): void {
-  const share = ((cpu.user + cpu.system) / 60e6) * 100;
-  const residentMb = process.memoryUsage().rss / 1e6;
+for (let minute = 1; minute <= Number(minutes); minute += 1) {
+  const cpu = process.cpuUsage();
+  const serialCpuS = cpuSecondsOf(serialId);
+  await pause(60);
+  const used = process.cpuUsage(cpu);
+  const services = (used.user + used.system) / 1e6;
   const fileMb = statSync(path.join(runsFolder, runId, 'run.jsonl')).size / 1e6;
   console.log(
-    `minute ${minute}: ${share.toFixed(1)} % of one core, ${residentMb.toFixed(0)} MB resident, ` +
-      `log ${fileMb.toFixed(1)} MB, ${probeHub.sent() - sentBefore} readings sent, ${delivered} delivered`,
+    `minute ${minute}: services ${share(services)} of one core, ${residentMbOf(process.pid)} MB; ` +
+      `serial process ${share(cpuSecondsOf(serialId) - serialCpuS)}, ${residentMbOf(serialId)} MB; log ${fileMb.toFixed(1)} MB`,
   );
 }
+const sent = await speaker.end();
+await pause(3);
+clearInterval(lagTimer);
+const { droppedReadings, rejectedLines } = probeHub.status();
+await session.handle('run/stop', {}, teacher);
+await session.close();
+console.log(
+  `${sent} lines sent; on record ${await recorded()}; dropped ${droppedReadings ?? 0}, not understood ${rejectedLines}; longest time unsaved ${largestLagS.toFixed(2)} s`,
+);
+rmSync(runsFolder, { recursive: true });
 
-/** Every channel came at a steady rate, so the times in the record show any reading that is not there. */
-async function missingIn(run: string): Promise<string> {
+/** Readings of each channel, read back from the disk by the library. */
+async function recorded(): Promise<string> {
   const files = nodeFileLayer;
   const library = createRunLibrary({
     files,
@@ -58,31 +92,22 @@ async function missingIn(run: string): Promise<string> {
     runsFolder,
     mayWrite: () => false,
   });
-  const whole = await library.whole(run);
+  const whole = await library.whole(runId);
   await library.close();
   if (!whole.ok) return JSON.stringify(whole.error);
-  const heads = whole.value.inputs.filter(
-    (input) => input.kind === 'reading' && input.channel === 'head',
-  );
-  const spanS = (heads.at(-1)?.timeS ?? 0) - (heads[0]?.timeS ?? 0);
-  const expected = (Math.round(spanS * Number(ratePerS)) + 1) * 4;
-  const { readings, damagedRecords } = whole.value.summary;
-  return (
-    `${readings} recorded, ${expected - readings} missing between the first and the last, ` +
-    `${damagedRecords} damaged (a round taken before the start belongs to no run)`
-  );
+  const counts = new Map<string, number>();
+  for (const input of whole.value.inputs) {
+    if (input.kind !== 'reading') continue;
+    counts.set(input.channel, (counts.get(input.channel) ?? 0) + 1);
+  }
+  const told = [...counts].map(([channel, count]) => `${channel} ${count}`).join(', ');
+  return `${told}, ${whole.value.summary.damagedRecords} damaged`;
 }
 
-for (let minute = 1; minute <= Number(minutes); minute += 1) {
-  const before = process.cpuUsage();
-  await new Promise((resolve) => setTimeout(resolve, 60_000));
-  report(minute, process.cpuUsage(before));
+function share(usedS: number): string {
+  return `${((100 * usedS) / 60).toFixed(1)} %`;
 }
-clearInterval(lagTimer);
-await probeHub.close();
-const sent = probeHub.sent() - sentBefore;
-await session.handle('run/stop', {}, teacher);
-await session.close();
-console.log(`longest time unsaved: ${largestLagS.toFixed(2)} s; ${sent} readings sent`);
-console.log(await missingIn(runId));
-rmSync(runsFolder, { recursive: true });
+
+function pause(forS: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 1000 * forS));
+}
