@@ -16,6 +16,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   const words = useWords();
   if (probe === null || probe.state === 'none') return null;
   const { state, path, identity, latest, lastLine, rejectedLines, advice, problem } = probe;
+  const { droppedReadings = 0, thinnedHeadReadings = 0 } = probe;
   return (
     <div className="heard field-wide" data-state={state}>
       <p className="heard-state">
@@ -39,6 +40,12 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
           {rejectedLines > 0 && (
             <span className="soft"> · {rejectedLines} lines not understood</span>
           )}
+        </p>
+      )}
+      {(droppedReadings > 0 || thinnedHeadReadings > 0) && (
+        <p className="small" role="status">
+          More arrived than could be taken. Left out so far: {thinnedHeadReadings} readings of the
+          head, {droppedReadings} of other channels. Let the probe send less often.
         </p>
       )}
       {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}

@@ -129,6 +129,8 @@ export const probeStatusSchema = z.strictObject({
   droppedBytes: z.number().int(),
   /** Readings of other channels given up because more came than can be taken; never the head's. */
   droppedReadings: z.number().int().optional(),
+  /** Readings of the head left out of a queue of tens of thousands: every second of the older half. */
+  thinnedHeadReadings: z.number().int().optional(),
   problem: serviceProblemSchema.nullable(),
   /** One plain sentence about what is heard and what to try. */
   advice: z.string().nullable(),

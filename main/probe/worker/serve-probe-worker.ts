@@ -47,7 +47,11 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
   });
 
   function withDropped(status: ProbeStatus): ProbeStatus {
-    return { ...status, droppedReadings: outbox.dropped() };
+    return {
+      ...status,
+      droppedReadings: outbox.dropped(),
+      thinnedHeadReadings: outbox.thinned(),
+    };
   }
 
   async function obey(message: ToWorker): Promise<void> {
