@@ -49,15 +49,17 @@ if (!connected.ok) throw new Error(JSON.stringify(connected.error));
 const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
 if (!started.ok) throw new Error(JSON.stringify(started.error));
 const { runId } = started.value as { runId: string };
-await pause(2);
 const startS = systemClock.monotonicS();
+await pause(2);
 const serialId = (worker as ProbeWorker | null)?.processId ?? null;
 let largestLagS = 0;
 speaker.begin();
 
 const lagTimer = setInterval(() => {
   const { savedToS } = session.recordingStatus();
-  largestLagS = Math.max(largestLagS, systemClock.monotonicS() - startS - (savedToS ?? 0));
+  // Before anything came there was nothing to save.
+  if (savedToS === null || savedToS === 0) return;
+  largestLagS = Math.max(largestLagS, systemClock.monotonicS() - startS - savedToS);
 }, 100);
 
 for (let minute = 1; minute <= Number(minutes); minute += 1) {
