@@ -43,7 +43,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     {
       key: 'r',
       name: 'Receiver',
-      fullName: 'Receiver changed',
+      restOfName: 'changed',
       run: () => setDialog('receiver-changed'),
     },
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },

@@ -4,8 +4,8 @@ import { Button } from '../design/index.ts';
 export interface MarkAct {
   readonly key: string;
   readonly name: string;
-  /** The name in full, where the button has room only for its beginning. */
-  readonly fullName?: string;
+  /** How the name goes on where the button has room only for its beginning. */
+  readonly restOfName?: string;
   readonly isNow?: boolean;
   readonly run: () => void;
 }
@@ -17,19 +17,18 @@ interface MarkButtonProps {
 }
 
 export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow, key, name, fullName, run } = act;
+  const { isNow, key, name, restOfName, run } = act;
   return (
     <Button
       className="mark-button"
       disabled={!canAct}
       onClick={run}
-      aria-label={fullName}
-      title={fullName}
       aria-pressed={isNow}
       data-now={isNow}
     >
       {showKey && <span className="key">{key}</span>}
       {name}
+      {restOfName && <span className="unseen"> {restOfName}</span>}
     </Button>
   );
 }
