@@ -13,7 +13,7 @@ import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
 
 /** A note of any length may be undone; its button keeps to one line beside the others. */
-const undoLetters = 16;
+const undoLetters = 12;
 
 type OpenDialog = 'receiver-changed' | 'volume-read' | 'measured' | 'note' | null;
 
