@@ -6,7 +6,7 @@ import {
 } from '../alcoholometry/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate, ForecastView, Stage } from '../snapshot/index.ts';
-import { createTwin, type Twin, type TwinOutlook } from '../twin/index.ts';
+import { createTwin, type Moments, type Twin, type TwinOutlook } from '../twin/index.ts';
 import type { BiasBelief } from './bias-belief.ts';
 import { dropsPerMl } from './first-fraction-progress.ts';
 import type { HeadState } from './head-filter.ts';
@@ -49,7 +49,8 @@ const receiverSdMl = 0.5;
 const receiverEveryS = 240;
 const potSdK = 0.4;
 const dropsShareSd = 0.3;
-const leastBiasSdK = 0.08;
+/** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
+const heightModelSdK = 0.3;
 const enoughForBias = 4;
 /** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
 const lostPerBreakS = 45;
@@ -60,6 +61,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
   const leastMeanMoleFraction =
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
   let twin: Twin | null = null;
+  let priorSdK = 0;
   let boiledS = 0;
   let receded = false;
   let breaks = 0;
@@ -77,7 +79,9 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     const startS = marks.heatFirstOnS() ?? (firstC !== null && firstC < coldC ? firstS : null);
     const tookS = startS === null ? null : bathedS - startS;
     const eased = marks.heat() === 'unknown' ? null : marks.heat() === 'eased';
-    return createTwin(settings, { tookS, eased }, input.priorBias.sdK, limitHeightK(input.scale));
+    // The twin's offset takes up the bias and what its own head is off: it cannot tell them apart.
+    const offsetSdK = Math.hypot(input.priorBias.sdK, heightModelSdK);
+    return createTwin(settings, { tookS, eased }, offsetSdK, limitHeightK(input.scale));
   };
 
   const seeMarks = (into: Twin): void => {
@@ -144,6 +148,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
         firstC = head.bulbC;
         firstS = timeS;
       }
+      priorSdK = input.priorBias.sdK;
       if (plateau.bathedS === null) {
         marksSeen = marks.standing().length;
         return;
@@ -168,13 +173,20 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     bias: () =>
       outlook === null || headBlocks < enoughForBias
         ? null
-        : { meanK: outlook.bias.mean, sdK: Math.max(leastBiasSdK, outlook.bias.sd) },
+        : biasFromOffset(outlook.bias, priorSdK),
     flowMlPerS: () => outlook?.flowMlPerS ?? null,
     stopStrengthAbv: () =>
       outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughForBias
         ? null
         : strengthAbv(outlook.stopMoleFraction),
   };
+}
+
+/** The probe's share of an offset that is its own bias and the twin's error together, both normal with mean zero. */
+function biasFromOffset(offset: Moments, priorSdK: number): BiasBelief {
+  const share = priorSdK ** 2 / (priorSdK ** 2 + heightModelSdK ** 2);
+  const sdK = Math.hypot(share * offset.sd, Math.sqrt(share) * heightModelSdK);
+  return { meanK: share * offset.mean, sdK };
 }
 
 function limitHeightK(scale: VapourScale): number {

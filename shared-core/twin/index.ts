@@ -1,2 +1,3 @@
 export { createTwin, type Twin, type TwinOutlook } from './create-twin.ts';
 export type { Observation } from './observations.ts';
+export type { Moments } from './weighted-quantiles.ts';

@@ -13,7 +13,8 @@ export interface Observation {
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
 const headModelSdK = 0.1;
-const potModelSdK = 0.5;
+/** Sugar, yeast and stones let a pot boil off the mixture's own temperature; order of magnitude, from memory. */
+const potModelSdK = 1.5;
 const timingS = 40;
 const volumeModelShare = 0.015;
 /** Minutes are not independent: the model errs for five minutes in a row. */

@@ -80,7 +80,7 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       0,
     ],
     sd: [
-      rig.plates === null ? 0.5 : 0.15,
+      rig.plates === null ? 0.5 : 0.35,
       0.5,
       1.3,
       ease.sd,
