@@ -57,7 +57,7 @@ function stageSentence(facts: MonitorFacts): string {
         ? `The first fraction begins; the head is settling at ${at}.`
         : `The first fraction is coming over at ${at}.`;
     case 'main-fraction':
-      return plateau.departedS === null
+      return !isLeavingPlateau(facts)
         ? `The main fraction is coming over at ${at}, ${headStrengthWords(facts)}.`
         : `The plateau is ending: ${at} and rising${limitAhead(facts)}.`;
     case 'tail':
@@ -65,6 +65,14 @@ function stageSentence(facts: MonitorFacts): string {
     case 'cool-down':
       return 'The still is cooling down.';
   }
+}
+
+/** A head that settles after the heat was eased rises by some tenths and stands: only one that rises further is leaving [K]. */
+const leavingK = 0.75;
+
+function isLeavingPlateau({ plateau, head }: MonitorFacts): boolean {
+  const { departedS, levelC } = plateau;
+  return departedS !== null && levelC !== null && head !== null && head.vapourC > levelC + leavingK;
 }
 
 /** The last minutes are read off the rate; before, a straight line would promise far too much. */
