@@ -173,11 +173,13 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       const renamed = await summary(runId);
       return renamed.ok ? succeed(renamed.value.summary) : renamed;
     },
-    async book(runId, mark) {
-      const known = await summary(runId);
-      if (!known.ok) return known;
-      return addInTurn(() => addLateMark(setup, { runId, folder: folderOf(runId) }, mark));
-    },
+    // The turn is taken before anything is awaited: measurements stand in the order in which they were kept.
+    book: (runId, mark) =>
+      addInTurn(async () => {
+        const known = await summary(runId);
+        if (!known.ok) return known;
+        return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
+      }),
     async trash(runId) {
       const known = await summary(runId);
       if (!known.ok) return known;
