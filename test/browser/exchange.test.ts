@@ -6,13 +6,8 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
 import { simulatedRun } from '../support/simulated-run.ts';
-import { axeViolations, smallTargets } from './support/check-screen.ts';
-import {
-  type OpenWindow,
-  openWindow,
-  takeScreenshots,
-  windowSizes,
-} from './support/open-window.ts';
+import { expectSoundScreen } from './support/check-screen.ts';
+import { type OpenWindow, openWindow, takeScreenshots } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
 let folder = '';
@@ -59,28 +54,6 @@ afterAll(async () => {
   await app?.stop();
   rmSync(folder, { recursive: true, force: true });
 });
-
-async function expectSoundScreen(page: Page, name: string): Promise<void> {
-  for (const theme of ['light', 'dark', 'projector']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    expect(await axeViolations(page), `${name}, ${theme}`).toEqual([]);
-    if (theme === 'dark') await takeScreenshots(page, `${name}-dark`);
-  }
-  await page.evaluate(() => {
-    document.documentElement.dataset.theme = 'light';
-  });
-  expect(await smallTargets(page), name).toEqual([]);
-  await page.setViewportSize(windowSizes.phone);
-  const overflowPx = await page.evaluate(() => {
-    const place = document.getElementById('place');
-    return place ? place.scrollWidth - place.clientWidth : 0;
-  });
-  expect(overflowPx, `${name} on a phone`).toBeLessThanOrEqual(1);
-  await page.setViewportSize(windowSizes.projector);
-  await takeScreenshots(page, name);
-}
 
 const chooseFile = (page: Page, name: string) =>
   page

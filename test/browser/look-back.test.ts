@@ -1,17 +1,11 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
-import { axeViolations, smallTargets } from './support/check-screen.ts';
-import {
-  type OpenWindow,
-  openWindow,
-  takeScreenshots,
-  windowSizes,
-} from './support/open-window.ts';
+import { expectSoundScreen } from './support/check-screen.ts';
+import { type OpenWindow, openWindow } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
 let folder = '';
@@ -41,28 +35,6 @@ afterEach(async () => {
   const back = window.page.getByRole('button', { name: 'Back to the library' });
   if (await back.isVisible()) await back.click();
 });
-
-/** Every theme without an axe violation, targets large enough, and nothing wider than a phone. */
-async function expectSoundScreen(page: Page, name: string): Promise<void> {
-  for (const theme of ['light', 'dark', 'projector']) {
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset.theme = chosen;
-    }, theme);
-    expect(await axeViolations(page), `${name}, ${theme}`).toEqual([]);
-  }
-  await page.evaluate(() => {
-    document.documentElement.dataset.theme = 'light';
-  });
-  expect(await smallTargets(page), name).toEqual([]);
-  await page.setViewportSize(windowSizes.phone);
-  const overflowPx = await page.evaluate(() => {
-    const place = document.getElementById('place');
-    return place ? place.scrollWidth - place.clientWidth : 0;
-  });
-  expect(overflowPx, `${name} on a phone`).toBeLessThanOrEqual(1);
-  await page.setViewportSize(windowSizes.projector);
-  await takeScreenshots(page, name);
-}
 
 test('a replay is understood at its moment, and at an earlier one by moving the cursor', async () => {
   const { page } = window;

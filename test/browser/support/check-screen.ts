@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { takeScreenshots, windowSizes } from './open-window.ts';
 
 const axeSource = readFileSync(
   createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
@@ -68,4 +70,27 @@ export async function countAnnouncements(page: Page): Promise<() => Promise<read
     Object.assign(window, { said });
   });
   return () => page.evaluate('window.said');
+}
+
+/** Every theme without an axe violation, targets large enough, nothing wider than a phone; and its pictures. */
+export async function expectSoundScreen(page: Page, name: string): Promise<void> {
+  for (const theme of ['light', 'dark', 'projector']) {
+    await page.evaluate((chosen) => {
+      document.documentElement.dataset.theme = chosen;
+    }, theme);
+    expect(await axeViolations(page), `${name}, ${theme}`).toEqual([]);
+    if (theme === 'dark') await takeScreenshots(page, `${name}-dark`);
+  }
+  await page.evaluate(() => {
+    document.documentElement.dataset.theme = 'light';
+  });
+  expect(await smallTargets(page), name).toEqual([]);
+  await page.setViewportSize(windowSizes.phone);
+  const overflowPx = await page.evaluate(() => {
+    const place = document.getElementById('place');
+    return place ? place.scrollWidth - place.clientWidth : 0;
+  });
+  expect(overflowPx, `${name} on a phone`).toBeLessThanOrEqual(1);
+  await page.setViewportSize(windowSizes.projector);
+  await takeScreenshots(page, name);
 }

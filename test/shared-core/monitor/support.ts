@@ -20,6 +20,18 @@ export const pearSettings: RunSettings = {
   attentionCheckS: null,
 };
 
+/** A bench with a good barometer at 98.6 kPa, and nobody who answers. */
+export const barometerSettings = {
+  ...defaultRunSettings,
+  attentionCheckS: null,
+  pressure: {
+    pressureKPa: 98.6,
+    standardUncertaintyKPa: 0.1,
+    source: 'barometer',
+    altitudeM: null,
+  },
+} as const satisfies RunSettings;
+
 export function head(timeS: number, value: number): RunInput {
   return { kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' };
 }

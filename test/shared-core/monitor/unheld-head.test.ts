@@ -1,23 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  analyseRun,
-  createProbeSignal,
-  createRandom,
-  defaultRunSettings,
-  limitTemperatureC,
-} from '#shared-core';
-import { head } from './support.ts';
+import { analyseRun, createProbeSignal, createRandom, limitTemperatureC } from '#shared-core';
+import { head, barometerSettings as settings } from './support.ts';
 
-const settings = {
-  ...defaultRunSettings,
-  attentionCheckS: null,
-  pressure: {
-    pressureKPa: 98.6,
-    standardUncertaintyKPa: 0.1,
-    source: 'barometer',
-    altitudeM: null,
-  },
-} as const;
 const arrivalS = 680;
 const limitC = limitTemperatureC({ leastStrengthAbv: 80, pressureKPa: 98.6 });
 

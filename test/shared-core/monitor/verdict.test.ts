@@ -1,17 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createProbeSignal, createRandom, defaultRunSettings } from '#shared-core';
-import { head } from './support.ts';
-
-const settings = {
-  ...defaultRunSettings,
-  attentionCheckS: null,
-  pressure: {
-    pressureKPa: 98.6,
-    standardUncertaintyKPa: 0.1,
-    source: 'barometer',
-    altitudeM: null,
-  },
-} as const;
+import { analyseRun, createProbeSignal, createRandom } from '#shared-core';
+import { head, barometerSettings as settings } from './support.ts';
 
 /** A head that warms up, rests at a level and, if there is time, leaves it towards water. */
 function verdictFor(levelC: number, restS: number, endS: number) {
