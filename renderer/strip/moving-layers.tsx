@@ -1,3 +1,4 @@
+import { bandOnProbe } from './band-on-probe.ts';
 import { DoubtfulLayer } from './doubtful-layer.tsx';
 import { expectedEnd } from './expected-end.ts';
 import { ForecastFan } from './forecast-fan.tsx';
@@ -23,7 +24,7 @@ export function MovingLayers() {
           fromS={nowS}
           fromC={headC}
           endS={end}
-          limitC={snapshot.plateau.limitC}
+          limitC={bandOnProbe(snapshot.plateau).limitC}
           label="limit expected"
         />
       )}

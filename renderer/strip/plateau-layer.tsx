@@ -8,7 +8,7 @@ interface PlateauLayerProps {
   readonly limitLabel: string;
 }
 
-/** The band in which the head holds at the local air pressure, drawn behind the line. */
+/** The band in which the head holds at the local air pressure, on this probe's scale, drawn behind the line. */
 export function PlateauLayer(props: PlateauLayerProps) {
   const { azeotropeC, limitC, azeotropeLabel, limitLabel } = props;
   const frame = usePlotFrame();
@@ -36,7 +36,7 @@ export function PlateauLayer(props: PlateauLayerProps) {
       </text>
       {isRoomy && (
         <text x={frame.left + 10} y={(low + high) / 2} dy="0.35em" className="band-name">
-          plateau band
+          plateau band on this probe
         </text>
       )}
     </g>

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { bandOnProbe } from './band-on-probe.ts';
 import { StripFrame } from './strip-frame.tsx';
 import { type StripMoment, StripMomentContext } from './strip-moment.ts';
 import { type StripHeight, temperatureRange } from './temperature-range.ts';
@@ -14,7 +15,8 @@ interface StripDrawingProps {
 
 export function StripDrawing({ size, range, height, moment }: StripDrawingProps) {
   const { drawn, view } = moment;
-  const band = view.snapshot?.plateau ?? null;
+  const plateau = view.snapshot?.plateau ?? null;
+  const band = useMemo(() => (plateau ? bandOnProbe(plateau) : null), [plateau]);
   const { lowC, highC } = useMemo(
     () => temperatureRange(height, band, drawn),
     [height, band, drawn],

@@ -43,7 +43,7 @@ export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
         <PlateauLayer
           azeotropeC={azeotropeC}
           limitC={limitC}
-          azeotropeLabel={`azeotrope ${words.quantity(azeotropeC, 1, '°C')}`}
+          azeotropeLabel={`azeotrope at ${words.quantity(azeotropeC, 1, '°C')}`}
           limitLabel={`${words.quantity(leastStrengthAbv, 0, '% vol')} at ${words.quantity(limitC, 1, '°C')}`}
         />
       )}

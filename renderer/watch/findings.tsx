@@ -1,6 +1,7 @@
 import { type Snapshot, stageLabels } from '#shared-core';
 import { expectedEnd } from '../strip/index.ts';
-import { untilWords } from '../words/index.ts';
+import { usePreferences } from '../window/use-stores.ts';
+import { probeScaleWords, untilWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
 
@@ -9,6 +10,8 @@ export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
   const words = useWords();
   const { stage, vapour, forecast, plateau, timeS } = snapshot;
   const end = expectedEnd(snapshot);
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const scale = stage.stage === 'cool-down' ? null : probeScaleWords(plateau, decimal);
   return (
     <dl className="findings">
       <div>
@@ -57,6 +60,15 @@ export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
         <div>
           <dt>No forecast yet</dt>
           <dd>{forecast.wouldHelp}</dd>
+        </div>
+      )}
+      {scale && (
+        <div>
+          <dt>This probe</dt>
+          <dd>
+            <strong className="number">{scale.finding}</strong>
+            <Why because={scale.because} />
+          </dd>
         </div>
       )}
     </dl>

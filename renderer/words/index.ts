@@ -9,6 +9,7 @@ export {
   quantityWords,
   rangeWords,
 } from './number-words.ts';
+export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
 export { shortened } from './shortened.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';

@@ -63,6 +63,7 @@ export function lazySnapshot(
         azeotropeC: facts.scale.azeotropeC,
         limitC: facts.scale.limitC,
         leastStrengthAbv: facts.limitAbv,
+        probeReadsHighK: facts.bias.meanK,
       };
     },
     get vapour() {

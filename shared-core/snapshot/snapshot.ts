@@ -19,6 +19,8 @@ export const plateauBandSchema = z.strictObject({
   azeotropeC: z.number(),
   limitC: z.number(),
   leastStrengthAbv: z.number(),
+  /** How much higher the probe is believed to read, with the pressure as entered [K]; 0 in records older than the field. */
+  probeReadsHighK: z.number().default(0),
 });
 
 /** What the head vapour is, from temperature and pressure alone. */

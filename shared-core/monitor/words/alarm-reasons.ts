@@ -9,7 +9,7 @@ import { headStrengthWords } from './stage-words.ts';
 export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   const { head, outlook, plateau, settings } = facts;
   const at = head === null ? 'unknown' : celsius(head.bulbC);
-  const limit = `${facts.limitAbv} % vol at ${celsius(outlook.limitOnProbeC)}`;
+  const limit = `${facts.limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
   switch (alarm) {
     case 'plateau-departure': {
       if (facts.limitPassedUnheldForS > 0) {

@@ -12,7 +12,7 @@ export function eventBecause(event: RunEventName, facts: MonitorFacts): string {
     case 'first-fraction-ended':
       return `${firstFraction.done.toFixed(1)} of ${firstFraction.wanted} ${firstFraction.unit} are set apart${firstFraction.estimated ? ' (estimated)' : ''}: a convention, since light volatiles are too little to be seen by temperature.`;
     case 'plateau-ending':
-      return `The head is leaving ${celsius(plateau.levelC ?? scale.azeotropeC)}: a rise of ${kelvinPerMinute(plateau.evidence.slopeKPerS)} since ${span(facts.timeS - plateau.evidence.onsetS)} ago (log-likelihood ratio ${plateau.evidence.logLikelihoodRatio.toFixed(1)}). The limit is ${celsius(outlook.limitOnProbeC)}.`;
+      return `The head is leaving ${celsius(plateau.levelC ?? scale.azeotropeC)}: a rise of ${kelvinPerMinute(plateau.evidence.slopeKPerS)} since ${span(facts.timeS - plateau.evidence.onsetS)} ago (log-likelihood ratio ${plateau.evidence.logLikelihoodRatio.toFixed(1)}). The limit is ${celsius(outlook.limitOnProbeC)} on this probe.`;
     case 'vapour-receded':
       return `The head fell to ${at} from ${celsius(plateau.levelC ?? scale.azeotropeC)}: heat removed, or a draught.`;
     case 'vapour-returned':

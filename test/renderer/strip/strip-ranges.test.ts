@@ -8,6 +8,7 @@ const band = {
   azeotropeC: 78.15,
   limitC: 83.5,
   leastStrengthAbv: 80,
+  probeReadsHighK: 0,
 };
 
 describe('timeRange', () => {

@@ -39,7 +39,7 @@ describe('a head that rises past the limit without ever holding', () => {
       expect(calls[0]?.raisedS).toBeGreaterThan(limitS);
       expect(calls[0]?.raisedS).toBeLessThan(limitS + 60);
       expect(calls[0]?.because).toMatch(
-        /above the limit of 80 % vol at 8\d\.\d °C for 3\d s\. Before, it rose through stronger vapour/,
+        /above the limit of 80 % vol \(8\d\.\d °C on this probe\) for 3\d s\. Before, it rose through stronger vapour/,
       );
     },
   );

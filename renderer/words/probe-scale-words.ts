@@ -1,0 +1,24 @@
+import type { PlateauBand } from '#shared-core';
+import { type Decimal, quantityWords } from './number-words.ts';
+
+export interface ProbeScaleWords {
+  readonly finding: string;
+  readonly because: string;
+}
+
+/**
+ * How far the probe's scale is believed to be off, and which of the two limits is which; null while
+ * they are the same to the tenth that is shown.
+ */
+export function probeScaleWords(band: PlateauBand, decimal: Decimal): ProbeScaleWords | null {
+  const { limitC, probeReadsHighK, pressureKPa, leastStrengthAbv } = band;
+  if (Math.abs(probeReadsHighK) < 0.05) return null;
+  const say = (value: number, decimals: number, unit: string) =>
+    quantityWords(value, decimals, unit, decimal);
+  const direction = probeReadsHighK > 0 ? 'high' : 'low';
+  const onProbe = say(limitC + probeReadsHighK, 1, '°C');
+  return {
+    finding: `reads about ${say(Math.abs(probeReadsHighK), 1, 'K')} ${direction}`,
+    because: `Vapour of ${say(leastStrengthAbv, 0, '% vol')} condenses at ${say(limitC, 1, '°C')} at ${say(pressureKPa, 1, 'kPa')}; this probe then shows ${onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.`,
+  };
+}
