@@ -59,7 +59,7 @@ export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
       {forecast && !forecast.mainFractionEndS && forecast.wouldHelp && (
         <div>
           <dt>No forecast yet</dt>
-          <dd>{forecast.wouldHelp}</dd>
+          <dd>{words.said(forecast.wouldHelp)}</dd>
         </div>
       )}
       {scale && (

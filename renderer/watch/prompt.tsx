@@ -1,6 +1,7 @@
 import type { AlarmView } from '#shared-core';
 import { useWindowParts } from '../window/use-stores.ts';
 import { clockWords, durationWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
 
 interface PromptProps {
@@ -12,6 +13,7 @@ interface PromptProps {
 /** One prompt: the act first, then why, then what happens otherwise. Answered ones stay as a line. */
 export function Prompt({ alarm, nowS, canAct }: PromptProps) {
   const { commands } = useWindowParts();
+  const words = useWords();
   const { state, priority, act, because, consequence, wouldChangeIf } = alarm;
   const isOpen = state === 'unacknowledged';
   return (
@@ -21,17 +23,17 @@ export function Prompt({ alarm, nowS, canAct }: PromptProps) {
       data-state={state}
       role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
-      <h2 className="prompt-act">{act}</h2>
+      <h2 className="prompt-act">{words.said(act)}</h2>
       <p className="prompt-state small number">
         {stateWords(alarm, nowS)} · {clockWords(alarm.raisedS)}
       </p>
-      {isOpen && <p>{because}</p>}
+      {isOpen && <p>{words.said(because)}</p>}
       {canAct && <PromptButtons alarm={alarm} commands={commands} />}
       <details className="why">
         <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
-        {!isOpen && <p>{because}</p>}
-        <p>{consequence}</p>
-        <p className="soft">{wouldChangeIf}</p>
+        {!isOpen && <p>{words.said(because)}</p>}
+        <p>{words.said(consequence)}</p>
+        <p className="soft">{words.said(wouldChangeIf)}</p>
       </details>
     </div>
   );

@@ -1,13 +1,15 @@
 import type { Snapshot } from '#shared-core';
+import { useWords } from '../words/use-words.ts';
 
 /** The plain sentence of the moment; the act it asks for stands first and largest. */
 export function Sentence({ snapshot }: { readonly snapshot: Snapshot | null }) {
+  const words = useWords();
   const act = snapshot?.act ?? null;
   return (
     <header className="sentence" data-tone={toneOf(snapshot)}>
-      {act !== null && <p className="sentence-act">{act}</p>}
+      {act !== null && <p className="sentence-act">{words.said(act)}</p>}
       <h1 className="sentence-words">
-        {snapshot?.sentence ?? 'Waiting for the first reading of the head.'}
+        {words.said(snapshot?.sentence ?? 'Waiting for the first reading of the head.')}
       </h1>
     </header>
   );

@@ -1,3 +1,5 @@
+import { useWords } from '../words/use-words.ts';
+
 interface WhyProps {
   readonly because: string;
   readonly wouldChangeIf?: string;
@@ -5,11 +7,14 @@ interface WhyProps {
 
 /** The reason behind a call, on demand. */
 export function Why({ because, wouldChangeIf }: WhyProps) {
+  const words = useWords();
   return (
     <details className="why">
       <summary>Why?</summary>
-      <p>{because}</p>
-      {wouldChangeIf && <p className="soft">This would change if {lowerFirst(wouldChangeIf)}</p>}
+      <p>{words.said(because)}</p>
+      {wouldChangeIf && (
+        <p className="soft">This would change if {words.said(lowerFirst(wouldChangeIf))}</p>
+      )}
     </details>
   );
 }

@@ -11,5 +11,6 @@ export {
 } from './number-words.ts';
 export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
+export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';
