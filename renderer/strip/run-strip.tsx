@@ -112,9 +112,11 @@ export function RunStrip(props: RunStripProps) {
   );
 }
 
-/** The page's small type, which grows with the screen and with the person's setting. */
+/** The page's small type, which grows with the screen, the theme and the person's setting. */
 function smallTextPx(): number {
-  return 0.9375 * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const page = getComputedStyle(document.documentElement);
+  const smallRem = Number.parseFloat(page.getPropertyValue('--text-small')) || 0.9375;
+  return smallRem * Number.parseFloat(page.fontSize);
 }
 
 /** Close up once the vapour has arrived; the whole scale before, and again when cooling down. */
