@@ -12,3 +12,12 @@ export function newRunId(wallMs: number, taken: ReadonlySet<string>): string {
   for (let number = 2; taken.has(runId); number += 1) runId = `${base}-${number}`;
   return runId;
 }
+
+/** When a run began by the name of its folder; null where people renamed it. */
+export function startOfRunId(runId: string): Date | null {
+  const found = /^(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z(-\d+)?$/.exec(runId);
+  if (found === null) return null;
+  const [, year, month, day, hour, minute, second] = found;
+  const start = new Date(`${year}-${month}-${day}T${hour}:${minute}:${second}Z`);
+  return Number.isNaN(start.getTime()) ? null : start;
+}

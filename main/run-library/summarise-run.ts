@@ -3,6 +3,7 @@ import { succeed, unpackReading } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
+import { startOfRunId } from './run-id.ts';
 
 /** A run's header and summary with what was found wrong in its files. */
 export interface SummarisedRun {
@@ -32,7 +33,9 @@ export async function summariseRun(
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
     notes: labels.value.label?.notes ?? '',
-    startedAtIso: header?.startedAtIso ?? new Date(found.firstWallMs ?? 0).toISOString(),
+    startedAtIso:
+      header?.startedAtIso ??
+      (startOfRunId(runId) ?? new Date(found.firstWallMs ?? 0)).toISOString(),
     durationS: found.endS,
     readings: found.readings,
     ended: found.ended,

@@ -22,7 +22,7 @@ export function problemWords(problem: ServiceProblem): string {
     case 'run-not-found':
       return 'This run is no longer in the library. It may have been moved.';
     case 'run-unreadable':
-      return `This run could not be read (${problem.message}). The file is left as it is.`;
+      return `This run could not be read. ${stopped(problem.message)} The file is left as it is.`;
     case 'disk-full':
       return `There is no room left at ${problem.path}. Free some space; everything saved so far is safe.`;
     case 'folder-read-only':
@@ -40,4 +40,9 @@ export function problemWords(problem: ServiceProblem): string {
     default:
       return assertNever(problem);
   }
+}
+
+/** With the full stop that some messages bring and others lack. */
+function stopped(message: string): string {
+  return message.endsWith('.') ? message : `${message}.`;
 }

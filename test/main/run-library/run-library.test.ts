@@ -128,6 +128,14 @@ describe('createRunLibrary', () => {
     });
   });
 
+  test('dates a run without a header by the name of its folder', async () => {
+    const { library } = await setUp({ '20250314T101503Z-2': 'no run\n' });
+    const listed = await library.list(null);
+    expect(listed.ok && listed.value.map(({ name, startedAtIso }) => [name, startedAtIso])).toEqual(
+      [['20250314T101503Z-2', '2025-03-14T10:15:03.000Z']],
+    );
+  });
+
   test('names runs so that they sort by time and never takes a name twice', async () => {
     const { library } = await setUp({});
     const wallMs = Date.UTC(2025, 2, 14, 10, 15, 3);

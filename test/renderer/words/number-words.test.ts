@@ -67,4 +67,13 @@ describe('problemWords', () => {
     expect(words).toContain('sudo usermod -aG dialout $USER');
     expect(words).toContain('log out and in again');
   });
+
+  test.each(['Its header is damaged.', 'EIO: i/o error, read'])(
+    'a run that could not be read is told in whole sentences: %s',
+    (message) => {
+      expect(problemWords({ kind: 'run-unreadable', runId: 'run', message })).toBe(
+        `This run could not be read. ${message.replace(/\.$/, '')}. The file is left as it is.`,
+      );
+    },
+  );
 });
