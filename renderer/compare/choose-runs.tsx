@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { mostInPack, type RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
+import { isReadable } from '../look-back/is-readable.ts';
 import { dateWords } from '../words/index.ts';
 import { mostRuns } from './trace-look.ts';
 
@@ -14,7 +15,7 @@ interface ChooseRunsProps {
 export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const pack = usePack();
-  const usable = runs.filter(({ ended }) => ended !== 'recording');
+  const usable = runs.filter((run) => run.ended !== 'recording' && isReadable(run));
   const picked = chosen.flatMap((runId) => usable.find((run) => run.runId === runId) ?? []);
   if (usable.length < 2) return null;
   return (
@@ -60,7 +61,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
         >
           {picked.length < 2 ? 'One pack' : `One pack of these ${picked.length}`}
         </Button>
-        {pack.step && <PackProgress step={pack.step} />}
+        <PackProgress pack={pack} />
       </div>
     </details>
   );

@@ -1,12 +1,17 @@
-import type { PackStep } from './fetch-pack.ts';
+import type { PackMaking } from './use-pack.ts';
 
-/** How far a pack is; announced once, so that nobody hears every file's name. */
-export function PackProgress({ step }: { readonly step: PackStep }) {
+/** How far a pack is, and that it is done; announced once each, so that nobody hears every file's name. */
+export function PackProgress({ pack: { step, madeFile } }: { readonly pack: PackMaking }) {
+  if (step === null && madeFile === null) return null;
   return (
     <div className="pack-progress">
-      <p role="status">Making the pack …</p>
-      <progress value={step.share} max={1} aria-label="How far the pack is" />
-      <p className="small soft">{step.doing}</p>
+      <p role="status">{step === null ? `The pack is ready: ${madeFile}` : 'Making the pack …'}</p>
+      {step && (
+        <>
+          <progress value={step.share} max={1} aria-label="How far the pack is" />
+          <p className="small soft">{step.doing}</p>
+        </>
+      )}
     </div>
   );
 }

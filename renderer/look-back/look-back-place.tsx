@@ -56,6 +56,12 @@ function RunLibrary({ onOpen, onCompare, onFile }: RunLibraryProps) {
       {problem && <p className="warning">{problemWords(problem)}</p>}
       {runs === null && !problem && <p role="status">Reading the library …</p>}
       {runs?.length === 0 && <NoRuns />}
+      {runs && (
+        <div className="library-tools">
+          <ChooseRuns runs={runs} onCompare={onCompare} />
+          {!onlyWatches && <ChooseFile isFirst={runs.length === 0} onFile={onFile} />}
+        </div>
+      )}
       {runs && runs.length > 0 && (
         <ul className="runs" aria-label="Runs, newest first">
           {runs.map((run) => (
@@ -68,8 +74,6 @@ function RunLibrary({ onOpen, onCompare, onFile }: RunLibraryProps) {
           ))}
         </ul>
       )}
-      {runs && <ChooseRuns runs={runs} onCompare={onCompare} />}
-      {!onlyWatches && <ChooseFile onFile={onFile} />}
     </main>
   );
 }

@@ -6,7 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
 import { simulatedRun } from '../support/simulated-run.ts';
-import { expectSoundScreen } from './support/check-screen.ts';
+import { expectSoundScreen, unfoldMore } from './support/check-screen.ts';
 import { type OpenWindow, openWindow, takeScreenshots } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
@@ -96,6 +96,7 @@ test('a table with odd columns is taken in as the person says, with its bad rows
 
 test('measurements made after the run complete its balance, and can be withdrawn', async () => {
   const { page } = window;
+  await unfoldMore(page, imported);
   await page.getByRole('button', { name: `Books of ${imported}` }).click();
   const keep = page.getByRole('button', { name: 'Keep measurement' });
   const measure = async (liquid: string, instrument: string, values: readonly string[]) => {
@@ -152,7 +153,7 @@ test('two runs come down as one pack, with the measurements in it', async () => 
   expect(text('data/results.csv')).toMatch(/ethanol: closure,\d/);
   const raw = names.find((name) => /^data\/raw\/.*prufstand-3\.csv$/.test(name)) ?? '';
   expect(text(raw)).toMatch(/run-ended\r\n.*liquid-volume liquid=cut-1 volumeMl=28/);
-  await page.getByRole('progressbar', { name: 'How far the pack is' }).waitFor({ state: 'hidden' });
+  await page.getByText(/The pack is ready: .*-and-1-more\.zip/).waitFor();
 }, 240_000);
 
 test('the page complained about nothing', () => {

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { type RunSettings, stageLabels, type Verdicts, verdictsSchema } from '#shared-core';
 import { runCommand } from '../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../scripts/testing/step.ts';
+import { unfoldMore } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { takeScreenshot, takeScreenshots } from './support/open-window.ts';
 import { type RecordedRun, readRecordedRun, replayRun } from './support/recorded-run.ts';
@@ -104,6 +105,7 @@ function expectSameBytesAtAnySpeed(run: RecordedRun): Verdicts {
 
 async function exportCsv(page: Page): Promise<string> {
   const arriving = page.waitForEvent('download');
+  await unfoldMore(page, /^More for /);
   await page.getByRole('button', { name: /^Export CSV of / }).click();
   const download = await arriving;
   const file = path.join(bench.folder, download.suggestedFilename());

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
-import { expectSoundScreen } from './support/check-screen.ts';
+import { expectSoundScreen, unfoldMore } from './support/check-screen.ts';
 import { type OpenWindow, openWindow } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
@@ -95,6 +95,7 @@ test('three runs are laid over each other', async () => {
 
 test('a what-if is marked as one beside the record', async () => {
   const { page } = window;
+  await unfoldMore(page, names[0] ?? '');
   await page.getByRole('button', { name: `What if … for ${names[0]}` }).click();
   await page.getByRole('textbox', { name: 'Least strength' }).fill('88');
   await page.getByRole('button', { name: 'Go through the run again' }).press('Enter');

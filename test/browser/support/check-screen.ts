@@ -94,3 +94,10 @@ export async function expectSoundScreen(page: Page, name: string): Promise<void>
   await page.setViewportSize(windowSizes.projector);
   await takeScreenshots(page, name);
 }
+
+/** Unfolds what is done with a run of the library now and then. */
+export async function unfoldMore(page: Page, runName: string | RegExp): Promise<void> {
+  const name = typeof runName === 'string' ? `More for ${runName}` : runName;
+  const more = page.getByRole('button', { name });
+  if ((await more.getAttribute('aria-expanded')) === 'false') await more.click();
+}

@@ -15,7 +15,7 @@ const runs: readonly SimulatedRun[] = [
 ];
 
 const summaryOf = (name: string): RunSummary => ({
-  runId: name,
+  runId: `id-${name}`,
   name,
   notes: '',
   startedAtIso: '2026-03-02T09:00:00.000Z',
@@ -30,7 +30,7 @@ const summaryOf = (name: string): RunSummary => ({
 
 /** Answers `runs/read` with a simulated run; `Gone` is not in the library. */
 const request = (async (name: string, body: { runId?: string }) => {
-  const run = runs.find((known) => known.name === body.runId);
+  const run = runs.find((known) => `id-${known.name}` === body.runId);
   if (name !== 'runs/read' || run === undefined) {
     return { ok: false, error: { kind: 'run-not-found', runId: String(body.runId) } };
   }
@@ -66,10 +66,10 @@ describe('ChooseRuns', () => {
     tick(/P5/);
     fireEvent.click(go());
     expect(onCompare.mock.calls[0]?.[0].map(({ runId }: RunSummary) => runId)).toEqual([
-      'P3',
-      'P1',
-      'P2',
-      'P4',
+      'id-P3',
+      'id-P1',
+      'id-P2',
+      'id-P4',
     ]);
   });
 

@@ -1,0 +1,72 @@
+import { useState } from 'react';
+import type { RunSummary } from '#shared-core';
+import { Button } from '../design/index.ts';
+import type { PackMaking } from '../exchange/index.ts';
+import { isViewer } from '../stores/index.ts';
+import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
+import { exportRun } from './export-run.ts';
+import type { OpenFor } from './open-run.tsx';
+import { RemoveButton } from './remove-button.tsx';
+import { RenameDialog } from './rename-dialog.tsx';
+import { useMayChange } from './use-may-change.ts';
+
+interface MoreActsProps {
+  readonly id: string;
+  readonly run: RunSummary;
+  readonly pack: PackMaking;
+  readonly onOpen: (openFor: OpenFor) => void;
+  readonly onChanged: () => void;
+}
+
+/** What is done with a run now and then. */
+export function MoreActs({ id, run, pack, onOpen, onChanged }: MoreActsProps) {
+  const { service, bench } = useWindowParts();
+  const onlyWatches = useBench(isViewer);
+  const mayChange = useMayChange(run);
+  const format = usePreferences(({ decimal }) => (decimal === ',' ? 'csv-semicolon' : 'csv'));
+  const [isRenaming, setRenaming] = useState(false);
+  return (
+    <div id={id} className="run-more">
+      <Button onClick={() => onOpen('books')} aria-label={`Books of ${run.name}`}>
+        Books
+      </Button>
+      <Button onClick={() => onOpen('what-if')} aria-label={`What if … for ${run.name}`}>
+        What if …
+      </Button>
+      <Button
+        onClick={() => void exportRun(service, bench, run.runId, format)}
+        aria-label={`Export CSV of ${run.name}`}
+      >
+        Export CSV
+      </Button>
+      <Button
+        disabled={pack.step !== null}
+        onClick={() => void pack.make([run.runId])}
+        aria-label={`Export pack of ${run.name}`}
+      >
+        Export pack
+      </Button>
+      {!onlyWatches && (
+        <>
+          <Button
+            disabled={!mayChange}
+            onClick={() => setRenaming(true)}
+            aria-label={`Name and notes … of ${run.name}`}
+          >
+            Name and notes …
+          </Button>
+          <RemoveButton run={run} onRemoved={onChanged} />
+        </>
+      )}
+      {isRenaming && (
+        <RenameDialog
+          run={run}
+          onClose={(hasChanged) => {
+            setRenaming(false);
+            if (hasChanged) onChanged();
+          }}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import type { RunSummary } from '#shared-core';
+import { clockWords, dateWords, durationWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { isReadable } from './is-readable.ts';
+
+/** What a run of the library was, in a few lines. */
+export function RunLines({ run }: { readonly run: RunSummary }) {
+  const words = useWords();
+  if (!isReadable(run)) {
+    return (
+      <>
+        <h2 className="run-name">{run.name}</h2>
+        <p className="soft number">{dateWords(run.startedAtIso)}</p>
+        <p className="run-damage">
+          ▲ This run can’t be read: its beginning is damaged, or a newer version of this program
+          wrote it. Its folder is left as it is.
+        </p>
+      </>
+    );
+  }
+  return (
+    <>
+      <h2 className="run-name">{run.name}</h2>
+      <p className="soft number">
+        {dateWords(run.startedAtIso)} · {durationWords(run.durationS)}
+        {run.rehearsal && ' · rehearsal'}
+        {run.imported && ' · imported'}
+        {run.ended === 'cut-off' && ' · cut off, saved up to its last second'}
+        {run.ended === 'recording' && ' · being recorded'}
+      </p>
+      <p className="number">
+        {run.plateauC === null
+          ? 'No plateau reached'
+          : `Plateau at ${words.quantity(run.plateauC, 1, '°C')}`}
+        {run.heatOffCalledS !== null && ` · heat-off prompt at ${clockWords(run.heatOffCalledS)}`}
+      </p>
+      {run.damagedRecords > 0 && (
+        <p className="run-damage">▲ {damageWords(run.damagedRecords)}; the rest is good.</p>
+      )}
+      {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
+    </>
+  );
+}
+
+function damageWords(records: number): string {
+  return records === 1 ? '1 damaged record was skipped' : `${records} damaged records were skipped`;
+}
