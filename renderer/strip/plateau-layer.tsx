@@ -8,15 +8,19 @@ interface PlateauLayerProps {
   readonly limitLabel: string;
 }
 
+const longName = 'plateau band on this probe';
+
 /** The band in which the head holds at the local air pressure, on this probe's scale, drawn behind the line. */
 export function PlateauLayer(props: PlateauLayerProps) {
   const { azeotropeC, limitC, azeotropeLabel, limitLabel } = props;
   const frame = usePlotFrame();
-  const { textPx } = useStripMeasures();
+  const { textPx, letterPx } = useStripMeasures();
   if (!frame) return null;
   const low = frame.yOf(azeotropeC);
   const high = frame.yOf(limitC);
   const isRoomy = low - high > 3 * textPx;
+  // Left of most that the run writes into the band.
+  const hasRoomFor = (name: string) => name.length * letterPx < 0.4 * (frame.right - frame.left);
   return (
     <g>
       <rect
@@ -36,7 +40,7 @@ export function PlateauLayer(props: PlateauLayerProps) {
       </text>
       {isRoomy && (
         <text x={frame.left + 10} y={(low + high) / 2} dy="0.35em" className="band-name">
-          plateau band on this probe
+          {hasRoomFor(longName) ? longName : 'plateau'}
         </text>
       )}
     </g>

@@ -4,8 +4,10 @@ import { Button } from '../design/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip, useBoxSize } from '../strip/index.ts';
 import { CautionsButton } from '../window/cautions-button.tsx';
+import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
 import { HeadReadout } from './head-readout.tsx';
+import { livenessOf } from './liveness.ts';
 import { Sentence } from './sentence.tsx';
 
 /** Least height of projected type as a share of the screen's height: a letter is read 30 rows back. */
@@ -42,11 +44,15 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
     };
   }, [onClose]);
   const { snapshot } = view;
+  const liveness = livenessOf(
+    view,
+    useBench(({ connection }) => connection),
+  );
   return (
     <main className="classroom" id="place" ref={box}>
       <div className="classroom-top">
-        <Sentence snapshot={snapshot} />
-        <HeadReadout head={snapshot?.head ?? null} />
+        <Sentence snapshot={snapshot} liveness={liveness} endedS={view.endedS} />
+        <HeadReadout head={snapshot?.head ?? null} liveness={liveness} />
       </div>
       <RunStrip
         view={view}

@@ -1,11 +1,17 @@
 import type { HeadView } from '#shared-core';
 import { durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
+import type { Liveness } from './liveness.ts';
+
+interface HeadReadoutProps {
+  readonly head: HeadView | null;
+  readonly liveness: Liveness;
+}
 
 /** Older than this, a reading is not shown as if it were now. */
 const staleS = 5;
 
-export function HeadReadout({ head }: { readonly head: HeadView | null }) {
+export function HeadReadout({ head, liveness }: HeadReadoutProps) {
   const words = useWords();
   if (head === null) {
     return (
@@ -16,21 +22,24 @@ export function HeadReadout({ head }: { readonly head: HeadView | null }) {
       </div>
     );
   }
-  const isStale = head.ageS > staleS;
+  const isStale = liveness === 'cut-off' || (liveness !== 'ended' && head.ageS > staleS);
   return (
-    <div className="head-readout" data-stale={isStale}>
+    <div className="head-readout" data-stale={isStale} data-liveness={liveness}>
       <p className="head-name">Still head</p>
       <p className="head-value number">
         {words.number(head.temperatureC, 1)}
         <span className="head-unit">°C</span>
       </p>
-      <p className="head-note number">
-        {isStale
-          ? `last heard ${durationWords(head.ageS)} ago`
-          : `± ${words.number(head.expandedUncertaintyK, 1)} K (k = 2)${rateWords(head, words)}`}
-      </p>
+      <p className="head-note number">{noteWords(head, liveness, words)}</p>
     </div>
   );
+}
+
+function noteWords(head: HeadView, liveness: Liveness, words: ReturnType<typeof useWords>): string {
+  if (liveness === 'cut-off') return 'not the present value';
+  if (liveness === 'ended') return 'last reading of the run';
+  if (head.ageS > staleS) return `last heard ${durationWords(head.ageS)} ago`;
+  return `± ${words.number(head.expandedUncertaintyK, 1)} K (k = 2)${rateWords(head, words)}`;
 }
 
 function rateWords({ rateKPerMin }: HeadView, words: ReturnType<typeof useWords>): string {

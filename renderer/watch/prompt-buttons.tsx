@@ -1,4 +1,4 @@
-import type { AlarmView } from '#shared-core';
+import type { Alarm, AlarmView } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
 
@@ -7,17 +7,34 @@ interface PromptButtonsProps {
   readonly commands: Commands;
 }
 
+/** Prompts that ask for the heat to be taken off: doing so is one press away wherever they are read. */
+const asksForHeatOff: ReadonlySet<Alarm> = new Set<Alarm>([
+  'plateau-departure',
+  'over-limit',
+  'near-dryness',
+  'condenser-warm',
+]);
+
 export function PromptButtons({ alarm: { alarm, state, act }, commands }: PromptButtonsProps) {
   if (state !== 'unacknowledged' && state !== 'returned-unacknowledged') return null;
+  const hasHeatOff = state === 'unacknowledged' && asksForHeatOff.has(alarm);
+  const heatIsOff = async () => {
+    if (await commands.mark({ type: 'heat-off' })) await commands.acknowledge(alarm);
+  };
   return (
     <div className="prompt-buttons">
+      {hasHeatOff && (
+        <Button weight="act" aria-label={`Heat is off: ${act}`} onClick={() => void heatIsOff()}>
+          Heat is off
+        </Button>
+      )}
       {alarm === 'attention' && state === 'unacknowledged' ? (
         <Button weight="act" onClick={() => void commands.mark({ type: 'attention-answered' })}>
           I am at the still
         </Button>
       ) : (
         <Button
-          weight={state === 'unacknowledged' ? 'act' : 'plain'}
+          weight={state === 'unacknowledged' && !hasHeatOff ? 'act' : 'plain'}
           aria-label={`Acknowledge: ${act}`}
           onClick={() => void commands.acknowledge(alarm)}
         >

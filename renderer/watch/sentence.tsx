@@ -1,24 +1,57 @@
 import type { Snapshot } from '#shared-core';
+import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
+import type { Liveness } from './liveness.ts';
+
+interface SentenceProps {
+  readonly snapshot: Snapshot | null;
+  readonly liveness: Liveness;
+  readonly endedS: number | null;
+}
+
+interface Said {
+  readonly act: string | null;
+  readonly sentence: string;
+  readonly tone: 'calm' | 'advice' | 'urgent';
+}
 
 /** The plain sentence of the moment; the act it asks for stands first and largest. */
-export function Sentence({ snapshot }: { readonly snapshot: Snapshot | null }) {
+export function Sentence(props: SentenceProps) {
   const words = useWords();
-  const act = snapshot?.act ?? null;
+  const { act, sentence, tone } = whatToSay(props);
   return (
-    <header className="sentence" data-tone={toneOf(snapshot)}>
+    <header className="sentence" data-tone={tone}>
       {act !== null && <p className="sentence-act">{words.said(act)}</p>}
-      <h1 className="sentence-words">
-        {words.said(snapshot?.sentence ?? 'Waiting for the first reading of the head.')}
-      </h1>
+      <h1 className="sentence-words">{words.said(sentence)}</h1>
     </header>
   );
 }
 
+function whatToSay({ snapshot, liveness, endedS }: SentenceProps): Said {
+  if (liveness === 'cut-off') {
+    return {
+      act: 'Go by the thermometer in the still head.',
+      sentence: 'This window has lost its connection and shows what it heard last.',
+      tone: 'urgent',
+    };
+  }
+  if (liveness === 'ended' && endedS !== null) {
+    return {
+      act: null,
+      sentence: `This run ended at ${clockWords(endedS)}. Nothing is watched any more.`,
+      tone: 'calm',
+    };
+  }
+  if (snapshot === null) {
+    return { act: null, sentence: 'Waiting for the first reading of the head.', tone: 'calm' };
+  }
+  return { act: snapshot.act, sentence: snapshot.sentence, tone: toneOf(snapshot) };
+}
+
 /** Urgent only where a high alarm is open: an asked-for check must not look like a fire. */
-function toneOf(snapshot: Snapshot | null): 'calm' | 'advice' | 'urgent' {
-  if (!snapshot || snapshot.act === null) return 'calm';
-  const isUrgent = snapshot.alarms.some(
+function toneOf({ act, alarms }: Snapshot): Said['tone'] {
+  if (act === null) return 'calm';
+  const isUrgent = alarms.some(
     ({ priority, state }) =>
       priority === 'high' && (state === 'unacknowledged' || state === 'acknowledged'),
   );

@@ -3,7 +3,6 @@ import { Button } from '../design/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
-import { clockWords } from '../words/index.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';
@@ -32,7 +31,7 @@ export function WatchPlace() {
         {isRunning && !onlyWatches && <MarkBar view={view} />}
         {!isRunning && (
           <p className="watch-ended">
-            This run ended at {clockWords(view.endedS ?? 0)}. It is in the library.{' '}
+            The run is in the library.{' '}
             <Button weight="main" onClick={() => goTo('look-back')}>
               Look back
             </Button>

@@ -2,9 +2,11 @@ import type { ReactNode } from 'react';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
+import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
 import { Findings } from './findings.tsx';
 import { HeadReadout } from './head-readout.tsx';
+import { livenessOf } from './liveness.ts';
 import { Prompts } from './prompts.tsx';
 import { Sentence } from './sentence.tsx';
 
@@ -20,11 +22,15 @@ interface WatchRunProps {
 export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
   const { snapshot } = view;
   const understanding = useUnderstanding(view);
+  const liveness = livenessOf(
+    view,
+    useBench(({ connection }) => connection),
+  );
   return (
     <>
       <div className="watch-top">
-        <Sentence snapshot={snapshot} />
-        <HeadReadout head={snapshot?.head ?? null} />
+        <Sentence snapshot={snapshot} liveness={liveness} endedS={view.endedS} />
+        <HeadReadout head={snapshot?.head ?? null} liveness={liveness} />
       </div>
       <div className="watch-middle">
         <RunStrip view={view} extra={stripExtra}>
@@ -36,7 +42,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           <Prompts
             alarms={snapshot?.alarms ?? []}
             nowS={snapshot?.timeS ?? 0}
-            isLive={view.origin === 'live' && view.endedS === null}
+            isLive={liveness === 'live'}
           />
           {snapshot && <Findings snapshot={snapshot} />}
           {aside}

@@ -12,7 +12,7 @@ export function SavedLine() {
   if (connection === 'lost') {
     return (
       <p className="saved" data-tone="bad" role="alert">
-        Connection lost. Recording goes on; trying again …
+        Connection lost, trying again …
       </p>
     );
   }

@@ -25,16 +25,18 @@ const alarm = (changes: Partial<AlarmView>): AlarmView => ({
   ...changes,
 });
 
-function show(alarms: readonly AlarmView[], mayCommand = true) {
+function show(alarms: readonly AlarmView[], mayCommand = true, isTaken = false) {
   const asked: [RequestName, unknown][] = [];
   const service: WindowParts['service'] = {
     connection: () => 'open',
     onConnection: () => () => {},
     on: () => () => {},
-    request: async (name, body) => {
+    request: (async (name: RequestName, body: unknown) => {
       asked.push([name, body]);
-      return { ok: false, error: { kind: 'disconnected' } };
-    },
+      return isTaken
+        ? { ok: true, value: { markId: 1 } }
+        : { ok: false, error: { kind: 'disconnected' } };
+    }) as WindowParts['service']['request'],
   };
   const bench = createBenchStore();
   bench.getState().dispatch({ type: 'connection', connection: 'open' });
@@ -97,6 +99,28 @@ describe('Prompts', () => {
     expect(asked).toEqual([
       ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
     ]);
+  });
+
+  test('saying that the heat is off marks it and answers the prompt that asked for it', async () => {
+    const asked = show([alarm({})], true, true);
+    fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
+    await new Promise((done) => setTimeout(done));
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'heat-off' } }],
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
+    ]);
+  });
+
+  test('heat that could not be marked as off leaves the prompt open', async () => {
+    const asked = show([alarm({})]);
+    fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
+    await new Promise((done) => setTimeout(done));
+    expect(asked).toEqual([['run/mark', { mark: { type: 'heat-off' } }]]);
+  });
+
+  test('only what asks for the heat to be off offers to say so', () => {
+    show([alarm({ alarm: 'surging', priority: 'medium', act: 'Ease the heat.' })]);
+    expect(screen.queryByRole('button', { name: /^Heat is off/ })).toBeNull();
   });
 
   test('a window that may only look has nothing to press', () => {
