@@ -20,6 +20,11 @@ export function StripInWords({ view }: { readonly view: RunView }) {
             {words.clock(timeS)}: {words.mark(mark)}
           </li>
         ))}
+        {view.doubtful.length > 0 && (
+          <li>
+            {words.count(view.doubtful.length)} readings of the head are kept but not believed
+          </li>
+        )}
       </ul>
     </div>
   );
