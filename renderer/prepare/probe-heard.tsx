@@ -1,6 +1,6 @@
 import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { ProbeSpeech } from '../probe/index.ts';
+import { LeftOutNote, ProbeSpeech } from '../probe/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
@@ -16,7 +16,6 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   const words = useWords();
   if (probe === null || probe.state === 'none') return null;
   const { state, path, identity, latest, lastLine, rejectedLines, advice, problem } = probe;
-  const { droppedReadings = 0, thinnedHeadReadings = 0 } = probe;
   return (
     <div className="heard field-wide" data-state={state}>
       <p className="heard-state">
@@ -42,12 +41,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
           )}
         </p>
       )}
-      {(droppedReadings > 0 || thinnedHeadReadings > 0) && (
-        <p className="small" role="status">
-          More arrived than could be taken. Left out so far: {thinnedHeadReadings} readings of the
-          head, {droppedReadings} of other channels. Let the probe send less often.
-        </p>
-      )}
+      <LeftOutNote probe={probe} />
       {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}
       <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>

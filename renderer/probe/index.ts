@@ -1,1 +1,2 @@
+export { LeftOutNote } from './left-out-note.tsx';
 export { ProbeSpeech } from './probe-speech.tsx';

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { LeftOutNote } from '../probe/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
@@ -22,6 +23,7 @@ interface WatchRunProps {
 export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
   const { snapshot } = view;
   const understanding = useUnderstanding(view);
+  const probe = useBench((bench) => bench.probe);
   const liveness = livenessOf(
     view,
     useBench(({ connection }) => connection),
@@ -44,6 +46,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             nowS={snapshot?.timeS ?? 0}
             isLive={liveness === 'live'}
           />
+          {liveness === 'live' && <LeftOutNote probe={probe} />}
           {snapshot && <Findings snapshot={snapshot} />}
           {aside}
         </aside>

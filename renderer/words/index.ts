@@ -2,6 +2,7 @@ export { alarmNames } from './alarm-words.ts';
 export { liquidMarkWords, liquidWords } from './liquid-mark-words.ts';
 export { markSign, markWords } from './mark-words.ts';
 export {
+  countWords,
   type Decimal,
   decimalsFor,
   numberFrom,

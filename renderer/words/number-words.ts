@@ -35,6 +35,12 @@ export function rangeWords(
     : `${low}–${high}${noBreakSpace}${unit}`;
 }
 
+/** A count of things, in groups of three digits from five digits on (ISO 80000-1, 7.3.1; from memory). */
+export function countWords(count: number): string {
+  const digits = String(Math.round(count));
+  return digits.length < 5 ? digits : digits.replace(/\B(?=(\d{3})+$)/g, '\u202f');
+}
+
 /** Decimals that leave two significant figures in an uncertainty below 1, one from 1 on. */
 export function decimalsFor(uncertainty: number): number {
   if (!(uncertainty > 0)) return 1;

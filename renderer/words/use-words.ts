@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { MarkBody } from '#shared-core';
 import { usePreferences } from '../window/use-stores.ts';
 import { markWords } from './mark-words.ts';
-import { numberWords, quantityWords, rangeWords } from './number-words.ts';
+import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
 import { saidWords } from './said-words.ts';
 import { axisTimeWords, clockWords } from './time-words.ts';
 
@@ -16,6 +16,7 @@ export function useWords() {
         quantityWords(value, decimals, unit, decimal),
       range: (interval: { low: number; high: number }, decimals: number, unit: string) =>
         rangeWords(interval, decimals, unit, decimal),
+      count: countWords,
       said: (sentence: string) => saidWords(sentence, decimal),
       mark: (mark: MarkBody) => markWords(mark, decimal),
       clock: clockWords,
