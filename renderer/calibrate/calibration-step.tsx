@@ -1,4 +1,9 @@
-import type { Result, SettledReading, UnsettledProblem } from '#shared-core';
+import {
+  calibrationLimits,
+  type Result,
+  type SettledReading,
+  type UnsettledProblem,
+} from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
@@ -7,6 +12,8 @@ import { settlingWords } from './calibration-words.ts';
 interface CalibrationStepProps {
   readonly title: string;
   readonly how: string;
+  /** What a true thermometer shows in this bath [°C]. */
+  readonly referenceC: number;
   readonly taken: SettledReading | null;
   readonly settled: Result<SettledReading, UnsettledProblem>;
   readonly onTake: () => void;
@@ -15,9 +22,13 @@ interface CalibrationStepProps {
 
 /** One bath: how to make it, whether the probe has settled in it, and taking it. */
 export function CalibrationStep(props: CalibrationStepProps) {
-  const { title, how, taken, settled, onTake, onForget } = props;
+  const { title, how, referenceC, taken, settled, onTake, onForget } = props;
   const decimal = usePreferences((preferences) => preferences.decimal);
   const words = useWords();
+  // A probe that far off could not be corrected anyway: it still hangs in the room or in the other bath.
+  const isThisBath =
+    settled.ok &&
+    Math.abs(settled.value.readingC - referenceC) <= calibrationLimits.largestCorrectionK;
   return (
     <li className="calibration-step" data-done={taken !== null}>
       <h3>{title}</h3>
@@ -35,9 +46,9 @@ export function CalibrationStep(props: CalibrationStepProps) {
       ) : (
         <>
           <p className="number" role="status">
-            {settlingWords(settled, decimal)}
+            {settlingWords(settled, isThisBath, decimal)}
           </p>
-          <Button disabled={!settled.ok} aria-label={`Take this point: ${title}`} onClick={onTake}>
+          <Button disabled={!isThisBath} aria-label={`Take this point: ${title}`} onClick={onTake}>
             Take this point
           </Button>
         </>

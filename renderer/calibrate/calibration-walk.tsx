@@ -37,8 +37,9 @@ export function CalibrationWalk() {
       </p>
       <ol className="calibration-steps">
         <CalibrationStep
-          title="Ice, 0 °C"
+          title={`Ice, ${words.quantity(0, 0, '°C')}`}
           how="Crushed ice in a beaker, just enough water to fill the gaps. Probe in the middle, stir gently for a minute."
+          referenceC={0}
           taken={state.ice}
           settled={settled}
           onTake={() => dispatch({ type: 'taken', point: 'ice' })}
@@ -47,6 +48,7 @@ export function CalibrationWalk() {
         <CalibrationStep
           title={`Steam, ${words.quantity(steamC, 2, '°C')} at this air pressure`}
           how="Water boiling well in a flask. Probe in the steam of the neck, not in the water. Steam burns: clamp it, no hands."
+          referenceC={steamC}
           taken={state.steam}
           settled={settled}
           onTake={() => dispatch({ type: 'taken', point: 'steam' })}

@@ -10,9 +10,13 @@ import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
 /** Whether the bath has settled, and if not what to do. */
 export function settlingWords(
   settled: Result<SettledReading, UnsettledProblem>,
+  isThisBath: boolean,
   decimal: Decimal,
 ): string {
-  if (settled.ok) return `Steady at ${quantityWords(settled.value.readingC, 2, '°C', decimal)}.`;
+  if (settled.ok) {
+    const steady = `Steady at ${quantityWords(settled.value.readingC, 2, '°C', decimal)}`;
+    return isThisBath ? `${steady}.` : `${steady}: the probe is not in this bath.`;
+  }
   const problem = settled.error;
   switch (problem.kind) {
     case 'not-a-number':
