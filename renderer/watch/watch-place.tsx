@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
+import { Invitation } from '../prepare/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
@@ -7,6 +8,7 @@ import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';
 import { WatchRun } from './watch-run.tsx';
+import { WhatComes } from './what-comes.tsx';
 
 /** Watch: the running run, or the way to one. */
 export function WatchPlace() {
@@ -56,17 +58,18 @@ function NothingYet() {
     <main className="place place-calm" id="place">
       <h1>The run has not begun</h1>
       <p className="place-lead">This screen shows it as soon as it does.</p>
+      <WhatComes />
     </main>
   );
 }
 
 function NothingToWatch() {
+  const canAct = useBench(mayCommand);
   return (
     <main className="place" id="place">
       <h1>Nothing is running</h1>
       <p className="place-lead">
-        Set up a run in Prepare, or let the rehearsal rig run one for you: it needs no glass, no
-        heat and no probe.
+        A run is set up in Prepare. Or let the rehearsal rig run one for you, here and now.
       </p>
       <div className="choices">
         <Button weight="main" size="large" onClick={() => goTo('prepare')}>
@@ -76,6 +79,8 @@ function NothingToWatch() {
           Look back at earlier runs
         </Button>
       </div>
+      <Invitation canAct={canAct} />
+      <WhatComes />
     </main>
   );
 }
