@@ -32,18 +32,34 @@ export function CourseFigure({ plan, description }: CourseFigureProps) {
             className="curve"
           />
           {plan.mainFraction && (
-            <text
-              x={scale.xOf(plan.mainFraction.toS.value)}
-              y={scale.yOf(plan.limitTemperatureC.value) - 10}
-              textAnchor="middle"
-              className="plot-name"
-            >
-              heat off about here
-            </text>
+            <HeatOff atS={plan.mainFraction.toS.value} plan={plan} scale={scale} />
           )}
         </g>
       )}
     </PlotPaper>
+  );
+}
+
+interface HeatOffProps {
+  readonly atS: number;
+  readonly plan: RunPlan;
+  readonly scale: PlotScale;
+}
+
+/** Named below the band, where nothing is drawn: above it the head climbs on. */
+function HeatOff({ atS, plan, scale }: HeatOffProps) {
+  const x = scale.xOf(atS);
+  const nameY = scale.yOf(plan.azeotropeC.low) + 44;
+  return (
+    <>
+      <path
+        d={`M${x} ${scale.yOf(plan.limitTemperatureC.value)}V${nameY - 18}`}
+        className="cursor-line"
+      />
+      <text x={x} y={nameY} textAnchor="middle" className="plot-name">
+        heat off about here
+      </text>
+    </>
   );
 }
 

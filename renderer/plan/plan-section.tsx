@@ -44,6 +44,9 @@ export function PlanSection() {
         hint="Slow dripping means more reflux and a longer plateau."
         {...drip}
       />
+      {request === null && plan === null && (
+        <p className="soft field-wide">Fill in the marked fields and the course is drawn here.</p>
+      )}
       {isMaking && (
         <p role="status" className="soft">
           Simulating …

@@ -24,7 +24,9 @@ export interface FieldProblem {
 export function pressureFromDraft(draft: PrepareDraft): Result<DraftPressure, FieldProblem> {
   const altitudeM = numberFrom(draft.altitudeM);
   const isAltitudeGood = altitudeM !== null && altitudeM >= -430 && altitudeM <= 4500;
-  if (draft.pressureFrom !== 'barometer' && !isAltitudeGood) {
+  // Beside a barometer it may be left out, but what is there must be an altitude.
+  const isNeeded = draft.pressureFrom !== 'barometer' || draft.altitudeM.trim() !== '';
+  if (isNeeded && !isAltitudeGood) {
     return fail({ field: 'altitudeM', message: 'Metres above sea level, −430 to 4500.' });
   }
   const knownAltitudeM = isAltitudeGood ? altitudeM : null;

@@ -1,4 +1,5 @@
 import { ChoiceField, NumberField } from '../design/index.ts';
+import { useWords } from '../words/use-words.ts';
 import type { PressureFrom, PressureUnit } from './prepare-draft.ts';
 import { pressureFromDraft } from './pressure-from-draft.ts';
 import { Section } from './section.tsx';
@@ -18,12 +19,13 @@ const units = [
 /** Station and sea-level pressure are two different questions here, never one field with a switch. */
 export function PressureSection() {
   const { draft, change, numberField } = useDraftFields();
+  const words = useWords();
   const { pressureFrom, pressureUnit } = draft;
   const pressure = pressureFromDraft(draft);
   return (
     <Section
       title="Air pressure"
-      lead="It moves the plateau by 0.3 K for every kPa. A barometer is best."
+      lead={`It moves the plateau by ${words.quantity(0.3, 1, 'K')} for every kPa. A barometer is best.`}
     >
       <ChoiceField
         name="Where the pressure comes from"

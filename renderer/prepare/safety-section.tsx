@@ -41,7 +41,7 @@ export function SafetySection() {
                 />
                 <span>
                   <strong>{words}</strong>
-                  {confirm && <span className="check-role"> ✓ {confirm.role}</span>}
+                  {confirm && <span className="check-role"> ✓{`\u00a0${confirm.role}`}</span>}
                   <br />
                   <span className="small soft">{reason}</span>
                 </span>

@@ -17,7 +17,8 @@ export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
   const probes = probesOf(probe.source);
   const [only] = probes;
   if (only === undefined) return null;
-  const isUnderstood = probe.state === 'hearing' || probe.state === 'connecting';
+  // A port that is gone has nothing to try languages on.
+  const needsFinding = probe.state === 'silent' || probe.state === 'unreadable';
   const hasOthers = probes.length > 1;
   const listen = (wanted: readonly SerialChoice[]) => {
     const source = sourceOf(wanted);
@@ -25,7 +26,7 @@ export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
   };
   return (
     <>
-      {!isUnderstood && !hasOthers && <FindSpeech path={only.path} canAct={canAct} />}
+      {needsFinding && !hasOthers && <FindSpeech path={only.path} canAct={canAct} />}
       {probes.map((source, index) => (
         <details key={source.path} className="why">
           <summary>{hasOthers ? `How ${source.path} speaks` : 'How this probe speaks'}</summary>

@@ -135,7 +135,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
           <PatternTrial draft={draft} lines={probe.recentLines ?? []} />
         </div>
       )}
-      <Button disabled={!canAct} onClick={speak}>
+      <Button className="speak" disabled={!canAct} onClick={speak}>
         Speak to it like this
       </Button>
     </div>

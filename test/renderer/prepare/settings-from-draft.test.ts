@@ -32,6 +32,22 @@ describe('settingsFromDraft', () => {
     ]);
   });
 
+  test('an altitude beside the barometer may be left out, but not be nonsense', () => {
+    const withAltitude = (altitudeM: string) =>
+      pressureFromDraft({
+        ...firstDraft,
+        pressureFrom: 'barometer',
+        stationPressure: '986',
+        altitudeM,
+      });
+    expect(['', '240', '9000000', 'hill'].map((altitudeM) => withAltitude(altitudeM).ok)).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+  });
+
   test('what is not known of the rig stays unknown', () => {
     const settings = settingsFromDraft({ ...firstDraft, plates: '', heatW: '120' });
     expect(settings.ok && settings.value.rig).toEqual({
