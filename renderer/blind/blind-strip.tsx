@@ -73,25 +73,23 @@ function Cover({ scale, fromS }: { scale: PlotScale; fromS: number }) {
 }
 
 function Flags({ scale, guesses }: { scale: PlotScale; guesses: readonly Guess[] }) {
-  const { xOf, top, bottom } = scale;
+  const { xOf, top, bottom, textPx } = scale;
+  const [width, height] = [2.7 * textPx, 1.5 * textPx];
   return (
     <g>
       {guesses.map(({ group, kind, timeS }) => {
         const x = xOf(timeS);
         const isHeatOff = kind === 'heat-off';
         // Groups hang at different heights, so that flags close together can still be read.
-        const y = top + 4 + 26 * (groupLetters.indexOf(group) % 4);
-        const isNearEdge = x > scale.right - 44;
+        const y = top + (0.27 + 1.75 * (groupLetters.indexOf(group) % 4)) * textPx;
+        const across = x > scale.right - 1.1 * width ? -width : width;
         return (
           <g key={`${group}-${kind}`} className="flag" data-kind={kind}>
             <path d={`M${x} ${y}V${bottom}`} className="flag-staff" />
-            <path
-              d={isNearEdge ? `M${x} ${y}h-40v22h40z` : `M${x} ${y}h40v22h-40z`}
-              className="flag-cloth"
-            />
+            <path d={`M${x} ${y}h${across}v${height}h${-across}z`} className="flag-cloth" />
             <text
-              x={isNearEdge ? x - 20 : x + 20}
-              y={y + 16}
+              x={x + across / 2}
+              y={y + 1.07 * textPx}
               textAnchor="middle"
               className="flag-name"
             >
@@ -133,10 +131,10 @@ function RecordedLines({ scale, record: { answers, band } }: RecordedLinesProps)
 
 /** Above the flags, so that no staff runs through the words. */
 function RecordedNames({ scale, record: { answers } }: RecordedLinesProps) {
-  const { xOf, left, right, bottom } = scale;
+  const { xOf, left, right, bottom, textPx } = scale;
   return (
     <g>
-      {guessKinds.map((kind) => {
+      {guessKinds.map((kind, row) => {
         const answer = answers[kind];
         if (answer === null) return null;
         const x = xOf(answer.timeS);
@@ -144,8 +142,9 @@ function RecordedNames({ scale, record: { answers } }: RecordedLinesProps) {
         return (
           <text
             key={kind}
-            x={isRight ? x - 8 : x + 8}
-            y={bottom - 12}
+            x={x + (isRight ? -0.53 : 0.53) * textPx}
+            // Each on a line of its own: the two may be close together.
+            y={bottom - (0.8 + 1.5 * row) * textPx}
             textAnchor={isRight ? 'end' : 'start'}
             className="plot-name"
           >

@@ -1,4 +1,4 @@
-import { WideTable } from '../understand/index.ts';
+import { type StackingColumn, StackingTable } from '../design/index.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { type GuessKind, guessNames } from './blind-state.ts';
@@ -12,6 +12,15 @@ interface ScoreTableProps {
   readonly scores: readonly GuessScore[];
   readonly reactionTimeS: number;
 }
+
+const scoreColumns: readonly StackingColumn[] = [
+  ...['Guess', 'Time', 'Head', 'Collected', 'Strength'].map((title) => ({
+    key: title,
+    title,
+    label: title,
+  })),
+  { key: 'meaning', title: 'What it meant', label: 'What it meant', isSentence: true },
+];
 
 /** One question's guesses beside the record, nearest first. */
 export function ScoreTable({ kind, answer, scores, reactionTimeS }: ScoreTableProps) {
@@ -38,35 +47,22 @@ export function ScoreTable({ kind, answer, scores, reactionTimeS }: ScoreTablePr
         {answer.because}.{nearest && ` Nearest: group ${nearest.guess.group}.`}
       </p>
       {ordered.length > 0 && (
-        <WideTable name={`${guessNames[kind]}: differences`}>
-          <table className="numbers">
-            <caption className="unseen">Guess minus record</caption>
-            <thead>
-              <tr>
-                <th scope="col">Group</th>
-                <th scope="col">Guess</th>
-                <th scope="col">Time</th>
-                <th scope="col">Head</th>
-                <th scope="col">Collected</th>
-                <th scope="col">Strength</th>
-                <th scope="col">What it meant</th>
-              </tr>
-            </thead>
-            <tbody>
-              {ordered.map((score) => (
-                <tr key={score.guess.group}>
-                  <th scope="row">{score.guess.group}</th>
-                  <td className="number">{clockWords(score.guess.timeS)}</td>
-                  <td className="number">{signed(score.differenceS, 0, 's')}</td>
-                  <td className="number">{signed(score.differenceK, 1, 'K')}</td>
-                  <td className="number">{signed(score.differenceMl, 1, 'mL')}</td>
-                  <td className="number">{signed(score.differenceAbv, 1, '% vol')}</td>
-                  <td className="score-words">{scoreWords(score, reactionTimeS)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </WideTable>
+        <StackingTable
+          name={`${guessNames[kind]}: guess minus record`}
+          corner="Group"
+          columns={scoreColumns}
+          rows={ordered.map((score) => ({
+            name: `Group ${score.guess.group}`,
+            cells: [
+              clockWords(score.guess.timeS),
+              signed(score.differenceS, 0, 's'),
+              signed(score.differenceK, 1, 'K'),
+              signed(score.differenceMl, 1, 'mL'),
+              signed(score.differenceAbv, 1, '% vol'),
+              scoreWords(score, reactionTimeS),
+            ],
+          }))}
+        />
       )}
     </section>
   );

@@ -1,5 +1,5 @@
 import { bookTables, type DocumentTable, fermentSentence, type RunBooks } from '#shared-core';
-import { WideTable } from '../understand/index.ts';
+import { StackingTable } from '../design/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
 
 /** What the books say, in the words of the report. */
@@ -41,42 +41,16 @@ interface BookTableProps {
   readonly own: (text: string) => string;
 }
 
-function BookTable({ table, own }: BookTableProps) {
-  const hasTitles = table.columns.some(({ title }) => title !== '');
+function BookTable({ table: { caption, columns, rows }, own }: BookTableProps) {
+  const [corner, ...others] = columns;
   return (
-    <WideTable name={table.caption}>
-      <table className="numbers">
-        <caption>{table.caption}</caption>
-        {hasTitles && (
-          <thead>
-            <tr>
-              {table.columns.map(({ title }, index) =>
-                title === '' ? (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: columns have no name of their own
-                  <td key={index} />
-                ) : (
-                  <th key={title} scope="col">
-                    {title}
-                  </th>
-                ),
-              )}
-            </tr>
-          </thead>
-        )}
-        <tbody>
-          {table.rows.map(([name = '', ...cells]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {cells.map((cell, index) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: cells stand under their columns
-                <td key={index} className="number">
-                  {own(cell)}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </WideTable>
+    <StackingTable
+      name={caption}
+      isNameShown
+      isTerse
+      corner={corner?.title ?? ''}
+      columns={others.map(({ title }) => ({ key: title, title, label: title }))}
+      rows={rows.map(([name = '', ...cells]) => ({ name, cells: cells.map(own) }))}
+    />
   );
 }

@@ -1,4 +1,4 @@
-import { WideTable } from '../understand/index.ts';
+import { StackingTable } from '../design/index.ts';
 import { durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import type { ComparedRun } from './overlay.tsx';
@@ -9,8 +9,7 @@ import { TraceSample } from './trace-sample.tsx';
 /** The figures of the runs side by side. */
 export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }) {
   const words = useWords();
-  const after = (timeS: number | null) =>
-    timeS === null ? '–' : `${durationWords(timeS)} after vapour arrival`;
+  const lasting = (timeS: number | null) => (timeS === null ? '–' : durationWords(timeS));
   const quantity = (value: number | null, decimals: number, unit: string) =>
     value === null ? '–' : words.quantity(value, decimals, unit);
   const rows: readonly (readonly [string, (facts: RunFacts) => string])[] = [
@@ -31,41 +30,30 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
       ({ mainFractionS }) =>
         mainFractionS === null ? 'no main fraction' : durationWords(mainFractionS),
     ],
-    ['Heat-off prompt', (facts) => after(facts.heatOffCalledS)],
-    ['Heat taken off', (facts) => after(facts.heatOffDoneS)],
+    ['Heat-off prompt, after vapour arrival', (facts) => lasting(facts.heatOffCalledS)],
+    ['Heat taken off, after vapour arrival', (facts) => lasting(facts.heatOffDoneS)],
     ['Collected, as booked', (facts) => quantity(facts.collectedMl, 1, 'mL')],
     ['Limit', (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
   ];
+  const columns = runs.map(({ film }, index) => {
+    const look = traceLooks[index];
+    return {
+      key: film.identity.runId,
+      label: look ? `${look.letter} ${look.sign}` : film.identity.name,
+      title: (
+        <span className="run-title">
+          {look && <TraceSample look={look} />} {film.identity.name}
+        </span>
+      ),
+    };
+  });
   return (
-    <WideTable name="Runs side by side">
-      <table className="numbers">
-        <caption className="unseen">Runs side by side</caption>
-        <thead>
-          <tr>
-            <th scope="col">Run</th>
-            {runs.map(({ film }, index) => {
-              const look = traceLooks[index];
-              return (
-                <th key={film.identity.runId} scope="col">
-                  {look && <TraceSample look={look} />} {film.identity.name}
-                </th>
-              );
-            })}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([name, value]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {runs.map(({ film, facts }) => (
-                <td key={film.identity.runId} className="number">
-                  {value(facts)}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </WideTable>
+    <StackingTable
+      name="Runs side by side"
+      corner="Run"
+      hasLegend
+      columns={columns}
+      rows={rows.map(([name, value]) => ({ name, cells: runs.map(({ facts }) => value(facts)) }))}
+    />
   );
 }

@@ -4,6 +4,7 @@ import type { Film } from '../look-back/film.ts';
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { type AlignedPoint, alignedTrace } from './aligned-trace.ts';
+import { letterSide } from './letter-side.ts';
 import type { RunFacts } from './run-facts.ts';
 import { type TraceLook, traceLooks } from './trace-look.ts';
 
@@ -19,8 +20,8 @@ const scaleOptions = [
   { value: 'above-azeotrope', label: 'K above the azeotrope' },
 ] as const;
 
-/** Before arrival the head tells little: a quarter of an hour of it is enough to see it come. */
-const beforeS = -600;
+/** Before arrival the head is cold, below the paper: a little of it is enough to see it come. */
+const beforeS = -120;
 
 /** The heads of several runs over each other, vapour arrival at zero. */
 export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
@@ -74,6 +75,8 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
                 key={film.identity.runId}
                 look={look}
                 points={scaled[index] ?? []}
+                span={high - low}
+                others={scaled.filter((_, other) => other !== index)}
                 heatOffS={facts.heatOffCalledS}
                 scale={scale}
               />
@@ -99,6 +102,9 @@ function within([timeS, value]: AlignedPoint, low: number): AlignedPoint {
 interface TraceProps {
   readonly look: TraceLook;
   readonly points: readonly AlignedPoint[];
+  readonly others: readonly (readonly AlignedPoint[])[];
+  /** Of the axis, in its own unit. */
+  readonly span: number;
   readonly heatOffS: number | null;
   readonly scale: PlotScale;
 }
@@ -108,7 +114,8 @@ const signEveryS = 420;
 /** The first one waits until the head holds [s]. */
 const firstSignS = 180;
 
-function Trace({ look, points, heatOffS, scale }: TraceProps) {
+function Trace({ look, points, others, span, heatOffS, scale }: TraceProps) {
+  const { xOf, yOf, top, bottom, textPx } = scale;
   const place = traceLooks.indexOf(look);
   const shiftS = firstSignS + 105 * place;
   const signs: AlignedPoint[] = [];
@@ -118,6 +125,8 @@ function Trace({ look, points, heatOffS, scale }: TraceProps) {
     signs.push(point);
     nextS = point[0] + signEveryS;
   }
+  const roomAbove = (2.2 * textPx * span) / (bottom - top);
+  const isBelow = signs[0] !== undefined && letterSide(signs[0], others, roomAbove) === 'below';
   return (
     <g className="trace" style={{ color: look.colour }}>
       <path d={scale.line(points)} className="trace-line" strokeDasharray={look.dashes} />
@@ -135,8 +144,8 @@ function Trace({ look, points, heatOffS, scale }: TraceProps) {
       ))}
       {signs[0] && (
         <text
-          x={scale.xOf(signs[0][0]) + 12}
-          y={scale.yOf(signs[0][1] ?? 0) - 10}
+          x={xOf(signs[0][0]) + 0.8 * textPx}
+          y={yOf(signs[0][1] ?? 0) + (isBelow ? 1.3 : -0.67) * textPx}
           className="plot-name"
         >
           {look.letter}
@@ -145,13 +154,13 @@ function Trace({ look, points, heatOffS, scale }: TraceProps) {
       {heatOffS !== null && (
         <g>
           <path
-            d={`M${scale.xOf(heatOffS)} ${scale.top + 22 + 20 * place}V${scale.bottom}`}
+            d={`M${xOf(heatOffS)} ${top + (1.47 + 1.33 * place) * textPx}V${bottom}`}
             className="trace-mark"
             strokeDasharray={look.dashes}
           />
           <text
-            x={scale.xOf(heatOffS)}
-            y={scale.top + 16 + 20 * place}
+            x={xOf(heatOffS)}
+            y={top + (1.07 + 1.33 * place) * textPx}
             textAnchor="middle"
             className="plot-name"
           >

@@ -1,6 +1,6 @@
+import { StackingTable } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { RunStrip } from '../strip/index.ts';
-import { WideTable } from '../understand/index.ts';
 import { verdictRows } from './verdict-rows.ts';
 
 interface WhatIfResultProps {
@@ -25,30 +25,19 @@ export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps)
         <StripOf film={recorded} title="As recorded" />
         <StripOf film={supposed} title="What if: this did not happen" isSupposed />
       </div>
-      <WideTable name="Record and what-if">
-        <table className="numbers">
-          <caption className="unseen">Record and what-if</caption>
-          <thead>
-            <tr>
-              <th scope="col">Call</th>
-              <th scope="col">As recorded</th>
-              <th scope="col">What if</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ name, recorded: before, supposed: after, isDifferent }) => (
-              <tr key={name}>
-                <th scope="row">{name}</th>
-                <td className="number">{before}</td>
-                <td className="number" data-different={isDifferent}>
-                  {isDifferent && '≠ '}
-                  {after}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </WideTable>
+      <StackingTable
+        name="Record and what-if"
+        corner="Call"
+        columns={[
+          { key: 'recorded', title: 'As recorded', label: 'As recorded' },
+          { key: 'supposed', title: 'What if', label: 'What if' },
+        ]}
+        rows={rows.map(({ name, recorded: before, supposed: after, isDifferent }) => ({
+          name,
+          cells: [before, isDifferent ? `≠ ${after}` : after],
+          different: isDifferent ? [1] : [],
+        }))}
+      />
       <dl className="what-if-reasons">
         <div>
           <dt>As recorded</dt>

@@ -3,5 +3,7 @@ export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
 export { NumberField } from './number-field.tsx';
 export { SelectField } from './select-field.tsx';
+export { type StackingColumn, type StackingRow, StackingTable } from './stacking-table.tsx';
 export { type StageLook, stageLooks } from './stage-look.ts';
 export { Textures } from './textures.tsx';
+export { useSmallTextPx } from './use-small-text-px.ts';

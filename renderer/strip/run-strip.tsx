@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
-import { ChoiceField } from '../design/index.ts';
+import { ChoiceField, useSmallTextPx } from '../design/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
 import { StripDrawing } from './strip-drawing.tsx';
@@ -38,7 +38,8 @@ interface RunStripProps {
 export function RunStrip(props: RunStripProps) {
   const { view, hasControls = true, extra, textPx: askedTextPx, children } = props;
   const [box, size] = useBoxSize<HTMLDivElement>();
-  const textPx = askedTextPx ?? smallTextPx();
+  const smallTextPx = useSmallTextPx();
+  const textPx = askedTextPx ?? smallTextPx;
   const { axisWidthPx } = stripMeasures(textPx);
   const [span, setSpan] = useState<StripSpan>('whole');
   const [heightChoice, setHeightChoice] = useState<HeightChoice>('auto');
@@ -110,13 +111,6 @@ export function RunStrip(props: RunStripProps) {
       <StripInWords view={view} />
     </div>
   );
-}
-
-/** The page's small type, which grows with the screen, the theme and the person's setting. */
-function smallTextPx(): number {
-  const page = getComputedStyle(document.documentElement);
-  const smallRem = Number.parseFloat(page.getPropertyValue('--text-small')) || 0.9375;
-  return smallRem * Number.parseFloat(page.fontSize);
 }
 
 /** Close up once the vapour has arrived; the whole scale before, and again when cooling down. */

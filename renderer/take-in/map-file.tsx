@@ -4,12 +4,12 @@ import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
 import { settingsFromDraft } from '../prepare/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { WideTable } from '../understand/index.ts';
 import { useBench, usePrepare, useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
+import { FirstLines } from './first-lines.tsx';
 import { draftOf, type ImportDraft, mappingOf, mostColumnsShown } from './import-draft.ts';
 import { judgeDraft } from './judge-draft.ts';
 import { ReadingFields } from './reading-fields.tsx';
@@ -62,14 +62,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   return (
     <>
       <h2>{file.name}</h2>
-      <WideTable name="First lines of the file">
-        <pre className="import-lines">
-          {text
-            .split(/\r\n|\r|\n/, linesShown)
-            .map((line) => line.slice(0, 300))
-            .join('\n')}
-        </pre>
-      </WideTable>
+      <FirstLines lines={text.split(/\r\n|\r|\n/, linesShown).map((line) => line.slice(0, 300))} />
       <ReadingFields draft={draft} onDraft={change} onSplit={split} />
       <ColumnFields draft={draft} onDraft={change} />
       {draft.columns.length === mostColumnsShown && (

@@ -23,6 +23,7 @@ export function TakeIn({ file, beginning, onOpen, onClose }: TakeInProps) {
           <TakenNote taken={taken} onOpen={() => onOpen(taken.runId)} onClose={onClose} />
         ) : beginning.kind === 'refused' ? (
           <>
+            <h2>{file.name}</h2>
             <p className="warning" role="alert">
               {beginning.sentence}
             </p>

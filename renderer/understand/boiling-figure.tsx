@@ -138,11 +138,12 @@ interface CurveNameProps {
 
 /** Below, a name starts under the steep part of the curve, where neither pot nor head is in its way. */
 function CurveName({ scale, at: [x, y], name, side }: CurveNameProps) {
+  const { textPx } = scale;
   const isAbove = side === 'above';
   return (
     <text
-      x={isAbove ? scale.xOf(x) + 12 : scale.left + 10}
-      y={isAbove ? scale.yOf(y) - 8 : scale.bottom - 14}
+      x={isAbove ? scale.xOf(x) + 0.8 * textPx : scale.left + 0.67 * textPx}
+      y={isAbove ? scale.yOf(y) - 0.53 * textPx : scale.bottom - 0.93 * textPx}
       textAnchor="start"
       className="plot-name"
     >
@@ -156,8 +157,13 @@ type CurvePoint = readonly [moleFraction: number, temperatureC: number];
 function Azeotrope({ scale, x, y }: { scale: PlotScale; x: number; y: number }) {
   return (
     <g>
-      <circle cx={scale.xOf(x)} cy={scale.yOf(y)} r={4.5} className="azeotrope" />
-      <text x={scale.xOf(x)} y={scale.yOf(y) + 21} textAnchor="middle" className="plot-name">
+      <circle cx={scale.xOf(x)} cy={scale.yOf(y)} r={0.3 * scale.textPx} className="azeotrope" />
+      <text
+        x={scale.xOf(x)}
+        y={scale.yOf(y) + 1.4 * scale.textPx}
+        textAnchor="middle"
+        className="plot-name"
+      >
         azeotrope
       </text>
     </g>

@@ -6,4 +6,3 @@ export { type PlotScale, plotScale } from './plot-scale.ts';
 export { timeAxis } from './time-axis.ts';
 export { UnderstandPanel } from './understand-panel.tsx';
 export { type Understanding, useUnderstanding } from './use-understanding.ts';
-export { WideTable } from './wide-table.tsx';

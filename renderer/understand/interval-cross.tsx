@@ -11,11 +11,12 @@ interface IntervalCrossProps {
 
 /** An estimated point: the region it may lie in, its bars, its sign and its name. */
 export function IntervalCross({ scale, x, y, shape, name }: IntervalCrossProps) {
-  const { xOf, yOf } = scale;
+  const { xOf, yOf, textPx } = scale;
+  const half = 0.53 * textPx;
   const atX = xOf(x.value);
   const atY = yOf(y.value);
   const isRight = atX > (scale.left + scale.right) / 2;
-  const nameX = isRight ? xOf(x.low) - 9 : xOf(x.high) + 9;
+  const nameX = isRight ? xOf(x.low) - 0.6 * textPx : xOf(x.high) + 0.6 * textPx;
   return (
     <g className="estimate" data-shape={shape}>
       <rect
@@ -31,13 +32,18 @@ export function IntervalCross({ scale, x, y, shape, name }: IntervalCrossProps) 
       />
       {shape === 'head' ? (
         <path
-          d={`M${atX} ${atY - 8}L${atX + 8} ${atY}L${atX} ${atY + 8}L${atX - 8} ${atY}Z`}
+          d={`M${atX} ${atY - half}L${atX + half} ${atY}L${atX} ${atY + half}L${atX - half} ${atY}Z`}
           className="estimate-sign"
         />
       ) : (
-        <circle cx={atX} cy={atY} r={6.5} className="estimate-sign" />
+        <circle cx={atX} cy={atY} r={0.43 * textPx} className="estimate-sign" />
       )}
-      <text x={nameX} y={atY - 12} textAnchor={isRight ? 'end' : 'start'} className="plot-name">
+      <text
+        x={nameX}
+        y={atY - 0.8 * textPx}
+        textAnchor={isRight ? 'end' : 'start'}
+        className="plot-name"
+      >
         {name}
       </text>
     </g>

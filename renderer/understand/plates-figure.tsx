@@ -154,7 +154,7 @@ function EquilibriumLines({ equilibrium, scale }: EquilibriumLinesProps) {
       <path d={scale.line(curve)} className="curve" />
       <text
         x={scale.xOf(0.32)}
-        y={scale.yOf(equilibrium(0.32)) - 12}
+        y={scale.yOf(equilibrium(0.32)) - 0.8 * scale.textPx}
         textAnchor="middle"
         className="plot-name"
       >
@@ -171,7 +171,7 @@ interface StepsProps {
 }
 
 function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
-  const { xOf, yOf, top, bottom } = scale;
+  const { xOf, yOf, top, bottom, textPx } = scale;
   const [low, high] = diagram.operatingLine;
   const ends = [
     { name: 'pot', interval: pot?.ethanolMoleFraction },
@@ -191,9 +191,9 @@ function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
             />
             <text
               x={xOf(interval.value)}
-              y={bottom - 8}
+              y={bottom - 0.53 * textPx}
               textAnchor={name === 'pot' ? 'start' : 'end'}
-              dx={name === 'pot' ? 8 : -8}
+              dx={(name === 'pot' ? 0.53 : -0.53) * textPx}
               className="plot-name"
             >
               {name}

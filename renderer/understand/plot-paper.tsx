@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { useSmallTextPx } from '../design/index.ts';
 import { useBoxSize } from '../strip/index.ts';
 import type { Axis } from './axis.ts';
 import { type PlotScale, plotScale } from './plot-scale.ts';
@@ -15,7 +16,8 @@ interface PlotPaperProps {
 
 /** Drawn at this size until the layout is known. */
 const usualSize = { width: 420, height: 340 };
-const letterPx = 8.4;
+/** Of the type's height; about the width of a figure. */
+const letterShare = 0.56;
 
 /** Squared paper with two named axes; what is drawn on it is the caller's. */
 export function PlotPaper({ x, y, above, description, children }: PlotPaperProps) {
@@ -23,15 +25,17 @@ export function PlotPaper({ x, y, above, description, children }: PlotPaperProps
   const isLaidOut = measured !== null && measured.width > 0 && measured.height > 0;
   const { width, height } = isLaidOut ? measured : usualSize;
   const widestTick = Math.max(...y.ticks.map((tick) => y.tickWords(tick).length), 2);
+  const textPx = useSmallTextPx();
   const scale = plotScale(
     {
-      left: 18 + widestTick * letterPx,
-      right: width - 18,
-      top: above ? 48 : 26,
-      bottom: height - 50,
+      left: textPx * (1.2 + widestTick * letterShare),
+      right: width - 1.2 * textPx,
+      top: textPx * (above ? 3.2 : 1.75),
+      bottom: height - 3.35 * textPx,
     },
     x,
     y,
+    textPx,
   );
   return (
     <div className="paper" ref={box}>
@@ -51,42 +55,66 @@ interface PaperGridProps {
 }
 
 function PaperGrid({ x, y, above, scale }: PaperGridProps) {
-  const { left, right, top, bottom, xOf, yOf } = scale;
+  const { left, right, top, bottom, textPx, xOf, yOf } = scale;
+  const widest = Math.max(...x.ticks.map((tick) => x.tickWords(tick).length), 1);
+  const tickPx = textPx * letterShare * widest;
+  const everyTick = Math.ceil((x.ticks.length * (tickPx + 0.7 * textPx)) / (right - left));
   return (
     <g>
-      {x.ticks.map((tick) => (
-        <g key={tick}>
-          <line x1={xOf(tick)} x2={xOf(tick)} y1={top} y2={bottom} className="paper-line" />
-          <text x={xOf(tick)} y={bottom + 22} textAnchor="middle">
-            {x.tickWords(tick)}
-          </text>
-        </g>
-      ))}
+      {x.ticks.map((tick, index) => {
+        // The last one may stick out of the paper, but not out of the drawing.
+        const isAtEdge = xOf(tick) + tickPx / 2 > right + 1.1 * textPx;
+        return (
+          <g key={tick}>
+            <line x1={xOf(tick)} x2={xOf(tick)} y1={top} y2={bottom} className="paper-line" />
+            {index % everyTick === 0 && (
+              <text
+                x={isAtEdge ? right + 1.1 * textPx : xOf(tick)}
+                y={bottom + 1.47 * textPx}
+                textAnchor={isAtEdge ? 'end' : 'middle'}
+              >
+                {x.tickWords(tick)}
+              </text>
+            )}
+          </g>
+        );
+      })}
       {y.ticks.map((tick) => (
         <g key={tick}>
           <line x1={left} x2={right} y1={yOf(tick)} y2={yOf(tick)} className="paper-line" />
-          <text x={left - 7} y={yOf(tick)} dy="0.35em" textAnchor="end">
+          <text x={left - 0.47 * textPx} y={yOf(tick)} dy="0.35em" textAnchor="end">
             {y.tickWords(tick)}
           </text>
         </g>
       ))}
       {above?.ticks.map((tick) => (
         <g key={tick}>
-          <line x1={xOf(tick)} x2={xOf(tick)} y1={top - 6} y2={top} className="paper-edge" />
-          <text x={xOf(tick)} y={top - 10} textAnchor="middle">
+          <line
+            x1={xOf(tick)}
+            x2={xOf(tick)}
+            y1={top - 0.4 * textPx}
+            y2={top}
+            className="paper-edge"
+          />
+          <text x={xOf(tick)} y={top - 0.67 * textPx} textAnchor="middle">
             {above.tickWords(tick)}
           </text>
         </g>
       ))}
       <path d={`M${left} ${top}V${bottom}H${right}`} className="paper-edge" />
-      <text x={(left + right) / 2} y={bottom + 43} textAnchor="middle" className="axis-name">
+      <text
+        x={(left + right) / 2}
+        y={bottom + 2.9 * textPx}
+        textAnchor="middle"
+        className="axis-name"
+      >
         {x.name}
       </text>
-      <text x={0} y={above ? 40 : 16} className="axis-name">
+      <text x={0} y={textPx * (above ? 2.67 : 1.07)} className="axis-name">
         {y.name}
       </text>
       {above && (
-        <text x={right} y={16} textAnchor="end" className="axis-name">
+        <text x={right} y={1.07 * textPx} textAnchor="end" className="axis-name">
           {above.name}
         </text>
       )}

@@ -10,6 +10,8 @@ export interface PaperEdges {
 
 /** How two quantities become pixels; what lies outside stops at the edge. */
 export interface PlotScale extends PaperEdges {
+  /** Height of the type in pixels; signs and their distances go by it. */
+  readonly textPx: number;
   readonly xOf: (value: number) => number;
   readonly yOf: (value: number) => number;
   /** The quantity at a pixel across. */
@@ -18,7 +20,7 @@ export interface PlotScale extends PaperEdges {
   readonly line: (points: Iterable<readonly [number, number | null]>) => string;
 }
 
-export function plotScale(edges: PaperEdges, x: Axis, y: Axis): PlotScale {
+export function plotScale(edges: PaperEdges, x: Axis, y: Axis, textPx: number): PlotScale {
   const { left, right, top, bottom } = edges;
   const share = (value: number, { low, high }: Axis) =>
     Math.min(1, Math.max(0, (value - low) / (high - low)));
@@ -26,6 +28,7 @@ export function plotScale(edges: PaperEdges, x: Axis, y: Axis): PlotScale {
   const yOf = (value: number) => bottom - share(value, y) * (bottom - top);
   return {
     ...edges,
+    textPx,
     xOf,
     yOf,
     xAt: (pixel) => {

@@ -87,7 +87,7 @@ function LeastMean({ scale, abv, name }: { scale: PlotScale; abv: number; name: 
   return (
     <g>
       <path d={`M${scale.left} ${y}H${scale.right}`} className="curve" data-dashes="operating" />
-      <text x={scale.right - 4} y={y + 18} textAnchor="end" className="plot-name">
+      <text x={scale.right - 4} y={y + 1.2 * scale.textPx} textAnchor="end" className="plot-name">
         {name}
       </text>
     </g>
@@ -118,7 +118,7 @@ function RecoveryCurve({ moment, scale }: { moment: StillMoment; scale: PlotScal
           <circle
             cx={scale.xOf(last.recovery.value)}
             cy={scale.yOf(last.meanStrengthAbv.value)}
-            r={6.5}
+            r={0.43 * scale.textPx}
             className="estimate-sign"
           />
         </>

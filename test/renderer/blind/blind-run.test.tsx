@@ -51,7 +51,10 @@ describe('BlindRun', () => {
     fireEvent.click(reveal);
     const scores = screen.getByRole('region', { name: 'Heat off' });
     const rows = within(scores).getAllByRole('row').slice(1);
-    expect(rows.map((row) => within(row).getByRole('rowheader').textContent)).toEqual(['A', 'B']);
+    expect(rows.map((row) => within(row).getByRole('rowheader').textContent)).toEqual([
+      'Group A',
+      'Group B',
+    ]);
     expect(rows[0]?.textContent).toMatch(/−\d+\ss−\d\.\d\sK−\d\.\d\smL\+\d\.\d\s% vol/);
     expect(within(scores).getByText(/Nearest: group A/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Hide it and guess anew' }));

@@ -20,7 +20,7 @@ describe('roundTicks', () => {
 
 describe('plotScale', () => {
   const edges = { left: 100, right: 300, top: 20, bottom: 120 };
-  const scale = plotScale(edges, axis(0, 10), axis(70, 80));
+  const scale = plotScale(edges, axis(0, 10), axis(70, 80), 15);
 
   test('places values between the edges, stops what lies outside, and finds the way back', () => {
     expect([scale.xOf(5), scale.yOf(75), scale.xOf(-1), scale.yOf(99)]).toEqual([200, 70, 100, 20]);
