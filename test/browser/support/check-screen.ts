@@ -86,6 +86,10 @@ export async function expectSoundScreen(page: Page, name: string): Promise<void>
   });
   expect(await smallTargets(page), name).toEqual([]);
   await page.setViewportSize(windowSizes.phone);
+  const pastPx = await page.evaluate(
+    () => document.documentElement.scrollHeight - document.documentElement.clientHeight,
+  );
+  expect(pastPx, `${name}: the window itself does not scroll`).toBeLessThanOrEqual(0);
   const overflowPx = await page.evaluate(() => {
     const place = document.getElementById('place');
     return place ? place.scrollWidth - place.clientWidth : 0;
