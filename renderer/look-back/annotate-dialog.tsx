@@ -28,21 +28,24 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
   return (
     <Dialog title={`Annotate ${clockWords(timeS)}`} onClose={onClose}>
       <form
+        className="dialog-form"
         onSubmit={(event) => {
           event.preventDefault();
           if (text.trim() !== '') void keep();
         }}
       >
-        <label className="field-name" htmlFor={id}>
-          What happens here?
-        </label>
-        <input
-          id={id}
-          className="entry"
-          maxLength={400}
-          value={text}
-          onChange={({ target }) => setText(target.value)}
-        />
+        <div className="field">
+          <label className="field-name" htmlFor={id}>
+            What happens here?
+          </label>
+          <input
+            id={id}
+            className="entry"
+            maxLength={400}
+            value={text}
+            onChange={({ target }) => setText(target.value)}
+          />
+        </div>
         <div className="dialog-acts">
           <Button onClick={onClose}>Cancel</Button>
           <button type="submit" className="button" data-weight="main" disabled={text.trim() === ''}>

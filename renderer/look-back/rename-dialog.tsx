@@ -22,33 +22,38 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
   return (
     <Dialog title="Name and notes" onClose={() => onClose(false)}>
       <form
+        className="dialog-form"
         onSubmit={(event) => {
           event.preventDefault();
           if (name.trim() !== '') void save();
         }}
       >
-        <label className="field-name" htmlFor={`${id}-name`}>
-          Name
-        </label>
-        <input
-          id={`${id}-name`}
-          className="entry"
-          maxLength={120}
-          value={name}
-          onChange={({ target }) => setName(target.value)}
-        />
-        <label className="field-name" htmlFor={`${id}-notes`}>
-          Notes
-        </label>
-        <textarea
-          id={`${id}-notes`}
-          className="entry"
-          rows={4}
-          maxLength={4000}
-          value={notes}
-          onChange={({ target }) => setNotes(target.value)}
-        />
-        <p className="small soft">The record itself stays as it was; this is kept beside it.</p>
+        <div className="field">
+          <label className="field-name" htmlFor={`${id}-name`}>
+            Name
+          </label>
+          <input
+            id={`${id}-name`}
+            className="entry"
+            maxLength={120}
+            value={name}
+            onChange={({ target }) => setName(target.value)}
+          />
+        </div>
+        <div className="field">
+          <label className="field-name" htmlFor={`${id}-notes`}>
+            Notes
+          </label>
+          <textarea
+            id={`${id}-notes`}
+            className="entry"
+            rows={4}
+            maxLength={4000}
+            value={notes}
+            onChange={({ target }) => setNotes(target.value)}
+          />
+          <p className="small soft">The record itself stays as it was; this is kept beside it.</p>
+        </div>
         <div className="dialog-acts">
           <Button onClick={() => onClose(false)}>Cancel</Button>
           <button type="submit" className="button" data-weight="main" disabled={name.trim() === ''}>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
@@ -10,7 +10,7 @@ import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
 import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
-import { momentsOf, timeShowing } from './moments.ts';
+import { type Moment, momentsOf, timeShowing } from './moments.ts';
 import { ReplayBar } from './replay-bar.tsx';
 import { useReplay } from './use-replay.ts';
 
@@ -28,6 +28,7 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
   const onlyWatches = useBench(isViewer);
   const [summary, setSummary] = useState(opened);
   const [isAnnotating, setAnnotating] = useState(false);
+  const place = useRef<HTMLElement>(null);
   const { state, dispatch, step, frame } = useReplay(film);
   const moments = useMemo(
     () =>
@@ -39,12 +40,17 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
       ),
     [film, summary.notes, words],
   );
+  const jump = (moment: Moment) => {
+    dispatch({ type: 'jumped', timeS: timeShowing(film, moment) });
+    // On a small screen the list stands below what it leads to.
+    place.current?.scrollTo({ top: 0 });
+  };
   const annotate = () => {
     dispatch({ type: 'pause' });
     setAnnotating(true);
   };
   return (
-    <main className="watch replay" id="place">
+    <main className="watch replay" id="place" ref={place}>
       <div className="replay-head">
         <p>
           <strong>Replay</strong> · {summary.name}{' '}
@@ -62,13 +68,7 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
               </Button>
             )
           }
-          aside={
-            <MomentList
-              moments={moments}
-              timeS={state.timeS}
-              onJump={(moment) => dispatch({ type: 'jumped', timeS: timeShowing(film, moment) })}
-            />
-          }
+          aside={<MomentList moments={moments} timeS={state.timeS} onJump={jump} />}
         />
       )}
       <ReplayBar state={state} dispatch={dispatch} step={step} />

@@ -13,7 +13,7 @@ import { Sentence } from './sentence.tsx';
 
 interface WatchRunProps {
   readonly view: RunView;
-  /** What a place adds below the findings. */
+  /** What a place adds between prompts and findings. */
   readonly aside?: ReactNode;
   /** What a place adds beside the strip's controls. */
   readonly stripExtra?: ReactNode;
@@ -47,8 +47,8 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             isLive={liveness === 'live'}
           />
           {liveness === 'live' && <LeftOutNote probe={probe} />}
-          {snapshot && <Findings snapshot={snapshot} />}
           {aside}
+          {snapshot && <Findings snapshot={snapshot} />}
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />
