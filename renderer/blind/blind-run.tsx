@@ -1,4 +1,4 @@
-import { useMemo, useReducer, useState } from 'react';
+import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { Button, ChoiceField } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { ReplayBar } from '../look-back/replay-bar.tsx';
@@ -33,14 +33,30 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
     () => recordedAnswers(film.verdicts, last?.marks ?? [], course.headAtC),
     [film.verdicts, last, course],
   );
+  const { isRevealed } = state;
+  const title = useRef<HTMLHeadingElement>(null);
+  const wasRevealed = useRef(isRevealed);
+  useEffect(() => {
+    // What was pressed is gone, and what it led to stands at the top.
+    if (wasRevealed.current !== isRevealed) title.current?.focus();
+    wasRevealed.current = isRevealed;
+  }, [isRevealed]);
   const guesses = guessesOf(state);
   const band = last?.snapshot?.plateau ?? null;
-  const { isRevealed } = state;
   const shownToS = isRevealed ? film.endS : replay.state.timeS;
   return (
     <main className="place blind" id="place">
       <div className="blind-head">
-        <h1>Guess first</h1>
+        <h1 ref={title} tabIndex={-1}>
+          Guess first
+        </h1>
+        <ChoiceField
+          name="Temperature shown"
+          isNameHidden
+          options={heightOptions}
+          value={height}
+          onValue={setHeight}
+        />
         <Button onClick={onClose}>Back to the library</Button>
       </div>
       <p className="place-lead">
@@ -48,13 +64,6 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
           ? `${film.identity.name}: your flags beside the record.`
           : `${film.identity.name}: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.`}
       </p>
-      <ChoiceField
-        name="Temperature shown"
-        isNameHidden
-        options={heightOptions}
-        value={height}
-        onValue={setHeight}
-      />
       <BlindStrip
         head={last?.tracks.head?.series ?? null}
         endS={film.endS}

@@ -3,7 +3,7 @@ import { booksOfRun, cutsOfRun, type Mark, type MarkBody, type RunSummary } from
 import { Button } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { MeasureForm } from '../measure/index.ts';
-import { mayCommand } from '../stores/index.ts';
+import { isViewer, mayCommand } from '../stores/index.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { BooksTables } from './books-tables.tsx';
 import { MeasurementList } from './measurement-list.tsx';
@@ -20,6 +20,7 @@ interface BooksOfRunProps {
 export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProps) {
   const { service, bench } = useWindowParts();
   const canAct = useBench(mayCommand) && summary.ended !== 'recording';
+  const onlyWatches = useBench(isViewer);
   const [late, setLate] = useState(lateMarks);
   const { settings, inputs, endS, verdicts } = film;
   const all = useMemo(() => [...inputs, ...late], [inputs, late]);
@@ -56,11 +57,16 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
           <MeasurementList
             inputs={all}
             canAct={canAct}
+            onlyWatches={onlyWatches}
             onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}
           />
-          <h3>Add one</h3>
-          <MeasureForm cuts={receivers} canAct={canAct} onMark={(mark) => void book(mark)} />
-          <SugarForm canAct={canAct} onMark={(mark) => void book(mark)} />
+          {!onlyWatches && (
+            <>
+              <h3>Add one</h3>
+              <MeasureForm cuts={receivers} canAct={canAct} onMark={(mark) => void book(mark)} />
+              <SugarForm canAct={canAct} onMark={(mark) => void book(mark)} />
+            </>
+          )}
         </section>
         <section aria-labelledby="balance">
           <h2 id="balance">Balance</h2>

@@ -5,11 +5,12 @@ import { useWords } from '../words/use-words.ts';
 interface MeasurementListProps {
   readonly inputs: readonly RunInput[];
   readonly canAct: boolean;
+  readonly onlyWatches: boolean;
   readonly onWithdraw: (markId: number) => Promise<void>;
 }
 
 /** Every measurement that stands, each with a way to take it back. */
-export function MeasurementList({ inputs, canAct, onWithdraw }: MeasurementListProps) {
+export function MeasurementList({ inputs, canAct, onlyWatches, onWithdraw }: MeasurementListProps) {
   const words = useWords();
   const marks = standingMarks(inputs).filter(({ mark }) => isBookMark(mark));
   if (marks.length === 0) {
@@ -25,14 +26,16 @@ export function MeasurementList({ inputs, canAct, onWithdraw }: MeasurementListP
       {marks.map(({ markId, mark }) => (
         <li key={markId}>
           <span className="number">{words.mark(mark)}</span>
-          <Button
-            weight="quiet"
-            disabled={!canAct}
-            onClick={() => void onWithdraw(markId)}
-            aria-label={`Withdraw ${words.mark(mark)}`}
-          >
-            Withdraw
-          </Button>
+          {!onlyWatches && (
+            <Button
+              weight="quiet"
+              disabled={!canAct}
+              onClick={() => void onWithdraw(markId)}
+              aria-label={`Withdraw ${words.mark(mark)}`}
+            >
+              Withdraw
+            </Button>
+          )}
         </li>
       ))}
     </ul>

@@ -6,6 +6,7 @@ import { settingsFromDraft } from '../prepare/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { useBench, usePrepare, useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
 import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
@@ -27,6 +28,7 @@ const linesShown = 8;
 /** Shows a file's first lines, how they are understood, and lets the person say otherwise. */
 export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const { service } = useWindowParts();
+  const words = useWords();
   const canAct = useBench(mayCommand);
   const prepared = usePrepare((state) => state.draft);
   const [draft, setDraft] = useState(() => draftOf(beginningText(beginning, 'auto'), 'auto'));
@@ -34,6 +36,8 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const [problem, setProblem] = useState<string | null>(null);
   const text = useMemo(() => beginningText(beginning, draft.encoding), [beginning, draft.encoding]);
   const judgement = useMemo(() => judgeDraft(text, draft), [text, draft]);
+  const fromPrepare = settingsFromDraft(prepared);
+  const settings = fromPrepare.ok ? fromPrepare.value : defaultRunSettings;
   const change = (changed: ImportDraft) => {
     setDraft(changed);
     setProblem(null);
@@ -46,13 +50,12 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const take = async () => {
     const mapped = mappingOf(draft);
     if (mapped.kind !== 'mapping') return;
-    const settings = settingsFromDraft(prepared);
     const name = file.name.replace(/\.[^.]*$/, '').slice(0, 120) || defaultRunSettings.name;
     setShare(0);
     const says = {
       encoding: draft.encoding,
       mapping: mapped.mapping,
-      settings: { ...(settings.ok ? settings.value : defaultRunSettings), name },
+      settings: { ...settings, name },
     };
     const answer = await sendFile(service, file, says, setShare);
     setShare(null);
@@ -69,7 +72,12 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
         <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>
       )}
       <DraftVerdict judgement={judgement} isWhole={beginning.isWhole} />
-      <p className="small soft">Charge and air pressure are taken from Prepare.</p>
+      <p className="small soft">
+        Taken from Prepare: a charge of {words.quantity(settings.charge.volumeMl, 0, 'mL')} at{' '}
+        {words.quantity(settings.charge.strengthAbv, 1, '% vol')}, an air pressure of{' '}
+        {words.quantity(settings.pressure.pressureKPa, 1, 'kPa')}. If the run had others, change
+        them there first.
+      </p>
       {problem && (
         <p className="warning" role="alert">
           {problem}
