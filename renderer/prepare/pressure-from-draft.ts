@@ -21,43 +21,58 @@ export interface FieldProblem {
   readonly message: string;
 }
 
-export function pressureFromDraft(draft: PrepareDraft): Result<DraftPressure, FieldProblem> {
-  const altitudeM = numberFrom(draft.altitudeM);
-  const isAltitudeGood = altitudeM !== null && altitudeM >= -430 && altitudeM <= 4500;
-  // Beside a barometer it may be left out, but what is there must be an altitude.
-  const isNeeded = draft.pressureFrom !== 'barometer' || draft.altitudeM.trim() !== '';
-  if (isNeeded && !isAltitudeGood) {
-    return fail({ field: 'altitudeM', message: 'Metres above sea level, −430 to 4500.' });
+/** The pressure on the still, or what is wrong with the entries it is made from: all of them at once. */
+export function pressureFromDraft(
+  draft: PrepareDraft,
+): Result<DraftPressure, readonly FieldProblem[]> {
+  const { pressureFrom } = draft;
+  const altitude = altitudeOf(draft);
+  const problems = altitude.ok ? [] : [altitude.error];
+  const altitudeM = altitude.ok ? altitude.value : null;
+  if (pressureFrom === 'altitude') {
+    if (altitudeM === null) return fail(problems);
+    return succeed(settled({ kind: 'altitude', altitudeM }, altitudeM, null));
   }
-  const knownAltitudeM = isAltitudeGood ? altitudeM : null;
-  if (draft.pressureFrom === 'altitude') {
-    return succeed(settled({ kind: 'altitude', altitudeM: altitudeM ?? 0 }, knownAltitudeM, null));
-  }
-  const isSeaLevel = draft.pressureFrom === 'sea-level';
-  const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
-  const [low, high] = isSeaLevel ? [87, 109] : [60, 110];
-  const pressureKPa = inKPa(draft[field], draft.pressureUnit);
-  if (pressureKPa === null || pressureKPa < low || pressureKPa > high) {
-    const scale = draft.pressureUnit === 'hPa' ? 10 : 1;
-    const range = `${low * scale} to ${high * scale} ${draft.pressureUnit}`;
-    return fail({ field, message: `A pressure from ${range}.` });
-  }
-  if (isSeaLevel) {
+  const pressure = readPressureKPa(draft, pressureFrom);
+  if (!pressure.ok) return fail([...problems, pressure.error]);
+  if (problems.length > 0) return fail(problems);
+  const pressureKPa = pressure.value;
+  if (pressureFrom === 'sea-level') {
     const evidence = {
       kind: 'sea-level-report',
       seaLevelPressureKPa: pressureKPa,
       altitudeM: altitudeM ?? 0,
     } as const;
-    return succeed(settled(evidence, knownAltitudeM, null));
+    return succeed(settled(evidence, altitudeM, null));
   }
-  const judgement =
-    knownAltitudeM === null
-      ? null
-      : judgeBarometerEntry({ pressureKPa, altitudeM: knownAltitudeM });
+  const judgement = altitudeM === null ? null : judgeBarometerEntry({ pressureKPa, altitudeM });
   const doubt = judgement && judgement.kind !== 'plausible' ? judgement.sentence : null;
-  return succeed(
-    settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, knownAltitudeM, doubt),
-  );
+  return succeed(settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, altitudeM, doubt));
+}
+
+/** Beside a barometer it may be left out (null), but what is there must be an altitude. */
+function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
+  if (draft.pressureFrom === 'barometer' && draft.altitudeM.trim() === '') return succeed(null);
+  const altitudeM = numberFrom(draft.altitudeM);
+  return altitudeM !== null && altitudeM >= -430 && altitudeM <= 4500
+    ? succeed(altitudeM)
+    : fail({ field: 'altitudeM', message: 'Metres above sea level, −430 to 4500.' });
+}
+
+function readPressureKPa(
+  draft: PrepareDraft,
+  pressureFrom: 'barometer' | 'sea-level',
+): Result<number, FieldProblem> {
+  const isSeaLevel = pressureFrom === 'sea-level';
+  const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
+  const [low, high] = isSeaLevel ? [87, 109] : [60, 110];
+  const pressureKPa = inKPa(draft[field], draft.pressureUnit);
+  if (pressureKPa !== null && pressureKPa >= low && pressureKPa <= high) {
+    return succeed(pressureKPa);
+  }
+  const scale = draft.pressureUnit === 'hPa' ? 10 : 1;
+  const range = `${low * scale} to ${high * scale} ${draft.pressureUnit}`;
+  return fail({ field, message: `A pressure from ${range}.` });
 }
 
 function settled(

@@ -44,7 +44,7 @@ export function settingsFromDraft(
 
   if (draft.name.trim() === '') problems.push({ field: 'name', message: 'Give the run a name.' });
   const pressure = pressureFromDraft(draft);
-  if (!pressure.ok) problems.push(pressure.error);
+  if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
   const probe = probeKinds[draft.probeKind];
   const settings: Omit<RunSettings, 'pressure'> = {

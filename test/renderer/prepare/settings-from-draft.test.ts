@@ -48,6 +48,19 @@ describe('settingsFromDraft', () => {
     ]);
   });
 
+  test('a wrong barometer does not hide a wrong altitude', () => {
+    const pressure = pressureFromDraft({
+      ...firstDraft,
+      pressureFrom: 'barometer',
+      stationPressure: '1.2',
+      altitudeM: '9000',
+    });
+    expect(pressure.ok ? [] : pressure.error.map(({ field }) => field)).toEqual([
+      'altitudeM',
+      'stationPressure',
+    ]);
+  });
+
   test('what is not known of the rig stays unknown', () => {
     const settings = settingsFromDraft({ ...firstDraft, plates: '', heatW: '120' });
     expect(settings.ok && settings.value.rig).toEqual({
