@@ -16,6 +16,8 @@ export interface DrawnRun {
   readonly settings: RunSettings;
   readonly sampleEveryS: number;
   readonly marksHeat: boolean;
+  /** Heat taken away for a moment is marked as well. */
+  readonly marksRemovals: boolean;
   /** Interval of volume readings [s]; null when nobody reads the receiver. */
   readonly volumeEveryS: number | null;
   readonly plates: number;
@@ -104,12 +106,13 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     resetsOnDropout: random.uniform() < 0.3,
   };
   const barometerSdKPa = 0.3;
+  const strengthSdAbv = 0.2;
   const settings: RunSettings = {
     ...defaultRunSettings,
     charge: {
       volumeMl,
-      strengthAbv: Math.max(1, strengthAbv + 0.2 * random.normal()),
-      standardUncertaintyAbv: 0.3,
+      strengthAbv: Math.max(1, strengthAbv + strengthSdAbv * random.normal()),
+      standardUncertaintyAbv: strengthSdAbv,
     },
     pressure: {
       pressureKPa: pressureKPa + barometerSdKPa * random.normal(),
@@ -119,21 +122,25 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     },
     attentionCheckS: null,
   };
+  const setup: BatchSetup = {
+    charge: { volumeMl, strengthAbv },
+    rig,
+    pressureKPa: [
+      { timeS: 0, pressureKPa },
+      { timeS: 20_000, pressureKPa: pressureKPa + between(random, -0.3, 0.3) },
+    ],
+    roomTemperatureC: between(random, 16, 26),
+    schedule,
+  };
+  const sampleEveryS = random.uniform() < 0.7 ? 1 : random.integer(2, 5);
+  const marksHeat = random.uniform() < 0.5;
   return {
-    setup: {
-      charge: { volumeMl, strengthAbv },
-      rig,
-      pressureKPa: [
-        { timeS: 0, pressureKPa },
-        { timeS: 20_000, pressureKPa: pressureKPa + between(random, -0.3, 0.3) },
-      ],
-      roomTemperatureC: between(random, 16, 26),
-      schedule,
-    },
+    setup,
     flaws,
     settings,
-    sampleEveryS: random.uniform() < 0.7 ? 1 : random.integer(2, 5),
-    marksHeat: random.uniform() < 0.5,
+    sampleEveryS,
+    marksHeat,
+    marksRemovals: marksHeat && random.fork('removals').uniform() < 0.5,
     volumeEveryS: random.uniform() < 0.5 ? null : between(random, 240, 480),
     plates,
     refluxRatio,

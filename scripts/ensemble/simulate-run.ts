@@ -60,10 +60,15 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
   const easedS = Math.round(
     drawn.setup.schedule?.find(({ kind }) => kind === 'heat-eased')?.timeS ?? -1,
   );
+  const removals = drawn.marksRemovals
+    ? removalMarks(drawn)
+    : new Map<number, 'heat-off' | 'heat-on'>();
   let nextVolumeS = drawn.volumeEveryS ?? Number.POSITIVE_INFINITY;
   if (drawn.marksHeat) mark(0, { type: 'heat-on' });
   for (const { timeS, bulbTemperatureC, distillateVolumeMl } of samples) {
     if (drawn.marksHeat && timeS === easedS) mark(timeS, { type: 'heat-eased' });
+    const removal = timeS < heatOffS ? removals.get(timeS) : undefined;
+    if (removal !== undefined) mark(timeS, { type: removal });
     if (drawn.marksHeat && timeS === heatOffS) mark(timeS, { type: 'heat-off' });
     if (timeS >= nextVolumeS) {
       nextVolumeS += drawn.volumeEveryS ?? 0;
@@ -77,4 +82,14 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
     inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
   }
   return inputs;
+}
+
+/** Heat taken away for a moment, as a careful person marks it: off, and on again. */
+function removalMarks({ setup }: DrawnRun): ReadonlyMap<number, 'heat-off' | 'heat-on'> {
+  const marks = new Map<number, 'heat-off' | 'heat-on'>();
+  for (const { kind, timeS } of setup.schedule ?? []) {
+    if (kind === 'heat-removed') marks.set(Math.round(timeS), 'heat-off');
+    if (kind === 'heat-returned') marks.set(Math.round(timeS), 'heat-on');
+  }
+  return marks;
 }

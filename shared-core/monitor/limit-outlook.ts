@@ -21,6 +21,11 @@ export interface LimitOutlook {
 const leastDepartureK = 0.25;
 /** After an upset the head must have been back for so long before its rate is believed [s]. */
 const settleS = 30;
+/**
+ * So long after vapour came (back) the column still goes over to its own steady course, and a head may rise steeply and
+ * come to rest: until then only the limit itself counts, not where a straight line would meet it [s].
+ */
+const steadyCourseS = 240;
 
 const cautionShare = 0.4;
 /** Vapour that comes back after an upset drives the bulb faster than any departure does [K/s]. */
@@ -59,7 +64,8 @@ export function judgeLimit(
     (rate * soon * reactionTimeS - warnK) /
       Math.hypot(nowSdK, soon * reactionTimeS * head.rateSdKPerS),
   );
-  const near = warnK < 0 || (rising && passedWithinReaction > 0.5 && passedSoon > soonSurety);
+  const isExpected = rising && passedWithinReaction > 0.5 && passedSoon > soonSurety;
+  const near = warnK < 0 || (plateau.calmS >= steadyCourseS && isExpected);
   return {
     limitOnProbeC,
     passed,

@@ -48,6 +48,8 @@ const calmRateKPerS = 0.012;
 const levelTimeConstantS = 180;
 const levelDelayS = 60;
 const recallS = 60;
+/** Vapour that leaves lets the bulb cool at once; a head that only gets stronger sinks more slowly than this [K/s]. */
+const leavingRateKPerS = -0.015;
 /** A receded bulb has turned when it has come back by so much [K]. */
 const turnK = 2;
 /** The column still fills and the head still settles: the level follows before it is held against. */
@@ -161,7 +163,9 @@ export function createPlateauWatch(): PlateauWatch {
       if (observedC === null) return;
       const heldC = Math.min(levelC, limitC) - Math.max(0.7, 4 * noiseSdK);
       const recentC = (minuteAgo[0] as number) - Math.max(1.2, 6 * noiseSdK);
-      const below = observedC < Math.max(heldC, recentC);
+      const isLeaving =
+        head.rateKPerS < leavingRateKPerS || observedC < boilingFloorC(azeotropeC, noiseSdK);
+      const below = isLeaving && observedC < Math.max(heldC, recentC);
       belowCount = below ? belowCount + 1 : 0;
       if (belowCount < 3) return;
       recededSinceS = timeS - 3;
@@ -179,7 +183,7 @@ export function createPlateauWatch(): PlateauWatch {
     if (observedC === null) return;
     followTurns(timeS, observedC);
     // Without vapour the bulb can only cool: one that rests or rises at the boiling point is in vapour again.
-    const wet = observedC > azeotropeC - Math.max(1.2, 5 * noiseSdK);
+    const wet = observedC > boilingFloorC(azeotropeC, noiseSdK);
     const holds = wet && head.rateKPerS > -0.006 && head.rateKPerS < 0.03;
     backCount = holds ? backCount + 1 : 0;
     if (backCount >= (observedC > returnAboveC ? 8 : 25)) {
@@ -283,4 +287,9 @@ export function createPlateauWatch(): PlateauWatch {
       departedS,
     }),
   };
+}
+
+/** No bulb in ethanol–water vapour reads less than this, for all that scale and noise leave open [°C]. */
+function boilingFloorC(azeotropeC: number, noiseSdK: number): number {
+  return azeotropeC - Math.max(1.2, 5 * noiseSdK);
 }

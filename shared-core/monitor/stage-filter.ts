@@ -39,7 +39,8 @@ const tail = 5;
 const tailReceded = 6;
 const coolDown = 7;
 const stateCount = 8;
-const recededStates = [firstReceded, mainReceded, tailReceded, coolDown] as const;
+const recededInRun = [firstReceded, mainReceded, tailReceded] as const;
+const recededStates = [...recededInRun, coolDown] as const;
 const stageOfState = [0, 1, 1, 2, 2, 3, 3, 4] as const;
 
 /** Seconds stand for so much less than independent evidence: noise is correlated over 10–20 s. */
@@ -82,10 +83,10 @@ export function createStageFilter(): StageFilter {
     move(firstReceded, first, 1 / 60);
     move(mainReceded, main, 1 / 60);
     move(tailReceded, tail, 1 / 60);
-    const ending = endingHazardPerS(evidence, absenceS);
+    const ending = endingHazardPerS(evidence, patience);
     move(firstReceded, coolDown, ending);
     move(mainReceded, coolDown, ending);
-    move(tailReceded, coolDown, endingHazardPerS(evidence, absenceInTailS));
+    move(tailReceded, coolDown, endingHazardPerS(evidence, patienceInTail));
     belief.set(next);
   };
 
@@ -104,7 +105,8 @@ export function createStageFilter(): StageFilter {
       likelihood[first] = floor + (1 - belowBand) / 4;
       likelihood[main] = floor + inBand / 4;
       likelihood[tail] = floor + overLimit / 4;
-      for (const state of recededStates) likelihood[state] = floor + belowBand / 60;
+      // A run is over only once vapour has left; a head that rests too low is in vapour all the same.
+      for (const state of recededInRun) likelihood[state] = floor + belowBand / 60;
     }
     let sum = 0;
     for (let state = 0; state < stateCount; state += 1) {
@@ -160,15 +162,19 @@ export function createStageFilter(): StageFilter {
 
 /**
  * Heat taken away for two minutes needs some five until vapour is back; in the tail a wrong end costs
- * nothing, so less patience is needed. After a heat-off mark the end is meant.
+ * nothing, so less patience is needed. A heat-off mark shortens it by little: heat is also marked off for a change
+ * of receiver, and a run that is called over falls silent for good.
  */
-const absenceS = 420;
-const absenceInTailS = 240;
+const patience = { markedS: 240, unmarkedS: 420 } as const;
+const patienceInTail = { markedS: 120, unmarkedS: 240 } as const;
 
-function endingHazardPerS({ absentS, heat }: StageEvidence, patienceS: number): number {
-  if (heat === 'off') return absentS > 20 ? 1 / 30 : 1e-4;
+function endingHazardPerS(
+  { absentS, heat }: StageEvidence,
+  { markedS, unmarkedS }: { readonly markedS: number; readonly unmarkedS: number },
+): number {
+  const patienceS = heat === 'off' ? markedS : unmarkedS;
   if (absentS < patienceS) return 1e-6;
-  return Math.min(0.2, (absentS - patienceS) / 3000);
+  return heat === 'off' ? 1 / 30 : Math.min(0.2, (absentS - patienceS) / 3000);
 }
 
 /** The soft edge of a temperature border: the estimate's spread and the model's own [K]. */

@@ -153,7 +153,8 @@ export function createStaging(
 
   const readHead = (timeS: number, binned: BinnedSecond | null): number | null => {
     const step = tracker.second(timeS, binned, {
-      plateauC: plateau.levelC,
+      // Vapour that comes back heats a cooled bulb as fast as it likes.
+      plateauC: plateau.recededSinceS === null ? plateau.levelC : null,
       waterC: scale.waterC,
       potC,
       holding: plateau.heldS !== null && plateau.calmS > 15 && fault === null,
