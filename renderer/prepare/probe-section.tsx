@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { PortInfo } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
+import { FindSpeech } from '../probe/index.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { PortPath } from './port-path.tsx';
 import type { ProbeKind } from './prepare-draft.ts';
@@ -61,6 +62,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       </div>
       <PortPath canAct={canAct} onPath={connect} />
       <ProbeHeard probe={probe} canAct={canAct} />
+      <FindSpeech probe={probe} canAct={canAct} />
       <div className="field-wide">
         <ChoiceField
           name="Kind of probe"

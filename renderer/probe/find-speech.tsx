@@ -1,38 +1,80 @@
-import { useState } from 'react';
-import type { RequestAnswer } from '#shared-core';
+import { useEffect, useState } from 'react';
+import type { ProbeStatus, RequestAnswer } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
+import { probesOf } from './probes-of-source.ts';
 
 interface FindSpeechProps {
-  readonly path: string;
+  readonly probe: ProbeStatus | null;
   readonly canAct: boolean;
 }
 
-/** Tries speeds and languages on the port the person points at, and offers what was understood. */
-export function FindSpeech({ path, canAct }: FindSpeechProps) {
+type Finding = RequestAnswer<'probe/find'>;
+
+/** What is being tried, or came of it. */
+interface Trial {
+  readonly path: string;
+  readonly found: Finding | null;
+}
+
+/**
+ * Tries speeds and languages on the port the person points at, and offers what was understood. The port
+ * is let go of for it, so that nothing is connected meanwhile: this stays until something is again.
+ */
+export function FindSpeech({ probe, canAct }: FindSpeechProps) {
   const { service, bench, commands } = useWindowParts();
-  const [isTrying, setTrying] = useState(false);
-  const [found, setFound] = useState<RequestAnswer<'probe/find'> | null>(null);
+  const [trial, setTrial] = useState<Trial | null>(null);
+  const isConnected = probe !== null && probe.state !== 'none';
+  const isTrying = trial !== null && trial.found === null;
+  useEffect(() => {
+    if (isConnected) setTrial((known) => (known?.found ? null : known));
+  }, [isConnected]);
+
+  const path = trial?.path ?? pathInDoubt(probe);
+  if (path === null) return null;
   const find = async () => {
-    setTrying(true);
+    setTrial({ path, found: null });
     const answer = await service.request('probe/find', { path });
-    setTrying(false);
-    if (answer.ok) setFound(answer.value);
-    else bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    setTrial(answer.ok ? { path, found: answer.value } : null);
+    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
   };
-  const source = found?.source ?? null;
+  const source = trial?.found?.source ?? null;
   return (
-    <div className="field">
-      <Button disabled={!canAct || isTrying} onClick={() => void find()}>
-        {isTrying ? 'Trying speeds and languages, up to half a minute …' : 'Find out how it speaks'}
-      </Button>
-      {found && <p role="status">{found.because}</p>}
-      {found && found.heard.length > 0 && <code>{found.heard.slice(-3).join(' · ')}</code>}
-      {source && (
-        <Button weight="main" disabled={!canAct} onClick={() => void commands.connect(source)}>
-          Connect like this
-        </Button>
+    <div className="heard heard-finding field-wide">
+      {trial?.found && <FindingWords finding={trial.found} />}
+      {isTrying && (
+        <p role="status">Trying speeds and languages on {path}, up to half a minute …</p>
       )}
+      <div className="choices">
+        {source && (
+          <Button weight="main" disabled={!canAct} onClick={() => void commands.connect(source)}>
+            Connect like this
+          </Button>
+        )}
+        <Button disabled={!canAct || isTrying} onClick={() => void find()}>
+          {trial?.found ? 'Try again' : 'Find out how it speaks'}
+        </Button>
+      </div>
     </div>
   );
+}
+
+function FindingWords({ finding: { because, heard } }: { readonly finding: Finding }) {
+  return (
+    <>
+      <p role="status">{because}</p>
+      {heard.length > 0 && (
+        <p className="small">
+          Heard: <code>{heard.slice(-3).join(' · ')}</code>
+        </p>
+      )}
+    </>
+  );
+}
+
+/** The one port that is open and makes no sense; a port that is gone has nothing to try. */
+function pathInDoubt(probe: ProbeStatus | null): string | null {
+  if (probe?.state !== 'silent' && probe?.state !== 'unreadable') return null;
+  const [only, ...others] = probesOf(probe.source);
+  return only !== undefined && others.length === 0 ? only.path : null;
 }

@@ -2,7 +2,6 @@ import type { ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { AnotherProbe } from './another-probe.tsx';
-import { FindSpeech } from './find-speech.tsx';
 import { mostProbes, probesOf, type SerialChoice, sourceOf } from './probes-of-source.ts';
 import { SpeechForm } from './speech-form.tsx';
 
@@ -15,10 +14,7 @@ interface ProbeSpeechProps {
 export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
   const { commands } = useWindowParts();
   const probes = probesOf(probe.source);
-  const [only] = probes;
-  if (only === undefined) return null;
-  // A port that is gone has nothing to try languages on.
-  const needsFinding = probe.state === 'silent' || probe.state === 'unreadable';
+  if (probes.length === 0) return null;
   const hasOthers = probes.length > 1;
   const listen = (wanted: readonly SerialChoice[]) => {
     const source = sourceOf(wanted);
@@ -26,7 +22,6 @@ export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
   };
   return (
     <>
-      {needsFinding && !hasOthers && <FindSpeech path={only.path} canAct={canAct} />}
       {probes.map((source, index) => (
         <details key={source.path} className="why">
           <summary>{hasOthers ? `How ${source.path} speaks` : 'How this probe speaks'}</summary>
