@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
@@ -17,6 +17,17 @@ export function WatchPlace() {
   const onlyWatches = useBench(isViewer);
   const [isStopping, setStopping] = useState(false);
   const [isClassroom, setClassroom] = useState(false);
+  const isComingBack = useRef(false);
+  const closeClassroom = useCallback(() => {
+    isComingBack.current = true;
+    setClassroom(false);
+  }, []);
+  // The focus goes back to where it came from, as after a dialog.
+  const focusComingBack = useCallback((button: HTMLButtonElement | null) => {
+    if (button === null || !isComingBack.current) return;
+    isComingBack.current = false;
+    button.focus();
+  }, []);
   if (view === null) return onlyWatches ? <NothingYet /> : <NothingToWatch />;
   const openClassroom = () => {
     setClassroom(true);
@@ -24,10 +35,17 @@ export function WatchPlace() {
     document.documentElement.requestFullscreen?.().catch(() => {});
   };
   const isRunning = view.endedS === null;
-  if (isClassroom) return <ClassroomView view={view} onClose={() => setClassroom(false)} />;
+  if (isClassroom) return <ClassroomView view={view} onClose={closeClassroom} />;
   return (
     <main className="watch" id="place">
-      <WatchRun view={view} stripExtra={<Button onClick={openClassroom}>Classroom view</Button>} />
+      <WatchRun
+        view={view}
+        stripExtra={
+          <Button ref={focusComingBack} onClick={openClassroom}>
+            Classroom view
+          </Button>
+        }
+      />
       <div className="watch-foot">
         {isRunning && onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
         {isRunning && !onlyWatches && <MarkBar view={view} />}
