@@ -16,23 +16,32 @@ export function DoubtfulLayer({ drawn }: { readonly drawn: readonly DrawnPoint[]
   });
   const last = dots.at(-1);
   const radius = Math.max(5, textPx / 4);
-  const room = label.length * letterPx + 2 * radius + 6;
-  const isLeft = last !== undefined && last.x + room > frame.right;
+  // Above the name of the limit, beside which a sensor's power-on value of 85 °C comes to lie.
+  const nameY = last && Math.max(frame.top + textPx, last.y - radius - 1.6 * textPx);
+  const isAtEnd = last !== undefined && last.x + label.length * letterPx > frame.right;
   return (
     <g>
       {dots.map(({ timeS, x, y }) => (
         <circle key={timeS} cx={x} cy={y} r={radius} className="doubtful-dot" />
       ))}
-      {last && (
-        <text
-          x={last.x + (isLeft ? -1 : 1) * (radius + 6)}
-          y={last.y}
-          dy="0.35em"
-          textAnchor={isLeft ? 'end' : 'start'}
-          className="doubtful-name"
-        >
-          {label}
-        </text>
+      {last && nameY !== undefined && (
+        <>
+          <line
+            x1={last.x}
+            x2={last.x}
+            y1={nameY + 4}
+            y2={last.y - radius}
+            className="doubtful-leader"
+          />
+          <text
+            x={last.x}
+            y={nameY}
+            textAnchor={isAtEnd ? 'end' : 'start'}
+            className="doubtful-name"
+          >
+            {label}
+          </text>
+        </>
       )}
     </g>
   );
