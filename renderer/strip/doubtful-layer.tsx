@@ -17,7 +17,7 @@ export function DoubtfulLayer({ drawn }: { readonly drawn: readonly DrawnPoint[]
   const last = dots.at(-1);
   const radius = Math.max(5, textPx / 4);
   // Above the name of the limit, beside which a sensor's power-on value of 85 °C comes to lie.
-  const nameY = last && Math.max(frame.top + textPx, last.y - radius - 1.6 * textPx);
+  const nameY = last && Math.max(frame.top - 6, last.y - radius - 1.6 * textPx);
   const isAtEnd = last !== undefined && last.x + label.length * letterPx > frame.right;
   return (
     <g>
