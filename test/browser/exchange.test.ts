@@ -116,7 +116,7 @@ test('measurements made after the run complete its balance, and can be withdrawn
   await measure('Residue', 'Hydrometer', ['0,998', '20']);
   await page.getByText(/water is 998, not 0.998/).waitFor();
   await measure('Residue', 'Hydrometer', ['995,4', '20']);
-  const balance = page.getByRole('region', { name: 'Balance (±: k = 2)' });
+  const balance = page.getByRole('table', { name: 'Balance (±: k = 2)' });
   await balance.getByRole('row', { name: /^Closure \(.*±.*\).%/ }).waitFor();
   await page.getByText('Sugar in the ferment').first().click();
   await page.getByRole('textbox', { name: 'Sugar' }).fill('60');
