@@ -55,7 +55,8 @@ export function stillMomentAt(view: RunView, timeS: number): StillMoment {
   const readHeadC = valueAt(view.tracks.head?.series ?? null, timeS);
   const headC = headEstimate(view, isPresent, readHeadC);
   const hasReceded = isPresent && snapshot.stage.condition === 'vapour-receded';
-  const isBathed = stage !== 'warm-up' && stage !== 'cool-down' && !hasReceded;
+  const isUnsettled = isPresent && snapshot.vapour?.kind === 'unsettled';
+  const isBathed = stage !== 'warm-up' && stage !== 'cool-down' && !hasReceded && !isUnsettled;
   const vapour = isBathed
     ? ((isPresent ? presentVapour(view) : null) ?? vapourFromReading(view, headC, pressureKPa))
     : null;

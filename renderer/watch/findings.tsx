@@ -83,6 +83,7 @@ const conditionWords = {
 } as const;
 
 const vapourWords = {
+  unsettled: 'Not settled yet',
   'below-azeotrope': 'Below the azeotrope',
   'ethanol-water': 'Ethanol and water',
   'above-water': 'Above boiling water',

@@ -7,6 +7,7 @@ import { createMarksLedger } from './marks-ledger.ts';
 import type { Monitor, MonitorChange } from './monitor.ts';
 import { createSecondBin, type SecondBin } from './second-bin.ts';
 import { createStaging } from './staging.ts';
+import { createSentenceKeeper } from './words/sentence-keeper.ts';
 import { concludeVerdict } from './words/verdict-words.ts';
 
 /**
@@ -42,6 +43,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const bank = createAlarmBank();
   const tracker = createHeadTracker(settings);
   const staging = createStaging(settings, marks, bank, tracker, options.forecasts ?? true);
+  const keeper = createSentenceKeeper();
   const others = new Map<string, { readonly bin: SecondBin; unit: string }>();
   let openBin = createSecondBin();
   let nextBin = createSecondBin();
@@ -60,6 +62,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       if (binned !== null) staging.seeChannel({ channel, unit, value: binned.value }, tickedS);
     }
     staging.second(tickedS, head);
+    keeper.second(staging.facts(), bank.standing());
     gatherChanges();
   };
 
@@ -104,6 +107,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       bank.shelve(body.alarm, timeS, timeS + body.forS);
     }
     staging.seeMark(mark);
+    keeper.second(staging.facts(), bank.standing(), true);
     gatherChanges();
   };
 
@@ -114,7 +118,14 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   };
 
   const snapshotAt = (timeS: number): Snapshot =>
-    lazySnapshot(staging.facts(), timeS, latest, bank.standing(), staging.log.recentEvents());
+    lazySnapshot(
+      staging.facts(),
+      timeS,
+      latest,
+      bank.standing(),
+      staging.log.recentEvents(),
+      keeper.kept(),
+    );
   const snapshot = (): Snapshot => snapshotAt(nowS);
 
   /** Right after what caused them, so that an alarm's snapshot is that of its own second. */
@@ -122,7 +133,13 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     changes.push(...staging.log.takeChanges());
     for (const { timeS, record, state, raised } of bank.takeChanges()) {
       const behind = raised ? snapshotAt(timeS) : null;
-      changes.push({ kind: 'alarm-changed', timeS, record, state, snapshot: behind });
+      changes.push({
+        kind: 'alarm-changed',
+        timeS,
+        record,
+        state,
+        snapshot: behind,
+      });
     }
   };
 

@@ -1,8 +1,10 @@
-import { type AlarmBank, alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
+import { alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
+import { forecastInStep } from './words/limit-ahead.ts';
 import { composeSentence, type Sentence } from './words/sentence.ts';
+import type { Kept } from './words/sentence-keeper.ts';
 import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
 import { vapourView } from './words/vapour-words.ts';
 
@@ -21,12 +23,13 @@ export function lazySnapshot(
   facts: MonitorFacts,
   timeS: number,
   latest: LatestHead | null,
-  standing: ReturnType<AlarmBank['standing']>,
+  standing: readonly StandingAlarm[],
   recentEvents: readonly RunEvent[],
+  kept: Kept,
 ): Snapshot {
   let sentence: Sentence | null = null;
   const composed = (): Sentence => {
-    sentence ??= composeSentence(facts, standing);
+    sentence ??= composeSentence(facts, kept);
     return sentence;
   };
   return {
@@ -67,9 +70,11 @@ export function lazySnapshot(
       };
     },
     get vapour() {
-      return vapourView(facts);
+      return vapourView(facts, kept.strength);
     },
-    forecast: facts.forecast,
+    get forecast() {
+      return forecastInStep(facts.forecast, kept.limitAhead);
+    },
     get alarms() {
       return standing.map(viewAlarm);
     },

@@ -25,7 +25,8 @@ export const plateauBandSchema = z.strictObject({
 
 /** What the head vapour is, from temperature and pressure alone. */
 export const vapourViewSchema = z.strictObject({
-  kind: z.enum(['below-azeotrope', 'ethanol-water', 'above-water']),
+  /** `unsettled`: the bulb has not been in vapour long enough, or moves too fast, to tell a strength. */
+  kind: z.enum(['unsettled', 'below-azeotrope', 'ethanol-water', 'above-water']),
   alcoholByVolume: estimateSchema.nullable(),
   ethanolMassPercent: estimateSchema.nullable(),
   explanation: z.string(),

@@ -2,14 +2,15 @@ import type { AlarmReason } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../probe-fault.ts';
-import { celsius, kelvin, kelvinPerMinute, percent, span } from './numbers.ts';
-import { headStrengthWords } from './stage-words.ts';
+import { ofStrength } from './head-strength.ts';
+import { celsius, kelvin, moving, percent, span } from './numbers.ts';
+import { against, limitWords } from './stage-words.ts';
 
 /** The numbers behind an alarm at the moment it is raised, and what would take it back. */
 export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   const { head, outlook, plateau, settings } = facts;
   const at = head === null ? 'unknown' : celsius(head.bulbC);
-  const limit = `${facts.limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
+  const limit = limitWords(facts);
   switch (alarm) {
     case 'plateau-departure': {
       if (facts.limitPassedUnheldForS > 0) {
@@ -18,24 +19,23 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
           wouldChangeIf: `The head falling back below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
         };
       }
-      const rise = head === null || plateau.levelC === null ? 0 : head.vapourC - plateau.levelC;
-      const eta =
-        outlook.etaS === null || outlook.etaS === 0
-          ? `The limit of ${limit} is reached (${percent(outlook.passed)} sure).`
-          : `The limit of ${limit} is about ${span(outlook.etaS)} away (reaction time ${settings.reactionTimeS} s).`;
+      const stands =
+        head === null || plateau.levelC === null
+          ? ''
+          : `, ${against(head.vapourC, plateau.levelC)} the plateau it held, ${moving(head.rateKPerS, head.rateSdKPerS)}`;
       return {
-        because: `The head is at ${at}, ${kelvin(rise)} above the plateau it held, rising ${kelvinPerMinute(head?.rateKPerS ?? 0)}. ${eta}`,
-        wouldChangeIf: `The head falling back below ${celsius(plateau.levelC ?? outlook.limitOnProbeC)}, or the heat taken off.`,
+        because: `The head is at ${at}${stands}. ${limitOutlookWords(facts)}`,
+        wouldChangeIf: `The head falling back below ${celsius(Math.min(outlook.limitOnProbeC - deadbandK(facts), (plateau.levelC ?? outlook.limitOnProbeC) + deadbandK(facts)))}, or the heat taken off.`,
       };
     }
     case 'over-limit':
       return {
-        because: `The head is at ${at}, above the limit of ${limit} (${percent(outlook.passed)} sure): vapour of ${headStrengthWords(facts)}, and the heat is still on.`,
+        because: `The head is at ${at}, above the limit of ${limit} (${percent(outlook.passed)} sure): vapour ${ofStrength(facts)}, and ${facts.heat === 'unknown' ? 'no mark says that the heat is off' : 'the heat is still on'}.`,
         wouldChangeIf: `The head staying below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
       };
     case 'near-dryness':
       return {
-        because: `Of the ${settings.charge.volumeMl} mL charge ${facts.forecast?.potVolumeMl ? `${facts.forecast.potVolumeMl.low.toFixed(0)}–${facts.forecast.potVolumeMl.high.toFixed(0)}` : 'a few'} mL are left in the pot by what was booked and estimated: it may be less than the tenth that must stay.`,
+        because: `Of the ${settings.charge.volumeMl} mL charge ${facts.forecast?.potVolumeMl ? `${facts.forecast.potVolumeMl.low.toFixed(0)}–${facts.forecast.potVolumeMl.high.toFixed(0)}` : 'a few'} mL are left in the pot by what was booked and estimated: that may be less than the tenth that must stay.`,
         wouldChangeIf: 'A volume booked that shows more liquid left in the pot.',
       };
     case 'condenser-warm':
@@ -59,6 +59,18 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
         wouldChangeIf: 'Any mark made by a person.',
       };
   }
+}
+
+function limitOutlookWords(facts: MonitorFacts): string {
+  const { head, outlook, settings } = facts;
+  const limit = limitWords(facts);
+  if (outlook.etaS === 0)
+    return `The limit of ${limit} is reached (${percent(outlook.passed)} sure).`;
+  if (outlook.etaS === null) {
+    const toGoK = head === null ? 0 : outlook.limitOnProbeC - head.vapourC;
+    return `The limit of ${limit} is ${kelvin(toGoK)} away, within what probe and air pressure leave open.`;
+  }
+  return `The limit of ${limit} is about ${span(outlook.etaS)} away (reaction time ${settings.reactionTimeS} s).`;
 }
 
 /** Deadband on temperature alarms: the larger of 0.3 K and three standard deviations of the noise. */

@@ -1,21 +1,34 @@
 import type { RunEventName } from '../../snapshot/index.ts';
+import { departureThreshold } from '../departure-detector.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { celsius, kelvinPerMinute, span } from './numbers.ts';
+import { firstFractionWords } from './first-fraction-words.ts';
+import { celsius } from './numbers.ts';
+import { against } from './stage-words.ts';
 
 /** Why an event was logged, with the numbers of that second. */
 export function eventBecause(event: RunEventName, facts: MonitorFacts): string {
-  const { head, plateau, firstFraction, outlook, scale } = facts;
+  const { head, firstFraction, scale } = facts;
   const at = head === null ? 'an unknown temperature' : celsius(head.bulbC);
   switch (event) {
     case 'vapour-arrived':
       return `The bulb rose steeply to ${at}; vapour at ${scale.pressureKPa.toFixed(1)} kPa is at least ${celsius(scale.azeotropeC)}.`;
     case 'first-fraction-ended':
-      return `${firstFraction.done.toFixed(1)} of ${firstFraction.wanted} ${firstFraction.unit} are set apart${firstFraction.estimated ? ' (estimated)' : ''}: a convention, since light volatiles are too little to be seen by temperature.`;
+      return `${firstFractionWords(firstFraction)} are set apart${firstFraction.estimated ? ' (estimated)' : ''}: a convention, since light volatiles are too little to be seen by temperature.`;
     case 'plateau-ending':
-      return `The head is leaving ${celsius(plateau.levelC ?? scale.azeotropeC)}: a rise of ${kelvinPerMinute(plateau.evidence.slopeKPerS)} since ${span(facts.timeS - plateau.evidence.onsetS)} ago (log-likelihood ratio ${plateau.evidence.logLikelihoodRatio.toFixed(1)}). The limit is ${celsius(outlook.limitOnProbeC)} on this probe.`;
+      return plateauEndingBecause(facts, at);
     case 'vapour-receded':
-      return `The head fell to ${at} from ${celsius(plateau.levelC ?? scale.azeotropeC)}: heat removed, or a draught.`;
+      return `The head fell to ${at}, as it does only when no vapour reaches the bulb: the heat was taken away, or a draught cools the column.`;
     case 'vapour-returned':
       return `The head is back at ${at}.`;
   }
+}
+
+/** No slope is told: where the test fires after a few blocks, the steepest noise has made most of it. */
+function plateauEndingBecause({ head, plateau, outlook }: MonitorFacts, at: string): string {
+  const { levelC, evidence } = plateau;
+  const stands =
+    head === null || levelC === null
+      ? ''
+      : `, ${against(head.vapourC, levelC)} the ${celsius(levelC)} it held`;
+  return `The head is at ${at}${stands}: it climbs more than noise explains (log-likelihood ratio ${evidence.logLikelihoodRatio.toFixed(0)}, called from ${departureThreshold}). The limit is ${celsius(outlook.limitOnProbeC)} on this probe.`;
 }

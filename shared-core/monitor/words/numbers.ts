@@ -5,14 +5,21 @@ export function celsius(temperatureC: number): string {
   return `${temperatureC.toFixed(1)} °C`;
 }
 
-/** A temperature difference: `0.35 K`. */
+/** The size of a temperature difference, to a tenth at most: no head is known better. `0.4 K`, `less than 0.1 K`. */
 export function kelvin(differenceK: number): string {
-  return `${differenceK.toFixed(2)} K`;
+  const size = Math.abs(differenceK);
+  return size < 0.095 ? 'less than 0.1 K' : `${size.toFixed(1)} K`;
 }
 
-/** A rate: `0.42 K/min`. */
-export function kelvinPerMinute(rateKPerS: number): string {
-  return `${(60 * rateKPerS).toFixed(2)} K/min`;
+/**
+ * How the head moves, with its direction in words: `rising 0.4 K/min`, `falling 2 K/min`; `hardly moving` below a tenth
+ * and within two standard deviations.
+ */
+export function moving(rateKPerS: number, sdKPerS: number): string {
+  const size = Math.abs(60 * rateKPerS);
+  if (size < Math.max(0.095, 2 * 60 * sdKPerS)) return 'hardly moving';
+  const digits = size < 1.95 ? 1 : 0;
+  return `${rateKPerS > 0 ? 'rising' : 'falling'} ${size.toFixed(digits)} K/min`;
 }
 
 /** A span of time: seconds below two minutes, minutes above. */
@@ -20,10 +27,11 @@ export function span(seconds: number): string {
   return seconds < 120 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 }
 
-/** A probability: `97 %`, never a bare 100. */
+/** A probability: `97 %`, never a bare 100 or 0. */
 export function percent(probability: number): string {
   const rounded = Math.round(100 * probability);
-  return rounded >= 100 ? 'over 99 %' : `${rounded} %`;
+  if (rounded >= 100) return 'over 99 %';
+  return rounded <= 0 ? 'under 1 %' : `${rounded} %`;
 }
 
 /** A strength range: `88–93 % vol`. */

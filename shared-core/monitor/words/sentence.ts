@@ -1,9 +1,12 @@
-import { alarmCatalogue, type StandingAlarm } from '../../alarms/index.ts';
+import { alarmCatalogue } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../probe-fault.ts';
-import { celsius, span } from './numbers.ts';
-import { headStrengthWords } from './stage-words.ts';
+import { type HeadStrength, headStrength } from './head-strength.ts';
+import { aheadWords } from './limit-ahead.ts';
+import { celsius, strengthRange } from './numbers.ts';
+import type { Kept, Topic } from './sentence-keeper.ts';
+import { against } from './stage-words.ts';
 
 /** The one sentence at the top, and the act it asks for. */
 export interface Sentence {
@@ -21,79 +24,113 @@ const alarmSentences: Readonly<Record<Alarm, string>> = {
   attention: 'Nobody has confirmed being at the still.',
 };
 
-export function composeSentence(facts: MonitorFacts, standing: readonly StandingAlarm[]): Sentence {
-  const urgent = standing.find(({ track }) => track.active && track.state !== 'shelved');
-  if (urgent !== undefined) {
-    const { act } = alarmCatalogue[urgent.alarm];
-    const detail =
-      urgent.alarm === 'probe-fault' && facts.fault ? `: ${probeFaultWords[facts.fault]}.` : '';
-    const ended = urgent.alarm === 'plateau-departure' && facts.stage === 'tail';
-    const sentence = ended ? 'The main fraction has ended.' : alarmSentences[urgent.alarm];
-    return { sentence: detail ? sentence.slice(0, -1) + detail : sentence, act };
+/** The sentence on what is kept in view, with the numbers of this second. */
+export function composeSentence(facts: MonitorFacts, kept: Kept): Sentence {
+  if (isAlarm(kept.topic)) {
+    return {
+      sentence: alarmSentence(kept.topic, facts),
+      act: alarmCatalogue[kept.topic].act,
+    };
   }
   const { attentionDueS } = facts;
-  const act =
-    attentionDueS !== null && facts.timeS >= attentionDueS
-      ? 'Confirm that you are at the still.'
-      : null;
-  return { sentence: stageSentence(facts), act: act ?? stageAct(facts) };
+  const isCheckDue = attentionDueS !== null && facts.timeS >= attentionDueS;
+  return {
+    sentence: topicSentence(kept.topic, facts, kept),
+    act: isCheckDue ? 'Confirm that you are at the still.' : topicAct(kept.topic, facts, kept),
+  };
 }
 
-function stageSentence(facts: MonitorFacts): string {
-  const { head, plateau } = facts;
-  if (head === null) return 'Waiting for the first reading of the head.';
-  if (facts.fault !== null) return 'The head cannot be judged just now.';
-  const at = celsius(head.bulbC);
-  if (plateau.recededSinceS !== null && facts.stage !== 'cool-down') {
-    return `Vapour has left the thermometer: the head has sunk to ${at}.`;
+function isAlarm(topic: Topic): topic is Alarm {
+  return topic in alarmSentences;
+}
+
+function alarmSentence(alarm: Alarm, { fault, stage }: MonitorFacts): string {
+  if (alarm === 'probe-fault' && fault !== null) {
+    return `The head cannot be read: ${probeFaultWords[fault]}.`;
   }
-  switch (facts.stage) {
-    case 'warm-up':
-      return plateau.arrivedS === null
-        ? `Warming up: the head is at ${at}, no vapour has reached it.`
-        : `Vapour is arriving at the head: ${at}.`;
-    case 'first-fraction':
-      return plateau.heldS === null
-        ? `The first fraction begins; the head is settling at ${at}.`
-        : `The first fraction is coming over at ${at}.`;
-    case 'main-fraction':
-      return !isLeavingPlateau(facts)
-        ? `The main fraction is coming over at ${at}, ${headStrengthWords(facts)}.`
-        : `The plateau is ending: ${at} and rising${limitAhead(facts)}.`;
+  if (alarm === 'plateau-departure' && stage === 'tail') return 'The main fraction has ended.';
+  if (alarm === 'plateau-departure' && stage === 'first-fraction') {
+    return 'The head rises past the limit before the first fraction has ended.';
+  }
+  return alarmSentences[alarm];
+}
+
+function topicSentence(topic: Exclude<Topic, Alarm>, facts: MonitorFacts, kept: Kept): string {
+  const { head } = facts;
+  if (head === null) return 'Waiting for the first reading of the head.';
+  const at = celsius(head.bulbC);
+  switch (topic) {
+    case 'waiting':
+      return 'Waiting for the first reading of the head.';
+    case 'unjudged':
+      return facts.fault === null
+        ? 'The head cannot be judged just now.'
+        : `The head cannot be judged: ${probeFaultWords[facts.fault]}.`;
+    case 'warming':
+      return `Warming up: the head is at ${at}, no vapour has reached it.`;
+    case 'arriving':
+      return `Vapour is arriving at the head: ${at}.`;
+    case 'receded':
+      return `Vapour has left the thermometer: the head has sunk to ${at}.`;
+    case 'returning':
+      return `Vapour is back at the thermometer: the head is settling at ${at}.`;
+    case 'settling':
+      return `The first fraction begins; the head is settling at ${at}.`;
+    case 'first':
+      return `The first fraction is coming over at ${at}.`;
+    case 'main':
+      return `The main fraction is coming over at ${at}${strengthClause(facts, kept)}.`;
+    case 'leaving':
+      return `The plateau is ending: the head is at ${at}${leavingClause(facts, kept)}.`;
     case 'tail':
-      return `The tail is coming over at ${at}, ${headStrengthWords(facts)}.`;
-    case 'cool-down':
+      return `The tail is coming over at ${at}${strengthClause(facts, kept)}.`;
+    case 'heat-off':
+      return `The heat is off; the head is at ${at}.`;
+    case 'cooling':
       return 'The still is cooling down.';
   }
 }
 
-/** A head that settles after the heat was eased rises by some tenths and stands: only one that rises further is leaving [K]. */
-const leavingK = 0.75;
-
-function isLeavingPlateau({ plateau, head }: MonitorFacts): boolean {
-  const { departedS, levelC } = plateau;
-  return departedS !== null && levelC !== null && head !== null && head.vapourC > levelC + leavingK;
-}
-
-/** The last minutes are read off the rate; before, a straight line would promise far too much. */
-const straightLineS = 300;
-
-function limitAhead({ outlook, forecast, timeS }: MonitorFacts): string {
-  const { etaS } = outlook;
-  if (etaS !== null && etaS < straightLineS) return `, the limit in about ${span(etaS)}`;
-  const end = forecast?.mainFractionEndS ?? null;
-  if (end === null || end.high - timeS < straightLineS) return '';
-  const [low, high] = [end.low, end.high].map((endS) =>
-    Math.max(1, Math.round((endS - timeS) / 60)),
-  );
-  return `, the limit in ${low} to ${high} min`;
-}
-
-function stageAct(facts: MonitorFacts): string | null {
-  const { stage, plateau, firstFraction } = facts;
-  if (stage === 'warm-up' && plateau.arrivedS !== null) return 'Ease the heat and watch the glass.';
-  if (stage === 'first-fraction') {
-    return `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
+function strengthClause(facts: MonitorFacts, { strength: shown }: Kept): string {
+  const found: HeadStrength = headStrength(facts);
+  if (found.kind === 'known' && shown === 'known') {
+    return `, ${strengthRange(found.strength.low, found.strength.high)}`;
   }
-  return null;
+  return shown === 'below-azeotrope'
+    ? ', cooler than ethanol–water vapour can be'
+    : '; its strength has not settled yet';
+}
+
+function leavingClause({ head, plateau, timeS }: MonitorFacts, { limitAhead }: Kept): string {
+  const stands =
+    head === null || plateau.levelC === null
+      ? ''
+      : `, ${against(head.vapourC, plateau.levelC)} where it held`;
+  return limitAhead === null
+    ? stands
+    : `${stands}; the limit comes ${aheadWords(limitAhead, timeS)}`;
+}
+
+/** What to do now, heat first; null where watching is enough. */
+function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string | null {
+  const { firstFraction, heat } = facts;
+  switch (topic) {
+    case 'arriving':
+      return 'Ease the heat and watch the glass.';
+    case 'settling':
+    case 'first':
+      return `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
+    case 'main':
+      return strength === 'below-azeotrope'
+        ? 'Check that the bulb sits in the vapour at the side arm.'
+        : null;
+    case 'leaving':
+      return 'Get ready to take the heat off and change the receiver.';
+    case 'receded':
+      return heat === 'off' ? null : 'See whether the pot still boils.';
+    case 'cooling':
+      return heat === 'off' ? null : 'Make sure that the heat is off.';
+    default:
+      return null;
+  }
 }

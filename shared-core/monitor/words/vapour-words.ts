@@ -1,32 +1,51 @@
 import { massFractionFromAlcoholByVolume } from '../../alcoholometry/index.ts';
 import type { Estimate, VapourView } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { celsius, kelvin, vapourStrength } from './numbers.ts';
+import { type HeadStrength, headStrength, type Unsettled } from './head-strength.ts';
+import { celsius, kelvin } from './numbers.ts';
 
-/** What the head vapour is, from temperature, pressure and the bias learned; null before vapour. */
-export function vapourView(facts: MonitorFacts): VapourView | null {
+/**
+ * What the head vapour is, from temperature, pressure and the bias learned; null before vapour and after it.
+ * `shown` is how much of the strength is told just now: less than is known where it has only just settled.
+ */
+export function vapourView(facts: MonitorFacts, shown: HeadStrength['kind']): VapourView | null {
   const { head, plateau, scale, bias } = facts;
   if (head === null || plateau.bathedS === null || facts.stage === 'cool-down') return null;
-  const sdK = Math.hypot(head.vapourSdK, bias.sdK);
-  const vapourC = head.vapourC - bias.meanK;
-  if (vapourC < scale.azeotropeC - 2 * sdK - 0.1) {
-    return {
-      kind: 'below-azeotrope',
-      alcoholByVolume: null,
-      ethanolMassPercent: null,
-      explanation: belowAzeotropeWords(facts),
-    };
+  const found = headStrength(facts);
+  if (found.kind === 'unsettled' || shown === 'unsettled') {
+    return unknown('unsettled', unsettledWords(found));
   }
-  const strength = vapourStrength(scale, vapourC, sdK);
+  if (found.kind === 'below-azeotrope' || shown === 'below-azeotrope') {
+    return unknown('below-azeotrope', belowAzeotropeWords(facts));
+  }
+  const { strength, sdK } = found;
   const flat = strength.high - strength.low > 4 && strength.value > 88;
   return {
-    kind: vapourC > scale.waterC + 2 * sdK ? 'above-water' : 'ethanol-water',
+    kind: head.vapourC - bias.meanK > scale.waterC + 2 * sdK ? 'above-water' : 'ethanol-water',
     alcoholByVolume: strength,
     ethanolMassPercent: massPercent(strength),
     explanation: flat
       ? 'Near the azeotrope the temperature says little about the strength.'
-      : `Dew point at ${scale.pressureKPa.toFixed(1)} kPa, ${kelvin(sdK)} standard uncertainty.`,
+      : `Read from the temperature at which such vapour condenses at ${scale.pressureKPa.toFixed(1)} kPa; the standard uncertainty of the temperature is ${kelvin(sdK)}.`,
   };
+}
+
+function unknown(kind: VapourView['kind'], explanation: string): VapourView {
+  return { kind, alcoholByVolume: null, ethanolMassPercent: null, explanation };
+}
+
+const reasons: Readonly<Record<Unsettled, string>> = {
+  'not-held': 'The head has not come to rest since vapour reached it: the bulb still warms up.',
+  receded: 'No vapour reaches the bulb just now: what it shows is its own cooling.',
+  returned: 'Vapour is back at the bulb, which needs some seconds to settle in it.',
+  moving: 'The head moves by more than 2 K/min: the bulb lags too far behind the vapour.',
+  fault: 'The probe is not trusted just now.',
+};
+
+function unsettledWords(found: HeadStrength): string {
+  return found.kind === 'unsettled'
+    ? reasons[found.why]
+    : 'The bulb has only just settled in the vapour: the strength is told once it has stayed so for half a minute.';
 }
 
 function massPercent(strength: Estimate): Estimate {
@@ -39,11 +58,6 @@ function massPercent(strength: Estimate): Estimate {
   };
 }
 
-function belowAzeotropeWords({ head, plateau, scale }: MonitorFacts): string {
-  const steady = head !== null && Math.abs(head.rateKPerS) < 0.01;
-  const start = `No ethanol–water vapour condenses below ${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa`;
-  if (plateau.recededSinceS !== null || !steady) {
-    return `${start}: the bulb is not fully bathed in vapour, or still lags.`;
-  }
-  return `${start}: check the air pressure entered and the probe's calibration; lighter volatiles are the rarer cause.`;
+function belowAzeotropeWords({ scale }: MonitorFacts): string {
+  return `No ethanol–water vapour condenses below ${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa. Check that the bulb sits in the vapour at the side arm, then the air pressure entered and the probe's correction; lighter volatiles are the rarer cause.`;
 }

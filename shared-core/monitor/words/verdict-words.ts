@@ -1,8 +1,8 @@
 import type { StageSpan, Verdicts } from '../../snapshot/index.ts';
 import { priorBias } from '../bias-belief.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { celsius, span } from './numbers.ts';
-import { headStrengthWords } from './stage-words.ts';
+import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';
+import { limitWords } from './stage-words.ts';
 
 /** Less is a passing glimpse, not a fraction; chosen here, two or three bulb lags. */
 const leastFractionS = 30;
@@ -16,11 +16,14 @@ export function concludeVerdict(
   spans: readonly StageSpan[],
 ): Verdicts['verdict'] {
   const { plateau, outlook } = facts;
-  const limit = `${facts.limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
+  const limit = limitWords(facts);
   const main = spans.find((item) => item.stage === 'main-fraction');
   if (main !== undefined) return judgeMainFraction(facts, main, limit);
   if (plateau.arrivedS === null) {
-    return { mainFraction: false, because: 'No vapour reached the thermometer.' };
+    return {
+      mainFraction: false,
+      because: 'No vapour reached the thermometer.',
+    };
   }
   if (plateau.lowestLevelC === null) {
     return {
@@ -35,15 +38,32 @@ export function concludeVerdict(
     };
   }
   if (plateau.lowestLevelC < outlook.limitOnProbeC) {
+    const held = `the head held at ${celsius(plateau.lowestLevelC)}, stronger than ${limit}`;
+    const isPassed = spans.some(({ stage }) => stage === 'tail');
     return {
       mainFraction: false,
-      because: `No main fraction at ${facts.limitAbv} % vol or more: the head held at ${celsius(plateau.lowestLevelC)}, hardly stronger than ${limit}, and passed it before the first fraction had ended. More plates or reflux, a stronger charge or a shorter first fraction would help.`,
+      because: isPassed
+        ? `No main fraction at ${facts.limitAbv} % vol or more: ${held}, but was judged to have passed it when the first fraction ended. More plates or reflux, a stronger charge or a shorter first fraction would help.`
+        : `No main fraction at ${facts.limitAbv} % vol or more: ${held}, but the still cooled down before the first fraction had ended by the convention set. A shorter first fraction or a longer run would help.`,
     };
   }
   return {
     mainFraction: false,
-    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}; vapour now ${headStrengthWords(facts)}. Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`,
+    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}. ${causeWords(facts, plateau.lowestLevelC)}`,
   };
+}
+
+/** Weaker than this the vapour is little else than steam [% vol]; chosen here. */
+const steamAbv = 20;
+
+/** The strongest vapour that held, and what would have made it stronger. */
+function causeWords({ scale, bias }: MonitorFacts, lowestC: number): string {
+  const sdK = Math.hypot(bias.sdK, scale.modelSdK(lowestC - bias.meanK));
+  const { low, high } = vapourStrength(scale, lowestC - bias.meanK, sdK);
+  const strongest = `Vapour at that temperature has ${strengthRange(low, high)}.`;
+  return high < steamAbv
+    ? `${strongest} The charge held hardly any alcohol, or had lost it.`
+    : `${strongest} Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`;
 }
 
 /** A main fraction that was called must have lasted, and at a temperature that such vapour can have. */

@@ -1,0 +1,165 @@
+import type { StandingAlarm } from '../../alarms/index.ts';
+import type { Alarm } from '../../snapshot/index.ts';
+import type { MonitorFacts } from '../monitor-facts.ts';
+import { type HeadStrength, headStrength } from './head-strength.ts';
+import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
+
+/** What the sentence at the top is about. */
+export type Topic =
+  | Alarm
+  | 'waiting'
+  | 'unjudged'
+  | 'warming'
+  | 'arriving'
+  | 'receded'
+  | 'returning'
+  | 'settling'
+  | 'first'
+  | 'main'
+  | 'leaving'
+  | 'tail'
+  | 'heat-off'
+  | 'cooling';
+
+/** What is being said since when, and what goes with it. Immutable: a late look says the same. */
+export interface Kept {
+  readonly topic: Topic;
+  readonly sinceS: number;
+  /** How much of the strength is told: less than is known where it has only just settled. */
+  readonly strength: HeadStrength['kind'];
+  readonly limitAhead: LimitAhead | null;
+}
+
+/**
+ * Chooses second by second what the sentence is about, so that it does not flap: a sentence stands for a while
+ * unless something more urgent comes or a person acts. Time is run time, so a replay says the same as the live run.
+ */
+export interface SentenceKeeper {
+  /** Takes one second; `isAct` where it is a person's mark that changed something. */
+  second(facts: MonitorFacts, standing: readonly StandingAlarm[], isAct?: boolean): void;
+  kept(): Kept;
+}
+
+/** Most urgent first: what asks for the heat to be taken off before everything else. */
+const alarmOrder: readonly Alarm[] = [
+  'near-dryness',
+  'condenser-warm',
+  'plateau-departure',
+  'over-limit',
+  'probe-fault',
+  'surging',
+  'attention',
+];
+
+/** Least time a sentence stands [s], and how long an alarm's condition must be gone before its sentence goes [s]. */
+const standsS = 60;
+const goneForS = 30;
+/** So long must the strength be known without a break before it is told [s]. */
+const knownForS = 30;
+/** A head that settles after the heat was eased rises by some tenths and stands: only one that rises further is leaving [K]. */
+const leavingK = 0.75;
+const backK = 0.35;
+/** After vapour has come back the bulb settles for so long [s]. */
+const returningS = 20;
+
+export function createSentenceKeeper(): SentenceKeeper {
+  let kept: Kept = {
+    topic: 'waiting',
+    sinceS: 0,
+    strength: 'unsettled',
+    limitAhead: null,
+  };
+  let alarmSeenS = Number.NEGATIVE_INFINITY;
+  let unknownS = 0;
+
+  const strengthToTell = (facts: MonitorFacts): HeadStrength['kind'] => {
+    const { kind } = headStrength(facts);
+    if (kind !== 'known') unknownS = facts.timeS;
+    if (kind !== 'known' || kept.strength === 'known') return kind;
+    return facts.timeS - unknownS < knownForS ? kept.strength : 'known';
+  };
+
+  const mayChange = (to: Topic, facts: MonitorFacts, ahead: LimitAhead | null): boolean => {
+    const stoodS = facts.timeS - kept.sinceS;
+    if (isLasting(kept.topic)) {
+      const isOver = facts.timeS - alarmSeenS >= goneForS && stoodS >= standsS;
+      return isOver || outranks(to, kept.topic) || isPlain(to);
+    }
+    if (kept.topic === 'main' && to === 'leaving') return stoodS >= standsS || ahead?.by === 'rate';
+    if (kept.topic === 'leaving' && to === 'main') return stoodS >= standsS;
+    return true;
+  };
+
+  return {
+    second: (facts, standing, isAct = false) => {
+      const strength = strengthToTell(facts);
+      const isLeaving = isLeavingPlateau(facts, kept.topic === 'leaving');
+      const limitAhead = followLimitAhead(kept.limitAhead, facts, isLeaving);
+      const alarm = alarmOrder.find((name) =>
+        standing.some(
+          ({ alarm: stands, track }) =>
+            stands === name && track.active && track.state !== 'shelved',
+        ),
+      );
+      const to = alarm ?? topicOf(facts, kept.topic, isLeaving);
+      if (to === kept.topic) alarmSeenS = facts.timeS;
+      const changes = to !== kept.topic && (isAct || mayChange(to, facts, limitAhead));
+      if (changes) alarmSeenS = facts.timeS;
+      kept = {
+        topic: changes ? to : kept.topic,
+        sinceS: changes ? facts.timeS : kept.sinceS,
+        strength,
+        limitAhead,
+      };
+    },
+    kept: () => kept,
+  };
+}
+
+/** Alarms whose sentence outlasts a short break of their condition; a probe that reads again is believed at once. */
+function isLasting(topic: Topic): boolean {
+  return alarmRank(topic) >= 0 && topic !== 'probe-fault' && topic !== 'attention';
+}
+
+function outranks(topic: Topic, other: Topic): boolean {
+  const rank = alarmRank(topic);
+  return rank >= 0 && rank < alarmRank(other);
+}
+
+/** What anybody at the still can see goes before any alarm that has ended. */
+function isPlain(topic: Topic): boolean {
+  return ['receded', 'cooling', 'heat-off', 'unjudged', 'probe-fault'].includes(topic);
+}
+
+function alarmRank(topic: Topic): number {
+  const order: readonly Topic[] = alarmOrder;
+  return order.indexOf(topic);
+}
+
+function isLeavingPlateau({ plateau, head, stage }: MonitorFacts, was: boolean): boolean {
+  const { departedS, levelC } = plateau;
+  if (stage !== 'main-fraction' || levelC === null || head === null) return false;
+  const aboveK = head.vapourC - levelC;
+  return was ? aboveK > backK : departedS !== null && aboveK > leavingK;
+}
+
+function topicOf(facts: MonitorFacts, was: Topic, isLeaving: boolean): Topic {
+  const { head, plateau, stage, heat } = facts;
+  if (head === null) return 'waiting';
+  if (facts.fault !== null) return 'unjudged';
+  if (stage === 'cool-down') return 'cooling';
+  if (plateau.recededSinceS !== null) return 'receded';
+  if (heat === 'off') return 'heat-off';
+  const mayReturn = was === 'receded' || was === 'returning';
+  if (mayReturn && plateau.calmS < returningS) return 'returning';
+  switch (stage) {
+    case 'warm-up':
+      return plateau.arrivedS === null ? 'warming' : 'arriving';
+    case 'first-fraction':
+      return plateau.heldS === null ? 'settling' : 'first';
+    case 'main-fraction':
+      return isLeaving ? 'leaving' : 'main';
+    case 'tail':
+      return 'tail';
+  }
+}

@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { alarmReason } from '../../../../shared-core/monitor/words/alarm-reasons.ts';
+import { factsOf, headAt, limitC } from './facts.ts';
+
+describe('why the heat-off call stands', () => {
+  test('a head that sinks a little is falling, not rising by a negative rate', () => {
+    const sinking = factsOf(
+      {},
+      { head: headAt(83.4, -0.35 / 60), outlook: { etaS: 0, passed: 0.999 } },
+    );
+    expect(alarmReason('plateau-departure', sinking).because).toBe(
+      'The head is at 83.4 °C, 5.2 K above the plateau it held, falling 0.3 K/min. The limit of 80 % vol (82.8 °C on this probe) is reached (over 99 % sure).',
+    );
+  });
+
+  test('a limit that is near but not reached is not said to be reached', () => {
+    const near = factsOf({}, { head: headAt(limitC - 0.1), outlook: { etaS: null, passed: 0.3 } });
+    expect(alarmReason('plateau-departure', near).because).toMatch(
+      /is 0\.1 K away, within what probe and air pressure leave open\.$/,
+    );
+  });
+
+  test('what takes it back is where the alarm really clears: under the limit and near the plateau', () => {
+    const { wouldChangeIf } = alarmReason('plateau-departure', factsOf({}, { head: headAt(83) }));
+    expect(wouldChangeIf).toBe('The head falling back below 78.5 °C, or the heat taken off.');
+  });
+
+  test('the heat is said to be on only where somebody marked it', () => {
+    const over = { head: headAt(84), outlook: { passed: 0.99 } };
+    expect(alarmReason('over-limit', factsOf({ heat: 'unknown' }, over)).because).toMatch(
+      /no mark says that the heat is off\.$/,
+    );
+    expect(alarmReason('over-limit', factsOf({}, over)).because).toMatch(/the heat is still on\.$/);
+  });
+});
