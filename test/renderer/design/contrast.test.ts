@@ -93,3 +93,22 @@ test.each(Object.entries(stageLooks))(
     expect(contrast('#17152b', look.colour)).toBeGreaterThanOrEqual(4.5);
   },
 );
+
+test.each(Object.entries(stageLooks))(
+  'the name of %s stands out from its halo for the last row: at least 7 to 1',
+  (_, look) => {
+    const css = readFileSync(
+      path.join(import.meta.dirname, '../../../renderer/strip/strip.css'),
+      'utf8',
+    );
+    const percent = /\.stage-name \{[^}]*rgb\(255 255 255 \/ (\d+)%\)/.exec(css)?.[1];
+    const share = Number(percent) / 100;
+    const halo = [1, 3, 5].map((at) => {
+      const channel = Number.parseInt(look.colour.slice(at, at + 2), 16);
+      return Math.round(channel + share * (255 - channel))
+        .toString(16)
+        .padStart(2, '0');
+    });
+    expect(contrast('#17152b', `#${halo.join('')}`)).toBeGreaterThanOrEqual(7);
+  },
+);
