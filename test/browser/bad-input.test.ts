@@ -57,6 +57,9 @@ test('nothing that comes down the line crashes the app or is taken for a good re
     '21.62\r\n',
     'lorem ipsum\r\n',
   ]);
+  // Kept and shown, hollow and by name, but never taken for the head.
+  await page.locator('.doubtful-name').waitFor();
+  await takeScreenshot(page, 'watch-not-believed', 'projector');
   for (let part = 0; part < 1024; part += 1) cable.send('x'.repeat(1024));
   await speak(['\n', ...Array.from({ length: 6 }, () => 'T=21.75\n')]);
   await page
