@@ -31,6 +31,13 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     setDialog(null);
     void commands.mark(body);
   };
+  const isAsked = (view.snapshot?.alarms ?? []).some(
+    ({ alarm, state }) => alarm === 'attention' && state === 'unacknowledged',
+  );
+  const answerAttention = async () => {
+    const isMarked = await commands.mark({ type: 'attention-answered' });
+    if (isMarked && isAsked) await commands.acknowledge('attention');
+  };
   const undo = () => {
     if (last) void commands.mark({ type: 'mark-withdrawn', withdrawnMarkId: last.markId });
   };
@@ -49,7 +56,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
     { key: 'm', name: 'Measured', run: () => setDialog('measured') },
     { key: 'n', name: 'Note', run: () => setDialog('note') },
-    { key: 'a', name: 'At the still', run: () => mark({ type: 'attention-answered' }) },
+    { key: 'a', name: 'At the still', run: () => void answerAttention() },
   ];
   const isListening = canAct && dialog === null && showKey;
   useMarkKeys(isListening ? [...heatActs, ...otherActs, { key: 'u', run: undo }] : []);

@@ -1,4 +1,4 @@
-import type { Alarm, AlarmView } from '#shared-core';
+import type { Alarm, AlarmView, MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
 
@@ -18,18 +18,23 @@ const asksForHeatOff: ReadonlySet<Alarm> = new Set<Alarm>([
 export function PromptButtons({ alarm: { alarm, state, act }, commands }: PromptButtonsProps) {
   if (state !== 'unacknowledged' && state !== 'returned-unacknowledged') return null;
   const hasHeatOff = state === 'unacknowledged' && asksForHeatOff.has(alarm);
-  const heatIsOff = async () => {
-    if (await commands.mark({ type: 'heat-off' })) await commands.acknowledge(alarm);
+  // Doing what was asked answers the prompt: nobody has to press twice.
+  const did = async (mark: MarkBody) => {
+    if (await commands.mark(mark)) await commands.acknowledge(alarm);
   };
   return (
     <div className="prompt-buttons">
       {hasHeatOff && (
-        <Button weight="act" aria-label={`Heat is off: ${act}`} onClick={() => void heatIsOff()}>
+        <Button
+          weight="act"
+          aria-label={`Heat is off: ${act}`}
+          onClick={() => void did({ type: 'heat-off' })}
+        >
           Heat is off
         </Button>
       )}
       {alarm === 'attention' && state === 'unacknowledged' ? (
-        <Button weight="act" onClick={() => void commands.mark({ type: 'attention-answered' })}>
+        <Button weight="act" onClick={() => void did({ type: 'attention-answered' })}>
           I am at the still
         </Button>
       ) : (

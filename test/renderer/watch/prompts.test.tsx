@@ -111,6 +111,16 @@ describe('Prompts', () => {
     ]);
   });
 
+  test('saying that one is at the still answers the check with one press', async () => {
+    const asked = show([alarm({ alarm: 'attention', priority: 'medium' })], true, true);
+    fireEvent.click(screen.getByRole('button', { name: 'I am at the still' }));
+    await new Promise((done) => setTimeout(done));
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'attention-answered' } }],
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'attention' } }],
+    ]);
+  });
+
   test('heat that could not be marked as off leaves the prompt open', async () => {
     const asked = show([alarm({})]);
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
