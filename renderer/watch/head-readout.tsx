@@ -42,8 +42,12 @@ function noteWords(head: HeadView, liveness: Liveness, words: ReturnType<typeof 
   return `± ${words.number(head.expandedUncertaintyK, 1)} K (k = 2)${rateWords(head, words)}`;
 }
 
-function rateWords({ rateKPerMin }: HeadView, words: ReturnType<typeof useWords>): string {
-  if (rateKPerMin === null) return '';
+/** With more doubt than this about the head [K], as while vapour arrives, its rate says nothing. */
+const mostDoubtK = 2;
+
+function rateWords(head: HeadView, words: ReturnType<typeof useWords>): string {
+  const { rateKPerMin, expandedUncertaintyK } = head;
+  if (rateKPerMin === null || expandedUncertaintyK > mostDoubtK) return '';
   if (Math.abs(rateKPerMin) < 0.05) return ' · steady';
   const direction = rateKPerMin > 0 ? 'rising' : 'falling';
   return ` · ${direction} ${words.number(Math.abs(rateKPerMin), 1)} K/min`;
