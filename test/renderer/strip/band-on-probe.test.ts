@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings } from '#shared-core';
+import { createMonitor, defaultRunSettings, snapshotSchema } from '#shared-core';
 import { bandOnProbe } from '../../../renderer/strip/band-on-probe.ts';
 import { probeScaleWords } from '../../../renderer/words/index.ts';
 
@@ -30,6 +30,15 @@ describe('bandOnProbe', () => {
     expect(`${stage.because} ${stage.wouldChangeIf}`).toContain(limit);
     expect(probeScaleWords(plateau, '.')?.because).toContain(limit.replace(' ', '\u00a0'));
   });
+});
+
+test('a snapshot recorded before probes were told apart from the truth is read as of a true probe', () => {
+  const { plateau, ...rest } = JSON.parse(
+    JSON.stringify(createMonitor(defaultRunSettings).advanceTo(1)),
+  );
+  const { probeReadsHighK: _, ...older } = plateau;
+  const read = snapshotSchema.parse({ ...rest, plateau: older });
+  expect(read.plateau).toEqual({ ...older, probeReadsHighK: 0 });
 });
 
 describe('probeScaleWords', () => {
