@@ -4,12 +4,12 @@ import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../probe-fault.ts';
 import { ofStrength } from './head-strength.ts';
 import { celsius, kelvin, moving, percent, span } from './numbers.ts';
-import { against, limitWords } from './stage-words.ts';
+import { against, limitWords, standingAt } from './stage-words.ts';
 
 /** The numbers behind an alarm at the moment it is raised, and what would take it back. */
 export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   const { head, outlook, plateau, settings } = facts;
-  const at = head === null ? 'unknown' : celsius(head.bulbC);
+  const at = head === null ? 'unknown' : standingAt(head);
   const limit = limitWords(facts);
   switch (alarm) {
     case 'plateau-departure': {
@@ -30,7 +30,7 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
     }
     case 'over-limit':
       return {
-        because: `The head is at ${at}, above the limit of ${limit} (${percent(outlook.passed)} sure): vapour ${ofStrength(facts)}, and ${facts.heat === 'unknown' ? 'no mark says that the heat is off' : 'the heat is still on'}.`,
+        because: `The head is at ${at}, above the limit of ${limit}, ${percent(outlook.passed)} sure: vapour ${ofStrength(facts)}, and ${facts.heat === 'unknown' ? 'no mark says that the heat is off' : 'the heat is still on'}.`,
         wouldChangeIf: `The head staying below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
       };
     case 'near-dryness':
@@ -61,12 +61,19 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   }
 }
 
+/** Below this a limit is not said to be reached. */
+const nearlySure = 0.9;
+
 function limitOutlookWords(facts: MonitorFacts): string {
   const { head, outlook, settings } = facts;
   const limit = limitWords(facts);
-  if (outlook.etaS === 0)
-    return `The limit of ${limit} is reached (${percent(outlook.passed)} sure).`;
-  if (outlook.etaS === null) {
+  if (outlook.etaS === 0) {
+    return outlook.passed < nearlySure
+      ? `The limit of ${limit} is just about reached: ${percent(outlook.passed)} sure that it is passed.`
+      : `The limit of ${limit} is reached, ${percent(outlook.passed)} sure.`;
+  }
+  const rises = head !== null && head.rateKPerS > 2 * head.rateSdKPerS;
+  if (outlook.etaS === null || !rises) {
     const toGoK = head === null ? 0 : outlook.limitOnProbeC - head.vapourC;
     return `The limit of ${limit} is ${kelvin(toGoK)} away, within what probe and air pressure leave open.`;
   }

@@ -37,7 +37,10 @@ export function headStrength(facts: MonitorFacts): HeadStrength {
   const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
   const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC), lagSdK);
   if (vapourC < scale.azeotropeC - 2 * sdK - 0.1) return { kind: 'below-azeotrope' };
-  return { kind: 'known', strength: vapourStrength(scale, vapourC, sdK), sdK };
+  const strength = vapourStrength(scale, vapourC, sdK);
+  // What reads below the azeotrope is at it or above, for the same doubt: not sure to be the strongest there is.
+  const low = Math.min(strength.low, scale.strengthAbv(scale.azeotropeC + sdK));
+  return { kind: 'known', strength: { ...strength, low }, sdK };
 }
 
 const unsettledWords: Readonly<Record<Unsettled, string>> = {

@@ -86,7 +86,7 @@ export function createSentenceKeeper(): SentenceKeeper {
       return isOver || outranks(to, kept.topic) || isPlain(to);
     }
     if (kept.topic === 'main' && to === 'leaving') return stoodS >= standsS || ahead?.by === 'rate';
-    if (kept.topic === 'leaving' && to === 'main') return stoodS >= standsS;
+    if (kept.topic === 'leaving' && to === 'main') return stoodS >= standsS || hasFallenBack(facts);
     return true;
   };
 
@@ -141,6 +141,11 @@ function isLeavingPlateau({ plateau, head, stage }: MonitorFacts, was: boolean):
   if (stage !== 'main-fraction' || levelC === null || head === null) return false;
   const aboveK = head.vapourC - levelC;
   return was ? aboveK > backK : departedS !== null && aboveK > leavingK;
+}
+
+/** A head below the level it held has not left it, however long that has been said. */
+function hasFallenBack({ plateau, head }: MonitorFacts): boolean {
+  return head !== null && plateau.levelC !== null && head.vapourC < plateau.levelC;
 }
 
 function topicOf(facts: MonitorFacts, was: Topic, isLeaving: boolean): Topic {

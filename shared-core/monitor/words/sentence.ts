@@ -119,15 +119,19 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
       return 'Ease the heat and watch the glass.';
     case 'settling':
     case 'first':
-      return `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
+      return firstFraction.unit === 'min'
+        ? `Collect what comes in the first ${firstFraction.wanted} min apart.`
+        : `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
     case 'main':
       return strength === 'below-azeotrope'
         ? 'Check that the bulb sits in the vapour at the side arm.'
         : null;
     case 'leaving':
-      return 'Get ready to take the heat off and change the receiver.';
+      return 'Stay at the still and have the next receiver ready.';
     case 'receded':
       return heat === 'off' ? null : 'See whether the pot still boils.';
+    case 'heat-off':
+      return 'Keep the cooling water running until nothing drips.';
     case 'cooling':
       return heat === 'off' ? null : 'Make sure that the heat is off.';
     default:

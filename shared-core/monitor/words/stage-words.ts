@@ -1,3 +1,4 @@
+import type { HeadState } from '../head-filter.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../probe-fault.ts';
 import { firstFractionWords } from './first-fraction-words.ts';
@@ -28,12 +29,24 @@ export function stageBecause(facts: MonitorFacts): string {
     case 'first-fraction':
       return `Vapour bathes the bulb at ${celsius(head.bulbC)} (${azeotrope}); ${firstFractionSoFar(facts)}`;
     case 'main-fraction':
-      return `The head is at ${celsius(head.bulbC)}, ${against(head.vapourC, outlook.limitOnProbeC)} the limit of ${limitWords(facts)}, and ${moving(head.rateKPerS, head.rateSdKPerS)}: vapour ${ofStrength(facts)}.`;
+      return `The head is at ${standingAt(head)}, ${against(head.vapourC, outlook.limitOnProbeC)} the limit of ${limitWords(facts)}, and ${moving(head.rateKPerS, head.rateSdKPerS)}: vapour ${ofStrength(facts)}.`;
     case 'tail':
-      return `The head is at ${celsius(head.bulbC)}; the vapour is weaker than the limit of ${limitWords(facts)} with a probability of ${percent(outlook.passed)}: vapour ${ofStrength(facts)}.`;
+      return outlook.passed < 0.5
+        ? `Stages go forward only: the head has passed the limit of ${limitWords(facts)} before. It is at ${standingAt(head)} now: vapour ${ofStrength(facts)}.`
+        : `The head is at ${standingAt(head)}; the vapour is weaker than the limit of ${limitWords(facts)} with a probability of ${percent(outlook.passed)}: vapour ${ofStrength(facts)}.`;
     case 'cool-down':
       return `The head has stayed far below ${azeotrope}${facts.heat === 'off' ? ' after the heat was taken off' : ''}.`;
   }
+}
+
+/** Less than this between bulb and vapour is not worth a word [K]. */
+const tellableLagK = 0.15;
+
+/** Where the head stands; with the vapour's own temperature where the bulb lags behind it, since calls go by that. */
+export function standingAt({ bulbC, vapourC }: HeadState): string {
+  return Math.abs(vapourC - bulbC) < tellableLagK
+    ? celsius(bulbC)
+    : `${celsius(bulbC)}, with the bulb's lag counted ${celsius(vapourC)}`;
 }
 
 /** Where a temperature stands against another: `1.2 K below`. */

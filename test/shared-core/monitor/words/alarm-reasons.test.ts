@@ -9,7 +9,7 @@ describe('why the heat-off call stands', () => {
       { head: headAt(83.4, -0.35 / 60), outlook: { etaS: 0, passed: 0.999 } },
     );
     expect(alarmReason('plateau-departure', sinking).because).toBe(
-      'The head is at 83.4 °C, 5.2 K above the plateau it held, falling 0.3 K/min. The limit of 80 % vol (82.8 °C on this probe) is reached (over 99 % sure).',
+      'The head is at 83.4 °C, 5.2 K above the plateau it held, falling 0.3 K/min. The limit of 80 % vol (82.8 °C on this probe) is reached, over 99 % sure.',
     );
   });
 
@@ -17,6 +17,15 @@ describe('why the heat-off call stands', () => {
     const near = factsOf({}, { head: headAt(limitC - 0.1), outlook: { etaS: null, passed: 0.3 } });
     expect(alarmReason('plateau-departure', near).because).toMatch(
       /is 0\.1 K away, within what probe and air pressure leave open\.$/,
+    );
+  });
+
+  test('a head that stands is not said to reach the limit in seconds, nor half a chance to be sure', () => {
+    const standing = factsOf({}, { head: headAt(limitC - 0.1), outlook: { etaS: 23 } });
+    expect(alarmReason('plateau-departure', standing).because).toMatch(/is 0\.1 K away/);
+    const half = factsOf({}, { head: headAt(limitC), outlook: { etaS: 0, passed: 0.52 } });
+    expect(alarmReason('plateau-departure', half).because).toMatch(
+      /is just about reached: 52 % sure that it is passed\.$/,
     );
   });
 

@@ -34,6 +34,13 @@ describe('the strength at the head', () => {
     expect(width(1.8 / 60)).toBeGreaterThan(width(0));
   });
 
+  test('of a head that reads a little below the azeotrope is not sure to be the strongest there is', () => {
+    const found = headStrength(factsOf({}, { head: headAt(77.15) }));
+    expect(found).toMatchObject({ kind: 'known' });
+    if (found.kind !== 'known') return;
+    expect(found.strength.high - found.strength.low).toBeGreaterThan(1.5);
+  });
+
   test('of a head that ethanol–water vapour cannot have is none', () => {
     const cool = factsOf({}, { head: headAt(75) });
     expect(headStrength(cool)).toEqual({ kind: 'below-azeotrope' });

@@ -73,6 +73,15 @@ describe('the sentence at the top', () => {
     ]);
   });
 
+  test('a head that has fallen back below its level is not said to leave it any longer', () => {
+    const course: At = (timeS) => leaving(timeS > 100 && timeS < 130 ? 1 : -0.1, null);
+    const shapes = said(course, 200).map(({ timeS, sentence }) => `${timeS}: ${sentence}`);
+    expect(shapes.slice(-2)).toEqual([
+      expect.stringMatching(/^101: The plateau is ending/),
+      expect.stringMatching(/^130: The main fraction is coming over at 78\.1 °C/),
+    ]);
+  });
+
   test('from afar the forecast tells when the limit comes, near it the rise, and never both in turn', () => {
     const end = { low: 900, high: 1500 };
     const course: At = (timeS) => {
@@ -118,7 +127,7 @@ describe('the sentence at the top', () => {
     keeper.second(off, [standingAlarm('plateau-departure', false)], true);
     expect(composeSentence(off, keeper.kept())).toEqual({
       sentence: 'The heat is off; the head is at 83.0 °C.',
-      act: null,
+      act: 'Keep the cooling water running until nothing drips.',
     });
   });
 

@@ -30,6 +30,20 @@ describe('why a stage is called', () => {
     );
   });
 
+  test('a limit that the vapour has passed before its lagging bulb is told with both temperatures', () => {
+    const head = { bulbC: limitC - 0.4, vapourC: limitC + 0.1, rateKPerS: 4 / 60 };
+    expect(stageBecause(factsOf({}, { head }))).toMatch(
+      /^The head is at 82\.4 °C, with the bulb's lag counted 82\.9 °C, 0\.1 K above the limit/,
+    );
+  });
+
+  test('a tail whose head has come back is not called by a probability that speaks against it', () => {
+    const back = factsOf({ stage: 'tail' }, { head: headAt(82.2), outlook: { passed: 0.01 } });
+    expect(stageBecause(back)).toMatch(
+      /^Stages go forward only: the head has passed the limit of 80 % vol \(82\.8 °C on this probe\) before\. It is at 82\.2 °C now: vapour of/,
+    );
+  });
+
   test('a bulb that vapour has reached is not said to be without', () => {
     const arriving = factsOf({ stage: 'warm-up' }, { head: headAt(66), plateau: { heldS: null } });
     expect(stageBecause(arriving)).toMatch(/^Vapour has reached the bulb, which is at 66\.0 °C/);
