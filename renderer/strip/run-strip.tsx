@@ -1,8 +1,9 @@
-import { type ReactNode, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
+import { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
 import { StripTextContext, stripMeasures } from './strip-text.ts';
@@ -38,6 +39,7 @@ interface RunStripProps {
 export function RunStrip(props: RunStripProps) {
   const { view, hasControls = true, extra, textPx: askedTextPx, children } = props;
   const [box, size] = useBoxSize<HTMLDivElement>();
+  useEffect(() => keepOutOfTabOrder(box.current));
   const smallTextPx = useSmallTextPx();
   const textPx = askedTextPx ?? smallTextPx;
   const { axisWidthPx } = stripMeasures(textPx);

@@ -40,6 +40,10 @@ test('a replay is understood at its moment, and at an earlier one by moving the 
   const { page } = window;
   await page.getByRole('button', { name: `Replay ${names[0]}` }).click();
   await page.getByRole('slider', { name: 'Time in the run' }).fill('1900');
+  await page.getByRole('button', { name: 'Annotate …' }).focus();
+  await page.keyboard.press('Tab');
+  // Straight on to the list: nothing in the drawing takes the focus.
+  expect(await page.evaluate('document.activeElement.textContent')).toContain('Warm-up');
   await page.getByRole('button', { name: 'Understand this moment' }).click();
   const boiling = page.getByRole('region', { name: /^Boiling at 99\.4/ });
   await boiling.getByText(/the column has lifted it that far/).waitFor();
