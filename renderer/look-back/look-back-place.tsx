@@ -15,9 +15,15 @@ import { useLibrary } from './use-library.ts';
 export function LookBackPlace() {
   const [open, setOpen] = useState<{ runId: string; openFor: OpenFor } | null>(null);
   const [taking, setTaking] = useState<{ file: File; beginning: FileBeginning } | null>(null);
+  /** Where the eye and the focus go back to. */
+  const [cameFrom, setCameFrom] = useState<string | null>(null);
   const [compared, setCompared] = useState<readonly RunSummary[] | null>(null);
   if (open !== null) {
-    return <OpenRun key={open.runId} {...open} onClose={() => setOpen(null)} />;
+    const close = () => {
+      setCameFrom(open.runId);
+      setOpen(null);
+    };
+    return <OpenRun key={open.runId} {...open} onClose={close} />;
   }
   if (taking !== null) {
     return (
@@ -34,6 +40,7 @@ export function LookBackPlace() {
   if (compared !== null) return <CompareRuns runs={compared} onClose={() => setCompared(null)} />;
   return (
     <RunLibrary
+      cameFrom={cameFrom}
       onOpen={(runId, openFor) => setOpen({ runId, openFor })}
       onCompare={setCompared}
       onFile={(file) => void lookInto(file).then((beginning) => setTaking({ file, beginning }))}
@@ -42,12 +49,13 @@ export function LookBackPlace() {
 }
 
 interface RunLibraryProps {
+  readonly cameFrom: string | null;
   readonly onOpen: (runId: string, openFor: OpenFor) => void;
   readonly onCompare: (runs: readonly RunSummary[]) => void;
   readonly onFile: (file: File) => void;
 }
 
-function RunLibrary({ onOpen, onCompare, onFile }: RunLibraryProps) {
+function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
   const onlyWatches = useBench(isViewer);
   return (
@@ -68,6 +76,7 @@ function RunLibrary({ onOpen, onCompare, onFile }: RunLibraryProps) {
             <RunCard
               key={run.runId}
               run={run}
+              isReturnedTo={run.runId === cameFrom}
               onOpen={(openFor) => onOpen(run.runId, openFor)}
               onChanged={reload}
             />

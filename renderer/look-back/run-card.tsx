@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
@@ -12,16 +12,25 @@ import { RunLines } from './run-lines.tsx';
 
 interface RunCardProps {
   readonly run: RunSummary;
+  /** Whether the person comes back from this run. */
+  readonly isReturnedTo?: boolean;
   readonly onOpen: (openFor: OpenFor) => void;
   readonly onChanged: () => void;
 }
 
 /** One run of the library: what it was, what is mostly done with it, and the rest behind one button. */
-export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
+export function RunCard({ run, isReturnedTo = false, onOpen, onChanged }: RunCardProps) {
   const moreId = useId();
   const onlyWatches = useBench(isViewer);
   const pack = usePack();
   const [isMore, setMore] = useState(false);
+  const replay = useRef<HTMLButtonElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when the list appears again
+  useEffect(() => {
+    if (!isReturnedTo) return;
+    replay.current?.focus({ preventScroll: true });
+    replay.current?.scrollIntoView({ block: 'center' });
+  }, []);
   if (!isReadable(run)) {
     return (
       <li className="run">
@@ -42,7 +51,12 @@ export function RunCard({ run, onOpen, onChanged }: RunCardProps) {
         <RunLines run={run} />
       </div>
       <div className="run-acts">
-        <Button weight="main" onClick={() => onOpen('replay')} aria-label={`Replay ${run.name}`}>
+        <Button
+          ref={replay}
+          weight="main"
+          onClick={() => onOpen('replay')}
+          aria-label={`Replay ${run.name}`}
+        >
           Replay
         </Button>
         <Button onClick={() => onOpen('guess')} aria-label={`Guess first: ${run.name}`}>

@@ -50,6 +50,11 @@ test('a run shows what is mostly done with it, and the rest when asked for more'
   expect(buttons()).toEqual(['Replay', 'Guess first', 'More']);
 });
 
+test('whoever comes back from a run finds the focus on it', () => {
+  renderInWindow(<RunCard run={summary} isReturnedTo onOpen={() => {}} onChanged={() => {}} />);
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Replay Monday');
+});
+
 test('one damaged record is told as one', () => {
   renderCard(summary);
   expect(screen.getByText('▲ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
