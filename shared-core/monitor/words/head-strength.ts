@@ -14,7 +14,7 @@ export type HeadStrength =
   | { readonly kind: 'unsettled'; readonly why: Unsettled };
 
 /** Why a temperature says nothing of the strength yet. */
-export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'fault';
+export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'cooling' | 'fault';
 
 /**
  * After an upset the bulb must have been in vapour again for so long [s], and the vapour must move slower than this
@@ -25,6 +25,15 @@ const fastestKPerS = 2 / 60;
 /** How well the lag of the bulb is known, as a share of it; chosen here. */
 const lagShareSd = 0.3;
 
+/** In the tail the head only rises while the pot boils: one that sinks by more than this cools [K/s]; by simulation. */
+const sinkingKPerS = -0.3 / 60;
+
+function isCooling({ head, stage, heat }: MonitorFacts): boolean {
+  if (heat === 'off') return true;
+  if (head === null || stage !== 'tail') return false;
+  return head.rateKPerS < Math.min(sinkingKPerS, -2 * head.rateSdKPerS);
+}
+
 /** Strength of the vapour at the head with a 95 % interval, or why none can be given. */
 export function headStrength(facts: MonitorFacts): HeadStrength {
   const { head, plateau, bias, scale, settings } = facts;
@@ -33,6 +42,7 @@ export function headStrength(facts: MonitorFacts): HeadStrength {
   if (head === null || plateau.heldS === null) return { kind: 'unsettled', why: 'not-held' };
   if (plateau.calmS < backForS) return { kind: 'unsettled', why: 'returned' };
   if (Math.abs(head.rateKPerS) > fastestKPerS) return { kind: 'unsettled', why: 'moving' };
+  if (isCooling(facts)) return { kind: 'unsettled', why: 'cooling' };
   const vapourC = head.vapourC - bias.meanK;
   const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
   const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC), lagSdK);
@@ -47,6 +57,7 @@ const unsettledWords: Readonly<Record<Unsettled, string>> = {
   'not-held': 'of a strength not known before the head comes to rest',
   receded: 'of unknown strength while no vapour reaches the bulb',
   returned: 'of a strength not known until the bulb has settled in the vapour again',
+  cooling: 'of unknown strength while the bulb cools',
   moving: 'of a strength that changes too fast to tell',
   fault: 'of unknown strength while the probe is not trusted',
 };

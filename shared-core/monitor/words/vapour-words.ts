@@ -39,6 +39,8 @@ const reasons: Readonly<Record<Unsettled, string>> = {
   receded: 'No vapour reaches the bulb just now: what it shows is its own cooling.',
   returned: 'Vapour is back at the bulb, which needs some seconds to settle in it.',
   moving: 'The head moves by more than 2 K/min: the bulb lags too far behind the vapour.',
+  cooling:
+    'The heat is off or the head sinks in the tail: vapour dies away, and the bulb shows its own cooling.',
   fault: 'The probe is not trusted just now.',
 };
 

@@ -9,6 +9,8 @@ describe('the strength at the head', () => {
     ['receded', factsOf({}, { plateau: { recededSinceS: 1790 } })],
     ['returned', factsOf({}, { plateau: { calmS: 19 } })],
     ['moving', factsOf({}, { head: headAt(85, 2.5 / 60) })],
+    ['cooling', factsOf({ heat: 'off' })],
+    ['cooling', factsOf({ stage: 'tail' }, { head: headAt(88, -0.9 / 60) })],
     ['fault', factsOf({ fault: 'frozen' })],
   ] as const)('is not told while %s, in no view and no sentence', (why, facts) => {
     expect(headStrength(facts)).toEqual({ kind: 'unsettled', why });
