@@ -51,7 +51,7 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
           </p>
           {late.map(({ film }) => (
             <p key={film.identity.runId} className="warning">
-              In {film.identity.name} no vapour reached the head: it has no line here.
+              In “{film.identity.name}” no vapour reached the head: it has no line here.
             </p>
           ))}
           <Overlay runs={compared} />
