@@ -154,7 +154,7 @@ function drawSchedule(
   volumeMl: number,
   distillateW: number,
 ): readonly BatchEvent[] {
-  const heatUpW = powerW * between(random, 1, 1.6);
+  const heatUpW = powerW * between(random, 1, 2.2);
   const boilsAtS = (volumeMl * 4.1 * 72) / (heatUpW * 0.9);
   const plateauS = (60 * 0.06 * volumeMl * 11) / distillateW;
   const events: BatchEvent[] = [

@@ -6,6 +6,8 @@ import { type AlarmInput, type AlarmTrack, quietAlarmTrack, stepAlarm } from './
 export interface AlarmReason {
   readonly because: string;
   readonly wouldChangeIf: string;
+  /** What to do instead of the catalogue's act, where the reason asks for something else. */
+  readonly act?: string;
 }
 
 /** An alarm that is not normal, with the reason it was raised for. */

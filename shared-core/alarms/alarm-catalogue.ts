@@ -51,7 +51,8 @@ export const alarmCatalogue: Readonly<Record<Alarm, AlarmDefinition>> = {
   'probe-fault': {
     priority: 'high',
     act: 'Look at the thermometer by eye and mend the probe.',
-    consequence: 'Stages and the heat-off call wait until the head can be read again.',
+    consequence:
+      'Until the head can be trusted the heat-off call waits, or may come late or not at all.',
     onDelayS: 0,
     offDelayS: 5,
   },

@@ -20,7 +20,8 @@ export function followAlarmConditions(
 ): void {
   const follow = (alarm: Alarm, active: boolean): void =>
     bank.condition(alarm, facts.timeS, active, () => alarmReason(alarm, facts));
-  follow('probe-fault', facts.fault !== null && facts.stage !== 'cool-down');
+  const isSuspect = facts.fault !== null || facts.doubt !== null;
+  follow('probe-fault', isSuspect && facts.stage !== 'cool-down');
   follow('attention', attentionMissed(facts));
   follow('condenser-warm', condenserWarm(bank, facts));
   follow('near-dryness', nearDryness(facts));
@@ -59,7 +60,7 @@ function overLimit(bank: AlarmBank, facts: MonitorFacts): boolean {
   if (bank.isActive('over-limit')) {
     return head.vapourC > outlook.limitOnProbeC - deadbandK(facts);
   }
-  return facts.overLimitForS > (facts.heatOffArmed ? facts.settings.reactionTimeS : 30);
+  return facts.overLimitForS > facts.overLimitPatienceS;
 }
 
 function attentionMissed({ attentionDueS, timeS }: MonitorFacts): boolean {

@@ -45,12 +45,14 @@ export interface Forecaster {
 const everyS = 60;
 const settledS = 120;
 const receiverSdMl = 0.5;
+/** A person reads the receiver first and books it when a hand is free: the time of a mark is known to so much [s]. */
+const bookingDelayS = 20;
 /** A balance is read as often as a busy person would: its errors do not average out any faster [s]. */
 const receiverEveryS = 240;
 const potSdK = 0.4;
 const dropsShareSd = 0.3;
 /** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
-const heightModelSdK = 0.3;
+const heightModelSdK = 0.35;
 const enoughForBias = 4;
 /** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
 const lostPerBreakS = 45;
@@ -99,7 +101,9 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       const booked = marks.collectedMl();
       if (booked !== null && timeS === marks.collectedS() && timeS !== lastVolumeS) {
         lastVolumeS = timeS;
-        into.see({ kind: 'volume', boiledS, value: booked, sd: receiverSdMl });
+        const flowedMl = bookingDelayS * (outlook?.flowMlPerS ?? booked / Math.max(60, boiledS));
+        const sd = Math.hypot(receiverSdMl, flowedMl);
+        into.see({ kind: 'volume', boiledS, value: booked, sd });
       }
     }
   };

@@ -92,7 +92,7 @@ function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
     state: track.state,
     priority,
     raisedS: track.raisedS ?? 0,
-    act,
+    act: reason.act ?? act,
     because: reason.because,
     consequence,
     wouldChangeIf: reason.wouldChangeIf,

@@ -5,7 +5,7 @@ import type { HeadNoise, HeadState } from './head-filter.ts';
 import type { LimitOutlook } from './limit-outlook.ts';
 import type { Heat } from './marks-ledger.ts';
 import type { PlateauView } from './plateau-watch.ts';
-import type { ProbeFault } from './probe-fault.ts';
+import type { BulbDoubt, ProbeFault } from './probe-fault.ts';
 import type { VapourScale } from './vapour-scale.ts';
 
 /** Everything the monitor holds true after one second: numbers only, made into words on demand. */
@@ -30,11 +30,15 @@ export interface MonitorFacts {
   readonly heatOffArmed: boolean;
   /** How long the vapour has been weaker than the limit without doubt [s]. */
   readonly overLimitForS: number;
+  /** How long it may be before that is told of [s]. */
+  readonly overLimitPatienceS: number;
   /** How long the limit has been passed by a head that came below it but hardly held there [s]. */
   readonly limitPassedUnheldForS: number;
   readonly firstFraction: FirstFractionProgress;
   readonly fault: ProbeFault | null;
   readonly faultSinceS: number;
+  /** What speaks against trusting a head that is staged all the same. */
+  readonly doubt: BulbDoubt | null;
   readonly potC: number | null;
   readonly condenserC: number | null;
   readonly heat: Heat;

@@ -8,7 +8,17 @@ export type ProbeFault =
   | 'step'
   | 'frozen'
   | 'above-boiling-water'
-  | 'hotter-than-pot';
+  | 'hotter-than-pot'
+  | BulbDoubt;
+
+/** A probe that works in a place, or by an air pressure, that cannot be right: staged all the same, and told of. */
+export type BulbDoubt = 'below-boiling' | 'warm-without-vapour';
+
+/** What to do about each doubt. */
+export const bulbDoubtActs: Readonly<Record<BulbDoubt, string>> = {
+  'below-boiling': 'Check the air pressure entered, and that the bulb hangs in the vapour.',
+  'warm-without-vapour': 'Check that vapour reaches the bulb.',
+};
 
 /** What a person can see and do about each fault. */
 export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
@@ -21,4 +31,6 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   frozen: 'the reading has stopped changing altogether, even in its last digit',
   'above-boiling-water': 'the reading is above the boiling point of water at this pressure',
   'hotter-than-pot': 'the head reads hotter than the pot that feeds it',
+  'below-boiling': 'it rests below the lowest boiling point at this air pressure',
+  'warm-without-vapour': 'it is too cool for vapour, yet does not cool down',
 };

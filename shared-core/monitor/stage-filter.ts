@@ -80,9 +80,12 @@ export function createStageFilter(): StageFilter {
     move(first, firstReceded, 1 / 300);
     move(main, mainReceded, 1 / 300);
     move(tail, tailReceded, 1 / 300);
-    move(firstReceded, first, 1 / 60);
-    move(mainReceded, main, 1 / 60);
-    move(tailReceded, tail, 1 / 60);
+    if (!evidence.receded) {
+      // Only then: mass that came back too soon would be lost, and the end of the run gain by its loss.
+      move(firstReceded, first, 1 / 60);
+      move(mainReceded, main, 1 / 60);
+      move(tailReceded, tail, 1 / 60);
+    }
     const ending = endingHazardPerS(evidence, patience);
     move(firstReceded, coolDown, ending);
     move(mainReceded, coolDown, ending);

@@ -3,6 +3,7 @@ import type { Mark, RunSettings } from '../run/index.ts';
 import type { Condition, Stage } from '../snapshot/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
+import { createBulbWatch } from './bulb-watch.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
 import { createForecaster } from './forecaster.ts';
 import type { HeadState } from './head-filter.ts';
@@ -21,7 +22,7 @@ import { createSurgeWatch } from './surge-watch.ts';
 import { createUnheldWatch } from './unheld-watch.ts';
 import { createVapourScale } from './vapour-scale.ts';
 import { eventBecause } from './words/event-words.ts';
-import { vapourStrength } from './words/numbers.ts';
+import { headStrength } from './words/head-strength.ts';
 import { stageBecause } from './words/stage-words.ts';
 
 /** What another channel than the head showed in one second. */
@@ -44,6 +45,9 @@ export interface Staging {
 const estimateEveryS = 60;
 /** So long must the head have been held below the limit before its departure is called [s]. */
 const armedAfterS = 60;
+/** A head that was never held below the limit gives nothing to react to: weak vapour is told of sooner [s]. */
+const unarmedPatienceS = 30;
+const reminderS = 300;
 const pressureStepKPa = 0.02;
 /** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
 const usualFlowMlPerS = 1 / 60;
@@ -59,6 +63,7 @@ export function createStaging(
   const watch = createPlateauWatch();
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
+  const bulbWatch = createBulbWatch();
   const receiver = createReceiverWatch();
   const forecaster = createForecaster(settings, marks);
   let limitAbv = settings.leastStrengthAbv;
@@ -73,6 +78,8 @@ export function createStaging(
   let condenserC: number | null = null;
   let belowLimitForS = 0;
   let overLimitForS = 0;
+  let wasOverLimit = false;
+  let wasArmed = false;
   const unheldWatch = createUnheldWatch();
   let lastPersonS = 0;
   let surging = false;
@@ -98,6 +105,7 @@ export function createStaging(
       outlook,
       heatOffArmed: belowLimitForS >= armedAfterS,
       overLimitForS,
+      overLimitPatienceS: overLimitPatienceS(),
       limitPassedUnheldForS: unheldWatch.limitPassedForS(),
       firstFraction: firstFractionProgress(
         settings.firstFraction,
@@ -107,6 +115,7 @@ export function createStaging(
       ),
       fault,
       faultSinceS,
+      doubt: bulbWatch.doubt(),
       potC,
       condenserC,
       heat: marks.heat(),
@@ -118,11 +127,18 @@ export function createStaging(
 
   function conditionNow(): Condition | null {
     if (fault !== null) return 'probe-suspect';
+    if (stage !== 'cool-down' && bulbWatch.doubt() !== null) return 'probe-suspect';
     if (stage === 'warm-up' || stage === 'cool-down') return null;
     // A surging head draws back and returns again and again: that is said, not each time it draws back.
     if (surging) return 'surging';
     if (plateau.recededSinceS !== null) return 'vapour-receded';
     return isNothingCollected() ? 'total-reflux' : null;
+  }
+
+  /** Who has been told and brings the heat back wants the tail: a reminder is enough. */
+  function overLimitPatienceS(): number {
+    if (stage === 'tail' && wasOverLimit) return reminderS;
+    return belowLimitForS >= armedAfterS ? settings.reactionTimeS : unarmedPatienceS;
   }
 
   /** A balance knows better than the last reading of a person, who may not have looked since. */
@@ -203,17 +219,25 @@ export function createStaging(
 
   const followStage = (timeS: number): void => {
     if (head === null || fault !== null) return;
+    bulbWatch.second({
+      head,
+      plateau,
+      azeotropeC: scale.azeotropeC,
+      priorBias: priorBias(settings, scale),
+      isHeatOff: marks.heat() === 'off',
+    });
     const steady = plateau.heldS !== null && plateau.recededSinceS === null;
-    if (steady) {
-      if (outlook.passed < 0.2) belowLimitForS += 1;
-    }
+    if (steady && outlook.passed < 0.2) belowLimitForS += 1;
+    wasArmed ||= belowLimitForS >= armedAfterS;
+    // Heat brought back in the tail has no plateau to leave, unless the head comes below the limit again.
+    if (stage === 'tail' && plateau.recededSinceS !== null) belowLimitForS = 0;
     overLimitForS = steady && plateau.calmS > 30 && outlook.passed > 0.95 ? overLimitForS + 1 : 0;
     unheldWatch.second({
       head,
       plateau,
       outlook,
       azeotropeC: scale.azeotropeC + bias.meanK,
-      isArmed: belowLimitForS >= armedAfterS,
+      isArmed: wasArmed,
     });
     const now = collect(timeS);
     stageFilter.second({
@@ -224,7 +248,7 @@ export function createStaging(
       firstFractionOver: now.firstFraction.over,
       sinking: head.rateKPerS < -2 * head.rateSdKPerS && head.rateKPerS < -0.002,
       receded: plateau.recededSinceS !== null,
-      absentS: plateau.absentS,
+      absentS: marks.heat() === 'off' || bulbWatch.isCooling() ? plateau.absentS : 0,
       heat: marks.heat(),
     });
     const called = stageFilter.called();
@@ -262,14 +286,8 @@ export function createStaging(
 
   const noteEstimate = (timeS: number): void => {
     if (timeS % estimateEveryS !== 0 || plateau.bathedS === null || stage === 'cool-down') return;
-    const usable = head !== null && fault === null && plateau.recededSinceS === null;
-    if (!usable || head === null) {
-      log.estimate(timeS, null);
-      return;
-    }
-    const vapourC = head.vapourC - bias.meanK;
-    const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC));
-    log.estimate(timeS, vapourStrength(scale, vapourC, sdK));
+    const found = headStrength(collect(timeS));
+    log.estimate(timeS, found.kind === 'known' ? found.strength : null);
   };
 
   return {
@@ -286,6 +304,7 @@ export function createStaging(
       noteEstimate(timeS);
       facts = collect(timeS);
       followAlarmConditions(bank, facts, surging);
+      wasOverLimit ||= bank.isActive('over-limit');
     },
     seeChannel: ({ channel, value, unit }, timeS) => {
       if (channel === 'pot') potC = value;

@@ -50,8 +50,8 @@ export interface HeatUp {
 /** Logarithm of boiling over heating-up power, and its spread: heat is often eased at the boil, seldom raised. */
 function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
   if (tookS === null) return { mean: 0, sd: 0.6 };
-  if (eased === null) return { mean: -0.12, sd: 0.3 };
-  return eased ? { mean: -0.28, sd: 0.25 } : { mean: 0, sd: 0.2 };
+  if (eased === null) return { mean: -0.25, sd: 0.42 };
+  return eased ? { mean: -0.38, sd: 0.3 } : { mean: 0, sd: 0.2 };
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { AlarmReason } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { bulbDoubtActs, probeFaultWords } from '../probe-fault.ts';
 import { ofStrength } from './head-strength.ts';
 import { celsius, kelvin, moving, percent, span } from './numbers.ts';
 import { against, limitWords, standingAt } from './stage-words.ts';
@@ -48,11 +48,20 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
         because: `The head swings up and down by far more than its noise of ${kelvin(facts.noise.slowSdK)} around ${at}.`,
         wouldChangeIf: 'A minute of steady readings.',
       };
-    case 'probe-fault':
+    case 'probe-fault': {
+      const { fault, doubt } = facts;
+      if (fault === null && doubt !== null) {
+        return {
+          because: `The head reads ${at}, the azeotrope at ${facts.scale.pressureKPa.toFixed(1)} kPa boils at ${celsius(facts.scale.azeotropeC)}: ${probeFaultWords[doubt]}.`,
+          wouldChangeIf: 'A head at or above the azeotrope, or the right air pressure entered.',
+          act: bulbDoubtActs[doubt],
+        };
+      }
       return {
-        because: `At ${span(facts.timeS)}: ${facts.fault === null ? 'the probe is not trusted' : probeFaultWords[facts.fault]}; last trusted value ${at}.`,
+        because: `At ${span(facts.timeS)}: ${fault === null ? 'the probe is not trusted' : probeFaultWords[fault]}; last trusted value ${at}.`,
         wouldChangeIf: 'Good readings coming in again.',
       };
+    }
     case 'attention':
       return {
         because: `The check was due ${span(facts.timeS - (facts.attentionDueS ?? facts.timeS))} ago and nobody answered.`,

@@ -42,6 +42,7 @@ export function headStrength(facts: MonitorFacts): HeadStrength {
   if (head === null || plateau.heldS === null) return { kind: 'unsettled', why: 'not-held' };
   if (plateau.calmS < backForS) return { kind: 'unsettled', why: 'returned' };
   if (Math.abs(head.rateKPerS) > fastestKPerS) return { kind: 'unsettled', why: 'moving' };
+  if (facts.doubt !== null) return { kind: 'below-azeotrope' };
   if (isCooling(facts)) return { kind: 'unsettled', why: 'cooling' };
   const vapourC = head.vapourC - bias.meanK;
   const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);

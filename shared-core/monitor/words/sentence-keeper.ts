@@ -1,5 +1,5 @@
 import type { StandingAlarm } from '../../alarms/index.ts';
-import type { Alarm } from '../../snapshot/index.ts';
+import type { Alarm, AlarmState } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
@@ -98,7 +98,7 @@ export function createSentenceKeeper(): SentenceKeeper {
       const alarm = alarmOrder.find((name) =>
         standing.some(
           ({ alarm: stands, track }) =>
-            stands === name && track.active && track.state !== 'shelved',
+            stands === name && track.active && asksForMore(stands, track.state, facts),
         ),
       );
       const to = alarm ?? topicOf(facts, kept.topic, isLeaving);
@@ -114,6 +114,13 @@ export function createSentenceKeeper(): SentenceKeeper {
     },
     kept: () => kept,
   };
+}
+
+/** A doubt about the bulb may last for the whole run: who has answered it hears of the run again. */
+function asksForMore(alarm: Alarm, state: AlarmState, { fault, doubt }: MonitorFacts): boolean {
+  if (state === 'shelved') return false;
+  const isDoubt = alarm === 'probe-fault' && fault === null && doubt !== null;
+  return !(isDoubt && state === 'acknowledged');
 }
 
 /** Alarms whose sentence outlasts a short break of their condition; a probe that reads again is believed at once. */

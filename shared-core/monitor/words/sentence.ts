@@ -1,7 +1,7 @@
 import { alarmCatalogue } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { bulbDoubtActs, probeFaultWords } from '../probe-fault.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -29,7 +29,7 @@ export function composeSentence(facts: MonitorFacts, kept: Kept): Sentence {
   if (isAlarm(kept.topic)) {
     return {
       sentence: alarmSentence(kept.topic, facts),
-      act: alarmCatalogue[kept.topic].act,
+      act: alarmAct(kept.topic, facts),
     };
   }
   const { attentionDueS } = facts;
@@ -44,9 +44,17 @@ function isAlarm(topic: Topic): topic is Alarm {
   return topic in alarmSentences;
 }
 
-function alarmSentence(alarm: Alarm, { fault, stage }: MonitorFacts): string {
+function alarmAct(alarm: Alarm, { fault, doubt }: MonitorFacts): string {
+  if (alarm === 'probe-fault' && fault === null && doubt !== null) return bulbDoubtActs[doubt];
+  return alarmCatalogue[alarm].act;
+}
+
+function alarmSentence(alarm: Alarm, { fault, doubt, stage }: MonitorFacts): string {
   if (alarm === 'probe-fault' && fault !== null) {
     return `The head cannot be read: ${probeFaultWords[fault]}.`;
+  }
+  if (alarm === 'probe-fault' && doubt !== null) {
+    return `The head cannot be relied on: ${probeFaultWords[doubt]}.`;
   }
   if (alarm === 'plateau-departure' && stage === 'tail') return 'The main fraction has ended.';
   if (alarm === 'plateau-departure' && stage === 'first-fraction') {

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { analyseRun, createMonitor } from '#shared-core';
+import { head, mark, pearSettings, simulatedReadings } from './support.ts';
+
+/** A head that vapour reached, at 78.5 °C, and which then reads as told. */
+const headThen = (endS: number, readC: (sinceS: number) => number) =>
+  Array.from({ length: endS + 1 }, (_, timeS) => {
+    const flicker = 0.02 * Math.sin(timeS * 1.7);
+    if (timeS < 60) return head(timeS, 30 + 0.8 * timeS + flicker);
+    return head(timeS, (timeS < 600 ? 78.5 : readC(timeS - 600)) + flicker);
+  });
+
+describe('a bulb that reads what vapour cannot give', () => {
+  test('is told of, in plain words, while the stages go on', () => {
+    const settings = {
+      ...pearSettings,
+      pressure: { ...pearSettings.pressure, pressureKPa: 109.9 },
+    };
+    const monitor = createMonitor(settings);
+    for (const reading of simulatedReadings({ durationS: 1900, flaws: { biasK: -0.8 } })) {
+      monitor.push(reading);
+    }
+    const { stage, alarms, vapour, sentence, act } = monitor.snapshot();
+    expect(sentence).toContain('cannot be relied on');
+    expect(act).toBe('Check the air pressure entered, and that the bulb hangs in the vapour.');
+    expect(stage).toMatchObject({ stage: 'main-fraction', condition: 'probe-suspect' });
+    expect(vapour?.alcoholByVolume).toBeNull();
+    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-fault']);
+    expect(alarms[0]?.because).toMatch(/azeotrope at 109\.9 kPa/);
+    monitor.push(mark(1901, 1, { type: 'alarm-acknowledged', alarm: 'probe-fault' }));
+    expect(monitor.advanceTo(1904).sentence).toContain('plateau is ending');
+  });
+
+  test('may be off by what probe and pressure explain', () => {
+    const { alarms } = analyseRun(
+      pearSettings,
+      headThen(1800, () => 77.3),
+      1800,
+    );
+    expect(alarms).toEqual([]);
+  });
+
+  test('does not end the run while it stays warm, and ends it when it cools', () => {
+    const last = (readC: (sinceS: number) => number) =>
+      analyseRun(pearSettings, headThen(2000, readC), 2000).stages.at(-1)?.stage;
+    const fallen = (sinceS: number): number => 78.5 - Math.min(4, 0.2 * sinceS);
+    expect(last(fallen)).toBe('main-fraction');
+    expect(last((sinceS) => 20 + 58.5 * Math.exp(-sinceS / 600))).toBe('cool-down');
+  });
+
+  test('is told of when it neither cools nor comes back', () => {
+    const fallen = headThen(1400, (sinceS) => 78.5 - Math.min(4, 0.2 * sinceS));
+    const { alarms } = analyseRun(pearSettings, fallen, 1400);
+    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-fault']);
+    expect(alarms[0]?.because).toContain('does not cool down');
+    const heatOff = [...fallen.slice(0, 600), mark(599.5, 1, { type: 'heat-off' })];
+    expect(analyseRun(pearSettings, [...heatOff, ...fallen.slice(600)], 1400).alarms).toEqual([]);
+  });
+});
+
+test('heat brought back in the tail is told of once, with a reminder after minutes', () => {
+  const inputs = simulatedReadings({
+    durationS: 5400,
+    extraEvents: [3900, 4300, 4700].flatMap((timeS) => [
+      { timeS, kind: 'heat-removed' as const },
+      { timeS: timeS + 60, kind: 'heat-returned' as const },
+    ]),
+  });
+  const { stages, alarms } = analyseRun(pearSettings, inputs, 5400);
+  const tailS = stages.find(({ stage }) => stage === 'tail')?.fromS ?? Number.POSITIVE_INFINITY;
+  const after = (alarm: string) =>
+    alarms.filter((record) => record.alarm === alarm && record.raisedS > tailS);
+  expect(tailS).toBeLessThan(3900);
+  expect(after('plateau-departure')).toEqual([]);
+  expect(after('over-limit').length).toBeLessThanOrEqual(2);
+});
