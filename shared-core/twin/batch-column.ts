@@ -99,14 +99,14 @@ export function stepColumn(column: BatchColumn, flows: ColumnFlows, curve: Equil
   const { x, plates, topEfficiency, held, potMol } = column;
   const { vapourMol, lostMol, distillateMol } = flows;
   const { slope, offset, upper, right } = scratch;
-  const perCell = curve.cells / curve.azeotropeMoleFraction;
+  const { vapourSlope, vapourOffset, azeotropeMoleFraction } = curve;
+  const perCell = curve.cells / azeotropeMoleFraction;
+  const lastCell = curve.cells - 1;
   for (let row = 0; row <= plates; row += 1) {
-    const position = Math.min(curve.cells - 1e-9, (x[row] as number) * perCell);
-    const cell = Math.floor(position);
-    const low = curve.vapour[cell] as number;
-    const rise = ((curve.vapour[cell + 1] as number) - low) * perCell;
-    slope[row] = rise;
-    offset[row] = low - (rise * cell) / perCell;
+    // Compositions are positive and small: a bitwise floor is exact, and this is the innermost loop.
+    const cell = Math.min(lastCell, ((x[row] as number) * perCell) | 0);
+    slope[row] = vapourSlope[cell] as number;
+    offset[row] = vapourOffset[cell] as number;
   }
   // Pot: (M + L − V) x' = M x + L x_1 − V y_0.
   const bottomLiquidMol = vapourMol - distillateMol;

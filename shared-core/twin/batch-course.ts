@@ -38,6 +38,23 @@ export function emptyCourse(): BatchCourse {
   };
 }
 
+const columns = [
+  'headHeightK',
+  'potHeightK',
+  'distillateMl',
+  'headMoleFraction',
+  'potMoleFraction',
+  'potMl',
+] as const;
+
+/** Makes one course the same as another. */
+export function copyCourse(from: BatchCourse, into: BatchCourse): void {
+  into.count = from.count;
+  into.stepS = from.stepS;
+  into.waterMlPerS = from.waterMlPerS;
+  for (const column of columns) into[column].set(from[column].subarray(0, from.count));
+}
+
 /** Room is some 20 °C and the azeotrope some 76 °C: the column's loss is reckoned from here [K]. */
 const azeotropeAboveRoomK = 56;
 const leastDistillateShare = 0.03;

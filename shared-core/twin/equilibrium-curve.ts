@@ -12,6 +12,9 @@ export interface EquilibriumCurve {
   readonly azeotropeMoleFraction: number;
   /** Vapour over a boiling liquid at the nodes, up to the azeotrope. */
   readonly vapour: Float64Array;
+  /** The chord of each cell, `y = offset + slope x`. */
+  readonly vapourSlope: Float64Array;
+  readonly vapourOffset: Float64Array;
   /** Dew temperature of a vapour above the azeotrope's [K], at the nodes. */
   readonly dewHeightK: Float64Array;
   /** Boiling temperature of a liquid above the azeotrope's [K], at the nodes. */
@@ -37,6 +40,8 @@ function buildCurve(): EquilibriumCurve {
     cells,
     azeotropeMoleFraction: peak.ethanolMoleFraction,
     vapour: new Float64Array(cells + 1),
+    vapourSlope: new Float64Array(cells),
+    vapourOffset: new Float64Array(cells),
     dewHeightK: new Float64Array(cells + 1),
     boilingHeightK: new Float64Array(cells + 1),
     molarVolumeMl: new Float64Array(cells + 1),
@@ -49,6 +54,13 @@ function buildCurve(): EquilibriumCurve {
     curve.boilingHeightK[node] = bubble.temperatureC - peak.temperatureC;
     curve.dewHeightK[node] = dew.temperatureC - peak.temperatureC;
     curve.molarVolumeMl[node] = molarVolumeMlPerMol(ethanolMoleFraction);
+  }
+  const perCell = cells / peak.ethanolMoleFraction;
+  for (let cell = 0; cell < cells; cell += 1) {
+    const low = curve.vapour[cell] as number;
+    const slope = ((curve.vapour[cell + 1] as number) - low) * perCell;
+    curve.vapourSlope[cell] = slope;
+    curve.vapourOffset[cell] = low - (slope * cell) / perCell;
   }
   return curve;
 }

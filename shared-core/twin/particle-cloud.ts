@@ -1,5 +1,5 @@
 import type { Random } from '../random/index.ts';
-import { type BatchCourse, emptyCourse, runCourse } from './batch-course.ts';
+import { type BatchCourse, copyCourse, emptyCourse, runCourse } from './batch-course.ts';
 import { logLikelihood, type Observation } from './observations.ts';
 import {
   drawWalk,
@@ -135,26 +135,8 @@ function resampleAndMove(
   random: Random,
 ): void {
   const walks = cloud.map(({ walk }) => walk);
-  const chosen = systematicChoice(cloud, random);
-  const old = cloud.map(({ walk, guess, oldLogLikelihood: past, newLogLikelihood: now }) => ({
-    walk,
-    guess,
-    past,
-    now,
-  }));
-  const spare = emptyCourse();
-  cloud.forEach((particle, index) => {
-    const source = old[chosen[index] as number];
-    if (source === undefined) return;
-    particle.weight = 1 / cloud.length;
-    if (particle.walk === source.walk) return;
-    particle.walk = source.walk;
-    particle.guess = source.guess;
-    particle.oldLogLikelihood = source.past;
-    particle.newLogLikelihood = source.now;
-    runCourse(source.guess, evidence.chargeMl, evidence.untilHeadHeightK, particle.course);
-  });
-  let free = spare;
+  resample(cloud, random);
+  let free = emptyCourse();
   for (let sweep = 0; sweep < sweeps; sweep += 1) {
     for (const particle of cloud) {
       const a = walks[random.integer(0, walks.length - 1)] as Walk;
@@ -190,8 +172,34 @@ function resampleAndMove(
   }
 }
 
-function systematicChoice(cloud: readonly Particle[], random: Random): readonly number[] {
-  const chosen: number[] = [];
+/**
+ * Every particle that is drawn stays, once; those that are not become copies of those drawn more often. Copying a course
+ * is far cheaper than running it again.
+ */
+function resample(cloud: readonly Particle[], random: Random): void {
+  const copies = systematicCopies(cloud, random);
+  let target = 0;
+  cloud.forEach((source, index) => {
+    for (let copy = 1; copy < (copies[index] as number); copy += 1) {
+      while (copies[target] !== 0) target += 1;
+      becomeCopy(cloud[target] as Particle, source);
+      target += 1;
+    }
+  });
+  for (const particle of cloud) particle.weight = 1 / cloud.length;
+}
+
+function becomeCopy(particle: Particle, source: Particle): void {
+  particle.walk = source.walk;
+  particle.guess = source.guess;
+  particle.oldLogLikelihood = source.oldLogLikelihood;
+  particle.newLogLikelihood = source.newLogLikelihood;
+  copyCourse(source.course, particle.course);
+}
+
+/** How often each particle is drawn. */
+function systematicCopies(cloud: readonly Particle[], random: Random): readonly number[] {
+  const copies = cloud.map(() => 0);
   const start = random.uniform() / cloud.length;
   let index = 0;
   let sum = cloud[0]?.weight ?? 1;
@@ -201,7 +209,7 @@ function systematicChoice(cloud: readonly Particle[], random: Random): readonly 
       index += 1;
       sum += cloud[index]?.weight ?? 0;
     }
-    chosen.push(index);
+    copies[index] = (copies[index] as number) + 1;
   }
-  return chosen;
+  return copies;
 }

@@ -34,8 +34,28 @@ function isCooling({ head, stage, heat }: MonitorFacts): boolean {
   return head.rateKPerS < Math.min(sinkingKPerS, -2 * head.rateSdKPerS);
 }
 
+/** What can be told of the strength, before it is worked out: cheap enough for every second. */
+export function headStrengthKind(facts: MonitorFacts): HeadStrength['kind'] {
+  return judge(facts).kind;
+}
+
 /** Strength of the vapour at the head with a 95 % interval, or why none can be given. */
 export function headStrength(facts: MonitorFacts): HeadStrength {
+  const found = judge(facts);
+  if (found.kind !== 'known') return found;
+  const { scale } = facts;
+  const { vapourC, sdK } = found;
+  const strength = vapourStrength(scale, vapourC, sdK);
+  // What reads below the azeotrope is at it or above, for the same doubt: not sure to be the strongest there is.
+  const low = Math.min(strength.low, scale.strengthAbv(scale.azeotropeC + sdK));
+  return { kind: 'known', strength: { ...strength, low }, sdK };
+}
+
+type Judged =
+  | { readonly kind: 'known'; readonly vapourC: number; readonly sdK: number }
+  | Exclude<HeadStrength, { kind: 'known' }>;
+
+function judge(facts: MonitorFacts): Judged {
   const { head, plateau, bias, scale, settings } = facts;
   if (facts.fault !== null) return { kind: 'unsettled', why: 'fault' };
   if (plateau.recededSinceS !== null) return { kind: 'unsettled', why: 'receded' };
@@ -48,10 +68,7 @@ export function headStrength(facts: MonitorFacts): HeadStrength {
   const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
   const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC), lagSdK);
   if (vapourC < scale.azeotropeC - 2 * sdK - 0.1) return { kind: 'below-azeotrope' };
-  const strength = vapourStrength(scale, vapourC, sdK);
-  // What reads below the azeotrope is at it or above, for the same doubt: not sure to be the strongest there is.
-  const low = Math.min(strength.low, scale.strengthAbv(scale.azeotropeC + sdK));
-  return { kind: 'known', strength: { ...strength, low }, sdK };
+  return { kind: 'known', vapourC, sdK };
 }
 
 const unsettledWords: Readonly<Record<Unsettled, string>> = {

@@ -1,7 +1,7 @@
 import type { StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { type HeadStrength, headStrength } from './head-strength.ts';
+import { type HeadStrength, headStrengthKind } from './head-strength.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
 
 /** What the sentence at the top is about. */
@@ -73,7 +73,7 @@ export function createSentenceKeeper(): SentenceKeeper {
   let unknownS = 0;
 
   const strengthToTell = (facts: MonitorFacts): HeadStrength['kind'] => {
-    const { kind } = headStrength(facts);
+    const kind = headStrengthKind(facts);
     if (kind !== 'known') unknownS = facts.timeS;
     if (kind !== 'known' || kept.strength === 'known') return kind;
     return facts.timeS - unknownS < knownForS ? kept.strength : 'known';
