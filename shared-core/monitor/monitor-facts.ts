@@ -39,6 +39,8 @@ export interface MonitorFacts {
   readonly faultSinceS: number;
   /** What speaks against trusting a head that is staged all the same. */
   readonly doubt: BulbDoubt | null;
+  /** The last reading that was believed; the head's own state runs on without one [°C]. */
+  readonly lastTrustedC: number | null;
   readonly potC: number | null;
   readonly condenserC: number | null;
   readonly heat: Heat;

@@ -74,6 +74,7 @@ export function createStaging(
   let faultSinceS = 0;
   let stage: Stage = 'warm-up';
   let stageSinceS = 0;
+  let lastTrustedC: number | null = null;
   let potC: number | null = null;
   let condenserC: number | null = null;
   let belowLimitForS = 0;
@@ -116,6 +117,7 @@ export function createStaging(
       fault,
       faultSinceS,
       doubt: bulbWatch.doubt(),
+      lastTrustedC,
       potC,
       condenserC,
       heat: marks.heat(),
@@ -185,6 +187,7 @@ export function createStaging(
       }
       fault = step.fault;
     }
+    lastTrustedC = step.observedC ?? lastTrustedC;
     return step.observedC;
   };
 

@@ -57,8 +57,12 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
           act: bulbDoubtActs[doubt],
         };
       }
+      const trusted =
+        facts.lastTrustedC === null
+          ? 'nothing believed yet'
+          : `last trusted value ${celsius(facts.lastTrustedC)}`;
       return {
-        because: `At ${span(facts.timeS)}: ${fault === null ? 'the probe is not trusted' : probeFaultWords[fault]}; last trusted value ${at}.`,
+        because: `At ${span(facts.timeS)}: ${fault === null ? 'the probe is not trusted' : probeFaultWords[fault]}; ${trusted}.`,
         wouldChangeIf: 'Good readings coming in again.',
       };
     }

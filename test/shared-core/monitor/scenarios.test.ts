@@ -96,6 +96,20 @@ describe('probe faults', () => {
   });
 });
 
+test('a probe lost while the head rises is told with the reading it gave last, not with where it may be now', () => {
+  const until = calm.findIndex((input) => input.kind === 'reading' && input.value > 55);
+  const last = calm[until];
+  if (last?.kind !== 'reading') throw new Error('The head never rises.');
+  const lost: RunInput = {
+    kind: 'link',
+    timeS: last.timeS + 1,
+    state: 'lost',
+    reason: 'unplugged',
+  };
+  const { alarms } = analyseRun(pearSettings, [...calm.slice(0, until + 1), lost], last.timeS + 10);
+  expect(alarms[0]?.because).toContain(`last trusted value ${last.value.toFixed(1)} °C`);
+});
+
 describe('rigs and people', () => {
   test('a still head without a column gives the verdict that there is no main fraction, with the cause', () => {
     const inputs = simulatedReadings({ rig: 'simpleHead', strengthAbv: 7, durationS: 2400 });

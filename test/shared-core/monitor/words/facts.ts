@@ -37,6 +37,7 @@ export function factsOf(
     fault: null,
     faultSinceS: 0,
     doubt: null,
+    lastTrustedC: 78.2,
     potC: null,
     condenserC: null,
     heat: 'on',
