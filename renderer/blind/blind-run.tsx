@@ -3,6 +3,7 @@ import { Button, ChoiceField } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { ReplayBar } from '../look-back/replay-bar.tsx';
 import { useReplay } from '../look-back/use-replay.ts';
+import { bandOnProbe } from '../strip/index.ts';
 import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
 import { BlindStrip } from './blind-strip.tsx';
 import { courseOfFilm } from './course-of-film.ts';
@@ -42,7 +43,8 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
     wasRevealed.current = isRevealed;
   }, [isRevealed]);
   const guesses = guessesOf(state);
-  const band = last?.snapshot?.plateau ?? null;
+  // As on the run strip: what stands beside the probe's trace stands on the probe's scale.
+  const band = last?.snapshot ? bandOnProbe(last.snapshot.plateau) : null;
   const shownToS = isRevealed ? film.endS : replay.state.timeS;
   return (
     <main className="place blind" id="place">

@@ -4,6 +4,7 @@ import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { BlindRun } from '../../../renderer/blind/index.ts';
 import type { Film } from '../../../renderer/look-back/film.ts';
+import { bandOnProbe } from '../../../renderer/strip/index.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
@@ -59,5 +60,33 @@ describe('BlindRun', () => {
     expect(within(scores).getByText(/Nearest: group A/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Hide it and guess anew' }));
     expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
+  });
+
+  test('reveals the band where the run strip draws it: on the scale of this probe', async () => {
+    // A probe that reads 1.5 K high, as the monitor finds out while the head holds.
+    const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
+    const high = record.inputs.map((input) =>
+      input.kind === 'reading' && input.channel === 'head'
+        ? { ...input, value: input.value + 1.5 }
+        : input,
+    );
+    const highFilm = await filmOf({ ...record, inputs: high });
+    const plateau = highFilm.frames.at(-1)?.snapshot?.plateau;
+    if (!plateau) throw new Error('no snapshot');
+    expect(plateau.probeReadsHighK).toBeGreaterThan(0.5);
+    const { container } = renderInWindow(<BlindRun film={highFilm} onClose={() => {}} />);
+    showUpTo(2400);
+    fireEvent.click(screen.getByRole('button', { name: 'Set at 0:40:00' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Reveal the record' }));
+    const band = container.querySelector('rect[fill="url(#texture-band)"]');
+    const edges = container.querySelector('.paper-edge')?.getAttribute('d') ?? '';
+    const [, above, below] = (/^M\S+ (\S+?)V(\S+?)H/.exec(edges) ?? []).map(Number);
+    if (above === undefined || below === undefined) throw new Error(`edges ${edges}`);
+    // The whole scale goes from 10 to 105 °C.
+    const celsiusAt = (y: number) => 10 + (95 * (below - y)) / (below - above);
+    const top = Number(band?.getAttribute('y'));
+    const { limitC, azeotropeC } = bandOnProbe(plateau);
+    expect(celsiusAt(top)).toBeCloseTo(limitC, 6);
+    expect(celsiusAt(top + Number(band?.getAttribute('height')))).toBeCloseTo(azeotropeC, 6);
   });
 });
