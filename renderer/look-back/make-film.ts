@@ -28,6 +28,7 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
   let view = runViewAfter(null, { type: 'opened', run: identity });
   let waiting: RunInput[] = [];
   let nextFrameS = 0;
+  const firstHeadS = firstHeadTimeS(inputs);
   let sliceStartMs = making.nowMs();
 
   const keepFrame = () => {
@@ -68,7 +69,10 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
     waiting.push(input);
     const news = monitor.takeChanges();
     if (news.length > 0) changes.push(...news);
-    if (input.timeS >= nextFrameS || news.length > 0 || input.kind !== 'reading') keepFrame();
+    // The sentence is chosen once a second is over: until then it waits for a reading already shown.
+    const isUnjudged = input.timeS >= firstHeadS && input.timeS <= Math.floor(firstHeadS) + 1;
+    const isNextDue = input.timeS >= nextFrameS && !isUnjudged;
+    if (isNextDue || news.length > 0 || input.kind !== 'reading') keepFrame();
   }
   if (!(await passSilence(passedS, endS, 1))) return null;
   monitor.advanceTo(endS);
@@ -76,4 +80,9 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
   keepFrame();
   const { settings } = identity;
   return { identity, inputs, settings, endS, frames, changes, verdicts: monitor.verdicts() };
+}
+
+function firstHeadTimeS(inputs: readonly RunInput[]): number {
+  const first = inputs.find((input) => input.kind === 'reading' && input.channel === 'head');
+  return first?.timeS ?? Number.POSITIVE_INFINITY;
 }

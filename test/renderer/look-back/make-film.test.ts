@@ -66,6 +66,23 @@ describe('makeFilm', () => {
     ]);
   });
 
+  test.each([0, 0.5, 5.5])(
+    'no moment waits for the first reading beside a head, which comes at %d s',
+    async (firstS) => {
+      const run = recordedRun(600);
+      const inputs = run.inputs
+        .filter(({ kind }) => kind === 'reading')
+        .map((input) => ({ ...input, timeS: input.timeS - 1 + firstS }));
+      const film = await makeFilm({ ...run, inputs }, making);
+      const told = film?.frames.map(({ snapshot }) => ({
+        hasHead: snapshot?.head !== null,
+        isWaiting: snapshot?.sentence.startsWith('Waiting'),
+      }));
+      expect(told?.[0]).toEqual({ hasHead: true, isWaiting: false });
+      expect(told?.filter(({ hasHead, isWaiting }) => hasHead === isWaiting)).toEqual([]);
+    },
+  );
+
   test('however it is cut into slices, the film is the same', async () => {
     let ms = 0;
     const hurried = { ...making, nowMs: () => (ms += 13) };
