@@ -45,6 +45,8 @@ export interface PlateauWatch {
 }
 
 const calmRateKPerS = 0.012;
+/** A head that goes on changing slowly is held all the same, once it has been as quiet as that for so long [s]. */
+const quietS = 10;
 const levelTimeConstantS = 180;
 const levelDelayS = 60;
 const recallS = 60;
@@ -67,6 +69,7 @@ export function createPlateauWatch(): PlateauWatch {
   let bathedS: number | null = null;
   let heldS: number | null = null;
   let calmSinceS: number | null = null;
+  let quietForS = 0;
   let levelC: number | null = null;
   let lowestLevelC: number | null = null;
   let recededSinceS: number | null = null;
@@ -140,8 +143,9 @@ export function createPlateauWatch(): PlateauWatch {
     const calm = head.vapourC > azeotropeC - 8 && Math.abs(head.rateKPerS) < calmRate;
     calmSinceS = calm ? (calmSinceS ?? timeS) : null;
     const patienceS = near ? 20 : 150;
-    const quiet = near && Math.abs(head.rateKPerS) < 3 * calmRateKPerS;
-    const waited = bathedS !== null && timeS - bathedS > 150 && quiet;
+    // For a while, not for the moment at which a rate changes its sign.
+    quietForS = near && Math.abs(head.rateKPerS) < 3 * calmRateKPerS ? quietForS + 1 : 0;
+    const waited = bathedS !== null && timeS - bathedS > 150 && quietForS > quietS;
     if ((calmSinceS !== null && timeS - calmSinceS >= patienceS) || waited) {
       heldS = calmSinceS ?? timeS;
       levelC = head.vapourC;

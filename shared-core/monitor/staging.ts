@@ -47,7 +47,10 @@ const estimateEveryS = 60;
 const armedAfterS = 60;
 /** A head that was never held below the limit gives nothing to react to: weak vapour is told of sooner [s]. */
 const unarmedPatienceS = 30;
-const reminderS = 300;
+/** Who brought the heat back in the tail is reminded of it after so long [s]. */
+const reminderS = 90;
+/** A plateau must have been undisturbed for so long to judge a step of the probe by [s]. */
+const calmForStepS = 30;
 const pressureStepKPa = 0.02;
 /** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
 const usualFlowMlPerS = 1 / 60;
@@ -171,8 +174,9 @@ export function createStaging(
 
   const readHead = (timeS: number, binned: BinnedSecond | null): number | null => {
     const step = tracker.second(timeS, binned, {
-      // Vapour that comes back heats a cooled bulb as fast as it likes.
-      plateauC: plateau.recededSinceS === null ? plateau.levelC : null,
+      // Vapour that has just come (back) heats a bulb as fast as it likes: only a calm plateau shows a probe that slips.
+      plateauC:
+        plateau.recededSinceS === null && plateau.calmS >= calmForStepS ? plateau.levelC : null,
       waterC: scale.waterC,
       potC,
       holding: plateau.heldS !== null && plateau.calmS > 15 && fault === null,

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { analyseRun, type RunInput } from '#shared-core';
+import { drawRun } from '../../../scripts/ensemble/draw-run.ts';
+import { simulateRun } from '../../../scripts/ensemble/simulate-run.ts';
 import { head, mark, pearSettings, simulatedReadings } from './support.ts';
 
 const awayFromS = 1300;
@@ -54,6 +56,14 @@ describe('heat taken away and brought back', () => {
     const { alarms } = analyseRun(pearSettings, quick, 899);
     expect(alarms.map(({ alarm }) => alarm)).not.toContain('probe-fault');
   });
+});
+
+test('heat taken away before the head came to rest is no step of the probe when vapour comes back', () => {
+  // A drawn run in which the correction for lag swung through a calm moment just as vapour was back.
+  const run = simulateRun(drawRun('1/324'));
+  const { alarms, stages } = analyseRun(run.drawn.settings, run.inputs, run.endS);
+  expect(alarms.filter(({ because }) => because.includes('probe slips'))).toEqual([]);
+  expect(stages.map(({ stage }) => stage)).toContain('main-fraction');
 });
 
 describe('a head that is lower than expected', () => {
