@@ -17,15 +17,14 @@ const unbathedK = 0.5;
 export function courseOfFilm(film: Film): RunCourse {
   const last = film.frames[film.frames.length - 1];
   const head = last?.tracks.head?.series ?? null;
-  const { probe, pressure } = film.settings;
+  const { pressure } = film.settings;
   const pressureKPa = last?.snapshot?.plateau.pressureKPa ?? pressure.pressureKPa;
   const table = headVapourTable(pressureKPa);
   const spans = film.verdicts.stages;
   const arrivedS = spans.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
   const coolingS = spans.find(({ stage }) => stage === 'cool-down')?.fromS ?? film.endS;
   const headAtC = (timeS: number) => {
-    const read = head === null ? null : meanNear(head, timeS);
-    return read === null ? null : probe.offsetK + probe.gain * read;
+    return head === null ? null : meanNear(head, timeS);
   };
   return {
     headAtC,

@@ -39,7 +39,7 @@ export function runFacts(film: Film): RunFacts {
   const plateauEndS = main?.toS ?? first?.toS ?? (first ? endS : null);
   const head = last?.tracks.head?.series ?? null;
   const bookings = collectedCourse(marks, arrivedS);
-  const readC =
+  const plateauC =
     head !== null && arrivedS !== null && plateauEndS !== null
       ? medianBetween(head, arrivedS, plateauEndS)
       : null;
@@ -48,7 +48,7 @@ export function runFacts(film: Film): RunFacts {
     leastStrengthAbv: settings.leastStrengthAbv,
     azeotropeC: last?.snapshot?.plateau.azeotropeC ?? null,
     arrivedS,
-    plateauC: readC === null ? null : settings.probe.offsetK + settings.probe.gain * readC,
+    plateauC,
     plateauS: arrivedS === null || plateauEndS === null ? null : plateauEndS - arrivedS,
     mainFractionS: main ? (main.toS ?? endS) - main.fromS : null,
     heatOffCalledS: sinceArrival(

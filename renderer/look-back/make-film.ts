@@ -71,8 +71,8 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
     if (news.length > 0) changes.push(...news);
     // The sentence is chosen once a second is over: until then it waits for a reading already shown.
     const isUnjudged = input.timeS >= firstHeadS && input.timeS <= Math.floor(firstHeadS) + 1;
-    const isNextDue = input.timeS >= nextFrameS && !isUnjudged;
-    if (isNextDue || news.length > 0 || input.kind !== 'reading') keepFrame();
+    const isTold = news.length > 0 || input.kind !== 'reading';
+    if (!isUnjudged && (input.timeS >= nextFrameS || isTold)) keepFrame();
   }
   if (!(await passSilence(passedS, endS, 1))) return null;
   monitor.advanceTo(endS);

@@ -10,13 +10,17 @@ import type { ChannelTrack, LinkGap, RunView } from './run-view.ts';
 
 /**
  * The view with more inputs. Bad readings are in the record but not on the strip: they say nothing. Doubtful
- * ones are kept apart, so that no line, cursor or figure takes them for the head.
+ * ones are kept apart, so that no line, cursor or figure takes them for the head. The head is corrected by the probe's
+ * calibration, as the monitor does it: line, band and number stand on one scale. The record keeps what the probe sent.
  */
 export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView {
   const last = inputs[inputs.length - 1];
   if (!last) return view;
   const points = new Map<string, SeriesPoint[]>();
   const units = new Map<string, Reading['unit']>();
+  const { offsetK, gain } = view.settings.probe;
+  const shown = ({ channel, value }: Reading): number =>
+    channel === 'head' ? offsetK + gain * value : value;
   const marks: Mark[] = [];
   const doubtful: SeriesPoint[] = [];
   let gaps = view.gaps;
@@ -24,11 +28,11 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
     if (input.kind === 'mark') marks.push(input);
     else if (input.kind === 'link') gaps = withLinkChange(gaps, input);
     else if (input.quality === 'suspect') {
-      if (input.channel === 'head') doubtful.push({ timeS: input.timeS, value: input.value });
+      if (input.channel === 'head') doubtful.push({ timeS: input.timeS, value: shown(input) });
     } else if (input.quality === 'good') {
       const channelPoints = points.get(input.channel) ?? [];
       points.set(input.channel, channelPoints);
-      channelPoints.push({ timeS: input.timeS, value: input.value });
+      channelPoints.push({ timeS: input.timeS, value: shown(input) });
       units.set(input.channel, input.unit);
     }
   }

@@ -36,7 +36,7 @@ export function recoveryUpTo(
   for (let atS = first.timeS; ; atS = Math.min(atS + stepS, endS)) {
     const readC = meanAround(head, atS);
     if (readC !== null) {
-      const headC = Math.min(145, probe.offsetK + probe.gain * readC);
+      const headC = Math.min(145, readC);
       strengths.push({
         timeS: atS,
         strengthAbv: {

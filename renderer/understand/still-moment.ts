@@ -117,9 +117,8 @@ function headEstimate(view: RunView, isPresent: boolean, readC: number | null): 
     return { value, low: value - reach, high: value + reach };
   }
   if (readC === null) return null;
-  const value = settings.probe.offsetK + settings.probe.gain * readC;
   const reach = 2 * settings.probe.standardUncertaintyK;
-  return { value, low: value - reach, high: value + reach };
+  return { value: readC, low: readC - reach, high: readC + reach };
 }
 
 function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {

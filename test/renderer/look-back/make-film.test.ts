@@ -70,9 +70,16 @@ describe('makeFilm', () => {
     'no moment waits for the first reading beside a head, which comes at %d s',
     async (firstS) => {
       const run = recordedRun(600);
-      const inputs = run.inputs
+      const readings = run.inputs
         .filter(({ kind }) => kind === 'reading')
         .map((input) => ({ ...input, timeS: input.timeS - 1 + firstS }));
+      const heatOn: RunInput = {
+        kind: 'mark',
+        timeS: firstS + 0.2,
+        markId: 1,
+        mark: { type: 'heat-on' },
+      };
+      const inputs = [...readings.slice(0, 1), heatOn, ...readings.slice(1)];
       const film = await makeFilm({ ...run, inputs }, making);
       const told = film?.frames.map(({ snapshot }) => ({
         hasHead: snapshot?.head !== null,

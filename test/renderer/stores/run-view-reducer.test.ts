@@ -50,6 +50,21 @@ describe('runViewAfter', () => {
     ]);
   });
 
+  test('corrects the head by its calibration, as the monitor does, and no other channel', () => {
+    const probe = { ...defaultRunSettings.probe, offsetK: 0.5, gain: 1.01 };
+    const calibrated = runViewAfter(null, {
+      type: 'opened',
+      run: { ...run, settings: { ...defaultRunSettings, probe } },
+    });
+    const pot: RunInput = { ...head(0, 90), channel: 'pot' } as RunInput;
+    const view = withInputs(calibrated, head(0, 80), pot, head(1, 85, 'suspect'));
+    const shown = createMonitor({ ...defaultRunSettings, probe }).push(head(0, 80));
+    expect(view?.tracks.head && pointAt(view.tracks.head.series, -1)?.value).toBeCloseTo(81.3, 9);
+    expect(shown.head?.temperatureC).toBeCloseTo(81.3, 9);
+    expect(view?.tracks.pot && pointAt(view.tracks.pot.series, -1)?.value).toBe(90);
+    expect(view && pointAt(view.doubtful, -1)?.value).toBeCloseTo(86.35, 9);
+  });
+
   test('keeps channels it has never heard of', () => {
     const odd: RunInput = { ...head(0, 5), channel: 'jacket' } as RunInput;
     expect(Object.keys(withInputs(opened, odd)?.tracks ?? {})).toEqual(['jacket']);
