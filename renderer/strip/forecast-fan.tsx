@@ -1,4 +1,5 @@
 import type { Estimate } from '#shared-core';
+import type { PlacedName } from './band-names.ts';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
 
@@ -8,10 +9,13 @@ interface ForecastFanProps {
   readonly endS: Estimate;
   readonly limitC: number;
   readonly label: string;
+  /** Where the limit's own name stands. */
+  readonly limitName: PlacedName | null;
 }
 
 /** From the present head to the time the strength limit is expected: the span of the 90 % interval. */
-export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanProps) {
+export function ForecastFan(props: ForecastFanProps) {
+  const { fromS, fromC, endS, limitC, label, limitName } = props;
   const frame = usePlotFrame();
   const { letterPx, textPx } = useStripMeasures();
   if (!frame || endS.high <= fromS || fromC >= limitC) return null;
@@ -21,10 +25,13 @@ export function ForecastFan({ fromS, fromC, endS, limitC, label }: ForecastFanPr
   const early = frame.xOf(Math.max(fromS, endS.low));
   const late = frame.xOf(endS.high);
   const likely = frame.xOf(Math.max(fromS, endS.value));
-  const labelX = roomFor(label.length * letterPx, (early + late) / 2, x0, frame.right);
-  // The limit's own name stands at the left edge, about twenty letters long.
+  const labelPx = label.length * letterPx;
+  const labelX = roomFor(labelPx, (early + late) / 2, x0, frame.right);
   const isTaken =
-    labelX !== null && labelX - (label.length * letterPx) / 2 < frame.left + 21 * letterPx;
+    labelX !== null &&
+    limitName !== null &&
+    labelX - labelPx / 2 < limitName.x + limitName.width + letterPx &&
+    labelX + labelPx / 2 > limitName.x - letterPx;
   const curve = (x: number) => `Q ${(x0 + x) / 2} ${y0} ${x} ${y1}`;
   return (
     <g>

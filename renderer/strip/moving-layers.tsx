@@ -1,3 +1,4 @@
+import { BandNamesLayer } from './band-names-layer.tsx';
 import { bandOnProbe } from './band-on-probe.ts';
 import { DoubtfulLayer } from './doubtful-layer.tsx';
 import { expectedEnd } from './expected-end.ts';
@@ -9,6 +10,7 @@ import { StageSegments } from './stage-segments.tsx';
 import { useStripMoment } from './strip-moment.ts';
 import { useStripMeasures } from './strip-text.ts';
 import { TraceLayer } from './trace-layer.tsx';
+import { useBandNames } from './use-band-names.ts';
 
 /** Everything on the strip that changes with a reading, from back to front. */
 export function MovingLayers() {
@@ -16,22 +18,27 @@ export function MovingLayers() {
   const { footPx } = useStripMeasures();
   const { snapshot } = view;
   const end = expectedEnd(snapshot);
+  const band = snapshot ? bandOnProbe(snapshot.plateau) : null;
+  const forecast =
+    end && headC !== null && view.endedS === null ? { fromC: headC, endS: end } : null;
+  const names = useBandNames({ band, drawn, nowS, forecast });
   return (
     <>
       <MarksLayer marks={marks} />
-      {end && headC !== null && snapshot && view.endedS === null && (
+      <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
+      {forecast && band && (
         <ForecastFan
           fromS={nowS}
-          fromC={headC}
-          endS={end}
-          limitC={bandOnProbe(snapshot.plateau).limitC}
+          {...forecast}
+          limitC={band.limitC}
           label="limit expected"
+          limitName={names?.limit ?? null}
         />
       )}
+      {names && <BandNamesLayer names={names} />}
       <TraceLayer drawn={drawn} />
       <DoubtfulLayer drawn={doubtful} />
       <GapsLayer gaps={view.gaps} nowS={nowS} />
-      <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
       <NowLayer timeS={nowS} headC={headC} />
       {extra}
     </>

@@ -32,7 +32,6 @@ export function StripDrawing({ size, range, height, moment }: StripDrawingProps)
         highC={highC}
         azeotropeC={band?.azeotropeC ?? null}
         limitC={band?.limitC ?? null}
-        leastStrengthAbv={band?.leastStrengthAbv ?? null}
       />
     </StripMomentContext>
   );

@@ -17,7 +17,6 @@ interface StripFrameProps {
   readonly highC: number;
   readonly azeotropeC: number | null;
   readonly limitC: number | null;
-  readonly leastStrengthAbv: number | null;
 }
 
 /** No rows of data: the frame gives the axes and their scales, the layers draw by them. */
@@ -25,7 +24,7 @@ const noRows: never[] = [];
 
 /** Axes, grid and plateau band. What moves is drawn by {@link MovingLayers} in its coordinates. */
 export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
-  const { width, height, fromS, toS, lowC, highC, azeotropeC, limitC, leastStrengthAbv } = props;
+  const { width, height, fromS, toS, lowC, highC, azeotropeC, limitC } = props;
   const words = useWords();
   const { textPx, axisWidthPx, axisHeightPx, footPx } = useStripMeasures();
   const decimals = highC - lowC < 5 ? 1 : 0;
@@ -39,13 +38,8 @@ export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
       aria-hidden="true"
     >
       <CartesianGrid vertical={false} className="strip-grid" />
-      {azeotropeC !== null && limitC !== null && leastStrengthAbv !== null && (
-        <PlateauLayer
-          azeotropeC={azeotropeC}
-          limitC={limitC}
-          azeotropeLabel={`azeotrope at ${words.quantity(azeotropeC, 1, '°C')}`}
-          limitLabel={`${words.quantity(leastStrengthAbv, 0, '% vol')} at ${words.quantity(limitC, 1, '°C')}`}
-        />
+      {azeotropeC !== null && limitC !== null && (
+        <PlateauLayer azeotropeC={azeotropeC} limitC={limitC} />
       )}
       <XAxis
         dataKey="timeS"
