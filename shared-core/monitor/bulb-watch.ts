@@ -62,7 +62,9 @@ export function createBulbWatch(): BulbWatch {
       const away = plateau.recededSinceS !== null;
       const near = plateau.arrivedS !== null && belowK < nearBoilingK && !isHeatOff;
       const low = near && !away && resting && belowK > explainedK;
-      const warm = near && away && resting && plateau.absentS > absentPatienceS;
+      // Above the azeotrope it may be vapour after all, and the head only has not been taken for wet again.
+      const warm =
+        near && away && resting && belowK > leastDoubtK && plateau.absentS > absentPatienceS;
       lowForS = low ? lowForS + 1 : stillLow(lowForS, near && !away, belowK, explainedK);
       warmForS = warm ? warmForS + 1 : 0;
       if (lowForS > patienceS) doubt = 'below-boiling';

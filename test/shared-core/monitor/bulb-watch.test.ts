@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { analyseRun, createMonitor } from '#shared-core';
+import { createBulbWatch } from '../../../shared-core/monitor/bulb-watch.ts';
 import { head, mark, pearSettings, simulatedReadings } from './support.ts';
+import { factsOf } from './words/facts.ts';
 
 /** A head that vapour reached, at 78.5 °C, and which then reads as told. */
 const headThen = (endS: number, readC: (sinceS: number) => number) =>
@@ -56,6 +58,32 @@ describe('a bulb that reads what vapour cannot give', () => {
     const heatOff = [...fallen.slice(0, 600), mark(599.5, 1, { type: 'heat-off' })];
     expect(analyseRun(pearSettings, [...heatOff, ...fallen.slice(600)], 1400).alarms).toEqual([]);
   });
+});
+
+test('a head above the azeotrope is not too cool for vapour, even when it was taken to have lost it', () => {
+  const doubtAt = (headC: number) => {
+    const { head: state, plateau } = factsOf(
+      {},
+      {
+        head: { bulbC: headC, vapourC: headC },
+        plateau: { recededSinceS: 100, absentS: 400 },
+      },
+    );
+    if (state === null) throw new Error('There is a head.');
+    const watch = createBulbWatch();
+    for (let second = 0; second < 200; second += 1) {
+      watch.second({
+        head: state,
+        plateau,
+        azeotropeC: 75.8,
+        priorBias: { meanK: 0, sdK: 0.3 },
+        isHeatOff: false,
+      });
+    }
+    return watch.doubt();
+  };
+  expect(doubtAt(81.3)).toBeNull();
+  expect(doubtAt(73)).toBe('warm-without-vapour');
 });
 
 test('heat brought back in the tail is told of once, with a reminder after minutes', () => {
