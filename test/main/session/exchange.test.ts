@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { createRunLibrary, createSession, nodeFileLayer, type Session, writePack } from '#main';
+import { createRunLibrary, nodeFileLayer, type Session, writePack } from '#main';
 import {
   analyseRun,
   booksOfRun,
@@ -20,9 +20,7 @@ import {
   writeReadingsCsv,
 } from '#shared-core';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
-import { createFakeProbeHub } from '../support/fake-probe-hub.ts';
-import { createManualTime } from '../support/manual-time.ts';
-import { temporaryFolder } from '../support/temporary-folder.ts';
+import { ask, setUpSession as setUp, teacher } from '../support/session-bench.ts';
 
 const packMinutes = 180_000;
 /** Going through a run several times takes its seconds on a busy machine. */
@@ -37,32 +35,6 @@ const pearCsv = [
   ...writeReadingsCsv({ inputs: pearInputs, stages: null, endS: pear.endS }, 'csv'),
 ].join('');
 
-async function setUp() {
-  const time = createManualTime();
-  const runsFolder = await temporaryFolder();
-  const session = await createSession({
-    probeHub: createFakeProbeHub(),
-    clock: time.clock,
-    scheduler: time.scheduler,
-    uptimeS: time.clock.monotonicS,
-    runsFolder,
-    createMonitor,
-    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
-  });
-  onTestFinished(() => session.close());
-  return { session, runsFolder, time };
-}
-
-async function ask<N extends RequestName>(
-  session: Session,
-  name: N,
-  body: RequestBody<N>,
-): Promise<RequestAnswer<N>> {
-  const result = await session.handle(name, body, { mayCommand: true });
-  if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
-  return result.value as RequestAnswer<N>;
-}
-
 type ImportSays = Partial<Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping' | 'settings'>>;
 
 async function importBytes(session: Session, content: Uint8Array, says: ImportSays = {}) {
@@ -73,7 +45,7 @@ async function importBytes(session: Session, content: Uint8Array, says: ImportSa
     await ask(session, 'imports/add', { importId, base64 });
   }
   const body = { importId, encoding: 'auto', mapping: null, settings, ...says } as const;
-  return session.handle('imports/finish', body, { mayCommand: true });
+  return session.handle('imports/finish', body, teacher);
 }
 
 async function importRun(session: Session, csv: string, says: ImportSays = {}): Promise<string> {
@@ -132,7 +104,7 @@ describe('measurements after a run', patience, () => {
       { type: 'mark-withdrawn', withdrawnMarkId: 1 },
     ];
     for (const mark of refused) {
-      const answer = await session.handle('runs/book', { runId, mark }, { mayCommand: true });
+      const answer = await session.handle('runs/book', { runId, mark }, teacher);
       expect(answer).toMatchObject({ ok: false, error: { kind: 'request-invalid' } });
     }
   });

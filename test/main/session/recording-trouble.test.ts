@@ -1,42 +1,22 @@
 import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
-import { createSession, type FileLayer, lowSpaceBytes, nodeFileLayer, type Session } from '#main';
-import { createMonitor, defaultRunSettings, fail, type RunPage, succeed } from '#shared-core';
-import { createFakeProbeHub } from '../support/fake-probe-hub.ts';
-import { createManualTime } from '../support/manual-time.ts';
-import { temporaryFolder } from '../support/temporary-folder.ts';
-
-const teacher = { mayCommand: true };
+import { expect, test } from 'vitest';
+import { type FileLayer, lowSpaceBytes, nodeFileLayer, type Session } from '#main';
+import { defaultRunSettings, fail, type RunPage, succeed } from '#shared-core';
+import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 async function setUp(faults: Partial<FileLayer>) {
-  const time = createManualTime();
-  const probeHub = createFakeProbeHub();
-  const runsFolder = await temporaryFolder();
-  const session = await createSession({
-    probeHub,
-    clock: time.clock,
-    scheduler: time.scheduler,
-    uptimeS: time.clock.monotonicS,
-    fileLayer: { ...nodeFileLayer, ...faults },
-    runsFolder,
-    createMonitor,
-    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
-  });
-  onTestFinished(() => session.close());
+  const bench = await setUpSession({ faults });
+  const { time, probeHub } = bench;
   const sendSecond = async () => {
     await time.pass(1);
-    const atS = time.clock.monotonicS();
-    const reading = { atS, channel: 'head', value: 20, unit: '°C', quality: 'good' } as const;
-    probeHub.send('readings', [reading]);
+    probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
   };
-  return { time, session, runsFolder, sendSecond };
+  return { ...bench, sendSecond };
 }
 
 async function start(session: Session): Promise<string> {
-  const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
-  if (!started.ok) throw new Error(started.error.kind);
-  return (started.value as { runId: string }).runId;
+  return (await ask(session, 'run/start', { settings: defaultRunSettings })).runId;
 }
 
 test('warns of a filling disk while everything is still being recorded', async () => {

@@ -1,0 +1,75 @@
+import { onTestFinished } from 'vitest';
+import {
+  createSession,
+  type FileLayer,
+  nodeFileLayer,
+  type ProbeReading,
+  type Session,
+} from '#main';
+import {
+  createMonitor,
+  type Monitor,
+  type RequestAnswer,
+  type RequestBody,
+  type RequestName,
+  type RunSettings,
+} from '#shared-core';
+import { createFakeProbeHub } from './fake-probe-hub.ts';
+import { createManualTime } from './manual-time.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+/** A window that may command. */
+export const teacher = { mayCommand: true };
+
+interface SessionOptions {
+  readonly runsFolder?: string;
+  readonly timeScale?: number;
+  readonly createMonitor?: (settings: RunSettings) => Monitor;
+  readonly uptimeS?: () => number;
+  /** What the disk does otherwise than a real one. */
+  readonly faults?: Partial<FileLayer>;
+}
+
+/** A session over real files, with time and probe in the test's hand; closed when the test is over. */
+export async function setUpSession(options: SessionOptions = {}) {
+  const time = createManualTime();
+  const probeHub = createFakeProbeHub(options.timeScale);
+  const runsFolder = options.runsFolder ?? (await temporaryFolder());
+  const session = await createSession({
+    probeHub,
+    clock: time.clock,
+    scheduler: time.scheduler,
+    uptimeS: options.uptimeS ?? time.clock.monotonicS,
+    fileLayer: { ...nodeFileLayer, ...options.faults },
+    runsFolder,
+    createMonitor: options.createMonitor ?? createMonitor,
+    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
+  });
+  onTestFinished(() => session.close());
+  return { time, probeHub, runsFolder, session };
+}
+
+/** The answer to a teacher's request; a refusal fails the test. */
+export async function ask<N extends RequestName>(
+  session: Session,
+  name: N,
+  body: RequestBody<N>,
+): Promise<RequestAnswer<N>> {
+  const result = await session.handle(name, body, teacher);
+  if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
+  return result.value as RequestAnswer<N>;
+}
+
+/** A reading of the head. */
+export function head(atS: number, value: number): ProbeReading {
+  return { atS, channel: 'head', value, unit: '°C', quality: 'good' };
+}
+
+/** A head that warms up, holds and leaves, a little uneven so that no probe looks frozen. */
+export function temperatureC(timeS: number): number {
+  const unevenC = 0.0625 * (Math.floor(timeS / 3) % 3);
+  if (timeS < 300) return 22 + timeS * 0.02 + unevenC;
+  if (timeS < 360) return 28 + (timeS - 300) * 0.84 + unevenC;
+  if (timeS < 1500) return 78.2 + unevenC;
+  return 78.2 + (timeS - 1500) * 0.04 + unevenC;
+}
