@@ -49,7 +49,11 @@ function BookTable({ table: { caption, columns, rows }, own }: BookTableProps) {
       isNameShown
       isTerse
       corner={corner?.title ?? ''}
-      columns={others.map(({ title }) => ({ key: title, title, label: title }))}
+      columns={others.map(({ title }, place) => ({
+        key: `${place} ${title}`,
+        title,
+        label: title,
+      }))}
       rows={rows.map(([name = '', ...cells]) => ({ name, cells: cells.map(own) }))}
     />
   );
