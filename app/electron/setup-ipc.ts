@@ -44,7 +44,9 @@ export function setupIpc({ ipcMain, services, window, secondScreen }: IpcDeps): 
     return services.handle(parsed.data.name, parsed.data.body, asker);
   });
   for (const name of Object.keys(events) as EventName[]) {
-    services.on(name, (body) => {
+    services.on(name, (event) => {
+      // As through the socket: structured cloning would leave out what a snapshot makes only when it is read.
+      const body: unknown = JSON.parse(JSON.stringify(event));
       if (!window.isDestroyed()) window.webContents.send(eventChannel, { name, body });
       secondScreen.current()?.webContents.send(eventChannel, { name, body });
     });

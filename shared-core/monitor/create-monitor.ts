@@ -2,7 +2,7 @@ import { createAlarmBank } from '../alarms/index.ts';
 import type { Mark, Reading, RunInput, RunSettings } from '../run/index.ts';
 import { type Alarm, alarmSchema, type Snapshot, type Verdicts } from '../snapshot/index.ts';
 import { createHeadTracker } from './head-tracker.ts';
-import { type LatestHead, lazySnapshot } from './lazy-snapshot.ts';
+import { type LatestHead, LazySnapshot } from './lazy-snapshot.ts';
 import { createMarksLedger } from './marks-ledger.ts';
 import type { Monitor, MonitorChange } from './monitor.ts';
 import { createSecondBin, type SecondBin } from './second-bin.ts';
@@ -117,22 +117,22 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     else tracker.health.seeLink(input);
   };
 
-  const snapshotAt = (timeS: number): Snapshot =>
-    lazySnapshot(
-      staging.facts(),
+  const snapshotAt = (timeS: number): LazySnapshot =>
+    new LazySnapshot({
+      facts: staging.facts(),
       timeS,
       latest,
-      bank.standing(),
-      staging.log.recentEvents(),
-      keeper.kept(),
-    );
+      standing: bank.standing(),
+      recentEvents: staging.log.recentEvents(),
+      kept: keeper.kept(),
+    });
   const snapshot = (): Snapshot => snapshotAt(nowS);
 
   /** Right after what caused them, so that an alarm's snapshot is that of its own second. */
   const gatherChanges = (): void => {
     changes.push(...staging.log.takeChanges());
     for (const { timeS, record, state, raised } of bank.takeChanges()) {
-      const behind = raised ? snapshotAt(timeS) : null;
+      const behind = raised ? snapshotAt(timeS).toJSON() : null;
       changes.push({
         kind: 'alarm-changed',
         timeS,

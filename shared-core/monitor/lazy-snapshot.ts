@@ -14,75 +14,114 @@ export interface LatestHead {
   readonly temperatureC: number;
 }
 
+/** What a snapshot is made from: all of it immutable, so a late look sees the same as an early one. */
+export interface SnapshotSource {
+  readonly facts: MonitorFacts;
+  readonly timeS: number;
+  readonly latest: LatestHead | null;
+  readonly standing: readonly StandingAlarm[];
+  readonly recentEvents: readonly RunEvent[];
+  readonly kept: Kept;
+}
+
 /**
- * A snapshot whose texts are made when they are read: most are never looked at, since readings come
- * a hundred times a second and a window draws ten. All inputs are immutable, so a late look sees the
- * same as an early one.
+ * A snapshot whose parts are made when they are read: most are never looked at, since readings come
+ * a hundred times a second and a window draws ten. A class, because accessors that each snapshot defined for
+ * itself would cost more than all else that is done with a reading. They are not seen by spreading or by
+ * structured cloning: copy it with `toJSON()` or through JSON.
  */
-export function lazySnapshot(
-  facts: MonitorFacts,
-  timeS: number,
-  latest: LatestHead | null,
-  standing: readonly StandingAlarm[],
-  recentEvents: readonly RunEvent[],
-  kept: Kept,
-): Snapshot {
-  let sentence: Sentence | null = null;
-  const composed = (): Sentence => {
-    sentence ??= composeSentence(facts, kept);
-    return sentence;
-  };
-  return {
-    timeS,
-    get sentence() {
-      return composed().sentence;
-    },
-    get act() {
-      return composed().act;
-    },
-    get stage() {
-      return {
-        stage: facts.stage,
-        sinceS: facts.stageSinceS,
-        probability: facts.probability,
-        condition: facts.condition,
-        because: stageBecause(facts),
-        wouldChangeIf: stageWouldChangeIf(facts),
-      };
-    },
-    get head() {
-      if (latest === null) return null;
-      return {
-        temperatureC: latest.temperatureC,
-        expandedUncertaintyK: headExpandedUncertaintyK(facts),
-        rateKPerMin: facts.head === null ? null : 60 * facts.head.rateKPerS,
-        ageS: Math.max(0, timeS - latest.timeS),
-      };
-    },
-    get plateau() {
-      return {
-        pressureKPa: facts.scale.pressureKPa,
-        pressureStandardUncertaintyKPa: facts.pressureSdKPa,
-        azeotropeC: facts.scale.azeotropeC,
-        limitC: facts.scale.limitC,
-        leastStrengthAbv: facts.limitAbv,
-        probeReadsHighK: facts.bias.meanK,
-      };
-    },
-    get vapour() {
-      return vapourView(facts, kept.strength);
-    },
-    get forecast() {
-      return forecastInStep(facts.forecast, kept.limitAhead);
-    },
-    get alarms() {
-      return standing.map(viewAlarm);
-    },
-    get events() {
-      return recentEvents.slice();
-    },
-    heat: facts.heat,
-  };
+export class LazySnapshot implements Snapshot {
+  readonly timeS: number;
+  readonly heat: Snapshot['heat'];
+  private readonly source: SnapshotSource;
+  private composed: Sentence | null = null;
+
+  constructor(source: SnapshotSource) {
+    this.timeS = source.timeS;
+    this.heat = source.facts.heat;
+    this.source = source;
+  }
+
+  get sentence(): string {
+    return this.compose().sentence;
+  }
+
+  get act(): string | null {
+    return this.compose().act;
+  }
+
+  get stage(): Snapshot['stage'] {
+    const { facts } = this.source;
+    return {
+      stage: facts.stage,
+      sinceS: facts.stageSinceS,
+      probability: facts.probability,
+      condition: facts.condition,
+      because: stageBecause(facts),
+      wouldChangeIf: stageWouldChangeIf(facts),
+    };
+  }
+
+  get head(): Snapshot['head'] {
+    const { facts, latest } = this.source;
+    if (latest === null) return null;
+    return {
+      temperatureC: latest.temperatureC,
+      expandedUncertaintyK: headExpandedUncertaintyK(facts),
+      rateKPerMin: facts.head === null ? null : 60 * facts.head.rateKPerS,
+      ageS: Math.max(0, this.timeS - latest.timeS),
+    };
+  }
+
+  get plateau(): Snapshot['plateau'] {
+    const { facts } = this.source;
+    return {
+      pressureKPa: facts.scale.pressureKPa,
+      pressureStandardUncertaintyKPa: facts.pressureSdKPa,
+      azeotropeC: facts.scale.azeotropeC,
+      limitC: facts.scale.limitC,
+      leastStrengthAbv: facts.limitAbv,
+      probeReadsHighK: facts.bias.meanK,
+    };
+  }
+
+  get vapour(): Snapshot['vapour'] {
+    return vapourView(this.source.facts, this.source.kept.strength);
+  }
+
+  get forecast(): Snapshot['forecast'] {
+    return forecastInStep(this.source.facts.forecast, this.source.kept.limitAhead);
+  }
+
+  get alarms(): Snapshot['alarms'] {
+    return this.source.standing.map(viewAlarm);
+  }
+
+  get events(): Snapshot['events'] {
+    return this.source.recentEvents.slice();
+  }
+
+  /** All parts as a plain object: what is written to a file or sent to a window. */
+  toJSON(): Snapshot {
+    return {
+      timeS: this.timeS,
+      sentence: this.sentence,
+      act: this.act,
+      stage: this.stage,
+      head: this.head,
+      plateau: this.plateau,
+      vapour: this.vapour,
+      forecast: this.forecast,
+      alarms: this.alarms,
+      events: this.events,
+      heat: this.heat,
+    };
+  }
+
+  private compose(): Sentence {
+    this.composed ??= composeSentence(this.source.facts, this.source.kept);
+    return this.composed;
+  }
 }
 
 function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {

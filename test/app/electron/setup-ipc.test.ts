@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import { createMonitor, defaultRunSettings } from '#shared-core';
 import { createSecondScreenWindow } from '../../../app/electron/second-screen-window.ts';
 import { setupIpc } from '../../../app/electron/setup-ipc.ts';
 import type { ServiceHandler } from '../../../app/service-handler.ts';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 type Handler = (event: unknown, message: unknown) => Promise<unknown>;
 
@@ -24,7 +26,11 @@ function bench() {
   const windowWith = (id: number) => ({
     isDestroyed: () => destroyed,
     focus: () => {},
-    webContents: { id, send: (channel: string, message: unknown) => sent.push([channel, message]) },
+    webContents: {
+      id,
+      // Windows get a structured clone of what is sent.
+      send: (channel: string, message: unknown) => sent.push([channel, structuredClone(message)]),
+    },
   });
   const secondScreen = createSecondScreenWindow(() => windowWith(7));
   setupIpc({
@@ -110,4 +116,12 @@ test('events go to the windows while there are any', () => {
   expect(sent).toEqual(
     Array.from({ length: 3 }, () => ['still-head:event', { name: 'ports', body: { ports: [] } }]),
   );
+});
+
+test('a snapshot that makes its parts when they are read reaches the window whole', () => {
+  const { emit, sent } = bench();
+  const snapshot = createMonitor(defaultRunSettings).advanceTo(5);
+  emit('snapshot', snapshot);
+  expect(sent).toEqual([['still-head:event', { name: 'snapshot', body: plainSnapshot(snapshot) }]]);
+  expect(sent).toMatchObject([[expect.any(String), { body: { stage: { stage: 'warm-up' } } }]]);
 });

@@ -28,6 +28,7 @@ import {
   WindowPartsContext,
 } from '../../../renderer/window/index.ts';
 import { useLiveView } from '../../../renderer/window/use-stores.ts';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 /** What the bench drives from outside the page. */
 export interface PlotBench {
@@ -76,7 +77,7 @@ const times: number[] = [];
 const values: number[] = [];
 
 function snapshotAt(timeS: number, temperatureC: number): Snapshot {
-  snapshot ??= createMonitor(defaultRunSettings).push(reading(0));
+  snapshot ??= plainSnapshot(createMonitor(defaultRunSettings).push(reading(0)));
   const head = { temperatureC, expandedUncertaintyK: 0.5, rateKPerMin: 0, ageS: 0 };
   const stage = { ...snapshot.stage, stage: 'main-fraction', sinceS: 1200 } as const;
   return { ...snapshot, timeS, head, stage };

@@ -4,6 +4,7 @@ import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type Film, frameIndexAt } from '../../../renderer/look-back/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import { UnderstandPanel, useUnderstanding } from '../../../renderer/understand/index.ts';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
@@ -65,7 +66,7 @@ describe('UnderstandPanel', () => {
   test('says that the pot is not known, and how it could be', () => {
     const view = film.frames[frameIndexAt(film, 1900)]!;
     const { pot: _, ...tracks } = view.tracks;
-    const snapshot = view.snapshot && { ...view.snapshot, forecast: null };
+    const snapshot = view.snapshot && { ...plainSnapshot(view.snapshot), forecast: null };
     renderInWindow(<Panel view={{ ...view, tracks, marks: [], snapshot }} />);
     fireEvent.click(screen.getByRole('button', { name: 'Understand this moment' }));
     expect(screen.getByText(/What the pot holds by now is not known: book a volume/)).toBeTruthy();
