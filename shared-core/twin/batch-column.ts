@@ -16,6 +16,7 @@ export interface BatchColumn {
 }
 
 const mostPlates = 12;
+const leastMoleFraction = 1e-6;
 /** A column cannot hold more than this share of the charge. */
 const mostHeldShare = 0.2;
 
@@ -23,8 +24,6 @@ const mostHeldShare = 0.2;
 const scratch = {
   x: new Float64Array(mostPlates + 1),
   full: new Float64Array(mostPlates + 1),
-  slope: new Float64Array(mostPlates + 1),
-  offset: new Float64Array(mostPlates + 1),
   upper: new Float64Array(mostPlates + 1),
   right: new Float64Array(mostPlates + 1),
 };
@@ -94,61 +93,83 @@ export interface ColumnFlows {
  * One implicit step: `y_i ≈ a_i + k_i x_i` about the present state makes pot and plates a tridiagonal system,
  * solved by the Thomas algorithm. The vapour thins on its way up, `V_i = V − loss i/N`, and the liquid grows on its
  * way down, `L_i = V_(i−1) − D`: what a plate's wall condenses helps only the plates below.
+ *
+ * A forecast takes some hundred thousand of these: pot, plates and top are written out one after the other, so that
+ * each row does only its own arithmetic and hands the row below over in variables.
  */
 export function stepColumn(column: BatchColumn, flows: ColumnFlows, curve: EquilibriumCurve): void {
   const { x, plates, topEfficiency, held, potMol } = column;
   const { vapourMol, lostMol, distillateMol } = flows;
-  const { slope, offset, upper, right } = scratch;
+  const { upper, right } = scratch;
   const { vapourSlope, vapourOffset, azeotropeMoleFraction } = curve;
   const perCell = curve.cells / azeotropeMoleFraction;
   const lastCell = curve.cells - 1;
-  for (let row = 0; row <= plates; row += 1) {
-    // Compositions are positive and small: a bitwise floor is exact, and this is the innermost loop.
-    const cell = Math.min(lastCell, ((x[row] as number) * perCell) | 0);
-    slope[row] = vapourSlope[cell] as number;
-    offset[row] = vapourOffset[cell] as number;
-  }
+
   // Pot: (M + L − V) x' = M x + L x_1 − V y_0.
-  const bottomLiquidMol = vapourMol - distillateMol;
-  let diagonal = potMol - distillateMol + vapourMol * (slope[0] as number);
-  upper[0] = -bottomLiquidMol / diagonal;
-  right[0] = (potMol * (x[0] as number) - vapourMol * (offset[0] as number)) / diagonal;
+  const potX = x[0] as number;
+  // Compositions are positive and small: a bitwise floor is exact.
+  const potCell = Math.min(lastCell, (potX * perCell) | 0);
+  let k = vapourSlope[potCell] as number;
+  let a = vapourOffset[potCell] as number;
+  const potDiagonal = potMol - distillateMol + vapourMol * k;
+  let toUpper = -(vapourMol - distillateMol) / potDiagonal;
+  let solved = (potMol * potX - vapourMol * a) / potDiagonal;
+  upper[0] = toUpper;
+  right[0] = solved;
+
   let entering = vapourMol;
-  for (let row = 1; row <= plates; row += 1) {
-    const isTop = row === plates;
-    const share = isTop ? topEfficiency : 1;
+  for (let row = 1; row < plates; row += 1) {
+    const plateX = x[row] as number;
+    const cell = Math.min(lastCell, (plateX * perCell) | 0);
+    const ownK = vapourSlope[cell] as number;
+    const ownA = vapourOffset[cell] as number;
     const leaving = vapourMol - (lostMol * row) / plates;
-    const refluxMol = leaving - distillateMol;
-    const from = slope[row - 1] as number;
-    const rising = offset[row - 1] as number;
-    const k = slope[row] as number;
-    const a = offset[row] as number;
-    // The vapour from below, less the part of it that passes an imperfect plate unchanged.
-    const met = entering - leaving * (1 - share);
-    let lower = -met * from;
-    let known = held * (x[row] as number) + met * rising - leaving * share * a;
-    diagonal = held + leaving * share * k + entering - distillateMol;
-    if (isTop) {
-      // The reflux is the condensed top vapour (1 − e) y_(n−1) + e (a + k x_n).
-      lower -= refluxMol * (1 - share) * from;
-      known += refluxMol * ((1 - share) * rising + share * a);
-      diagonal -= refluxMol * share * k;
-    }
-    const pivot = diagonal - lower * (upper[row - 1] as number);
-    upper[row] = isTop ? 0 : -refluxMol / pivot;
-    right[row] = (known - lower * (right[row - 1] as number)) / pivot;
+    const lower = -entering * k;
+    const known = held * plateX + entering * a - leaving * ownA;
+    const pivot = held + leaving * ownK + entering - distillateMol - lower * toUpper;
+    toUpper = (distillateMol - leaving) / pivot;
+    solved = (known - lower * solved) / pivot;
+    upper[row] = toUpper;
+    right[row] = solved;
     entering = leaving;
+    k = ownK;
+    a = ownA;
   }
-  for (let row = plates; row >= 0; row -= 1) {
-    const above = row === plates ? 0 : (upper[row] as number) * (x[row + 1] as number);
-    x[row] = Math.max(1e-6, Math.min(curve.azeotropeMoleFraction, (right[row] as number) - above));
+
+  // Top: its reflux is the condensed top vapour (1 − e) y_(n−1) + e (a + k x_n).
+  const missed = 1 - topEfficiency;
+  const topX = x[plates] as number;
+  const topCell = Math.min(lastCell, (topX * perCell) | 0);
+  const topK = vapourSlope[topCell] as number;
+  const topA = vapourOffset[topCell] as number;
+  const leaving = vapourMol - (lostMol * plates) / plates;
+  const refluxMol = leaving - distillateMol;
+  // The vapour from below, less the part of it that passes an imperfect plate unchanged.
+  const met = entering - leaving * missed;
+  const lower = -met * k - refluxMol * missed * k;
+  const known =
+    held * topX +
+    met * a -
+    leaving * topEfficiency * topA +
+    refluxMol * (missed * a + topEfficiency * topA);
+  const diagonal =
+    held +
+    leaving * topEfficiency * topK +
+    entering -
+    distillateMol -
+    refluxMol * topEfficiency * topK;
+  let above = withinCurve((known - lower * solved) / (diagonal - lower * toUpper), curve);
+  x[plates] = above;
+  const ownY = topA + topK * above;
+  for (let row = plates - 1; row >= 0; row -= 1) {
+    above = withinCurve((right[row] as number) - (upper[row] as number) * above, curve);
+    x[row] = above;
   }
-  const below =
-    (offset[plates - 1] as number) + (slope[plates - 1] as number) * (x[plates - 1] as number);
-  const own = (offset[plates] as number) + (slope[plates] as number) * (x[plates] as number);
-  column.topY = Math.min(
-    curve.azeotropeMoleFraction,
-    (1 - topEfficiency) * below + topEfficiency * own,
-  );
+  const belowY = a + k * (x[plates - 1] as number);
+  column.topY = Math.min(azeotropeMoleFraction, missed * belowY + topEfficiency * ownY);
   column.potMol = potMol - distillateMol;
+}
+
+function withinCurve(moleFraction: number, { azeotropeMoleFraction }: EquilibriumCurve): number {
+  return Math.max(leastMoleFraction, Math.min(azeotropeMoleFraction, moleFraction));
 }

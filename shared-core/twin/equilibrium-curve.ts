@@ -74,7 +74,8 @@ export function readCurve(
   const position = (cells * moleFraction) / curve.azeotropeMoleFraction;
   if (position <= 0) return table[0] as number;
   if (position >= cells) return table[cells] as number;
-  const cell = Math.floor(position);
+  // Positions are small and not negative: a bitwise floor is exact.
+  const cell = position | 0;
   const low = table[cell] as number;
   return low + (position - cell) * ((table[cell + 1] as number) - low);
 }
