@@ -13,12 +13,17 @@ import type { RunCourse } from './score-guess.ts';
 const reachS = 10;
 const unbathedK = 0.5;
 
-/** A recorded run as a course to score guesses on. */
+/**
+ * A recorded run as a course to score guesses on. Strengths are what the run strip shows once it is revealed: the probe is
+ * believed to read as much too high as the monitor had learned by the end, so a guess on the limit has the limit's strength.
+ */
 export function courseOfFilm(film: Film): RunCourse {
   const last = film.frames[film.frames.length - 1];
   const head = last?.tracks.head?.series ?? null;
   const { pressure } = film.settings;
-  const pressureKPa = last?.snapshot?.plateau.pressureKPa ?? pressure.pressureKPa;
+  const plateau = last?.snapshot?.plateau;
+  const pressureKPa = plateau?.pressureKPa ?? pressure.pressureKPa;
+  const readsHighK = plateau?.probeReadsHighK ?? 0;
   const table = headVapourTable(pressureKPa);
   const spans = film.verdicts.stages;
   const arrivedS = spans.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
@@ -30,11 +35,12 @@ export function courseOfFilm(film: Film): RunCourse {
     headAtC,
     strengthAtAbv: (timeS) => {
       if (arrivedS === null || timeS < arrivedS || timeS > coolingS) return null;
-      const headC = headAtC(timeS);
-      if (headC === null || headC > 150) return null;
+      const shownC = headAtC(timeS);
+      if (shownC === null) return null;
+      const vapourC = shownC - readsHighK;
       // Clearly colder than the azeotrope, the bulb is not bathed in ethanol–water vapour.
-      if (headC < table.azeotropeTemperatureC - unbathedK) return null;
-      return strengthFromMoleFraction(table.ethanolMoleFractionAt(headC));
+      if (vapourC > 150 || vapourC < table.azeotropeTemperatureC - unbathedK) return null;
+      return strengthFromMoleFraction(table.ethanolMoleFractionAt(vapourC));
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),
   };

@@ -31,12 +31,13 @@ export function recoveryUpTo(
   const { probe, pressure, charge } = view.settings;
   const reachK =
     2 * Math.hypot(probe.standardUncertaintyK, kelvinPerKPa * pressure.standardUncertaintyKPa);
+  const readsHighK = view.snapshot?.plateau.probeReadsHighK ?? 0;
   const strengthAt = strengthTable(pressureKPa);
   const strengths: StrengthMoment[] = [];
   for (let atS = first.timeS; ; atS = Math.min(atS + stepS, endS)) {
     const readC = meanAround(head, atS);
     if (readC !== null) {
-      const headC = Math.min(145, readC);
+      const headC = Math.min(145, readC - readsHighK);
       strengths.push({
         timeS: atS,
         strengthAbv: {

@@ -138,13 +138,16 @@ function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {
 }
 
 function vapourFromReading(
-  { settings }: RunView,
+  { settings, snapshot }: RunView,
   headC: Estimate | null,
   pressureKPa: number,
 ): HeadVapourPoint | null {
-  if (headC === null || headC.value < -50 || headC.value > 150) return null;
+  if (headC === null) return null;
+  // The same belief about the probe that the band and the present strength stand on.
+  const vapourC = headC.value - (snapshot?.plateau.probeReadsHighK ?? 0);
+  if (vapourC < -50 || vapourC > 150) return null;
   const vapour = headVapour({
-    temperatureC: headC.value,
+    temperatureC: vapourC,
     pressureKPa,
     temperatureUncertaintyK: settings.probe.standardUncertaintyK,
     pressureUncertaintyKPa: settings.pressure.standardUncertaintyKPa,

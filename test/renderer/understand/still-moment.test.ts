@@ -40,6 +40,23 @@ describe('stillMomentAt', () => {
     expect(headC?.value).toBe(view.snapshot?.head?.temperatureC);
   });
 
+  test('shortly before the present, the vapour is as strong as the monitor says of it now', async () => {
+    const record = simulatedRecord({ name: 'pear', pressureKPa: 99.4, seed: 1 });
+    // A probe that reads 1.5 K high, as the monitor finds out while the head holds.
+    const inputs = record.inputs.map((input) =>
+      input.kind === 'reading' && input.channel === 'head'
+        ? { ...input, value: input.value + 1.5 }
+        : input,
+    );
+    const high = await filmOf({ ...record, inputs });
+    const view = high.frames[frameIndexAt(high, 1900)];
+    if (view === undefined) throw new Error('no frame');
+    const now = view.snapshot?.vapour?.alcoholByVolume;
+    const { vapour } = stillMomentAt(view, 1890);
+    expect(vapour?.strengthAbv.value).toBeGreaterThan(now?.low ?? 100);
+    expect(vapour?.strengthAbv.value).toBeLessThan(now?.high ?? 0);
+  });
+
   test('before vapour arrives the pot is the charge, and there is neither vapour nor reflux', () => {
     const { stage, pot, vapour, reflux, recovery } = stillMomentAt(viewAt(300), 300);
     expect([stage, pot?.basis, vapour, reflux, recovery]).toEqual([

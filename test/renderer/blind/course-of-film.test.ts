@@ -1,0 +1,43 @@
+import { beforeAll, expect, test } from 'vitest';
+import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
+import type { Film } from '../../../renderer/look-back/film.ts';
+import { bandOnProbe } from '../../../renderer/strip/index.ts';
+import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+
+/** How much too high the probe reads [K]: the monitor finds out while the head holds. */
+const readsHighK = 1.5;
+let film: Film;
+
+beforeAll(async () => {
+  const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
+  const inputs = record.inputs.map((input) =>
+    input.kind === 'reading' && input.channel === 'head'
+      ? { ...input, value: input.value + readsHighK }
+      : input,
+  );
+  film = await filmOf({ ...record, inputs });
+});
+
+test('a guess where the head crosses the revealed limit has the strength of the limit', () => {
+  const course = courseOfFilm(film);
+  const plateau = film.frames.at(-1)?.snapshot?.plateau;
+  if (!plateau) throw new Error('no snapshot');
+  expect(plateau.probeReadsHighK).toBeGreaterThan(0.5);
+  const { limitC } = bandOnProbe(plateau);
+  const heldS = film.verdicts.stages.find(({ stage }) => stage === 'main-fraction')?.fromS ?? 0;
+  let crossedS = heldS;
+  while ((course.headAtC(crossedS) ?? 0) < limitC) crossedS += 1;
+  expect(course.strengthAtAbv(crossedS)).toBeCloseTo(plateau.leastStrengthAbv, 0);
+});
+
+test('a guess in the main fraction has a strength within what the window shows there', () => {
+  const course = courseOfFilm(film);
+  const frame = film.frames.findLast(
+    ({ snapshot }) =>
+      snapshot?.stage.stage === 'main-fraction' && snapshot.vapour?.alcoholByVolume != null,
+  );
+  const shown = frame?.snapshot?.vapour?.alcoholByVolume;
+  const strengthAbv = course.strengthAtAbv(frame?.snapshot?.timeS ?? 0);
+  expect(strengthAbv).toBeGreaterThan(shown?.low ?? 100);
+  expect(strengthAbv).toBeLessThan(shown?.high ?? 0);
+});
