@@ -93,7 +93,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       const mark = standing[marksSeen];
       if (mark === undefined) return;
       const { body, timeS } = mark;
-      if (body.type === 'heat-eased' && boiledS > 60) into.easeHeat(boiledS);
+      if (body.type === 'heat-eased' && boiledS > 60) into.see({ kind: 'eased', boiledS });
       if (body.type === 'drops-counted') {
         const value = body.count / dropsPerMl / body.overS;
         into.see({ kind: 'flow', boiledS, value, sd: dropsShareSd });

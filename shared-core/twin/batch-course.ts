@@ -170,6 +170,14 @@ export function distillateAt(course: BatchCourse, boiledS: number): number {
   return end + course.waterMlPerS * pastS - faster * toWaterS * Math.expm1(-pastS / toWaterS);
 }
 
+/** Flow along the course [mL/s], at the heat of the first vapour. */
+export function flowAt({ distillateMl, stepS, count }: BatchCourse, courseS: number): number {
+  const last = count - 1;
+  if (last < 1) return 0;
+  const cell = Math.max(0, Math.min(last - 1, Math.floor(courseS / stepS)));
+  return ((distillateMl[cell + 1] as number) - (distillateMl[cell] as number)) / stepS;
+}
+
 /** Reads one of the course's arrays at a time of boiling; beyond its end the last slope goes on. */
 export function courseAt(course: BatchCourse, values: Float64Array, boiledS: number): number {
   const last = course.count - 1;

@@ -2,9 +2,10 @@ import { createRandom } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
-import { effectiveBoiledS, type Observation } from './observations.ts';
+import type { Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
-import { type GuessPrior, guessPrior, type HeatUp, withEasedHeat } from './still-guess.ts';
+import { advanceClock, createClock, setClock } from './run-clock.ts';
+import { guessPrior, type HeatUp } from './still-guess.ts';
 import { type Moments, weightedEstimate, weightedMoments } from './weighted-quantiles.ts';
 
 /** What the twin expects, from now on [90 % intervals]. */
@@ -27,12 +28,20 @@ export interface TwinOutlook {
 
 /** An ensemble of stills that could be the one on the bench. */
 export interface Twin {
-  /** The heat was eased at this time of boiling: from here the flow is unknown again. */
-  easeHeat(boiledS: number): void;
   see(observation: Observation): void;
   /** Holds the ensemble against what was seen since the last time. */
   update(): void;
   outlook(boiledS: number, limitHeightK: number, leastMeanMoleFraction: number | null): TwinOutlook;
+}
+
+/**
+ * One fixed draw of normal numbers a particle, for what its guess leaves open: the model's own error, how far the run has
+ * come and the heat. Fixed, so that the outlook changes with what is seen only.
+ */
+interface Scatter {
+  readonly model: number;
+  readonly time: number;
+  readonly heat: number;
 }
 
 /** Enough beyond any limit for the slope there to be known [K]. */
@@ -40,7 +49,7 @@ const beyondLimitK = 2.5;
 /** A mean strength falls long after the head has: courses must reach further then [K]. */
 const meanHeightK = 14;
 /** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
-const remainingModelShare = 0.12;
+const remainingModelShare = 0.09;
 /** Scatter of what comes over in the tail, of which the head says nothing; by simulation. */
 const tailModelShare = 0.3;
 const receiverReadingSdMl = 0.5;
@@ -57,32 +66,22 @@ export function createTwin(
 ): Twin {
   const random = createRandom('twin');
   const observations: Observation[] = [];
-  let prior: GuessPrior = guessPrior(settings, heatUp, biasSdK);
-  let easedAtS: number | null = null;
+  const prior = guessPrior(settings, heatUp, biasSdK);
   let seen = 0;
   const evidence = () => ({
     prior,
     chargeMl: settings.charge.volumeMl,
     untilHeadHeightK: settings.stop.kind === 'strength' ? limitHeightK + beyondLimitK : meanHeightK,
     observations,
-    easedAtS,
   });
   const cloud = createCloud(evidence(), random);
-  /** One fixed quantile a particle, for the scatter the model does not account for. */
-  const scatter = Array.from({ length: particleCount }, () => random.normal());
+  const scatter = Array.from({ length: particleCount }, () => ({
+    model: random.normal(),
+    time: random.normal(),
+    heat: random.normal(),
+  }));
 
   return {
-    easeHeat: (boiledS) => {
-      if (easedAtS !== null) return;
-      easedAtS = boiledS;
-      prior = withEasedHeat(prior);
-      const last = prior.mean.length - 1;
-      for (const particle of cloud) {
-        const eased = (prior.mean[last] as number) + (prior.sd[last] as number) * random.normal();
-        particle.walk = particle.walk.with(last, eased);
-        particle.guess = { ...particle.guess, easedFactor: Math.exp(eased) };
-      }
-    },
     see: (observation) => {
       observations.push(observation);
     },
@@ -92,7 +91,7 @@ export function createTwin(
       seen = observations.length;
     },
     outlook: (boiledS, limitHeightK, leastMean) => ({
-      ...lookAhead(cloud, scatter, boiledS, limitHeightK, easedAtS),
+      ...lookAhead(cloud, scatter, boiledS, limitHeightK),
       stopMoleFraction: leastMean === null ? null : meanStop(cloud, leastMean),
     }),
   };
@@ -100,21 +99,21 @@ export function createTwin(
 
 function lookAhead(
   cloud: readonly Particle[],
-  scatter: readonly number[],
+  scatter: readonly Scatter[],
   boiledS: number,
   limitHeightK: number,
-  easedAtS: number | null,
 ): Omit<TwinOutlook, 'stopMoleFraction'> {
   const weights = cloud.map(({ weight }) => weight);
-  const at = cloud.map(({ guess }) => effectiveBoiledS(boiledS, easedAtS, guess));
-  const limitAt = cloud.map(({ course }) => limitBoiledS(course, limitHeightK));
-  const factor = cloud.map(({ guess }) => (easedAtS === null ? 1 : guess.easedFactor));
+  const progress = cloud.map((particle, index) =>
+    progressOf(particle, scatter[index] as Scatter, boiledS),
+  );
+  const at = progress.map(({ courseS }) => courseS);
+  const heat = progress.map((item) => item.heat);
+  const limitAt = cloud.map(({ course }) => limitCourseS(course, limitHeightK));
   const remaining = cloud.map((_, index) => {
     const left = Math.max(0, (limitAt[index] as number) - (at[index] as number));
-    return (
-      (left / (factor[index] as number)) *
-      Math.exp(remainingModelShare * (scatter[index] as number))
-    );
+    const { model } = scatter[index] as Scatter;
+    return (left / (heat[index] as number)) * Math.exp(remainingModelShare * model);
   });
   const read = (
     values: (course: BatchCourse) => Float64Array,
@@ -124,7 +123,7 @@ function lookAhead(
   const distillate = (times: readonly number[]): number[] =>
     cloud.map(({ course }, index) => distillateAt(course, times[index] as number));
   const collected = distillate(at);
-  const soon = distillate(at.map((timeS, index) => timeS + 30 * (factor[index] as number)));
+  const soon = distillate(at.map((timeS, index) => timeS + 30 * (heat[index] as number)));
   const eased = remaining.map((timeS, index) => timeS / easedFlow(cloud[index] as Particle));
   const estimate = (values: readonly number[]): Estimate => weightedEstimate(values, weights);
   return {
@@ -136,7 +135,11 @@ function lookAhead(
     collectedMl: estimate(collected),
     potMl: estimate(
       cloud.map(({ course }, index) =>
-        potAt(course, at[index] as number, Math.exp(tailModelShare * (scatter[index] as number))),
+        potAt(
+          course,
+          at[index] as number,
+          Math.exp(tailModelShare * (scatter[index] as Scatter).model),
+        ),
       ),
     ),
     potMoleFraction: estimate(
@@ -152,6 +155,24 @@ function lookAhead(
   };
 }
 
+/** One draw of how far a guess's run has come and of its heat now, out of what its clock leaves open. */
+function progressOf(
+  { oldClock }: Particle,
+  { time, heat }: Scatter,
+  boiledS: number,
+): { readonly courseS: number; readonly heat: number } {
+  const clock = createClock();
+  setClock(clock, oldClock);
+  advanceClock(clock, boiledS);
+  const timeSd = Math.sqrt(clock.timeVariance);
+  const shared = clock.covariance / timeSd;
+  const ownSd = Math.sqrt(Math.max(0, clock.heatVariance - shared * shared));
+  return {
+    courseS: Math.max(0, clock.courseS + timeSd * time),
+    heat: clock.heat * Math.exp(shared * time + ownSd * heat),
+  };
+}
+
 /** What is left in the pot [mL]; beyond the course's end, what the tail has taken is only known so well. */
 function potAt(course: BatchCourse, boiledS: number, tailFactor: number): number {
   const last = course.count - 1;
@@ -161,8 +182,8 @@ function potAt(course: BatchCourse, boiledS: number, tailFactor: number): number
   return Math.max(0, (course.potMl[last] as number) - tailFactor * tailMl);
 }
 
-/** Boiling time at which the head crosses the limit for good. */
-function limitBoiledS(course: BatchCourse, limitHeightK: number): number {
+/** Course time at which the head crosses the limit for good. */
+function limitCourseS(course: BatchCourse, limitHeightK: number): number {
   const { headHeightK, stepS, count } = course;
   for (let index = count - 1; index > 0; index -= 1) {
     const before = headHeightK[index - 1] as number;

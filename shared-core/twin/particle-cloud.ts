@@ -1,6 +1,7 @@
 import type { Random } from '../random/index.ts';
 import { type BatchCourse, copyCourse, emptyCourse, runCourse } from './batch-course.ts';
 import { logLikelihood, type Observation } from './observations.ts';
+import { createClock, type RunClock, setClock } from './run-clock.ts';
 import {
   drawWalk,
   type GuessPrior,
@@ -15,9 +16,12 @@ export interface Particle {
   walk: Walk;
   guess: StillGuess;
   course: BatchCourse;
-  /** Log-likelihood of what was assimilated before, and of what is being let in now. */
+  /** Log-likelihood of what was assimilated before, and how far the run has come by it. */
   oldLogLikelihood: number;
+  readonly oldClock: RunClock;
+  /** The same of what is being let in now, and by it. */
   newLogLikelihood: number;
+  readonly newClock: RunClock;
   weight: number;
 }
 
@@ -27,14 +31,13 @@ export interface CloudEvidence {
   readonly chargeMl: number;
   readonly untilHeadHeightK: number;
   readonly observations: readonly Observation[];
-  readonly easedAtS: number | null;
 }
 
-export const particleCount = 320;
+export const particleCount = 240;
 const sweeps = 3;
 /** After so many rounds the rest is let in at once: bounds the work of one update. */
 const mostRounds = 8;
-/** Scale of differential-evolution steps in eight dimensions, 2.38/√(2 d). */
+/** Scale of differential-evolution steps in seven dimensions, 2.38/√(2 d). */
 const stepScale = 0.6;
 
 export function createCloud(evidence: CloudEvidence, random: Random): Particle[] {
@@ -48,7 +51,9 @@ export function createCloud(evidence: CloudEvidence, random: Random): Particle[]
       guess,
       course,
       oldLogLikelihood: 0,
+      oldClock: createClock(),
       newLogLikelihood: 0,
+      newClock: createClock(),
       weight: 1 / particleCount,
     };
   });
@@ -64,19 +69,19 @@ export function assimilate(
   from: number,
   random: Random,
 ): void {
-  const gains = cloud.map((particle) =>
-    logLikelihood(
+  const end = evidence.observations.length;
+  for (const particle of cloud) {
+    const { guess, course, newClock } = particle;
+    setClock(newClock, particle.oldClock);
+    particle.newLogLikelihood = logLikelihood(
       evidence.observations,
       from,
-      evidence.observations.length,
-      particle.guess,
-      particle.course,
-      evidence.easedAtS,
-    ),
-  );
-  cloud.forEach((particle, index) => {
-    particle.newLogLikelihood = gains[index] as number;
-  });
+      end,
+      guess,
+      course,
+      newClock,
+    );
+  }
   let admitted = 0;
   for (let round = 0; admitted < 1; round += 1) {
     const start = cloud.map(({ weight }) => weight);
@@ -94,6 +99,7 @@ export function assimilate(
   for (const particle of cloud) {
     particle.oldLogLikelihood += particle.newLogLikelihood;
     particle.newLogLikelihood = 0;
+    setClock(particle.oldClock, particle.newClock);
   }
 }
 
@@ -136,6 +142,9 @@ function resampleAndMove(
 ): void {
   const walks = cloud.map(({ walk }) => walk);
   resample(cloud, random);
+  const unstarted = createClock();
+  const oldClock = createClock();
+  const newClock = createClock();
   let free = emptyCourse();
   for (let sweep = 0; sweep < sweeps; sweep += 1) {
     for (const particle of cloud) {
@@ -150,9 +159,11 @@ function resampleAndMove(
       );
       const guess = toGuess(walk);
       runCourse(guess, evidence.chargeMl, evidence.untilHeadHeightK, free);
-      const past = logLikelihood(evidence.observations, 0, from, guess, free, evidence.easedAtS);
+      setClock(oldClock, unstarted);
+      const past = logLikelihood(evidence.observations, 0, from, guess, free, oldClock);
+      setClock(newClock, oldClock);
       const end = evidence.observations.length;
-      const now = logLikelihood(evidence.observations, from, end, guess, free, evidence.easedAtS);
+      const now = logLikelihood(evidence.observations, from, end, guess, free, newClock);
       const gain =
         past +
         power * now -
@@ -167,6 +178,8 @@ function resampleAndMove(
       particle.oldLogLikelihood = past;
       particle.newLogLikelihood = now;
       particle.course = free;
+      setClock(particle.oldClock, oldClock);
+      setClock(particle.newClock, newClock);
       free = replaced;
     }
   }
@@ -195,6 +208,8 @@ function becomeCopy(particle: Particle, source: Particle): void {
   particle.oldLogLikelihood = source.oldLogLikelihood;
   particle.newLogLikelihood = source.newLogLikelihood;
   copyCourse(source.course, particle.course);
+  setClock(particle.oldClock, source.oldClock);
+  setClock(particle.newClock, source.newClock);
 }
 
 /** How often each particle is drawn. */

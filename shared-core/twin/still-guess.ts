@@ -17,14 +17,12 @@ export interface StillGuess {
   readonly holdUpMol: number;
   /** Reading less truth, pressure error included [K]. */
   readonly biasK: number;
-  /** Distillate after the heat was eased relative to before; 1 while it was not. */
-  readonly easedFactor: number;
 }
 
 /** A guess as plain numbers on scales on which steps of a walk make sense. */
 export type Walk = readonly number[];
 
-const walkSize = 8;
+const walkSize = 7;
 
 /** What is believed before the head is seen: mean and standard deviation on each walking scale. */
 export interface GuessPrior {
@@ -39,6 +37,11 @@ const flaskLossW = 12;
 /** Enthalpy of vaporization of ethanol–water near the boil [J/mol]. */
 const latentJPerMol = 39_800;
 
+/** Liquid on one plate of a column over a usual charge [mol]; larger stills have wider columns. From memory. */
+const heldMolPerPlate = 0.014;
+const usualChargeMl = 375;
+const heldGrowth = 0.8;
+
 /** What is known of the heat between switching on and the first vapour. */
 export interface HeatUp {
   /** Time from heat on to vapour at the head [s]; null when the start was not seen. */
@@ -50,7 +53,7 @@ export interface HeatUp {
 /** Logarithm of boiling over heating-up power, and its spread: heat is often eased at the boil, seldom raised. */
 function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
   if (tookS === null) return { mean: 0, sd: 0.6 };
-  if (eased === null) return { mean: -0.25, sd: 0.42 };
+  if (eased === null) return { mean: -0.32, sd: 0.42 };
   return eased ? { mean: -0.38, sd: 0.3 } : { mean: 0, sd: 0.2 };
 }
 
@@ -75,8 +78,7 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       -0.3,
       Math.log(vapour) + ease.mean,
       charge.strengthAbv,
-      Math.log(0.014),
-      0,
+      Math.log(heldMolPerPlate) + heldGrowth * Math.log(charge.volumeMl / usualChargeMl),
       0,
     ],
     sd: [
@@ -85,34 +87,15 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       1.3,
       ease.sd,
       Math.max(0.2, charge.standardUncertaintyAbv),
-      0.3,
+      0.5,
       biasSdK,
-      0,
     ],
-  };
-}
-
-/** The prior once the heat was eased while distillate came: by a third, more or less. */
-export function withEasedHeat(prior: GuessPrior): GuessPrior {
-  const last = walkSize - 1;
-  return {
-    mean: prior.mean.map((mean, index) => (index === last ? -0.35 : mean)),
-    sd: prior.sd.map((sd, index) => (index === last ? 0.3 : sd)),
   };
 }
 
 /** Turns walking scales into a guess; every value lands in its physical range. */
 export function toGuess(walk: Walk): StillGuess {
-  const [
-    plates = 0,
-    reflux = 0,
-    share = 0,
-    vapour = 0,
-    strength = 0,
-    holdUp = 0,
-    bias = 0,
-    eased = 0,
-  ] = walk;
+  const [plates = 0, reflux = 0, share = 0, vapour = 0, strength = 0, holdUp = 0, bias = 0] = walk;
   return {
     plates: Math.min(11.9, Math.exp(plates)),
     refluxRatio: Math.exp(reflux),
@@ -121,7 +104,6 @@ export function toGuess(walk: Walk): StillGuess {
     strengthAbv: Math.min(60, Math.max(0.5, strength)),
     holdUpMol: Math.exp(holdUp),
     biasK: bias,
-    easedFactor: Math.exp(eased),
   };
 }
 
@@ -133,7 +115,6 @@ export function drawWalk(prior: GuessPrior, random: Random): Walk {
 export function logPrior(prior: GuessPrior, walk: Walk): number {
   let sum = 0;
   for (let index = 0; index < walkSize; index += 1) {
-    if (prior.sd[index] === 0) continue;
     const z =
       ((walk[index] as number) - (prior.mean[index] as number)) / (prior.sd[index] as number);
     sum -= (z * z) / 2;

@@ -13,7 +13,6 @@ const guess: StillGuess = {
   strengthAbv: 10.5,
   holdUpMol: 0.025,
   biasK: 0,
-  easedFactor: 1,
 };
 
 describe('runCourse', () => {

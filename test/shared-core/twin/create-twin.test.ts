@@ -11,7 +11,6 @@ const truth: StillGuess = {
   strengthAbv: 9,
   holdUpMol: 0.02,
   biasK: 0.2,
-  easedFactor: 1,
 };
 const limitHeightK = 5.3;
 const course = emptyCourse();
