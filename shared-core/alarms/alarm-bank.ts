@@ -22,16 +22,30 @@ export interface AlarmChange {
   readonly timeS: number;
   readonly record: AlarmRecord;
   readonly state: AlarmState;
+  /** Raised, or come back unanswered: it calls. */
   readonly raised: boolean;
 }
 
 /** All alarms of a run: their tracks, their records in the order raised, and what just changed. */
 export interface AlarmBank {
-  /** Follows a condition; `reason` is asked for only when the alarm is raised. */
-  condition(alarm: Alarm, timeS: number, active: boolean, reason: () => AlarmReason): void;
+  /**
+   * Follows a condition; `reason` is asked for only when the alarm is raised, or stands again because what nobody has
+   * answered has come back (`isSameCause`).
+   */
+  condition(
+    alarm: Alarm,
+    timeS: number,
+    active: boolean,
+    reason: () => AlarmReason,
+    isSameCause?: boolean,
+  ): void;
+  /** Gives an alarm that stands the reason it has by now, without calling again. */
+  renewReason(alarm: Alarm, timeS: number, reason: AlarmReason): void;
   acknowledge(alarm: Alarm, timeS: number): void;
   shelve(alarm: Alarm, timeS: number, untilS: number): void;
   isActive(alarm: Alarm): boolean;
+  /** Where an alarm stands: its state and the times it was reached at. */
+  trackOf(alarm: Alarm): AlarmTrack;
   /** High priority first, then the order they were raised in. */
   standing(): readonly StandingAlarm[];
   records(): readonly AlarmRecord[];
@@ -49,30 +63,36 @@ export function createAlarmBank(): AlarmBank {
   let changes: AlarmChange[] = [];
   let standing: readonly StandingAlarm[] | null = [];
 
+  const trackOf = (alarm: Alarm): AlarmTrack => tracks.get(alarm) ?? quietAlarmTrack;
+
   const apply = (alarm: Alarm, input: AlarmInput, reason: () => AlarmReason): void => {
-    const before = tracks.get(alarm) ?? quietAlarmTrack;
+    const before = trackOf(alarm);
     const after = stepAlarm(before, input, alarmCatalogue[alarm]);
     if (after === before) return;
     tracks.set(alarm, after);
     const raised = after.raisedS !== null && after.raisedS !== before.raisedS;
-    if (raised) {
-      reasons.set(alarm, reason());
-      openRecords.set(alarm, records.length);
-    }
+    const cameBack =
+      before.state === 'returned-unacknowledged' && after.state === 'unacknowledged' && !raised;
+    if (raised) openRecords.set(alarm, records.length);
+    if (raised || cameBack) reasons.set(alarm, reason());
     if (!raised && after.state === before.state && after.clearedS === before.clearedS) return;
+    keepRecord(alarm, input.timeS, after, raised || cameBack);
+  };
+
+  const keepRecord = (alarm: Alarm, timeS: number, track: AlarmTrack, raised: boolean): void => {
     standing = null;
     const index = openRecords.get(alarm);
     if (index === undefined) return;
     const record: AlarmRecord = {
       alarm,
       priority: alarmCatalogue[alarm].priority,
-      raisedS: after.raisedS ?? input.timeS,
-      clearedS: after.clearedS,
-      acknowledgedS: after.acknowledgedS,
+      raisedS: track.raisedS ?? timeS,
+      clearedS: track.clearedS,
+      acknowledgedS: track.acknowledgedS,
       because: (reasons.get(alarm) ?? noReason).because,
     };
     records[index] = record;
-    changes.push({ timeS: input.timeS, record, state: after.state, raised });
+    changes.push({ timeS, record, state: track.state, raised });
   };
 
   const listStanding = (): readonly StandingAlarm[] => {
@@ -89,12 +109,17 @@ export function createAlarmBank(): AlarmBank {
   };
 
   return {
-    condition: (alarm, timeS, active, reason) =>
-      apply(alarm, { kind: 'condition', timeS, active }, reason),
+    condition: (alarm, timeS, active, reason, isSameCause = false) =>
+      apply(alarm, { kind: 'condition', timeS, active, isSameCause }, reason),
+    renewReason: (alarm, timeS, reason) => {
+      reasons.set(alarm, reason);
+      keepRecord(alarm, timeS, trackOf(alarm), false);
+    },
     acknowledge: (alarm, timeS) => apply(alarm, { kind: 'acknowledge', timeS }, () => noReason),
     shelve: (alarm, timeS, untilS) =>
       apply(alarm, { kind: 'shelve', timeS, untilS }, () => noReason),
-    isActive: (alarm) => tracks.get(alarm)?.active ?? false,
+    isActive: (alarm) => trackOf(alarm).active,
+    trackOf,
     standing: () => {
       standing ??= listStanding();
       return standing;

@@ -1,8 +1,16 @@
 import type { AlarmState } from '../snapshot/index.ts';
 
-/** What can happen to one alarm. `active` is its condition after deadband, before the delays. */
+/**
+ * What can happen to one alarm. `active` is its condition after deadband, before the delays; `isSameCause` says that
+ * what returns is what nobody has answered yet: the alarm stands again, it is not raised anew.
+ */
 export type AlarmInput =
-  | { readonly kind: 'condition'; readonly timeS: number; readonly active: boolean }
+  | {
+      readonly kind: 'condition';
+      readonly timeS: number;
+      readonly active: boolean;
+      readonly isSameCause?: boolean;
+    }
   | { readonly kind: 'acknowledge'; readonly timeS: number }
   | { readonly kind: 'shelve'; readonly timeS: number; readonly untilS: number };
 
@@ -55,7 +63,7 @@ export function stepAlarm(track: AlarmTrack, input: AlarmInput, delays: AlarmDel
   const current = expireShelf(track, input.timeS);
   switch (input.kind) {
     case 'condition':
-      return followCondition(current, input.timeS, input.active, delays);
+      return followCondition(current, input, delays);
     case 'acknowledge':
       return acknowledge(current, input.timeS);
     case 'shelve':
@@ -81,10 +89,14 @@ function raise(track: AlarmTrack, timeS: number): AlarmTrack {
   };
 }
 
+/** An alarm that came back before anybody answered it: one alarm, raised when it first called. */
+function standAgain(track: AlarmTrack): AlarmTrack {
+  return { ...track, state: 'unacknowledged', active: true, differsSinceS: null, clearedS: null };
+}
+
 function followCondition(
   track: AlarmTrack,
-  timeS: number,
-  active: boolean,
+  { timeS, active, isSameCause = false }: Extract<AlarmInput, { kind: 'condition' }>,
   delays: AlarmDelays,
 ): AlarmTrack {
   if (active === track.active) {
@@ -94,9 +106,9 @@ function followCondition(
   const delayS = active ? delays.onDelayS : delays.offDelayS;
   if (timeS - sinceS < delayS) return { ...track, differsSinceS: sinceS };
   if (active) {
-    return track.state === 'shelved'
-      ? { ...track, active, differsSinceS: null }
-      : raise(track, timeS);
+    if (track.state === 'shelved') return { ...track, active, differsSinceS: null };
+    const returns = isSameCause && track.state === 'returned-unacknowledged';
+    return returns ? standAgain(track) : raise(track, timeS);
   }
   const cleared = { ...track, active, differsSinceS: null, clearedS: timeS };
   if (track.state === 'unacknowledged') return { ...cleared, state: 'returned-unacknowledged' };

@@ -1,12 +1,20 @@
 import type { AlarmBank } from '../alarms/index.ts';
 import type { Alarm } from '../snapshot/index.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
+import { isDropout } from './probe-fault.ts';
 import { alarmReason, deadbandK } from './words/alarm-reasons.ts';
 
 /** Time an unanswered attention check may stand before it becomes an alarm [s]. */
 const attentionGraceS = 60;
 /** A head that never held gives no level to have left; the limit itself must have been passed for so long [s]. */
 const unheldPatienceS = 30;
+/**
+ * Who was called takes the heat off within the reaction time; then the heater cools, the vapour goes and the bulb
+ * follows: only a head that is still above the limit after that says that the heat is on (by simulation) [s].
+ */
+const fadesWithinS = 60;
+/** Who has just answered for a dropout is not called for each short one that follows [s]. */
+const answeredPatienceS = 20;
 const condenserOnC = 40;
 const condenserOffC = 35;
 /** Least that must stay in the pot, for all one knows: a tenth of the charge; common practice, no source. */
@@ -20,8 +28,7 @@ export function followAlarmConditions(
 ): void {
   const follow = (alarm: Alarm, active: boolean): void =>
     bank.condition(alarm, facts.timeS, active, () => alarmReason(alarm, facts));
-  const isSuspect = facts.fault !== null || facts.doubt !== null;
-  follow('probe-fault', isSuspect && facts.stage !== 'cool-down');
+  followProbe(bank, facts);
   follow('attention', attentionMissed(facts));
   follow('condenser-warm', condenserWarm(bank, facts));
   follow('near-dryness', nearDryness(facts));
@@ -29,6 +36,28 @@ export function followAlarmConditions(
   follow('surging', surging && facts.plateau.heldS !== null && mayBoil(facts));
   follow('plateau-departure', plateauDeparture(bank, facts));
   follow('over-limit', overLimit(bank, facts));
+}
+
+/**
+ * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
+ * the probe has been quiet. The staging waits in each of them all the same.
+ */
+function followProbe(bank: AlarmBank, facts: MonitorFacts): void {
+  const { fault, doubt, dropouts, timeS, stage } = facts;
+  const { active, acknowledgedS } = bank.trackOf('probe-fault');
+  const isRepeated = dropouts.count > 1;
+  const isOutAgain = isRepeated && isDropout(fault);
+  const isAnswered = acknowledgedS !== null;
+  let isSuspect = fault !== null || doubt !== null;
+  if (!isSuspect) isSuspect = isRepeated && active && !isAnswered;
+  else if (isOutAgain && isAnswered && !active && doubt === null) {
+    isSuspect = timeS - facts.faultSinceS >= answeredPatienceS;
+  }
+  const reason = () => alarmReason('probe-fault', facts);
+  if (isOutAgain && active && facts.faultSinceS === timeS) {
+    bank.renewReason('probe-fault', timeS, reason());
+  }
+  bank.condition('probe-fault', timeS, isSuspect && stage !== 'cool-down', reason, isOutAgain);
 }
 
 function mayBoil({ heat, stage }: MonitorFacts): boolean {
@@ -60,7 +89,12 @@ function overLimit(bank: AlarmBank, facts: MonitorFacts): boolean {
   if (bank.isActive('over-limit')) {
     return head.vapourC > outlook.limitOnProbeC - deadbandK(facts);
   }
-  return facts.overLimitForS > facts.overLimitPatienceS;
+  return facts.overLimitForS > facts.overLimitPatienceS && !wasJustCalled(bank, facts);
+}
+
+function wasJustCalled(bank: AlarmBank, { timeS, settings }: MonitorFacts): boolean {
+  const { active, raisedS } = bank.trackOf('plateau-departure');
+  return active && raisedS !== null && timeS - raisedS < settings.reactionTimeS + fadesWithinS;
 }
 
 function attentionMissed({ attentionDueS, timeS }: MonitorFacts): boolean {

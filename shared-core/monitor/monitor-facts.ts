@@ -1,6 +1,7 @@
 import type { RunSettings } from '../run/index.ts';
 import type { Condition, ForecastView, Stage } from '../snapshot/index.ts';
 import type { BiasBelief } from './bias-belief.ts';
+import type { Dropouts } from './dropout-watch.ts';
 import type { HeadNoise, HeadState } from './head-filter.ts';
 import type { LimitOutlook } from './limit-outlook.ts';
 import type { Heat } from './marks-ledger.ts';
@@ -37,6 +38,8 @@ export interface MonitorFacts {
   readonly firstFraction: FirstFractionProgress;
   readonly fault: ProbeFault | null;
   readonly faultSinceS: number;
+  /** Dropouts of the probe that follow each other closely. */
+  readonly dropouts: Dropouts;
   /** What speaks against trusting a head that is staged all the same. */
   readonly doubt: BulbDoubt | null;
   /** The last reading that was believed; the head's own state runs on without one [°C]. */

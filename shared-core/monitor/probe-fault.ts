@@ -34,3 +34,12 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   'below-boiling': 'it rests below the lowest boiling point at this air pressure',
   'warm-without-vapour': 'it is too cool for vapour, yet does not cool down',
 };
+
+/** True for what a loose plug or a broken cable does: readings fail to come, and may come again. */
+export function isDropout(fault: ProbeFault | null): boolean {
+  return fault === 'lost' || fault === 'silent' || fault === 'open-circuit';
+}
+
+/** What to do about a probe that drops out again and again. */
+export const dropoutsAct =
+  'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.';

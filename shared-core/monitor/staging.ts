@@ -4,6 +4,7 @@ import type { Condition, Stage } from '../snapshot/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
 import { createBulbWatch } from './bulb-watch.ts';
+import { createDropoutWatch } from './dropout-watch.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
 import { createForecaster } from './forecaster.ts';
 import type { HeadState } from './head-filter.ts';
@@ -67,6 +68,7 @@ export function createStaging(
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
   const bulbWatch = createBulbWatch();
+  const dropoutWatch = createDropoutWatch();
   const receiver = createReceiverWatch();
   const forecaster = createForecaster(settings, marks);
   let limitAbv = settings.leastStrengthAbv;
@@ -119,6 +121,7 @@ export function createStaging(
       ),
       fault,
       faultSinceS,
+      dropouts: dropoutWatch.dropouts(),
       doubt: bulbWatch.doubt(),
       lastTrustedC,
       potC,
@@ -191,6 +194,7 @@ export function createStaging(
       }
       fault = step.fault;
     }
+    dropoutWatch.second(timeS, fault);
     lastTrustedC = step.observedC ?? lastTrustedC;
     return step.observedC;
   };

@@ -1,7 +1,8 @@
 import type { AlarmReason } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
+import { quietAgainS } from '../dropout-watch.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { bulbDoubtActs, probeFaultWords } from '../probe-fault.ts';
+import { bulbDoubtActs, dropoutsAct, isDropout, probeFaultWords } from '../probe-fault.ts';
 import { ofStrength } from './head-strength.ts';
 import { celsius, kelvin, moving, percent, span } from './numbers.ts';
 import { against, limitWords, standingAt } from './stage-words.ts';
@@ -61,9 +62,15 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
         facts.lastTrustedC === null
           ? 'nothing believed yet'
           : `last trusted value ${celsius(facts.lastTrustedC)}`;
+      const because = `At ${span(facts.timeS)}: ${fault === null ? 'the probe is not trusted' : probeFaultWords[fault]}; ${trusted}.`;
+      const { dropouts } = facts;
+      if (dropouts.count < 2 || !isDropout(fault)) {
+        return { because, wouldChangeIf: 'Good readings coming in again.' };
+      }
       return {
-        because: `At ${span(facts.timeS)}: ${fault === null ? 'the probe is not trusted' : probeFaultWords[fault]}; ${trusted}.`,
-        wouldChangeIf: 'Good readings coming in again.',
+        because: `${because} The probe has dropped out ${dropouts.count} times in ${span(facts.timeS - dropouts.sinceS)}.`,
+        wouldChangeIf: `${span(quietAgainS)} without a dropout; once you have answered, good readings.`,
+        act: dropoutsAct,
       };
     }
     case 'attention':

@@ -116,11 +116,14 @@ export function createSentenceKeeper(): SentenceKeeper {
   };
 }
 
-/** A doubt about the bulb may last for the whole run: who has answered it hears of the run again. */
+/**
+ * A doubt about the bulb may last for the whole run: who has answered it hears of the run again. A probe that has
+ * dropped out repeatedly and reads at present is told of among the prompts; the sentence tells of the run.
+ */
 function asksForMore(alarm: Alarm, state: AlarmState, { fault, doubt }: MonitorFacts): boolean {
   if (state === 'shelved') return false;
-  const isDoubt = alarm === 'probe-fault' && fault === null && doubt !== null;
-  return !(isDoubt && state === 'acknowledged');
+  if (alarm !== 'probe-fault' || fault !== null) return true;
+  return doubt !== null && state !== 'acknowledged';
 }
 
 /** Alarms whose sentence outlasts a short break of their condition; a probe that reads again is believed at once. */

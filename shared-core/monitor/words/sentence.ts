@@ -1,7 +1,7 @@
 import { alarmCatalogue } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { bulbDoubtActs, probeFaultWords } from '../probe-fault.ts';
+import { bulbDoubtActs, dropoutsAct, isDropout, probeFaultWords } from '../probe-fault.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -44,7 +44,8 @@ function isAlarm(topic: Topic): topic is Alarm {
   return topic in alarmSentences;
 }
 
-function alarmAct(alarm: Alarm, { fault, doubt }: MonitorFacts): string {
+function alarmAct(alarm: Alarm, { fault, doubt, dropouts }: MonitorFacts): string {
+  if (alarm === 'probe-fault' && isDropout(fault) && dropouts.count > 1) return dropoutsAct;
   if (alarm === 'probe-fault' && fault === null && doubt !== null) return bulbDoubtActs[doubt];
   return alarmCatalogue[alarm].act;
 }

@@ -36,6 +36,7 @@ export function factsOf(
     firstFraction: { over: true, done: 5.2, wanted: 5, unit: 'mL', estimated: false },
     fault: null,
     faultSinceS: 0,
+    dropouts: { count: 0, sinceS: 0 },
     doubt: null,
     lastTrustedC: 78.2,
     potC: null,
