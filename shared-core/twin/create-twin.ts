@@ -49,7 +49,7 @@ const beyondLimitK = 2.5;
 /** A mean strength falls long after the head has: courses must reach further then [K]. */
 const meanHeightK = 14;
 /** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
-const remainingModelShare = 0.09;
+const remainingModelShare = 0.07;
 /** Scatter of what comes over in the tail, of which the head says nothing; by simulation. */
 const tailModelShare = 0.3;
 const receiverReadingSdMl = 0.5;

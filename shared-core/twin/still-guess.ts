@@ -53,7 +53,7 @@ export interface HeatUp {
 /** Logarithm of boiling over heating-up power, and its spread: heat is often eased at the boil, seldom raised. */
 function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
   if (tookS === null) return { mean: 0, sd: 0.6 };
-  if (eased === null) return { mean: -0.32, sd: 0.42 };
+  if (eased === null) return { mean: -0.4, sd: 0.34 };
   return eased ? { mean: -0.38, sd: 0.3 } : { mean: 0, sd: 0.2 };
 }
 
@@ -83,7 +83,7 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
     ],
     sd: [
       rig.plates === null ? 0.5 : 0.35,
-      0.5,
+      0.45,
       1.3,
       ease.sd,
       Math.max(0.2, charge.standardUncertaintyAbv),
