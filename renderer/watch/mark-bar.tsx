@@ -6,6 +6,7 @@ import { benchMarks, mayCommand, type RunView } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { clockWords, shortened } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
+import { answeredByHeatOff } from './asks-for-heat-off.ts';
 import { DropsButton } from './drops-button.tsx';
 import { type MarkAct, MarkButton } from './mark-button.tsx';
 import { NoteDialog } from './note-dialog.tsx';
@@ -31,9 +32,15 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     setDialog(null);
     void commands.mark(body);
   };
-  const isAsked = (view.snapshot?.alarms ?? []).some(
+  const alarms = view.snapshot?.alarms ?? [];
+  const isAsked = alarms.some(
     ({ alarm, state }) => alarm === 'attention' && state === 'unacknowledged',
   );
+  // Nobody has to say twice that the heat is off, here and in the prompt that asked for it.
+  const takeHeatOff = async () => {
+    if (!(await commands.mark({ type: 'heat-off' }))) return;
+    for (const alarm of answeredByHeatOff(alarms)) await commands.acknowledge(alarm);
+  };
   const answerAttention = async () => {
     const isMarked = await commands.mark({ type: 'attention-answered' });
     if (isMarked && isAsked) await commands.acknowledge('attention');
@@ -44,7 +51,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const heatActs: readonly MarkAct[] = [
     { key: 'h', name: 'Heat on', isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
     { key: 'e', name: 'eased', isNow: heat === 'eased', run: () => mark({ type: 'heat-eased' }) },
-    { key: 'o', name: 'off', isNow: heat === 'off', run: () => mark({ type: 'heat-off' }) },
+    { key: 'o', name: 'off', isNow: heat === 'off', run: () => void takeHeatOff() },
   ];
   const otherActs: readonly MarkAct[] = [
     {

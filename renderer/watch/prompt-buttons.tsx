@@ -1,26 +1,26 @@
 import type { Alarm, AlarmView, MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
+import { asksForHeatOff } from './asks-for-heat-off.ts';
 
 interface PromptButtonsProps {
   readonly alarm: AlarmView;
+  /** What the same press answers too. */
+  readonly also: AlarmView | null;
   readonly commands: Commands;
 }
 
-/** Prompts that ask for the heat to be taken off: doing so is one press away wherever they are read. */
-const asksForHeatOff: ReadonlySet<Alarm> = new Set<Alarm>([
-  'plateau-departure',
-  'over-limit',
-  'near-dryness',
-  'condenser-warm',
-]);
-
-export function PromptButtons({ alarm: { alarm, state, act }, commands }: PromptButtonsProps) {
+export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProps) {
+  const { alarm, state, act } = view;
+  const asked = also === null ? [alarm] : [alarm, also.alarm];
+  const answer = async (reply: (asked: Alarm) => Promise<boolean>) => {
+    for (const one of asked) await reply(one);
+  };
   if (state !== 'unacknowledged' && state !== 'returned-unacknowledged') return null;
   const hasHeatOff = state === 'unacknowledged' && asksForHeatOff.has(alarm);
   // Doing what was asked answers the prompt: nobody has to press twice.
   const did = async (mark: MarkBody) => {
-    if (await commands.mark(mark)) await commands.acknowledge(alarm);
+    if (await commands.mark(mark)) await answer(commands.acknowledge);
   };
   return (
     <div className="prompt-buttons">
@@ -41,13 +41,13 @@ export function PromptButtons({ alarm: { alarm, state, act }, commands }: Prompt
         <Button
           weight={state === 'unacknowledged' && !hasHeatOff ? 'act' : 'plain'}
           aria-label={`Acknowledge: ${act}`}
-          onClick={() => void commands.acknowledge(alarm)}
+          onClick={() => void answer(commands.acknowledge)}
         >
           Acknowledge
         </Button>
       )}
       {state === 'unacknowledged' && (
-        <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void commands.putAside(alarm)}>
+        <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void answer(commands.putAside)}>
           Not for 5 min
         </Button>
       )}

@@ -1,21 +1,25 @@
 import type { AlarmView } from '#shared-core';
 import { useWindowParts } from '../window/use-stores.ts';
-import { clockWords, durationWords } from '../words/index.ts';
+import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
+import { promptStateWords } from './prompt-state.ts';
 
 interface PromptProps {
   readonly alarm: AlarmView;
+  /** A newer one that asks for the same: it gives the reason, and what answers this one answers it. */
+  readonly also: AlarmView | null;
   readonly nowS: number;
   readonly canAct: boolean;
 }
 
 /** One prompt: the act first, then why, then what happens otherwise. Answered ones stay as a line. */
-export function Prompt({ alarm, nowS, canAct }: PromptProps) {
+export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
   const { commands } = useWindowParts();
   const words = useWords();
-  const { state, priority, act, because, consequence, wouldChangeIf } = alarm;
+  const { state, priority, act } = alarm;
   const isOpen = state === 'unacknowledged';
+  const called = also ?? alarm;
   return (
     <div
       className="prompt"
@@ -24,32 +28,20 @@ export function Prompt({ alarm, nowS, canAct }: PromptProps) {
       role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
       <h2 className="prompt-act">{words.said(act)}</h2>
-      <p className="prompt-state small number">
-        {stateWords(alarm, nowS)} · {clockWords(alarm.raisedS)}
-      </p>
-      {isOpen && <p>{words.said(because)}</p>}
-      {canAct && <PromptButtons alarm={alarm} commands={commands} />}
+      <p className="prompt-state number">{promptStateWords(called, nowS)}</p>
+      {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
+      {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
       <details className="why">
         <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
-        {!isOpen && <p>{words.said(because)}</p>}
-        <p>{words.said(consequence)}</p>
-        <p className="soft">{words.said(wouldChangeIf)}</p>
+        {!isOpen && <p>{words.said(alarm.because)}</p>}
+        <p>{words.said(called.consequence)}</p>
+        <p className="soft">{words.said(called.wouldChangeIf)}</p>
+        {also && (
+          <p className="soft number">
+            First called at {clockWords(alarm.raisedS)}: {words.said(alarm.because)}
+          </p>
+        )}
       </details>
     </div>
   );
-}
-
-function stateWords({ state, priority, shelvedUntilS }: AlarmView, nowS: number): string {
-  switch (state) {
-    case 'unacknowledged':
-      return priority === 'high' ? 'Act now' : 'Please act';
-    case 'acknowledged':
-      return 'Acknowledged, still so';
-    case 'returned-unacknowledged':
-      return 'Over, not acknowledged';
-    case 'shelved':
-      return `Put aside, back in ${durationWords(Math.max(0, (shelvedUntilS ?? nowS) - nowS))}`;
-    case 'normal':
-      return 'Over';
-  }
 }

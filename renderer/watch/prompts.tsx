@@ -1,6 +1,7 @@
-import type { AlarmView } from '#shared-core';
+import { type AlarmView, mostUrgentFirst } from '#shared-core';
 import { mayCommand } from '../stores/index.ts';
 import { useBench } from '../window/use-stores.ts';
+import { FoldedPrompt } from './folded-prompt.tsx';
 import { Prompt } from './prompt.tsx';
 
 interface PromptsProps {
@@ -9,27 +10,50 @@ interface PromptsProps {
   readonly isLive: boolean;
 }
 
-/** What asks for an act, most urgent and newest first; a calm column, never a pop-up. */
+/**
+ * What asks for an act, in a calm column, never a pop-up: the first thing to do in full, so that it needs no scrolling, and
+ * a line for each that can wait for it.
+ */
 export function Prompts({ alarms, nowS, isLive }: PromptsProps) {
   const canAct = useBench(mayCommand) && isLive;
-  const open = alarms
-    .filter(({ state }) => state !== 'normal')
-    .toSorted((a, b) => urgency(b) - urgency(a) || b.raisedS - a.raisedS);
+  const standing = alarms.filter(({ state }) => state !== 'normal').toSorted(byUrgency);
+  const [first] = standing;
+  const also = first ? saidWith(first, standing) : null;
+  const others = standing.slice(1).filter((alarm) => alarm !== also);
   return (
     <section className="prompts" aria-label="Prompts">
-      {open.length === 0 ? (
+      {first === undefined ? (
         <p className="prompts-none soft">No prompt. Nothing asks for an act.</p>
       ) : (
         <ol>
-          {open.map((alarm) => (
+          <li key={first.alarm}>
+            <Prompt alarm={first} also={also} nowS={nowS} canAct={canAct} />
+          </li>
+          {others.map((alarm) => (
             <li key={alarm.alarm}>
-              <Prompt alarm={alarm} nowS={nowS} canAct={canAct} />
+              {alarm.state === 'unacknowledged' ? (
+                <FoldedPrompt alarm={alarm} nowS={nowS} canAct={canAct} />
+              ) : (
+                <Prompt alarm={alarm} also={null} nowS={nowS} canAct={canAct} />
+              )}
             </li>
           ))}
         </ol>
       )}
     </section>
   );
+}
+
+/** That the limit is passed asks for nothing that the end of the plateau did not: both are one prompt. */
+function saidWith(first: AlarmView, standing: readonly AlarmView[]): AlarmView | null {
+  if (first.alarm !== 'plateau-departure') return null;
+  const isSo = ({ alarm, state }: AlarmView) => alarm === 'over-limit' && state === first.state;
+  return standing.find(isSo) ?? null;
+}
+
+function byUrgency(a: AlarmView, b: AlarmView): number {
+  const rank = ({ alarm }: AlarmView) => mostUrgentFirst.indexOf(alarm);
+  return urgency(b) - urgency(a) || rank(a) - rank(b);
 }
 
 function urgency({ state, priority }: AlarmView): number {

@@ -14,3 +14,4 @@ export {
   quietAlarmTrack,
   stepAlarm,
 } from './alarm-track.ts';
+export { mostUrgentFirst } from './most-urgent-first.ts';

@@ -1,4 +1,4 @@
-import type { StandingAlarm } from '../../alarms/index.ts';
+import { mostUrgentFirst, type StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
@@ -39,17 +39,6 @@ export interface SentenceKeeper {
   second(facts: MonitorFacts, standing: readonly StandingAlarm[], isAct?: boolean): void;
   kept(): Kept;
 }
-
-/** Most urgent first: what asks for the heat to be taken off before everything else. */
-const alarmOrder: readonly Alarm[] = [
-  'near-dryness',
-  'condenser-warm',
-  'plateau-departure',
-  'over-limit',
-  'probe-fault',
-  'surging',
-  'attention',
-];
 
 /** Least time a sentence stands [s], and how long an alarm's condition must be gone before its sentence goes [s]. */
 const standsS = 60;
@@ -95,7 +84,7 @@ export function createSentenceKeeper(): SentenceKeeper {
       const strength = strengthToTell(facts);
       const isLeaving = isLeavingPlateau(facts, kept.topic === 'leaving');
       const limitAhead = followLimitAhead(kept.limitAhead, facts, isLeaving);
-      const alarm = alarmOrder.find((name) =>
+      const alarm = mostUrgentFirst.find((name) =>
         standing.some(
           ({ alarm: stands, track }) =>
             stands === name && track.active && asksForMore(stands, track.state, facts),
@@ -142,7 +131,7 @@ function isPlain(topic: Topic): boolean {
 }
 
 function alarmRank(topic: Topic): number {
-  const order: readonly Topic[] = alarmOrder;
+  const order: readonly Topic[] = mostUrgentFirst;
   return order.indexOf(topic);
 }
 

@@ -90,7 +90,7 @@ describe('Prompts', () => {
       alarm({ act: 'Urgent.' }),
     ]);
     const acts = screen.getAllByRole('heading').map(({ textContent }) => textContent);
-    expect(acts).toEqual(['Urgent.', 'Softer.', 'Answered.']);
+    expect(acts).toEqual(['Urgent.', 'Also: Surging', 'Answered.']);
   });
 
   test('acknowledging makes a mark for that very alarm', () => {
@@ -126,6 +126,50 @@ describe('Prompts', () => {
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
     await new Promise((done) => setTimeout(done));
     expect(asked).toEqual([['run/mark', { mark: { type: 'heat-off' } }]]);
+  });
+
+  test('the limit passed while the plateau ends is the newer reason of one prompt, and one press answers both', async () => {
+    const asked = show(
+      [
+        alarm({
+          alarm: 'over-limit',
+          raisedS: 3325,
+          act: 'Take the heat off now.',
+          because: 'The head is at 83.8 °C.',
+        }),
+        alarm({ because: 'The head is at 82.8 °C.' }),
+      ],
+      true,
+      true,
+    );
+    expect(screen.getAllByRole('heading').map(({ textContent }) => textContent)).toEqual([
+      'Take the heat off and change the receiver.',
+    ]);
+    expect(screen.getByText('Act now. Called at 0:55:25:')).toBeTruthy();
+    expect(screen.getByText('The head is at 83.8 °C.')).toBeTruthy();
+    expect(screen.getByText('First called at 0:54:28: The head is at 82.8 °C.')).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
+    await new Promise((done) => setTimeout(done));
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'heat-off' } }],
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'over-limit' } }],
+    ]);
+  });
+
+  test('what asks for more than the heat off is not said in another prompt, but waits in a line with all its buttons', () => {
+    show([
+      alarm({}),
+      alarm({ alarm: 'condenser-warm', act: 'Restore the cooling water.' }),
+      alarm({ alarm: 'attention', priority: 'medium', act: 'Go to the still.' }),
+    ]);
+    expect(screen.getAllByRole('heading').map(({ textContent }) => textContent)).toEqual([
+      'Restore the cooling water.',
+      'Also: Heat off, change the receiver',
+      'Also: Nobody answered',
+    ]);
+    const lines = [...document.querySelectorAll('details:has(h2)')];
+    expect(lines.map((line) => line.querySelectorAll('button').length)).toEqual([3, 2]);
   });
 
   test('only what asks for the heat to be off offers to say so', () => {
