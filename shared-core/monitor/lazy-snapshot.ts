@@ -119,7 +119,8 @@ export class LazySnapshot implements Snapshot {
   }
 
   private compose(): Sentence {
-    this.composed ??= composeSentence(this.source.facts, this.source.kept);
+    const { facts, kept, latest } = this.source;
+    this.composed ??= composeSentence(facts, kept, latest?.temperatureC ?? null);
     return this.composed;
   }
 }

@@ -24,8 +24,18 @@ const alarmSentences: Readonly<Record<Alarm, string>> = {
   attention: 'Nobody has confirmed being at the still.',
 };
 
-/** The sentence on what is kept in view, with the numbers of this second. */
-export function composeSentence(facts: MonitorFacts, kept: Kept): Sentence {
+/** So near to each other, the reading shown and what is believed of the bulb are one number to whoever reads both [K]. */
+const sameNumberK = 0.3;
+
+/**
+ * The sentence on what is kept in view, with the numbers of this second. `shownC` is the reading that stands beside it in
+ * large figures: a room must not wonder about a tenth between the two.
+ */
+export function composeSentence(
+  facts: MonitorFacts,
+  kept: Kept,
+  shownC: number | null = null,
+): Sentence {
   if (isAlarm(kept.topic)) {
     return {
       sentence: alarmSentence(kept.topic, facts),
@@ -35,7 +45,7 @@ export function composeSentence(facts: MonitorFacts, kept: Kept): Sentence {
   const { attentionDueS } = facts;
   const isCheckDue = attentionDueS !== null && facts.timeS >= attentionDueS;
   return {
-    sentence: topicSentence(kept.topic, facts, kept),
+    sentence: topicSentence(kept.topic, facts, kept, shownC),
     act: isCheckDue ? 'Confirm that you are at the still.' : topicAct(kept.topic, facts, kept),
   };
 }
@@ -64,10 +74,16 @@ function alarmSentence(alarm: Alarm, { fault, doubt, stage }: MonitorFacts): str
   return alarmSentences[alarm];
 }
 
-function topicSentence(topic: Exclude<Topic, Alarm>, facts: MonitorFacts, kept: Kept): string {
+function topicSentence(
+  topic: Exclude<Topic, Alarm>,
+  facts: MonitorFacts,
+  kept: Kept,
+  shownC: number | null,
+): string {
   const { head } = facts;
   if (head === null) return 'Waiting for the first reading of the head.';
-  const at = celsius(head.bulbC);
+  const isSame = shownC !== null && Math.abs(shownC - head.bulbC) <= sameNumberK;
+  const at = celsius(isSame ? shownC : head.bulbC);
   switch (topic) {
     case 'waiting':
       return 'Waiting for the first reading of the head.';

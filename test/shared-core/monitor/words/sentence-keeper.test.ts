@@ -182,3 +182,19 @@ describe('the sentence at the top', () => {
     ]);
   });
 });
+
+describe('composeSentence', () => {
+  test('gives the reading shown beside it, unless what is believed of the bulb is another temperature', () => {
+    const facts = { ...factsOf({}, { head: headAt(78.2, 0) }), timeS: 1 };
+    const keeper = createSentenceKeeper();
+    keeper.second(facts, []);
+    const sentences = [null, 78.34, 80.2].map(
+      (shownC) => composeSentence(facts, keeper.kept(), shownC).sentence,
+    );
+    expect(sentences.map((sentence) => /at (\S+) °C/.exec(sentence)?.[1])).toEqual([
+      '78.2',
+      '78.3',
+      '78.2',
+    ]);
+  });
+});
