@@ -5,3 +5,4 @@ export type { PackRun } from './pack/pack-run.ts';
 export { createPackShelf, type PackShelf, type ShelfProblem } from './pack/pack-shelf.ts';
 export { type PackZip, packZip } from './pack/pack-zip.ts';
 export { type PackRequest, writePack } from './pack/write-pack.ts';
+export { runFilesZip } from './run-files-zip.ts';

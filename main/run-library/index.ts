@@ -5,6 +5,7 @@ export { type ImportRequest, type ImportSetup, importRun } from './import-run.ts
 export { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 export { createRunLibrary, type RunFolder, type RunLibrary } from './run-library.ts';
 export { type LiveView, pageInputs } from './run-pages.ts';
+export { runProblem } from './run-problem.ts';
 export type { RunToExport } from './run-to-export.ts';
 export { type SummarisedRun, summariseRun } from './summarise-run.ts';
 export type { KnownRun } from './summary-store.ts';

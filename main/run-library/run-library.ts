@@ -22,6 +22,7 @@ import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import { createSummaryStore, type KnownRun } from './summary-store.ts';
 import { takeTurns } from './take-turns.ts';
+import { unreadableRun } from './unreadable-run.ts';
 
 const trashFolder = 'trash';
 /** Summaries read at once when listing. */
@@ -34,13 +35,15 @@ export interface RunFolder {
 
 /** The folder in which every run has its own folder. */
 export interface RunLibrary {
-  /** Newest first; without the run `except`, which is being recorded. */
+  /** Newest first, also those that can't be opened; without the run `except`, which is being recorded. */
   list(except: string | null): Promise<Result<readonly RunSummary[], ServiceProblem>>;
   /** Makes the folder of a new run. */
   makeRunFolder(wallMs: number): Promise<Result<RunFolder, FileProblem>>;
   /** Adds the second copy of a new run's header. */
   keepHeader(folder: string, header: LogHeader): Promise<Result<void, FileProblem>>;
   summary(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
+  /** Where its files are; null for what can't be the name of a run. */
+  folder(runId: string): string | null;
   /** `live` describes the run while it is being recorded. */
   page(runId: string, fromIndex: number, live?: LiveView): Promise<Result<RunPage, ServiceProblem>>;
   /** A whole run in memory. */
@@ -99,6 +102,11 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     return live === undefined ? summary(runId) : succeed(live.known);
   }
 
+  async function lineOf(runId: string): Promise<RunSummary | null> {
+    const known = await summaries.get(runId);
+    return known.ok ? known.value.summary : unreadableRun(files, runsFolder, runId, known.error);
+  }
+
   async function list(
     except: string | null,
   ): Promise<Result<readonly RunSummary[], ServiceProblem>> {
@@ -109,8 +117,8 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       const together = ids.value
         .slice(start, start + listedTogether)
         .filter((runId) => runId !== except);
-      for (const known of await Promise.all(together.map(summary))) {
-        if (known.ok) found.push(known.value.summary);
+      for (const line of await Promise.all(together.map(lineOf))) {
+        if (line !== null) found.push(line);
       }
     }
     return succeed(found);
@@ -131,6 +139,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   return {
     list,
     summary,
+    folder: (runId) => (isRunId(runId) ? folderOf(runId) : null),
     async page(runId, fromIndex, live) {
       const known = await knownRun(runId, live);
       return known.ok ? pages.page(known.value, fromIndex, live) : known;
@@ -181,8 +190,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
         return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
       }),
     async trash(runId) {
-      const known = await summary(runId);
-      if (!known.ok) return known;
+      if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
       const trash = folderOf(trashFolder);
       const made = await files.makeFolder(trash);
       const listed = made.ok ? await files.list(trash) : made;

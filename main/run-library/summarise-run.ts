@@ -44,6 +44,7 @@ export async function summariseRun(
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
     damagedRecords: report.missingRecords + report.unknownRecords,
+    unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
   return succeed({ summary, header, report });
 }

@@ -1,12 +1,13 @@
 import { Buffer } from 'node:buffer';
 import { fail, type ServiceProblem, succeed } from '#shared-core';
-import { createPackShelf, type ShelfProblem } from '../export/index.ts';
+import { createPackShelf, runFilesZip, type ShelfProblem } from '../export/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
   type ImportSetup,
   importRun,
   type RunToExport,
+  runProblem,
 } from '../run-library/index.ts';
 import type { EventHub } from './event-hub.ts';
 import type { Recording } from './recording.ts';
@@ -66,6 +67,14 @@ export function createExchange(setup: ExchangeSetup): Exchange {
       }
       const made = await shelf.make(packId, { runs, createMonitor, createdMs: clock.wallMs() });
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
+    },
+    async 'packs/make-files'({ packId, runId }) {
+      const folder = library.folder(runId);
+      if (folder === null) return fail({ kind: 'run-not-found', runId });
+      const zip = await runFilesZip(files, folder, clock.wallMs());
+      if (!zip.ok) return fail(runProblem(runId, zip.error));
+      const kept = await shelf.keep(packId, zip.value);
+      return kept.ok ? succeed({ ...kept.value }) : fail(serviceProblemOf(kept.error));
     },
     async 'packs/read'({ packId, fromByte }) {
       const read = await shelf.read(packId, fromByte);

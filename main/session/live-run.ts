@@ -166,6 +166,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       plateauC: null,
       heatOffCalledS,
       damagedRecords: 0,
+      unreadable: null,
     }),
     unsaved: recorder.unsaved,
     async stop() {

@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { mostInPack, type RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
-import { isReadable } from '../look-back/is-readable.ts';
 import { dateWords } from '../words/index.ts';
 import { mostRuns } from './trace-look.ts';
 
@@ -15,7 +14,7 @@ interface ChooseRunsProps {
 export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const pack = usePack();
-  const usable = runs.filter((run) => run.ended !== 'recording' && isReadable(run));
+  const usable = runs.filter((run) => run.ended !== 'recording' && run.unreadable === null);
   const picked = chosen.flatMap((runId) => usable.find((run) => run.runId === runId) ?? []);
   if (usable.length < 2) return null;
   return (

@@ -22,11 +22,14 @@ export interface FetchedPack {
 /** Part of the way that is left for bringing the finished pack into the window. */
 const fetchingShare = 0.1;
 
-/** Has the pack of some runs made and brings it here piece by piece. */
+/** A pack of runs, or the files of one run as they are. */
+export type WantedPack = { readonly runIds: readonly string[] } | { readonly filesOf: string };
+
+/** Has a pack made and brings it here piece by piece. */
 export async function fetchPack(
   service: Service,
   packId: string,
-  runIds: readonly string[],
+  wanted: WantedPack,
   onStep: (step: PackStep) => void,
 ): Promise<Result<FetchedPack, ServiceProblem>> {
   const stop = service.on('pack', (progress) => {
@@ -34,7 +37,10 @@ export async function fetchPack(
     const share = ((1 - fetchingShare) * progress.done) / progress.total;
     onStep({ doing: progress.doing, share });
   });
-  const made = await service.request('packs/make', { packId, runIds: [...runIds] });
+  const made =
+    'filesOf' in wanted
+      ? await service.request('packs/make-files', { packId, runId: wanted.filesOf })
+      : await service.request('packs/make', { packId, runIds: [...wanted.runIds] });
   stop();
   if (!made.ok) return made;
   const { fileName, bytes } = made.value;

@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import { useWindowParts } from '../window/use-stores.ts';
-import { fetchPack, type PackStep } from './fetch-pack.ts';
+import { fetchPack, type PackStep, type WantedPack } from './fetch-pack.ts';
 import { saveFile } from './save-file.ts';
 
 export interface PackMaking {
@@ -9,6 +9,8 @@ export interface PackMaking {
   /** Name of the file that was saved last; null while one is being made. */
   readonly madeFile: string | null;
   readonly make: (runIds: readonly string[]) => Promise<void>;
+  /** The files of one run as they are. */
+  readonly makeFiles: (runId: string) => Promise<void>;
 }
 
 /** Makes packs for this window, one after the other, and saves them. */
@@ -16,11 +18,11 @@ export function usePack(): PackMaking {
   const { service, bench } = useWindowParts();
   const [step, setStep] = useState<PackStep | null>(null);
   const [madeFile, setMadeFile] = useState<string | null>(null);
-  const make = useCallback(
-    async (runIds: readonly string[]) => {
+  const fetch = useCallback(
+    async (wanted: WantedPack) => {
       setMadeFile(null);
       setStep({ doing: '', share: 0 });
-      const fetched = await fetchPack(service, crypto.randomUUID(), runIds, setStep);
+      const fetched = await fetchPack(service, crypto.randomUUID(), wanted, setStep);
       setStep(null);
       if (!fetched.ok) {
         bench.getState().dispatch({ type: 'problem', problem: fetched.error });
@@ -31,5 +33,7 @@ export function usePack(): PackMaking {
     },
     [service, bench],
   );
-  return { step, madeFile, make };
+  const make = useCallback((runIds: readonly string[]) => fetch({ runIds }), [fetch]);
+  const makeFiles = useCallback((filesOf: string) => fetch({ filesOf }), [fetch]);
+  return { step, madeFile, make, makeFiles };
 }

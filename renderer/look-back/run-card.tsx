@@ -4,7 +4,6 @@ import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
 import { isViewer } from '../stores/index.ts';
 import { useBench } from '../window/use-stores.ts';
-import { isReadable } from './is-readable.ts';
 import { MoreActs } from './more-acts.tsx';
 import type { OpenFor } from './open-run.tsx';
 import { RemoveButton } from './remove-button.tsx';
@@ -31,17 +30,23 @@ export function RunCard({ run, isReturnedTo = false, onOpen, onChanged }: RunCar
     replay.current?.focus({ preventScroll: true });
     replay.current?.scrollIntoView({ block: 'center' });
   }, []);
-  if (!isReadable(run)) {
+  if (run.unreadable !== null) {
     return (
       <li className="run">
         <div>
           <RunLines run={run} />
         </div>
-        {!onlyWatches && (
-          <div className="run-acts">
-            <RemoveButton run={run} onRemoved={onChanged} />
-          </div>
-        )}
+        <div className="run-acts">
+          <Button
+            disabled={pack.step !== null}
+            onClick={() => void pack.makeFiles(run.runId)}
+            aria-label={`Save the files of ${run.name}`}
+          >
+            Save its files
+          </Button>
+          {!onlyWatches && <RemoveButton run={run} onRemoved={onChanged} />}
+        </div>
+        <PackProgress pack={pack} />
       </li>
     );
   }

@@ -1,20 +1,16 @@
 import type { RunSummary } from '#shared-core';
-import { clockWords, dateWords, durationWords } from '../words/index.ts';
+import { clockWords, dateWords, durationWords, unreadableWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
-import { isReadable } from './is-readable.ts';
 
 /** What a run of the library was, in a few lines. */
 export function RunLines({ run }: { readonly run: RunSummary }) {
   const words = useWords();
-  if (!isReadable(run)) {
+  if (run.unreadable !== null) {
     return (
       <>
         <h2 className="run-name">{run.name}</h2>
         <p className="soft number">{dateWords(run.startedAtIso)}</p>
-        <p className="run-damage">
-          ▲ This run can’t be read: its beginning is damaged, or a newer version of this program
-          wrote it. Its folder is left as it is.
-        </p>
+        <p className="run-damage">▲ {unreadableWords(run.unreadable, run.runId)}</p>
       </>
     );
   }

@@ -15,3 +15,4 @@ export { problemWords } from './problem-words.ts';
 export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';
+export { unreadableWords } from './unreadable-words.ts';

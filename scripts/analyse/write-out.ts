@@ -61,6 +61,7 @@ function runOf({ file, source, settings }: AnalysedFile): RunToExport {
       plateauC: null,
       heatOffCalledS: null,
       damagedRecords: 0,
+      unreadable: null,
     },
     settings,
     appVersion: z

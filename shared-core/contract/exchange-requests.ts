@@ -76,6 +76,12 @@ export const exchangeRequests = {
     body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(mostInPack) }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },
+  /** The files of a run as they are, in one ZIP file that is fetched and dropped like a pack: for a run that can't be opened. */
+  'packs/make-files': {
+    commands: false,
+    body: z.strictObject({ packId: ticket, runId }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
   'packs/read': {
     commands: false,
     body: z.strictObject({ packId: ticket, fromByte: z.number().int().min(0) }),

@@ -2,6 +2,17 @@ import { z } from 'zod';
 import { markSchema, runInputSchema, runSettingsSchema } from '../run/index.ts';
 import { serviceProblemSchema } from './service-problem.ts';
 
+/** Why a run can't be opened. Its folder is left as it is, and what can be read of its files can still be saved. */
+export const unreadableSchema = z.strictObject({
+  /**
+   * `header-lost`: no copy of it can be read, or a newer version wrote it; `log-missing`: the folder holds no record;
+   * `not-permitted`: this account may not read it; `read-failed`: the disk does not give it.
+   */
+  why: z.enum(['header-lost', 'log-missing', 'not-permitted', 'read-failed']),
+  /** What the operating system said, for technicians; empty where it was not asked. */
+  message: z.string(),
+});
+
 /** One line of the run library; derived, so it can always be rebuilt from the log. */
 export const runSummarySchema = z.strictObject({
   runId: z.string(),
@@ -17,6 +28,8 @@ export const runSummarySchema = z.strictObject({
   plateauC: z.number().nullable(),
   heatOffCalledS: z.number().nullable(),
   damagedRecords: z.number().int(),
+  /** Null for a run that can be opened. */
+  unreadable: unreadableSchema.nullable(),
 });
 
 /** A page of a recorded (or running) run's inputs, in the order the monitor saw them. */
@@ -49,6 +62,7 @@ export const exportedFileSchema = z.strictObject({
   content: z.string(),
 });
 
+export type Unreadable = z.infer<typeof unreadableSchema>;
 export type RunSummary = z.infer<typeof runSummarySchema>;
 export type RunPage = z.infer<typeof runPageSchema>;
 export type RecordingStatus = z.infer<typeof recordingStatusSchema>;

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { type EventBody, fail, pieceBytes, type Result, succeed } from '#shared-core';
 import { fileProblem } from '../../file-layer/file-problem.ts';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
-import { packZip } from './pack-zip.ts';
+import { type PackZip, packZip } from './pack-zip.ts';
 import { replaceFileStream } from './replace-file-stream.ts';
 import type { PackRequest } from './write-pack.ts';
 
@@ -22,6 +22,8 @@ export interface PackShelf {
     packId: string,
     request: Omit<PackRequest, 'onProgress' | 'onStudied'>,
   ): Promise<Result<ShelvedPack, FileProblem>>;
+  /** Keeps a file that is made from anything else. */
+  keep(packId: string, zip: PackZip): Promise<Result<ShelvedPack, FileProblem>>;
   /** A piece of the file, and where the next one begins; null after the last. */
   read(
     packId: string,
@@ -62,29 +64,37 @@ export function createPackShelf(
     }
   }
 
+  async function keep(
+    packId: string,
+    { fileName, content }: PackZip,
+  ): Promise<Result<ShelvedPack, FileProblem>> {
+    const place = await shelfFolder();
+    if (!place.ok) return place;
+    for (const oldest of [...packs.keys()].slice(0, packs.size - mostPacks + 1)) {
+      await drop(oldest);
+    }
+    made += 1;
+    const file = path.join(place.value, `pack-${made}.zip`);
+    const written = await replaceFileStream(files, file, content);
+    const size = written.ok ? await files.sizeBytes(file) : written;
+    if (!size.ok) return size;
+    await drop(packId);
+    packs.set(packId, { fileName, bytes: size.value, file });
+    return succeed({ fileName, bytes: size.value });
+  }
+
   return {
+    keep,
     async make(packId, request) {
-      const place = await shelfFolder();
-      if (!place.ok) return place;
-      for (const oldest of [...packs.keys()].slice(0, packs.size - mostPacks + 1)) {
-        await drop(oldest);
-      }
       const tell = (doing: string, done: number) =>
         onProgress({ packId, doing, done: Math.round(done), total: 100 });
-      const { fileName, content } = await packZip({
+      const zip = await packZip({
         ...request,
         onStudied: (name, index, count) => tell(name, (studyPercent * index) / count),
         onProgress: ({ file, filesDone, filesTotal }) =>
           tell(file, studyPercent + ((100 - studyPercent) * filesDone) / filesTotal),
       });
-      made += 1;
-      const file = path.join(place.value, `pack-${made}.zip`);
-      const written = await replaceFileStream(files, file, content);
-      const size = written.ok ? await files.sizeBytes(file) : written;
-      if (!size.ok) return size;
-      await drop(packId);
-      packs.set(packId, { fileName, bytes: size.value, file });
-      return succeed({ fileName, bytes: size.value });
+      return keep(packId, zip);
     },
     async read(packId, fromByte) {
       const pack = packs.get(packId);

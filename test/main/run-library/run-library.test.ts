@@ -1,7 +1,14 @@
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { checkRuns, createRunLibrary, nodeFileLayer, pageInputs, type RunCheck } from '#main';
+import {
+  checkRuns,
+  createRunLibrary,
+  type FileProblem,
+  nodeFileLayer,
+  pageInputs,
+  type RunCheck,
+} from '#main';
 import {
   defaultRunSettings,
   encodeRecord,
@@ -47,7 +54,7 @@ async function setUp(texts: Readonly<Record<string, string>>) {
   const files = nodeFileLayer;
   const open = (mayWrite = true) =>
     createRunLibrary({ files, clock, runsFolder, mayWrite: () => mayWrite });
-  return { runsFolder, open, library: open() };
+  return { runsFolder, clock, open, library: open() };
 }
 
 describe('createRunLibrary', () => {
@@ -134,6 +141,50 @@ describe('createRunLibrary', () => {
     expect(listed.ok && listed.value.map(({ name, startedAtIso }) => [name, startedAtIso])).toEqual(
       [['20250314T101503Z-2', '2025-03-14T10:15:03.000Z']],
     );
+  });
+
+  test('lists what can’t be opened too, and says why', async () => {
+    const text = logText(bodiesOf('headless', 3));
+    const { runsFolder, clock } = await setUp({
+      headless: text.slice(text.indexOf('\n') + 1),
+      '20250314T101503Z': text,
+      '20250314T101504Z': text,
+      '20250314T101505Z': text,
+      whole: text,
+    });
+    await rm(path.join(runsFolder, '20250314T101503Z', 'run.jsonl'));
+    await writeFile(path.join(runsFolder, '20250314T101503Z', 'notes.txt'), 'kept');
+    // As an account without permission, and a disk with a bad sector, answer.
+    const failing: Readonly<Record<string, FileProblem>> = {
+      '20250314T101504Z': { kind: 'read-only', path: '', message: 'EACCES' },
+      '20250314T101505Z': { kind: 'failed', path: '', message: 'EIO: i/o error, read' },
+    };
+    const library = createRunLibrary({
+      files: {
+        ...nodeFileLayer,
+        async read(file, offset, length) {
+          const error = failing[path.basename(path.dirname(file))];
+          return error ? { ok: false, error } : nodeFileLayer.read(file, offset, length);
+        },
+      },
+      clock,
+      runsFolder,
+      mayWrite: () => true,
+    });
+    const listed = await library.list(null);
+    expect(
+      listed.ok &&
+        listed.value.map(({ runId, unreadable }) => [runId, unreadable?.why, unreadable?.message]),
+    ).toEqual([
+      ['whole', undefined, undefined],
+      ['headless', 'header-lost', ''],
+      ['20250314T101505Z', 'read-failed', 'EIO: i/o error, read'],
+      ['20250314T101504Z', 'not-permitted', 'EACCES'],
+      ['20250314T101503Z', 'log-missing', 'There is no run log in this folder.'],
+    ]);
+    expect(await library.trash('20250314T101505Z')).toEqual({ ok: true, value: undefined });
+    const left = await library.list(null);
+    expect(left.ok && left.value.length).toBe(4);
   });
 
   test('names runs so that they sort by time and never takes a name twice', async () => {

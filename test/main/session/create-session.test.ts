@@ -59,6 +59,7 @@ describe('createSession', () => {
       rehearsal: true,
       readings: 180,
       damagedRecords: 0,
+      unreadable: null,
       durationS: 1800,
       heatOffCalledS: replayed.alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS,
     });

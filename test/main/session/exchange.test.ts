@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -267,5 +267,26 @@ describe('packs', { timeout: packMinutes }, () => {
     await ask(session, 'packs/drop', { packId });
     const gone = await session.handle('packs/read', { packId, fromByte: 0 }, { mayCommand: false });
     expect(gone).toMatchObject({ ok: false, error: { kind: 'request-invalid' } });
+  });
+
+  test('of a run that can’t be opened hold its files as they are', async () => {
+    const { session, runsFolder } = await setUp();
+    const runId = '20250314T101503Z';
+    mkdirSync(path.join(runsFolder, runId), { recursive: true });
+    writeFileSync(path.join(runsFolder, runId, 'run.jsonl'), 'no header left\n');
+    const { runs } = await ask(session, 'runs/list', {});
+    expect(runs.map((run) => [run.runId, run.unreadable?.why])).toEqual([[runId, 'header-lost']]);
+    const packId = 'window-2';
+    const made = await ask(session, 'packs/make-files', { packId, runId });
+    const { base64, nextByte } = await ask(session, 'packs/read', { packId, fromByte: 0 });
+    const inZip = unzipSync(Buffer.from(base64, 'base64'));
+    expect([made.fileName, nextByte]).toEqual(['20250314T101503Z-files.zip', null]);
+    expect(Buffer.from(inZip['run.jsonl'] ?? []).toString()).toBe('no header left\n');
+    const none = await session.handle(
+      'packs/make-files',
+      { packId, runId: '../elsewhere' },
+      { mayCommand: false },
+    );
+    expect(none).toMatchObject({ ok: false, error: { kind: 'run-not-found' } });
   });
 });

@@ -26,6 +26,7 @@ const summaryOf = (name: string): RunSummary => ({
   plateauC: 78,
   heatOffCalledS: 2800,
   damagedRecords: 0,
+  unreadable: null,
 });
 
 /** Answers `runs/read` with a simulated run; `Gone` is not in the library. */

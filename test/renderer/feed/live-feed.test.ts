@@ -36,6 +36,7 @@ const summary = {
   plateauC: null,
   heatOffCalledS: null,
   damagedRecords: 0,
+  unreadable: null,
 } as const;
 
 function bench(record: RunInput[], pageLength = 4) {

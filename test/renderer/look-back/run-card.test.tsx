@@ -17,13 +17,14 @@ const summary: RunSummary = {
   plateauC: 78,
   heatOffCalledS: 2800,
   damagedRecords: 1,
+  unreadable: null,
 };
 
 const buttons = () => screen.getAllByRole('button').map((button) => button.textContent);
 
-function renderCard(run: RunSummary) {
+function renderCard(run: RunSummary, request?: Parameters<typeof renderInWindow>[1]) {
   const onOpen = vi.fn();
-  renderInWindow(<RunCard run={run} onOpen={onOpen} onChanged={() => {}} />);
+  renderInWindow(<RunCard run={run} onOpen={onOpen} onChanged={() => {}} />, request);
   return onOpen;
 }
 
@@ -60,9 +61,28 @@ test('one damaged record is told as one', () => {
   expect(screen.getByText('▲ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
 });
 
-test('a run without a header left says so, and can only be removed', () => {
-  renderCard({ ...summary, name: summary.runId, durationS: 0, readings: 0, ended: 'cut-off' });
-  expect(screen.getByText(/This run can’t be read/)).toBeTruthy();
-  expect(screen.queryByText(/cut off/)).toBeNull();
-  expect(buttons()).toEqual(['Remove …']);
+test.each([
+  ['header-lost', /can’t be opened: its beginning is damaged/],
+  ['log-missing', /its record is not in its folder “20260302T090000Z” any more/],
+  ['not-permitted', /This account may not read this run/],
+  ['read-failed', /The disk does not give this run \(EIO\)/],
+] as const)(
+  'a run that can’t be opened (%s) says why and what to do, and its files can be saved',
+  (why, words) => {
+    const asked = vi.fn(async () => ({ ok: false, error: { kind: 'disconnected' } }) as const);
+    const nothing = { durationS: 0, readings: 0, ended: 'cut-off' } as const;
+    renderCard({ ...summary, ...nothing, unreadable: { why, message: 'EIO' } }, asked);
+    expect(screen.getByText(words)).toBeTruthy();
+    expect(screen.queryByText(/cut off|No plateau/)).toBeNull();
+    expect(buttons()).toEqual(['Save its files', 'Remove …']);
+    fireEvent.click(screen.getByRole('button', { name: 'Save the files of Monday' }));
+    expect(asked.mock.calls).toEqual([
+      ['packs/make-files', { packId: expect.any(String), runId: summary.runId }],
+    ]);
+  },
+);
+
+test('a run named like its folder is a run like any other', () => {
+  renderCard({ ...summary, name: summary.runId });
+  expect(buttons()).toEqual(['Replay', 'Guess first', 'More']);
 });

@@ -29,6 +29,7 @@ export function pearPackRun(
         plateauC: null,
         heatOffCalledS: null,
         damagedRecords,
+        unreadable: null,
       },
     },
   };
