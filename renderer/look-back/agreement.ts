@@ -52,7 +52,7 @@ function withoutSnapshot(change: MonitorChange): RecordedChange {
 export function agreementWords(agreement: Agreement): string {
   switch (agreement.kind) {
     case 'same':
-      return `recomputed: ${counted(agreement.stages, 'stage')} and ${counted(agreement.prompts, 'prompt')} as recorded`;
+      return `recomputed: ${counted(agreement.stages, 'change')} of stage and ${counted(agreement.prompts, 'prompt')} as recorded`;
     case 'different':
       return `recomputed: differs from the record from ${clockWords(agreement.fromS)} on`;
     case 'nothing-recorded':
