@@ -6,40 +6,34 @@ import {
   type Series,
   strengthFromMoleFraction,
 } from '#shared-core';
-import type { Film } from '../look-back/film.ts';
+import { type Film, frameIndexAt } from '../look-back/film.ts';
 import type { RunCourse } from './score-guess.ts';
 
 /** Readings this near to a time speak for it [s]. */
 const reachS = 10;
-const unbathedK = 0.5;
 
 /**
  * A recorded run as a course to score guesses on. Strengths are what the run strip shows once it is revealed: the probe is
  * believed to read as much too high as the monitor had learned by the end, so a guess on the limit has the limit's strength.
+ * There is none where the window tells none: before the head has settled, or while it cools.
  */
 export function courseOfFilm(film: Film): RunCourse {
   const last = film.frames[film.frames.length - 1];
   const head = last?.tracks.head?.series ?? null;
   const { pressure } = film.settings;
   const plateau = last?.snapshot?.plateau;
-  const pressureKPa = plateau?.pressureKPa ?? pressure.pressureKPa;
+  const table = headVapourTable(plateau?.pressureKPa ?? pressure.pressureKPa);
   const readsHighK = plateau?.probeReadsHighK ?? 0;
-  const table = headVapourTable(pressureKPa);
-  const spans = film.verdicts.stages;
-  const arrivedS = spans.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
-  const coolingS = spans.find(({ stage }) => stage === 'cool-down')?.fromS ?? film.endS;
-  const headAtC = (timeS: number) => {
-    return head === null ? null : meanNear(head, timeS);
-  };
+  const arrivedS =
+    film.verdicts.stages.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
+  const headAtC = (timeS: number) => (head === null ? null : meanNear(head, timeS));
   return {
     headAtC,
     strengthAtAbv: (timeS) => {
-      if (arrivedS === null || timeS < arrivedS || timeS > coolingS) return null;
-      const shownC = headAtC(timeS);
-      if (shownC === null) return null;
-      const vapourC = shownC - readsHighK;
-      // Clearly colder than the azeotrope, the bulb is not bathed in ethanol–water vapour.
-      if (vapourC > 150 || vapourC < table.azeotropeTemperatureC - unbathedK) return null;
+      const shown = film.frames[frameIndexAt(film, timeS)]?.snapshot?.vapour?.alcoholByVolume;
+      const headC = headAtC(timeS);
+      if (!shown || headC === null) return null;
+      const vapourC = Math.min(150, Math.max(-50, headC - readsHighK));
       return strengthFromMoleFraction(table.ethanolMoleFractionAt(vapourC));
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),

@@ -41,3 +41,16 @@ test('a guess in the main fraction has a strength within what the window shows t
   expect(strengthAbv).toBeGreaterThan(shown?.low ?? 100);
   expect(strengthAbv).toBeLessThan(shown?.high ?? 0);
 });
+
+test('a guess where the window tells no strength has none: before the head has settled, or while it cools', () => {
+  const course = courseOfFilm(film);
+  const arrivedS = film.verdicts.stages.find(({ stage }) => stage === 'first-fraction')?.fromS ?? 0;
+  const untold = film.frames.findLast(
+    ({ snapshot }) => snapshot?.stage.stage === 'cool-down' || snapshot?.heat === 'off',
+  );
+  expect([
+    course.strengthAtAbv(600),
+    course.strengthAtAbv(arrivedS + 2),
+    course.strengthAtAbv(untold?.snapshot?.timeS ?? film.endS),
+  ]).toEqual([null, null, null]);
+});
