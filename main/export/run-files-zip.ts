@@ -19,7 +19,7 @@ export async function runFilesZip(
   const listed = await files.list(folder);
   if (!listed.ok) return listed;
   const names = listed.value.filter(({ isFolder }) => !isFolder).map(({ name }) => name);
-  let problem: FileProblem = { kind: 'missing', path: folder, message: 'The folder is empty.' };
+  let problem: FileProblem = { kind: 'failed', path: folder, message: 'No file is in its folder.' };
   let readable = 0;
   for (const name of names) {
     const tried = await files.read(path.join(folder, name), 0, 1);

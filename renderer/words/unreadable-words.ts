@@ -4,7 +4,7 @@ import { assertNever, type Unreadable } from '#shared-core';
 export function unreadableWords({ why, message }: Unreadable, runId: string): string {
   switch (why) {
     case 'header-lost':
-      return 'This run can’t be opened: its beginning is damaged, or a newer version of this program wrote it. Open it with the newest version, or save its files and show them to who looks after this computer.';
+      return 'This run can’t be opened: its beginning is damaged, or a newer version of this program wrote it. Open it with the newest version, or save its files and show them to whoever looks after this computer.';
     case 'log-missing':
       return `This run can’t be opened: its record is not in its folder “${runId}” any more. If “run.jsonl” was moved, put it back.`;
     case 'not-permitted':
