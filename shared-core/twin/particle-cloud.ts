@@ -33,7 +33,7 @@ export interface CloudEvidence {
   readonly observations: readonly Observation[];
 }
 
-export const particleCount = 240;
+export const particleCount = 320;
 const sweeps = 3;
 /** After so many rounds the rest is let in at once: bounds the work of one update. */
 const mostRounds = 8;
