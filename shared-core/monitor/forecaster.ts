@@ -8,10 +8,10 @@ import type { RunSettings } from '../run/index.ts';
 import type { Estimate, ForecastView, Stage } from '../snapshot/index.ts';
 import { createTwin, type Moments, type Twin, type TwinOutlook } from '../twin/index.ts';
 import type { BiasBelief } from './bias-belief.ts';
-import { dropsPerMl } from './first-fraction-progress.ts';
 import type { HeadState } from './head-filter.ts';
 import type { MarksLedger } from './marks-ledger.ts';
 import type { PlateauView } from './plateau-watch.ts';
+import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
 import type { VapourScale } from './vapour-scale.ts';
 import { volumeWouldHelp } from './words/forecast-words.ts';
 
@@ -44,13 +44,9 @@ export interface Forecaster {
 
 const everyS = 60;
 const settledS = 120;
-const receiverSdMl = 0.5;
-/** A person reads the receiver first and books it when a hand is free: the time of a mark is known to so much [s]. */
-const bookingDelayS = 20;
 /** A balance is read as often as a busy person would: its errors do not average out any faster [s]. */
 const receiverEveryS = 240;
 const potSdK = 0.4;
-const dropsShareSd = 0.3;
 /** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
 const heightModelSdK = 0.35;
 const enoughForBias = 4;
@@ -62,66 +58,45 @@ const coldC = 40;
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   const leastMeanMoleFraction =
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
-  let twin: Twin | null = null;
+  let feed: TwinFeed | null = null;
   let priorSdK = 0;
   let boiledS = 0;
   let receded = false;
   let breaks = 0;
   let refluxedS = 0;
-  let lastReceiverS = 0;
+  let lastReceiverS = Number.NEGATIVE_INFINITY;
   let firstC: number | null = null;
   let firstS = 0;
   let headBlocks = 0;
-  let marksSeen = 0;
   let outlook: TwinOutlook | null = null;
   let view: ForecastView | null = null;
-  let lastVolumeS = Number.NEGATIVE_INFINITY;
 
   const begin = (input: ForecastSecond, bathedS: number): Twin => {
-    const startS = marks.heatFirstOnS() ?? (firstC !== null && firstC < coldC ? firstS : null);
+    const { heat, firstOnS } = marks.heatUntil(input.timeS);
+    const startS = firstOnS ?? (firstC !== null && firstC < coldC ? firstS : null);
     const tookS = startS === null ? null : bathedS - startS;
-    const eased = marks.heat() === 'unknown' ? null : marks.heat() === 'eased';
+    const eased = heat === 'unknown' ? null : heat === 'eased';
     // The twin's offset takes up the bias and what its own head is off: it cannot tell them apart.
     const offsetSdK = Math.hypot(input.priorBias.sdK, heightModelSdK);
     return createTwin(settings, { tookS, eased }, offsetSdK, limitHeightK(input.scale));
   };
 
-  const seeMarks = (into: Twin): void => {
-    const standing = marks.standing();
-    marksSeen = Math.min(marksSeen, standing.length);
-    for (; marksSeen < standing.length; marksSeen += 1) {
-      const mark = standing[marksSeen];
-      if (mark === undefined) return;
-      const { body, timeS } = mark;
-      if (body.type === 'heat-eased' && boiledS > 60) into.see({ kind: 'eased', boiledS });
-      if (body.type === 'drops-counted') {
-        const value = body.count / dropsPerMl / body.overS;
-        into.see({ kind: 'flow', boiledS, value, sd: dropsShareSd });
-      }
-      const booked = marks.collectedMl();
-      if (booked !== null && timeS === marks.collectedS() && timeS !== lastVolumeS) {
-        lastVolumeS = timeS;
-        const flowedMl = bookingDelayS * (outlook?.flowMlPerS ?? booked / Math.max(60, boiledS));
-        const sd = Math.hypot(receiverSdMl, flowedMl);
-        into.see({ kind: 'volume', boiledS, value: booked, sd });
-      }
-    }
-  };
+  const lastVolumeS = (): number =>
+    Math.max(marks.collectedS() ?? Number.NEGATIVE_INFINITY, lastReceiverS);
 
-  const seeReceiver = (into: Twin, { timeS, receiverMl }: ForecastSecond): void => {
+  const seeReceiver = (into: TwinFeed, { timeS, receiverMl }: ForecastSecond): void => {
     if (receiverMl === null || receiverMl < 1 || timeS - lastReceiverS < receiverEveryS) return;
     lastReceiverS = timeS;
-    lastVolumeS = timeS;
-    into.see({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
+    into.show({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
   };
 
-  const seeBlock = (into: Twin, { head, scale, potC, plateau }: ForecastSecond): void => {
+  const seeBlock = (into: TwinFeed, { head, scale, potC, plateau }: ForecastSecond): void => {
     if (plateau.heldWetS < settledS || plateau.calmS < everyS) return;
     const value = head.vapourC - scale.azeotropeC;
-    into.see({ kind: 'head', boiledS, value, sd: head.vapourSdK });
+    into.show({ kind: 'head', boiledS, value, sd: head.vapourSdK });
     headBlocks += 1;
     if (potC !== null) {
-      into.see({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
+      into.show({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
     }
   };
 
@@ -141,7 +116,7 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       potStrengthAbv: strength(ahead.potMoleFraction),
       potVolumeMl: ahead.potMl,
       collectedMl: ahead.collectedMl,
-      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS) : null,
+      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS()) : null,
     };
   };
 
@@ -153,22 +128,21 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
         firstS = timeS;
       }
       priorSdK = input.priorBias.sdK;
-      if (plateau.bathedS === null) {
-        marksSeen = marks.standing().length;
-        return;
-      }
+      const { bathedS } = plateau;
+      if (bathedS === null) return;
       if (input.stage === 'cool-down' || input.suspended) return;
-      twin ??= begin(input, plateau.bathedS);
+      feed ??= createTwinFeed(() => begin(input, bathedS), marks);
       if (receded && plateau.recededSinceS === null) breaks += 1;
       receded = plateau.recededSinceS !== null;
       if (input.nothingCollected && !receded) refluxedS += 1;
       boiledS = Math.max(boiledS, plateau.wetS - lostPerBreakS * breaks - refluxedS);
-      seeMarks(twin);
+      feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
       if (timeS % everyS !== 0) return;
-      seeReceiver(twin, input);
+      seeReceiver(feed, input);
       const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
-      if (open && plateau.recededSinceS === null) seeBlock(twin, input);
+      if (open && plateau.recededSinceS === null) seeBlock(feed, input);
       if (plateau.heldWetS < settledS) return;
+      const twin = feed.twin();
       twin.update();
       outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
       view = compose(input, outlook);

@@ -15,17 +15,26 @@ export interface MarksLedger {
   /** `unknown` until the first heat mark; then everything treats the heat as on. */
   heat(): Heat;
   heatChangedS(): number | null;
-  heatFirstOnS(): number | null;
+  /** What the marks up to a time say of the heat then, and of when it was first on. */
+  heatUntil(timeS: number): { readonly heat: Heat; readonly firstOnS: number | null };
   /** Distillate booked [mL]: receivers changed plus the last reading of the present one. */
   collectedMl(): number | null;
   /** Time of the last booking of a volume. */
   collectedS(): number | null;
+  bookings(): readonly Booking[];
   dropsCounted(): number;
   /** True while the last readings of the receiver, minutes apart, were the same: nothing is being collected. */
   isReceiverStill(): boolean;
   airPressureKPa(): number | null;
   lastMarkS(): number | null;
   standing(): readonly StandingMark[];
+}
+
+/** What had been collected by a mark's time, by all marks that stand up to it. */
+export interface Booking {
+  readonly markId: number;
+  readonly timeS: number;
+  readonly collectedMl: number;
 }
 
 /** Density of first and main fractions near room temperature: 90 % vol, OIML R 22 [g/mL]. */
@@ -47,9 +56,13 @@ export function createMarksLedger(): MarksLedger {
     },
     heat: () => summary.heat,
     heatChangedS: () => summary.heatChangedS,
-    heatFirstOnS: () => summary.heatFirstOnS,
-    collectedMl: () => summary.collectedMl,
-    collectedS: () => summary.collectedS,
+    heatUntil: (untilS) => {
+      const { heat, heatFirstOnS } = summarise(marks.filter(({ timeS }) => timeS <= untilS));
+      return { heat, firstOnS: heatFirstOnS };
+    },
+    collectedMl: () => summary.bookings.at(-1)?.collectedMl ?? null,
+    collectedS: () => summary.bookings.at(-1)?.timeS ?? null,
+    bookings: () => summary.bookings,
     dropsCounted: () => summary.drops,
     isReceiverStill: () => summary.receiverStill,
     airPressureKPa: () => summary.airPressureKPa,
@@ -62,8 +75,7 @@ interface Summary {
   heat: Heat;
   heatChangedS: number | null;
   heatFirstOnS: number | null;
-  collectedMl: number | null;
-  collectedS: number | null;
+  bookings: Booking[];
   drops: number;
   receiverStill: boolean;
   airPressureKPa: number | null;
@@ -78,8 +90,7 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     heat: 'unknown',
     heatChangedS: null,
     heatFirstOnS: null,
-    collectedMl: null,
-    collectedS: null,
+    bookings: [],
     drops: 0,
     receiverStill: false,
     airPressureKPa: null,
@@ -88,7 +99,7 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
   let presentMl = 0;
   /** The reading since which nothing more has come. */
   let risen: { readonly timeS: number; readonly ml: number } | null = null;
-  for (const { timeS, body } of marks) {
+  for (const { timeS, markId, body } of marks) {
     switch (body.type) {
       case 'heat-on':
       case 'heat-eased':
@@ -122,8 +133,7 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     const collectedMl = earlierReceiversMl + presentMl;
     if (risen === null || collectedMl - risen.ml >= stillMl) risen = { timeS, ml: collectedMl };
     sum.receiverStill = timeS - risen.timeS >= stillForS;
-    sum.collectedMl = collectedMl;
-    sum.collectedS = timeS;
+    sum.bookings.push({ markId, timeS, collectedMl });
   }
   return sum;
 }

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { analyseRun, type Estimate, type RunInput } from '#shared-core';
+import { mark, pearSettings, simulatedReadings } from './support.ts';
+
+const endS = 1860;
+const readings = simulatedReadings({ durationS: endS });
+
+/** End of the main fraction as it was forecast last before a time [s]. */
+function forecastBefore(timeS: number, ...marks: readonly RunInput[]): Estimate {
+  const inputs = [...readings, ...marks].toSorted((a, b) => a.timeS - b.timeS);
+  const made = analyseRun(pearSettings, inputs, endS).forecasts.findLast(
+    ({ madeS }) => madeS <= timeS,
+  );
+  if (!made?.mainFractionEndS) throw new Error(`no forecast before ${timeS} s`);
+  return made.mainFractionEndS;
+}
+
+// Some 13 mL have come by then: the figure of another line of the notebook was booked.
+const wrong = mark(1500, 1, { type: 'volume-read', volumeMl: 5.5 });
+const withdrawal = mark(1620, 2, { type: 'mark-withdrawn', withdrawnMarkId: 1 });
+
+test('a volume booked wrong is as if not made once it is withdrawn, for the forecast too', () => {
+  const without = forecastBefore(endS);
+  const withdrawn = forecastBefore(endS, wrong, withdrawal);
+  const widthS = without.high - without.low;
+  expect(Math.abs(withdrawn.value - without.value)).toBeLessThan(0.15 * widthS);
+  expect(withdrawn.high - withdrawn.low).toBeGreaterThan(0.75 * widthS);
+  expect(withdrawn.high - withdrawn.low).toBeLessThan(1.3 * widthS);
+});
+
+test('it stood before, and moved the forecast by many minutes', () => {
+  expect(forecastBefore(1600, wrong).value - forecastBefore(1600).value).toBeGreaterThan(600);
+});
