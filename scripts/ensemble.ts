@@ -1,8 +1,10 @@
 /**
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
- * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--delays] [--conditions] [--bound]
- * With --poor the stills have little or no column. With --delays it compares the plateau-ending test with the best
+ * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--second-still [--kinds plain,water]]
+ *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
+ * With --poor the stills have little or no column. With --second-still they are simulated by other physics than the
+ * project's own, and each kind of run has a line of its own. With --delays it compares the plateau-ending test with the best
  * known-slope test instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
  * with --bound the forecast as it would be if the twin were the still.
  */
@@ -14,9 +16,12 @@ import { drawRun, poorStills, teachingStills } from './ensemble/draw-run.ts';
 import { fixedRuleCalls, fixedRules } from './ensemble/fixed-rules.ts';
 import { forecastBound } from './ensemble/forecast-bound.ts';
 import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
+import type { ScoredRun } from './ensemble/scored-run.ts';
 import { simulateRun } from './ensemble/simulate-run.ts';
-import { callLine, summariseScores } from './ensemble/summary.ts';
+import { callLine, kindLine, summariseScores } from './ensemble/summary.ts';
 import { readTruth } from './ensemble/truth.ts';
+import { drawSecondRun, type SecondKind, secondKinds } from './second-still/draw-second-run.ts';
+import { runSecondDraw } from './second-still/report-second-run.ts';
 
 const { values: options } = parseArgs({
   options: {
@@ -24,6 +29,8 @@ const { values: options } = parseArgs({
     seed: { type: 'string', default: '1' },
     list: { type: 'boolean', default: false },
     poor: { type: 'boolean', default: false },
+    'second-still': { type: 'boolean', default: false },
+    kinds: { type: 'string', default: '' },
     bound: { type: 'boolean', default: false },
     conditions: { type: 'boolean', default: false },
     delays: { type: 'boolean', default: false },
@@ -44,24 +51,46 @@ if (options.conditions) {
 }
 
 const stills = options.poor ? poorStills : teachingStills;
+const kinds = readKinds(options.kinds);
+
+/** The run of an index, and what it is in a few words. */
+function runOf(index: number): {
+  readonly run: ScoredRun;
+  readonly words: string;
+  readonly kind: string;
+} {
+  const seed = `${options.seed}/${index}`;
+  if (options['second-still']) {
+    const draw = drawSecondRun(seed, kinds);
+    const { stages, refluxRatio, pressureKPa } = draw.still;
+    const words = `${draw.kind} stages ${stages.length} R ${refluxRatio.toFixed(1)} P ${pressureKPa.toFixed(0)}`;
+    return { run: runSecondDraw(draw), words, kind: draw.kind };
+  }
+  const run = simulateRun(drawRun(seed, stills));
+  const { plates, refluxRatio, flaws } = run.drawn;
+  const words = `N ${plates.toFixed(1)} R ${refluxRatio.toFixed(1)} P ${run.settings.pressure.pressureKPa.toFixed(0)} bias ${flaws.biasK?.toFixed(2)}`;
+  return { run, words, kind: 'own' };
+}
+
 const scores: RunScore[] = [];
+const byKind = new Map<string, RunScore[]>();
 const ruleCalls = new Map<string, CallScore[]>(fixedRules.map(({ name }) => [name, []]));
 let withMain = 0;
 
 for (let index = 0; index < runs; index += 1) {
-  const run = simulateRun(drawRun(`${options.seed}/${index}`, stills));
+  const { run, words, kind } = runOf(index);
   const truth = readTruth(run);
   const score = scoreRun(run, truth);
   scores.push(score);
+  byKind.set(kind, [...(byKind.get(kind) ?? []), score]);
   if (truth.mainFromS !== null) withMain += 1;
   for (const rule of fixedRules) {
     ruleCalls.get(rule.name)?.push(scoreCalls(run, truth, fixedRuleCalls(rule, run)));
   }
   if (options.list) {
     const { call } = score;
-    const { plates, refluxRatio, flaws, settings } = run.drawn;
     console.log(
-      `${index} N ${plates.toFixed(1)} R ${refluxRatio.toFixed(1)} P ${settings.pressure.pressureKPa.toFixed(0)} bias ${flaws.biasK?.toFixed(2)} main ${truth.mainFromS}–${truth.limitS} lead ${call.leadS} false ${call.falseCalls}${call.missed ? ' MISSED' : ''} agree ${(100 * score.stageAgreement).toFixed(1)} alarms/h ${score.alarmsPerHour.toFixed(1)} verdict ${score.mainAgrees} forecasts ${score.forecasts.map((item) => `${item.signedError.toFixed(2)}${item.covered ? '' : '!'}`).join(' ')}`,
+      `${index} ${words} main ${truth.mainFromS}–${truth.limitS} lead ${call.leadS} false ${call.falseCalls}${call.missed ? ' MISSED' : ''} agree ${(100 * score.stageAgreement).toFixed(1)} alarms/h ${score.alarmsPerHour.toFixed(1)} verdict ${score.mainAgrees} forecasts ${score.forecasts.map((item) => `${item.signedError.toFixed(2)}${item.covered ? '' : '!'}`).join(' ')}`,
     );
   }
   if (process.stderr.isTTY) process.stderr.write(`\r${index + 1} of ${runs} runs`);
@@ -80,3 +109,16 @@ console.log(
 );
 for (const [name, calls] of ruleCalls) console.log(callLine(name, calls, plateauHours));
 for (const line of summariseScores(scores)) console.log(line);
+if (byKind.size > 1) {
+  for (const [kind, ofKind] of byKind) console.log(kindLine(kind, ofKind));
+}
+
+function readKinds(text: string): readonly SecondKind[] {
+  const wanted = text === '' ? [] : text.split(',');
+  const unknown = wanted.find((name) => !secondKinds.some((kind) => kind === name));
+  if (unknown !== undefined) {
+    console.error(`No kind of run is called ${unknown}; there are: ${secondKinds.join(', ')}.`);
+    process.exit(2);
+  }
+  return wanted.length === 0 ? secondKinds : secondKinds.filter((kind) => wanted.includes(kind));
+}

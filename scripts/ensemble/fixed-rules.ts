@@ -1,12 +1,12 @@
 import { azeotrope } from '#shared-core';
 import type { Call } from './score-run.ts';
-import type { SimulatedRun } from './simulate-run.ts';
+import type { ScoredRun } from './scored-run.ts';
 
 /** A rule with a threshold on the raw reading, as a thermometer and a note on paper would have it. */
 export interface FixedRule {
   readonly name: string;
   /** Threshold for this run [°C]. */
-  thresholdC(run: SimulatedRun): number;
+  thresholdC(run: ScoredRun): number;
 }
 
 /** Both were set to be as good as such rules can be at 101.3 kPa for 80 % vol. */
@@ -14,7 +14,7 @@ export const fixedRules: readonly FixedRule[] = [
   { name: 'fixed 79 °C', thresholdC: () => 79 },
   {
     name: 'azeotrope + 5.0 K',
-    thresholdC: ({ drawn }) => azeotrope(drawn.settings.pressure.pressureKPa).temperatureC + 5,
+    thresholdC: ({ settings }) => azeotrope(settings.pressure.pressureKPa).temperatureC + 5,
   },
 ];
 
@@ -24,9 +24,9 @@ const armedS = 120;
  * Calls when a reading is above the threshold, after readings were below it in vapour for two minutes;
  * once called, it waits to be back below.
  */
-export function fixedRuleCalls(rule: FixedRule, run: SimulatedRun): readonly Call[] {
+export function fixedRuleCalls(rule: FixedRule, run: ScoredRun): readonly Call[] {
   const thresholdC = rule.thresholdC(run);
-  const wetC = azeotrope(run.drawn.settings.pressure.pressureKPa).temperatureC - 2;
+  const wetC = azeotrope(run.settings.pressure.pressureKPa).temperatureC - 2;
   const calls: { raisedS: number; clearedS: number | null }[] = [];
   let below = 0;
   let lastS = 0;

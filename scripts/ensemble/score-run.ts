@@ -1,5 +1,5 @@
-import { analyseRun, type BatchState, type Stage, type Verdicts } from '#shared-core';
-import type { SimulatedRun } from './simulate-run.ts';
+import { analyseRun, type Stage, type Verdicts } from '#shared-core';
+import type { ScoredRun, TrueSecond } from './scored-run.ts';
 import type { Truth } from './truth.ts';
 
 /** How a heat-off call of any rule compares with the truth. */
@@ -31,8 +31,8 @@ export interface Call {
 }
 
 /** Scores the heat-off calls of a rule. */
-export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call[]): CallScore {
-  const { reactionTimeS } = run.drawn.settings;
+export function scoreCalls(run: ScoredRun, truth: Truth, calls: readonly Call[]): CallScore {
+  const { reactionTimeS } = run.settings;
   const none = { leadS: null, weakShare: null, lostShare: null, lostShareAtCall: null };
   const heated = calls.filter(({ raisedS }) => raisedS < run.heatOffS);
   if (truth.limitS === null || truth.mainFromS === null) {
@@ -42,7 +42,7 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
   const { limitS, mainFromS } = truth;
   const early = heated.filter(({ raisedS }) => raisedS < limitS - 3 * reactionTimeS);
   const strengthAt = (timeS: number): number => run.samples[timeS]?.headVapourStrengthAbv ?? 0;
-  const { leastStrengthAbv } = run.drawn.settings;
+  const { leastStrengthAbv } = run.settings;
   const falseCalls = early.filter(
     ({ raisedS }) => strengthAt(raisedS) > leastStrengthAbv + farAbv,
   ).length;
@@ -53,8 +53,8 @@ export function scoreCalls(run: SimulatedRun, truth: Truth, calls: readonly Call
   const missed = late && (calledS === null || strengthAt(calledS) < leastStrengthAbv - farAbv);
   const counts = { calledS, falseCalls, missed, earlyCalls: early.length, late };
   if (calledS === null) return { ...none, ...counts };
-  const at = (timeS: number): BatchState =>
-    run.samples[Math.min(run.samples.length - 1, Math.round(timeS))] as BatchState;
+  const at = (timeS: number): TrueSecond =>
+    run.samples[Math.min(run.samples.length - 1, Math.round(timeS))] as TrueSecond;
   const mainMl = at(limitS).aboveLimitMl - at(mainFromS).aboveLimitMl;
   const mainMol = at(limitS).aboveLimitEthanolMol - at(mainFromS).aboveLimitEthanolMol;
   const lostAfter = (timeS: number): number =>
@@ -101,8 +101,8 @@ export interface RunScore {
 
 const order: readonly Stage[] = ['warm-up', 'first-fraction', 'main-fraction', 'tail', 'cool-down'];
 
-export function scoreRun(run: SimulatedRun, truth: Truth): RunScore {
-  const verdicts = analyseRun(run.drawn.settings, run.inputs, run.endS);
+export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
+  const verdicts = analyseRun(run.settings, run.inputs, run.endS);
   const calls = verdicts.alarms.filter(({ alarm }) => alarm === 'plateau-departure');
   const over = verdicts.alarms.filter(({ alarm }) => alarm === 'over-limit');
   const heatOff = [...calls, ...over].sort((a, b) => a.raisedS - b.raisedS);
@@ -143,7 +143,7 @@ export function calledStage(verdicts: Verdicts, timeS: number): Stage {
   return called;
 }
 
-function scoreForecasts(run: SimulatedRun, truth: Truth, verdicts: Verdicts): ForecastScore[] {
+function scoreForecasts(run: ScoredRun, truth: Truth, verdicts: Verdicts): ForecastScore[] {
   const { mainFromS, limitS } = truth;
   if (mainFromS === null || limitS === null || limitS - mainFromS < 600) return [];
   return [0.25, 0.5, 0.75].flatMap((plateauShare) => {
@@ -161,14 +161,14 @@ function scoreForecasts(run: SimulatedRun, truth: Truth, verdicts: Verdicts): Fo
         covered: forecast.low - last.madeS <= leftS && leftS <= forecast.high - last.madeS,
         relativeError: Math.abs(signedError),
         signedError,
-        withVolumes: run.drawn.volumeEveryS !== null,
+        withVolumes: run.readsVolumes,
       },
     ];
   });
 }
 
 /** Seconds with vapour at the bulb. */
-function boilingSeconds({ samples }: SimulatedRun, fromS: number, toS: number): number {
+function boilingSeconds({ samples }: ScoredRun, fromS: number, toS: number): number {
   let seconds = 0;
   for (let timeS = fromS; timeS < toS; timeS += 1) {
     if ((samples[timeS]?.bathedFraction ?? 0) >= 0.9) seconds += 1;

@@ -5,15 +5,11 @@ import {
   type RunInput,
 } from '#shared-core';
 import type { DrawnRun } from './draw-run.ts';
+import type { ScoredRun } from './scored-run.ts';
 
 /** What truly happened, second by second, and what the probe and the person reported. */
-export interface SimulatedRun {
+export interface SimulatedRun extends ScoredRun {
   readonly drawn: DrawnRun;
-  readonly samples: readonly BatchState[];
-  readonly inputs: readonly RunInput[];
-  readonly endS: number;
-  /** Heat taken off for good. */
-  readonly heatOffS: number;
 }
 
 const longestS = 6 * 3600;
@@ -42,6 +38,8 @@ export function simulateRun(drawn: DrawnRun): SimulatedRun {
   }
   return {
     drawn,
+    settings: drawn.settings,
+    readsVolumes: drawn.volumeEveryS !== null,
     samples,
     inputs: report(drawn, samples, heatOffS),
     endS: samples.length - 1,

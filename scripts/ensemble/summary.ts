@@ -75,6 +75,24 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
   return lines;
 }
 
+/** What matters most of the runs of one kind. */
+export function kindLine(kind: string, scores: readonly RunScore[]): string {
+  const count = (of: (score: RunScore) => number): number =>
+    scores.reduce((sum, score) => sum + of(score), 0);
+  const forecasts = scores.flatMap((score) => score.forecasts);
+  const covered = forecasts.filter((item) => item.covered).length;
+  return [
+    `${kind} (${scores.length})`.padEnd(24),
+    `missed ${count(({ call }) => Number(call.missed))}, false ${count(({ call }) => call.falseCalls)}`.padEnd(
+      20,
+    ),
+    `stages ${percent(mean(scores.map(({ stageAgreement }) => stageAgreement)))}`,
+    `verdict right ${count(({ mainAgrees }) => Number(mainAgrees))}`,
+    `alarms/h at most ${Math.max(...scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(1)}`,
+    `forecasts held ${covered} of ${forecasts.length}`,
+  ].join('  ');
+}
+
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

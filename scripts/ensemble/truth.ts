@@ -1,5 +1,5 @@
-import type { BatchState, Stage } from '#shared-core';
-import type { SimulatedRun } from './simulate-run.ts';
+import type { Stage } from '#shared-core';
+import type { ScoredRun, TrueSecond } from './scored-run.ts';
 
 /** The true course of a run, read off the simulated still and never off the probe. */
 export interface Truth {
@@ -19,9 +19,9 @@ const weakForS = 60;
 /** Vapour must stay stronger than the limit for so long to be called a main fraction. */
 const leastMainS = 120;
 
-export function readTruth(run: SimulatedRun): Truth {
-  const { samples, drawn } = run;
-  const { leastStrengthAbv, firstFraction } = drawn.settings;
+export function readTruth(run: ScoredRun): Truth {
+  const { samples, settings } = run;
+  const { leastStrengthAbv, firstFraction } = settings;
   const conventionS = firstFraction.kind === 'minutes' ? 60 * firstFraction.minutes : 0;
   const arrivalS = samples.find(({ bathedFraction }) => bathedFraction >= bathed)?.timeS ?? null;
   const heldS = arrivalS === null ? null : heldFrom(samples, arrivalS);
@@ -39,11 +39,11 @@ export function readTruth(run: SimulatedRun): Truth {
   return { stages, arrivalS, mainFromS: hasMain ? firstEndS : null, limitS };
 }
 
-function heldFrom(samples: readonly BatchState[], arrivalS: number): number | null {
+function heldFrom(samples: readonly TrueSecond[], arrivalS: number): number | null {
   let sinceS = arrivalS;
   for (let timeS = arrivalS + 5; timeS < samples.length; timeS += 1) {
-    const now = samples[timeS] as BatchState;
-    const before = samples[timeS - 5] as BatchState;
+    const now = samples[timeS] as TrueSecond;
+    const before = samples[timeS - 5] as TrueSecond;
     const rate = (now.bulbTemperatureC - before.bulbTemperatureC) / 5;
     if (now.bathedFraction < bathed || Math.abs(rate) > calmRateKPerS) sinceS = timeS;
     if (timeS - sinceS >= calmS) return sinceS;
@@ -52,26 +52,26 @@ function heldFrom(samples: readonly BatchState[], arrivalS: number): number | nu
 }
 
 function afterBathedSeconds(
-  samples: readonly BatchState[],
+  samples: readonly TrueSecond[],
   fromS: number,
   count: number,
 ): number | null {
   let seen = 0;
   for (let timeS = fromS; timeS < samples.length; timeS += 1) {
-    if ((samples[timeS] as BatchState).bathedFraction >= bathed) seen += 1;
+    if ((samples[timeS] as TrueSecond).bathedFraction >= bathed) seen += 1;
     if (seen > count) return timeS;
   }
   return null;
 }
 
 function weakFrom(
-  { samples, heatOffS }: SimulatedRun,
+  { samples, heatOffS }: ScoredRun,
   fromS: number,
   leastStrengthAbv: number,
 ): number | null {
   let sinceS: number | null = null;
   for (let timeS = fromS; timeS < heatOffS; timeS += 1) {
-    const { bathedFraction, headVapourStrengthAbv } = samples[timeS] as BatchState;
+    const { bathedFraction, headVapourStrengthAbv } = samples[timeS] as TrueSecond;
     if (bathedFraction < bathed) continue;
     sinceS = headVapourStrengthAbv < leastStrengthAbv ? (sinceS ?? timeS) : null;
     if (sinceS !== null && timeS - sinceS >= weakForS) return sinceS;
@@ -79,7 +79,7 @@ function weakFrom(
   return null;
 }
 
-function vapourGoneS({ samples, heatOffS }: SimulatedRun): number {
+function vapourGoneS({ samples, heatOffS }: ScoredRun): number {
   const gone = samples.find(
     ({ timeS, bathedFraction }) => timeS >= heatOffS && bathedFraction < 0.5,
   );
