@@ -27,7 +27,6 @@ const settleS = 30;
  */
 const steadyCourseS = 240;
 
-const cautionShare = 0.4;
 /** Vapour that comes back after an upset drives the bulb faster than any departure does [K/s]. */
 const fastestDepartureKPerS = 5 / 60;
 /**
@@ -45,14 +44,12 @@ export function judgeLimit(
   reactionTimeS: number,
 ): LimitOutlook {
   const limitOnProbeC = limitC + bias.meanK;
-  // Weak distillate in the main fraction costs more than a little of it lost: doubt about the scale counts early.
   const toGoK = limitOnProbeC - head.vapourC;
-  const warnK = toGoK - cautionShare * bias.sdK;
   const nowSdK = Math.hypot(head.vapourSdK, 0.02);
   const passed = normalCumulative(-toGoK / nowSdK);
   const rate = Math.max(0, head.rateKPerS);
   const thenSdK = Math.hypot(nowSdK, reactionTimeS * head.rateSdKPerS);
-  const passedWithinReaction = normalCumulative((rate * reactionTimeS - warnK) / thenSdK);
+  const passedWithinReaction = normalCumulative((rate * reactionTimeS - toGoK) / thenSdK);
   const aboveLevelK = plateau.levelC === null ? 0 : head.vapourC - plateau.levelC;
   const departed =
     plateau.heldS !== null &&
@@ -61,11 +58,11 @@ export function judgeLimit(
   const settled = plateau.recededSinceS === null && plateau.calmS >= settleS;
   const rising = head.rateKPerS > 2 * head.rateSdKPerS && head.rateKPerS < fastestDepartureKPerS;
   const passedSoon = normalCumulative(
-    (rate * soon * reactionTimeS - warnK) /
+    (rate * soon * reactionTimeS - toGoK) /
       Math.hypot(nowSdK, soon * reactionTimeS * head.rateSdKPerS),
   );
   const isExpected = rising && passedWithinReaction > 0.5 && passedSoon > soonSurety;
-  const near = warnK < 0 || (plateau.calmS >= steadyCourseS && isExpected);
+  const near = toGoK < 0 || (plateau.calmS >= steadyCourseS && isExpected);
   return {
     limitOnProbeC,
     passed,
