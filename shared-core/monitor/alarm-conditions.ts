@@ -72,7 +72,9 @@ function plateauDeparture(bank: AlarmBank, facts: MonitorFacts): boolean {
   if (!heating(facts)) return false;
   const { outlook, head, plateau } = facts;
   if (!bank.isActive('plateau-departure')) {
-    const leftUnheld = facts.limitPassedUnheldForS > unheldPatienceS;
+    // Who brings heat back in the tail has been called; that the vapour is weak is told of by over-limit.
+    const wasCalled = facts.stage === 'tail' && bank.trackOf('plateau-departure').raisedS !== null;
+    const leftUnheld = facts.limitPassedUnheldForS > unheldPatienceS && !wasCalled;
     return leftUnheld || (facts.heatOffArmed && outlook.heatOffDue);
   }
   const backBelowC = Math.min(

@@ -241,8 +241,10 @@ export function createStaging(
     if (steady && outlook.passed < 0.2) belowLimitForS += 1;
     wasArmed ||= belowLimitForS >= armedAfterS;
     // Heat brought back in the tail has no plateau to leave, unless the head comes below the limit again.
-    if (stage === 'tail' && plateau.recededSinceS !== null) belowLimitForS = 0;
-    overLimitForS = steady && plateau.calmS > 30 && outlook.passed > 0.95 ? overLimitForS + 1 : 0;
+    const isAway = plateau.recededSinceS !== null || marks.heat() === 'off';
+    if (stage === 'tail' && isAway) belowLimitForS = 0;
+    const isWeak = steady && plateau.calmS > 30 && outlook.passed > 0.95;
+    overLimitForS = isWeak && marks.heat() !== 'off' ? overLimitForS + 1 : 0;
     unheldWatch.second({
       head,
       plateau,

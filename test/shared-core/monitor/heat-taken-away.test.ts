@@ -92,3 +92,32 @@ describe('a head that is lower than expected', () => {
     expect(events.map(({ event }) => event)).not.toContain('vapour-receded');
   });
 });
+
+test('who marks the heat on again in the tail is not called anew, and told of weak vapour only once it lasts', () => {
+  const removals = [2900, 3300, 3700];
+  const readings = simulatedReadings({
+    durationS: 4200,
+    extraEvents: removals.flatMap((timeS) => [
+      { timeS, kind: 'heat-removed' as const },
+      { timeS: timeS + 60, kind: 'heat-returned' as const },
+    ]),
+  });
+  const marks = removals.flatMap((timeS, index) => [
+    mark(timeS, 2 * index + 1, { type: 'heat-off' }),
+    mark(timeS + 60, 2 * index + 2, { type: 'heat-on' }),
+  ]);
+  const inputs = [...readings, ...marks].toSorted((a, b) => a.timeS - b.timeS);
+  const { alarms } = analyseRun(pearSettings, inputs, 4200);
+  const times = (name: string) =>
+    alarms.filter(({ alarm }) => alarm === name).map(({ raisedS }) => raisedS);
+  expect(times('plateau-departure')).toHaveLength(1);
+  const weak = times('over-limit');
+  expect(weak.length).toBeGreaterThanOrEqual(2);
+  const sinceHeatOn = weak.map((raisedS) =>
+    Math.min(...removals.map((timeS) => raisedS - timeS - 60).filter((sinceS) => sinceS > 0)),
+  );
+  for (const [index, sinceS] of sinceHeatOn.entries()) {
+    expect(sinceS).toBeGreaterThan(15);
+    expect(sinceHeatOn.indexOf(sinceS)).toBe(index);
+  }
+});
