@@ -1,5 +1,6 @@
 import { alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import type { HeadState } from './head-filter.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import { forecastInStep } from './words/limit-ahead.ts';
@@ -68,7 +69,7 @@ export class LazySnapshot implements Snapshot {
     return {
       temperatureC: latest.temperatureC,
       expandedUncertaintyK: headExpandedUncertaintyK(facts),
-      rateKPerMin: facts.head === null ? null : 60 * facts.head.rateKPerS,
+      rateKPerMin: facts.head === null ? null : 60 * tellableRateKPerS(facts.head),
       ageS: Math.max(0, this.timeS - latest.timeS),
     };
   }
@@ -123,6 +124,14 @@ export class LazySnapshot implements Snapshot {
     this.composed ??= composeSentence(facts, kept, latest?.temperatureC ?? null);
     return this.composed;
   }
+}
+
+/**
+ * On a plateau the rate wanders by less than its own doubt (k = 2, some 0.25 K/min): told, it would have the head rise and fall
+ * by turns where it stands.
+ */
+function tellableRateKPerS({ rateKPerS, rateSdKPerS }: HeadState): number {
+  return Math.abs(rateKPerS) > 2 * rateSdKPerS ? rateKPerS : 0;
 }
 
 function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {

@@ -8,6 +8,7 @@ import { stageCallSchema } from './stage.ts';
 export const headViewSchema = z.strictObject({
   temperatureC: z.number(),
   expandedUncertaintyK: z.number(),
+  /** 0 while it can't be told from standing still; null without a head. */
   rateKPerMin: z.number().nullable(),
   ageS: z.number(),
 });
