@@ -63,8 +63,8 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
       </div>
       <p className="place-lead">
         {isRevealed
-          ? `${film.identity.name}: your flags beside the record.`
-          : `${film.identity.name}: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.`}
+          ? `“${film.identity.name}”: your flags beside the record.`
+          : `“${film.identity.name}”: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.`}
       </p>
       <BlindStrip
         head={last?.tracks.head?.series ?? null}

@@ -48,7 +48,7 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
   return (
     <main className="place books" id="place">
       <div className="books-head">
-        <h1>Books of {summary.name}</h1>
+        <h1>Books of “{summary.name}”</h1>
         <Button onClick={onClose}>Back to the library</Button>
       </div>
       <div className="books-columns">

@@ -1,5 +1,5 @@
 import { StackingTable } from '../design/index.ts';
-import { durationWords } from '../words/index.ts';
+import { dateWords, durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import type { ComparedRun } from './overlay.tsx';
 import type { RunFacts } from './run-facts.ts';
@@ -35,6 +35,8 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
     ['Collected, as booked', (facts) => quantity(facts.collectedMl, 1, 'mL')],
     ['Limit', (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
   ];
+  // Runs of one lesson plan have one name: the date tells them apart.
+  const began = runs.map(({ film }) => film.identity.startedAtIso);
   const columns = runs.map(({ film }, index) => {
     const look = traceLooks[index];
     return {
@@ -53,7 +55,10 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
       corner="Run"
       hasLegend
       columns={columns}
-      rows={rows.map(([name, value]) => ({ name, cells: runs.map(({ facts }) => value(facts)) }))}
+      rows={[
+        { name: 'Began', cells: began.map((iso) => (iso === null ? '–' : dateWords(iso))) },
+        ...rows.map(([name, value]) => ({ name, cells: runs.map(({ facts }) => value(facts)) })),
+      ]}
     />
   );
 }

@@ -23,7 +23,7 @@ export function WhatIf({ film, onClose }: WhatIfProps) {
         <Button onClick={onClose}>Back to the library</Button>
       </div>
       <p className="place-lead">
-        {film.identity.name}: the same readings and marks, gone through again under other
+        “{film.identity.name}”: the same readings and marks, gone through again under other
         suppositions. The record itself stays as it is.
       </p>
       <WhatIfForm recorded={recorded} onChange={setChange} />
