@@ -69,6 +69,8 @@ function heating(facts: MonitorFacts): boolean {
 }
 
 function plateauDeparture(bank: AlarmBank, facts: MonitorFacts): boolean {
+  // A doubted bulb that swings may seem to have lost its vapour: while it rises, it has not.
+  if (facts.doubtfulRise?.endedS === null && mayBoil(facts)) return true;
   if (!heating(facts)) return false;
   const { outlook, head, plateau } = facts;
   if (!bank.isActive('plateau-departure')) {

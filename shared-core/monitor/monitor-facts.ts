@@ -1,6 +1,7 @@
 import type { RunSettings } from '../run/index.ts';
 import type { Condition, ForecastView, Stage } from '../snapshot/index.ts';
 import type { BiasBelief } from './bias-belief.ts';
+import type { DoubtfulRise } from './doubtful-rise-watch.ts';
 import type { Dropouts } from './dropout-watch.ts';
 import type { HeadNoise, HeadState } from './head-filter.ts';
 import type { LimitOutlook } from './limit-outlook.ts';
@@ -42,6 +43,8 @@ export interface MonitorFacts {
   readonly dropouts: Dropouts;
   /** What speaks against trusting a head that is staged all the same. */
   readonly doubt: BulbDoubt | null;
+  /** How a head that was doubted has risen clear of all it read before. */
+  readonly doubtfulRise: DoubtfulRise | null;
   /** The last reading that was believed; the head's own state runs on without one [°C]. */
   readonly lastTrustedC: number | null;
   readonly potC: number | null;

@@ -43,3 +43,6 @@ export function isDropout(fault: ProbeFault | null): boolean {
 /** What to do about a probe that drops out again and again. */
 export const dropoutsAct =
   'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.';
+
+/** What to do when a bulb that cannot be relied on shows that the head has left its level. */
+export const doubtfulRiseAct = 'Check the distillate; take the heat off if it is weak.';

@@ -4,6 +4,7 @@ import type { Condition, Stage } from '../snapshot/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
 import { createBulbWatch } from './bulb-watch.ts';
+import { createDoubtfulRiseWatch } from './doubtful-rise-watch.ts';
 import { createDropoutWatch } from './dropout-watch.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
 import { createForecaster } from './forecaster.ts';
@@ -68,6 +69,7 @@ export function createStaging(
   const stageFilter = createStageFilter();
   const surgeWatch = createSurgeWatch();
   const bulbWatch = createBulbWatch();
+  const doubtfulRiseWatch = createDoubtfulRiseWatch();
   const dropoutWatch = createDropoutWatch();
   const receiver = createReceiverWatch();
   const forecaster = createForecaster(settings, marks);
@@ -123,6 +125,7 @@ export function createStaging(
       faultSinceS,
       dropouts: dropoutWatch.dropouts(),
       doubt: bulbWatch.doubt(),
+      doubtfulRise: doubtfulRiseWatch.rise(),
       lastTrustedC,
       potC,
       condenserC,
@@ -135,7 +138,8 @@ export function createStaging(
 
   function conditionNow(): Condition | null {
     if (fault !== null) return 'probe-suspect';
-    if (stage !== 'cool-down' && bulbWatch.doubt() !== null) return 'probe-suspect';
+    const isDoubted = bulbWatch.doubt() !== null || doubtfulRiseWatch.rise()?.endedS === null;
+    if (stage !== 'cool-down' && isDoubted) return 'probe-suspect';
     if (stage === 'warm-up' || stage === 'cool-down') return null;
     // A surging head draws back and returns again and again: that is said, not each time it draws back.
     if (surging) return 'surging';
@@ -235,6 +239,14 @@ export function createStaging(
       plateau,
       azeotropeC: scale.azeotropeC,
       priorBias: priorBias(settings, scale),
+      isHeatOff: marks.heat() === 'off',
+    });
+    doubtfulRiseWatch.second({
+      timeS,
+      head,
+      doubt: bulbWatch.doubt(),
+      azeotropeC: scale.azeotropeC,
+      limitC: scale.limitC,
       isHeatOff: marks.heat() === 'off',
     });
     const steady = plateau.heldS !== null && plateau.recededSinceS === null;

@@ -1,8 +1,15 @@
 import type { AlarmReason } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
+import type { DoubtfulRise } from '../doubtful-rise-watch.ts';
 import { quietAgainS } from '../dropout-watch.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { bulbDoubtActs, dropoutsAct, isDropout, probeFaultWords } from '../probe-fault.ts';
+import {
+  bulbDoubtActs,
+  doubtfulRiseAct,
+  dropoutsAct,
+  isDropout,
+  probeFaultWords,
+} from '../probe-fault.ts';
 import { ofStrength } from './head-strength.ts';
 import { celsius, kelvin, moving, percent, span } from './numbers.ts';
 import { against, limitWords, standingAt } from './stage-words.ts';
@@ -14,6 +21,15 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
   const limit = limitWords(facts);
   switch (alarm) {
     case 'plateau-departure': {
+      const rise = doubtfulRiseNow(facts);
+      if (rise !== null) {
+        const { azeotropeC, pressureKPa } = facts.scale;
+        return {
+          because: `The head cannot be relied on: it has read as low as ${celsius(rise.lowestC)}, and the azeotrope at ${pressureKPa.toFixed(1)} kPa boils at ${celsius(azeotropeC)}. Since then it has risen to ${at}, beyond all it read before (${celsius(rise.highestC)} at most). From the azeotrope to the limit of ${facts.limitAbv} % vol vapour rises by ${kelvin(rise.toLimitK)}: the limit may be reached.`,
+          wouldChangeIf: `The head falling back below ${celsius(rise.highestC)}, or the heat taken off.`,
+          act: doubtfulRiseAct,
+        };
+      }
       if (facts.limitPassedUnheldForS > 0) {
         return {
           because: `The head is at ${at} and has been above the limit of ${limit} for ${span(facts.limitPassedUnheldForS)}. Before, it rose through stronger vapour without holding a plateau.`,
@@ -79,6 +95,16 @@ export function alarmReason(alarm: Alarm, facts: MonitorFacts): AlarmReason {
         wouldChangeIf: 'Any mark made by a person.',
       };
   }
+}
+
+/** The call stands for so long after the head has fallen back; so do its words [s]. */
+const stillSaidS = 60;
+
+/** The rise of a doubted head, while it is what the call is about: not once the limit is known to be passed. */
+export function doubtfulRiseNow({ doubtfulRise, stage, timeS }: MonitorFacts): DoubtfulRise | null {
+  if (doubtfulRise === null || stage === 'tail') return null;
+  const { endedS } = doubtfulRise;
+  return endedS === null || timeS - endedS < stillSaidS ? doubtfulRise : null;
 }
 
 /** Below this a limit is not said to be reached. */

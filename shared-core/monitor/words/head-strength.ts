@@ -14,7 +14,14 @@ export type HeadStrength =
   | { readonly kind: 'unsettled'; readonly why: Unsettled };
 
 /** Why a temperature says nothing of the strength yet. */
-export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'cooling' | 'fault';
+export type Unsettled =
+  | 'not-held'
+  | 'receded'
+  | 'returned'
+  | 'moving'
+  | 'cooling'
+  | 'fault'
+  | 'doubted';
 
 /**
  * After an upset the bulb must have been in vapour again for so long [s], and the vapour must move slower than this
@@ -63,6 +70,7 @@ function judge(facts: MonitorFacts): Judged {
   if (plateau.calmS < backForS) return { kind: 'unsettled', why: 'returned' };
   if (Math.abs(head.rateKPerS) > fastestKPerS) return { kind: 'unsettled', why: 'moving' };
   if (facts.doubt !== null) return { kind: 'below-azeotrope' };
+  if (facts.doubtfulRise !== null) return { kind: 'unsettled', why: 'doubted' };
   if (isCooling(facts)) return { kind: 'unsettled', why: 'cooling' };
   const vapourC = head.vapourC - bias.meanK;
   const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
@@ -78,6 +86,7 @@ const unsettledWords: Readonly<Record<Unsettled, string>> = {
   cooling: 'of unknown strength while the bulb cools',
   moving: 'of a strength that changes too fast to tell',
   fault: 'of unknown strength while the probe is not trusted',
+  doubted: 'of unknown strength, since the bulb has read too low for vapour before',
 };
 
 /** The same for the middle of a sentence: `of 88–93 % vol`. */

@@ -1,7 +1,14 @@
 import { alarmCatalogue } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { bulbDoubtActs, dropoutsAct, isDropout, probeFaultWords } from '../probe-fault.ts';
+import {
+  bulbDoubtActs,
+  doubtfulRiseAct,
+  dropoutsAct,
+  isDropout,
+  probeFaultWords,
+} from '../probe-fault.ts';
+import { doubtfulRiseNow } from './alarm-reasons.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -54,18 +61,24 @@ function isAlarm(topic: Topic): topic is Alarm {
   return topic in alarmSentences;
 }
 
-function alarmAct(alarm: Alarm, { fault, doubt, dropouts }: MonitorFacts): string {
+function alarmAct(alarm: Alarm, facts: MonitorFacts): string {
+  const { fault, doubt, dropouts } = facts;
+  if (alarm === 'plateau-departure' && doubtfulRiseNow(facts) !== null) return doubtfulRiseAct;
   if (alarm === 'probe-fault' && isDropout(fault) && dropouts.count > 1) return dropoutsAct;
   if (alarm === 'probe-fault' && fault === null && doubt !== null) return bulbDoubtActs[doubt];
   return alarmCatalogue[alarm].act;
 }
 
-function alarmSentence(alarm: Alarm, { fault, doubt, stage }: MonitorFacts): string {
+function alarmSentence(alarm: Alarm, facts: MonitorFacts): string {
+  const { fault, doubt, stage } = facts;
   if (alarm === 'probe-fault' && fault !== null) {
     return `The head cannot be read: ${probeFaultWords[fault]}.`;
   }
   if (alarm === 'probe-fault' && doubt !== null) {
     return `The head cannot be relied on: ${probeFaultWords[doubt]}.`;
+  }
+  if (alarm === 'plateau-departure' && doubtfulRiseNow(facts) !== null) {
+    return 'The head rises away from its level; it cannot be relied on for strength.';
   }
   if (alarm === 'plateau-departure' && stage === 'tail') return 'The main fraction has ended.';
   if (alarm === 'plateau-departure' && stage === 'first-fraction') {

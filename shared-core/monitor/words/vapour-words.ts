@@ -42,6 +42,8 @@ const reasons: Readonly<Record<Unsettled, string>> = {
   cooling:
     'The heat is off or the head sinks in the tail: vapour dies away, and the bulb shows its own cooling.',
   fault: 'The probe is not trusted just now.',
+  doubted:
+    'The bulb has read too low for vapour before: nobody knows by how much it still does. Only the distillate itself tells its strength.',
 };
 
 function unsettledWords(found: HeadStrength): string {

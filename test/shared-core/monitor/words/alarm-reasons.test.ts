@@ -34,6 +34,24 @@ describe('why the heat-off call stands', () => {
     expect(wouldChangeIf).toBe('The head falling back below 78.5 °C, or the heat taken off.');
   });
 
+  test('a doubted head that rises away says what it read, not what strength that is', () => {
+    const doubtfulRise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: null };
+    const { because, act, wouldChangeIf } = alarmReason(
+      'plateau-departure',
+      factsOf({ doubtfulRise }, { head: headAt(77.2) }),
+    );
+    expect(because).toBe(
+      'The head cannot be relied on: it has read as low as 70.1 °C, and the azeotrope at 98.6 kPa boils at 77.5 °C. Since then it has risen to 77.2 °C, beyond all it read before (72.4 °C at most). From the azeotrope to the limit of 80 % vol vapour rises by 5.3 K: the limit may be reached.',
+    );
+    expect(act).toBe('Check the distillate; take the heat off if it is weak.');
+    expect(wouldChangeIf).toMatch(/below 72\.4 °C/);
+    const passed = factsOf(
+      { doubtfulRise, stage: 'tail' },
+      { head: headAt(83.4), outlook: { etaS: 0, passed: 0.999 } },
+    );
+    expect(alarmReason('plateau-departure', passed).because).toMatch(/is reached, over 99 % sure/);
+  });
+
   test('the heat is said to be on only where somebody marked it', () => {
     const over = { head: headAt(84), outlook: { passed: 0.99 } };
     expect(alarmReason('over-limit', factsOf({ heat: 'unknown' }, over)).because).toMatch(

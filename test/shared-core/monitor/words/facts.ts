@@ -38,6 +38,7 @@ export function factsOf(
     faultSinceS: 0,
     dropouts: { count: 0, sinceS: 0 },
     doubt: null,
+    doubtfulRise: null,
     lastTrustedC: 78.2,
     potC: null,
     condenserC: null,

@@ -43,6 +43,14 @@ describe('the strength at the head', () => {
     expect(found.strength.high - found.strength.low).toBeGreaterThan(1.5);
   });
 
+  test('of a bulb that was doubted and rose away is not known, whatever it reads', () => {
+    const doubtfulRise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: 1700 };
+    expect(headStrength(factsOf({ doubtfulRise }, { head: headAt(79) }))).toEqual({
+      kind: 'unsettled',
+      why: 'doubted',
+    });
+  });
+
   test('of a head that ethanol–water vapour cannot have is none', () => {
     const cool = factsOf({}, { head: headAt(75) });
     expect(headStrength(cool)).toEqual({ kind: 'below-azeotrope' });
