@@ -42,8 +42,8 @@ export interface RunLibrary {
   /** Adds the second copy of a new run's header. */
   keepHeader(folder: string, header: LogHeader): Promise<Result<void, FileProblem>>;
   summary(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
-  /** Where its files are; null for what can't be the name of a run. */
-  folder(runId: string): string | null;
+  /** Where the files of a run are, also of one that can't be opened. */
+  folder(runId: string): Promise<Result<string, ServiceProblem>>;
   /** `live` describes the run while it is being recorded. */
   page(runId: string, fromIndex: number, live?: LiveView): Promise<Result<RunPage, ServiceProblem>>;
   /** A whole run in memory. */
@@ -107,6 +107,12 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     return known.ok ? known.value.summary : unreadableRun(files, runsFolder, runId, known.error);
   }
 
+  /** People keep other folders beside their runs: none of them is taken for a run. */
+  async function folder(runId: string): Promise<Result<string, ServiceProblem>> {
+    const isRun = isRunId(runId) && runId !== trashFolder && (await lineOf(runId)) !== null;
+    return isRun ? succeed(folderOf(runId)) : fail({ kind: 'run-not-found', runId });
+  }
+
   async function list(
     except: string | null,
   ): Promise<Result<readonly RunSummary[], ServiceProblem>> {
@@ -139,7 +145,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   return {
     list,
     summary,
-    folder: (runId) => (isRunId(runId) ? folderOf(runId) : null),
+    folder,
     async page(runId, fromIndex, live) {
       const known = await knownRun(runId, live);
       return known.ok ? pages.page(known.value, fromIndex, live) : known;
@@ -190,7 +196,8 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
         return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
       }),
     async trash(runId) {
-      if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
+      const from = await folder(runId);
+      if (!from.ok) return from;
       const trash = folderOf(trashFolder);
       const made = await files.makeFolder(trash);
       const listed = made.ok ? await files.list(trash) : made;
@@ -198,7 +205,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       const taken = new Set(listed.value.map(({ name }) => name));
       let target = runId;
       for (let number = 2; taken.has(target); number += 1) target = `${runId}-${number}`;
-      const moved = await files.rename(folderOf(runId), path.join(trash, target));
+      const moved = await files.rename(from.value, path.join(trash, target));
       if (!moved.ok) return fail(runProblem(runId, moved.error));
       summaries.forget(runId);
       await files.syncFolder(trash);

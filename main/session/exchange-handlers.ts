@@ -69,9 +69,9 @@ export function createExchange(setup: ExchangeSetup): Exchange {
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },
     async 'packs/make-files'({ packId, runId }) {
-      const folder = library.folder(runId);
-      if (folder === null) return fail({ kind: 'run-not-found', runId });
-      const zip = await runFilesZip(files, folder, clock.wallMs());
+      const folder = await library.folder(runId);
+      if (!folder.ok) return folder;
+      const zip = await runFilesZip(files, folder.value, clock.wallMs());
       if (!zip.ok) return fail(runProblem(runId, zip.error));
       const kept = await shelf.keep(packId, zip.value);
       return kept.ok ? succeed({ ...kept.value }) : fail(serviceProblemOf(kept.error));

@@ -282,11 +282,13 @@ describe('packs', { timeout: packMinutes }, () => {
     const inZip = unzipSync(Buffer.from(base64, 'base64'));
     expect([made.fileName, nextByte]).toEqual(['20250314T101503Z-files.zip', null]);
     expect(Buffer.from(inZip['run.jsonl'] ?? []).toString()).toBe('no header left\n');
-    const none = await session.handle(
-      'packs/make-files',
-      { packId, runId: '../elsewhere' },
-      { mayCommand: false },
-    );
-    expect(none).toMatchObject({ ok: false, error: { kind: 'run-not-found' } });
+    // Neither a way out of the library nor a folder in it that is no run.
+    mkdirSync(path.join(runsFolder, 'letters'));
+    writeFileSync(path.join(runsFolder, 'letters', 'private.txt'), 'not a run');
+    for (const elsewhere of ['../elsewhere', 'letters', 'trash']) {
+      const body = { packId, runId: elsewhere };
+      const none = await session.handle('packs/make-files', body, { mayCommand: false });
+      expect(none).toMatchObject({ ok: false, error: { kind: 'run-not-found' } });
+    }
   });
 });
