@@ -5,11 +5,11 @@ type Take = (picture: Picture) => Promise<void>;
 
 const timeScale = 60;
 
-/** What is read off the receiver, and how long into the main fraction: in the end a forecast stands on the strip. */
+/** What the simulated receiver holds so long into the main fraction: in the end a forecast stands on the strip. */
 const readings = [
-  { afterS: 120, volumeMl: 5 },
-  { afterS: 480, volumeMl: 9 },
-  { afterS: 900, volumeMl: 13.5 },
+  { afterS: 120, volumeMl: 6.5 },
+  { afterS: 480, volumeMl: 12 },
+  { afterS: 900, volumeMl: 17.5 },
 ] as const;
 
 /** Goes through a rehearsal as a teacher does, and says when there is something to show. */
