@@ -29,7 +29,8 @@ async function watchMainFraction(page: Page, take: Take): Promise<void> {
   await page.addLocatorHandler(page.getByRole('button', { name: 'I am at the still' }), () =>
     page.keyboard.press('a'),
   );
-  await page.getByText('Main ethanol fraction').first().waitFor();
+  // What is coming is told before the run has begun too: only the findings say that it is so.
+  await page.locator('.findings').getByText('Main ethanol fraction').waitFor();
   let passedS = 0;
   for (const { afterS, volumeMl } of readings) {
     await page.waitForTimeout(((afterS - passedS) / timeScale) * 1000);
