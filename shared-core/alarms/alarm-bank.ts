@@ -41,6 +41,8 @@ export interface AlarmBank {
   ): void;
   /** Gives an alarm that stands the reason it has by now, without calling again. */
   renewReason(alarm: Alarm, timeS: number, reason: AlarmReason): void;
+  /** Calls again for an answered alarm whose condition goes on for another cause; one unanswered takes its reason. */
+  otherCause(alarm: Alarm, timeS: number, reason: AlarmReason): void;
   acknowledge(alarm: Alarm, timeS: number): void;
   shelve(alarm: Alarm, timeS: number, untilS: number): void;
   isActive(alarm: Alarm): boolean;
@@ -108,12 +110,16 @@ export function createAlarmBank(): AlarmBank {
     );
   };
 
-  return {
+  const bank: AlarmBank = {
     condition: (alarm, timeS, active, reason, isSameCause = false) =>
       apply(alarm, { kind: 'condition', timeS, active, isSameCause }, reason),
     renewReason: (alarm, timeS, reason) => {
       reasons.set(alarm, reason);
       keepRecord(alarm, timeS, trackOf(alarm), false);
+    },
+    otherCause: (alarm, timeS, reason) => {
+      if (trackOf(alarm).state === 'unacknowledged') bank.renewReason(alarm, timeS, reason);
+      else apply(alarm, { kind: 'other-cause', timeS }, () => reason);
     },
     acknowledge: (alarm, timeS) => apply(alarm, { kind: 'acknowledge', timeS }, () => noReason),
     shelve: (alarm, timeS, untilS) =>
@@ -131,4 +137,5 @@ export function createAlarmBank(): AlarmBank {
       return taken;
     },
   };
+  return bank;
 }

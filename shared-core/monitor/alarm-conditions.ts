@@ -54,6 +54,9 @@ function followProbe(bank: AlarmBank, facts: MonitorFacts): void {
     isSuspect = timeS - facts.faultSinceS >= answeredPatienceS;
   }
   const reason = () => alarmReason('probe-fault', facts);
+  // Who has answered for a bulb that hangs badly does not know that the probe has gone.
+  const isOtherCause = fault !== null && doubt !== null && facts.faultSinceS === timeS;
+  if (isOtherCause && active) bank.otherCause('probe-fault', timeS, reason());
   if (isOutAgain && active && facts.faultSinceS === timeS) {
     bank.renewReason('probe-fault', timeS, reason());
   }

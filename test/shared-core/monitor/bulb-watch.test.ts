@@ -31,6 +31,11 @@ describe('a bulb that reads what vapour cannot give', () => {
     expect(alarms[0]?.because).toMatch(/azeotrope at 109\.9 kPa/);
     monitor.push(mark(1901, 1, { type: 'alarm-acknowledged', alarm: 'probe-fault' }));
     expect(monitor.advanceTo(1904).sentence).toContain('plateau is ending');
+    // Whoever has answered for the bulb is called again once the probe sends nothing at all.
+    const gone = monitor.advanceTo(1920);
+    expect(gone.sentence).toContain('cannot be read');
+    expect(gone.alarms).toMatchObject([{ alarm: 'probe-fault', state: 'unacknowledged' }]);
+    expect(gone.alarms[0]?.because).toContain('sends nothing');
   });
 
   test('may be off by what probe and pressure explain', () => {
