@@ -19,7 +19,10 @@ export interface DoubtfulRise {
  */
 export interface DoubtfulRiseWatch {
   second(now: DoubtfulSecond): void;
-  /** The first such rise of the run, also after it has ended: what the head reads is no better known then. */
+  /**
+   * The first such rise of the run, also after it has ended: what the head reads is no better known then, until the air
+   * pressure is corrected.
+   */
   rise(): DoubtfulRise | null;
 }
 
@@ -83,12 +86,13 @@ export function createDoubtfulRiseWatch(): DoubtfulRiseWatch {
   return {
     second: ({ timeS, head, doubt, azeotropeC, limitC, isHeatOff }) => {
       const { bulbC, rateKPerS } = head;
+      const isNewScale = scaleC !== null && Math.abs(azeotropeC - scaleC) > newScaleK;
+      if (isNewScale) found = null;
       if (found !== null) {
         const hasEnded = isHeatOff || bulbC < found.highestC;
         if (found.endedS === null && hasEnded) found = { ...found, endedS: timeS };
         return;
       }
-      const isNewScale = scaleC !== null && Math.abs(azeotropeC - scaleC) > newScaleK;
       const isAway = isHeatOff || bulbC < azeotropeC - nearBoilingK;
       if (isAway || isNewScale) isWatching = false;
       if (!isWatching) {

@@ -103,5 +103,8 @@ describe('the watch for such a rise', () => {
     expect(isFound(1500, hungLower)).toBe(false);
     const corrected = (timeS: number): number => (timeS < 1000 ? azeotropeC : 71.3);
     expect(isFound(1300, ramp(900, 1.5 / 60), corrected)).toBe(false);
+    const correctedAfter = (timeS: number): number => (timeS < 1250 ? azeotropeC : 71.3);
+    expect(isFound(1240, ramp(900, 1.5 / 60), correctedAfter)).toBe(true);
+    expect(isFound(1300, ramp(900, 1.5 / 60), correctedAfter)).toBe(false);
   });
 });
