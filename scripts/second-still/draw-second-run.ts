@@ -1,6 +1,7 @@
 import { createRandom, defaultRunSettings, type Random, type RunSettings } from '#shared-core';
 import { molarVolumeMl, moleFractionOf } from './mixture.ts';
-import type { HeatCourse, SecondStill } from './second-still.ts';
+import type { HeatCourse } from './second-still.ts';
+import type { SecondStill } from './stage-column.ts';
 
 /** What is special about a run. */
 export const secondKinds = [
