@@ -53,13 +53,8 @@ export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
                 with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
               </span>
             )}
+            {forecast?.wouldHelp && <p className="soft">{words.said(forecast.wouldHelp)}</p>}
           </dd>
-        </div>
-      )}
-      {forecast && !forecast.mainFractionEndS && forecast.wouldHelp && (
-        <div>
-          <dt>No forecast yet</dt>
-          <dd>{words.said(forecast.wouldHelp)}</dd>
         </div>
       )}
       {scale && (
@@ -92,5 +87,7 @@ const vapourWords = {
 /** Probabilities in words and tens of percent: more digits would promise too much. */
 function likelihoodWords(probability: number): string {
   if (probability >= 0.99) return '· sure';
+  // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
+  if (probability < 0.5) return '· perhaps over';
   return `· ${Math.min(95, Math.round(probability * 20) * 5)} % likely`;
 }

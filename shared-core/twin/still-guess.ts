@@ -54,7 +54,8 @@ export interface HeatUp {
 function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
   if (tookS === null) return { mean: 0, sd: 0.6 };
   if (eased === null) return { mean: -0.4, sd: 0.34 };
-  return eased ? { mean: -0.38, sd: 0.3 } : { mean: 0, sd: 0.2 };
+  // Who marked that the heat is on may still have eased it without a mark, having both hands full.
+  return eased ? { mean: -0.38, sd: 0.3 } : { mean: -0.25, sd: 0.38 };
 }
 
 /**

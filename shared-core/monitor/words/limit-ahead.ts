@@ -106,5 +106,7 @@ export function forecastInStep(
     mainFractionEndS: expectedS,
     mainFractionEndIfEasedS: null,
     distillateMlAtEnd: agrees ? forecast.distillateMlAtEnd : null,
+    // What the head itself shows by now needs no reading of the receiver.
+    wouldHelp: null,
   };
 }

@@ -1,0 +1,46 @@
+// @vitest-environment happy-dom
+import { cleanup } from '@testing-library/react';
+import { afterEach, describe, expect, test } from 'vitest';
+import { createMonitor, type Snapshot } from '#shared-core';
+import { Findings } from '../../../renderer/watch/findings.tsx';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
+import { simulatedRun } from '../../support/simulated-run.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+
+afterEach(cleanup);
+
+/** Some minutes into the main fraction, with nothing booked. */
+function mainFraction(): Snapshot {
+  const { settings, inputs } = simulatedRun({ name: 'pear', pressureKPa: 99.4, seed: 1 });
+  const monitor = createMonitor(settings);
+  const readings = inputs.filter(({ kind, timeS }) => kind === 'reading' && timeS < 1500);
+  for (const reading of readings) monitor.push(reading);
+  return plainSnapshot(monitor.snapshot());
+}
+
+function findingsOf(snapshot: Snapshot): string {
+  const { container } = renderInWindow(<Findings snapshot={snapshot} />);
+  // Numbers keep to their units by spaces that do not break.
+  const text = (container.textContent ?? '').replaceAll(/\s/g, ' ');
+  cleanup();
+  return text;
+}
+
+describe('Findings', () => {
+  const snapshot = mainFraction();
+
+  test('ask for a reading of the receiver beside the range it would narrow', () => {
+    expect(snapshot.stage.stage).toBe('main-fraction');
+    expect(findingsOf(snapshot)).toMatch(
+      /% vol limit expectedin \d+–\d+ min .*Read the volume to narrow this by \d0 %\./,
+    );
+  });
+
+  test('do not name a stage and give it a small chance at once', () => {
+    const stageAt = (probability: number): string =>
+      findingsOf({ ...snapshot, stage: { ...snapshot.stage, probability } });
+    expect(stageAt(0.995)).toContain('Main ethanol fraction · sure');
+    expect(stageAt(0.82)).toContain('Main ethanol fraction · 80 % likely');
+    expect(stageAt(0.2)).toContain('Main ethanol fraction · perhaps over');
+  });
+});
