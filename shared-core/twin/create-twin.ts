@@ -51,7 +51,7 @@ const meanHeightK = 14;
 /** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
 const remainingModelShare = 0.07;
 /** Scatter of what comes over in the tail, of which the head says nothing; by simulation. */
-const tailModelShare = 0.3;
+const tailModelShare = 0.4;
 const receiverReadingSdMl = 0.5;
 
 /**
