@@ -71,7 +71,7 @@ function strengthBlocks(study: RunStudy): readonly Block[] {
   return [
     figure(
       drawing,
-      'Strength of the head vapour from temperature and pressure (means). Shaded: 95 % interval from probe, pressure and equilibrium data.',
+      'Strength of the head vapour from the temperature as calibrated and the pressure (means), without what the monitor learned of the probe during the run. Shaded: 95 % interval from probe, pressure and equilibrium data.',
     ),
   ];
 }

@@ -24,7 +24,7 @@ export function processedTable(study: RunStudy, name: string): Table {
     name: `head_vapour_${of}`,
     type: 'number',
     unit: '%{vol}',
-    description: `Strength of the head vapour at 20 °C, ${what}; empty while no vapour bathes the bulb`,
+    description: `Strength of the head vapour at 20 °C by the temperature as calibrated, without what the monitor learned of the probe during the run, ${what}; empty while no vapour bathes the bulb`,
     decimals: 2,
   });
   return {
@@ -66,7 +66,7 @@ export function processedTable(study: RunStudy, name: string): Table {
         name: 'above_azeotrope_K',
         type: 'number',
         unit: 'K',
-        description: 'Head temperature above the local azeotrope',
+        description: 'Head temperature, as calibrated, above the local azeotrope',
         decimals: 3,
       },
       strength('abv', 'best value'),
