@@ -13,6 +13,7 @@ import {
   readMarkCell,
   writeMarkCell,
 } from '#shared-core';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 const marks = (bodies: readonly MarkBody[], timeS = 3600): readonly Mark[] =>
   bodies.map((mark, index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
@@ -68,7 +69,7 @@ test('the monitor concludes nothing from them but that somebody was there', () =
     const monitor = createMonitor(quiet);
     for (const input of [...head.slice(0, 700), ...marked, ...head.slice(700)]) monitor.push(input);
     monitor.advanceTo(900);
-    return { verdicts: monitor.verdicts(), snapshot: monitor.snapshot() };
+    return { verdicts: monitor.verdicts(), snapshot: plainSnapshot(monitor.snapshot()) };
   };
   expect(conclude(marks(bookMarks, 699))).toEqual(conclude([]));
 });
