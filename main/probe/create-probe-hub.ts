@@ -26,6 +26,11 @@ export interface ProbeHubOptions {
 /** Status at most ten times a second, and silence noticed within a tenth of one. */
 const tickMs = 100;
 const portsEveryTicks = 20;
+/**
+ * Between two ticks this process and what it reads have stood still: the computer slept. A busy computer is late by less, and
+ * where only other processes halt, this one ticks on.
+ */
+const leastSleepS = 5;
 
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
@@ -60,7 +65,11 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     listeners.tell('ports', ports);
   }
 
+  let lastTickS = clock.monotonicS();
   const timer = setInterval(() => {
+    const nowS = clock.monotonicS();
+    if (nowS - lastTickS >= leastSleepS) connected?.group.stoodStill(lastTickS);
+    lastTickS = nowS;
     connected?.group.tick();
     tellStatus();
     if (ticks % portsEveryTicks === 0 && listeners.count('ports') > 0) tellPorts().catch(() => {});
@@ -94,6 +103,8 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
 
   return {
     status,
+    // Told as it is heard: nothing is ever on its way.
+    heardUpToS: () => Number.POSITIVE_INFINITY,
     listPorts,
     connect,
     disconnect,

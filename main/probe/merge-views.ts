@@ -6,6 +6,7 @@ const worstFirst: readonly ProbeStatus['state'][] = [
   'lost',
   'silent',
   'unreadable',
+  'starting',
   'connecting',
   'hearing',
   'none',

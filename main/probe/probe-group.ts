@@ -33,6 +33,8 @@ export interface ProbeGroup {
   readonly rig: DemoRig | null;
   open(): Promise<Result<null, ServiceProblem>>;
   tick(): void;
+  /** The computer slept since `sinceS`. */
+  stoodStill(sinceS: number): void;
   view(): ProbeLinkView;
   suspend(): Promise<void>;
   resume(): void;
@@ -100,6 +102,9 @@ function group(
     },
     tick() {
       for (const link of links) link.tick();
+    },
+    stoodStill(sinceS) {
+      for (const link of links) link.stoodStill(sinceS);
     },
     view: () => mergeViews(links.map((link, index) => map.renameView(index, link.view()))),
     async suspend() {

@@ -12,7 +12,7 @@ import type {
   ServiceProblem,
 } from '#shared-core';
 
-/** A reading as it came from the wire, stamped with the hub's monotonic clock. */
+/** A reading as it came from the wire, stamped with the computer's monotonic clock where its bytes arrived. */
 export interface ProbeReading {
   readonly atS: number;
   readonly channel: Channel;
@@ -41,6 +41,11 @@ export interface ProbeListeners {
  */
 export interface ProbeHub {
   status(): ProbeStatus;
+  /**
+   * Everything that was heard before this moment [s] has been told, so whoever reasons about time need not wait for it; infinite
+   * while nothing can be on its way. It stands still while what was heard waits to be taken.
+   */
+  heardUpToS(): number;
   listPorts(): Promise<readonly PortInfo[]>;
   connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>>;
   disconnect(): Promise<void>;

@@ -8,26 +8,29 @@ export interface ClockReading {
 
 /** What happened to the clocks between two readings. */
 export interface ClockEvent {
-  /** How long the computer slept or stood still [s]; 0 when it did not. */
+  /** The monotonic clock at the earlier reading: what the clock did not count came after it. */
+  readonly sinceS: number;
+  /** How long the computer slept while the monotonic clock stood still [s]; 0 when it did not. */
   readonly sleptS: number;
-  /** The part of it that the monotonic clock did not count [s]. */
-  readonly uncountedS: number;
   /** How far the wall clock was set [s]; 0 when it was not. */
   readonly wallStepS: number;
 }
 
-/** Shorter stops are ordinary: a busy computer, a garbage collection. */
+/** What the clocks of a computer may differ by without having slept. */
 const leastSleepS = 5;
 /** Time services slew small errors without a step. */
 const leastStepS = 2;
 
-/** What the clocks say happened since `before`, or null when nothing worth a record did. */
+/**
+ * What the clocks say happened since `before`, or null when nothing worth a record did. A long time between two readings says
+ * nothing: this process may have stood still while the serial process heard every line. Sleep is what the clock that counts it
+ * has more than the one that does not; on systems where both count it, the serial process knows that it slept.
+ */
 export function clockEvent(before: ClockReading, after: ClockReading): ClockEvent | null {
   const countedS = after.monoS - before.monoS;
-  const uncounted = after.uptimeS - before.uptimeS - countedS;
-  const uncountedS = uncounted >= leastSleepS ? uncounted : 0;
-  const sleptS = countedS + uncountedS >= leastSleepS ? countedS + uncountedS : 0;
-  const step = (after.wallMs - before.wallMs) / 1000 - countedS - uncountedS;
+  const uncountedS = after.uptimeS - before.uptimeS - countedS;
+  const sleptS = uncountedS >= leastSleepS ? uncountedS : 0;
+  const step = (after.wallMs - before.wallMs) / 1000 - countedS - sleptS;
   const wallStepS = Math.abs(step) >= leastStepS ? step : 0;
-  return sleptS === 0 && wallStepS === 0 ? null : { sleptS, uncountedS, wallStepS };
+  return sleptS === 0 && wallStepS === 0 ? null : { sinceS: before.monoS, sleptS, wallStepS };
 }

@@ -17,6 +17,7 @@ import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
 import type { ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import type { PendingRecord, Recorder } from '../recorder/index.ts';
+import { createCatchUp } from './catch-up.ts';
 import type { ClockEvent } from './clock-watch.ts';
 import { guardMonitor, type MonitorAnswer } from './guarded-monitor.ts';
 import { createPace } from './pace.ts';
@@ -34,6 +35,8 @@ export interface LiveRunSetup {
   readonly header: LogHeader;
   readonly startedAtS: number;
   readonly recorder: Recorder;
+  /** Everything that was heard before this moment has been told. */
+  readonly heardUpToS: () => number;
   readonly createMonitor: (settings: RunSettings) => Monitor;
   readonly onSnapshot: (snapshot: Snapshot) => void;
   readonly onInputs: (body: EventBody<'inputs'>) => void;
@@ -45,8 +48,8 @@ export interface LiveRun {
   readonly header: LogHeader;
   addReadings(readings: readonly ProbeReading[]): void;
   addLink(change: ProbeLinkChange): void;
-  /** Null once the run has ended. */
-  addMark(mark: MarkBody): Mark | null;
+  /** Answers once the mark is in the record; null once the run has ended. */
+  addMark(mark: MarkBody): Promise<Mark | null>;
   addClockEvent(event: ClockEvent): void;
   /** Lets the monitor notice the passing of time. */
   advance(): void;
@@ -58,6 +61,9 @@ export interface LiveRun {
 export function startLiveRun(setup: LiveRunSetup): LiveRun {
   const { clock, header, startedAtS, recorder, onInputs, onSnapshot } = setup;
   const runClock = createRunClock(startedAtS, header.timeScale);
+  const catchUp = createCatchUp(setup);
+  /** The end that was asked for: what was heard before still belongs to the run. */
+  let endsAtS = Number.POSITIVE_INFINITY;
   let marks = 0;
   let readings = 0;
   let endS = 0;
@@ -105,13 +111,13 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   }
 
   function record(input: Mark | LinkChange): void {
-    endS = input.timeS;
+    endS = Math.max(endS, input.timeS);
     recorder.append(input, input.timeS, 'now');
     give([input]);
   }
 
   function addLinkAt(atS: number, change: Pick<LinkChange, 'state' | 'reason'>): void {
-    if (ended) return;
+    if (ended || atS > endsAtS) return;
     const timeS = runClock.stamp(atS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
   }
@@ -120,36 +126,44 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     header,
     addReadings(probeReadings) {
       if (ended) return;
-      const stamped = probeReadings.flatMap((reading) => toReading(reading, runClock.stamp));
+      const stamped = probeReadings
+        .filter(({ atS }) => atS <= endsAtS)
+        .flatMap((reading) => toReading(reading, runClock.stamp))
+        // Several probes are told one after the other.
+        .sort((a, b) => a.timeS - b.timeS);
       const last = stamped.at(-1);
       if (last === undefined) return;
-      endS = last.timeS;
+      endS = Math.max(endS, last.timeS);
       readings += stamped.length;
       recorder.append({ kind: 'readings', readings: stamped.map(packReading) }, endS, 'soon');
       give(stamped);
     },
     addLink: (change) => addLinkAt(change.atS, change),
     addMark(body) {
-      if (ended) return null;
-      marks += 1;
-      const timeS = runClock.stamp(clock.monotonicS()) ?? endS;
-      const mark: Mark = { kind: 'mark', timeS, markId: marks, mark: body };
-      record(mark);
-      return mark;
+      const atS = clock.monotonicS();
+      if (endsAtS < Number.POSITIVE_INFINITY) return Promise.resolve(null);
+      return new Promise((resolve) => {
+        catchUp.after(atS, () => {
+          marks += 1;
+          const timeS = runClock.stamp(atS) ?? endS;
+          const mark: Mark = { kind: 'mark', timeS, markId: marks, mark: body };
+          record(mark);
+          resolve(mark);
+        });
+      });
     },
-    addClockEvent({ sleptS, uncountedS, wallStepS }) {
+    addClockEvent({ sinceS, sleptS, wallStepS }) {
       if (ended) return;
       const body = { kind: 'clock', timeS: endS, sleptS, wallStepS } as const;
       recorder.append(body, endS, 'now');
       if (sleptS === 0) return;
-      const nowS = clock.monotonicS();
-      addLinkAt(nowS - (sleptS - uncountedS), { state: 'lost', reason: 'computer-asleep' });
-      runClock.skip(uncountedS);
-      addLinkAt(nowS, { state: 'back', reason: 'computer-asleep' });
+      addLinkAt(sinceS, { state: 'lost', reason: 'computer-asleep' });
+      runClock.skip(sinceS, sleptS);
+      addLinkAt(clock.monotonicS(), { state: 'back', reason: 'computer-asleep' });
     },
     advance() {
       if (ended) return;
-      const timeS = runClock.advance(clock.monotonicS());
+      const timeS = runClock.advance(Math.min(clock.monotonicS(), setup.heardUpToS()));
       if (timeS === null) return;
       takeAnswer(monitor.advanceTo(timeS));
       snapshotPace.request();
@@ -171,8 +185,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     unsaved: recorder.unsaved,
     async stop() {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.
+      endsAtS = clock.monotonicS();
+      await new Promise<void>((resolve) => catchUp.after(endsAtS, resolve));
       ended = true;
-      endS = runClock.endAt(clock.monotonicS());
+      endS = Math.max(endS, runClock.stamp(endsAtS) ?? endS);
       takeAnswer(monitor.advanceTo(endS));
       recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');
       inputsPace.flush();

@@ -22,6 +22,8 @@ import { type LiveRun, startLiveRun } from './live-run.ts';
 export const lowSpaceBytes = 200_000_000;
 const spaceCheckS = 10;
 const tickS = 0.25;
+/** What is heard between waking and the next look at the clocks is stamped as if the computer had not slept. */
+const clockCheckS = 0.25;
 
 export interface RecordingSetup {
   readonly probeHub: ProbeHub;
@@ -45,7 +47,7 @@ export interface Recording {
   liveView(runId: string): LiveView | undefined;
   start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>>;
   stop(): Promise<Result<{ runId: string }, ServiceProblem>>;
-  mark(body: MarkBody): Result<Mark, ServiceProblem>;
+  mark(body: MarkBody): Promise<Result<Mark, ServiceProblem>>;
   addReadings(readings: readonly ProbeReading[]): void;
   addLink(change: ProbeLinkChange): void;
   checkClocks(): void;
@@ -159,6 +161,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       header,
       startedAtS: clock.monotonicS(),
       recorder: started.value,
+      heardUpToS: probeHub.heardUpToS,
       onSnapshot: (snapshot) => events.emit('snapshot', snapshot),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
@@ -168,7 +171,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     });
     const timers = [
       scheduler.every(Math.max(0.05, tickS / source.timeScale), () => run.advance()),
-      scheduler.every(1, checkClocks),
+      scheduler.every(clockCheckS, checkClocks),
       scheduler.every(spaceCheckS, () => void checkSpace()),
     ];
     running = {
@@ -228,9 +231,9 @@ export function createRecording(setup: RecordingSetup): Recording {
     },
     start,
     stop,
-    mark(body) {
+    async mark(body) {
       if (running === null) return fail({ kind: 'not-recording' });
-      const mark = running.run.addMark(body);
+      const mark = await running.run.addMark(body);
       if (mark === null) return fail({ kind: 'not-recording' });
       if (body.type === 'heat-on' || body.type === 'heat-eased' || body.type === 'heat-off') {
         probeHub.followHeat(body.type);

@@ -1,44 +1,49 @@
 /**
- * Run time from the monotonic clock: seconds since the start, stretched in rehearsals, never going
- * back. What is recorded is exactly what the monitor is given, so a replay repeats it.
+ * Run time from the monotonic clock: seconds since the start, stretched in rehearsals. What happened is stamped with when it
+ * happened, whenever it is told: a reading that waited is never moved to the moment at which it was taken in. What is recorded is
+ * exactly what the monitor is given, so a replay repeats it.
  */
 export interface RunClock {
   /** Run time of something that happened at `atS`; null when that was before the run. */
   stamp(atS: number): number | null;
   /**
-   * How far the monitor may be advanced at `nowS`, or null when not further than it is: a quarter past
+   * How far the monitor may be advanced when all is known up to `knownS`, or null when not further than it is: a quarter past
    * a whole second, where no tick can fall, and late enough that readings on their way come first.
    */
-  advance(nowS: number): number | null;
-  /** Run time now, to be the end of the run. */
-  endAt(nowS: number): number;
-  /** The computer slept: run time went on while the monotonic clock stood still. */
-  skip(sleptS: number): void;
+  advance(knownS: number): number | null;
+  /** The computer slept: run time went on while the monotonic clock stood still at `atS`. */
+  skip(atS: number, sleptS: number): void;
 }
 
-/** Readings come within this time after they were taken [s]. */
+/** Lines that came in one piece are spread over at most this time before it, as a rule [s]. */
 const deliveryS = 0.3;
+/**
+ * The monitor has worked out the seconds that ended this long before where it was advanced to. A reading of such a second (two
+ * lines of a very slow probe that came in one piece) counts for the next one, live as in a replay.
+ */
+const closedBehindS = 0.75;
 
 export function createRunClock(startedAtS: number, timeScale: number): RunClock {
-  let skippedS = 0;
-  let lastS = 0;
-  const runTimeS = (atS: number) =>
-    Math.round(((atS - startedAtS) * timeScale + skippedS) * 1000) / 1000;
+  /** Latest first. */
+  let skips: readonly { readonly atS: number; readonly runS: number }[] = [];
+  let advancedS = 0;
 
-  function forward(timeS: number): number {
-    lastS = Math.max(lastS, timeS);
-    return lastS;
+  function runTimeS(atS: number): number {
+    const skippedS = skips.reduce((sum, skip) => sum + (atS > skip.atS ? skip.runS : 0), 0);
+    return Math.round(((atS - startedAtS) * timeScale + skippedS) * 1000) / 1000;
   }
 
   return {
-    stamp: (atS) => (atS < startedAtS ? null : forward(runTimeS(atS))),
-    advance(nowS) {
-      const targetS = Math.floor(runTimeS(nowS - deliveryS) - 0.25) + 0.25;
-      return targetS > lastS ? forward(targetS) : null;
+    stamp: (atS) =>
+      atS < startedAtS ? null : Math.max(runTimeS(atS), advancedS - closedBehindS, 0),
+    advance(knownS) {
+      const targetS = Math.floor(runTimeS(knownS - deliveryS) - 0.25) + 0.25;
+      if (targetS <= advancedS) return null;
+      advancedS = targetS;
+      return targetS;
     },
-    endAt: (nowS) => forward(runTimeS(nowS)),
-    skip(sleptS) {
-      skippedS += sleptS * timeScale;
+    skip(atS, sleptS) {
+      skips = [{ atS, runS: sleptS * timeScale }, ...skips];
     },
   };
 }

@@ -23,7 +23,7 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
     'run/start': ({ settings }) => recording.start(settings),
     'run/stop': () => recording.stop(),
     async 'run/mark'({ mark }) {
-      const marked = recording.mark(mark);
+      const marked = await recording.mark(mark);
       if (!marked.ok) return marked;
       const { markId, timeS } = marked.value;
       return succeed({ markId, timeS });

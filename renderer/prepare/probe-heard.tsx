@@ -53,6 +53,8 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
 
 function stateWords(state: Exclude<ProbeStatus['state'], 'none'>): string {
   switch (state) {
+    case 'starting':
+      return 'Starting the serial reader …';
     case 'connecting':
       return 'Opening the port …';
     case 'hearing':

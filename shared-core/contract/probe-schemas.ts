@@ -112,7 +112,8 @@ export const probeFindingSchema = z.strictObject({
 });
 
 export const probeStatusSchema = z.strictObject({
-  state: z.enum(['none', 'connecting', 'hearing', 'silent', 'lost', 'unreadable']),
+  /** `starting`: the process that reads serial ports is not up yet; what was asked for is kept until it is. */
+  state: z.enum(['none', 'starting', 'connecting', 'hearing', 'silent', 'lost', 'unreadable']),
   source: probeSourceSchema.nullable(),
   /** Where the bytes really come from, e.g. the pty path of the demo rig. */
   path: z.string().nullable(),

@@ -46,6 +46,8 @@ export interface ProbeLink {
   open(): Promise<Result<null, ServiceProblem>>;
   /** Called about ten times a second: watches for silence and looks for a lost probe. */
   tick(): void;
+  /** The computer slept since `sinceS`: nothing could be heard, and silence is not the probe's. */
+  stoodStill(sinceS: number): void;
   suspend(): Promise<void>;
   resume(): void;
   close(): Promise<void>;
@@ -213,6 +215,9 @@ export function createProbeLink(
       if (phase !== 'open') return;
       talk.tick(nowS);
       watch(nowS);
+    },
+    stoodStill(sinceS) {
+      if (phase === 'open') loss.lost('computer-asleep', sinceS);
     },
     async suspend() {
       if (phase === 'closed') return;

@@ -15,7 +15,6 @@ import { isPseudoTerminalName } from '../port/line-ticket.ts';
 import type { ProbeHub, ProbeReading } from '../probe-hub.ts';
 import { noProbeStatus } from '../probe-status.ts';
 import type { BatchItem, FromWorker } from './messages.ts';
-import { createWorkerClock, type WorkerClock } from './worker-clock.ts';
 import { createWorkerKeeper } from './worker-keeper.ts';
 import type { ProbeWorker } from './worker-port.ts';
 
@@ -28,6 +27,9 @@ export interface IsolatedProbeHubOptions {
 type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
 
 const retryConnectS = 1;
+/** A wish outlives the process that was to meet it; when this many could not, the person is told. */
+const mostProcessesTried = 3;
+const startingAdvice = 'Starting the serial reader …';
 const restartingAdvice = 'The part that reads the serial port stopped and is being started again.';
 
 /**
@@ -38,10 +40,14 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   const { clock, scheduler, startWorker } = options;
   const listeners = createListeners();
   const loss = createLinkLoss((change) => listeners.tell('link', change));
-  let workerClock: WorkerClock = createWorkerClock();
   let status: ProbeStatus = noProbeStatus;
+  /** Null until a process has said how far it told; a process that is gone tells nothing more. */
+  let heardUpToS: number | null = null;
+  let listing: Promise<readonly PortInfo[]> | null = null;
   /** What should be connected, whatever happens to the process. */
   let wanted: ProbeSource | null = null;
+  /** What a person has just asked for; kept until it is connected, refused or replaced by another wish. */
+  let wish: ProbeSource | null = null;
   let lastHeat: HeatMark | null = null;
   let cancelRetry = () => {};
 
@@ -51,12 +57,13 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     switch (message.type) {
       case 'batch':
         keeper.post({ type: 'taken' });
-        workerClock.compare(message.nowS, clock.monotonicS());
         takeBatch(message.items);
         return;
+      case 'heard':
+        heardUpToS = message.upToS;
+        return;
       case 'status':
-        workerClock.compare(message.nowS, clock.monotonicS());
-        tellStatus(inOurTime(message.status));
+        tellStatus(message.status);
         return;
       case 'ports':
         listeners.tell('ports', message.ports);
@@ -83,12 +90,11 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     };
     for (const item of items) {
       if (item.kind === 'reading') {
-        readings.push({ ...item.reading, atS: workerClock.toOurs(item.reading.atS) });
+        readings.push(item.reading);
         continue;
       }
       flush();
-      const atS = workerClock.toOurs(item.change.atS);
-      if (item.change.state === 'lost') loss.lost(item.change.reason, atS);
+      if (item.change.state === 'lost') loss.lost(item.change.reason, item.change.atS);
       else if (item.change.reason === 'probe-changed') loss.otherProbe();
     }
     flush();
@@ -99,16 +105,8 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     listeners.tell('status', status);
   }
 
-  function inOurTime(theirs: ProbeStatus): ProbeStatus {
-    const latest = theirs.latest.map((reading) => ({
-      ...reading,
-      timeS: Math.max(0, workerClock.toOurs(reading.timeS)),
-    }));
-    return { ...theirs, latest };
-  }
-
   function lost(): void {
-    workerClock = createWorkerClock();
+    heardUpToS = null;
     if (wanted === null) return;
     loss.lost('silent', clock.monotonicS());
     tellStatus({ ...status, source: wanted, state: 'lost', advice: restartingAdvice });
@@ -135,21 +133,41 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   async function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
     cancelRetry();
     wanted = null;
+    wish = source;
     lastHeat = null;
-    const connected = await keeper.ask({ type: 'connect', source }, 'connected');
-    if (connected === null) return stopped;
-    if (!connected.result.ok) return connected.result;
+    if (!keeper.isReady()) tellStatus(startingStatus(source));
+    for (let tries = 1; ; tries += 1) {
+      const connected = await keeper.ask({ type: 'connect', source }, 'connected');
+      if (connected?.result.ok) return took(source, connected.result.value);
+      const isOver = connected !== null || wish !== source || tries >= mostProcessesTried;
+      if (!isOver) continue;
+      if (wish === source) wish = null;
+      if (status.state === 'starting') tellStatus(noProbeStatus);
+      return connected?.result ?? stopped;
+    }
+  }
+
+  function took(source: ProbeSource, next: ProbeStatus): Result<ProbeStatus, ServiceProblem> {
+    if (wish !== source) return { ok: false, error: { kind: 'disconnected' } };
+    wish = null;
     wanted = source;
-    status = inOurTime(connected.result.value);
+    status = next;
     return { ok: true, value: status };
   }
 
   return {
     status: () => status,
+    heardUpToS: () => heardUpToS ?? Number.POSITIVE_INFINITY,
     connect,
-    async listPorts(): Promise<readonly PortInfo[]> {
-      const listed = await keeper.ask({ type: 'list-ports' }, 'listed');
-      return listed?.ports ?? [];
+    // However many ask at once, one answer serves them all.
+    listPorts(): Promise<readonly PortInfo[]> {
+      listing ??= keeper
+        .ask({ type: 'list-ports' }, 'listed')
+        .then((listed) => listed?.ports ?? [])
+        .finally(() => {
+          listing = null;
+        });
+      return listing;
     },
     async find(path): Promise<Result<ProbeFinding, ServiceProblem>> {
       const found = await keeper.ask({ type: 'find', path }, 'found');
@@ -158,6 +176,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     async disconnect() {
       cancelRetry();
       wanted = null;
+      wish = null;
       await keeper.ask({ type: 'disconnect' }, 'done');
       tellStatus(noProbeStatus);
     },
@@ -175,6 +194,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     async close() {
       cancelRetry();
       wanted = null;
+      wish = null;
       await keeper.close();
       listeners.clear();
     },
@@ -185,6 +205,10 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
 function endedForGood(source: ProbeSource, error: ServiceProblem): boolean {
   const isGone = error.kind === 'port-not-found';
   return isGone && source.kind === 'serial' && isPseudoTerminalName(source.path);
+}
+
+function startingStatus(source: ProbeSource): ProbeStatus {
+  return { ...noProbeStatus, source, state: 'starting', advice: startingAdvice };
 }
 
 const stopped = {

@@ -55,10 +55,12 @@ export const batchItemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('link'), change: changeSchema }),
 ]);
 
-/** What the serial process tells the services. `nowS` is its own clock at that moment. */
+/** What the serial process tells the services; its moments are those of the computer's monotonic clock. */
 export const fromWorkerSchema = z.discriminatedUnion('type', [
-  z.strictObject({ type: z.literal('batch'), nowS: z.number(), items: z.array(batchItemSchema) }),
-  z.strictObject({ type: z.literal('status'), nowS: z.number(), status: probeStatusSchema }),
+  z.strictObject({ type: z.literal('batch'), items: z.array(batchItemSchema) }),
+  /** All that was heard before this moment is in the batches before this message. */
+  z.strictObject({ type: z.literal('heard'), upToS: z.number() }),
+  z.strictObject({ type: z.literal('status'), status: probeStatusSchema }),
   z.strictObject({ type: z.literal('ports'), ports: z.array(portInfoSchema) }),
   z.strictObject({ type: z.literal('pong'), count: z.int() }),
   z.strictObject({

@@ -12,6 +12,8 @@ export interface Outbox {
   /** Head readings left out between two others of a flood; their neighbours are kept. */
   thinned(): number;
   waiting(): number;
+  /** When the oldest item that waits happened; null when none does. */
+  waitingSinceS(): number | null;
   /** The services have not taken what was sent: nothing more should be sent now. */
   isBlocked(): boolean;
 }
@@ -89,6 +91,11 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
     dropped: () => dropped,
     thinned: () => thinned,
     waiting: () => items.length,
+    waitingSinceS() {
+      const [oldest] = items;
+      if (oldest === undefined) return null;
+      return oldest.kind === 'reading' ? oldest.reading.atS : oldest.change.atS;
+    },
     isBlocked: () => untaken >= limits.mostUntaken,
   };
 }

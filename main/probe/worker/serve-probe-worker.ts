@@ -16,6 +16,10 @@ export interface ProbeWorkerParts {
 
 /** Fifty batches a second at most: five times as fast as anybody looks, and bounded. */
 const batchEveryS = 0.02;
+/** How often it is told how far the batches go: often beside the seconds in which a monitor thinks. */
+const heardEveryS = 0.05;
+/** A stopped reader of ours must not fill the memory: half a minute of `heard` may wait for it. */
+const mostUntaken = 600;
 
 /** The serial process: does what it is asked with a hub of its own and tells what the hub tells. */
 export function serveProbeWorker(parts: ProbeWorkerParts): void {
@@ -35,14 +39,35 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
 
   function postBatch(): void {
     const items = outbox.next();
-    if (items !== null) post({ type: 'batch', nowS: clock.monotonicS(), items: [...items] });
+    if (items !== null) post({ type: 'batch', items: [...items] });
   }
+
+  /**
+   * Says how far the batches go. The moment of the turn before, not of this one: after a halt of this process its timers come
+   * first, and what arrived meanwhile is only read after them.
+   */
+  function postHeard(): void {
+    const upToS = Math.min(lastTurnS, outbox.waitingSinceS() ?? lastTurnS);
+    lastTurnS = clock.monotonicS();
+    if (upToS - toldUpToS < heardEveryS || untaken >= mostUntaken) return;
+    toldUpToS = upToS;
+    untaken += 1;
+    post({ type: 'heard', upToS });
+  }
+
+  let lastTurnS = clock.monotonicS();
+  let toldUpToS = Number.NEGATIVE_INFINITY;
+  /** Told since the services last said anything; they say something every second while they are well. */
+  let untaken = 0;
+  // The first word: from now on a missing one means something.
+  postHeard();
 
   const stop = scheduler.every(batchEveryS, () => {
     postBatch();
+    postHeard();
     // While the services do not take batches, only the newest status is kept.
     if (newStatus === null || outbox.isBlocked()) return;
-    post({ type: 'status', nowS: clock.monotonicS(), status: withDropped(newStatus) });
+    post({ type: 'status', status: withDropped(newStatus) });
     newStatus = null;
   });
 
@@ -100,6 +125,7 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
   }
 
   port.on((heard) => {
+    untaken = 0;
     const message = toWorkerSchema.safeParse(heard);
     if (message.success) void obey(message.data);
   });

@@ -18,7 +18,9 @@ export interface WorkerKeeperParts {
 /** Keeps one serial process alive: starts it, listens for its pulse, replaces it when it fails. */
 export interface WorkerKeeper {
   post(message: ToWorker): void;
-  /** The answer, or null when the process ended before it answered. */
+  /** Whether the process that runs now has said its first word. */
+  isReady(): boolean;
+  /** The answer, or null when the process ended before it answered; without one the next is waited for. */
   ask<K extends Answer<FromWorker['type']>['type']>(
     question: WithoutId<Question>,
     kind: K,
@@ -27,8 +29,13 @@ export interface WorkerKeeper {
 }
 
 const pingEveryS = 1;
-/** Pings without an answer before the process counts as hung. */
+/** Pings in silence before the process counts as hung. */
 const mostUnanswered = 5;
+/**
+ * The same before its first word: starting takes a moment on a fast computer and half a minute beside a virus scanner. Counted in
+ * turns of this process, not in seconds: a halt here is no silence there.
+ */
+const mostUnansweredAtStart = 30;
 const restartDelaysS = [0.2, 1, 2, 5] as const;
 /** Asked to close first; a process that does not manage within this is ended. */
 const closePatienceS = 2;
@@ -37,13 +44,16 @@ export function createWorkerKeeper(parts: WorkerKeeperParts): WorkerKeeper {
   const { scheduler, startWorker, heard, restarted, lost } = parts;
   const waiting = new Map<number, (answer: FromWorker | null) => void>();
   let nextId = 1;
+  let hasSpoken = false;
   let unanswered = 0;
   let failures = 0;
+  let waitingForStart: (() => void)[] = [];
   let closing: (() => void) | null = null;
   let worker: ProbeWorker | null = start();
 
   function start(): ProbeWorker {
     const started = startWorker();
+    hasSpoken = false;
     unanswered = 0;
     started.on((raw) => {
       if (started === worker) hear(raw);
@@ -54,12 +64,19 @@ export function createWorkerKeeper(parts: WorkerKeeperParts): WorkerKeeper {
     return started;
   }
 
+  function tellStarted(): void {
+    const told = waitingForStart;
+    waitingForStart = [];
+    for (const resolve of told) resolve();
+  }
+
   function hear(raw: unknown): void {
     const parsed = fromWorkerSchema.safeParse(raw);
     if (!parsed.success) return;
     const message = parsed.data;
+    hasSpoken = true;
+    unanswered = 0;
     if (message.type === 'pong') {
-      unanswered = 0;
       failures = 0;
       return;
     }
@@ -85,12 +102,13 @@ export function createWorkerKeeper(parts: WorkerKeeperParts): WorkerKeeper {
       if (closing !== null) return;
       worker = start();
       restarted();
+      tellStarted();
     });
   }
 
   const stopPinging = scheduler.every(pingEveryS, () => {
     if (worker === null || closing !== null) return;
-    if (unanswered >= mostUnanswered) {
+    if (unanswered >= (hasSpoken ? mostUnanswered : mostUnansweredAtStart)) {
       unanswered = 0;
       worker.kill();
       return;
@@ -101,9 +119,13 @@ export function createWorkerKeeper(parts: WorkerKeeperParts): WorkerKeeper {
 
   return {
     post: (message) => worker?.post(message),
-    ask(question, kind) {
+    isReady: () => worker !== null && hasSpoken,
+    async ask(question, kind) {
+      if (worker === null && closing === null) {
+        await new Promise<void>((resolve) => waitingForStart.push(resolve));
+      }
       const asked = worker;
-      if (asked === null) return Promise.resolve(null);
+      if (asked === null || closing !== null) return null;
       const id = nextId;
       nextId += 1;
       return new Promise((resolve) => {
@@ -116,6 +138,7 @@ export function createWorkerKeeper(parts: WorkerKeeperParts): WorkerKeeper {
       const last = worker;
       if (last === null) {
         closing = () => {};
+        tellStarted();
         return;
       }
       await new Promise<void>((resolve) => {

@@ -10,6 +10,8 @@ import {
 /** A probe hub whose readings the test makes. */
 export interface FakeProbeHub extends ProbeHub {
   send<N extends keyof ProbeListeners>(name: N, ...body: Parameters<ProbeListeners[N]>): void;
+  /** How far the readings are told; infinite until the test says otherwise. */
+  heardTo(timeS: number): void;
   readonly heatMarks: MarkType[];
   readonly calls: string[];
 }
@@ -32,10 +34,15 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
   const listeners = new Map<string, Set<(...body: never[]) => void>>();
   const heatMarks: MarkType[] = [];
   const calls: string[] = [];
+  let heardUpToS = Number.POSITIVE_INFINITY;
   return {
     heatMarks,
     calls,
+    heardTo(timeS) {
+      heardUpToS = timeS;
+    },
     status: () => status,
+    heardUpToS: () => heardUpToS,
     listPorts: async () => [],
     async connect(next) {
       status = { ...status, source: next };

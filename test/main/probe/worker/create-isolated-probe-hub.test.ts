@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { createIsolatedProbeHub, type ProbeReading, type ProbeWorker } from '#main';
-import { serveProbeWorker } from '../../../../main/probe/worker/serve-probe-worker.ts';
+import {
+  type ProbeWorkerParts,
+  serveProbeWorker,
+} from '../../../../main/probe/worker/serve-probe-worker.ts';
 import { createFakeProbeHub, type FakeProbeHub } from '../../support/fake-probe-hub.ts';
 import { createManualTime, type ManualTime } from '../../support/manual-time.ts';
 
@@ -14,10 +17,11 @@ interface PlayedWorker extends ProbeWorker {
   killed: boolean;
 }
 
-function playWorker(time: ManualTime): PlayedWorker {
+function playWorker(time: ManualTime, startsInS: number): PlayedWorker {
   const hub = createFakeProbeHub();
+  const early: unknown[] = [];
   let toServices: (message: unknown) => void = () => {};
-  let toWorker: (message: unknown) => void = () => {};
+  let toWorker: (message: unknown) => void = (message) => early.push(message);
   const exits: (() => void)[] = [];
   let alive = true;
   let hanging = false;
@@ -26,7 +30,11 @@ function playWorker(time: ManualTime): PlayedWorker {
     alive = false;
     for (const exit of exits) exit();
   };
-  serveProbeWorker({
+  const start = () => {
+    serveProbeWorker(parts);
+    for (const message of early) toWorker(message);
+  };
+  const parts: ProbeWorkerParts = {
     port: {
       post: (message) => {
         const copy = structuredClone(message);
@@ -37,13 +45,15 @@ function playWorker(time: ManualTime): PlayedWorker {
       },
     },
     hub,
-    clock: { ...time.clock, monotonicS: () => time.clock.monotonicS() - 500 },
+    clock: time.clock,
     scheduler: {
       every: (periodS, act) => time.scheduler.every(periodS, () => !hanging && alive && act()),
       after: time.scheduler.after,
     },
     exit: end,
-  });
+  };
+  if (startsInS === 0) start();
+  else time.scheduler.after(startsInS, () => alive && start());
   const worker: PlayedWorker = {
     processId: null,
     hub,
@@ -68,11 +78,11 @@ function playWorker(time: ManualTime): PlayedWorker {
   return worker;
 }
 
-function isolated() {
+function isolated({ startsInS = 0 } = {}) {
   const time = createManualTime();
   const workers: PlayedWorker[] = [];
   const startWorker = () => {
-    const worker = playWorker(time);
+    const worker = playWorker(time, startsInS);
     workers.push(worker);
     return worker;
   };
@@ -89,7 +99,7 @@ function isolated() {
   };
   /** The probe behind the worker that runs now says something. */
   const say = async (value: number) => {
-    const atS = time.clock.monotonicS() - 500;
+    const atS = time.clock.monotonicS();
     worker().hub.send('readings', [{ atS, channel: 'head', value, unit: '°C', quality: 'good' }]);
     await time.pass(0.1);
   };
@@ -99,13 +109,13 @@ function isolated() {
 const source = { kind: 'demo', rig: 'vigreux', timeScale: 1, seed: 1 } as const;
 
 describe('createIsolatedProbeHub', () => {
-  test('passes readings on, stamped with the clock of this process', async () => {
+  test('passes readings on with the moments at which they were heard', async () => {
     const { hub, say, readings, time } = isolated();
     await hub.connect(source);
     const before = time.clock.monotonicS();
     await say(78.4);
     expect(readings).toEqual([
-      { atS: expect.closeTo(before, 1), channel: 'head', value: 78.4, unit: '°C', quality: 'good' },
+      { atS: before, channel: 'head', value: 78.4, unit: '°C', quality: 'good' },
     ]);
   });
 
@@ -149,7 +159,7 @@ describe('createIsolatedProbeHub', () => {
     const { hub, say, told, worker, time } = isolated();
     await hub.connect(source);
     await say(78.4);
-    const atS = time.clock.monotonicS() - 500;
+    const atS = time.clock.monotonicS();
     worker().hub.send('link', { atS, state: 'lost', reason: 'unplugged' });
     await time.pass(0.1);
     worker().end();
@@ -161,7 +171,7 @@ describe('createIsolatedProbeHub', () => {
   test('the order of readings and link changes is kept', async () => {
     const { hub, told, worker, time } = isolated();
     await hub.connect(source);
-    const atS = time.clock.monotonicS() - 500;
+    const atS = time.clock.monotonicS();
     const reading = { atS, channel: 'head', unit: '°C', quality: 'good' } as const;
     const probe = worker().hub;
     probe.send('readings', [{ ...reading, value: 1 }]);
@@ -182,15 +192,80 @@ describe('createIsolatedProbeHub', () => {
     expect(told).toEqual(['78.4']);
   });
 
-  test('a question that the process did not live to answer is a problem, not a wait for ever', async () => {
-    const { hub, worker } = isolated();
+  test('a wish outlives the process that did not live to meet it', async () => {
+    const { hub, worker, time, say, told } = isolated();
     worker().hang();
     const connecting = hub.connect(source);
     worker().end();
+    await time.pass(1);
+    expect(await connecting).toMatchObject({ ok: true, value: { source } });
+    await say(78.4);
+    expect(told).toEqual(['78.4']);
+  });
+
+  test('a wish that three processes did not live to meet is a problem, not a wait for ever', async () => {
+    const { hub, workers, time } = isolated({ startsInS: 1000 });
+    const connecting = hub.connect(source);
+    const stop = time.scheduler.every(0.01, () => workers.at(-1)?.end());
+    await time.pass(10);
+    stop();
     expect(await connecting).toEqual({
       ok: false,
       error: { kind: 'internal', message: 'The part that reads the serial port stopped.' },
     });
+    expect(hub.status().state).toBe('none');
+  });
+
+  test('a process that takes half a minute to start is waited for, and the wish is met', async () => {
+    const { hub, workers, worker, time, say, told } = isolated({ startsInS: 25 });
+    const connecting = hub.connect(source);
+    expect(hub.status()).toMatchObject({
+      state: 'starting',
+      source,
+      advice: 'Starting the serial reader …',
+    });
+    await time.pass(26);
+    expect(await connecting).toMatchObject({ ok: true, value: { source } });
+    await say(78.4);
+    expect({ told, workers: workers.length, killed: worker().killed }).toEqual({
+      told: ['78.4'],
+      workers: 1,
+      killed: false,
+    });
+  });
+
+  test('a process that never says a word is ended after its grace, and replaced', async () => {
+    const { workers, worker, time } = isolated({ startsInS: 1000 });
+    const silent = worker();
+    await time.pass(29);
+    expect(silent.killed).toBe(false);
+    await time.pass(4);
+    expect({ killed: silent.killed, workers: workers.length }).toEqual({
+      killed: true,
+      workers: 2,
+    });
+  });
+
+  test('tells how far the readings go, and nothing of it while no process could tell more', async () => {
+    const { hub, worker, time } = isolated();
+    await hub.connect(source);
+    await time.pass(1);
+    const now = time.clock.monotonicS();
+    expect(now - hub.heardUpToS()).toBeGreaterThanOrEqual(0);
+    expect(now - hub.heardUpToS()).toBeLessThan(0.15);
+    worker().end();
+    expect(hub.heardUpToS()).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('a hundred windows that ask for the ports at once are answered by one look', async () => {
+    const { hub, worker } = isolated();
+    let looks = 0;
+    worker().hub.listPorts = async () => {
+      looks += 1;
+      return [];
+    };
+    await Promise.all(Array.from({ length: 100 }, () => hub.listPorts()));
+    expect(looks).toBe(1);
   });
 
   test('a process is asked to close before it is ended, and ended if it does not', async () => {

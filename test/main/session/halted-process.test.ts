@@ -1,0 +1,104 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import process from 'node:process';
+import { createInterface } from 'node:readline';
+import { expect, onTestFinished, test } from 'vitest';
+import { createRunLibrary, nodeFileLayer, openPseudoTerminal, systemClock } from '#main';
+import { latin1Bytes } from '#shared-core';
+import { pause, until } from '../probe/support/until.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const linesPerS = 20;
+const haltsS = [2, 4, 10];
+
+/** A probe that counts: its n-th line says n, and when it was written is kept. */
+function countingProbe() {
+  const terminal = openPseudoTerminal();
+  if (!terminal.ok) throw new Error(terminal.error);
+  const writtenS: number[] = [];
+  const timer = setInterval(() => {
+    terminal.value.write(latin1Bytes(`${(writtenS.length / 16).toFixed(4)}\n`));
+    writtenS.push(systemClock.monotonicS());
+  }, 1000 / linesPerS);
+  onTestFinished(() => {
+    clearInterval(timer);
+    terminal.value.close();
+  });
+  return { path: terminal.value.path, writtenS };
+}
+
+async function startServices(runsFolder: string, port: string) {
+  const program = path.join(import.meta.dirname, 'support', 'services-program.ts');
+  const child = spawn(process.execPath, ['--import', 'tsx', program, runsFolder, port], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  onTestFinished(() => {
+    child.kill('SIGKILL');
+  });
+  const [line] = await once(createInterface({ input: child.stdout }), 'line');
+  const answer = JSON.parse(String(line));
+  if (!answer.ok) throw new Error(String(line));
+  return { child, runId: String(answer.value.runId) };
+}
+
+test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp and invent no sleep', async () => {
+  const runsFolder = await temporaryFolder();
+  const probe = countingProbe();
+  const { child, runId } = await startServices(runsFolder, probe.path);
+  const halted: { readonly fromS: number; readonly toS: number }[] = [];
+  await pause(2);
+  for (const haltS of haltsS) {
+    const fromS = systemClock.monotonicS();
+    child.kill('SIGSTOP');
+    await pause(haltS);
+    child.kill('SIGCONT');
+    halted.push({ fromS, toS: systemClock.monotonicS() });
+    await pause(1.5);
+  }
+  const stopAt = probe.writtenS.length;
+  await until('a few more lines', () => probe.writtenS.length > stopAt + 5);
+  child.stdin.write('stop\n');
+  await once(child, 'exit');
+
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock: systemClock,
+    runsFolder,
+    mayWrite: () => false,
+  });
+  const whole = await library.whole(runId);
+  await library.close();
+  if (!whole.ok) throw new Error(whole.error.kind);
+  const { inputs } = whole.value;
+  const heard = inputs.flatMap((input) =>
+    input.kind === 'reading' ? [{ line: Math.round(input.value * 16), timeS: input.timeS }] : [],
+  );
+  const first = heard[0]?.line ?? 0;
+  expect(heard.map(({ line }) => line)).toEqual(heard.map((_, index) => first + index));
+  expect(heard.at(-1)?.line).toBeGreaterThanOrEqual(stopAt);
+
+  /** Run time less the moment of writing: the same for every line, but for the way through the system. */
+  const shifts = heard.map(({ line, timeS }) => ({
+    writtenS: probe.writtenS[line] ?? Number.NaN,
+    shiftS: timeS - (probe.writtenS[line] ?? Number.NaN),
+  }));
+  const isHalted = (atS: number) => halted.some(({ fromS, toS }) => atS >= fromS && atS <= toS);
+  const shiftOf = (during: boolean) =>
+    median(
+      shifts.filter(({ writtenS }) => isHalted(writtenS) === during).map(({ shiftS }) => shiftS),
+    );
+  expect(shifts.filter(({ writtenS }) => isHalted(writtenS)).length).toBeGreaterThan(250);
+  expect(Math.abs(shiftOf(true) - shiftOf(false))).toBeLessThan(0.05);
+  const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+  expect({ asleep: log.includes('asleep'), clock: log.includes('"kind":"clock"') }).toEqual({
+    asleep: false,
+    clock: false,
+  });
+}, 120_000);
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
