@@ -1,14 +1,15 @@
 import { randomUUID } from 'node:crypto';
-import { readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
+import { link, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { z } from 'zod';
 import type { Scheduler } from '../clock/index.ts';
+import { isLifeSignUp, type LifeSign, raiseLifeSign } from './life-sign.ts';
 
 const lockFile = 'in-use.lock';
 const heartbeatS = 2;
-/** A live owner moves the file's time every 2 s; one that has not for this long may be gone [s]. */
+/** An owner on another computer moves the file's time every 2 s; one that has not for this long may be gone [s]. */
 const doubtfulAfterS = 10;
 
 const ownerSchema = z.object({ nonce: z.string(), pid: z.number().int(), host: z.string() });
@@ -21,32 +22,69 @@ export interface FolderLock {
 }
 
 /**
- * Takes the folder, or answers null when another running instance has it. A lock left behind by a
- * process that is gone is taken over. Node has no file locks of the operating system, so the owner
- * shows that it lives by its process number and by a time stamp that it keeps moving.
+ * Takes the folder, or answers null when another running instance has it. The file names the owner; that the owner lives is shown
+ * by a sign that the operating system takes away with the process. A lock left behind is passed on from its dead owner to one
+ * successor: whoever raises that owner's second sign first, and finds the file unchanged after that.
  */
 export async function lockFolder(folder: string, scheduler: Scheduler): Promise<FolderLock | null> {
   const file = path.join(folder, lockFile);
   const me: Owner = { nonce: randomUUID(), pid: process.pid, host: hostname() };
+  const sign = await raiseLifeSign(me.nonce);
+  if (sign === null) return null;
   for (let attempt = 0; attempt < 3; attempt += 1) {
-    if (await claim(file, me)) return hold(file, me, scheduler);
+    if (await claim(file, me)) return hold(file, me, sign, scheduler);
     const owner = await readOwner(file);
-    if (owner !== null && (await isAlive(file, owner, scheduler))) return null;
-    await clearAway(file, owner);
+    if (owner !== null && (await isAlive(file, owner, scheduler))) break;
+    if (await succeedTo(file, owner, me)) return hold(file, me, sign, scheduler);
   }
+  sign.lower();
   return null;
 }
 
+/** Puts the whole file there at one stroke, if there is none. */
 async function claim(file: string, me: Owner): Promise<boolean> {
+  const draft = `${file}.${me.nonce}`;
   try {
-    await writeFile(file, JSON.stringify(me), { flag: 'wx' });
+    await writeFile(draft, JSON.stringify(me), { mode: 0o600 });
+    await link(draft, file);
+    return true;
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
+    return await claimWithoutLinks(file, me);
+  } finally {
+    await rm(draft, { force: true });
+  }
+}
+
+/** For drives whose file system knows no links, such as many sticks. */
+async function claimWithoutLinks(file: string, me: Owner): Promise<boolean> {
+  try {
+    await writeFile(file, JSON.stringify(me), { flag: 'wx', mode: 0o600 });
+    return true;
   } catch {
     return false;
   }
-  return (await readOwner(file))?.nonce === me.nonce;
 }
 
-function hold(file: string, me: Owner, scheduler: Scheduler): FolderLock {
+/** Only the one who holds the turn of this very owner may replace it; a turn that comes late finds another owner. */
+async function succeedTo(file: string, dead: Owner | null, me: Owner): Promise<boolean> {
+  const turn = await raiseLifeSign(`after ${dead?.nonce ?? file}`);
+  if (turn === null) return false;
+  const draft = `${file}.${me.nonce}`;
+  try {
+    if ((await readOwner(file))?.nonce !== dead?.nonce) return false;
+    await writeFile(draft, JSON.stringify(me), { mode: 0o600 });
+    await rename(draft, file);
+    return true;
+  } catch {
+    await rm(draft, { force: true });
+    return false;
+  } finally {
+    turn.lower();
+  }
+}
+
+function hold(file: string, me: Owner, sign: LifeSign, scheduler: Scheduler): FolderLock {
   let held = true;
   async function beat(): Promise<void> {
     if ((await readOwner(file))?.nonce !== me.nonce) held = false;
@@ -59,6 +97,7 @@ function hold(file: string, me: Owner, scheduler: Scheduler): FolderLock {
     async release() {
       stop();
       if ((await readOwner(file))?.nonce === me.nonce) await rm(file, { force: true });
+      sign.lower();
       held = false;
     },
   };
@@ -73,24 +112,14 @@ async function readOwner(file: string): Promise<Owner | null> {
 }
 
 async function isAlive(file: string, owner: Owner, scheduler: Scheduler): Promise<boolean> {
-  if (owner.host === hostname() && !processExists(owner.pid)) return false;
+  if (owner.host === hostname()) return isLifeSignUp(owner.nonce);
   const seen = await changedMs(file);
   if (seen === null) return false;
   if (Date.now() - seen < doubtfulAfterS * 1000) return true;
-  // The number may have gone to another process since, or the computer just woke: watch for a beat.
+  // The computer over there may just have woken: watch for a beat.
   await new Promise<void>((resolve) => scheduler.after(heartbeatS * 1.5, resolve));
   const later = await changedMs(file);
   return later !== null && later !== seen;
-}
-
-function processExists(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    // "Not permitted" means it is there and belongs to somebody else.
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
-  }
 }
 
 async function changedMs(file: string): Promise<number | null> {
@@ -98,18 +127,5 @@ async function changedMs(file: string): Promise<number | null> {
     return (await stat(file)).mtimeMs;
   } catch {
     return null;
-  }
-}
-
-/** Moves the stale lock away, and back if somebody else took it over in the meantime. */
-async function clearAway(file: string, stale: Owner | null): Promise<void> {
-  const aside = `${file}.${randomUUID()}`;
-  try {
-    await rename(file, aside);
-    const moved = await readOwner(aside);
-    if (moved !== null && moved.nonce !== stale?.nonce) await rename(aside, file);
-    else await rm(aside, { force: true });
-  } catch {
-    // Somebody else cleared it first.
   }
 }

@@ -1,9 +1,10 @@
-import { spawn } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { readdir, readFile, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { lockFolder, type Scheduler, systemScheduler } from '#main';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -18,6 +19,23 @@ async function leaveLock(folder: string, pid: number, agedS: number): Promise<vo
   await writeFile(file, JSON.stringify({ nonce: 'left-behind', pid, host: hostname() }));
   const then = new Date(Date.now() - agedS * 1000);
   await utimes(file, then, then);
+}
+
+/** A program of its own that has the folder. */
+async function startOwner(folder: string): Promise<ChildProcess> {
+  const program = `
+    import { lockFolder } from ${JSON.stringify(new URL('../../../main/run-library/folder-lock.ts', import.meta.url).href)};
+    import { systemScheduler } from ${JSON.stringify(new URL('../../../main/clock/index.ts', import.meta.url).href)};
+    const lock = await lockFolder(${JSON.stringify(folder)}, systemScheduler);
+    console.log(lock?.isHeld());
+    setInterval(() => {}, 1000);`;
+  const owner = spawn(process.execPath, ['--import', 'tsx', '--input-type=module', '-e', program], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  onTestFinished(() => void owner.kill('SIGKILL'));
+  const [said] = await once(owner.stdout, 'data');
+  expect(String(said).trim()).toBe('true');
+  return owner;
 }
 
 async function endedProcess(): Promise<number> {
@@ -64,16 +82,31 @@ test('a lock whose number went to another process, and which nobody refreshes, i
   await lock?.release();
 });
 
-test('an owner that slept and is refreshing again keeps its lock', async () => {
+test('an owner on another computer that slept and is refreshing again keeps its lock', async () => {
   const folder = await temporaryFolder();
-  const owner = await lockFolder(folder, hurried);
   const file = path.join(folder, 'in-use.lock');
+  await writeFile(file, JSON.stringify({ nonce: 'far away', pid: 1, host: 'another-bench' }));
   await utimes(file, new Date(0), new Date(0));
   // Slow enough to see a beat of the owner.
-  const after: Scheduler['after'] = (delayS, act) => systemScheduler.after(delayS / 10, act);
+  const after: Scheduler['after'] = (delayS, act) => {
+    void utimes(file, new Date(), new Date());
+    return systemScheduler.after(delayS / 10, act);
+  };
   expect(await lockFolder(folder, { ...hurried, after })).toBeNull();
-  expect(owner?.isHeld()).toBe(true);
-  await owner?.release();
+});
+
+test('a program that stands still keeps its lock however long, and leaves it when it is killed', async () => {
+  const folder = await temporaryFolder();
+  const owner = await startOwner(folder);
+  owner.kill('SIGSTOP');
+  const file = path.join(folder, 'in-use.lock');
+  await utimes(file, new Date(0), new Date(0));
+  expect(await lockFolder(folder, hurried)).toBeNull();
+  owner.kill('SIGKILL');
+  await once(owner, 'close');
+  const next = await lockFolder(folder, hurried);
+  expect(next?.isHeld()).toBe(true);
+  await next?.release();
 });
 
 test('an owner whose lock was taken over notices and lets the new one be', async () => {
