@@ -55,10 +55,7 @@ export async function importRun(
   request: ImportRequest,
 ): Promise<Result<RequestAnswer<'imports/finish'>, ServiceProblem>> {
   const { library, files, clock, runsFolder } = setup;
-  if (!setup.mayWrite()) {
-    const message = 'Another window of this program is already recording into this folder.';
-    return fail({ kind: 'folder-unavailable', path: runsFolder, message });
-  }
+  if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
   const read = await readInTurns(request);
   if (!read.ok) {
     // The sentence stands within one that ends it.

@@ -73,7 +73,7 @@ export interface RunLibrarySetup {
 }
 
 export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
-  const { files, clock, runsFolder } = setup;
+  const { files, clock, runsFolder, mayWrite } = setup;
   const summaries = createSummaryStore(setup);
   const folderOf = (runId: string) => path.join(runsFolder, runId);
   const pages = createRunPages(files, folderOf);
@@ -179,6 +179,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     keepHeader: (folder, header) => startLabels(files, clock, folder, header),
     async rename(runId, label) {
+      if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
       const known = await summary(runId);
       if (!known.ok) return known;
       const added = await addInTurn(() =>
@@ -191,11 +192,13 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     // The turn is taken before anything is awaited: measurements stand in the order in which they were kept.
     book: (runId, mark) =>
       addInTurn(async () => {
+        if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
         const known = await summary(runId);
         if (!known.ok) return known;
         return addLateMark(setup, { runId, folder: folderOf(runId) }, mark);
       }),
     async trash(runId) {
+      if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
       const from = await folder(runId);
       if (!from.ok) return from;
       const trash = folderOf(trashFolder);

@@ -105,10 +105,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     if (starting) return fail({ kind: 'already-recording', runId: '' });
     const { source } = probeHub.status();
     if (source === null) return fail({ kind: 'no-probe' });
-    if (!setup.mayWrite()) {
-      const message = 'Another window of this program is already recording into this folder.';
-      return fail({ kind: 'folder-unavailable', path: runsFolder, message });
-    }
+    if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
     starting = true;
     try {
       return await startRun(settings, source);

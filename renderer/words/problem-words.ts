@@ -29,6 +29,8 @@ export function problemWords(problem: ServiceProblem): string {
       return `${problem.path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.`;
     case 'folder-unavailable':
       return `${problem.path} cannot be reached (${problem.message}). Check the drive.`;
+    case 'folder-in-use':
+      return `Another window of this program is using ${problem.path}. Do it there, or close that one first.`;
     case 'request-invalid':
       return `That could not be done: ${problem.message}.`;
     case 'viewer-may-not-command':

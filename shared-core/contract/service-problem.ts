@@ -18,6 +18,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
+  /** Another running program has the folder: its runs are that one's to change. */
+  z.strictObject({ kind: z.literal('folder-in-use'), path: z.string() }),
   z.strictObject({ kind: z.literal('request-invalid'), message: z.string() }),
   z.strictObject({ kind: z.literal('viewer-may-not-command') }),
   z.strictObject({ kind: z.literal('disconnected') }),

@@ -1,4 +1,4 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Session } from '#main';
@@ -235,7 +235,7 @@ describe('createSession', () => {
     expect([first.markId, second.markId, probeHub.heatMarks]).toEqual([1, 2, ['heat-on']]);
   });
 
-  test('lets a second instance look at the runs but not record into the same folder', async () => {
+  test('lets a second instance look at the runs but change nothing in the folder', async () => {
     const runsFolder = await temporaryFolder();
     const owner = await setUp({ runsFolder });
     const { runId } = await ask(owner.session, 'run/start', { settings: defaultRunSettings });
@@ -244,9 +244,24 @@ describe('createSession', () => {
     expect((await ask(second.session, 'runs/list', {})).runs.map((run) => run.runId)).toEqual([
       runId,
     ]);
-    expect(
-      await second.session.handle('run/start', { settings: defaultRunSettings }, teacher),
-    ).toMatchObject({ ok: false, error: { kind: 'folder-unavailable' } });
+    // Also the run that the first one is recording now.
+    const { runId: running } = await ask(owner.session, 'run/start', {
+      settings: defaultRunSettings,
+    });
+    const mark = { type: 'volume-read', volumeMl: 10 };
+    for (const [name, body] of [
+      ['run/start', { settings: defaultRunSettings }],
+      ['runs/trash', { runId: running }],
+      ['runs/rename', { runId: running, name: 'Taken', notes: '' }],
+      ['runs/book', { runId: running, mark }],
+      ['runs/trash', { runId }],
+    ] as const) {
+      expect(await second.session.handle(name, body, teacher)).toMatchObject({
+        ok: false,
+        error: { kind: expect.stringMatching('folder-in-use') },
+      });
+    }
+    expect(await readdir(path.join(runsFolder, running))).toContain('run.jsonl');
   });
 
   test('lists and opens a run that was cut off, its torn end kept aside', async () => {
