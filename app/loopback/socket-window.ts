@@ -5,11 +5,9 @@ import { type EventName, events, type ServiceProblem, wireRefusedCode } from '#s
 import type { ServiceHandler } from '../service-handler.ts';
 import type { Access, Admission } from './access.ts';
 import { parseHello, parseRequest } from './parse-message.ts';
+import { createRequestQueue } from './request-queue.ts';
+import { windowLimits } from './window-limits.ts';
 
-/** A window that does not say who it is within this time is not one of ours. */
-const helloWithinMs = 5000;
-/** A window that reads nothing while this much waits is gone; it comes back and asks anew. */
-const mostWaitingBytes = 16 * 1024 * 1024;
 /** Close codes of RFC 6455: 1003 the data is of a kind we cannot accept, 1008 policy. */
 const closeCodes = { unreadable: 1003, policy: 1008 } as const;
 
@@ -33,26 +31,33 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
   const { services, access } = deps;
   let admission: Admission | null = null;
   let unsubscribe: readonly (() => void)[] = [];
-  const helloTimer = setTimeout(() => socket.close(closeCodes.policy, 'no hello'), helloWithinMs);
+  const helloTimer = setTimeout(
+    () => socket.close(closeCodes.policy, 'no hello'),
+    windowLimits.helloWithinMs,
+  );
 
-  function send(message: WireMessage): void {
-    if (socket.readyState !== socket.OPEN) return;
-    if (socket.bufferedAmount > mostWaitingBytes) socket.terminate();
-    else socket.send(JSON.stringify(message));
+  /** Settles once the message has left, or never will. */
+  function send(message: WireMessage): Promise<void> {
+    if (socket.readyState !== socket.OPEN) return Promise.resolve();
+    if (socket.bufferedAmount > windowLimits.waitingBytes) {
+      socket.terminate();
+      return Promise.resolve();
+    }
+    return new Promise((resolve) => socket.send(JSON.stringify(message), () => resolve()));
   }
 
   function welcome(accepted: Admission): void {
     clearTimeout(helloTimer);
     admission = accepted;
-    send({ type: 'welcome', ...accepted });
+    void send({ type: 'welcome', ...accepted });
     unsubscribe = (Object.keys(events) as EventName[]).map((name) =>
-      services.on(name, (body) => send({ type: 'event', name, body })),
+      services.on(name, (body) => void send({ type: 'event', name, body })),
     );
     deps.admitted({
       mayCommand: accepted.mayCommand,
       demote() {
         admission = { mayCommand: false, secret: access.viewerToken };
-        send({ type: 'welcome', ...admission });
+        void send({ type: 'welcome', ...admission });
       },
     });
   }
@@ -64,11 +69,27 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
       return;
     }
     const { id, name, body } = request;
+    if (text.length > windowLimits.requestCharacters && name !== 'imports/add') {
+      const error = { kind: 'request-invalid', message: 'it is too long' } as const;
+      await send({ type: 'answer', id, result: { ok: false, error } });
+      return;
+    }
     const result = await services
       .handle(name, body, asker)
       .catch((error: unknown) => ({ ok: false as const, error: internalProblem(error) }));
-    send({ type: 'answer', id, result });
+    await send({ type: 'answer', id, result });
   }
+
+  const queue = createRequestQueue({
+    limits: windowLimits,
+    nowMs: () => performance.now(),
+    work: async (text) => {
+      // Asked when its turn comes: the window may have been demoted meanwhile.
+      if (admission !== null) await answer(text, askerOf(admission, deps.viewerUrl));
+    },
+    pause: () => socket.pause(),
+    resume: () => socket.resume(),
+  });
 
   socket.on('message', (data, isBinary) => {
     if (isBinary) {
@@ -77,7 +98,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     }
     const text = data.toString();
     if (admission !== null) {
-      void answer(text, askerOf(admission, deps.viewerUrl));
+      queue.add(text);
       return;
     }
     const accepted = access.admit(parseHello(text)?.token ?? '');
@@ -88,6 +109,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
   socket.on('error', () => {});
   socket.on('close', () => {
     clearTimeout(helloTimer);
+    queue.close();
     for (const stop of unsubscribe) stop();
   });
 }

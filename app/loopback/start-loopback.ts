@@ -1,5 +1,6 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { Duplex } from 'node:stream';
 import { WebSocketServer } from 'ws';
 import { fail, type Result, succeed } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
@@ -7,9 +8,7 @@ import { createAccess } from './access.ts';
 import { answerPage } from './answer-page.ts';
 import { isOwnHost, isOwnOrigin } from './own-address.ts';
 import { attachSocketWindow, type SocketWindow, type SocketWindowDeps } from './socket-window.ts';
-
-/** A day of four channels every second as CSV is about 4 MB; an import must fit in one message. */
-const largestMessageBytes = 16 * 1024 * 1024;
+import { windowLimits } from './window-limits.ts';
 
 export interface LoopbackDeps {
   readonly services: ServiceHandler;
@@ -38,6 +37,7 @@ export async function startLoopback(
 ): Promise<Result<Loopback, LoopbackProblem>> {
   const access = createAccess(deps.randomToken);
   const server = createServer();
+  server.maxConnections = windowLimits.connections;
   const listening = await listen(server, deps.port);
   if (!listening.ok) return listening;
   const port = listening.value;
@@ -74,7 +74,8 @@ function acceptSockets(
   port: number,
   deps: Omit<SocketWindowDeps, 'admitted'>,
 ): WebSocketServer {
-  const sockets = new WebSocketServer({ noServer: true, maxPayload: largestMessageBytes });
+  const sockets = new WebSocketServer({ noServer: true, maxPayload: windowLimits.messageBytes });
+  const strangers = new Set<Duplex>();
   let commanding: SocketWindow | null = null;
   const admitted = (window: SocketWindow) => {
     if (!window.mayCommand) return;
@@ -87,15 +88,42 @@ function acceptSockets(
       request.url === '/service' &&
       isOwnHost(request.headers.host, port) &&
       isOwnOrigin(request.headers.origin, port);
-    if (!welcome) {
-      socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\nContent-Length: 0\r\n\r\n');
-      return;
-    }
+    if (!welcome) return refuse(socket, '403 Forbidden');
+    const hasRoom =
+      strangers.size < windowLimits.strangers && sockets.clients.size < windowLimits.windows;
+    if (!hasRoom) return refuse(socket, '503 Service Unavailable');
+    strangers.add(socket);
+    const known = limitHello(socket);
+    socket.once('close', () => strangers.delete(socket));
     sockets.handleUpgrade(request, socket, head, (accepted) =>
-      attachSocketWindow(accepted, { ...deps, admitted }),
+      attachSocketWindow(accepted, {
+        ...deps,
+        admitted(window) {
+          strangers.delete(socket);
+          known();
+          admitted(window);
+        },
+      }),
     );
   });
   return sockets;
+}
+
+/** A caller that keeps its end open is not waited for. */
+function refuse(socket: Duplex, status: string): void {
+  const answer = `HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`;
+  socket.end(answer, () => socket.destroy());
+}
+
+/** Cuts off who sends more than a hello before saying who it is; the returned function lifts the limit. */
+function limitHello(socket: Duplex): () => void {
+  let bytes = 0;
+  const count = (chunk: Uint8Array) => {
+    bytes += chunk.length;
+    if (bytes > windowLimits.helloBytes) socket.destroy();
+  };
+  socket.on('data', count);
+  return () => socket.off('data', count);
 }
 
 function listen(server: Server, port: number): Promise<Result<number, LoopbackProblem>> {

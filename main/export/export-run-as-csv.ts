@@ -1,26 +1,21 @@
 import { setImmediate } from 'node:timers/promises';
-import {
-  type CsvFormat,
-  type ExportedFile,
-  type Monitor,
-  type RunSettings,
-  writeReadingsCsv,
-} from '#shared-core';
+import { type CsvFormat, type Monitor, type RunSettings, writeReadingsCsv } from '#shared-core';
 import type { RunToExport } from '../run-library/index.ts';
 import { exportFileName } from './export-file-name.ts';
+import type { MadeFile } from './pack/pack-zip.ts';
 
 /** Inputs worked on before everything else gets its turn: some milliseconds. */
 const inputsAtOnce = 2000;
 
 /**
- * A run as one CSV file; stages are those that the monitor gives the recorded inputs. It takes turns
+ * A run as one CSV file, in pieces as they are made; stages are those that the monitor gives the recorded inputs. It takes turns
  * with the recording of another run.
  */
 export async function exportRunAsCsv(
   run: RunToExport,
   format: CsvFormat,
   createMonitor: (settings: RunSettings) => Monitor,
-): Promise<ExportedFile> {
+): Promise<MadeFile> {
   const monitor = createMonitor(run.settings);
   for (const [index, input] of run.inputs.entries()) {
     monitor.push(input);
@@ -28,18 +23,11 @@ export async function exportRunAsCsv(
   }
   monitor.advanceTo(run.endS);
   const { stages } = monitor.verdicts();
-  const pieces: string[] = [];
-  for (const piece of writeReadingsCsv(
-    { inputs: run.inputs, stages, endS: run.endS, lateMarks: run.lateMarks },
-    format,
-  )) {
-    pieces.push(piece);
-    await setImmediate();
-  }
   return {
     fileName: exportFileName(run.summary, 'csv'),
-    mediaType: 'text/csv;charset=utf-8',
-    encoding: 'text',
-    content: pieces.join(''),
+    content: writeReadingsCsv(
+      { inputs: run.inputs, stages, endS: run.endS, lateMarks: run.lateMarks },
+      format,
+    ),
   };
 }

@@ -1,6 +1,11 @@
 import { Buffer } from 'node:buffer';
 import { fail, type ServiceProblem, succeed } from '#shared-core';
-import { createPackShelf, runFilesZip, type ShelfProblem } from '../export/index.ts';
+import {
+  createPackShelf,
+  exportRunAsCsv,
+  runFilesZip,
+  type ShelfProblem,
+} from '../export/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
@@ -74,6 +79,15 @@ export function createExchange(setup: ExchangeSetup): Exchange {
       const zip = await runFilesZip(files, folder.value, clock.wallMs());
       if (!zip.ok) return fail(runProblem(runId, zip.error));
       const kept = await shelf.keep(packId, zip.value);
+      return kept.ok ? succeed({ ...kept.value }) : fail(serviceProblemOf(kept.error));
+    },
+    async 'packs/make-table'({ packId, runId, format }) {
+      const read = await library.whole(runId, recording.liveView(runId));
+      if (!read.ok) return read;
+      const kept = await shelf.keep(
+        packId,
+        await exportRunAsCsv(read.value, format, createMonitor),
+      );
       return kept.ok ? succeed({ ...kept.value }) : fail(serviceProblemOf(kept.error));
     },
     async 'packs/read'({ packId, fromByte }) {

@@ -1,5 +1,4 @@
-import { type ExportedFile, fail, type Result, type ServiceProblem, succeed } from '#shared-core';
-import { exportRunAsCsv } from '../export/index.ts';
+import { fail, succeed } from '#shared-core';
 import type { ImportSetup } from '../run-library/index.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
@@ -15,7 +14,7 @@ export interface RunHandlersSetup extends ImportSetup {
 
 /** Handlers of everything about runs: recording one, and the library of the others. */
 export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers, RunRequest> {
-  const { library, recording, createMonitor } = setup;
+  const { library, recording } = setup;
   const isRunning = (runId: string) => recording.current()?.runId === runId;
 
   return {
@@ -49,11 +48,6 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
       const trashed = await library.trash(runId);
       return trashed.ok ? succeed({}) : trashed;
-    },
-    async 'runs/export'({ runId, format }): Promise<Result<ExportedFile, ServiceProblem>> {
-      const read = await library.whole(runId, recording.liveView(runId));
-      if (!read.ok) return read;
-      return succeed(await exportRunAsCsv(read.value, format, createMonitor));
     },
   };
 }

@@ -1,5 +1,6 @@
 import {
   type RequestAnswer,
+  type RequestBody,
   type Result,
   type Service,
   type ServiceProblem,
@@ -22,8 +23,24 @@ export interface FetchedPack {
 /** Part of the way that is left for bringing the finished pack into the window. */
 const fetchingShare = 0.1;
 
-/** A pack of runs, or the files of one run as they are. */
-export type WantedPack = { readonly runIds: readonly string[] } | { readonly filesOf: string };
+/** A pack of runs, the files of one run as they are, or one run as a table. */
+export type WantedPack =
+  | { readonly runIds: readonly string[] }
+  | { readonly filesOf: string }
+  | { readonly tableOf: string; readonly format: TableFormat };
+
+export type TableFormat = RequestBody<'packs/make-table'>['format'];
+
+function make(service: Service, packId: string, wanted: WantedPack) {
+  if ('filesOf' in wanted) {
+    return service.request('packs/make-files', { packId, runId: wanted.filesOf });
+  }
+  if ('tableOf' in wanted) {
+    const { tableOf, format } = wanted;
+    return service.request('packs/make-table', { packId, runId: tableOf, format });
+  }
+  return service.request('packs/make', { packId, runIds: [...wanted.runIds] });
+}
 
 /** Has a pack made and brings it here piece by piece. */
 export async function fetchPack(
@@ -37,10 +54,7 @@ export async function fetchPack(
     const share = ((1 - fetchingShare) * progress.done) / progress.total;
     onStep({ doing: progress.doing, share });
   });
-  const made =
-    'filesOf' in wanted
-      ? await service.request('packs/make-files', { packId, runId: wanted.filesOf })
-      : await service.request('packs/make', { packId, runIds: [...wanted.runIds] });
+  const made = await make(service, packId, wanted);
   stop();
   if (!made.ok) return made;
   const { fileName, bytes } = made.value;
@@ -56,5 +70,6 @@ export async function fetchPack(
     fromByte = read.value.nextByte;
   }
   void service.request('packs/drop', { packId });
-  return succeed({ fileName, content: new Blob(pieces, { type: 'application/zip' }) });
+  const type = 'tableOf' in wanted ? 'text/csv;charset=utf-8' : 'application/zip';
+  return succeed({ fileName, content: new Blob(pieces, { type }) });
 }

@@ -1,4 +1,4 @@
-export { fetchPack, type PackStep } from './fetch-pack.ts';
+export { fetchPack, type PackStep, type TableFormat } from './fetch-pack.ts';
 export { PackProgress } from './pack-progress.tsx';
 export { saveFile } from './save-file.ts';
 export { type ImportSays, type SentFile, sendFile, sizeProblem } from './send-file.ts';

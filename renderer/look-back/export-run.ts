@@ -1,9 +1,8 @@
-import type { RequestBody } from '#shared-core';
-import { saveFile } from '../exchange/index.ts';
+import { fetchPack, saveFile, type TableFormat } from '../exchange/index.ts';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore } from '../stores/index.ts';
 
-export type ExportFormat = RequestBody<'runs/export'>['format'];
+export type ExportFormat = TableFormat;
 
 /** Asks for a run as a table and hands it to the browser's downloads. */
 export async function exportRun(
@@ -12,11 +11,15 @@ export async function exportRun(
   runId: string,
   format: ExportFormat,
 ): Promise<void> {
-  const answer = await service.request('runs/export', { runId, format });
-  if (!answer.ok) {
-    bench.getState().dispatch({ type: 'problem', problem: answer.error });
+  const fetched = await fetchPack(
+    service,
+    crypto.randomUUID(),
+    { tableOf: runId, format },
+    () => {},
+  );
+  if (!fetched.ok) {
+    bench.getState().dispatch({ type: 'problem', problem: fetched.error });
     return;
   }
-  const { fileName, mediaType, content } = answer.value;
-  saveFile(fileName, new Blob([content], { type: mediaType }));
+  saveFile(fetched.value.fileName, fetched.value.content);
 }

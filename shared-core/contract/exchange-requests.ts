@@ -82,6 +82,12 @@ export const exchangeRequests = {
     body: z.strictObject({ packId: ticket, runId }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },
+  /** A run as one table, fetched and dropped like a pack: a day of readings is more than a message holds. */
+  'packs/make-table': {
+    commands: false,
+    body: z.strictObject({ packId: ticket, runId, format: z.enum(['csv', 'csv-semicolon']) }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
   'packs/read': {
     commands: false,
     body: z.strictObject({ packId: ticket, fromByte: z.number().int().min(0) }),

@@ -8,12 +8,7 @@ import {
   probeStatusSchema,
 } from './probe-schemas.ts';
 import { recordedChangeSchema } from './recorded-change.ts';
-import {
-  exportedFileSchema,
-  recordingStatusSchema,
-  runPageSchema,
-  runSummarySchema,
-} from './run-schemas.ts';
+import { recordingStatusSchema, runPageSchema, runSummarySchema } from './run-schemas.ts';
 import { secondScreenSchema } from './second-screen.ts';
 
 const nothing = z.strictObject({});
@@ -96,11 +91,6 @@ export const requests = {
     answer: runSummarySchema,
   },
   'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
-  'runs/export': {
-    commands: false,
-    body: z.strictObject({ runId, format: z.enum(['csv', 'csv-semicolon']) }),
-    answer: exportedFileSchema,
-  },
   ...exchangeRequests,
 } as const;
 

@@ -54,16 +54,7 @@ export const recordingStatusSchema = z.strictObject({
   problem: serviceProblemSchema.nullable(),
 });
 
-/** A file for the person to keep. `text` holds CSV and JSON; `base64` holds everything else. */
-export const exportedFileSchema = z.strictObject({
-  fileName: z.string(),
-  mediaType: z.string(),
-  encoding: z.enum(['text', 'base64']),
-  content: z.string(),
-});
-
 export type Unreadable = z.infer<typeof unreadableSchema>;
 export type RunSummary = z.infer<typeof runSummarySchema>;
 export type RunPage = z.infer<typeof runPageSchema>;
 export type RecordingStatus = z.infer<typeof recordingStatusSchema>;
-export type ExportedFile = z.infer<typeof exportedFileSchema>;

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { type EventBody, fail, pieceBytes, type Result, succeed } from '#shared-core';
 import { fileProblem } from '../../file-layer/file-problem.ts';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
-import { type PackZip, packZip } from './pack-zip.ts';
+import { type MadeFile, packZip } from './pack-zip.ts';
 import { replaceFileStream } from './replace-file-stream.ts';
 import type { PackRequest } from './write-pack.ts';
 
@@ -23,7 +23,7 @@ export interface PackShelf {
     request: Omit<PackRequest, 'onProgress' | 'onStudied'>,
   ): Promise<Result<ShelvedPack, FileProblem>>;
   /** Keeps a file that is made from anything else. */
-  keep(packId: string, zip: PackZip): Promise<Result<ShelvedPack, FileProblem>>;
+  keep(packId: string, file: MadeFile): Promise<Result<ShelvedPack, FileProblem>>;
   /** A piece of the file, and where the next one begins; null after the last. */
   read(
     packId: string,
@@ -66,7 +66,7 @@ export function createPackShelf(
 
   async function keep(
     packId: string,
-    { fileName, content }: PackZip,
+    { fileName, content }: MadeFile,
   ): Promise<Result<ShelvedPack, FileProblem>> {
     const place = await shelfFolder();
     if (!place.ok) return place;

@@ -1,6 +1,12 @@
-import { zipStream } from '../zip-stream.ts';
+import { type ZipEntry, zipStream } from '../zip-stream.ts';
 import { packEntries, packName } from './pack-entries.ts';
 import { type PackRequest, studies } from './write-pack.ts';
+
+/** Any file that is made for a window, in pieces as they are made. */
+export interface MadeFile {
+  readonly fileName: string;
+  readonly content: ZipEntry['content'];
+}
 
 /** A pack as one ZIP file, in pieces as they are made. */
 export interface PackZip {

@@ -1,5 +1,6 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -220,11 +221,86 @@ test('a message that is no request closes the socket', async () => {
   expect(await window.next()).toEqual({ closed: 1003 });
 });
 
-test('a message over the size limit closes the socket and the server lives on', async () => {
+test('a stranger that sends more than a hello is cut off', async () => {
+  const stranger = openSocket();
+  await stranger.send(' '.repeat(1100));
+  expect(await stranger.next()).toEqual({ closed: 1006 });
+});
+
+test('a message of more than 1 MiB closes its socket, and the server lives on', async () => {
   const window = openSocket();
-  await window.send(' '.repeat(16 * 1024 * 1024 + 1));
+  await window.send({ token: tokenOf(loopback.issueUrl()) });
+  await window.next();
+  await window.send(' '.repeat(1024 * 1024 + 1));
   expect(await window.next()).toEqual({ closed: 1009 });
   expect((await get('/')).status).toBe(200);
+});
+
+test('only a piece of a file may be long; another long request is refused without a look at it', async () => {
+  const window = openSocket();
+  await window.send({ token: tokenOf(loopback.viewerUrl) });
+  await window.next();
+  const nested = `${'['.repeat(200_000)}${']'.repeat(200_000)}`;
+  await window.send(`{"id":1,"name":"runs/read","body":${nested}}`);
+  expect(await window.next()).toEqual({
+    type: 'answer',
+    id: 1,
+    result: { ok: false, error: { kind: 'request-invalid', message: 'it is too long' } },
+  });
+  await window.send({ id: 2, name: 'imports/add', body: { base64: 'A'.repeat(700_000) } });
+  expect(await window.next()).toMatchObject({ id: 2, result: { ok: true } });
+});
+
+test('a refused caller that keeps its end open is let go of', async () => {
+  const callers = Array.from({ length: 40 }, () => {
+    const caller = connect({ port: loopback.port, host: '127.0.0.1', allowHalfOpen: true });
+    caller.on('error', () => {});
+    caller.resume();
+    caller.write(
+      `GET /service HTTP/1.1\r\nHost: 127.0.0.1:${loopback.port}\r\nOrigin: http://rebound.example\r\n` +
+        'Connection: Upgrade\r\nUpgrade: websocket\r\nSec-WebSocket-Version: 13\r\n' +
+        'Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n',
+    );
+    return caller;
+  });
+  // One that was let go of answers the next byte with a reset.
+  await expect
+    .poll(
+      () => {
+        for (const caller of callers) if (!caller.destroyed) caller.write('x');
+        return callers.filter((caller) => !caller.destroyed).length;
+      },
+      { timeout: 20_000 },
+    )
+    .toBe(0);
+}, 30_000);
+
+test('of many strangers only a few are listened to, and a window still comes in after them', async () => {
+  const strangers = Array.from({ length: 20 }, () => openSocket());
+  const refusals = await Promise.all(strangers.slice(4).map((stranger) => stranger.next()));
+  expect(new Set(refusals.map((refusal) => JSON.stringify(refusal)))).toEqual(
+    new Set(['{"error":"Unexpected server response: 503"}']),
+  );
+  for (const { socket } of strangers.slice(0, 4)) socket.terminate();
+  await expect
+    .poll(async () => {
+      const window = openSocket();
+      window.socket.once('open', () =>
+        window.socket.send(JSON.stringify({ token: tokenOf(loopback.viewerUrl) })),
+      );
+      return window.next();
+    })
+    .toMatchObject({ type: 'welcome' });
+});
+
+test('a window that asks two hundred times at once is answered at its own pace, every time and in turn', async () => {
+  const window = openSocket();
+  await window.send({ token: tokenOf(loopback.viewerUrl) });
+  await window.next();
+  for (let id = 1; id <= 200; id += 1) await window.send({ id, name: 'ports/list', body: {} });
+  const ids: number[] = [];
+  while (ids.length < 200) ids.push(((await window.next()) as { id: number }).id);
+  expect(ids).toEqual(Array.from({ length: 200 }, (_, index) => index + 1));
 });
 
 test.each([

@@ -14,6 +14,7 @@ import {
 } from '#shared-core';
 import {
   ask,
+  fetchTable,
   head,
   setUpSession as setUp,
   teacher,
@@ -65,8 +66,7 @@ describe('createSession', () => {
     });
 
     for (const format of ['csv', 'csv-semicolon'] as const) {
-      const exported = await ask(session, 'runs/export', { runId, format });
-      const read = readReadingsCsv(exported.content);
+      const read = readReadingsCsv(await fetchTable(session, runId, format));
       expect(read.ok && { inputs: read.value.inputs, endS: read.value.endS }).toEqual({
         inputs: page.inputs,
         endS: page.endS,

@@ -20,7 +20,7 @@ import {
   writeReadingsCsv,
 } from '#shared-core';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
-import { ask, setUpSession as setUp, teacher } from '../support/session-bench.ts';
+import { ask, fetchTable, setUpSession as setUp, teacher } from '../support/session-bench.ts';
 
 const packMinutes = 180_000;
 /** Going through a run several times takes its seconds on a busy machine. */
@@ -115,7 +115,7 @@ describe('measurements after a run', patience, () => {
     for (const mark of residue) await ask(session, 'runs/book', { runId, mark });
     const first = await readWhole(session, runId);
     for (const format of ['csv', 'csv-semicolon'] as const) {
-      const { content } = await ask(session, 'runs/export', { runId, format });
+      const content = await fetchTable(session, runId, format);
       const again = await readWhole(session, await importRun(session, content));
       expect(again.inputs).toEqual(first.inputs);
       expect(again.lateMarks).toEqual(first.lateMarks);

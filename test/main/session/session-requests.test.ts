@@ -78,7 +78,12 @@ describe('requests to a session', () => {
     ['run/stop', {}, true, 'not-recording'],
     ['runs/read', { runId: '../../etc', fromIndex: 0 }, true, 'run-not-found'],
     ['runs/trash', { runId: 'trash' }, true, 'run-not-found'],
-    ['runs/export', { runId: '20200101T000000Z', format: 'csv' }, true, 'run-not-found'],
+    [
+      'packs/make-table',
+      { packId: 'a', runId: '20200101T000000Z', format: 'csv' },
+      true,
+      'run-not-found',
+    ],
   ])('answers %s %j (may command: %s) with %s', async (name, body, mayCommand, kind) => {
     const { session } = await setUp();
     const result = (await session.handle(name, body, { mayCommand })) as Result<
@@ -86,6 +91,14 @@ describe('requests to a session', () => {
       ServiceProblem
     >;
     expect(result.ok ? null : result.error.kind).toBe(kind);
+  });
+
+  test('says briefly what is wrong with a body that is wrong in ten thousand places', async () => {
+    const { session } = await setUp();
+    const body = { packId: 'a', runIds: Array.from({ length: 10_000 }, () => 7) };
+    const result = await session.handle('packs/make', body, teacher);
+    if (result.ok || result.error.kind !== 'request-invalid') throw new Error('not refused');
+    expect(result.error.message.length).toBeLessThanOrEqual(400);
   });
 
   test('refuses to record without a probe, twice at once, or with another time scale', async () => {

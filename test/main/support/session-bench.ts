@@ -60,6 +60,27 @@ export async function ask<N extends RequestName>(
   return result.value as RequestAnswer<N>;
 }
 
+/** A run as a table, fetched piece by piece as a window does. */
+export async function fetchTable(
+  session: Session,
+  runId: string,
+  format: RequestBody<'packs/make-table'>['format'],
+): Promise<string> {
+  const packId = 'table';
+  await ask(session, 'packs/make-table', { packId, runId, format });
+  const pieces: Buffer[] = [];
+  for (let fromByte: number | null = 0; fromByte !== null; ) {
+    const read: RequestAnswer<'packs/read'> = await ask(session, 'packs/read', {
+      packId,
+      fromByte,
+    });
+    pieces.push(Buffer.from(read.base64, 'base64'));
+    fromByte = read.nextByte;
+  }
+  await ask(session, 'packs/drop', { packId });
+  return Buffer.concat(pieces).toString('utf8');
+}
+
 /** A reading of the head. */
 export function head(atS: number, value: number): ProbeReading {
   return { atS, channel: 'head', value, unit: '°C', quality: 'good' };
