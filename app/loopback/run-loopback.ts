@@ -4,6 +4,8 @@ import { createInterface } from 'node:readline';
 import { forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { composeServices } from '../compose-services.ts';
+import { createEndQuestion } from './end-question.ts';
+import { awakeCommand, keepAwake } from './keep-awake.ts';
 import { openBrowser } from './open-browser.ts';
 import { type Loopback, type LoopbackProblem, startLoopback } from './start-loopback.ts';
 import { untilToldToStop } from './until-told-to-stop.ts';
@@ -16,6 +18,9 @@ export interface LoopbackRun {
   /** Open the browser by itself. */
   readonly open: boolean;
 }
+
+/** Longest time that the end may take. */
+const mostStoppingMs = 4500;
 
 /** Runs the loopback shell until it is told to stop. True when it could start. */
 export async function runLoopback(run: LoopbackRun): Promise<boolean> {
@@ -42,13 +47,31 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   console.log(`Runs are kept in ${run.runsFolder}`);
   if (run.open) await openOrSay(url);
   const stopListening = offerNewWindow(loopback);
-  await untilToldToStop(process);
+  const letSleep = keepAwake(session, awakeCommand(process.platform));
+  await untilToldToStop(process, {
+    asksFirst: createEndQuestion({
+      isRecording: () => session.recordingStatus().state !== 'idle',
+      isPersonThere: process.stdin.isTTY === true,
+      say: (line) => console.log(line),
+      nowMs: () => performance.now(),
+    }),
+    again: endNow,
+  });
   console.log('Stopping …');
+  // Not a reason to stay, but what stays behind after it ends here.
+  setTimeout(endNow, mostStoppingMs).unref();
   stopListening();
+  letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
-  await loopback.close();
+  const goodbye = loopback.close();
   await session.close();
+  await goodbye;
   return true;
+}
+
+/** A system call that never returns keeps even `process.exit` waiting. What was recorded is on the disk. */
+function endNow(): void {
+  process.kill(process.pid, 'SIGKILL');
 }
 
 async function openOrSay(url: string): Promise<void> {

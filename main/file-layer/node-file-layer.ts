@@ -5,14 +5,18 @@ import { fail, type Result, succeed } from '#shared-core';
 import type { AppendFile, FileLayer } from './file-layer.ts';
 import { type FileProblem, fileProblem } from './file-problem.ts';
 
-const { O_APPEND, O_CREAT, O_EXCL, O_WRONLY } = constants;
+const { O_APPEND, O_CREAT, O_EXCL, O_RDONLY, O_WRONLY } = constants;
+/** Whoever puts a pipe where a file belongs would otherwise keep a thread, and so the end of the program, waiting for ever. */
+const O_NONBLOCK = constants.O_NONBLOCK ?? 0;
 const syncData = promisify(fdatasync);
+/** What pupils did is nobody else's to read on a shared computer; Windows keeps documents apart by itself. */
+const ownOnly = { folder: 0o700, file: 0o600 } as const;
 
 /** The computer's own file system. */
 export const nodeFileLayer: FileLayer = {
   makeFolder: (path) =>
     attempt(path, async () => {
-      await mkdir(path, { recursive: true });
+      await mkdir(path, { recursive: true, mode: ownOnly.folder });
     }),
   createAppend: (path) => openForAppend(path, O_CREAT | O_EXCL),
   openAppend: (path) => openForAppend(path, 0),
@@ -35,7 +39,7 @@ export const nodeFileLayer: FileLayer = {
   sizeBytes: (path) => attempt(path, async () => (await stat(path)).size),
   read: (path, offset, length) =>
     attempt(path, async () => {
-      const file = await open(path, 'r');
+      const file = await open(path, O_RDONLY | O_NONBLOCK);
       try {
         const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, offset);
         return buffer.subarray(0, bytesRead);
@@ -64,7 +68,9 @@ export const nodeFileLayer: FileLayer = {
 
 function openForAppend(path: string, extraFlags: number): Result<AppendFile, FileProblem> {
   try {
-    return succeed(appendFile(openSync(path, O_WRONLY | O_APPEND | extraFlags), path));
+    return succeed(
+      appendFile(openSync(path, O_WRONLY | O_APPEND | O_NONBLOCK | extraFlags, ownOnly.file), path),
+    );
   } catch (error) {
     return fail(fileProblem(error, path));
   }

@@ -12,6 +12,7 @@ import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { listSerialPorts } from './port/list-serial-ports.ts';
 import { openSerialLine } from './port/open-serial-line.ts';
+import { sharePortList } from './port/shared-port-list.ts';
 import { createProbeGroup, type ProbeGroup } from './probe-group.ts';
 import type { ProbeHub } from './probe-hub.ts';
 import { noProbeStatus } from './probe-status.ts';
@@ -34,7 +35,11 @@ const leastSleepS = 5;
 
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
-  const { clock, openLine = openSerialLine, listPorts = listOrNone } = options;
+  const { clock, openLine = openSerialLine } = options;
+  const listPorts = sharePortList(options.listPorts ?? listOrNone, {
+    nowMs: () => clock.monotonicS() * 1000,
+    wait: (ms) => wait(ms / 1000),
+  });
   const listeners = createListeners();
   let connected: { readonly source: ProbeSource; readonly group: ProbeGroup } | null = null;
   let toldStatus = '';

@@ -70,7 +70,11 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
     const pager = await pagerAt(runId, fromIndex);
     const inputs = [...(await pager.next(pageInputs))];
     const { problem } = pager.report();
-    if (problem !== null) return fail(runProblem(runId, problem));
+    if (problem !== null) {
+      // A reader that failed once answers nothing else; the next question deserves a new one.
+      await close();
+      return fail(runProblem(runId, problem));
+    }
     const atEnd = inputs.length < pageInputs;
     const nextIndex = atEnd ? null : pager.position();
     if (atEnd) {

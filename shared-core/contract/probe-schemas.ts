@@ -49,7 +49,7 @@ export const modbusSettingsSchema = z.strictObject({
 /** A SCPI question: printable, ends in a question mark, and one question only. */
 export const scpiQuestionSchema = z
   .string()
-  .regex(/^[*:A-Za-z][\x20-\x3a\x3c-\x7e]{0,98}\?[^;]{0,60}$/);
+  .regex(/^[*:A-Za-z][\x20-\x3a\x3c-\x7e]{0,98}\?[\x20-\x3a\x3c-\x7e]{0,60}$/);
 
 /** How the raw numbers of a serial probe become readings; each field has a default. */
 export const serialSourceSchema = z.strictObject({

@@ -80,7 +80,7 @@ describe('navigation', () => {
   });
 });
 
-test('the computer is kept awake while a run is recorded, once, and let go after', () => {
+test('the computer is kept awake while there is a run, also a failing one, once, and let go after', () => {
   const services = emitter();
   const calls: string[] = [];
   setupKeepAwake(
@@ -97,6 +97,8 @@ test('the computer is kept awake while a run is recorded, once, and let go after
     services.emit('recording', { state });
   }
   expect(calls).toEqual(['start prevent-display-sleep', 'stop 5', 'start prevent-display-sleep']);
+  services.emit('recording', { state: 'failed' });
+  expect(calls).toHaveLength(3);
 });
 
 test('sleep and waking reach the services', () => {

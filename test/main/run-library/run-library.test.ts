@@ -1,9 +1,11 @@
+import { execFileSync } from 'node:child_process';
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
   checkRuns,
   createRunLibrary,
+  type FileLayer,
   type FileProblem,
   nodeFileLayer,
   pageInputs,
@@ -58,6 +60,39 @@ async function setUp(texts: Readonly<Record<string, string>>) {
 }
 
 describe('createRunLibrary', () => {
+  test('a read that failed once is made anew by the next question', async () => {
+    const { runsFolder, clock } = await setUp({ long: logText(bodiesOf('long', pageInputs + 5)) });
+    let isBroken = false;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      read: async (target, offset, length) =>
+        isBroken
+          ? { ok: false, error: { kind: 'failed', path: target, message: 'EIO' } }
+          : nodeFileLayer.read(target, offset, length),
+    };
+    const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    const known = await library.summary('long');
+    if (!known.ok) expect.fail(known.error.kind);
+    const live = { known: known.value, unsaved: [] };
+    isBroken = true;
+    expect((await library.page('long', 0, live)).ok).toBe(false);
+    isBroken = false;
+    const again = await library.page('long', 0, live);
+    expect(again.ok && again.value.inputs.length).toBe(pageInputs);
+    await library.close();
+  });
+
+  test('a pipe in the place of a log is no log, and holds nothing up', async () => {
+    const { runsFolder, library } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
+    await mkdir(path.join(runsFolder, '20260101T000000Z'));
+    execFileSync('mkfifo', [path.join(runsFolder, '20260101T000000Z', 'run.jsonl')]);
+    const listed = await library.list(null);
+    expect(listed.ok && listed.value.map(({ runId, readings }) => ({ runId, readings }))).toEqual([
+      { runId: 'whole', readings: 3 },
+      { runId: '20260101T000000Z', readings: 0 },
+    ]);
+  });
+
   test('pages through a long run so that every input comes once and in order', async () => {
     const count = pageInputs + 5;
     const { library } = await setUp({ long: logText(bodiesOf('long', count)) });

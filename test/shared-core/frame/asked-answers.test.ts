@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { decodeRegisters, findModbusAnswer, modbusChecksum, parseScpiAnswer } from '#shared-core';
+import {
+  decodeRegisters,
+  findModbusAnswer,
+  modbusChecksum,
+  parseScpiAnswer,
+  scpiQuestionSchema,
+} from '#shared-core';
 
 const question = { unitId: 1, functionCode: 4, registerCount: 1 } as const;
 
@@ -85,4 +91,12 @@ describe('a SCPI answer', () => {
     const parsed = parseScpiAnswer(line);
     expect(parsed.ok ? null : parsed.error.kind).toBe(kind);
   });
+});
+
+test('a question to an instrument is one line and one question: nothing behind it can set anything', () => {
+  const isQuestion = (text: string) => scpiQuestionSchema.safeParse(text).success;
+  expect(['READ?', 'MEAS:TEMP? (@101)', '*IDN?'].map(isQuestion)).toEqual([true, true, true]);
+  expect(
+    ['READ?\n*RST', 'READ?\r\nVOLT 30', 'READ?;*RST', 'VOLT 30\nREAD?', 'READ?\n'].map(isQuestion),
+  ).toEqual([false, false, false, false, false]);
 });
