@@ -9,6 +9,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { keepCachePrivate } from './private-cache.mjs';
 
 const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
 
@@ -66,6 +67,7 @@ if (!isInstalled()) install();
 const [name, ...rest] = process.argv.slice(2);
 const script = path.join(root, 'scripts', `${name}.ts`);
 // In this very process, so that signals and exit codes need no passing on.
+keepCachePrivate();
 const { register } = await import('tsx/esm/api');
 register();
 process.argv = [process.execPath, script, ...rest];

@@ -4,6 +4,7 @@ import { createInterface } from 'node:readline';
 import { forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { composeServices } from '../compose-services.ts';
+import { removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
 import { awakeCommand, keepAwake } from './keep-awake.ts';
 import { openBrowser } from './open-browser.ts';
@@ -45,8 +46,8 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   console.log(`Still Head Monitor: ${url}`);
   console.log(`A second screen that only watches: ${loopback.viewerUrl}`);
   console.log(`Runs are kept in ${run.runsFolder}`);
-  if (run.open) await openOrSay(url);
-  const stopListening = offerNewWindow(loopback);
+  if (run.open) await openOrSay(run.runsFolder, url);
+  const stopListening = offerNewWindow(loopback, run.runsFolder);
   const letSleep = keepAwake(session, awakeCommand(process.platform));
   await untilToldToStop(process, {
     asksFirst: createEndQuestion({
@@ -64,6 +65,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
   const goodbye = loopback.close();
+  await removeDoorFile(run.runsFolder);
   await session.close();
   await goodbye;
   return true;
@@ -74,20 +76,21 @@ function endNow(): void {
   process.kill(process.pid, 'SIGKILL');
 }
 
-async function openOrSay(url: string): Promise<void> {
-  if (await openBrowser(process.platform, url)) return;
+async function openOrSay(runsFolder: string, url: string): Promise<void> {
+  const door = await writeDoorFile(runsFolder, url);
+  if (door !== null && (await openBrowser(process.platform, door))) return;
   console.log('No browser could be opened here. Open the address above in one on this computer.');
 }
 
 /** The address works once, so a closed window needs a new one: Enter gives it. */
-function offerNewWindow(loopback: Loopback): () => void {
+function offerNewWindow(loopback: Loopback, runsFolder: string): () => void {
   if (!process.stdin.isTTY) return () => {};
   console.log('Window closed? Press Enter here for a new one. Ctrl+C stops the program.');
   const lines = createInterface({ input: process.stdin });
   lines.on('line', () => {
     const url = loopback.issueUrl();
     console.log(`Still Head Monitor: ${url}`);
-    void openOrSay(url);
+    void openOrSay(runsFolder, url);
   });
   return () => lines.close();
 }

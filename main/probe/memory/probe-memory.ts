@@ -61,8 +61,10 @@ async function read(filePath: string): Promise<readonly z.infer<typeof entrySche
 async function write(filePath: string, probes: readonly unknown[]): Promise<void> {
   const unfinished = `${filePath}.new`;
   try {
-    await mkdir(path.dirname(filePath), { recursive: true });
-    await writeFile(unfinished, `${JSON.stringify({ version: 1, probes }, null, 2)}\n`);
+    await mkdir(path.dirname(filePath), { recursive: true, mode: 0o700 });
+    await writeFile(unfinished, `${JSON.stringify({ version: 1, probes }, null, 2)}\n`, {
+      mode: 0o600,
+    });
     await rename(unfinished, filePath);
   } catch {
     // A read-only folder: the probe is asked for again next time.

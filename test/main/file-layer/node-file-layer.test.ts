@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -23,4 +24,16 @@ test('a closed file takes nothing, even when its number has gone to another file
   expect(open.value.write(Buffer.from('kept'))).toEqual({ ok: true, value: 4 });
   await open.value.close();
   expect(await readFile(second ?? '', 'utf8')).toBe('kept');
+});
+
+test('what it makes is for the eyes of this user alone', async () => {
+  const folder = path.join(await temporaryFolder(), 'runs', 'one');
+  await nodeFileLayer.makeFolder(folder);
+  const file = nodeFileLayer.createAppend(path.join(folder, 'run.jsonl'));
+  if (!file.ok) throw new Error(file.error.message);
+  await file.value.close();
+  const modes = [path.dirname(folder), folder, path.join(folder, 'run.jsonl')].map(
+    (made) => statSync(made).mode & 0o777,
+  );
+  expect(modes).toEqual([0o700, 0o700, 0o600]);
 });

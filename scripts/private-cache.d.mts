@@ -1,0 +1,4 @@
+export function keepCachePrivate(
+  temporaryFolder?: string,
+  environment?: Record<string, string | undefined>,
+): void;
