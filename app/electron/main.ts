@@ -1,4 +1,5 @@
 /** The desktop shell: reads as a list of what is set up, each part in a file of its own. */
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import {
   app,
@@ -15,6 +16,7 @@ import {
   utilityProcess,
 } from 'electron';
 import { composeServices } from '../compose-services.ts';
+import { defaultRunsFolder } from '../default-runs-folder.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
 import { runsFolderFrom } from './runs-folder-argument.ts';
@@ -40,7 +42,7 @@ protocol.registerSchemesAsPrivileged([
 ]);
 
 // Two programs writing one run library would spoil it, so the lock comes before the library.
-if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp);
+if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp).catch(sayWhyNot);
 else app.quit();
 
 async function openApp(): Promise<void> {
@@ -48,8 +50,9 @@ async function openApp(): Promise<void> {
     shell: 'electron',
     version: app.getVersion(),
     startWorker: () => utilityProbeWorker(utilityProcess.fork(path.join(buildFolder, 'probe.mjs'))),
-    runsFolder: runsFolderFrom(process.argv, app.getPath('documents')),
+    runsFolder: runsFolderFrom(process.argv, usualRunsFolder()),
   });
+  const isRecording = () => session.recordingStatus().state !== 'idle';
 
   protocol.handle(appScheme, (request) => answerAppRequest(request, windowFolder));
   setupPermissions(electronSession.defaultSession);
@@ -79,19 +82,57 @@ async function openApp(): Promise<void> {
   setupReload({
     contents: window.webContents,
     nowMs: Date.now,
+    // Never a box that blocks: the recorder lives in this process.
     giveUp: () =>
-      dialog.showErrorBox(
-        'The window keeps failing',
-        'Recording goes on. Look at the thermometer; close and reopen this program after the run.',
-      ),
+      void dialog.showMessageBox({
+        type: 'error',
+        message: 'The window keeps failing.',
+        detail: isRecording()
+          ? 'The run goes on being recorded. Look at the thermometer; close and reopen this program after the run.'
+          : 'Close and reopen this program.',
+      }),
   });
   setupKeepAwake(session, powerSaveBlocker);
   setupSleep(powerMonitor, session);
-  setupQuit(app, () => session.close());
+  setupQuit({
+    app,
+    window,
+    isRecording,
+    askToEnd: async () => {
+      const asked = await dialog.showMessageBox(window, {
+        type: 'question',
+        message: 'A run is being recorded. End it and quit?',
+        buttons: ['Go on recording', 'End the run and quit'],
+        defaultId: 0,
+        cancelId: 0,
+      });
+      return asked.response === 1;
+    },
+    close: () => session.close(),
+    mostClosingMs: 4500,
+  });
   app.on('second-instance', () => {
+    if (window.isDestroyed()) return;
     if (window.isMinimized()) window.restore();
     window.focus();
   });
   window.once('ready-to-show', () => window.show());
   await window.loadURL(appStartAddress);
+}
+
+/** The same as without the desktop window, so that every run is found from both. */
+function usualRunsFolder(): string {
+  return defaultRunsFolder({
+    platform: process.platform,
+    homeFolder: app.getPath('home'),
+    dataHome: process.env.XDG_DATA_HOME,
+    folderExists: existsSync,
+  });
+}
+
+/** Nothing is recorded yet, so this box may block. */
+function sayWhyNot(error: unknown): void {
+  const because = error instanceof Error ? error.message : String(error);
+  dialog.showErrorBox('Still Head Monitor could not start', because);
+  app.exit(1);
 }

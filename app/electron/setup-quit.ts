@@ -1,16 +1,60 @@
-import type { App } from 'electron';
+import type { App, BrowserWindow } from 'electron';
 
-/** Ends the run properly before the program ends; a second wish to quit does not start it again. */
-export function setupQuit(
-  app: Pick<App, 'on' | 'quit' | 'exit'>,
-  close: () => Promise<void>,
-): void {
+export interface QuitDeps {
+  readonly app: Pick<App, 'on' | 'quit' | 'exit'>;
+  /** The window that commands. */
+  readonly window: Pick<BrowserWindow, 'on'>;
+  readonly isRecording: () => boolean;
+  /** Asks the person whether the run may end; never blocks. */
+  readonly askToEnd: () => Promise<boolean>;
+  readonly close: () => Promise<void>;
+  /** What does not close within this is left behind [ms]. */
+  readonly mostClosingMs: number;
+}
+
+/**
+ * Ends the run properly before the program ends, and no run without a yes. Closing the window is a wish to quit, because a run that
+ * nobody can see or stop is worse than one that goes on. While the end is under way, another wish to quit ends at once.
+ */
+export function setupQuit(deps: QuitDeps): void {
+  const { app, window, isRecording, askToEnd, close, mostClosingMs } = deps;
   let closing = false;
+  let agreed = false;
+  let asking = false;
+
+  function quitIfAgreed(): void {
+    if (asking) return;
+    asking = true;
+    void askToEnd()
+      .then((yes) => {
+        agreed = yes;
+        if (yes) app.quit();
+      })
+      .finally(() => {
+        asking = false;
+      });
+  }
+
+  const mustAsk = () => !closing && !agreed && isRecording();
+
+  window.on('close', (event) => {
+    if (!mustAsk()) return;
+    event.preventDefault();
+    quitIfAgreed();
+  });
   app.on('window-all-closed', () => app.quit());
   app.on('before-quit', (event) => {
     event.preventDefault();
-    if (closing) return;
+    if (mustAsk()) {
+      quitIfAgreed();
+      return;
+    }
+    if (closing) {
+      app.exit(0);
+      return;
+    }
     closing = true;
-    void close().finally(() => app.exit(0));
+    const patience = new Promise((resolve) => setTimeout(resolve, mostClosingMs));
+    void Promise.race([close(), patience]).finally(() => app.exit(0));
   });
 }

@@ -31,12 +31,13 @@ test('the packaged program is no Node, obeys no Node options and loads only its 
     enableEmbeddedAsarIntegrityValidation: true,
     onlyLoadAppFromAsar: true,
     enableCookieEncryption: false,
+    resetAdHocDarwinSignature: true,
   });
 });
 
-test('native modules are taken as they come and kept outside the archive', () => {
+test('native modules, and the fonts that one of them opens, are kept outside the archive', () => {
   expect({ rebuild: configuration.npmRebuild, outside: configuration.asarUnpack }).toEqual({
     rebuild: false,
-    outside: ['**/*.node', '**/spawn-helper'],
+    outside: ['**/*.node', '**/spawn-helper', '**/@expo-google-fonts/source-sans-3/**'],
   });
 });

@@ -9,6 +9,11 @@ const folder = '@expo-google-fonts/source-sans-3';
  */
 export const reportFonts = {
   family: 'Source Sans 3',
-  regular: require.resolve(`${folder}/400Regular/SourceSans3_400Regular.ttf`),
-  bold: require.resolve(`${folder}/700Bold/SourceSans3_700Bold.ttf`),
+  regular: outsideArchive(require.resolve(`${folder}/400Regular/SourceSans3_400Regular.ttf`)),
+  bold: outsideArchive(require.resolve(`${folder}/700Bold/SourceSans3_700Bold.ttf`)),
 } as const;
+
+/** In a packaged program native code can't look into the archive; what it opens lies unpacked beside it. */
+export function outsideArchive(file: string): string {
+  return file.replace(/([\\/])app\.asar([\\/])/, '$1app.asar.unpacked$2');
+}

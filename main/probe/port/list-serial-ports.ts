@@ -1,4 +1,3 @@
-import { SerialPort } from 'serialport';
 import { fail, type PortInfo, type Result, type ServiceProblem, succeed } from '#shared-core';
 import { preferCallout } from './open-serial-line.ts';
 
@@ -14,6 +13,7 @@ export interface ListedPort {
 /** All serial ports; those without a USB identity are marked so that windows can hide them. */
 export async function listSerialPorts(): Promise<Result<readonly PortInfo[], ServiceProblem>> {
   try {
+    const { SerialPort } = await import('serialport');
     return succeed(describePorts(await SerialPort.list(), process.platform));
   } catch (error) {
     // On Linux the list comes from `udevadm`, which a minimal system may lack; typing a path works.

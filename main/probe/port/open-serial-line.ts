@@ -1,5 +1,4 @@
 import process from 'node:process';
-import { SerialPort } from 'serialport';
 import { fail, succeed } from '#shared-core';
 import type { ByteLine, OpenByteLine } from './byte-line.ts';
 import { watchForHangUp } from './hang-up.ts';
@@ -9,7 +8,9 @@ import { portProblem } from './port-problem.ts';
  * Opens a real serial port, 8 data bits, one stop bit. `hupcl` is off so that closing
  * does not drop the control lines, which makes many boards restart.
  */
-export const openSerialLine: OpenByteLine = (address, listeners) => {
+export const openSerialLine: OpenByteLine = async (address, listeners) => {
+  // Here and not at the top: the services import this folder too, and must live where the native part is missing.
+  const { SerialPort } = await import('serialport');
   const path = preferCallout(address.path, process.platform);
   const port = new SerialPort({
     path,

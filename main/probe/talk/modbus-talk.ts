@@ -1,4 +1,5 @@
-import ModbusRTU from 'modbus-serial';
+import { createRequire } from 'node:module';
+import type ModbusRTU from 'modbus-serial';
 import {
   type ChannelValue,
   createPowerOnScreen,
@@ -17,6 +18,7 @@ import type { Talk, TalkWire } from './talk.ts';
 type Source = Pick<SerialSource, 'unit' | 'modbus' | 'askEveryS' | 'channels'>;
 type Register = ModbusSettings['registers'][number];
 
+const require = createRequire(import.meta.url);
 const patienceMs = 1000;
 
 /** Tenths of a degree in the first register: what most temperature transmitters do (common practice, no source). */
@@ -27,7 +29,9 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
   const settings = source.modbus ?? usualSettings;
   const everyS = source.askEveryS ?? 1;
   const port = new ModbusPort(wire.send);
-  const client = new ModbusRTU(port);
+  // Loaded when it is needed: it loads the native part of the serial library, which the services must do without.
+  const Client = require('modbus-serial') as typeof ModbusRTU;
+  const client = new Client(port);
   client.setTimeout(patienceMs);
   client.open(() => {});
   let powerOn = createPowerOnScreen();

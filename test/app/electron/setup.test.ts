@@ -19,7 +19,7 @@ function emitter() {
   };
 }
 
-test('every permission is refused, asked for or looked up, and no serial port is given away', () => {
+test('every permission but full screen is refused, asked for or looked up, and no serial port is given away', () => {
   const handlers: Record<string, (...facts: never[]) => unknown> = {};
   const session = {
     ...emitter(),
@@ -35,12 +35,20 @@ test('every permission is refused, asked for or looked up, and no serial port is
   };
   setupPermissions(session as never);
   const answers: unknown[] = [];
+  const fill: unknown[] = [];
   handlers.request?.(...([null, 'serial', (answer: boolean) => answers.push(answer)] as never[]));
-  answers.push(handlers.check?.(), handlers.device?.());
+  const check = (permission: string) => handlers.check?.(...([null, permission] as never[]));
+  answers.push(check('serial'), handlers.device?.());
+  handlers.request?.(...([null, 'fullscreen', (answer: boolean) => fill.push(answer)] as never[]));
+  fill.push(check('fullscreen'));
   let prevented = 0;
   const event = { preventDefault: () => ++prevented };
   session.emit('select-serial-port', event, [], null, (port: string) => answers.push(port));
-  expect({ answers, prevented }).toEqual({ answers: [false, false, false, ''], prevented: 1 });
+  expect({ answers, fill, prevented }).toEqual({
+    answers: [false, false, false, ''],
+    fill: [true, true],
+    prevented: 1,
+  });
 });
 
 describe('navigation', () => {
