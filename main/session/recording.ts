@@ -159,7 +159,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       header,
       startedAtS: clock.monotonicS(),
       recorder: started.value,
-      onSnapshot: (snapshot) => events.emit('snapshot', snapshot),
+      onSnapshot: (snapshot) => events.emit('snapshot', { runId, snapshot }),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
         monitorProblem = { kind: 'internal', message };
