@@ -19,7 +19,12 @@ import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
 import { createPrepareStore } from './prepare/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
-import { createBenchStore, createPreferencesStore, createRunViewStore } from './stores/index.ts';
+import {
+  createBenchStore,
+  createNoteDraftStore,
+  createPreferencesStore,
+  createRunViewStore,
+} from './stores/index.ts';
 import { createCommands, MainWindow, WindowPartsContext } from './window/index.ts';
 
 // The page's policy forbids code made from text, so zod must not try it.
@@ -36,6 +41,7 @@ const parts = {
   live,
   preferences: createPreferencesStore(window.localStorage, localeDecimal),
   prepare: createPrepareStore(),
+  noteDraft: createNoteDraftStore(window.sessionStorage),
   commands: createCommands(service, bench),
   chime: createChime(
     () => new AudioContext(),

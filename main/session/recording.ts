@@ -71,7 +71,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   let stopping: Stopping | null = null;
   let starting = false;
   let recorder: RecorderStatus | null = null;
-  let monitorProblem: ServiceProblem | null = null;
+  let adviceStopped: string | null = null;
   let spaceIsLow = false;
   let clocks = readClocks();
 
@@ -86,13 +86,14 @@ export function createRecording(setup: RecordingSetup): Recording {
     const { runId, header } = running;
     const warning: ServiceProblem | null = spaceIsLow
       ? { kind: 'disk-full', path: runsFolder }
-      : monitorProblem;
+      : null;
     return {
       state: recorder.state,
       runId,
       startedAtIso: header.startedAtIso,
       savedToS: recorder.savedToS,
       problem: recorder.problem === null ? warning : serviceProblemOf(recorder.problem),
+      ...(adviceStopped !== null && { adviceStopped }),
     };
   }
 
@@ -151,7 +152,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     }
     // A missing second copy is no reason not to record.
     await library.keepHeader(folder, header);
-    monitorProblem = null;
+    adviceStopped = null;
     recorder = started.value.status();
     clocks = readClocks();
     const run = startLiveRun({
@@ -162,7 +163,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       onSnapshot: (snapshot) => events.emit('snapshot', { runId, snapshot }),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
-        monitorProblem = { kind: 'internal', message };
+        adviceStopped = message;
         tellStatus();
       },
     });

@@ -5,15 +5,27 @@ import { probeScaleWords, untilWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
 
+interface FindingsProps {
+  readonly snapshot: Snapshot;
+  /** Whether it was thought of a moment that has passed while nothing newer is known. */
+  readonly isPassed?: boolean;
+}
+
 /** What is thought of the run now: stage, vapour strength, what comes; each with its reason. */
-export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
+export function Findings({ snapshot, isPassed = false }: FindingsProps) {
   const words = useWords();
   const { stage, vapour, forecast, plateau, timeS } = snapshot;
   const end = expectedEnd(snapshot);
   const decimal = usePreferences((preferences) => preferences.decimal);
   const scale = stage.stage === 'cool-down' ? null : probeScaleWords(plateau, decimal);
   return (
-    <dl className="findings">
+    <dl className="findings" data-passed={isPassed}>
+      {isPassed && (
+        <div>
+          <dt>Not now</dt>
+          <dd className="number">This was thought at {words.clock(timeS)}.</dd>
+        </div>
+      )}
       <div>
         <dt>Stage</dt>
         <dd>

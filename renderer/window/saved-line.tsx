@@ -1,5 +1,5 @@
-import { isViewer } from '../stores/index.ts';
-import { clockWords, problemWords } from '../words/index.ts';
+import { isViewer, troublesOf } from '../stores/index.ts';
+import { clockWords } from '../words/index.ts';
 import { useBench } from './use-stores.ts';
 
 /** Whether the run is safe on disk, said only after the disk has said so. */
@@ -19,14 +19,17 @@ export function SavedLine() {
   if (connection === 'refused') return <p className="saved" />;
   if (recording?.state === 'failed') {
     return (
-      <p className="saved" data-tone="bad" role="alert">
-        Not saved. {recording.problem && problemWords(recording.problem)}
+      <p className="saved" data-tone="bad">
+        Not saved
       </p>
     );
   }
   const isRecording = recording?.state === 'recording';
   return (
-    <p className="saved number" data-tone={isRecording ? 'good' : 'quiet'}>
+    <p
+      className="saved number"
+      data-tone={isRecording && troublesOf(recording).length === 0 ? 'good' : 'quiet'}
+    >
       {isRecording && recording.savedToS !== null
         ? `Saved to ${clockWords(recording.savedToS)}`
         : isRecording

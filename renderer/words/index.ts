@@ -15,4 +15,5 @@ export { problemWords } from './problem-words.ts';
 export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';
+export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';

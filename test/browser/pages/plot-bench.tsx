@@ -18,6 +18,7 @@ import './plot-bench.css';
 import { createPrepareStore } from '../../../renderer/prepare/index.ts';
 import {
   createBenchStore,
+  createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
@@ -58,7 +59,8 @@ const parts: WindowParts = {
   live,
   preferences: createPreferencesStore(window.sessionStorage, '.'),
   prepare: createPrepareStore(),
-  commands: createCommands(service, bench),
+  noteDraft: createNoteDraftStore(window.sessionStorage),
+    commands: createCommands(service, bench),
   chime: { play: () => {} },
 };
 

@@ -106,7 +106,8 @@ describe('createSession', () => {
     }
     expect(session.recordingStatus()).toMatchObject({
       state: 'recording',
-      problem: { kind: 'internal', message: 'a bug' },
+      problem: null,
+      adviceStopped: 'a bug',
     });
     await ask(session, 'run/stop', {});
     expect((await readWhole(session, runId)).inputs).toHaveLength(20);

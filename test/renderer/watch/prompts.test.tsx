@@ -5,6 +5,7 @@ import type { AlarmView, RequestName } from '#shared-core';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 import {
   createBenchStore,
+  createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
@@ -58,12 +59,13 @@ function show(alarms: readonly AlarmView[], mayCommand = true, isTaken = false) 
     live: createRunViewStore(),
     preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
     prepare: createPrepareStore(),
+    noteDraft: createNoteDraftStore({ getItem: () => null, setItem: () => {} }),
     commands: createCommands(service, bench),
     chime: { play: () => {} },
   };
   render(
     <WindowPartsContext value={parts}>
-      <Prompts alarms={alarms} nowS={3300} isLive />
+      <Prompts alarms={alarms} nowS={3300} isLive isCalm />
     </WindowPartsContext>,
   );
   return asked;
