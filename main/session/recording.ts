@@ -167,8 +167,11 @@ export function createRecording(setup: RecordingSetup): Recording {
         tellStatus();
       },
     });
+    // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
+    const tellsTime = source.kind === 'demo';
+    const everyS = Math.max(0.05, tickS / source.timeScale);
     const timers = [
-      scheduler.every(Math.max(0.05, tickS / source.timeScale), () => run.advance()),
+      ...(tellsTime ? [] : [scheduler.every(everyS, () => run.advance())]),
       scheduler.every(1, checkClocks),
       scheduler.every(spaceCheckS, () => void checkSpace()),
     ];
@@ -196,6 +199,8 @@ export function createRecording(setup: RecordingSetup): Recording {
     stopTimers();
     const stopped = await run.stop();
     running = null;
+    // The simulated still must never be there to be taken for a probe.
+    if (ending.header.source?.kind === 'demo') await probeHub.disconnect();
     tellStatus();
     await library.summary(runId);
     return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));
