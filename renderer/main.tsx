@@ -40,7 +40,7 @@ const parts = {
   bench,
   live,
   preferences: createPreferencesStore(window.localStorage, localeDecimal),
-  prepare: createPrepareStore(),
+  prepare: createPrepareStore(window.sessionStorage),
   noteDraft: createNoteDraftStore(window.sessionStorage),
   commands: createCommands(service, bench),
   chime: createChime(

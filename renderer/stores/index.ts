@@ -3,6 +3,7 @@ export {
   type BenchEvent,
   type BenchState,
   benchAfter,
+  isRunUnderWay,
   isViewer,
   mayCommand,
 } from './bench-state.ts';

@@ -58,9 +58,9 @@ const parts: WindowParts = {
   bench,
   live,
   preferences: createPreferencesStore(window.sessionStorage, '.'),
-  prepare: createPrepareStore(),
+  prepare: createPrepareStore(window.sessionStorage),
   noteDraft: createNoteDraftStore(window.sessionStorage),
-    commands: createCommands(service, bench),
+  commands: createCommands(service, bench),
   chime: { play: () => {} },
 };
 

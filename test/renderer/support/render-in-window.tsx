@@ -33,7 +33,7 @@ export function renderInWindow(
     bench,
     live: createRunViewStore(),
     preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
-    prepare: createPrepareStore(),
+    prepare: createPrepareStore({ getItem: () => null, setItem: () => {} }),
     noteDraft: createNoteDraftStore({ getItem: () => null, setItem: () => {} }),
     commands: createCommands(service, bench),
     chime: { play: () => {} },

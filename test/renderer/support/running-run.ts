@@ -29,10 +29,12 @@ export const heatOffPrompt: AlarmView = {
 
 /** A window at the bench, with a run under way and these prompts standing. */
 export function runUnderWay(
-  { bench, live }: WindowParts,
+  { bench, live, preferences }: WindowParts,
   alarms: readonly AlarmView[] = [],
   status: RecordingStatus = recording,
+  welcomed = true,
 ): void {
+  preferences.getState().set({ welcomed });
   const { dispatch } = bench.getState();
   dispatch({ type: 'connection', connection: 'open' });
   dispatch({

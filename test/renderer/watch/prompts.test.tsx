@@ -58,7 +58,7 @@ function show(alarms: readonly AlarmView[], mayCommand = true, isTaken = false) 
     bench,
     live: createRunViewStore(),
     preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
-    prepare: createPrepareStore(),
+    prepare: createPrepareStore({ getItem: () => null, setItem: () => {} }),
     noteDraft: createNoteDraftStore({ getItem: () => null, setItem: () => {} }),
     commands: createCommands(service, bench),
     chime: { play: () => {} },
@@ -147,7 +147,7 @@ describe('Prompts', () => {
     expect(screen.getAllByRole('heading').map(({ textContent }) => textContent)).toEqual([
       'Take the heat off and change the receiver.',
     ]);
-    expect(screen.getByText('Act now. Called at 0:55:25:')).toBeTruthy();
+    expect(screen.getByText('Act now. Called at 0:55:25, when this was so:')).toBeTruthy();
     expect(screen.getByText('The head is at 83.8 °C.')).toBeTruthy();
     expect(screen.getByText('First called at 0:54:28: The head is at 82.8 °C.')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
