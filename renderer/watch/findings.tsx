@@ -1,4 +1,4 @@
-import { type Snapshot, stageLabels } from '#shared-core';
+import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
 import { expectedEnd } from '../strip/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
 import { probeScaleWords, untilWords } from '../words/index.ts';
@@ -30,7 +30,7 @@ export function Findings({ snapshot, isPassed = false }: FindingsProps) {
         <dt>Stage</dt>
         <dd>
           <strong>{stageLabels[stage.stage]}</strong>
-          <span className="soft number"> {likelihoodWords(stage.probability)}</span>
+          <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
           <Why because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
         </dd>
@@ -97,7 +97,10 @@ const vapourWords = {
 } as const;
 
 /** Probabilities in words and tens of percent: more digits would promise too much. */
-function likelihoodWords(probability: number): string {
+function likelihoodWords({ probability, condition }: StageCall): string {
+  // A stage that is only held says nothing of how likely it is.
+  if (condition === 'probe-suspect') return '· held';
+
   if (probability >= 0.99) return '· sure';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
   if (probability < 0.5) return '· perhaps over';

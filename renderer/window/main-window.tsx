@@ -5,6 +5,7 @@ import { LookBackPlace } from '../look-back/index.ts';
 import { PreparePlace } from '../prepare/index.ts';
 import { useAlarmSound } from '../sound/index.ts';
 import { WatchPlace } from '../watch/index.ts';
+import { FirstCautions } from './first-cautions.tsx';
 import { Masthead } from './masthead.tsx';
 import type { Place } from './place.ts';
 import { RefusedPlace } from './refused-place.tsx';
@@ -31,6 +32,7 @@ export function MainWindow() {
           <RefusedPlace />
         ) : (
           <>
+            <FirstCautions />
             <StandingNotes place={place} />
             {placeOf(place)}
           </>

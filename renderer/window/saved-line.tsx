@@ -9,6 +9,7 @@ export function SavedLine() {
   const probe = useBench((bench) => bench.probe);
   const onlyWatches = useBench(isViewer);
   const timeScale = probe?.source?.timeScale ?? 1;
+  const isRehearsal = timeScale > 1 || probe?.source?.kind === 'demo';
   if (connection === 'lost') {
     return (
       <p className="saved" data-tone="bad" role="alert">
@@ -35,7 +36,7 @@ export function SavedLine() {
         : isRecording
           ? 'Recording …'
           : 'Not recording'}
-      {isRecording && timeScale > 1 && ` · rehearsal × ${timeScale}`}
+      {isRecording && isRehearsal && ` · rehearsal × ${timeScale}`}
       {onlyWatches && ' · view only'}
     </p>
   );
