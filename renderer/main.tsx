@@ -6,6 +6,7 @@ import './strip/strip.css';
 import './prepare/prepare.css';
 import './calibrate/calibrate.css';
 import './watch/watch.css';
+import './watch/note-drawer.css';
 import './watch/watch-phone.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';

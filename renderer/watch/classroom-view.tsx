@@ -53,9 +53,9 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
       <div className="classroom-top">
         <Sentence snapshot={snapshot} liveness={liveness} endedS={view.endedS} />
         <HeadReadout head={headNow(view, liveness)} liveness={liveness} />
+        {/* The sentence says it to the room; whoever has the computer answers it here. */}
+        {mayAnswer && <UrgentBar toWatch={onClose} />}
       </div>
-      {/* The sentence says it to the room; whoever has the computer answers it here. */}
-      {mayAnswer && <UrgentBar toWatch={onClose} />}
       <RunStrip
         view={view}
         hasControls={false}
