@@ -7,6 +7,7 @@ import './prepare/prepare.css';
 import './calibrate/calibrate.css';
 import './watch/watch.css';
 import './watch/note-drawer.css';
+import './watch/what-comes.css';
 import './watch/watch-phone.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';
