@@ -12,6 +12,7 @@ import {
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { createCommands } from '../../../renderer/window/commands.ts';
 import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
 
 const alarm = (changes: Partial<AlarmView>): AlarmView => ({
   alarm: 'plateau-departure',
@@ -172,6 +173,21 @@ describe('Prompts', () => {
     ]);
     const lines = [...document.querySelectorAll('details:has(h2)')];
     expect(lines.map((line) => line.querySelectorAll('button').length)).toEqual([3, 2]);
+  });
+
+  test('beside an instruction it is not said that nothing asks for an act', () => {
+    renderInWindow(
+      <>
+        <Prompts alarms={[]} nowS={1} isLive isCalm={false} />
+        <Prompts alarms={[]} nowS={1} isLive isCalm />
+      </>,
+    );
+    expect(screen.getAllByText(/^No prompt/)).toHaveLength(1);
+  });
+
+  test('an answered prompt gives its reason as that of the moment it was called', () => {
+    show([alarm({ state: 'acknowledged' })]);
+    expect(screen.getByText('At 0:54:28 this was so: The head is at 83.2 °C.')).toBeTruthy();
   });
 
   test('only what asks for the heat to be off offers to say so', () => {
