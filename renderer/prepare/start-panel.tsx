@@ -6,6 +6,7 @@ import { isRunUnderWay } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { Expectation } from './expectation.tsx';
+import type { FieldProblem } from './pressure-from-draft.ts';
 import { safetyChecks } from './safety-checks.ts';
 import { useDraftFields } from './use-draft-fields.ts';
 
@@ -16,7 +17,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
   const isRecording = useBench(isRunUnderWay);
   const { draft, change, settings } = useDraftFields();
   const [isStarting, setStarting] = useState(false);
-  const missing = whatIsMissing(settings.ok, probe, draft.confirms.length);
+  const missing = whatIsMissing(settings.ok ? [] : settings.error, probe, draft.confirms.length);
   const start = async (ready: RunSettings) => {
     setStarting(true);
     const isUnderWay = await commands.start(ready);
@@ -52,13 +53,13 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
 }
 
 function whatIsMissing(
-  isFormGood: boolean,
+  problems: readonly FieldProblem[],
   probe: ProbeStatus | null,
   confirmed: number,
 ): readonly string[] {
   const left = safetyChecks.length - confirmed;
   return [
-    ...(isFormGood ? [] : ['Mend the marked entries']),
+    ...entriesStillToDo(problems),
     ...probeStillToDo(probe),
     ...(left <= 0 ? [] : [`Confirm ${left} more before heat`]),
   ];
@@ -68,4 +69,13 @@ function probeStillToDo(probe: ProbeStatus | null): readonly string[] {
   // The simulated still is no probe: a run of it is a rehearsal, and is started as one.
   if (probe?.state !== 'hearing' || isSimulated(probe)) return ['Connect a probe that is heard'];
   return hasHead(probe) ? [] : ['Say which number is the still head'];
+}
+
+/** The one entry that nobody can guess is asked for by its name. */
+function entriesStillToDo(problems: readonly FieldProblem[]): readonly string[] {
+  const [first, ...others] = problems;
+  if (first === undefined) return [];
+  return first.field === 'altitudeM' && others.length === 0
+    ? ['Say how high this room lies, under “Air pressure”']
+    : ['Mend the marked entries'];
 }
