@@ -6,6 +6,8 @@ import './strip/strip.css';
 import './prepare/prepare.css';
 import './calibrate/calibrate.css';
 import './watch/watch.css';
+import './watch/note-drawer.css';
+import './watch/what-comes.css';
 import './watch/watch-phone.css';
 import './watch/classroom.css';
 import './look-back/look-back.css';
@@ -19,7 +21,12 @@ import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
 import { createPrepareStore } from './prepare/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
-import { createBenchStore, createPreferencesStore, createRunViewStore } from './stores/index.ts';
+import {
+  createBenchStore,
+  createNoteDraftStore,
+  createPreferencesStore,
+  createRunViewStore,
+} from './stores/index.ts';
 import { createCommands, MainWindow, WindowPartsContext } from './window/index.ts';
 
 // The page's policy forbids code made from text, so zod must not try it.
@@ -35,7 +42,8 @@ const parts = {
   bench,
   live,
   preferences: createPreferencesStore(window.localStorage, localeDecimal),
-  prepare: createPrepareStore(),
+  prepare: createPrepareStore(window.sessionStorage),
+  noteDraft: createNoteDraftStore(window.sessionStorage),
   commands: createCommands(service, bench),
   chime: createChime(
     () => new AudioContext(),

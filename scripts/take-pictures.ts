@@ -12,6 +12,7 @@ import { chromium, type Page } from 'playwright-core';
 import { drivePictures } from './pictures/drive-pictures.ts';
 import { packPng } from './pictures/pack-png.ts';
 import { largestPictureBytes, type Picture, viewports } from './pictures/picture.ts';
+import { comeWelcomed } from './testing/come-welcomed.ts';
 import { findChromium } from './testing/find-chromium.ts';
 import { startApp } from './testing/start-app.ts';
 import { projectRoot } from './testing/step.ts';
@@ -27,6 +28,7 @@ try {
   mkdirSync(picturesFolder, { recursive: true });
   const page = await browser.newPage({ viewport: viewports.projector });
   page.setDefaultTimeout(120_000);
+  await comeWelcomed(page);
   await page.goto(app.url);
   await drivePictures(page, (picture) => take(page, picture));
 } finally {

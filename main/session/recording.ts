@@ -73,7 +73,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   let stopping: Stopping | null = null;
   let starting = false;
   let recorder: RecorderStatus | null = null;
-  let monitorProblem: ServiceProblem | null = null;
+  let adviceStopped: string | null = null;
   let spaceIsLow = false;
   let clocks = readClocks();
 
@@ -88,13 +88,14 @@ export function createRecording(setup: RecordingSetup): Recording {
     const { runId, header } = running;
     const warning: ServiceProblem | null = spaceIsLow
       ? { kind: 'disk-full', path: runsFolder }
-      : monitorProblem;
+      : null;
     return {
       state: recorder.state,
       runId,
       startedAtIso: header.startedAtIso,
       savedToS: recorder.savedToS,
       problem: recorder.problem === null ? warning : serviceProblemOf(recorder.problem),
+      ...(adviceStopped !== null && { adviceStopped }),
     };
   }
 
@@ -150,7 +151,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     }
     // A missing second copy is no reason not to record.
     await library.keepHeader(folder, header);
-    monitorProblem = null;
+    adviceStopped = null;
     recorder = started.value.status();
     clocks = readClocks();
     const run = startLiveRun({
@@ -159,15 +160,18 @@ export function createRecording(setup: RecordingSetup): Recording {
       startedAtS: clock.monotonicS(),
       recorder: started.value,
       heardUpToS: probeHub.heardUpToS,
-      onSnapshot: (snapshot) => events.emit('snapshot', snapshot),
+      onSnapshot: (snapshot) => events.emit('snapshot', { runId, snapshot }),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
-        monitorProblem = { kind: 'internal', message };
+        adviceStopped = message;
         tellStatus();
       },
     });
+    // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
+    const tellsTime = source.kind === 'demo';
+    const everyS = Math.max(0.05, tickS / source.timeScale);
     const timers = [
-      scheduler.every(Math.max(0.05, tickS / source.timeScale), () => run.advance()),
+      ...(tellsTime ? [] : [scheduler.every(everyS, () => run.advance())]),
       scheduler.every(clockCheckS, checkClocks),
       scheduler.every(spaceCheckS, () => void checkSpace()),
     ];
@@ -195,6 +199,8 @@ export function createRecording(setup: RecordingSetup): Recording {
     stopTimers();
     const stopped = await run.stop();
     running = null;
+    // The simulated still must never be there to be taken for a probe.
+    if (ending.header.source?.kind === 'demo') await probeHub.disconnect();
     tellStatus();
     await library.summary(runId);
     return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));

@@ -49,6 +49,12 @@ export function isVirtualRigName(name: string): name is VirtualRigName {
 const easedHeatShare = 0.48;
 const easeAfterS = 960;
 
+/** Drops fewer than these make the same person turn the heat up again, if it is still on: so a forgotten pot boils dry [mL/min]. */
+const leastDripMlPerMin = 0.25;
+
+/** The end of a digital one-wire sensor's scale [°C]: beyond it, as in a pot that is dry, nothing can be told. */
+const sensorEndC = 125;
+
 /** Digital one-wire sensors: 1/16 °C steps, 85 °C once after power-on; noise and dropouts as felt at a bench. */
 const flaws = {
   whiteNoiseK: 0.03,
@@ -67,13 +73,25 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
   const head = createProbeSignal({ ...flaws, random: random.fork('head') });
   const pot = createProbeSignal({ ...flaws, t90S: 12, random: random.fork('pot') });
   let easeAtS: number | null = null;
+  let easedByItself = false;
+  let drippedWell = false;
 
   function heat(mark: HeatMark): void {
     easeAtS = mark === 'heat-on' ? still.state.timeS + easeAfterS : null;
+    easedByItself = false;
+    drippedWell = false;
     if (mark === 'heat-eased') {
       still.applyEvent({ kind: mark, powerW: easedHeatShare * rig.heater.powerW });
     } else {
       still.applyEvent({ kind: mark });
+    }
+  }
+
+  function mindDrops(rateMlPerMin: number): void {
+    if (rateMlPerMin > leastDripMlPerMin) drippedWell = true;
+    else if (drippedWell) {
+      easedByItself = false;
+      still.applyEvent({ kind: 'heat-on' });
     }
   }
 
@@ -84,10 +102,15 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
       if (easeAtS !== null && timeS >= easeAtS) {
         still.advance(easeAtS);
         heat('heat-eased');
+        easedByItself = true;
       }
       still.advance(timeS);
-      const { bulbTemperatureC, potTemperatureC } = still.state;
-      return { headC: head.read(timeS, bulbTemperatureC), potC: pot.read(timeS, potTemperatureC) };
+      const { bulbTemperatureC, potTemperatureC, distillateRateMlPerMin } = still.state;
+      if (easedByItself) mindDrops(distillateRateMlPerMin);
+      return {
+        headC: bulbTemperatureC > sensorEndC ? null : head.read(timeS, bulbTemperatureC),
+        potC: potTemperatureC > sensorEndC ? null : pot.read(timeS, potTemperatureC),
+      };
     },
   };
 }

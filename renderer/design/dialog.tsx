@@ -1,4 +1,5 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useContext, useEffect, useId, useRef } from 'react';
+import { AboveDialogs } from './above-dialogs.ts';
 
 interface DialogProps {
   readonly title: string;
@@ -10,6 +11,7 @@ interface DialogProps {
 export function Dialog({ title, onClose, children }: DialogProps) {
   const box = useRef<HTMLDialogElement>(null);
   const titleId = useId();
+  const above = useContext(AboveDialogs);
   useEffect(() => {
     const opened = box.current;
     const before = document.activeElement;
@@ -29,6 +31,7 @@ export function Dialog({ title, onClose, children }: DialogProps) {
         onClose();
       }}
     >
+      <div className="dialog-above">{above(onClose)}</div>
       <h2 id={titleId}>{title}</h2>
       {children}
     </dialog>

@@ -1,3 +1,4 @@
+export { AboveDialogs } from './above-dialogs.ts';
 export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';

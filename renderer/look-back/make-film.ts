@@ -21,6 +21,7 @@ const sliceMs = 12;
 /** Replays a run through the monitor into a film; null when it was no longer wanted. */
 export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Film | null> {
   const { identity, inputs, endS } = run;
+  const { runId } = identity;
   const monitor = createMonitor(identity.settings);
   const changes: MonitorChange[] = [];
   const frames: RunView[] = [];
@@ -33,8 +34,8 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
 
   const keepFrame = () => {
     const snapshot = monitor.snapshot();
-    view = runViewAfter(view, { type: 'inputs', inputs: waiting });
-    view = runViewAfter(view, { type: 'snapshot', snapshot });
+    view = runViewAfter(view, { type: 'inputs', runId, inputs: waiting });
+    view = runViewAfter(view, { type: 'snapshot', runId, snapshot });
     waiting = [];
     if (view) frames.push(view);
     nextFrameS = snapshot.timeS + frameStepS;

@@ -29,7 +29,8 @@ export function useFilm(runId: string): FilmProgress {
     const make = async () => {
       const inputs: RunInput[] = [];
       let last: RunPage | null = null;
-      const problem = await readWholeRun({ service, breathe }, runId, 0, (page) => {
+      const reader = { service, breathe, isWanted: () => isWanted };
+      const problem = await readWholeRun(reader, runId, 0, (page) => {
         for (const input of page.inputs) inputs.push(input);
         last = page;
       });

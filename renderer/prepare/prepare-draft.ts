@@ -48,7 +48,7 @@ export const firstDraft: PrepareDraft = {
   pressureUnit: 'hPa',
   stationPressure: '',
   seaLevelPressure: '',
-  altitudeM: '0',
+  altitudeM: '',
   probeKind: 'digital',
   correction: null,
   leastStrengthAbv: '80',
@@ -62,8 +62,14 @@ export const firstDraft: PrepareDraft = {
   confirms: [],
 };
 
-/** The draft with one check confirmed by the present role, or no longer confirmed. */
-export function withConfirm(draft: PrepareDraft, check: string, isDone: boolean): PrepareDraft {
+/** The draft with one check confirmed now by the present role, or no longer confirmed. */
+export function withConfirm(
+  draft: PrepareDraft,
+  check: string,
+  isDone: boolean,
+  confirmedAtIso: string,
+): PrepareDraft {
   const others = draft.confirms.filter((confirm) => confirm.check !== check);
-  return { ...draft, confirms: isDone ? [...others, { check, role: draft.role }] : others };
+  const { role } = draft;
+  return { ...draft, confirms: isDone ? [...others, { check, role, confirmedAtIso }] : others };
 }

@@ -1,5 +1,7 @@
+import { Button } from '../design/index.ts';
 import { PlanSection } from '../plan/index.ts';
-import { mayCommand } from '../stores/index.ts';
+import { isRunUnderWay, mayCommand } from '../stores/index.ts';
+import { goTo } from '../window/place.ts';
 import { useBench } from '../window/use-stores.ts';
 import { ChargeSection } from './charge-section.tsx';
 import { Invitation } from './invitation.tsx';
@@ -12,11 +14,11 @@ import { StopSection } from './stop-section.tsx';
 /** Prepare: everything before heat, on one sheet, with what to expect beside it. */
 export function PreparePlace() {
   const canAct = useBench(mayCommand);
-  const isRecording = useBench((bench) => bench.recording?.state === 'recording');
+  const isRecording = useBench(isRunUnderWay);
   return (
     <main className="place prepare" id="place">
       <h1>Prepare the run</h1>
-      {!isRecording && <Invitation canAct={canAct} />}
+      {isRecording ? <UnderWay /> : <Invitation canAct={canAct} />}
       <div className="prepare-columns">
         <div>
           <ProbeSection canAct={canAct && !isRecording} />
@@ -29,5 +31,17 @@ export function PreparePlace() {
         <StartPanel canAct={canAct} />
       </div>
     </main>
+  );
+}
+
+/** The first thing on the page where the program opens: whoever comes back wants the run, not the next one. */
+function UnderWay() {
+  return (
+    <section className="invitation" aria-labelledby="under-way-title">
+      <h2 id="under-way-title">A run is under way</h2>
+      <Button weight="main" size="large" onClick={() => goTo('watch')}>
+        Watch the run under way
+      </Button>
+    </section>
   );
 }

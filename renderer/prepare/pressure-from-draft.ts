@@ -6,7 +6,7 @@ import {
   stationPressure,
   succeed,
 } from '#shared-core';
-import { numberFrom } from '../words/index.ts';
+import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
@@ -53,10 +53,15 @@ export function pressureFromDraft(
 /** Beside a barometer it may be left out (null), but what is there must be an altitude. */
 function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
   if (draft.pressureFrom === 'barometer' && draft.altitudeM.trim() === '') return succeed(null);
+  const field = 'altitudeM';
+  if (draft.altitudeM.trim() === '') {
+    return fail({ field, message: 'Needed: metres above sea level, from a map. 0 at the coast.' });
+  }
+  if (mayHaveThousandsMark(draft.altitudeM)) return fail({ field, message: thousandsWords });
   const altitudeM = numberFrom(draft.altitudeM);
   return altitudeM !== null && altitudeM >= -430 && altitudeM <= 4500
     ? succeed(altitudeM)
-    : fail({ field: 'altitudeM', message: 'Metres above sea level, −430 to 4500.' });
+    : fail({ field, message: 'Metres above sea level, −430 to 4500.' });
 }
 
 function readPressureKPa(
@@ -66,6 +71,9 @@ function readPressureKPa(
   const isSeaLevel = pressureFrom === 'sea-level';
   const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
   const [low, high] = isSeaLevel ? [87, 109] : [60, 110];
+  if (draft.pressureUnit === 'hPa' && mayHaveThousandsMark(draft[field])) {
+    return fail({ field, message: thousandsWords });
+  }
   const pressureKPa = inKPa(draft[field], draft.pressureUnit);
   if (pressureKPa !== null && pressureKPa >= low && pressureKPa <= high) {
     return succeed(pressureKPa);

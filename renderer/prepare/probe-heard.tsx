@@ -1,6 +1,6 @@
 import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { LeftOutNote, ProbeSpeech } from '../probe/index.ts';
+import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
@@ -19,7 +19,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   return (
     <div className="heard field-wide" data-state={state}>
       <p className="heard-state">
-        {stateWords(state)}
+        {isSimulated(probe) ? 'Simulated still, for a rehearsal: no probe' : stateWords(state)}
         {path && <span className="soft"> · {path}</span>}
         {identity && <span className="soft"> · {identity}</span>}
       </p>
@@ -41,11 +41,16 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
           )}
         </p>
       )}
+      <HeadQuestion probe={probe} canAct={canAct} />
       <LeftOutNote probe={probe} />
       {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}
       <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>
-        {probe.source?.kind === 'several' ? 'Let go of all of them' : 'Let go of this port'}
+        {probe.source?.kind === 'several'
+          ? 'Let go of all of them'
+          : isSimulated(probe)
+            ? 'Let go of the simulated still'
+            : 'Let go of this port'}
       </Button>
     </div>
   );

@@ -34,9 +34,11 @@ export function rehearsalSettings(): RunSettings {
 
 /** From one click to a distillation under way: simulated rig, usual settings, heat on. */
 export async function rehearse(commands: Commands, timeScale: RehearsalSpeed): Promise<boolean> {
-  return (
-    (await commands.connect({ kind: 'demo', rig: rehearsalRig, timeScale })) &&
-    (await commands.start(rehearsalSettings())) &&
-    (await commands.mark({ type: 'heat-on' }))
-  );
+  if (!(await commands.connect({ kind: 'demo', rig: rehearsalRig, timeScale }))) return false;
+  if (!(await commands.start(rehearsalSettings()))) {
+    // Nothing lets go of it later: only a rehearsal that stops does.
+    await commands.disconnect();
+    return false;
+  }
+  return commands.mark({ type: 'heat-on' });
 }

@@ -1,5 +1,7 @@
+import type { SafetyConfirm } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../window/use-stores.ts';
+import { timeOfDayWords } from '../words/index.ts';
 import { type Role, withConfirm } from './prepare-draft.ts';
 import { safetyChecks } from './safety-checks.ts';
 import { Section } from './section.tsx';
@@ -37,11 +39,15 @@ export function SafetySection() {
                 <input
                   type="checkbox"
                   checked={confirm !== undefined}
-                  onChange={({ target }) => replace(withConfirm(draft, check, target.checked))}
+                  onChange={({ target }) =>
+                    replace(withConfirm(draft, check, target.checked, new Date().toISOString()))
+                  }
                 />
                 <span>
                   <strong>{words}</strong>
-                  {confirm && <span className="check-role"> ✓{`\u00a0${confirm.role}`}</span>}
+                  {confirm && (
+                    <span className="check-role"> ✓{`\u00a0${confirmWords(confirm)}`}</span>
+                  )}
                   <br />
                   <span className="small soft">{reason}</span>
                 </span>
@@ -52,4 +58,8 @@ export function SafetySection() {
       </ul>
     </Section>
   );
+}
+
+function confirmWords({ role, confirmedAtIso }: SafetyConfirm): string {
+  return confirmedAtIso === undefined ? role : `${role}, ${timeOfDayWords(confirmedAtIso)}`;
 }

@@ -1,5 +1,5 @@
 import { defaultRunSettings, fail, type Result, type RunSettings, succeed } from '#shared-core';
-import { numberFrom } from '../words/index.ts';
+import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
@@ -34,6 +34,10 @@ export function settingsFromDraft(
   const problems: FieldProblem[] = [];
   const read = (field: keyof typeof bounds): number => {
     const { low, high, unit } = bounds[field];
+    if (high >= 1000 && mayHaveThousandsMark(draft[field])) {
+      problems.push({ field, message: thousandsWords });
+      return low;
+    }
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
     problems.push({ field, message: `A number from ${low} to ${high} ${unit}.` });
@@ -87,11 +91,12 @@ function readFirstFraction(
   problems: FieldProblem[],
 ): RunSettings['firstFraction'] {
   const { low, high, unit } = firstFractionBounds[kind];
-  const amount = numberFrom(firstFractionAmount);
+  const isDoubtful = high >= 1000 && mayHaveThousandsMark(firstFractionAmount);
+  const amount = isDoubtful ? null : numberFrom(firstFractionAmount);
   if (amount === null || amount < low || amount > high) {
     problems.push({
       field: 'firstFractionAmount',
-      message: `A number from ${low} to ${high} ${unit}.`,
+      message: isDoubtful ? thousandsWords : `A number from ${low} to ${high} ${unit}.`,
     });
     return { kind: 'minutes', minutes: 0 };
   }

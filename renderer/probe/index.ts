@@ -1,3 +1,5 @@
 export { FindSpeech } from './find-speech.tsx';
+export { HeadQuestion } from './head-question.tsx';
 export { LeftOutNote } from './left-out-note.tsx';
+export { hasHead, isSimulated } from './probe-facts.ts';
 export { ProbeSpeech } from './probe-speech.tsx';

@@ -7,19 +7,24 @@ const noAlarms: readonly AlarmView[] = [];
 
 /** Calls while the running run has an alarm that nobody acknowledged, wherever the person looks. */
 export function useAlarmSound(): void {
-  const { live, chime } = useWindowParts();
+  const { bench, live, chime } = useWindowParts();
   const isOn = usePreferences(({ sound }) => sound);
   const calls = useRef(silent);
+  const hadAdvice = useRef(true);
   useEffect(() => {
     if (!isOn) return;
     const check = () => {
       const { view } = live.getState();
-      const alarms = view && view.endedS === null ? (view.snapshot?.alarms ?? noAlarms) : noAlarms;
+      // Prompts of a monitor that has failed can no longer be answered.
+      const hasAdvice = bench.getState().recording?.adviceStopped === undefined;
+      const isJudged = view !== null && view.endedS === null && hasAdvice;
+      const alarms = isJudged ? (view.snapshot?.alarms ?? noAlarms) : noAlarms;
       const { state, play } = callDue(calls.current, alarms, performance.now());
       calls.current = state;
-      if (play) chime.play(play);
+      if (play || (hadAdvice.current && !hasAdvice)) chime.play(play ?? 'high');
+      hadAdvice.current = hasAdvice;
     };
     const timer = setInterval(check, 500);
     return () => clearInterval(timer);
-  }, [isOn, live, chime]);
+  }, [isOn, bench, live, chime]);
 }

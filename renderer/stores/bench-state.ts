@@ -77,3 +77,8 @@ export function mayCommand(state: BenchState): boolean {
 export function isViewer({ app }: BenchState): boolean {
   return app !== null && !app.mayCommand;
 }
+
+/** A run goes on even while the disk takes none of it. */
+export function isRunUnderWay({ recording }: BenchState): boolean {
+  return recording !== null && recording.runId !== null;
+}

@@ -3,10 +3,12 @@ export {
   type BenchEvent,
   type BenchState,
   benchAfter,
+  isRunUnderWay,
   isViewer,
   mayCommand,
 } from './bench-state.ts';
 export { type BenchStore, createBenchStore } from './bench-store.ts';
+export { createNoteDraftStore, type NoteDraftStore } from './note-draft-store.ts';
 export { type Preferences, preferencesFrom, themes } from './preferences.ts';
 export { createPreferencesStore, type PreferencesStore } from './preferences-store.ts';
 export type {
@@ -20,3 +22,4 @@ export type {
 export { runViewAfter } from './run-view-reducer.ts';
 export { createRunViewStore, type RunViewStore } from './run-view-store.ts';
 export { stagesOfRecord } from './stages-in-view.ts';
+export { type Trouble, troublesOf } from './troubles.ts';

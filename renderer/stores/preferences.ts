@@ -5,7 +5,7 @@ export interface Preferences {
   readonly sound: boolean;
   /** Single letters make marks in Watch. */
   readonly markKeys: boolean;
-  /** Cautions read and the first invitation seen. */
+  /** The cautions have been read once. */
   readonly welcomed: boolean;
 }
 

@@ -20,6 +20,8 @@ export function runViewAfter(view: RunView | null, event: RunViewEvent): RunView
     };
   }
   if (view === null || event.type === 'closed') return null;
+  // A run that begins while news of the one before is still on its way must not be drawn over it.
+  if (event.runId !== view.runId) return view;
   switch (event.type) {
     case 'inputs':
       return withInputs(view, event.inputs);

@@ -55,9 +55,14 @@ export interface RunIdentity {
 
 export type RunViewEvent =
   | { readonly type: 'opened'; readonly run: RunIdentity }
+  | { readonly type: 'closed' }
+  | RunNews;
+
+/** What is told of one run. A view takes only what is told of its own. */
+export type RunNews = { readonly runId: string } & (
   | { readonly type: 'inputs'; readonly inputs: readonly RunInput[] }
   | { readonly type: 'snapshot'; readonly snapshot: Snapshot }
   /** Stages that passed before this window looked. */
   | { readonly type: 'stages-known'; readonly stages: readonly StageSpan[] }
   | { readonly type: 'ended'; readonly timeS: number }
-  | { readonly type: 'closed' };
+);

@@ -1,14 +1,16 @@
 import { useEffect, useRef } from 'react';
 import { stageLabels } from '#shared-core';
 import { Button } from '../design/index.ts';
-import type { RunView } from '../stores/index.ts';
+import { mayCommand, type RunView } from '../stores/index.ts';
 import { RunStrip, useBoxSize } from '../strip/index.ts';
 import { CautionsButton } from '../window/cautions-button.tsx';
 import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
+import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';
-import { livenessOf } from './liveness.ts';
+import { useLiveness } from './liveness.ts';
 import { Sentence } from './sentence.tsx';
+import { UrgentBar } from './urgent-bar.tsx';
 
 /** Least height of projected type as a share of the screen's height: a letter is read 30 rows back. */
 const textShare = 0.044;
@@ -44,15 +46,15 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
     };
   }, [onClose]);
   const { snapshot } = view;
-  const liveness = livenessOf(
-    view,
-    useBench(({ connection }) => connection),
-  );
+  const mayAnswer = useBench(mayCommand);
+  const liveness = useLiveness(view);
   return (
     <main className="classroom" id="place" ref={box}>
       <div className="classroom-top">
         <Sentence snapshot={snapshot} liveness={liveness} endedS={view.endedS} />
-        <HeadReadout head={snapshot?.head ?? null} liveness={liveness} />
+        <HeadReadout head={headNow(view, liveness)} liveness={liveness} />
+        {/* The sentence says it to the room; whoever has the computer answers it here. */}
+        {mayAnswer && <UrgentBar toWatch={onClose} />}
       </div>
       <RunStrip
         view={view}

@@ -1,24 +1,36 @@
-import { type Snapshot, stageLabels } from '#shared-core';
+import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
 import { expectedEnd } from '../strip/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
 import { probeScaleWords, untilWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
 
+interface FindingsProps {
+  readonly snapshot: Snapshot;
+  /** Whether it was thought of a moment that has passed while nothing newer is known. */
+  readonly isPassed?: boolean;
+}
+
 /** What is thought of the run now: stage, vapour strength, what comes; each with its reason. */
-export function Findings({ snapshot }: { readonly snapshot: Snapshot }) {
+export function Findings({ snapshot, isPassed = false }: FindingsProps) {
   const words = useWords();
   const { stage, vapour, forecast, plateau, timeS } = snapshot;
   const end = expectedEnd(snapshot);
   const decimal = usePreferences((preferences) => preferences.decimal);
   const scale = stage.stage === 'cool-down' ? null : probeScaleWords(plateau, decimal);
   return (
-    <dl className="findings">
+    <dl className="findings" data-passed={isPassed}>
+      {isPassed && (
+        <div>
+          <dt>Not now</dt>
+          <dd className="number">This was thought at {words.clock(timeS)}.</dd>
+        </div>
+      )}
       <div>
         <dt>Stage</dt>
         <dd>
           <strong>{stageLabels[stage.stage]}</strong>
-          <span className="soft number"> {likelihoodWords(stage.probability)}</span>
+          <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
           <Why because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
         </dd>
@@ -85,7 +97,10 @@ const vapourWords = {
 } as const;
 
 /** Probabilities in words and tens of percent: more digits would promise too much. */
-function likelihoodWords(probability: number): string {
+function likelihoodWords({ probability, condition }: StageCall): string {
+  // A stage that is only held says nothing of how likely it is.
+  if (condition === 'probe-suspect') return '· held';
+
   if (probability >= 0.99) return '· sure';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
   if (probability < 0.5) return '· perhaps over';

@@ -1,10 +1,10 @@
-import type { HeadView } from '#shared-core';
 import { durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
+import type { ShownHead } from './head-now.ts';
 import type { Liveness } from './liveness.ts';
 
 interface HeadReadoutProps {
-  readonly head: HeadView | null;
+  readonly head: ShownHead | null;
   readonly liveness: Liveness;
 }
 
@@ -35,18 +35,27 @@ export function HeadReadout({ head, liveness }: HeadReadoutProps) {
   );
 }
 
-function noteWords(head: HeadView, liveness: Liveness, words: ReturnType<typeof useWords>): string {
+function noteWords(
+  head: ShownHead,
+  liveness: Liveness,
+  words: ReturnType<typeof useWords>,
+): string {
   if (liveness === 'cut-off') return 'not the present value';
   if (liveness === 'ended') return 'last reading of the run';
   if (head.ageS > staleS) return `last heard ${durationWords(head.ageS)} ago`;
-  return `± ${words.number(head.expandedUncertaintyK, 1)} K (k = 2)${rateWords(head, words)}`;
+  const { expandedUncertaintyK } = head;
+  if (expandedUncertaintyK === null) return 'as the probe sends it; nothing judges it';
+  return `± ${words.number(expandedUncertaintyK, 1)} K (k = 2)${rateWords(head.rateKPerMin, expandedUncertaintyK, words)}`;
 }
 
 /** With more doubt than this about the head [K], as while vapour arrives, its rate says nothing. */
 const mostDoubtK = 2;
 
-function rateWords(head: HeadView, words: ReturnType<typeof useWords>): string {
-  const { rateKPerMin, expandedUncertaintyK } = head;
+function rateWords(
+  rateKPerMin: number | null,
+  expandedUncertaintyK: number,
+  words: ReturnType<typeof useWords>,
+): string {
   if (rateKPerMin === null || expandedUncertaintyK > mostDoubtK) return '';
   if (Math.abs(rateKPerMin) < 0.05) return ' · steady';
   const direction = rateKPerMin > 0 ? 'rising' : 'falling';

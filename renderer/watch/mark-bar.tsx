@@ -6,17 +6,17 @@ import { benchMarks, mayCommand, type RunView } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { clockWords, shortened } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
-import { answeredByHeatOff } from './asks-for-heat-off.ts';
 import { DropsButton } from './drops-button.tsx';
 import { type MarkAct, MarkButton } from './mark-button.tsx';
-import { NoteDialog } from './note-dialog.tsx';
+import { NoteDrawer } from './note-drawer.tsx';
+import { takeHeatOff } from './take-heat-off.ts';
 import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
 
 /** A note of any length may be undone; its button keeps to one line beside the others. */
 const undoLetters = 12;
 
-type OpenDialog = 'receiver-changed' | 'volume-read' | 'measured' | 'note' | null;
+type OpenDialog = 'receiver-changed' | 'volume-read' | 'measured' | null;
 
 /** Everything the person does at the bench, one key or one button each, and undo for all of it. */
 export function MarkBar({ view }: { readonly view: RunView }) {
@@ -25,6 +25,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const showKey = usePreferences(({ markKeys }) => markKeys);
   const words = useWords();
   const [dialog, setDialog] = useState<OpenDialog>(null);
+  const [isNoting, setNoting] = useState(false);
   const last = benchMarks(view.marks).at(-1);
   const heat = view.snapshot?.heat ?? 'unknown';
 
@@ -36,11 +37,6 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const isAsked = alarms.some(
     ({ alarm, state }) => alarm === 'attention' && state === 'unacknowledged',
   );
-  // Nobody has to say twice that the heat is off, here and in the prompt that asked for it.
-  const takeHeatOff = async () => {
-    if (!(await commands.mark({ type: 'heat-off' }))) return;
-    for (const alarm of answeredByHeatOff(alarms)) await commands.acknowledge(alarm);
-  };
   const answerAttention = async () => {
     const isMarked = await commands.mark({ type: 'attention-answered' });
     if (isMarked && isAsked) await commands.acknowledge('attention');
@@ -51,7 +47,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const heatActs: readonly MarkAct[] = [
     { key: 'h', name: 'Heat on', isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
     { key: 'e', name: 'eased', isNow: heat === 'eased', run: () => mark({ type: 'heat-eased' }) },
-    { key: 'o', name: 'off', isNow: heat === 'off', run: () => void takeHeatOff() },
+    { key: 'o', name: 'off', isNow: heat === 'off', run: () => void takeHeatOff(commands, alarms) },
   ];
   const otherActs: readonly MarkAct[] = [
     {
@@ -62,7 +58,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     },
     { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
     { key: 'm', name: 'Measured', run: () => setDialog('measured') },
-    { key: 'n', name: 'Note', run: () => setDialog('note') },
+    { key: 'n', name: 'Note', isNow: isNoting, run: () => setNoting(true) },
     { key: 'a', name: 'At the still', run: () => void answerAttention() },
   ];
   const isListening = canAct && dialog === null && showKey;
@@ -94,7 +90,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
       {dialog === 'measured' && (
         <MeasureDialog cuts={receiversIn(view)} onMark={mark} onClose={() => setDialog(null)} />
       )}
-      {dialog === 'note' && <NoteDialog onMark={mark} onClose={() => setDialog(null)} />}
+      {isNoting && <NoteDrawer canAct={canAct} onClose={() => setNoting(false)} />}
       {(dialog === 'receiver-changed' || dialog === 'volume-read') && (
         <VolumeDialog kind={dialog} onMark={mark} onClose={() => setDialog(null)} />
       )}

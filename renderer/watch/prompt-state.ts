@@ -7,7 +7,7 @@ export function promptStateWords(alarm: AlarmView, nowS: number): string {
   const raised = clockWords(raisedS);
   switch (state) {
     case 'unacknowledged':
-      return `${priority === 'high' ? 'Act now' : 'Please act'}. Called at ${raised}:`;
+      return `${priority === 'high' ? 'Act now' : 'Please act'}. Called at ${raised}, when this was so:`;
     case 'acknowledged':
       return `Acknowledged, still so · ${raised}`;
     case 'returned-unacknowledged':

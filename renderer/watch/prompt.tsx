@@ -33,7 +33,11 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
       <details className="why">
         <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
-        {!isOpen && <p>{words.said(alarm.because)}</p>}
+        {!isOpen && (
+          <p>
+            At {clockWords(alarm.raisedS)} this was so: {words.said(alarm.because)}
+          </p>
+        )}
         <p>{words.said(called.consequence)}</p>
         <p className="soft">{words.said(called.wouldChangeIf)}</p>
         {also && (

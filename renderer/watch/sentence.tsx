@@ -35,6 +35,13 @@ function whatToSay({ snapshot, liveness, endedS }: SentenceProps): Said {
       tone: 'urgent',
     };
   }
+  if (liveness === 'unjudged') {
+    return {
+      act: 'Go by the thermometer in the still head.',
+      sentence: 'Advice has stopped: the part of this program that judges the run has failed.',
+      tone: 'urgent',
+    };
+  }
   if (liveness === 'ended' && endedS !== null) {
     return {
       act: null,

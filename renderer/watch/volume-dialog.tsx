@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button, Dialog, NumberField } from '../design/index.ts';
-import { numberFrom } from '../words/index.ts';
+import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 
 interface VolumeDialogProps {
   readonly kind: 'receiver-changed' | 'volume-read';
@@ -27,6 +27,7 @@ export function VolumeDialog({ kind, onMark, onClose }: VolumeDialogProps) {
   const [problem, setProblem] = useState<string>();
   const submit = () => {
     const volumeMl = numberFrom(text);
+    if (mayHaveThousandsMark(text)) return setProblem(thousandsWords);
     const isEmpty = text.trim() === '';
     if (isEmpty && kind === 'receiver-changed') return onMark({ type: kind, volumeMl: null });
     if (volumeMl === null || volumeMl < 0 || volumeMl > 100_000) {

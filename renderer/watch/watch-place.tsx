@@ -1,7 +1,7 @@
 import { useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
 import { Invitation } from '../prepare/index.ts';
-import { isViewer, mayCommand } from '../stores/index.ts';
+import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
 import { ClassroomView } from './classroom-view.tsx';
@@ -15,6 +15,8 @@ export function WatchPlace() {
   const view = useLiveView((live) => live);
   const canAct = useBench(mayCommand);
   const onlyWatches = useBench(isViewer);
+  const isKnown = useBench(({ recording }) => recording !== null);
+  const isUnderWay = useBench(isRunUnderWay);
   const [isStopping, setStopping] = useState(false);
   const [isClassroom, setClassroom] = useState(false);
   const isComingBack = useRef(false);
@@ -28,7 +30,10 @@ export function WatchPlace() {
     isComingBack.current = false;
     button.focus();
   }, []);
-  if (view === null) return onlyWatches ? <NothingYet /> : <NothingToWatch />;
+  if (view === null) {
+    if (!isKnown || isUnderWay) return <Opening isUnderWay={isUnderWay} />;
+    return onlyWatches ? <NothingYet /> : <NothingToWatch />;
+  }
   const openClassroom = () => {
     setClassroom(true);
     // Where full screen is not allowed, the view still covers the window.
@@ -66,6 +71,20 @@ export function WatchPlace() {
         </div>
       </div>
       {isStopping && isRunning && <StopDialog view={view} onClose={() => setStopping(false)} />}
+    </main>
+  );
+}
+
+/** A window that has just been opened must not say that nothing runs before it knows. */
+function Opening({ isUnderWay }: { readonly isUnderWay: boolean }) {
+  return (
+    <main className="place" id="place">
+      <h1>{isUnderWay ? 'Opening the run under way …' : 'Looking for a run …'}</h1>
+      {isUnderWay && (
+        <p className="place-lead">
+          It goes on being recorded. Keep your eyes on the still until it is shown here.
+        </p>
+      )}
     </main>
   );
 }

@@ -6,8 +6,9 @@ import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/in
 import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
 import { Findings } from './findings.tsx';
+import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';
-import { livenessOf } from './liveness.ts';
+import { useLiveness } from './liveness.ts';
 import { Prompts } from './prompts.tsx';
 import { Sentence } from './sentence.tsx';
 
@@ -24,15 +25,14 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
   const { snapshot } = view;
   const understanding = useUnderstanding(view);
   const probe = useBench((bench) => bench.probe);
-  const liveness = livenessOf(
-    view,
-    useBench(({ connection }) => connection),
-  );
+  const liveness = useLiveness(view);
+  /** What was thought holds of the moment shown, not of one that has passed since. */
+  const isJudged = liveness !== 'unjudged' && liveness !== 'cut-off';
   return (
     <>
       <div className="watch-top">
         <Sentence snapshot={snapshot} liveness={liveness} endedS={view.endedS} />
-        <HeadReadout head={snapshot?.head ?? null} liveness={liveness} />
+        <HeadReadout head={headNow(view, liveness)} liveness={liveness} />
       </div>
       <div className="watch-middle">
         <RunStrip view={view} extra={stripExtra}>
@@ -45,10 +45,11 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             alarms={snapshot?.alarms ?? []}
             nowS={snapshot?.timeS ?? 0}
             isLive={liveness === 'live'}
+            isCalm={isJudged && snapshot !== null && snapshot.act === null}
           />
-          {liveness === 'live' && <LeftOutNote probe={probe} />}
+          {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           {aside}
-          {snapshot && <Findings snapshot={snapshot} />}
+          {snapshot && <Findings snapshot={snapshot} isPassed={!isJudged} />}
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />

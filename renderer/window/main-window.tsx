@@ -1,13 +1,15 @@
+import { useCallback } from 'react';
 import { assertNever } from '#shared-core';
-import { Textures } from '../design/index.ts';
+import { AboveDialogs, Textures } from '../design/index.ts';
 import { LookBackPlace } from '../look-back/index.ts';
 import { PreparePlace } from '../prepare/index.ts';
 import { useAlarmSound } from '../sound/index.ts';
 import { WatchPlace } from '../watch/index.ts';
+import { FirstCautions } from './first-cautions.tsx';
 import { Masthead } from './masthead.tsx';
 import type { Place } from './place.ts';
-import { ProblemNote } from './problem-note.tsx';
 import { RefusedPlace } from './refused-place.tsx';
+import { NotesAboveDialog, StandingNotes } from './standing-notes.tsx';
 import { usePlace } from './use-place.ts';
 import { useBench } from './use-stores.ts';
 import { useTheme } from './use-theme.ts';
@@ -15,14 +17,27 @@ import { useTheme } from './use-theme.ts';
 export function MainWindow() {
   const place = usePlace();
   const isShut = useBench(({ connection }) => connection === 'refused');
+  const above = useCallback(
+    (leave: () => void) => <NotesAboveDialog place={place} leave={leave} />,
+    [place],
+  );
   useTheme();
   useAlarmSound();
   return (
     <div className="window">
       <Textures />
-      <Masthead />
-      <ProblemNote />
-      {isShut ? <RefusedPlace /> : placeOf(place)}
+      <AboveDialogs value={above}>
+        <Masthead />
+        {isShut ? (
+          <RefusedPlace />
+        ) : (
+          <>
+            <FirstCautions />
+            <StandingNotes place={place} />
+            {placeOf(place)}
+          </>
+        )}
+      </AboveDialogs>
     </div>
   );
 }

@@ -1,5 +1,5 @@
-import { isViewer } from '../stores/index.ts';
-import { clockWords, problemWords } from '../words/index.ts';
+import { isViewer, troublesOf } from '../stores/index.ts';
+import { clockWords } from '../words/index.ts';
 import { useBench } from './use-stores.ts';
 
 /** Whether the run is safe on disk, said only after the disk has said so. */
@@ -9,6 +9,7 @@ export function SavedLine() {
   const probe = useBench((bench) => bench.probe);
   const onlyWatches = useBench(isViewer);
   const timeScale = probe?.source?.timeScale ?? 1;
+  const isRehearsal = timeScale > 1 || probe?.source?.kind === 'demo';
   if (connection === 'lost') {
     return (
       <p className="saved" data-tone="bad" role="alert">
@@ -19,20 +20,23 @@ export function SavedLine() {
   if (connection === 'refused') return <p className="saved" />;
   if (recording?.state === 'failed') {
     return (
-      <p className="saved" data-tone="bad" role="alert">
-        Not saved. {recording.problem && problemWords(recording.problem)}
+      <p className="saved" data-tone="bad">
+        Not saved
       </p>
     );
   }
   const isRecording = recording?.state === 'recording';
   return (
-    <p className="saved number" data-tone={isRecording ? 'good' : 'quiet'}>
+    <p
+      className="saved number"
+      data-tone={isRecording && troublesOf(recording).length === 0 ? 'good' : 'quiet'}
+    >
       {isRecording && recording.savedToS !== null
         ? `Saved to ${clockWords(recording.savedToS)}`
         : isRecording
           ? 'Recording …'
           : 'Not recording'}
-      {isRecording && timeScale > 1 && ` · rehearsal × ${timeScale}`}
+      {isRecording && isRehearsal && ` · rehearsal × ${timeScale}`}
       {onlyWatches && ' · view only'}
     </p>
   );

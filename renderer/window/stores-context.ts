@@ -2,7 +2,12 @@ import { createContext } from 'react';
 import type { PrepareStore } from '../prepare/prepare-store.ts';
 import type { ConnectedService } from '../service/index.ts';
 import type { Chime } from '../sound/index.ts';
-import type { BenchStore, PreferencesStore, RunViewStore } from '../stores/index.ts';
+import type {
+  BenchStore,
+  NoteDraftStore,
+  PreferencesStore,
+  RunViewStore,
+} from '../stores/index.ts';
 import type { Commands } from './commands.ts';
 
 /** What the window is made of, given once at the top. */
@@ -12,6 +17,7 @@ export interface WindowParts {
   readonly live: RunViewStore;
   readonly preferences: PreferencesStore;
   readonly prepare: PrepareStore;
+  readonly noteDraft: NoteDraftStore;
   readonly commands: Commands;
   readonly chime: Chime;
 }

@@ -5,14 +5,17 @@ export {
   countWords,
   type Decimal,
   decimalsFor,
+  mayHaveThousandsMark,
   numberFrom,
   numberWords,
   quantityWords,
   rangeWords,
+  thousandsWords,
 } from './number-words.ts';
 export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
 export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
-export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';
+export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
+export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';

@@ -55,3 +55,14 @@ export function numberFrom(text: string): number | null {
     .replace(',', '.');
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
 }
+
+/**
+ * Whether a mark for thousands may stand in what was typed: `1,700` is 1700 to one person and 1.7 to another. For
+ * fields of whole units in thousands; elsewhere three decimals are ordinary.
+ */
+export function mayHaveThousandsMark(text: string): boolean {
+  return /^[-−]?[1-9]\d{0,2}(?:[.,'’]\d{3})+(?:[.,]\d*)?$/.test(text.trim());
+}
+
+/** What to do about it. */
+export const thousandsWords = 'Without a mark for thousands, please: 1700, not 1,700.';

@@ -38,7 +38,7 @@ export function problemWords(problem: ServiceProblem): string {
     case 'disconnected':
       return 'The connection to the recorder was lost. Nothing was changed; try again once it is back.';
     case 'internal':
-      return `Something went wrong inside the program (${problem.message}). A run under way goes on being recorded.`;
+      return `Something went wrong inside the program (${problem.message}). What was recorded is kept. Try again; if it stays, start the program anew.`;
     default:
       return assertNever(problem);
   }

@@ -33,6 +33,13 @@ export function dateWords(iso: string): string {
   return date.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }
 
+/** Time of day in the person's own format: `10:42`. */
+export function timeOfDayWords(iso: string): string {
+  const date = new Date(iso);
+  if (Number.isNaN(date.getTime())) return iso;
+  return date.toLocaleTimeString(undefined, { timeStyle: 'short' });
+}
+
 /** A tick of the time axis: `25 min`, `1 h`, `1 h 30`. */
 export function axisTimeWords(timeS: number): string {
   const minutes = Math.round(timeS / 60);

@@ -2,6 +2,7 @@ import path from 'node:path';
 import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
 import { z } from 'zod';
 import { defaultRunSettings, type RequestBody, type RequestName } from '#shared-core';
+import { comeWelcomed } from '../testing/come-welcomed.ts';
 import { findChromium } from '../testing/find-chromium.ts';
 import type { MeasureOptions } from './measure-options.ts';
 
@@ -31,6 +32,7 @@ export async function openMeasuredWindow(
   const page = await browser.newPage({ viewport: { width, height } });
   page.setDefaultTimeout(60_000);
   await page.addInitScript({ path: recorderFile });
+  await comeWelcomed(page);
   await page.goto(url);
   const tools = await page.context().newCDPSession(page);
   await page.getByRole('heading', { level: 1 }).waitFor();

@@ -10,7 +10,8 @@ export const events = {
   ports: z.strictObject({ ports: z.array(portInfoSchema) }),
   probe: probeStatusSchema,
   recording: recordingStatusSchema,
-  snapshot: snapshotSchema,
+  /** What is thought of the running run now; a window that shows another run drops it. */
+  snapshot: z.strictObject({ runId: z.string(), snapshot: snapshotSchema }),
   pack: packProgressSchema,
   /** New inputs of the running run since the last such event, in order. `fromIndex` shows gaps. */
   inputs: z.strictObject({

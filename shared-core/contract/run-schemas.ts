@@ -51,7 +51,10 @@ export const recordingStatusSchema = z.strictObject({
   runId: z.string().nullable(),
   startedAtIso: z.string().nullable(),
   savedToS: z.number().nullable(),
+  /** Why it failed, or what endangers it while it goes on. */
   problem: serviceProblemSchema.nullable(),
+  /** What made the monitor fail: recording goes on, advice has stopped. Absent while it works. */
+  adviceStopped: z.string().optional(),
 });
 
 export type Unreadable = z.infer<typeof unreadableSchema>;

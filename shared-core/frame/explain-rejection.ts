@@ -21,7 +21,7 @@ export function explainRejection(rejection: LineRejection): string {
     case 'outside-range':
       return `${printable(rejection.text, 40)} cannot be a temperature: check the unit in the probe settings.`;
     case 'checksum':
-      return 'An answer arrived damaged: check the cable and the speed.';
+      return 'What arrived was damaged: check the cable and the speed. If that happens every time, its checksum is of another kind: describe the line with a pattern.';
     case 'answer-error':
       return `The probe answered with an error: ${printable(rejection.text, 60)}.`;
     default:

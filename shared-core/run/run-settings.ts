@@ -50,10 +50,11 @@ export const firstFractionSettingSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('minutes'), minutes: z.number().min(0).max(120) }),
 ]);
 
-/** A rig or safety check and the role (never the name) of who confirmed it. */
+/** A rig or safety check, the role (never the name) of who confirmed it, and when; older records lack the time. */
 export const safetyConfirmSchema = z.strictObject({
   check: z.string().min(1).max(60),
   role: z.enum(['teacher', 'technician', 'assistant']),
+  confirmedAtIso: z.iso.datetime().optional(),
 });
 
 /** Everything the person set before the run; recorded in the run's header. */

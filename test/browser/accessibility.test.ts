@@ -82,7 +82,7 @@ async function markByKeys(page: Page): Promise<void> {
   await page.keyboard.type('31');
   await page.keyboard.press('Enter');
   await page.keyboard.press('n');
-  await page.getByRole('dialog').waitFor();
+  await page.getByLabel('What did you see or do?').waitFor();
   await page.keyboard.type('The class guessed 40 mL.');
   await tabTo(page, /^Keep note$/);
   await page.keyboard.press('Enter');

@@ -121,7 +121,10 @@ test('events go to the windows while there are any', () => {
 test('a snapshot that makes its parts when they are read reaches the window whole', () => {
   const { emit, sent } = bench();
   const snapshot = createMonitor(defaultRunSettings).advanceTo(5);
-  emit('snapshot', snapshot);
-  expect(sent).toEqual([['still-head:event', { name: 'snapshot', body: plainSnapshot(snapshot) }]]);
-  expect(sent).toMatchObject([[expect.any(String), { body: { stage: { stage: 'warm-up' } } }]]);
+  emit('snapshot', { runId: 'r1', snapshot });
+  const body = { runId: 'r1', snapshot: plainSnapshot(snapshot) };
+  expect(sent).toEqual([['still-head:event', { name: 'snapshot', body }]]);
+  expect(sent).toMatchObject([
+    [expect.any(String), { body: { snapshot: { stage: { stage: 'warm-up' } } } }],
+  ]);
 });

@@ -18,6 +18,7 @@ import './plot-bench.css';
 import { createPrepareStore } from '../../../renderer/prepare/index.ts';
 import {
   createBenchStore,
+  createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
@@ -57,7 +58,8 @@ const parts: WindowParts = {
   bench,
   live,
   preferences: createPreferencesStore(window.sessionStorage, '.'),
-  prepare: createPrepareStore(),
+  prepare: createPrepareStore(window.sessionStorage),
+  noteDraft: createNoteDraftStore(window.sessionStorage),
   commands: createCommands(service, bench),
   chime: { play: () => {} },
 };
@@ -72,6 +74,7 @@ function reading(index: number): Reading {
 }
 
 let count = 0;
+const runId = 'bench';
 let snapshot: Snapshot | null = null;
 const times: number[] = [];
 const values: number[] = [];
@@ -85,8 +88,10 @@ function snapshotAt(timeS: number, temperatureC: number): Snapshot {
 
 function addReading(): void {
   const added = reading(count++);
-  live.getState().dispatch({ type: 'inputs', inputs: [added] });
-  live.getState().dispatch({ type: 'snapshot', snapshot: snapshotAt(added.timeS, added.value) });
+  live.getState().dispatch({ type: 'inputs', runId, inputs: [added] });
+  live
+    .getState()
+    .dispatch({ type: 'snapshot', runId, snapshot: snapshotAt(added.timeS, added.value) });
 }
 
 function BenchedWatch() {
@@ -108,7 +113,7 @@ const plotBench: PlotBench = {
   load(readings) {
     const run = {
       origin: 'live',
-      runId: 'bench',
+      runId,
       name: 'Bench',
       startedAtIso: null,
       settings: defaultRunSettings,
@@ -122,7 +127,7 @@ const plotBench: PlotBench = {
         times.push(timeS);
         values.push(value);
       }
-      live.getState().dispatch({ type: 'inputs', inputs });
+      live.getState().dispatch({ type: 'inputs', runId, inputs });
     }
   },
   showYardstick() {
@@ -149,7 +154,7 @@ const plotBench: PlotBench = {
   pass(readings, everyReadings) {
     for (let done = 0; done < readings; done += everyReadings) {
       const inputs = Array.from({ length: everyReadings - 1 }, () => reading(count++));
-      live.getState().dispatch({ type: 'inputs', inputs });
+      live.getState().dispatch({ type: 'inputs', runId, inputs });
       flushSync(addReading);
     }
   },

@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Page } from 'playwright-core';
+import { comeWelcomed } from '../../../scripts/testing/come-welcomed.ts';
 import { findChromium } from '../../../scripts/testing/find-chromium.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
 
@@ -24,7 +25,7 @@ export type WindowSize = keyof typeof windowSizes;
 /** Opens the address in Chromium with a profile of its own. */
 export async function openWindow(
   url: string,
-  options: { readonly size?: WindowSize; readonly dark?: boolean } = {},
+  options: { readonly size?: WindowSize; readonly dark?: boolean; readonly isFirst?: boolean } = {},
 ): Promise<OpenWindow> {
   const profile = mkdtempSync(path.join(tmpdir(), 'profile-'));
   const context = await chromium.launchPersistentContext(profile, {
@@ -47,6 +48,7 @@ export async function openWindow(
   // Two cores may be all there are, for the app, the browser and this program.
   page.setDefaultTimeout(60_000);
   const complaints = collectComplaints(page);
+  if (options.isFirst !== true) await comeWelcomed(page);
   await page.goto(url);
   return {
     page,

@@ -8,6 +8,7 @@ export async function connectByPath(page: Page, path: string): Promise<void> {
 
 /** Confirms every check of rig and room, and starts the run with the heat on. */
 export async function startHeatedRun(page: Page): Promise<void> {
+  await page.getByLabel('Altitude of this room').fill('0');
   for (const check of await page.getByRole('checkbox').all()) await check.check();
   await page.getByRole('button', { name: 'Start the run' }).click();
   await page.getByText(/Saved to/).waitFor();

@@ -106,7 +106,8 @@ describe('createSession', () => {
     }
     expect(session.recordingStatus()).toMatchObject({
       state: 'recording',
-      problem: { kind: 'internal', message: 'a bug' },
+      problem: null,
+      adviceStopped: 'a bug',
     });
     await ask(session, 'run/stop', {});
     expect((await readWhole(session, runId)).inputs).toHaveLength(20);
@@ -115,7 +116,7 @@ describe('createSession', () => {
   test('tells of each reading of a ten-a-second probe at once, however unevenly they come', async () => {
     const { time, probeHub, session } = await setUp();
     const shown: number[] = [];
-    session.on('snapshot', ({ head: told }) => {
+    session.on('snapshot', ({ snapshot: { head: told } }) => {
       if (told !== null) shown.push(told.temperatureC);
     });
     await ask(session, 'run/start', { settings: defaultRunSettings });

@@ -1,9 +1,10 @@
 import type { ProbeHub, ProbeListeners } from '#main';
 import {
-  type DemoSource,
   demoSourceSchema,
   type MarkType,
+  type ProbeSource,
   type ProbeStatus,
+  serialSourceSchema,
   succeed,
 } from '#shared-core';
 
@@ -17,7 +18,10 @@ export interface FakeProbeHub extends ProbeHub {
 }
 
 export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
-  const source: DemoSource = demoSourceSchema.parse({ kind: 'demo', timeScale });
+  const source: ProbeSource =
+    timeScale === 1
+      ? serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' })
+      : demoSourceSchema.parse({ kind: 'demo', timeScale });
   let status: ProbeStatus = {
     state: 'hearing',
     source,

@@ -50,3 +50,22 @@ describe('createVirtualProbe', () => {
     expect(reached).toBeLessThan(2400);
   });
 });
+
+test('a pot that nobody takes the heat from boils dry, and a probe in it says nothing past the end of its scale', () => {
+  const still = createVirtualStill({ rig: 'glassBeads', seed: 3, heated: true });
+  const readings = Array.from({ length: 5 * 360 }, (_, index) => still.readAt(10 * index));
+  const isTold = ({ potC }: (typeof readings)[number]) => potC !== null;
+  // Dropouts are short; ten minutes of silence are the dry pot.
+  const lastTold = readings.findLastIndex(isTold);
+  expect(lastTold).toBeGreaterThan(360);
+  expect(lastTold).toBeLessThan(4 * 360);
+  expect(readings.slice(-60).some(isTold)).toBe(false);
+});
+
+test('heat that a person has eased stays eased, however few drops come', () => {
+  const still = createVirtualStill({ rig: 'glassBeads', seed: 3, heated: true });
+  still.readAt(1000);
+  still.heat('heat-eased');
+  const readings = Array.from({ length: 5 * 360 }, (_, index) => still.readAt(1000 + 10 * index));
+  expect(Math.max(...readings.map(({ potC }) => potC ?? 0))).toBeLessThan(101);
+});

@@ -1,12 +1,54 @@
 import { describe, expect, test } from 'vitest';
 import { pressureAtAltitudeKPa, runSettingsSchema } from '#shared-core';
 import { expectedPlateau } from '../../../renderer/prepare/expected-plateau.ts';
-import { firstDraft, withConfirm } from '../../../renderer/prepare/prepare-draft.ts';
+import { firstDraft as emptyDraft, withConfirm } from '../../../renderer/prepare/prepare-draft.ts';
 import { pressureFromDraft } from '../../../renderer/prepare/pressure-from-draft.ts';
 import { settingsFromDraft } from '../../../renderer/prepare/settings-from-draft.ts';
+import { thousandsWords } from '../../../renderer/words/index.ts';
+
+const firstDraft = { ...emptyDraft, altitudeM: '0' };
 
 describe('settingsFromDraft', () => {
-  test('the first draft is ready to start and fits the contract', () => {
+  test('the first draft asks for the altitude and for nothing else', () => {
+    const settings = settingsFromDraft(emptyDraft);
+    expect(settings.ok ? [] : settings.error).toEqual([
+      {
+        field: 'altitudeM',
+        message: 'Needed: metres above sea level, from a map. 0 at the coast.',
+      },
+    ]);
+  });
+
+  test.each([
+    ['altitudeM', '1,700'],
+    ['altitudeM', '1.700'],
+    ['altitudeM', "1'700"],
+    ['chargeVolumeMl', '1,250'],
+    ['chargeVolumeMl', '12.500,5'],
+    ['heatW', '1.200'],
+    ['stationPressure', '1,013'],
+    ['seaLevelPressure', '1.013,2'],
+  ] as const)('a mark for thousands in %s is refused with a word: %s', (field, typed) => {
+    const pressureFrom =
+      field === 'stationPressure'
+        ? 'barometer'
+        : field === 'seaLevelPressure'
+          ? 'sea-level'
+          : 'altitude';
+    const settings = settingsFromDraft({ ...firstDraft, pressureFrom, [field]: typed });
+    expect(settings.ok ? [] : settings.error).toEqual([{ field, message: thousandsWords }]);
+  });
+
+  test('three decimals are no mark for thousands where thousands can not be', () => {
+    const kPa = {
+      pressureFrom: 'barometer',
+      pressureUnit: 'kPa',
+      stationPressure: '101.325',
+    } as const;
+    expect(settingsFromDraft({ ...firstDraft, ...kPa, chargeStrengthAbv: '8.125' }).ok).toBe(true);
+  });
+
+  test('the first draft with its altitude is ready to start and fits the contract', () => {
     const settings = settingsFromDraft(firstDraft);
     expect(settings.ok && runSettingsSchema.safeParse(settings.value).success).toBe(true);
   });
@@ -95,12 +137,19 @@ describe('pressureFromDraft', () => {
   });
 });
 
-test('a confirmed check keeps the role of who looked, and can be taken back', () => {
-  const confirmed = withConfirm({ ...firstDraft, role: 'technician' }, 'boiling-stones', true);
-  expect([confirmed.confirms, withConfirm(confirmed, 'boiling-stones', false).confirms]).toEqual([
-    [{ check: 'boiling-stones', role: 'technician' }],
+test('a confirmed check keeps the role of who looked and when, also in the record, and can be taken back', () => {
+  const atIso = '2026-03-18T09:15:00.000Z';
+  const draft = { ...firstDraft, role: 'technician' } as const;
+  const confirmed = withConfirm(draft, 'boiling-stones', true, atIso);
+  const taken = withConfirm(confirmed, 'boiling-stones', false, atIso);
+  expect([confirmed.confirms, taken.confirms]).toEqual([
+    [{ check: 'boiling-stones', role: 'technician', confirmedAtIso: atIso }],
     [],
   ]);
+  const settings = settingsFromDraft(confirmed);
+  expect(settings.ok && runSettingsSchema.parse(settings.value).safetyConfirms).toEqual(
+    confirmed.confirms,
+  );
 });
 
 test('the expected plateau at standard pressure runs from the azeotrope to the limit', () => {

@@ -32,7 +32,7 @@ const link = (timeS: number, state: 'lost' | 'back'): RunInput => ({
   reason: 'unplugged',
 });
 const withInputs = (view: RunView | null, ...inputs: RunInput[]) =>
-  runViewAfter(view, { type: 'inputs', inputs });
+  runViewAfter(view, { type: 'inputs', runId: 'r1', inputs });
 
 describe('runViewAfter', () => {
   test('counts every input but draws no bad reading', () => {
@@ -88,14 +88,31 @@ describe('runViewAfter', () => {
     const monitor = createMonitor(defaultRunSettings);
     const first = monitor.push(head(0, 20));
     const later = { ...first, timeS: 900, stage: { ...first.stage, stage: 'tail', sinceS: 880 } };
-    const view = runViewAfter(runViewAfter(opened, { type: 'snapshot', snapshot: first }), {
-      type: 'snapshot',
-      snapshot: later as typeof first,
-    });
+    const view = runViewAfter(
+      runViewAfter(opened, { type: 'snapshot', runId: 'r1', snapshot: first }),
+      {
+        type: 'snapshot',
+        runId: 'r1',
+        snapshot: later as typeof first,
+      },
+    );
     expect(view?.stages.map(({ stage, fromS, toS }) => [stage, fromS, toS])).toEqual([
       ['warm-up', 0, 880],
       ['tail', 880, null],
     ]);
+  });
+
+  test('what is told of another run changes nothing', () => {
+    const view = withInputs(opened, head(0, 20), mark(1, 1, { type: 'heat-on' }));
+    const snapshot = createMonitor(defaultRunSettings).push(head(0, 99));
+    const runId = 'r0';
+    const told = [
+      { type: 'inputs', runId, inputs: [head(5, 99)] },
+      { type: 'snapshot', runId, snapshot },
+      { type: 'stages-known', runId, stages: [] },
+      { type: 'ended', runId, timeS: 9 },
+    ] as const;
+    expect(told.map((event) => runViewAfter(view, event) === view)).toEqual(told.map(() => true));
   });
 
   test('nothing changes a view that is not open', () => {

@@ -3,6 +3,7 @@ import type { ReactElement } from 'react';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 import {
   createBenchStore,
+  createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
@@ -17,6 +18,8 @@ const disconnected: Request = async () => ({ ok: false, error: { kind: 'disconne
 export function renderInWindow(
   element: ReactElement,
   request: Request = disconnected,
+  /** What the stores hold before anything is drawn. */
+  fill: (parts: WindowParts) => void = () => {},
 ): RenderResult {
   const service: WindowParts['service'] = {
     connection: () => 'open',
@@ -30,9 +33,11 @@ export function renderInWindow(
     bench,
     live: createRunViewStore(),
     preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
-    prepare: createPrepareStore(),
+    prepare: createPrepareStore({ getItem: () => null, setItem: () => {} }),
+    noteDraft: createNoteDraftStore({ getItem: () => null, setItem: () => {} }),
     commands: createCommands(service, bench),
     chime: { play: () => {} },
   };
+  fill(parts);
   return render(<WindowPartsContext value={parts}>{element}</WindowPartsContext>);
 }

@@ -43,4 +43,11 @@ describe('Findings', () => {
     expect(stageAt(0.82)).toContain('Main ethanol fraction · 80 % likely');
     expect(stageAt(0.2)).toContain('Main ethanol fraction · perhaps over');
   });
+
+  test('do not call a stage sure that is only held because the probe is in doubt', () => {
+    const stage = { ...snapshot.stage, probability: 1, condition: 'probe-suspect' } as const;
+    const said = findingsOf({ ...snapshot, stage });
+    expect(said).toContain('Main ethanol fraction · held');
+    expect(said).not.toContain('· sure');
+  });
 });

@@ -1,10 +1,13 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings } from '#shared-core';
+import { createMonitor, defaultRunSettings, type RunInput } from '#shared-core';
+import { runViewAfter } from '../../../renderer/stores/index.ts';
+import { headNow } from '../../../renderer/watch/head-now.ts';
 import { HeadReadout } from '../../../renderer/watch/head-readout.tsx';
 import { type Liveness, livenessOf } from '../../../renderer/watch/liveness.ts';
 import { Sentence } from '../../../renderer/watch/sentence.tsx';
+import { WatchRun } from '../../../renderer/watch/watch-run.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const snapshot = createMonitor(defaultRunSettings).push({
@@ -15,6 +18,14 @@ const snapshot = createMonitor(defaultRunSettings).push({
   unit: '°C',
   quality: 'good',
 });
+
+const recording = {
+  state: 'recording',
+  runId: 'r1',
+  startedAtIso: null,
+  savedToS: 1,
+  problem: null,
+} as const;
 
 function show(liveness: Liveness): string {
   renderInWindow(
@@ -32,15 +43,20 @@ function show(liveness: Liveness): string {
 afterEach(cleanup);
 
 describe('livenessOf', () => {
-  test('only a run that goes on over an open connection is live', () => {
+  test('only a run that goes on over an open connection, and is judged, is live', () => {
     const running = { origin: 'live', endedS: null } as const;
     expect([
-      livenessOf(running, 'open'),
-      livenessOf(running, 'lost'),
-      livenessOf(running, 'refused'),
-      livenessOf({ ...running, endedS: 60 }, 'lost'),
-      livenessOf({ ...running, origin: 'replay' }, 'lost'),
-    ]).toEqual(['live', 'cut-off', 'cut-off', 'ended', 'past']);
+      livenessOf(running, { connection: 'open', recording }),
+      livenessOf(running, { connection: 'open', recording: null }),
+      livenessOf(running, {
+        connection: 'open',
+        recording: { ...recording, adviceStopped: 'bug' },
+      }),
+      livenessOf(running, { connection: 'lost', recording }),
+      livenessOf(running, { connection: 'refused', recording }),
+      livenessOf({ ...running, endedS: 60 }, { connection: 'lost', recording }),
+      livenessOf({ ...running, origin: 'replay' }, { connection: 'lost', recording }),
+    ]).toEqual(['live', 'live', 'unjudged', 'cut-off', 'cut-off', 'ended', 'past']);
   });
 });
 
@@ -50,6 +66,45 @@ describe('what is not so now', () => {
     expect(shown).toContain('Go by the thermometer in the still head.');
     expect(shown).toContain('not the present value [struck]');
     expect(shown).not.toContain(snapshot.sentence);
+  });
+
+  test('a failed monitor claims nothing: the sentence says so, and the readout is what the probe sends', () => {
+    const opened = runViewAfter(null, {
+      type: 'opened',
+      run: {
+        origin: 'live',
+        runId: 'r1',
+        name: '',
+        startedAtIso: null,
+        settings: defaultRunSettings,
+      },
+    });
+    const reading = (timeS: number, value: number): RunInput => ({
+      kind: 'reading',
+      timeS,
+      channel: 'head',
+      value,
+      unit: '°C',
+      quality: 'good',
+    });
+    const judged = runViewAfter(opened, { type: 'snapshot', runId: 'r1', snapshot });
+    const inputs = [reading(1, 79.1), reading(5000, 92.4)];
+    const view = runViewAfter(judged, { type: 'inputs', runId: 'r1', inputs })!;
+    const lost: RunInput = { kind: 'link', timeS: 5005, state: 'lost', reason: 'silent' };
+    renderInWindow(<WatchRun view={view} />, undefined, ({ bench }) => {
+      const { dispatch } = bench.getState();
+      dispatch({ type: 'connection', connection: 'open' });
+      dispatch({ type: 'recording', recording: { ...recording, adviceStopped: 'a bug' } });
+    });
+    const shown = document.body.textContent ?? '';
+    expect(shown).toContain('Go by the thermometer in the still head.');
+    expect(shown).toContain('92.4°Cas the probe sends it; nothing judges it');
+    expect(shown).toContain('This was thought at 0:00:01.');
+    for (const claim of [snapshot.sentence, 'steady', 'No prompt']) {
+      expect(shown).not.toContain(claim);
+    }
+    const silent = runViewAfter(view, { type: 'inputs', runId: 'r1', inputs: [lost] })!;
+    expect(headNow(silent, 'unjudged')).toBeNull();
   });
 
   test('a run that has ended says so in place of its last sentence', () => {

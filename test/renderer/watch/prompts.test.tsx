@@ -5,12 +5,14 @@ import type { AlarmView, RequestName } from '#shared-core';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 import {
   createBenchStore,
+  createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { createCommands } from '../../../renderer/window/commands.ts';
 import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
 
 const alarm = (changes: Partial<AlarmView>): AlarmView => ({
   alarm: 'plateau-departure',
@@ -57,13 +59,14 @@ function show(alarms: readonly AlarmView[], mayCommand = true, isTaken = false) 
     bench,
     live: createRunViewStore(),
     preferences: createPreferencesStore({ getItem: () => null, setItem: () => {} }, '.'),
-    prepare: createPrepareStore(),
+    prepare: createPrepareStore({ getItem: () => null, setItem: () => {} }),
+    noteDraft: createNoteDraftStore({ getItem: () => null, setItem: () => {} }),
     commands: createCommands(service, bench),
     chime: { play: () => {} },
   };
   render(
     <WindowPartsContext value={parts}>
-      <Prompts alarms={alarms} nowS={3300} isLive />
+      <Prompts alarms={alarms} nowS={3300} isLive isCalm />
     </WindowPartsContext>,
   );
   return asked;
@@ -145,7 +148,7 @@ describe('Prompts', () => {
     expect(screen.getAllByRole('heading').map(({ textContent }) => textContent)).toEqual([
       'Take the heat off and change the receiver.',
     ]);
-    expect(screen.getByText('Act now. Called at 0:55:25:')).toBeTruthy();
+    expect(screen.getByText('Act now. Called at 0:55:25, when this was so:')).toBeTruthy();
     expect(screen.getByText('The head is at 83.8 °C.')).toBeTruthy();
     expect(screen.getByText('First called at 0:54:28: The head is at 82.8 °C.')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
@@ -170,6 +173,21 @@ describe('Prompts', () => {
     ]);
     const lines = [...document.querySelectorAll('details:has(h2)')];
     expect(lines.map((line) => line.querySelectorAll('button').length)).toEqual([3, 2]);
+  });
+
+  test('beside an instruction it is not said that nothing asks for an act', () => {
+    renderInWindow(
+      <>
+        <Prompts alarms={[]} nowS={1} isLive isCalm={false} />
+        <Prompts alarms={[]} nowS={1} isLive isCalm />
+      </>,
+    );
+    expect(screen.getAllByText(/^No prompt/)).toHaveLength(1);
+  });
+
+  test('an answered prompt gives its reason as that of the moment it was called', () => {
+    show([alarm({ state: 'acknowledged' })]);
+    expect(screen.getByText('At 0:54:28 this was so: The head is at 83.2 °C.')).toBeTruthy();
   });
 
   test('only what asks for the heat to be off offers to say so', () => {

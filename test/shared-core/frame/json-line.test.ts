@@ -19,7 +19,7 @@ describe('a line of JSON', () => {
     ['{"sensor":"pot","temperature":91.3}', ['pot 91.3 °C']],
     ['{"name":"board 7","head":78.42,"pot":91.3}', ['head 78.42 °C', 'pot 91.3 °C']],
     ['{"probe":{"head":78.42,"pot":91.3}}', ['head 78.42 °C', 'pot 91.3 °C']],
-    ['[78.42,91.3]', ['head 78.42 °C', 'pot 91.3 °C']],
+    ['[78.42,91.3]', ['channel-1 78.42 1', 'channel-2 91.3 1']],
     [
       '[{"name":"head","value":78.42},{"name":"pot","value":91.3}]',
       ['head 78.42 °C', 'pot 91.3 °C'],

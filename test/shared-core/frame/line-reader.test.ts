@@ -28,7 +28,7 @@ describe('a channel under another name', () => {
       read('   85.20 g', { channels: { head: 'receiver' } }),
       read('0.0852 kg', { channels: { head: 'receiver' } }),
       read('994.1 hPa', { channels: { head: 'air-pressure' } }),
-      read('78.4 91.3', { channels: { head: 'pot', pot: 'head' } }),
+      read('78.4 91.3', { channels: { 'channel-1': 'pot', 'channel-2': 'head' } }),
     ]).toEqual([
       good('receiver 85.2 g'),
       good('receiver 85.2 g'),
@@ -52,16 +52,37 @@ describe('a line of plain text', () => {
     ['head,78.42,pot,91.3', good('head 78.42 °C', 'pot 91.3 °C')],
     ['head=78.42 pot=91.3', good('head 78.42 °C', 'pot 91.3 °C')],
     ['T1: 78.42; T2: 91.3', good('head 78.42 °C', 'pot 91.3 °C')],
-    ['78.42\t91.3', good('head 78.42 °C', 'pot 91.3 °C')],
-    ['78.42,91.3,20.1', good('head 78.42 °C', 'pot 91.3 °C', 'channel-3 20.1 1')],
+    ['time;78,4', good('time 78.4 1')],
+    ['10:15:22;78,4', good('head 78.4 °C')],
+    ['10:15:22,78.4', good('head 78.4 °C')],
+    ['2025-03-14 10:15:22.5;78,4', good('head 78.4 °C')],
+    ['14.03.2025 10:15 78.4', good('head 78.4 °C')],
+    ['$TEMP,78.4*35', good('head 78.4 °C')],
+    ['$TEMP,78.4', good('head 78.4 °C')],
+    ['Kopf: 78,35 °C; Sumpf: 91,2 °C', good('head 78.35 °C', 'pot 91.2 °C')],
+    ['78,35 \u00c2\u00b0C', good('head 78.35 °C')],
+    ['78,42;91,3', good('channel-1 78.42 1', 'channel-2 91.3 1')],
     ['head,78.42,receiver,41.2', good('head 78.42 °C', 'receiver 41.2 g')],
     ['head,78.42,mass,0.0412 kg', good('head 78.42 °C', 'receiver 41.2 g')],
     ['head,78.42,pressure,986', good('head 78.42 °C', 'air-pressure 98.6 kPa')],
     ['head,78.42,jacket top,60 C', good('head 78.42 °C', 'jacket-top 60 °C')],
-    ['probe7 = 78.42', good('head 78.42 °C')],
     ['7.842e1', good('head 78.42 °C')],
   ])('%j gives its readings', (line, expected) => {
     expect(read(line)).toEqual(expected);
+  });
+
+  test.each([
+    ['H:78.35;P:91.35;CK=76', ['h', 'p', 'ck']],
+    ['n,78.29,91.29,512', ['n', 'channel-2', 'channel-3']],
+    ['17,78.29,91.29,512', ['channel-1', 'channel-2', 'channel-3', 'channel-4']],
+    ['78.42\t91.3', ['channel-1', 'channel-2']],
+    ['probe7 = 78.42', ['probe7']],
+    ['Sensor 0: 28FF641E83: 78.37', ['sensor-0-28ff641e83']],
+    ['Sensor 1: <28FF641E84>: 91.2', ['sensor-1-28ff641e84']],
+    ['{"a": 78.4, "b": 91.2}', ['a', 'b']],
+  ])('%j is understood, but nothing in it is taken for the head', (line, channels) => {
+    const { values, rejections } = createLineReader(defaults).read(line);
+    expect([values.map(({ channel }) => channel), rejections]).toEqual([channels, []]);
   });
 
   test.each([
@@ -82,7 +103,8 @@ describe('a line of plain text', () => {
     ['inf', 'no-value'],
     ['78,42', 'ambiguous-comma'],
     ['T=78,42', 'ambiguous-comma'],
-    ['78,42;91,3', 'ambiguous-comma'],
+    ['$TEMP,78.4*5A', 'checksum'],
+    ['$TEMP,79.4*35', 'checksum'],
     ['78.78.42', 'not-understood'],
     ['78.4\u0000', 'not-understood'],
     ['\u00f8\u0080\u00ff', 'not-understood'],
@@ -107,7 +129,7 @@ describe('a line of plain text', () => {
     const options = { decimalComma: true };
     expect(read('78,42', options)).toEqual(good('head 78.42 °C'));
     expect(read('head=78,42;pot=91,3', options)).toEqual(good('head 78.42 °C', 'pot 91.3 °C'));
-    expect(read('78,42 91,3', options)).toEqual(good('head 78.42 °C', 'pot 91.3 °C'));
+    expect(read('78,42 91,3', options)).toEqual(good('channel-1 78.42 1', 'channel-2 91.3 1'));
     expect(read('78.42', options)).toEqual(good('head 78.42 °C'));
   });
 

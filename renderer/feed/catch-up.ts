@@ -1,0 +1,69 @@
+import type { Service } from '#shared-core';
+import { type RunViewStore, stagesOfRecord } from '../stores/index.ts';
+import { readWholeRun } from './read-whole-run.ts';
+
+export interface CatchUpParts {
+  readonly service: Service;
+  readonly live: RunViewStore;
+  readonly breathe: () => Promise<void>;
+}
+
+/** Brings a run that this window has not followed from its beginning into view. */
+export interface CatchUp {
+  /** Reads what is missing; asked again meanwhile, it looks once more when it is through. */
+  read(runId: string): void;
+  /** What is still being read is not wanted any more. */
+  leave(): void;
+  isReading(): boolean;
+}
+
+export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp {
+  let wanted: string | null = null;
+  /** The reading under way; one of a run that is no longer wanted ends by itself and hinders nobody. */
+  let reading: { readonly runId: string } | null = null;
+  let looksAgain = false;
+
+  const readOnce = async (runId: string, isWanted: () => boolean) => {
+    const { view } = live.getState();
+    const known = view?.runId === runId ? view.inputCount : 0;
+    await readWholeRun({ service, breathe, isWanted }, runId, known, (page) => {
+      const { dispatch } = live.getState();
+      const { settings, summary, inputs } = page;
+      if (page.fromIndex === 0) {
+        const { name, startedAtIso } = summary;
+        dispatch({ type: 'opened', run: { origin: 'live', runId, name, startedAtIso, settings } });
+      }
+      dispatch({ type: 'inputs', runId, inputs });
+    });
+    if (!isWanted()) return;
+    // What passed unseen is in the record; the snapshot only tells the stage of now.
+    const recorded = await service.request('runs/changes', { runId });
+    if (!isWanted() || !recorded.ok) return;
+    const stages = stagesOfRecord(recorded.value.changes);
+    live.getState().dispatch({ type: 'stages-known', runId, stages });
+  };
+
+  const run = async (runId: string) => {
+    const own = { runId };
+    reading = own;
+    const isWanted = () => reading === own && wanted === runId;
+    while (looksAgain && isWanted()) {
+      looksAgain = false;
+      await readOnce(runId, isWanted);
+    }
+    if (reading === own) reading = null;
+  };
+
+  return {
+    read(runId) {
+      wanted = runId;
+      looksAgain = true;
+      if (reading?.runId !== runId) void run(runId);
+    },
+    leave() {
+      wanted = null;
+      reading = null;
+    },
+    isReading: () => reading !== null,
+  };
+}

@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
+
+const text = z.string().max(400);
+
+/** Everything typed and chosen; not the checks, which were made at one moment and hold for one run. */
+const keptSchema = z.strictObject({
+  name: text,
+  chargeVolumeMl: text,
+  chargeStrengthAbv: text,
+  rigDescription: text,
+  plates: text,
+  heatW: text,
+  pressureFrom: z.enum(['barometer', 'sea-level', 'altitude']),
+  pressureUnit: z.enum(['kPa', 'hPa']),
+  stationPressure: text,
+  seaLevelPressure: text,
+  altitudeM: text,
+  probeKind: z.enum(['digital', 'platinum-a', 'platinum-b', 'thermocouple']),
+  correction: z
+    .strictObject({ offsetK: z.number(), gain: z.number(), standardUncertaintyK: z.number() })
+    .nullable(),
+  leastStrengthAbv: text,
+  stopKind: z.enum(['strength', 'purity-against-recovery']),
+  leastMeanStrengthAbv: text,
+  dripRateMlPerMin: text,
+  firstFractionKind: z.enum(['minutes', 'volume', 'drops']),
+  firstFractionAmount: text,
+  reactionTimeS: text,
+  role: z.enum(['teacher', 'technician', 'assistant']),
+}) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
+
+export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {
+  return JSON.stringify(kept satisfies z.infer<typeof keptSchema>);
+}
+
+/** The draft as kept before a reload; null where there is none that can be used. */
+export function restoredDraft(stored: string | null): PrepareDraft | null {
+  try {
+    const parsed = keptSchema.safeParse(JSON.parse(stored ?? 'null'));
+    return parsed.success ? { ...parsed.data, confirms: firstDraft.confirms } : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,21 @@
+import type { RecordingStatus, ServiceProblem } from '#shared-core';
+
+/** What is wrong with the run under way while it is still being recorded, or is not. */
+export type Trouble =
+  | { readonly kind: 'advice-stopped'; readonly message: string }
+  /** Recording goes on, but may not for long. */
+  | { readonly kind: 'record-in-danger'; readonly problem: ServiceProblem }
+  | { readonly kind: 'not-saved'; readonly problem: ServiceProblem | null };
+
+/** The advice first: whoever trusts it has to act at the still. */
+export function troublesOf(recording: RecordingStatus | null): readonly Trouble[] {
+  if (recording === null || recording.state === 'idle') return [];
+  const { state, problem, adviceStopped } = recording;
+  const troubles: Trouble[] = [];
+  if (adviceStopped !== undefined) {
+    troubles.push({ kind: 'advice-stopped', message: adviceStopped });
+  }
+  if (state === 'failed') troubles.push({ kind: 'not-saved', problem });
+  else if (problem !== null) troubles.push({ kind: 'record-in-danger', problem });
+  return troubles;
+}

@@ -1,0 +1,37 @@
+import { UrgentBar } from '../watch/index.ts';
+import { goTo, type Place } from './place.ts';
+import { ProblemNote } from './problem-note.tsx';
+import { TroubleNote } from './trouble-note.tsx';
+
+/** Under the masthead of every place: what is wrong with program or record, and what asks for an act at the still. */
+export function StandingNotes({ place }: { readonly place: Place }) {
+  return (
+    <div className="standing-notes">
+      {/* Watch shows the prompt whole. */}
+      {place !== 'watch' && <UrgentBar toWatch={() => goTo('watch')} />}
+      <TroubleNote />
+      <ProblemNote />
+    </div>
+  );
+}
+
+/** The same inside a dialog, because what stands behind one can be neither read nor pressed. */
+export function NotesAboveDialog({
+  place,
+  leave,
+}: {
+  readonly place: Place;
+  readonly leave: () => void;
+}) {
+  const toWatch = () => {
+    leave();
+    if (place !== 'watch') goTo('watch');
+  };
+  return (
+    <>
+      <UrgentBar toWatch={toWatch} />
+      <TroubleNote />
+      <ProblemNote />
+    </>
+  );
+}

@@ -1,0 +1,19 @@
+import { assertNever } from '#shared-core';
+import type { Trouble } from '../stores/troubles.ts';
+import { problemWords } from './problem-words.ts';
+
+/** What is wrong with the run under way, and what to do at the still and at the computer. */
+export function troubleWords(trouble: Trouble): string {
+  switch (trouble.kind) {
+    case 'advice-stopped':
+      return `Advice has stopped: no prompt will come in this run. Read the thermometer in the still head and go by it. Readings are still recorded. (${trouble.message})`;
+    case 'record-in-danger':
+      return trouble.problem.kind === 'disk-full'
+        ? `Little room is left at ${trouble.problem.path}. Free some space soon; everything is still being saved.`
+        : problemWords(trouble.problem);
+    case 'not-saved':
+      return `Not being saved. ${trouble.problem ? problemWords(trouble.problem) : ''}`.trim();
+    default:
+      return assertNever(trouble);
+  }
+}

@@ -1,0 +1,109 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { RecordingStatus, RequestName } from '#shared-core';
+import { MainWindow } from '../../../renderer/window/index.ts';
+import type { Place } from '../../../renderer/window/place.ts';
+import { StandingNotes } from '../../../renderer/window/standing-notes.tsx';
+import { renderInWindow } from '../support/render-in-window.tsx';
+import { heatOffPrompt, recording, runUnderWay } from '../support/running-run.ts';
+
+const overLimit = { ...heatOffPrompt, alarm: 'over-limit', act: 'Take the heat off now.' } as const;
+
+function show(place: Place, status: RecordingStatus = recording) {
+  window.location.hash = place;
+  const asked: unknown[] = [];
+  const request = async (name: RequestName, body: unknown) => {
+    if (name !== 'run/mark') return { ok: false, error: { kind: 'disconnected' } } as never;
+    asked.push((body as { mark: unknown }).mark);
+    return { ok: true, value: { markId: 1, timeS: 1 } } as never;
+  };
+  // The plan in Prepare needs a worker, which only a browser has.
+  const shown = place === 'prepare' ? <StandingNotes place={place} /> : <MainWindow />;
+  renderInWindow(shown, request as never, (parts) => {
+    runUnderWay(parts, [heatOffPrompt, overLimit], status);
+  });
+  return asked;
+}
+
+const answered = [
+  { type: 'heat-off' },
+  { type: 'alarm-acknowledged', alarm: 'plateau-departure' },
+  { type: 'alarm-acknowledged', alarm: 'over-limit' },
+];
+
+afterEach(() => {
+  cleanup();
+  window.location.hash = '';
+});
+
+describe('a standing heat-off prompt', () => {
+  for (const place of ['prepare', 'look-back'] as const) {
+    test(`is seen and answered in ${place}, with the way to Watch`, async () => {
+      const asked = show(place);
+      const [bar] = screen.getAllByRole('alert');
+      expect(bar?.textContent).toContain('Take the heat off and change the receiver.');
+      expect(bar?.textContent).toContain('Called at 0:54:28, and 1 more.');
+      fireEvent.click(within(bar!).getByRole('button', { name: 'Heat is off' }));
+      await waitFor(() => expect(asked).toEqual(answered));
+      fireEvent.click(within(bar!).getByRole('button', { name: 'Go to Watch' }));
+      expect(window.location.hash).toBe('#watch');
+    });
+  }
+
+  for (const opener of [
+    'Cautions',
+    'Display and sound',
+    'Second screen',
+    /^v ?Volume$/,
+    'Stop …',
+  ]) {
+    test(`is answered inside the dialog that “${opener}” opens`, async () => {
+      const asked = show('watch');
+      fireEvent.click(screen.getAllByRole('button', { name: opener })[0]!);
+      const dialog = within(screen.getByRole('dialog'));
+      fireEvent.click(dialog.getByRole('button', { name: 'Heat is off' }));
+      await waitFor(() => expect(asked).toEqual(answered));
+      fireEvent.click(dialog.getByRole('button', { name: 'Go to Watch' }));
+      expect(screen.queryByRole('dialog')).toBeNull();
+    });
+  }
+});
+
+describe('what is wrong with the run under way', () => {
+  const troubles = {
+    'Advice has stopped': { ...recording, adviceStopped: 'a bug' },
+    'Little room is left at /runs': {
+      ...recording,
+      problem: { kind: 'disk-full', path: '/runs' },
+    },
+    'Not being saved': {
+      ...recording,
+      state: 'failed',
+      problem: { kind: 'folder-unavailable', path: '/runs', message: 'EIO' },
+    },
+  } as const satisfies Record<string, RecordingStatus>;
+  for (const [words, status] of Object.entries(troubles)) {
+    test(`“${words}” is said in every place and in a dialog, and nothing beside it is green`, () => {
+      for (const place of ['prepare', 'watch', 'look-back'] as const) {
+        show(place, status);
+        const said = () => screen.getAllByRole('alert').map(({ textContent }) => textContent);
+        expect(said().join()).toContain(words);
+        expect(document.querySelector('.saved[data-tone=good]')).toBeNull();
+        const [cautions] = screen.queryAllByRole('button', { name: 'Cautions' });
+        if (cautions) {
+          fireEvent.click(cautions);
+          expect(screen.getByRole('dialog').textContent).toContain(words);
+        }
+        cleanup();
+      }
+    });
+  }
+
+  test('both troubles at once are both said', () => {
+    const problem = { kind: 'disk-full', path: '/runs' } as const;
+    show('look-back', { ...recording, problem, adviceStopped: 'a bug' });
+    const said = screen.getAllByRole('alert').map(({ textContent }) => textContent?.slice(0, 12));
+    expect(said).toEqual(['Advice has s', 'Little room ']);
+  });
+});
