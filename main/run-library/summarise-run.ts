@@ -1,5 +1,5 @@
-import type { LogHeader, LogRecord, Result, RunSummary, StageSpan } from '#shared-core';
-import { succeed, unpackReading } from '#shared-core';
+import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
+import { plateauOfRun, succeed, unpackReading } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
@@ -56,9 +56,9 @@ function createGathering() {
   let ended: RunSummary['ended'] = 'cut-off';
   let readings = 0;
   let heatOffCalledS: number | null = null;
-  const spans: StageSpan[] = [];
-  const headTimesS: number[] = [];
-  const headTemperaturesC: number[] = [];
+  const head = createHeadReadings();
+  /** What else says of the head what it means: marks and measured pressures. */
+  const others: RunInput[] = [];
 
   return {
     add({ body, stamp }: LogRecord): void {
@@ -69,44 +69,50 @@ function createGathering() {
       if (body.kind === 'end') ended = body.how;
       if (body.kind === 'change') {
         const { change } = body;
-        if (change.kind === 'stage-entered') spans.push(change.span);
         if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
           heatOffCalledS ??= change.record.raisedS;
         }
       }
+      if (body.kind === 'mark') others.push(body);
       if (body.kind !== 'readings') return;
       for (const row of body.readings) {
-        const { timeS, channel, value, quality } = unpackReading(row);
+        const reading = unpackReading(row);
+        const { timeS, channel, quality } = reading;
         readings += 1;
         endS = Math.max(endS, timeS);
-        if (channel === 'head' && quality === 'good') {
-          headTimesS.push(timeS);
-          headTemperaturesC.push(value);
-        }
+        if (channel === 'head' && quality === 'good') head.add(reading);
+        if (channel === 'air-pressure') others.push(reading);
       }
     },
     result() {
-      const plateauC = plateauTemperatureC(spans, headTimesS, headTemperaturesC);
+      const inputs = {
+        *[Symbol.iterator]() {
+          yield* others;
+          yield* head.all();
+        },
+      };
+      const settings = header?.settings;
+      const plateau = settings === undefined ? null : plateauOfRun({ settings, inputs, endS });
+      const plateauC = plateau === null ? null : Math.round(plateau.mean.value * 100) / 100;
       return { header, firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
     },
   };
 }
 
-/** The median head temperature of the main fraction, to the hundredth; null without one. */
-function plateauTemperatureC(
-  spans: readonly StageSpan[],
-  timesS: readonly number[],
-  temperaturesC: readonly number[],
-): number | null {
-  const index = spans.findIndex(({ stage }) => stage === 'main-fraction');
-  const span = spans[index];
-  if (span === undefined) return null;
-  const toS = spans[index + 1]?.fromS ?? Number.POSITIVE_INFINITY;
-  const inside = temperaturesC.filter((_, position) => {
-    const timeS = timesS[position] ?? -1;
-    return timeS >= span.fromS && timeS < toS;
-  });
-  inside.sort((a, b) => a - b);
-  const median = inside[Math.floor(inside.length / 2)];
-  return median === undefined ? null : Math.round(median * 100) / 100;
+/** Good readings of the head as bare numbers: a run may have millions of them. */
+function createHeadReadings() {
+  const timesS: number[] = [];
+  const values: number[] = [];
+  return {
+    add({ timeS, value }: Reading): void {
+      timesS.push(timeS);
+      values.push(value);
+    },
+    *all(): Generator<Reading> {
+      for (const [index, timeS] of timesS.entries()) {
+        const value = values[index] ?? 0;
+        yield { kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' };
+      }
+    },
+  };
 }

@@ -1,7 +1,6 @@
-import { appendToSeries, emptySeries, reduceToWidth } from '../series/index.ts';
+import { appendToSeries, emptySeries, reduceToWidth, unbrokenStretches } from '../series/index.ts';
 import type { Point, Shape } from './drawing.ts';
 import { line, type PlotArea, place } from './plot-area.ts';
-import { unbrokenStretches } from './unbroken-stretches.ts';
 
 /** A value at a time. */
 export interface TimedValue {

@@ -1,12 +1,12 @@
 import type { RunStudy } from '../report/index.ts';
 import { standingMarks } from '../run/index.ts';
+import { unbrokenStretches } from '../series/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';
 import { reducedLine, type TimedValue } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
-import { unbrokenStretches } from './unbroken-stretches.ts';
 
 /** Strength of the head vapour from temperature and pressure, with its 95 % interval; null without vapour. */
 export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Drawing | null {

@@ -3,6 +3,7 @@ import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -32,12 +33,14 @@ function figure(drawing: Extract<Block, { kind: 'figure' }>['drawing'], caption:
 const present = (block: Block | null): readonly Block[] => (block === null ? [] : [block]);
 
 function results(study: RunStudy): readonly Block[] {
-  const { verdicts, plateau, product, books, plates, rehearsal } = study;
+  const { verdicts, plateau, product, books, plates, rehearsal, settings } = study;
   const stepped = plates?.plates.stepped;
   const items = [
     verdicts.verdict.because,
     ...(plateau === null
-      ? ['The head never held for a minute within 1 K: there is no plateau to report.']
+      ? [
+          `No plateau to report: the head never stayed within ${plateauBandK} K for ${leastPlateauS / 60} min at ${settings.leastStrengthAbv} % vol or more.`,
+        ]
       : [
           `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
         ]),

@@ -65,7 +65,7 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
   const { settings, inputs, endS } = run;
   const verdicts = known ?? analyseRun(settings, inputs, endS);
   const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
-  const plateau = plateauOfRun(rows, settings);
+  const plateau = plateauOfRun(run, rows);
   const books = booksOfRun({
     settings,
     inputs: [...inputs, ...(run.lateMarks ?? [])],

@@ -134,7 +134,7 @@ describe('the report', () => {
 
   test('of an empty run says what is missing, and nothing else', () => {
     const empty = wordsOf(reportOf([studyRun({ ...run, inputs: [], entries: undefined })]));
-    expect(empty).toMatch(/there is no plateau to report/);
+    expect(empty).toMatch(/No plateau to report: the head never stayed within 1 K for 2 min at 80 % vol or more/);
     expect(empty).toMatch(/No cut was measured/);
   });
 });

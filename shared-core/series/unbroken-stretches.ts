@@ -1,4 +1,7 @@
-import type { TimedValue } from './run-lines.ts';
+/** Anything that came at a time. */
+interface Timed {
+  readonly timeS: number;
+}
 
 /** A silence shorter than this never breaks a line [s]: a probe may skip some readings. */
 const leastGapS = 30;
@@ -8,10 +11,19 @@ const intervalsMissed = 3;
 const neighbours = 5;
 
 /**
- * The points between silences. A silence is long beside the intervals around it, not beside a clock: a logger that writes
- * once a minute, or one that changes its pace, is not silent. To be asked of points as they came, before any averaging.
+ * The points between silences. A silence is longer than 30 s and than three of the intervals around it (the larger median of
+ * five on either side): a logger that writes once a minute, or one that changes its pace, is not silent.
+ *
+ * @param points in order of timeS [s], as they came: after averaging they no longer tell
+ * @returns stretches in order, none empty
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const at = (...times) => times.map((timeS) => ({ timeS }));
+ * unbrokenStretches(at(0, 60, 120, 180, 900, 960)).length // => 2
+ * unbrokenStretches(at(0, 1, 2, 60, 120, 180)).length // => 1
  */
-export function unbrokenStretches<P extends Pick<TimedValue, 'timeS'>>(
+export function unbrokenStretches<P extends Timed>(
   points: readonly P[],
 ): readonly (readonly P[])[] {
   const stretches: P[][] = [];
@@ -24,7 +36,7 @@ export function unbrokenStretches<P extends Pick<TimedValue, 'timeS'>>(
 }
 
 /** Whether nothing came for long before the point at `index`. */
-function isSilence(points: readonly Pick<TimedValue, 'timeS'>[], index: number): boolean {
+function isSilence(points: readonly Timed[], index: number): boolean {
   const intervalS = intervalBefore(points, index) ?? 0;
   if (intervalS <= leastGapS) return false;
   const before = medianInterval(points, index - neighbours, index - 1);
@@ -34,11 +46,7 @@ function isSilence(points: readonly Pick<TimedValue, 'timeS'>[], index: number):
   return intervalS > intervalsMissed * usualS;
 }
 
-function medianInterval(
-  points: readonly Pick<TimedValue, 'timeS'>[],
-  from: number,
-  to: number,
-): number | null {
+function medianInterval(points: readonly Timed[], from: number, to: number): number | null {
   const found: number[] = [];
   for (let index = from; index <= to; index++) {
     const intervalS = intervalBefore(points, index);
@@ -47,10 +55,7 @@ function medianInterval(
   return found.sort((a, b) => a - b)[found.length >> 1] ?? null;
 }
 
-function intervalBefore(
-  points: readonly Pick<TimedValue, 'timeS'>[],
-  index: number,
-): number | null {
+function intervalBefore(points: readonly Timed[], index: number): number | null {
   const [before, point] = [points[index - 1], points[index]];
   return before === undefined || point === undefined ? null : point.timeS - before.timeS;
 }
