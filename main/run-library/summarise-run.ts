@@ -1,5 +1,11 @@
 import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
-import { plateauOfRun, succeed, unpackReading } from '#shared-core';
+import {
+  correctedSettings,
+  correctionSentences,
+  plateauOfRun,
+  succeed,
+  unpackReading,
+} from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
@@ -27,8 +33,13 @@ export async function summariseRun(
     for (const record of records) gathered.add(record);
   }
   if (report.problem !== null) return { ok: false, error: report.problem };
-  const found = gathered.result();
-  const header = found.header ?? labels.value.header;
+  const { corrections } = labels.value;
+  const recorded = gathered.header() ?? labels.value.header;
+  const header =
+    recorded === null
+      ? null
+      : { ...recorded, settings: correctedSettings(recorded.settings, corrections) };
+  const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -43,6 +54,7 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
+    corrections: recorded === null ? [] : [...correctionSentences(recorded.settings, corrections)],
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
@@ -84,17 +96,19 @@ function createGathering() {
         if (channel === 'air-pressure') others.push(reading);
       }
     },
-    result() {
+    header: () => header,
+    /** `as`: the header with what was put right later. */
+    result(as: LogHeader | null) {
       const inputs = {
         *[Symbol.iterator]() {
           yield* others;
           yield* head.all();
         },
       };
-      const settings = header?.settings;
+      const settings = as?.settings;
       const plateau = settings === undefined ? null : plateauOfRun({ settings, inputs, endS });
       const plateauC = plateau === null ? null : Math.round(plateau.mean.value * 100) / 100;
-      return { header, firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
+      return { firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
     },
   };
 }

@@ -152,7 +152,15 @@ export function judgeHeatOff(study: RunStudy): Exercise | null {
   return exercise({
     ...common,
     answer: answerOf(
-      [{ of: 'late by', value: 0, tolerance: mostMinutesInTime, unit: 'min', decimals: 0 }],
+      [
+        {
+          of: 'late by',
+          value: 0,
+          tolerance: Math.max(mostMinutesInTime, Math.ceil(study.endS / 60 / 40)),
+          unit: 'min',
+          decimals: 0,
+        },
+      ],
       'It was not late: whoever waits gets more, at the price of strength.',
     ),
     working: [

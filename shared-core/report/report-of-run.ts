@@ -64,6 +64,14 @@ function results(study: RunStudy): readonly Block[] {
           } as const,
         ]
       : []),
+    ...(study.imported === true
+      ? [
+          {
+            kind: 'paragraph',
+            text: 'Imported: the readings were taken in from a file of another logger. Charge, pressure and rig are as stated when it was taken in.',
+          } as const,
+        ]
+      : []),
     { kind: 'list', ordered: false, items },
   ];
 }
@@ -132,8 +140,9 @@ function plateBlocks({ plates }: RunStudy): readonly Block[] {
   ];
 }
 
-function doubts({ books, damagedRecords, verdicts }: RunStudy): readonly Block[] {
+function doubts({ books, damagedRecords, verdicts, corrections = [] }: RunStudy): readonly Block[] {
   const items = [
+    ...corrections,
     ...books.assumptions,
     ...verdicts.problems.map(({ problem }) => problem),
     ...(damagedRecords === 0
@@ -142,7 +151,7 @@ function doubts({ books, damagedRecords, verdicts }: RunStudy): readonly Block[]
   ];
   if (items.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, text: 'Taken for granted, and left out' },
+    { kind: 'heading', level: 2, text: 'Corrected, taken for granted, and left out' },
     { kind: 'list', ordered: false, items },
   ];
 }

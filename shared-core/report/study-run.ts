@@ -24,6 +24,10 @@ export interface RunToStudy {
   /** When it began; empty for a file that does not say. */
   readonly startedAtIso: string;
   readonly rehearsal: boolean;
+  /** Taken in from a file of another logger. */
+  readonly imported?: boolean | undefined;
+  /** What was put right after the run, in sentences. */
+  readonly corrections?: readonly string[] | undefined;
   readonly damagedRecords: number;
   readonly settings: RunSettings;
   readonly appVersion: string;
