@@ -45,12 +45,12 @@ describe('every worksheet', () => {
     expect(wrong).toEqual([]);
   });
 
-  test('asks each question of some of them, and none but the azeotrope of all', () => {
-    const counts = Object.fromEntries(asked);
+  test('asks each question of some of them, and of none what it cannot answer', () => {
     for (const [id, count] of asked) {
       expect(`${id} ${count > 2}`).toBe(`${id} true`);
-      if (id !== 'school-azeotrope') expect(`${id} ${count < 40}`).toBe(`${id} true`);
+      const isAlwaysAsked = id === 'school-azeotrope' || id === 'school-stages';
+      if (!isAlwaysAsked) expect(`${id} ${count < 40}`).toBe(`${id} true`);
     }
-    expect(Object.keys(counts)).toHaveLength(12);
+    expect(asked.size).toBe(12);
   });
 });

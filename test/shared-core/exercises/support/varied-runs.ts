@@ -202,7 +202,10 @@ function careful(still: Still, index: number): RunToStudy {
     settings: {
       ...defaultRunSettings,
       charge: { volumeMl, strengthAbv: abv, standardUncertaintyAbv: 0.2 },
-      rig: { ...defaultRunSettings.rig, plates: index % 3 === 0 ? null : Math.round(rig.plates) || null },
+      rig: {
+        ...defaultRunSettings.rig,
+        plates: index % 3 === 0 ? null : Math.round(rig.plates) || null,
+      },
       pressure: { pressureKPa, standardUncertaintyKPa: 0.2, source: 'barometer', altitudeM: null },
       leastStrengthAbv: limitAbv,
       attentionCheckS: null,
