@@ -47,6 +47,8 @@ const mostRejectedShown = 200;
 export interface ImportRequest extends Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping'> {
   readonly content: Uint8Array;
   readonly settings: RunSettings;
+  /** When the run began as the person says; null leaves it to the file's own dates. */
+  readonly startedAtIso: string | null;
 }
 
 /** Makes a run of the library from a CSV file of any logger, taking turns with the recording of another run. */
@@ -69,7 +71,7 @@ export async function importRun(
     format: 'still-head-run-log',
     version: runLogVersion,
     runId,
-    startedAtIso: new Date(clock.wallMs()).toISOString(),
+    startedAtIso: request.startedAtIso ?? ownStartIso(read.value),
     settings: atLoggersPace(request.settings, read.value),
     appVersion: setup.app.version,
     modelVersion: setup.app.modelVersion,
@@ -87,6 +89,23 @@ export async function importRun(
   }
   const { remarks } = read.value;
   return succeed({ runId, remarks: [...remarks], rejectedRows: rejectedSentences(read.value) });
+}
+
+/** When the run began by the file's own dates; empty where it does not say: the moment of import says nothing of it. */
+function ownStartIso({ began }: ReadCsv): string {
+  if (began === null) return '';
+  const utc = new Date(began.calendarS * 1000);
+  if (!began.isLocal) return utc.toISOString();
+  // Written without a zone: this computer's, which stands beside the still.
+  const local = new Date(
+    utc.getUTCFullYear(),
+    utc.getUTCMonth(),
+    utc.getUTCDate(),
+    utc.getUTCHours(),
+    utc.getUTCMinutes(),
+    utc.getUTCSeconds(),
+  );
+  return local.toISOString();
 }
 
 async function readInTurns(request: ImportRequest): Promise<Result<ReadCsv, CsvProblem>> {

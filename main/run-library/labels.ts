@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { LogBody, LogHeader, Mark, Result } from '#shared-core';
+import type { Correction, LogBody, LogHeader, Mark, Result } from '#shared-core';
 import { succeed } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
@@ -25,6 +25,8 @@ export interface LabelsFile {
   readonly label: RunLabel | null;
   /** Measurements made after the run. */
   readonly lateMarks: readonly Omit<Mark, 'timeS'>[];
+  /** What was put right after the run. */
+  readonly corrections: readonly Correction[];
   readonly last: { readonly seq: number; readonly checksum: string } | null;
 }
 
@@ -35,6 +37,7 @@ export async function readLabels(
   let header: LogHeader | null = null;
   let label: RunLabel | null = null;
   const lateMarks: Omit<Mark, 'timeS'>[] = [];
+  const corrections: Correction[] = [];
   let last: LabelsFile['last'] = null;
   const scan = scanFile(files, path.join(folder, labelsFile));
   let step = await scan.next();
@@ -47,11 +50,12 @@ export async function readLabels(
       if (body.kind === 'late-mark') {
         lateMarks.push({ kind: 'mark', markId: body.markId, mark: body.mark });
       }
+      if (body.kind === 'correction') corrections.push(body.correction);
       if (body.kind === 'label') label = { name: body.name, notes: body.notes };
     }
   }
   if (!step.value.ok && step.value.error.kind !== 'missing') return step.value;
-  return succeed({ header, label, lateMarks, last });
+  return succeed({ header, label, lateMarks, corrections, last });
 }
 
 /** Starts a run's labels file with a copy of its header. */
@@ -66,7 +70,7 @@ export function startLabels(
 }
 
 /** What a person adds to a run after it was recorded. */
-export type LaterRecord = Extract<LogBody, { readonly kind: 'label' | 'late-mark' }>;
+export type LaterRecord = Extract<LogBody, { readonly kind: 'label' | 'late-mark' | 'correction' }>;
 
 /** Adds records to the labels file; the earlier ones stay. */
 export async function addLater(

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import type {
+  Correction,
   LogHeader,
   MarkBody,
   RecordedChange,
@@ -13,7 +14,7 @@ import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
-import { addLater, startLabels } from './labels.ts';
+import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
 import { readChanges } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
@@ -54,6 +55,8 @@ export interface RunLibrary {
     runId: string,
     label: { readonly name: string; readonly notes: string },
   ): Promise<Result<RunSummary, ServiceProblem>>;
+  /** Puts right what was said wrongly of a run; the record keeps both. */
+  correct(runId: string, correction: Correction): Promise<Result<RunSummary, ServiceProblem>>;
   /** Adds a measurement made after the run, or withdraws one; answers its number. */
   book(runId: string, mark: MarkBody): Promise<Result<number, ServiceProblem>>;
   trash(runId: string): Promise<Result<void, ServiceProblem>>;
@@ -142,6 +145,19 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     return summary(runId);
   }
 
+  async function addToRun(
+    runId: string,
+    record: LaterRecord,
+  ): Promise<Result<RunSummary, ServiceProblem>> {
+    if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
+    const known = await summary(runId);
+    if (!known.ok) return known;
+    const added = await addInTurn(() => addLater(files, clock, folderOf(runId), [record]));
+    if (!added.ok) return fail(runProblem(runId, added.error));
+    const changed = await summary(runId);
+    return changed.ok ? succeed(changed.value.summary) : changed;
+  }
+
   return {
     list,
     summary,
@@ -178,16 +194,12 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       return named.ok ? succeed({ runId, folder }) : named;
     },
     keepHeader: (folder, header) => startLabels(files, clock, folder, header),
-    async rename(runId, label) {
-      if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
-      const known = await summary(runId);
-      if (!known.ok) return known;
-      const added = await addInTurn(() =>
-        addLater(files, clock, folderOf(runId), [{ kind: 'label', ...label }]),
-      );
-      if (!added.ok) return fail(runProblem(runId, added.error));
-      const renamed = await summary(runId);
-      return renamed.ok ? succeed(renamed.value.summary) : renamed;
+    rename: (runId, label) => addToRun(runId, { kind: 'label', ...label }),
+    async correct(runId, correction) {
+      const corrected = await addToRun(runId, { kind: 'correction', correction });
+      // Pages that were read before hold the settings as they were.
+      await pages.close();
+      return corrected;
     },
     // The turn is taken before anything is awaited: measurements stand in the order in which they were kept.
     book: (runId, mark) =>

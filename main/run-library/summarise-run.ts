@@ -1,5 +1,11 @@
-import type { LogHeader, LogRecord, Result, RunSummary, StageSpan } from '#shared-core';
-import { succeed, unpackReading } from '#shared-core';
+import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
+import {
+  correctedSettings,
+  correctionSentences,
+  plateauOfRun,
+  succeed,
+  unpackReading,
+} from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
@@ -27,8 +33,13 @@ export async function summariseRun(
     for (const record of records) gathered.add(record);
   }
   if (report.problem !== null) return { ok: false, error: report.problem };
-  const found = gathered.result();
-  const header = found.header ?? labels.value.header;
+  const { corrections } = labels.value;
+  const recorded = gathered.header() ?? labels.value.header;
+  const header =
+    recorded === null
+      ? null
+      : { ...recorded, settings: correctedSettings(recorded.settings, corrections) };
+  const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -43,6 +54,7 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
+    corrections: recorded === null ? [] : [...correctionSentences(recorded.settings, corrections)],
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
@@ -56,9 +68,9 @@ function createGathering() {
   let ended: RunSummary['ended'] = 'cut-off';
   let readings = 0;
   let heatOffCalledS: number | null = null;
-  const spans: StageSpan[] = [];
-  const headTimesS: number[] = [];
-  const headTemperaturesC: number[] = [];
+  const head = createHeadReadings();
+  /** What else says of the head what it means: marks and measured pressures. */
+  const others: RunInput[] = [];
 
   return {
     add({ body, stamp }: LogRecord): void {
@@ -69,44 +81,52 @@ function createGathering() {
       if (body.kind === 'end') ended = body.how;
       if (body.kind === 'change') {
         const { change } = body;
-        if (change.kind === 'stage-entered') spans.push(change.span);
         if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
           heatOffCalledS ??= change.record.raisedS;
         }
       }
+      if (body.kind === 'mark') others.push(body);
       if (body.kind !== 'readings') return;
       for (const row of body.readings) {
-        const { timeS, channel, value, quality } = unpackReading(row);
+        const reading = unpackReading(row);
+        const { timeS, channel, quality } = reading;
         readings += 1;
         endS = Math.max(endS, timeS);
-        if (channel === 'head' && quality === 'good') {
-          headTimesS.push(timeS);
-          headTemperaturesC.push(value);
-        }
+        if (channel === 'head' && quality === 'good') head.add(reading);
+        if (channel === 'air-pressure') others.push(reading);
       }
     },
-    result() {
-      const plateauC = plateauTemperatureC(spans, headTimesS, headTemperaturesC);
-      return { header, firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
+    header: () => header,
+    /** `as`: the header with what was put right later. */
+    result(as: LogHeader | null) {
+      const inputs = {
+        *[Symbol.iterator]() {
+          yield* others;
+          yield* head.all();
+        },
+      };
+      const settings = as?.settings;
+      const plateau = settings === undefined ? null : plateauOfRun({ settings, inputs, endS });
+      const plateauC = plateau === null ? null : Math.round(plateau.mean.value * 100) / 100;
+      return { firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
     },
   };
 }
 
-/** The median head temperature of the main fraction, to the hundredth; null without one. */
-function plateauTemperatureC(
-  spans: readonly StageSpan[],
-  timesS: readonly number[],
-  temperaturesC: readonly number[],
-): number | null {
-  const index = spans.findIndex(({ stage }) => stage === 'main-fraction');
-  const span = spans[index];
-  if (span === undefined) return null;
-  const toS = spans[index + 1]?.fromS ?? Number.POSITIVE_INFINITY;
-  const inside = temperaturesC.filter((_, position) => {
-    const timeS = timesS[position] ?? -1;
-    return timeS >= span.fromS && timeS < toS;
-  });
-  inside.sort((a, b) => a - b);
-  const median = inside[Math.floor(inside.length / 2)];
-  return median === undefined ? null : Math.round(median * 100) / 100;
+/** Good readings of the head as bare numbers: a run may have millions of them. */
+function createHeadReadings() {
+  const timesS: number[] = [];
+  const values: number[] = [];
+  return {
+    add({ timeS, value }: Reading): void {
+      timesS.push(timeS);
+      values.push(value);
+    },
+    *all(): Generator<Reading> {
+      for (const [index, timeS] of timesS.entries()) {
+        const value = values[index] ?? 0;
+        yield { kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' };
+      }
+    },
+  };
 }

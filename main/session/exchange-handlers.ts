@@ -54,10 +54,16 @@ export function createExchange(setup: ExchangeSetup): Exchange {
       const added = uploads.add(importId, Buffer.from(base64, 'base64'));
       return added.ok ? succeed({ receivedBytes: added.value }) : added;
     },
-    async 'imports/finish'({ importId, encoding, mapping, settings }) {
+    async 'imports/finish'({ importId, encoding, mapping, settings, startedAtIso }) {
       const content = uploads.take(importId);
       if (!content.ok) return content;
-      return importRun(setup, { content: content.value, encoding, mapping, settings });
+      return importRun(setup, {
+        content: content.value,
+        encoding,
+        mapping,
+        settings,
+        startedAtIso,
+      });
     },
     async 'imports/cancel'({ importId }) {
       uploads.drop(importId);

@@ -44,6 +44,10 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
       return library.rename(runId, { name, notes });
     },
+    async 'runs/correct'({ runId, correction }) {
+      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      return library.correct(runId, correction);
+    },
     async 'runs/trash'({ runId }) {
       if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
       const trashed = await library.trash(runId);

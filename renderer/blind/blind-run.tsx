@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { plateauOfRun } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { ReplayBar } from '../look-back/replay-bar.tsx';
@@ -18,6 +19,9 @@ interface BlindRunProps {
   readonly onClose: () => void;
 }
 
+/** The scale ends at the half hour after the run's end [s]. */
+const scaleStepS = 1800;
+
 const heightOptions = [
   { value: 'whole', label: 'Whole scale' },
   { value: 'close-up', label: '70–100 °C' },
@@ -26,13 +30,12 @@ const heightOptions = [
 /** A recorded run with everything the program thinks of it hidden, until the class has said what it thinks. */
 export function BlindRun({ film, onClose }: BlindRunProps) {
   const [state, dispatch] = useReducer(blindAfter, noGuesses);
-  const replay = useReplay(film);
   const [height, setHeight] = useState<'whole' | 'close-up'>('whole');
   const last = film.frames[film.frames.length - 1];
   const course = useMemo(() => courseOfFilm(film), [film]);
   const answers = useMemo(
-    () => recordedAnswers(film.verdicts, last?.marks ?? [], course.headAtC),
-    [film.verdicts, last, course],
+    () => recordedAnswers(film.verdicts, last?.marks ?? [], plateauOfRun(film)),
+    [film, last],
   );
   const { isRevealed } = state;
   const title = useRef<HTMLHeadingElement>(null);
@@ -43,9 +46,13 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
     wasRevealed.current = isRevealed;
   }, [isRevealed]);
   const guesses = guessesOf(state);
+  // The end of the scale, as the end of the trace, would tell when the heat was taken off.
+  const scaleEndS = scaleStepS * (Math.floor(film.endS / scaleStepS) + 1);
+  const replay = useReplay({ ...film, endS: scaleEndS });
+  const uncoveredToS = Math.min(film.endS, course.heatOffS ?? film.endS);
   // As on the run strip: what stands beside the probe's trace stands on the probe's scale.
   const band = last?.snapshot ? bandOnProbe(last.snapshot.plateau) : null;
-  const shownToS = isRevealed ? film.endS : replay.state.timeS;
+  const shownToS = isRevealed ? film.endS : Math.min(replay.state.timeS, uncoveredToS);
   return (
     <main className="place blind" id="place">
       <div className="blind-head">
@@ -68,7 +75,7 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
       </p>
       <BlindStrip
         head={last?.tracks.head?.series ?? null}
-        endS={film.endS}
+        endS={isRevealed ? film.endS : scaleEndS}
         shownToS={shownToS}
         isCloseUp={height === 'close-up'}
         guesses={guesses}
@@ -93,6 +100,9 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
       ) : (
         <>
           <ReplayBar state={replay.state} dispatch={replay.dispatch} step={replay.step} />
+          {replay.state.timeS > uncoveredToS && (
+            <p role="status">No more is shown until you reveal it; the rest would tell.</p>
+          )}
           <GuessControls state={state} dispatch={dispatch} shownToS={shownToS} />
           <GuessTable state={state} dispatch={dispatch} />
           <Button

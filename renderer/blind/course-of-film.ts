@@ -7,6 +7,7 @@ import {
   strengthFromMoleFraction,
 } from '#shared-core';
 import { type Film, frameIndexAt } from '../look-back/film.ts';
+import { benchMarks } from '../stores/index.ts';
 import type { RunCourse } from './score-guess.ts';
 
 /** Readings this near to a time speak for it [s]. */
@@ -37,6 +38,10 @@ export function courseOfFilm(film: Film): RunCourse {
       return strengthFromMoleFraction(table.ethanolMoleFractionAt(vapourC));
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),
+    heatOffS:
+      benchMarks(last?.marks ?? []).findLast(({ mark }) => mark.type === 'heat-off')?.timeS ??
+      film.verdicts.stages.find(({ stage }) => stage === 'cool-down')?.fromS ??
+      null,
   };
 }
 

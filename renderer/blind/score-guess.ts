@@ -9,6 +9,8 @@ export interface RunCourse {
   /** Strength of the head vapour [% vol]; null where no vapour bathes the bulb. */
   readonly strengthAtAbv: (timeS: number) => number | null;
   readonly bookings: readonly Booking[];
+  /** When the heat was taken off, or, where nobody marked it, the still cooled down [s]; null where it never was. */
+  readonly heatOffS: number | null;
 }
 
 /** A guess beside the record: each difference is guess minus record, null where one of them is not known. */
@@ -19,6 +21,8 @@ export interface GuessScore {
   readonly differenceK: number | null;
   readonly differenceMl: number | null;
   readonly differenceAbv: number | null;
+  /** The heat was off by then: nothing was left to decide. */
+  readonly isAfterHeatOff: boolean;
 }
 
 /** Scores one guess against the record; null when the record has no answer to it. */
@@ -41,6 +45,7 @@ export function scoreGuess(
     differenceK: difference(course.headAtC),
     differenceMl: difference((timeS) => collectedAtMl(course.bookings, timeS)),
     differenceAbv: difference(course.strengthAtAbv),
+    isAfterHeatOff: course.heatOffS !== null && guess.timeS >= course.heatOffS,
   };
 }
 

@@ -7,6 +7,7 @@ const sameS = 15;
 /** What a guess was like, said kindly: what the group saw, and what it would have meant at the bench. */
 export function scoreWords(score: GuessScore, reactionTimeS: number): string {
   const { differenceS, guess } = score;
+  if (score.isAfterHeatOff) return 'The heat was off by then: there was nothing left to decide.';
   const size = durationWords(Math.abs(differenceS));
   if (Math.abs(differenceS) <= sameS)
     return 'As good as the record: nobody could do better by eye.';
@@ -17,8 +18,8 @@ export function scoreWords(score: GuessScore, reactionTimeS: number): string {
   }
   if (differenceS < 0) {
     return differenceS >= -2 * reactionTimeS
-      ? `${size} before the record: safe and pure, with next to nothing left behind.`
-      : `${size} before the record: very pure, with some good distillate left in the pot.`;
+      ? `${size} before the record: strong to the last drop, with next to nothing left behind.`
+      : `${size} before the record: strong, with some good distillate left in the pot.`;
   }
   return differenceS <= reactionTimeS
     ? `${size} after the record: within the reaction time, little harm done.`

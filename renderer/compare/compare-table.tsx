@@ -1,3 +1,4 @@
+import { measuredWords, type Quantity } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
 import { dateWords, durationWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
@@ -10,20 +11,21 @@ import { TraceSample } from './trace-sample.tsx';
 export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }) {
   const words = useWords();
   const lasting = (timeS: number | null) => (timeS === null ? '–' : durationWords(timeS));
+  const measured = (value: Quantity | undefined, unit: string) =>
+    value === undefined ? '–' : words.said(measuredWords(value, unit));
   const quantity = (value: number | null, decimals: number, unit: string) =>
     value === null ? '–' : words.quantity(value, decimals, unit);
   const rows: readonly (readonly [string, (facts: RunFacts) => string])[] = [
     ['Air pressure', (facts) => quantity(facts.pressureKPa, 1, 'kPa')],
     ['Azeotrope there', (facts) => quantity(facts.azeotropeC, 1, '°C')],
-    ['Plateau (median)', (facts) => quantity(facts.plateauC, 1, '°C')],
-    [
-      'Plateau above the azeotrope',
-      ({ plateauC, azeotropeC }) =>
-        quantity(plateauC === null || azeotropeC === null ? null : plateauC - azeotropeC, 1, 'K'),
-    ],
+    ['Plateau', ({ plateau }) => measured(plateau?.mean, '°C')],
+    ['Plateau above the azeotrope', ({ plateau }) => measured(plateau?.aboveAzeotropeK, 'K')],
     [
       'Plateau lasted',
-      ({ plateauS }) => (plateauS === null ? 'no plateau' : durationWords(plateauS)),
+      ({ plateau }) =>
+        plateau === null
+          ? 'no plateau'
+          : durationWords(plateau.statistics.span.toS - plateau.statistics.span.fromS),
     ],
     [
       'Main fraction lasted',

@@ -4,6 +4,7 @@ import { Button } from '../design/index.ts';
 import type { PackMaking } from '../exchange/index.ts';
 import { isViewer } from '../stores/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
+import { CorrectDialog } from './correct-dialog.tsx';
 import { exportRun } from './export-run.ts';
 import type { OpenFor } from './open-run.tsx';
 import { RemoveButton } from './remove-button.tsx';
@@ -25,6 +26,7 @@ export function MoreActs({ id, run, pack, onOpen, onChanged }: MoreActsProps) {
   const mayChange = useMayChange(run);
   const format = usePreferences(({ decimal }) => (decimal === ',' ? 'csv-semicolon' : 'csv'));
   const [isRenaming, setRenaming] = useState(false);
+  const [isCorrecting, setCorrecting] = useState(false);
   return (
     <div id={id} className="run-more">
       <Button onClick={() => onOpen('books')} aria-label={`Books of ${run.name}`}>
@@ -55,8 +57,24 @@ export function MoreActs({ id, run, pack, onOpen, onChanged }: MoreActsProps) {
           >
             Name and notes …
           </Button>
+          <Button
+            disabled={!mayChange}
+            onClick={() => setCorrecting(true)}
+            aria-label={`Correct charge and pressure … of ${run.name}`}
+          >
+            Correct charge …
+          </Button>
           <RemoveButton run={run} onRemoved={onChanged} />
         </>
+      )}
+      {isCorrecting && (
+        <CorrectDialog
+          run={run}
+          onClose={(hasChanged) => {
+            setCorrecting(false);
+            if (hasChanged) onChanged();
+          }}
+        />
       )}
       {isRenaming && (
         <RenameDialog

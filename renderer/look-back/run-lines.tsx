@@ -26,7 +26,7 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
       </p>
       <p className="number">
         {run.plateauC === null
-          ? 'No plateau reached'
+          ? 'No plateau'
           : `Plateau at ${words.quantity(run.plateauC, 1, '°C')}`}
         {run.heatOffCalledS !== null && ` · heat-off prompt at ${clockWords(run.heatOffCalledS)}`}
       </p>

@@ -2,11 +2,9 @@ import { useMemo, useState } from 'react';
 import { defaultRunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
-import { settingsFromDraft } from '../prepare/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench, usePrepare, useWindowParts } from '../window/use-stores.ts';
+import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
 import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
@@ -14,6 +12,8 @@ import { FirstLines } from './first-lines.tsx';
 import { draftOf, type ImportDraft, mappingOf, mostColumnsShown } from './import-draft.ts';
 import { judgeDraft } from './judge-draft.ts';
 import { ReadingFields } from './reading-fields.tsx';
+import { RunStated } from './run-stated.tsx';
+import { nothingStated, statedDraftOf, statedFrom } from './stated-draft.ts';
 import type { Taken } from './taken-note.tsx';
 
 interface MapFileProps {
@@ -25,19 +25,27 @@ interface MapFileProps {
 
 const linesShown = 8;
 
+/** A time as the field for one takes it, in the person's own zone. */
+function localMinute(iso: string): string {
+  const date = new Date(iso);
+  return new Date(date.getTime() - 60_000 * date.getTimezoneOffset()).toISOString().slice(0, 16);
+}
+
 /** Shows a file's first lines, how they are understood, and lets the person say otherwise. */
 export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const { service } = useWindowParts();
-  const words = useWords();
   const canAct = useBench(mayCommand);
-  const prepared = usePrepare((state) => state.draft);
+  const decimal = usePreferences((state) => state.decimal);
   const [draft, setDraft] = useState(() => draftOf(beginningText(beginning, 'auto'), 'auto'));
   const [share, setShare] = useState<number | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const text = useMemo(() => beginningText(beginning, draft.encoding), [beginning, draft.encoding]);
   const judgement = useMemo(() => judgeDraft(text, draft), [text, draft]);
-  const fromPrepare = settingsFromDraft(prepared);
-  const settings = fromPrepare.ok ? fromPrepare.value : defaultRunSettings;
+  // Nothing is taken over unasked: a wrong charge spoils every recovery.
+  const [known, setKnown] = useState(defaultRunSettings);
+  const [statedDraft, setStatedDraft] = useState(nothingStated);
+  const [began, setBegan] = useState('');
+  const stated = statedFrom(statedDraft, known);
   const change = (changed: ImportDraft) => {
     setDraft(changed);
     setProblem(null);
@@ -49,13 +57,14 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   };
   const take = async () => {
     const mapped = mappingOf(draft);
-    if (mapped.kind !== 'mapping') return;
+    if (mapped.kind !== 'mapping' || !stated.ok) return;
     const name = file.name.replace(/\.[^.]*$/, '').slice(0, 120) || defaultRunSettings.name;
     setShare(0);
     const says = {
       encoding: draft.encoding,
       mapping: mapped.mapping,
-      settings: { ...settings, name },
+      settings: { ...known, ...stated.value, name },
+      startedAtIso: began === '' ? null : new Date(began).toISOString(),
     };
     const answer = await sendFile(service, file, says, setShare);
     setShare(null);
@@ -72,12 +81,23 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
         <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>
       )}
       <DraftVerdict judgement={judgement} isWhole={beginning.isWhole} />
-      <p className="small soft">
-        Taken from Prepare: a charge of {words.quantity(settings.charge.volumeMl, 0, 'mL')} at{' '}
-        {words.quantity(settings.charge.strengthAbv, 1, '% vol')}, an air pressure of{' '}
-        {words.quantity(settings.pressure.pressureKPa, 1, 'kPa')}. If the run had others, change
-        them there first.
-      </p>
+      <RunStated
+        draft={statedDraft}
+        problems={stated.ok ? {} : stated.error}
+        began={began}
+        onDraft={setStatedDraft}
+        onBegan={setBegan}
+        onSettingsFile={({ settings, startedAtIso }) => {
+          setKnown(settings);
+          setStatedDraft(statedDraftOf(settings, decimal));
+          if (startedAtIso !== '') setBegan(localMinute(startedAtIso));
+        }}
+      />
+      {!stated.ok && (
+        <p className="small" role="status">
+          Say what was in the pot, how strong it was, and the air pressure.
+        </p>
+      )}
       {problem && (
         <p className="warning" role="alert">
           {problem}
@@ -94,7 +114,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
         <Button onClick={onCancel}>Cancel</Button>
         <Button
           weight="main"
-          disabled={!canAct || share !== null || judgement.kind !== 'readable'}
+          disabled={!canAct || share !== null || judgement.kind !== 'readable' || !stated.ok}
           onClick={() => void take()}
         >
           Take it in

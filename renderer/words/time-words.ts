@@ -28,6 +28,7 @@ export function untilWords(interval: { readonly low: number; readonly high: numb
 
 /** Day and time of a recorded run in the person's own format. */
 export function dateWords(iso: string): string {
+  if (iso === '') return 'time of the run not known';
   const date = new Date(iso);
   if (Number.isNaN(date.getTime())) return iso;
   return date.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });

@@ -58,6 +58,7 @@ function runOf({ file, source, settings }: AnalysedFile): RunToExport {
       readings: inputs.filter(({ kind }) => kind === 'reading').length,
       ended: 'clean',
       rehearsal: false,
+      imported: true,
       plateauC: null,
       heatOffCalledS: null,
       damagedRecords: 0,

@@ -58,6 +58,8 @@ export const exchangeRequests = {
       /** Null finds the columns by their titles. */
       mapping: columnMappingSchema.nullable(),
       settings: runSettingsSchema,
+      /** When the run began, as the person says; null leaves it to the file's own dates. */
+      startedAtIso: z.iso.datetime().nullable().default(null),
     }),
     answer: z.strictObject({
       runId,

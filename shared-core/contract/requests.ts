@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { markBodySchema, runSettingsSchema } from '../run/index.ts';
+import { correctionSchema, markBodySchema, runSettingsSchema } from '../run/index.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import {
   portInfoSchema,
@@ -80,6 +80,12 @@ export const requests = {
     commands: false,
     body: z.strictObject({ runId }),
     answer: z.strictObject({ changes: z.array(recordedChangeSchema) }),
+  },
+  /** Puts right what was said wrongly of a run. The record stays as it was; the correction is kept beside it. */
+  'runs/correct': {
+    commands: true,
+    body: z.strictObject({ runId, correction: correctionSchema }),
+    answer: runSummarySchema,
   },
   'runs/rename': {
     commands: true,

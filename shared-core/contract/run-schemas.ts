@@ -27,6 +27,8 @@ export const runSummarySchema = z.strictObject({
   imported: z.boolean().optional(),
   plateauC: z.number().nullable(),
   heatOffCalledS: z.number().nullable(),
+  /** What was put right after the run, in sentences; absent in summaries of older versions. */
+  corrections: z.array(z.string()).optional(),
   damagedRecords: z.number().int(),
   /** Null for a run that can be opened. */
   unreadable: unreadableSchema.nullable(),

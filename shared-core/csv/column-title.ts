@@ -44,12 +44,12 @@ const ownTitle = /^([a-z][a-z0-9-]{0,31})_(degC|g|mL|kPa|1)$/;
 /** Words in titles, in English and the languages of common loggers' menus; first match wins. */
 const channelWords: readonly (readonly [RegExp, Channel])[] = [
   [/\b(condenser|cooling|coolant|water out(let)?|kühler|kuehler|condenseur)\b/, 'condenser-outlet'],
-  [/\b(pot|boiler|sump|flask|kettle|bottoms?|sumpf|kolben|ballon)\b/, 'pot'],
+  [/\b(pot|boiler|sump|flask|kettle|bottoms?|sumpf|kolben|ballon)(?:temp(?:eratur|\.)?)?\b/, 'pot'],
   [/\b(room|ambient|air temp(erature)?|raum|umgebung)\b/, 'room'],
   [/\b(ferment(er|or|ation)?|must|vat|gärung)\b/, 'ferment'],
   [/\b(receiver|distillate|collected|balance|mass|weight|volume|vorlage|masse)\b/, 'receiver'],
   [/\b(pressure|barometer|baro|luftdruck|druck|pression)\b/, 'air-pressure'],
-  [/\b(head|vapou?rs?|dampf|kopf|top|tête)\b/, 'head'],
+  [/\b(head|vapou?rs?|dampf|kopf|top|tête)(?:temp(?:eratur|\.)?)?\b/, 'head'],
 ];
 const timeWords =
   /^(time( stamp)?|timestamp|elapsed( time)?|time elapsed|run time|t|zeit|uhrzeit|temps|tiempo|date ?time|date time|seconds?|secs?|minutes?|hours?|clock)$/;
@@ -66,6 +66,7 @@ const temperatureWords = /\b(temp(erature|eratur)?|t\d*|thermometer|probe|sensor
  * columnRole('time_s') // => { "kind": "time", "perS": 1 }
  * columnRole('Elapsed time (min)') // => { "kind": "time", "perS": 60 }
  * columnRole('Elapsed (mm:ss)') // => { "kind": "time", "perS": null, "twoParts": "mm:ss" }
+ * columnRole('Kopftemperatur') // => { "kind": "channel", "channel": "head", "unit": null }
  * columnRole('Head temperature [°F]') // => { "kind": "channel", "channel": "head", "unit": "°F" }
  */
 export function columnRole(title: string): ColumnRole {

@@ -19,7 +19,7 @@ import { createFahrenheitSuspicion, type FahrenheitSuspicion } from './fahrenhei
 import { readMarkCell } from './mark-cell.ts';
 import { type CsvRow, parseCsv } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
-import { createTimeReader } from './time-reader.ts';
+import { createTimeReader, type FileBeginning } from './time-reader.ts';
 import { judgeTwoPartClock } from './two-part-clock.ts';
 
 export type CsvProblem =
@@ -41,6 +41,8 @@ export interface ReadCsv {
   readonly endS: number;
   /** Marks below the line that ends the run: measurements made after it. */
   readonly lateMarks: readonly Mark[];
+  /** When the run began by the file's own dates; null where it has none. */
+  readonly began: FileBeginning | null;
   readonly channels: readonly ChannelColumn[];
   readonly rejectedRows: readonly RejectedRow[];
   /** What had to be chosen for the whole file, in sentences: the person may know better. */
@@ -188,7 +190,8 @@ function* readRows(
   }
   const remark = fahrenheit.remark();
   const remarks = remark === null ? [] : [remark];
-  return { inputs, endS, lateMarks, channels: layout.channels, rejectedRows, remarks };
+  const began = times.began();
+  return { inputs, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
 }
 
 /** The reading in a cell, null when the cell is empty, or why it can't be used. */

@@ -7,7 +7,12 @@ export type TimeCell =
   /** Two numbers under 60, the first perhaps more: `h:mm` or `mm:ss`, which the cell alone can't tell. */
   | { readonly kind: 'two-part-clock'; readonly first: number; readonly second: number }
   /** Date and time as seconds on one calendar [s]. */
-  | { readonly kind: 'stamp'; readonly valueS: number };
+  | {
+      readonly kind: 'stamp';
+      readonly valueS: number;
+      /** The calendar is that of the logger's place: no zone was written. */
+      readonly isLocal: boolean;
+    };
 
 /** Whether a date such as 03/04/2026 begins with its day or its month. */
 export type DateOrder = 'day-month' | 'month-day';
@@ -36,9 +41,9 @@ const dayPattern = new RegExp(
  * readTime('01:02:03') // => { "kind": "clock", "valueS": 3723 }
  * readTime('02:03') // => { "kind": "two-part-clock", "first": 2, "second": 3 }
  * readTime('02:03.5') // => { "kind": "clock", "valueS": 123.5 }
- * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
- * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401 }
- * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401 }
+ * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
+ * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
+ * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  */
 export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell | undefined {
   const trimmed = text.trim();
@@ -61,7 +66,12 @@ export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell
     return valueS === undefined ? undefined : { kind: 'clock', valueS };
   }
   const valueS = stampS(trimmed, order);
-  return valueS === undefined ? undefined : { kind: 'stamp', valueS };
+  if (valueS === undefined) return undefined;
+  return {
+    kind: 'stamp',
+    valueS,
+    isLocal: !/(?:Z|:\d{2}(?:[.,]\d+)?\s*[+-]\d{2}:?\d{2})$/i.test(trimmed),
+  };
 }
 
 function stampS(text: string, order: DateOrder): number | undefined {

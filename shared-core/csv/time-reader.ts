@@ -2,9 +2,19 @@ import { fail, type Result, succeed } from '../result/index.ts';
 import type { TwoPartClock } from './column-title.ts';
 import { type DateOrder, readTime } from './read-time.ts';
 
+/** The moment that a file's own dates count from. */
+export interface FileBeginning {
+  /** Seconds since 1970 on the calendar written. */
+  readonly calendarS: number;
+  /** No zone was written: it is the calendar of the logger's place. */
+  readonly isLocal: boolean;
+}
+
 /** Turns the cells of a time column into seconds since the start, one after the other. */
 export interface TimeReader {
   read(text: string): Result<number, string>;
+  /** When the file's own calendar began to count; null where it has none. */
+  began(): FileBeginning | null;
 }
 
 const dayS = 86_400;
@@ -25,6 +35,7 @@ const countingWords: Readonly<Record<Counting, string>> = {
 interface Counted {
   readonly counting: Counting;
   readonly valueS: number;
+  readonly isLocal?: boolean;
 }
 
 /**
@@ -38,6 +49,7 @@ export function createTimeReader(
 ): TimeReader {
   let counting: Counting | null = null;
   let originS: number | null = null;
+  let isLocal = false;
   let daysPassedS = 0;
   let lastS = Number.NEGATIVE_INFINITY;
 
@@ -55,7 +67,7 @@ export function createTimeReader(
         return valueS > longestS ? undefined : { counting: 'elapsed', valueS };
       }
       case 'stamp':
-        return { counting: 'date', valueS: cell.valueS };
+        return { counting: 'date', valueS: cell.valueS, isLocal: cell.isLocal };
       case 'clock':
         return { counting: 'clock', valueS: cell.valueS };
       case 'two-part-clock': {
@@ -84,6 +96,7 @@ export function createTimeReader(
   }
 
   return {
+    began: () => (counting === 'date' && originS !== null ? { calendarS: originS, isLocal } : null),
     read(text) {
       const shown = text.trim().slice(0, 60);
       const counted = count(text);
@@ -99,6 +112,7 @@ export function createTimeReader(
       if (timeS < lastS) return fail(`the time goes back to ${shown}`);
       if (timeS > longestS) return fail(`the time ${shown} lies more than a year after the start`);
       lastS = timeS;
+      isLocal ||= counted.isLocal === true;
       return succeed(timeS);
     },
   };

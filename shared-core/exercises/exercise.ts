@@ -1,15 +1,23 @@
 import type { Drawing } from '../figures/index.ts';
+import { numberWords } from '../report/measured-words.ts';
 
 export const exerciseLevels = ['school', 'undergraduate'] as const;
 export type ExerciseLevel = (typeof exerciseLevels)[number];
 
-/** The answer that the record gives, and how far off still counts as right. */
+/** One number that is asked for, and how far off still counts as right. */
+export interface AnswerQuantity {
+  /** What it is, e.g. `recovery`. */
+  readonly of: string;
+  readonly value: number;
+  readonly tolerance: number;
+  readonly unit: string;
+}
+
+/** The answer that follows from what is printed on the sheet. */
 export interface ExerciseAnswer {
   readonly words: string;
-  /** Null where the answer is words alone. */
-  readonly value: number | null;
-  readonly tolerance: number | null;
-  readonly unit: string;
+  /** None where the answer is words alone. */
+  readonly quantities: readonly AnswerQuantity[];
 }
 
 /** A question about one run, with its worked answer. */
@@ -23,7 +31,7 @@ export interface Exercise {
   readonly given: readonly string[];
   readonly marks: number;
   readonly answer: ExerciseAnswer;
-  /** The way to it, step by step, with the run's own numbers. */
+  /** The way to it, step by step, with the numbers as printed. */
   readonly working: readonly string[];
   readonly answerLines: number;
   /** To draw on. */
@@ -40,16 +48,32 @@ export function exercise(
   return { figure: null, solvedFigure: null, ...parts };
 }
 
-export function answerOf(
-  value: number,
-  tolerance: number,
-  unit: string,
-  decimals: number,
-): ExerciseAnswer {
-  const words = `${value.toFixed(decimals).replace('-', '−')}\u00a0${unit} (accept ±${tolerance.toPrecision(2)}\u00a0${unit})`;
-  return { words, value, tolerance, unit };
+/** A number asked for, as it is written in the key. */
+export interface AskedNumber extends AnswerQuantity {
+  readonly decimals: number;
 }
 
+/** Numbers asked for, each with its limit of acceptance, and what is to be said beside them. */
+export function answerOf(asked: readonly AskedNumber[], besides = ''): ExerciseAnswer {
+  const words = asked.map(({ of, value, tolerance, unit, decimals }) => {
+    const name = asked.length === 1 ? '' : `${of} `;
+    const accepted = numberWords(tolerance, Math.max(decimals, tolerance < 1 ? 1 : 0));
+    return `${name}${withUnit(numberWords(value, decimals), unit)} (accept ±${withUnit(accepted, unit)})`;
+  });
+  return {
+    words: words.join('; ') + (besides === '' ? '' : `. ${besides}`),
+    quantities: asked.map(({ of, value, tolerance, unit }) => ({ of, value, tolerance, unit })),
+  };
+}
+
+const withUnit = (number: string, unit: string) =>
+  unit === '' ? number : `${number}\u00a0${unit}`;
+
 export function answerInWords(words: string): ExerciseAnswer {
-  return { words, value: null, tolerance: null, unit: '' };
+  return { words, quantities: [] };
+}
+
+/** A number as it is printed: whoever works with the sheet has no other. */
+export function shown(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals));
 }

@@ -1,76 +1,39 @@
 import { azeotrope } from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
-import { clockWords, numberWords } from '../report/measured-words.ts';
-import { stageLabels } from '../snapshot/index.ts';
-import { answerInWords, answerOf, type Exercise, exercise } from './exercise.ts';
+import { numberWords } from '../report/measured-words.ts';
+import { judgeHeatOff, nameMoments, readPlateau } from './curve-questions.ts';
+import { answerInWords, answerOf, type Exercise, exercise, shown } from './exercise.ts';
 
 type Maker = (study: RunStudy) => Exercise | null;
 
-const readPlateau: Maker = ({ plateau }) => {
-  if (plateau === null) return null;
-  const { meanC, lowestC, highestC, span } = plateau.statistics;
-  const minutes = (span.toS - span.fromS) / 60;
-  return exercise({
-    id: 'school-plateau',
-    level: 'school',
-    title: 'Read the plateau',
-    question:
-      'Find the longest part of the curve where the temperature hardly changes. At what temperature does it lie, and about how long does it last?',
-    given: [],
-    marks: 3,
-    answer: answerOf(meanC, Math.max(0.5, (highestC - lowestC) / 2), '°C', 1),
-    working: [
-      `A ruler laid along the flat part reads ${meanC.toFixed(1)} °C; the record’s mean over it is the same.`,
-      `It lasts from ${clockWords(span.fromS)} to ${clockWords(span.toS)}, ${minutes.toFixed(0)} min (accept a quarter more or less).`,
-      'One mark for the temperature, one for the time, one for both units.',
-    ],
-    answerLines: 3,
-  });
-};
+/** A smaller difference is lost in the rounding of the rule [kPa]. */
+const leastDifferenceKPa = 0.5;
 
-const nameStages: Maker = ({ verdicts }) => {
-  const spans = verdicts.stages.filter(({ stage }) => stage !== 'cool-down');
-  if (spans.length < 3) return null;
-  return exercise({
-    id: 'school-stages',
-    level: 'school',
-    title: 'Name the stages',
-    question: `Mark on the curve where each of these begins: ${spans.map(({ stage }) => stageLabels[stage].toLowerCase()).join(', ')}. Say for each what you saw change.`,
-    given: [],
-    marks: spans.length,
-    answer: answerInWords(
-      spans.map(({ stage, fromS }) => `${stageLabels[stage]} from ${clockWords(fromS)}`).join('; '),
-    ),
-    working: [
-      'Warm-up: the bulb hangs in air, the curve is flat at room temperature. Vapour arrives: it rises steeply.',
-      'The first fraction and the main fraction cannot be told apart on the curve: the little light liquid does not show in the temperature. Its end is a convention.',
-      'Tail: the curve leaves the plateau and climbs towards 100 °C, because less and less ethanol is left.',
-    ],
-    answerLines: 5,
-  });
-};
-
-const explainPressure: Maker = ({ plateau }) => {
-  if (plateau === null) return null;
-  const { pressureKPa } = plateau;
-  const standardC = azeotrope(101.325).temperatureC;
-  const differenceKPa = 101.3 - pressureKPa;
+const explainPressure: Maker = ({ plateau, settings }) => {
+  const pressureKPa = shown(plateau?.pressureKPa ?? settings.pressure.pressureKPa, 1);
+  const standardC = shown(azeotrope(101.325).temperatureC, 1);
+  const differenceKPa = shown(101.3 - pressureKPa, 1);
+  if (Math.abs(differenceKPa) < leastDifferenceKPa) return null;
   const kelvinPerKPa = azeotropeKelvinPerKPa((101.325 + pressureKPa) / 2);
-  const shiftK = kelvinPerKPa * differenceKPa;
+  const shiftK = shown(kelvinPerKPa * differenceKPa, 2);
+  const hereC = shown(standardC - shiftK, 1);
+  const product = `${numberWords(differenceKPa, 1)} × ${kelvinPerKPa.toFixed(2)} = ${numberWords(shiftK, 2)} °C`;
   return exercise({
     id: 'school-pressure',
     level: 'school',
     title: 'A different boiling point',
-    question: `A data book says that a mixture of 96 % ethanol (by mass) boils at ${standardC.toFixed(1)} °C. At what temperature did it boil here? Use the rule: ${kelvinPerKPa} °C for every kilopascal.`,
+    question: `A data book says that a mixture of 96 % ethanol (by mass) boils at ${standardC.toFixed(1)} °C. At what temperature does it boil here? Use the rule: ${kelvinPerKPa.toFixed(2)} °C for every kilopascal.`,
     given: [
       `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa. The data book means 101.3 kPa.`,
     ],
     marks: 3,
-    answer: answerOf(standardC - shiftK, 0.15, '°C', 1),
+    answer: answerOf([
+      { of: 'boiling point', value: hereC, tolerance: 0.15, unit: '°C', decimals: 1 },
+    ]),
     working: [
       `Difference in pressure: 101.3 − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
-      `Difference in temperature: ${numberWords(differenceKPa, 1)} × ${kelvinPerKPa} = ${numberWords(shiftK, 2)} °C.`,
-      `${standardC.toFixed(1)} − (${numberWords(shiftK, 2)}) = ${(standardC - shiftK).toFixed(1)} °C.`,
+      `Difference in temperature: ${product}.`,
+      `${standardC.toFixed(1)} − (${numberWords(shiftK, 2)}) = ${hereC.toFixed(1)} °C.`,
       differenceKPa > 0
         ? 'Lower pressure, lower boiling point: the vapour has less air to push against.'
         : 'Higher pressure, higher boiling point: the vapour has more air to push against.',
@@ -82,68 +45,62 @@ const explainPressure: Maker = ({ plateau }) => {
 const recoverEthanol: Maker = ({ settings, books, product }) => {
   if (product === null || books.balance === null) return null;
   const { volumeMl, strengthAbv } = settings.charge;
-  const chargedMl = (volumeMl * strengthAbv) / 100;
-  const cuts = books.cuts.flatMap(({ booked, number }) =>
+  const chargedMl = shown((volumeMl * strengthAbv) / 100, 1);
+  const cuts = books.cuts.flatMap(({ booked, number, strengthFrom }) =>
     booked === null
       ? []
       : [
           {
             number,
-            volumeMl: booked.volumeMl.value,
-            abv: booked.strengthAbv.value,
-            ethanolMl: booked.ethanolMl.value,
+            ml: shown(booked.volumeMl.value, 1),
+            abv: shown(booked.strengthAbv.value, 1),
+            isEstimate: strengthFrom === 'head-temperature',
           },
         ],
   );
-  const recoveredMl = cuts.reduce((sum, { ethanolMl }) => sum + ethanolMl, 0);
-  const percent = (100 * recoveredMl) / chargedMl;
+  const recoveredMl = shown(
+    cuts.reduce((sum, { ml, abv }) => sum + (ml * abv) / 100, 0),
+    1,
+  );
+  const percent = shown((100 * recoveredMl) / chargedMl, 1);
+  const names = cuts.map(({ number }) => number).join(', ');
   return exercise({
     id: 'school-recovery',
     level: 'school',
     title: 'How much of the ethanol came over?',
-    question:
-      'How many millilitres of pure ethanol were in the flask? How many are in all receivers together? What percentage is that?',
+    question: `How many millilitres of pure ethanol were in the flask? How many are in the ${cuts.length === 1 ? `receiver ${names}` : `receivers ${names} together`}? What percentage is that?`,
     given: [
       `In the flask: ${volumeMl} mL of ${strengthAbv} % vol.`,
       ...cuts.map(
-        ({ number, volumeMl: ml, abv }) =>
-          `Receiver ${number}: ${ml.toFixed(1)} mL of ${abv.toFixed(1)} % vol.`,
+        ({ number, ml, abv, isEstimate }) =>
+          `Receiver ${number}: ${ml.toFixed(1)} mL of ${abv.toFixed(1)} % vol${isEstimate ? ' (an estimate from the head temperature)' : ''}.`,
       ),
     ],
     marks: 4,
-    answer: answerOf(percent, 1, '%', 1),
+    answer: answerOf([
+      {
+        of: 'ethanol charged',
+        value: chargedMl,
+        tolerance: Math.max(0.1, shown(0.01 * chargedMl, 1)),
+        unit: 'mL',
+        decimals: 1,
+      },
+      { of: 'recovery', value: percent, tolerance: roundingOf(chargedMl), unit: '%', decimals: 1 },
+    ]),
     working: [
       `In the flask: ${volumeMl} × ${strengthAbv}/100 = ${chargedMl.toFixed(1)} mL ethanol.`,
-      `In the receivers: ${cuts.map(({ volumeMl: ml, abv }) => `${ml.toFixed(1)} × ${abv.toFixed(1)}/100`).join(' + ')} = ${recoveredMl.toFixed(1)} mL ethanol.`,
+      `In the receivers: ${cuts.map(({ ml, abv }) => `${ml.toFixed(1)} × ${abv.toFixed(1)}/100`).join(' + ')} = ${recoveredMl.toFixed(1)} mL ethanol.`,
       `${recoveredMl.toFixed(1)}/${chargedMl.toFixed(1)} × 100 % = ${percent.toFixed(1)} %.`,
-      'The rest is still in the flask, clings to the column, or was lost as vapour.',
+      percent <= 100
+        ? 'The rest is still in the flask, clings to the column, or was lost as vapour.'
+        : 'More than was there cannot come over: the charge, a volume or a strength was misread.',
     ],
     answerLines: 5,
   });
 };
 
-const whatWentWrong: Maker = ({ verdicts, settings }) => {
-  const calls = verdicts.alarms.filter(({ alarm }) => alarm !== 'attention');
-  const main = verdicts.verdict;
-  const words =
-    calls.length === 0
-      ? `${main.because} Nothing called for an act.`
-      : calls.map(({ raisedS, because }) => `${clockWords(raisedS)}: ${because}`).join(' ');
-  return exercise({
-    id: 'school-critique',
-    level: 'school',
-    title: 'What would you do better?',
-    question: `The aim was distillate of at least ${settings.leastStrengthAbv} % vol. Look at the end of the curve. Was the heat taken away at the right moment? Give a reason from the curve.`,
-    given: [],
-    marks: 2,
-    answer: answerInWords(words),
-    working: [
-      'The right moment is when the curve leaves the plateau: from then on each drop is weaker and thins what is already in the receiver.',
-      main.because,
-    ],
-    answerLines: 4,
-  });
-};
+/** Tenths of a millilitre, rounded on the way, may be a per cent of a small charge. */
+const roundingOf = (chargedMl: number) => Math.max(1, Math.ceil(20 / chargedMl));
 
 const whyNotPure: Maker = ({ plateau }) =>
   exercise({
@@ -164,15 +121,15 @@ const whyNotPure: Maker = ({ plateau }) =>
 /** The rule of thumb for this pressure, to two decimals as a data sheet would give it [K/kPa]. */
 function azeotropeKelvinPerKPa(pressureKPa: number): number {
   const [below, above] = [azeotrope(pressureKPa - 0.5), azeotrope(pressureKPa + 0.5)];
-  return Math.round(100 * (above.temperatureC - below.temperatureC)) / 100;
+  return shown(above.temperatureC - below.temperatureC, 2);
 }
 
 /** In the order of the lesson. */
 export const schoolExercises: readonly Maker[] = [
   readPlateau,
-  nameStages,
+  nameMoments,
   explainPressure,
   recoverEthanol,
-  whatWentWrong,
+  judgeHeatOff,
   whyNotPure,
 ];

@@ -1,181 +1,34 @@
-import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
-import { azeotrope } from '../equilibrium/index.ts';
-import { plateFigure } from '../figures/index.ts';
 import type { RunStudy } from '../report/index.ts';
-import { intervalWords, measuredWords, numberWords } from '../report/measured-words.ts';
-import { answerInWords, answerOf, type Exercise, exercise } from './exercise.ts';
-import { heatOfAzeotropeKjPerMol } from './heat-of-azeotrope.ts';
+import { balanceEthanol } from './balance-question.ts';
+import { compareWithSimple, countPlates } from './column-questions.ts';
+import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
+import { correctForPressure, seeThroughTemperature } from './vapour-questions.ts';
 
 type Maker = (study: RunStudy) => Exercise | null;
 
-const correctForPressure: Maker = ({ plateau }) => {
-  if (plateau === null) return null;
-  const { mean, pressureKPa, standard, azeotropeC } = plateau;
-  const heat = heatOfAzeotropeKjPerMol(pressureKPa);
-  const temperatureK = mean.value + 273.15;
-  const shiftK = ((8.314463e-3 * temperatureK ** 2) / heat) * Math.log(101.325 / pressureKPa);
-  return exercise({
-    id: 'undergraduate-pressure',
-    level: 'undergraduate',
-    title: 'Correct the plateau for pressure',
-    question:
-      'Bring the mean plateau temperature to 101.325 kPa with the Clausius–Clapeyron equation, and compare with the azeotrope there (78.15 °C). What composition does the difference speak for?',
-    given: [
-      `Plateau: ${measuredWords(mean, '°C')} (k = 2) at ${pressureKPa.toFixed(2)} kPa.`,
-      `Enthalpy of vaporisation of the azeotrope: ${heat.toFixed(1)} kJ/mol. R = 8.314 J/(mol K).`,
-    ],
-    marks: 5,
-    answer: answerOf(
-      mean.value + shiftK,
-      Math.max(0.05, 2 * standard.standardUncertainty),
-      '°C',
-      2,
-    ),
-    working: [
-      'dT/d ln p = R T²/ΔH (Clausius–Clapeyron, vapour ideal, liquid volume neglected).',
-      `R T²/ΔH = 8.314·10⁻³ × ${temperatureK.toFixed(2)}²/${heat.toFixed(1)} = ${((8.314463e-3 * temperatureK ** 2) / heat).toFixed(2)} K.`,
-      `ΔT = ${((8.314463e-3 * temperatureK ** 2) / heat).toFixed(2)} × ln(101.325/${pressureKPa.toFixed(2)}) = ${numberWords(shiftK, 2)} K; T = ${(mean.value + shiftK).toFixed(2)} °C.`,
-      `The tool’s equilibrium model gives ${standard.value.toFixed(2)} °C: the shift of the azeotrope itself, ${azeotropeC.toFixed(2)} → ${azeotrope(101.325).temperatureC.toFixed(2)} °C.`,
-      `The plateau lies ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope: ${plateau.aboveAzeotropeK.value > 2 * plateau.aboveAzeotropeK.standardUncertainty ? 'the vapour is on the water side of it' : 'within its uncertainty that is the azeotrope'}.`,
-    ],
-    answerLines: 8,
-  });
-};
-
-const balanceEthanol: Maker = ({ books }) => {
-  const { balance, charge } = books;
-  if (balance === null) return null;
-  const { ethanol } = balance;
-  const recovery = ethanol.recoveryPercent;
-  const largest = recovery.budget.lines[0];
-  return exercise({
-    id: 'undergraduate-balance',
-    level: 'undergraduate',
-    title: 'Balance the ethanol, with its uncertainty',
-    question:
-      'Work out the ethanol charged and collected in grams, the recovery, and its expanded uncertainty (k = 2). Which measurement would you improve first? Does the balance close?',
-    given: [
-      `Charge: ${measuredWords(charge.massG, 'g')}, ${intervalWords(charge.strengthAbv, '% vol')}.`,
-      ...books.cuts.flatMap(({ booked, number }) =>
-        booked === null
-          ? []
-          : [
-              `Cut ${number}: ${measuredWords(booked.massG, 'g')}, ${intervalWords(booked.strengthAbv, '% vol')}.`,
-            ],
-      ),
-      ...(books.residue === null
-        ? []
-        : [
-            `Residue: ${measuredWords(books.residue.massG, 'g')}, ${intervalWords(books.residue.strengthAbv, '% vol')}.`,
-          ]),
-      'Masses ± U with k = 2; strengths as 95 % intervals; OIML R 22 table for % vol → % mass.',
-    ],
-    marks: 8,
-    answer: answerOf(recovery.value, Math.max(1, recovery.standardUncertainty), '%', 1),
-    working: [
-      `Charged: ${measuredWords(ethanol.inG, 'g')} ethanol (m w, w from OIML R 22).`,
-      `Collected: ${measuredWords(ethanol.cutsG, 'g')}. Recovery: ${measuredWords(recovery, '%')}.`,
-      `Relative variances add: u²(R)/R² = Σ (c·u)²/R².${largest === undefined ? '' : ` Largest part: ${largest.name.toLowerCase()}, ${(100 * largest.share).toFixed(0)} % of the variance.`}`,
-      ethanol.missingG === null
-        ? 'The residue was not measured, so closure cannot be judged: a difference always closes.'
-        : `Missing: ${measuredWords(ethanol.missingG, 'g')}: the balance ${ethanol.closes ? 'closes within its uncertainty' : 'does not close: hold-up, evaporation or a reading is wrong'}.`,
-    ],
-    answerLines: 12,
-  });
-};
-
-const countPlates: Maker = ({ plates }) => {
-  if (plates === null || plates.plates.stepped.value === null) return null;
-  const { stepped, fenske, meanVolatility, volatilityAtPot, volatilityAtTop, whyTheyDiffer } =
-    plates.plates;
-  const { distillateMoleFraction: top, potMoleFraction: pot } = plates;
-  return exercise({
-    id: 'undergraduate-plates',
-    level: 'undergraduate',
-    title: 'Count the plates twice',
-    question:
-      'Step off the equilibrium stages at total reflux on the diagram, then calculate them with Fenske’s equation and the geometric mean of the relative volatilities. Why do the two differ, and which do you trust?',
-    given: [
-      `Distillate x = ${top.value.toFixed(3)} (95 %: ${top.low.toFixed(3)}–${top.high.toFixed(3)}); pot x = ${pot.value.toFixed(3)}; ${plates.basis}.`,
-      `Relative volatility over the pot ${volatilityAtPot.toPrecision(3)}, over the distillate ${volatilityAtTop.toPrecision(3)}.`,
-    ],
-    marks: 8,
-    answer: answerOf(stepped.value ?? 0, 0.4, 'stages', 1),
-    working: [
-      `Steps between curve and diagonal: ${(stepped.value ?? 0).toFixed(1)} stages, the pot counted; ${((stepped.value ?? 0) - 1).toFixed(1)} plates in the column.`,
-      fenske === null
-        ? 'Fenske’s equation gives nothing at or above the azeotrope.'
-        : `Fenske: ln[(${top.value.toFixed(3)}/${(1 - top.value).toFixed(3)}) × (${(1 - pot.value).toFixed(3)}/${pot.value.toFixed(3)})]/ln ${meanVolatility.toPrecision(3)} = ${fenske.toFixed(1)} stages.`,
-      whyTheyDiffer,
-      stepped.high === null
-        ? 'The upper end of the interval reaches the azeotrope: no largest number of stages can be given.'
-        : `The interval of the compositions alone gives ${(stepped.low ?? 0).toFixed(1)}–${stepped.high.toFixed(1)} stages.`,
-    ],
-    answerLines: 8,
-    figure: plateFigure(plates, false),
-    solvedFigure: plateFigure(plates, true),
-  });
-};
-
-const compareWithSimple: Maker = ({ simple, product, books }) => {
-  if (simple === null || product === null) return null;
-  const moles = ({ massG, ethanolG }: { massG: { value: number }; ethanolG: { value: number } }) =>
-    ethanolG.value / ethanolMolarMassGPerMol +
-    (massG.value - ethanolG.value) / waterMolarMassGPerMol;
-  const chargeMol = moles(books.charge);
-  const distillateMol = moles(product);
-  return exercise({
-    id: 'undergraduate-rayleigh',
-    level: 'undergraduate',
-    title: 'What would a still without a column have given?',
-    question:
-      'Apply Rayleigh’s equation to the same charge and the same number of moles of distillate. How strong would it have been? Express the gain of the column in % vol.',
-    given: [
-      `Charge: ${chargeMol.toFixed(2)} mol, x = ${books.charge.ethanolMoleFraction.toFixed(4)}. Distillate: ${distillateMol.toFixed(3)} mol, ${product.strengthAbv.toFixed(1)} % vol.`,
-      'Equilibrium data: the diagram, or y = α x/(1 + (α − 1) x) with the α of the previous question over the pot.',
-    ],
-    marks: 6,
-    answer: answerOf(simple.strengthAbv, 3, '% vol', 1),
-    working: [
-      'ln(F/W) = ∫ dx/(y* − x) from the residue to the charge.',
-      `W/F = ${((chargeMol - distillateMol) / chargeMol).toFixed(4)}: the integral reaches ln(F/W) at a residue of x = ${simple.residueMoleFraction.toFixed(4)}.`,
-      `Mean distillate: (F x_F − W x_W)/(F − W) = ${simple.distillateMoleFraction.toFixed(3)} mol/mol = ${simple.strengthAbv.toFixed(1)} % vol.`,
-      `Gain: ${product.strengthAbv.toFixed(1)} − ${simple.strengthAbv.toFixed(1)} = ${(product.strengthAbv - simple.strengthAbv).toFixed(1)} % vol.`,
-    ],
-    answerLines: 9,
-  });
-};
-
-const seeThroughTemperature: Maker = ({ plateau, rows }) => {
-  if (plateau === null) return null;
-  const middleS = (plateau.statistics.span.fromS + plateau.statistics.span.toS) / 2;
-  const vapour = rows.find((row) => row.timeS >= middleS && row.vapourAbv !== null)?.vapourAbv;
-  if (vapour == null) return null;
-  const width = vapour.high - vapour.low;
-  return exercise({
-    id: 'undergraduate-sensitivity',
-    level: 'undergraduate',
-    title: 'How well does a thermometer know the strength?',
-    question:
-      'In the middle of the plateau the tool gives the strength of the vapour as an interval. Explain from the shape of the dew curve why the interval is as wide as it is, and how it would change if the head were 3 K warmer.',
-    given: [
-      `Strength there: ${intervalWords(vapour, '% vol')} (95 %); probe u = ${(plateau.mean.standardUncertainty).toFixed(2)} K.`,
-    ],
-    marks: 4,
-    answer: answerInWords(
-      `The dew curve is nearly flat at the azeotrope (about 0.09 K per % vol at 95 % vol), so a small error in temperature is a large one in strength: here ${width.toFixed(1)} % vol wide. 3 K warmer the curve is steeper and the interval narrower.`,
-    ),
-    working: [
-      'u(q) = u(T)/|dT/dq|: the flatter the curve, the larger u(q); at the azeotrope dT/dq = 0.',
-      'A perfect thermometer would not end it: the barometer and the equilibrium data have doubts of their own.',
-    ],
-    answerLines: 6,
-  });
-};
+/** Ethanol from hexose: 2 × 46.07/180.16 [g/g], as printed. */
+const gayLussac = 0.5114;
 
 const judgeYield: Maker = ({ books }) => {
-  if (books.ferment === null) return null;
-  const { theoreticalG, fermentationPercent, distillationPercent, overallPercent } = books.ferment;
+  if (books.ferment === null || books.balance === null) return null;
+  const { theoreticalG } = books.ferment;
+  const sugarG = shown(theoreticalG.value / gayLussac, 1);
+  const chargedG = shown(books.balance.ethanol.inG.value, 2);
+  const cutsG = shown(books.balance.ethanol.cutsG.value, 2);
+  const possibleG = shown(gayLussac * sugarG, 2);
+  const percent = (part: number, of: number) => shown((100 * part) / of, 1);
+  const [ferment, distilled, overall] = [
+    percent(chargedG, possibleG),
+    percent(cutsG, chargedG),
+    percent(cutsG, possibleG),
+  ];
+  const asked = (of: string, value: number) => ({
+    of,
+    value,
+    tolerance: 0.5,
+    unit: '%',
+    decimals: 1,
+  });
   return exercise({
     id: 'undergraduate-yield',
     level: 'undergraduate',
@@ -183,14 +36,21 @@ const judgeYield: Maker = ({ books }) => {
     question:
       'Work out the theoretical ethanol from the sugar fermented and the yields of fermentation, of distillation and overall. Compare the first with Pasteur’s 94.7 %.',
     given: [
-      `Sugar (as hexose): ${measuredWords({ value: theoreticalG.value / 0.5114, standardUncertainty: theoreticalG.standardUncertainty / 0.5114 }, 'g')}. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂.`,
+      `Sugar (as hexose): ${sugarG.toFixed(1)} g. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂; 2 × 46.07/180.16 = ${gayLussac} g/g.`,
+      `Ethanol in the charge: ${chargedG.toFixed(2)} g; in all receivers: ${cutsG.toFixed(2)} g.`,
     ],
     marks: 5,
-    answer: answerOf(overallPercent.value, Math.max(1, overallPercent.standardUncertainty), '%', 1),
+    answer: answerOf([
+      asked('fermentation', ferment),
+      asked('distillation', distilled),
+      asked('overall', overall),
+    ]),
     working: [
-      `Theoretical: 2 × 46.07/180.16 = 0.5114 g/g: ${measuredWords(theoreticalG, 'g')}.`,
-      `Fermentation ${measuredWords(fermentationPercent, '%')}, distillation ${measuredWords(distillationPercent, '%')}, overall ${measuredWords(overallPercent, '%')}.`,
-      'Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found 48.4 g of ethanol from 100 g.',
+      `Theoretical: ${gayLussac} × ${sugarG.toFixed(1)} = ${possibleG.toFixed(2)} g.`,
+      `Fermentation ${chargedG.toFixed(2)}/${possibleG.toFixed(2)} = ${ferment.toFixed(1)} %, distillation ${cutsG.toFixed(2)}/${chargedG.toFixed(2)} = ${distilled.toFixed(1)} %, overall ${cutsG.toFixed(2)}/${possibleG.toFixed(2)} = ${overall.toFixed(1)} %.`,
+      ferment > 100
+        ? 'More than the sugar can give: sugar or strength was misread.'
+        : 'Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found 48.4 g of ethanol from 100 g.',
     ],
     answerLines: 6,
   });

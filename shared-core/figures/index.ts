@@ -5,5 +5,6 @@ export { ethanolFigure } from './ethanol-figure.ts';
 export { niceTicks, type Ticks, timeTicks } from './nice-ticks.ts';
 export { overlayFigure } from './overlay-figure.ts';
 export { plateFigure } from './plate-figure.ts';
+export { plateauFigure } from './plateau-figure.ts';
 export { strengthFigure } from './strength-figure.ts';
 export { type FigureDetail, temperatureFigure } from './temperature-figure.ts';

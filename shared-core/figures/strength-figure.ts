@@ -1,9 +1,10 @@
 import type { RunStudy } from '../report/index.ts';
 import { standingMarks } from '../run/index.ts';
+import { unbrokenStretches } from '../series/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';
-import { runLine, segments, type TimedValue } from './run-lines.ts';
+import { reducedLine, type TimedValue } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
 
@@ -39,15 +40,26 @@ export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Draw
       ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
     },
   };
-  const series = (of: 'value' | 'low' | 'high') =>
-    means(bathed.map(({ timeS, vapourAbv }) => ({ timeS, value: vapourAbv[of] })));
+  // Silences are found before averaging: means are as far apart as the figure is narrow, not as the readings were.
+  const stretches = unbrokenStretches(bathed).filter(({ length }) => length > 1);
+  const sliceS = (last.timeS - first.timeS) / meansDrawn;
+  const lines = (of: 'value' | 'low' | 'high') =>
+    stretches.map((stretch) =>
+      reducedLine(
+        area,
+        means(
+          stretch.map(({ timeS, vapourAbv }) => ({ timeS, value: vapourAbv[of] })),
+          sliceS,
+        ),
+      ),
+    );
   const [left, limit] = place(area, first.timeS, settings.leastStrengthAbv);
   return {
     widthPt: figureWidthPt,
     heightPt: 216,
     altText: `Strength of the head vapour of “${name}” with its 95 % interval, from ${first.vapourAbv.value.toFixed(0)} to ${last.vapourAbv.value.toFixed(0)} % vol.`,
     shapes: [
-      ...bands(segments(area, series('low')), segments(area, series('high'))),
+      ...bands(lines('low'), lines('high')),
       ...frame(area),
       line(
         [
@@ -64,29 +76,40 @@ export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Draw
         'start',
         '#0f5a2b',
       ),
-      ...runLine(area, series('value'), { colour: ink, widthPt: 1.2 }),
+      ...lines('value').map((points) => line(points, ink, 1.2)),
     ],
   };
 }
 
 const meansDrawn = 240;
 
-/** Means over equal slices of time: the interval is what matters here, not the probe's last digit. */
-function means(points: readonly TimedValue[]): readonly TimedValue[] {
+/**
+ * Means over equal slices of time: the interval is what matters here, not the probe's last digit. The ends stay where
+ * they are, so that a short stretch keeps its length.
+ */
+function means(points: readonly TimedValue[], sliceS: number): readonly TimedValue[] {
   const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined || points.length <= meansDrawn) return points;
-  const widthS = (last.timeS - first.timeS) / meansDrawn;
+  if (first === undefined || last === undefined || last.timeS - first.timeS < 2 * sliceS) {
+    return points;
+  }
   const slices = new Map<number, TimedValue[]>();
   for (const point of points) {
-    const slice = Math.floor((point.timeS - first.timeS) / widthS);
+    const slice = Math.floor((point.timeS - first.timeS) / sliceS);
     const known = slices.get(slice);
     if (known === undefined) slices.set(slice, [point]);
     else known.push(point);
   }
-  return [...slices.values()].map((slice) => ({
+  const inside = [...slices.values()].map((slice) => ({
     timeS: slice.reduce((sum, { timeS }) => sum + timeS, 0) / slice.length,
     value: slice.reduce((sum, { value }) => sum + value, 0) / slice.length,
   }));
+  return inside.map((mean, index) =>
+    index === 0
+      ? { ...mean, timeS: first.timeS }
+      : index === inside.length - 1
+        ? { ...mean, timeS: last.timeS }
+        : mean,
+  );
 }
 
 function bands(lows: readonly (readonly Point[])[], highs: readonly (readonly Point[])[]) {

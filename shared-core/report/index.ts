@@ -1,10 +1,11 @@
 export { bookTables } from './book-tables.ts';
 export type { Block, DocumentTable, PrintedDocument } from './document.ts';
 export { fermentSentence } from './ferment-sentence.ts';
+export { processingStepS } from './head-course.ts';
 export { intervalWords, measuredWords } from './measured-words.ts';
-export type { RunPlateau } from './plateau-of-run.ts';
+export { leastPlateauS, plateauBandK, plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';
-export { type ProcessedRow, processedRows, processingStepS } from './processed-rows.ts';
+export { type ProcessedRow, processedRows } from './processed-rows.ts';
 export { reportOf } from './report-of.ts';
 export { type RunKind, runKind } from './run-kind.ts';
 export { type RunStudy, type RunToStudy, studyRun } from './study-run.ts';

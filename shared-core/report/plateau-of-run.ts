@@ -1,13 +1,16 @@
 import {
   atStandardPressureC,
+  type HeadPoint,
   longestPlateau,
   type PlateauStatistics,
   plateauStatistics,
   type Quantity,
+  type TimeSpan,
 } from '../bookkeeping/index.ts';
-import { azeotrope } from '../equilibrium/index.ts';
-import type { RunSettings } from '../run/index.ts';
-import type { ProcessedRow } from './processed-rows.ts';
+import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
+import type { RunInput, RunSettings } from '../run/index.ts';
+import { unbrokenStretches } from '../series/index.ts';
+import { type HeadRow, type HeadToFollow, headCourse, marksAmong } from './head-course.ts';
 
 /** The plateau of a run: what was read, and what it means at the local pressure. */
 export interface RunPlateau {
@@ -24,21 +27,118 @@ export interface RunPlateau {
 /** Height of the band that counts as a plateau [K]: about 10 % vol of vapour strength near the azeotrope. */
 export const plateauBandK = 1;
 /** A shorter stretch than this is no plateau [s]; common practice, no source. */
-const leastPlateauS = 60;
+export const leastPlateauS = 120;
+/** A head so far below the azeotrope is no vapour's, whatever probe and barometer are off by [K]; chosen here. */
+const mostBelowAzeotropeK = 5;
+/** A ruler on the plot sees through a probe's noise: the head is judged by means over this time [s]. */
+const seenThroughS = 20;
 
-/** The longest steady stretch while vapour bathes the bulb; null when the head never held. */
+/**
+ * The plateau of a run, the same for report, key, library and comparison: the longest stretch, of at least 2 min, in which
+ * the head stays within 1 K while it is no hotter than vapour of the least strength wanted and heat is on. The rule is of
+ * the curve alone, so it does not change with the monitor's stages.
+ *
+ * @param run settings (probe, pressure [kPa], least strength [% vol]), inputs in order of time, endS [s] ≥ 0
+ * @param rows the run's head, where the caller already has it
+ * @returns temperatures [°C], k = 1; null when the head never held there
+ *
+ * Source: this project's definition; the method of a ruler laid along the plot is common practice, no source.
+ * @example
+ * const inputs = Array.from({ length: 30 }, (_, index) => ({ kind: 'reading', timeS: 20 * index, channel: 'head', value: index < 10 ? 20 + 5.8 * index : 78.5, unit: '°C', quality: 'good' }));
+ * plateauOfRun({ settings: defaultRunSettings, inputs, endS: 600 }).mean.value // ≈ 78.5 ± 1e-9
+ * plateauOfRun({ settings: { ...defaultRunSettings, leastStrengthAbv: 96 }, inputs, endS: 600 }) // => null
+ */
 export function plateauOfRun(
-  rows: readonly ProcessedRow[],
-  settings: Pick<RunSettings, 'probe' | 'pressure'>,
+  run: HeadToFollow & {
+    readonly settings: Pick<RunSettings, 'probe' | 'pressure' | 'leastStrengthAbv'>;
+  },
+  rows: readonly HeadRow[] = headCourse(run),
 ): RunPlateau | null {
-  const bathed = rows
-    .filter(({ stage }) => stage === 'first-fraction' || stage === 'main-fraction')
-    .map(({ timeS, headC, pressureKPa }) => ({ timeS, temperatureC: headC, pressureKPa }));
-  const span = longestPlateau(bathed, plateauBandK);
+  const inRange = unbrokenStretches(rows).flatMap((stretch) =>
+    stretchesInRange(seenThrough(stretch), run),
+  );
+  const span = longest(inRange.map((stretch) => longestPlateau(stretch, plateauBandK)));
   if (span === null || span.toS - span.fromS < leastPlateauS) return null;
-  const held = bathed.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
+  const held = rows.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
   if (held.length < 3) return null;
-  const statistics = plateauStatistics(held);
+  return plateauBetween(held, run.settings);
+}
+
+/** Stretches in which the head may be that of vapour as strong as wanted, heat on. */
+function stretchesInRange(
+  points: readonly SeenPoint[],
+  { settings, inputs }: Parameters<typeof plateauOfRun>[0],
+): readonly (readonly SeenPoint[])[] {
+  const heatOff = heatOffSpans(inputs);
+  const range = rangeAtPressure(settings.leastStrengthAbv);
+  const stretches: SeenPoint[][] = [[]];
+  for (const point of points) {
+    const { timeS, temperatureC, pressureKPa } = point;
+    const { lowC, highC } = range(pressureKPa);
+    const isHeated = !heatOff.some(({ fromS, toS }) => timeS > fromS && timeS < toS);
+    if (isHeated && temperatureC >= lowC && temperatureC <= highC) stretches.at(-1)?.push(point);
+    else if (stretches.at(-1)?.length !== 0) stretches.push([]);
+  }
+  return stretches;
+}
+
+/** Both ends are costly to find and hardly move, so they are found once for each hundredth of a kilopascal. */
+function rangeAtPressure(leastStrengthAbv: number) {
+  const known = new Map<number, { readonly lowC: number; readonly highC: number }>();
+  return (pressureKPa: number) => {
+    const key = Math.round(100 * pressureKPa);
+    const found = known.get(key) ?? {
+      lowC: azeotrope(pressureKPa).temperatureC - mostBelowAzeotropeK,
+      highC: limitTemperatureC({ leastStrengthAbv, pressureKPa }),
+    };
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** When the heat was off, by the marks: what holds then is no vapour. */
+function heatOffSpans(inputs: Iterable<RunInput>): readonly TimeSpan[] {
+  const spans: { fromS: number; toS: number }[] = [];
+  for (const { timeS, mark } of marksAmong(inputs)) {
+    const last = spans.at(-1);
+    if (mark.type === 'heat-off') spans.push({ fromS: timeS, toS: Number.POSITIVE_INFINITY });
+    if (mark.type === 'heat-on' && last !== undefined) last.toS = Math.min(last.toS, timeS);
+  }
+  return spans;
+}
+
+interface SeenPoint extends HeadPoint {
+  readonly pressureKPa: number;
+}
+
+function seenThrough(stretch: readonly HeadRow[]): readonly SeenPoint[] {
+  const slices: HeadRow[][] = [];
+  for (const row of stretch) {
+    const open = slices.at(-1);
+    if (open?.[0] !== undefined && row.timeS - open[0].timeS < seenThroughS) open.push(row);
+    else slices.push([row]);
+  }
+  const mean = (slice: readonly HeadRow[], of: (row: HeadRow) => number) =>
+    slice.reduce((sum, row) => sum + of(row), 0) / slice.length;
+  return slices.map((slice) => ({
+    timeS: mean(slice, ({ timeS }) => timeS),
+    temperatureC: mean(slice, ({ headC }) => headC),
+    pressureKPa: mean(slice, ({ pressureKPa }) => pressureKPa),
+  }));
+}
+
+function longest(spans: readonly (TimeSpan | null)[]): TimeSpan | null {
+  const lengthS = (span: TimeSpan | null) => (span === null ? -1 : span.toS - span.fromS);
+  return spans.reduce((best, span) => (lengthS(span) > lengthS(best) ? span : best), null);
+}
+
+function plateauBetween(
+  held: readonly HeadRow[],
+  settings: Pick<RunSettings, 'probe' | 'pressure'>,
+): RunPlateau {
+  const statistics = plateauStatistics(
+    held.map(({ timeS, headC }) => ({ timeS, temperatureC: headC })),
+  );
   const pressureKPa = held.reduce((sum, row) => sum + row.pressureKPa, 0) / held.length;
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
   const perKPa =

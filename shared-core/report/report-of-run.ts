@@ -3,6 +3,7 @@ import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -32,12 +33,14 @@ function figure(drawing: Extract<Block, { kind: 'figure' }>['drawing'], caption:
 const present = (block: Block | null): readonly Block[] => (block === null ? [] : [block]);
 
 function results(study: RunStudy): readonly Block[] {
-  const { verdicts, plateau, product, books, plates, rehearsal } = study;
+  const { verdicts, plateau, product, books, plates, rehearsal, settings } = study;
   const stepped = plates?.plates.stepped;
   const items = [
     verdicts.verdict.because,
     ...(plateau === null
-      ? ['The head never held for a minute within 1 K: there is no plateau to report.']
+      ? [
+          `No plateau to report: the head never stayed within ${plateauBandK} K for ${leastPlateauS / 60} min at ${settings.leastStrengthAbv} % vol or more.`,
+        ]
       : [
           `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
         ]),
@@ -58,6 +61,14 @@ function results(study: RunStudy): readonly Block[] {
           {
             kind: 'caution',
             text: 'A rehearsal with the simulated still. No liquid was distilled.',
+          } as const,
+        ]
+      : []),
+    ...(study.imported === true
+      ? [
+          {
+            kind: 'paragraph',
+            text: 'Imported: the readings were taken in from a file of another logger. Charge, pressure and rig are as stated when it was taken in.',
           } as const,
         ]
       : []),
@@ -129,8 +140,9 @@ function plateBlocks({ plates }: RunStudy): readonly Block[] {
   ];
 }
 
-function doubts({ books, damagedRecords, verdicts }: RunStudy): readonly Block[] {
+function doubts({ books, damagedRecords, verdicts, corrections = [] }: RunStudy): readonly Block[] {
   const items = [
+    ...corrections,
     ...books.assumptions,
     ...verdicts.problems.map(({ problem }) => problem),
     ...(damagedRecords === 0
@@ -139,7 +151,7 @@ function doubts({ books, damagedRecords, verdicts }: RunStudy): readonly Block[]
   ];
   if (items.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, text: 'Taken for granted, and left out' },
+    { kind: 'heading', level: 2, text: 'Corrected, taken for granted, and left out' },
     { kind: 'list', ordered: false, items },
   ];
 }

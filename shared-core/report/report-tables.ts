@@ -51,7 +51,13 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
 }
 
 /** What was set before the run. */
-export function settingsTable({ settings, startedAtIso, endS, runId }: RunStudy): DocumentTable {
+export function settingsTable({
+  settings,
+  startedAtIso,
+  endS,
+  runId,
+  imported,
+}: RunStudy): DocumentTable {
   const { charge, pressure, probe, rig } = settings;
   const sources = {
     barometer: 'barometer',
@@ -60,13 +66,15 @@ export function settingsTable({ settings, startedAtIso, endS, runId }: RunStudy)
   } as const;
   return {
     kind: 'table',
-    caption: 'Set before the run',
+    caption: imported === true ? 'Stated when the file was taken in' : 'Set before the run',
     columns: [column('', 3), column('', 7)],
     rows: [
-      ['Run', runId],
+      ['Run', imported === true ? `${runId} (imported)` : runId],
       [
         'Began',
-        startedAtIso === '' ? 'not recorded' : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
+        startedAtIso === ''
+          ? 'not stated in the file'
+          : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
       ],
       ['Lasted', clockWords(endS)],
       [

@@ -24,6 +24,10 @@ export interface RunToStudy {
   /** When it began; empty for a file that does not say. */
   readonly startedAtIso: string;
   readonly rehearsal: boolean;
+  /** Taken in from a file of another logger. */
+  readonly imported?: boolean | undefined;
+  /** What was put right after the run, in sentences. */
+  readonly corrections?: readonly string[] | undefined;
   readonly damagedRecords: number;
   readonly settings: RunSettings;
   readonly appVersion: string;
@@ -65,7 +69,7 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
   const { settings, inputs, endS } = run;
   const verdicts = known ?? analyseRun(settings, inputs, endS);
   const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
-  const plateau = plateauOfRun(rows, settings);
+  const plateau = plateauOfRun(run, rows);
   const books = booksOfRun({
     settings,
     inputs: [...inputs, ...(run.lateMarks ?? [])],

@@ -29,7 +29,7 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
       {
         kind: 'figure',
         drawing: temperatureFigure(study, { stages: false, plateauBand: false }),
-        caption: 'Head temperature of the run, as recorded.',
+        caption: `Head temperature of the run, as ${study.imported === true ? 'imported from another logger' : 'recorded'}.`,
       },
       ...exercises.flatMap((exercise, index): readonly Block[] => [
         ...asked(exercise, index + 1),

@@ -1,6 +1,12 @@
 import { z } from 'zod';
 import { probeSourceSchema } from '../contract/probe-schemas.ts';
-import { linkChangeSchema, markBodySchema, markSchema, runSettingsSchema } from '../run/index.ts';
+import {
+  correctionSchema,
+  linkChangeSchema,
+  markBodySchema,
+  markSchema,
+  runSettingsSchema,
+} from '../run/index.ts';
 import {
   alarmRecordSchema,
   alarmStateSchema,
@@ -82,6 +88,8 @@ export const logBodySchema = z.discriminatedUnion('kind', [
     markId: z.number().int().min(1),
     mark: markBodySchema,
   }),
+  /** What was said wrongly of the run, put right later; all count, in their order. */
+  z.object({ kind: z.literal('correction'), correction: correctionSchema }),
   /** A person's name and notes for the run, given later; the last one counts. */
   z.object({ kind: z.literal('label'), name: z.string(), notes: z.string() }),
 ]);

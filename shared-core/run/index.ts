@@ -1,4 +1,5 @@
 export * from './channel.ts';
+export * from './correction.ts';
 export * from './default-run-settings.ts';
 export * from './link-change.ts';
 export * from './liquid-mark.ts';
@@ -6,4 +7,5 @@ export * from './mark.ts';
 export * from './reading.ts';
 export * from './run-input.ts';
 export * from './run-settings.ts';
+export * from './settings-file.ts';
 export * from './standing-marks.ts';

@@ -4,3 +4,4 @@ export { indexAtTime } from './index-at-time.ts';
 export { pointAt } from './point-at.ts';
 export { type DrawnPoint, type DrawnRange, reduceToWidth } from './reduce-to-width.ts';
 export { emptySeries, type Series, type SeriesPoint } from './series.ts';
+export { unbrokenStretches } from './unbroken-stretches.ts';

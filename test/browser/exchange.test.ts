@@ -83,6 +83,10 @@ test('a table with odd columns is taken in as the person says, with its bad rows
   await page.getByText(/head readings from 0:00:00/).waitFor();
   await page.getByText(/Line 7: "Fühler ab" in the column "Fühler A" is not a number/).waitFor();
   await expectSoundScreen(page, 'take-in');
+  // What no table tells is asked, and nothing is taken over unasked.
+  await page.getByLabel('Volume in the pot').fill('250');
+  await page.getByLabel('Strength of the charge').fill('11');
+  await page.getByLabel('Air pressure at the still').fill('99,4');
   await page.getByRole('button', { name: 'Take it in' }).click();
   await page.getByText(`Taken in as ${imported}.`).waitFor();
   expect(await page.locator('.import-rejected li').allTextContents()).toEqual([

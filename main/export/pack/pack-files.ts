@@ -13,6 +13,7 @@ import {
   temperatureFigure,
   worksheetOf,
   writeReadingsCsv,
+  writeSettingsFile,
 } from '#shared-core';
 import { printDocument } from '../print/print-document.ts';
 import { renderPng } from '../print/render-png.ts';
@@ -58,6 +59,7 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
         ...(studies.length > 1 ? [allRunsTable(studies), comparisonTable(studies)] : []),
       ].map((table) => tableFile(table, format)),
     ]),
+    ...each((study, stem) => [settingsFile(study, stem)]),
     ...each((study, stem) => figureFiles(study, stem)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
     { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
@@ -82,6 +84,13 @@ function rawFile(study: RunStudy, stem: string, format: CsvFormat): PackFile {
     path: `${folders[format]}/raw/${stem}.csv`,
     content: writeReadingsCsv({ inputs, stages: null, endS, lateMarks }, format),
     table: { title: `${name}: as recorded`, format, fields: rawFields(inputs) },
+  };
+}
+
+function settingsFile({ settings, startedAtIso }: RunStudy, stem: string): PackFile {
+  return {
+    path: `settings/${stem}.json`,
+    content: [writeSettingsFile({ settings, startedAtIso })],
   };
 }
 

@@ -31,13 +31,15 @@ export async function studyForPack(
   }
   monitor.advanceTo(run.endS);
   const { summary, settings, appVersion, modelVersion, endS, lateMarks } = run;
-  const { runId, name, startedAtIso, rehearsal, damagedRecords } = summary;
+  const { runId, name, startedAtIso, rehearsal, imported, corrections, damagedRecords } = summary;
   return studyRun(
     {
       runId,
       name,
       startedAtIso,
       rehearsal,
+      imported,
+      corrections,
       damagedRecords,
       settings,
       appVersion,

@@ -3,8 +3,8 @@ import type { RunStudy } from '#shared-core';
 /** What is what, for whoever opens the pack years later. */
 export function readMe(studies: readonly RunStudy[], fileNames: readonly string[]): string {
   const runs = studies.map(
-    ({ runId, name, rehearsal }) =>
-      `  ${runId}  ${name}${rehearsal ? '  (rehearsal with the simulated still)' : ''}`,
+    ({ runId, name, rehearsal, imported }) =>
+      `  ${runId}  ${name}${rehearsal ? '  (rehearsal with the simulated still)' : ''}${imported === true ? '  (imported from another logger)' : ''}`,
   );
   return [
     'Distillation runs, exported by Still Head Monitor',
@@ -26,8 +26,9 @@ export function readMe(studies: readonly RunStudy[], fileNames: readonly string[
     'report.pdf          report; figures/ holds its pictures as SVG and PNG',
     'worksheets/         questions about the runs, without answers',
     'marking/            the same with worked answers: for the teacher',
+    'settings/           charge, pressure, rig, probe and limits of each run',
     '',
-    'A file in data/raw can be imported again and gives the same stages and calls.',
+    'A file in data/raw, imported again together with its file in settings/, gives the same stages and calls.',
     'No names of people are in these files; texts of notes were left out.',
     'Units in datapackage.json are UCUM codes: Cel = °C, %{vol} = % vol at 20 °C.',
     'Nobody drinks the distillate. This program is no safety device.',

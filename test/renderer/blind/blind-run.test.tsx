@@ -2,6 +2,7 @@
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
+import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
 import { BlindRun } from '../../../renderer/blind/index.ts';
 import type { Film } from '../../../renderer/look-back/film.ts';
 import { bandOnProbe } from '../../../renderer/strip/index.ts';
@@ -38,6 +39,20 @@ describe('BlindRun', () => {
     expect(container.querySelector('.recorded-line')).toBe(null);
   });
 
+  test('neither scale nor trace tells when the heat was taken off', () => {
+    const { container } = renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    const slider = screen.getByRole<HTMLInputElement>('slider', { name: 'Time in the run' });
+    expect(Number(slider.max) % 1800).toBe(0);
+    expect(Number(slider.max)).toBeGreaterThan(film.endS);
+    const heatOffS = courseOfFilm(film).heatOffS ?? 0;
+    showUpTo(heatOffS);
+    const trace = () => container.querySelector('.curve')?.getAttribute('d');
+    const upToHeatOff = trace();
+    showUpTo(film.endS);
+    expect(trace()).toBe(upToHeatOff);
+    expect(screen.getByText(/No more is shown until you reveal it/)).toBeTruthy();
+  });
+
   test('takes guesses of several groups by button and slider and scores them kindly', () => {
     renderInWindow(<BlindRun film={film} onClose={() => {}} />);
     const reveal = screen.getByRole<HTMLButtonElement>('button', { name: 'Reveal the record' });
@@ -62,7 +77,7 @@ describe('BlindRun', () => {
     expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
   });
 
-  test('reveals the band where the run strip draws it: on the scale of this probe', async () => {
+  test('reveals the band where the run strip draws it: on the scale of this probe', { timeout: 60_000 }, async () => {
     // A probe that reads 1.5 K high, as the monitor finds out while the head holds.
     const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
     const high = record.inputs.map((input) =>

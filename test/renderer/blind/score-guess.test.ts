@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Verdicts } from '#shared-core';
+import { plateauOfRun, type Verdicts } from '#shared-core';
 import { recordedAnswers } from '../../../renderer/blind/recorded-answer.ts';
 import {
   type GuessScore,
@@ -8,6 +8,7 @@ import {
   scoreGuess,
 } from '../../../renderer/blind/score-guess.ts';
 import { scoreWords } from '../../../renderer/blind/score-words.ts';
+import { simulatedRun } from '../../support/simulated-run.ts';
 
 const course: RunCourse = {
   headAtC: (timeS) => (timeS > 5000 ? null : 78 + timeS / 1000),
@@ -16,6 +17,7 @@ const course: RunCourse = {
     { timeS: 900, volumeMl: 0 },
     { timeS: 2900, volumeMl: 20 },
   ],
+  heatOffS: 3000,
 };
 const answers = {
   'plateau-starts': null,
@@ -29,6 +31,15 @@ describe('scoreGuess', () => {
     expect(score?.differenceK).toBeCloseTo(0.5, 9);
     expect(score?.differenceMl).toBeCloseTo(5, 9);
     expect(score?.differenceAbv).toBeCloseTo(-0.5, 9);
+  });
+
+  test('a guess at or after heat-off is told so and not praised, however near the record is', () => {
+    const late = { ...answers, 'heat-off': { timeS: 2995, because: '' } };
+    const at = (timeS: number) =>
+      scoreWords(scoreGuess({ group: 'A', kind: 'heat-off', timeS }, late, course)!, 45);
+    expect(at(2998)).toMatch(/As good as the record/);
+    expect(at(3000)).toBe('The heat was off by then: there was nothing left to decide.');
+    expect(at(3400)).toBe('The heat was off by then: there was nothing left to decide.');
   });
 
   test('leaves open what is not known at one of the two times', () => {
@@ -62,6 +73,7 @@ describe('scoreWords', () => {
       differenceK: null,
       differenceMl: null,
       differenceAbv: null,
+      isAfterHeatOff: false,
     };
     return scoreWords(score, 45);
   };
@@ -77,8 +89,8 @@ describe('scoreWords', () => {
       words('plateau-starts', 120),
     ]).toEqual([
       'As good as the record: nobody could do better by eye.',
-      '80 s before the record: safe and pure, with next to nothing left behind.',
-      '10 min before the record: very pure, with some good distillate left in the pot.',
+      '80 s before the record: strong to the last drop, with next to nothing left behind.',
+      '10 min before the record: strong, with some good distillate left in the pot.',
       '40 s after the record: within the reaction time, little harm done.',
       '5 min after the record: more came over, and the last of it was weaker.',
       '30 s before the record: you saw the vapour coming.',
@@ -106,13 +118,14 @@ describe('recordedAnswers', () => {
     markId: 1,
     mark: { type: 'heat-off' as const },
   };
-  const rising = (timeS: number) => (timeS < 900 ? 70 + (timeS - 800) / 12 : 78.3);
 
-  test('the plateau starts where the head first holds for a minute after vapour arrival', () => {
-    const start = recordedAnswers(verdicts, [], rising)['plateau-starts']?.timeS ?? 0;
-    expect(start).toBeGreaterThanOrEqual(890);
-    expect(start).toBeLessThanOrEqual(900);
-    expect(recordedAnswers(verdicts, [], () => null)['plateau-starts']).toBe(null);
+  test('the plateau starts where the one plateau of the run does; without one there is no answer', () => {
+    const { settings, inputs, endS } = simulatedRun({ name: 'a', pressureKPa: 99.4, seed: 1 });
+    const plateau = plateauOfRun({ settings, inputs, endS });
+    expect(recordedAnswers(verdicts, [], plateau)['plateau-starts']?.timeS).toBe(
+      plateau?.statistics.span.fromS,
+    );
+    expect(recordedAnswers(verdicts, [], null)['plateau-starts']).toBe(null);
   });
 
   test('the prompt says when to take the heat off; without one, the bench does; else nothing', () => {
@@ -130,7 +143,7 @@ describe('recordedAnswers', () => {
       ],
     };
     const at = (found: Verdicts, marks: readonly (typeof heatOff)[]) =>
-      recordedAnswers(found, marks, rising)['heat-off']?.timeS ?? null;
+      recordedAnswers(found, marks, null)['heat-off']?.timeS ?? null;
     expect([at(prompted, [heatOff]), at(verdicts, [heatOff]), at(verdicts, [])]).toEqual([
       2900,
       3000,

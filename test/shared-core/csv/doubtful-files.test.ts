@@ -97,3 +97,10 @@ describe('what the file leaves open', () => {
     expect(read(rows('head', [...celsius, 850, 850, 850])).remarks).toEqual([]);
   });
 });
+
+test('compound titles say which thermometer they name, whatever the order of the columns', () => {
+  const read = readReadingsCsv(
+    'Zeit (s);Kolbentemperatur;Kopftemperatur\n0;95,1;20,5\n10;95,2;20,6\n',
+  );
+  expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(['pot', 'head']);
+});

@@ -1,0 +1,94 @@
+import { useEffect, useId, useState } from 'react';
+import type { RunSettings, RunSummary } from '#shared-core';
+import { Button, Dialog } from '../design/index.ts';
+import {
+  correctionOf,
+  nothingStated,
+  StatedFields,
+  statedDraftOf,
+  statedFrom,
+} from '../take-in/index.ts';
+import { usePreferences, useWindowParts } from '../window/use-stores.ts';
+
+interface CorrectDialogProps {
+  readonly run: RunSummary;
+  readonly onClose: (hasChanged: boolean) => void;
+}
+
+/** Puts right what was said wrongly of a run. The record keeps what was said first, and why it was changed. */
+export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
+  const { service, bench } = useWindowParts();
+  const decimal = usePreferences((state) => state.decimal);
+  const id = useId();
+  const [known, setKnown] = useState<RunSettings | null>(null);
+  const [draft, setDraft] = useState(nothingStated);
+  const [reason, setReason] = useState('');
+  useEffect(() => {
+    let isWanted = true;
+    void service.request('runs/read', { runId: run.runId, fromIndex: 0 }).then((answer) => {
+      if (!isWanted || !answer.ok) return;
+      setKnown(answer.value.settings);
+      setDraft(statedDraftOf(answer.value.settings, decimal));
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [service, run.runId, decimal]);
+  const stated = known === null ? null : statedFrom(draft, known);
+  const correction =
+    stated?.ok && known !== null ? correctionOf(stated.value, known, reason) : null;
+  const save = async () => {
+    if (correction === null) return;
+    const answer = await service.request('runs/correct', { runId: run.runId, correction });
+    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    onClose(answer.ok);
+  };
+  return (
+    <Dialog title="Correct charge and pressure" onClose={() => onClose(false)}>
+      <form
+        className="dialog-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save();
+        }}
+      >
+        {(run.corrections ?? []).map((sentence) => (
+          <p key={sentence} className="small">
+            {sentence}
+          </p>
+        ))}
+        <StatedFields
+          draft={draft}
+          problems={stated !== null && !stated.ok ? stated.error : {}}
+          onDraft={setDraft}
+        />
+        <div className="field">
+          <label className="field-name" htmlFor={id}>
+            Reason
+          </label>
+          <input
+            id={id}
+            className="entry"
+            maxLength={500}
+            value={reason}
+            onChange={({ target }) => setReason(target.value)}
+          />
+          <p className="small soft">
+            The record itself stays as it was; books, replay and reports take what is right.
+          </p>
+        </div>
+        <div className="dialog-acts">
+          <Button onClick={() => onClose(false)}>Cancel</Button>
+          <button
+            type="submit"
+            className="button"
+            data-weight="main"
+            disabled={correction === null}
+          >
+            Correct
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

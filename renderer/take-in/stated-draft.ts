@@ -1,0 +1,95 @@
+import {
+  type Correction,
+  correctionSchema,
+  fail,
+  type Result,
+  type RunSettings,
+  succeed,
+} from '#shared-core';
+import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
+
+/** What a table does not tell of a run, as typed. */
+export interface StatedDraft {
+  readonly volumeMl: string;
+  readonly strengthAbv: string;
+  readonly pressureKPa: string;
+  readonly rigDescription: string;
+  readonly plates: string;
+}
+
+export const nothingStated: StatedDraft = {
+  volumeMl: '',
+  strengthAbv: '',
+  pressureKPa: '',
+  rigDescription: '',
+  plates: '',
+};
+
+export type Stated = Pick<RunSettings, 'charge' | 'pressure' | 'rig'>;
+export type StatedProblems = Readonly<Partial<Record<keyof StatedDraft, string>>>;
+
+/** What a run's settings say, as a person would type it. */
+export function statedDraftOf(
+  { charge, pressure, rig }: Pick<RunSettings, 'charge' | 'pressure' | 'rig'>,
+  decimal: Decimal,
+): StatedDraft {
+  const typed = (value: number) => String(value).replace('.', decimal);
+  return {
+    volumeMl: typed(charge.volumeMl),
+    strengthAbv: typed(charge.strengthAbv),
+    pressureKPa: numberWords(pressure.pressureKPa, 2, decimal),
+    rigDescription: rig.description,
+    plates: rig.plates === null ? '' : typed(rig.plates),
+  };
+}
+
+/** Of a barometer read and written down [kPa]; chosen here. */
+const statedPressureDoubtKPa = 0.3;
+
+/** Charge, pressure and rig from what was typed, `known` for all that is not asked; or what is wrong, field by field. */
+export function statedFrom(draft: StatedDraft, known: RunSettings): Result<Stated, StatedProblems> {
+  const problems: { -readonly [F in keyof StatedDraft]?: string } = {};
+  const read = (field: keyof StatedDraft, low: number, high: number, unit: string) => {
+    const value = numberFrom(draft[field]);
+    if (value !== null && value >= low && value <= high) return value;
+    problems[field] = `A number from ${low} to ${high}${unit}.`;
+    return low;
+  };
+  const volumeMl = read('volumeMl', 20, 50_000, ' mL');
+  const strengthAbv = read('strengthAbv', 0.5, 60, ' % vol');
+  const pressureKPa = read('pressureKPa', 60, 110, ' kPa');
+  const plates = draft.plates.trim() === '' ? null : read('plates', 1, 40, '');
+  if (Object.keys(problems).length > 0) return fail(problems);
+  const isSamePressure = Math.abs(pressureKPa - known.pressure.pressureKPa) < 0.005;
+  const stated = {
+    charge: { ...known.charge, volumeMl, strengthAbv },
+    pressure: isSamePressure
+      ? known.pressure
+      : {
+          pressureKPa,
+          standardUncertaintyKPa: statedPressureDoubtKPa,
+          source: 'barometer' as const,
+          altitudeM: null,
+        },
+    rig: { ...known.rig, description: draft.rigDescription.trim().slice(0, 200), plates },
+  };
+  return succeed(stated);
+}
+
+/** The correction to send, only of what was changed; null where nothing was, or without a reason. */
+export function correctionOf(
+  stated: Stated,
+  known: RunSettings,
+  reason: string,
+): Correction | null {
+  const isChanged = (part: keyof Stated) =>
+    JSON.stringify(stated[part]) !== JSON.stringify(known[part]);
+  const { charge, pressure, rig } = stated;
+  const changed = {
+    ...(isChanged('charge') ? { charge } : {}),
+    ...(isChanged('pressure') ? { pressure } : {}),
+    ...(isChanged('rig') ? { rig } : {}),
+  };
+  if (Object.keys(changed).length === 0) return null;
+  return correctionSchema.safeParse({ ...changed, reason }).data ?? null;
+}

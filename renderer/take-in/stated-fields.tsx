@@ -1,0 +1,44 @@
+import { useId } from 'react';
+import { NumberField } from '../design/index.ts';
+import type { StatedDraft, StatedProblems } from './stated-draft.ts';
+
+interface StatedFieldsProps {
+  readonly draft: StatedDraft;
+  readonly problems: StatedProblems;
+  readonly onDraft: (draft: StatedDraft) => void;
+}
+
+/** Charge, air pressure and rig: what no table tells, and every strength and recovery hangs on. */
+export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
+  const id = useId();
+  const field = (name: keyof StatedDraft) => ({
+    text: draft[name],
+    problem: draft[name] === '' ? undefined : problems[name],
+    onText: (text: string) => onDraft({ ...draft, [name]: text }),
+  });
+  return (
+    <div className="stated-fields">
+      <NumberField name="Volume in the pot" unit="mL" {...field('volumeMl')} />
+      <NumberField name="Strength of the charge" unit="% vol" {...field('strengthAbv')} />
+      <NumberField name="Air pressure at the still" unit="kPa" {...field('pressureKPa')} />
+      <NumberField
+        name="Plates of the column"
+        unit=""
+        hint="Leave empty if not known."
+        {...field('plates')}
+      />
+      <div className="field">
+        <label className="field-name" htmlFor={id}>
+          Rig
+        </label>
+        <input
+          id={id}
+          className="entry"
+          maxLength={200}
+          value={draft.rigDescription}
+          onChange={({ target }) => onDraft({ ...draft, rigDescription: target.value })}
+        />
+      </div>
+    </div>
+  );
+}

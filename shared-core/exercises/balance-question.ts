@@ -1,0 +1,133 @@
+import type { BookedLiquid, Quantity } from '../bookkeeping/index.ts';
+import type { RunStudy } from '../report/index.ts';
+import { decimalsFor, measuredWords } from '../report/measured-words.ts';
+import { coverageFactor95 } from '../uncertainty/index.ts';
+import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
+
+/** A liquid as the sheet prints it: both with their expanded uncertainty (k = 2). */
+interface PrintedLiquid {
+  readonly name: string;
+  readonly given: string;
+  readonly massG: Expanded;
+  readonly massPercent: Expanded;
+  readonly ethanolG: number;
+}
+
+interface Expanded {
+  readonly value: number;
+  readonly expanded: number;
+}
+
+/** Ethanol charged and collected, the recovery and its uncertainty; the closure where the residue was measured. */
+export function balanceEthanol({ books }: RunStudy): Exercise | null {
+  if (books.balance === null) return null;
+  const charge = printed(books.charge);
+  const cuts = books.cuts.flatMap(({ booked }) => (booked === null ? [] : [printed(booked)]));
+  const residue = books.residue === null ? null : printed(books.residue);
+  const holdUp = books.holdUp === null ? null : printed(books.holdUp);
+  const others = [residue, holdUp].filter((liquid) => liquid !== null);
+  const chargedG = charge.ethanolG;
+  const cutsG = shown(sum(cuts), 2);
+  const recovery = shown((100 * cutsG) / chargedG, 1);
+  const doubts = [
+    ...doubtsOf(charge, chargedG),
+    ...cuts.flatMap((cut) => doubtsOf(cut, cutsG)),
+  ].toSorted((a, b) => b.relative - a.relative);
+  const expanded = shown(recovery * Math.hypot(...doubts.map(({ relative }) => relative)), 1);
+  const missingG = shown(chargedG - cutsG - sum(others), 1);
+  const isClosed = residue !== null;
+  const first = doubts[0];
+  return exercise({
+    id: 'undergraduate-balance',
+    level: 'undergraduate',
+    title: 'Balance the ethanol, with its uncertainty',
+    question: `Work out the ethanol charged and collected in grams, the recovery, and its expanded uncertainty (k = 2, all readings independent). Which measurement would you improve first?${isClosed ? ' How many grams are missing?' : ''}`,
+    given: [
+      ...[charge, ...cuts, ...others].map(({ given }) => given),
+      'Masses and mass fractions ± U with k = 2.',
+    ],
+    marks: isClosed ? 8 : 7,
+    answer: answerOf(
+      [
+        { of: 'charged', value: chargedG, tolerance: 0.1, unit: 'g', decimals: 2 },
+        { of: 'collected', value: cutsG, tolerance: 0.1, unit: 'g', decimals: 2 },
+        {
+          of: 'recovery',
+          value: recovery,
+          tolerance: Math.max(0.5, shown(20 / chargedG, 1)),
+          unit: '%',
+          decimals: 1,
+        },
+        {
+          of: 'U',
+          value: expanded,
+          tolerance: Math.max(0.2, shown(0.2 * expanded, 1)),
+          unit: '%',
+          decimals: 1,
+        },
+        ...(isClosed
+          ? [{ of: 'missing', value: missingG, tolerance: 0.2, unit: 'g', decimals: 1 }]
+          : []),
+      ],
+      `First: ${first?.name ?? 'none'}.`,
+    ),
+    working: [
+      `Charged: ${product(charge)} = ${chargedG.toFixed(2)} g ethanol.`,
+      `Collected: ${cuts.map(product).join(' + ')} = ${cutsG.toFixed(2)} g. Recovery: ${recovery.toFixed(1)} %.`,
+      `Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = ${expanded.toFixed(1)} %. Largest part: ${first?.name ?? 'none'}.`,
+      `With readings of one alcoholometer sharing its error the tool gets ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
+      isClosed
+        ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...others.map(({ ethanolG }) => ethanolG)].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? ', the hold-up of the column among it' : ''}. ${closureWords(books.balance.ethanol.closes)}`
+        : 'The residue was not measured, so closure cannot be judged: a difference always closes.',
+    ],
+    answerLines: 12,
+  });
+}
+
+function closureWords(closes: boolean | null): string {
+  if (closes === null) return '';
+  return closes
+    ? 'Within the uncertainty the balance closes.'
+    : 'The balance does not close: hold-up, evaporation or a misread value.';
+}
+
+function printed({ name, massG, ethanolMassFraction, ethanolG }: BookedLiquid): PrintedLiquid {
+  const fraction: Quantity = {
+    value: 100 * ethanolMassFraction.value,
+    standardUncertainty:
+      (50 * (ethanolMassFraction.high - ethanolMassFraction.low)) / coverageFactor95,
+  };
+  const mass = expandedAsPrinted(massG);
+  const massPercent = expandedAsPrinted(fraction);
+  return {
+    name,
+    given: `${name}: ${measuredWords(massG, 'g')} with a mass fraction of ethanol of ${measuredWords(fraction, '%')}.`,
+    massG: mass,
+    massPercent,
+    ethanolG: ethanolG.value === 0 ? 0 : shown((mass.value * massPercent.value) / 100, 2),
+  };
+}
+
+/** The digits that `measuredWords` prints. */
+function expandedAsPrinted({ value, standardUncertainty }: Quantity): Expanded {
+  const decimals = decimalsFor(2 * standardUncertainty);
+  return { value: shown(value, decimals), expanded: shown(2 * standardUncertainty, decimals) };
+}
+
+const sum = (liquids: readonly PrintedLiquid[]) =>
+  liquids.reduce((total, { ethanolG }) => total + ethanolG, 0);
+
+function product({ massG, massPercent }: PrintedLiquid): string {
+  return `${massG.value} × ${massPercent.value}/100`;
+}
+
+/** What each reading adds to the relative uncertainty of the recovery. */
+function doubtsOf({ name, massG, massPercent, ethanolG }: PrintedLiquid, ofG: number) {
+  const share = ofG > 0 ? ethanolG / ofG : 0;
+  const relative = ({ value, expanded }: Expanded) => (value > 0 ? (share * expanded) / value : 0);
+  const liquid = name.toLowerCase();
+  return [
+    { name: `mass of ${liquid}`, relative: relative(massG) },
+    { name: `strength of ${liquid}`, relative: relative(massPercent) },
+  ];
+}

@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import {
+  chargeSettingSchema,
+  pressureSettingSchema,
+  type RunSettings,
+  rigSettingSchema,
+} from './run-settings.ts';
+
+/** What was said wrongly of a run, put right after it, and why. The record keeps both. */
+export const correctionSchema = z.strictObject({
+  charge: chargeSettingSchema.optional(),
+  pressure: pressureSettingSchema.optional(),
+  rig: rigSettingSchema.optional(),
+  reason: z.string().trim().min(1).max(500),
+});
+
+export type Correction = z.infer<typeof correctionSchema>;
+
+/**
+ * A run's settings with every correction made after it, the rule being that the last one counts.
+ *
+ * @param settings as recorded (charge [mL, % vol], pressure [kPa])
+ * @param corrections in the order in which they were made
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const charge = { volumeMl: 300, strengthAbv: 10, standardUncertaintyAbv: 0.5 };
+ * correctedSettings(defaultRunSettings, [{ charge, reason: 'misread' }]).charge.volumeMl // => 300
+ */
+export function correctedSettings(
+  settings: RunSettings,
+  corrections: readonly Correction[],
+): RunSettings {
+  return corrections.reduce(
+    (so, { charge, pressure, rig }) => ({
+      ...so,
+      ...(charge === undefined ? {} : { charge }),
+      ...(pressure === undefined ? {} : { pressure }),
+      ...(rig === undefined ? {} : { rig }),
+    }),
+    settings,
+  );
+}
+
+/**
+ * Each correction as a sentence: what it was, what it is now, and why.
+ *
+ * @param settings as recorded (charge [mL, % vol], pressure [kPa])
+ * @param corrections in the order in which they were made
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const charge = { volumeMl: 300, strengthAbv: 10, standardUncertaintyAbv: 0.5 };
+ * correctionSentences(defaultRunSettings, [{ charge, reason: 'misread' }]) // => ["Corrected after the run: charge 350 mL of 9 % vol → 300 mL of 10 % vol. Reason: misread"]
+ */
+export function correctionSentences(
+  settings: RunSettings,
+  corrections: readonly Correction[],
+): readonly string[] {
+  let so = settings;
+  return corrections.map((correction) => {
+    const now = correctedSettings(so, [correction]);
+    const changes = parts.flatMap((words) =>
+      words(so) === words(now) ? [] : [`${words(so)} → ${words(now, true)}`],
+    );
+    so = now;
+    return `Corrected after the run: ${changes.join('; ') || 'nothing changed'}. Reason: ${correction.reason}`;
+  });
+}
+
+const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
+  ({ charge }, isBare) =>
+    `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
+  ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
+  ({ rig }, isBare) =>
+    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${rig.plates === null ? 'plates not known' : `${rig.plates} plates`}`,
+];

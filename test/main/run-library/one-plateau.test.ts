@@ -1,0 +1,91 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { createRunLibrary, nodeFileLayer } from '#main';
+import {
+  encodeRecord,
+  exercisesOf,
+  firstPreviousChecksum,
+  type LogBody,
+  measuredWords,
+  packReading,
+  type RunInput,
+  reportOf,
+  studyRun,
+} from '#shared-core';
+import { runFacts } from '../../../renderer/compare/run-facts.ts';
+import { filmOf } from '../../renderer/support/simulated-film.ts';
+import { pearRun } from '../../shared-core/report/support/pear-run.ts';
+import { logHeader } from '../support/log-header.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const { run } = pearRun();
+/** Three replays of a whole run on a busy machine. */
+const patient = { timeout: 60_000 };
+/** A corrected probe: whoever forgets the correction tells another plateau. */
+const settings = { ...run.settings, probe: { ...run.settings.probe, offsetK: 0.4 } };
+
+async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promise<number | null> {
+  const runsFolder = await temporaryFolder();
+  const bodies: readonly LogBody[] = [
+    { kind: 'header', header: { ...logHeader('a'), settings } },
+    ...inputs.map(
+      (input): LogBody =>
+        input.kind === 'reading' ? { kind: 'readings', readings: [packReading(input)] } : input,
+    ),
+    { kind: 'end', timeS: endS, how: 'clean' },
+  ];
+  let previous = firstPreviousChecksum;
+  const lines = bodies.map((body, seq) => {
+    const { line, checksum } = encodeRecord(body, { seq, monoS: seq, wallMs: seq }, previous);
+    previous = checksum;
+    return line;
+  });
+  await mkdir(path.join(runsFolder, 'a'));
+  await writeFile(path.join(runsFolder, 'a', 'run.jsonl'), lines.join(''), 'latin1');
+  const { clock } = createManualTime();
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock,
+    runsFolder,
+    mayWrite: () => true,
+  });
+  const listed = await library.list(null);
+  if (!listed.ok) throw new Error(listed.error.kind);
+  return listed.value[0]?.plateauC ?? null;
+}
+
+describe('the plateau of a run', () => {
+  test(
+    'is one and the same in the library, the comparison, the report and the key',
+    patient,
+    async () => {
+      const study = studyRun({ ...run, settings });
+      const { inputs, endS } = run;
+      const film = await filmOf({
+        identity: { origin: 'replay', runId: 'a', name: 'a', startedAtIso: null, settings },
+        inputs,
+        endS,
+      });
+      const { plateau } = study;
+      if (plateau === null) throw new Error('no plateau');
+      expect(runFacts(film).plateau).toEqual(plateau);
+      expect(await libraryPlateauC(inputs, endS)).toBeCloseTo(plateau.mean.value, 2);
+      const words = measuredWords(plateau.mean, '°C');
+      expect(JSON.stringify(reportOf([study]))).toContain(words);
+      const asked = exercisesOf(study, 'undergraduate').find(({ id }) => id.endsWith('pressure'));
+      expect(JSON.stringify(asked)).toContain(words);
+    },
+  );
+
+  test('of a head that climbs past the limit at once is none anywhere', patient, async () => {
+    const inputs = run.inputs.map((input) =>
+      input.kind === 'reading' && input.value > 70 ? { ...input, value: input.value + 12 } : input,
+    );
+    const study = studyRun({ ...run, settings, inputs });
+    expect(study.verdicts.verdict.mainFraction).toBe(false);
+    expect(study.plateau).toBe(null);
+    expect(await libraryPlateauC(inputs, run.endS)).toBe(null);
+  });
+});

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { defaultRunSettings } from '#shared-core';
+import {
+  correctionOf,
+  nothingStated,
+  statedDraftOf,
+  statedFrom,
+} from '../../../renderer/take-in/stated-draft.ts';
+
+const typed = { ...nothingStated, volumeMl: '250', strengthAbv: '11,5', pressureKPa: '99.4' };
+
+describe('what is said of a table that is taken in', () => {
+  test('is asked: nothing is taken over from elsewhere', () => {
+    const stated = statedFrom(nothingStated, defaultRunSettings);
+    expect(stated.ok ? [] : Object.keys(stated.error)).toEqual([
+      'volumeMl',
+      'strengthAbv',
+      'pressureKPa',
+    ]);
+  });
+
+  test('becomes charge, pressure and rig, with either decimal sign', () => {
+    const stated = statedFrom(
+      { ...typed, rigDescription: ' beads ', plates: '5' },
+      defaultRunSettings,
+    );
+    expect(stated.ok && stated.value).toMatchObject({
+      charge: { volumeMl: 250, strengthAbv: 11.5 },
+      pressure: { pressureKPa: 99.4, source: 'barometer' },
+      rig: { description: 'beads', plates: 5 },
+    });
+  });
+});
+
+describe('a correction', () => {
+  test('holds only what was changed and needs a reason', () => {
+    const same = statedDraftOf(defaultRunSettings, ',');
+    const unchanged = statedFrom(same, defaultRunSettings);
+    if (!unchanged.ok) throw new Error('not read');
+    expect(correctionOf(unchanged.value, defaultRunSettings, 'why')).toBe(null);
+    const stated = statedFrom({ ...same, volumeMl: '300' }, defaultRunSettings);
+    if (!stated.ok) throw new Error('not read');
+    expect(correctionOf(stated.value, defaultRunSettings, ' ')).toBe(null);
+    expect(correctionOf(stated.value, defaultRunSettings, 'misread')).toEqual({
+      charge: { ...defaultRunSettings.charge, volumeMl: 300 },
+      reason: 'misread',
+    });
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { exerciseLevels, exercisesOf, studyRun, worksheetOf } from '#shared-core';
+import { readSheet } from './support/printed-sheet.ts';
+import { solveQuestion } from './support/solve-question.ts';
+import { variedRuns } from './support/varied-runs.ts';
+
+/** Ten stills are simulated and forty runs gone through. */
+const patient = { timeout: 300_000 };
+
+describe('every worksheet', () => {
+  const asked = new Map<string, number>();
+
+  test('of forty varied runs is answered from the sheet alone as its key says', patient, () => {
+    const wrong: string[] = [];
+    for (const [name, run] of variedRuns()) {
+      const study = studyRun(run);
+      for (const level of exerciseLevels) {
+        const sheet = readSheet(worksheetOf(study, level));
+        const enlarged =
+          sheet.questions.find(({ title }) => title === 'Read the plateau')?.figure ?? null;
+        const keys = exercisesOf(study, level);
+        expect(sheet.questions.map(({ title }) => title)).toEqual(keys.map(({ title }) => title));
+        for (const [index, { id, answer }] of keys.entries()) {
+          asked.set(id, (asked.get(id) ?? 0) + 1);
+          const question = sheet.questions[index]!;
+          const found = solveQuestion(question, sheet.curve, enlarged);
+          const { quantities, words } = answer;
+          const isRight =
+            found.length === quantities.length &&
+            quantities.every(
+              ({ value, tolerance }, at) =>
+                Math.abs((found[at] ?? Number.NaN) - value) <= tolerance,
+            );
+          if (!isRight) {
+            wrong.push(
+              `${name}: ${id}: found ${found.map((value) => value.toFixed(2))}; key: ${words}`,
+            );
+          }
+        }
+      }
+      if (!study.verdicts.verdict.mainFraction && study.plateau !== null) {
+        wrong.push(`${name}: a plateau beside “${study.verdicts.verdict.because}”`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('asks each question of some of them, and of none what it cannot answer', () => {
+    for (const [id, count] of asked) {
+      expect(`${id} ${count > 2}`).toBe(`${id} true`);
+      const isAlwaysAsked = id === 'school-azeotrope' || id === 'school-stages';
+      if (!isAlwaysAsked) expect(`${id} ${count < 40}`).toBe(`${id} true`);
+    }
+    expect(asked.size).toBe(12);
+  });
+});
