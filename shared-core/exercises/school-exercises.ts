@@ -1,4 +1,10 @@
-import { azeotrope } from '../equilibrium/index.ts';
+import { massFractionFromMoleFraction, strengthFromMoleFraction } from '../alcoholometry/index.ts';
+import {
+  azeotrope,
+  azeotropeSlopeKPerKPa,
+  publishedAzeotrope,
+  saturationTemperatureC,
+} from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { clockWords, numberWords } from '../report/measured-words.ts';
 import { stageLabels } from '../snapshot/index.ts';
@@ -28,9 +34,10 @@ const readPlateau: Maker = ({ plateau }) => {
   });
 };
 
-const nameStages: Maker = ({ verdicts }) => {
+const nameStages: Maker = ({ verdicts, settings }) => {
   const spans = verdicts.stages.filter(({ stage }) => stage !== 'cool-down');
   if (spans.length < 3) return null;
+  const waterC = saturationTemperatureC('water', settings.pressure.pressureKPa);
   return exercise({
     id: 'school-stages',
     level: 'school',
@@ -44,7 +51,7 @@ const nameStages: Maker = ({ verdicts }) => {
     working: [
       'Warm-up: the bulb hangs in air, the curve is flat at room temperature. Vapour arrives: it rises steeply.',
       'The first fraction and the main fraction cannot be told apart on the curve: the little light liquid does not show in the temperature. Its end is a convention.',
-      'Tail: the curve leaves the plateau and climbs towards 100 °C, because less and less ethanol is left.',
+      `Tail: the curve leaves the plateau and climbs towards ${waterC.toFixed(0)} °C, where water boils here, because less and less ethanol is left.`,
     ],
     answerLines: 5,
   });
@@ -53,24 +60,26 @@ const nameStages: Maker = ({ verdicts }) => {
 const explainPressure: Maker = ({ plateau }) => {
   if (plateau === null) return null;
   const { pressureKPa } = plateau;
-  const standardC = azeotrope(101.325).temperatureC;
-  const differenceKPa = 101.3 - pressureKPa;
-  const kelvinPerKPa = azeotropeKelvinPerKPa((101.325 + pressureKPa) / 2);
-  const shiftK = kelvinPerKPa * differenceKPa;
+  const { temperatureC: standardC, pressureKPa: standardKPa, cited } = publishedAzeotrope;
+  const massPercent = 100 * massFractionFromMoleFraction(publishedAzeotrope.ethanolMoleFraction);
+  const differenceKPa = standardKPa - pressureKPa;
+  // To two decimals, as a data sheet would give it: the pupil's numbers and the answer's are the same.
+  const rule = azeotropeSlopeKPerKPa((standardKPa + pressureKPa) / 2).toFixed(2);
+  const shiftK = Number(rule) * differenceKPa;
   return exercise({
     id: 'school-pressure',
     level: 'school',
     title: 'A different boiling point',
-    question: `A data book says that a mixture of 96 % ethanol (by mass) boils at ${standardC.toFixed(1)} °C. At what temperature did it boil here? Use the rule: ${kelvinPerKPa} °C for every kilopascal.`,
+    question: `A table says that a mixture with ${massPercent.toFixed(1)} % ethanol (by mass) boils at ${standardC} °C. At what temperature did it boil here? Use the rule: ${rule} °C for every kilopascal.`,
     given: [
-      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa. The data book means 101.3 kPa.`,
+      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa. The table means ${standardKPa.toFixed(1)} kPa (${cited}).`,
     ],
     marks: 3,
     answer: answerOf(standardC - shiftK, 0.15, '°C', 1),
     working: [
-      `Difference in pressure: 101.3 − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
-      `Difference in temperature: ${numberWords(differenceKPa, 1)} × ${kelvinPerKPa} = ${numberWords(shiftK, 2)} °C.`,
-      `${standardC.toFixed(1)} − (${numberWords(shiftK, 2)}) = ${(standardC - shiftK).toFixed(1)} °C.`,
+      `Difference in pressure: ${standardKPa.toFixed(1)} − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
+      `Difference in temperature: ${numberWords(differenceKPa, 1)} × ${rule} = ${numberWords(shiftK, 2)} °C.`,
+      `${standardC} − (${numberWords(shiftK, 2)}) = ${(standardC - shiftK).toFixed(1)} °C.`,
       differenceKPa > 0
         ? 'Lower pressure, lower boiling point: the vapour has less air to push against.'
         : 'Higher pressure, higher boiling point: the vapour has more air to push against.',
@@ -145,27 +154,23 @@ const whatWentWrong: Maker = ({ verdicts, settings }) => {
   });
 };
 
-const whyNotPure: Maker = ({ plateau }) =>
-  exercise({
+const whyNotPure: Maker = ({ plateau, settings }) => {
+  const here = azeotrope(plateau?.pressureKPa ?? settings.pressure.pressureKPa);
+  const strongestAbv = strengthFromMoleFraction(here.ethanolMoleFraction);
+  return exercise({
     id: 'school-azeotrope',
     level: 'school',
     title: 'Why not 100 %?',
-    question:
-      'However long the column is, the distillate never gets stronger than about 97 % vol. Why?',
+    question: `However long the column is, the distillate never gets stronger than about ${strongestAbv.toFixed(0)} % vol. Why?`,
     given: [],
     marks: 2,
     answer: answerInWords(
-      `Liquid and vapour have the same composition there (azeotrope${plateau === null ? '' : `, here at ${plateau.azeotropeC.toFixed(1)} °C`}), so boiling changes nothing any more.`,
+      `Liquid and vapour have the same composition there (azeotrope, here at ${here.temperatureC.toFixed(1)} °C), so boiling changes nothing any more.`,
     ),
     working: ['One mark for “same composition”, one for “so distillation no longer separates”.'],
     answerLines: 3,
   });
-
-/** The rule of thumb for this pressure, to two decimals as a data sheet would give it [K/kPa]. */
-function azeotropeKelvinPerKPa(pressureKPa: number): number {
-  const [below, above] = [azeotrope(pressureKPa - 0.5), azeotrope(pressureKPa + 0.5)];
-  return Math.round(100 * (above.temperatureC - below.temperatureC)) / 100;
-}
+};
 
 /** In the order of the lesson. */
 export const schoolExercises: readonly Maker[] = [

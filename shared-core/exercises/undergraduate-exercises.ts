@@ -1,28 +1,38 @@
 import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
-import { azeotrope } from '../equilibrium/index.ts';
+import {
+  gayLussacGPerG,
+  hexoseMolarMassGPerMol,
+  pasteurEthanolGPerG,
+} from '../bookkeeping/index.ts';
+import { azeotrope, limitTemperatureC, publishedAzeotrope } from '../equilibrium/index.ts';
 import { plateFigure } from '../figures/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { intervalWords, measuredWords, numberWords } from '../report/measured-words.ts';
+import { gasConstantJPerMolK } from '../thermo/index.ts';
+import {
+  apparentHeatOfAzeotropeKjPerMol,
+  heatOfAzeotropeKjPerMol,
+} from './apparent-heat-of-azeotrope.ts';
 import { answerInWords, answerOf, type Exercise, exercise } from './exercise.ts';
-import { heatOfAzeotropeKjPerMol } from './heat-of-azeotrope.ts';
 
 type Maker = (study: RunStudy) => Exercise | null;
 
 const correctForPressure: Maker = ({ plateau }) => {
   if (plateau === null) return null;
   const { mean, pressureKPa, standard, azeotropeC } = plateau;
-  const heat = heatOfAzeotropeKjPerMol(pressureKPa);
+  const heat = apparentHeatOfAzeotropeKjPerMol(pressureKPa);
   const temperatureK = mean.value + 273.15;
-  const shiftK = ((8.314463e-3 * temperatureK ** 2) / heat) * Math.log(101.325 / pressureKPa);
+  const perLogK = (gasConstantJPerMolK * temperatureK ** 2) / (1000 * heat);
+  const { pressureKPa: standardKPa, temperatureC: publishedC, cited } = publishedAzeotrope;
+  const shiftK = perLogK * Math.log(standardKPa / pressureKPa);
   return exercise({
     id: 'undergraduate-pressure',
     level: 'undergraduate',
     title: 'Correct the plateau for pressure',
-    question:
-      'Bring the mean plateau temperature to 101.325 kPa with the Clausius–Clapeyron equation, and compare with the azeotrope there (78.15 °C). What composition does the difference speak for?',
+    question: `Bring the mean plateau temperature to ${standardKPa} kPa with the Clausius–Clapeyron equation, and compare with the azeotrope there (${publishedC} °C: ${cited}). What composition does the difference speak for?`,
     given: [
       `Plateau: ${measuredWords(mean, '°C')} (k = 2) at ${pressureKPa.toFixed(2)} kPa.`,
-      `Enthalpy of vaporisation of the azeotrope: ${heat.toFixed(1)} kJ/mol. R = 8.314 J/(mol K).`,
+      `Apparent enthalpy of vaporisation of the azeotrope, from the slope of its vapour pressure: ${heat.toFixed(1)} kJ/mol. R = ${gasConstantJPerMolK.toFixed(3)} J/(mol K).`,
     ],
     marks: 5,
     answer: answerOf(
@@ -33,8 +43,9 @@ const correctForPressure: Maker = ({ plateau }) => {
     ),
     working: [
       'dT/d ln p = R T²/ΔH (Clausius–Clapeyron, vapour ideal, liquid volume neglected).',
-      `R T²/ΔH = 8.314·10⁻³ × ${temperatureK.toFixed(2)}²/${heat.toFixed(1)} = ${((8.314463e-3 * temperatureK ** 2) / heat).toFixed(2)} K.`,
-      `ΔT = ${((8.314463e-3 * temperatureK ** 2) / heat).toFixed(2)} × ln(101.325/${pressureKPa.toFixed(2)}) = ${numberWords(shiftK, 2)} K; T = ${(mean.value + shiftK).toFixed(2)} °C.`,
+      `It is apparent because the composition moves along with the pressure and the vapour is taken for ideal; a calorimeter would find about ${heatOfAzeotropeKjPerMol(pressureKPa).toFixed(1)} kJ/mol.`,
+      `R T²/ΔH = ${gasConstantJPerMolK.toFixed(3)}·10⁻³ × ${temperatureK.toFixed(2)}²/${heat.toFixed(1)} = ${perLogK.toFixed(2)} K.`,
+      `ΔT = ${perLogK.toFixed(2)} × ln(${standardKPa}/${pressureKPa.toFixed(2)}) = ${numberWords(shiftK, 2)} K; T = ${(mean.value + shiftK).toFixed(2)} °C.`,
       `The tool’s equilibrium model gives ${standard.value.toFixed(2)} °C: the shift of the azeotrope itself, ${azeotropeC.toFixed(2)} → ${azeotrope(101.325).temperatureC.toFixed(2)} °C.`,
       `The plateau lies ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope: ${plateau.aboveAzeotropeK.value > 2 * plateau.aboveAzeotropeK.standardUncertainty ? 'the vapour is on the water side of it' : 'within its uncertainty that is the azeotrope'}.`,
     ],
@@ -152,6 +163,10 @@ const seeThroughTemperature: Maker = ({ plateau, rows }) => {
   const vapour = rows.find((row) => row.timeS >= middleS && row.vapourAbv !== null)?.vapourAbv;
   if (vapour == null) return null;
   const width = vapour.high - vapour.low;
+  const nearAbv = 95;
+  const temperatureAt = (leastStrengthAbv: number) =>
+    limitTemperatureC({ leastStrengthAbv, pressureKPa: plateau.pressureKPa });
+  const perAbvK = temperatureAt(nearAbv - 0.5) - temperatureAt(nearAbv + 0.5);
   return exercise({
     id: 'undergraduate-sensitivity',
     level: 'undergraduate',
@@ -163,7 +178,7 @@ const seeThroughTemperature: Maker = ({ plateau, rows }) => {
     ],
     marks: 4,
     answer: answerInWords(
-      `The dew curve is nearly flat at the azeotrope (about 0.09 K per % vol at 95 % vol), so a small error in temperature is a large one in strength: here ${width.toFixed(1)} % vol wide. 3 K warmer the curve is steeper and the interval narrower.`,
+      `The dew curve is nearly flat at the azeotrope (about ${perAbvK.toFixed(2)} K per % vol at ${nearAbv} % vol), so a small error in temperature is a large one in strength: here ${width.toFixed(1)} % vol wide. 3 K warmer the curve is steeper and the interval narrower.`,
     ),
     working: [
       'u(q) = u(T)/|dT/dq|: the flatter the curve, the larger u(q); at the azeotrope dT/dq = 0.',
@@ -176,21 +191,21 @@ const seeThroughTemperature: Maker = ({ plateau, rows }) => {
 const judgeYield: Maker = ({ books }) => {
   if (books.ferment === null) return null;
   const { theoreticalG, fermentationPercent, distillationPercent, overallPercent } = books.ferment;
+  const practicalPercent = ((100 * pasteurEthanolGPerG) / gayLussacGPerG).toFixed(1);
   return exercise({
     id: 'undergraduate-yield',
     level: 'undergraduate',
     title: 'From sugar to product',
-    question:
-      'Work out the theoretical ethanol from the sugar fermented and the yields of fermentation, of distillation and overall. Compare the first with Pasteur’s 94.7 %.',
+    question: `Work out the theoretical ethanol from the sugar fermented and the yields of fermentation, of distillation and overall. Compare the first with Pasteur’s ${practicalPercent} %.`,
     given: [
-      `Sugar (as hexose): ${measuredWords({ value: theoreticalG.value / 0.5114, standardUncertainty: theoreticalG.standardUncertainty / 0.5114 }, 'g')}. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂.`,
+      `Sugar (as hexose): ${measuredWords({ value: theoreticalG.value / gayLussacGPerG, standardUncertainty: theoreticalG.standardUncertainty / gayLussacGPerG }, 'g')}. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂.`,
     ],
     marks: 5,
     answer: answerOf(overallPercent.value, Math.max(1, overallPercent.standardUncertainty), '%', 1),
     working: [
-      `Theoretical: 2 × 46.07/180.16 = 0.5114 g/g: ${measuredWords(theoreticalG, 'g')}.`,
+      `Theoretical: 2 × ${ethanolMolarMassGPerMol.toFixed(2)}/${hexoseMolarMassGPerMol.toFixed(2)} = ${gayLussacGPerG.toFixed(4)} g/g: ${measuredWords(theoreticalG, 'g')}.`,
       `Fermentation ${measuredWords(fermentationPercent, '%')}, distillation ${measuredWords(distillationPercent, '%')}, overall ${measuredWords(overallPercent, '%')}.`,
-      'Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found 48.4 g of ethanol from 100 g.',
+      `Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found ${(100 * pasteurEthanolGPerG).toFixed(1)} g of ethanol from 100 g of hexose.`,
     ],
     answerLines: 6,
   });
