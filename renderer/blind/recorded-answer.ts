@@ -11,7 +11,7 @@ export interface RecordedAnswer {
 /** The record's own answers; null where it has none. */
 export type RecordedAnswers = Readonly<Record<GuessKind, RecordedAnswer | null>>;
 
-/** The head holds from where it rises or falls by less than this in a minute. */
+/** The head holds from where it rises or falls by less than this in a minute; common practice, no source. */
 const heldK = 0.5;
 const heldForS = 60;
 /** A head that has not held within an hour of vapour arrival makes no plateau. */
@@ -49,7 +49,7 @@ function firstHeld(
     const now = headAtC(timeS);
     const later = headAtC(timeS + heldForS);
     if (now !== null && later !== null && Math.abs(later - now) < heldK) {
-      return { timeS, because: 'from there the head changed by less than 0.5 K in a minute' };
+      return { timeS, because: `from there the head changed by less than ${heldK} K in a minute` };
     }
   }
   return null;

@@ -1,10 +1,14 @@
-import { ethanolMolarMassGPerMol } from '../alcoholometry/index.ts';
+import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Molar mass of a hexose, C6H12O6 [g/mol], from IUPAC atomic weights. */
 export const hexoseMolarMassGPerMol = 180.156;
+
+/** Hexose from sucrose, `C12H22O11 + H2O = 2 C6H12O6` [g/g]: 1.0526. */
+export const hexoseFromSucroseGPerG =
+  (2 * hexoseMolarMassGPerMol) / (2 * hexoseMolarMassGPerMol - waterMolarMassGPerMol);
 
 /** Ethanol from hexose, `C6H12O6 = 2 C2H5OH + 2 CO2` [g/g]: 0.5114. */
 export const gayLussacGPerG = (2 * ethanolMolarMassGPerMol) / hexoseMolarMassGPerMol;

@@ -19,6 +19,7 @@ export {
   type FermentYield,
   fermentYield,
   gayLussacGPerG,
+  hexoseFromSucroseGPerG,
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from './ferment-yield.ts';

@@ -163,7 +163,8 @@ const seeThroughTemperature: Maker = ({ plateau, rows }) => {
   const vapour = rows.find((row) => row.timeS >= middleS && row.vapourAbv !== null)?.vapourAbv;
   if (vapour == null) return null;
   const width = vapour.high - vapour.low;
-  const nearAbv = 95;
+  // Chosen for the question: at the azeotrope, and well up the steep part of the curve.
+  const [nearAbv, warmerK] = [95, 3];
   const temperatureAt = (leastStrengthAbv: number) =>
     limitTemperatureC({ leastStrengthAbv, pressureKPa: plateau.pressureKPa });
   const perAbvK = temperatureAt(nearAbv - 0.5) - temperatureAt(nearAbv + 0.5);
@@ -171,14 +172,13 @@ const seeThroughTemperature: Maker = ({ plateau, rows }) => {
     id: 'undergraduate-sensitivity',
     level: 'undergraduate',
     title: 'How well does a thermometer know the strength?',
-    question:
-      'In the middle of the plateau the tool gives the strength of the vapour as an interval. Explain from the shape of the dew curve why the interval is as wide as it is, and how it would change if the head were 3 K warmer.',
+    question: `In the middle of the plateau the tool gives the strength of the vapour as an interval. Explain from the shape of the dew curve why the interval is as wide as it is, and how it would change if the head were ${warmerK} K warmer.`,
     given: [
       `Strength there: ${intervalWords(vapour, '% vol')} (95 %); probe u = ${(plateau.mean.standardUncertainty).toFixed(2)} K.`,
     ],
     marks: 4,
     answer: answerInWords(
-      `The dew curve is nearly flat at the azeotrope (about ${perAbvK.toFixed(2)} K per % vol at ${nearAbv} % vol), so a small error in temperature is a large one in strength: here ${width.toFixed(1)} % vol wide. 3 K warmer the curve is steeper and the interval narrower.`,
+      `The dew curve is nearly flat at the azeotrope (about ${perAbvK.toFixed(2)} K per % vol at ${nearAbv} % vol), so a small error in temperature is a large one in strength: here ${width.toFixed(1)} % vol wide. ${warmerK} K warmer the curve is steeper and the interval narrower.`,
     ),
     working: [
       'u(q) = u(T)/|dT/dq|: the flatter the curve, the larger u(q); at the azeotrope dT/dq = 0.',
@@ -205,6 +205,7 @@ const judgeYield: Maker = ({ books }) => {
     working: [
       `Theoretical: 2 × ${ethanolMolarMassGPerMol.toFixed(2)}/${hexoseMolarMassGPerMol.toFixed(2)} = ${gayLussacGPerG.toFixed(4)} g/g: ${measuredWords(theoreticalG, 'g')}.`,
       `Fermentation ${measuredWords(fermentationPercent, '%')}, distillation ${measuredWords(distillationPercent, '%')}, overall ${measuredWords(overallPercent, '%')}.`,
+      // Source: see pasteurEthanolGPerG.
       `Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found ${(100 * pasteurEthanolGPerG).toFixed(1)} g of ethanol from 100 g of hexose.`,
     ],
     answerLines: 6,

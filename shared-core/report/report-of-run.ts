@@ -3,6 +3,7 @@ import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import { plateauBandK } from './plateau-of-run.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -37,7 +38,9 @@ function results(study: RunStudy): readonly Block[] {
   const items = [
     verdicts.verdict.because,
     ...(plateau === null
-      ? ['The head never held for a minute within 1 K: there is no plateau to report.']
+      ? [
+          `The head never held for a minute within ${plateauBandK} K: there is no plateau to report.`,
+        ]
       : [
           `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
         ]),
