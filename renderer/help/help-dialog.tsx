@@ -32,7 +32,10 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
     if (isHelpTopic(name)) setShown(name);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new page begins at its top.
-  useEffect(() => page.current?.scrollTo(0, 0), [shown]);
+  useEffect(() => {
+    // In braces: newer browsers answer with a promise, which React would take for a clean-up.
+    page.current?.scrollTo(0, 0);
+  }, [shown]);
   return (
     <Dialog title="Help" onClose={onClose}>
       <div className="help">

@@ -37,9 +37,7 @@ describe('the pages of the help', () => {
       .filter((file) => /\.tsx?$/.test(file) && !file.startsWith('help'))
       .map((file) => readFileSync(path.join(renderer, file), 'utf8').replace(/\s+/g, ' '))
       .join('\n');
-    const named = [...pageTexts.matchAll(/(?<!\*)\*([^*\n]+)\*(?!\*)/g)].map(
-      ([, name = '']) => name,
-    );
+    const named = [...pageTexts.matchAll(/(?<!\w)_([^_\n]+)_(?!\w)/g)].map(([, name = '']) => name);
     expect(named.length).toBeGreaterThan(10);
     expect(named.filter((name) => !sources.includes(name))).toEqual([]);
   });
