@@ -27,7 +27,11 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
     return helpPages.map((one) => ({ ...one, body: fillNumbers(one.body, known) }));
   }, [decimal, runsFolder]);
   const found = pagesWith(sought, pages);
-  const current = pages.find(({ topic }) => topic === shown);
+  // While something is sought, a page that holds it is shown.
+  const current =
+    sought === '' || found.some(({ topic }) => topic === shown)
+      ? pages.find(({ topic }) => topic === shown)
+      : (found[0] ?? pages.find(({ topic }) => topic === shown));
   const go = (name: string) => {
     if (isHelpTopic(name)) setShown(name);
   };
@@ -55,7 +59,7 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
                 <TopicEntry
                   key={topic}
                   title={title}
-                  isShown={topic === shown}
+                  isShown={topic === current?.topic}
                   onChosen={() => setShown(topic)}
                 />
               ))}

@@ -17,6 +17,14 @@ const oneWireEndC = 85;
 /** Sheaths that follow a still head quickly enough and last in a class; common practice, no source. */
 const sheath = '3 to 4 mm';
 
+/** What the window may say, to be explained: made up, no source needed. */
+const examples = {
+  exampleDoubt: '0.4 K',
+  exampleRange: '88–93 % vol',
+  exampleLikely: '85 %',
+  exampleOffset: '0.3 K',
+};
+
 const { chargeVolumeMl, chargeStrengthAbv, pressureKPa, leastStrengthAbv } = settingRanges;
 const celsius = (temperatureC: number) => `${temperatureC.toFixed(1)} °C`;
 const toleranceK = (sensor: SensorKind) => `${sensorToleranceK(sensor, plateauC).toFixed(1)} K`;
@@ -48,6 +56,7 @@ export const helpNumbers: Readonly<Record<string, string>> = {
   pressureHigh: `${pressureKPa.high} kPa`,
   leastLow: `${leastStrengthAbv.low} % vol`,
   leastHigh: `${leastStrengthAbv.high} % vol`,
+  ...examples,
   reactionTime: `${defaultRunSettings.reactionTimeS} s`,
 };
 
