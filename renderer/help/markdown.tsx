@@ -59,7 +59,17 @@ function within(token: Token, onTopic: OnTopic): ReactNode {
 }
 
 function list({ ordered, items }: Tokens.List, onTopic: OnTopic): ReactNode {
-  const entries = items.map((item) => <li key={item.raw}>{blocks(item.tokens, onTopic)}</li>);
+  const entries = items.map(({ raw, tokens }) => (
+    <li key={raw}>
+      {tokens.map((token) =>
+        token.type === 'text' ? (
+          <p key={token.raw}>{within(token, onTopic)}</p>
+        ) : (
+          <Fragment key={token.raw}>{piece(token, onTopic)}</Fragment>
+        ),
+      )}
+    </li>
+  ));
   return ordered ? <ol>{entries}</ol> : <ul>{entries}</ul>;
 }
 
