@@ -18,7 +18,6 @@ test('the help opens by its key at the topic of the place, is read and left by k
   // While somebody types, a question mark is one.
   await page.getByRole('textbox', { name: 'Name of the run' }).press('?');
   expect(await dialog.count()).toBe(0);
-  await tabTo(page, /^Volume in the pot/);
   await page.evaluate('document.activeElement.blur()');
 
   await page.keyboard.press('?');
