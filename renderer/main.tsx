@@ -2,6 +2,7 @@ import { createRoot } from 'react-dom/client';
 import { config } from 'zod';
 import './design/design.css';
 import './window/window.css';
+import './help/help.css';
 import './strip/strip.css';
 import './prepare/prepare.css';
 import './calibrate/calibrate.css';

@@ -1,47 +1,37 @@
 /**
  * A simulated still whose probe speaks through a pseudo-terminal, for rehearsals and tests.
  *
- * Usage: npm run --silent virtual-probe -- [--rig NAME] [--speed 1…240] [--seed N] [--link PATH] [--cold]
+ * Usage: npm run --silent virtual-probe -- --help
  *
- * Prints the path to connect to. While it runs, the lines `heat-on`, `heat-eased` and `heat-off`
- * typed here turn the simulated heater; Ctrl+C pulls the plug.
+ * Prints the path to connect to, and what must be known of the still. While it runs, the lines `heat-on`,
+ * `heat-eased` and `heat-off` typed here turn the simulated heater; Ctrl+C pulls the plug.
  */
 import { rmSync, symlinkSync } from 'node:fs';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
-import { parseArgs } from 'node:util';
+import { openPseudoTerminal, startVirtualProbe, systemClock } from '#main';
+import { stillInWords } from './virtual-probe/still-in-words.ts';
 import {
-  isVirtualRigName,
-  openPseudoTerminal,
-  startVirtualProbe,
-  systemClock,
-  virtualRigs,
-} from '#main';
+  parseVirtualProbeOptions,
+  virtualProbeUsage,
+} from './virtual-probe/virtual-probe-options.ts';
 
-const { values } = parseArgs({
-  options: {
-    rig: { type: 'string', default: 'glass-bead-column' },
-    speed: { type: 'string', default: '20' },
-    seed: { type: 'string', default: '1' },
-    link: { type: 'string' },
-    cold: { type: 'boolean', default: false },
-  },
-});
-const speed = Number(values.speed);
-const seed = Number(values.seed);
-const { rig, link } = values;
-
-if (!isVirtualRigName(rig)) stop(`--rig is one of: ${Object.keys(virtualRigs).join(', ')}.`);
-if (!(speed >= 1 && speed <= 240)) stop('--speed is a number from 1 to 240.');
-if (!Number.isSafeInteger(seed)) stop('--seed is a whole number.');
+const options = parseVirtualProbeOptions(process.argv.slice(2));
+if (!options.ok) stop(`${options.error}\n\n${virtualProbeUsage}`, 2);
+if (options.value.help) {
+  console.log(virtualProbeUsage);
+  process.exit(0);
+}
+const { rig, speed, seed, link, cold } = options.value;
 
 const terminal = openPseudoTerminal();
 if (!terminal.ok) {
   stop(
-    `No pseudo-terminal here: ${terminal.error}. The demo rig inside the app works without one.`,
+    `No pseudo terminal here: ${terminal.error}. The rehearsal inside the app works without one.`,
+    1,
   );
 }
-if (link !== undefined) {
+if (link !== null) {
   rmSync(link, { force: true });
   symlinkSync(terminal.value.path, link);
 }
@@ -49,12 +39,12 @@ const probe = startVirtualProbe({
   rig,
   seed,
   timeScale: speed,
-  heated: !values.cold,
+  heated: !cold,
   clock: systemClock,
   send: (bytes) => terminal.value.write(bytes),
 });
 console.log(link ?? terminal.value.path);
-console.error(`A ${rig} at ${speed} times the speed, seed ${seed}. Ctrl+C pulls the plug.`);
+for (const line of stillInWords(options.value)) console.error(line);
 
 createInterface({ input: process.stdin }).on('line', (typed) => {
   const command = typed.trim();
@@ -69,11 +59,11 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, pullPl
 function pullPlug(): void {
   probe.stop();
   terminal.ok && terminal.value.close();
-  if (link !== undefined) rmSync(link, { force: true });
+  if (link !== null) rmSync(link, { force: true });
   process.exit(0);
 }
 
-function stop(message: string): never {
+function stop(message: string, exitCode: number): never {
   console.error(message);
-  process.exit(2);
+  process.exit(exitCode);
 }

@@ -6,7 +6,7 @@ import { ReplayBar } from '../look-back/replay-bar.tsx';
 import { useReplay } from '../look-back/use-replay.ts';
 import { bandOnProbe } from '../strip/index.ts';
 import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
-import { BlindStrip } from './blind-strip.tsx';
+import { BlindStrip, closeUpC } from './blind-strip.tsx';
 import { courseOfFilm } from './course-of-film.ts';
 import { GuessControls } from './guess-controls.tsx';
 import { GuessTable } from './guess-table.tsx';
@@ -24,7 +24,7 @@ const scaleStepS = 1800;
 
 const heightOptions = [
   { value: 'whole', label: 'Whole scale' },
-  { value: 'close-up', label: '70–100 °C' },
+  { value: 'close-up', label: `${closeUpC.join('–')} °C` },
 ] as const;
 
 /** A recorded run with everything the program thinks of it hidden, until the class has said what it thinks. */

@@ -18,12 +18,15 @@ interface BlindStripProps {
   readonly onGuess: (timeS: number) => void;
 }
 
+/** From below any plateau up to boiling water; our choice, no source. */
+export const closeUpC = [70, 100] as const;
+
 /** The bare trace of the head, the class's flags on it, and the record behind them once revealed. */
 export function BlindStrip(props: BlindStripProps) {
   const { head, endS, shownToS, isCloseUp, guesses, record, onGuess } = props;
   const words = useWords();
   const x = timeAxis(0, endS, 'time in the run', words.axisTime);
-  const [lowC, highC] = isCloseUp ? [70, 100] : [10, 105];
+  const [lowC, highC] = isCloseUp ? closeUpC : [10, 105];
   const y: Axis = {
     low: lowC,
     high: highC,

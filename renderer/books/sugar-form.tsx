@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { MarkBody } from '#shared-core';
+import { hexoseFromSucroseGPerG, type MarkBody } from '#shared-core';
 import { NumberField } from '../design/index.ts';
 import { numberFrom } from '../words/index.ts';
 
@@ -10,6 +10,9 @@ interface SugarFormProps {
 
 /** Of sugar from a hydrometer or a label; common practice, no source. */
 const usualShare = 0.02;
+
+/** Source: C12H22O11 + H2O = 2 C6H12O6, see `hexoseFromSucroseGPerG`. */
+const hint = `Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose (100 g of table sugar make ${(100 * hexoseFromSucroseGPerG).toFixed(0)} g).`;
 
 /** The sugar that the ferment came from: with it the yield of the yeast can be told. */
 export function SugarForm({ canAct, onMark }: SugarFormProps) {
@@ -32,14 +35,11 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
           onMark({ type: 'sugar-known', sugarG, standardUncertaintyG });
         }}
       >
-        <p className="small soft">
-          Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose
-          (100 g of table sugar make 105 g).
-        </p>
+        <p className="small soft">{hint}</p>
         <div className="measure-fields">
           <NumberField name="Sugar" unit="g" text={sugar} onText={setSugar} problem={problem} />
           <NumberField
-            name="Standard uncertainty (empty: 2 %)"
+            name={`Standard uncertainty (empty: ${100 * usualShare} %)`}
             unit="g"
             text={doubt}
             onText={setDoubt}

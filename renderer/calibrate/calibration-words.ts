@@ -3,6 +3,7 @@ import {
   type CalibrationProblem,
   type Result,
   type SettledReading,
+  settledLimits,
   type UnsettledProblem,
 } from '#shared-core';
 import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
@@ -22,7 +23,7 @@ export function settlingWords(
     case 'not-a-number':
       return 'The probe sends something that is no temperature. Check its wire.';
     case 'too-short':
-      return `Listening … ${numberWords(problem.spanS, 0, decimal)} of 30 s. Hold the probe still.`;
+      return `Listening … ${numberWords(problem.spanS, 0, decimal)} of ${settledLimits.leastSpanS} s. Hold the probe still.`;
     case 'still-drifting':
       return `Still drifting, ${numberWords(problem.driftKPerMin, 1, decimal)} K/min. Wait; stir the ice, keep the steam coming.`;
     case 'too-noisy':

@@ -1,3 +1,4 @@
+import { type NumberRange, settingRanges } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import type { WhatIfChange } from './what-if-change.ts';
 
@@ -13,11 +14,13 @@ export interface CheckedDraft {
   readonly problems: Readonly<Partial<Record<keyof WhatIfDraft, string>>>;
 }
 
+const inWords = ({ low, high }: NumberRange, rest: string) => `Between ${low} and ${high}${rest}`;
+
 /** Ranges of the run's settings, in the words of the fields. */
-const ranges = {
-  pressureKPa: { low: 60, high: 110, problem: 'Between 60 and 110 kPa.' },
-  leastStrengthAbv: { low: 10, high: 96, problem: 'Between 10 and 96 % vol.' },
-  plates: { low: 1, high: 40, problem: 'Between 1 and 40, or empty.' },
+const problems = {
+  pressureKPa: inWords(settingRanges.pressureKPa, ' kPa.'),
+  leastStrengthAbv: inWords(settingRanges.leastStrengthAbv, ' % vol.'),
+  plates: inWords(settingRanges.plates, ', or empty.'),
 } as const;
 
 /** The change a draft stands for, or what is wrong with it. Empty plates mean that they are not known. */
@@ -32,17 +35,15 @@ export function checkDraft(draft: WhatIfDraft): CheckedDraft {
   return {
     change: null,
     problems: {
-      ...(pressureKPa === undefined ? { pressureKPa: ranges.pressureKPa.problem } : {}),
-      ...(leastStrengthAbv === undefined
-        ? { leastStrengthAbv: ranges.leastStrengthAbv.problem }
-        : {}),
-      ...(isPlatesWrong ? { plates: ranges.plates.problem } : {}),
+      ...(pressureKPa === undefined ? { pressureKPa: problems.pressureKPa } : {}),
+      ...(leastStrengthAbv === undefined ? { leastStrengthAbv: problems.leastStrengthAbv } : {}),
+      ...(isPlatesWrong ? { plates: problems.plates } : {}),
     },
   };
 }
 
-function within(field: keyof typeof ranges, text: string): number | undefined {
-  const { low, high } = ranges[field];
+function within(field: keyof typeof problems, text: string): number | undefined {
+  const { low, high } = settingRanges[field];
   const value = numberFrom(text);
   return value !== null && value >= low && value <= high ? value : undefined;
 }

@@ -1,6 +1,6 @@
-import type { Stage } from '#shared-core';
+import { type Stage, stageColours } from '#shared-core';
 
-/** How a stage looks on the strip: a colour of the "muted" scheme and a texture that says the same. */
+/** How a stage looks on the strip: its colour and a texture that says the same. */
 export interface StageLook {
   readonly colour: string;
   readonly texture: string;
@@ -9,9 +9,21 @@ export interface StageLook {
 }
 
 export const stageLooks: Readonly<Record<Stage, StageLook>> = {
-  'warm-up': { colour: '#ddcc77', texture: 'texture-dots', shortName: 'Warm-up' },
-  'first-fraction': { colour: '#c97ab8', texture: 'texture-strokes', shortName: 'First' },
-  'main-fraction': { colour: '#44aa99', texture: 'texture-plain', shortName: 'Main' },
-  tail: { colour: '#88ccee', texture: 'texture-waves', shortName: 'Tail' },
-  'cool-down': { colour: '#dddddd', texture: 'texture-grid', shortName: 'Cool-down' },
+  'warm-up': { colour: stageColours['warm-up'], texture: 'texture-dots', shortName: 'Warm-up' },
+  'first-fraction': {
+    colour: stageColours['first-fraction'],
+    texture: 'texture-strokes',
+    shortName: 'First',
+  },
+  'main-fraction': {
+    colour: stageColours['main-fraction'],
+    texture: 'texture-plain',
+    shortName: 'Main',
+  },
+  tail: { colour: stageColours.tail, texture: 'texture-waves', shortName: 'Tail' },
+  'cool-down': {
+    colour: stageColours['cool-down'],
+    texture: 'texture-grid',
+    shortName: 'Cool-down',
+  },
 };

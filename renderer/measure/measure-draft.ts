@@ -1,4 +1,13 @@
-import { fail, type MarkBody, markBodySchema, type Result, succeed } from '#shared-core';
+import {
+  densityKgPerM3,
+  fail,
+  liquidRanges,
+  type MarkBody,
+  markBodySchema,
+  type NumberRange,
+  type Result,
+  succeed,
+} from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 
 /** Ways to measure a liquid, named for the instrument in the hand. */
@@ -126,11 +135,14 @@ export function markFromDraft({
   return fail(problems);
 }
 
+const between = ({ low, high }: NumberRange, unit: string) => `Between ${low} and ${high} ${unit}`;
+const waterKgPerM3 = densityKgPerM3({ ethanolMassFraction: 0, temperatureC: 20 });
+
 /** In the words of whoever stands at the bench; the limits are those of the mark's schema. */
 const rangeWords: DraftProblems = {
-  alcoholByVolume: 'Between 0 and 100 % vol.',
-  densityKgPerM3: 'Between 700 and 1100 kg/m³: water is 998, not 0.998.',
-  temperatureC: 'Between 0 and 40 °C: let it cool first.',
-  waterTemperatureC: 'Between 0 and 40 °C.',
-  sampleTemperatureC: 'Between 0 and 40 °C: let it cool first.',
+  alcoholByVolume: `${between(liquidRanges.alcoholByVolume, '% vol')}.`,
+  densityKgPerM3: `${between(liquidRanges.densityKgPerM3, 'kg/m³')}: water is ${waterKgPerM3.toFixed(0)}, not ${(waterKgPerM3 / 1000).toFixed(3)}.`,
+  temperatureC: `${between(liquidRanges.temperatureC, '°C')}: let it cool first.`,
+  waterTemperatureC: `${between(liquidRanges.temperatureC, '°C')}.`,
+  sampleTemperatureC: `${between(liquidRanges.temperatureC, '°C')}: let it cool first.`,
 };

@@ -1,3 +1,4 @@
+import { planCoverage } from '#shared-core';
 import { NumberField } from '../design/index.ts';
 import { Section } from '../prepare/section.tsx';
 import { useDraftFields } from '../prepare/use-draft-fields.ts';
@@ -70,7 +71,7 @@ export function PlanSection() {
             </p>
           )}
           <NumbersTable
-            title="Expected, with 90 % intervals"
+            title={`Expected, with ${100 * planCoverage} % intervals`}
             rows={[
               ['Charge boils at', words.range(plan.boilingPointC, 1, '°C')],
               ['Plateau at', plan.plateauC ? words.range(plan.plateauC, 1, '°C') : 'none'],

@@ -3,10 +3,11 @@ import {
   judgeBarometerEntry,
   type PressureSetting,
   type Result,
+  settingRanges,
   stationPressure,
   succeed,
 } from '#shared-core';
-import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
@@ -20,6 +21,9 @@ export interface FieldProblem {
   readonly field: keyof PrepareDraft;
   readonly message: string;
 }
+
+/** Sea-level pressures beyond any weather ever reported, 87.0 and 108.5 kPa being the records (from memory). */
+const seaLevelRangeKPa = { low: 87, high: 109 } as const;
 
 /** The pressure on the still, or what is wrong with the entries it is made from: all of them at once. */
 export function pressureFromDraft(
@@ -59,9 +63,10 @@ function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
   }
   if (mayHaveThousandsMark(draft.altitudeM)) return fail({ field, message: thousandsWords });
   const altitudeM = numberFrom(draft.altitudeM);
-  return altitudeM !== null && altitudeM >= -430 && altitudeM <= 4500
+  const { low, high } = settingRanges.altitudeM;
+  return altitudeM !== null && altitudeM >= low && altitudeM <= high
     ? succeed(altitudeM)
-    : fail({ field, message: 'Metres above sea level, −430 to 4500.' });
+    : fail({ field, message: `Metres above sea level, ${numberWords(low, 0, '.')} to ${high}.` });
 }
 
 function readPressureKPa(
@@ -70,7 +75,7 @@ function readPressureKPa(
 ): Result<number, FieldProblem> {
   const isSeaLevel = pressureFrom === 'sea-level';
   const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
-  const [low, high] = isSeaLevel ? [87, 109] : [60, 110];
+  const { low, high } = isSeaLevel ? seaLevelRangeKPa : settingRanges.pressureKPa;
   if (draft.pressureUnit === 'hPa' && mayHaveThousandsMark(draft[field])) {
     return fail({ field, message: thousandsWords });
   }

@@ -1,3 +1,4 @@
+import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
 import { ChoiceField, NumberField } from '../design/index.ts';
 import { useWords } from '../words/use-words.ts';
 import type { PressureFrom, PressureUnit } from './prepare-draft.ts';
@@ -22,10 +23,12 @@ export function PressureSection() {
   const words = useWords();
   const { pressureFrom, pressureUnit } = draft;
   const pressure = pressureFromDraft(draft);
+  const { pressureKPa } = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
+  const slopeKPerKPa = azeotropeSlopeKPerKPa(pressureKPa);
   return (
     <Section
       title="Air pressure"
-      lead={`It moves the plateau by ${words.quantity(0.3, 1, 'K')} for every kPa. A barometer is best.`}
+      lead={`It moves the plateau by ${words.quantity(slopeKPerKPa, 2, 'K')} for every kPa. A barometer is best.`}
     >
       <ChoiceField
         name="Where the pressure comes from"

@@ -9,7 +9,7 @@ export interface ProbeKindFacts {
 }
 
 /** Where heads hold [°C], rounded. */
-const plateauC = 80;
+export const plateauC = 80;
 
 /** What is known of a probe from its kind alone. Lags: common practice, no source. */
 export const probeKinds: Readonly<Record<ProbeKind, ProbeKindFacts>> = {

@@ -23,8 +23,7 @@ export function rehearsalSettings(): RunSettings {
     },
     rig: { ...defaultRunSettings.rig, description, plates },
     pressure: {
-      pressureKPa:
-        typeof pressureKPa === 'number' ? pressureKPa : (pressureKPa[0]?.pressureKPa ?? 101.325),
+      pressureKPa,
       standardUncertaintyKPa: 0.1,
       source: 'barometer',
       altitudeM: null,

@@ -1,4 +1,11 @@
-import { defaultRunSettings, fail, type Result, type RunSettings, succeed } from '#shared-core';
+import {
+  defaultRunSettings,
+  fail,
+  type Result,
+  type RunSettings,
+  settingRanges,
+  succeed,
+} from '#shared-core';
 import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
@@ -11,20 +18,20 @@ interface Bounds {
 }
 
 const bounds = {
-  chargeVolumeMl: { low: 20, high: 50_000, unit: 'mL' },
-  chargeStrengthAbv: { low: 0.5, high: 60, unit: '% vol' },
-  leastStrengthAbv: { low: 10, high: 96, unit: '% vol' },
-  reactionTimeS: { low: 5, high: 300, unit: 's' },
-  leastMeanStrengthAbv: { low: 10, high: 96, unit: '% vol' },
+  chargeVolumeMl: { ...settingRanges.chargeVolumeMl, unit: 'mL' },
+  chargeStrengthAbv: { ...settingRanges.chargeStrengthAbv, unit: '% vol' },
+  leastStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
+  reactionTimeS: { ...settingRanges.reactionTimeS, unit: 's' },
+  leastMeanStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
   dripRateMlPerMin: { low: 0.05, high: 100, unit: 'mL/min' },
-  plates: { low: 1, high: 40, unit: 'plates' },
-  heatW: { low: 5, high: 5000, unit: 'W' },
+  plates: { ...settingRanges.plates, unit: 'plates' },
+  heatW: { ...settingRanges.heatW, unit: 'W' },
 } as const satisfies Partial<Record<keyof PrepareDraft, Bounds>>;
 
 const firstFractionBounds = {
-  minutes: { low: 0, high: 120, unit: 'min' },
-  volume: { low: 0, high: 5000, unit: 'mL' },
-  drops: { low: 0, high: 5000, unit: 'drops' },
+  minutes: { ...settingRanges.firstFractionMinutes, unit: 'min' },
+  volume: { ...settingRanges.firstFractionMl, unit: 'mL' },
+  drops: { ...settingRanges.firstFractionDrops, unit: 'drops' },
 } as const;
 
 /** The run's settings from the form, or every field that still needs a better entry. */

@@ -1,4 +1,5 @@
 import {
+  askEveryRangeS,
   baudRates,
   fail,
   type LineLanguage,
@@ -77,8 +78,8 @@ type Asked = Pick<SerialSource, 'question' | 'askEveryS' | 'modbus'>;
 function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, SpeechProblems> {
   if (draft.language !== 'scpi' && draft.language !== 'modbus-rtu') return succeed({});
   const askEveryS = numberFrom(draft.askEveryS);
-  if (askEveryS === null || askEveryS < 0.1 || askEveryS > 60) {
-    return fail({ askEveryS: 'From 0.1 to 60 s.' });
+  if (askEveryS === null || askEveryS < askEveryRangeS.low || askEveryS > askEveryRangeS.high) {
+    return fail({ askEveryS: `From ${askEveryRangeS.low} to ${askEveryRangeS.high} s.` });
   }
   const pace = askEveryS === (source.askEveryS ?? 1) ? {} : { askEveryS };
   if (draft.language === 'modbus-rtu') {

@@ -7,21 +7,21 @@ import { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
 import { StripTextContext, stripMeasures } from './strip-text.ts';
-import type { StripHeight } from './temperature-range.ts';
-import { type StripSpan, timeRange } from './time-range.ts';
+import { type StripHeight, wholeC } from './temperature-range.ts';
+import { type StripSpan, spanS, timeRange } from './time-range.ts';
 import { useBoxSize } from './use-box-size.ts';
 
 type HeightChoice = StripHeight | 'auto';
 
 const spanOptions = [
   { value: 'whole', label: 'Whole run' },
-  { value: 'last-30-min', label: '30 min' },
-  { value: 'last-10-min', label: '10 min' },
+  { value: 'last-30-min', label: `${spanS['last-30-min'] / 60} min` },
+  { value: 'last-10-min', label: `${spanS['last-10-min'] / 60} min` },
 ] as const;
 
 const heightOptions = [
   { value: 'auto', label: 'Follow' },
-  { value: 'whole', label: '20–100 °C' },
+  { value: 'whole', label: `${wholeC.low}–${wholeC.high} °C` },
   { value: 'plateau', label: 'Plateau close up' },
 ] as const;
 

@@ -7,7 +7,7 @@ export interface TimeRange {
 }
 
 const wholeSpansS = [10, 20, 30, 45, 60, 90, 120, 180, 240, 360, 480, 720, 1440].map((m) => m * 60);
-const spanS = { 'last-30-min': 1800, 'last-10-min': 600 } as const;
+export const spanS = { 'last-30-min': 1800, 'last-10-min': 600 } as const;
 
 /**
  * The stretch of time in view. Ends move in steps, not with every reading: the eye can rest on the

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
+import { HelpButton } from '../help/index.ts';
 import { CautionsButton } from './cautions-button.tsx';
 import { DisplayDialog } from './display-dialog.tsx';
 import { placeNames } from './place.ts';
@@ -38,6 +39,7 @@ export function Masthead() {
       <SavedLine />
       <div className="masthead-buttons">
         <CautionsButton />
+        <HelpButton />
         <SecondScreenButton />
         <Button weight="quiet" onClick={() => setDisplayOpen(true)}>
           Display and sound

@@ -26,8 +26,8 @@ export const usage = `Usage: npm run --silent analyse -- FILE.csv … [options]
   --charge-abv 9             its strength, % vol
   --least-strength-abv 80    least strength of the main fraction, % vol
   --settings FILE.json       a whole set of run settings; the options above win over it
-  --columns FILE.json        which column holds what, where titles don't say (see DEVELOPERS.md)
-  --books FILE.json          what was measured after the run: cuts, residue, sugar (see DEVELOPERS.md)
+  --columns FILE.json        which column holds what, where titles don't say (see shared-core/csv/FORMAT.md)
+  --books FILE.json          what was measured after the run: cuts, residue, sugar (see main/export/pack/FORMAT.md)
   --out DIR                  also write analysis.json and the export pack there`;
 
 export interface AnalyseArguments {

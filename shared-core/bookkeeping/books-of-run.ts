@@ -213,8 +213,7 @@ function bookCut(
   };
 }
 
-const assumedDoubts =
-  'Readings without a stated uncertainty (k = 1): volumes 0.5 mL and 0.5 %, masses 0.05 g, alcoholometer 0.3 % vol a reading and 0.4 % vol of its own, hydrometer 0.6 and 0.8 kg/m³, temperatures 0.5 K.';
+const assumedDoubts = `Readings without a stated uncertainty (k = 1): volumes ${benchDoubts.volumeMl} mL and ${100 * benchDoubts.volumeShare} %, masses ${benchDoubts.massG} g, alcoholometer ${benchDoubts.alcoholometerReadingAbv} % vol a reading and ${benchDoubts.alcoholometerItselfAbv} % vol of its own, hydrometer ${benchDoubts.hydrometerReadingKgPerM3} and ${benchDoubts.hydrometerItselfKgPerM3} kg/m³, temperatures ${benchDoubts.temperatureK} K.`;
 
 /** Mean over the cut; its errors are common to all (probe, pressure, model), so they don't average out. */
 function strengthFromHead(

@@ -1,19 +1,29 @@
-import { ethanolMolarMassGPerMol } from '../alcoholometry/index.ts';
+import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
 
 /** Molar mass of a hexose, C6H12O6 [g/mol], from IUPAC atomic weights. */
-const hexoseMolarMassGPerMol = 180.156;
+export const hexoseMolarMassGPerMol = 180.156;
+
+/** Hexose from sucrose, `C12H22O11 + H2O = 2 C6H12O6` [g/g]: 1.0526. */
+export const hexoseFromSucroseGPerG =
+  (2 * hexoseMolarMassGPerMol) / (2 * hexoseMolarMassGPerMol - waterMolarMassGPerMol);
 
 /** Ethanol from hexose, `C6H12O6 = 2 C2H5OH + 2 CO2` [g/g]: 0.5114. */
 export const gayLussacGPerG = (2 * ethanolMolarMassGPerMol) / hexoseMolarMassGPerMol;
+
+/**
+ * Ethanol that yeast gives from hexose in practice [g/g]: 94.6 % of what the equation allows. Source: L. Pasteur, Mémoire
+ * sur la fermentation alcoolique, Annales de chimie et de physique, 3rd series, 58 (1860) 323 (from memory).
+ */
+export const pasteurEthanolGPerG = 0.484;
 
 /** From sugar to product, step by step. */
 export interface FermentYield {
   /** Ethanol that the sugar could give at most [g]. */
   readonly theoreticalG: Quantity;
-  /** Fermentation: ethanol in the ferment, of the theoretical [%]; 94.7 is Pasteur's practical yield. */
+  /** Fermentation: ethanol in the ferment, of the theoretical [%]. */
   readonly fermentationPercent: DerivedQuantity;
   /** Distillation: ethanol in the product, of that in the ferment [%]. */
   readonly distillationPercent: DerivedQuantity;
@@ -29,8 +39,7 @@ export interface FermentYield {
  * @returns ethanol [g] and percentages [%], standard uncertainties by propagation
  * @throws OutOfRangeError outside these ranges
  *
- * Source: Gay-Lussac's equation; L. Pasteur's balance (48.4 g ethanol from 100 g hexose) as cited by the Weihenstephan
- * University of Applied Sciences.
+ * Source: Gay-Lussac's equation, C6H12O6 = 2 C2H5OH + 2 CO2; check: Pasteur's balance, see {@link pasteurEthanolGPerG}.
  * @example
  * const exact = (value) => ({ value, standardUncertainty: 0 });
  * fermentYield({ sugarG: exact(100), fermentEthanolG: exact(48.4), productEthanolG: exact(40) }).fermentationPercent.value // ≈ 94.6 ± 0.1

@@ -15,7 +15,14 @@ export {
 } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks, type RunToBook } from './books-of-run.ts';
 export { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
-export { type FermentYield, fermentYield, gayLussacGPerG } from './ferment-yield.ts';
+export {
+  type FermentYield,
+  fermentYield,
+  gayLussacGPerG,
+  hexoseFromSucroseGPerG,
+  hexoseMolarMassGPerMol,
+  pasteurEthanolGPerG,
+} from './ferment-yield.ts';
 export { type LiquidsMeasured, liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 export {
   atStandardPressureC,

@@ -1,4 +1,5 @@
 import { moleFractionFromStrength } from '../alcoholometry/index.ts';
+import { gasConstantJPerMolK } from '../thermo/index.ts';
 import { type AirPressureCourse, airPressureCourse } from './air-pressure-course.ts';
 import type { BatchSetup } from './batch-setup.ts';
 import { type Collection, emptyCollection, stepCondenser } from './condenser.ts';
@@ -152,5 +153,5 @@ function feelLightVolatiles(machine: BatchMachine): void {
   const kelvin = head.vapourTemperatureC + 273.15;
   machine.headTraceMoleFraction = traces;
   machine.headConditions.lighterByK =
-    ((8.314462618 * kelvin * kelvin) / heatContent.vaporizationEthanolJPerMol) * lift;
+    ((gasConstantJPerMolK * kelvin * kelvin) / heatContent.vaporizationEthanolJPerMol) * lift;
 }

@@ -1,10 +1,11 @@
 import { requireInRange } from '../result/index.ts';
+import { vaporizationHeatJPerMl } from '../thermo/index.ts';
 import type { Rig } from './rig.ts';
 
 /** Temperatures met while the main fraction comes over [°C]: pot, middle of the column, head. */
 const usualC = { pot: 94, column: 82, head: 78.5 };
-/** Heat to vaporize one mL (at 20 °C) of distillate of about 92 % vol: 39.3 kJ/mol over 50.5 mL/mol. */
-const dutyJPerMl = 778;
+/** Strength met there [% vol]: what a short packed column gives; common practice, no source. */
+const usualDistillateAbv = 92;
 
 /**
  * Heat into the flask at which a rig runs at a reflux ratio while the main fraction comes over:
@@ -35,7 +36,7 @@ export function heaterPowerForRefluxW(
 
 /**
  * Heat into the flask at which a rig drips at a rate while the main fraction comes over:
- * `P = Q_flask + Q + q D/(1 − r)`, with q = 778 J/mL the heat of vaporization of the distillate.
+ * `P = Q_flask + Q + q D/(1 − r)`, with q the heat that vaporizes one mL of a distillate of 92 % vol.
  *
  * @param rig losses and returned fraction (below 1) are used; valid ranges stand beside its fields
  * @param dripRateMlPerMin distillate [mL/min], 0 … 100
@@ -43,7 +44,7 @@ export function heaterPowerForRefluxW(
  * @returns heat [W] that gives the rate within a sixth
  * @throws OutOfRangeError outside these ranges
  *
- * Source: heat balance over the still at steady state; our own derivation.
+ * Source: heat balance over the still at steady state; our own derivation; q from {@link vaporizationHeatJPerMl}.
  * @example
  * heaterPowerForDripRateW(teachingRigs.wirePacking, 0.9, 20) // ≈ 60 ± 3
  */
@@ -55,6 +56,10 @@ export function heaterPowerForDripRateW(
   requireInRange('drip rate', dripRateMlPerMin, 0, 100, 'mL/min');
   requireInRange('returned fraction', rig.returnedFraction, 0, 0.999, '');
   const { flaskW, columnW } = lossesW(rig, roomTemperatureC);
+  const dutyJPerMl = vaporizationHeatJPerMl({
+    strengthAbv: usualDistillateAbv,
+    temperatureC: usualC.head,
+  });
   return flaskW + columnW + ((dutyJPerMl / 60) * dripRateMlPerMin) / (1 - rig.returnedFraction);
 }
 

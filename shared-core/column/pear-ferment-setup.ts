@@ -9,7 +9,7 @@ import { teachingRigs } from './teaching-rigs.ts';
  * @example
  * pearFermentSetup().charge.volumeMl // => 250
  */
-export function pearFermentSetup(): BatchSetup {
+export function pearFermentSetup(): BatchSetup & { readonly pressureKPa: number } {
   return {
     charge: {
       volumeMl: 250,

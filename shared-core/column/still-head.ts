@@ -1,3 +1,4 @@
+import { gasConstantJPerMolK } from '../thermo/index.ts';
 import { heatContent, liquidHeatJPerMol } from './heat-content.ts';
 import type { Rig } from './rig.ts';
 import type { StageStack } from './stage-stack.ts';
@@ -6,7 +7,6 @@ import type { VapourTable } from './vapour-table.ts';
 
 /** Heat that creeps up the glass from the top plate to the head [W/K]: the head warms a little before vapour comes. */
 const creepWPerK = 0.02;
-const gasConstantJPerMolK = 8.314462618;
 
 /** The still head and the bulb in it. */
 export interface StillHead {

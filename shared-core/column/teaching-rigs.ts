@@ -19,7 +19,7 @@ const common = {
   returnedFraction: 0,
 } as const;
 
-/** Four sets of glassware, from none to good packing; each works with 200–350 mL in a 250–500 mL flask. */
+/** Four sets of glassware, from none to good packing; each works with 200–350 mL in a 250–500 mL flask; common practice, no source. */
 export const teachingRigs = {
   simpleHead: {
     ...common,

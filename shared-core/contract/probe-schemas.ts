@@ -51,6 +51,9 @@ export const scpiQuestionSchema = z
   .string()
   .regex(/^[*:A-Za-z][\x20-\x3a\x3c-\x7e]{0,98}\?[\x20-\x3a\x3c-\x7e]{0,60}$/);
 
+/** Seconds between two questions to a probe that must be asked. */
+export const askEveryRangeS = { low: 0.1, high: 60 } as const;
+
 /** How the raw numbers of a serial probe become readings; each field has a default. */
 export const serialSourceSchema = z.strictObject({
   kind: z.literal('serial'),
@@ -68,7 +71,7 @@ export const serialSourceSchema = z.strictObject({
   /** For `modbus-rtu`; without it one register with tenths of a degree. */
   modbus: modbusSettingsSchema.nullable().optional(),
   /** For the languages that ask: seconds between questions; 1 without it. */
-  askEveryS: z.number().min(0.1).max(60).optional(),
+  askEveryS: z.number().min(askEveryRangeS.low).max(askEveryRangeS.high).optional(),
   /** Channels under other names: what the probe calls `pot` may hang in the `head`. */
   channels: z.record(channelSchema, channelSchema).optional(),
   /** Rehearsals with a sped-up virtual probe: run seconds per real second. */

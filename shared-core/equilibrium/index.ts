@@ -1,5 +1,6 @@
 export { activityCoefficients, type LiquidState } from './activity-coefficients.ts';
 export { azeotrope } from './azeotrope.ts';
+export { azeotropeSlopeKPerKPa } from './azeotrope-slope.ts';
 export type {
   BelowAzeotropeCause,
   BelowAzeotropeClues,
@@ -14,5 +15,6 @@ export { type HeadReading, type HeadVapour, headVapour } from './head-vapour.ts'
 export { type HeadVapourTable, headVapourTable } from './head-vapour-table.ts';
 export { limitTemperatureC } from './limit-temperature.ts';
 export { equilibriumModelUncertaintyK } from './model-uncertainty.ts';
+export { publishedAzeotrope } from './published-azeotrope.ts';
 export { type Component, saturationPressureKPa } from './saturation-pressure.ts';
 export { saturationTemperatureC } from './saturation-temperature.ts';

@@ -1,4 +1,5 @@
-import { azeotrope } from '../equilibrium/index.ts';
+import { massFractionFromMoleFraction, strengthFromMoleFraction } from '../alcoholometry/index.ts';
+import { azeotrope, azeotropeSlopeKPerKPa, publishedAzeotrope } from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { numberWords } from '../report/measured-words.ts';
 import { judgeHeatOff, nameMoments, readPlateau } from './curve-questions.ts';
@@ -11,10 +12,13 @@ const leastDifferenceKPa = 0.5;
 
 const explainPressure: Maker = ({ plateau, settings }) => {
   const pressureKPa = shown(plateau?.pressureKPa ?? settings.pressure.pressureKPa, 1);
-  const standardC = shown(azeotrope(101.325).temperatureC, 1);
-  const differenceKPa = shown(101.3 - pressureKPa, 1);
+  const { temperatureC: standardC, pressureKPa: publishedKPa, cited } = publishedAzeotrope;
+  const standardKPa = shown(publishedKPa, 1);
+  const massPercent = 100 * massFractionFromMoleFraction(publishedAzeotrope.ethanolMoleFraction);
+  const differenceKPa = shown(standardKPa - pressureKPa, 1);
   if (Math.abs(differenceKPa) < leastDifferenceKPa) return null;
-  const kelvinPerKPa = azeotropeKelvinPerKPa((101.325 + pressureKPa) / 2);
+  // To two decimals, as a data sheet would give it: the pupil's numbers and the answer's are the same.
+  const kelvinPerKPa = shown(azeotropeSlopeKPerKPa((publishedKPa + pressureKPa) / 2), 2);
   const shiftK = shown(kelvinPerKPa * differenceKPa, 2);
   const hereC = shown(standardC - shiftK, 1);
   const product = `${numberWords(differenceKPa, 1)} × ${kelvinPerKPa.toFixed(2)} = ${numberWords(shiftK, 2)} °C`;
@@ -22,18 +26,18 @@ const explainPressure: Maker = ({ plateau, settings }) => {
     id: 'school-pressure',
     level: 'school',
     title: 'A different boiling point',
-    question: `A data book says that a mixture of 96 % ethanol (by mass) boils at ${standardC.toFixed(1)} °C. At what temperature does it boil here? Use the rule: ${kelvinPerKPa.toFixed(2)} °C for every kilopascal.`,
+    question: `A table says that a mixture with ${massPercent.toFixed(1)} % ethanol (by mass) boils at ${standardC} °C. At what temperature does it boil here? Use the rule: ${kelvinPerKPa.toFixed(2)} °C for every kilopascal.`,
     given: [
-      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa. The data book means 101.3 kPa.`,
+      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa. The table means ${standardKPa.toFixed(1)} kPa (${cited}).`,
     ],
     marks: 3,
     answer: answerOf([
       { of: 'boiling point', value: hereC, tolerance: 0.15, unit: '°C', decimals: 1 },
     ]),
     working: [
-      `Difference in pressure: 101.3 − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
+      `Difference in pressure: ${standardKPa.toFixed(1)} − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
       `Difference in temperature: ${product}.`,
-      `${standardC.toFixed(1)} − (${numberWords(shiftK, 2)}) = ${hereC.toFixed(1)} °C.`,
+      `${standardC} − (${numberWords(shiftK, 2)}) = ${hereC.toFixed(1)} °C.`,
       differenceKPa > 0
         ? 'Lower pressure, lower boiling point: the vapour has less air to push against.'
         : 'Higher pressure, higher boiling point: the vapour has more air to push against.',
@@ -102,27 +106,23 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
 /** Tenths of a millilitre, rounded on the way, may be a per cent of a small charge. */
 const roundingOf = (chargedMl: number) => Math.max(1, Math.ceil(20 / chargedMl));
 
-const whyNotPure: Maker = ({ plateau }) =>
-  exercise({
+const whyNotPure: Maker = ({ plateau, settings }) => {
+  const here = azeotrope(plateau?.pressureKPa ?? settings.pressure.pressureKPa);
+  const strongestAbv = strengthFromMoleFraction(here.ethanolMoleFraction);
+  return exercise({
     id: 'school-azeotrope',
     level: 'school',
     title: 'Why not 100 %?',
-    question:
-      'However long the column is, the distillate never gets stronger than about 97 % vol. Why?',
+    question: `However long the column is, the distillate never gets stronger than about ${strongestAbv.toFixed(0)} % vol. Why?`,
     given: [],
     marks: 2,
     answer: answerInWords(
-      `Liquid and vapour have the same composition there (azeotrope${plateau === null ? '' : `, here at ${plateau.azeotropeC.toFixed(1)} °C`}), so boiling changes nothing any more.`,
+      `Liquid and vapour have the same composition there (azeotrope, here at ${here.temperatureC.toFixed(1)} °C), so boiling changes nothing any more.`,
     ),
     working: ['One mark for “same composition”, one for “so distillation no longer separates”.'],
     answerLines: 3,
   });
-
-/** The rule of thumb for this pressure, to two decimals as a data sheet would give it [K/kPa]. */
-function azeotropeKelvinPerKPa(pressureKPa: number): number {
-  const [below, above] = [azeotrope(pressureKPa - 0.5), azeotrope(pressureKPa + 0.5)];
-  return shown(above.temperatureC - below.temperatureC, 2);
-}
+};
 
 /** In the order of the lesson. */
 export const schoolExercises: readonly Maker[] = [

@@ -1,3 +1,9 @@
+import { ethanolMolarMassGPerMol } from '../alcoholometry/index.ts';
+import {
+  gayLussacGPerG,
+  hexoseMolarMassGPerMol,
+  pasteurEthanolGPerG,
+} from '../bookkeeping/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { balanceEthanol } from './balance-question.ts';
 import { compareWithSimple, countPlates } from './column-questions.ts';
@@ -6,8 +12,9 @@ import { correctForPressure, seeThroughTemperature } from './vapour-questions.ts
 
 type Maker = (study: RunStudy) => Exercise | null;
 
-/** Ethanol from hexose: 2 × 46.07/180.16 [g/g], as printed. */
-const gayLussac = 0.5114;
+/** Ethanol from hexose, as printed [g/g]. */
+const gayLussac = shown(gayLussacGPerG, 4);
+const practicalPercent = ((100 * pasteurEthanolGPerG) / gayLussacGPerG).toFixed(1);
 
 const judgeYield: Maker = ({ books }) => {
   if (books.ferment === null || books.balance === null) return null;
@@ -33,10 +40,9 @@ const judgeYield: Maker = ({ books }) => {
     id: 'undergraduate-yield',
     level: 'undergraduate',
     title: 'From sugar to product',
-    question:
-      'Work out the theoretical ethanol from the sugar fermented and the yields of fermentation, of distillation and overall. Compare the first with Pasteur’s 94.7 %.',
+    question: `Work out the theoretical ethanol from the sugar fermented and the yields of fermentation, of distillation and overall. Compare the first with Pasteur’s ${practicalPercent} %.`,
     given: [
-      `Sugar (as hexose): ${sugarG.toFixed(1)} g. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂; 2 × 46.07/180.16 = ${gayLussac} g/g.`,
+      `Sugar (as hexose): ${sugarG.toFixed(1)} g. C₆H₁₂O₆ → 2 C₂H₅OH + 2 CO₂; 2 × ${ethanolMolarMassGPerMol.toFixed(2)}/${hexoseMolarMassGPerMol.toFixed(2)} = ${gayLussac} g/g.`,
       `Ethanol in the charge: ${chargedG.toFixed(2)} g; in all receivers: ${cutsG.toFixed(2)} g.`,
     ],
     marks: 5,
@@ -50,7 +56,8 @@ const judgeYield: Maker = ({ books }) => {
       `Fermentation ${chargedG.toFixed(2)}/${possibleG.toFixed(2)} = ${ferment.toFixed(1)} %, distillation ${cutsG.toFixed(2)}/${chargedG.toFixed(2)} = ${distilled.toFixed(1)} %, overall ${cutsG.toFixed(2)}/${possibleG.toFixed(2)} = ${overall.toFixed(1)} %.`,
       ferment > 100
         ? 'More than the sugar can give: sugar or strength was misread.'
-        : 'Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found 48.4 g of ethanol from 100 g.',
+        : // Source: see pasteurEthanolGPerG.
+          `Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found ${(100 * pasteurEthanolGPerG).toFixed(1)} g of ethanol from 100 g of hexose.`,
     ],
     answerLines: 6,
   });

@@ -1,13 +1,17 @@
 import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
-import { azeotrope, headVapourTable } from '../equilibrium/index.ts';
+import { azeotrope, headVapourTable, publishedAzeotrope } from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { decimalsFor, measuredWords, numberWords } from '../report/measured-words.ts';
+import { gasConstantJPerMolK } from '../thermo/index.ts';
+import {
+  apparentHeatOfAzeotropeKjPerMol,
+  heatOfAzeotropeKjPerMol,
+} from './apparent-heat-of-azeotrope.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
-import { heatOfAzeotropeKjPerMol } from './heat-of-azeotrope.ts';
 
 /** A smaller difference from the standard pressure is lost in the rounding [kPa]. */
 const leastDifferenceKPa = 0.3;
-const standardKPa = 101.325;
+const { pressureKPa: standardKPa, temperatureC: publishedC, cited } = publishedAzeotrope;
 
 /** The plateau brought to standard pressure. */
 export function correctForPressure({ plateau }: RunStudy): Exercise | null {
@@ -18,10 +22,11 @@ export function correctForPressure({ plateau }: RunStudy): Exercise | null {
   const meanDecimals = decimalsFor(2 * mean.standardUncertainty);
   const meanC = shown(mean.value, meanDecimals);
   const pressureKPa = shown(plateau.pressureKPa, 2);
-  const heat = shown(heatOfAzeotropeKjPerMol(plateau.pressureKPa), 1);
+  const heat = shown(apparentHeatOfAzeotropeKjPerMol(plateau.pressureKPa), 1);
   const standardAzeotropeC = shown(azeotrope(standardKPa).temperatureC, 2);
+  const gasConstant = shown(gasConstantJPerMolK, 3);
   const temperatureK = shown(meanC + 273.15, 2);
-  const perLnK = shown((8.314e-3 * temperatureK ** 2) / heat, 2);
+  const perLnK = shown((gasConstant * temperatureK ** 2) / (1000 * heat), 2);
   const shiftK = shown(perLnK * Math.log(standardKPa / pressureKPa), 2);
   const correctedC = shown(meanC + shiftK, 2);
   const aboveK = aboveAzeotropeK.value;
@@ -36,10 +41,10 @@ export function correctForPressure({ plateau }: RunStudy): Exercise | null {
     id: 'undergraduate-pressure',
     level: 'undergraduate',
     title: 'Correct the plateau for pressure',
-    question: `Bring the mean plateau temperature to ${standardKPa} kPa with the Clausius–Clapeyron equation, and compare with the azeotrope there (${standardAzeotropeC.toFixed(2)} °C). What composition does the difference speak for?`,
+    question: `Bring the mean plateau temperature to ${standardKPa} kPa with the Clausius–Clapeyron equation, and compare with the azeotrope there (${publishedC} °C: ${cited}). What composition does the difference speak for?`,
     given: [
       `Plateau: ${measuredWords(mean, '°C')} (k = 2) at ${pressureKPa.toFixed(2)} kPa.`,
-      `Enthalpy of vaporisation of the azeotrope: ${heat.toFixed(1)} kJ/mol. R = 8.314 J/(mol K).`,
+      `Apparent enthalpy of vaporisation of the azeotrope, from the slope of its vapour pressure: ${heat.toFixed(1)} kJ/mol. R = ${gasConstant.toFixed(3)} J/(mol K).`,
     ],
     marks: 5,
     answer: answerOf([
@@ -53,7 +58,8 @@ export function correctForPressure({ plateau }: RunStudy): Exercise | null {
     ]),
     working: [
       'dT/d ln p = R T²/ΔH (Clausius–Clapeyron, vapour ideal, liquid volume neglected).',
-      `R T²/ΔH = 8.314·10⁻³ × ${temperatureK.toFixed(2)}²/${heat.toFixed(1)} = ${perLnK.toFixed(2)} K.`,
+      `It is apparent because the composition moves along with the pressure and the vapour is taken for ideal; a calorimeter would find about ${heatOfAzeotropeKjPerMol(plateau.pressureKPa).toFixed(1)} kJ/mol.`,
+      `R T²/ΔH = ${gasConstant.toFixed(3)}·10⁻³ × ${temperatureK.toFixed(2)}²/${heat.toFixed(1)} = ${perLnK.toFixed(2)} K.`,
       `ΔT = ${perLnK.toFixed(2)} × ln(${standardKPa}/${pressureKPa.toFixed(2)}) = ${numberWords(shiftK, 2)} K; T = ${correctedC.toFixed(2)} °C.`,
       `The tool’s equilibrium model gives ${standard.value.toFixed(2)} °C: the shift of the azeotrope itself, ${azeotropeC.toFixed(2)} → ${standardAzeotropeC.toFixed(2)} °C.`,
       `The plateau lies ${measuredWords(aboveAzeotropeK, 'K')} above the azeotrope: ${meaning}.`,

@@ -1,4 +1,5 @@
 import type { RunBooks } from '../bookkeeping/index.ts';
+import { lightPurple, mutedColours } from './colours.ts';
 import { type Drawing, type Shape, softInk } from './drawing.ts';
 import { label, line } from './plot-area.ts';
 import { figureWidthPt } from './temperature-figure.ts';
@@ -17,11 +18,11 @@ interface Part {
 }
 
 const paints: readonly Paint[] = [
-  { colour: '#c97ab8', texture: 'rising' },
-  { colour: '#44aa99', texture: 'plain' },
-  { colour: '#88ccee', texture: 'level' },
-  { colour: '#ddcc77', texture: 'dots' },
-  { colour: '#cc6677', texture: 'falling' },
+  { colour: lightPurple, texture: 'rising' },
+  { colour: mutedColours.teal, texture: 'plain' },
+  { colour: mutedColours.cyan, texture: 'level' },
+  { colour: mutedColours.sand, texture: 'dots' },
+  { colour: mutedColours.rose, texture: 'falling' },
 ];
 
 const [left, right, top, bottom] = [46, figureWidthPt - 8, 18, 44];

@@ -1,3 +1,4 @@
+export { mutedColours, stageColours } from './colours.ts';
 export type { Drawing, Point, Shape, Stroke } from './drawing.ts';
 export { drawingToSvg } from './drawing-to-svg.ts';
 export { escapeXml } from './escape-xml.ts';

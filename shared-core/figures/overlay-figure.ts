@@ -1,4 +1,5 @@
 import type { RunStudy } from '../report/index.ts';
+import { furtherLineColours, mutedColours } from './colours.ts';
 import { type Drawing, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, label, line, type PlotArea } from './plot-area.ts';
@@ -6,14 +7,14 @@ import { runLine } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
 
-/** Tol's "bright" scheme, each colour with a dash of its own. */
+/** Each colour has a dash of its own. */
 const strokes = [
-  { colour: '#332288', widthPt: 1.3 },
-  { colour: '#882255', widthPt: 1.3, dash: [6, 3] },
-  { colour: '#117733', widthPt: 1.3, dash: [2, 2] },
-  { colour: '#aa6600', widthPt: 1.3, dash: [8, 2, 2, 2] },
-  { colour: '#4b4862', widthPt: 1.3, dash: [10, 4] },
-  { colour: '#0077aa', widthPt: 1.3, dash: [4, 4] },
+  { colour: mutedColours.indigo, widthPt: 1.3 },
+  { colour: mutedColours.wine, widthPt: 1.3, dash: [6, 3] },
+  { colour: mutedColours.green, widthPt: 1.3, dash: [2, 2] },
+  { colour: furtherLineColours.brown, widthPt: 1.3, dash: [8, 2, 2, 2] },
+  { colour: furtherLineColours.slate, widthPt: 1.3, dash: [10, 4] },
+  { colour: furtherLineColours.blue, widthPt: 1.3, dash: [4, 4] },
 ];
 
 /** Several runs on one scale, from the arrival of vapour where it is known; null for fewer than two. */

@@ -1,18 +1,19 @@
 import type { Stage } from '../snapshot/index.ts';
+import { stageColours } from './colours.ts';
 import type { Point, Shape } from './drawing.ts';
 import { box, line } from './plot-area.ts';
 
 export type Texture = 'plain' | 'rising' | 'falling' | 'dots' | 'cross' | 'level';
 
-/** How a stage is drawn: a colour of Paul Tol's "muted" scheme and a texture that says the same. */
+/** How a stage is drawn: its colour and a texture that says the same. */
 export const stagePaint: Readonly<
   Record<Stage, { readonly colour: string; readonly texture: Texture }>
 > = {
-  'warm-up': { colour: '#ddcc77', texture: 'dots' },
-  'first-fraction': { colour: '#c97ab8', texture: 'rising' },
-  'main-fraction': { colour: '#44aa99', texture: 'plain' },
-  tail: { colour: '#88ccee', texture: 'level' },
-  'cool-down': { colour: '#dddddd', texture: 'cross' },
+  'warm-up': { colour: stageColours['warm-up'], texture: 'dots' },
+  'first-fraction': { colour: stageColours['first-fraction'], texture: 'rising' },
+  'main-fraction': { colour: stageColours['main-fraction'], texture: 'plain' },
+  tail: { colour: stageColours.tail, texture: 'level' },
+  'cool-down': { colour: stageColours['cool-down'], texture: 'cross' },
 };
 
 const textureInk = '#5d5a70';

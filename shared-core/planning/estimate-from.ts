@@ -1,13 +1,16 @@
 import type { Estimate } from '../snapshot/index.ts';
 
-/** Median and the ends of the central 90 % of values; null without any. */
+/** Share of the simulated runs that an interval of the plan holds; common practice, no source. */
+export const planCoverage = 0.9;
+
+/** Median and the ends of the central share of values that the plan covers; null without any. */
 export function estimateFrom(values: readonly number[]): Estimate | null {
   if (values.length === 0) return null;
   const sorted = [...values].sort((a, b) => a - b);
   return {
     value: quantile(sorted, 0.5),
-    low: quantile(sorted, 0.05),
-    high: quantile(sorted, 0.95),
+    low: quantile(sorted, (1 - planCoverage) / 2),
+    high: quantile(sorted, (1 + planCoverage) / 2),
   };
 }
 

@@ -1,3 +1,4 @@
+export { planCoverage } from './estimate-from.ts';
 export {
   type CollectingHeat,
   type PlanRequest,

@@ -14,7 +14,7 @@ import type { TimedTemperature } from './regression-line.ts';
  * lagTimeConstantS(15) // ≈ 6.514 ± 0.001
  */
 export function lagTimeConstantS(t90S: number): number {
-  requireInRange('90 % response time', t90S, 0, 600, 's');
+  requireInRange('response time t90', t90S, 0, 600, 's');
   return t90S / Math.LN10;
 }
 

@@ -1,5 +1,6 @@
 import { comparisonBlocks } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
+import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { reportCautions } from './report-cautions.ts';
 import { runBlocks } from './report-of-run.ts';
 import type { RunStudy } from './study-run.ts';
@@ -56,7 +57,7 @@ function method(studies: readonly RunStudy[]): readonly Block[] {
         `Equilibrium: NRTL activity coefficients (${first?.equilibriumModel ?? ''}) with published saturation curves; the local azeotrope and the dew curve follow from the air pressure.`,
         'Strength, density and temperature: OIML R 22 (1975). Masses and ethanol are booked at 20 °C.',
         'Uncertainties: JCGM 100 (GUM), law of propagation; ± is expanded with k = 2, intervals hold 95 %. Readings with one and the same alcoholometer or hydrometer share that instrument’s own error (fully correlated, GUM 5.2.2); all else is taken as independent.',
-        'Plateau: the longest stretch, of 2 min at least, in which the head stays within 1 K while it is no hotter than vapour of the least strength wanted and the heat is on. Neighbouring readings are alike, which is allowed for in the uncertainty of the mean.',
+        `Plateau: the longest stretch, of ${leastPlateauS / 60} min at least, in which the head stays within ${plateauBandK} K while it is no hotter than vapour of the least strength wanted and the heat is on. Neighbouring readings are alike, which is allowed for in the uncertainty of the mean.`,
         'Stages of the column: McCabe–Thiele steps and Fenske’s equation at total reflux, a lower bound for a working column.',
       ],
     },

@@ -2,7 +2,7 @@ import type { RunSettings } from './run-settings.ts';
 
 /**
  * Settings for a first run: 350 mL of 9 % vol pear ferment at standard pressure, stop at 80 % vol.
- * The 45 s reaction time is the design's default; first-fraction 2 mL is common practice, no source.
+ * A reaction time of 45 s, a first fraction of 2 min and an attention check every 15 min are common practice, no source.
  */
 export const defaultRunSettings: RunSettings = {
   name: 'Pear-juice ferment',

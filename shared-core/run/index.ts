@@ -7,5 +7,6 @@ export * from './mark.ts';
 export * from './reading.ts';
 export * from './run-input.ts';
 export * from './run-settings.ts';
+export * from './setting-ranges.ts';
 export * from './settings-file.ts';
 export * from './standing-marks.ts';

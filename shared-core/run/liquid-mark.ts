@@ -1,12 +1,21 @@
 import { z } from 'zod';
+import type { NumberRange } from './setting-ranges.ts';
 
 /** A liquid that is measured by itself: a cut by its number in the order of the receivers, from 1. */
 export const liquidSchema = z.string().regex(/^(?:residue|hold-up|cut-[1-9]\d?)$/);
 
 const massG = z.number().min(0).max(100_000);
 const volumeMl = z.number().min(0).max(100_000);
-/** Within the range of the alcoholometric tables' formula, so that what is marked can be worked out. */
-const temperatureC = z.number().min(0).max(40);
+
+/** Within the range of the alcoholometric tables' formula (OIML R 22, 1975), so that what is marked can be worked out. */
+export const liquidRanges = {
+  temperatureC: { low: 0, high: 40 },
+  alcoholByVolume: { low: 0, high: 100 },
+  densityKgPerM3: { low: 700, high: 1100 },
+} as const satisfies Readonly<Record<string, NumberRange>>;
+
+const within = ({ low, high }: NumberRange) => z.number().min(low).max(high);
+const temperatureC = within(liquidRanges.temperatureC);
 const temperatureOrUnknownC = temperatureC.nullable();
 
 /**
@@ -25,14 +34,14 @@ export const liquidMarkSchemas = [
   z.strictObject({
     type: z.literal('liquid-strength'),
     liquid: liquidSchema,
-    alcoholByVolume: z.number().min(0).max(100),
+    alcoholByVolume: within(liquidRanges.alcoholByVolume),
     temperatureC: temperatureOrUnknownC,
   }),
   /** A hydrometer, read in kg/m³ (the same number as g/L). */
   z.strictObject({
     type: z.literal('liquid-density'),
     liquid: liquidSchema,
-    densityKgPerM3: z.number().min(700).max(1100),
+    densityKgPerM3: within(liquidRanges.densityKgPerM3),
     temperatureC: temperatureOrUnknownC,
   }),
   z.strictObject({

@@ -1,25 +1,28 @@
 import { z } from 'zod';
+import { type NumberRange, settingRanges } from './setting-ranges.ts';
+
+const within = ({ low, high }: NumberRange) => z.number().min(low).max(high);
 
 /** How the air pressure at the still is known, and how well. */
 export const pressureSettingSchema = z.strictObject({
-  pressureKPa: z.number().min(60).max(110),
+  pressureKPa: within(settingRanges.pressureKPa),
   standardUncertaintyKPa: z.number().min(0.001).max(10),
   source: z.enum(['barometer', 'altitude', 'channel']),
-  altitudeM: z.number().min(-430).max(4500).nullable(),
+  altitudeM: within(settingRanges.altitudeM).nullable(),
 });
 
 /** What went into the pot. */
 export const chargeSettingSchema = z.strictObject({
-  volumeMl: z.number().min(20).max(50_000),
-  strengthAbv: z.number().min(0.5).max(60),
+  volumeMl: within(settingRanges.chargeVolumeMl),
+  strengthAbv: within(settingRanges.chargeStrengthAbv),
   standardUncertaintyAbv: z.number().min(0).max(10),
 });
 
 /** The glassware, as far as it is known; `null` means "not known", and the estimates widen. */
 export const rigSettingSchema = z.strictObject({
   description: z.string().max(200),
-  plates: z.number().min(1).max(40).nullable(),
-  heatW: z.number().min(5).max(5000).nullable(),
+  plates: within(settingRanges.plates).nullable(),
+  heatW: within(settingRanges.heatW).nullable(),
   columnLossW: z.number().min(0).max(1000).nullable(),
 });
 
@@ -39,15 +42,21 @@ export const stopSettingSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('strength') }),
   z.strictObject({
     kind: z.literal('purity-against-recovery'),
-    leastMeanStrengthAbv: z.number().min(10).max(96),
+    leastMeanStrengthAbv: within(settingRanges.leastStrengthAbv),
   }),
 ]);
 
 /** The convention that ends the first fraction, counted from the first drop at a steady head. */
 export const firstFractionSettingSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('volume'), volumeMl: z.number().min(0).max(5000) }),
-  z.strictObject({ kind: z.literal('drops'), count: z.number().int().min(0).max(5000) }),
-  z.strictObject({ kind: z.literal('minutes'), minutes: z.number().min(0).max(120) }),
+  z.strictObject({ kind: z.literal('volume'), volumeMl: within(settingRanges.firstFractionMl) }),
+  z.strictObject({
+    kind: z.literal('drops'),
+    count: within(settingRanges.firstFractionDrops).int(),
+  }),
+  z.strictObject({
+    kind: z.literal('minutes'),
+    minutes: within(settingRanges.firstFractionMinutes),
+  }),
 ]);
 
 /** A rig or safety check, the role (never the name) of who confirmed it, and when; older records lack the time. */
@@ -64,10 +73,10 @@ export const runSettingsSchema = z.strictObject({
   rig: rigSettingSchema,
   pressure: pressureSettingSchema,
   probe: probeSettingSchema,
-  leastStrengthAbv: z.number().min(10).max(96),
+  leastStrengthAbv: within(settingRanges.leastStrengthAbv),
   stop: stopSettingSchema,
   firstFraction: firstFractionSettingSchema,
-  reactionTimeS: z.number().min(5).max(300),
+  reactionTimeS: within(settingRanges.reactionTimeS),
   attentionCheckS: z.number().min(120).max(7200).nullable(),
   safetyConfirms: z.array(safetyConfirmSchema).max(40),
 });

@@ -1,7 +1,6 @@
 import type { Component } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
-
-const gasConstantJPerMolK = 8.314462618;
+import { gasConstantJPerMolK } from './gas-constant.ts';
 
 /**
  * Molar heat capacity of the pure liquid at constant pressure.

@@ -1,4 +1,4 @@
-import { escapeXml } from '#shared-core';
+import { escapeXml, mutedColours } from '#shared-core';
 import type { Sheet, SheetChart } from './workbook.ts';
 import { columnLetters, xmlHead } from './xml.ts';
 
@@ -6,11 +6,11 @@ const chartNamespace = 'http://schemas.openxmlformats.org/drawingml/2006/chart';
 const drawNamespace = 'http://schemas.openxmlformats.org/drawingml/2006/main';
 const placeNamespace = 'http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing';
 const linkNamespace = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
-/** Paul Tol's "muted" scheme, darker ones; each line also has a dash of its own. */
+/** Each line also has a dash of its own. */
 const lines = [
-  { colour: '332288', dash: 'solid' },
-  { colour: '882255', dash: 'dash' },
-  { colour: '117733', dash: 'sysDot' },
+  { colour: mutedColours.indigo, dash: 'solid' },
+  { colour: mutedColours.wine, dash: 'dash' },
+  { colour: mutedColours.green, dash: 'sysDot' },
 ] as const;
 
 /** A scatter chart with lines over the first `rowCount` rows of a sheet. Source: ECMA-376, part 1, 21.2. */
@@ -29,7 +29,7 @@ export function chartXml(sheet: Sheet, chart: SheetChart, rowCount: number): str
     return (
       `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:strRef><c:f>${titleCell(column)}</c:f>` +
       `<c:strCache><c:ptCount val="1"/><c:pt idx="0"><c:v>${name}</c:v></c:pt></c:strCache></c:strRef></c:tx>` +
-      `<c:spPr><a:ln w="15875"><a:solidFill><a:srgbClr val="${colour}"/></a:solidFill><a:prstDash val="${dash}"/></a:ln></c:spPr>` +
+      `<c:spPr><a:ln w="15875"><a:solidFill><a:srgbClr val="${colour.slice(1)}"/></a:solidFill><a:prstDash val="${dash}"/></a:ln></c:spPr>` +
       `<c:marker><c:symbol val="none"/></c:marker><c:xVal><c:numRef><c:f>${range(chart.xColumn)}</c:f></c:numRef></c:xVal>` +
       `<c:yVal><c:numRef><c:f>${range(column)}</c:f></c:numRef></c:yVal><c:smooth val="0"/></c:ser>`
     );

@@ -77,7 +77,9 @@ describe('BlindRun', () => {
     expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
   });
 
-  test('reveals the band where the run strip draws it: on the scale of this probe', { timeout: 60_000 }, async () => {
+  test('reveals the band where the run strip draws it: on the scale of this probe', {
+    timeout: 60_000,
+  }, async () => {
     // A probe that reads 1.5 K high, as the monitor finds out while the head holds.
     const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
     const high = record.inputs.map((input) =>

@@ -1,0 +1,123 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { Button, Dialog } from '../design/index.ts';
+import { useBench, usePreferences } from '../window/use-stores.ts';
+import { saidWords } from '../words/said-words.ts';
+import { fillNumbers, helpNumbers } from './help-numbers.ts';
+import { type HelpTopic, helpPages, isHelpTopic, pagesWith } from './help-topic.ts';
+import { Markdown } from './markdown.tsx';
+import { Notices } from './notices.tsx';
+
+interface HelpDialogProps {
+  readonly openAt: HelpTopic;
+  readonly onClose: () => void;
+}
+
+/** Topics on one side, the page on the other; the search leaves the topics in which every word stands. */
+export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const runsFolder = useBench(({ app }) => app?.runsFolder ?? 'The folder of runs');
+  const [shown, setShown] = useState<HelpTopic | 'licences'>(openAt);
+  const [sought, setSought] = useState('');
+  const page = useRef<HTMLElement>(null);
+  const pages = useMemo(() => {
+    const numbers = Object.fromEntries(
+      Object.entries(helpNumbers).map(([name, words]) => [name, saidWords(words, decimal)]),
+    );
+    const known = { ...numbers, runsFolder: `\`${runsFolder}\`` };
+    return helpPages.map((one) => ({ ...one, body: fillNumbers(one.body, known) }));
+  }, [decimal, runsFolder]);
+  const found = pagesWith(sought, pages);
+  // While something is sought, a page that holds it is shown.
+  const current =
+    sought === '' || found.some(({ topic }) => topic === shown)
+      ? pages.find(({ topic }) => topic === shown)
+      : (found[0] ?? pages.find(({ topic }) => topic === shown));
+  const go = (name: string) => {
+    if (isHelpTopic(name)) setShown(name);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new page begins at its top.
+  useEffect(() => {
+    // In braces: newer browsers answer with a promise, which React would take for a clean-up.
+    page.current?.scrollTo(0, 0);
+  }, [shown]);
+  return (
+    <Dialog title="Help" onClose={onClose}>
+      <div className="help">
+        <div className="help-topics">
+          <label className="help-search">
+            <span className="field-name">Find in the help</span>
+            <input
+              className="entry"
+              type="search"
+              value={sought}
+              onChange={({ target }) => setSought(target.value)}
+            />
+          </label>
+          <nav aria-label="Topics of the help">
+            <ul>
+              {found.map(({ topic, title }) => (
+                <TopicEntry
+                  key={topic}
+                  title={title}
+                  isShown={topic === current?.topic}
+                  onChosen={() => setShown(topic)}
+                />
+              ))}
+              {sought === '' && (
+                <TopicEntry
+                  title="Licences"
+                  isShown={shown === 'licences'}
+                  onChosen={() => setShown('licences')}
+                />
+              )}
+            </ul>
+          </nav>
+          <p className="small soft" role="status">
+            {sought === '' ? '' : foundWords(found.length)}
+          </p>
+        </div>
+        <article
+          ref={page}
+          className="help-page"
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: a long page is scrolled by keys.
+          tabIndex={0}
+          aria-label={current?.title ?? 'Licences'}
+        >
+          <h3>{current?.title ?? 'Licences'}</h3>
+          {current ? <Markdown text={current.body} onTopic={go} /> : <Notices />}
+        </article>
+      </div>
+      <div className="dialog-acts">
+        <Button weight="main" onClick={onClose}>
+          Back
+        </Button>
+      </div>
+    </Dialog>
+  );
+}
+
+interface TopicEntryProps {
+  readonly title: string;
+  readonly isShown: boolean;
+  readonly onChosen: () => void;
+}
+
+function TopicEntry({ title, isShown, onChosen }: TopicEntryProps) {
+  return (
+    <li>
+      <button
+        type="button"
+        className="help-topic"
+        aria-current={isShown ? 'page' : undefined}
+        onClick={onChosen}
+      >
+        {title}
+      </button>
+    </li>
+  );
+}
+
+function foundWords(count: number): string {
+  if (count === 0) return 'No page holds all of these words.';
+  return count === 1 ? 'One page.' : `${count} pages.`;
+}

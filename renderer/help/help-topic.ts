@@ -1,0 +1,54 @@
+import type { Place } from '../window/place.ts';
+import firstRun from './first-run.md?raw';
+import limits from './limits.md?raw';
+import meaning from './meaning.md?raw';
+import ports from './ports.md?raw';
+import probe from './probe.md?raw';
+import questions from './questions.md?raw';
+import runs from './runs.md?raw';
+import sound from './sound.md?raw';
+
+const pages = {
+  'first-run': firstRun,
+  probe,
+  ports,
+  meaning,
+  limits,
+  sound,
+  runs,
+  questions,
+} as const;
+
+export type HelpTopic = keyof typeof pages;
+
+export interface HelpPage {
+  readonly topic: HelpTopic;
+  readonly title: string;
+  /** Markdown below the title. */
+  readonly body: string;
+}
+
+/** In the order in which a new person needs them. */
+export const helpPages: readonly HelpPage[] = (Object.keys(pages) as HelpTopic[]).map((topic) => {
+  const [heading = '', ...rest] = pages[topic].split('\n');
+  return { topic, title: heading.replace(/^# /, ''), body: rest.join('\n').trim() };
+});
+
+export function isHelpTopic(name: string): name is HelpTopic {
+  return Object.hasOwn(pages, name);
+}
+
+/** What a person who asks for help most likely wants to know, from where they are. */
+export function topicFor(place: Place, isPortInTrouble: boolean): HelpTopic {
+  if (isPortInTrouble) return 'ports';
+  return ({ prepare: 'first-run', watch: 'meaning', 'look-back': 'runs' } as const)[place];
+}
+
+/** Pages on which every word sought stands, in their order; all of them while nothing is sought. */
+export function pagesWith(sought: string, pagesToSearch: readonly HelpPage[]): readonly HelpPage[] {
+  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
+  return pagesToSearch.filter(({ title, body }) => {
+    const text = `${title}\n${body}`.toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+}
