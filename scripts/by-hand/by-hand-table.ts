@@ -9,7 +9,7 @@ export interface TaggedScore {
   readonly score: ByHandScore;
 }
 
-const judgements: readonly CallJudgement[] = ['good', 'late', 'missed', 'false'];
+const judgements: readonly CallJudgement[] = ['good', 'late', 'missed', 'false', 'spell'];
 /** A pot called nearly dry with more than this share of its charge is called so wrongly. */
 const dryShare = 0.25;
 
@@ -27,7 +27,7 @@ export function byHandTable(runs: readonly TaggedScore[]): readonly string[] {
     ...thresholdRules.map(({ name }) => name),
   ];
   return [
-    `first heat-off call: good / late / missed / false`,
+    'first heat-off call: good / late / missed / false / early, but in a weak spell',
     [''.padEnd(26), ...titles.map((title) => title.padEnd(30))].join(''),
     ...rows.map(({ name, scores }) => callRow(name, scores)),
     '',

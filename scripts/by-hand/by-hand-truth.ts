@@ -23,7 +23,7 @@ const heldAfterS = 120;
 const lightK = 0.3;
 const leastMainMl = 1.5;
 const leastMainShareOfEthanol = 0.1;
-const leastMainS = 180;
+const leastMainS = 480;
 const marginalShareOfEthanol = 0.02;
 /** The limit lies at the end of the spell in which this share of all strong vapour was reached. */
 const mainShare = 0.95;

@@ -181,7 +181,7 @@ function drawStill(
   const ethanolMl = (chargeMl * Math.max(abv, 8)) / 100;
 
   const roomC = between(random, 16, 27);
-  const mainS = spread(random, 900, 4500);
+  const mainS = spread(random, 700, 3000);
   const usualDistillateMolPerS = (1.1 * ethanolMl) / 62 / mainS;
   const isWeak = charge === 'weak packing';
   const refluxRatio = isWeak ? between(random, 0.15, 0.6) : spread(random, 0.8, 4);
@@ -193,8 +193,9 @@ function drawStill(
   const warmingS = between(random, 700, 2000);
   const warmingW = (chargeMl * warmingJPerMl) / warmingS;
   const size = Math.sqrt(usualMolPerS / 0.0015);
-  const wallJPerK = between(random, 50, 180) * size;
-  const frothMargin = habit === 'steady' ? between(random, 1.6, 3) : between(random, 1.1, 1.7);
+  // Glass of some millimetres cools in minutes.
+  const wallJPerK = lossWPerK * between(random, 200, 600);
+  const frothMargin = habit === 'steady' ? between(random, 1.6, 3) : between(random, 1, 1.35);
   const cycles = random.integer(10, 60);
 
   const still: StillSetup = {
@@ -218,7 +219,7 @@ function drawStill(
       clingingMol: spread(random, 0.08, 0.3) * size,
       drainS: between(random, 0.4, 2.5),
       wallJPerK,
-      filmWPerK: wallJPerK / between(random, 1.5, 5),
+      filmWPerK: wallJPerK / between(random, 4, 12),
       lossWPerK,
       usualMolPerS,
     },
@@ -230,8 +231,8 @@ function drawStill(
           : hanging === 'high'
             ? between(random, 0.3, 2.5)
             : between(random, -2, -0.3),
-      sharePerCm: between(random, 0.18, 0.32),
-      deadSpaceK: between(random, 3, 12),
+      sharePerCm: between(random, 0.15, 0.28),
+      deadSpaceK: between(random, 3, 8),
       deadSpaceS: between(random, 25, 90),
       splashPerCm: between(random, 0.01, 0.05),
       drySlowness: between(random, 1.5, 4),
@@ -240,18 +241,18 @@ function drawStill(
     froth: {
       molPerS: usualMolPerS * frothMargin,
       risesS: between(random, 12, 60),
-      surgesPerS: habit === 'steady' ? 0 : spread(random, 1 / 1500, 1 / 150),
+      surgesPerS: habit === 'steady' ? 0 : spread(random, 1 / 800, 1 / 120),
     },
     person: {
       habit,
-      fullW: Math.max(workingW * 1.05, Math.min(warmingW, workingW * between(random, 1.3, 2.6))),
+      fullW: Math.max(workingW * 1.05, Math.min(warmingW, workingW * between(random, 1.25, 2))),
       workingW,
       reactionS: between(random, 1, 8),
       tooFastK: random.uniform() < 0.5 ? between(random, 4, 12) : null,
       tooHotC: random.uniform() < 0.4 ? between(random, 79, 88) : null,
       awayS: [between(random, 15, 35), between(random, 50, 120)],
       mostCycles: cycles,
-      weakForS: between(random, 240, 800),
+      weakForS: between(random, 120, 400),
     },
     leastStrengthAbv,
   };

@@ -68,8 +68,8 @@ const coolDownS = 900;
 const frothFallsS = 6;
 /** Vigorous froth throws this share of the pot's liquid up in a second. */
 const thrownPerS = 0.003;
-/** Charge that a still without a main fraction gives at most, and vapour that nobody goes on collecting [% vol]. */
-const drySharesOfCharge = 0.12;
+/** The heat comes off when the pot is nearly empty, or the vapour is not worth collecting, well past any limit. */
+const dryShareOfCharge = 0.12;
 const notWorthAbv = 45;
 
 /** Runs a still from cold until some minutes after its heat was taken off. */
@@ -89,7 +89,6 @@ export function runStill(setup: StillSetup, random: Random): StillCourse {
   let distilledMl = 0;
   let aboveLimitMl = 0;
   let froth = 0;
-  let strongest = 0;
   let weakS = 0;
   let arrived = false;
   let heatOffS = longestS;
@@ -151,11 +150,9 @@ export function runStill(setup: StillSetup, random: Random): StillCourse {
     if (timeS >= heatOffS) continue;
 
     if (bulb.bathed > 0.9) {
-      strongest = Math.max(strongest, abv);
-      const weakBelow = strongest > leastStrengthAbv ? leastStrengthAbv - 3 : notWorthAbv;
-      weakS = abv < weakBelow ? weakS + 1 : 0;
+      weakS = abv < notWorthAbv ? weakS + 1 : 0;
     }
-    const isDry = potVolume(pot.liquid) < drySharesOfCharge * chargedMl;
+    const isDry = potVolume(pot.liquid) < dryShareOfCharge * chargedMl;
     if (weakS > setup.person.weakForS || isDry || timeS === longestS - coolDownS) {
       heatOffS = timeS;
       stopHeating(person, timeS);

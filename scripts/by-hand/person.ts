@@ -56,7 +56,7 @@ export interface Person {
 }
 
 /** So little, for so long, and a person turns up the heat. */
-const slowFlow = 0.35;
+const slowFlow = 0.5;
 const slowForS = 150;
 /** Least time between two acts [s]. */
 const restS = 8;
@@ -93,7 +93,7 @@ export function watch(person: Person, sight: Sight): void {
     setLevel(person, sight.timeS, setup.workingW);
     return;
   }
-  if (sight.arrived) turnUpIfSlow(person, sight);
+  if (sight.arrived || person.levelW < setup.fullW) turnUpIfSlow(person, sight);
   if (setup.habit === 'steady') return;
   const reason = alarm(person, sight);
   if (reason === null) {
@@ -152,7 +152,7 @@ function putBack(person: Person, { timeS, froth }: Sight): void {
   if (person.backAtS === null || timeS < person.backAtS || froth > 0.6) return;
   person.backAtS = null;
   person.actedAtS = timeS;
-  const changed = person.levelW * (0.72 + 0.5 * random.uniform());
+  const changed = person.levelW * (0.82 + 0.38 * random.uniform());
   person.levelW = Math.min(setup.fullW, Math.max(0.8 * setup.workingW, changed));
   person.wantedW = person.levelW;
   person.acts.push({ timeS, kind: 'heat-on' });
