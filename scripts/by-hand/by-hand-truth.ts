@@ -87,7 +87,7 @@ function heldFrom(run: ByHandRun, arrivalS: number): number | null {
     }
     seen += 1;
     calm = Math.abs(now - before) / 5 < calmKPerS ? calm + 1 : 0;
-    if (calm >= calmS) return timeS - calmS;
+    if (calm >= calmS) return timeS - calmS + 1;
     if (seen >= heldAfterS) return timeS;
   }
   return null;

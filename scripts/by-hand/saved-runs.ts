@@ -1,4 +1,5 @@
 import { appendFileSync, closeSync, openSync, readSync, writeFileSync } from 'node:fs';
+import { StringDecoder } from 'node:string_decoder';
 import type { ByHandRun } from './by-hand-run.ts';
 
 const chunkBytes = 1 << 22;
@@ -19,12 +20,12 @@ export function* loadRuns(file: string): Generator<ByHandRun> {
   const handle = openSync(file, 'r');
   const chunk = Buffer.alloc(chunkBytes);
   try {
+    const decoder = new StringDecoder('utf8');
     let rest = '';
     for (;;) {
-      // The lines are plain ASCII, so that no chunk can end within a letter.
       const length = readSync(handle, chunk, 0, chunkBytes, null);
       if (length === 0) return;
-      const lines = (rest + chunk.toString('latin1', 0, length)).split('\n');
+      const lines = (rest + decoder.write(chunk.subarray(0, length))).split('\n');
       rest = lines.pop() ?? '';
       for (const line of lines) yield JSON.parse(line) as ByHandRun;
     }
