@@ -2,14 +2,18 @@
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
  * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--second-still [--kinds plain,water]]
+ *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--poke TIMES]
  *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
  * With --poor the stills have little or no column. With --second-still they are simulated by other physics than the
- * project's own, and each kind of run has a line of its own. With --delays it compares the plateau-ending test with the best
+ * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
+ * that is taken away and put back; its runs can be kept in a file and judged again, and
+ * with --poke other channels than the head fail at random seconds of each run. With --delays it compares the plateau-ending test with the best
  * known-slope test instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
  * with --bound the forecast as it would be if the twin were the still.
  */
 import process from 'node:process';
 import { parseArgs } from 'node:util';
+import { measureByHand } from './by-hand/measure-by-hand.ts';
 import { conditionsStudy } from './ensemble/conditions-study.ts';
 import { delayStudy } from './ensemble/delay-study.ts';
 import { drawRun, poorStills, teachingStills } from './ensemble/draw-run.ts';
@@ -31,6 +35,10 @@ const { values: options } = parseArgs({
     poor: { type: 'boolean', default: false },
     'second-still': { type: 'boolean', default: false },
     kinds: { type: 'string', default: '' },
+    'by-hand': { type: 'boolean', default: false },
+    save: { type: 'string' },
+    from: { type: 'string' },
+    poke: { type: 'string', default: '0' },
     bound: { type: 'boolean', default: false },
     conditions: { type: 'boolean', default: false },
     delays: { type: 'boolean', default: false },
@@ -41,6 +49,11 @@ if (options.delays) {
   process.exit(0);
 }
 const runs = Number(options.runs);
+if (options['by-hand']) {
+  const { seed, list, save = null, from = null } = options;
+  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke) });
+  process.exit(0);
+}
 if (options.bound) {
   for (const line of forecastBound(runs, options.seed)) console.log(line);
   process.exit(0);
