@@ -1,5 +1,6 @@
-import { alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
+import type { StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import { alarmCatalogue } from './call/index.ts';
 import type { HeadState } from './head-filter.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';

@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { probeSourceSchema } from '../contract/probe-schemas.ts';
 import { linkChangeSchema, markBodySchema, markSchema, runSettingsSchema } from '../run/index.ts';
 import {
-  alarmRecordSchema,
   alarmStateSchema,
+  recordedAlarmRecordSchema,
   runEventSchema,
   stageSpanSchema,
 } from '../snapshot/index.ts';
@@ -36,7 +36,7 @@ export const loggedChangeSchema = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('alarm-changed'),
     timeS,
-    record: alarmRecordSchema,
+    record: recordedAlarmRecordSchema,
     state: alarmStateSchema,
     snapshot: z.unknown(),
   }),
