@@ -19,7 +19,10 @@ export interface AlarmDefinition<Id extends string = string> extends AlarmDelays
   readonly id: Id;
   /** Its name in lists, tables and reports. */
   readonly title: string;
+  /** What to do, short enough for the line at the top. */
   readonly act: string;
+  /** How to do it, for the prompt, where there is room to say so. */
+  readonly how?: string;
   /** What happens otherwise. */
   readonly consequence: string;
   readonly priority: AlarmPriority;

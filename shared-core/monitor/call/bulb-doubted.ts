@@ -7,7 +7,7 @@ import type { AlarmDefinition } from './alarm-definition.ts';
 /** What can be done about each, with nothing touched that is hot. */
 const acts: Readonly<Record<BulbDoubt, string>> = {
   'below-boiling':
-    'Check the air pressure entered and look whether the bulb hangs in the vapour; heat off and cold before you touch it.',
+    'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
   'warm-without-vapour':
     'Look whether vapour reaches the bulb; heat off and cold before you touch it.',
 };

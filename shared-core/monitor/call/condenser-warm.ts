@@ -9,7 +9,8 @@ const offC = 35;
 export const condenserWarm = {
   id: 'condenser-warm',
   title: 'Condenser warm',
-  act: `Take the heat off and restore the cooling water: ${howHeatGoesOff}.`,
+  act: 'Take the heat off and restore the cooling water.',
+  how: howHeatGoesOff,
   consequence: 'Flammable vapour can leave the condenser uncondensed.',
   priority: 'high',
   onDelayS: 15,

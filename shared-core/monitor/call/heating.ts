@@ -10,8 +10,5 @@ export function isHeating(facts: MonitorFacts): boolean {
   return mayBoil(facts) && facts.plateau.recededSinceS === null;
 }
 
-/**
- * How heat goes off. A flame is taken away; a mantle that is only switched off boils on for minutes; common practice, no
- * source.
- */
-export const howHeatGoesOff = 'flame away, or mantle lowered (it boils on)';
+/** A mantle that is only switched off boils on for minutes; common practice, no source. */
+export const howHeatGoesOff = 'Take a flame away; lower or remove a mantle, it boils on.';

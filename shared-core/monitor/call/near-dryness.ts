@@ -7,7 +7,8 @@ const leastPotShare = 0.1;
 export const nearDryness = {
   id: 'near-dryness',
   title: 'Pot near dryness',
-  act: `Take the heat off now and let the pot cool: ${howHeatGoesOff}.`,
+  act: 'Take the heat off now and let the pot cool.',
+  how: howHeatGoesOff,
   consequence: 'A pot boiled dry can crack and its residue can char or catch fire.',
   priority: 'high',
   onDelayS: 0,

@@ -15,7 +15,8 @@ const fadesWithinS = 60;
 export const overLimit = {
   id: 'over-limit',
   title: 'Heat off now: limit passed',
-  act: `Take the heat off now: ${howHeatGoesOff}.`,
+  act: 'Take the heat off now.',
+  how: howHeatGoesOff,
   consequence: 'What comes over is weaker than the strength you asked for.',
   priority: 'high',
   onDelayS: 5,

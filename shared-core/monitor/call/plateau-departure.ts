@@ -17,7 +17,8 @@ const nearlySure = 0.9;
 export const plateauDeparture = {
   id: 'plateau-departure',
   title: 'Heat off, change the receiver',
-  act: `Take the heat off and change the receiver: ${howHeatGoesOff}.`,
+  act: 'Take the heat off and change the receiver.',
+  how: howHeatGoesOff,
   consequence: 'Each further minute runs weaker distillate into the main fraction.',
   priority: 'high',
   onDelayS: 4,

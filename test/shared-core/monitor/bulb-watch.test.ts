@@ -25,7 +25,7 @@ describe('a bulb that reads what vapour cannot give', () => {
     const { stage, alarms, vapour, sentence, act } = monitor.snapshot();
     expect(sentence).toContain('cannot be relied on');
     expect(act).toBe(
-      'Check the air pressure entered and look whether the bulb hangs in the vapour; heat off and cold before you touch it.',
+      'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
     );
     expect(stage).toMatchObject({ stage: 'main-fraction', condition: 'probe-suspect' });
     expect(vapour?.alcoholByVolume).toBeNull();
