@@ -1,5 +1,5 @@
-import { stageLabels, stages, type Verdicts } from '#shared-core';
-import { alarmNames, clockWords } from '../words/index.ts';
+import { alarmTitles, mostUrgentFirst, stageLabels, stages, type Verdicts } from '#shared-core';
+import { clockWords } from '../words/index.ts';
 
 /** One line of recorded against supposed. */
 export interface VerdictRow {
@@ -36,8 +36,8 @@ export function verdictRows(recorded: Verdicts, supposed: Verdicts): readonly Ve
         return `${clockWords(span.fromS)} ${end}`;
       }),
     ),
-    ...(Object.keys(alarmNames) as (keyof typeof alarmNames)[]).flatMap((alarm) =>
-      row(`Prompt: ${alarmNames[alarm]}`, (verdicts) => {
+    ...mostUrgentFirst.flatMap((alarm) =>
+      row(`Prompt: ${alarmTitles[alarm]}`, (verdicts) => {
         const raised = verdicts.alarms.filter((found) => found.alarm === alarm);
         return raised.length === 0
           ? null

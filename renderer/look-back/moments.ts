@@ -1,7 +1,6 @@
-import { type MarkBody, stageLabels, type Verdicts } from '#shared-core';
+import { alarmTitles, type MarkBody, stageLabels, type Verdicts } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { benchMarks } from '../stores/index.ts';
-import { alarmNames } from '../words/index.ts';
 import type { Annotation } from './annotations.ts';
 import { type Film, frameIndexAt, frameTimeS } from './film.ts';
 
@@ -33,7 +32,7 @@ export function momentsOf(
     ({ alarm, raisedS }): Moment => ({
       timeS: raisedS,
       kind: 'alarm',
-      name: alarmNames[alarm],
+      name: alarmTitles[alarm],
       isShownIn: ({ snapshot }) =>
         snapshot?.alarms.some((shown) => shown.alarm === alarm && shown.raisedS === raisedS) ??
         false,

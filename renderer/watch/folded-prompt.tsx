@@ -1,6 +1,5 @@
-import type { AlarmView } from '#shared-core';
+import { type AlarmView, alarmTitles } from '#shared-core';
 import { useWindowParts } from '../window/use-stores.ts';
-import { alarmNames } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
 import { promptStateWords } from './prompt-state.ts';
@@ -24,7 +23,7 @@ export function FoldedPrompt({ alarm, nowS, canAct }: FoldedPromptProps) {
     >
       <details>
         <summary className="prompt-line">
-          <h2 className="prompt-act">Also: {alarmNames[alarm.alarm]}</h2>
+          <h2 className="prompt-act">Also: {alarmTitles[alarm.alarm]}</h2>
         </summary>
         <p className="prompt-because">
           <strong>{words.said(alarm.act)}</strong>

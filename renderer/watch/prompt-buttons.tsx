@@ -1,4 +1,4 @@
-import type { Alarm, AlarmView, MarkBody } from '#shared-core';
+import { type Alarm, type AlarmView, alarmCatalogue, type MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
@@ -17,7 +17,8 @@ export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProp
     for (const one of asked) await reply(one);
   };
   if (state !== 'unacknowledged' && state !== 'returned-unacknowledged') return null;
-  const hasHeatOff = state === 'unacknowledged' && asksForHeatOff.has(alarm);
+  const mayWait = asked.every((one) => alarmCatalogue[one].mayBeShelved);
+  const hasHeatOff = state === 'unacknowledged' && asksForHeatOff(alarm);
   // Doing what was asked answers the prompt: nobody has to press twice.
   const did = async (mark: MarkBody) => {
     if (await commands.mark(mark)) await answer(commands.acknowledge);
@@ -46,7 +47,7 @@ export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProp
           Acknowledge
         </Button>
       )}
-      {state === 'unacknowledged' && (
+      {state === 'unacknowledged' && mayWait && (
         <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void answer(commands.putAside)}>
           Not for 5 min
         </Button>

@@ -1,4 +1,3 @@
-export { alarmNames } from './alarm-words.ts';
 export { liquidMarkWords, liquidWords } from './liquid-mark-words.ts';
 export { markSign, markWords } from './mark-words.ts';
 export {

@@ -6,6 +6,7 @@ import {
   succeed,
   type Verdicts,
 } from '#shared-core';
+import { printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
 import { writeOut } from './write-out.ts';
@@ -72,6 +73,6 @@ function patient(settings: RunSettings, loggerSilenceS: number): RunSettings {
 /** One file's verdicts as they are; several under their names. */
 function answer(analysed: readonly AnalysedFile[]): unknown {
   const [first] = analysed;
-  if (first !== undefined && analysed.length === 1) return first.verdicts;
-  return { runs: analysed.map(({ file, verdicts }) => ({ file, ...verdicts })) };
+  if (first !== undefined && analysed.length === 1) return printedVerdicts(first.verdicts);
+  return { runs: analysed.map(({ file, verdicts }) => ({ file, ...printedVerdicts(verdicts) })) };
 }

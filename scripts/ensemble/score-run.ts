@@ -1,4 +1,4 @@
-import { analyseRun, type Stage, type Verdicts } from '#shared-core';
+import { type Alarm, analyseRun, retiredAlarms, type Stage, type Verdicts } from '#shared-core';
 import type { ScoredRun, TrueSecond } from './scored-run.ts';
 import type { Truth } from './truth.ts';
 
@@ -99,6 +99,8 @@ export interface RunScore {
   readonly verdicts: Verdicts;
 }
 
+const aboutProbe: readonly Alarm[] = retiredAlarms['probe-fault'].became;
+
 const order: readonly Stage[] = ['warm-up', 'first-fraction', 'main-fraction', 'tail', 'cool-down'];
 
 export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
@@ -128,7 +130,7 @@ export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
     wentBackward: indices.some((index, at) => at > 0 && index <= (indices[at - 1] ?? -1)),
     forecasts: scoreForecasts(run, truth, verdicts),
     alarmsPerHour: normal.length / normalHours,
-    falseProbeFaults: verdicts.alarms.filter(({ alarm }) => alarm === 'probe-fault').length,
+    falseProbeFaults: verdicts.alarms.filter(({ alarm }) => aboutProbe.includes(alarm)).length,
     mainAgrees: verdicts.verdict.mainFraction === (truth.mainFromS !== null),
     estimates: estimates.length,
     estimatesCovered: estimates.filter(Boolean).length,

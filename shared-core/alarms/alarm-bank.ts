@@ -1,14 +1,7 @@
+import { alarmCatalogue } from '../monitor/call/index.ts';
 import { type Alarm, type AlarmRecord, type AlarmState, alarms } from '../snapshot/index.ts';
-import { alarmCatalogue } from './alarm-catalogue.ts';
+import type { AlarmOccurrence, AlarmReason } from './alarm-reason.ts';
 import { type AlarmInput, type AlarmTrack, quietAlarmTrack, stepAlarm } from './alarm-track.ts';
-
-/** Why an alarm stands, in words with numbers, built when it is first needed. */
-export interface AlarmReason {
-  readonly because: string;
-  readonly wouldChangeIf: string;
-  /** What to do instead of the catalogue's act, where the reason asks for something else. */
-  readonly act?: string;
-}
 
 /** An alarm that is not normal, with the reason it was raised for. */
 export interface StandingAlarm {
@@ -29,21 +22,18 @@ export interface AlarmChange {
 /** All alarms of a run: their tracks, their records in the order raised, and what just changed. */
 export interface AlarmBank {
   /**
-   * Follows a condition; `reason` is asked for only when the alarm is raised, or stands again because what nobody has
-   * answered has come back (`isSameCause`).
+   * Follows a condition. `reason` is asked for only when the alarm is raised or stands again, and when what it stands
+   * for (`occurrence`) has become something else meanwhile.
    */
   condition(
     alarm: Alarm,
     timeS: number,
     active: boolean,
     reason: () => AlarmReason,
-    isSameCause?: boolean,
+    occurrence?: AlarmOccurrence | null,
   ): void;
-  /** Gives an alarm that stands the reason it has by now, without calling again. */
-  renewReason(alarm: Alarm, timeS: number, reason: AlarmReason): void;
-  /** Calls again for an answered alarm whose condition goes on for another cause; one unanswered takes its reason. */
-  otherCause(alarm: Alarm, timeS: number, reason: AlarmReason): void;
   acknowledge(alarm: Alarm, timeS: number): void;
+  /** Does nothing to an alarm that may not be put aside. */
   shelve(alarm: Alarm, timeS: number, untilS: number): void;
   isActive(alarm: Alarm): boolean;
   /** Where an alarm stands: its state and the times it was reached at. */
@@ -60,6 +50,7 @@ const noReason: AlarmReason = { because: '', wouldChangeIf: '' };
 export function createAlarmBank(): AlarmBank {
   const tracks = new Map<Alarm, AlarmTrack>(alarms.map((alarm) => [alarm, quietAlarmTrack]));
   const reasons = new Map<Alarm, AlarmReason>();
+  const occurrences = new Map<Alarm, string>();
   const openRecords = new Map<Alarm, number>();
   const records: AlarmRecord[] = [];
   let changes: AlarmChange[] = [];
@@ -110,20 +101,25 @@ export function createAlarmBank(): AlarmBank {
     );
   };
 
-  const bank: AlarmBank = {
-    condition: (alarm, timeS, active, reason, isSameCause = false) =>
-      apply(alarm, { kind: 'condition', timeS, active, isSameCause }, reason),
-    renewReason: (alarm, timeS, reason) => {
-      reasons.set(alarm, reason);
-      keepRecord(alarm, timeS, trackOf(alarm), false);
-    },
-    otherCause: (alarm, timeS, reason) => {
-      if (trackOf(alarm).state === 'unacknowledged') bank.renewReason(alarm, timeS, reason);
-      else apply(alarm, { kind: 'other-cause', timeS }, () => reason);
-    },
+  const follow: AlarmBank['condition'] = (alarm, timeS, active, reason, occurrence = null) => {
+    const before = reasons.get(alarm);
+    const isSameCause = occurrence?.isRepeat ?? false;
+    apply(alarm, { kind: 'condition', timeS, active, isSameCause }, reason);
+    if (occurrence === null || !trackOf(alarm).active) return;
+    const isOther = occurrences.get(alarm) !== occurrence.key;
+    occurrences.set(alarm, occurrence.key);
+    if (!isOther || reasons.get(alarm) !== before) return;
+    reasons.set(alarm, reason());
+    keepRecord(alarm, timeS, trackOf(alarm), false);
+  };
+
+  return {
+    condition: follow,
     acknowledge: (alarm, timeS) => apply(alarm, { kind: 'acknowledge', timeS }, () => noReason),
-    shelve: (alarm, timeS, untilS) =>
-      apply(alarm, { kind: 'shelve', timeS, untilS }, () => noReason),
+    shelve: (alarm, timeS, untilS) => {
+      if (!alarmCatalogue[alarm].mayBeShelved) return;
+      apply(alarm, { kind: 'shelve', timeS, untilS }, () => noReason);
+    },
     isActive: (alarm) => trackOf(alarm).active,
     trackOf,
     standing: () => {
@@ -137,5 +133,4 @@ export function createAlarmBank(): AlarmBank {
       return taken;
     },
   };
-  return bank;
 }

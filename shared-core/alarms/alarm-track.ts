@@ -1,4 +1,4 @@
-import type { AlarmState } from '../snapshot/index.ts';
+import type { AlarmState } from './alarm-state.ts';
 
 /**
  * What can happen to one alarm. `active` is its condition after deadband, before the delays; `isSameCause` says that
@@ -11,8 +11,6 @@ export type AlarmInput =
       readonly active: boolean;
       readonly isSameCause?: boolean;
     }
-  /** The condition goes on for a cause that nobody has been called for. */
-  | { readonly kind: 'other-cause'; readonly timeS: number }
   | { readonly kind: 'acknowledge'; readonly timeS: number }
   | { readonly kind: 'shelve'; readonly timeS: number; readonly untilS: number };
 
@@ -50,8 +48,7 @@ export const quietAlarmTrack: AlarmTrack = {
 export const alarmTransitions: Readonly<Record<AlarmState, readonly AlarmState[]>> = {
   normal: ['unacknowledged', 'shelved'],
   unacknowledged: ['acknowledged', 'returned-unacknowledged', 'shelved'],
-  // To unacknowledged: what the standard calls a re-alarming alarm.
-  acknowledged: ['normal', 'unacknowledged', 'shelved'],
+  acknowledged: ['normal', 'shelved'],
   'returned-unacknowledged': ['normal', 'unacknowledged', 'shelved'],
   shelved: ['normal', 'unacknowledged'],
 };
@@ -67,8 +64,6 @@ export function stepAlarm(track: AlarmTrack, input: AlarmInput, delays: AlarmDel
   switch (input.kind) {
     case 'condition':
       return followCondition(current, input, delays);
-    case 'other-cause':
-      return current.state === 'acknowledged' ? raise(current, input.timeS) : current;
     case 'acknowledge':
       return acknowledge(current, input.timeS);
     case 'shelve':

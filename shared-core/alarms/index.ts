@@ -1,11 +1,10 @@
 export {
   type AlarmBank,
   type AlarmChange,
-  type AlarmReason,
   createAlarmBank,
   type StandingAlarm,
 } from './alarm-bank.ts';
-export { type AlarmDefinition, alarmCatalogue } from './alarm-catalogue.ts';
+export type { AlarmOccurrence, AlarmReason } from './alarm-reason.ts';
 export {
   type AlarmDelays,
   type AlarmInput,
@@ -14,4 +13,3 @@ export {
   quietAlarmTrack,
   stepAlarm,
 } from './alarm-track.ts';
-export { mostUrgentFirst } from './most-urgent-first.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import {
-  alarmRecordSchema,
   alarmStateSchema,
+  recordedAlarmRecordSchema,
   runEventSchema,
   stageSpanSchema,
 } from '../snapshot/index.ts';
@@ -15,7 +15,7 @@ export const recordedChangeSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('alarm-changed'),
     timeS: z.number(),
-    record: alarmRecordSchema,
+    record: recordedAlarmRecordSchema,
     state: alarmStateSchema,
   }),
   z.strictObject({ kind: z.literal('event'), timeS: z.number(), event: runEventSchema }),

@@ -1,6 +1,7 @@
 import { createAlarmBank } from '../alarms/index.ts';
 import type { Mark, Reading, RunInput, RunSettings } from '../run/index.ts';
-import { type Alarm, alarmSchema, type Snapshot, type Verdicts } from '../snapshot/index.ts';
+import type { Snapshot, Verdicts } from '../snapshot/index.ts';
+import { alarmsNamed } from './call/index.ts';
 import { createHeadTracker } from './head-tracker.ts';
 import { type LatestHead, LazySnapshot } from './lazy-snapshot.ts';
 import { createMarksLedger } from './marks-ledger.ts';
@@ -100,11 +101,11 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const seeMark = (mark: Mark): void => {
     marks.add(mark);
     const { mark: body, timeS } = mark;
-    if (body.type === 'alarm-acknowledged' && isAlarm(body.alarm)) {
-      bank.acknowledge(body.alarm, timeS);
+    if (body.type === 'alarm-acknowledged') {
+      for (const alarm of alarmsNamed(body.alarm)) bank.acknowledge(alarm, timeS);
     }
-    if (body.type === 'alarm-shelved' && isAlarm(body.alarm)) {
-      bank.shelve(body.alarm, timeS, timeS + body.forS);
+    if (body.type === 'alarm-shelved') {
+      for (const alarm of alarmsNamed(body.alarm)) bank.shelve(alarm, timeS, timeS + body.forS);
     }
     staging.seeMark(mark);
     keeper.second(staging.facts(), bank.standing(), true);
@@ -172,8 +173,4 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       return taken;
     },
   };
-}
-
-function isAlarm(name: string): name is Alarm {
-  return alarmSchema.safeParse(name).success;
 }

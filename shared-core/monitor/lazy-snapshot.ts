@@ -1,5 +1,6 @@
-import { alarmCatalogue, type StandingAlarm } from '../alarms/index.ts';
+import type { StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import { alarmCatalogue } from './call/index.ts';
 import type { HeadState } from './head-filter.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
@@ -135,13 +136,13 @@ function tellableRateKPerS({ rateKPerS, rateSdKPerS }: HeadState): number {
 }
 
 function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
-  const { priority, act, consequence } = alarmCatalogue[alarm];
+  const { priority, act, how, consequence } = alarmCatalogue[alarm];
   return {
     alarm,
     state: track.state,
     priority,
     raisedS: track.raisedS ?? 0,
-    act: reason.act ?? act,
+    act: reason.act ?? (how === undefined ? act : `${act} ${how}`),
     because: reason.because,
     consequence,
     wouldChangeIf: reason.wouldChangeIf,

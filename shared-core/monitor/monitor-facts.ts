@@ -1,5 +1,6 @@
 import type { RunSettings } from '../run/index.ts';
-import type { Condition, ForecastView, Stage } from '../snapshot/index.ts';
+import type { ForecastView } from '../snapshot/forecast-view.ts';
+import type { Condition, Stage } from '../snapshot/stage.ts';
 import type { BiasBelief } from './bias-belief.ts';
 import type { DoubtfulRise } from './doubtful-rise-watch.ts';
 import type { Dropouts } from './dropout-watch.ts';

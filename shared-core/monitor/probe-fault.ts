@@ -14,13 +14,7 @@ export type ProbeFault =
 /** A probe that works in a place, or by an air pressure, that cannot be right: staged all the same, and told of. */
 export type BulbDoubt = 'below-boiling' | 'warm-without-vapour';
 
-/** What to do about each doubt. */
-export const bulbDoubtActs: Readonly<Record<BulbDoubt, string>> = {
-  'below-boiling': 'Check the air pressure entered, and that the bulb hangs in the vapour.',
-  'warm-without-vapour': 'Check that vapour reaches the bulb.',
-};
-
-/** What a person can see and do about each fault. */
+/** What a person can see of each fault. */
 export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   lost: 'the probe is disconnected',
   silent: 'the probe sends nothing',
@@ -39,10 +33,3 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
 export function isDropout(fault: ProbeFault | null): boolean {
   return fault === 'lost' || fault === 'silent' || fault === 'open-circuit';
 }
-
-/** What to do about a probe that drops out again and again. */
-export const dropoutsAct =
-  'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.';
-
-/** What to do when a bulb that cannot be relied on shows that the head has left its level. */
-export const doubtfulRiseAct = 'Check the distillate; take the heat off if it is weak.';

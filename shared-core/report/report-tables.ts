@@ -1,3 +1,4 @@
+import { alarmTitles } from '../monitor/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
 import type { DocumentTable } from './document.ts';
 import { clockWords, measuredWords } from './measured-words.ts';
@@ -42,7 +43,7 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
       column('Because', 8),
     ],
     rows: verdicts.alarms.map(({ alarm, raisedS, acknowledgedS, because }) => [
-      alarm.replaceAll('-', ' '),
+      alarmTitles[alarm],
       clockWords(raisedS),
       acknowledgedS === null ? 'no' : clockWords(acknowledgedS),
       because,

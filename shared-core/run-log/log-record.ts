@@ -8,8 +8,8 @@ import {
   runSettingsSchema,
 } from '../run/index.ts';
 import {
-  alarmRecordSchema,
   alarmStateSchema,
+  recordedAlarmRecordSchema,
   runEventSchema,
   stageSpanSchema,
 } from '../snapshot/index.ts';
@@ -42,7 +42,7 @@ export const loggedChangeSchema = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('alarm-changed'),
     timeS,
-    record: alarmRecordSchema,
+    record: recordedAlarmRecordSchema,
     state: alarmStateSchema,
     snapshot: z.unknown(),
   }),

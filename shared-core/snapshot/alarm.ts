@@ -1,29 +1,20 @@
 import { z } from 'zod';
+import { alarmPriorities, alarmStates } from '../alarms/alarm-state.ts';
+import { alarmList } from '../monitor/call/alarm-list.ts';
+import { retiredAlarmNames } from '../monitor/call/retired-alarms.ts';
 
-/** Alarms: each demands an act. Identifiers are part of the contract for scripts. */
-export const alarms = [
-  'plateau-departure',
-  'over-limit',
-  'near-dryness',
-  'condenser-warm',
-  'surging',
-  'probe-fault',
-  'attention',
-] as const;
+/** Alarms, most urgent first: each demands an act. Identifiers are part of the contract for scripts. */
+export const alarms = alarmList.map(({ id }) => id);
 
 export const alarmSchema = z.enum(alarms);
 export type Alarm = z.infer<typeof alarmSchema>;
 
-export const alarmPrioritySchema = z.enum(['high', 'medium']);
+/** Also what records of earlier versions name: they are read, and told, as what they were. */
+export const recordedAlarmSchema = z.enum([...alarms, ...retiredAlarmNames]);
 
-/** States of IEC 62682 (ISA-18.2): normal, unacknowledged, acknowledged, returned unacknowledged, shelved. */
-export const alarmStateSchema = z.enum([
-  'normal',
-  'unacknowledged',
-  'acknowledged',
-  'returned-unacknowledged',
-  'shelved',
-]);
+export const alarmPrioritySchema = z.enum(alarmPriorities);
+
+export const alarmStateSchema = z.enum(alarmStates);
 
 /** An alarm as the window shows it. The act comes first. */
 export const alarmViewSchema = z.strictObject({
@@ -38,7 +29,7 @@ export const alarmViewSchema = z.strictObject({
   shelvedUntilS: z.number().nullable(),
 });
 
-/** An alarm as it stands in the record: raised once, cleared when its condition ended. */
+/** An alarm as it stands in the verdicts: raised once, cleared when its condition ended. */
 export const alarmRecordSchema = z.strictObject({
   alarm: alarmSchema,
   priority: alarmPrioritySchema,
@@ -47,6 +38,9 @@ export const alarmRecordSchema = z.strictObject({
   acknowledgedS: z.number().nullable(),
   because: z.string(),
 });
+
+/** The same as a run log holds it. */
+export const recordedAlarmRecordSchema = alarmRecordSchema.extend({ alarm: recordedAlarmSchema });
 
 export type AlarmPriority = z.infer<typeof alarmPrioritySchema>;
 export type AlarmState = z.infer<typeof alarmStateSchema>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { alarmViewSchema } from './alarm.ts';
 import { estimateSchema } from './estimate.ts';
+import { forecastViewSchema } from './forecast-view.ts';
 import { runEventSchema } from './run-event.ts';
 import { stageCallSchema } from './stage.ts';
 
@@ -33,19 +34,6 @@ export const vapourViewSchema = z.strictObject({
   explanation: z.string(),
 });
 
-/** When the main fraction is expected to end and what will have been collected (90 % intervals). */
-export const forecastViewSchema = z.strictObject({
-  madeS: z.number(),
-  mainFractionEndS: estimateSchema.nullable(),
-  /** The same if the heat were eased by a quarter now. */
-  mainFractionEndIfEasedS: estimateSchema.nullable(),
-  distillateMlAtEnd: estimateSchema.nullable(),
-  potStrengthAbv: estimateSchema.nullable(),
-  potVolumeMl: estimateSchema.nullable(),
-  collectedMl: estimateSchema.nullable(),
-  wouldHelp: z.string().nullable(),
-});
-
 /** Everything the window shows of a run at one moment. */
 export const snapshotSchema = z.strictObject({
   timeS: z.number(),
@@ -66,5 +54,4 @@ export const snapshotSchema = z.strictObject({
 export type HeadView = z.infer<typeof headViewSchema>;
 export type PlateauBand = z.infer<typeof plateauBandSchema>;
 export type VapourView = z.infer<typeof vapourViewSchema>;
-export type ForecastView = z.infer<typeof forecastViewSchema>;
 export type Snapshot = z.infer<typeof snapshotSchema>;

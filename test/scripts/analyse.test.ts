@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { afterAll, describe, expect, test } from 'vitest';
-import { type Result, succeed, verdictsSchema } from '#shared-core';
+import { type Result, succeed } from '#shared-core';
+import { printedVerdictsSchema } from '../../scripts/analyse/printed-verdicts.ts';
 import { runAnalysis } from '../../scripts/analyse/run-analysis.ts';
 
 /** Its answer as text, or the sentence it ended with. */
@@ -46,7 +47,7 @@ describe('npm run analyse', () => {
     const script = path.join(root, 'scripts', 'analyse.ts');
     const args = ['--import', 'tsx', script, file('point.csv', point), ...options];
     const run = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
-    const verdicts = verdictsSchema.parse(JSON.parse(run.stdout));
+    const verdicts = printedVerdictsSchema.parse(JSON.parse(run.stdout));
     expect({ status: run.status, stderr: run.stderr }).toEqual({ status: 0, stderr: '' });
     expect(verdicts.alarms.map(({ alarm }) => alarm)).toContain('plateau-departure');
     expect(verdicts.stages.map(({ stage }) => stage)).toEqual([
@@ -89,9 +90,9 @@ describe('npm run analyse', () => {
           ok: false,
           error: expect.stringMatching(/^"[^"\n]+" can't be written: [^\n]+$/),
         });
-        expect(printed.map((json) => verdictsSchema.safeParse(JSON.parse(json)).success)).toEqual([
-          true,
-        ]);
+        expect(
+          printed.map((json) => printedVerdictsSchema.safeParse(JSON.parse(json)).success),
+        ).toEqual([true]);
       }
     },
   );
@@ -173,7 +174,7 @@ describe('npm run analyse', () => {
 
   test('tells the lines it could not use among the problems', async () => {
     const run = await analysed([file('odd.csv', point.replace('\n4,', '\nfour,'))]);
-    const { problems } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    const { problems } = printedVerdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
     expect(problems).toEqual([
       { problem: 'Line 4 could not be used: "four" is no time.', fromS: 0, toS: 2998 },
     ]);
@@ -186,13 +187,42 @@ describe('npm run analyse', () => {
       .map((row) => row.join(','))
       .join('\n')}\n`;
     const run = await analysed([file('slow.csv', csv), ...options]);
-    const { alarms } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    const { alarms } = printedVerdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
     expect(alarms.filter(({ alarm }) => alarm === 'probe-fault')).toEqual([]);
+  });
+
+  test('prints every alarm about the probe under one name, with its cause', async () => {
+    const reads = (change: (timeS: number, valueC: number) => number | null) =>
+      rows.flatMap(([timeS = 0, valueC = 0]) => {
+        const changed = change(timeS, valueC);
+        return changed === null ? [] : [`${timeS},${changed}`];
+      });
+    const printed = async (name: string, lines: readonly string[], pressureKPa = '101.3') => {
+      const csv = file(name, `time_s,head_C\n${lines.join('\n')}\n`);
+      const run = await analysed([csv, ...options.slice(2), '--pressure-kpa', pressureKPa]);
+      const { alarms } = printedVerdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+      return alarms
+        .filter(({ alarm }) => alarm === 'probe-fault')
+        .map((record) => ({ ...record, because: '' }));
+    };
+    const expected = (cause: string, priority: string) => [
+      {
+        ...{ alarm: 'probe-fault', cause, priority, because: '', acknowledgedS: null },
+        ...{ raisedS: expect.any(Number), clearedS: expect.toBeOneOf([null, expect.any(Number)]) },
+      },
+    ];
+    const silent = reads((timeS, valueC) => (timeS > 1500 && timeS < 1700 ? null : valueC));
+    expect(await printed('silent.csv', silent)).toEqual(expected('probe-lost', 'high'));
+    const frozen = reads((timeS, valueC) => (timeS > 1500 ? 78.26 : valueC));
+    expect(await printed('frozen.csv', frozen)).toEqual(expected('probe-implausible', 'high'));
+    // Some 3 K below the azeotrope by a pressure that is not that of the place.
+    const low = reads((timeS, valueC) => (timeS > 2390 ? null : valueC - 3));
+    expect(await printed('low.csv', low, '104')).toEqual(expected('bulb-doubted', 'medium'));
   });
 
   test('says what it had to choose for the whole file among the problems', async () => {
     const run = await analysed([file('two.csv', 'time_s,T1,T2\n0,20,21\n1,20,21\n')]);
-    const { problems } = verdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
+    const { problems } = printedVerdictsSchema.parse(JSON.parse(run.ok ? run.value : ''));
     expect(problems.map(({ problem }) => problem)).toEqual([
       expect.stringMatching(/^"T1" \(column 2\) was taken for the head .*--columns\.$/),
     ]);

@@ -1,5 +1,5 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
-import type { Estimate } from '../../snapshot/index.ts';
+import type { Estimate } from '../../snapshot/estimate.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { strengthRange, vapourStrength } from './numbers.ts';
 

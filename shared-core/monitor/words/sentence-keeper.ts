@@ -1,5 +1,6 @@
-import { mostUrgentFirst, type StandingAlarm } from '../../alarms/index.ts';
+import type { StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
+import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
@@ -105,19 +106,14 @@ export function createSentenceKeeper(): SentenceKeeper {
   };
 }
 
-/**
- * A doubt about the bulb may last for the whole run: who has answered it hears of the run again. A probe that has
- * dropped out repeatedly and reads at present is told of among the prompts; the sentence tells of the run.
- */
-function asksForMore(alarm: Alarm, state: AlarmState, { fault, doubt }: MonitorFacts): boolean {
-  if (state === 'shelved') return false;
-  if (alarm !== 'probe-fault' || fault !== null) return true;
-  return doubt !== null && state !== 'acknowledged';
+/** Whether the sentence is this alarm's while it stands: put aside, it is not. */
+function asksForMore(alarm: Alarm, state: AlarmState, facts: MonitorFacts): boolean {
+  return state !== 'shelved' && (alarmCatalogue[alarm].speaks?.(facts, state) ?? true);
 }
 
 /** Alarms whose sentence outlasts a short break of their condition; a probe that reads again is believed at once. */
 function isLasting(topic: Topic): boolean {
-  return alarmRank(topic) >= 0 && topic !== 'probe-fault' && topic !== 'attention';
+  return isAlarm(topic) && alarmCatalogue[topic].lingers;
 }
 
 function outranks(topic: Topic, other: Topic): boolean {
@@ -127,7 +123,8 @@ function outranks(topic: Topic, other: Topic): boolean {
 
 /** What anybody at the still can see goes before any alarm that has ended. */
 function isPlain(topic: Topic): boolean {
-  return ['receded', 'cooling', 'heat-off', 'unjudged', 'probe-fault'].includes(topic);
+  if (isAlarm(topic)) return !isLasting(topic);
+  return ['receded', 'cooling', 'heat-off', 'unjudged'].includes(topic);
 }
 
 function alarmRank(topic: Topic): number {

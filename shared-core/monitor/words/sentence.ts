@@ -1,14 +1,7 @@
-import { alarmCatalogue } from '../../alarms/index.ts';
 import type { Alarm } from '../../snapshot/index.ts';
+import { alarmCatalogue, isAlarm } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import {
-  bulbDoubtActs,
-  doubtfulRiseAct,
-  dropoutsAct,
-  isDropout,
-  probeFaultWords,
-} from '../probe-fault.ts';
-import { doubtfulRiseNow } from './alarm-reasons.ts';
+import { probeFaultWords } from '../probe-fault.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -20,16 +13,6 @@ export interface Sentence {
   readonly sentence: string;
   readonly act: string | null;
 }
-
-const alarmSentences: Readonly<Record<Alarm, string>> = {
-  'plateau-departure': 'The main fraction is ending.',
-  'over-limit': 'What comes over is weaker than you asked for.',
-  'near-dryness': 'The pot may be close to running dry.',
-  'condenser-warm': 'The condenser is warm: vapour may escape.',
-  surging: 'The column is surging.',
-  'probe-fault': 'The head cannot be read.',
-  attention: 'Nobody has confirmed being at the still.',
-};
 
 /** So near to each other, the reading shown and what is believed of the bulb are one number to whoever reads both [K]. */
 const sameNumberK = 0.3;
@@ -44,10 +27,8 @@ export function composeSentence(
   shownC: number | null = null,
 ): Sentence {
   if (isAlarm(kept.topic)) {
-    return {
-      sentence: alarmSentence(kept.topic, facts),
-      act: alarmAct(kept.topic, facts),
-    };
+    const { act, reason, sentence } = alarmCatalogue[kept.topic];
+    return { sentence: sentence(facts), act: reason(facts).act ?? act };
   }
   const { attentionDueS } = facts;
   const isCheckDue = attentionDueS !== null && facts.timeS >= attentionDueS;
@@ -55,36 +36,6 @@ export function composeSentence(
     sentence: topicSentence(kept.topic, facts, kept, shownC),
     act: isCheckDue ? 'Confirm that you are at the still.' : topicAct(kept.topic, facts, kept),
   };
-}
-
-function isAlarm(topic: Topic): topic is Alarm {
-  return topic in alarmSentences;
-}
-
-function alarmAct(alarm: Alarm, facts: MonitorFacts): string {
-  const { fault, doubt, dropouts } = facts;
-  if (alarm === 'plateau-departure' && doubtfulRiseNow(facts) !== null) return doubtfulRiseAct;
-  if (alarm === 'probe-fault' && isDropout(fault) && dropouts.count > 1) return dropoutsAct;
-  if (alarm === 'probe-fault' && fault === null && doubt !== null) return bulbDoubtActs[doubt];
-  return alarmCatalogue[alarm].act;
-}
-
-function alarmSentence(alarm: Alarm, facts: MonitorFacts): string {
-  const { fault, doubt, stage } = facts;
-  if (alarm === 'probe-fault' && fault !== null) {
-    return `The head cannot be read: ${probeFaultWords[fault]}.`;
-  }
-  if (alarm === 'probe-fault' && doubt !== null) {
-    return `The head cannot be relied on: ${probeFaultWords[doubt]}.`;
-  }
-  if (alarm === 'plateau-departure' && doubtfulRiseNow(facts) !== null) {
-    return 'The head rises away from its level; it cannot be relied on for strength.';
-  }
-  if (alarm === 'plateau-departure' && stage === 'tail') return 'The main fraction has ended.';
-  if (alarm === 'plateau-departure' && stage === 'first-fraction') {
-    return 'The head rises past the limit before the first fraction has ended.';
-  }
-  return alarmSentences[alarm];
 }
 
 function topicSentence(

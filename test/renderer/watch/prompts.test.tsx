@@ -124,6 +124,17 @@ describe('Prompts', () => {
     ]);
   });
 
+  test('what may not be put aside offers no button for it', () => {
+    show([alarm({ alarm: 'near-dryness' }), alarm({ alarm: 'surging', priority: 'medium' })]);
+    const [first, folded] = screen.getAllByRole('listitem');
+    const asides = [first, folded].map((item) =>
+      Array.from(item?.querySelectorAll('button') ?? []).filter(({ textContent }) =>
+        textContent?.includes('Not for 5 min'),
+      ),
+    );
+    expect(asides.map(({ length }) => length)).toEqual([0, 1]);
+  });
+
   test('heat that could not be marked as off leaves the prompt open', async () => {
     const asked = show([alarm({})]);
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));

@@ -90,15 +90,13 @@ describe('stepAlarm', () => {
       let timeS = 0;
       for (let step = 0; step < 12; step += 1) {
         timeS += random.integer(0, 4);
-        const draw = random.integer(0, 10);
+        const draw = random.integer(0, 9);
         const input: AlarmInput =
           draw < 7
             ? { ...condition(timeS, draw % 2 === 0), isSameCause: draw < 3 }
             : draw < 9
               ? { kind: 'acknowledge', timeS }
-              : draw < 10
-                ? { kind: 'shelve', timeS, untilS: timeS + random.integer(1, 8) }
-                : { kind: 'other-cause', timeS };
+              : { kind: 'shelve', timeS, untilS: timeS + random.integer(1, 8) };
         const next = stepAlarm(track, input, delays);
         const viaExpiry =
           track.state === 'shelved' && track.shelvedUntilS !== null && timeS >= track.shelvedUntilS;

@@ -24,17 +24,22 @@ describe('a bulb that reads what vapour cannot give', () => {
     }
     const { stage, alarms, vapour, sentence, act } = monitor.snapshot();
     expect(sentence).toContain('cannot be relied on');
-    expect(act).toBe('Check the air pressure entered, and that the bulb hangs in the vapour.');
+    expect(act).toBe(
+      'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
+    );
     expect(stage).toMatchObject({ stage: 'main-fraction', condition: 'probe-suspect' });
     expect(vapour?.alcoholByVolume).toBeNull();
-    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-fault']);
+    expect(alarms.map(({ alarm }) => alarm)).toEqual(['bulb-doubted']);
     expect(alarms[0]?.because).toMatch(/azeotrope at 109\.9 kPa/);
-    monitor.push(mark(1901, 1, { type: 'alarm-acknowledged', alarm: 'probe-fault' }));
+    monitor.push(mark(1901, 1, { type: 'alarm-acknowledged', alarm: 'bulb-doubted' }));
     expect(monitor.advanceTo(1904).sentence).toContain('plateau is ending');
     // Whoever has answered for the bulb is called again once the probe sends nothing at all.
     const gone = monitor.advanceTo(1920);
     expect(gone.sentence).toContain('cannot be read');
-    expect(gone.alarms).toMatchObject([{ alarm: 'probe-fault', state: 'unacknowledged' }]);
+    expect(gone.alarms).toMatchObject([
+      { alarm: 'probe-lost', state: 'unacknowledged' },
+      { alarm: 'bulb-doubted', state: 'acknowledged' },
+    ]);
     expect(gone.alarms[0]?.because).toContain('sends nothing');
   });
 
@@ -58,7 +63,7 @@ describe('a bulb that reads what vapour cannot give', () => {
   test('is told of when it neither cools nor comes back', () => {
     const fallen = headThen(1400, (sinceS) => 78.5 - Math.min(4, 0.2 * sinceS));
     const { alarms } = analyseRun(pearSettings, fallen, 1400);
-    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-fault']);
+    expect(alarms.map(({ alarm }) => alarm)).toEqual(['bulb-doubted']);
     expect(alarms[0]?.because).toContain('does not cool down');
     const heatOff = [...fallen.slice(0, 600), mark(599.5, 1, { type: 'heat-off' })];
     expect(analyseRun(pearSettings, [...heatOff, ...fallen.slice(600)], 1400).alarms).toEqual([]);

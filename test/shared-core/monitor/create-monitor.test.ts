@@ -100,7 +100,7 @@ describe('createMonitor', () => {
     );
     const { alarms, stages, problems } = analyseRun(settings, inputs, 2400);
     expect(alarms.map(({ alarm, priority }) => ({ alarm, priority }))).toEqual([
-      { alarm: 'probe-fault', priority: 'high' },
+      { alarm: 'probe-lost', priority: 'high' },
     ]);
     expect(alarms[0]?.raisedS).toBeLessThan(1510);
     expect(alarms[0]?.clearedS).toBeLessThan(1580);

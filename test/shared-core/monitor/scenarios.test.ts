@@ -69,7 +69,7 @@ describe('probe faults', () => {
     const { alarms } = analyseRun(pearSettings, stuck, 2000);
     expect(
       alarms.map(({ alarm, because }) => [alarm, because.includes('stopped changing')]),
-    ).toEqual([['probe-fault', true]]);
+    ).toEqual([['probe-implausible', true]]);
     const coarse = calm.map((input) =>
       input.kind === 'reading' ? head(input.timeS, Math.round(2 * input.value) / 2) : input,
     );
@@ -81,7 +81,7 @@ describe('probe faults', () => {
       input.kind === 'reading' && input.timeS > 1500 ? head(input.timeS, input.value + 3) : input,
     );
     const { alarms, stages } = analyseRun(pearSettings, slipped, 2000);
-    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-fault']);
+    expect(alarms.map(({ alarm }) => alarm)).toEqual(['probe-implausible']);
     expect(stages[stages.length - 1]?.stage).toBe('main-fraction');
   });
 

@@ -8,7 +8,7 @@ const settings = { ...defaultRunSettings, attentionCheckS: null };
 function faultsAt(times: readonly number[], endS: number): readonly number[] {
   const inputs = times.map((timeS, index) => head(timeS, 21 + 0.01 * timeS + 0.06 * (index % 3)));
   return analyseRun(settings, inputs, endS).alarms.flatMap(({ alarm, raisedS }) =>
-    alarm === 'probe-fault' ? [raisedS] : [],
+    /^(probe|bulb)-/.test(alarm) ? [raisedS] : [],
   );
 }
 

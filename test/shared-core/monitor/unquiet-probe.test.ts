@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createMonitor, type RunInput } from '#shared-core';
+import { alarmCatalogue, analyseRun, createMonitor, type RunInput } from '#shared-core';
 import { mark, pearSettings, simulatedReadings } from './support.ts';
 
 const calm = simulatedReadings({ durationS: 2250 });
@@ -10,7 +10,7 @@ function without(...gaps: readonly (readonly [fromS: number, toS: number])[]): R
 }
 
 const answer = (timeS: number, markId: number): RunInput =>
-  mark(timeS, markId, { type: 'alarm-acknowledged', alarm: 'probe-fault' });
+  mark(timeS, markId, { type: 'alarm-acknowledged', alarm: 'probe-lost' });
 
 /** Inputs in the order of their times. */
 const inOrder = (...inputs: readonly RunInput[]): RunInput[] =>
@@ -26,7 +26,7 @@ describe('a probe that drops out again and again', () => {
   test('is one alarm while nobody answers, which says how often and what to do, and ends once it is quiet', () => {
     const { alarms, problems } = analyseRun(pearSettings, without(...gaps), 2250);
     expect(alarms.map(({ alarm, raisedS }) => [alarm, raisedS < 1410])).toEqual([
-      ['probe-fault', true],
+      ['probe-lost', true],
     ]);
     expect(alarms[0]?.because).toMatch(/dropped out 3 times in 5 min\.$/);
     expect(alarms[0]?.clearedS).toBeGreaterThan(1709 + 300);
@@ -47,15 +47,15 @@ describe('a probe that drops out again and again', () => {
     expect(during?.stage.condition).toBe('probe-suspect');
     expect([during?.sentence, during?.act]).toEqual([
       'The head cannot be read: the probe sends nothing.',
-      'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.',
+      alarmCatalogue['probe-lost'].act,
     ]);
     const between = at.get(1600);
     expect(between?.stage).toMatchObject({ stage: 'main-fraction', condition: null });
     expect(between?.sentence).toContain('main fraction');
     expect(between?.alarms.map(({ alarm, state }) => [alarm, state])).toEqual([
-      ['probe-fault', 'unacknowledged'],
+      ['probe-lost', 'unacknowledged'],
     ]);
-    expect(between?.alarms[0]?.act).toBe(during?.act);
+    expect(between?.alarms[0]?.act).toContain(`${during?.act} Check the plug`);
     expect(at.get(2200)?.alarms[0]?.state).toBe('returned-unacknowledged');
   });
 

@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  alarmCatalogue,
-  quietAlarmTrack,
-  type StandingAlarm,
-} from '../../../../shared-core/alarms/index.ts';
+import { quietAlarmTrack, type StandingAlarm } from '../../../../shared-core/alarms/index.ts';
+import { alarmCatalogue } from '../../../../shared-core/monitor/call/index.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { composeSentence } from '../../../../shared-core/monitor/words/sentence.ts';
 import { createSentenceKeeper } from '../../../../shared-core/monitor/words/sentence-keeper.ts';
@@ -99,13 +96,13 @@ describe('the sentence at the top', () => {
     const alarms = (timeS: number) =>
       timeS < 100
         ? []
-        : [standingAlarm('probe-fault', true), standingAlarm('plateau-departure', timeS >= 110)];
+        : [standingAlarm('probe-lost', true), standingAlarm('plateau-departure', timeS >= 110)];
     const acts = said(() => factsOf({ fault: 'silent' }), 120, alarms).map(({ timeS, act }) => ({
       timeS,
       act,
     }));
     expect(acts.slice(-2)).toEqual([
-      { timeS: 100, act: alarmCatalogue['probe-fault'].act },
+      { timeS: 100, act: alarmCatalogue['probe-lost'].act },
       { timeS: 110, act: alarmCatalogue['plateau-departure'].act },
     ]);
   });

@@ -1,0 +1,27 @@
+import { span } from '../words/numbers.ts';
+import type { AlarmDefinition } from './alarm-definition.ts';
+
+/** Time an unanswered attention check may stand before it becomes an alarm [s]. */
+const graceS = 60;
+
+export const attention = {
+  id: 'attention',
+  title: 'Nobody answered',
+  act: 'Go to the still and confirm that you are there.',
+  consequence: 'A heated still with nobody beside it is dangerous.',
+  priority: 'medium',
+  onDelayS: 0,
+  offDelayS: 0,
+  asksForHeatOff: false,
+  isAnsweredByHeatOff: false,
+  mayBeShelved: true,
+  waitsForHead: false,
+  lingers: false,
+  condition: ({ facts: { attentionDueS, timeS } }) =>
+    attentionDueS !== null && timeS >= attentionDueS + graceS,
+  reason: ({ attentionDueS, timeS }) => ({
+    because: `The check was due ${span(timeS - (attentionDueS ?? timeS))} ago and nobody answered.`,
+    wouldChangeIf: 'Any mark made by a person.',
+  }),
+  sentence: () => 'Nobody has confirmed being at the still.',
+} as const satisfies AlarmDefinition;

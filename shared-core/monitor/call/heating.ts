@@ -1,0 +1,14 @@
+import type { MonitorFacts } from '../monitor-facts.ts';
+
+/** The pot may boil, for all that was marked and concluded. */
+export function mayBoil({ heat, stage }: MonitorFacts): boolean {
+  return heat !== 'off' && stage !== 'cool-down';
+}
+
+/** It does: its vapour reaches the bulb. */
+export function isHeating(facts: MonitorFacts): boolean {
+  return mayBoil(facts) && facts.plateau.recededSinceS === null;
+}
+
+/** A mantle that is only switched off boils on for minutes; common practice, no source. */
+export const howHeatGoesOff = 'Take a flame away; lower or remove a mantle, it boils on.';

@@ -1,0 +1,35 @@
+import type { AlarmDefinition } from './alarm-definition.ts';
+import { howHeatGoesOff, isHeating } from './heating.ts';
+
+/** Least that must stay in the pot, for all one knows: a tenth of the charge; common practice, no source. */
+const leastPotShare = 0.1;
+
+export const nearDryness = {
+  id: 'near-dryness',
+  title: 'Pot near dryness',
+  act: 'Take the heat off now and let the pot cool.',
+  how: howHeatGoesOff,
+  consequence: 'A pot boiled dry can crack and its residue can char or catch fire.',
+  priority: 'high',
+  onDelayS: 0,
+  offDelayS: 60,
+  asksForHeatOff: true,
+  isAnsweredByHeatOff: true,
+  mayBeShelved: false,
+  waitsForHead: false,
+  lingers: true,
+  condition: ({ facts }) => {
+    const left = facts.forecast?.potVolumeMl ?? null;
+    if (left === null || !isHeating(facts)) return false;
+    return left.low < leastPotShare * facts.settings.charge.volumeMl;
+  },
+  reason: ({ forecast, settings }) => {
+    const left = forecast?.potVolumeMl ?? null;
+    const leftMl = left === null ? 'a few' : `${left.low.toFixed(0)}–${left.high.toFixed(0)}`;
+    return {
+      because: `Of the ${settings.charge.volumeMl} mL charge ${leftMl} mL are left in the pot by what was booked and estimated: that may be less than the tenth that must stay.`,
+      wouldChangeIf: 'A volume booked that shows more liquid left in the pot.',
+    };
+  },
+  sentence: () => 'The pot may be close to running dry.',
+} as const satisfies AlarmDefinition;

@@ -1,0 +1,52 @@
+import { ofStrength } from '../words/head-strength.ts';
+import { celsius, percent } from '../words/numbers.ts';
+import { limitWords, standingAt } from '../words/stage-words.ts';
+import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
+import { deadbandK } from './deadband.ts';
+import { howHeatGoesOff, isHeating } from './heating.ts';
+import { plateauDeparture } from './plateau-departure.ts';
+
+/**
+ * Who was called takes the heat off within the reaction time; then the heater cools, the vapour goes and the bulb
+ * follows: only a head that is still above the limit after that says that the heat is on (by simulation) [s].
+ */
+const fadesWithinS = 60;
+
+export const overLimit = {
+  id: 'over-limit',
+  title: 'Heat off now: limit passed',
+  act: 'Take the heat off now.',
+  how: howHeatGoesOff,
+  consequence: 'What comes over is weaker than the strength you asked for.',
+  priority: 'high',
+  onDelayS: 5,
+  offDelayS: 20,
+  asksForHeatOff: true,
+  isAnsweredByHeatOff: true,
+  mayBeShelved: true,
+  waitsForHead: true,
+  lingers: true,
+  condition: (second) => {
+    const { facts, track } = second;
+    const { head, outlook } = facts;
+    if (head === null || !isHeating(facts)) return false;
+    if (track.active) return head.vapourC > outlook.limitOnProbeC - deadbandK(facts);
+    return facts.overLimitForS > facts.overLimitPatienceS && !wasJustCalled(second);
+  },
+  reason: (facts) => {
+    const { head, heat, outlook } = facts;
+    const at = head === null ? 'unknown' : standingAt(head);
+    const heatWords =
+      heat === 'unknown' ? 'no mark says that the heat is off' : 'the heat is still on';
+    return {
+      because: `The head is at ${at}, above the limit of ${limitWords(facts)}, ${percent(outlook.passed)} sure: vapour ${ofStrength(facts)}, and ${heatWords}.`,
+      wouldChangeIf: `The head staying below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
+    };
+  },
+  sentence: () => 'What comes over is weaker than you asked for.',
+} as const satisfies AlarmDefinition;
+
+function wasJustCalled({ facts: { timeS, settings }, trackOf }: CallSecond): boolean {
+  const { active, raisedS } = trackOf(plateauDeparture.id);
+  return active && raisedS !== null && timeS - raisedS < settings.reactionTimeS + fadesWithinS;
+}

@@ -1,0 +1,37 @@
+import type { MonitorFacts } from '../monitor-facts.ts';
+import { probeFaultWords } from '../probe-fault.ts';
+import type { AlarmDefinition } from './alarm-definition.ts';
+import { faultKind } from './fault-kinds.ts';
+import { faultBecause } from './fault-words.ts';
+
+export const probeImplausible = {
+  id: 'probe-implausible',
+  title: 'Probe reading cannot be right',
+  act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
+  consequence:
+    'Until the head can be trusted the heat-off call waits, or may come late or not at all.',
+  priority: 'high',
+  onDelayS: 0,
+  offDelayS: 5,
+  asksForHeatOff: false,
+  isAnsweredByHeatOff: false,
+  mayBeShelved: true,
+  waitsForHead: false,
+  lingers: false,
+  condition: ({ facts }) => facts.stage !== 'cool-down' && isImplausible(facts),
+  occurrence: (facts) =>
+    facts.fault !== null && isImplausible(facts) ? { key: facts.fault, isRepeat: false } : null,
+  reason: (facts) => ({
+    because: faultBecause(facts, 'the probe is not trusted'),
+    wouldChangeIf: 'Readings that can be right coming in again.',
+  }),
+  sentence: ({ fault }) =>
+    fault === null
+      ? 'The head cannot be trusted.'
+      : `The head cannot be trusted: ${probeFaultWords[fault]}.`,
+} as const satisfies AlarmDefinition;
+
+function isImplausible(facts: MonitorFacts): boolean {
+  const kind = faultKind(facts);
+  return kind === 'impossible' || kind === 'contradicted';
+}

@@ -1,0 +1,59 @@
+import { quietAgainS } from '../dropout-watch.ts';
+import { probeFaultWords } from '../probe-fault.ts';
+import { span } from '../words/numbers.ts';
+import type { AlarmDefinition } from './alarm-definition.ts';
+import { faultKind } from './fault-kinds.ts';
+import { faultBecause } from './fault-words.ts';
+
+/** Who has just answered for a dropout is not called for each short one that follows [s]. */
+const answeredPatienceS = 20;
+
+/**
+ * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
+ * the probe has been quiet. The staging waits in each of them all the same.
+ */
+export const probeLost = {
+  id: 'probe-lost',
+  title: 'Probe lost',
+  act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
+  how: 'Check the plug at the computer and the cable up to the still.',
+  consequence:
+    'Until the head can be read the heat-off call waits, or may come late or not at all.',
+  priority: 'high',
+  onDelayS: 0,
+  offDelayS: 5,
+  asksForHeatOff: false,
+  isAnsweredByHeatOff: false,
+  mayBeShelved: true,
+  waitsForHead: false,
+  lingers: false,
+  condition: ({ facts, track }) => {
+    const { dropouts, faultSinceS, stage, timeS } = facts;
+    if (stage === 'cool-down') return false;
+    const isAnswered = track.acknowledgedS !== null;
+    const isRepeated = dropouts.count > 1;
+    if (faultKind(facts) !== 'gone') return isRepeated && track.active && !isAnswered;
+    const mayWait = isRepeated && isAnswered && !track.active;
+    return !mayWait || timeS - faultSinceS >= answeredPatienceS;
+  },
+  occurrence: (facts) => {
+    const { dropouts, fault } = facts;
+    if (faultKind(facts) !== 'gone') return null;
+    return { key: `${fault} ${dropouts.count}`, isRepeat: dropouts.count > 1 };
+  },
+  reason: (facts) => {
+    const because = faultBecause(facts, 'the probe sends nothing that can be used');
+    const { dropouts, timeS } = facts;
+    if (dropouts.count < 2) return { because, wouldChangeIf: 'Good readings coming in again.' };
+    return {
+      because: `${because} The probe has dropped out ${dropouts.count} times in ${span(timeS - dropouts.sinceS)}.`,
+      wouldChangeIf: `${span(quietAgainS)} without a dropout; once you have answered, good readings.`,
+    };
+  },
+  sentence: ({ fault }) =>
+    fault === null
+      ? 'The head cannot be read.'
+      : `The head cannot be read: ${probeFaultWords[fault]}.`,
+  // Dropped out repeatedly and reading at present, it is told of among the prompts; the sentence tells of the run.
+  speaks: (facts) => faultKind(facts) === 'gone',
+} as const satisfies AlarmDefinition;

@@ -1,0 +1,17 @@
+import { z } from 'zod';
+import { estimateSchema } from './estimate.ts';
+
+/** When the main fraction is expected to end and what will have been collected (90 % intervals). */
+export const forecastViewSchema = z.strictObject({
+  madeS: z.number(),
+  mainFractionEndS: estimateSchema.nullable(),
+  /** The same if the heat were eased by a quarter now. */
+  mainFractionEndIfEasedS: estimateSchema.nullable(),
+  distillateMlAtEnd: estimateSchema.nullable(),
+  potStrengthAbv: estimateSchema.nullable(),
+  potVolumeMl: estimateSchema.nullable(),
+  collectedMl: estimateSchema.nullable(),
+  wouldHelp: z.string().nullable(),
+});
+
+export type ForecastView = z.infer<typeof forecastViewSchema>;

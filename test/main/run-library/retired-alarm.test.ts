@@ -1,0 +1,63 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { createRunLibrary, nodeFileLayer } from '#main';
+import {
+  alarmTitles,
+  createMonitor,
+  decodeRecord,
+  defaultRunSettings,
+  encodeRecord,
+  firstPreviousChecksum,
+  recordedChangeSchema,
+} from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+/** As version 4 of the models wrote it, when all that could be wrong with the probe was one alarm. */
+const oldLine =
+  '{"seq":1,"prev":"1f0c2a9b","monoS":2406.5,"wallMs":1741947300123,"kind":"change","change":{"kind":"alarm-changed","timeS":1406,"record":{"alarm":"probe-fault","priority":"high","raisedS":1406,"clearedS":null,"acknowledgedS":null,"because":"At 23 min: the probe sends nothing; last trusted value 78.2 \\u00b0C."},"state":"unacknowledged","snapshot":null},"crc":"7849d0b3"}';
+
+test('an alarm of an earlier version is read, and told, as what it was', async () => {
+  const body = decodeRecord(oldLine)?.record.body;
+  if (body?.kind !== 'change' || body.change.kind !== 'alarm-changed') {
+    throw new Error('The old line is not read.');
+  }
+  expect(alarmTitles[body.change.record.alarm]).toBe('Probe in doubt');
+
+  const runId = '20250314T101500Z';
+  const runsFolder = await temporaryFolder();
+  let previous = firstPreviousChecksum;
+  const lines = [{ kind: 'header', header: logHeader(runId) } as const, body].map((one, seq) => {
+    const { line, checksum } = encodeRecord(one, { seq, monoS: seq, wallMs: seq }, previous);
+    previous = checksum;
+    return line;
+  });
+  await mkdir(path.join(runsFolder, runId));
+  await writeFile(path.join(runsFolder, runId, 'run.jsonl'), lines.join(''), 'latin1');
+  const { clock } = createManualTime();
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock,
+    runsFolder,
+    mayWrite: () => true,
+  });
+  const changes = await library.changes(runId);
+  const { snapshot: _, ...recorded } = body.change;
+  expect(changes).toEqual({ ok: true, value: [recordedChangeSchema.parse(recorded)] });
+});
+
+test('an answer to it answers whatever has become of it', () => {
+  const monitor = createMonitor(defaultRunSettings);
+  for (let timeS = 0; timeS < 60; timeS += 1) {
+    const value = 20 + (timeS % 7) / 16;
+    monitor.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+  }
+  const states = () => monitor.snapshot().alarms.map(({ alarm, state }) => [alarm, state]);
+  monitor.advanceTo(120);
+  expect(states()).toEqual([['probe-lost', 'unacknowledged']]);
+  const mark = { type: 'alarm-acknowledged', alarm: 'probe-fault' } as const;
+  monitor.push({ kind: 'mark', timeS: 121, markId: 1, mark });
+  expect(states()).toEqual([['probe-lost', 'acknowledged']]);
+});

@@ -1,0 +1,25 @@
+import { type AlarmTrack, quietAlarmTrack } from '#shared-core';
+import type { CallSecond } from '../../../../shared-core/monitor/call/index.ts';
+import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
+
+type Otherwise = Partial<Omit<CallSecond, 'facts' | 'track' | 'trackOf'>> & {
+  readonly track?: Partial<AlarmTrack>;
+  readonly others?: Readonly<Record<string, Partial<AlarmTrack>>>;
+};
+
+/** A second as a condition sees it: its alarm and all others quiet, nothing surging, but for what a test wants. */
+export function callSecond(
+  facts: MonitorFacts,
+  { track, others = {}, ...rest }: Otherwise = {},
+): CallSecond {
+  return {
+    surging: false,
+    ...rest,
+    facts,
+    track: { ...quietAlarmTrack, ...track },
+    trackOf: (id) => ({ ...quietAlarmTrack, ...others[id] }),
+  };
+}
+
+/** The track of an alarm that stands, unanswered. */
+export const standing: Partial<AlarmTrack> = { state: 'unacknowledged', active: true, raisedS: 1 };

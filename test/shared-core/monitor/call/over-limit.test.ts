@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { overLimit } from '../../../../shared-core/monitor/call/over-limit.ts';
+import { factsOf, headAt, limitC } from '../words/facts.ts';
+import { callSecond, standing } from './call-second.ts';
+
+const { condition, reason, sentence } = overLimit;
+
+describe('a head above the limit with the heat on', () => {
+  test('is told of once the patience is over, and while the head stays there', () => {
+    const over = (overLimitForS: number) =>
+      factsOf({ overLimitForS }, { head: headAt(limitC + 1) });
+    expect(condition(callSecond(over(45)))).toBe(false);
+    expect(condition(callSecond(over(46)))).toBe(true);
+    const stands = (aboveK: number) =>
+      condition(callSecond(factsOf({}, { head: headAt(limitC + aboveK) }), { track: standing }));
+    expect([stands(-0.2), stands(-0.4)]).toEqual([true, false]);
+  });
+
+  test('is not told of to whoever has just been called to take the heat off', () => {
+    const facts = factsOf({ overLimitForS: 60, timeS: 1800 }, { head: headAt(limitC + 1) });
+    const calledS = (raisedS: number, active = true) =>
+      condition(callSecond(facts, { others: { 'plateau-departure': { active, raisedS } } }));
+    // The reaction time of 45 s and a minute for the head to fall.
+    expect([calledS(1700), calledS(1695), calledS(1700, false)]).toEqual([false, true, true]);
+  });
+
+  test('needs heat and vapour', () => {
+    const weak = { overLimitForS: 60 };
+    const gone = { plateau: { recededSinceS: 1700 } };
+    expect(condition(callSecond(factsOf({ ...weak, heat: 'off' })))).toBe(false);
+    expect(condition(callSecond(factsOf(weak, gone)))).toBe(false);
+  });
+
+  test('the heat is said to be on only where somebody marked it', () => {
+    const over = { head: headAt(84), outlook: { passed: 0.99 } };
+    expect(reason(factsOf({ heat: 'unknown' }, over)).because).toMatch(
+      /no mark says that the heat is off\.$/,
+    );
+    expect(reason(factsOf({}, over)).because).toMatch(/the heat is still on\.$/);
+  });
+
+  test('says that it is weaker than asked for', () => {
+    expect(sentence()).toBe('What comes over is weaker than you asked for.');
+  });
+});

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { createAlarmBank } from '#shared-core';
+import { followAlarmConditions } from '../../../../shared-core/monitor/alarm-conditions.ts';
+import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
+import { factsOf } from '../words/facts.ts';
+
+const everythingDue = {
+  condenserC: 45,
+  overLimitForS: 60,
+  forecast: {
+    madeS: 1790,
+    mainFractionEndS: null,
+    mainFractionEndIfEasedS: null,
+    distillateMlAtEnd: null,
+    potStrengthAbv: null,
+    potVolumeMl: { low: 1, value: 5, high: 10 },
+    collectedMl: null,
+    wouldHelp: null,
+  },
+} as const;
+
+/** What is called within a minute in which all alarms that can be are due. */
+function called(changes: Partial<MonitorFacts>): readonly string[] {
+  const bank = createAlarmBank();
+  for (let timeS = 1800; timeS < 1860; timeS += 1) {
+    const facts = factsOf(
+      { ...everythingDue, ...changes, timeS },
+      { outlook: { heatOffDue: true } },
+    );
+    followAlarmConditions(bank, facts, true);
+  }
+  return bank.standing().map(({ alarm }) => alarm);
+}
+
+const byTheHead = ['plateau-departure', 'surging'];
+const otherwise = ['near-dryness', 'condenser-warm'];
+
+test('a head that sends nothing, or what cannot be, calls for nothing of its own while the heat may be on', () => {
+  for (const fault of ['silent', 'frozen'] as const) {
+    expect(called({ fault })).toEqual(expect.arrayContaining(otherwise));
+    expect(called({ fault }).filter((alarm) => byTheHead.includes(alarm))).toEqual([]);
+  }
+});
+
+test('what another channel says against the head keeps no call to take the heat off from coming', () => {
+  const trusted = called({});
+  expect(trusted).toEqual(expect.arrayContaining([...byTheHead, ...otherwise]));
+  expect(
+    called({ fault: 'hotter-than-pot' }).filter((alarm) => alarm !== 'probe-implausible'),
+  ).toEqual(trusted);
+});
+
+test('a doubted bulb keeps none from coming either', () => {
+  const doubted = called({ doubt: 'below-boiling' });
+  expect(doubted).toEqual(expect.arrayContaining([...byTheHead, ...otherwise, 'bulb-doubted']));
+});
