@@ -37,7 +37,7 @@ export function UrgentBar({ toWatch }: UrgentBarProps) {
         </span>
       </p>
       <div className="urgent-bar-acts">
-        {canAct && waiting.some(({ alarm }) => asksForHeatOff.has(alarm)) && (
+        {canAct && waiting.some(({ alarm }) => asksForHeatOff(alarm)) && (
           <Button weight="act" onClick={() => void takeHeatOff(commands, alarms)}>
             Heat is off
           </Button>
