@@ -1,5 +1,5 @@
 import { plateauFigure } from '../figures/index.ts';
-import type { RunStudy } from '../report/index.ts';
+import { plateauBandK, type RunStudy } from '../report/index.ts';
 import { clockWords, numberWords } from '../report/measured-words.ts';
 import { heatOffAt, leavesPlateau, shownLimitC, vapourArrives, vapourC } from './curve-facts.ts';
 import { type AskedNumber, answerOf, type Exercise, exercise } from './exercise.ts';
@@ -16,7 +16,7 @@ export function readPlateau(study: RunStudy): Exercise | null {
     id: 'school-plateau',
     level: 'school',
     title: 'Read the plateau',
-    question: `Below the curve is enlarged. Find its longest part at or below ${limitC.toFixed(1)} °C, with the heat on, in which the temperature changes by no more than 1 °C. At what temperature does it lie, and how many minutes does it last?`,
+    question: `Below the curve is enlarged. Find its longest part at or below ${limitC.toFixed(1)} °C, with the heat on, in which the temperature changes by no more than ${plateauBandK} °C. At what temperature does it lie, and how many minutes does it last?`,
     given: [
       `Up to ${limitC.toFixed(1)} °C the vapour here holds at least ${settings.leastStrengthAbv} % vol.`,
       ...heatOffGiven(study),

@@ -14,6 +14,7 @@ type Maker = (study: RunStudy) => Exercise | null;
 
 /** Ethanol from hexose, as printed [g/g]. */
 const gayLussac = shown(gayLussacGPerG, 4);
+const hundredG = 100;
 const practicalPercent = ((100 * pasteurEthanolGPerG) / gayLussacGPerG).toFixed(1);
 
 const judgeYield: Maker = ({ books }) => {
@@ -57,7 +58,7 @@ const judgeYield: Maker = ({ books }) => {
       ferment > 100
         ? 'More than the sugar can give: sugar or strength was misread.'
         : // Source: see pasteurEthanolGPerG.
-          `Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found ${(100 * pasteurEthanolGPerG).toFixed(1)} g of ethanol from 100 g of hexose.`,
+          `Yeast makes cells, glycerol and other products from part of the sugar; Pasteur found ${(hundredG * pasteurEthanolGPerG).toFixed(1)} g of ethanol in every ${hundredG} g of hexose.`,
     ],
     answerLines: 6,
   });

@@ -31,15 +31,13 @@ export function correctedSettings(
   settings: RunSettings,
   corrections: readonly Correction[],
 ): RunSettings {
-  return corrections.reduce(
-    (so, { charge, pressure, rig }) => ({
-      ...so,
-      ...(charge === undefined ? {} : { charge }),
-      ...(pressure === undefined ? {} : { pressure }),
-      ...(rig === undefined ? {} : { rig }),
-    }),
-    settings,
-  );
+  const last = { ...settings };
+  for (const { charge, pressure, rig } of corrections) {
+    if (charge !== undefined) last.charge = charge;
+    if (pressure !== undefined) last.pressure = pressure;
+    if (rig !== undefined) last.rig = rig;
+  }
+  return last;
 }
 
 /**

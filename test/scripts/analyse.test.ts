@@ -126,6 +126,7 @@ describe('npm run analyse', () => {
         'figures',
         'marking',
         'report.pdf',
+        'settings',
         'workbook.xlsx',
         'worksheets',
       ]);

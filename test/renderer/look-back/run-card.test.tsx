@@ -43,6 +43,7 @@ test('a run shows what is mostly done with it, and the rest when asked for more'
     'Export CSV',
     'Export pack',
     'Name and notes …',
+    'Correct charge …',
     'Remove …',
   ]);
   fireEvent.click(screen.getByRole('button', { name: 'Books of Monday' }));

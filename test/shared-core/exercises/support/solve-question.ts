@@ -131,7 +131,7 @@ function boilingPoint(text: string): readonly number[] {
   const [bookC = 0, perKPa = 0] = numbersIn(text, /boils at ([\d.]+) °C.*rule: ([\d.]+) °C/s);
   const [hereKPa = 0, bookKPa = 0] = numbersIn(
     text,
-    /still: ([\d.]+) kPa\. The data book means ([\d.]+)/,
+    /still: ([\d.]+) kPa\. The table means ([\d.]+)/,
   );
   return [bookC - perKPa * (bookKPa - hereKPa)];
 }
@@ -152,7 +152,7 @@ function clausiusClapeyron(text: string): readonly number[] {
     text,
     /Plateau: \(([\d.]+)[^)]*\)\s°C \(k = 2\) at ([\d.]+) kPa/,
   );
-  const [heat = 1] = numbersIn(text, /azeotrope: ([\d.]+) kJ\/mol/);
+  const [heat = 1] = numbersIn(text, /vapour pressure: ([\d.]+) kJ\/mol/);
   const temperatureK = meanC + 273.15;
   return [meanC + ((8.314e-3 * temperatureK ** 2) / heat) * Math.log(101.325 / pressureKPa)];
 }
