@@ -20,6 +20,7 @@ const quick: readonly Step[] = [
   ...layers.map((layer) => nodeStep(`types of ${layer}`, [tsc, '-p', layer])),
   nodeStep('layers', [depcruise, '--config', '.dependency-cruiser.mjs', ...layers]),
   nodeStep('docs of shared-core', ['--import', 'tsx', 'scripts/check-docs.ts']),
+  nodeStep('cautions of README.md', ['--import', 'tsx', 'scripts/check-cautions.ts']),
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),
   nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
 ];

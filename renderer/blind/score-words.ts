@@ -17,8 +17,8 @@ export function scoreWords(score: GuessScore, reactionTimeS: number): string {
   }
   if (differenceS < 0) {
     return differenceS >= -2 * reactionTimeS
-      ? `${size} before the record: safe and pure, with next to nothing left behind.`
-      : `${size} before the record: very pure, with some good distillate left in the pot.`;
+      ? `${size} before the record: strong to the end, with next to nothing left behind.`
+      : `${size} before the record: strong to the end, with some good distillate left in the pot.`;
   }
   return differenceS <= reactionTimeS
     ? `${size} after the record: within the reaction time, little harm done.`

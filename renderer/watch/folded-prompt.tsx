@@ -3,6 +3,7 @@ import { useWindowParts } from '../window/use-stores.ts';
 import { alarmNames } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
+import { PromptCaution } from './prompt-caution.tsx';
 import { promptStateWords } from './prompt-state.ts';
 
 interface FoldedPromptProps {
@@ -29,6 +30,7 @@ export function FoldedPrompt({ alarm, nowS, canAct }: FoldedPromptProps) {
         <p className="prompt-because">
           <strong>{words.said(alarm.act)}</strong>
         </p>
+        <PromptCaution alarm={alarm.alarm} />
         <p className="prompt-state number">{promptStateWords(alarm, nowS)}</p>
         <p className="prompt-because">{words.said(alarm.because)}</p>
         <p className="prompt-because soft">{words.said(alarm.consequence)}</p>

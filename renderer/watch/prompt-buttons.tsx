@@ -1,4 +1,4 @@
-import type { Alarm, AlarmView, MarkBody } from '#shared-core';
+import { type Alarm, type AlarmView, alarmCatalogue, type MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
@@ -46,7 +46,7 @@ export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProp
           Acknowledge
         </Button>
       )}
-      {state === 'unacknowledged' && (
+      {state === 'unacknowledged' && asked.every((one) => alarmCatalogue[one].canWait) && (
         <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void answer(commands.putAside)}>
           Not for 5 min
         </Button>

@@ -14,5 +14,6 @@ export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
 export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
+export { signs, traceSigns } from './signs.ts';
 export { clockWords, dateWords, durationWords, untilWords } from './time-words.ts';
 export { unreadableWords } from './unreadable-words.ts';

@@ -14,10 +14,11 @@ export type ProbeFault =
 /** A probe that works in a place, or by an air pressure, that cannot be right: staged all the same, and told of. */
 export type BulbDoubt = 'below-boiling' | 'warm-without-vapour';
 
-/** What to do about each doubt. */
+/** What to do about each doubt. Nobody is sent to a hot head: eyes only. */
 export const bulbDoubtActs: Readonly<Record<BulbDoubt, string>> = {
-  'below-boiling': 'Check the air pressure entered, and that the bulb hangs in the vapour.',
-  'warm-without-vapour': 'Check that vapour reaches the bulb.',
+  'below-boiling': 'Check the air pressure entered, and read the glass thermometer by eye.',
+  'warm-without-vapour':
+    'See through the glass how far the vapour has come, and read the glass thermometer.',
 };
 
 /** What a person can see and do about each fault. */
@@ -42,7 +43,8 @@ export function isDropout(fault: ProbeFault | null): boolean {
 
 /** What to do about a probe that drops out again and again. */
 export const dropoutsAct =
-  'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.';
+  'Check plug and cable where they are cold, and read the glass thermometer by eye until readings stay.';
 
 /** What to do when a bulb that cannot be relied on shows that the head has left its level. */
-export const doubtfulRiseAct = 'Check the distillate; take the heat off if it is weak.';
+export const doubtfulRiseAct =
+  'Check the distillate; if it is weak, take the heat off (flame out, mantle down).';

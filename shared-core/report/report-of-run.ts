@@ -3,6 +3,7 @@ import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
+import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -20,6 +21,7 @@ export function runBlocks(study: RunStudy): readonly Block[] {
     ...present(alarmsTable(study)),
     ...strengthBlocks(study),
     ...bookBlocks(study),
+    ...proofBlocks(study),
     ...plateBlocks(study),
     ...doubts(study),
   ];

@@ -1,6 +1,6 @@
+import { cautionBlocks } from './caution-blocks.ts';
 import { comparisonBlocks } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
-import { reportCautions } from './report-cautions.ts';
 import { runBlocks } from './report-of-run.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -31,8 +31,7 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
         ...runBlocks(study),
       ]),
       ...method(studies),
-      { kind: 'heading', level: 2, text: 'Cautions' },
-      ...reportCautions.map((text) => ({ kind: 'caution', text }) as const),
+      ...cautionBlocks('report'),
     ],
   };
 }

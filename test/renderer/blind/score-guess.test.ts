@@ -77,8 +77,8 @@ describe('scoreWords', () => {
       words('plateau-starts', 120),
     ]).toEqual([
       'As good as the record: nobody could do better by eye.',
-      '80 s before the record: safe and pure, with next to nothing left behind.',
-      '10 min before the record: very pure, with some good distillate left in the pot.',
+      '80 s before the record: strong to the end, with next to nothing left behind.',
+      '10 min before the record: strong to the end, with some good distillate left in the pot.',
       '40 s after the record: within the reaction time, little harm done.',
       '5 min after the record: more came over, and the last of it was weaker.',
       '30 s before the record: you saw the vapour coming.',

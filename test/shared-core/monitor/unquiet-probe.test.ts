@@ -47,7 +47,7 @@ describe('a probe that drops out again and again', () => {
     expect(during?.stage.condition).toBe('probe-suspect');
     expect([during?.sentence, during?.act]).toEqual([
       'The head cannot be read: the probe sends nothing.',
-      'Check the plug and the cable of the probe, and read the thermometer by eye until it stays.',
+      'Check plug and cable where they are cold, and read the glass thermometer by eye until readings stay.',
     ]);
     const between = at.get(1600);
     expect(between?.stage).toMatchObject({ stage: 'main-fraction', condition: null });
