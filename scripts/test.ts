@@ -21,6 +21,7 @@ const quick: readonly Step[] = [
   nodeStep('layers', [depcruise, '--config', '.dependency-cruiser.mjs', ...layers]),
   nodeStep('docs of shared-core', ['--import', 'tsx', 'scripts/check-docs.ts']),
   nodeStep('numbers in texts', ['--import', 'tsx', 'scripts/check-numbers.ts']),
+  nodeStep('cautions of README.md', ['--import', 'tsx', 'scripts/check-cautions.ts']),
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),
   nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
 ];

@@ -42,7 +42,11 @@ export function createExchange(setup: ExchangeSetup): Exchange {
 
   const handlers: Exchange['handlers'] = {
     async 'runs/book'({ runId, mark }) {
-      if (recording.current()?.runId === runId) return fail({ kind: 'already-recording', runId });
+      const current = recording.current();
+      // While any run goes on a still is hot, and nothing is lit beside it.
+      if (current && (current.runId === runId || mark.type === 'proof-burned')) {
+        return fail({ kind: 'already-recording', runId: current.runId });
+      }
       const booked = await library.book(runId, mark);
       return booked.ok ? succeed({ markId: booked.value }) : booked;
     },

@@ -1,7 +1,7 @@
 import { type PointerEvent, useMemo } from 'react';
 import { indexAtTime, type PlateauBand, reduceToWidth, type Series } from '#shared-core';
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
-import { clockWords } from '../words/index.ts';
+import { clockWords, signs } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { type Guess, groupLetters, guessKinds, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
@@ -96,7 +96,7 @@ function Flags({ scale, guesses }: { scale: PlotScale; guesses: readonly Guess[]
               textAnchor="middle"
               className="flag-name"
             >
-              {`${group} ${isHeatOff ? '▼' : '▬'}`}
+              {`${group} ${isHeatOff ? signs.heatOff : signs.stage}`}
             </text>
           </g>
         );

@@ -1,13 +1,15 @@
-import { useMemo, useState } from 'react';
-import { booksOfRun, cutsOfRun, type Mark, type MarkBody, type RunSummary } from '#shared-core';
+import { useMemo } from 'react';
+import { booksOfRun, isBookMark, type Mark, type RunSummary, standingMarks } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { MeasureForm } from '../measure/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { useBench } from '../window/use-stores.ts';
 import { BooksTables } from './books-tables.tsx';
 import { MeasurementList } from './measurement-list.tsx';
+import { receiverCount } from './receiver-count.ts';
 import { SugarForm } from './sugar-form.tsx';
+import { useLateMarks } from './use-late-marks.ts';
 
 interface BooksOfRunProps {
   readonly film: Film;
@@ -18,33 +20,20 @@ interface BooksOfRunProps {
 
 /** The bookkeeping of a run: what was measured of each liquid, more of it now, and what the balance says. */
 export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProps) {
-  const { service, bench } = useWindowParts();
   const canAct = useBench(mayCommand) && summary.ended !== 'recording';
   const onlyWatches = useBench(isViewer);
-  const [late, setLate] = useState(lateMarks);
   const { settings, inputs, endS, verdicts } = film;
+  const { late, book } = useLateMarks(summary.runId, endS, lateMarks);
   const all = useMemo(() => [...inputs, ...late], [inputs, late]);
   const books = useMemo(
     () => booksOfRun({ settings, inputs: all, verdicts, endS }),
     [settings, all, verdicts, endS],
   );
-  const receivers = useMemo(
-    () =>
-      Math.max(
-        1,
-        cutsOfRun({ inputs, endS }).length,
-        inputs.filter(({ kind, ...input }) => kind === 'mark' && isReceiverChange(input)).length +
-          1,
-      ),
-    [inputs, endS],
+  const measured = useMemo(
+    () => standingMarks(all).filter(({ mark }) => isBookMark(mark) && mark.type !== 'proof-burned'),
+    [all],
   );
-  const book = async (mark: MarkBody) => {
-    const answer = await service.request('runs/book', { runId: summary.runId, mark });
-    if (answer.ok) {
-      const { markId } = answer.value;
-      setLate((marks) => [...marks, { kind: 'mark', timeS: endS, markId, mark }]);
-    } else bench.getState().dispatch({ type: 'problem', problem: answer.error });
-  };
+  const receivers = useMemo(() => receiverCount(inputs, endS), [inputs, endS]);
   return (
     <main className="place books" id="place">
       <div className="books-head">
@@ -55,7 +44,8 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
         <section aria-labelledby="measurements">
           <h2 id="measurements">Measurements</h2>
           <MeasurementList
-            inputs={all}
+            marks={measured}
+            whenNone="None yet. For a balance measure how much residue is in the pot and how strong it is, and the same of each cut."
             canAct={canAct}
             onlyWatches={onlyWatches}
             onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}
@@ -75,8 +65,4 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
       </div>
     </main>
   );
-}
-
-function isReceiverChange(input: object): boolean {
-  return 'mark' in input && (input.mark as MarkBody).type === 'receiver-changed';
 }

@@ -1,26 +1,20 @@
-import { isBookMark, type RunInput, standingMarks } from '#shared-core';
+import type { Mark } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWords } from '../words/use-words.ts';
 
 interface MeasurementListProps {
-  readonly inputs: readonly RunInput[];
+  readonly marks: readonly Mark[];
+  readonly whenNone: string;
   readonly canAct: boolean;
   readonly onlyWatches: boolean;
-  readonly onWithdraw: (markId: number) => Promise<void>;
+  readonly onWithdraw: (markId: number) => Promise<unknown>;
 }
 
-/** Every measurement that stands, each with a way to take it back. */
-export function MeasurementList({ inputs, canAct, onlyWatches, onWithdraw }: MeasurementListProps) {
+/** Marks made of liquids, each with a way to take it back. */
+export function MeasurementList(props: MeasurementListProps) {
+  const { marks, whenNone, canAct, onlyWatches, onWithdraw } = props;
   const words = useWords();
-  const marks = standingMarks(inputs).filter(({ mark }) => isBookMark(mark));
-  if (marks.length === 0) {
-    return (
-      <p className="soft">
-        None yet. For a balance measure how much residue is in the pot and how strong it is, and the
-        same of each cut.
-      </p>
-    );
-  }
+  if (marks.length === 0) return <p className="soft">{whenNone}</p>;
   return (
     <ul className="measurements">
       {marks.map(({ markId, mark }) => (

@@ -1,5 +1,5 @@
 import { useEffect, useReducer } from 'react';
-import { settledReading, steamPoint } from '#shared-core';
+import { cautionsAt, cautionWords, settledReading, steamPoint } from '#shared-core';
 import { pressureFromDraft } from '../prepare/pressure-from-draft.ts';
 import { useBench, usePrepare } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
@@ -7,6 +7,8 @@ import { CalibrationResult } from './calibration-result.tsx';
 import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';
 import { correctionFrom } from './correction-from.ts';
+
+const steamCautions = cautionsAt('calibrate').map(cautionWords).join(' ');
 
 /** Ice, steam, and what the probe is off by: ten minutes that make the plateau's tenths mean something. */
 export function CalibrationWalk() {
@@ -38,7 +40,7 @@ export function CalibrationWalk() {
       <ol className="calibration-steps">
         <CalibrationStep
           title={`Ice, ${words.quantity(0, 0, '°C')}`}
-          how="Crushed ice in a beaker, just enough water to fill the gaps. Probe in the middle, stir gently for a minute."
+          how="Crushed ice in a beaker, just enough water to fill the gaps, stirred for a minute. Then clamp the probe in the middle."
           referenceC={0}
           taken={state.ice}
           settled={settled}
@@ -47,7 +49,7 @@ export function CalibrationWalk() {
         />
         <CalibrationStep
           title={`Steam, ${words.quantity(steamC, 2, '°C')} at this air pressure`}
-          how="Water boiling well in a flask. Probe in the steam of the neck, not in the water. Steam burns: clamp it, no hands."
+          how={`Probe in the neck of a flask, above the water, not in it; then boil the water well. ${steamCautions}`}
           referenceC={steamC}
           taken={state.steam}
           settled={settled}

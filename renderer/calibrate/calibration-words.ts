@@ -21,13 +21,13 @@ export function settlingWords(
   const problem = settled.error;
   switch (problem.kind) {
     case 'not-a-number':
-      return 'The probe sends something that is no temperature. Check its wire.';
+      return 'The probe sends something that is no temperature. Check plug and wire once the bath is cold.';
     case 'too-short':
-      return `Listening … ${numberWords(problem.spanS, 0, decimal)} of ${settledLimits.leastSpanS} s. Hold the probe still.`;
+      return `Listening … ${numberWords(problem.spanS, 0, decimal)} of ${settledLimits.leastSpanS} s. Leave the probe as it hangs.`;
     case 'still-drifting':
       return `Still drifting, ${numberWords(problem.driftKPerMin, 1, decimal)} K/min. Wait; stir the ice, keep the steam coming.`;
     case 'too-noisy':
-      return `Jumping by ${numberWords(problem.noiseK, 1, decimal)} K. Hold it still, away from the glass.`;
+      return `Jumping by ${numberWords(problem.noiseK, 1, decimal)} K. The probe must hang still, clear of the glass: clamp it anew, in a cold bath.`;
     default:
       return assertNever(problem);
   }

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { Button } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { useFilm } from '../look-back/use-film.ts';
-import { problemWords } from '../words/index.ts';
+import { problemWords, signs } from '../words/index.ts';
 import { CompareTable } from './compare-table.tsx';
 import { Overlay } from './overlay.tsx';
 import { runFacts } from './run-facts.ts';
@@ -46,8 +46,8 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
       {isReady && (
         <>
           <p className="place-lead">
-            Time counts from vapour arrival, so that a slow warm-up does not shift the rest. ▼ is
-            the heat-off prompt.
+            Time counts from vapour arrival, so that a slow warm-up does not shift the rest.{' '}
+            {signs.prompt} is the heat-off prompt.
           </p>
           {late.map(({ film }) => (
             <p key={film.identity.runId} className="warning">

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { ChoiceField } from '../design/index.ts';
 import type { Film } from '../look-back/film.ts';
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
+import { signs } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { type AlignedPoint, alignedTrace } from './aligned-trace.ts';
 import { letterSide } from './letter-side.ts';
@@ -118,19 +119,19 @@ function Trace({ look, points, others, span, heatOffS, scale }: TraceProps) {
   const { xOf, yOf, top, bottom, textPx } = scale;
   const place = traceLooks.indexOf(look);
   const shiftS = firstSignS + 105 * place;
-  const signs: AlignedPoint[] = [];
+  const spots: AlignedPoint[] = [];
   let nextS = shiftS;
   for (const point of points) {
     if (point[0] < nextS || point[1] === null) continue;
-    signs.push(point);
+    spots.push(point);
     nextS = point[0] + signEveryS;
   }
   const roomAbove = (2.2 * textPx * span) / (bottom - top);
-  const isBelow = signs[0] !== undefined && letterSide(signs[0], others, roomAbove) === 'below';
+  const isBelow = spots[0] !== undefined && letterSide(spots[0], others, roomAbove) === 'below';
   return (
     <g className="trace" style={{ color: look.colour }}>
       <path d={scale.line(points)} className="trace-line" strokeDasharray={look.dashes} />
-      {signs.map(([timeS, value]) => (
+      {spots.map(([timeS, value]) => (
         <text
           key={timeS}
           x={scale.xOf(timeS)}
@@ -142,10 +143,10 @@ function Trace({ look, points, others, span, heatOffS, scale }: TraceProps) {
           {look.sign}
         </text>
       ))}
-      {signs[0] && (
+      {spots[0] && (
         <text
-          x={xOf(signs[0][0]) + 0.8 * textPx}
-          y={yOf(signs[0][1] ?? 0) + (isBelow ? 1.3 : -0.67) * textPx}
+          x={xOf(spots[0][0]) + 0.8 * textPx}
+          y={yOf(spots[0][1] ?? 0) + (isBelow ? 1.3 : -0.67) * textPx}
           className="plot-name"
         >
           {look.letter}
@@ -164,7 +165,7 @@ function Trace({ look, points, others, span, heatOffS, scale }: TraceProps) {
             textAnchor="middle"
             className="plot-name"
           >
-            {`${look.letter} ▼`}
+            {`${look.letter} ${signs.prompt}`}
           </text>
         </g>
       )}

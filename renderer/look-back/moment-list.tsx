@@ -1,5 +1,5 @@
 import { Button } from '../design/index.ts';
-import { clockWords } from '../words/index.ts';
+import { clockWords, signs } from '../words/index.ts';
 import type { Moment } from './moments.ts';
 
 interface MomentListProps {
@@ -8,7 +8,12 @@ interface MomentListProps {
   readonly onJump: (moment: Moment) => void;
 }
 
-const kindSigns = { stage: '▬', alarm: '▲', mark: '•', annotation: '✎' } as const;
+const kindSigns = {
+  stage: signs.stage,
+  alarm: signs.prompt,
+  mark: signs.mark,
+  annotation: signs.note,
+} as const;
 const kindNames = {
   stage: 'Stage',
   alarm: 'Prompt',

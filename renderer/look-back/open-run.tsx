@@ -2,12 +2,13 @@ import { BlindRun } from '../blind/index.ts';
 import { BooksOfRun } from '../books/index.ts';
 import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
+import { ProofOfRun } from '../proof/index.ts';
 import { problemWords } from '../words/index.ts';
 import { Replay } from './replay.tsx';
 import { useFilm } from './use-film.ts';
 
 /** What a recorded run is opened for. */
-export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books';
+export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books' | 'proof';
 
 interface OpenRunProps {
   readonly runId: string;
@@ -23,6 +24,9 @@ export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
     if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
     if (openFor === 'books') {
       return <BooksOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
+    }
+    if (openFor === 'proof') {
+      return <ProofOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
     }
     return <Replay film={film} summary={summary} agreement={agreement} onClose={onClose} />;
   }

@@ -1,5 +1,5 @@
 import type { RunSummary } from '#shared-core';
-import { clockWords, dateWords, durationWords, unreadableWords } from '../words/index.ts';
+import { clockWords, dateWords, durationWords, signs, unreadableWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 
 /** What a run of the library was, in a few lines. */
@@ -10,7 +10,9 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
       <>
         <h2 className="run-name">{run.name}</h2>
         <p className="soft number">{dateWords(run.startedAtIso)}</p>
-        <p className="run-damage">▲ {unreadableWords(run.unreadable, run.runId)}</p>
+        <p className="run-damage">
+          {signs.problem} {unreadableWords(run.unreadable, run.runId)}
+        </p>
       </>
     );
   }
@@ -31,7 +33,9 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
         {run.heatOffCalledS !== null && ` · heat-off prompt at ${clockWords(run.heatOffCalledS)}`}
       </p>
       {run.damagedRecords > 0 && (
-        <p className="run-damage">▲ {damageWords(run.damagedRecords)}; the rest is good.</p>
+        <p className="run-damage">
+          {signs.problem} {damageWords(run.damagedRecords)}; the rest is good.
+        </p>
       )}
       {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
     </>

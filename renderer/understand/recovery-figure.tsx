@@ -40,12 +40,12 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
   const sentence =
     now && percent
       ? `Up to the last booking ${words.range(percent, 0, '%')} of the charge’s ethanol has come over, at ${words.range(now.meanStrengthAbv, 0, '% vol')} on average: going on adds ethanol and takes away strength.`
-      : 'Nothing is booked yet: book a volume in the receiver, and this curve shows how much of the ethanol has come over, and how pure.';
+      : 'Nothing is booked yet: book a volume in the receiver, and this curve shows how much of the ethanol has come over, and how strong it is.';
   const leastMeanAbv =
     settings.stop.kind === 'purity-against-recovery' ? settings.stop.leastMeanStrengthAbv : null;
   return (
     <FigureFrame
-      title="Purity against recovery so far"
+      title="Strength against recovery so far"
       sentence={sentence}
       drawing={
         <PlotPaper x={x} y={y} description={sentence}>

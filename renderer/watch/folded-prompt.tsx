@@ -2,6 +2,7 @@ import { type AlarmView, alarmTitles } from '#shared-core';
 import { useWindowParts } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
+import { PromptCaution } from './prompt-caution.tsx';
 import { promptStateWords } from './prompt-state.ts';
 
 interface FoldedPromptProps {
@@ -28,6 +29,7 @@ export function FoldedPrompt({ alarm, nowS, canAct }: FoldedPromptProps) {
         <p className="prompt-because">
           <strong>{words.said(alarm.act)}</strong>
         </p>
+        <PromptCaution alarm={alarm.alarm} />
         <p className="prompt-state number">{promptStateWords(alarm, nowS)}</p>
         <p className="prompt-because">{words.said(alarm.because)}</p>
         <p className="prompt-because soft">{words.said(alarm.consequence)}</p>

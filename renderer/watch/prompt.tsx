@@ -3,6 +3,7 @@ import { useWindowParts } from '../window/use-stores.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
+import { PromptCaution } from './prompt-caution.tsx';
 import { promptStateWords } from './prompt-state.ts';
 
 interface PromptProps {
@@ -29,6 +30,7 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
     >
       <h2 className="prompt-act">{words.said(act)}</h2>
       <p className="prompt-state number">{promptStateWords(called, nowS)}</p>
+      {isOpen && <PromptCaution alarm={alarm.alarm} />}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
       <details className="why">

@@ -26,7 +26,7 @@ export function Prompts({ alarms, nowS, isLive, isCalm }: PromptsProps) {
   return (
     <section className="prompts" aria-label="Prompts">
       {first === undefined ? (
-        <p className="prompts-none soft">No prompt. Nothing asks for an act.</p>
+        <p className="prompts-none soft">Keep watching the glass.</p>
       ) : (
         <ol>
           <li key={first.alarm}>

@@ -15,6 +15,7 @@ export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
 export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
+export { signs, traceSigns } from './signs.ts';
 export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
 export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';

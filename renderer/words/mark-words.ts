@@ -1,6 +1,7 @@
-import { assertNever, type MarkBody } from '#shared-core';
+import { assertNever, type MarkBody, proofSightWords } from '#shared-core';
 import { liquidMarkWords } from './liquid-mark-words.ts';
 import { type Decimal, numberWords } from './number-words.ts';
+import { signs } from './signs.ts';
 
 /** A mark in words, as the list under the strip shows it. */
 export function markWords(mark: MarkBody, decimal: Decimal): string {
@@ -44,6 +45,8 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
       return liquidMarkWords(mark, decimal);
     case 'sugar-known':
       return `${number(mark.sugarG, 1)} g of sugar in the ferment`;
+    case 'proof-burned':
+      return `Burned as proof: ${number(mark.volumeMl, 1)} mL of cut ${mark.cut}, ${proofSightWords[mark.seen]} (${mark.role})`;
     case 'note':
       return mark.text;
     case 'mark-withdrawn':
@@ -57,16 +60,16 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
 export function markSign(mark: MarkBody): string {
   switch (mark.type) {
     case 'heat-on':
-      return '▲';
+      return signs.heatOn;
     case 'heat-eased':
-      return '◆';
+      return signs.heatEased;
     case 'heat-off':
-      return '▼';
+      return signs.heatOff;
     case 'receiver-changed':
-      return 'R';
+      return signs.receiverChanged;
     case 'note':
-      return '✎';
+      return signs.note;
     default:
-      return '•';
+      return signs.mark;
   }
 }

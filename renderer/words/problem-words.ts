@@ -24,7 +24,7 @@ export function problemWords(problem: ServiceProblem): string {
     case 'run-unreadable':
       return `This run could not be read. ${stopped(problem.message)} The file is left as it is.`;
     case 'disk-full':
-      return `There is no room left at ${problem.path}. Free some space; everything saved so far is safe.`;
+      return `There is no room left at ${problem.path}. Free some space; everything saved so far stays.`;
     case 'folder-read-only':
       return `${problem.path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.`;
     case 'folder-unavailable':

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { columnMappingSchema } from '../csv/index.ts';
-import { markBodySchema, runSettingsSchema } from '../run/index.ts';
+import { runSettingsSchema } from '../run/index.ts';
+import { lateMarkSchema } from './late-mark.ts';
 
 const runId = z.string().min(1).max(120);
 const ticket = z.string().min(1).max(60);
@@ -35,7 +36,7 @@ export const exchangeRequests = {
   /** A measurement made after the run, or the withdrawal of one; the run's log stays as it was. */
   'runs/book': {
     commands: true,
-    body: z.strictObject({ runId, mark: markBodySchema }),
+    body: z.strictObject({ runId, mark: lateMarkSchema }),
     answer: z.strictObject({ markId: z.number().int() }),
   },
   'imports/begin': {

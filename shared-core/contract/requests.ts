@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { correctionSchema, markBodySchema, runSettingsSchema } from '../run/index.ts';
+import { correctionSchema, runSettingsSchema } from '../run/index.ts';
+import { benchMarkSchema } from './bench-mark.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import {
   portInfoSchema,
@@ -62,7 +63,7 @@ export const requests = {
   'run/stop': { commands: true, body: nothing, answer: z.strictObject({ runId: z.string() }) },
   'run/mark': {
     commands: true,
-    body: z.strictObject({ mark: markBodySchema }),
+    body: z.strictObject({ mark: benchMarkSchema }),
     answer: z.strictObject({ markId: z.number().int(), timeS: z.number() }),
   },
   'runs/list': {

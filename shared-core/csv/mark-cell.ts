@@ -14,6 +14,7 @@ const endCell = 'run-ended';
  * @example
  * writeMarkCell({ kind: 'mark', mark: { type: 'receiver-changed', volumeMl: 35 } }) // => "receiver-changed volumeMl=35"
  * writeMarkCell({ kind: 'mark', mark: { type: 'note', text: 'Smells of pear' } }) // => "note text=\"Smells of pear\""
+ * writeMarkCell({ kind: 'mark', mark: { type: 'proof-burned', cut: 2, volumeMl: 1, seen: 'burned-away', role: 'teacher', confirmed: ['proof-cold'] } }) // => "proof-burned cut=2 volumeMl=1 seen=burned-away role=teacher confirmed=[\"proof-cold\"]"
  * writeMarkCell({ kind: 'link', change: { state: 'lost', reason: 'unplugged' } }) // => "probe-lost reason=unplugged"
  */
 export function writeMarkCell(cell: MarkCell): string {
@@ -28,7 +29,8 @@ export function writeMarkCell(cell: MarkCell): string {
 /** Words that need no quotes. */
 const bareWord = /^[a-z][a-z0-9-]*$/;
 
-function show(value: string | number | null): string {
+/** Lists are of bare words, so their JSON has no blank. */
+function show(value: string | number | null | readonly string[]): string {
   return typeof value === 'string' && bareWord.test(value) && value !== 'null'
     ? value
     : JSON.stringify(value);

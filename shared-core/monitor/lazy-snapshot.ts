@@ -136,13 +136,13 @@ function tellableRateKPerS({ rateKPerS, rateSdKPerS }: HeadState): number {
 }
 
 function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
-  const { priority, act, how, consequence } = alarmCatalogue[alarm];
+  const { priority, act, consequence } = alarmCatalogue[alarm];
   return {
     alarm,
     state: track.state,
     priority,
     raisedS: track.raisedS ?? 0,
-    act: reason.act ?? (how === undefined ? act : `${act} ${how}`),
+    act: reason.act ?? act,
     because: reason.because,
     consequence,
     wouldChangeIf: reason.wouldChangeIf,

@@ -6,6 +6,7 @@ export { intervalWords, measuredWords } from './measured-words.ts';
 export { leastPlateauS, plateauBandK, plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';
 export { type ProcessedRow, processedRows } from './processed-rows.ts';
+export { proofMeaning, proofSightWords } from './proof-words.ts';
 export { reportOf } from './report-of.ts';
 export { type RunKind, runKind } from './run-kind.ts';
 export { type RunStudy, type RunToStudy, studyRun } from './study-run.ts';

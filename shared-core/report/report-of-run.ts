@@ -4,6 +4,7 @@ import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
 import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
+import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -21,6 +22,7 @@ export function runBlocks(study: RunStudy): readonly Block[] {
     ...present(alarmsTable(study)),
     ...strengthBlocks(study),
     ...bookBlocks(study),
+    ...proofBlocks(study),
     ...plateBlocks(study),
     ...doubts(study),
   ];

@@ -1,7 +1,7 @@
+import { cautionBlocks } from './caution-blocks.ts';
 import { comparisonBlocks } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
-import { reportCautions } from './report-cautions.ts';
 import { runBlocks } from './report-of-run.ts';
 import type { RunStudy } from './study-run.ts';
 
@@ -32,8 +32,7 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
         ...runBlocks(study),
       ]),
       ...method(studies),
-      { kind: 'heading', level: 2, text: 'Cautions' },
-      ...reportCautions.map((text) => ({ kind: 'caution', text }) as const),
+      ...cautionBlocks('report'),
     ],
   };
 }

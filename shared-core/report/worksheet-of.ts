@@ -1,5 +1,6 @@
 import { type Exercise, type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
 import { temperatureFigure } from '../figures/index.ts';
+import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
 import type { RunStudy } from './study-run.ts';
@@ -36,6 +37,7 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
         ...drawn(exercise.figure),
         { kind: 'answer-lines', count: exercise.answerLines },
       ]),
+      ...cautionBlocks('worksheet'),
     ],
   };
 }
@@ -68,6 +70,7 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
         { kind: 'list', ordered: true, items: exercise.working },
         ...drawn(exercise.solvedFigure),
       ]),
+      ...cautionBlocks('worksheet'),
     ],
   };
 }

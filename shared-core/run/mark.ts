@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { liquidMarkSchemas } from './liquid-mark.ts';
+import { proofMarkSchema } from './proof-mark.ts';
 
 const volumeMl = z.number().min(0).max(100_000);
 const alarmName = z.string().min(1).max(40);
@@ -31,6 +32,7 @@ export const markBodySchema = z.discriminatedUnion('type', [
   }),
   z.strictObject({ type: z.literal('attention-answered') }),
   ...liquidMarkSchemas,
+  proofMarkSchema,
   z.strictObject({ type: z.literal('note'), text: z.string().min(1).max(2000) }),
   /** Undo: the record keeps both marks; everything after treats the withdrawn one as not made. */
   z.strictObject({ type: z.literal('mark-withdrawn'), withdrawnMarkId: z.number().int().min(1) }),
@@ -48,13 +50,13 @@ export type MarkBody = z.infer<typeof markBodySchema>;
 export type MarkType = MarkBody['type'];
 export type Mark = z.infer<typeof markSchema>;
 
-const liquidMarkTypes: ReadonlySet<string> = new Set(
-  liquidMarkSchemas.map(({ shape }) => shape.type.value),
+const bookMarkTypes: ReadonlySet<string> = new Set(
+  [...liquidMarkSchemas, proofMarkSchema].map(({ shape }) => shape.type.value),
 );
 
 /**
- * Whether a mark only serves the books: what was measured of a liquid, or the sugar. Such marks may be made after
- * the run, too, because the monitor concludes nothing from them.
+ * Whether a mark only serves the books: what was measured of a liquid, the sugar, or a sample burned as proof. Such marks
+ * may be made after the run, too, because the monitor concludes nothing from them.
  *
  * Source: the rule of this project's run log.
  * @example
@@ -62,5 +64,5 @@ const liquidMarkTypes: ReadonlySet<string> = new Set(
  * isBookMark({ type: 'volume-read', volumeMl: 20 }) // => false
  */
 export function isBookMark(mark: MarkBody): boolean {
-  return liquidMarkTypes.has(mark.type);
+  return bookMarkTypes.has(mark.type);
 }

@@ -1,4 +1,4 @@
-import type { RunStudy } from '#shared-core';
+import { cautionsAt, cautionWords, type RunStudy } from '#shared-core';
 
 /** What is what, for whoever opens the pack years later. */
 export function readMe(studies: readonly RunStudy[], fileNames: readonly string[]): string {
@@ -29,9 +29,10 @@ export function readMe(studies: readonly RunStudy[], fileNames: readonly string[
     'settings/           charge, pressure, rig, probe and limits of each run',
     '',
     'A file in data/raw, imported again together with its file in settings/, gives the same stages and calls.',
-    'No names of people are in these files; texts of notes were left out.',
+    'Texts of notes were left out. Names of runs and rigs stand here as they were typed:',
+    'look for names of people in them before you pass these files on.',
     'Units in datapackage.json are UCUM codes: Cel = °C, %{vol} = % vol at 20 °C.',
-    'Nobody drinks the distillate. This program is no safety device.',
+    ...cautionsAt('pack').map(cautionWords),
     '',
     ...fileNames,
     '',

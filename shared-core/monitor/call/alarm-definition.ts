@@ -1,6 +1,7 @@
 import type { AlarmOccurrence, AlarmReason } from '../../alarms/alarm-reason.ts';
 import type { AlarmPriority, AlarmState } from '../../alarms/alarm-state.ts';
 import type { AlarmDelays, AlarmTrack } from '../../alarms/alarm-track.ts';
+import type { CautionId } from '../../cautions/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
 /** What a condition may look at: one second's facts, and where this alarm and the others stand. */
@@ -21,8 +22,8 @@ export interface AlarmDefinition<Id extends string = string> extends AlarmDelays
   readonly title: string;
   /** What to do, short enough for the line at the top. */
   readonly act: string;
-  /** How to do it, for the prompt, where there is room to say so. */
-  readonly how?: string;
+  /** Said with the act in the prompt, where there is room: how it is done without being hurt. */
+  readonly caution: CautionId | null;
   /** What happens otherwise. */
   readonly consequence: string;
   readonly priority: AlarmPriority;

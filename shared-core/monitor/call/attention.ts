@@ -1,3 +1,4 @@
+import { cautionOf } from '../../cautions/index.ts';
 import { span } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 
@@ -8,13 +9,14 @@ export const attention = {
   id: 'attention',
   title: 'Nobody answered',
   act: 'Go to the still and confirm that you are there.',
-  consequence: 'A heated still with nobody beside it is dangerous.',
+  consequence: cautionOf('attended').because,
+  caution: null,
   priority: 'medium',
   onDelayS: 0,
   offDelayS: 0,
   asksForHeatOff: false,
   isAnsweredByHeatOff: false,
-  mayBeShelved: true,
+  mayBeShelved: false,
   waitsForHead: false,
   lingers: false,
   condition: ({ facts: { attentionDueS, timeS } }) =>

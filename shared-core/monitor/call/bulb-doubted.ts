@@ -17,6 +17,7 @@ export const bulbDoubted = {
   title: 'Bulb in doubt',
   act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
   consequence: 'A bulb that reads too low has the heat-off call come late, or not at all.',
+  caution: 'hot-head',
   priority: 'medium',
   onDelayS: 0,
   offDelayS: 5,

@@ -1,6 +1,6 @@
+import { cautionOf } from '../../cautions/index.ts';
 import { celsius } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
-import { howHeatGoesOff } from './heating.ts';
 
 /** Cooling water leaves a condenser that works well below this; common practice, no source [°C]. */
 const onC = 40;
@@ -10,8 +10,8 @@ export const condenserWarm = {
   id: 'condenser-warm',
   title: 'Condenser warm',
   act: 'Take the heat off and restore the cooling water.',
-  how: howHeatGoesOff,
-  consequence: 'Flammable vapour can leave the condenser uncondensed.',
+  consequence: cautionOf('cooling-water').because,
+  caution: 'drop-heat',
   priority: 'high',
   onDelayS: 15,
   offDelayS: 30,

@@ -9,6 +9,3 @@ export function mayBoil({ heat, stage }: MonitorFacts): boolean {
 export function isHeating(facts: MonitorFacts): boolean {
   return mayBoil(facts) && facts.plateau.recededSinceS === null;
 }
-
-/** A mantle that is only switched off boils on for minutes; common practice, no source. */
-export const howHeatGoesOff = 'Take a flame away; lower or remove a mantle, it boils on.';

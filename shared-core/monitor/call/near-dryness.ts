@@ -1,5 +1,6 @@
+import { cautionOf } from '../../cautions/index.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
-import { howHeatGoesOff, isHeating } from './heating.ts';
+import { isHeating } from './heating.ts';
 
 /** Least that must stay in the pot, for all one knows: a tenth of the charge; common practice, no source. */
 const leastPotShare = 0.1;
@@ -8,8 +9,8 @@ export const nearDryness = {
   id: 'near-dryness',
   title: 'Pot near dryness',
   act: 'Take the heat off now and let the pot cool.',
-  how: howHeatGoesOff,
-  consequence: 'A pot boiled dry can crack and its residue can char or catch fire.',
+  consequence: cautionOf('dryness').because,
+  caution: 'drop-heat',
   priority: 'high',
   onDelayS: 0,
   offDelayS: 60,

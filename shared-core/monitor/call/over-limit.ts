@@ -3,7 +3,7 @@ import { celsius, percent } from '../words/numbers.ts';
 import { limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
-import { howHeatGoesOff, isHeating } from './heating.ts';
+import { isHeating } from './heating.ts';
 import { plateauDeparture } from './plateau-departure.ts';
 
 /**
@@ -16,8 +16,8 @@ export const overLimit = {
   id: 'over-limit',
   title: 'Heat off now: limit passed',
   act: 'Take the heat off now.',
-  how: howHeatGoesOff,
   consequence: 'What comes over is weaker than the strength you asked for.',
+  caution: 'drop-heat',
   priority: 'high',
   onDelayS: 5,
   offDelayS: 20,

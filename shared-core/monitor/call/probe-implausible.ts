@@ -10,6 +10,7 @@ export const probeImplausible = {
   act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
   consequence:
     'Until the head can be trusted the heat-off call waits, or may come late or not at all.',
+  caution: 'hot-head',
   priority: 'high',
   onDelayS: 0,
   offDelayS: 5,

@@ -16,9 +16,9 @@ export const probeLost = {
   id: 'probe-lost',
   title: 'Probe lost',
   act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
-  how: 'Check the plug at the computer and the cable up to the still.',
   consequence:
     'Until the head can be read the heat-off call waits, or may come late or not at all.',
+  caution: 'hot-head',
   priority: 'high',
   onDelayS: 0,
   offDelayS: 5,

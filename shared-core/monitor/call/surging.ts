@@ -8,6 +8,7 @@ export const surging = {
   title: 'Surging',
   act: 'Ease the heat.',
   consequence: 'Liquid thrown up the column spoils the separation.',
+  caution: null,
   priority: 'medium',
   onDelayS: 10,
   offDelayS: 60,

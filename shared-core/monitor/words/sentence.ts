@@ -113,7 +113,7 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
         : `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
     case 'main':
       return strength === 'below-azeotrope'
-        ? 'Check that the bulb sits in the vapour at the side arm.'
+        ? 'See through the glass whether the bulb sits in the vapour at the side arm.'
         : null;
     case 'leaving':
       return 'Stay at the still and have the next receiver ready.';

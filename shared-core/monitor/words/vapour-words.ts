@@ -63,5 +63,5 @@ function massPercent(strength: Estimate): Estimate {
 }
 
 function belowAzeotropeWords({ scale }: MonitorFacts): string {
-  return `No ethanol–water vapour condenses below ${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa. Check that the bulb sits in the vapour at the side arm, then the air pressure entered and the probe's correction; lighter volatiles are the rarer cause.`;
+  return `No ethanol–water vapour condenses below ${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa. See through the glass whether the bulb sits in the vapour at the side arm, then check the air pressure entered and the probe's correction; lighter volatiles are the rarer cause.`;
 }

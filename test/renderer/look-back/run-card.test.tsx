@@ -39,6 +39,7 @@ test('a run shows what is mostly done with it, and the rest when asked for more'
   const unfolded = document.getElementById(more.getAttribute('aria-controls') ?? '');
   expect([...(unfolded?.querySelectorAll('button') ?? [])].map((one) => one.textContent)).toEqual([
     'Books',
+    'Prove by burning …',
     'What if …',
     'Export CSV',
     'Export pack',
@@ -59,7 +60,7 @@ test('whoever comes back from a run finds the focus on it', () => {
 
 test('one damaged record is told as one', () => {
   renderCard(summary);
-  expect(screen.getByText('▲ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
+  expect(screen.getByText('✕ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
 });
 
 test.each([

@@ -30,7 +30,7 @@ describe('UnderstandPanel', () => {
     for (const name of [
       /^Boiling at 99\.4.kPa$/,
       'Plates between pot and head',
-      'Purity against recovery so far',
+      'Strength against recovery so far',
     ]) {
       const figure = screen.getByRole('region', { name });
       const drawing = within(figure).getByRole('img');

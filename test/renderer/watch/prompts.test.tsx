@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { AlarmView, RequestName } from '#shared-core';
+import { type AlarmView, alarmCatalogue, alarms, cautions, type RequestName } from '#shared-core';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 import {
   createBenchStore,
@@ -183,7 +183,7 @@ describe('Prompts', () => {
       'Also: Nobody answered',
     ]);
     const lines = [...document.querySelectorAll('details:has(h2)')];
-    expect(lines.map((line) => line.querySelectorAll('button').length)).toEqual([3, 2]);
+    expect(lines.map((line) => line.querySelectorAll('button').length)).toEqual([3, 1]);
   });
 
   test('beside an instruction it is not said that nothing asks for an act', () => {
@@ -204,6 +204,31 @@ describe('Prompts', () => {
   test('only what asks for the heat to be off offers to say so', () => {
     show([alarm({ alarm: 'surging', priority: 'medium', act: 'Ease the heat.' })]);
     expect(screen.queryByRole('button', { name: /^Heat is off/ })).toBeNull();
+  });
+
+  test.each([
+    ['surging', true],
+    ['over-limit', true],
+    ['near-dryness', false],
+    ['condenser-warm', false],
+    ['attention', false],
+  ] as const)('“Not for 5 min” is offered where waiting hurts nobody: %s', (name, isOffered) => {
+    show([alarm({ alarm: name })]);
+    expect(screen.queryByRole('button', { name: /^Not for 5 min/ }) !== null).toBe(isOffered);
+  });
+
+  test.each(alarms)('how its act is done without being hurt stands with it: %s', (name) => {
+    show([alarm({ alarm: name })]);
+    const { caution } = alarmCatalogue[name];
+    const said = cautions.filter(({ because }) => screen.queryByText(because) !== null);
+    expect(said.map(({ id }) => id)).toEqual(caution === null ? [] : [caution]);
+  });
+
+  test('without a prompt it goes on asking for eyes on the glass: no all-clear', () => {
+    show([]);
+    expect(screen.getByRole('region', { name: 'Prompts' }).textContent).toBe(
+      'Keep watching the glass.',
+    );
   });
 
   test('a window that may only look has nothing to press', () => {

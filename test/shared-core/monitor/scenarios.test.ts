@@ -164,7 +164,9 @@ describe('rigs and people', () => {
     const monitor = createMonitor(pearSettings);
     for (const input of simulatedReadings({ durationS: 3200 })) monitor.push(input);
     const snapshot = monitor.snapshot();
-    expect(snapshot.act).toBe('Take the heat off and change the receiver.');
+    expect(snapshot.act).toBe(
+      'Take the heat off (flame out, mantle down) and change the receiver.',
+    );
     for (const text of [
       snapshot.stage.because,
       snapshot.stage.wouldChangeIf,

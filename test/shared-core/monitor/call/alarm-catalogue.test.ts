@@ -37,8 +37,8 @@ test('what asks for the heat to be taken off comes first, and high priority befo
 });
 
 test('what asks for the heat to be taken off says what becomes of flame and mantle', () => {
-  for (const { act, how, asksForHeatOff } of alarmDefinitions) {
-    expect(how?.includes('flame') ?? false).toBe(asksForHeatOff);
+  for (const { act, caution, asksForHeatOff } of alarmDefinitions) {
+    expect(caution === 'drop-heat').toBe(asksForHeatOff);
     expect(act.startsWith('Take the heat off')).toBe(asksForHeatOff);
   }
 });

@@ -174,7 +174,7 @@ describe('the sentence at the top', () => {
         timeS: 1,
         sentence:
           'The main fraction is coming over at 74.0 °C, cooler than ethanol–water vapour can be.',
-        act: 'Check that the bulb sits in the vapour at the side arm.',
+        act: 'See through the glass whether the bulb sits in the vapour at the side arm.',
       },
     ]);
   });

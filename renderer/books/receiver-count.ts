@@ -1,0 +1,9 @@
+import { cutsOfRun, type RunInput } from '#shared-core';
+
+/** How many receivers a run had, as far as its marks tell; each is a liquid of its own. */
+export function receiverCount(inputs: readonly RunInput[], endS: number): number {
+  const changes = inputs.filter(
+    (input) => input.kind === 'mark' && input.mark.type === 'receiver-changed',
+  );
+  return Math.max(1, cutsOfRun({ inputs, endS }).length, changes.length + 1);
+}

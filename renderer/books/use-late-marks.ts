@@ -1,0 +1,24 @@
+import { useState } from 'react';
+import type { Mark, MarkBody } from '#shared-core';
+import { useWindowParts } from '../window/use-stores.ts';
+
+interface LateMarks {
+  readonly late: readonly Mark[];
+  /** Keeps one more, or takes one back; false where it could not be, which has been told by then. */
+  readonly book: (mark: MarkBody) => Promise<boolean>;
+}
+
+/** What was marked after a run, and more of it. */
+export function useLateMarks(runId: string, endS: number, lateMarks: readonly Mark[]): LateMarks {
+  const { service, bench } = useWindowParts();
+  const [late, setLate] = useState(lateMarks);
+  const book = async (mark: MarkBody) => {
+    const answer = await service.request('runs/book', { runId, mark });
+    if (answer.ok) {
+      const { markId } = answer.value;
+      setLate((marks) => [...marks, { kind: 'mark', timeS: endS, markId, mark }]);
+    } else bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    return answer.ok;
+  };
+  return { late, book };
+}

@@ -1,0 +1,1 @@
+export { ProofOfRun } from './proof-of-run.tsx';

@@ -1,0 +1,68 @@
+import { useState } from 'react';
+import { type ProofMark, type ProofSight, proofSights, proofSightWords } from '#shared-core';
+import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
+import { numberFrom } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+
+interface SightFormProps {
+  readonly cuts: number;
+  readonly mostMl: number;
+  readonly canAct: boolean;
+  readonly onSeen: (seen: Pick<ProofMark, 'cut' | 'volumeMl' | 'seen'>) => Promise<void>;
+}
+
+/** What was burned and what it did, for the record. */
+export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
+  const words = useWords();
+  const [cut, setCut] = useState('1');
+  const [volume, setVolume] = useState('');
+  const [seen, setSeen] = useState<ProofSight>('burned-away');
+  const [problem, setProblem] = useState<string>();
+  return (
+    <form
+      className="measure-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        const volumeMl = numberFrom(volume);
+        if (volumeMl === null || volumeMl <= 0 || volumeMl > mostMl) {
+          return setProblem(`More than 0, at most ${words.quantity(mostMl, 0, 'mL')}.`);
+        }
+        void onSeen({ cut: Number(cut), volumeMl, seen });
+      }}
+    >
+      <div className="measure-choice">
+        <SelectField
+          name="From"
+          options={Array.from({ length: cuts }, (_, index) => ({
+            value: `${index + 1}`,
+            label: `Cut ${index + 1}`,
+          }))}
+          value={cut}
+          onValue={setCut}
+        />
+        <NumberField
+          name="Volume burned"
+          unit="mL"
+          text={volume}
+          onText={(text) => {
+            setVolume(text);
+            setProblem(undefined);
+          }}
+          problem={problem}
+          hint="It is missing from a cut that is measured only now."
+        />
+      </div>
+      <ChoiceField
+        name="It"
+        options={proofSights.map((value) => ({ value, label: proofSightWords[value] }))}
+        value={seen}
+        onValue={setSeen}
+      />
+      <div className="dialog-acts">
+        <button type="submit" className="button" data-weight="main" disabled={!canAct}>
+          Keep it in the record
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,15 @@
+import type { Caution } from '#shared-core';
+
+/** Cautions as a list: what to do, why, and the source where there is one. */
+export function CautionLines({ cautions }: { readonly cautions: readonly Caution[] }) {
+  return (
+    <ul className="cautions">
+      {cautions.map(({ id, act, because, source }) => (
+        <li key={id}>
+          <strong>{act}</strong> {because}
+          {source && <small className="soft"> Source: {source}.</small>}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,26 @@
+import { beforeHeat } from './before-heat.ts';
+import type { Caution } from './caution.ts';
+import { proofByBurning } from './proof-by-burning.ts';
+import { toolAndRules } from './tool-and-rules.ts';
+import { whatIsCollected } from './what-is-collected.ts';
+import { whenItGoesWrong } from './when-it-goes-wrong.ts';
+import { whileHot } from './while-hot.ts';
+
+/** The one list that everything said about danger is made from, in the order in which it is read. */
+export const cautionGroups = [
+  { title: 'The tool and the rules', cautions: toolAndRules },
+  { title: 'When something goes wrong', cautions: whenItGoesWrong },
+  { title: 'Before any heat', cautions: beforeHeat },
+  { title: 'While it is hot', cautions: whileHot },
+  { title: 'What is collected', cautions: whatIsCollected },
+  { title: 'Proving it by burning a sample', cautions: proofByBurning },
+] as const satisfies readonly { readonly title: string; readonly cautions: readonly Caution[] }[];
+
+export type CautionId = (typeof cautionGroups)[number]['cautions'][number]['id'];
+
+/** A caution of the list. */
+export type KnownCaution = Caution & { readonly id: CautionId };
+
+export const cautions: readonly KnownCaution[] = cautionGroups.flatMap<KnownCaution>(
+  (group) => group.cautions,
+);

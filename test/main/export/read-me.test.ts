@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { cautions, cautionsAt, cautionWords, defaultRunSettings, studyRun } from '#shared-core';
+import { readMe } from '../../../main/export/pack/read-me.ts';
+
+const lines = readMe(
+  [
+    studyRun({
+      runId: 'a',
+      name: 'Group of the third table',
+      startedAtIso: '',
+      rehearsal: false,
+      damagedRecords: 0,
+      settings: defaultRunSettings,
+      appVersion: '0',
+      modelVersion: '1',
+      inputs: [],
+      endS: 60,
+    }),
+  ],
+  ['report.pdf'],
+).split('\r\n');
+
+test('the pack says its cautions of the list, and no others', () => {
+  const said = lines.filter((line) => cautions.some((caution) => cautionWords(caution) === line));
+  expect(said).toEqual(cautionsAt('pack').map(cautionWords));
+  const others = lines.filter((line) => !said.includes(line)).join('\n');
+  expect(others).not.toMatch(/drink|safety|danger|caution/i);
+});
+
+test('the pack does not claim to name nobody, since names of runs are in it as typed', () => {
+  const text = lines.join(' ');
+  expect(text).toMatch(/Group of the third table/);
+  expect(text).not.toMatch(/No names of people are/);
+  expect(text).toMatch(/Names of runs and rigs stand here as they were typed/);
+});

@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import {
+  type Block,
+  cautionsAt,
+  cautionWords,
+  defaultRunSettings,
+  type MarkBody,
+  markingSheetOf,
+  proofMeaning,
+  reportOf,
+  studyRun,
+  worksheetOf,
+} from '#shared-core';
+
+const run = {
+  runId: 'a',
+  name: 'Pear',
+  startedAtIso: '',
+  rehearsal: false,
+  damagedRecords: 0,
+  settings: defaultRunSettings,
+  appVersion: '0',
+  modelVersion: '1',
+  inputs: [],
+  endS: 60,
+};
+const study = studyRun(run);
+
+/** What stands under the heading at the end. */
+function cautionsOf(blocks: readonly Block[]): readonly Block[] {
+  const heading = blocks.findLastIndex((block) => block.kind === 'heading');
+  expect(blocks[heading]).toMatchObject({ text: 'Cautions' });
+  return blocks.slice(heading + 1);
+}
+
+test.each([
+  ['report', reportOf([study])],
+  ['worksheet', worksheetOf(study, 'school')],
+  ['worksheet', markingSheetOf(study, 'undergraduate')],
+] as const)('a %s says its cautions of the list, and no others', (place, { blocks }) => {
+  expect(cautionsOf(blocks)).toEqual(
+    cautionsAt(place).map((caution) => ({ kind: 'caution', text: cautionWords(caution) })),
+  );
+});
+
+const confirmed = cautionsAt('proof').map(({ id }) => id);
+const burned: MarkBody = {
+  type: 'proof-burned',
+  cut: 2,
+  volumeMl: 0.8,
+  seen: 'burned-away',
+  role: 'technician',
+  confirmed,
+};
+const late = (markId: number, mark: MarkBody) =>
+  ({ kind: 'mark', timeS: 60, markId, mark }) as const;
+const textsOf = (lateMarks: readonly ReturnType<typeof late>[]) =>
+  reportOf([studyRun({ ...run, lateMarks })]).blocks;
+
+test('a sample burned as proof stands in the report with what was confirmed before, and what it does not show', () => {
+  const blocks = textsOf([late(1, burned)]);
+  const at = blocks.findIndex(
+    (block) => block.kind === 'heading' && block.text === 'Proof by burning a sample',
+  );
+  expect(blocks.slice(at + 1, at + 5)).toMatchObject([
+    { kind: 'table', rows: [['Cut 2', '0.8 mL', 'burned away', 'technician']] },
+    { kind: 'paragraph', text: proofMeaning },
+    { kind: 'paragraph' },
+    { kind: 'list', items: cautionsAt('proof').map(({ act }) => act) },
+  ]);
+});
+
+test('one that was withdrawn stands nowhere', () => {
+  const withdrawn = late(2, { type: 'mark-withdrawn', withdrawnMarkId: 1 });
+  expect(JSON.stringify(textsOf([late(1, burned), withdrawn]))).not.toMatch(/burn.* a sample/);
+});
