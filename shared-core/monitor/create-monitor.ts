@@ -60,7 +60,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     [openBin, nextBin] = [nextBin, openBin];
     for (const [channel, { bin, unit }] of others) {
       const binned = bin.take();
-      if (binned !== null) staging.seeChannel({ channel, unit, value: binned.value }, tickedS);
+      if (binned !== null) staging.seeChannel({ channel, unit, value: binned.value, atS: tickedS });
     }
     staging.second(tickedS, head);
     keeper.second(staging.facts(), bank.standing());

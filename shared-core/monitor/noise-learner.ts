@@ -17,6 +17,8 @@ const longLagS = 30;
 const priorVariance = 0.05 ** 2;
 const priorWeight = 40;
 const longestMemory = 1200;
+/** A probe that is noisier than this could not tell a fraction at all: what seems so is the head itself [K]. */
+const mostSdK = 0.5;
 
 /**
  * Half the mean square difference of observations at lag h is `σ²white + σ²slow (1 − e^(−h/15 s))`;
@@ -86,8 +88,8 @@ export function createNoiseLearner(): NoiseLearner {
       const slow = Math.max(0, (atLong - atShort) / Math.max(0.05, longShare - shortShare));
       const white = Math.max(0, atShort - slow * shortShare);
       return {
-        whiteSdK: Math.max(0.01, Math.sqrt(white)),
-        slowSdK: Math.max(0.005, Math.sqrt(slow)),
+        whiteSdK: Math.min(mostSdK, Math.max(0.01, Math.sqrt(white))),
+        slowSdK: Math.min(mostSdK, Math.max(0.005, Math.sqrt(slow))),
         slowCorrelationS,
       };
     },

@@ -15,8 +15,9 @@ export interface RunLog {
   event(event: RunEventName, timeS: number, because: string): void;
   estimate(timeS: number, headVapourAbv: Estimate | null): void;
   forecast(madeS: number, mainFractionEndS: Estimate | null): void;
-  openProblem(problem: string, fromS: number): void;
-  closeProblem(toS: number): void;
+  /** Notes a problem that lasts; returns the number to close it by. */
+  openProblem(problem: string, fromS: number): number;
+  closeProblem(number: number, toS: number): void;
   recentEvents(): readonly RunEvent[];
   stages(): readonly StageSpan[];
   takeChanges(): readonly MonitorChange[];
@@ -51,10 +52,10 @@ export function createRunLog(firstBecause: string): RunLog {
     },
     estimate: (timeS, headVapourAbv) => estimates.push({ timeS, headVapourAbv }),
     forecast: (madeS, mainFractionEndS) => forecasts.push({ madeS, mainFractionEndS }),
-    openProblem: (problem, fromS) => problems.push({ problem, fromS, toS: null }),
-    closeProblem: (toS) => {
-      const last = problems[problems.length - 1];
-      if (last !== undefined && last.toS === null) problems[problems.length - 1] = { ...last, toS };
+    openProblem: (problem, fromS) => problems.push({ problem, fromS, toS: null }) - 1,
+    closeProblem: (number, toS) => {
+      const open = problems[number];
+      if (open !== undefined) problems[number] = { ...open, toS };
     },
     recentEvents: () => recent,
     stages: () => spans,

@@ -4,6 +4,8 @@ import type { Condition, Stage } from '../snapshot/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { type BiasBelief, biasFromPlateau, priorBias } from './bias-belief.ts';
 import { createBulbWatch } from './bulb-watch.ts';
+import { isBlind } from './call/fault-kinds.ts';
+import { type ChannelTurn, type ChannelValue, createChannelSenses } from './channel-senses.ts';
 import { createDoubtfulRiseWatch } from './doubtful-rise-watch.ts';
 import { createDropoutWatch } from './dropout-watch.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
@@ -25,20 +27,14 @@ import { createUnheldWatch } from './unheld-watch.ts';
 import { createVapourScale } from './vapour-scale.ts';
 import { eventBecause } from './words/event-words.ts';
 import { headStrength } from './words/head-strength.ts';
+import { span } from './words/numbers.ts';
 import { stageBecause } from './words/stage-words.ts';
-
-/** What another channel than the head showed in one second. */
-export interface ChannelSecond {
-  readonly channel: string;
-  readonly value: number;
-  readonly unit: string;
-}
 
 /** Works out one second after another and keeps the log of what was concluded. */
 export interface Staging {
   readonly log: RunLog;
   second(timeS: number, head: BinnedSecond | null): void;
-  seeChannel(reading: ChannelSecond, timeS: number): void;
+  seeChannel(reading: ChannelValue): void;
   seeMark(mark: Mark): void;
   facts(): MonitorFacts;
 }
@@ -54,6 +50,8 @@ const reminderS = 90;
 /** A plateau must have been undisturbed for so long to judge a step of the probe by [s]. */
 const calmForStepS = 30;
 const pressureStepKPa = 0.02;
+/** Two probes side by side differ by no more than this [K]; common practice, no source. */
+const coolerPotK = 2;
 /** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
 const usualFlowMlPerS = 1 / 60;
 
@@ -79,11 +77,12 @@ export function createStaging(
   let head: HeadState | null = null;
   let fault: ProbeFault | null = null;
   let faultSinceS = 0;
+  let faultProblem: number | null = null;
+  const silentChannels = new Map<string, number>();
   let stage: Stage = 'warm-up';
   let stageSinceS = 0;
   let lastTrustedC: number | null = null;
-  let potC: number | null = null;
-  let condenserC: number | null = null;
+  const channels = createChannelSenses();
   let belowLimitForS = 0;
   let overLimitForS = 0;
   let wasOverLimit = false;
@@ -127,8 +126,8 @@ export function createStaging(
       doubt: bulbWatch.doubt(),
       doubtfulRise: doubtfulRiseWatch.rise(),
       lastTrustedC,
-      potC,
-      condenserC,
+      potC: channels.value('pot'),
+      condenserC: channels.value('condenser-outlet'),
       heat: marks.heat(),
       heatChangedS: marks.heatChangedS(),
       attentionDueS: attentionDueS(),
@@ -185,15 +184,20 @@ export function createStaging(
       plateauC:
         plateau.recededSinceS === null && plateau.calmS >= calmForStepS ? plateau.levelC : null,
       waterC: scale.waterC,
-      potC,
+      potC: channels.value('pot'),
       holding: plateau.heldS !== null && plateau.calmS > 15 && fault === null,
     });
     head = step.head;
     if (step.fault !== fault) {
-      if (fault !== null) log.closeProblem(timeS);
+      if (faultProblem !== null) log.closeProblem(faultProblem, timeS);
+      faultProblem = null;
       if (step.fault !== null) {
         const words = probeFaultWords[step.fault];
-        log.openProblem(`${words[0]?.toUpperCase()}${words.slice(1)}; staging waited.`, timeS);
+        const waits = isBlind(step.fault) ? '; staging waited' : '';
+        faultProblem = log.openProblem(
+          `${words[0]?.toUpperCase()}${words.slice(1)}${waits}.`,
+          timeS,
+        );
         faultSinceS = timeS;
       }
       fault = step.fault;
@@ -201,6 +205,15 @@ export function createStaging(
     dropoutWatch.second(timeS, fault);
     lastTrustedC = step.observedC ?? lastTrustedC;
     return step.observedC;
+  };
+
+  /** A channel that goes silent is told of, and what hangs on it is left out. */
+  const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
+    const open = silentChannels.get(channel);
+    if (isSilent) {
+      const words = `The channel ${channel} has sent nothing since ${span(lastS)}; what hangs on it is left out. Check its probe and cable.`;
+      silentChannels.set(channel, log.openProblem(words, lastS));
+    } else if (open !== undefined) log.closeProblem(open, timeS);
   };
 
   const followPlateau = (timeS: number, observedC: number | null): void => {
@@ -213,7 +226,7 @@ export function createStaging(
       noise: tracker.noise(),
       azeotropeC: scale.azeotropeC + bias.meanK,
       limitC: scale.limitC + bias.meanK,
-      suspended: fault !== null,
+      suspended: isBlind(fault),
     });
     plateau = watch.view();
     if (plateau.lowestLevelC !== null && timeS % 10 === 0) {
@@ -233,7 +246,7 @@ export function createStaging(
   };
 
   const followStage = (timeS: number): void => {
-    if (head === null || fault !== null) return;
+    if (head === null || isBlind(fault)) return;
     bulbWatch.second({
       head,
       plateau,
@@ -288,6 +301,12 @@ export function createStaging(
     }
   };
 
+  /** A pot cannot be cooler than the vapour it gives: one that reads so has no say in the forecast. */
+  const believedPotC = ({ vapourC }: HeadState): number | null => {
+    const potC = channels.value('pot');
+    return potC === null || potC < vapourC - coolerPotK ? null : potC;
+  };
+
   const lookAhead = (timeS: number): void => {
     if (head === null || !forecasts) return;
     const before = forecaster.view();
@@ -298,10 +317,10 @@ export function createStaging(
       plateau,
       scale,
       priorBias: priorBias(settings, scale),
-      potC,
+      potC: believedPotC(head),
       receiverMl: receiver.collectedMl(),
       nothingCollected: isNothingCollected(),
-      suspended: fault !== null,
+      suspended: isBlind(fault),
     });
     setLimit(forecaster.stopStrengthAbv());
     const view = forecaster.view();
@@ -318,8 +337,9 @@ export function createStaging(
   return {
     log,
     second: (timeS, binned) => {
+      for (const turn of channels.second(timeS)) noteChannel(turn, timeS);
       const observedC = readHead(timeS, binned);
-      if (fault === null) followPlateau(timeS, observedC);
+      if (!isBlind(fault)) followPlateau(timeS, observedC);
       if (observedC !== null) {
         const { whiteSdK, slowSdK } = tracker.noise();
         surging = surgeWatch.see(timeS, observedC, Math.hypot(whiteSdK, slowSdK));
@@ -331,9 +351,9 @@ export function createStaging(
       followAlarmConditions(bank, facts, surging);
       wasOverLimit ||= bank.isActive('over-limit');
     },
-    seeChannel: ({ channel, value, unit }, timeS) => {
-      if (channel === 'pot') potC = value;
-      if (channel === 'condenser-outlet') condenserC = value;
+    seeChannel: (reading) => {
+      channels.see(reading);
+      const { channel, value, unit, atS: timeS } = reading;
       if (channel === 'receiver') {
         const mlPerUnit = unit === 'g' ? 1 / strongDistillateGPerMl : 1;
         receiver.see(timeS, value, mlPerUnit, plateau.arrivedS !== null);

@@ -32,6 +32,11 @@ export function faultKind({ fault }: MonitorFacts): FaultKind | null {
  * channel's word against the head is no ground for that: it must not cost a call to take the heat off.
  */
 export function isHeadUntrusted(facts: MonitorFacts): boolean {
-  const kind = faultKind(facts);
-  return (kind === 'gone' || kind === 'impossible') && facts.heat !== 'off';
+  return isBlind(facts.fault) && facts.heat !== 'off';
+}
+
+/** The head's own readings cannot be used; another channel's word against them is no ground for that. */
+export function isBlind(fault: ProbeFault | null): boolean {
+  if (fault === null) return false;
+  return faultKinds[fault] === 'gone' || faultKinds[fault] === 'impossible';
 }

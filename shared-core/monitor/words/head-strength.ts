@@ -1,5 +1,6 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
 import type { Estimate } from '../../snapshot/estimate.ts';
+import { isBlind } from '../call/fault-kinds.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { strengthRange, vapourStrength } from './numbers.ts';
 
@@ -64,7 +65,7 @@ type Judged =
 
 function judge(facts: MonitorFacts): Judged {
   const { head, plateau, bias, scale, settings } = facts;
-  if (facts.fault !== null) return { kind: 'unsettled', why: 'fault' };
+  if (isBlind(facts.fault)) return { kind: 'unsettled', why: 'fault' };
   if (plateau.recededSinceS !== null) return { kind: 'unsettled', why: 'receded' };
   if (head === null || plateau.heldS === null) return { kind: 'unsettled', why: 'not-held' };
   if (plateau.calmS < backForS) return { kind: 'unsettled', why: 'returned' };

@@ -1,5 +1,6 @@
 import type { StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
+import { isBlind } from '../call/fault-kinds.ts';
 import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
@@ -147,7 +148,7 @@ function hasFallenBack({ plateau, head }: MonitorFacts): boolean {
 function topicOf(facts: MonitorFacts, was: Topic, isLeaving: boolean): Topic {
   const { head, plateau, stage, heat } = facts;
   if (head === null) return 'waiting';
-  if (facts.fault !== null) return 'unjudged';
+  if (isBlind(facts.fault)) return 'unjudged';
   if (stage === 'cool-down') return 'cooling';
   if (plateau.recededSinceS !== null) return 'receded';
   if (heat === 'off') return 'heat-off';

@@ -1,3 +1,4 @@
+import { isBlind } from '../call/fault-kinds.ts';
 import type { HeadState } from '../head-filter.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../probe-fault.ts';
@@ -13,7 +14,7 @@ export function limitWords({ limitAbv, outlook }: MonitorFacts): string {
 /** The evidence for the present stage, in words with numbers. */
 export function stageBecause(facts: MonitorFacts): string {
   const { head, scale, plateau, stage, outlook } = facts;
-  if (facts.fault !== null) {
+  if (facts.fault !== null && isBlind(facts.fault)) {
     return `Staging waits: ${probeFaultWords[facts.fault]}. The last sure stage is kept.`;
   }
   if (head === null) return 'No reading of the head has come yet.';
@@ -69,7 +70,7 @@ function firstFractionSoFar({ firstFraction, plateau }: MonitorFacts): string {
 /** What would change the call, so that it can follow `This would change if`. */
 export function stageWouldChangeIf(facts: MonitorFacts): string {
   const { scale, outlook, plateau, firstFraction } = facts;
-  if (facts.fault !== null) {
+  if (isBlind(facts.fault)) {
     return 'Good readings came in again: staging then goes on where it was.';
   }
   if (plateau.recededSinceS !== null && facts.stage !== 'cool-down') {

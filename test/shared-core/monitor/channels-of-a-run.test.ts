@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { analyseRun, createRandom, type RunInput, type Verdicts } from '#shared-core';
+import { createChannelSenses } from '../../../shared-core/monitor/channel-senses.ts';
+import { barometerSettings } from './support.ts';
+
+const untilS = 4500;
+
+/** A head at 77.9 °C from 900 s on, which rises by 1.5 K/min from 3600 s. */
+function headC(timeS: number): number {
+  if (timeS < 880) return 21;
+  return 77.9 - 57 * Math.exp(-(timeS - 880) / 6) + Math.max(0, timeS - 3600) * (1.5 / 60);
+}
+
+function run(side: (timeS: number) => RunInput | null): Verdicts {
+  const random = createRandom('channels of a run');
+  const inputs: RunInput[] = [];
+  for (let timeS = 0; timeS <= untilS; timeS += 1) {
+    const value = headC(timeS) + 0.03 * random.normal();
+    inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+    const beside = side(timeS);
+    if (beside !== null) inputs.push(beside);
+  }
+  return analyseRun(barometerSettings, inputs, untilS);
+}
+
+const reading = (channel: string, timeS: number, value: number): RunInput => ({
+  kind: 'reading',
+  timeS,
+  channel,
+  value,
+  unit: '°C',
+  quality: 'good',
+});
+
+const callS = ({ alarms }: Verdicts): number | null =>
+  alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS ?? null;
+
+describe('another channel than the head costs no call to take the heat off', () => {
+  const aloneS = callS(run(() => null));
+  const pots: Readonly<Record<string, (timeS: number) => RunInput | null>> = {
+    'stops at 68 °C': (timeS) => (timeS > 500 ? null : reading('pot', timeS, 20 + timeS / 10.4)),
+    'freezes at 68 °C': (timeS) => reading('pot', timeS, Math.min(68, 20 + timeS / 10.4)),
+    'jumps down': (timeS) => reading('pot', timeS, timeS < 2500 ? 92 : 30),
+    'lies by 20 K': (timeS) => reading('pot', timeS, 70),
+  };
+  test.each(Object.entries(pots))('a pot probe that %s', (_, pot) => {
+    const calledS = callS(run(pot));
+    expect(aloneS).not.toBeNull();
+    expect(Math.abs((calledS ?? Number.POSITIVE_INFINITY) - (aloneS ?? 0))).toBeLessThanOrEqual(5);
+  });
+
+  test('one that goes silent is told of, with since when', () => {
+    const { problems } = run((timeS) => (timeS > 500 ? null : reading('pot', timeS, 60)));
+    expect(problems).toEqual([
+      {
+        problem:
+          'The channel pot has sent nothing since 8 min; what hangs on it is left out. Check its probe and cable.',
+        fromS: 500,
+        toS: null,
+      },
+    ]);
+  });
+});
+
+describe('channel senses', () => {
+  test('a channel that is silent for a while shows nothing, and is told of once each way', () => {
+    const senses = createChannelSenses();
+    const turns: string[] = [];
+    const say = (atS: number, value: number): void =>
+      senses.see({ channel: 'pot', value, unit: '°C', atS });
+    for (let timeS = 1; timeS <= 100; timeS += 1) {
+      if (timeS <= 20 || timeS > 70) say(timeS, 80);
+      for (const { isSilent, lastS } of senses.second(timeS)) {
+        turns.push(`${timeS} ${isSilent ? 'silent' : 'back'} since ${lastS}`);
+      }
+      if (timeS === 30) expect(senses.value('pot')).toBe(80);
+      if (timeS === 60) expect(senses.value('pot')).toBeNull();
+    }
+    expect(turns).toEqual(['36 silent since 20', '71 back since 71']);
+  });
+
+  test('a logger of one reading a minute is not silent between two of them', () => {
+    const senses = createChannelSenses();
+    let turns = 0;
+    for (let timeS = 1; timeS <= 3600; timeS += 1) {
+      if (timeS % 60 === 0) senses.see({ channel: 'room', value: 20, unit: '°C', atS: timeS });
+      if (timeS > 1800) turns += senses.second(timeS).length;
+      else senses.second(timeS);
+    }
+    expect(turns).toBe(0);
+    expect(senses.value('room')).toBe(20);
+  });
+
+  test('a value that jumps further than a bulb can waits until it is confirmed', () => {
+    const senses = createChannelSenses();
+    const say = (atS: number, value: number): void =>
+      senses.see({ channel: 'pot', value, unit: '°C', atS });
+    say(1, 90);
+    say(2, 20);
+    expect(senses.value('pot')).toBe(90);
+    say(3, 20);
+    say(4, 20);
+    say(5, 20);
+    expect(senses.value('pot')).toBe(20);
+  });
+});
