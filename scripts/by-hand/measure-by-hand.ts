@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { watchByBelief } from '../one-belief/watch-by-belief.ts';
 import { type ByHandRun, byHandRun, endS, inputsOf } from './by-hand-run.ts';
 import { byHandTable, type TaggedScore } from './by-hand-table.ts';
 import { byHandTruth } from './by-hand-truth.ts';
@@ -16,6 +17,8 @@ export interface ByHandOptions {
   readonly from: string | null;
   /** How often another channel of each run is poked; 0 for the ordinary figures. */
   readonly pokes: number;
+  /** Judges the belief of `scripts/one-belief` instead of the monitor. */
+  readonly belief: boolean;
 }
 
 /** Draws, watches and scores runs heated by hand, and prints what was measured. */
@@ -30,11 +33,15 @@ export function measureByHand(options: ByHandOptions): void {
   else measureScores(runs, options);
 }
 
-function measureScores(runs: Iterable<ByHandRun>, { list, runs: count }: ByHandOptions): void {
+function measureScores(
+  runs: Iterable<ByHandRun>,
+  { list, runs: count, belief }: ByHandOptions,
+): void {
+  const watch = belief ? watchByBelief : watchRun;
   const scored: TaggedScore[] = [];
   for (const run of runs) {
     const truth = byHandTruth(run);
-    const watched = watchRun(run.settings, inputsOf(run, run.channels), endS(run));
+    const watched = watch(run.settings, inputsOf(run, run.channels), endS(run));
     const score = scoreByHand(run, truth, watched);
     scored.push({ tags: run.tags, score });
     if (list) {

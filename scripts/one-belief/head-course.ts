@@ -1,7 +1,9 @@
-import type { RunSettings } from '../../run/index.ts';
-import type { HeadTracker } from '../sense/head-tracker.ts';
-import { isBlind, type ProbeFault } from '../sense/probe-fault.ts';
-import type { BinnedSecond } from '../sense/second-bin.ts';
+import type { RunSettings } from '#shared-core';
+import { isBlind } from '../../shared-core/monitor/call/fault-kinds.ts';
+import type { ProbeFault } from '../../shared-core/monitor/probe-fault.ts';
+import type { BinnedSecond } from '../../shared-core/monitor/second-bin.ts';
+import type { VapourScale } from '../../shared-core/monitor/vapour-scale.ts';
+import type { HeadTracker } from './head-tracker.ts';
 import { createLimitWatch, type LimitOutlook } from './limit-outlook.ts';
 import type { LimitScale } from './limit-scale.ts';
 import {
@@ -14,7 +16,6 @@ import {
 import { createSituationWatch, type Situation } from './situation.ts';
 import { createSurgeWatch } from './surge-watch.ts';
 import type { HeadState } from './vapour-filter.ts';
-import type { VapourScale } from './vapour-scale.ts';
 
 /** The head at one second: what was read, what is believed of it, and how it stands to the limit. */
 export interface HeadNow {

@@ -1,11 +1,11 @@
-import { lagTimeConstantS } from '../../probe/index.ts';
-import type { RunSettings } from '../../run/index.ts';
-import { createVapourFilter, type HeadState } from '../situation/vapour-filter.ts';
-import type { HeadNoise } from './head-noise.ts';
-import { createNoiseLearner } from './noise-learner.ts';
-import type { ProbeFault } from './probe-fault.ts';
-import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
-import type { BinnedSecond } from './second-bin.ts';
+import type { RunSettings } from '#shared-core';
+import { lagTimeConstantS } from '#shared-core';
+import type { HeadNoise } from '../../shared-core/monitor/head-filter.ts';
+import { createNoiseLearner } from '../../shared-core/monitor/noise-learner.ts';
+import type { ProbeFault } from '../../shared-core/monitor/probe-fault.ts';
+import { createProbeHealth, type ProbeHealth } from '../../shared-core/monitor/probe-health.ts';
+import type { BinnedSecond } from '../../shared-core/monitor/second-bin.ts';
+import { createVapourFilter, type HeadState } from './vapour-filter.ts';
 
 /** What is known of the head after one second. */
 export interface HeadSecond {

@@ -1,10 +1,10 @@
-import type { HeadNoise } from '../sense/head-noise.ts';
 import {
   createDepartureDetector,
   type DepartureEvidence,
   departureBlockS,
   departureThreshold,
-} from './departure-detector.ts';
+} from '../../shared-core/monitor/departure-detector.ts';
+import type { HeadNoise } from '../../shared-core/monitor/head-filter.ts';
 
 /** The level a head is held at, and whether it is leaving it. */
 export interface HeldLevel {

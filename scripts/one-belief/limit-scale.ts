@@ -1,5 +1,5 @@
-import type { RunSettings } from '../../run/index.ts';
-import { createVapourScale, type VapourScale } from './vapour-scale.ts';
+import type { RunSettings } from '#shared-core';
+import { createVapourScale, type VapourScale } from '../../shared-core/monitor/vapour-scale.ts';
 
 /** The scale at the air pressure known and the strength watched for; both may change in mid-run. */
 export interface LimitScale {

@@ -1,6 +1,7 @@
-import type { RunSettings } from '../../run/index.ts';
+import { isDeepStrictEqual } from 'node:util';
+import { defaultRunSettings, type RunSettings } from '#shared-core';
+import type { VapourScale } from '../../shared-core/monitor/vapour-scale.ts';
 import { normalCumulative } from './normal.ts';
-import type { VapourScale } from './vapour-scale.ts';
 
 /** How far the probe's scale and the assumed pressure are believed to be off together: reading − truth [K]. */
 export interface ScaleBelief {
@@ -142,7 +143,7 @@ const halvings = 15;
 
 function priorWeights(settings: RunSettings, scale: VapourScale): Float64Array {
   const weights = new Float64Array(offsetCount);
-  const isUnknown = settings.pressure.source === 'assumed';
+  const isUnknown = isDeepStrictEqual(settings.pressure, defaultRunSettings.pressure);
   const statedK = isUnknown
     ? Math.hypot(settings.probe.standardUncertaintyK, unknownLow.sdK)
     : statedScaleSdK(settings, scale);

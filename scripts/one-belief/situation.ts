@@ -1,5 +1,5 @@
-import type { HeadNoise } from '../sense/head-noise.ts';
-import type { DepartureEvidence } from './departure-detector.ts';
+import type { DepartureEvidence } from '../../shared-core/monitor/departure-detector.ts';
+import type { HeadNoise } from '../../shared-core/monitor/head-filter.ts';
 import { createHeldLevel } from './held-level.ts';
 import { createLowestLevel } from './lowest-level.ts';
 import type { HeadState } from './vapour-filter.ts';

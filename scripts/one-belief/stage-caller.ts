@@ -1,7 +1,7 @@
-import type { Stage } from '../../snapshot/index.ts';
-import type { LimitOutlook } from '../situation/limit-outlook.ts';
-import type { Situation } from '../situation/situation.ts';
-import type { HeadState } from '../situation/vapour-filter.ts';
+import type { Stage } from '#shared-core';
+import type { LimitOutlook } from './limit-outlook.ts';
+import type { Situation } from './situation.ts';
+import type { HeadState } from './vapour-filter.ts';
 
 /** What one second says about the stage. */
 export interface StageSecond {

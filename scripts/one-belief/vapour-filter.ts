@@ -1,4 +1,4 @@
-import type { HeadNoise } from '../sense/head-noise.ts';
+import type { HeadNoise } from '../../shared-core/monitor/head-filter.ts';
 import { logNormalCumulative } from './normal.ts';
 import {
   add,

@@ -1,6 +1,7 @@
 import { cautionOf } from '../../cautions/index.ts';
 import { celsius } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
+import { heatOffAct } from './heating.ts';
 
 /** Cooling water leaves a condenser that works well below this; common practice, no source [°C]. */
 const onC = 40;
@@ -9,7 +10,7 @@ const offC = 35;
 export const condenserWarm = {
   id: 'condenser-warm',
   title: 'Condenser warm',
-  act: 'Take the heat off and restore the cooling water.',
+  act: `${heatOffAct} and restore the cooling water.`,
   consequence: cautionOf('cooling-water').because,
   caution: 'drop-heat',
   priority: 'high',

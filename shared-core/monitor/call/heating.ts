@@ -9,3 +9,6 @@ export function mayBoil({ heat, stage }: MonitorFacts): boolean {
 export function isHeating(facts: MonitorFacts): boolean {
   return mayBoil(facts) && facts.plateau.recededSinceS === null;
 }
+
+/** Switched off alone a mantle boils on, so the act says what is to be done. */
+export const heatOffAct = 'Take the heat off (flame out, mantle down)';

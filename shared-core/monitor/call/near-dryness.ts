@@ -1,6 +1,6 @@
 import { cautionOf } from '../../cautions/index.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
-import { isHeating } from './heating.ts';
+import { heatOffAct, isHeating } from './heating.ts';
 
 /** Least that must stay in the pot, for all one knows: a tenth of the charge; common practice, no source. */
 const leastPotShare = 0.1;
@@ -8,7 +8,7 @@ const leastPotShare = 0.1;
 export const nearDryness = {
   id: 'near-dryness',
   title: 'Pot near dryness',
-  act: 'Take the heat off now and let the pot cool.',
+  act: `${heatOffAct} now and let the pot cool.`,
   consequence: cautionOf('dryness').because,
   caution: 'drop-heat',
   priority: 'high',

@@ -3,7 +3,7 @@ import { celsius, percent } from '../words/numbers.ts';
 import { limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
-import { isHeating } from './heating.ts';
+import { heatOffAct, isHeating } from './heating.ts';
 import { plateauDeparture } from './plateau-departure.ts';
 
 /**
@@ -15,7 +15,7 @@ const fadesWithinS = 60;
 export const overLimit = {
   id: 'over-limit',
   title: 'Heat off now: limit passed',
-  act: 'Take the heat off now.',
+  act: `${heatOffAct} now.`,
   consequence: 'What comes over is weaker than the strength you asked for.',
   caution: 'drop-heat',
   priority: 'high',

@@ -6,7 +6,7 @@ import { against, limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
 import { doubtfulRiseNow } from './doubtful-rise.ts';
-import { isHeating, mayBoil } from './heating.ts';
+import { heatOffAct, isHeating, mayBoil } from './heating.ts';
 
 /** A head that never held gives no level to have left; the limit itself must have been passed for so long [s]. */
 const unheldPatienceS = 30;
@@ -17,7 +17,7 @@ const nearlySure = 0.9;
 export const plateauDeparture = {
   id: 'plateau-departure',
   title: 'Heat off, change the receiver',
-  act: 'Take the heat off and change the receiver.',
+  act: `${heatOffAct} and change the receiver.`,
   consequence: 'Each further minute runs weaker distillate into the main fraction.',
   caution: 'drop-heat',
   priority: 'high',

@@ -8,6 +8,11 @@ import { faultBecause } from './fault-words.ts';
 /** Who has just answered for a dropout is not called for each short one that follows [s]. */
 const answeredPatienceS = 20;
 
+const act =
+  'Read the glass thermometer by eye; heat off and cold before you touch or open the head.';
+/** The prompt has room for more than the line at the top. */
+const promptAct = `${act} Check the plug at the computer and the cable up to the still.`;
+
 /**
  * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
  * the probe has been quiet. The staging waits in each of them all the same.
@@ -15,7 +20,7 @@ const answeredPatienceS = 20;
 export const probeLost = {
   id: 'probe-lost',
   title: 'Probe lost',
-  act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
+  act,
   consequence:
     'Until the head can be read the heat-off call waits, or may come late or not at all.',
   caution: 'hot-head',
@@ -44,10 +49,13 @@ export const probeLost = {
   reason: (facts) => {
     const because = faultBecause(facts, 'the probe sends nothing that can be used');
     const { dropouts, timeS } = facts;
-    if (dropouts.count < 2) return { because, wouldChangeIf: 'Good readings coming in again.' };
+    if (dropouts.count < 2) {
+      return { because, wouldChangeIf: 'Good readings coming in again.', act: promptAct };
+    }
     return {
       because: `${because} The probe has dropped out ${dropouts.count} times in ${span(timeS - dropouts.sinceS)}.`,
       wouldChangeIf: `${span(quietAgainS)} without a dropout; once you have answered, good readings.`,
+      act: promptAct,
     };
   },
   sentence: ({ fault }) =>

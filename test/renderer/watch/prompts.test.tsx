@@ -193,7 +193,7 @@ describe('Prompts', () => {
         <Prompts alarms={[]} nowS={1} isLive isCalm />
       </>,
     );
-    expect(screen.getAllByText(/^No prompt/)).toHaveLength(1);
+    expect(screen.getAllByText('Keep watching the glass.')).toHaveLength(1);
   });
 
   test('an answered prompt gives its reason as that of the moment it was called', () => {

@@ -19,6 +19,7 @@ export const headWarm = {
   title: 'Head warm',
   act: 'Look at the head.',
   consequence: 'Nobody has looked.',
+  caution: null,
   priority: 'high',
   onDelayS: 0,
   offDelayS: 0,
