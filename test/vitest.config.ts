@@ -16,7 +16,14 @@ export default defineConfig({
     projects: [
       {
         root,
-        test: { name: 'unit', include: [everyTest], exclude: [...neverTests, journeys] },
+        test: {
+          name: 'unit',
+          include: [everyTest],
+          exclude: [...neverTests, journeys],
+          // No test asserts wall time: a loaded machine is no failure.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
       },
       {
         root,

@@ -97,7 +97,7 @@ describe('CompareRuns', () => {
       within(table)
         .getAllByRole('columnheader')
         .map((cell) => cell.textContent),
-    ).toEqual(['Run', 'P● Monday', 'Q■ Tuesday']);
+    ).toEqual(['Run', 'P■ Monday', 'Q★ Tuesday']);
     const pressure = within(table).getByRole('row', { name: /Air pressure/ });
     expect(pressure.textContent).toMatch(/101\.3.kPa92\.0.kPa/);
     expect(screen.getByRole('img', { name: /P Monday, Q Tuesday/ })).toBeTruthy();

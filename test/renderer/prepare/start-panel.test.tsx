@@ -77,7 +77,10 @@ afterEach(() => {
 describe('the start of a run', () => {
   test('the simulated still is called so, is no probe, and waives no check', () => {
     const { missing } = show(simulated, 0);
-    expect(missing()).toEqual(['Connect a probe that is heard', 'Confirm 7 more before heat']);
+    expect(missing()).toEqual([
+      'Connect a probe that is heard',
+      `Confirm ${safetyChecks.length} more before heat`,
+    ]);
     expect(start().disabled).toBe(true);
     expect(document.body.textContent).toContain('Simulated still');
     expect(document.body.textContent).not.toContain('Heard clearly');
@@ -105,7 +108,7 @@ describe('the start of a run', () => {
       'run/start',
       { settings: { safetyConfirms: safetyChecks.map(({ check }) => ({ check })) } },
     ]);
-    expect(missing()).toEqual(['Confirm 7 more before heat']);
+    expect(missing()).toEqual([`Confirm ${safetyChecks.length} more before heat`]);
   });
 
   test('a rehearsal that does not start lets go of the simulated still', async () => {
