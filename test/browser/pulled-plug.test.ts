@@ -44,14 +44,14 @@ test('the plug is pulled in mid-run and comes back: the run goes on and the gap 
 
   await cable.unplug();
   const prompts = page.getByRole('region', { name: 'Prompts' });
-  const lost = prompts.getByRole('alert').filter({ hasText: 'Look at the thermometer' });
+  const lost = prompts.getByRole('alert').filter({ hasText: 'Read the glass thermometer' });
   await lost.waitFor();
   await takeScreenshot(page, 'watch-plug-pulled', 'projector');
   await lost.getByRole('button', { name: 'Acknowledge' }).click();
   await lost.waitFor({ state: 'detached' });
 
   await cable.plugIn();
-  await prompts.getByText('Look at the thermometer').waitFor({ state: 'detached' });
+  await prompts.getByText('Read the glass thermometer').waitFor({ state: 'detached' });
   await page
     .getByText(/Warming up/)
     .first()
