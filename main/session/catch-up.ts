@@ -10,6 +10,10 @@ export interface CatchUpSetup {
 export interface CatchUp {
   /** Acts once everything heard before `atS` has come, in the order asked; at once where nothing is on its way. */
   after(atS: number, act: () => void): void;
+  /** When what still waits was done, in the order asked. */
+  waitingFor(): readonly number[];
+  /** Something newer than `atS` has come: whatever waits and was done by then has waited long enough. */
+  actUpTo(atS: number): void;
 }
 
 const lookEveryS = 0.02;
@@ -31,10 +35,14 @@ export function createCatchUp({ scheduler, heardUpToS }: CatchUpSetup): CatchUp 
 
   function look(): void {
     for (const item of waiting) item.turns += 1;
+    actWhile(({ atS, turns }) => heardUpToS() >= atS || turns >= mostTurns);
+  }
+
+  function actWhile(isDue: (item: Waiting) => boolean): void {
     for (;;) {
       const [first] = waiting;
       if (first === undefined) break;
-      if (heardUpToS() < first.atS && first.turns < mostTurns) return;
+      if (!isDue(first)) return;
       waiting = waiting.slice(1);
       first.act();
     }
@@ -51,5 +59,7 @@ export function createCatchUp({ scheduler, heardUpToS }: CatchUpSetup): CatchUp 
       waiting.push({ atS, act, turns: 0 });
       stopLooking ??= scheduler.every(lookEveryS, look);
     },
+    waitingFor: () => waiting.map(({ atS }) => atS),
+    actUpTo: (atS) => actWhile((item) => item.atS <= atS),
   };
 }

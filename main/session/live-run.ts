@@ -37,6 +37,8 @@ export interface LiveRunSetup {
   readonly recorder: Recorder;
   /** Everything that was heard before this moment has been told. */
   readonly heardUpToS: () => number;
+  /** The probe brings the time with its readings (a simulated still): what a person does happens when the newest was made. */
+  readonly probeTellsTime: boolean;
   readonly createMonitor: (settings: RunSettings) => Monitor;
   readonly onSnapshot: (snapshot: Snapshot) => void;
   readonly onInputs: (body: EventBody<'inputs'>) => void;
@@ -59,7 +61,7 @@ export interface LiveRun {
 }
 
 export function startLiveRun(setup: LiveRunSetup): LiveRun {
-  const { clock, header, startedAtS, recorder, onInputs, onSnapshot } = setup;
+  const { clock, header, startedAtS, recorder, onInputs, onSnapshot, probeTellsTime } = setup;
   const runClock = createRunClock(startedAtS, header.timeScale);
   const catchUp = createCatchUp(setup);
   /** The end that was asked for: what was heard before still belongs to the run. */
@@ -116,6 +118,23 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     give([input]);
   }
 
+  function recordReadings(some: readonly Reading[]): void {
+    const last = some.at(-1);
+    if (last === undefined) return;
+    endS = Math.max(endS, last.timeS);
+    readings += some.length;
+    recorder.append({ kind: 'readings', readings: some.map(packReading) }, endS, 'soon');
+    give(some);
+  }
+
+  /** Record and monitor get it behind everything that was heard before it. */
+  function inTurn(atS: number, act: () => void): void {
+    if (probeTellsTime) act();
+    else catchUp.after(atS, act);
+  }
+
+  const stampOfAct = (atS: number) => (probeTellsTime ? null : runClock.stamp(atS)) ?? endS;
+
   function addLinkAt(atS: number, change: Pick<LinkChange, 'state' | 'reason'>): void {
     if (ended || atS > endsAtS) return;
     const timeS = runClock.stamp(atS);
@@ -131,21 +150,26 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
         .flatMap((reading) => toReading(reading, runClock.stamp))
         // Several probes are told one after the other.
         .sort((a, b) => a.timeS - b.timeS);
-      const last = stamped.at(-1);
-      if (last === undefined) return;
-      endS = Math.max(endS, last.timeS);
-      readings += stamped.length;
-      recorder.append({ kind: 'readings', readings: stamped.map(packReading) }, endS, 'soon');
-      give(stamped);
+      let next = 0;
+      for (const atS of catchUp.waitingFor()) {
+        // What a person did meanwhile stands between what was measured before it and what after it.
+        const timeS = runClock.stamp(atS) ?? 0;
+        const later = stamped.findIndex((reading) => reading.timeS > timeS);
+        if (later < 0) break;
+        recordReadings(stamped.slice(next, later));
+        next = Math.max(next, later);
+        catchUp.actUpTo(atS);
+      }
+      recordReadings(stamped.slice(next));
     },
     addLink: (change) => addLinkAt(change.atS, change),
     addMark(body) {
       const atS = clock.monotonicS();
       if (endsAtS < Number.POSITIVE_INFINITY) return Promise.resolve(null);
       return new Promise((resolve) => {
-        catchUp.after(atS, () => {
+        inTurn(atS, () => {
           marks += 1;
-          const timeS = runClock.stamp(atS) ?? endS;
+          const timeS = stampOfAct(atS);
           const mark: Mark = { kind: 'mark', timeS, markId: marks, mark: body };
           record(mark);
           resolve(mark);
@@ -186,9 +210,9 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     async stop() {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.
       endsAtS = clock.monotonicS();
-      await new Promise<void>((resolve) => catchUp.after(endsAtS, resolve));
+      await new Promise<void>((resolve) => inTurn(endsAtS, resolve));
       ended = true;
-      endS = Math.max(endS, runClock.stamp(endsAtS) ?? endS);
+      endS = Math.max(endS, stampOfAct(endsAtS));
       takeAnswer(monitor.advanceTo(endS));
       recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');
       inputsPace.flush();

@@ -154,9 +154,12 @@ export function createRecording(setup: RecordingSetup): Recording {
     adviceStopped = null;
     recorder = started.value.status();
     clocks = readClocks();
+    // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
+    const probeTellsTime = source.kind === 'demo';
     const run = startLiveRun({
       ...setup,
       header,
+      probeTellsTime,
       startedAtS: clock.monotonicS(),
       recorder: started.value,
       heardUpToS: probeHub.heardUpToS,
@@ -167,11 +170,9 @@ export function createRecording(setup: RecordingSetup): Recording {
         tellStatus();
       },
     });
-    // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
-    const tellsTime = source.kind === 'demo';
     const everyS = Math.max(0.05, tickS / source.timeScale);
     const timers = [
-      ...(tellsTime ? [] : [scheduler.every(everyS, () => run.advance())]),
+      ...(probeTellsTime ? [] : [scheduler.every(everyS, () => run.advance())]),
       scheduler.every(clockCheckS, checkClocks),
       scheduler.every(spaceCheckS, () => void checkSpace()),
     ];

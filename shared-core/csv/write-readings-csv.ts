@@ -23,8 +23,9 @@ export interface RunTable {
 
 /**
  * A run as CSV text in pieces of some hundred rows: `time_s`, a value and a quality column for each
- * channel, `stage` if known, `marks`. Readings of one moment share a row; a mark has a row of its own. Values
- * keep full precision and their order, so reading it back gives the monitor the same inputs.
+ * channel, `stage` if known, `marks`. Readings of one moment share a row; a mark has a row of its own. Rows stand in the order
+ * of time, whatever reached the log first: a reader may take no row that goes back. Values keep full precision, so reading it back
+ * gives the monitor the same inputs.
  */
 export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator<string> {
   const dialect = csvDialects[format];
@@ -63,7 +64,7 @@ function* rowsOf(
 ): Generator<Row> {
   const width = columns.size * 2;
   let open: { timeS: number; cells: CsvCell[]; lastColumn: number } | null = null;
-  for (const input of inputs) {
+  for (const input of inTimeOrder(inputs)) {
     const column = input.kind === 'reading' ? (columns.get(keyOf(input)) ?? 0) : -1;
     // A new row keeps the order in which the monitor saw the inputs.
     if (open !== null && (input.timeS !== open.timeS || column <= open.lastColumn)) {
@@ -86,6 +87,9 @@ function* rowsOf(
     yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark: writeMarkCell(cell) };
   }
 }
+
+/** What happened at one moment keeps its order. */
+const inTimeOrder = (inputs: readonly RunInput[]) => [...inputs].sort((a, b) => a.timeS - b.timeS);
 
 /** Column number of each channel and unit, in the order of their first reading. */
 function columnsOf(inputs: readonly RunInput[]): ReadonlyMap<string, number> {

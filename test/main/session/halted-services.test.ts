@@ -64,6 +64,26 @@ test('a mark made on waking comes after what was heard before it, at its own mom
   ]);
 });
 
+test('a mark stands between what was measured before it and what after it, though all came in one piece', async () => {
+  const { session, time, probeHub, recorded } = await setUp();
+  await time.pass(2);
+  const marking = ask(session, 'run/mark', { mark: { type: 'heat-off' } });
+  await time.pass(0.25);
+  const nowS = time.clock.monotonicS();
+  probeHub.send(
+    'readings',
+    [-1.25, -0.75, -0.125, 0].map((agoS) => head(nowS + agoS, 21)),
+  );
+  expect(await marking).toMatchObject({ timeS: 12 });
+  expect((await recorded()).slice(10)).toEqual([
+    'reading 11',
+    'reading 11.5',
+    'mark 12',
+    'reading 12.125',
+    'reading 12.25',
+  ]);
+});
+
 test('a run that is stopped on waking still has all that was heard before the stop, and nothing after', async () => {
   const { session, time, probeHub, halt, heardMeanwhile, recorded } = await setUp();
   await halt(6);

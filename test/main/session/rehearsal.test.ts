@@ -31,6 +31,15 @@ test('a computer that stutters in a rehearsal makes no silence of the simulated 
   expect(session.recordingStatus().state).toBe('recording');
 });
 
+test('what a person does in a rehearsal happens when the newest reading was made, so that log and table agree', async () => {
+  const { pass, session, time } = await startRehearsal();
+  await pass(60);
+  await time.pass(0.5);
+  expect(await ask(session, 'run/mark', { mark: { type: 'heat-off' } })).toMatchObject({
+    timeS: 60,
+  });
+});
+
 test('the simulated still is let go when the rehearsal stops', async () => {
   const { pass, session } = await startRehearsal();
   await pass(60);

@@ -158,6 +158,20 @@ describe('readReadingsCsv', () => {
 });
 
 describe('writeReadingsCsv', () => {
+  test('puts what reached the log out of turn where it belongs in time, and nothing is lost on the way back', () => {
+    const mark = (timeS: number, markId: number): RunInput => ({
+      kind: 'mark',
+      timeS,
+      markId,
+      mark: { type: 'heat-off' },
+    });
+    const logged = [reading(1, 78), reading(4, 78.5), mark(2.5, 1), mark(6, 2), reading(5, 79)];
+    const csv = [...writeReadingsCsv({ inputs: logged, stages: null, endS: 6 }, 'csv')].join('');
+    const read = readReadingsCsv(csv);
+    expect(read).toMatchObject({ ok: true, value: { rejectedRows: [] } });
+    expect(readingsIn(csv)).toEqual([logged[0], logged[2], logged[1], logged[4], logged[3]]);
+  });
+
   const inputs: readonly RunInput[] = [
     { kind: 'mark', timeS: 0, markId: 1, mark: { type: 'heat-on' } },
     reading(0, 20.0625),
