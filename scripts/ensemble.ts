@@ -14,6 +14,7 @@
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { measureByHand } from './by-hand/measure-by-hand.ts';
+import { watchRun } from './by-hand/watch-run.ts';
 import { conditionsStudy } from './ensemble/conditions-study.ts';
 import { delayStudy } from './ensemble/delay-study.ts';
 import { drawRun, poorStills, teachingStills } from './ensemble/draw-run.ts';
@@ -24,6 +25,7 @@ import type { ScoredRun } from './ensemble/scored-run.ts';
 import { simulateRun } from './ensemble/simulate-run.ts';
 import { callLine, kindLine, summariseScores } from './ensemble/summary.ts';
 import { readTruth } from './ensemble/truth.ts';
+import { watchByBelief } from './one-belief/watch-by-belief.ts';
 import { drawSecondRun, type SecondKind, secondKinds } from './second-still/draw-second-run.ts';
 import { runSecondDraw } from './second-still/report-second-run.ts';
 
@@ -51,8 +53,9 @@ if (options.delays) {
 }
 const runs = Number(options.runs);
 if (options['by-hand']) {
-  const { seed, list, save = null, from = null, belief } = options;
-  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke), belief });
+  const { seed, list, save = null, from = null } = options;
+  const watch = options.belief ? watchByBelief : watchRun;
+  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke), watch });
   process.exit(0);
 }
 if (options.bound) {

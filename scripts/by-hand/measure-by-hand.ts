@@ -1,12 +1,11 @@
 import process from 'node:process';
-import { watchByBelief } from '../one-belief/watch-by-belief.ts';
 import { type ByHandRun, byHandRun, endS, inputsOf } from './by-hand-run.ts';
 import { byHandTable, type TaggedScore } from './by-hand-table.ts';
 import { byHandTruth } from './by-hand-truth.ts';
 import { harmed, type PokedCalls, pokeRuns, pokeTable } from './measure-pokes.ts';
 import { loadRuns, saveRuns } from './saved-runs.ts';
 import { scoreByHand } from './score-by-hand.ts';
-import { watchRun } from './watch-run.ts';
+import type { Watch } from './watch-run.ts';
 
 export interface ByHandOptions {
   readonly runs: number;
@@ -17,8 +16,8 @@ export interface ByHandOptions {
   readonly from: string | null;
   /** How often another channel of each run is poked; 0 for the ordinary figures. */
   readonly pokes: number;
-  /** Judges the belief of `scripts/one-belief` instead of the monitor. */
-  readonly belief: boolean;
+  /** Who is judged. */
+  readonly watch: Watch;
 }
 
 /** Draws, watches and scores runs heated by hand, and prints what was measured. */
@@ -35,9 +34,8 @@ export function measureByHand(options: ByHandOptions): void {
 
 function measureScores(
   runs: Iterable<ByHandRun>,
-  { list, runs: count, belief }: ByHandOptions,
+  { list, runs: count, watch }: ByHandOptions,
 ): void {
-  const watch = belief ? watchByBelief : watchRun;
   const scored: TaggedScore[] = [];
   for (const run of runs) {
     const truth = byHandTruth(run);

@@ -12,12 +12,11 @@ export interface Watched {
   readonly conditions: readonly (Condition | null)[];
 }
 
-/** Runs the monitor as it would run live. */
-export function watchRun(
-  settings: RunSettings,
-  inputs: readonly RunInput[],
-  endS: number,
-): Watched {
+/** Something that watches a run as it would run live, up to its end [s]. */
+export type Watch = (settings: RunSettings, inputs: readonly RunInput[], endS: number) => Watched;
+
+/** The monitor, as it would run live. */
+export const watchRun: Watch = (settings, inputs, endS) => {
   const monitor = createMonitor(settings);
   const conditions: (Condition | null)[] = [];
   let next = 0;
@@ -30,4 +29,4 @@ export function watchRun(
     conditions.push(monitor.advanceTo(timeS).stage.condition);
   }
   return { verdicts: monitor.verdicts(), conditions };
-}
+};
