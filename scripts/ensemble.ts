@@ -2,7 +2,7 @@
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
  * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--second-still [--kinds plain,water]]
- *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--poke TIMES | --belief]
+ *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--poke TIMES]
  *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
  * With --poor the stills have little or no column. With --second-still they are simulated by other physics than the
  * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
@@ -25,7 +25,6 @@ import type { ScoredRun } from './ensemble/scored-run.ts';
 import { simulateRun } from './ensemble/simulate-run.ts';
 import { callLine, kindLine, summariseScores } from './ensemble/summary.ts';
 import { readTruth } from './ensemble/truth.ts';
-import { watchByBelief } from './one-belief/watch-by-belief.ts';
 import { drawSecondRun, type SecondKind, secondKinds } from './second-still/draw-second-run.ts';
 import { runSecondDraw } from './second-still/report-second-run.ts';
 
@@ -38,7 +37,6 @@ const { values: options } = parseArgs({
     'second-still': { type: 'boolean', default: false },
     kinds: { type: 'string', default: '' },
     'by-hand': { type: 'boolean', default: false },
-    belief: { type: 'boolean', default: false },
     save: { type: 'string' },
     from: { type: 'string' },
     poke: { type: 'string', default: '0' },
@@ -54,8 +52,7 @@ if (options.delays) {
 const runs = Number(options.runs);
 if (options['by-hand']) {
   const { seed, list, save = null, from = null } = options;
-  const watch = options.belief ? watchByBelief : watchRun;
-  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke), watch });
+  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke), watch: watchRun });
   process.exit(0);
 }
 if (options.bound) {

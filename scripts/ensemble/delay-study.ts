@@ -1,9 +1,11 @@
-import { createRandom, defaultRunSettings, type Random } from '#shared-core';
-import { createHeadTracker } from '../../shared-core/monitor/head-tracker.ts';
-import { createPlateauWatch } from '../../shared-core/monitor/plateau-watch.ts';
+import { createRandom, defaultRunSettings, type Random, type RunSettings } from '#shared-core';
+import { createHeadTracker } from '../../shared-core/monitor/sense/head-tracker.ts';
+import { createHeadCourse } from '../../shared-core/monitor/situation/head-course.ts';
+import { createLimitScale } from '../../shared-core/monitor/situation/limit-scale.ts';
 import { createBestDetector, type PlateauNoise } from './best-detector.ts';
 
 const plateauC = 78.4;
+const standardAir = { pressureKPa: 101.325, standardUncertaintyKPa: 0.1 } as const;
 const settleS = 1200;
 const longestRampS = 1800;
 /** Two alarms closer together than this are one. */
@@ -20,30 +22,22 @@ function noiseSource(noise: PlateauNoise, random: Random): () => number {
 
 /** The monitor's own chain from reading to `plateau-ending`; it learns level and noise by itself. */
 function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
-  const tracker = createHeadTracker({
+  const settings: RunSettings = {
     ...defaultRunSettings,
+    pressure: { ...standardAir, source: 'barometer', altitudeM: null },
     probe: { ...defaultRunSettings.probe, lagT90S: 0 },
-  });
-  const watch = createPlateauWatch();
-  return (timeS, readingC) => {
-    const view = watch.view();
-    const step = tracker.second(
+  };
+  const course = createHeadCourse(
+    settings,
+    createHeadTracker(settings),
+    createLimitScale(settings),
+  );
+  return (timeS, readingC) =>
+    course.second(
       timeS,
       { timeS, value: readingC, count: 1, spread: 0 },
-      { plateauC: view.levelC, waterC: 100, potC: null, holding: view.heldS !== null },
-    );
-    if (step.head === null) return false;
-    watch.second({
-      timeS,
-      observedC: step.observedC,
-      head: step.head,
-      noise: tracker.noise(),
-      azeotropeC: plateauC - 0.3,
-      limitC: plateauC + 4,
-      suspended: false,
-    });
-    return watch.view().departedS !== null;
-  };
+      { potC: null, isQuiet: true },
+    ).situation.departedS !== null;
 }
 
 function falseAlarmsPerHour(

@@ -19,7 +19,7 @@ export function headExpandedUncertaintyK(
     ...(facts.head !== null && {
       lag: {
         timeConstantS: lagTimeConstantS(lagT90S),
-        slopeKPerS: facts.head.rateKPerS,
+        slopeKPerS: facts.head.bulbRateKPerS,
         noisePenalty: null,
       },
     }),

@@ -1,9 +1,9 @@
 import type { StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
 import { alarmCatalogue } from './call/index.ts';
-import type { HeadState } from './head-filter.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
+import type { HeadState } from './situation/vapour-filter.ts';
 import { forecastInStep } from './words/limit-ahead.ts';
 import { composeSentence, type Sentence } from './words/sentence.ts';
 import type { Kept } from './words/sentence-keeper.ts';

@@ -63,6 +63,7 @@ export function settingsTable({
   const sources = {
     barometer: 'barometer',
     altitude: 'altitude, ISO 2533',
+    assumed: 'assumed, nobody entered one',
     channel: 'measured during the run',
   } as const;
   return {

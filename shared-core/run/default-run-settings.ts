@@ -3,6 +3,7 @@ import type { RunSettings } from './run-settings.ts';
 /**
  * Settings for a first run: 350 mL of 9 % vol pear ferment at standard pressure, stop at 80 % vol.
  * A reaction time of 45 s, a first fraction of 2 min and an attention check every 15 min are common practice, no source.
+ * Nobody has entered an air pressure: most schools stand below 1000 m (ISO 2533: 90 kPa).
  */
 export const defaultRunSettings: RunSettings = {
   name: 'Pear-juice ferment',
@@ -10,9 +11,9 @@ export const defaultRunSettings: RunSettings = {
   rig: { description: '', plates: null, heatW: null, columnLossW: null },
   pressure: {
     pressureKPa: 101.325,
-    standardUncertaintyKPa: 1,
-    source: 'altitude',
-    altitudeM: 0,
+    standardUncertaintyKPa: 6,
+    source: 'assumed',
+    altitudeM: null,
   },
   probe: { standardUncertaintyK: 0.25, lagT90S: 15, offsetK: 0, gain: 1, silenceS: 5 },
   leastStrengthAbv: 80,

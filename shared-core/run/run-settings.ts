@@ -7,7 +7,8 @@ const within = ({ low, high }: NumberRange) => z.number().min(low).max(high);
 export const pressureSettingSchema = z.strictObject({
   pressureKPa: within(settingRanges.pressureKPa),
   standardUncertaintyKPa: z.number().min(0.001).max(10),
-  source: z.enum(['barometer', 'altitude', 'channel']),
+  /** `assumed`: nobody said how high the still stands; then the head itself tells more of it than any assumption. */
+  source: z.enum(['barometer', 'altitude', 'channel', 'assumed']),
   altitudeM: within(settingRanges.altitudeM).nullable(),
 });
 

@@ -1,5 +1,5 @@
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { probeFaultWords } from '../sense/probe-fault.ts';
 import { celsius, span } from '../words/numbers.ts';
 
 /** What is wrong with the probe since when, with the last reading that was believed. */

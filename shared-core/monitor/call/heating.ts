@@ -7,7 +7,16 @@ export function mayBoil({ heat, stage }: MonitorFacts): boolean {
 
 /** It does: its vapour reaches the bulb. */
 export function isHeating(facts: MonitorFacts): boolean {
-  return mayBoil(facts) && facts.plateau.recededSinceS === null;
+  return mayBoil(facts) && facts.situation.recededSinceS === null;
+}
+
+/** Less likely than this to be weak, the vapour is strong again; without vapour for so long, the heat has gone [s]. */
+const strongAgain = 0.25;
+const goneS = 45;
+
+/** What was called for goes on: the vapour is not clearly strong again, and has not been gone for long. */
+export function isStillWeak(facts: MonitorFacts, probability: number): boolean {
+  return mayBoil(facts) && probability > strongAgain && facts.situation.absentS < goneS;
 }
 
 /** Switched off alone a mantle boils on, so the act says what is to be done. */

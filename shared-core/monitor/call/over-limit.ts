@@ -3,7 +3,7 @@ import { celsius, percent } from '../words/numbers.ts';
 import { limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
-import { heatOffAct, isHeating } from './heating.ts';
+import { heatOffAct, isHeating, isStillWeak } from './heating.ts';
 import { plateauDeparture } from './plateau-departure.ts';
 
 /**
@@ -28,10 +28,10 @@ export const overLimit = {
   lingers: true,
   condition: (second) => {
     const { facts, track } = second;
-    const { head, outlook } = facts;
-    if (head === null || !isHeating(facts)) return false;
-    if (track.active) return head.vapourC > outlook.limitOnProbeC - deadbandK(facts);
-    return facts.overLimitForS > facts.overLimitPatienceS && !wasJustCalled(second);
+    const { outlook, overLimitPatienceS } = facts;
+    if (track.active) return isStillWeak(facts, outlook.passedOfLate);
+    const isWeak = isHeating(facts) && outlook.weakForS > overLimitPatienceS;
+    return isWeak && !wasJustCalled(second);
   },
   reason: (facts) => {
     const { head, heat, outlook } = facts;

@@ -1,5 +1,5 @@
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { probeFaultWords } from '../sense/probe-fault.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { faultKind } from './fault-kinds.ts';
 import { faultBecause } from './fault-words.ts';

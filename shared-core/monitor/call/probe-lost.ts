@@ -1,5 +1,5 @@
-import { quietAgainS } from '../dropout-watch.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { quietAgainS } from '../sense/dropout-watch.ts';
+import { probeFaultWords } from '../sense/probe-fault.ts';
 import { span } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { faultKind } from './fault-kinds.ts';

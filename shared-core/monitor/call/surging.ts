@@ -17,7 +17,7 @@ export const surging = {
   mayBeShelved: true,
   waitsForHead: true,
   lingers: true,
-  condition: ({ facts, surging }) => surging && facts.plateau.heldS !== null && mayBoil(facts),
+  condition: ({ facts, surging }) => surging && facts.situation.heldS !== null && mayBoil(facts),
   reason: ({ head, noise }) => ({
     because: `The head swings up and down by far more than its noise of ${kelvin(noise.slowSdK)} around ${head === null ? 'unknown' : standingAt(head)}.`,
     wouldChangeIf: 'A minute of steady readings.',

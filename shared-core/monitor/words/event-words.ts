@@ -1,6 +1,6 @@
 import type { RunEventName } from '../../snapshot/index.ts';
-import { departureThreshold } from '../departure-detector.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { departureThreshold } from '../situation/departure-detector.ts';
 import { firstFractionWords } from './first-fraction-words.ts';
 import { celsius } from './numbers.ts';
 import { against } from './stage-words.ts';
@@ -24,8 +24,8 @@ export function eventBecause(event: RunEventName, facts: MonitorFacts): string {
 }
 
 /** No slope is told: where the test fires after a few blocks, the steepest noise has made most of it. */
-function plateauEndingBecause({ head, plateau, outlook }: MonitorFacts, at: string): string {
-  const { levelC, evidence } = plateau;
+function plateauEndingBecause({ head, situation, outlook }: MonitorFacts, at: string): string {
+  const { levelC, evidence } = situation;
   const stands =
     head === null || levelC === null
       ? ''

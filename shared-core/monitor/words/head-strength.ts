@@ -1,8 +1,9 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
 import type { Estimate } from '../../snapshot/estimate.ts';
-import { isBlind } from '../call/fault-kinds.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { strengthRange, vapourStrength } from './numbers.ts';
+import { isBlind } from '../sense/probe-fault.ts';
+import { trueTemperatureQuantileC } from '../situation/scale-belief.ts';
+import { strengthRange } from './numbers.ts';
 
 /** What the head's temperature says of the vapour's strength at one second. */
 export type HeadStrength =
@@ -15,21 +16,13 @@ export type HeadStrength =
   | { readonly kind: 'unsettled'; readonly why: Unsettled };
 
 /** Why a temperature says nothing of the strength yet. */
-export type Unsettled =
-  | 'not-held'
-  | 'receded'
-  | 'returned'
-  | 'moving'
-  | 'cooling'
-  | 'fault'
-  | 'doubted';
+export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'cooling' | 'fault';
 
-/**
- * After an upset the bulb must have been in vapour again for so long [s], and the vapour must move slower than this
- * [K/s]: then 98 in 100 seconds of simulated runs have the true strength within the interval shown, before only 90.
- */
-const backForS = 20;
-const fastestKPerS = 2 / 60;
+/** The bulb must be more likely in vapour than not, and the vapour move slower than this [K/s]. */
+const surelyWet = 0.5;
+/** Vapour that has just come back overshoots while the bulb settles [s]. */
+const backForS = 30;
+const fastestKPerS = 4 / 60;
 /** How well the lag of the bulb is known, as a share of it; chosen here. */
 const lagShareSd = 0.3;
 
@@ -51,33 +44,43 @@ export function headStrengthKind(facts: MonitorFacts): HeadStrength['kind'] {
 export function headStrength(facts: MonitorFacts): HeadStrength {
   const found = judge(facts);
   if (found.kind !== 'known') return found;
-  const { scale } = facts;
-  const { vapourC, sdK } = found;
-  const strength = vapourStrength(scale, vapourC, sdK);
+  const { scale, bias } = facts;
+  const { vapourC, sdK, headSdK } = found;
+  const at = (probability: number): number =>
+    trueTemperatureQuantileC(bias, vapourC + bias.meanK, headSdK, probability);
   // What reads below the azeotrope is at it or above, for the same doubt: not sure to be the strongest there is.
-  const low = Math.min(strength.low, scale.strengthAbv(scale.azeotropeC + sdK));
-  return { kind: 'known', strength: { ...strength, low }, sdK };
+  const low = Math.min(scale.strengthAbv(at(0.975)), scale.strengthAbv(scale.azeotropeC + sdK));
+  const strength = { value: scale.strengthAbv(vapourC), low, high: scale.strengthAbv(at(0.025)) };
+  return { kind: 'known', strength, sdK };
 }
 
 type Judged =
-  | { readonly kind: 'known'; readonly vapourC: number; readonly sdK: number }
+  | {
+      readonly kind: 'known';
+      readonly vapourC: number;
+      /** The doubt of the head's own temperature, and with that of the offset. */
+      readonly headSdK: number;
+      readonly sdK: number;
+    }
   | Exclude<HeadStrength, { kind: 'known' }>;
 
 function judge(facts: MonitorFacts): Judged {
-  const { head, plateau, bias, scale, settings } = facts;
+  const { head, situation, bias, scale, settings } = facts;
   if (isBlind(facts.fault)) return { kind: 'unsettled', why: 'fault' };
-  if (plateau.recededSinceS !== null) return { kind: 'unsettled', why: 'receded' };
-  if (head === null || plateau.heldS === null) return { kind: 'unsettled', why: 'not-held' };
-  if (plateau.calmS < backForS) return { kind: 'unsettled', why: 'returned' };
+  if (situation.recededSinceS !== null) return { kind: 'unsettled', why: 'receded' };
+  if (head === null || situation.bathedS === null) return { kind: 'unsettled', why: 'not-held' };
+  if (head.wet < surelyWet || situation.calmS < backForS)
+    return { kind: 'unsettled', why: 'returned' };
   if (Math.abs(head.rateKPerS) > fastestKPerS) return { kind: 'unsettled', why: 'moving' };
-  if (facts.doubt !== null) return { kind: 'below-azeotrope' };
-  if (facts.doubtfulRise !== null) return { kind: 'unsettled', why: 'doubted' };
   if (isCooling(facts)) return { kind: 'unsettled', why: 'cooling' };
   const vapourC = head.vapourC - bias.meanK;
-  const lagSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
-  const sdK = Math.hypot(head.vapourSdK, bias.sdK, scale.modelSdK(vapourC), lagSdK);
+  // What the lag is not known by moves the vapour by as much as it stands above the bulb.
+  const lagSdK = lagShareSd * Math.abs(head.vapourC - head.bulbC);
+  const rateSdK = lagShareSd * lagTimeConstantS(settings.probe.lagT90S) * Math.abs(head.rateKPerS);
+  const headSdK = Math.hypot(head.vapourSdK, scale.modelSdK(vapourC), lagSdK, rateSdK);
+  const sdK = Math.hypot(headSdK, bias.sdK);
   if (vapourC < scale.azeotropeC - 2 * sdK - 0.1) return { kind: 'below-azeotrope' };
-  return { kind: 'known', vapourC, sdK };
+  return { kind: 'known', vapourC, headSdK, sdK };
 }
 
 const unsettledWords: Readonly<Record<Unsettled, string>> = {
@@ -87,7 +90,6 @@ const unsettledWords: Readonly<Record<Unsettled, string>> = {
   cooling: 'of unknown strength while the bulb cools',
   moving: 'of a strength that changes too fast to tell',
   fault: 'of unknown strength while the probe is not trusted',
-  doubted: 'of unknown strength, since the bulb has read too low for vapour before',
 };
 
 /** The same for the middle of a sentence: `of 88–93 % vol`. */

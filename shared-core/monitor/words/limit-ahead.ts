@@ -19,7 +19,7 @@ const farReactions = 6;
 const significantSds = 3;
 /** A line is drawn anew so often [s]; each second would make the time shown tremble. */
 const redrawnEveryS = 15;
-/** And it speaks for so long at least [s]. */
+/** And it speaks for so long after the limit was last near by it [s]. */
 const speaksForS = 60;
 /** Two-sided 90 % of a normal distribution. */
 const ninetySds = 1.645;
@@ -41,7 +41,7 @@ export function followLimitAhead(
     const isFresh = line !== null && facts.timeS - line.madeS < redrawnEveryS;
     return isFresh ? line : byRate(facts, line?.bySinceS ?? facts.timeS);
   }
-  if (line !== null && isLeaving && facts.timeS - line.bySinceS < speaksForS) return line;
+  if (line !== null && isLeaving && facts.timeS - line.madeS < speaksForS) return line;
   if (forecast === null || facts.forecast === null) return null;
   // A twin that holds the limit for passed, while the head does not, has no time to tell.
   if (forecast.high - Math.max(facts.timeS, facts.forecast.madeS + leastSdS) <= 0) return null;
@@ -55,8 +55,8 @@ export function followLimitAhead(
   };
 }
 
-function isNear({ head, outlook, plateau, settings }: MonitorFacts, was: boolean): boolean {
-  if (head === null || plateau.recededSinceS !== null) return false;
+function isNear({ head, outlook, situation, settings }: MonitorFacts, was: boolean): boolean {
+  if (head === null || situation.recededSinceS !== null) return false;
   if (outlook.heatOffDue) return true;
   if (outlook.etaS === null) return false;
   const significant = head.rateKPerS > (was ? 1 : significantSds) * head.rateSdKPerS;

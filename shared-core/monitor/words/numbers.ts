@@ -1,4 +1,4 @@
-import type { VapourScale } from '../vapour-scale.ts';
+import type { VapourScale } from '../situation/vapour-scale.ts';
 
 /** A temperature as people read it: `78.4 °C`. */
 export function celsius(temperatureC: number): string {

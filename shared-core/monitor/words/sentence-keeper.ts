@@ -1,8 +1,8 @@
 import type { StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
-import { isBlind } from '../call/fault-kinds.ts';
 import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { isBlind } from '../sense/probe-fault.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
 
@@ -47,8 +47,7 @@ const standsS = 60;
 const goneForS = 30;
 /** So long must the strength be known without a break before it is told [s]. */
 const knownForS = 30;
-/** A head that settles after the heat was eased rises by some tenths and stands: only one that rises further is leaving [K]. */
-const leavingK = 0.75;
+/** A head that is back within this of its level is not leaving it [K]. */
 const backK = 0.35;
 /** After vapour has come back the bulb settles for so long [s]. */
 const returningS = 20;
@@ -133,32 +132,32 @@ function alarmRank(topic: Topic): number {
   return order.indexOf(topic);
 }
 
-function isLeavingPlateau({ plateau, head, stage }: MonitorFacts, was: boolean): boolean {
-  const { departedS, levelC } = plateau;
+function isLeavingPlateau({ situation, head, stage }: MonitorFacts, was: boolean): boolean {
+  const { departedS, levelC } = situation;
   if (stage !== 'main-fraction' || levelC === null || head === null) return false;
   const aboveK = head.vapourC - levelC;
-  return was ? aboveK > backK : departedS !== null && aboveK > leavingK;
+  return was ? aboveK > backK : departedS !== null;
 }
 
 /** A head below the level it held has not left it, however long that has been said. */
-function hasFallenBack({ plateau, head }: MonitorFacts): boolean {
-  return head !== null && plateau.levelC !== null && head.vapourC < plateau.levelC;
+function hasFallenBack({ situation, head }: MonitorFacts): boolean {
+  return head !== null && situation.levelC !== null && head.vapourC < situation.levelC;
 }
 
 function topicOf(facts: MonitorFacts, was: Topic, isLeaving: boolean): Topic {
-  const { head, plateau, stage, heat } = facts;
+  const { head, situation, stage, heat } = facts;
   if (head === null) return 'waiting';
   if (isBlind(facts.fault)) return 'unjudged';
   if (stage === 'cool-down') return 'cooling';
-  if (plateau.recededSinceS !== null) return 'receded';
+  if (situation.recededSinceS !== null) return 'receded';
   if (heat === 'off') return 'heat-off';
   const mayReturn = was === 'receded' || was === 'returning';
-  if (mayReturn && plateau.calmS < returningS) return 'returning';
+  if (mayReturn && situation.calmS < returningS) return 'returning';
   switch (stage) {
     case 'warm-up':
-      return plateau.arrivedS === null ? 'warming' : 'arriving';
+      return situation.arrivedS === null ? 'warming' : 'arriving';
     case 'first-fraction':
-      return plateau.heldS === null ? 'settling' : 'first';
+      return situation.heldS === null ? 'settling' : 'first';
     case 'main-fraction':
       return isLeaving ? 'leaving' : 'main';
     case 'tail':

@@ -1,7 +1,7 @@
 import type { Alarm } from '../../snapshot/index.ts';
 import { alarmCatalogue, isAlarm } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../probe-fault.ts';
+import { probeFaultWords } from '../sense/probe-fault.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -90,11 +90,11 @@ function strengthClause(facts: MonitorFacts, { strength: shown }: Kept): string 
     : '; its strength has not settled yet';
 }
 
-function leavingClause({ head, plateau, timeS }: MonitorFacts, { limitAhead }: Kept): string {
+function leavingClause({ head, situation, timeS }: MonitorFacts, { limitAhead }: Kept): string {
   const stands =
-    head === null || plateau.levelC === null
+    head === null || situation.levelC === null
       ? ''
-      : `, ${against(head.vapourC, plateau.levelC)} where it held`;
+      : `, ${against(head.vapourC, situation.levelC)} where it held`;
   return limitAhead === null
     ? stands
     : `${stands}; the limit comes ${aheadWords(limitAhead, timeS)}`;

@@ -9,8 +9,8 @@ import { celsius, kelvin } from './numbers.ts';
  * `shown` is how much of the strength is told just now: less than is known where it has only just settled.
  */
 export function vapourView(facts: MonitorFacts, shown: HeadStrength['kind']): VapourView | null {
-  const { head, plateau, scale, bias } = facts;
-  if (head === null || plateau.bathedS === null || facts.stage === 'cool-down') return null;
+  const { head, situation, scale, bias } = facts;
+  if (head === null || situation.bathedS === null || facts.stage === 'cool-down') return null;
   const found = headStrength(facts);
   if (found.kind === 'unsettled' || shown === 'unsettled') {
     return unknown('unsettled', unsettledWords(found));
@@ -35,15 +35,13 @@ function unknown(kind: VapourView['kind'], explanation: string): VapourView {
 }
 
 const reasons: Readonly<Record<Unsettled, string>> = {
-  'not-held': 'The head has not come to rest since vapour reached it: the bulb still warms up.',
+  'not-held': 'No vapour has reached the bulb yet: it still warms up.',
   receded: 'No vapour reaches the bulb just now: what it shows is its own cooling.',
   returned: 'Vapour is back at the bulb, which needs some seconds to settle in it.',
-  moving: 'The head moves by more than 2 K/min: the bulb lags too far behind the vapour.',
+  moving: 'The head moves by more than 4 K/min: the bulb lags too far behind the vapour.',
   cooling:
     'The heat is off or the head sinks in the tail: vapour dies away, and the bulb shows its own cooling.',
   fault: 'The probe is not trusted just now.',
-  doubted:
-    'The bulb has read too low for vapour before: nobody knows by how much it still does. Only the distillate itself tells its strength.',
 };
 
 function unsettledWords(found: HeadStrength): string {

@@ -1,6 +1,6 @@
 import type { StageSpan, Verdicts } from '../../snapshot/index.ts';
-import { priorBias } from '../bias-belief.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { statedScaleSdK } from '../situation/scale-belief.ts';
 import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';
 import { limitWords } from './stage-words.ts';
 
@@ -15,30 +15,32 @@ export function concludeVerdict(
   facts: MonitorFacts,
   spans: readonly StageSpan[],
 ): Verdicts['verdict'] {
-  const { plateau, outlook } = facts;
+  const { situation, outlook } = facts;
   const limit = limitWords(facts);
   const main = spans.find((item) => item.stage === 'main-fraction');
   if (main !== undefined) return judgeMainFraction(facts, main, limit);
-  if (plateau.arrivedS === null) {
+  if (situation.arrivedS === null) {
     return {
       mainFraction: false,
       because: 'No vapour reached the thermometer.',
     };
   }
-  if (plateau.lowestLevelC === null) {
+  if (situation.lowestLevelC === null) {
     return {
       mainFraction: false,
       because: 'Vapour reached the thermometer, but the head has not held yet.',
     };
   }
+  const impossible = impossibleLevel(facts);
+  if (impossible !== null) return impossible;
   if (facts.stage === 'first-fraction') {
     return {
       mainFraction: false,
       because: 'The first fraction had not ended by the convention set.',
     };
   }
-  if (plateau.lowestLevelC < outlook.limitOnProbeC) {
-    const held = `the head held at ${celsius(plateau.lowestLevelC)}, stronger than ${limit}`;
+  if (situation.lowestLevelC < outlook.limitOnProbeC) {
+    const held = `the head held at ${celsius(situation.lowestLevelC)}, stronger than ${limit}`;
     const isPassed = spans.some(({ stage }) => stage === 'tail');
     return {
       mainFraction: false,
@@ -49,7 +51,7 @@ export function concludeVerdict(
   }
   return {
     mainFraction: false,
-    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(plateau.lowestLevelC)}, above ${limit}. ${causeWords(facts, plateau.lowestLevelC)}`,
+    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(situation.lowestLevelC)}, above ${limit}. ${causeWords(facts, situation.lowestLevelC)}`,
   };
 }
 
@@ -66,22 +68,28 @@ function causeWords({ scale, bias }: MonitorFacts, lowestC: number): string {
     : `${strongest} Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`;
 }
 
+/** A level that no ethanol–water vapour can have vouches for nothing. */
+function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdicts['verdict'] | null {
+  const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
+  const belowK = scale.azeotropeC - heldC;
+  const doubtK = Math.max(leastDoubtK, doubtFactor * statedScaleSdK(settings, scale));
+  if (belowK <= doubtK) return null;
+  return {
+    mainFraction: false,
+    because: `No main fraction that can be vouched for: the head stood at ${celsius(heldC)}, ${belowK.toFixed(1)} K below the azeotrope (${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa), where no ethanol–water vapour condenses; pressure and probe explain ${doubtK.toFixed(1)} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.`,
+  };
+}
+
 /** A main fraction that was called must have lasted, and at a temperature that such vapour can have. */
 function judgeMainFraction(
   facts: MonitorFacts,
   main: StageSpan,
   limit: string,
 ): Verdicts['verdict'] {
-  const { plateau, scale, settings } = facts;
-  const heldC = plateau.lowestLevelC ?? plateau.levelC ?? scale.azeotropeC;
-  const belowK = scale.azeotropeC - heldC;
-  const doubtK = Math.max(leastDoubtK, doubtFactor * priorBias(settings, scale).sdK);
-  if (belowK > doubtK) {
-    return {
-      mainFraction: false,
-      because: `No main fraction that can be vouched for: the head stood at ${celsius(heldC)}, ${belowK.toFixed(1)} K below the azeotrope (${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa), where no ethanol–water vapour condenses; pressure and probe explain ${doubtK.toFixed(1)} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.`,
-    };
-  }
+  const impossible = impossibleLevel(facts);
+  if (impossible !== null) return impossible;
+  const { situation, scale } = facts;
+  const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
   const lastedS = (main.toS ?? facts.timeS) - main.fromS;
   if (lastedS < leastFractionS) {
     return {

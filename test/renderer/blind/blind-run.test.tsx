@@ -80,18 +80,18 @@ describe('BlindRun', () => {
   test('reveals the band where the run strip draws it: on the scale of this probe', {
     timeout: 60_000,
   }, async () => {
-    // A probe that reads 1.5 K high, as the monitor finds out while the head holds.
+    // A probe that reads 1 K low, as the monitor finds out while the head holds where no vapour can.
     const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
-    const high = record.inputs.map((input) =>
+    const low = record.inputs.map((input) =>
       input.kind === 'reading' && input.channel === 'head'
-        ? { ...input, value: input.value + 1.5 }
+        ? { ...input, value: input.value - 1 }
         : input,
     );
-    const highFilm = await filmOf({ ...record, inputs: high });
-    const plateau = highFilm.frames.at(-1)?.snapshot?.plateau;
+    const lowFilm = await filmOf({ ...record, inputs: low });
+    const plateau = lowFilm.frames.at(-1)?.snapshot?.plateau;
     if (!plateau) throw new Error('no snapshot');
-    expect(plateau.probeReadsHighK).toBeGreaterThan(0.5);
-    const { container } = renderInWindow(<BlindRun film={highFilm} onClose={() => {}} />);
+    expect(plateau.probeReadsHighK).toBeLessThan(-0.3);
+    const { container } = renderInWindow(<BlindRun film={lowFilm} onClose={() => {}} />);
     showUpTo(2400);
     fireEvent.click(screen.getByRole('button', { name: 'Set at 0:40:00' }));
     fireEvent.click(screen.getByRole('button', { name: 'Reveal the record' }));

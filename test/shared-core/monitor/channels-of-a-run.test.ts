@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { analyseRun, createRandom, type RunInput, type Verdicts } from '#shared-core';
-import { createChannelSenses } from '../../../shared-core/monitor/channel-senses.ts';
+import { createChannelSenses } from '../../../shared-core/monitor/sense/channel-senses.ts';
 import { barometerSettings } from './support.ts';
 
 const untilS = 4500;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createNoiseLearner } from '../../../shared-core/monitor/noise-learner.ts';
+import { createNoiseLearner } from '../../../shared-core/monitor/sense/noise-learner.ts';
 
 test('a head that swings by kelvins is not taken for a noisy probe', () => {
   const learner = createNoiseLearner();

@@ -16,7 +16,12 @@ import {
 export const pearSettings: RunSettings = {
   ...defaultRunSettings,
   charge: { volumeMl: 330, strengthAbv: 10.5, standardUncertaintyAbv: 0.3 },
-  pressure: { ...defaultRunSettings.pressure, pressureKPa: 99.4 },
+  pressure: {
+    pressureKPa: 99.4,
+    standardUncertaintyKPa: 1,
+    source: 'barometer',
+    altitudeM: null,
+  },
   attentionCheckS: null,
 };
 

@@ -29,23 +29,23 @@ describe('a head that rises past the limit without ever holding', () => {
     [78.5, 0.05],
     [80, 0.02],
   ])(
-    'from %f °C at %f K/s is called off within a minute of the limit, with the reason',
+    'from %f °C at %f K/s is called off about when it reaches the limit, with the reason',
     (levelC, slopeKPerS) => {
       const limitS = arrivalS + (limitC - levelC) / slopeKPerS;
       const calls = alarmsFor(levelC, slopeKPerS).filter(
         ({ alarm }) => alarm === 'plateau-departure',
       );
       expect(calls).toHaveLength(1);
-      expect(calls[0]?.raisedS).toBeGreaterThan(limitS);
-      expect(calls[0]?.raisedS).toBeLessThan(limitS + 60);
+      expect(calls[0]?.raisedS).toBeGreaterThan(limitS - 45);
+      expect(calls[0]?.raisedS).toBeLessThan(limitS + 30);
       expect(calls[0]?.because).toMatch(
-        /above the limit of 80 % vol \(8\d\.\d °C on this probe\) for 3\d s\. Before, it rose through stronger vapour/,
+        /The limit of 80 % vol \(8\d\.\d °C on this probe\) is (just about reached: \d\d % sure|about \d+ s away)/,
       );
     },
   );
 
-  test('in less than a minute brings no fraction worth a call, only the warning of weak vapour', () => {
-    const names = alarmsFor(80, 0.05).map(({ alarm }) => alarm);
+  test('in less than half a minute brings no fraction worth a call, only the warning of weak vapour', () => {
+    const names = alarmsFor(80, 0.12).map(({ alarm }) => alarm);
     expect(names).not.toContain('plateau-departure');
     expect(names).toContain('over-limit');
   });

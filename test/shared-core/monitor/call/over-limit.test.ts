@@ -7,17 +7,27 @@ const { condition, reason, sentence } = overLimit;
 
 describe('a head above the limit with the heat on', () => {
   test('is told of once the patience is over, and while the head stays there', () => {
-    const over = (overLimitForS: number) =>
-      factsOf({ overLimitForS }, { head: headAt(limitC + 1) });
+    const over = (weakForS: number) =>
+      factsOf({}, { head: headAt(limitC + 1), outlook: { weakForS, passedOfLate: 0.99 } });
     expect(condition(callSecond(over(45)))).toBe(false);
     expect(condition(callSecond(over(46)))).toBe(true);
-    const stands = (aboveK: number) =>
-      condition(callSecond(factsOf({}, { head: headAt(limitC + aboveK) }), { track: standing }));
-    expect([stands(-0.2), stands(-0.4)]).toEqual([true, false]);
+    const stands = (passedOfLate: number, absentS = 0) =>
+      condition(
+        callSecond(factsOf({}, { outlook: { passedOfLate }, situation: { absentS } }), {
+          track: standing,
+        }),
+      );
+    // Until the vapour is strong again, or has been gone for three quarters of a minute.
+    expect([stands(0.3), stands(0.2), stands(0.9, 44), stands(0.9, 45)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
   });
 
   test('is not told of to whoever has just been called to take the heat off', () => {
-    const facts = factsOf({ overLimitForS: 60, timeS: 1800 }, { head: headAt(limitC + 1) });
+    const facts = factsOf({ timeS: 1800 }, { head: headAt(limitC + 1), outlook: { weakForS: 60 } });
     const calledS = (raisedS: number, active = true) =>
       condition(callSecond(facts, { others: { 'plateau-departure': { active, raisedS } } }));
     // The reaction time of 45 s and a minute for the head to fall.
@@ -25,10 +35,11 @@ describe('a head above the limit with the heat on', () => {
   });
 
   test('needs heat and vapour', () => {
-    const weak = { overLimitForS: 60 };
-    const gone = { plateau: { recededSinceS: 1700 } };
-    expect(condition(callSecond(factsOf({ ...weak, heat: 'off' })))).toBe(false);
-    expect(condition(callSecond(factsOf(weak, gone)))).toBe(false);
+    const weak = { outlook: { weakForS: 60 } };
+    const gone = { ...weak, situation: { recededSinceS: 1700 } };
+    expect(condition(callSecond(factsOf({}, weak)))).toBe(true);
+    expect(condition(callSecond(factsOf({ heat: 'off' }, weak)))).toBe(false);
+    expect(condition(callSecond(factsOf({}, gone)))).toBe(false);
   });
 
   test('the heat is said to be on only where somebody marked it', () => {

@@ -12,7 +12,7 @@ describe('why the heat-off call stands', () => {
       { head: headAt(83.4, -0.35 / 60), outlook: { etaS: 0, passed: 0.999 } },
     );
     expect(reason(sinking).because).toBe(
-      'The head is at 83.4 °C, 5.2 K above the plateau it held, falling 0.3 K/min. The limit of 80 % vol (82.8 °C on this probe) is reached, over 99 % sure.',
+      'The head is at 83.4 °C, 5.2 K above the level it held, falling 0.3 K/min. The limit of 80 % vol (82.8 °C on this probe) is reached, over 99 % sure.',
     );
   });
 
@@ -30,44 +30,34 @@ describe('why the heat-off call stands', () => {
     expect(reason(half).because).toMatch(/is just about reached: 52 % sure that it is passed\.$/);
   });
 
-  test('what takes it back is where the alarm really clears: under the limit and near the plateau', () => {
+  test('what takes it back is a head that is under the limit by more than it wavers', () => {
     const { wouldChangeIf } = reason(factsOf({}, { head: headAt(83) }));
-    expect(wouldChangeIf).toBe('The head falling back below 78.5 °C, or the heat taken off.');
-  });
-
-  test('a doubted head that rises away says what it read, not what strength that is', () => {
-    const doubtfulRise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: null };
-    const { because, act, wouldChangeIf } = reason(
-      factsOf({ doubtfulRise }, { head: headAt(77.2) }),
-    );
-    expect(because).toBe(
-      'The head cannot be relied on: it has read as low as 70.1 °C, and the azeotrope at 98.6 kPa boils at 77.5 °C. Since then it has risen to 77.2 °C, beyond all it read before (72.4 °C at most). From the azeotrope to the limit of 80 % vol vapour rises by 5.3 K: the limit may be reached.',
-    );
-    expect(act).toBe('Check the distillate; take the heat off if it is weak.');
-    expect(wouldChangeIf).toMatch(/below 72\.4 °C/);
-    const passed = factsOf(
-      { doubtfulRise, stage: 'tail' },
-      { head: headAt(83.4), outlook: { etaS: 0, passed: 0.999 } },
-    );
-    expect(reason(passed).because).toMatch(/is reached, over 99 % sure/);
+    expect(wouldChangeIf).toBe('The head falling back below 82.5 °C, or the heat taken off.');
   });
 });
 
 describe('the heat-off call', () => {
   const due = { outlook: { heatOffDue: true } };
 
-  test('comes when the limit is due to a head that has been held below it, and stands until it is back', () => {
+  test('comes when the limit is due, and stands until the vapour is strong again or has been gone for long', () => {
     expect(condition(callSecond(factsOf({}, due)))).toBe(true);
-    expect(condition(callSecond(factsOf({ heatOffArmed: false }, due)))).toBe(false);
     expect(condition(callSecond(factsOf()))).toBe(false);
-    // The limit is 82.8 °C and the plateau 78.2 °C: with the deadband of 0.3 K it is back below 78.5 °C.
-    const stands = (headC: number) =>
-      condition(callSecond(factsOf({}, { head: headAt(headC) }), { track: standing }));
-    expect([stands(78.6), stands(78.4)]).toEqual([true, false]);
+    const stands = (passedWithinReaction: number, absentS = 0) =>
+      condition(
+        callSecond(factsOf({}, { outlook: { passedWithinReaction }, situation: { absentS } }), {
+          track: standing,
+        }),
+      );
+    expect([stands(0.3), stands(0.2), stands(0.9, 44), stands(0.9, 45)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
   });
 
   test('needs heat and vapour', () => {
-    const gone = { ...due, plateau: { recededSinceS: 1700 } };
+    const gone = { ...due, situation: { recededSinceS: 1700 } };
     const without = [
       factsOf({ heat: 'off' }, due),
       factsOf({ stage: 'cool-down' }, due),
@@ -76,41 +66,19 @@ describe('the heat-off call', () => {
     expect(without.map((facts) => condition(callSecond(facts)))).toEqual([false, false, false]);
   });
 
-  test('comes for a limit passed without a plateau after half a minute, but not for heat brought back in the tail', () => {
-    const unheld = (limitPassedUnheldForS: number, stage: 'first-fraction' | 'tail') =>
-      factsOf({ limitPassedUnheldForS, stage, heatOffArmed: false });
-    expect(condition(callSecond(unheld(30, 'first-fraction')))).toBe(false);
-    expect(condition(callSecond(unheld(31, 'first-fraction')))).toBe(true);
-    expect(condition(callSecond(unheld(31, 'tail')))).toBe(true);
-    const called = { track: { raisedS: 900, clearedS: 1000 } };
-    expect(condition(callSecond(unheld(31, 'tail'), called))).toBe(false);
-    expect(reason(unheld(31, 'first-fraction')).because).toMatch(
-      /has been above the limit of 80 % vol \(82\.8 °C on this probe\) for 31 s\./,
-    );
-  });
-
-  test('stands while a doubted head rises away, even where its vapour seems to have gone', () => {
-    const rise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: null };
-    const seemsGone = { plateau: { recededSinceS: 1700 } };
-    expect(condition(callSecond(factsOf({ doubtfulRise: rise }, seemsGone)))).toBe(true);
-    const off = factsOf({ doubtfulRise: rise, heat: 'off' }, seemsGone);
-    expect(condition(callSecond(off))).toBe(false);
+  test('does not come again for heat brought back in the tail, but does for one who was never called', () => {
+    const inTail = factsOf({ stage: 'tail' }, due);
+    expect(condition(callSecond(inTail))).toBe(true);
+    expect(condition(callSecond(inTail, { track: { raisedS: 900, clearedS: 1000 } }))).toBe(false);
   });
 
   test('says by the stage what is ending', () => {
-    const rise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: null };
     expect(
-      [
-        factsOf(),
-        factsOf({ stage: 'tail' }),
-        factsOf({ stage: 'first-fraction' }),
-        factsOf({ doubtfulRise: rise }),
-      ].map(sentence),
+      [factsOf(), factsOf({ stage: 'tail' }), factsOf({ stage: 'first-fraction' })].map(sentence),
     ).toEqual([
       'The main fraction is ending.',
       'The main fraction has ended.',
       'The head rises past the limit before the first fraction has ended.',
-      'The head rises away from its level; it cannot be relied on for strength.',
     ]);
   });
 });

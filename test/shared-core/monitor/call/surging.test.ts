@@ -8,7 +8,7 @@ test('calls when a head that has held swings over heat', () => {
     surging.condition(callSecond(facts, { surging: isSurging }));
   expect(calls()).toBe(true);
   expect(calls(factsOf(), false)).toBe(false);
-  expect(calls(factsOf({}, { plateau: { heldS: null } }))).toBe(false);
+  expect(calls(factsOf({}, { situation: { heldS: null } }))).toBe(false);
   expect(calls(factsOf({ heat: 'off' }))).toBe(false);
   expect(calls(factsOf({ stage: 'cool-down' }))).toBe(false);
 });

@@ -6,7 +6,7 @@ import { factsOf } from '../words/facts.ts';
 
 const everythingDue = {
   condenserC: 45,
-  overLimitForS: 60,
+
   forecast: {
     madeS: 1790,
     mainFractionEndS: null,
@@ -25,7 +25,7 @@ function called(changes: Partial<MonitorFacts>): readonly string[] {
   for (let timeS = 1800; timeS < 1860; timeS += 1) {
     const facts = factsOf(
       { ...everythingDue, ...changes, timeS },
-      { outlook: { heatOffDue: true } },
+      { outlook: { heatOffDue: true, weakForS: 60 } },
     );
     followAlarmConditions(bank, facts, true);
   }

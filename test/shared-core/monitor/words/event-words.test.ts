@@ -4,7 +4,7 @@ import { factsOf, headAt } from './facts.ts';
 
 describe('why an event was logged', () => {
   test('a head that fell in the tail did not fall from the plateau, which lies lower', () => {
-    const tail = factsOf({ stage: 'tail' }, { head: headAt(84.1), plateau: { levelC: 81.4 } });
+    const tail = factsOf({ stage: 'tail' }, { head: headAt(84.1), situation: { levelC: 81.4 } });
     expect(eventBecause('vapour-receded', tail)).toBe(
       'The head fell to 84.1 °C, as it does only when no vapour reaches the bulb: the heat was taken away, or a draught cools the column.',
     );
@@ -15,7 +15,7 @@ describe('why an event was logged', () => {
       {},
       {
         head: headAt(78.6, 0.008),
-        plateau: { evidence: { logLikelihoodRatio: 14.3, onsetS: 1794, slopeKPerS: 0.396 } },
+        situation: { evidence: { logLikelihoodRatio: 14.3, onsetS: 1794, slopeKPerS: 0.396 } },
       },
     );
     expect(eventBecause('plateau-ending', leaving)).toBe(

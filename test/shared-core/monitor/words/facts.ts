@@ -1,11 +1,11 @@
 import { limitTemperatureC } from '#shared-core';
-import { priorBias } from '../../../../shared-core/monitor/bias-belief.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
-import { createVapourScale } from '../../../../shared-core/monitor/vapour-scale.ts';
+import { priorScale } from '../../../../shared-core/monitor/situation/scale-belief.ts';
+import { createVapourScale } from '../../../../shared-core/monitor/situation/vapour-scale.ts';
 import { barometerSettings } from '../support.ts';
 
 type Parts = {
-  readonly [K in 'head' | 'plateau' | 'outlook']?: Partial<NonNullable<MonitorFacts[K]>>;
+  readonly [K in 'head' | 'situation' | 'outlook']?: Partial<NonNullable<MonitorFacts[K]>>;
 };
 
 /** At 98.6 kPa the azeotrope boils at 77.5 °C and vapour of 80 % vol condenses at 82.8 °C. */
@@ -28,17 +28,13 @@ export function factsOf(
     scale,
     limitAbv: 80,
     pressureSdKPa: 0.1,
-    bias: { ...priorBias(barometerSettings, scale), sdK: 0.2 },
-    heatOffArmed: true,
-    overLimitForS: 0,
+    bias: priorScale(barometerSettings, scale),
     overLimitPatienceS: 45,
-    limitPassedUnheldForS: 0,
     firstFraction: { over: true, done: 5.2, wanted: 5, unit: 'mL', estimated: false },
     fault: null,
     faultSinceS: 0,
     dropouts: { count: 0, sinceS: 0 },
     doubt: null,
-    doubtfulRise: null,
     lastTrustedC: 78.2,
     potC: null,
     condenserC: null,
@@ -53,14 +49,18 @@ export function factsOf(
       rateKPerS: 0,
       rateSdKPerS: 0.0005,
       bulbC: 78.2,
+      bulbRateKPerS: 0,
+      wet: 0.99,
+      steady: 0.95,
       ...parts.head,
     },
-    plateau: {
+    situation: {
       arrivedS: 900,
       bathedS: 910,
       heldS: 960,
       levelC: 78.2,
       lowestLevelC: 78.1,
+      lowestLaterC: 78.1,
       recededSinceS: null,
       absentS: 0,
       wetS: 890,
@@ -68,14 +68,16 @@ export function factsOf(
       calmS: 840,
       evidence: { logLikelihoodRatio: 0, onsetS: 0, slopeKPerS: 0 },
       departedS: null,
-      ...parts.plateau,
+      ...parts.situation,
     },
     outlook: {
       limitOnProbeC: limitC,
       passed: 0.001,
+      passedOfLate: 0.001,
       passedWithinReaction: 0.001,
+      strongForS: 800,
+      weakForS: 0,
       etaS: null,
-      departed: false,
       heatOffDue: false,
       ...parts.outlook,
     },

@@ -5,10 +5,9 @@ import { factsOf, headAt } from './facts.ts';
 
 describe('the strength at the head', () => {
   test.each([
-    ['not-held', factsOf({}, { plateau: { heldS: null } })],
-    ['receded', factsOf({}, { plateau: { recededSinceS: 1790 } })],
-    ['returned', factsOf({}, { plateau: { calmS: 19 } })],
-    ['moving', factsOf({}, { head: headAt(85, 2.5 / 60) })],
+    ['receded', factsOf({}, { situation: { recededSinceS: 1790 } })],
+    ['returned', factsOf({}, { head: { wet: 0.4 } })],
+    ['moving', factsOf({}, { head: headAt(85, 4.5 / 60) })],
     ['cooling', factsOf({ heat: 'off' })],
     ['cooling', factsOf({ stage: 'tail' }, { head: headAt(88, -0.9 / 60) })],
     ['fault', factsOf({ fault: 'frozen' })],
@@ -21,6 +20,12 @@ describe('the strength at the head', () => {
       ethanolMassPercent: null,
       explanation: expect.any(String),
     });
+  });
+
+  test('is none at all before vapour has come', () => {
+    const before = factsOf({}, { situation: { bathedS: null } });
+    expect(headStrength(before)).toEqual({ kind: 'unsettled', why: 'not-held' });
+    expect(vapourView(before, 'known')).toBeNull();
   });
 
   test('is not told in one place while another still waits for it', () => {
@@ -41,14 +46,6 @@ describe('the strength at the head', () => {
     expect(found).toMatchObject({ kind: 'known' });
     if (found.kind !== 'known') return;
     expect(found.strength.high - found.strength.low).toBeGreaterThan(1.5);
-  });
-
-  test('of a bulb that was doubted and rose away is not known, whatever it reads', () => {
-    const doubtfulRise = { lowestC: 70.1, highestC: 72.4, toLimitK: 5.3, endedS: 1700 };
-    expect(headStrength(factsOf({ doubtfulRise }, { head: headAt(79) }))).toEqual({
-      kind: 'unsettled',
-      why: 'doubted',
-    });
   });
 
   test('of a head that ethanol–water vapour cannot have is none', () => {

@@ -54,7 +54,7 @@ function leaving(aboveK: number, etaS: number | null, end?: { low: number; high:
     { ...(forecast && { forecast }) },
     {
       head: headAt(78.2 + aboveK, 0.01),
-      plateau: { departedS: aboveK > 0.5 ? 1 : null },
+      situation: { departedS: aboveK > 0.75 ? 1 : null },
       outlook: { etaS },
     },
   );
@@ -65,7 +65,7 @@ describe('the sentence at the top', () => {
     const wavering: At = (timeS) => leaving(timeS > 100 && timeS % 20 < 10 ? 0.9 : 0.6, null);
     expect(said(wavering, 600).map(({ sentence }) => sentence)).toEqual([
       'The main fraction is coming over at 78.8 °C; its strength has not settled yet.',
-      'The main fraction is coming over at 78.8 °C, 88–90 % vol.',
+      'The main fraction is coming over at 78.8 °C, 84–91 % vol.',
       'The plateau is ending: the head is at 79.1 °C, 0.9 K above where it held.',
     ]);
   });
@@ -134,8 +134,8 @@ describe('the sentence at the top', () => {
   test('vapour that leaves and returns is said as it is, and asks whether the pot boils', () => {
     const course: At = (timeS) =>
       timeS < 100 || timeS > 160
-        ? factsOf({}, { plateau: { calmS: timeS > 160 ? timeS - 160 : 800 } })
-        : factsOf({}, { head: headAt(70), plateau: { recededSinceS: 100, calmS: 0 } });
+        ? factsOf({}, { situation: { calmS: timeS > 160 ? timeS - 160 : 800 } })
+        : factsOf({}, { head: headAt(70), situation: { recededSinceS: 100, calmS: 0 } });
     expect(said(course, 400).slice(2)).toEqual([
       {
         timeS: 100,
@@ -153,7 +153,7 @@ describe('the sentence at the top', () => {
         act: null,
       },
       {
-        timeS: 209,
+        timeS: 219,
         sentence: expect.stringMatching(/at 78\.2 °C, \d\d–\d\d % vol\.$/),
         act: null,
       },

@@ -10,7 +10,7 @@ describe('a verdict of no main fraction', () => {
   test('does not say that a strong head passed the limit when the still cooled down before', () => {
     const cold = factsOf(
       { stage: 'cool-down' },
-      { head: headAt(40), plateau: { lowestLevelC: 74.4 + 3.5, recededSinceS: 1500 } },
+      { head: headAt(40), situation: { lowestLevelC: 74.4 + 3.5, recededSinceS: 1500 } },
     );
     expect(concludeVerdict(cold, spans('warm-up', 'first-fraction', 'cool-down'))).toEqual({
       mainFraction: false,
@@ -31,15 +31,15 @@ describe('a verdict of no main fraction', () => {
   test('tells the strength of the vapour that held, not that of a bulb which cools', () => {
     const water = factsOf(
       { stage: 'tail' },
-      { head: headAt(88.6), plateau: { lowestLevelC: 99.2, recededSinceS: 1700 } },
+      { head: headAt(88.6), situation: { lowestLevelC: 99.2, recededSinceS: 1700 } },
     );
     expect(concludeVerdict(water, spans('warm-up', 'first-fraction', 'tail')).because).toMatch(
-      /the lowest the head held at was 99\.2 °C, above 80 % vol \(82\.8 °C on this probe\)\. Vapour at that temperature has 0–\d % vol\. The charge held hardly any alcohol, or had lost it\.$/,
+      /the lowest the head held at was 99\.2 °C, above 80 % vol \(82\.8 °C on this probe\)\. Vapour at that temperature has 0–\d+ % vol\. The charge held hardly any alcohol, or had lost it\.$/,
     );
   });
 
   test('where weak vapour held, names what would have made it stronger', () => {
-    const weak = factsOf({ stage: 'tail' }, { plateau: { lowestLevelC: 87 } });
+    const weak = factsOf({ stage: 'tail' }, { situation: { lowestLevelC: 87 } });
     expect(concludeVerdict(weak, spans('warm-up', 'first-fraction', 'tail')).because).toMatch(
       /Vapour at that temperature has \d\d–\d\d % vol\. Too few plates, too little reflux or a weak charge;/,
     );

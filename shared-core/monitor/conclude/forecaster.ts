@@ -1,0 +1,175 @@
+import {
+  alcoholByVolume,
+  massFractionFromAlcoholByVolume,
+  massFractionFromMoleFraction,
+  moleFractionFromMassFraction,
+} from '../../alcoholometry/index.ts';
+import type { RunSettings } from '../../run/index.ts';
+import type { Estimate, ForecastView, Stage } from '../../snapshot/index.ts';
+import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
+import type { MarksLedger } from '../marks-ledger.ts';
+import type { Situation } from '../situation/situation.ts';
+import type { HeadState } from '../situation/vapour-filter.ts';
+import type { VapourScale } from '../situation/vapour-scale.ts';
+import { volumeWouldHelp } from '../words/forecast-words.ts';
+import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
+
+/** One second, as far as the forecast needs it. */
+export interface ForecastSecond {
+  readonly timeS: number;
+  readonly stage: Stage;
+  readonly head: HeadState;
+  readonly situation: Situation;
+  readonly scale: VapourScale;
+  /** What the offset may be by what was stated [K]. */
+  readonly statedSdK: number;
+  readonly potC: number | null;
+  /** Distillate by a balance or level channel [mL]; null without one. */
+  readonly receiverMl: number | null;
+  /** All that rises runs back: the pot keeps what it has. */
+  readonly nothingCollected: boolean;
+  readonly suspended: boolean;
+}
+
+/** Feeds the twin with what is seen and turns its outlook into the forecast people read. */
+export interface Forecaster {
+  second(input: ForecastSecond): void;
+  view(): ForecastView | null;
+  flowMlPerS(): number | null;
+  /** Strength of the head vapour to stop at when purity is weighed against recovery; null otherwise. */
+  stopStrengthAbv(): number | null;
+}
+
+const everyS = 60;
+const settledS = 120;
+/** A balance is read as often as a busy person would: its errors do not average out any faster [s]. */
+const receiverEveryS = 240;
+const potSdK = 0.4;
+/** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
+const heightModelSdK = 0.35;
+const enoughBlocks = 4;
+/** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
+const lostPerBreakS = 45;
+/** A first reading warmer than this was taken after heating had begun [°C]. */
+const coldC = 40;
+
+export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
+  const leastMeanMoleFraction =
+    settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
+  let feed: TwinFeed | null = null;
+  let boiledS = 0;
+  let receded = false;
+  let breaks = 0;
+  let refluxedS = 0;
+  let lastReceiverS = Number.NEGATIVE_INFINITY;
+  let firstC: number | null = null;
+  let firstS = 0;
+  let headBlocks = 0;
+  let outlook: TwinOutlook | null = null;
+  let view: ForecastView | null = null;
+
+  const begin = (input: ForecastSecond, bathedS: number): Twin => {
+    const { heat, firstOnS } = marks.heatUntil(input.timeS);
+    const startS = firstOnS ?? (firstC !== null && firstC < coldC ? firstS : null);
+    const tookS = startS === null ? null : bathedS - startS;
+    const eased = heat === 'unknown' ? null : heat === 'eased';
+    // The twin's offset takes up the bias and what its own head is off: it cannot tell them apart.
+    const offsetSdK = Math.hypot(input.statedSdK, heightModelSdK);
+    return createTwin(settings, { tookS, eased }, offsetSdK, limitHeightK(input.scale));
+  };
+
+  const lastVolumeS = (): number =>
+    Math.max(marks.collectedS() ?? Number.NEGATIVE_INFINITY, lastReceiverS);
+
+  const seeReceiver = (into: TwinFeed, { timeS, receiverMl }: ForecastSecond): void => {
+    if (receiverMl === null || receiverMl < 1 || timeS - lastReceiverS < receiverEveryS) return;
+    lastReceiverS = timeS;
+    into.show({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
+  };
+
+  const seeBlock = (into: TwinFeed, { head, scale, potC, situation }: ForecastSecond): void => {
+    if (situation.heldWetS < settledS || situation.calmS < everyS) return;
+    const value = head.vapourC - scale.azeotropeC;
+    into.show({ kind: 'head', boiledS, value, sd: head.vapourSdK });
+    headBlocks += 1;
+    if (potC !== null) {
+      into.show({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
+    }
+  };
+
+  const compose = (input: ForecastSecond, ahead: TwinOutlook): ForecastView => {
+    const { timeS, stage } = input;
+    const open = stage === 'first-fraction' || stage === 'main-fraction';
+    const shift = (left: Estimate): Estimate => ({
+      value: timeS + left.value,
+      low: timeS + left.low,
+      high: timeS + left.high,
+    });
+    return {
+      madeS: timeS,
+      mainFractionEndS: open ? shift(ahead.limitInS) : null,
+      mainFractionEndIfEasedS: open ? shift(ahead.limitInIfEasedS) : null,
+      distillateMlAtEnd: open ? ahead.distillateMlAtLimit : null,
+      potStrengthAbv: strength(ahead.potMoleFraction),
+      potVolumeMl: ahead.potMl,
+      collectedMl: ahead.collectedMl,
+      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS()) : null,
+    };
+  };
+
+  return {
+    second: (input) => {
+      const { timeS, head, situation } = input;
+      if (firstC === null) {
+        firstC = head.bulbC;
+        firstS = timeS;
+      }
+      const { bathedS } = situation;
+      if (bathedS === null) return;
+      if (input.stage === 'cool-down' || input.suspended) return;
+      feed ??= createTwinFeed(() => begin(input, bathedS), marks);
+      if (receded && situation.recededSinceS === null) breaks += 1;
+      receded = situation.recededSinceS !== null;
+      if (input.nothingCollected && !receded) refluxedS += 1;
+      boiledS = Math.max(boiledS, situation.wetS - lostPerBreakS * breaks - refluxedS);
+      feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
+      if (timeS % everyS !== 0) return;
+      seeReceiver(feed, input);
+      const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
+      if (open && situation.recededSinceS === null) seeBlock(feed, input);
+      if (situation.heldWetS < settledS) return;
+      const twin = feed.twin();
+      twin.update();
+      outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
+      view = compose(input, outlook);
+    },
+    view: () => view,
+    flowMlPerS: () => outlook?.flowMlPerS ?? null,
+    stopStrengthAbv: () =>
+      outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughBlocks
+        ? null
+        : strengthAbv(outlook.stopMoleFraction),
+  };
+}
+
+function limitHeightK(scale: VapourScale): number {
+  return scale.limitC - scale.azeotropeC;
+}
+
+function strength(mole: Estimate): Estimate {
+  return {
+    value: strengthAbv(mole.value),
+    low: strengthAbv(mole.low),
+    high: strengthAbv(mole.high),
+  };
+}
+
+function strengthAbv(mole: number): number {
+  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
+}
+
+function moleFraction(alcoholByVolumePercent: number): number {
+  return moleFractionFromMassFraction(
+    massFractionFromAlcoholByVolume({ alcoholByVolume: alcoholByVolumePercent }),
+  );
+}

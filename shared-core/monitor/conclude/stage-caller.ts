@@ -1,0 +1,105 @@
+import type { Stage } from '../../snapshot/index.ts';
+import type { LimitOutlook } from '../situation/limit-outlook.ts';
+import type { Situation } from '../situation/situation.ts';
+import type { HeadState } from '../situation/vapour-filter.ts';
+
+/** What one second says about the stage. */
+export interface StageSecond {
+  readonly head: HeadState;
+  readonly situation: Situation;
+  readonly outlook: LimitOutlook;
+  /** True once the head has held and the person's convention for the first fraction is met. */
+  readonly firstFractionOver: boolean;
+  readonly isHeatOff: boolean;
+}
+
+/** The stage a run is in. Nothing is final: what the evidence takes back is called anew. */
+export interface StageCaller {
+  second(evidence: StageSecond): void;
+  stage(): Stage;
+  probability(): number;
+}
+
+/** More likely than not decides where the first fraction ends; the tail must be surer, and so must its end. */
+const even = 0.5;
+const sure = 0.9;
+const mainAgain = 0.1;
+/** Vapour that is stronger again must be so for this long before a tail is taken back [s of vapour]. */
+const backForS = 90;
+/**
+ * Heat taken away for two minutes needs some five until vapour is back; a heat-off mark shortens it, and in the tail a wrong
+ * end costs nothing [s without vapour].
+ */
+const patienceS = { marked: 240, unmarked: 420, markedInTail: 120, unmarkedInTail: 240 } as const;
+
+/** Without vapour for that long a bulb has cooled; one that stays as warm stands in some [K]. */
+const cooledK = 5;
+
+export function createStageCaller(): StageCaller {
+  let stage: Stage = 'warm-up';
+  /** The stage that vapour coming back would go on with. */
+  let before: Stage = 'warm-up';
+  let strongAgainS = 0;
+  let probability = 1;
+  /** The surest it has been that vapour had come. */
+  let everWet = 0;
+
+  const next = (now: StageSecond): Stage => {
+    const { situation, outlook, firstFractionOver } = now;
+    if (situation.bathedS === null) return 'warm-up';
+    if (stage === 'cool-down') return situation.recededSinceS === null ? before : 'cool-down';
+    if (hasEnded(stage, now)) return 'cool-down';
+    if (situation.recededSinceS !== null) return stage;
+    if (stage === 'warm-up') return 'first-fraction';
+    if (stage === 'first-fraction') {
+      if (!firstFractionOver) return stage;
+      if (outlook.passedOfLate < even) return 'main-fraction';
+      return outlook.passedOfLate > sure ? 'tail' : stage;
+    }
+    if (stage === 'main-fraction') return outlook.passedOfLate > even ? 'tail' : stage;
+    return strongAgainS >= backForS ? 'main-fraction' : stage;
+  };
+
+  return {
+    second: (now) => {
+      const { outlook, situation } = now;
+      everWet = Math.max(everWet, now.head.wet);
+      const isWet = situation.recededSinceS === null;
+      const isStrong = outlook.passedOfLate < mainAgain;
+      if (stage === 'tail' && isWet) strongAgainS = isStrong ? strongAgainS + 1 : 0;
+      const to = next(now);
+      if (to === 'cool-down' && stage !== 'cool-down') before = stage;
+      if (to !== stage) strongAgainS = 0;
+      stage = to;
+      probability = probabilityOf(stage, now, everWet);
+    },
+    stage: () => stage,
+    probability: () => probability,
+  };
+}
+
+function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): boolean {
+  if (head.vapourC - head.bulbC < cooledK) return false;
+  const { absentS } = situation;
+  if (stage === 'tail') {
+    return absentS > (isHeatOff ? patienceS.markedInTail : patienceS.unmarkedInTail);
+  }
+  return absentS > (isHeatOff ? patienceS.marked : patienceS.unmarked);
+}
+
+/** How likely the stage is by what decides it: the limit for main fraction and tail, the time without vapour for the end. */
+function probabilityOf(stage: Stage, now: StageSecond, everWet: number): number {
+  const { outlook, situation, head } = now;
+  switch (stage) {
+    case 'main-fraction':
+      return 1 - outlook.passedOfLate;
+    case 'tail':
+      return outlook.passedOfLate;
+    case 'cool-down':
+      return 1 - Math.exp(-situation.absentS / 120);
+    case 'first-fraction':
+      return everWet;
+    case 'warm-up':
+      return 1 - head.wet;
+  }
+}

@@ -1,0 +1,88 @@
+import type { MonitorFacts } from '../monitor-facts.ts';
+import { createRunLog, type RunLog } from '../run-log.ts';
+import type { ChannelTurn } from '../sense/channel-senses.ts';
+import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
+import { eventBecause } from '../words/event-words.ts';
+import { headStrength } from '../words/head-strength.ts';
+import { span } from '../words/numbers.ts';
+import { stageBecause } from '../words/stage-words.ts';
+
+/** Puts into the run's log what has changed from one second to the next. */
+export interface StagingLog {
+  readonly log: RunLog;
+  second(before: MonitorFacts, now: MonitorFacts, turns: readonly ChannelTurn[]): void;
+}
+
+/** Every so often the head's vapour strength goes into the record [s]. */
+const estimateEveryS = 60;
+
+export function createStagingLog(): StagingLog {
+  const log = createRunLog('The run begins with the warm-up.');
+  const silent = new Map<string, number>();
+
+  const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
+    const open = silent.get(channel);
+    if (isSilent) {
+      const words = `The channel ${channel} has sent nothing since ${span(lastS)}; what hangs on it is left out. Check its probe and cable.`;
+      silent.set(channel, log.openProblem(words, lastS));
+    } else if (open !== undefined) log.closeProblem(open, timeS);
+  };
+
+  let faultProblem: number | null = null;
+  const noteFault = (before: MonitorFacts, { fault, timeS }: MonitorFacts): void => {
+    if (fault === before.fault) return;
+    if (faultProblem !== null) log.closeProblem(faultProblem, timeS);
+    const words = fault === null ? '' : probeFaultWords[fault];
+    faultProblem =
+      fault === null
+        ? null
+        : log.openProblem(
+            `${words[0]?.toUpperCase()}${words.slice(1)}${isBlind(fault) ? '; staging waited' : ''}.`,
+            timeS,
+          );
+  };
+
+  const noteEvents = ({ situation: before }: MonitorFacts, now: MonitorFacts): void => {
+    const { situation, stage, timeS } = now;
+    const tell = (event: Parameters<RunLog['event']>[0]): void =>
+      log.event(event, timeS, eventBecause(event, now));
+    if (before.arrivedS === null && situation.arrivedS !== null) tell('vapour-arrived');
+    if (before.recededSinceS === null && situation.recededSinceS !== null) tell('vapour-receded');
+    if (before.recededSinceS !== null && situation.recededSinceS === null) tell('vapour-returned');
+    const listening = stage === 'first-fraction' || stage === 'main-fraction';
+    const departs = before.departedS === null && situation.departedS !== null;
+    if (departs && listening) tell('plateau-ending');
+  };
+
+  const noteStage = (before: MonitorFacts, now: MonitorFacts): void => {
+    if (now.stage === before.stage) return;
+    log.enterStage(now.stage, now.stageSinceS, stageBecause(now));
+    if (before.stage === 'first-fraction' && now.stage !== 'cool-down') {
+      log.event('first-fraction-ended', now.timeS, eventBecause('first-fraction-ended', now));
+    }
+  };
+
+  const noteForecast = (before: MonitorFacts, { forecast, timeS }: MonitorFacts): void => {
+    if (forecast === null || forecast === before.forecast) return;
+    if (forecast.mainFractionEndS !== null) log.forecast(timeS, forecast.mainFractionEndS);
+  };
+
+  const noteEstimate = (now: MonitorFacts): void => {
+    const { timeS, situation, stage } = now;
+    if (timeS % estimateEveryS !== 0 || situation.bathedS === null || stage === 'cool-down') return;
+    const found = headStrength(now);
+    log.estimate(timeS, found.kind === 'known' ? found.strength : null);
+  };
+
+  return {
+    log,
+    second: (before, now, turns) => {
+      for (const turn of turns) noteChannel(turn, now.timeS);
+      noteFault(before, now);
+      noteEvents(before, now);
+      noteStage(before, now);
+      noteForecast(before, now);
+      noteEstimate(now);
+    },
+  };
+}

@@ -1,0 +1,91 @@
+import type { Observation, Twin } from '../../twin/index.ts';
+import type { MarksLedger, StandingMark } from '../marks-ledger.ts';
+import { dropsPerMl } from './first-fraction-progress.ts';
+
+/** Shows the twin what is measured and what the person marks. */
+export interface TwinFeed {
+  show(observation: Observation): void;
+  /**
+   * Shows the marks made since the last time, at this time of boiling and at the flow believed so far [mL/s]. Where one
+   * was withdrawn, a new twin is shown everything else, as if the mark had not been made.
+   */
+  showMarks(boiledS: number, flowMlPerS: number | null): void;
+  twin(): Twin;
+}
+
+/** Something the twin was shown, and the mark it came from; null for what was measured. */
+interface Shown {
+  readonly observation: Observation;
+  readonly markId: number | null;
+}
+
+/** A measuring cylinder is read to half a millilitre. */
+export const receiverSdMl = 0.5;
+/** A person reads the receiver first and books it when a hand is free: the time of a mark is known to so much [s]. */
+const bookingDelayS = 20;
+const dropsShareSd = 0.3;
+/** Heat eased while vapour only just arrives is part of the heat-up [s]. */
+const heatUpOverS = 60;
+
+/** A feed for the twin that `begin` makes, of what comes from now on. */
+export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed {
+  let twin = begin();
+  let shown: Shown[] = [];
+  let standing = marks.standing();
+  let taken = new Set(standing.map(({ markId }) => markId));
+
+  const show = (observation: Observation, markId: number | null): void => {
+    shown.push({ observation, markId });
+    twin.see(observation);
+  };
+
+  const startAnew = (stands: ReadonlySet<number>): void => {
+    const booked = new Map(
+      marks.bookings().map(({ markId, collectedMl }) => [markId, collectedMl]),
+    );
+    taken = new Set([...taken].filter((markId) => stands.has(markId)));
+    twin = begin();
+    const kept = shown.filter(({ markId }) => markId === null || stands.has(markId));
+    shown = [];
+    for (const { observation, markId } of kept) {
+      const value = markId === null ? undefined : booked.get(markId);
+      const isBooking = observation.kind === 'volume' && value !== undefined;
+      show(isBooking ? { ...observation, value } : observation, markId);
+    }
+  };
+
+  const showMark = (
+    { markId, body }: StandingMark,
+    boiledS: number,
+    flowMlPerS: number | null,
+  ): void => {
+    if (body.type === 'heat-eased' && boiledS > heatUpOverS) {
+      show({ kind: 'eased', boiledS }, markId);
+    } else if (body.type === 'drops-counted') {
+      const value = body.count / dropsPerMl / body.overS;
+      show({ kind: 'flow', boiledS, value, sd: dropsShareSd }, markId);
+    } else {
+      const booking = marks.bookings().find((item) => item.markId === markId);
+      if (booking === undefined) return;
+      const value = booking.collectedMl;
+      const flowedMl = bookingDelayS * (flowMlPerS ?? value / Math.max(60, boiledS));
+      show({ kind: 'volume', boiledS, value, sd: Math.hypot(receiverSdMl, flowedMl) }, markId);
+    }
+  };
+
+  return {
+    show: (observation) => show(observation, null),
+    showMarks: (boiledS, flowMlPerS) => {
+      if (marks.standing() === standing) return;
+      standing = marks.standing();
+      const stands = new Set(standing.map(({ markId }) => markId));
+      if ([...taken].some((markId) => !stands.has(markId))) startAnew(stands);
+      for (const mark of standing) {
+        if (taken.has(mark.markId)) continue;
+        taken.add(mark.markId);
+        showMark(mark, boiledS, flowMlPerS);
+      }
+    },
+    twin: () => twin,
+  };
+}

@@ -1,0 +1,126 @@
+import { lagTimeConstantS } from '../../probe/index.ts';
+import type { RunSettings } from '../../run/index.ts';
+import { createVapourFilter, type HeadState } from '../situation/vapour-filter.ts';
+import type { HeadNoise } from './head-noise.ts';
+import { createNoiseLearner } from './noise-learner.ts';
+import type { ProbeFault } from './probe-fault.ts';
+import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
+import type { BinnedSecond } from './second-bin.ts';
+
+/** What is known of the head after one second. */
+export interface HeadSecond {
+  /** The observation that was used, if one came and was believed. */
+  readonly observedC: number | null;
+  readonly head: HeadState | null;
+  readonly fault: ProbeFault | null;
+}
+
+/** What the tracker must know of its surroundings in one second. */
+export interface HeadSurroundings {
+  readonly plateauC: number | null;
+  readonly waterC: number;
+  readonly potC: number | null;
+  /** True while the head holds undisturbed, so that what remains is noise. */
+  readonly holding: boolean;
+  /** Where vapour would be expected if it came, on the probe's scale [°C], and how well that is known [K]. */
+  readonly vapourGuessC: number;
+  readonly vapourGuessSdK: number;
+  /** How likely vapour as cool as this is at all. */
+  readonly possible: (vapourC: number) => number;
+}
+
+/** Screens the head's observations, follows them through the bulb's lag and learns their noise. */
+export interface HeadTracker {
+  readonly health: ProbeHealth;
+  second(timeS: number, binned: BinnedSecond | null, around: HeadSurroundings): HeadSecond;
+  noise(): HeadNoise;
+}
+
+/** Further off than this, an observation is set aside until the next two confirm it. */
+const surpriseLimit = 4.5;
+const confirmations = 3;
+const forgetAfterS = 30;
+
+export function createHeadTracker(settings: RunSettings): HeadTracker {
+  const health = createProbeHealth(settings.probe.silenceS);
+  const learner = createNoiseLearner();
+  const filter = createVapourFilter(lagTimeConstantS(settings.probe.lagT90S), learner.noise());
+  let started = false;
+  let lastUsedS = 0;
+  let surprises = 0;
+  let surpriseSign = 0;
+  let stepK = 0;
+
+  const use = (valueC: number, around: HeadSurroundings): boolean => {
+    if (!started) {
+      filter.restart(valueC, around.vapourGuessC, around.vapourGuessSdK);
+      started = true;
+      return true;
+    }
+    const surprise = filter.surprise(valueC);
+    if (Math.abs(surprise) < surpriseLimit) {
+      surprises = 0;
+    } else {
+      surprises = Math.sign(surprise) === surpriseSign ? surprises + 1 : 1;
+      surpriseSign = Math.sign(surprise);
+      if (surprises < confirmations) return false;
+      filter.loosen(valueC - filter.state().bulbC);
+    }
+    filter.correct(valueC);
+    filter.bound(around.possible);
+    return true;
+  };
+
+  /**
+   * A probe that slipped goes on telling changes truly: its step is taken off from there on, until readings
+   * fit better without.
+   */
+  const withoutStep = (
+    reported: BinnedSecond | null,
+    bulbC: number | null,
+  ): BinnedSecond | null => {
+    if (reported === null || stepK === 0) return reported;
+    const corrected = reported.value - stepK;
+    const backAgain =
+      bulbC !== null && Math.abs(reported.value - bulbC) < Math.abs(corrected - bulbC) - 1;
+    if (backAgain) stepK = 0;
+    return backAgain ? reported : { ...reported, value: corrected };
+  };
+
+  return {
+    health,
+    noise: () => learner.noise(),
+    second: (timeS, reported, around) => {
+      if (started) filter.predict();
+      const before = started ? filter.state() : null;
+      const noise = learner.noise();
+      const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
+      const binned = withoutStep(reported, before?.bulbC ?? null);
+      const forgotten = timeS - lastUsedS > forgetAfterS;
+      const verdict = health.judge(timeS, binned, {
+        bulbC: forgotten ? null : (before?.bulbC ?? null),
+        noiseSdK,
+        plateauC: around.plateauC,
+        waterC: around.waterC,
+        potC: around.potC,
+      });
+      stepK += verdict.probeStepK;
+      let observedC: number | null = null;
+      if (verdict.accepted !== null && use(verdict.accepted.value - verdict.probeStepK, around)) {
+        observedC = verdict.accepted.value - verdict.probeStepK;
+        lastUsedS = timeS;
+        if (around.holding) {
+          learner.see(verdict.accepted.timeS, observedC, before?.rateKPerS ?? 0);
+          if (timeS % 20 === 0) filter.setNoise(learner.noise());
+        } else {
+          learner.interrupt();
+        }
+      }
+      return {
+        observedC,
+        head: started ? filter.state() : null,
+        fault: verdict.fault,
+      };
+    },
+  };
+}

@@ -1,0 +1,24 @@
+import type { BulbDoubt } from '../sense/probe-fault.ts';
+import type { Situation } from './situation.ts';
+import type { VapourScale } from './vapour-scale.ts';
+
+/** Deviation that probe and pressure explain, in their stated standard deviations, and at least [K]. */
+const explainedSds = 3;
+const leastExplainedK = 1;
+
+/**
+ * What speaks against trusting the head, which is staged all the same: it held a level at which no ethanol–water vapour
+ * condenses, by more than the stated doubts of probe and pressure explain. It holds until its cause is corrected: another air
+ * pressure moves the azeotrope, another calibration the level. What only the first minutes showed may have been lighter
+ * volatiles.
+ */
+export function judgeBulb(
+  { lowestLevelC, lowestLaterC }: Situation,
+  { azeotropeC }: VapourScale,
+  statedSdK: number,
+): BulbDoubt | null {
+  const levelC = lowestLaterC ?? lowestLevelC;
+  if (levelC === null) return null;
+  const explainedK = Math.max(leastExplainedK, explainedSds * statedSdK);
+  return azeotropeC - levelC > explainedK ? 'below-boiling' : null;
+}

@@ -1,0 +1,208 @@
+import type { RunSettings } from '../../run/index.ts';
+import { normalCumulative } from './normal.ts';
+import type { VapourScale } from './vapour-scale.ts';
+
+/** How far the probe's scale and the assumed pressure are believed to be off together: reading − truth [K]. */
+export interface ScaleBelief {
+  readonly meanK: number;
+  readonly sdK: number;
+  /** Offsets that are not ruled out, in rising order, and what each is believed. */
+  readonly offsetsK: readonly number[];
+  readonly weights: readonly number[];
+}
+
+/** What the run itself has shown of the offset. */
+export interface ScaleEvidence {
+  /** Lowest level the vapour held, on the probe's scale [°C]. */
+  readonly lowestC: number;
+  readonly lowestSdK: number;
+  /** The same without the first minutes, in which lighter volatiles may have come; null before that is over. */
+  readonly lowestLaterC: number | null;
+}
+
+const stepK = 0.1;
+const lowestOffsetK = -9;
+const offsetCount = 131;
+/** What is believed less than this does not count. */
+const leastWeight = 1e-4;
+/** Vapour known to a few tenths that seems to lie below the azeotrope is not yet impossible [K]. */
+const toleranceK = 0.5;
+/** Scatter of published data about the equilibrium model [K]. */
+const modelSdK = 0.05;
+
+/**
+ * One bulb in six hangs badly, or has a pressure or calibration beside it that is wrong by more than was said: it then reads low by
+ * a kelvin and a half on the mean, more often than high; by trial on simulated runs, common practice, no source.
+ */
+const oddShare = 0.15;
+const oddLow = { share: 0.65, meanK: 1.5 } as const;
+const oddHigh = { share: 0.35, meanK: 0.6 } as const;
+/**
+ * Nobody entered a pressure: somewhere between sea level and 2000 m, where water boils 6.6 K lower (ISO 2533), more
+ * likely low down; the weather adds some tenths of a kelvin either way.
+ */
+const unknownLow = { meanK: 2.5, sdK: 0.4 } as const;
+/**
+ * Height of the lowest level above the azeotrope: packed columns some tenths of a kelvin, bare or hurried ones some
+ * kelvins; by trial on simulated runs.
+ */
+const heights = [
+  { share: 0.7, meanK: 0.5 },
+  { share: 0.3, meanK: 3 },
+] as const;
+/** A denatured or spoilt charge gives off lighter volatiles first, which boil below the azeotrope; chosen here. */
+const lighterShare = 0.08;
+/** A level that none of this explains leaves the offset as it was believed. */
+const unthoughtOf = 1e-12;
+
+/** What is believed before the run. */
+export function priorScale(settings: RunSettings, scale: VapourScale): ScaleBelief {
+  return summarise(priorWeights(settings, scale));
+}
+
+/** Standard deviation of the offset by what was stated alone [K]. */
+export function statedScaleSdK(settings: RunSettings, scale: VapourScale): number {
+  const fromPressureK = scale.kelvinPerKPa * settings.pressure.standardUncertaintyKPa;
+  return Math.hypot(settings.probe.standardUncertaintyK, fromPressureK, modelSdK);
+}
+
+/**
+ * The offset by all that is known: no ethanol–water vapour condenses below the azeotrope, so the lowest level the vapour
+ * held lies at its own height h ≥ 0 above azeotrope + offset. With the prior p(b) and the heights' p(h) the belief is
+ * p(b) · p(lowest − azeotrope − b), worked out on a grid of 0.1 K.
+ */
+export function believeScale(
+  settings: RunSettings,
+  scale: VapourScale,
+  evidence: ScaleEvidence,
+): ScaleBelief {
+  const weights = priorWeights(settings, scale);
+  const { lowestC, lowestSdK, lowestLaterC } = evidence;
+  for (let index = 0; index < offsetCount; index += 1) {
+    const offsetK = lowestOffsetK + index * stepK;
+    const above = (levelC: number): number =>
+      heightLikelihood(levelC - scale.azeotropeC - offsetK, lowestSdK);
+    // Before the first minutes are over, a level held by lighter volatiles says nothing of the offset.
+    const later = lowestLaterC === null ? 0.1 : above(lowestLaterC);
+    const likelihood = (1 - lighterShare) * above(lowestC) + lighterShare * later + unthoughtOf;
+    weights[index] = (weights[index] as number) * likelihood;
+  }
+  return summarise(weights);
+}
+
+/**
+ * How likely vapour as cool as this is at all: none condenses below the azeotrope, wherever this probe shows it.
+ */
+export function probabilityPossible(
+  { offsetsK, weights }: ScaleBelief,
+  vapourC: number,
+  azeotropeC: number,
+): number {
+  let sum = 0;
+  for (let index = 0; index < weights.length; index += 1) {
+    if ((offsetsK[index] as number) > vapourC + toleranceK - azeotropeC) break;
+    sum += weights[index] as number;
+  }
+  return sum;
+}
+
+/** Probability that vapour read at a temperature lies above a mark of the true scale. */
+export function probabilityAbove(
+  { offsetsK, weights }: ScaleBelief,
+  temperatureC: number,
+  sdK: number,
+  markC: number,
+): number {
+  let sum = 0;
+  for (let index = 0; index < weights.length; index += 1) {
+    const aboveK = temperatureC - (offsetsK[index] as number) - markC;
+    sum += (weights[index] as number) * normalCumulative(aboveK / sdK);
+  }
+  return sum;
+}
+
+/** The true temperature below which the vapour lies with a probability, for one read at a temperature. */
+export function trueTemperatureQuantileC(
+  belief: ScaleBelief,
+  vapourC: number,
+  sdK: number,
+  probability: number,
+): number {
+  let lowC = vapourC - (belief.offsetsK.at(-1) ?? 0) - widestSds * sdK;
+  let highC = vapourC - (belief.offsetsK[0] ?? 0) + widestSds * sdK;
+  for (let halving = 0; halving < halvings; halving += 1) {
+    const middleC = (lowC + highC) / 2;
+    if (1 - probabilityAbove(belief, vapourC, sdK, middleC) < probability) lowC = middleC;
+    else highC = middleC;
+  }
+  return (lowC + highC) / 2;
+}
+
+/** Where a normal distribution has nothing left, and how often an interval is halved: to a thousandth of a kelvin. */
+const widestSds = 5;
+const halvings = 15;
+
+function priorWeights(settings: RunSettings, scale: VapourScale): Float64Array {
+  const weights = new Float64Array(offsetCount);
+  const isUnknown = settings.pressure.source === 'assumed';
+  const statedK = isUnknown
+    ? Math.hypot(settings.probe.standardUncertaintyK, unknownLow.sdK)
+    : statedScaleSdK(settings, scale);
+  for (let index = 0; index < offsetCount; index += 1) {
+    const offsetK = lowestOffsetK + index * stepK;
+    const odd = oddDensity(offsetK);
+    weights[index] = isUnknown
+      ? (1 - oddShare) * loweredDensity(offsetK, statedK) + oddShare * odd
+      : (1 - oddShare) * normalDensity(offsetK, statedK) + oddShare * odd;
+  }
+  return weights;
+}
+
+function normalDensity(offsetK: number, sdK: number): number {
+  return Math.exp(-0.5 * (offsetK / sdK) ** 2) / (sdK * Math.sqrt(2 * Math.PI));
+}
+
+function oddDensity(offsetK: number): number {
+  return offsetK < 0
+    ? (oddLow.share * Math.exp(offsetK / oddLow.meanK)) / oddLow.meanK
+    : (oddHigh.share * Math.exp(-offsetK / oddHigh.meanK)) / oddHigh.meanK;
+}
+
+/** An exponential towards the low side, blurred by a normal distribution (exponentially modified Gaussian). */
+function loweredDensity(offsetK: number, sdK: number): number {
+  const { meanK } = unknownLow;
+  const exponent = offsetK / meanK + (sdK / meanK) ** 2 / 2;
+  return (Math.exp(exponent) / meanK) * normalCumulative(-offsetK / sdK - sdK / meanK);
+}
+
+function heightLikelihood(heightK: number, sdK: number): number {
+  const possible = normalCumulative(heightK / sdK);
+  const height = Math.max(0, heightK);
+  let density = 0;
+  for (const { share, meanK } of heights) density += (share * Math.exp(-height / meanK)) / meanK;
+  return possible * density;
+}
+
+function summarise(all: Float64Array): ScaleBelief {
+  const total = all.reduce((sum, weight) => sum + weight, 0);
+  const offsetsK: number[] = [];
+  const weights: number[] = [];
+  let kept = 0;
+  for (let index = 0; index < offsetCount; index += 1) {
+    const weight = (all[index] as number) / total;
+    if (weight < leastWeight) continue;
+    offsetsK.push(lowestOffsetK + index * stepK);
+    weights.push(weight);
+    kept += weight;
+  }
+  let meanK = 0;
+  for (let index = 0; index < weights.length; index += 1) {
+    weights[index] = (weights[index] as number) / kept;
+    meanK += (weights[index] as number) * (offsetsK[index] as number);
+  }
+  let variance = stepK ** 2 / 12;
+  for (let index = 0; index < weights.length; index += 1) {
+    variance += (weights[index] as number) * ((offsetsK[index] as number) - meanK) ** 2;
+  }
+  return { meanK, sdK: Math.sqrt(variance), offsetsK, weights };
+}

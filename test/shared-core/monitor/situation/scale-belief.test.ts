@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { defaultRunSettings } from '#shared-core';
+import {
+  believeScale,
+  priorScale,
+  probabilityAbove,
+  trueTemperatureQuantileC,
+} from '../../../../shared-core/monitor/situation/scale-belief.ts';
+import { createVapourScale } from '../../../../shared-core/monitor/situation/vapour-scale.ts';
+
+const settings = {
+  ...defaultRunSettings,
+  pressure: {
+    pressureKPa: 98.6,
+    standardUncertaintyKPa: 0.1,
+    source: 'barometer' as const,
+    altitudeM: null,
+  },
+};
+const scale = createVapourScale(98.6, 80);
+
+test('a level that no vapour can have moves the offset below it, and what it leaves open is wide', () => {
+  const lowestC = scale.azeotropeC - 4;
+  const belief = believeScale(settings, scale, { lowestC, lowestSdK: 0.05, lowestLaterC: lowestC });
+  expect(belief.meanK).toBeLessThan(-3.5);
+  expect(belief.sdK).toBeGreaterThan(priorScale(settings, scale).sdK / 2);
+});
+
+test('a level just above the azeotrope leaves a scale that was told well where it was', () => {
+  const lowestC = scale.azeotropeC + 0.4;
+  const belief = believeScale(settings, scale, { lowestC, lowestSdK: 0.05, lowestLaterC: lowestC });
+  expect(Math.abs(belief.meanK)).toBeLessThan(0.3);
+});
+
+test('where nobody entered an air pressure a head that holds 5 K low is believed to stand high up', () => {
+  const unknown = createVapourScale(defaultRunSettings.pressure.pressureKPa, 80);
+  const lowestC = unknown.azeotropeC - 5;
+  const belief = believeScale(defaultRunSettings, unknown, {
+    lowestC,
+    lowestSdK: 0.05,
+    lowestLaterC: lowestC,
+  });
+  expect(belief.meanK).toBeLessThan(-4.8);
+  expect(probabilityAbove(belief, lowestC + 5.5, 0.1, unknown.limitC)).toBeGreaterThan(0.5);
+});
+
+test('a quantile of the true temperature has that much probability below it', () => {
+  const belief = priorScale(settings, scale);
+  for (const probability of [0.025, 0.5, 0.975]) {
+    const atC = trueTemperatureQuantileC(belief, 78.2, 0.1, probability);
+    expect(1 - probabilityAbove(belief, 78.2, 0.1, atC)).toBeCloseTo(probability, 2);
+  }
+});
+
+test('a level that nothing explains leaves finite numbers', () => {
+  for (const lowestC of [scale.azeotropeC - 11.9, 20, scale.waterC]) {
+    const belief = believeScale(settings, scale, {
+      lowestC,
+      lowestSdK: 0.05,
+      lowestLaterC: lowestC,
+    });
+    expect([belief.meanK, belief.sdK].every(Number.isFinite)).toBe(true);
+    expect(belief.weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 9);
+  }
+});
