@@ -1,7 +1,7 @@
 import { overlayFigure } from '../figures/index.ts';
 import type { Block } from './document.ts';
 import { intervalWords, measuredWords } from './measured-words.ts';
-import { type RunKind, runKind } from './run-kind.ts';
+import { kindWords, type RunKind, runKind } from './run-kind.ts';
 import type { RunStudy } from './study-run.ts';
 
 /** Runs side by side, e.g. simple and fractional; nothing for a single run. */
@@ -67,11 +67,6 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
     },
     ...kindsCompared(studies),
   ];
-}
-
-function kindWords(settings: RunStudy['settings']): string {
-  const kind = runKind(settings);
-  return kind === 'fractional' ? `fractional, ${settings.rig.plates} plates set` : kind;
 }
 
 /** Simple against fractional in a sentence, where there are runs of both kinds with measured cuts. */

@@ -2,6 +2,7 @@ import { alarmTitles } from '../monitor/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
 import type { DocumentTable } from './document.ts';
 import { clockWords, measuredWords } from './measured-words.ts';
+import { kindWords } from './run-kind.ts';
 import type { RunStudy } from './study-run.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
@@ -91,6 +92,7 @@ export function settingsTable({
         `u = ${probe.standardUncertaintyK} K, t90 = ${probe.lagT90S} s, T = ${probe.offsetK} K + ${probe.gain} × reading`,
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
+      ['Kind', kindWords({ rig })],
       ['Least strength wanted', `${settings.leastStrengthAbv} % vol`],
     ],
   };

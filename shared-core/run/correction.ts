@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
   pressureSettingSchema,
@@ -71,5 +72,5 @@ const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = 
     `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
   ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
   ({ rig }, isBare) =>
-    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${rig.plates === null ? 'plates not known' : `${rig.plates} plates`}`,
+    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,
 ];

@@ -20,7 +20,7 @@ const number = (name: string, unit: string, description: string, decimals = 4): 
 const runFields: readonly TableField[] = [
   { name: 'run', type: 'integer', unit: null, description: 'Number of the run in this pack' },
   words('run_id', 'Which run'),
-  words('kind', 'simple (pot alone), fractional, or not described; by the plates set for the rig'),
+  words('kind', 'simple (no column), fractional, or not described; by the plates set for the rig'),
 ];
 
 /** When vapour reached the head: what runs are laid over each other from. */
@@ -68,7 +68,11 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
     fields: [
       ...runFields,
       words('name', 'As the person named it'),
-      number('plates_set', '1', 'Theoretical plates set for the rig; the pot alone is 1'),
+      number(
+        'plates_set',
+        '1',
+        'Theoretical plates set for the column, the pot not counted; 0 is no column',
+      ),
       number('charge_mL', 'mL', 'Volume charged'),
       number('charge_abv', '%{vol}', 'Strength charged'),
       number('air_pressure_kPa', 'kPa', 'Air pressure as set'),
