@@ -52,6 +52,9 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
   };
 }
 
+/** A setting as it was typed or worked out, without the noise of binary numbers. */
+const plain = (value: number) => String(Number(value.toPrecision(6))).replace('-', '−');
+
 /** What was set before the run. */
 export function settingsTable({
   settings,
@@ -59,6 +62,7 @@ export function settingsTable({
   endS,
   runId,
   imported,
+  underWay,
 }: RunStudy): DocumentTable {
   const { charge, pressure, probe, rig } = settings;
   const sources = {
@@ -78,10 +82,10 @@ export function settingsTable({
           ? 'not stated in the file'
           : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
       ],
-      ['Lasted', clockWords(endS)],
+      ['Lasted', `${clockWords(endS)}${underWay === true ? ', under way when this was made' : ''}`],
       [
         'Charge',
-        `${charge.volumeMl} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
+        `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
       ],
       [
         'Air pressure',
@@ -89,11 +93,11 @@ export function settingsTable({
       ],
       [
         'Head probe',
-        `u = ${probe.standardUncertaintyK} K, t90 = ${probe.lagT90S} s, T = ${probe.offsetK} K + ${probe.gain} × reading`,
+        `u = ${plain(probe.standardUncertaintyK)} K, t90 = ${plain(probe.lagT90S)} s, T = ${plain(probe.offsetK)} K + ${plain(probe.gain)} × reading`,
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
       ['Kind', kindWords({ rig })],
-      ['Least strength wanted', `${settings.leastStrengthAbv} % vol`],
+      ['Least strength wanted', `${plain(settings.leastStrengthAbv)} % vol`],
     ],
   };
 }
