@@ -9,6 +9,7 @@ import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
 import { FirstLines } from './first-lines.tsx';
+import { HeadChoice } from './head-choice.tsx';
 import { draftOf, type ImportDraft, mappingOf, mostColumnsShown } from './import-draft.ts';
 import { judgeDraft } from './judge-draft.ts';
 import { ReadingFields } from './reading-fields.tsx';
@@ -76,6 +77,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       <h2>{file.name}</h2>
       <FirstLines lines={text.split(/\r\n|\r|\n/, linesShown).map((line) => line.slice(0, 300))} />
       <ReadingFields draft={draft} onDraft={change} onSplit={split} />
+      {draft.headDoubt.length > 0 && <HeadChoice text={text} draft={draft} onDraft={change} />}
       <ColumnFields draft={draft} onDraft={change} />
       {draft.columns.length === mostColumnsShown && (
         <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>
