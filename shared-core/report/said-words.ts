@@ -1,5 +1,7 @@
-const units = '°C|K/min|K/h|K|kPa|hPa|mL|kg/m³|mol/mol|mol|%|min|s|h|W|g|m';
+const units =
+  '°C|K/min|K/h|K|kPa|hPa|mL|kg/m³|mol/mol|kJ/mol|J/\\(mol|mol|%|min|s|h|W|g|m|stages|plates?';
 const numberAndUnit = new RegExp(`(\\d\\)?) (?=(?:${units})(?![\\p{L}\\d]))`, 'gu');
+const accepted = /accept ±/g;
 
 /**
  * A sentence with every number on one line with its unit, by spaces that do not break.
@@ -11,7 +13,10 @@ const numberAndUnit = new RegExp(`(\\d\\)?) (?=(?:${units})(?![\\p{L}\\d]))`, 'g
  * keepUnits('Vapour of 90–96 % vol at 78.3 °C') // => "Vapour of 90–96\u00a0%\u00a0vol at 78.3\u00a0°C"
  */
 export function keepUnits(sentence: string): string {
-  return sentence.replace(numberAndUnit, '$1\u00a0').replaceAll('% vol', '%\u00a0vol');
+  return sentence
+    .replace(numberAndUnit, '$1\u00a0')
+    .replaceAll('% vol', '%\u00a0vol')
+    .replace(accepted, 'accept\u00a0±');
 }
 
 /**

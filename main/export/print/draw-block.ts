@@ -12,10 +12,14 @@ import {
   rule,
   setFont,
   write,
+  writeAt,
 } from './page.ts';
 import { branch, decoration, leaf, type Tag } from './tagged.ts';
 
 const lineGapPt = 22;
+/** So many lines to write on stay on one page. */
+const linesTogether = 10;
+const longTextPt = 120;
 
 export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   switch (block.kind) {
@@ -25,6 +29,8 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
       );
       break;
     case 'paragraph':
+      setFont(pdf, 'regular', bodyPt);
+      keepWhole(pdf, block.text, contentWidth(pdf));
       leaf(pdf, document, 'P', () => {
         setFont(pdf, 'regular', bodyPt);
         write(pdf, block.text);
@@ -59,7 +65,7 @@ function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
   keepTogether(pdf, 90);
   pdf.y += level === 1 ? 8 : 6;
   setFont(pdf, 'bold', level === 1 ? 15 : 12);
-  write(pdf, text);
+  write(pdf, text, 'bold');
   pdf.y += 4;
 }
 
@@ -70,7 +76,7 @@ function drawQuestion(
   keepTogether(pdf, 150);
   pdf.y += 10;
   setFont(pdf, 'bold', 11.5);
-  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`);
+  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`, 'bold');
   pdf.y += 3;
 }
 
@@ -97,12 +103,12 @@ function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: bo
   for (const [index, item] of items.entries()) {
     setFont(pdf, 'regular', bodyPt);
     const width = contentWidth(pdf) - indent;
-    keepTogether(pdf, Math.min(60, pdf.heightOfString(item, { width, lineGap: 1.5 })));
+    keepWhole(pdf, item, width);
     const top = pdf.y;
     const entry = branch(pdf, list, 'LI');
     leaf(pdf, entry, 'LBody', () => {
       pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
-      pdf.text(item, margins.left + indent, top, { width, lineGap: 1.5 });
+      writeAt(pdf, 'regular', item, [margins.left + indent, top], { width, lineGap: 1.5 });
     });
     entry.end();
     pdf.y += 3;
@@ -111,7 +117,13 @@ function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: bo
   pdf.y += 4;
 }
 
+/** A line by itself at the top or the foot of a page is easily missed: only long texts go on overleaf. */
+function keepWhole(pdf: Pdf, text: string, width: number): void {
+  keepTogether(pdf, Math.min(longTextPt, pdf.heightOfString(text, { width, lineGap: 1.5 })));
+}
+
 function drawAnswerLines(pdf: Pdf, count: number): void {
+  keepTogether(pdf, Math.min(count, linesTogether) * lineGapPt);
   for (let index = 0; index < count; index++) {
     if (pdf.y + lineGapPt > pageEnd(pdf)) pdf.addPage();
     pdf.y += lineGapPt;

@@ -1,6 +1,8 @@
 import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
 import { drawBlock } from './draw-block.ts';
+import { writable } from './fallback-font.ts';
+import { keptBlock } from './kept-block.ts';
 import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
 import { decoration, documentTag, leaf } from './tagged.ts';
 
@@ -35,8 +37,9 @@ export async function printDocument(
   const bytes = collect(pdf);
   const document = documentTag(pdf);
   leaf(pdf, document, 'H1', () => {
+    const title = writable(printed.title);
     setFont(pdf, 'bold', 20);
-    write(pdf, printed.title);
+    write(pdf, title, 'bold');
   });
   leaf(pdf, document, 'P', () => {
     setFont(pdf, 'regular', 10.5, softInk);
@@ -44,7 +47,7 @@ export async function printDocument(
   });
   pdf.y += 8;
   for (const block of printed.blocks) {
-    drawBlock(pdf, document, block);
+    drawBlock(pdf, document, keptBlock(block));
     // A recording under way gets its turn.
     await setImmediate();
   }
