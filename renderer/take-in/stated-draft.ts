@@ -78,11 +78,12 @@ export function statedFrom(draft: StatedDraft, known: RunSettings): Result<State
   return succeed(stated);
 }
 
-/** The correction to send, only of what was changed; null where nothing was, or without a reason. */
+/** The correction to send, only of what was changed; null where nothing was, or without a reason. The start: a new one or none. */
 export function correctionOf(
   stated: Stated,
   known: RunSettings,
   reason: string,
+  startedAtIso?: string,
 ): Correction | null {
   const isChanged = (part: keyof Stated) =>
     JSON.stringify(stated[part]) !== JSON.stringify(known[part]);
@@ -91,6 +92,7 @@ export function correctionOf(
     ...(isChanged('charge') ? { charge } : {}),
     ...(isChanged('pressure') ? { pressure } : {}),
     ...(isChanged('rig') ? { rig } : {}),
+    ...(startedAtIso === undefined ? {} : { startedAtIso }),
   };
   if (Object.keys(changed).length === 0) return null;
   return correctionSchema.safeParse({ ...changed, reason }).data ?? null;

@@ -7,6 +7,7 @@ import { niceTicks, timeTicks } from './nice-ticks.ts';
 import {
   box,
   frame,
+  importedNote,
   label,
   line,
   type PlotArea,
@@ -71,6 +72,7 @@ export function temperatureFigure(study: RunStudy, detail: FigureDetail): Drawin
     shapes: [
       ...(detail.plateauBand ? band(area, pressureKPa, settings.leastStrengthAbv) : []),
       ...frame(area),
+      ...importedNote(area, study.imported === true),
       ...course,
       ...(detail.plateauBand
         ? bandWords(area, pressureKPa, settings.leastStrengthAbv, pointsAlong(course))
@@ -220,7 +222,10 @@ function stageStrip(
   return { shapes, heightPt: stripPt + rowPt * rowEnds.length };
 }
 
-function altText({ name, verdicts, plateau, endS }: RunStudy, detail: FigureDetail): string {
+function altText(
+  { name, verdicts, plateau, endS, imported }: RunStudy,
+  detail: FigureDetail,
+): string {
   const minutes = Math.round(endS / 60);
   const held =
     plateau === null || !detail.plateauBand
@@ -229,5 +234,5 @@ function altText({ name, verdicts, plateau, endS }: RunStudy, detail: FigureDeta
   const stages = detail.stages
     ? ` Stages: ${verdicts.stages.map(({ stage, fromS }) => `${stageLabels[stage]} from ${Math.round(fromS / 60)} min`).join(', ')}.`
     : '';
-  return `Head temperature of “${name}” over ${minutes} min.${held}${stages}`;
+  return `Head temperature of “${name}” over ${minutes} min${imported === true ? ', imported from a file' : ''}.${held}${stages}`;
 }

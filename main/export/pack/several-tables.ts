@@ -1,4 +1,4 @@
-import { type RunStudy, runKind } from '#shared-core';
+import { originOf, type RunStudy, runKind } from '#shared-core';
 import { processedTable } from './run-tables.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
@@ -68,6 +68,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
     fields: [
       ...runFields,
       words('name', 'As the person named it'),
+      words('readings', 'recorded, imported from a file of another logger, or rehearsal'),
       number(
         'plates_set',
         '1',
@@ -103,6 +104,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
           study.runId,
           runKind(settings),
           study.name,
+          originOf(study),
           settings.rig.plates,
           settings.charge.volumeMl,
           settings.charge.strengthAbv,
