@@ -2,6 +2,7 @@ const units =
   '°C|K/min|K/h|K|kPa|hPa|mL|kg/m³|mol/mol|kJ/mol|J/\\(mol|mol|%|min|s|h|W|g|m|stages|plates?';
 const numberAndUnit = new RegExp(`(\\d\\)?) (?=(?:${units})(?![\\p{L}\\d]))`, 'gu');
 const accepted = /accept ±/g;
+const equals = /= (?=[−-]?\d)/g;
 
 /**
  * A sentence with every number on one line with its unit, by spaces that do not break.
@@ -16,7 +17,8 @@ export function keepUnits(sentence: string): string {
   return sentence
     .replace(numberAndUnit, '$1\u00a0')
     .replaceAll('% vol', '%\u00a0vol')
-    .replace(accepted, 'accept\u00a0±');
+    .replace(accepted, 'accept\u00a0±')
+    .replace(equals, '=\u00a0');
 }
 
 /**

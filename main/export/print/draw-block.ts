@@ -20,6 +20,8 @@ const lineGapPt = 22;
 /** So many lines to write on stay on one page. */
 const linesTogether = 10;
 const longTextPt = 120;
+/** A heading with the space about it. */
+const headingPt = 34;
 
 export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   switch (block.kind) {
@@ -61,6 +63,25 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   }
 }
 
+/** Height of a heading with all cautions under it: none of them is to stand on a page by itself [pt]; 0 for other blocks. */
+export function cautionsHeight(pdf: Pdf, blocks: readonly Block[], at: number): number {
+  if (blocks[at]?.kind !== 'heading') return 0;
+  let height = 0;
+  for (let index = at + 1; ; index++) {
+    const block = blocks[index];
+    if (block?.kind !== 'caution') break;
+    height += cautionHeight(pdf, block.text) + 7;
+  }
+  return height === 0 ? 0 : height + headingPt;
+}
+
+const cautionWidth = (pdf: Pdf) => contentWidth(pdf) - 12;
+
+function cautionHeight(pdf: Pdf, text: string): number {
+  setFont(pdf, 'bold', bodyPt);
+  return pdf.heightOfString(text, { width: cautionWidth(pdf), lineGap: 1.5 });
+}
+
 function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
   keepTogether(pdf, 90);
   pdf.y += level === 1 ? 8 : 6;
@@ -82,9 +103,8 @@ function drawQuestion(
 
 /** A bar at the left and bold words: seen in print without colour, too. */
 function drawCaution(pdf: Pdf, document: Tag, text: string): void {
-  setFont(pdf, 'bold', bodyPt);
-  const width = contentWidth(pdf) - 12;
-  const height = pdf.heightOfString(text, { width, lineGap: 1.5 });
+  const width = cautionWidth(pdf);
+  const height = cautionHeight(pdf, text);
   keepTogether(pdf, height + 8);
   const top = pdf.y;
   decoration(pdf, 'Layout', () => {

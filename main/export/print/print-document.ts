@@ -1,9 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
-import { drawBlock } from './draw-block.ts';
+import { cautionsHeight, drawBlock } from './draw-block.ts';
 import { writable } from './fallback-font.ts';
 import { keptBlock } from './kept-block.ts';
-import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
+import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
 import { decoration, documentTag, leaf } from './tagged.ts';
 
 /**
@@ -46,7 +46,8 @@ export async function printDocument(
     write(pdf, printed.subtitle);
   });
   pdf.y += 8;
-  for (const block of printed.blocks) {
+  for (const [index, block] of printed.blocks.entries()) {
+    keepTogether(pdf, cautionsHeight(pdf, printed.blocks, index));
     drawBlock(pdf, document, keptBlock(block));
     // A recording under way gets its turn.
     await setImmediate();

@@ -202,3 +202,15 @@ test('each McCabe–Thiele step that has room for it has its number', () => {
     ).length;
   expect(numbers(true) - numbers(false)).toBe(Math.ceil(study.plates.plates.stepped.value ?? 0));
 });
+
+test('figures of imported readings say so, and no others', () => {
+  const imported = { ...study, imported: true };
+  const said = (one: typeof study) =>
+    [temperatureFigure(one, whole), strengthFigure(one), overlayFigure([one, one])].map((drawing) =>
+      /imported/.test(drawing === null ? '' : drawingToSvg(drawing)),
+    );
+  expect([said(imported), said(study)]).toEqual([
+    [true, true, true],
+    [false, false, false],
+  ]);
+});

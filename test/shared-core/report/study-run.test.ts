@@ -169,4 +169,7 @@ test('simple and fractional runs are set against each other where the kinds diff
     '"fractional, 1 plate","fractional, 6 plates"',
   );
   expect(words([fractional, withPlates(null)])).not.toMatch(/Simple \(run/);
+  expect(words([{ ...fractional, imported: true, rehearsal: false }, fractional])).toContain(
+    '"Readings","imported","rehearsal"',
+  );
 });
