@@ -26,7 +26,12 @@ export async function exportRunAsCsv(
   return {
     fileName: exportFileName(run.summary, 'csv'),
     content: writeReadingsCsv(
-      { inputs: run.inputs, stages, endS: run.endS, lateMarks: run.lateMarks },
+      {
+        inputs: run.inputs,
+        stages,
+        endS: run.summary.ended === 'recording' ? null : run.endS,
+        lateMarks: run.lateMarks,
+      },
       format,
     ),
   };

@@ -1,6 +1,7 @@
 import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
 import {
   correctedSettings,
+  correctedStart,
   correctionSentences,
   plateauOfRun,
   succeed,
@@ -38,7 +39,11 @@ export async function summariseRun(
   const header =
     recorded === null
       ? null
-      : { ...recorded, settings: correctedSettings(recorded.settings, corrections) };
+      : {
+          ...recorded,
+          settings: correctedSettings(recorded.settings, corrections),
+          startedAtIso: correctedStart(recorded, corrections),
+        };
   const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
@@ -54,7 +59,10 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections: recorded === null ? [] : [...correctionSentences(recorded.settings, corrections)],
+    corrections:
+      recorded === null
+        ? []
+        : [...correctionSentences(recorded.settings, corrections, recorded.startedAtIso)],
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

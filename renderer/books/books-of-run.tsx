@@ -53,7 +53,12 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
           {!onlyWatches && (
             <>
               <h3>Add one</h3>
-              <MeasureForm cuts={receivers} canAct={canAct} onMark={(mark) => void book(mark)} />
+              <MeasureForm
+                chargeMl={settings.charge.volumeMl}
+                cuts={receivers}
+                canAct={canAct}
+                onMark={(mark) => void book(mark)}
+              />
               <SugarForm canAct={canAct} onMark={(mark) => void book(mark)} />
             </>
           )}

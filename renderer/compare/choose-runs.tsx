@@ -25,7 +25,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
         {mostInPack} for one pack with all their files, one table of all runs and a comparison.
       </p>
       <ul>
-        {usable.map(({ runId, name, startedAtIso }) => {
+        {usable.map(({ runId, name, startedAtIso, imported }) => {
           const isChosen = chosen.includes(runId);
           return (
             <li key={runId}>
@@ -39,7 +39,11 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
                   }
                 />
                 <span>
-                  {name} <span className="soft number">· {dateWords(startedAtIso)}</span>
+                  {name}{' '}
+                  <span className="soft number">
+                    · {dateWords(startedAtIso)}
+                    {imported === true && ' · imported'}
+                  </span>
                 </span>
               </label>
             </li>

@@ -38,7 +38,10 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
     ['Limit', (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
   ];
   // Runs of one lesson plan have one name: the date tells them apart.
-  const began = runs.map(({ film }) => film.identity.startedAtIso);
+  const began = runs.map(({ film: { identity } }) => {
+    const date = identity.startedAtIso === null ? '–' : dateWords(identity.startedAtIso);
+    return identity.isImported === true ? `${date}, imported` : date;
+  });
   const columns = runs.map(({ film }, index) => {
     const look = traceLooks[index];
     return {
@@ -58,7 +61,7 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
       hasLegend
       columns={columns}
       rows={[
-        { name: 'Began', cells: began.map((iso) => (iso === null ? '–' : dateWords(iso))) },
+        { name: 'Began', cells: began },
         ...rows.map(([name, value]) => ({ name, cells: runs.map(({ facts }) => value(facts)) })),
       ]}
     />

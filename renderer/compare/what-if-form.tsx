@@ -4,6 +4,9 @@ import { useWords } from '../words/use-words.ts';
 import type { WhatIfChange } from './what-if-change.ts';
 import { checkDraft, type WhatIfDraft } from './what-if-draft.ts';
 
+/** Plates may be a fraction: rounded, it would count as changed. */
+const platesDecimals = (plates: number) => (Number.isInteger(plates) ? 0 : 2);
+
 interface WhatIfFormProps {
   readonly recorded: WhatIfChange;
   readonly onChange: (change: WhatIfChange) => void;
@@ -15,7 +18,10 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
   const [draft, setDraft] = useState<WhatIfDraft>(() => ({
     pressureKPa: words.number(recorded.pressureKPa, 1),
     leastStrengthAbv: words.number(recorded.leastStrengthAbv, 0),
-    plates: recorded.plates === null ? '' : words.number(recorded.plates, 0),
+    plates:
+      recorded.plates === null
+        ? ''
+        : words.number(recorded.plates, platesDecimals(recorded.plates)),
   }));
   const { change, problems } = checkDraft(draft);
   const field = (name: keyof WhatIfDraft) => ({
@@ -47,7 +53,11 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
       <NumberField
         name="Plates of the column"
         unit="plates"
-        hint={was(recorded.plates === null ? 'not known' : words.number(recorded.plates, 0))}
+        hint={was(
+          recorded.plates === null
+            ? 'not known'
+            : words.number(recorded.plates, platesDecimals(recorded.plates)),
+        )}
         {...field('plates')}
       />
       <Button

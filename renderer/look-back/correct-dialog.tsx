@@ -3,6 +3,7 @@ import type { RunSettings, RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import {
   correctionOf,
+  localMinute,
   nothingStated,
   StatedFields,
   statedDraftOf,
@@ -23,6 +24,8 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
   const [known, setKnown] = useState<RunSettings | null>(null);
   const [draft, setDraft] = useState(nothingStated);
   const [reason, setReason] = useState('');
+  const begun = localMinute(run.startedAtIso);
+  const [began, setBegan] = useState(begun);
   useEffect(() => {
     let isWanted = true;
     void service.request('runs/read', { runId: run.runId, fromIndex: 0 }).then((answer) => {
@@ -35,8 +38,9 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
     };
   }, [service, run.runId, decimal]);
   const stated = known === null ? null : statedFrom(draft, known);
+  const newStart = began === begun || began === '' ? undefined : new Date(began).toISOString();
   const correction =
-    stated?.ok && known !== null ? correctionOf(stated.value, known, reason) : null;
+    stated?.ok && known !== null ? correctionOf(stated.value, known, reason, newStart) : null;
   const save = async () => {
     if (correction === null) return;
     const answer = await service.request('runs/correct', { runId: run.runId, correction });
@@ -62,6 +66,20 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
           problems={stated !== null && !stated.ok ? stated.error : {}}
           onDraft={setDraft}
         />
+        {run.imported === true && (
+          <div className="field">
+            <label className="field-name" htmlFor={`${id}-began`}>
+              Began
+            </label>
+            <input
+              id={`${id}-began`}
+              className="entry"
+              type="datetime-local"
+              value={began}
+              onChange={({ target }) => setBegan(target.value)}
+            />
+          </div>
+        )}
         <div className="field">
           <label className="field-name" htmlFor={id}>
             Reason

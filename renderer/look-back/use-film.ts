@@ -40,9 +40,14 @@ export function useFilm(runId: string): FilmProgress {
         return setProgress({ step: 'failed', problem: failure });
       }
       const { summary, settings, endS, lateMarks = [] }: RunPage = last;
-      const { name, startedAtIso } = summary;
+      const { name, startedAtIso, imported } = summary;
+      const isImported = imported === true;
       const film = await makeFilm(
-        { identity: { origin: 'replay', runId, name, startedAtIso, settings }, inputs, endS },
+        {
+          identity: { origin: 'replay', isImported, runId, name, startedAtIso, settings },
+          inputs,
+          endS,
+        },
         {
           nowMs: () => performance.now(),
           breathe,

@@ -4,15 +4,16 @@ import { MeasureForm } from './measure-form.tsx';
 
 interface MeasureDialogProps {
   readonly cuts: number;
+  readonly chargeMl: number;
   readonly onMark: (mark: MarkBody) => void;
   readonly onClose: () => void;
 }
 
 /** Takes a measurement of a liquid while the run goes on. */
-export function MeasureDialog({ cuts, onMark, onClose }: MeasureDialogProps) {
+export function MeasureDialog({ cuts, chargeMl, onMark, onClose }: MeasureDialogProps) {
   return (
     <Dialog title="Measured" onClose={onClose}>
-      <MeasureForm canAct cuts={cuts} onMark={onMark} onCancel={onClose} />
+      <MeasureForm canAct cuts={cuts} chargeMl={chargeMl} onMark={onMark} onCancel={onClose} />
     </Dialog>
   );
 }

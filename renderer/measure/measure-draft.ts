@@ -135,6 +135,13 @@ export function markFromDraft({
   return fail(problems);
 }
 
+/** The amount that is more than went into the pot; a gram of it is a millilitre at least. */
+export function fieldBeyondCharge(mark: MarkBody, chargeMl: number): MeasureField | null {
+  if (mark.type === 'liquid-volume' && mark.volumeMl > chargeMl) return 'volumeMl';
+  if (mark.type === 'liquid-mass' && mark.massG > chargeMl) return 'massG';
+  return null;
+}
+
 const between = ({ low, high }: NumberRange, unit: string) => `Between ${low} and ${high} ${unit}`;
 const waterKgPerM3 = densityKgPerM3({ ethanolMassFraction: 0, temperatureC: 20 });
 

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
-import { liquidWords } from '../words/index.ts';
+import { beyondChargeWords, liquidWords } from '../words/index.ts';
 import {
   type DraftProblems,
+  fieldBeyondCharge,
   fieldLooks,
   type Instrument,
   instrumentLooks,
@@ -17,19 +18,22 @@ import { StrengthSoFar } from './strength-so-far.tsx';
 interface MeasureFormProps {
   /** How many receivers there were so far; each is a liquid that may be measured. */
   readonly cuts: number;
+  /** What went into the pot: nothing that is measured can be more. */
+  readonly chargeMl: number;
   readonly canAct: boolean;
   readonly onMark: (mark: MarkBody) => void;
   readonly onCancel?: () => void;
 }
 
 /** One measurement of one liquid: what, with which instrument, and the numbers read. */
-export function MeasureForm({ cuts, canAct, onMark, onCancel }: MeasureFormProps) {
+export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: MeasureFormProps) {
   const [draft, setDraft] = useState<MeasureDraft>({
     liquid: 'residue',
     instrument: 'cylinder',
     texts: {},
   });
   const [problems, setProblems] = useState<DraftProblems>({});
+  const [doubted, setDoubted] = useState<MeasureDraft>();
   const liquids = [
     'residue',
     ...Array.from({ length: Math.max(1, cuts) }, (_, index) => `cut-${index + 1}`),
@@ -49,6 +53,11 @@ export function MeasureForm({ cuts, canAct, onMark, onCancel }: MeasureFormProps
       onSubmit={(event) => {
         event.preventDefault();
         if (!mark.ok) return setProblems(mark.error);
+        const beyond = fieldBeyondCharge(mark.value, chargeMl);
+        if (beyond !== null && doubted !== draft) {
+          setDoubted(draft);
+          return setProblems({ [beyond]: beyondChargeWords(chargeMl, fieldLooks[beyond].unit) });
+        }
         onMark(mark.value);
         setDraft({ ...draft, texts: {} });
       }}

@@ -34,7 +34,7 @@ function noMainFractionWords(verdict: PlanVerdict, limit: string): string {
   const { plates, collectW, chargeStrengthAbv, leastStrengthAbv } = verdict.remedies;
   const remedies = [
     collectW !== null && `easing the heat to ${Math.round(collectW)} W while collecting`,
-    plates !== null && `${Math.ceil(plates)} plates instead`,
+    plates !== null && platesWords(Math.ceil(plates), verdict.cause),
     chargeStrengthAbv !== null && `a charge of ${Math.ceil(chargeStrengthAbv)} % vol`,
     leastStrengthAbv !== null && `a limit of ${Math.floor(leastStrengthAbv)} % vol`,
   ].filter((remedy) => remedy !== false);
@@ -42,8 +42,15 @@ function noMainFractionWords(verdict: PlanVerdict, limit: string): string {
   return `No main fraction above ${limit} is to be expected: ${causeWords(verdict.cause)}.${help}`;
 }
 
+function platesWords(plates: number, cause: NoMainFractionCause): string {
+  const words = plates === 1 ? '1 plate' : `${plates} plates`;
+  return cause === 'no-column' ? `a column of ${words}, heated gently` : `${words} instead`;
+}
+
 function causeWords(cause: NoMainFractionCause): string {
   switch (cause) {
+    case 'no-column':
+      return 'there is no column on the pot';
     case 'too-few-plates':
       return 'the column has too few plates';
     case 'too-little-reflux':

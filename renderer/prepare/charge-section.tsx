@@ -25,7 +25,7 @@ export function ChargeSection() {
       <NumberField
         name="Plates of the column"
         unit=""
-        hint="Theoretical plates; leave empty if not known."
+        hint="Theoretical plates; 0 for no column; leave empty if not known."
         {...numberField('plates')}
       />
       <NumberField

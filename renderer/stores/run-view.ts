@@ -47,6 +47,8 @@ export interface RunView {
 
 export interface RunIdentity {
   readonly origin: RunOrigin;
+  /** Taken in from a file of another logger. */
+  readonly isImported?: boolean;
   readonly runId: string;
   readonly name: string;
   readonly startedAtIso: string | null;

@@ -35,6 +35,8 @@ export interface ImportDraft {
   readonly dateOrder: DateOrder;
   readonly timeUnit: TimeUnit;
   readonly columns: readonly DraftColumn[];
+  /** Indexes of columns of which each may hold the head temperature, until a person says which. */
+  readonly headDoubt: readonly number[];
 }
 
 const rowsLookedAt = 80;
@@ -55,12 +57,15 @@ export function draftOf(
   const data = rows.filter(({ line }) => line >= dataLine);
   const titles = rows.findLast(({ line }) => line < dataLine)?.cells ?? [];
   const width = Math.min(mostColumnsShown, Math.max(0, ...rows.map(({ cells }) => cells.length)));
+  const headDoubt = (found?.headDoubt ?? []).filter((column) => column < width);
   const columns = Array.from({ length: width }, (_, column): DraftColumn => {
     const channel = found?.channels.find((other) => other.column === column);
     return {
       title: (channel?.title ?? titles[column] ?? '').trim().slice(0, 60),
       samples: samplesOf(data, column),
-      holds: holdsOf(column, found, channel?.channel),
+      holds: headDoubt.includes(column)
+        ? `thermometer-${column + 1}`
+        : holdsOf(column, found, channel?.channel),
       unit: channel?.unit ?? null,
       qualityColumn: channel?.qualityColumn ?? null,
     };
@@ -72,6 +77,7 @@ export function draftOf(
     dateOrder: 'day-month',
     timeUnit: found?.twoParts ?? timeUnitOf(found?.perS ?? 1),
     columns,
+    headDoubt,
   };
 }
 
@@ -147,6 +153,7 @@ export function mappingOf({
   dateOrder,
   timeUnit,
   columns,
+  headDoubt,
 }: ImportDraft): DraftMapping {
   const time = columns.findIndex(({ holds }) => holds === 'time');
   const marks = columns.findIndex(({ holds }) => holds === 'marks');
@@ -164,7 +171,9 @@ export function mappingOf({
   );
   if (time === -1) return { kind: 'incomplete', sentence: 'Say which column holds the time.' };
   if (!channels.some(({ channel }) => channel === 'head')) {
-    return { kind: 'incomplete', sentence: 'Say which column holds the head temperature.' };
+    const [first, ...others] = headDoubt.map((column) => `column ${column + 1}`);
+    const which = others.length === 0 ? '' : `: ${first} or ${others.join(' or ')}`;
+    return { kind: 'incomplete', sentence: `Say which column holds the head temperature${which}.` };
   }
   return {
     kind: 'mapping',

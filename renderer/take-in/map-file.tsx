@@ -9,8 +9,10 @@ import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
 import { FirstLines } from './first-lines.tsx';
+import { HeadChoice } from './head-choice.tsx';
 import { draftOf, type ImportDraft, mappingOf, mostColumnsShown } from './import-draft.ts';
 import { judgeDraft } from './judge-draft.ts';
+import { localMinute } from './local-minute.ts';
 import { ReadingFields } from './reading-fields.tsx';
 import { RunStated } from './run-stated.tsx';
 import { nothingStated, statedDraftOf, statedFrom } from './stated-draft.ts';
@@ -24,12 +26,6 @@ interface MapFileProps {
 }
 
 const linesShown = 8;
-
-/** A time as the field for one takes it, in the person's own zone. */
-function localMinute(iso: string): string {
-  const date = new Date(iso);
-  return new Date(date.getTime() - 60_000 * date.getTimezoneOffset()).toISOString().slice(0, 16);
-}
 
 /** Shows a file's first lines, how they are understood, and lets the person say otherwise. */
 export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
@@ -76,6 +72,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       <h2>{file.name}</h2>
       <FirstLines lines={text.split(/\r\n|\r|\n/, linesShown).map((line) => line.slice(0, 300))} />
       <ReadingFields draft={draft} onDraft={change} onSplit={split} />
+      {draft.headDoubt.length > 0 && <HeadChoice text={text} draft={draft} onDraft={change} />}
       <ColumnFields draft={draft} onDraft={change} />
       {draft.columns.length === mostColumnsShown && (
         <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>

@@ -2,8 +2,10 @@ import {
   type Correction,
   correctionSchema,
   fail,
+  type NumberRange,
   type Result,
   type RunSettings,
+  settingRanges,
   succeed,
 } from '#shared-core';
 import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
@@ -49,16 +51,16 @@ const statedPressureDoubtKPa = 0.3;
 /** Charge, pressure and rig from what was typed, `known` for all that is not asked; or what is wrong, field by field. */
 export function statedFrom(draft: StatedDraft, known: RunSettings): Result<Stated, StatedProblems> {
   const problems: { -readonly [F in keyof StatedDraft]?: string } = {};
-  const read = (field: keyof StatedDraft, low: number, high: number, unit: string) => {
+  const read = (field: keyof StatedDraft, { low, high }: NumberRange, unit: string) => {
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
     problems[field] = `A number from ${low} to ${high}${unit}.`;
     return low;
   };
-  const volumeMl = read('volumeMl', 20, 50_000, ' mL');
-  const strengthAbv = read('strengthAbv', 0.5, 60, ' % vol');
-  const pressureKPa = read('pressureKPa', 60, 110, ' kPa');
-  const plates = draft.plates.trim() === '' ? null : read('plates', 1, 40, '');
+  const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');
+  const strengthAbv = read('strengthAbv', settingRanges.chargeStrengthAbv, ' % vol');
+  const pressureKPa = read('pressureKPa', settingRanges.pressureKPa, ' kPa');
+  const plates = draft.plates.trim() === '' ? null : read('plates', settingRanges.plates, '');
   if (Object.keys(problems).length > 0) return fail(problems);
   const isSamePressure = Math.abs(pressureKPa - known.pressure.pressureKPa) < 0.005;
   const stated = {
@@ -76,11 +78,12 @@ export function statedFrom(draft: StatedDraft, known: RunSettings): Result<State
   return succeed(stated);
 }
 
-/** The correction to send, only of what was changed; null where nothing was, or without a reason. */
+/** The correction to send, only of what was changed; null where nothing was, or without a reason. The start: a new one or none. */
 export function correctionOf(
   stated: Stated,
   known: RunSettings,
   reason: string,
+  startedAtIso?: string,
 ): Correction | null {
   const isChanged = (part: keyof Stated) =>
     JSON.stringify(stated[part]) !== JSON.stringify(known[part]);
@@ -89,6 +92,7 @@ export function correctionOf(
     ...(isChanged('charge') ? { charge } : {}),
     ...(isChanged('pressure') ? { pressure } : {}),
     ...(isChanged('rig') ? { rig } : {}),
+    ...(startedAtIso === undefined ? {} : { startedAtIso }),
   };
   if (Object.keys(changed).length === 0) return null;
   return correctionSchema.safeParse({ ...changed, reason }).data ?? null;

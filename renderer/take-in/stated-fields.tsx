@@ -24,7 +24,7 @@ export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
       <NumberField
         name="Plates of the column"
         unit=""
-        hint="Leave empty if not known."
+        hint="0 for no column; leave empty if not known."
         {...field('plates')}
       />
       <div className="field">

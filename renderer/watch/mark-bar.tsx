@@ -27,6 +27,7 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const [dialog, setDialog] = useState<OpenDialog>(null);
   const [isNoting, setNoting] = useState(false);
   const last = benchMarks(view.marks).at(-1);
+  const chargeMl = view.settings.charge.volumeMl;
   const heat = view.snapshot?.heat ?? 'unknown';
 
   const mark = (body: MarkBody) => {
@@ -88,11 +89,21 @@ export function MarkBar({ view }: { readonly view: RunView }) {
         {last ? `Undo “${shortened(words.mark(last.mark), undoLetters)}”` : 'Undo'}
       </Button>
       {dialog === 'measured' && (
-        <MeasureDialog cuts={receiversIn(view)} onMark={mark} onClose={() => setDialog(null)} />
+        <MeasureDialog
+          cuts={receiversIn(view)}
+          chargeMl={chargeMl}
+          onMark={mark}
+          onClose={() => setDialog(null)}
+        />
       )}
       {isNoting && <NoteDrawer canAct={canAct} onClose={() => setNoting(false)} />}
       {(dialog === 'receiver-changed' || dialog === 'volume-read') && (
-        <VolumeDialog kind={dialog} onMark={mark} onClose={() => setDialog(null)} />
+        <VolumeDialog
+          kind={dialog}
+          chargeMl={chargeMl}
+          onMark={mark}
+          onClose={() => setDialog(null)}
+        />
       )}
     </section>
   );

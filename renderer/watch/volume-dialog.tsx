@@ -1,10 +1,16 @@
 import { useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button, Dialog, NumberField } from '../design/index.ts';
-import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import {
+  beyondChargeWords,
+  mayHaveThousandsMark,
+  numberFrom,
+  thousandsWords,
+} from '../words/index.ts';
 
 interface VolumeDialogProps {
   readonly kind: 'receiver-changed' | 'volume-read';
+  readonly chargeMl: number;
   readonly onMark: (mark: MarkBody) => void;
   readonly onClose: () => void;
 }
@@ -22,9 +28,10 @@ const words = {
   },
 } as const;
 
-export function VolumeDialog({ kind, onMark, onClose }: VolumeDialogProps) {
+export function VolumeDialog({ kind, chargeMl, onMark, onClose }: VolumeDialogProps) {
   const [text, setText] = useState('');
   const [problem, setProblem] = useState<string>();
+  const [doubted, setDoubted] = useState<string>();
   const submit = () => {
     const volumeMl = numberFrom(text);
     if (mayHaveThousandsMark(text)) return setProblem(thousandsWords);
@@ -32,6 +39,10 @@ export function VolumeDialog({ kind, onMark, onClose }: VolumeDialogProps) {
     if (isEmpty && kind === 'receiver-changed') return onMark({ type: kind, volumeMl: null });
     if (volumeMl === null || volumeMl < 0 || volumeMl > 100_000) {
       return setProblem('A number of millilitres, 0 or more.');
+    }
+    if (volumeMl > chargeMl && doubted !== text) {
+      setDoubted(text);
+      return setProblem(beyondChargeWords(chargeMl, 'mL'));
     }
     onMark({ type: kind, volumeMl });
   };

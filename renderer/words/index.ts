@@ -1,3 +1,4 @@
+export { beyondChargeWords } from './beyond-charge-words.ts';
 export { liquidMarkWords, liquidWords } from './liquid-mark-words.ts';
 export { markSign, markWords } from './mark-words.ts';
 export {
@@ -13,7 +14,6 @@ export {
 } from './number-words.ts';
 export { type ProbeScaleWords, probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
-export { saidWords } from './said-words.ts';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';
 export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';

@@ -1,9 +1,8 @@
 import { useMemo } from 'react';
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, saidWords } from '#shared-core';
 import { usePreferences } from '../window/use-stores.ts';
 import { markWords } from './mark-words.ts';
 import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
-import { saidWords } from './said-words.ts';
 import { axisTimeWords, clockWords } from './time-words.ts';
 
 /** Numbers, times and marks in the person's own way of writing them. */

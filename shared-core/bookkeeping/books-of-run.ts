@@ -3,6 +3,7 @@ import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
+import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
 import type { BookEntries } from './book-entries.ts';
 import {
   type AmountMeasurement,
@@ -67,15 +68,23 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     withEntries(cutsOfRun({ inputs, endS }), markedCuts, endS),
     entries?.cuts ?? [],
     endS,
-  ).map((cut) => bookCut(cut, verdicts.estimates, assumptions));
-  const residue = bookPart('Residue', entries?.residue ?? marked.residue, assumptions);
-  const holdUp = bookPart('Hold-up', entries?.holdUp ?? marked.holdUp, assumptions);
+  )
+    .map((cut) => bookCut(cut, verdicts.estimates, assumptions))
+    .map((cut) => ({ ...cut, booked: withinCharge(cut.booked, charge, assumptions) }));
+  const part = (name: string, measured: PartlyMeasured) =>
+    withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
+  const residue = part('Residue', entries?.residue ?? marked.residue);
+  const holdUp = part('Hold-up', entries?.holdUp ?? marked.holdUp);
   const sugarG = entries?.sugarG ?? marked.sugarG;
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
   const balance =
     booked.length === 0 ? null : balanceBatch({ charge, cuts: booked, residue, holdUp });
   if (cuts.length > booked.length) {
     assumptions.add('A cut without an amount or a strength is left out of the balance.');
+  }
+  const liquids = [...booked, residue, holdUp].filter((liquid) => liquid !== null);
+  if (balance !== null && isMoreThanCharge(liquids, charge)) {
+    assumptions.add(togetherBeyondChargeWords(liquids, charge));
   }
   if (balance !== null && holdUp === null) {
     assumptions.add(
@@ -152,6 +161,17 @@ function withEntries(
         strength: entry?.strength ?? cut?.strength ?? null,
       };
     });
+}
+
+/** Null for more than what was charged, as after a slip of the pen. */
+function withinCharge(
+  liquid: BookedLiquid | null,
+  charge: BookedLiquid,
+  assumptions: Set<string>,
+): BookedLiquid | null {
+  if (liquid === null || !isMoreThanCharge([liquid], charge)) return liquid;
+  assumptions.add(beyondChargeWords(liquid, charge));
+  return null;
 }
 
 /** Residue or hold-up, once both its amount and its strength are known. */

@@ -99,6 +99,7 @@ export function mappedLayout(
     channels,
     marksColumn: mapping.marks == null ? null : find(mapping.marks),
     firstDataLine: firstData.line,
+    headDoubt: [],
     remarks: [],
   });
 }

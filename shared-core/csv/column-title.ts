@@ -44,12 +44,15 @@ const ownTitle = /^([a-z][a-z0-9-]{0,31})_(degC|g|mL|kPa|1)$/;
 /** Words in titles, in English and the languages of common loggers' menus; first match wins. */
 const channelWords: readonly (readonly [RegExp, Channel])[] = [
   [/\b(condenser|cooling|coolant|water out(let)?|kühler|kuehler|condenseur)\b/, 'condenser-outlet'],
-  [/\b(pot|boiler|sump|flask|kettle|bottoms?|sumpf|kolben|ballon)(?:temp(?:eratur|\.)?)?\b/, 'pot'],
+  [
+    /\bt?(pot|boiler|sump|flask|kettle|bottoms?|sumpf|(?:siede)?kolben|blasen?|ballon)(?:temp(?:erature?|\.)?)?\b/,
+    'pot',
+  ],
   [/\b(room|ambient|air temp(erature)?|raum|umgebung)\b/, 'room'],
   [/\b(ferment(er|or|ation)?|must|vat|gärung)\b/, 'ferment'],
   [/\b(receiver|distillate|collected|balance|mass|weight|volume|vorlage|masse)\b/, 'receiver'],
   [/\b(pressure|barometer|baro|luftdruck|druck|pression)\b/, 'air-pressure'],
-  [/\b(head|vapou?rs?|dampf|kopf|top|tête)(?:temp(?:eratur|\.)?)?\b/, 'head'],
+  [/\bt?(head|vapou?rs?|dampf|kopf|top|tête|cabeza)(?:temp(?:erature?|\.)?)?\b/, 'head'],
 ];
 const timeWords =
   /^(time( stamp)?|timestamp|elapsed( time)?|time elapsed|run time|t|zeit|uhrzeit|temps|tiempo|date ?time|date time|seconds?|secs?|minutes?|hours?|clock)$/;
@@ -57,7 +60,8 @@ const timeWords =
 const clockFormat =
   /\s*[([{]?\s*\b(?:(h{1,2}:mm)(:ss)?|(m{1,3}:ss))(?:[.,:][0sf]+)?\s*[)\]}]?\s*$/i;
 
-const temperatureWords = /\b(temp(erature|eratur)?|t\d*|thermometer|probe|sensor|celsius)\b/;
+const temperatureWords =
+  /temperatur|temp(?:\d|\b)|\b(t\d*|thermometer|probe|sensor|celsius|fühler|sonde|kanal|channel|ch)\d*\b/;
 
 /**
  * What a column holds, from the words and the unit in its title.

@@ -18,6 +18,8 @@ export interface CsvLayout {
   readonly marksColumn: number | null;
   /** Rows before this line hold titles and remarks. */
   readonly firstDataLine: number;
+  /** Columns of which each may hold the head temperature, where the file leaves open which. */
+  readonly headDoubt: readonly number[];
   /** What was chosen without the file's saying so, in sentences. */
   readonly remarks: readonly string[];
 }
@@ -57,6 +59,7 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   if (!channels.some(({ channel }) => channel === 'head')) {
     return fail({ kind: 'no-head-column', titles });
   }
+  const candidates = headCandidates(holding, timeColumn, titleRow === undefined);
   const time = roles[timeColumn];
   const marksColumn = roles.findIndex(({ kind }) => kind === 'marks');
   return succeed({
@@ -69,7 +72,8 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     marksColumn: marksColumn === -1 ? null : marksColumn,
     // Rows between titles and readings may hold marks.
     firstDataLine: titleRow === undefined ? (rows[0]?.line ?? 1) : titleRow.line + 1,
-    remarks: headRemarks(holding, channels, timeColumn, titleRow === undefined),
+    headDoubt: candidates.length > 1 ? candidates : [],
+    remarks: headRemarks(candidates, channels),
   });
 }
 
@@ -160,12 +164,9 @@ function nameChannels(
 
 /** Says which column was taken for the head's where several might have been. */
 function headRemarks(
-  roles: readonly Holding[],
+  [taken, ...others]: readonly number[],
   channels: readonly ChannelColumn[],
-  timeColumn: number,
-  isUntitled: boolean,
 ): readonly string[] {
-  const [taken, ...others] = headCandidates(roles, timeColumn, isUntitled);
   if (taken === undefined || others.length === 0) return [];
   const name = (at: number) => {
     const title = channels.find(({ column }) => column === at)?.title.trim() ?? '';

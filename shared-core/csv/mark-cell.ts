@@ -1,4 +1,5 @@
 import { type LinkChange, linkChangeSchema, type MarkBody, markBodySchema } from '../run/index.ts';
+import type { CsvDialect } from './csv-dialect.ts';
 
 /** What a cell in the marks column stands for. */
 export type MarkCell =
@@ -9,21 +10,24 @@ export type MarkCell =
 const endCell = 'run-ended';
 
 /**
- * A mark or link change as a readable cell: its type, then `name=value` pairs.
+ * A mark or link change as a readable cell: its type, then `name=value` pairs, numbers with the table's decimal sign.
  *
  * @example
  * writeMarkCell({ kind: 'mark', mark: { type: 'receiver-changed', volumeMl: 35 } }) // => "receiver-changed volumeMl=35"
+ * writeMarkCell({ kind: 'mark', mark: { type: 'volume-read', volumeMl: 12.5 } }, ',') // => "volume-read volumeMl=12,5"
  * writeMarkCell({ kind: 'mark', mark: { type: 'note', text: 'Smells of pear' } }) // => "note text=\"Smells of pear\""
  * writeMarkCell({ kind: 'mark', mark: { type: 'proof-burned', cut: 2, volumeMl: 1, seen: 'burned-away', role: 'teacher', confirmed: ['proof-cold'] } }) // => "proof-burned cut=2 volumeMl=1 seen=burned-away role=teacher confirmed=[\"proof-cold\"]"
  * writeMarkCell({ kind: 'link', change: { state: 'lost', reason: 'unplugged' } }) // => "probe-lost reason=unplugged"
  */
-export function writeMarkCell(cell: MarkCell): string {
+export function writeMarkCell(cell: MarkCell, decimal: CsvDialect['decimal'] = '.'): string {
   if (cell.kind === 'end') return endCell;
   if (cell.kind === 'link') return `probe-${cell.change.state} reason=${cell.change.reason}`;
   const { type, ...details } = cell.mark;
-  return [type, ...Object.entries(details).map(([name, value]) => `${name}=${show(value)}`)].join(
-    ' ',
-  );
+  const pairs = Object.entries(details).map(([name, value]) => {
+    const shown = show(value);
+    return `${name}=${typeof value === 'number' ? shown.replace('.', decimal) : shown}`;
+  });
+  return [type, ...pairs].join(' ');
 }
 
 /** Words that need no quotes. */
@@ -37,7 +41,7 @@ function show(value: string | number | null | readonly string[]): string {
 }
 
 /**
- * The inverse of {@link writeMarkCell}; undefined when the text is no mark.
+ * The inverse of {@link writeMarkCell}, with either decimal sign; undefined when the text is no mark.
  *
  * @example
  * readMarkCell('volume-read volumeMl=12.5') // => { "kind": "mark", "mark": { "type": "volume-read", "volumeMl": 12.5 } }
@@ -72,9 +76,11 @@ function readDetails(text: string): Readonly<Record<string, unknown>> | undefine
   return text.slice(end).trim() === '' ? details : undefined;
 }
 
+const commaNumber = /^(-?\d+),(\d+(?:e[+-]?\d+)?)$/;
+
 function parseJson(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(commaNumber, '$1.$2'));
   } catch {
     return undefined;
   }

@@ -1,6 +1,6 @@
 import type { Mark, ReadingUnit, RunInput } from '../run/index.ts';
 import type { StageSpan } from '../snapshot/index.ts';
-import { type CsvFormat, csvDialects } from './csv-dialect.ts';
+import { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
 import { writeMarkCell } from './mark-cell.ts';
 import { type CsvCell, writeCsvRow } from './write-csv-row.ts';
 
@@ -16,7 +16,8 @@ export interface RunTable {
   readonly inputs: readonly RunInput[];
   /** Null leaves the column out: a table of what was recorded, without what was made of it. */
   readonly stages: readonly StageSpan[] | null;
-  readonly endS: number;
+  /** Null while the run is under way: its table has no end. */
+  readonly endS: number | null;
   /** Measurements made after the run; they stand below its end. */
   readonly lateMarks?: readonly Mark[] | undefined;
 }
@@ -40,7 +41,7 @@ export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator
   const stageAt = stages === null ? null : createStageFinder(stages);
   let piece = '';
   let pieceRows = 0;
-  for (const { timeS, cells, mark } of rowsOf(table, columns)) {
+  for (const { timeS, cells, mark } of rowsOf(table, columns, dialect.decimal)) {
     const stage = stageAt === null ? [] : [stageAt(timeS)];
     piece += writeCsvRow([timeS, ...cells, ...stage, mark], dialect);
     pieceRows += 1;
@@ -61,6 +62,7 @@ interface Row {
 function* rowsOf(
   { inputs, endS, lateMarks = [] }: RunTable,
   columns: ReadonlyMap<string, number>,
+  decimal: CsvDialect['decimal'],
 ): Generator<Row> {
   const width = columns.size * 2;
   let open: { timeS: number; cells: CsvCell[]; lastColumn: number } | null = null;
@@ -79,12 +81,14 @@ function* rowsOf(
     } else {
       const cell = input.kind === 'mark' ? input : ({ kind: 'link', change: input } as const);
       const empty = Array<CsvCell>(width).fill(null);
-      yield { timeS: input.timeS, cells: empty, mark: writeMarkCell(cell) };
+      yield { timeS: input.timeS, cells: empty, mark: writeMarkCell(cell, decimal) };
     }
   }
   if (open !== null) yield { timeS: open.timeS, cells: open.cells, mark: null };
+  if (endS === null) return;
   for (const cell of [{ kind: 'end' } as const, ...lateMarks]) {
-    yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark: writeMarkCell(cell) };
+    const mark = writeMarkCell(cell, decimal);
+    yield { timeS: endS, cells: Array<CsvCell>(width).fill(null), mark };
   }
 }
 

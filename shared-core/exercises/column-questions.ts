@@ -10,7 +10,7 @@ const eyeMoleFraction = 0.005;
 const mostDoubtfulStages = 1.5;
 
 /** Stages stepped off and by Fenske's equation. */
-export function countPlates({ plates }: RunStudy): Exercise | null {
+export function countPlates({ plates, settings }: RunStudy): Exercise | null {
   if (plates === null || plates.plates.stepped.value === null) return null;
   const { stepped, volatilityAtPot, volatilityAtTop, whyTheyDiffer, fenske } = plates.plates;
   const steps = shown(stepped.value ?? 0, 1);
@@ -46,7 +46,7 @@ export function countPlates({ plates }: RunStudy): Exercise | null {
         : []),
     ]),
     working: [
-      `Steps between curve and diagonal: ${steps.toFixed(1)} stages, the pot counted; ${Math.max(0, steps - 1).toFixed(1)} plates in the column.`,
+      `Steps between curve and diagonal: ${steps.toFixed(1)} stages, the pot counted; ${runKind(settings) === 'simple' ? 'without a column the pot alone is one, the wall of the still head adds a little' : `${Math.max(0, steps - 1).toFixed(1)} plates in the column`}.`,
       ...(isFenske
         ? [
             `Fenske: ln[(${top.toFixed(3)}/${(1 - top).toFixed(3)}) × (${(1 - pot).toFixed(3)}/${pot.toFixed(3)})]/ln √(${atPot} × ${atTop}) = ${byFenske.toFixed(1)} stages.`,

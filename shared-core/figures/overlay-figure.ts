@@ -58,7 +58,7 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
     shapes: [
       ...frame(area),
       ...shifted.flatMap((points, index) => runLine(area, points, strokeOf(index))),
-      ...studies.flatMap(({ name, runId }, index) => {
+      ...studies.flatMap(({ name, runId, imported }, index) => {
         const y = area.bottom + 44 + 12 * index;
         const { colour, widthPt, ...dash } = strokeOf(index);
         return [
@@ -71,7 +71,11 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
             widthPt,
             'dash' in dash ? dash.dash : undefined,
           ),
-          label([area.left + 42, y], `${index + 1}  ${name} (${runId})`, 'start'),
+          label(
+            [area.left + 42, y],
+            `${index + 1}  ${name} (${runId}${imported === true ? ', imported' : ''})`,
+            'start',
+          ),
         ];
       }),
     ],

@@ -1,6 +1,6 @@
 import { equilibriumCurve } from '../column/index.ts';
 import type { RunPlates } from '../report/index.ts';
-import { type Drawing, ink, softInk } from './drawing.ts';
+import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';
 
 const ticks = [0, 0.2, 0.4, 0.6, 0.8, 1].map((at) => ({ at, words: at.toFixed(1) }));
@@ -44,7 +44,13 @@ export function plateFigure(
       line([at(0, 0), at(1, 1)], softInk, 0.8),
       line(curve, ink, 1.3),
       line([at(pot, 0), at(pot, pot)], '#882255', 0.9, [3, 2]),
-      label([at(pot, 0)[0] + 4, area.bottom - 5], `pot ${pot.toFixed(3)}`, 'start', '#882255'),
+      // Right of the diagonal, whose foot would run through the words.
+      label(
+        [Math.max(at(pot, 0)[0] + 4, area.left + 18), area.bottom - 5],
+        `pot ${pot.toFixed(3)}`,
+        'start',
+        '#882255',
+      ),
       line([at(top, 0), at(top, top)], '#882255', 0.9, [3, 2]),
       label(
         [at(top, 0)[0] - 4, area.bottom - 16],
@@ -59,8 +65,34 @@ export function plateFigure(
               '#332288',
               1.1,
             ),
+            ...stepNumbers(
+              staircase.map(({ x, y }) => at(x, y)),
+              area.left,
+            ),
           ]
         : []),
     ],
   };
+}
+
+/** So far apart the numbers of steps can be read; near the azeotrope steps are shorter. */
+const leastNumberGapPt = 11;
+const numberRoomPt = 10;
+
+/** Steps counted from the distillate down, each number above its corner on the curve, where nothing else is drawn. */
+function stepNumbers(corners: readonly Point[], axisX: number): readonly Shape[] {
+  let last: Point | null = null;
+  return corners
+    .filter((_, index) => index % 2 === 1)
+    .flatMap(([x, y], index): Shape[] => {
+      if (last !== null && Math.hypot(x - last[0], y - last[1]) < leastNumberGapPt) return [];
+      last = [x, y];
+      // Beside the axis there is no room but under the step.
+      const isAtAxis = x < axisX + numberRoomPt;
+      return [
+        isAtAxis
+          ? label([x + 3, y + 9], String(index + 1), 'start', '#332288')
+          : label([x - 3, y - 4], String(index + 1), 'end', '#332288'),
+      ];
+    });
 }

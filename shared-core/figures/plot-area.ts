@@ -87,6 +87,11 @@ export function frame(area: PlotArea): readonly Shape[] {
   return shapes;
 }
 
+/** Says of a figure that its readings came from a file of another logger; nothing for this program's own. */
+export function importedNote({ right, bottom }: PlotArea, isImported: boolean): readonly Shape[] {
+  return isImported ? [label([right, bottom + 28], 'imported readings', 'end', softInk)] : [];
+}
+
 export function line(
   points: readonly Point[],
   colour: string,

@@ -3,13 +3,19 @@ import { standingMarks } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
-import { frame, label, line, type PlotArea, place } from './plot-area.ts';
+import { frame, importedNote, label, line, type PlotArea, place } from './plot-area.ts';
 import { reducedLine, type TimedValue } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
 
 /** Strength of the head vapour from temperature and pressure, with its 95 % interval; null without vapour. */
-export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Drawing | null {
+export function strengthFigure({
+  rows,
+  name,
+  settings,
+  inputs,
+  imported,
+}: RunStudy): Drawing | null {
   // What rises after the heat is off is air coming down, not strength going up.
   const heatOffS =
     standingMarks(inputs).findLast(({ mark }) => mark.type === 'heat-off')?.timeS ??
@@ -61,6 +67,7 @@ export function strengthFigure({ rows, name, settings, inputs }: RunStudy): Draw
     shapes: [
       ...bands(lines('low'), lines('high')),
       ...frame(area),
+      ...importedNote(area, imported === true),
       line(
         [
           [left, limit],

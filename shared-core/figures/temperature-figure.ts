@@ -2,11 +2,12 @@ import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunStudy } from '../report/index.ts';
 import { type MarkType, standingMarks } from '../run/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
-import { type Drawing, ink, type Shape, softInk } from './drawing.ts';
+import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import {
   box,
   frame,
+  importedNote,
   label,
   line,
   type PlotArea,
@@ -25,6 +26,9 @@ export interface FigureDetail {
 }
 
 export const figureWidthPt = 482;
+/** Height of the strip of stages, and of a row of names below it. */
+const stripPt = 24;
+const rowPt = 10;
 const markLetters: Partial<Record<MarkType, string>> = {
   'heat-on': 'heat on',
   'heat-eased': 'eased',
@@ -59,16 +63,21 @@ export function temperatureFigure(study: RunStudy, detail: FigureDetail): Drawin
   };
   const pressureKPa = plateau?.pressureKPa ?? settings.pressure.pressureKPa;
   const points = rows.map(({ timeS, headC }) => ({ timeS, value: headC }));
+  const course = [...marks(area, study), ...runLine(area, points, { colour: ink, widthPt: 1.2 })];
+  const strip = detail.stages ? stageStrip(area, study) : { shapes: [], heightPt: 0 };
   return {
     widthPt: figureWidthPt,
-    heightPt: detail.stages ? 288 : 254,
+    heightPt: 254 + strip.heightPt,
     altText: altText(study, detail),
     shapes: [
       ...(detail.plateauBand ? band(area, pressureKPa, settings.leastStrengthAbv) : []),
       ...frame(area),
-      ...marks(area, study),
-      ...runLine(area, points, { colour: ink, widthPt: 1.2 }),
-      ...(detail.stages ? stageStrip(area, study) : []),
+      ...importedNote(area, study.imported === true),
+      ...course,
+      ...(detail.plateauBand
+        ? bandWords(area, pressureKPa, settings.leastStrengthAbv, pointsAlong(course))
+        : []),
+      ...strip.shapes,
     ],
   };
 }
@@ -100,14 +109,53 @@ function band(area: PlotArea, pressureKPa: number, leastStrengthAbv: number): re
       '#117733',
       0.8,
     ),
-    label([area.left + 5, top - 3], `limit: ${leastStrengthAbv} % vol`, 'start', '#0f5a2b'),
-    label(
-      [area.left + 5, bottom + 9],
-      `azeotrope at ${pressureKPa.toFixed(1)} kPa`,
-      'start',
-      '#0f5a2b',
-    ),
   ];
+}
+
+/** What the band's edges are, each where neither the run's line nor a mark goes through the words. */
+function bandWords(
+  area: PlotArea,
+  pressureKPa: number,
+  leastStrengthAbv: number,
+  drawn: readonly Point[],
+): readonly Shape[] {
+  const [, top] = place(area, 0, limitTemperatureC({ leastStrengthAbv, pressureKPa }));
+  const [, bottom] = place(area, 0, azeotrope(pressureKPa).temperatureC);
+  const words = (text: string, y: number) =>
+    label([freePlace(area, text, y, drawn), y], text, 'start', '#0f5a2b');
+  return [
+    words(`limit: ${leastStrengthAbv} % vol`, top - 3),
+    words(`azeotrope at ${pressureKPa.toFixed(1)} kPa`, bottom + 9),
+  ];
+}
+
+/** Where words on this base line meet nothing that is drawn; at the left where there is no such place. */
+function freePlace(area: PlotArea, text: string, y: number, drawn: readonly Point[]): number {
+  const width = wordsWidthPt(text, smallPt) + 4;
+  const start = area.left + 5;
+  for (let x = start; x + width < area.right; x += 12) {
+    const isMet = drawn.some(
+      ([atX, atY]) => atX > x - 3 && atX < x + width && atY > y - smallPt - 1 && atY < y + 4,
+    );
+    if (!isMet) return x;
+  }
+  return start;
+}
+
+/** The points of lines, so close that none passes a word unseen. */
+function pointsAlong(shapes: readonly Shape[]): readonly Point[] {
+  return shapes.flatMap((shape) => {
+    if (shape.kind !== 'path') return [];
+    return shape.points.flatMap((to, index): Point[] => {
+      const from = shape.points[index - 1];
+      if (from === undefined) return [to];
+      const steps = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / 3));
+      return Array.from({ length: steps }, (_, step) => {
+        const share = (step + 1) / steps;
+        return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+      });
+    });
+  });
 }
 
 /** What people did, as dated flags along the top; words that would overlap go up a row. */
@@ -138,9 +186,14 @@ function marks(area: PlotArea, { inputs }: RunStudy): readonly Shape[] {
   });
 }
 
-function stageStrip(area: PlotArea, { verdicts, endS }: RunStudy): readonly Shape[] {
+function stageStrip(
+  area: PlotArea,
+  { verdicts, endS }: RunStudy,
+): { readonly shapes: readonly Shape[]; readonly heightPt: number } {
   const [top, bottom] = [area.bottom + 38, area.bottom + 54];
-  return verdicts.stages.flatMap(({ stage, fromS, toS }) => {
+  // Words that do not fit go below; where the neighbours' words are in the way, a row further down.
+  const rowEnds: number[] = [];
+  const shapes = verdicts.stages.flatMap(({ stage, fromS, toS }) => {
     const [left] = place(area, fromS, area.y.low);
     const [right] = place(area, toS ?? endS, area.y.low);
     if (right - left < 0.3) return [];
@@ -148,13 +201,14 @@ function stageStrip(area: PlotArea, { verdicts, endS }: RunStudy): readonly Shap
     const words = stageLabels[stage];
     const fits = wordsWidthPt(words, smallPt) < right - left - 6;
     const middle = (left + right) / 2;
-    // Words that do not fit go below, where the neighbours' words are not.
-    const wordsBelow = label(
-      [Math.min(Math.max(middle, area.left + 45), area.right - 45), bottom + 11],
-      words,
-      'middle',
-    );
     const plate = wordsWidthPt(words, smallPt) / 2 + 2;
+    const below = () => {
+      const x = Math.min(Math.max(middle, area.left + plate), area.right - plate);
+      const free = rowEnds.findIndex((end) => x - plate > end);
+      const row = free === -1 ? rowEnds.length : free;
+      rowEnds[row] = x + plate + 3;
+      return label([x, bottom + 11 + rowPt * row], words, 'middle');
+    };
     return [
       ...texturedBox(left, top, right, bottom, colour, texture),
       ...(fits
@@ -162,12 +216,16 @@ function stageStrip(area: PlotArea, { verdicts, endS }: RunStudy): readonly Shap
             box(middle - plate, top + 2.5, middle + plate, bottom - 2.5, '#ffffff'),
             label([middle, bottom - 5], words, 'middle'),
           ]
-        : [wordsBelow]),
+        : [below()]),
     ];
   });
+  return { shapes, heightPt: stripPt + rowPt * rowEnds.length };
 }
 
-function altText({ name, verdicts, plateau, endS }: RunStudy, detail: FigureDetail): string {
+function altText(
+  { name, verdicts, plateau, endS, imported }: RunStudy,
+  detail: FigureDetail,
+): string {
   const minutes = Math.round(endS / 60);
   const held =
     plateau === null || !detail.plateauBand
@@ -176,5 +234,5 @@ function altText({ name, verdicts, plateau, endS }: RunStudy, detail: FigureDeta
   const stages = detail.stages
     ? ` Stages: ${verdicts.stages.map(({ stage, fromS }) => `${stageLabels[stage]} from ${Math.round(fromS / 60)} min`).join(', ')}.`
     : '';
-  return `Head temperature of “${name}” over ${minutes} min.${held}${stages}`;
+  return `Head temperature of “${name}” over ${minutes} min${imported === true ? ', imported from a file' : ''}.${held}${stages}`;
 }

@@ -61,7 +61,8 @@ export function toChannelValue(
   if (converted === null) {
     return fail({ kind: 'outside-range', text: `${raw.value} ${raw.unit ?? unit}` });
   }
-  const { value, limits } = converted;
+  const { limits } = converted;
+  const value = converted.value === raw.value ? raw.value : withoutNoise(converted.value);
   const doubt = doubtOf(value, limits);
   return succeed({
     channel,
@@ -103,6 +104,9 @@ function kPaFrom(value: number, written: RawValue['unit']): number {
   if (written === 'mmHg') return (value * 101.325) / 760;
   return value;
 }
+
+/** Eight figures: finer than any probe, and a converted value is no longer written as 21.166666666666664. */
+const withoutNoise = (value: number) => Number(value.toPrecision(8));
 
 function doubtOf(value: number, limits: Plausible): ValueDoubt | null {
   if (limits.unit === '°C' && value === disconnectedC) return 'sensor-disconnected';

@@ -15,6 +15,8 @@ const depletedShare = 0.75;
 const mostReflux = 6;
 /** Reflux beyond which more changes nothing. */
 const totalReflux = 1e5;
+/** A column brings reflux that a bare still head has not; common practice, no source. */
+const columnReflux = 3;
 /** Heat loss feeds the reflux in along the column, where it does less than at its top. */
 const refluxMargin = 1.3;
 
@@ -38,10 +40,10 @@ export function noMainFraction(request: PlanRequest, refluxRatio: number): NoMai
   const potNeeded = potBelowStages(equilibrium, limit, usefulReflux, stages) / depletedShare;
   const reachable = distillateAboveStages(equilibrium, pot, usefulReflux, stages);
   return {
-    cause: causeOf(neededRefluxRatio),
+    cause: causeOf(rig.plates, neededRefluxRatio),
     neededRefluxRatio,
     remedies: {
-      plates: platesFor(equilibrium, limit, pot, usefulReflux),
+      plates: platesFor(equilibrium, limit, pot, rig.plates === 0 ? columnReflux : usefulReflux),
       collectW:
         neededRefluxRatio === null || neededRefluxRatio > mostReflux
           ? null
@@ -52,8 +54,8 @@ export function noMainFraction(request: PlanRequest, refluxRatio: number): NoMai
   };
 }
 
-function causeOf(neededRefluxRatio: number | null): NoMainFractionCause {
-  if (neededRefluxRatio === null) return 'too-few-plates';
+function causeOf(plates: number, neededRefluxRatio: number | null): NoMainFractionCause {
+  if (neededRefluxRatio === null) return plates === 0 ? 'no-column' : 'too-few-plates';
   return neededRefluxRatio > mostReflux ? 'weak-charge' : 'too-little-reflux';
 }
 

@@ -15,9 +15,9 @@ const unknown = { platesShare: 0.35, lossShare: 0.35, heatShare: 0.2 };
 
 /**
  * A rig from what the person stated, rule by rule: a stated number is used, an unknown one is taken from a column
- * of glass beads and its uncertainty widened; `column loss [W] = k × 62 K`.
+ * of glass beads, or from a bare still head where there are no plates, and its uncertainty widened; `column loss [W] = k × 62 K`.
  *
- * @param known plates [number] 1 … 40, heat [W] 5 … 5000, loss of the column [W] 0 … 1000 (taken as at most 310); null
+ * @param known plates [number] 0 … 40, heat [W] 5 … 5000, loss of the column [W] 0 … 1000 (taken as at most 310); null
  * where unknown
  * @returns the rig with standard uncertainties for a plan
  *
@@ -25,10 +25,11 @@ const unknown = { platesShare: 0.35, lossShare: 0.35, heatShare: 0.2 };
  * @example
  * rigAsKnown({ description: '', plates: 6, heatW: null, columnLossW: 31 }).rig.column.lossWPerK // ≈ 0.5 ± 1e-9
  * rigAsKnown({ description: '', plates: null, heatW: 90, columnLossW: null }).uncertainty.platesShare // => 0.35
+ * rigAsKnown({ description: '', plates: 0, heatW: null, columnLossW: null }).rig.column.holdUpMl // => 0.3
  */
 export function rigAsKnown(known: RigSetting): KnownRig {
   const { plates, heatW, columnLossW, description } = known;
-  const usual = teachingRigs.glassBeads;
+  const usual = plates === 0 ? teachingRigs.simpleHead : teachingRigs.glassBeads;
   const lossWPerK =
     columnLossW === null ? usual.column.lossWPerK : Math.min(columnLossW / columnAboveRoomK, 5);
   return {

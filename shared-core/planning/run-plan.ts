@@ -28,7 +28,11 @@ export interface CoursePoint {
 }
 
 /** Why no main fraction is expected. */
-export type NoMainFractionCause = 'too-few-plates' | 'too-little-reflux' | 'weak-charge';
+export type NoMainFractionCause =
+  | 'no-column'
+  | 'too-few-plates'
+  | 'too-little-reflux'
+  | 'weak-charge';
 
 /** What would help, each taken alone; null where it could not. */
 export interface Remedies {

@@ -50,7 +50,7 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
       column('Mass', 2.5, 'end'),
       column('Strength', 3, 'end'),
       column('Ethanol', 2.5, 'end'),
-      column('Strength from', 1.8),
+      column('Strength from', 2.1),
     ],
     rows: [
       ...books.cuts.map(({ number, fromS, toS, booked, strengthFrom }) => [

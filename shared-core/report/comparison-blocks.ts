@@ -1,7 +1,8 @@
 import { overlayFigure } from '../figures/index.ts';
 import type { Block } from './document.ts';
 import { intervalWords, measuredWords } from './measured-words.ts';
-import { type RunKind, runKind } from './run-kind.ts';
+import { kindWords, type RunKind, runKind } from './run-kind.ts';
+import { originOf } from './run-origin.ts';
 import type { RunStudy } from './study-run.ts';
 
 /** Runs side by side, e.g. simple and fractional; nothing for a single run. */
@@ -10,6 +11,7 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
   if (drawing === null) return [];
   const rows: readonly (readonly [string, (study: RunStudy) => string])[] = [
     ['Kind', ({ settings }) => kindWords(settings)],
+    ['Readings', originOf],
     ['Plateau', ({ plateau }) => (plateau === null ? 'none' : measuredWords(plateau.mean, '°C'))],
     [
       'Plateau at 101.325 kPa',
@@ -67,11 +69,6 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
     },
     ...kindsCompared(studies),
   ];
-}
-
-function kindWords(settings: RunStudy['settings']): string {
-  const kind = runKind(settings);
-  return kind === 'fractional' ? `fractional, ${settings.rig.plates} plates set` : kind;
 }
 
 /** Simple against fractional in a sentence, where there are runs of both kinds with measured cuts. */

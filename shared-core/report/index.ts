@@ -9,5 +9,7 @@ export { type ProcessedRow, processedRows } from './processed-rows.ts';
 export { proofMeaning, proofSightWords } from './proof-words.ts';
 export { reportOf } from './report-of.ts';
 export { type RunKind, runKind } from './run-kind.ts';
+export { originOf } from './run-origin.ts';
+export { inDecimals, keepUnits, saidWords } from './said-words.ts';
 export { type RunStudy, type RunToStudy, studyRun } from './study-run.ts';
 export { markingSheetOf, worksheetOf } from './worksheet-of.ts';

@@ -48,7 +48,8 @@ export function measuredWords({ value, standardUncertainty }: Quantity, unit: st
 export function intervalWords({ low, high }: Interval, unit: string): string {
   const decimals = decimalsFor((high - low) / 2);
   const [from, to] = [numberWords(low, decimals), numberWords(high, decimals)];
-  return from === to ? `${from}${space}${unit}` : `${from}–${to}${space}${unit}`;
+  const withUnit = unit === '' ? '' : `${space}${unit}`;
+  return from === to ? `${from}${withUnit}` : `${from}–${to}${withUnit}`;
 }
 
 /** Run time as a clock: `0:07:12`. */

@@ -6,6 +6,7 @@ import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
 import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
+import { runKind } from './run-kind.ts';
 import type { RunStudy } from './study-run.ts';
 
 /** The part of the report that is about one run. */
@@ -105,10 +106,24 @@ function bookBlocks(study: RunStudy): readonly Block[] {
       : [
           {
             kind: 'paragraph',
-            text: `Simple and fractional: without a column the same charge would have given the same moles of distillate at ${simple.strengthAbv.toFixed(1)} % vol (Rayleigh) instead of ${product.strengthAbv.toFixed(1)} % vol, and ${simple.recoveryPercent.toFixed(0)} % of the ethanol.`,
+            text: rayleighSentence(study, simple, product),
           } as const,
         ]),
   ];
+}
+
+/** What Rayleigh's equation expects of the same charge, beside what was measured. */
+function rayleighSentence(
+  { settings }: RunStudy,
+  simple: NonNullable<RunStudy['simple']>,
+  product: NonNullable<RunStudy['product']>,
+): string {
+  const expected = `${simple.strengthAbv.toFixed(1)} % vol`;
+  const measured = `${product.strengthAbv.toFixed(1)} % vol`;
+  const share = `${simple.recoveryPercent.toFixed(0)} % of the ethanol`;
+  return runKind(settings) === 'simple'
+    ? `Simple distillation: for as many moles of distillate Rayleigh’s equation expects ${expected} and ${share}; measured were ${measured}.`
+    : `Simple and fractional: without a column the same charge would have given the same moles of distillate at ${expected} (Rayleigh) instead of ${measured}, and ${share}.`;
 }
 
 function plateBlocks({ plates }: RunStudy): readonly Block[] {

@@ -2,6 +2,7 @@ import { alarmTitles } from '../monitor/index.ts';
 import { stageLabels } from '../snapshot/index.ts';
 import type { DocumentTable } from './document.ts';
 import { clockWords, measuredWords } from './measured-words.ts';
+import { kindWords } from './run-kind.ts';
 import type { RunStudy } from './study-run.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
@@ -51,6 +52,9 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
   };
 }
 
+/** A setting as it was typed or worked out, without the noise of binary numbers. */
+const plain = (value: number) => String(Number(value.toPrecision(6))).replace('-', '−');
+
 /** What was set before the run. */
 export function settingsTable({
   settings,
@@ -58,6 +62,7 @@ export function settingsTable({
   endS,
   runId,
   imported,
+  underWay,
 }: RunStudy): DocumentTable {
   const { charge, pressure, probe, rig } = settings;
   const sources = {
@@ -78,10 +83,10 @@ export function settingsTable({
           ? 'not stated in the file'
           : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
       ],
-      ['Lasted', clockWords(endS)],
+      ['Lasted', `${clockWords(endS)}${underWay === true ? ', under way when this was made' : ''}`],
       [
         'Charge',
-        `${charge.volumeMl} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
+        `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
       ],
       [
         'Air pressure',
@@ -89,10 +94,11 @@ export function settingsTable({
       ],
       [
         'Head probe',
-        `u = ${probe.standardUncertaintyK} K, t90 = ${probe.lagT90S} s, T = ${probe.offsetK} K + ${probe.gain} × reading`,
+        `u = ${plain(probe.standardUncertaintyK)} K, t90 = ${plain(probe.lagT90S)} s, T = ${plain(probe.offsetK)} K + ${plain(probe.gain)} × reading`,
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
-      ['Least strength wanted', `${settings.leastStrengthAbv} % vol`],
+      ['Kind', kindWords({ rig })],
+      ['Least strength wanted', `${plain(settings.leastStrengthAbv)} % vol`],
     ],
   };
 }

@@ -26,6 +26,8 @@ export interface RunToStudy {
   readonly rehearsal: boolean;
   /** Taken in from a file of another logger. */
   readonly imported?: boolean | undefined;
+  /** Still being recorded when it was read: its end is only how far it had got. */
+  readonly underWay?: boolean | undefined;
   /** What was put right after the run, in sentences. */
   readonly corrections?: readonly string[] | undefined;
   readonly damagedRecords: number;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
   pressureSettingSchema,
@@ -11,6 +12,8 @@ export const correctionSchema = z.strictObject({
   charge: chargeSettingSchema.optional(),
   pressure: pressureSettingSchema.optional(),
   rig: rigSettingSchema.optional(),
+  /** When it began; only of a run that was taken in from a file. */
+  startedAtIso: z.iso.datetime().optional(),
   reason: z.string().trim().min(1).max(500),
 });
 
@@ -41,10 +44,34 @@ export function correctedSettings(
 }
 
 /**
+ * When a run began, with every correction made after it, the rule being that the last one counts. What this program recorded itself
+ * it timed itself: only the start of an imported run can be wrong.
+ *
+ * @param run its start as kept (ISO 8601, empty where not known), and whether it was taken in from a file
+ * @param corrections in the order in which they were made
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const corrections = [{ startedAtIso: '2026-03-18T09:15:00.000Z', reason: 'the logger was an hour slow' }];
+ * correctedStart({ startedAtIso: '', origin: 'imported' }, corrections) // => "2026-03-18T09:15:00.000Z"
+ * correctedStart({ startedAtIso: '', origin: 'recorded' }, corrections) // => ""
+ */
+export function correctedStart(
+  { startedAtIso, origin }: { readonly startedAtIso: string; readonly origin: string },
+  corrections: readonly Correction[],
+): string {
+  if (origin !== 'imported') return startedAtIso;
+  return (
+    corrections.findLast((one) => one.startedAtIso !== undefined)?.startedAtIso ?? startedAtIso
+  );
+}
+
+/**
  * Each correction as a sentence: what it was, what it is now, and why.
  *
  * @param settings as recorded (charge [mL, % vol], pressure [kPa])
  * @param corrections in the order in which they were made
+ * @param startedAtIso when the run began as recorded (ISO 8601); empty where not known
  *
  * Source: this project's rule; no standard.
  * @example
@@ -54,22 +81,31 @@ export function correctedSettings(
 export function correctionSentences(
   settings: RunSettings,
   corrections: readonly Correction[],
+  startedAtIso = '',
 ): readonly string[] {
   let so = settings;
+  let began = startedAtIso;
   return corrections.map((correction) => {
     const now = correctedSettings(so, [correction]);
     const changes = parts.flatMap((words) =>
       words(so) === words(now) ? [] : [`${words(so)} → ${words(now, true)}`],
     );
     so = now;
+    const start = correction.startedAtIso ?? began;
+    if (start !== began) changes.push(`began ${minuteWords(began)} → ${minuteWords(start)}`);
+    began = start;
     return `Corrected after the run: ${changes.join('; ') || 'nothing changed'}. Reason: ${correction.reason}`;
   });
 }
+
+/** To the minute, in world time: the record may be read in another zone. */
+const minuteWords = (iso: string) =>
+  iso === '' ? 'at a time not stated' : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
 
 const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
   ({ charge }, isBare) =>
     `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
   ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
   ({ rig }, isBare) =>
-    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${rig.plates === null ? 'plates not known' : `${rig.plates} plates`}`,
+    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,
 ];

@@ -4,6 +4,7 @@ export * from './default-run-settings.ts';
 export * from './link-change.ts';
 export * from './liquid-mark.ts';
 export * from './mark.ts';
+export * from './plates-words.ts';
 export * from './proof-mark.ts';
 export * from './reading.ts';
 export * from './run-input.ts';

@@ -14,7 +14,7 @@ export const settingRanges = {
   chargeVolumeMl: { low: 20, high: 50_000 },
   chargeStrengthAbv: { low: 0.5, high: 60 },
   leastStrengthAbv: { low: 10, high: 96 },
-  plates: { low: 1, high: 40 },
+  plates: { low: 0, high: 40 },
   heatW: { low: 5, high: 5000 },
   reactionTimeS: { low: 5, high: 300 },
   firstFractionMinutes: { low: 0, high: 120 },

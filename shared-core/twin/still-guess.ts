@@ -1,5 +1,6 @@
 import type { Random } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
+import { enthalpyOfVaporizationJPerMol } from '../thermo/index.ts';
 
 /** One guess of everything about the still that the bench does not tell. */
 export interface StillGuess {
@@ -34,13 +35,17 @@ export interface GuessPrior {
 const heatUpJPerMl = 4.1 * 72 * 1.3;
 /** Heat a warm flask loses [W]; order of magnitude from memory. */
 const flaskLossW = 12;
-/** Enthalpy of vaporization of ethanol–water near the boil [J/mol]. */
-const latentJPerMol = 39_800;
+/** Of the vapour between pot and head [J/mol], half of it ethanol and half water: the two differ by 7 %. */
+const latentJPerMol =
+  (enthalpyOfVaporizationJPerMol('ethanol', 85) + enthalpyOfVaporizationJPerMol('water', 85)) / 2;
 
 /** Liquid on one plate of a column over a usual charge [mol]; larger stills have wider columns. From memory. */
 const heldMolPerPlate = 0.014;
 const usualChargeMl = 375;
 const heldGrowth = 0.8;
+
+/** A still head without a column: its wall alone enriches and leads back a little. From memory. */
+const bareHead = { plates: 0.2, refluxRatio: 0.3 };
 
 /** What is known of the heat between switching on and the first vapour. */
 export interface HeatUp {
@@ -71,11 +76,12 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
   const powerW = rig.heatW ?? fromHeatUpW;
   const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
   const ease = rig.heatW === null ? easing(heatUp) : { mean: 0, sd: 0.15 };
-  const plates = rig.plates ?? 4.8;
+  const plates = Math.max(bareHead.plates, rig.plates ?? 4.8);
+  const refluxRatio = rig.plates === 0 ? bareHead.refluxRatio : 2.2;
   return {
     mean: [
       Math.log(plates),
-      Math.log(2.2),
+      Math.log(refluxRatio),
       -0.3,
       Math.log(vapour) + ease.mean,
       charge.strengthAbv,

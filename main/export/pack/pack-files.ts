@@ -79,7 +79,8 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
 }
 
 function rawFile(study: RunStudy, stem: string, format: CsvFormat): PackFile {
-  const { inputs, endS, lateMarks, name } = study;
+  const { inputs, lateMarks, name, underWay } = study;
+  const endS = underWay === true ? null : study.endS;
   return {
     path: `${folders[format]}/raw/${stem}.csv`,
     content: writeReadingsCsv({ inputs, stages: null, endS, lateMarks }, format),

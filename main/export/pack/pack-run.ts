@@ -31,7 +31,8 @@ export async function studyForPack(
   }
   monitor.advanceTo(run.endS);
   const { summary, settings, appVersion, modelVersion, endS, lateMarks } = run;
-  const { runId, name, startedAtIso, rehearsal, imported, corrections, damagedRecords } = summary;
+  const { runId, name, startedAtIso, rehearsal, imported, corrections, damagedRecords, ended } =
+    summary;
   return studyRun(
     {
       runId,
@@ -39,6 +40,7 @@ export async function studyForPack(
       startedAtIso,
       rehearsal,
       imported,
+      underWay: ended === 'recording',
       corrections,
       damagedRecords,
       settings,

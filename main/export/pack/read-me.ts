@@ -3,8 +3,8 @@ import { cautionsAt, cautionWords, type RunStudy } from '#shared-core';
 /** What is what, for whoever opens the pack years later. */
 export function readMe(studies: readonly RunStudy[], fileNames: readonly string[]): string {
   const runs = studies.map(
-    ({ runId, name, rehearsal, imported }) =>
-      `  ${runId}  ${name}${rehearsal ? '  (rehearsal with the simulated still)' : ''}${imported === true ? '  (imported from another logger)' : ''}`,
+    ({ runId, name, rehearsal, imported, underWay }) =>
+      `  ${runId}  ${name}${rehearsal ? '  (rehearsal with the simulated still)' : ''}${imported === true ? '  (imported from another logger)' : ''}${underWay === true ? '  (under way when this was made: not the whole run)' : ''}`,
   );
   return [
     'Distillation runs, exported by Still Head Monitor',

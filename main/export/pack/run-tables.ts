@@ -15,6 +15,14 @@ const timeS: TableField = {
   description: 'Time since the run began, monotonic',
 };
 
+const because = (description: string): TableField => ({
+  name: 'because',
+  type: 'string',
+  unit: null,
+  description,
+  isSentence: true,
+});
+
 /** One row for each interval averaged over: what the tool makes of the readings. */
 export function processedTable(study: RunStudy, name: string): Table {
   const stepS = processingStepS(study.endS);
@@ -130,7 +138,7 @@ export function stagesTable(studies: readonly RunStudy[]): Table {
       { name: 'stage', type: 'string', unit: null, description: 'Stage' },
       { name: 'from_s', type: 'number', unit: 's', description: 'Beginning' },
       { name: 'to_s', type: 'number', unit: 's', description: 'End' },
-      { name: 'because', type: 'string', unit: null, description: 'Why it was called, in words' },
+      because('Why it was called, in words'),
     ],
     *rows() {
       for (const { runId: id, verdicts, endS } of studies) {
@@ -159,7 +167,7 @@ export function callsTable(studies: readonly RunStudy[]): Table {
       { ...timeS, description: 'When it was raised' },
       { name: 'acknowledged_s', type: 'number', unit: 's', description: 'When somebody answered' },
       { name: 'cleared_s', type: 'number', unit: 's', description: 'When its condition ended' },
-      { name: 'because', type: 'string', unit: null, description: 'Why, in words' },
+      because('Why, in words'),
     ],
     *rows() {
       for (const { runId: id, verdicts } of studies) {

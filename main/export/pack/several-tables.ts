@@ -1,4 +1,4 @@
-import { type RunStudy, runKind } from '#shared-core';
+import { originOf, type RunStudy, runKind } from '#shared-core';
 import { processedTable } from './run-tables.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
@@ -20,7 +20,7 @@ const number = (name: string, unit: string, description: string, decimals = 4): 
 const runFields: readonly TableField[] = [
   { name: 'run', type: 'integer', unit: null, description: 'Number of the run in this pack' },
   words('run_id', 'Which run'),
-  words('kind', 'simple (pot alone), fractional, or not described; by the plates set for the rig'),
+  words('kind', 'simple (no column), fractional, or not described; by the plates set for the rig'),
 ];
 
 /** When vapour reached the head: what runs are laid over each other from. */
@@ -68,7 +68,12 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
     fields: [
       ...runFields,
       words('name', 'As the person named it'),
-      number('plates_set', '1', 'Theoretical plates set for the rig; the pot alone is 1'),
+      words('readings', 'recorded, imported from a file of another logger, or rehearsal'),
+      number(
+        'plates_set',
+        '1',
+        'Theoretical plates set for the column, the pot not counted; 0 is no column',
+      ),
       number('charge_mL', 'mL', 'Volume charged'),
       number('charge_abv', '%{vol}', 'Strength charged'),
       number('air_pressure_kPa', 'kPa', 'Air pressure as set'),
@@ -99,6 +104,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
           study.runId,
           runKind(settings),
           study.name,
+          originOf(study),
           settings.rig.plates,
           settings.charge.volumeMl,
           settings.charge.strengthAbv,

@@ -1,4 +1,10 @@
-import { type CsvFormat, csvDialects, writeCsvRow } from '#shared-core';
+import {
+  type CsvDialect,
+  type CsvFormat,
+  csvDialects,
+  inDecimals,
+  writeCsvRow,
+} from '#shared-core';
 import type { Sheet, SheetChart } from '../workbook/workbook.ts';
 
 /** A column of a table: one description for CSV, data package and workbook. */
@@ -11,6 +17,8 @@ export interface TableField {
   readonly description: string;
   /** Decimals kept; all when left out. */
   readonly decimals?: number;
+  /** Words with numbers in them, which take the decimal sign of the table. */
+  readonly isSentence?: boolean;
 }
 
 export type TableCell = number | string | null;
@@ -35,7 +43,7 @@ export function* tableCsv({ fields, rows }: Table, format: CsvFormat): Generator
   let count = 0;
   for (const row of rows()) {
     piece += writeCsvRow(
-      fields.map((field, index) => csvCell(row[index] ?? null, field)),
+      fields.map((field, index) => csvCell(row[index] ?? null, field, dialect.decimal)),
       dialect,
     );
     count += 1;
@@ -46,7 +54,12 @@ export function* tableCsv({ fields, rows }: Table, format: CsvFormat): Generator
   yield piece;
 }
 
-function csvCell(cell: TableCell, { type, decimals }: TableField): TableCell {
+function csvCell(
+  cell: TableCell,
+  { type, decimals, isSentence }: TableField,
+  decimal: CsvDialect['decimal'],
+): TableCell {
+  if (typeof cell === 'string' && isSentence === true) return inDecimals(cell, decimal);
   if (typeof cell !== 'number') return cell;
   if (type === 'datetime') return csvDateTime(cell);
   return decimals === undefined ? cell : rounded(cell, decimals);

@@ -12,10 +12,16 @@ import {
   rule,
   setFont,
   write,
+  writeAt,
 } from './page.ts';
 import { branch, decoration, leaf, type Tag } from './tagged.ts';
 
 const lineGapPt = 22;
+/** So many lines to write on stay on one page. */
+const linesTogether = 10;
+const longTextPt = 120;
+/** A heading with the space about it. */
+const headingPt = 34;
 
 export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   switch (block.kind) {
@@ -25,6 +31,8 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
       );
       break;
     case 'paragraph':
+      setFont(pdf, 'regular', bodyPt);
+      keepWhole(pdf, block.text, contentWidth(pdf));
       leaf(pdf, document, 'P', () => {
         setFont(pdf, 'regular', bodyPt);
         write(pdf, block.text);
@@ -55,11 +63,30 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   }
 }
 
+/** Height of a heading with all cautions under it: none of them is to stand on a page by itself [pt]; 0 for other blocks. */
+export function cautionsHeight(pdf: Pdf, blocks: readonly Block[], at: number): number {
+  if (blocks[at]?.kind !== 'heading') return 0;
+  let height = 0;
+  for (let index = at + 1; ; index++) {
+    const block = blocks[index];
+    if (block?.kind !== 'caution') break;
+    height += cautionHeight(pdf, block.text) + 7;
+  }
+  return height === 0 ? 0 : height + headingPt;
+}
+
+const cautionWidth = (pdf: Pdf) => contentWidth(pdf) - 12;
+
+function cautionHeight(pdf: Pdf, text: string): number {
+  setFont(pdf, 'bold', bodyPt);
+  return pdf.heightOfString(text, { width: cautionWidth(pdf), lineGap: 1.5 });
+}
+
 function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
   keepTogether(pdf, 90);
   pdf.y += level === 1 ? 8 : 6;
   setFont(pdf, 'bold', level === 1 ? 15 : 12);
-  write(pdf, text);
+  write(pdf, text, 'bold');
   pdf.y += 4;
 }
 
@@ -70,15 +97,14 @@ function drawQuestion(
   keepTogether(pdf, 150);
   pdf.y += 10;
   setFont(pdf, 'bold', 11.5);
-  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`);
+  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`, 'bold');
   pdf.y += 3;
 }
 
 /** A bar at the left and bold words: seen in print without colour, too. */
 function drawCaution(pdf: Pdf, document: Tag, text: string): void {
-  setFont(pdf, 'bold', bodyPt);
-  const width = contentWidth(pdf) - 12;
-  const height = pdf.heightOfString(text, { width, lineGap: 1.5 });
+  const width = cautionWidth(pdf);
+  const height = cautionHeight(pdf, text);
   keepTogether(pdf, height + 8);
   const top = pdf.y;
   decoration(pdf, 'Layout', () => {
@@ -97,12 +123,12 @@ function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: bo
   for (const [index, item] of items.entries()) {
     setFont(pdf, 'regular', bodyPt);
     const width = contentWidth(pdf) - indent;
-    keepTogether(pdf, Math.min(60, pdf.heightOfString(item, { width, lineGap: 1.5 })));
+    keepWhole(pdf, item, width);
     const top = pdf.y;
     const entry = branch(pdf, list, 'LI');
     leaf(pdf, entry, 'LBody', () => {
       pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
-      pdf.text(item, margins.left + indent, top, { width, lineGap: 1.5 });
+      writeAt(pdf, 'regular', item, [margins.left + indent, top], { width, lineGap: 1.5 });
     });
     entry.end();
     pdf.y += 3;
@@ -111,7 +137,13 @@ function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: bo
   pdf.y += 4;
 }
 
+/** A line by itself at the top or the foot of a page is easily missed: only long texts go on overleaf. */
+function keepWhole(pdf: Pdf, text: string, width: number): void {
+  keepTogether(pdf, Math.min(longTextPt, pdf.heightOfString(text, { width, lineGap: 1.5 })));
+}
+
 function drawAnswerLines(pdf: Pdf, count: number): void {
+  keepTogether(pdf, Math.min(count, linesTogether) * lineGapPt);
   for (let index = 0; index < count; index++) {
     if (pdf.y + lineGapPt > pageEnd(pdf)) pdf.addPage();
     pdf.y += lineGapPt;

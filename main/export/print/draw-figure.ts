@@ -1,5 +1,15 @@
 import type { Drawing, Shape } from '#shared-core';
-import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
+import { writable } from './fallback-font.ts';
+import {
+  contentWidth,
+  inLetters,
+  keepTogether,
+  margins,
+  type Pdf,
+  setFont,
+  softInk,
+  write,
+} from './page.ts';
 import { leaf, type Tag } from './tagged.ts';
 
 /** A figure as vectors, with its caption under it and its words for screen readers. */
@@ -48,12 +58,21 @@ function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
 
 function drawText(pdf: Pdf, shape: Extract<Shape, { kind: 'text' }>): void {
   const [x, y] = shape.at;
-  setFont(pdf, shape.weight ?? 'regular', shape.sizePt, shape.colour);
-  const width = pdf.widthOfString(shape.text);
+  const text = writable(shape.text);
+  const weight = shape.weight ?? 'regular';
+  setFont(pdf, weight, shape.sizePt, shape.colour);
+  let width = 0;
+  inLetters(pdf, weight, text, (piece) => {
+    width += pdf.widthOfString(piece);
+  });
   const shift = shape.anchor === 'start' ? 0 : shape.anchor === 'middle' ? width / 2 : width;
   pdf.save();
   if (shape.upright) pdf.rotate(-90, { origin: [x, y] });
   // A drawing's text stands on its base line.
-  pdf.text(shape.text, x - shift, y, { lineBreak: false, baseline: 'alphabetic' });
+  let along = x - shift;
+  inLetters(pdf, weight, text, (piece) => {
+    pdf.text(piece, along, y, { lineBreak: false, baseline: 'alphabetic' });
+    along += pdf.widthOfString(piece);
+  });
   pdf.restore();
 }

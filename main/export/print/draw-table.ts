@@ -10,29 +10,37 @@ import {
   setFont,
   softInk,
   write,
+  writeAt,
 } from './page.ts';
 import { branch, decoration, leaf, type Tag } from './tagged.ts';
 
 const cellPt = 9;
+/** A table up to this height stays on one page. */
+const shortTablePt = 160;
 const padding = { x: 4, y: 3 } as const;
 
 /** A table with its caption above; a table over several pages repeats its column titles. */
 export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
   const { caption, columns, rows } = table;
   const hasTitles = columns.some(({ title }) => title !== '');
-  const firstRows = rows.slice(0, 2).reduce((sum, row) => sum + rowHeight(pdf, table, row), 0);
-  keepTogether(pdf, 34 + firstRows);
+  const heights = rows.map((row) => rowHeight(pdf, table, row, 'regular'));
+  const total = heights.reduce((sum, height) => sum + height, 0);
+  const first = total <= shortTablePt ? total : (heights[0] ?? 0) + (heights[1] ?? 0);
+  keepTogether(pdf, 34 + first);
   const element = branch(pdf, document, 'Table');
   pdf.y += 4;
   leaf(pdf, element, 'Caption', () => {
     setFont(pdf, 'bold', cellPt, softInk);
-    write(pdf, caption);
+    write(pdf, caption, 'bold');
   });
   pdf.y += 3;
   const titles = columns.map(({ title }) => title);
   if (hasTitles) drawRow(pdf, table, titles, 'bold', element);
-  for (const row of rows) {
-    if (pdf.y + rowHeight(pdf, table, row) > pageEnd(pdf)) {
+  for (const [index, row] of rows.entries()) {
+    // The last row never goes overleaf by itself.
+    const isLastButOne = index === rows.length - 2;
+    const ahead = (heights[index] ?? 0) + (isLastButOne ? (heights[index + 1] ?? 0) : 0);
+    if (pdf.y + ahead > pageEnd(pdf)) {
       pdf.addPage();
       // Read out once, at the head of the table.
       if (hasTitles) {
@@ -51,11 +59,16 @@ function widths(pdf: Pdf, { columns }: DocumentTable): readonly number[] {
   return columns.map(({ width }) => (contentWidth(pdf) * width) / shares);
 }
 
-function rowHeight(pdf: Pdf, table: DocumentTable, row: readonly string[]): number {
-  setFont(pdf, 'bold', cellPt);
-  const heights = widths(pdf, table).map((width, index) =>
-    pdf.heightOfString(row[index] ?? '', { width: width - 2 * padding.x }),
-  );
+function rowHeight(
+  pdf: Pdf,
+  table: DocumentTable,
+  row: readonly string[],
+  weight: 'regular' | 'bold',
+): number {
+  const heights = widths(pdf, table).map((width, index) => {
+    setFont(pdf, weight, cellPt, ink);
+    return pdf.heightOfString(row[index] ?? '', { width: width - 2 * padding.x });
+  });
   return Math.max(cellPt, ...heights) + 2 * padding.y;
 }
 
@@ -94,7 +107,7 @@ function drawCells(
     const [from, align] = [left, table.columns[index]?.align === 'end' ? 'right' : 'left'] as const;
     drawCell(index, () => {
       setFont(pdf, weight, cellPt, ink);
-      pdf.text(row[index] ?? '', from + padding.x, top + padding.y, {
+      writeAt(pdf, weight, row[index] ?? '', [from + padding.x, top + padding.y], {
         width: width - 2 * padding.x,
         align,
       });
@@ -111,7 +124,7 @@ function finishRow(
   row: readonly string[],
   weight: 'regular' | 'bold',
 ): void {
-  const bottom = pdf.y + rowHeight(pdf, table, row);
+  const bottom = pdf.y + rowHeight(pdf, table, row, weight);
   decoration(pdf, 'Layout', () =>
     pdf
       .undash()

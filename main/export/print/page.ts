@@ -1,4 +1,5 @@
 import type PDFKit from 'pdfkit';
+import { fallbackFont, piecesByLetters, type SystemFont } from './fallback-font.ts';
 import { reportFonts } from './report-fonts.ts';
 
 export type Pdf = InstanceType<typeof PDFKit>;
@@ -19,11 +20,55 @@ export function keepTogether(pdf: Pdf, heightPt: number): void {
   if (!isFresh && pdf.y + heightPt > pageEnd(pdf)) pdf.continueOnNewPage();
 }
 
-export function setFont(pdf: Pdf, weight: 'regular' | 'bold', sizePt: number, colour = ink): Pdf {
+type Weight = 'regular' | 'bold';
+
+export function setFont(pdf: Pdf, weight: Weight, sizePt: number, colour = ink): Pdf {
   return pdf.font(reportFonts[weight]).fontSize(sizePt).fillColor(colour);
 }
 
+/** A font of the system may be broken or of a kind that can't be embedded: no reason to lose a report. */
+function takesFont(pdf: Pdf, { file, name }: SystemFont): boolean {
+  try {
+    if (name === undefined) pdf.font(file);
+    else pdf.font(file, name);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Draws a text piece by piece, each in a font that has its letters; the report's own is set again at the end. */
+export function inLetters(
+  pdf: Pdf,
+  weight: Weight,
+  text: string,
+  draw: (piece: string, isFirst: boolean, isLast: boolean) => void,
+): void {
+  const pieces = piecesByLetters(text);
+  for (const [index, piece] of pieces.entries()) {
+    const other = fallbackFont(piece);
+    if (other === null || !takesFont(pdf, other)) pdf.font(reportFonts[weight]);
+    draw(piece, index === 0, index === pieces.length - 1);
+  }
+  pdf.font(reportFonts[weight]);
+}
+
+/** Words within a width, in lines. */
+export function writeAt(
+  pdf: Pdf,
+  weight: Weight,
+  text: string,
+  [x, y]: readonly [number, number],
+  options: PDFKit.Mixins.TextOptions,
+): void {
+  inLetters(pdf, weight, text, (piece, isFirst, isLast) => {
+    const more = { ...options, continued: !isLast };
+    if (isFirst) pdf.text(piece, x, y, more);
+    else pdf.text(piece, more);
+  });
+}
+
 /** Words in the full width at the present place. */
-export function write(pdf: Pdf, text: string, options: PDFKit.Mixins.TextOptions = {}): void {
-  pdf.text(text, margins.left, pdf.y, { width: contentWidth(pdf), lineGap: 1.5, ...options });
+export function write(pdf: Pdf, text: string, weight: Weight = 'regular'): void {
+  writeAt(pdf, weight, text, [margins.left, pdf.y], { width: contentWidth(pdf), lineGap: 1.5 });
 }

@@ -1,7 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
-import { drawBlock } from './draw-block.ts';
-import { contentWidth, margins, type Pdf, setFont, softInk, write } from './page.ts';
+import { cautionsHeight, drawBlock } from './draw-block.ts';
+import { writable } from './fallback-font.ts';
+import { keptBlock } from './kept-block.ts';
+import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
 import { decoration, documentTag, leaf } from './tagged.ts';
 
 /**
@@ -35,16 +37,18 @@ export async function printDocument(
   const bytes = collect(pdf);
   const document = documentTag(pdf);
   leaf(pdf, document, 'H1', () => {
+    const title = writable(printed.title);
     setFont(pdf, 'bold', 20);
-    write(pdf, printed.title);
+    write(pdf, title, 'bold');
   });
   leaf(pdf, document, 'P', () => {
     setFont(pdf, 'regular', 10.5, softInk);
     write(pdf, printed.subtitle);
   });
   pdf.y += 8;
-  for (const block of printed.blocks) {
-    drawBlock(pdf, document, block);
+  for (const [index, block] of printed.blocks.entries()) {
+    keepTogether(pdf, cautionsHeight(pdf, printed.blocks, index));
+    drawBlock(pdf, document, keptBlock(block));
     // A recording under way gets its turn.
     await setImmediate();
   }

@@ -143,6 +143,14 @@ describe('a pack of two runs', () => {
     }
   });
 
+  test('has one decimal sign in the dialect with decimal commas, in reasons and marks too', () => {
+    const tables = written.filter((name) =>
+      /^data-semicolon\/(raw\/.*|stages|calls)\.csv$/.test(name),
+    );
+    expect(tables.length).toBeGreaterThan(3);
+    for (const name of tables) expect(text(name), name).not.toMatch(/\d\.\d/);
+  });
+
   test('carries no note, no label text and no name of a person, in any file', () => {
     for (const name of written.filter((file) => !/\.(pdf|png|xlsx)$/.test(file))) {
       expect(text(name), name).not.toMatch(/Kim|Example stood|smells of pear/);

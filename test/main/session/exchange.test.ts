@@ -35,7 +35,9 @@ const pearCsv = [
   ...writeReadingsCsv({ inputs: pearInputs, stages: null, endS: pear.endS }, 'csv'),
 ].join('');
 
-type ImportSays = Partial<Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping' | 'settings'>>;
+type ImportSays = Partial<
+  Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping' | 'settings' | 'startedAtIso'>
+>;
 
 async function importBytes(session: Session, content: Uint8Array, says: ImportSays = {}) {
   const { importId } = await ask(session, 'imports/begin', { bytes: content.length });
@@ -203,6 +205,31 @@ describe('importing a file of another logger', patience, () => {
     await refuse('imports/add', { ...dropped, base64: 'AAAA' });
   });
 });
+
+test(
+  'a wrong start of an imported run is put right with a reason, and the record keeps both',
+  patience,
+  async () => {
+    const { session, runsFolder } = await setUp();
+    const runId = await importRun(session, pearCsv, { startedAtIso: '2026-03-18T09:15:00.000Z' });
+    const log = path.join(runsFolder, runId, 'run.jsonl');
+    const before = await readFile(log);
+    await ask(session, 'runs/correct', {
+      runId,
+      correction: {
+        startedAtIso: '2026-03-18T10:15:00.000Z',
+        reason: 'the logger was an hour slow',
+      },
+    });
+    expect((await readWhole(session, runId)).summary).toMatchObject({
+      startedAtIso: '2026-03-18T10:15:00.000Z',
+      corrections: [
+        'Corrected after the run: began 2026-03-18 09:15 UTC → 2026-03-18 10:15 UTC. Reason: the logger was an hour slow',
+      ],
+    });
+    expect((await readFile(log)).equals(before)).toBe(true);
+  },
+);
 
 describe('packs', { timeout: packMinutes }, () => {
   test('of two runs hold the same bytes as the folder that the command writes, and tell how far they are', async () => {

@@ -67,12 +67,17 @@ describe('checkDraft', () => {
       change: { pressureKPa: 95.5, leastStrengthAbv: 85, plates: null },
       problems: {},
     });
-    expect(checkDraft({ pressureKPa: '9', leastStrengthAbv: 'x', plates: '0' })).toEqual({
+    expect(checkDraft({ pressureKPa: '95', leastStrengthAbv: '85', plates: '0' }).change).toEqual({
+      pressureKPa: 95,
+      leastStrengthAbv: 85,
+      plates: 0,
+    });
+    expect(checkDraft({ pressureKPa: '9', leastStrengthAbv: 'x', plates: '41' })).toEqual({
       change: null,
       problems: {
         pressureKPa: 'Between 60 and 110 kPa.',
         leastStrengthAbv: 'Between 10 and 96 % vol.',
-        plates: 'Between 1 and 40, or empty.',
+        plates: 'Between 0 and 40, or empty.',
       },
     });
   });

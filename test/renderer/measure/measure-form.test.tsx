@@ -9,7 +9,7 @@ afterEach(cleanup);
 
 test('tells the strength at 20 °C while the reading is typed, then hands the mark on', () => {
   const made: MarkBody[] = [];
-  renderInWindow(<MeasureForm cuts={2} canAct onMark={(mark) => made.push(mark)} />);
+  renderInWindow(<MeasureForm cuts={2} chargeMl={350} canAct onMark={(mark) => made.push(mark)} />);
   fireEvent.change(screen.getByLabelText('Liquid'), { target: { value: 'cut-2' } });
   fireEvent.change(screen.getByLabelText('Measured with'), { target: { value: 'alcoholometer' } });
   fireEvent.change(screen.getByLabelText('Strength on the scale'), { target: { value: '88,5' } });
@@ -26,4 +26,16 @@ test('tells the strength at 20 °C while the reading is typed, then hands the ma
   expect(made).toEqual([
     { type: 'liquid-strength', liquid: 'cut-2', alcoholByVolume: 88.5, temperatureC: 30 },
   ]);
+});
+
+test('a volume beyond the charge is asked about once, and kept if the person insists', () => {
+  const made: MarkBody[] = [];
+  renderInWindow(<MeasureForm cuts={2} chargeMl={350} canAct onMark={(mark) => made.push(mark)} />);
+  fireEvent.change(screen.getByLabelText('Volume'), { target: { value: '3500' } });
+  const keep = () => fireEvent.click(screen.getByRole('button', { name: 'Keep measurement' }));
+  keep();
+  expect(made).toEqual([]);
+  expect(screen.getByText(/More than the 350 mL that went into the pot/)).toBeTruthy();
+  keep();
+  expect(made).toMatchObject([{ type: 'liquid-volume', volumeMl: 3500 }]);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { candidateCurves } from '../../../renderer/take-in/candidate-curves.ts';
 import { beginningText, readBeginning } from '../../../renderer/take-in/file-beginning.ts';
 import { draftOf, mappingOf, withColumn } from '../../../renderer/take-in/import-draft.ts';
 import { judgeDraft } from '../../../renderer/take-in/judge-draft.ts';
@@ -45,6 +46,28 @@ describe('draftOf', () => {
     const whole = withColumn(timed, 1, { holds: 'head', unit: '°F' });
     const judged = judgeDraft(odd, whole);
     expect(judged.kind === 'readable' && judged.read.endS).toBe(10);
+  });
+
+  test('of two thermometers without a place, asks which hung in the head, and keeps the other as a channel', () => {
+    const two = 'Zeit;Fühler 1;Fühler 2\n0;60,5;20,5\n10;70,5;20,6\n20;80,5;20,9\n';
+    const draft = draftOf(two, 'auto');
+    expect(draft.headDoubt).toEqual([1, 2]);
+    expect(judgeDraft(two, draft)).toEqual({
+      kind: 'not-yet',
+      sentence: 'Say which column holds the head temperature: column 2 or column 3.',
+    });
+    expect(
+      candidateCurves(two, draft).map(({ title, points }) => [title, points.at(-1)?.temperatureC]),
+    ).toEqual([
+      ['Fühler 1', 80.5],
+      ['Fühler 2', 20.9],
+    ]);
+    const chosen = withColumn(draft, 2, { holds: 'head' });
+    const judged = judgeDraft(two, chosen);
+    expect(
+      judged.kind === 'readable' && judged.read.channels.map(({ channel }) => channel),
+    ).toEqual(['thermometer-2', 'head']);
+    expect(draftOf('time_s,pot (°C),T2 (°C)\n0,60,20\n1,61,20\n', 'auto').headDoubt).toEqual([]);
   });
 
   test('lets only one column be the time or a channel', () => {

@@ -104,3 +104,16 @@ test('compound titles say which thermometer they name, whatever the order of the
   );
   expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(['pot', 'head']);
 });
+
+test.each([
+  ['Zeit,Siedetemperatur', ['head']],
+  ['Zeit,Temperatur1', ['head']],
+  ['t,T_Kolben,T_Kopf', ['pot', 'head']],
+  ['Zeit,Blasentemperatur,TKopf', ['pot', 'head']],
+  ['Time,Pot Temperature,Headtemp', ['pot', 'head']],
+])('titles without a unit are understood: %s', (titles, channels) => {
+  const width = titles.split(',').length - 1;
+  const row = (timeS: number) => [timeS, ...Array(width).fill(20.5)].join(',');
+  const read = readReadingsCsv(`${titles}\n${row(0)}\n${row(10)}\n`);
+  expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(channels);
+});

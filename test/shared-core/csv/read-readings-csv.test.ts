@@ -213,4 +213,28 @@ describe('writeReadingsCsv', () => {
       '',
     ]);
   });
+
+  test('has no end while the run is under way', () => {
+    const table = { inputs: twoReadings, stages: null, endS: null };
+    const csv = [...writeReadingsCsv(table, 'csv')].join('');
+    expect(csv).not.toContain('run-ended');
+    expect(readingsIn(csv)).toEqual(twoReadings);
+  });
+
+  test('has one decimal sign throughout, in the marks too', () => {
+    const marks: readonly RunInput[] = [
+      { kind: 'mark', timeS: 12, markId: 1, mark: { type: 'volume-read', volumeMl: 12.5 } },
+    ];
+    const table = { inputs: [...twoReadings, ...marks], stages: null, endS: 13 };
+    const csv = [...writeReadingsCsv(table, 'csv-semicolon')].join('');
+    expect(csv).not.toMatch(/\d\.\d/);
+    expect(readingsIn(csv)).toEqual(table.inputs);
+  });
+
+  test('has no more digits after a conversion than a probe could tell', () => {
+    const inputs = readingsIn('time_s,head (°F)\n0,70.1\n6,70.3\n');
+    expect([...writeReadingsCsv({ inputs, stages: null, endS: 6 }, 'csv')].join('')).toContain(
+      '\r\n0,21.166667,good,',
+    );
+  });
 });

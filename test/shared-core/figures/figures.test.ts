@@ -119,3 +119,98 @@ test('ticks are round and lie within the axis', () => {
   });
   expect(timeTicks(0, 36_000, 8)).toEqual([0, 7200, 14_400, 21_600, 28_800, 36_000]);
 });
+
+/** Boxes of all words of a drawing, as wide as a rough count of letters says. */
+function wordBoxes({ shapes }: Drawing) {
+  return shapes.flatMap((shape) => {
+    if (shape.kind !== 'text' || shape.upright === true) return [];
+    const width = 0.45 * shape.sizePt * shape.text.length;
+    const [x, y] = shape.at;
+    const left = x - (shape.anchor === 'start' ? 0 : shape.anchor === 'middle' ? width / 2 : width);
+    return [
+      { text: shape.text, left, right: left + width, top: y - 0.7 * shape.sizePt, bottom: y },
+    ];
+  });
+}
+
+function overprinted(drawing: Drawing): readonly string[] {
+  const boxes = wordBoxes(drawing);
+  return boxes.flatMap((one, index) =>
+    boxes
+      .slice(index + 1)
+      .filter(
+        (other) =>
+          one.left < other.right &&
+          other.left < one.right &&
+          one.top < other.bottom &&
+          other.top < one.bottom,
+      )
+      .map((other) => `${one.text} / ${other.text}`),
+  );
+}
+
+describe('no words lie over others', () => {
+  test('in the figures of a run', () => {
+    const found = drawings().flatMap(([, drawing]) =>
+      drawing === null ? [] : overprinted(drawing),
+    );
+    expect(found).toEqual([]);
+  });
+
+  test('where short stages follow one another', () => {
+    const { stages } = study.verdicts;
+    const [first] = stages;
+    if (first === undefined) throw new Error('no stage');
+    const order = ['warm-up', 'first-fraction', 'main-fraction', 'tail', 'cool-down'] as const;
+    const short = order.map((stage, index) => ({
+      ...first,
+      stage,
+      fromS: 40 * index,
+      toS: stage === 'cool-down' ? study.endS : 40 * (index + 1),
+    }));
+    const crowded = { ...study, verdicts: { ...study.verdicts, stages: short } };
+    expect(overprinted(temperatureFigure(crowded, whole))).toEqual([]);
+  });
+});
+
+test('the edges of the band are named where neither the curve nor a mark goes through the words', () => {
+  const figure = temperatureFigure(study, whole);
+  const words = wordBoxes(figure).filter(({ text }) => /azeotrope|limit/.test(text));
+  const lines = figure.shapes.filter(
+    (shape) =>
+      shape.kind === 'path' &&
+      shape.stroke !== undefined &&
+      shape.stroke.colour !== '#117733' &&
+      shape.stroke.colour !== '#cfcbbf',
+  );
+  expect(words).toHaveLength(2);
+  for (const { left, right, top, bottom } of words) {
+    const met = lines.some(
+      (shape) =>
+        shape.kind === 'path' &&
+        shape.points.some(([x, y]) => x > left && x < right && y > top && y < bottom),
+    );
+    expect(met).toBe(false);
+  }
+});
+
+test('each McCabe–Thiele step that has room for it has its number', () => {
+  if (study.plates === null) throw new Error('no plates');
+  const numbers = (withSteps: boolean) =>
+    plateFigure(study.plates!, withSteps).shapes.filter(
+      (shape) => shape.kind === 'text' && /^\d$/.test(shape.text),
+    ).length;
+  expect(numbers(true) - numbers(false)).toBe(Math.ceil(study.plates.plates.stepped.value ?? 0));
+});
+
+test('figures of imported readings say so, and no others', () => {
+  const imported = { ...study, imported: true };
+  const said = (one: typeof study) =>
+    [temperatureFigure(one, whole), strengthFigure(one), overlayFigure([one, one])].map((drawing) =>
+      /imported/.test(drawing === null ? '' : drawingToSvg(drawing)),
+    );
+  expect([said(imported), said(study)]).toEqual([
+    [true, true, true],
+    [false, false, false],
+  ]);
+});

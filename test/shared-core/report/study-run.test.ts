@@ -160,10 +160,16 @@ test('simple and fractional runs are set against each other where the kinds diff
     studyRun({ ...run, settings: { ...run.settings, rig: { ...run.settings.rig, plates } } });
   const words = (studies: readonly ReturnType<typeof withPlates>[]) =>
     JSON.stringify(reportOf(studies).blocks.slice(0, 6));
-  const [simple, fractional] = [withPlates(1), withPlates(6)];
+  const [simple, fractional] = [withPlates(0), withPlates(6)];
   expect(words([simple, fractional])).toMatch(
     /Simple \(run 1\) gave \d\d\.\d.% vol, fractional \(run 2\)/,
   );
-  expect(words([simple, fractional])).toContain('fractional, 6 plates set');
+  expect(words([simple, fractional])).toContain('"simple, no column","fractional, 6 plates"');
+  expect(words([withPlates(1), fractional])).toContain(
+    '"fractional, 1 plate","fractional, 6 plates"',
+  );
   expect(words([fractional, withPlates(null)])).not.toMatch(/Simple \(run/);
+  expect(words([{ ...fractional, imported: true, rehearsal: false }, fractional])).toContain(
+    '"Readings","imported","rehearsal"',
+  );
 });

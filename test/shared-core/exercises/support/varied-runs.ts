@@ -11,7 +11,7 @@ import {
   teachingRigs,
 } from '#shared-core';
 
-interface Still {
+export interface Still {
   readonly rig: keyof typeof teachingRigs;
   readonly volumeMl: number;
   readonly abv: number;
@@ -104,7 +104,7 @@ const kinds = ['careful', 'logged once a minute', 'stopped early', 'eleven hours
 /** Forty runs, no two alike: ten stills, each recorded by careful people, a slow logger, cut short, and drawn out. */
 export function variedRuns(): readonly (readonly [string, RunToStudy])[] {
   return stills.flatMap((still, index) => {
-    const base = careful(still, index);
+    const base = carefulRun(still, index);
     return kinds.map(
       (kind) =>
         [`${index + 1} ${still.rig} ${still.abv} % vol, ${kind}`, variant(base, kind)] as const,
@@ -139,7 +139,7 @@ function variant(base: RunToStudy, kind: (typeof kinds)[number]): RunToStudy {
 }
 
 /** A run at 1 Hz with its marks, and everything measured that a balance wants. */
-function careful(still: Still, index: number): RunToStudy {
+export function carefulRun(still: Still, index: number): RunToStudy {
   const { rig: rigName, volumeMl, abv, pressureKPa, limitAbv, easedW, lateS } = still;
   const rig = teachingRigs[rigName];
   const setup = {
@@ -204,7 +204,7 @@ function careful(still: Still, index: number): RunToStudy {
       charge: { volumeMl, strengthAbv: abv, standardUncertaintyAbv: 0.2 },
       rig: {
         ...defaultRunSettings.rig,
-        plates: index % 3 === 0 ? null : Math.round(rig.plates) || null,
+        plates: index % 3 === 0 ? null : Math.round(rig.plates),
       },
       pressure: { pressureKPa, standardUncertaintyKPa: 0.2, source: 'barometer', altitudeM: null },
       leastStrengthAbv: limitAbv,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { saidWords } from '../../../renderer/words/index.ts';
+import { saidWords } from '#shared-core';
 
 const plain = (words: string) => words.replaceAll('\u00a0', '~');
 

@@ -1,0 +1,15 @@
+/**
+ * The column of a rig in words, by its theoretical plates, the pot not counted.
+ *
+ * @param plates [1], 0 … 40; null when not known
+ *
+ * Source: this project's words; no formula.
+ * @example
+ * platesWords(0) // => "no column"
+ * platesWords(2.5) // => "2.5 plates"
+ */
+export function platesWords(plates: number | null): string {
+  if (plates === null) return 'plates not known';
+  if (plates === 0) return 'no column';
+  return plates === 1 ? '1 plate' : `${plates} plates`;
+}

@@ -1,0 +1,45 @@
+import type { PackRun } from '#main';
+import type { RunToStudy } from '#shared-core';
+
+/** A run to be studied as the run library would hand it over. */
+export function packRunOf({
+  entries,
+  runId,
+  name,
+  startedAtIso,
+  damagedRecords,
+  rehearsal,
+  imported,
+  settings,
+  appVersion,
+  modelVersion,
+  endS,
+  inputs,
+}: RunToStudy): PackRun {
+  return {
+    entries,
+    run: {
+      settings,
+      appVersion,
+      modelVersion,
+      endS,
+      inputs,
+      lateMarks: [],
+      summary: {
+        runId,
+        name,
+        notes: '',
+        startedAtIso,
+        durationS: endS,
+        readings: inputs.length,
+        ended: 'clean',
+        rehearsal,
+        imported,
+        plateauC: null,
+        heatOffCalledS: null,
+        damagedRecords,
+        unreadable: null,
+      },
+    },
+  };
+}
