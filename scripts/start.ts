@@ -7,12 +7,14 @@ import { existsSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
-import { z } from 'zod';
+import { pathToFileURL } from 'node:url';
 import { defaultRunsFolder } from '../app/default-runs-folder.ts';
-import { runLoopback } from '../app/loopback/run-loopback.ts';
 import { buildIfStale } from './building/build-if-stale.ts';
 import {
   electronTarget,
+  loopbackProbeProgram,
+  loopbackProgram,
+  loopbackTarget,
   projectRoot,
   windowFolder,
   windowTarget,
@@ -36,8 +38,19 @@ async function start(options: StartOptions): Promise<void> {
   const runsFolder = path.resolve(options.runsFolder ?? usualRunsFolder());
   await build(windowTarget);
   if (await startedDesktopShell(options, runsFolder)) return;
+  await build(loopbackTarget);
   const { open, port } = options;
-  const started = await runLoopback({ version: version(), windowFolder, runsFolder, port, open });
+  const { runLoopback }: typeof import('../app/loopback/run-loopback.ts') = await import(
+    pathToFileURL(loopbackProgram).href
+  );
+  const started = await runLoopback({
+    version: version(),
+    windowFolder,
+    runsFolder,
+    port,
+    open,
+    probeProgram: pathToFileURL(loopbackProbeProgram),
+  });
   process.exitCode = started ? 0 : 1;
 }
 
@@ -82,7 +95,7 @@ function usualRunsFolder(): string {
 
 function version(): string {
   const text = readFileSync(path.join(projectRoot, 'package.json'), 'utf8');
-  return z.object({ version: z.string() }).parse(JSON.parse(text)).version;
+  return (JSON.parse(text) as { version: string }).version;
 }
 
 function say(line: string): void {
