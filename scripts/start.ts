@@ -24,6 +24,9 @@ import { provideElectron } from './starting/provide-electron.ts';
 import { runElectron } from './starting/start-electron.ts';
 import { parseStartOptions, type StartOptions, startUsage } from './starting/start-options.ts';
 
+/** What is left to be done by what was built. */
+export let untranslated: (() => Promise<void>) | undefined;
+
 const options = parseStartOptions(process.argv.slice(2));
 if (!options.ok) {
   console.error(`${options.error}\n\n${startUsage}`);
@@ -39,7 +42,10 @@ async function start(options: StartOptions): Promise<void> {
   await build(windowTarget);
   if (await startedDesktopShell(options, runsFolder)) return;
   await build(loopbackTarget);
-  const { open, port } = options;
+  untranslated = () => startLoopbackShell(options, runsFolder);
+}
+
+async function startLoopbackShell({ open, port }: StartOptions, runsFolder: string): Promise<void> {
   const { runLoopback }: typeof import('../app/loopback/run-loopback.ts') = await import(
     pathToFileURL(loopbackProgram).href
   );
