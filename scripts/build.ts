@@ -1,11 +1,16 @@
 /**
- * Builds the window and the desktop shell where their sources have changed since the last build.
+ * Builds the window and both shells where their sources have changed since the last build.
  *
  * Usage: npm run build
  */
 import { buildIfStale } from './building/build-if-stale.ts';
-import { electronTarget, projectRoot, windowTarget } from './building/build-targets.ts';
+import {
+  electronTarget,
+  loopbackTarget,
+  projectRoot,
+  windowTarget,
+} from './building/build-targets.ts';
 
-for (const target of [windowTarget, electronTarget]) {
+for (const target of [windowTarget, loopbackTarget, electronTarget]) {
   await buildIfStale(target, { root: projectRoot, report: (line) => console.error(line) });
 }

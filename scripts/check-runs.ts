@@ -1,5 +1,5 @@
 /**
- * Reads every byte of every recorded run and says which are whole. With --repair, cut-off ends are put
+ * Reads every byte of every recorded run and says which are whole, and whether their moments are plausible. With --repair, cut-off ends are put
  * aside and summaries derived anew; what was recorded is never changed.
  *
  * Usage: npm run check-runs -- RUNS_FOLDER [--repair]
@@ -15,7 +15,9 @@ import {
   type RunCheck,
   systemClock,
   systemScheduler,
+  type TimeDoubt,
 } from '#main';
+import { assertNever } from '#shared-core';
 
 const words = process.argv.slice(2);
 const repair = words.includes('--repair');
@@ -39,18 +41,20 @@ async function check(runsFolder: string): Promise<number> {
     mayWrite: () => repair,
   });
   const counts = { whole: 0, torn: 0, damaged: 0, unreadable: 0 };
+  let doubtful = 0;
   for await (const found of checkRuns(nodeFileLayer, runsFolder)) {
     counts[found.state] += 1;
-    if (found.state !== 'whole') console.log(describe(found));
+    if (found.timeDoubts.length > 0) doubtful += 1;
+    if (found.state !== 'whole' || found.timeDoubts.length > 0) console.log(describe(found));
     if (repair) await library.recover(found.runId);
   }
   await library.close();
   await lock?.release();
   console.log(
     `${counts.whole} whole, ${counts.torn} with a cut-off end, ${counts.damaged} damaged, ` +
-      `${counts.unreadable} unreadable`,
+      `${counts.unreadable} unreadable; ${doubtful} with moments that cannot be right`,
   );
-  return counts.damaged + counts.unreadable === 0 ? 0 : 1;
+  return counts.damaged + counts.unreadable + doubtful === 0 ? 0 : 1;
 }
 
 function describe({ runId, state, problem, ...found }: RunCheck): string {
@@ -60,5 +64,25 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
   );
   const counts = `${missingRecords} records missing, ${unknownRecords} not understood`;
   const why = problem ?? counts;
-  return [`${runId}: ${state}, ${why}`, ...places].join('\n');
+  const doubts = found.timeDoubts.map((doubt) => `  ${describeDoubt(doubt)}`);
+  return [`${runId}: ${state}, ${why}`, ...places, ...doubts].join('\n');
+}
+
+function describeDoubt(doubt: TimeDoubt): string {
+  switch (doubt.kind) {
+    case 'on-one-moment':
+      return (
+        `${doubt.readings} readings of ${doubt.channel} stand at ${doubt.timeS.toFixed(1)} s, for which the probe usually takes ` +
+        `${doubt.usuallyTakeS.toFixed(1)} s: they were heard earlier or later`
+      );
+    case 'heard-asleep':
+      return (
+        `a sleep of the computer is recorded from ${doubt.fromS.toFixed(1)} to ${doubt.toS.toFixed(1)} s, and ${doubt.readings} ` +
+        'readings that were heard in it: one of the two is not so'
+      );
+    case 'going-back':
+      return `${doubt.what}: ${doubt.timeS.toFixed(3)} s comes after ${doubt.afterS.toFixed(3)} s`;
+    default:
+      return assertNever(doubt);
+  }
 }

@@ -69,6 +69,11 @@ const script = path.join(root, 'scripts', `${name}.ts`);
 // In this very process, so that signals and exit codes need no passing on.
 keepCachePrivate();
 const { register } = await import('tsx/esm/api');
-register();
+const stopTranslating = register();
 process.argv = [process.execPath, script, ...rest];
-await import(pathToFileURL(script).href);
+const { untranslated } = await import(pathToFileURL(script).href);
+if (untranslated !== undefined) {
+  // What is built needs no translator, which would take it apart all the same.
+  await stopTranslating();
+  await untranslated();
+}

@@ -7,12 +7,14 @@ import { existsSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
-import { z } from 'zod';
+import { pathToFileURL } from 'node:url';
 import { defaultRunsFolder } from '../app/default-runs-folder.ts';
-import { runLoopback } from '../app/loopback/run-loopback.ts';
 import { buildIfStale } from './building/build-if-stale.ts';
 import {
   electronTarget,
+  loopbackProbeProgram,
+  loopbackProgram,
+  loopbackTarget,
   projectRoot,
   windowFolder,
   windowTarget,
@@ -21,6 +23,9 @@ import { chooseShell } from './starting/choose-shell.ts';
 import { provideElectron } from './starting/provide-electron.ts';
 import { runElectron } from './starting/start-electron.ts';
 import { parseStartOptions, type StartOptions, startUsage } from './starting/start-options.ts';
+
+/** What is left to be done by what was built. */
+export let untranslated: (() => Promise<void>) | undefined;
 
 const options = parseStartOptions(process.argv.slice(2));
 if (!options.ok) {
@@ -36,8 +41,22 @@ async function start(options: StartOptions): Promise<void> {
   const runsFolder = path.resolve(options.runsFolder ?? usualRunsFolder());
   await build(windowTarget);
   if (await startedDesktopShell(options, runsFolder)) return;
-  const { open, port } = options;
-  const started = await runLoopback({ version: version(), windowFolder, runsFolder, port, open });
+  await build(loopbackTarget);
+  untranslated = () => startLoopbackShell(options, runsFolder);
+}
+
+async function startLoopbackShell({ open, port }: StartOptions, runsFolder: string): Promise<void> {
+  const { runLoopback }: typeof import('../app/loopback/run-loopback.ts') = await import(
+    pathToFileURL(loopbackProgram).href
+  );
+  const started = await runLoopback({
+    version: version(),
+    windowFolder,
+    runsFolder,
+    port,
+    open,
+    probeProgram: pathToFileURL(loopbackProbeProgram),
+  });
   process.exitCode = started ? 0 : 1;
 }
 
@@ -82,7 +101,7 @@ function usualRunsFolder(): string {
 
 function version(): string {
   const text = readFileSync(path.join(projectRoot, 'package.json'), 'utf8');
-  return z.object({ version: z.string() }).parse(JSON.parse(text)).version;
+  return (JSON.parse(text) as { version: string }).version;
 }
 
 function say(line: string): void {

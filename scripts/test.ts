@@ -1,12 +1,16 @@
 /**
  * The whole check: formatting, lint, types, layers, docs, sizes, units, integration, browser journeys.
- * Installs Chromium, socat and LibreOffice Calc where it can. Ends with the line `N passed, N failed`.
+ * Asks before it installs Chromium, socat and LibreOffice Calc as root; `--install-tools` or CI=true says yes. Ends with the
+ * line `N passed, N failed`.
  *
- * Usage: npm test
+ * Usage: npm test -- [--install-tools]
  */
+import process from 'node:process';
+import { consentFacts, installConsent } from './testing/install-consent.ts';
+import { runCommand } from './testing/run-command.ts';
 import { runSteps } from './testing/run-steps.ts';
-import { nodeStep, packageFile, type Step } from './testing/step.ts';
-import { provideSystemTools } from './testing/system-tools.ts';
+import { nodeStep, packageFile, projectRoot, type Step } from './testing/step.ts';
+import { aptPrefix, isOnPath, provideSystemTools } from './testing/system-tools.ts';
 import { vitestStep } from './testing/vitest-step.ts';
 
 const layers = ['shared-core', 'main', 'renderer', 'app', 'scripts', 'test'] as const;
@@ -31,10 +35,33 @@ const thorough: readonly Step[] = [
 ];
 
 const report = (line: string) => console.log(line);
-await provideSystemTools(report);
-const first = await runSteps(quick, 2, report);
-// One at a time: the journeys drive a whole app and must not wait for a processor.
-const second = await runSteps(thorough, 1, report);
-const failed = first.failed + second.failed;
-console.log(`${first.passed + second.passed} passed, ${failed} failed`);
-process.exitCode = failed === 0 ? 0 : 1;
+const words = process.argv.slice(2);
+const stranger = words.find((word) => word !== '--install-tools');
+if (stranger !== undefined) {
+  console.error(`"${stranger}" is not known here. Usage: npm test -- [--install-tools]`);
+  process.exitCode = 2;
+} else if (await provideTools()) {
+  const first = await runSteps(quick, 2, report);
+  // One at a time: the journeys drive a whole app and must not wait for a processor.
+  const second = await runSteps(thorough, 1, report);
+  end(first.passed + second.passed, first.failed + second.failed);
+} else {
+  end(0, 1);
+}
+
+function provideTools(): Promise<boolean> {
+  const searchPath = process.env.PATH ?? '';
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  return provideSystemTools({
+    searchPath,
+    prefix: aptPrefix(process.platform, process.getuid?.() ?? -1, isOnPath('apt-get', searchPath)),
+    consent: (question) => installConsent(consentFacts(words, process), question),
+    run: (command, rest) => runCommand(command, rest, { cwd: projectRoot, env }),
+    report,
+  });
+}
+
+function end(passed: number, failed: number): void {
+  console.log(`${passed} passed, ${failed} failed`);
+  process.exitCode = failed === 0 ? 0 : 1;
+}

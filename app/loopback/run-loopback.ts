@@ -18,6 +18,8 @@ export interface LoopbackRun {
   readonly port: number;
   /** Open the browser by itself. */
   readonly open: boolean;
+  /** The built process that reads serial ports; from its source where there is none. */
+  readonly probeProgram?: URL;
 }
 
 /** Longest time that the end may take. */
@@ -28,7 +30,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   const session = await composeServices({
     ...run,
     shell: 'loopback',
-    startWorker: () => forkProbeWorker(),
+    startWorker: () => forkProbeWorker(run.probeProgram),
   });
   const started = await startLoopback({
     services: session,

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type { DamagedStretch } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
+import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
 
@@ -15,6 +16,8 @@ export interface RunCheck {
   readonly unknownRecords: number;
   readonly damage: readonly (DamagedStretch & { readonly file: string })[];
   readonly torn: readonly (DamagedStretch & { readonly file: string })[];
+  /** What cannot have been when it is said to have been, though every byte of it is whole. */
+  readonly timeDoubts: readonly TimeDoubt[];
   readonly problem: string | null;
 }
 
@@ -29,14 +32,16 @@ export async function* checkRuns(files: FileLayer, runsFolder: string): AsyncGen
 }
 
 async function checkRun(files: FileLayer, folder: string, runId: string): Promise<RunCheck> {
-  const summarised = await summariseRun(files, folder, runId);
+  const times = createTimeJudge();
+  const summarised = await summariseRun(files, folder, runId, times.add);
   if (!summarised.ok) {
     const { message } = summarised.error;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
-    return { runId, state: 'unreadable', ...nothing, problem: message };
+    return { runId, state: 'unreadable', ...nothing, timeDoubts: [], problem: message };
   }
   const { summary, header, report } = summarised.value;
-  const { problem: _, ...found } = { runId, readings: summary.readings, ...report };
+  const timeDoubts = times.doubts();
+  const { problem: _, ...found } = { runId, readings: summary.readings, ...report, timeDoubts };
   if (header === null) return { ...found, state: 'unreadable', problem: 'No header is left.' };
   const isDamaged = found.damage.length > 0;
   return {

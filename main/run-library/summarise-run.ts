@@ -20,18 +20,22 @@ export interface SummarisedRun {
   readonly report: ReadReport;
 }
 
-/** Derives a run's summary from its log alone. */
+/** Derives a run's summary from its log alone; shows each record to whoever else wants to see it. */
 export async function summariseRun(
   files: FileLayer,
   folder: string,
   runId: string,
+  show: (record: LogRecord) => void = () => {},
 ): Promise<Result<SummarisedRun, FileProblem>> {
   const labels = await readLabels(files, folder);
   if (!labels.ok) return labels;
   const report = emptyReport();
   const gathered = createGathering();
   for await (const records of readRunLog(files, folder, report)) {
-    for (const record of records) gathered.add(record);
+    for (const record of records) {
+      gathered.add(record);
+      show(record);
+    }
   }
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;

@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { build, type InlineConfig } from 'vite';
-import { z } from 'zod';
+import type { InlineConfig } from 'vite';
 import type { BuildTarget } from './build-if-stale.ts';
-
-const { dependencies } = z
-  .object({ dependencies: z.record(z.string(), z.string()) })
-  .parse(JSON.parse(readFileSync(path.join(import.meta.dirname, '../../package.json'), 'utf8')));
 
 export const projectRoot = path.join(import.meta.dirname, '..', '..');
 export const windowFolder = path.join(projectRoot, '.build', 'renderer');
 export const electronFolder = path.join(projectRoot, '.build', 'app');
+const loopbackFolder = path.join(projectRoot, '.build', 'loopback');
+/** The browser shell and the process that reads ports, built. */
+export const loopbackProgram = path.join(loopbackFolder, 'loopback.mjs');
+export const loopbackProbeProgram = path.join(loopbackFolder, 'probe.mjs');
+
+const probeEntry = 'main/probe/worker/entry.ts';
 
 /** What any build depends on besides its own sources. */
 const common = ['package.json', 'package-lock.json', 'tsconfig.json', 'scripts/building'];
@@ -21,7 +22,7 @@ export const windowTarget: BuildTarget = {
   outputFolder: windowFolder,
   inputs: [...common, 'renderer', 'shared-core'],
   async build() {
-    await build({
+    await bundle({
       configFile: path.join(projectRoot, 'renderer', 'vite.config.ts'),
       logLevel: 'warn',
     });
@@ -34,14 +35,45 @@ export const electronTarget: BuildTarget = {
   outputFolder: electronFolder,
   inputs: [...common, 'app', 'main', 'shared-core'],
   async build() {
-    await build(electronBuild('app/electron/main.ts', 'es', 'main.mjs'));
-    await build(electronBuild('app/electron/preload.ts', 'cjs', 'preload.cjs'));
-    await build(electronBuild('main/probe/worker/entry.ts', 'es', 'probe.mjs'));
+    const place = { folder: electronFolder, target: 'node22' } as const;
+    await bundle(program('app/electron/main.ts', { ...place, fileName: 'main.mjs' }));
+    await bundle(program('app/electron/preload.ts', { ...place, fileName: 'preload.cjs' }));
+    await bundle(program(probeEntry, { ...place, fileName: 'probe.mjs' }));
   },
 };
 
+/** The browser shell: as two files it is there in a fraction of the time that a thousand sources take to be translated. */
+export const loopbackTarget: BuildTarget = {
+  name: 'the browser shell',
+  outputFolder: loopbackFolder,
+  inputs: [...common, 'app', 'main', 'shared-core'],
+  async build() {
+    const place = { folder: loopbackFolder, target: 'node20' } as const;
+    await bundle(
+      program('app/loopback/run-loopback.ts', {
+        ...place,
+        fileName: path.basename(loopbackProgram),
+      }),
+    );
+    await bundle(program(probeEntry, { ...place, fileName: path.basename(loopbackProbeProgram) }));
+  },
+};
+
+/** Loaded only where something is stale: it takes longer than all else that a start does. */
+async function bundle(config: InlineConfig): Promise<void> {
+  const { build } = await import('vite');
+  await build(config);
+}
+
+interface ProgramPlace {
+  readonly folder: string;
+  readonly fileName: string;
+  readonly target: 'node20' | 'node22';
+}
+
 /** One file in, one file out: a sandboxed preload script can load nothing but itself. */
-function electronBuild(entry: string, format: 'es' | 'cjs', fileName: string): InlineConfig {
+function program(entry: string, { folder, fileName, target }: ProgramPlace): InlineConfig {
+  const leftOutside = packagesLeftOutside();
   return {
     configFile: false,
     root: projectRoot,
@@ -49,21 +81,26 @@ function electronBuild(entry: string, format: 'es' | 'cjs', fileName: string): I
     ssr: { noExternal: true, external: ['electron'] },
     build: {
       ssr: path.join(projectRoot, entry),
-      outDir: electronFolder,
+      outDir: folder,
       emptyOutDir: false,
-      target: 'node22',
+      target,
       minify: false,
       rolldownOptions: {
-        external: isLeftOutside,
-        output: { format, entryFileNames: fileName, codeSplitting: false },
+        external: (imported) =>
+          leftOutside.some((name) => imported === name || imported.startsWith(`${name}/`)),
+        output: {
+          format: fileName.endsWith('.cjs') ? 'cjs' : 'es',
+          entryFileNames: fileName,
+          codeSplitting: false,
+        },
       },
     },
   };
 }
 
-/** A packaged program carries Electron and its `dependencies` (those with native code) as files of their own. */
-function isLeftOutside(imported: string): boolean {
-  return ['electron', ...Object.keys(dependencies)].some(
-    (name) => imported === name || imported.startsWith(`${name}/`),
-  );
+/** Electron and the `dependencies` (those with native code, and fonts) stay files of their own. */
+function packagesLeftOutside(): readonly string[] {
+  const text = readFileSync(path.join(projectRoot, 'package.json'), 'utf8');
+  const { dependencies } = JSON.parse(text) as { dependencies: Record<string, string> };
+  return ['electron', ...Object.keys(dependencies)];
 }

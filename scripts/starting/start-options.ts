@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { fail, type Result, succeed } from '#shared-core';
+// Straight from its folder: all of shared-core would have to be translated for it.
+import { fail, type Result, succeed } from '../../shared-core/result/index.ts';
 
 export interface StartOptions {
   /** Open a window by itself; scripts and the journeys do not want one. */

@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import process from 'node:process';
-import { runCommand } from './run-command.ts';
-import { projectRoot } from './step.ts';
+import type { Consent } from './install-consent.ts';
+import type { CommandOutcome } from './run-command.ts';
 
 /** A program of the operating system that the checks drive, and the Debian package that has it. */
 interface SystemTool {
@@ -30,43 +29,77 @@ export const systemTools: readonly SystemTool[] = [
 ];
 
 /** Whether a program is on the search path. */
-export function isOnPath(program: string, searchPath: string = process.env.PATH ?? ''): boolean {
+export function isOnPath(program: string, searchPath: string): boolean {
   return searchPath
     .split(path.delimiter)
     .some((folder) => folder !== '' && existsSync(path.join(folder, program)));
 }
 
-/** How to get packages here without asking anybody, or null when there is no such way. */
+/** How packages are installed here, or null when there is no such way. */
 export function aptPrefix(platform: string, userId: number, hasApt: boolean): string[] | null {
   if (platform !== 'linux' || !hasApt) return null;
   return userId === 0 ? [] : ['sudo', '-n'];
 }
 
-/** Installs what is missing where it can, and says in plain words what is still missing. */
-export async function provideSystemTools(report: (line: string) => void): Promise<void> {
-  const missing = systemTools.filter(({ program }) => !isOnPath(program));
-  if (missing.length === 0) return;
-  const prefix = aptPrefix(process.platform, process.getuid?.() ?? -1, isOnPath('apt-get'));
-  if (prefix !== null) {
-    const packages = missing.map(({ debianPackage }) => debianPackage);
-    report(`Installing ${packages.join(' and ')} with apt-get …`);
-    await apt(prefix, ['update', '-qq']);
-    const installed = await apt(prefix, [
-      'install',
-      '-y',
-      '-qq',
-      '--no-install-recommends',
-      ...packages,
-    ]);
-    if (installed.code !== 0) report(installed.output.trimEnd());
-  }
-  for (const { program, usedFor } of systemTools.filter((tool) => !isOnPath(tool.program))) {
-    report(`MISSING: ${program}, needed for ${usedFor}. Install it; those tests fail without it.`);
-  }
+export interface ProvisionDeps {
+  readonly searchPath: string;
+  /** What `aptPrefix` found. */
+  readonly prefix: readonly string[] | null;
+  readonly consent: (question: string) => Promise<Consent>;
+  readonly run: (command: string, commandArguments: readonly string[]) => Promise<CommandOutcome>;
+  readonly report: (line: string) => void;
 }
 
-function apt(prefix: readonly string[], aptArguments: readonly string[]) {
-  const [command = 'apt-get', ...rest] = [...prefix, 'apt-get', ...aptArguments];
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  return runCommand(command, rest, { cwd: projectRoot, env });
+/**
+ * Installs what is missing where it may, and says in plain words what is still missing. False when it could be installed and nobody
+ * has said whether it may: a check without those programs would fail in the end, for a reason that is known now.
+ */
+export async function provideSystemTools(deps: ProvisionDeps): Promise<boolean> {
+  const { searchPath, prefix, report } = deps;
+  const missing = systemTools.filter(({ program }) => !isOnPath(program, searchPath));
+  if (missing.length === 0) return true;
+  if (prefix !== null) {
+    const packages = missing.map(({ debianPackage }) => debianPackage);
+    const consent = await deps.consent(
+      `Install ${inWords(packages)} with apt-get, as root? They stay on this computer. [y/N] `,
+    );
+    if (consent === 'nobody') {
+      report(
+        `${inWords(packages)}: missing on this computer, and needed for ${inWords(missing.map(({ usedFor }) => usedFor))}. ` +
+          `To have them installed as root, say so: npm test -- --install-tools (or set CI=true). ` +
+          `To do it yourself: apt-get install ${packages.join(' ')}`,
+      );
+      return false;
+    }
+    if (consent === 'given') await install(packages, prefix, deps);
+  }
+  for (const { program, usedFor } of missing.filter(
+    (tool) => !isOnPath(tool.program, searchPath),
+  )) {
+    report(`MISSING: ${program}, needed for ${usedFor}. Install it; those tests fail without it.`);
+  }
+  return true;
+}
+
+async function install(
+  packages: readonly string[],
+  prefix: readonly string[],
+  { run, report }: ProvisionDeps,
+): Promise<void> {
+  report(`Installing ${inWords(packages)} with apt-get …`);
+  const [command = 'apt-get', ...rest] = [...prefix, 'apt-get'];
+  await run(command, [...rest, 'update', '-qq']);
+  const installed = await run(command, [
+    ...rest,
+    'install',
+    '-y',
+    '-qq',
+    '--no-install-recommends',
+    ...packages,
+  ]);
+  if (installed.code !== 0) report(installed.output.trimEnd());
+}
+
+function inWords(things: readonly string[]): string {
+  return new Intl.ListFormat('en').format(things);
 }

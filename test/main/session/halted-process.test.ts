@@ -5,28 +5,18 @@ import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { expect, onTestFinished, test } from 'vitest';
-import { createRunLibrary, nodeFileLayer, openPseudoTerminal, systemClock } from '#main';
-import { latin1Bytes } from '#shared-core';
+import { createRunLibrary, nodeFileLayer, systemClock } from '#main';
+import { countedReadings, startCountingProbe } from '../../../scripts/attack/counting-probe.ts';
 import { pause, until } from '../probe/support/until.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const linesPerS = 20;
 const haltsS = [2, 4, 10];
 
-/** A probe that counts: its n-th line says n, and when it was written is kept. */
 function countingProbe() {
-  const terminal = openPseudoTerminal();
-  if (!terminal.ok) throw new Error(terminal.error);
-  const writtenS: number[] = [];
-  const timer = setInterval(() => {
-    terminal.value.write(latin1Bytes(`${(writtenS.length / 16).toFixed(4)}\n`));
-    writtenS.push(systemClock.monotonicS());
-  }, 1000 / linesPerS);
-  onTestFinished(() => {
-    clearInterval(timer);
-    terminal.value.close();
-  });
-  return { path: terminal.value.path, writtenS };
+  const probe = startCountingProbe(linesPerS);
+  onTestFinished(() => probe.close());
+  return probe;
 }
 
 async function startServices(runsFolder: string, port: string) {
@@ -71,10 +61,7 @@ test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp an
   const whole = await library.whole(runId);
   await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
-  const { inputs } = whole.value;
-  const heard = inputs.flatMap((input) =>
-    input.kind === 'reading' ? [{ line: Math.round(input.value * 16), timeS: input.timeS }] : [],
-  );
+  const heard = countedReadings(whole.value.inputs);
   const first = heard[0]?.line ?? 0;
   expect(heard.map(({ line }) => line)).toEqual(heard.map((_, index) => first + index));
   expect(heard.at(-1)?.line).toBeGreaterThanOrEqual(stopAt);

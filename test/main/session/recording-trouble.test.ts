@@ -113,3 +113,50 @@ test('stopped twice at once, and closed, a run ends once, and a late mark is ref
     'summary.json',
   ]);
 });
+
+test('a sync that takes five seconds moves no moment, makes no sleep and costs nothing', async () => {
+  let letGo: (() => void) | null = null;
+  let isSlow = false;
+  const { session, time, probeHub, runsFolder } = await setUp({
+    createAppend(target) {
+      const file = nodeFileLayer.createAppend(target);
+      if (!file.ok) return file;
+      const sync: typeof file.value.sync = async () => {
+        if (isSlow) {
+          await new Promise<void>((resolve) => {
+            letGo = resolve;
+          });
+        }
+        return file.value.sync();
+      };
+      return succeed({ ...file.value, sync });
+    },
+  });
+  const runId = await start(session);
+  const startS = time.clock.monotonicS();
+  const sendTenths = async (count: number) => {
+    for (let tenth = 0; tenth < count; tenth += 1) {
+      await time.pass(0.1);
+      probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+    }
+  };
+  await sendTenths(20);
+  isSlow = true;
+  await sendTenths(50);
+  isSlow = false;
+  expect(letGo).not.toBeNull();
+  expect(session.recordingStatus().savedToS).toBeLessThan(2.5);
+  const marked = await ask(session, 'run/mark', { mark: { type: 'heat-off' } });
+  (letGo as (() => void) | null)?.();
+  await sendTenths(20);
+  await ask(session, 'run/stop', {});
+  const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+  const readings = inputs.filter(({ kind }) => kind === 'reading');
+  expect(readings.map(({ timeS }) => Math.round(10 * timeS))).toEqual(
+    Array.from({ length: 90 }, (_, index) => index + 1),
+  );
+  expect(marked.timeS).toBeCloseTo(7, 2);
+  expect(time.clock.monotonicS() - startS).toBeCloseTo(9, 6);
+  const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+  expect(log).not.toContain('"kind":"clock"');
+});

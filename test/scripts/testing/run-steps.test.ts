@@ -2,7 +2,6 @@ import { expect, test } from 'vitest';
 import { runCommand } from '../../../scripts/testing/run-command.ts';
 import { runSteps, stepLine } from '../../../scripts/testing/run-steps.ts';
 import type { StepOutcome } from '../../../scripts/testing/step.ts';
-import { aptPrefix, isOnPath } from '../../../scripts/testing/system-tools.ts';
 
 const outcome = (change: Partial<StepOutcome>): StepOutcome => ({
   passed: 1,
@@ -54,19 +53,4 @@ test('a step line says how it went and how long it took', () => {
 test('a command that cannot start is a failure with the reason, not a crash', async () => {
   const missing = await runCommand('no-such-program-here', [], { cwd: '/' });
   expect(missing).toMatchObject({ code: 127, output: expect.stringContaining('ENOENT') });
-});
-
-test('system packages are installed as root, or with a sudo that asks nothing, or not at all', () => {
-  expect([
-    aptPrefix('linux', 0, true),
-    aptPrefix('linux', 1000, true),
-    aptPrefix('linux', 1000, false),
-    aptPrefix('darwin', 0, true),
-  ]).toEqual([[], ['sudo', '-n'], null, null]);
-});
-
-test('a program is found on the search path and nowhere else', () => {
-  expect([isOnPath('sh', '/nowhere:/bin'), isOnPath('sh', '/nowhere'), isOnPath('sh', '')]).toEqual(
-    [true, false, false],
-  );
 });

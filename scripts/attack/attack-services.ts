@@ -1,0 +1,113 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import { checkRuns, createRunLibrary, nodeFileLayer, type RunCheck, systemClock } from '#main';
+import { startAttackedServices } from './attacked-services.ts';
+import type { Attack } from './attacks.ts';
+import { countedReadings, startCountingProbe } from './counting-probe.ts';
+
+/** What one attack did to services that were recording. */
+export interface AttackOutcome {
+  readonly name: string;
+  readonly outcome: string;
+  readonly longestStallMs: number;
+  /** More than before the first attack, at the most. */
+  readonly moreMb: number;
+  /** Lines the probe wrote meanwhile. */
+  readonly written: number;
+  /** By how much their stamps lie off those of quiet times: the middle one, and the worst. */
+  readonly usualShiftMs: number;
+  readonly worstShiftMs: number;
+}
+
+export interface AttackReport {
+  readonly outcomes: readonly AttackOutcome[];
+  /** The same figures of a time without any attack. */
+  readonly quiet: AttackOutcome;
+  /** Lines in the record, in its order. */
+  readonly recordedLines: readonly number[];
+  /** Lines written since the run heard its first one that the record does not have. */
+  readonly lostLines: readonly number[];
+  readonly checks: readonly RunCheck[];
+}
+
+const linesPerS = 20;
+const quietMs = 3000;
+
+/** Records from a counting probe over a real pseudo-terminal while one attack after the other is made. */
+export async function attackServices(
+  folder: string,
+  attacks: readonly Attack[],
+): Promise<AttackReport> {
+  const probe = startCountingProbe(linesPerS);
+  const services = await startAttackedServices(folder, probe.path);
+  try {
+    await pause(quietMs);
+    const { mostMb: before } = await services.figures();
+    const quiet: Attack = {
+      name: 'nothing',
+      async run() {
+        await pause(quietMs);
+        return '';
+      },
+    };
+    const spans = [];
+    for (const attack of [quiet, ...attacks]) {
+      const fromLine = probe.writtenS.length;
+      const outcome = await attack.run(services);
+      await pause(500);
+      const { longestStallMs, mostMb } = await services.figures();
+      const toLine = probe.writtenS.length;
+      const moreMb = mostMb - before;
+      spans.push({ name: attack.name, outcome, longestStallMs, moreMb, fromLine, toLine });
+    }
+    const writtenLines = probe.writtenS.length;
+    await pause(500);
+    await services.stop();
+    const { recorded, checks } = await readRecord(services.runsFolder);
+    const shiftsS = new Map(
+      recorded.map(({ line, timeS }) => [line, timeS - (probe.writtenS[line] ?? Number.NaN)]),
+    );
+    const shiftsOf = (fromLine: number, toLine: number) =>
+      [...shiftsS].flatMap(([line, shiftS]) => (line >= fromLine && line < toLine ? [shiftS] : []));
+    const [calm] = spans;
+    const usualS = median(shiftsOf(calm?.fromLine ?? 0, calm?.toLine ?? 0));
+    const [first, ...others] = spans.map(({ fromLine, toLine, ...span }): AttackOutcome => {
+      const offMs = shiftsOf(fromLine, toLine).map((shiftS) => 1000 * (shiftS - usualS));
+      return {
+        ...span,
+        written: toLine - fromLine,
+        usualShiftMs: median(offMs),
+        worstShiftMs: Math.max(...offMs.map(Math.abs)),
+      };
+    });
+    if (first === undefined) throw new Error('Nothing was measured.');
+    const recordedLines = recorded.map(({ line }) => line);
+    const firstLine = recordedLines[0] ?? 0;
+    const lostLines = Array.from({ length: writtenLines }, (_, line) => line).filter(
+      (line) => line >= firstLine && !shiftsS.has(line),
+    );
+    return { outcomes: others, quiet: first, recordedLines, lostLines, checks };
+  } finally {
+    services.kill();
+    probe.close();
+  }
+}
+
+async function readRecord(runsFolder: string) {
+  const checks: RunCheck[] = [];
+  for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
+  const library = createRunLibrary({
+    files: nodeFileLayer,
+    clock: systemClock,
+    runsFolder,
+    mayWrite: () => false,
+  });
+  const whole = await library.whole(checks[0]?.runId ?? '');
+  await library.close();
+  if (!whole.ok) throw new Error(whole.error.kind);
+  return { recorded: countedReadings(whole.value.inputs), checks };
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}

@@ -1,0 +1,60 @@
+import { type ChildProcess, fork } from 'node:child_process';
+import { once } from 'node:events';
+import path from 'node:path';
+
+export interface AttackedPlace {
+  readonly port: number;
+  readonly viewerUrl: string;
+}
+
+export interface AttackedFigures {
+  /** Longest time for which nothing else was done. */
+  readonly longestStallMs: number;
+  /** Resident memory at the most. */
+  readonly mostMb: number;
+}
+
+/** Services in a process of their own that record while they are attacked. */
+export interface AttackedServices extends AttackedPlace {
+  readonly runsFolder: string;
+  /** Since the last time asked. */
+  figures(): Promise<AttackedFigures>;
+  /** Ends the run and the process. */
+  stop(): Promise<void>;
+  kill(): void;
+}
+
+export async function startAttackedServices(
+  folder: string,
+  probePath: string,
+): Promise<AttackedServices> {
+  const program = path.join(import.meta.dirname, 'attacked-program.ts');
+  const child = fork(program, [folder, probePath], { execArgv: ['--import', 'tsx'] });
+  const place = await nextMessage<AttackedPlace>(child);
+  return {
+    ...place,
+    runsFolder: path.join(folder, 'runs'),
+    figures() {
+      const answer = nextMessage<AttackedFigures>(child);
+      child.send('figures');
+      return answer;
+    },
+    async stop() {
+      const ended = once(child, 'exit');
+      child.send('stop');
+      await ended;
+    },
+    kill: () => void child.kill('SIGKILL'),
+  };
+}
+
+function nextMessage<T>(child: ChildProcess): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const ended = () => reject(new Error('The services have ended.'));
+    child.once('exit', ended);
+    child.once('message', (message) => {
+      child.off('exit', ended);
+      resolve(message as T);
+    });
+  });
+}
