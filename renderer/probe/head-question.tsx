@@ -1,4 +1,4 @@
-import type { ProbeStatus } from '#shared-core';
+import type { ProbeStatus, Reading } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
@@ -19,7 +19,7 @@ export function HeadQuestion({ probe, canAct }: HeadQuestionProps) {
   if (source === null || source.kind === 'demo' || hasHead(probe)) return null;
   // Of several probes one that is silent must not keep the others from being asked about.
   if (state !== 'hearing' && source.kind === 'serial') return null;
-  const choices = latest.flatMap((reading) => {
+  const choices = latest.filter(mayBeHead).flatMap((reading) => {
     const chosen = withHead(source, reading.channel, origins);
     return chosen === null ? [] : [{ ...reading, chosen }];
   });
@@ -43,4 +43,9 @@ export function HeadQuestion({ probe, canAct }: HeadQuestionProps) {
       </div>
     </fieldset>
   );
+}
+
+/** A balance hangs in no still head; a number without a unit may be anything. */
+function mayBeHead({ unit }: Reading): boolean {
+  return unit === '°C' || unit === '1';
 }
