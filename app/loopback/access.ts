@@ -11,6 +11,9 @@ export interface Access {
   issueLaunchToken(): string;
   /** For windows that only watch; good any number of times. */
   readonly viewerToken: string;
+  /** Written into the door file alone, never into an address: whoever shows it may be given a fresh launch token. */
+  readonly doorKey: string;
+  isDoorKey(key: string): boolean;
   /** Null refuses: the token is unknown or was used before. */
   admit(token: string): Admission | null;
 }
@@ -22,11 +25,14 @@ export interface Access {
  */
 export function createAccess(randomToken: () => string): Access {
   const viewerToken = randomToken();
+  const doorKey = randomToken();
   let launchToken: string | null = null;
   let commandSecret: string | null = null;
 
   return {
     viewerToken,
+    doorKey,
+    isDoorKey: (key) => same(key, doorKey),
     issueLaunchToken() {
       launchToken = randomToken();
       return launchToken;

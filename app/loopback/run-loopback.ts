@@ -4,8 +4,9 @@ import { createInterface } from 'node:readline';
 import { forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { composeServices } from '../compose-services.ts';
-import { removeDoorFile, writeDoorFile } from './door-file.ts';
+import { doorFileIn, readDoorFile, removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
+import { isDoorOpen } from './is-door-open.ts';
 import { awakeCommand, keepAwake } from './keep-awake.ts';
 import { openBrowser } from './open-browser.ts';
 import { type Loopback, type LoopbackProblem, startLoopback } from './start-loopback.ts';
@@ -27,6 +28,7 @@ const mostStoppingMs = 4500;
 
 /** Runs the loopback shell until it is told to stop. True when it could start. */
 export async function runLoopback(run: LoopbackRun): Promise<boolean> {
+  if (run.open && (await openRunningOne(run.runsFolder))) return true;
   const session = await composeServices({
     ...run,
     shell: 'loopback',
@@ -48,8 +50,9 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   console.log(`Still Head Monitor: ${url}`);
   console.log(`A second screen that only watches: ${loopback.viewerUrl}`);
   console.log(`Runs are kept in ${run.runsFolder}`);
-  if (run.open) await openOrSay(run.runsFolder, url);
-  const stopListening = offerNewWindow(loopback, run.runsFolder);
+  const doorFile = await writeDoorFile(run.runsFolder, loopback.door);
+  if (run.open) await openOrSay(doorFile);
+  const stopListening = offerNewWindow(loopback, doorFile);
   const letSleep = keepAwake(session, awakeCommand(process.platform));
   await untilToldToStop(process, {
     asksFirst: createEndQuestion({
@@ -67,7 +70,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
   const goodbye = loopback.close();
-  await removeDoorFile(run.runsFolder);
+  await removeDoorFile(run.runsFolder, loopback.door);
   await session.close();
   await goodbye;
   return true;
@@ -78,21 +81,33 @@ function endNow(): void {
   process.kill(process.pid, 'SIGKILL');
 }
 
-async function openOrSay(runsFolder: string, url: string): Promise<void> {
-  const door = await writeDoorFile(runsFolder, url);
-  if (door !== null && (await openBrowser(process.platform, door))) return;
+/** Who starts the program a second time wants the window of the first, and the run under way in it. */
+async function openRunningOne(runsFolder: string): Promise<boolean> {
+  const door = await readDoorFile(runsFolder);
+  if (door === null || !(await isDoorOpen(door))) return false;
+  const file = doorFileIn(runsFolder);
+  console.log('Still Head Monitor is running already. Its window opens again.');
+  if (!(await openBrowser(process.platform, file))) {
+    console.log(`No browser could be opened here. Open ${file} in one on this computer.`);
+  }
+  return true;
+}
+
+async function openOrSay(doorFile: string | null): Promise<void> {
+  if (doorFile !== null && (await openBrowser(process.platform, doorFile))) return;
   console.log('No browser could be opened here. Open the address above in one on this computer.');
 }
 
-/** The address works once, so a closed window needs a new one: Enter gives it. */
-function offerNewWindow(loopback: Loopback, runsFolder: string): () => void {
+/** The address works once, so a closed window needs a new one: the door file gives it, and so does Enter. */
+function offerNewWindow(loopback: Loopback, doorFile: string | null): () => void {
+  if (doorFile !== null) console.log(`Window closed? Open ${doorFile} for a new one.`);
   if (!process.stdin.isTTY) return () => {};
-  console.log('Window closed? Press Enter here for a new one. Ctrl+C stops the program.');
+  console.log('Pressing Enter here opens one too. Ctrl+C stops the program.');
   const lines = createInterface({ input: process.stdin });
   lines.on('line', () => {
     const url = loopback.issueUrl();
     console.log(`Still Head Monitor: ${url}`);
-    void openOrSay(runsFolder, url);
+    void openOrSay(doorFile);
   });
   return () => lines.close();
 }

@@ -5,7 +5,9 @@ import { WebSocketServer } from 'ws';
 import { fail, type Result, succeed } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
 import { createAccess } from './access.ts';
+import { answerDoor, doorPath } from './answer-door.ts';
 import { answerPage } from './answer-page.ts';
+import type { Door } from './door-file.ts';
 import { isOwnHost, isOwnOrigin } from './own-address.ts';
 import { attachSocketWindow, type SocketWindow, type SocketWindowDeps } from './socket-window.ts';
 import { windowLimits } from './window-limits.ts';
@@ -24,6 +26,8 @@ export interface Loopback {
   readonly viewerUrl: string;
   /** A fresh address for the commanding window; the one given before stops working. */
   issueUrl(): string;
+  /** What the door file holds: it opens windows for as long as this runs. */
+  readonly door: Door;
   close(): Promise<void>;
 }
 
@@ -42,17 +46,22 @@ export async function startLoopback(
   if (!listening.ok) return listening;
   const port = listening.value;
 
+  const address = `http://127.0.0.1:${port}`;
+  const urlWith = (token: string) => `${address}/#token=${token}`;
+  const issueUrl = () => urlWith(access.issueLaunchToken());
   server.on('request', (request, response) => {
-    void answerPage(request, response, { windowFolder: deps.windowFolder, port });
+    if (request.method === 'POST' && request.url === doorPath) {
+      void answerDoor(request, response, { port, isDoorKey: access.isDoorKey, issueUrl });
+    } else void answerPage(request, response, { windowFolder: deps.windowFolder, port });
   });
-  const urlWith = (token: string) => `http://127.0.0.1:${port}/#token=${token}`;
   const viewerUrl = urlWith(access.viewerToken);
   const sockets = acceptSockets(server, port, { services: deps.services, access, viewerUrl });
 
   return succeed({
     port,
     viewerUrl,
-    issueUrl: () => urlWith(access.issueLaunchToken()),
+    issueUrl,
+    door: { address: `${address}${doorPath}`, key: access.doorKey },
     async close() {
       for (const socket of sockets.clients) socket.close(1001, 'stopping');
       // A window that does not answer the goodbye must not keep the program alive.

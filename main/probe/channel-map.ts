@@ -1,4 +1,4 @@
-import type { Channel } from '#shared-core';
+import type { Channel, ChannelOrigin } from '#shared-core';
 import type { ProbeLinkView } from './link/probe-link.ts';
 import type { ProbeReading } from './probe-hub.ts';
 
@@ -6,18 +6,23 @@ import type { ProbeReading } from './probe-hub.ts';
 export interface ChannelMap {
   rename(probe: number, readings: readonly ProbeReading[]): readonly ProbeReading[];
   renameView(probe: number, view: ProbeLinkView): ProbeLinkView;
+  /** Every channel heard so far, and whose it is. */
+  origins(): readonly ChannelOrigin[];
   /** The probe in the still head; the first one until a head was heard. */
   headCarrier(): number;
 }
 
 export function createChannelMap(): ChannelMap {
   const owners = new Map<Channel, number>();
+  const origins = new Map<Channel, ChannelOrigin>();
 
   /** The second probe's `head` becomes `head-2`; its readings are kept, never mixed with the first's. */
   function nameFor(probe: number, channel: Channel): Channel {
     const owner = owners.get(channel) ?? probe;
     owners.set(channel, owner);
-    return owner === probe ? channel : `${channel.slice(0, 29)}-${probe + 1}`;
+    const name = owner === probe ? channel : `${channel.slice(0, 29)}-${probe + 1}`;
+    if (!origins.has(name)) origins.set(name, { channel: name, probe, own: channel });
+    return name;
   }
 
   return {
@@ -31,6 +36,7 @@ export function createChannelMap(): ChannelMap {
         channel: nameFor(probe, reading.channel),
       })),
     }),
+    origins: () => [...origins.values()],
     headCarrier: () => owners.get('head') ?? 0,
   };
 }

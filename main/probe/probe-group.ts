@@ -106,7 +106,10 @@ function group(
     stoodStill(sinceS) {
       for (const link of links) link.stoodStill(sinceS);
     },
-    view: () => mergeViews(links.map((link, index) => map.renameView(index, link.view()))),
+    view() {
+      const view = mergeViews(links.map((link, index) => map.renameView(index, link.view())));
+      return links.length === 1 ? view : { ...view, origins: [...map.origins()] };
+    },
     async suspend() {
       await Promise.all(links.map((link) => link.suspend()));
     },

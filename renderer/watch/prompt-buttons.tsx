@@ -1,7 +1,17 @@
-import { type Alarm, type AlarmView, alarmCatalogue, type MarkBody } from '#shared-core';
+import {
+  type Alarm,
+  type AlarmView,
+  alarmCatalogue,
+  type MarkBody,
+  promptAsideForS,
+} from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../window/commands.ts';
+import { durationWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
+
+/** The button says how long, from the number that is sent. */
+const notYet = `Not for ${durationWords(promptAsideForS)}`;
 
 interface PromptButtonsProps {
   readonly alarm: AlarmView;
@@ -48,8 +58,8 @@ export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProp
         </Button>
       )}
       {state === 'unacknowledged' && mayWait && (
-        <Button aria-label={`Not for 5 min: ${act}`} onClick={() => void answer(commands.putAside)}>
-          Not for 5 min
+        <Button aria-label={`${notYet}: ${act}`} onClick={() => void answer(commands.putAside)}>
+          {notYet}
         </Button>
       )}
     </div>

@@ -6,6 +6,7 @@ import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
+import { RunEnded } from './run-ended.tsx';
 import { StopDialog } from './stop-dialog.tsx';
 import { WatchRun } from './watch-run.tsx';
 import { WhatComes } from './what-comes.tsx';
@@ -54,14 +55,7 @@ export function WatchPlace() {
       <div className="watch-foot">
         {isRunning && onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
         {isRunning && !onlyWatches && <MarkBar view={view} />}
-        {!isRunning && (
-          <p className="watch-ended">
-            The run is in the library.{' '}
-            <Button weight="main" onClick={() => goTo('look-back')}>
-              Look back
-            </Button>
-          </p>
-        )}
+        {!isRunning && <RunEnded runId={view.runId} />}
         <div className="watch-foot-end">
           {isRunning && !onlyWatches && (
             <Button disabled={!canAct} onClick={() => setStopping(true)}>

@@ -45,7 +45,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             alarms={snapshot?.alarms ?? []}
             nowS={snapshot?.timeS ?? 0}
             isLive={liveness === 'live'}
-            isCalm={isJudged && snapshot !== null && snapshot.act === null}
+            isCalm={liveness === 'live' && snapshot !== null && snapshot.act === null}
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           {aside}

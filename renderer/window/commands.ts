@@ -1,4 +1,11 @@
-import type { Alarm, MarkBody, RequestBody, RequestName, RunSettings } from '#shared-core';
+import {
+  type Alarm,
+  type MarkBody,
+  promptAsideForS,
+  type RequestBody,
+  type RequestName,
+  type RunSettings,
+} from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore } from '../stores/index.ts';
 
@@ -14,9 +21,6 @@ export interface Commands {
   readonly openSecondScreen: () => Promise<boolean>;
 }
 
-/** How long a prompt put aside stays away: five minutes, then it is back by itself. */
-const asideForS = 300;
-
 export function createCommands(service: ConnectedService, bench: BenchStore): Commands {
   const ask = async <N extends RequestName>(name: N, body: RequestBody<N>): Promise<boolean> => {
     const answer = await service.request(name, body);
@@ -27,7 +31,7 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
   return {
     mark,
     acknowledge: (alarm) => mark({ type: 'alarm-acknowledged', alarm }),
-    putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: asideForS }),
+    putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: promptAsideForS }),
     connect: (source) => ask('probe/connect', { source }),
     disconnect: () => ask('probe/disconnect', {}),
     start: (settings) => ask('run/start', { settings }),

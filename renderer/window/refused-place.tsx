@@ -4,9 +4,9 @@ export function RefusedPlace() {
     <main className="place" id="place">
       <h1>This address was used before</h1>
       <p className="place-lead">
-        It opens one window, once, and that window goes on as it was. For a new one, press Enter in
-        the terminal where this program was started. Starting the program again helps as well, but
-        ends a run that is being recorded.
+        It opens one window, once, and that window goes on as it was. For a new one, start the
+        program again, or open the page <code>open-window.html</code> in the folder of runs. A run
+        that is being recorded goes on.
       </p>
     </main>
   );

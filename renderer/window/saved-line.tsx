@@ -2,7 +2,7 @@ import { isViewer, troublesOf } from '../stores/index.ts';
 import { clockWords } from '../words/index.ts';
 import { useBench } from './use-stores.ts';
 
-/** Whether the run is safe on disk, said only after the disk has said so. */
+/** Whether the run is saved on disk, said only after the disk has said so. */
 export function SavedLine() {
   const recording = useBench((bench) => bench.recording);
   const connection = useBench((bench) => bench.connection);

@@ -1,6 +1,7 @@
 export * from './events.ts';
 export * from './exchange-requests.ts';
 export * from './probe-schemas.ts';
+export * from './prompt-aside.ts';
 export * from './recorded-change.ts';
 export * from './requests.ts';
 export * from './run-schemas.ts';

@@ -114,6 +114,12 @@ export const probeFindingSchema = z.strictObject({
   because: z.string(),
 });
 
+const channelOriginSchema = z.strictObject({
+  channel: channelSchema,
+  probe: z.number().int().min(0),
+  own: channelSchema,
+});
+
 export const probeStatusSchema = z.strictObject({
   /** `starting`: the process that reads serial ports is not up yet; what was asked for is kept until it is. */
   state: z.enum(['none', 'starting', 'connecting', 'hearing', 'silent', 'lost', 'unreadable']),
@@ -127,6 +133,8 @@ export const probeStatusSchema = z.strictObject({
   /** What the probe says it is, where it can be asked. */
   identity: z.string().nullable().optional(),
   channels: z.array(channelSchema),
+  /** With several probes: which of them (by its place in the source) brings a channel, and under what name of its own. */
+  origins: z.array(channelOriginSchema).optional(),
   latest: z.array(readingSchema),
   readingsPerS: z.number(),
   rejectedLines: z.number().int(),
@@ -146,6 +154,7 @@ export type SerialSource = z.infer<typeof serialSourceSchema>;
 export type DemoSource = z.infer<typeof demoSourceSchema>;
 export type ModbusSettings = z.infer<typeof modbusSettingsSchema>;
 export type SeveralSource = z.infer<typeof severalSourceSchema>;
+export type ChannelOrigin = z.infer<typeof channelOriginSchema>;
 export type ProbeFinding = z.infer<typeof probeFindingSchema>;
 export type ProbeSource = z.infer<typeof probeSourceSchema>;
 export type ProbeStatus = z.infer<typeof probeStatusSchema>;

@@ -33,6 +33,7 @@ export type ProbeLinkView = Pick<
   | 'recentLines'
   | 'identity'
   | 'channels'
+  | 'origins'
   | 'latest'
   | 'readingsPerS'
   | 'rejectedLines'

@@ -10,9 +10,9 @@ test('a launch token commands once, and only the secret it was exchanged for com
   const access = createAccess(countedTokens());
   const launch = access.issueLaunchToken();
   const admitted = access.admit(launch);
-  expect(admitted).toEqual({ mayCommand: true, secret: 'token-3' });
+  expect(admitted).toEqual({ mayCommand: true, secret: 'token-4' });
   expect(access.admit(launch)).toBeNull();
-  expect(access.admit('token-3')).toEqual(admitted);
+  expect(access.admit('token-4')).toEqual(admitted);
 });
 
 test('a viewer token watches any number of times and never commands', () => {
@@ -32,7 +32,7 @@ test('a fresh launch token withdraws the last one at once and the old secret onc
   const third = access.issueLaunchToken();
   expect(access.admit(second)).toBeNull();
   expect(access.admit(secret)).toEqual({ mayCommand: true, secret });
-  expect(access.admit(third)).toEqual({ mayCommand: true, secret: 'token-6' });
+  expect(access.admit(third)).toEqual({ mayCommand: true, secret: 'token-7' });
   expect(access.admit(secret)).toBeNull();
 });
 

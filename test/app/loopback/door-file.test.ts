@@ -2,10 +2,10 @@ import { mkdtempSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { removeDoorFile, writeDoorFile } from '../../../app/loopback/door-file.ts';
+import { readDoorFile, removeDoorFile, writeDoorFile } from '../../../app/loopback/door-file.ts';
 import { browserCommand } from '../../../app/loopback/open-browser.ts';
 
-const url = 'http://127.0.0.1:40123/#token=abc_DEF-123';
+const door = { address: 'http://127.0.0.1:40123/new-window', key: 'abc_DEF-123' };
 
 function temporary(): string {
   const folder = mkdtempSync(path.join(tmpdir(), 'door-'));
@@ -15,13 +15,17 @@ function temporary(): string {
 
 test('the way in lies in a file that only its owner can read, and in no command line', async () => {
   const folder = temporary();
-  const file = (await writeDoorFile(folder, url)) ?? '';
-  expect(readFileSync(file, 'utf8')).toContain(`content="0; url=${url}"`);
+  const file = (await writeDoorFile(folder, door)) ?? '';
+  expect(await readDoorFile(folder)).toEqual(door);
   expect(statSync(file).mode & 0o777).toBe(0o600);
   for (const platform of ['linux', 'darwin', 'win32'] as const) {
-    expect(JSON.stringify(browserCommand(platform, file))).not.toContain('token');
+    expect(JSON.stringify(browserCommand(platform, file))).not.toContain(door.key);
   }
-  await removeDoorFile(folder);
+  // A program that was started later has its own page there, and keeps it.
+  await removeDoorFile(folder, { ...door, key: 'earlier' });
+  expect(await readDoorFile(folder)).toEqual(door);
+  await removeDoorFile(folder, door);
+  expect(await readDoorFile(folder)).toBeNull();
   expect(statSync(file, { throwIfNoEntry: false })).toBeUndefined();
 });
 
@@ -30,7 +34,7 @@ test('what lies in its place is replaced, never written through', async () => {
   const elsewhere = path.join(folder, 'elsewhere');
   writeFileSync(elsewhere, 'untouched');
   symlinkSync(elsewhere, path.join(folder, 'open-window.html'));
-  expect(await writeDoorFile(folder, url)).toBe(path.join(folder, 'open-window.html'));
+  expect(await writeDoorFile(folder, door)).toBe(path.join(folder, 'open-window.html'));
   expect(readFileSync(elsewhere, 'utf8')).toBe('untouched');
-  expect(await writeDoorFile(path.join(folder, 'missing'), url)).toBeNull();
+  expect(await writeDoorFile(path.join(folder, 'missing'), door)).toBeNull();
 });

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { WebSocket } from 'ws';
+import { isDoorOpen } from '../../../app/loopback/is-door-open.ts';
 import { type Loopback, startLoopback } from '../../../app/loopback/start-loopback.ts';
 import type { ServiceHandler } from '../../../app/service-handler.ts';
 
@@ -147,7 +148,7 @@ test('foreign hosts, other methods and addresses outside the folder are refused'
 test('a window says its token, asks, hears events, and leaves nothing behind', async () => {
   const window = openSocket();
   await window.send({ token: tokenOf(loopback.issueUrl()) });
-  expect(await window.next()).toEqual({ type: 'welcome', secret: 'token-3', mayCommand: true });
+  expect(await window.next()).toEqual({ type: 'welcome', secret: 'token-4', mayCommand: true });
   await window.send({ id: 7, name: 'app/describe', body: {} });
   expect(await window.next()).toEqual({
     type: 'answer',
@@ -189,6 +190,39 @@ test('a used token is refused; the secret brings the same window back', async ()
   expect(await first.next()).toMatchObject({ type: 'welcome', mayCommand: false });
   await first.send({ id: 1, name: 'run/stop', body: {} });
   expect(await first.next()).toMatchObject({ result: { value: { mayCommand: false } } });
+});
+
+/** What the form of the door file gets for this body. */
+async function knock(body: string): Promise<{ status: number; location: string | null }> {
+  const { status, headers } = await fetch(loopback.door.address, {
+    method: 'POST',
+    body,
+    redirect: 'manual',
+  });
+  return { status, location: headers.get('location') };
+}
+
+test('who has closed the window gets another at the door, again and again, and the run goes on', async () => {
+  const { key } = loopback.door;
+  for (let time = 0; time < 2; time += 1) {
+    const { status, location } = await knock(`key=${key}`);
+    expect(status).toBe(303);
+    const window = openSocket();
+    await window.send({ token: tokenOf(location ?? '') });
+    expect(await window.next()).toMatchObject({ type: 'welcome', mayCommand: true });
+  }
+  expect(await isDoorOpen(loopback.door)).toBe(true);
+});
+
+test('the door gives nothing for another key, none, or a long one, and its key opens no socket', async () => {
+  const bodies = ['key=other', '', `key=${'a'.repeat(5000)}`];
+  const refused = { status: 403, location: null };
+  expect(await Promise.all(bodies.map(knock))).toEqual([refused, refused, refused]);
+  const window = openSocket();
+  await window.send({ token: loopback.door.key });
+  expect(await window.next()).toEqual({ closed: 4401 });
+  const gone = { address: loopback.door.address.replace(/:\d+/, ':1'), key: loopback.door.key };
+  expect(await isDoorOpen(gone)).toBe(false);
 });
 
 test('a viewer may not command and is told of no address', async () => {

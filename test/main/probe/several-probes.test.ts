@@ -33,9 +33,15 @@ describe('several probes at once', () => {
     expect(connected).toMatchObject({ ok: true });
     const channels = () => new Set(readings.map(({ channel }) => channel));
     await until('all three', () => channels().size === 3);
-    expect({ channels: channels(), state: listener.status().state }).toEqual({
+    const { state, origins } = listener.status();
+    expect({ channels: channels(), state, origins: new Set(origins) }).toEqual({
       channels: new Set(['head', 'head-2', 'room']),
       state: 'hearing',
+      origins: new Set([
+        { channel: 'head', probe: 0, own: 'head' },
+        { channel: 'head-2', probe: 1, own: 'head' },
+        { channel: 'room', probe: 2, own: 'room' },
+      ]),
     });
   });
 

@@ -135,6 +135,16 @@ describe('Prompts', () => {
     expect(asides.map(({ length }) => length)).toEqual([0, 1]);
   });
 
+  test('the button that puts a prompt aside says for how long it asks', () => {
+    const asked = show([alarm({ alarm: 'surging', priority: 'medium' })]);
+    const button = screen.getByRole('button', { name: /^Not for / });
+    fireEvent.click(button);
+    const minutes = Number(/^Not for (\d+) min$/.exec(button.textContent ?? '')?.[1]);
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'alarm-shelved', alarm: 'surging', forS: minutes * 60 } }],
+    ]);
+  });
+
   test('heat that could not be marked as off leaves the prompt open', async () => {
     const asked = show([alarm({})]);
     fireEvent.click(screen.getByRole('button', { name: /^Heat is off/ }));
