@@ -46,15 +46,8 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
     return false;
   }
   const loopback = started.value;
-  const url = loopback.issueUrl();
-  console.log(`Still Head Monitor: ${url}`);
-  console.log(`A second screen that only watches: ${loopback.viewerUrl}`);
-  console.log(`Runs are kept in ${run.runsFolder}`);
-  const doorFile = await writeDoorFile(run.runsFolder, loopback.door);
-  if (run.open) await openOrSay(doorFile);
-  const stopListening = offerNewWindow(loopback, doorFile);
-  const letSleep = keepAwake(session, awakeCommand(process.platform));
-  await untilToldToStop(process, {
+  // Before anything is said: whoever reads it may stop the program at once.
+  const toldToStop = untilToldToStop(process, {
     asksFirst: createEndQuestion({
       isRecording: () => session.recordingStatus().state !== 'idle',
       isPersonThere: process.stdin.isTTY === true,
@@ -63,6 +56,15 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
     }),
     again: endNow,
   });
+  const url = loopback.issueUrl();
+  console.log(`Still Head Monitor: ${url}`);
+  console.log(`A second screen that only watches: ${loopback.viewerUrl}`);
+  console.log(`Runs are kept in ${run.runsFolder}`);
+  const doorFile = await writeDoorFile(run.runsFolder, loopback.door);
+  if (run.open) await openOrSay(doorFile);
+  const stopListening = offerNewWindow(loopback, doorFile);
+  const letSleep = keepAwake(session, awakeCommand(process.platform));
+  await toldToStop;
   console.log('Stopping …');
   // Not a reason to stay, but what stays behind after it ends here.
   setTimeout(endNow, mostStoppingMs).unref();
