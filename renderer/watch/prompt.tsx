@@ -14,7 +14,7 @@ interface PromptProps {
   readonly canAct: boolean;
 }
 
-/** One prompt: the act first, then why, then what happens otherwise. Answered ones stay as a line. */
+/** One prompt: the act and what answers it first, then why, then what happens otherwise. Answered ones stay as a line. */
 export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
   const { commands } = useWindowParts();
   const words = useWords();
@@ -31,8 +31,8 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       <h2 className="prompt-act">{words.said(act)}</h2>
       <p className="prompt-state number">{promptStateWords(called, nowS)}</p>
       {isOpen && <PromptCaution alarm={alarm.alarm} />}
-      {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
+      {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
         <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
         {!isOpen && (
