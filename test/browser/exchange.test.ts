@@ -96,8 +96,8 @@ test('a table with odd columns is taken in as the person says, with its bad rows
   await page.getByRole('slider', { name: 'Time in the run' }).waitFor();
   await page.getByRole('button', { name: 'Back to the library' }).click();
   await page
-    .getByText(/· imported/)
-    .first()
+    .locator('p')
+    .filter({ hasText: /· imported/ })
     .waitFor();
 });
 
