@@ -74,6 +74,9 @@ export function createSituationWatch(): SituationWatch {
   let recededSinceS: number | null = null;
   let lastWetS = 0;
   let otherForS = 0;
+  /** What was believed of vapour at the last reading: between two of a slow logger only what time allows is known. */
+  let wet = 0;
+  let readS = 0;
   let restedForS = 0;
   let undisturbedSinceS = 0;
   let wetS = 0;
@@ -86,7 +89,7 @@ export function createSituationWatch(): SituationWatch {
   };
 
   const arrive = ({ timeS, head, azeotropeC }: SituationSecond): void => {
-    const isWet = head.wet > comes;
+    const isWet = wet > comes;
     if (isWet && head.bulbC > azeotropeC - arrivingK) arrivedS ??= timeS;
     if (!isWet || head.bulbC < azeotropeC - bathedK) return;
     bathedS = timeS;
@@ -96,7 +99,7 @@ export function createSituationWatch(): SituationWatch {
   };
 
   const settle = ({ timeS, head }: SituationSecond): void => {
-    const isResting = head.wet > comes && Math.abs(head.rateKPerS) < restingKPerS;
+    const isResting = wet > comes && Math.abs(head.rateKPerS) < restingKPerS;
     restedForS = isResting ? restedForS + 1 : 0;
     if (restedForS < restingForS && wetS < waitedS) return;
     heldS = timeS - restedForS;
@@ -106,14 +109,13 @@ export function createSituationWatch(): SituationWatch {
   };
 
   /** Vapour has come or gone when the filter has been sure of it for some seconds. */
-  const followVapour = ({ timeS, head, noise }: SituationSecond): void => {
-    if (head.wet > comes) lastWetS = timeS;
+  const followVapour = ({ timeS, observedC, head, noise }: SituationSecond): void => {
+    if (observedC === null) return;
+    if (wet > comes) lastWetS = timeS;
     const fallK = Math.max(leastFallK, fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK));
     const isOther =
-      recededSinceS === null
-        ? head.wet < goes && head.bulbC < head.vapourC - fallK
-        : head.wet > comes;
-    otherForS = isOther ? otherForS + 1 : 0;
+      recededSinceS === null ? wet < goes && head.bulbC < head.vapourC - fallK : wet > comes;
+    otherForS = isOther ? otherForS + timeS - readS : 0;
     if (otherForS < sureForS) return;
     otherForS = 0;
     if (recededSinceS === null) {
@@ -134,11 +136,13 @@ export function createSituationWatch(): SituationWatch {
         undisturbedSinceS = timeS;
         return;
       }
+      if (observedC !== null) wet = head.wet;
       // Before the head has first come to rest in vapour any rest may be its level; afterwards no bulb that cools by the hour is.
-      if (heldS === null || head.wet > comes) lowest.see(head, input.statedAzeotropeC);
+      if (heldS === null || wet > comes) lowest.see(head, input.statedAzeotropeC);
       if (bathedS === null) arrive(input);
       if (bathedS === null) return;
       followVapour(input);
+      if (observedC !== null) readS = timeS;
       if (recededSinceS !== null) {
         undisturbedSinceS = timeS;
         return;

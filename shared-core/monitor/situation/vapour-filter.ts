@@ -8,6 +8,7 @@ import {
   multiply,
   multiplyTransposed,
 } from './small-matrix.ts';
+import { changes, changesCourse, leaves, type Model, models } from './vapour-models.ts';
 
 /** What is known of the head at one second, on the probe's own scale. */
 export interface HeadState {
@@ -21,8 +22,6 @@ export interface HeadState {
   readonly bulbRateKPerS: number;
   /** Probability that vapour bathes the bulb. */
   readonly wet: number;
-  /** Probability that it does and keeps its course: it changes by no more than a weakening pot makes it. */
-  readonly steady: number;
 }
 
 /** One joint belief over the vapour, the bulb and whether the one bathes the other. */
@@ -49,46 +48,6 @@ export interface VapourFilter {
 const size = 5;
 const [vapour, rate, bulb, slow, drift] = [0, size + 1, 2 * size + 2, 3 * size + 3, 4 * size + 4];
 
-/** How a model lets one second pass: what the state gains in variance, and how much of a rate it keeps. */
-interface Model {
-  readonly isWet: boolean;
-  /** What the vapour's level gains [K²/s]. */
-  readonly levelPower: number;
-  /** What its rate gains [(K/s)²/s], and keeps in a second. */
-  readonly ratePower: number;
-  readonly rateKept: number;
-  /** What the rate of a bulb without vapour gains [(K/s)²/s]. */
-  readonly driftPower: number;
-}
-
-/**
- * Vapour that keeps its course: a departing head bends from rest to some 1 K/min within some four minutes, (0.015 K/s)²
- * over 225 s, and the level wanders a little with boil-up.
- */
-const keepsCourse: Model = {
-  isWet: true,
-  levelPower: 2e-5,
-  ratePower: 2e-7,
-  rateKept: Math.exp(-1 / 900),
-  driftPower: 4e-4,
-};
-/** Vapour that finds another level: heat turned up, reflux that builds up. By simulation: a kelvin in some minutes. */
-const changesCourse: Model = {
-  isWet: true,
-  levelPower: 0.0025,
-  ratePower: 4e-5,
-  rateKept: Math.exp(-1 / 30),
-  driftPower: 4e-4,
-};
-/** No vapour at the bulb: it says nothing of the vapour, which may come back somewhat different. */
-const leaves: Model = {
-  isWet: false,
-  levelPower: 4e-4,
-  ratePower: 2e-7,
-  rateKept: Math.exp(-1 / 60),
-  driftPower: 9e-4,
-};
-const models = [keepsCourse, changesCourse, leaves] as const;
 const count = models.length;
 /** A bulb without vapour goes on as it does for so long [s]. */
 const driftKept = Math.exp(-1 / 33);
@@ -98,15 +57,6 @@ const roomC = 20;
 /** Vapour that has come back at another level shows it by the bulb it bathes: so far from it it may be [K]. */
 const newLevelSdK = 1.5;
 
-/**
- * Probability of each change of model in a second. A flame is taken away at some two minutes' intervals and put back after
- * one; common practice, no source.
- */
-const changes: readonly (readonly number[])[] = [
-  [0.985, 0.008, 0.007],
-  [0.03, 0.955, 0.015],
-  [0.015, 0.02, 0.965],
-];
 const leastProbability = 1e-5;
 const leastVariance = 1e-10;
 /** A bulb may read less than the vapour, hardly more: by a tenth of a kelvin at most (radiation, stem) [K]. */
@@ -120,8 +70,8 @@ const bulbPower = 1e-5;
 const jumpRatePerS2 = 1 / 30 ** 2;
 
 /**
- * An interacting-multiple-model filter: three linear Gaussian models side by side, mixed each second by the probabilities
- * of change and weighed by how well each foretold the reading. In the wet models the bulb follows the vapour with its
+ * An interacting-multiple-model filter: three linear Gaussian models side by side, mixed after each reading by the
+ * probabilities of change and weighed by how well each foretold the next. In the wet models the bulb follows the vapour with its
  * lag; in the dry one it goes its own way and can only be cooler, so no dip moves what is known of the vapour.
  *
  * Source: H. A. P. Blom, Y. Bar-Shalom, IEEE Trans. Automat. Contr. 33 (1988) 780, equations (3)–(9); from memory.
@@ -141,6 +91,7 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
   const gains = new Float64Array(size);
   let noise = initial;
   let slowKept = 0;
+  let hasRead = true;
 
   const setNoise = (next: HeadNoise): void => {
     noise = next;
@@ -175,11 +126,16 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
       ? renewed.covariance
       : (covariances[from] as Float64Array);
 
+  const flowInto = (to: number): number => {
+    let total = 0;
+    for (let from = 0; from < count; from += 1) total += flow(from, to, probabilities);
+    return total;
+  };
+
   const mixInto = (to: number): void => {
     const mean = (mixedMeans[to] as Float64Array).fill(0);
     const covariance = (mixedCovariances[to] as Float64Array).fill(0);
-    let total = 0;
-    for (let from = 0; from < count; from += 1) total += flow(from, to, probabilities);
+    const total = flowInto(to);
     mixed[to] = total;
     for (let from = 0; from < count; from += 1) {
       addScaled(mean, meanFrom(from, to), flow(from, to, probabilities) / total);
@@ -188,6 +144,12 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
       const weight = flow(from, to, probabilities) / total;
       addSpread(covariance, covarianceFrom(from, to), meanFrom(from, to), mean, weight);
     }
+  };
+
+  /** Without a reading only the probabilities change: states mixed again and again would lose what each model holds. */
+  const wait = (): void => {
+    for (let to = 0; to < count; to += 1) mixed[to] = flowInto(to);
+    probabilities.set(mixed);
   };
 
   const mix = (): void => {
@@ -290,9 +252,12 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
         covariance[drift] = 0.05 ** 2;
       }
       probabilities.set([0.01, 0.01, 0.98]);
+      hasRead = true;
     },
     predict: () => {
-      mix();
+      if (hasRead) mix();
+      else wait();
+      hasRead = false;
       for (let index = 0; index < count; index += 1) pass(index);
     },
     surprise: (valueC) => {
@@ -306,6 +271,7 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
       return least;
     },
     correct: (valueC) => {
+      hasRead = true;
       let most = Number.NEGATIVE_INFINITY;
       for (let index = 0; index < count; index += 1) {
         let logLikelihood = correctOne(index, valueC);
@@ -354,7 +320,6 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
         bulbC: mean(2),
         bulbRateKPerS: mean(4),
         wet: (probabilities[0] as number) + (probabilities[1] as number),
-        steady: probabilities[0] as number,
       };
     },
   };

@@ -61,7 +61,7 @@ describe('the line of a run', () => {
     const study = loggedRun((timeS) => Math.floor(timeS) % 60 === 0 && !isMissed(timeS));
     const shares = [temperatureFigure(study, whole), strengthFigure(study)].map(drawnShare);
     for (const share of shares) {
-      expect(share).toBeGreaterThan(0.35);
+      expect(share).toBeGreaterThan(0.4);
       expect(share).toBeLessThan(0.85);
     }
   });

@@ -15,7 +15,6 @@ function seen(bulbC: (timeS: number) => number, untilS: number) {
         vapourSdK: 0.05,
         rateSdKPerS: 0.001,
         wet: 0.9,
-        steady: 0.9,
       },
       azeotropeC,
     );
