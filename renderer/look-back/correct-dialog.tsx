@@ -2,6 +2,7 @@ import { useEffect, useId, useState } from 'react';
 import type { RunSettings, RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import {
+  BeganField,
   correctionOf,
   localMinute,
   nothingStated,
@@ -66,20 +67,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
           problems={stated !== null && !stated.ok ? stated.error : {}}
           onDraft={setDraft}
         />
-        {run.imported === true && (
-          <div className="field">
-            <label className="field-name" htmlFor={`${id}-began`}>
-              Began
-            </label>
-            <input
-              id={`${id}-began`}
-              className="entry"
-              type="datetime-local"
-              value={began}
-              onChange={({ target }) => setBegan(target.value)}
-            />
-          </div>
-        )}
+        {run.imported === true && <BeganField name="Began" began={began} onBegan={setBegan} />}
         <div className="field">
           <label className="field-name" htmlFor={id}>
             Reason

@@ -1,3 +1,4 @@
+export { BeganField } from './began-field.tsx';
 export { ChooseFile } from './choose-file.tsx';
 export type { FileBeginning } from './file-beginning.ts';
 export { localMinute } from './local-minute.ts';

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { readSettingsFile, type SettingsFile } from '#shared-core';
+import { BeganField } from './began-field.tsx';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 import { StatedFields } from './stated-fields.tsx';
 
@@ -47,18 +48,7 @@ export function RunStated(props: RunStatedProps) {
         )}
       </div>
       <StatedFields draft={draft} problems={problems} onDraft={onDraft} />
-      <div className="field">
-        <label className="field-name" htmlFor={`${id}-began`}>
-          Began, if the file has no dates
-        </label>
-        <input
-          id={`${id}-began`}
-          className="entry"
-          type="datetime-local"
-          value={began}
-          onChange={({ target }) => onBegan(target.value)}
-        />
-      </div>
+      <BeganField name="Began, if the file has no dates" began={began} onBegan={onBegan} />
     </section>
   );
 }

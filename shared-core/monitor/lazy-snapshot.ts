@@ -79,7 +79,7 @@ export class LazySnapshot implements Snapshot {
     const { facts } = this.source;
     return {
       pressureKPa: facts.scale.pressureKPa,
-      pressureStandardUncertaintyKPa: facts.pressureSdKPa,
+      pressureStandardUncertaintyKPa: facts.settings.pressure.standardUncertaintyKPa,
       azeotropeC: facts.scale.azeotropeC,
       limitC: facts.scale.limitC,
       leastStrengthAbv: facts.limitAbv,

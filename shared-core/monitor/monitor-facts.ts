@@ -25,7 +25,6 @@ export interface MonitorFacts {
   readonly scale: VapourScale;
   /** The strength the heat-off call watches for: the least strength, or the stop of purity against recovery. */
   readonly limitAbv: number;
-  readonly pressureSdKPa: number;
   readonly bias: ScaleBelief;
   readonly situation: Situation;
   readonly outlook: LimitOutlook;

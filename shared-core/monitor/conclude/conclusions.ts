@@ -38,7 +38,7 @@ export interface ConclusionParts {
 }
 
 /** Who brought the heat back in the tail is reminded of it after so long [s]. */
-const reminderS = 90;
+const reminderS = 240;
 /** A head that was never stronger than the limit gives nothing to react to: weak vapour is told of sooner [s]. */
 const unarmedPatienceS = 30;
 /** After a hand was at the heat nothing is learned of the probe's noise for so long [s]. */
@@ -155,7 +155,6 @@ export function createConclusions(parts: ConclusionParts): Conclusions {
       noise: tracker.noise(),
       scale,
       limitAbv: limitScale.limitAbv(),
-      pressureSdKPa: known.pressure.standardUncertaintyKPa,
       bias: now.belief,
       situation: now.situation,
       outlook: now.outlook,

@@ -12,12 +12,13 @@ export function kelvin(differenceK: number): string {
 }
 
 /**
- * How the head moves, with its direction in words: `rising 0.4 K/min`, `falling 2 K/min`; `hardly moving` below a tenth
- * and within two standard deviations.
+ * How the head moves, with its direction in words: `rising 0.4 K/min`, `falling 2 K/min`; `hardly moving` below a tenth,
+ * and no number within two standard deviations.
  */
 export function moving(rateKPerS: number, sdKPerS: number): string {
   const size = Math.abs(60 * rateKPerS);
-  if (size < Math.max(0.095, 2 * 60 * sdKPerS)) return 'hardly moving';
+  if (size < 0.095) return 'hardly moving';
+  if (size < 2 * 60 * sdKPerS) return 'at no sure rate';
   const digits = size < 1.95 ? 1 : 0;
   return `${rateKPerS > 0 ? 'rising' : 'falling'} ${size.toFixed(digits)} K/min`;
 }

@@ -59,12 +59,13 @@ export function concludeVerdict(
 const steamAbv = 20;
 
 /** The strongest vapour that held, and what would have made it stronger. */
-function causeWords({ scale, bias }: MonitorFacts, lowestC: number): string {
+function causeWords({ scale, bias, settings }: MonitorFacts, lowestC: number): string {
   const sdK = Math.hypot(bias.sdK, scale.modelSdK(lowestC - bias.meanK));
   const { low, high } = vapourStrength(scale, lowestC - bias.meanK, sdK);
   const strongest = `Vapour at that temperature has ${strengthRange(low, high)}.`;
-  return high < steamAbv
-    ? `${strongest} The charge held hardly any alcohol, or had lost it.`
+  if (high < steamAbv) return `${strongest} The charge held hardly any alcohol, or had lost it.`;
+  return settings.rig.plates === 0
+    ? `${strongest} A still without a column gives no more from this charge; a column or a stronger charge would help.`
     : `${strongest} Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`;
 }
 

@@ -22,7 +22,7 @@ test('a guess where the head crosses the revealed limit has the strength of the 
   const course = courseOfFilm(film);
   const plateau = film.frames.at(-1)?.snapshot?.plateau;
   if (!plateau) throw new Error('no snapshot');
-  expect(plateau.probeReadsHighK).toBeLessThan(-0.3);
+  expect(plateau.probeReadsHighK).toBeLessThan(-0.5);
   const { limitC } = bandOnProbe(plateau);
   const heldS = film.verdicts.stages.find(({ stage }) => stage === 'main-fraction')?.fromS ?? 0;
   let crossedS = heldS;

@@ -70,7 +70,7 @@ describe('a bulb that reads what vapour cannot give', () => {
   });
 });
 
-test('heat brought back in the tail is no new call, and is reminded of once each time it lasts', () => {
+test('heat brought back in the tail is told of once, with a reminder after minutes', () => {
   const inputs = simulatedReadings({
     durationS: 5400,
     extraEvents: [3900, 4300, 4700].flatMap((timeS) => [
@@ -84,9 +84,5 @@ test('heat brought back in the tail is no new call, and is reminded of once each
     alarms.filter((record) => record.alarm === alarm && record.raisedS > tailS);
   expect(tailS).toBeLessThan(3900);
   expect(after('plateau-departure')).toEqual([]);
-  // The tail itself, then each time when the vapour has been back for a minute and a half.
-  expect(after('over-limit').length).toBeLessThanOrEqual(4);
-  for (const { raisedS } of after('over-limit').slice(1)) {
-    expect([4220, 4625, 5030].some((backS) => raisedS > backS && raisedS < backS + 90)).toBe(true);
-  }
+  expect(after('over-limit').length).toBeLessThanOrEqual(2);
 });

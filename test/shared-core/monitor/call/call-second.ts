@@ -1,6 +1,7 @@
 import { type AlarmTrack, quietAlarmTrack } from '#shared-core';
 import type { CallSecond } from '../../../../shared-core/monitor/call/index.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
+import { factsOf } from '../words/facts.ts';
 
 type Otherwise = Partial<Omit<CallSecond, 'facts' | 'track' | 'trackOf'>> & {
   readonly track?: Partial<AlarmTrack>;
@@ -19,6 +20,19 @@ export function callSecond(
     track: { ...quietAlarmTrack, ...track },
     trackOf: (id) => ({ ...quietAlarmTrack, ...others[id] }),
   };
+}
+
+/** Whether an alarm that stands goes on standing: by its probability of weak vapour, and how long none has come [s]. */
+export function standsBy(
+  condition: (second: CallSecond) => boolean,
+  probability: 'passedOfLate' | 'passedWithinReaction',
+): (value: number, absentS?: number) => boolean {
+  return (value, absentS = 0) =>
+    condition(
+      callSecond(factsOf({}, { outlook: { [probability]: value }, situation: { absentS } }), {
+        track: standing,
+      }),
+    );
 }
 
 /** The track of an alarm that stands, unanswered. */

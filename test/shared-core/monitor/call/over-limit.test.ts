@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { overLimit } from '../../../../shared-core/monitor/call/over-limit.ts';
 import { factsOf, headAt, limitC } from '../words/facts.ts';
-import { callSecond, standing } from './call-second.ts';
+import { callSecond, standsBy } from './call-second.ts';
 
 const { condition, reason, sentence } = overLimit;
 
@@ -11,12 +11,7 @@ describe('a head above the limit with the heat on', () => {
       factsOf({}, { head: headAt(limitC + 1), outlook: { weakForS, passedOfLate: 0.99 } });
     expect(condition(callSecond(over(45)))).toBe(false);
     expect(condition(callSecond(over(46)))).toBe(true);
-    const stands = (passedOfLate: number, absentS = 0) =>
-      condition(
-        callSecond(factsOf({}, { outlook: { passedOfLate }, situation: { absentS } }), {
-          track: standing,
-        }),
-      );
+    const stands = standsBy(condition, 'passedOfLate');
     // Until the vapour is strong again, or has been gone for three quarters of a minute.
     expect([stands(0.3), stands(0.2), stands(0.9, 44), stands(0.9, 45)]).toEqual([
       true,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { plateauDeparture } from '../../../../shared-core/monitor/call/plateau-departure.ts';
 import { factsOf, headAt, limitC } from '../words/facts.ts';
-import { callSecond, standing } from './call-second.ts';
+import { callSecond, standsBy } from './call-second.ts';
 
 const { condition, reason, sentence } = plateauDeparture;
 
@@ -42,12 +42,7 @@ describe('the heat-off call', () => {
   test('comes when the limit is due, and stands until the vapour is strong again or has been gone for long', () => {
     expect(condition(callSecond(factsOf({}, due)))).toBe(true);
     expect(condition(callSecond(factsOf()))).toBe(false);
-    const stands = (passedWithinReaction: number, absentS = 0) =>
-      condition(
-        callSecond(factsOf({}, { outlook: { passedWithinReaction }, situation: { absentS } }), {
-          track: standing,
-        }),
-      );
+    const stands = standsBy(condition, 'passedWithinReaction');
     expect([stands(0.3), stands(0.2), stands(0.9, 44), stands(0.9, 45)]).toEqual([
       true,
       false,

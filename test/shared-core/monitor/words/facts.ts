@@ -27,7 +27,6 @@ export function factsOf(
     noise: { whiteSdK: 0.04, slowSdK: 0.04, slowCorrelationS: 15 },
     scale,
     limitAbv: 80,
-    pressureSdKPa: 0.1,
     bias: priorScale(barometerSettings, scale),
     overLimitPatienceS: 45,
     firstFraction: { over: true, done: 5.2, wanted: 5, unit: 'mL', estimated: false },
@@ -51,7 +50,6 @@ export function factsOf(
       bulbC: 78.2,
       bulbRateKPerS: 0,
       wet: 0.99,
-      steady: 0.95,
       ...parts.head,
     },
     situation: {

@@ -16,7 +16,7 @@ describe('why a stage is called', () => {
 
   test('a movement that is no larger than its own uncertainty is none', () => {
     const head = { ...headAt(78.2, 0.3 / 60), rateSdKPerS: 0.2 / 60 };
-    expect(stageBecause(factsOf({}, { head }))).toContain('and hardly moving: vapour of');
+    expect(stageBecause(factsOf({}, { head }))).toContain('and at no sure rate: vapour of');
   });
 
   test('a receded head is said to be below its plateau only where it is', () => {
