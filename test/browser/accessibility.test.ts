@@ -81,6 +81,8 @@ async function markByKeys(page: Page): Promise<void> {
   await look(page, 'receiver changed');
   await page.keyboard.type('31');
   await page.keyboard.press('Enter');
+  // As a person does, who sees the dialog go before the next key.
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
   await page.keyboard.press('n');
   await page.getByLabel('What did you see or do?').waitFor();
   await page.keyboard.type('The class guessed 40 mL.');
