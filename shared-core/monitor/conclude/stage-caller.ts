@@ -32,6 +32,8 @@ const backForS = 90;
  */
 const patienceS = { marked: 240, unmarked: 420, markedInTail: 120, unmarkedInTail: 240 } as const;
 
+/** Who has once left the still alone for so long may do it again: the end must be clearly longer than any break so far. */
+const longerThanEver = 1.5;
 /** Without vapour for that long a bulb has cooled; one that stays as warm stands in some [K]. */
 const cooledK = 5;
 
@@ -80,11 +82,13 @@ export function createStageCaller(): StageCaller {
 
 function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): boolean {
   if (head.vapourC - head.bulbC < cooledK) return false;
-  const { absentS } = situation;
-  if (stage === 'tail') {
-    return absentS > (isHeatOff ? patienceS.markedInTail : patienceS.unmarkedInTail);
-  }
-  return absentS > (isHeatOff ? patienceS.marked : patienceS.unmarked);
+  const { leftAloneS, longestBreakS } = situation;
+  return leftAloneS > Math.max(patienceFor(stage, isHeatOff), longerThanEver * longestBreakS);
+}
+
+function patienceFor(stage: Stage, isHeatOff: boolean): number {
+  if (stage === 'tail') return isHeatOff ? patienceS.markedInTail : patienceS.unmarkedInTail;
+  return isHeatOff ? patienceS.marked : patienceS.unmarked;
 }
 
 /** How likely the stage is by what decides it: the limit for main fraction and tail, the time without vapour for the end. */
@@ -96,7 +100,7 @@ function probabilityOf(stage: Stage, now: StageSecond, everWet: number): number 
     case 'tail':
       return outlook.passedOfLate;
     case 'cool-down':
-      return 1 - Math.exp(-situation.absentS / 120);
+      return 1 - Math.exp(-situation.leftAloneS / 120);
     case 'first-fraction':
       return everWet;
     case 'warm-up':

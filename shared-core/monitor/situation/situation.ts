@@ -19,6 +19,10 @@ export interface Situation {
   readonly recededSinceS: number | null;
   /** How long no vapour has come [s]. */
   readonly absentS: number;
+  /** And for how long nothing has warmed the bulb either: what is heated warms it, though the vapour stay below [s]. */
+  readonly leftAloneS: number;
+  /** The longest time that it was so left alone and vapour came back all the same [s]. */
+  readonly longestBreakS: number;
   /** Seconds with vapour at the bulb since it first came, and since the head first held. */
   readonly wetS: number;
   readonly heldWetS: number;
@@ -59,6 +63,8 @@ const fallSds = 4;
 /** The head rests when it changes more slowly than this for so long, or has been bathed for so long [K/s], [s]. */
 const restingKPerS = 0.012;
 const restingForS = 20;
+/** Warm glass and rising air warm a bulb by less than this [K/s]. */
+const warmedKPerS = 0.05;
 const waitedS = 150;
 /** A head that comes back lower than this below its level has found a new one [K]. */
 const newLevelK = 0.3;
@@ -73,6 +79,8 @@ export function createSituationWatch(): SituationWatch {
   let heldS: number | null = null;
   let recededSinceS: number | null = null;
   let lastWetS = 0;
+  let lastWarmedS = 0;
+  let longestBreakS = 0;
   let otherForS = 0;
   /** What was believed of vapour at the last reading: between two of a slow logger only what time allows is known. */
   let wet = 0;
@@ -112,6 +120,10 @@ export function createSituationWatch(): SituationWatch {
   const followVapour = ({ timeS, observedC, head, noise }: SituationSecond): void => {
     if (observedC === null) return;
     if (wet > comes) lastWetS = timeS;
+    if (wet > comes || head.bulbRateKPerS > warmedKPerS) {
+      if (recededSinceS !== null) longestBreakS = Math.max(longestBreakS, timeS - lastWarmedS);
+      lastWarmedS = timeS;
+    }
     const fallK = Math.max(leastFallK, fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK));
     const isOther =
       recededSinceS === null ? wet < goes && head.bulbC < head.vapourC - fallK : wet > comes;
@@ -160,6 +172,8 @@ export function createSituationWatch(): SituationWatch {
       lowestLaterC: lowest.lowestLaterC(),
       recededSinceS,
       absentS: recededSinceS === null ? 0 : nowS - lastWetS,
+      leftAloneS: recededSinceS === null ? 0 : nowS - lastWarmedS,
+      longestBreakS,
       wetS,
       heldWetS: heldS === null ? 0 : wetS - wetAtHoldS,
       calmS: bathedS === null ? 0 : nowS - undisturbedSinceS,
