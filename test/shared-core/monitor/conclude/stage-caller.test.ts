@@ -8,7 +8,8 @@ import { factsOf, headAt } from '../words/facts.ts';
 type Second = {
   readonly weak?: number;
   readonly bathed?: boolean;
-  readonly absentS?: number;
+  readonly leftAloneS?: number;
+  readonly longestBreakS?: number;
   readonly bulbC?: number;
   readonly firstOver?: boolean;
   readonly off?: boolean;
@@ -27,15 +28,18 @@ function stagesOf(seconds: readonly Second[]): readonly string[] {
 }
 
 function evidence(second: Second): StageSecond {
-  const { weak = 0, bathed = true, absentS = 0, bulbC = 78.2, firstOver = true, off } = second;
+  const { weak = 0, bathed = true, leftAloneS = 0, longestBreakS = 0, bulbC = 78.2 } = second;
+  const { firstOver = true, off } = second;
   const { head, situation, outlook } = factsOf(
     {},
     {
       head: { ...headAt(78.2), bulbC },
       situation: {
         bathedS: bathed ? 900 : null,
-        absentS,
-        recededSinceS: absentS > 0 ? 1700 : null,
+        absentS: leftAloneS,
+        leftAloneS,
+        longestBreakS,
+        recededSinceS: leftAloneS > 0 ? 1700 : null,
       },
       outlook: { passedOfLate: weak },
     },
@@ -64,8 +68,8 @@ test('a tail is taken back by a minute and a half of strong vapour, not by less'
 
 test('heat taken away ends the run only when nothing came back for long and the bulb has cooled', () => {
   const main: Second[] = [{ firstOver: false }, { weak: 0.1 }];
-  const gone = (absentS: number, bulbC: number, off = false): string | undefined =>
-    stagesOf([...main, { absentS, bulbC, off }]).at(-1);
+  const gone = (leftAloneS: number, bulbC: number, off = false): string | undefined =>
+    stagesOf([...main, { leftAloneS, bulbC, off }]).at(-1);
   expect([gone(420, 40), gone(421, 40), gone(421, 75)]).toEqual([
     'main-fraction',
     'cool-down',
@@ -76,6 +80,13 @@ test('heat taken away ends the run only when nothing came back for long and the 
 
 test('vapour that comes back after a cool-down goes on with the stage before it', () => {
   expect(
-    stagesOf([{ firstOver: false }, { weak: 0.1 }, { absentS: 500, bulbC: 30 }, { weak: 0.1 }]),
+    stagesOf([{ firstOver: false }, { weak: 0.1 }, { leftAloneS: 500, bulbC: 30 }, { weak: 0.1 }]),
   ).toEqual(['first-fraction', 'main-fraction', 'cool-down', 'main-fraction']);
+});
+
+test('who has left the still alone for long, and come back, is waited for half as long again', () => {
+  const tail: Second[] = [{ firstOver: false }, { weak: 0.1 }, { weak: 0.9 }];
+  const gone = (leftAloneS: number): string | undefined =>
+    stagesOf([...tail, { leftAloneS, longestBreakS: 400, bulbC: 40 }]).at(-1);
+  expect([gone(600), gone(601)]).toEqual(['tail', 'cool-down']);
 });

@@ -61,6 +61,8 @@ export function factsOf(
       lowestLaterC: 78.1,
       recededSinceS: null,
       absentS: 0,
+      leftAloneS: 0,
+      longestBreakS: 0,
       wetS: 890,
       heldWetS: 840,
       calmS: 840,
