@@ -1,0 +1,40 @@
+/** The week before: what a ferment will give, how far it has come, and whether it is finished. */
+export {
+  ballingGPerG,
+  type FermentedLiquid,
+  fermentedLiquid,
+  originalExtractPlato,
+  realExtractPlato,
+  strengthFromGravities,
+} from './balling.ts';
+export { concludeFerment, type FermentConclusion, nearTheEnd } from './conclude-ferment.ts';
+export {
+  type FermentFacts,
+  type FermentReading,
+  type FermentState,
+  type FermentVerdict,
+  fermentStates,
+  type NinetyInterval,
+} from './ferment-log.ts';
+export { type FermentBelief, followFerment } from './follow-ferment.ts';
+export { type Evidence, gatherEvidence } from './gather-evidence.ts';
+export { extractGPerL, gravityFromPlato, platoFromGravity } from './gravity-and-extract.ts';
+export { gravityAt20C } from './gravity-at-20.ts';
+export {
+  carbonDioxidePerAbvGPerL,
+  dissolvedGasGPerL,
+  ethanolCarriedGPerG,
+  type MassLoss,
+  strengthFromMassLoss,
+  waterCarriedGPerG,
+} from './mass-loss.ts';
+export { scaleResolution } from './scale-resolution.ts';
+export {
+  carbonDioxidePerEthanolGPerG,
+  dryGravity,
+  fromSugar,
+  lawfulSugarPerAbvGPerL,
+  type PureSugar,
+  type SugarGives,
+  strengthOf,
+} from './sugar-to-ethanol.ts';
