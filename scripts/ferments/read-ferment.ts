@@ -16,7 +16,8 @@ export function readFerment(
 ): readonly FermentReading[] {
   const random = createRandom(`${seed}/readings`);
   const { habits, volumeMl } = drawn;
-  const round = (value: number, step: number) => Number((Math.round(value / step) * step).toFixed(4));
+  const round = (value: number, step: number) =>
+    Number((Math.round(value / step) * step).toFixed(4));
   const at = (values: Float64Array, timeH: number) =>
     values[Math.min(values.length - 1, Math.round(timeH / truth.stepH))] as number;
   const losses = massLosses(drawn, truth, 1 + 0.25 * random.uniform());
@@ -97,7 +98,8 @@ function countBubbles(
   scatter: number,
 ): number {
   const index = Math.min(truth.gasGPerL.length - 3, Math.round(timeH / truth.stepH));
-  const perH = ((truth.gasGPerL[index + 2] as number) - (truth.gasGPerL[index] as number)) / (2 * truth.stepH);
+  const perH =
+    ((truth.gasGPerL[index + 2] as number) - (truth.gasGPerL[index] as number)) / (2 * truth.stepH);
   const mlPerMin = (perH * (volumeMl / 1000) * 1000 * 0.55) / 60;
   const passes = habits.leak !== null && timeH >= habits.leak.fromH ? habits.leak.passes : 1;
   const perMin = (passes * mlPerMin * scatter) / habits.mlPerBubble;

@@ -81,7 +81,8 @@ export function scoreFerment(seed: string, index: number): FermentScore {
     const piece = evidence[step];
     const next = evidence[step + 1];
     if (piece === undefined) continue;
-    if (next !== undefined && Math.floor(next.timeH / 24) === Math.floor(piece.timeH / 24)) continue;
+    if (next !== undefined && Math.floor(next.timeH / 24) === Math.floor(piece.timeH / 24))
+      continue;
     if (piece.timeH < 12) continue;
     const verdict = concludeFerment(belief, facts);
     judge(verdict, piece.timeH);
@@ -112,13 +113,14 @@ export function scoreFerment(seed: string, index: number): FermentScore {
     }
     if (state === 'stuck' && stuckH === null) {
       if (gravity <= truth.dryGravity + 0.004) score.stuckAtEnd = true;
-      else if (at(truth.gravity, timeH - 24) - gravity > 0.0015 && doneH !== null) score.falselyStuck = true;
+      else if (at(truth.gravity, timeH - 24) - gravity > 0.0015 && doneH !== null)
+        score.falselyStuck = true;
     }
     if (state === 'finished' && doneH !== null && score.finishedAfterH === null) {
       score.finishedAfterH = timeH - doneH;
     }
     told.push(
-      `${timeH.toFixed(0)}h:${state.slice(0, 4)}${isInside ? '' : '!'}(${gravity.toFixed(3)} ${verdict.strengthAbv.value.toFixed(1)}${(verdict.strengthAbv.value-abv).toFixed(1)}±${((verdict.strengthAbv.high-verdict.strengthAbv.low)/2).toFixed(1)} n${verdict.nearProbability.toFixed(2)} s${verdict.stuckProbability.toFixed(2)} u${(1000*verdict.aboveUsualEnd).toFixed(0)}${verdict.isStill?'S':''} ${forecast === null ? '-' : `${forecast.low.toFixed(0)}–${forecast.high.toFixed(0)}`})`,
+      `${timeH.toFixed(0)}h:${state.slice(0, 4)}${isInside ? '' : '!'}(${gravity.toFixed(3)} ${verdict.strengthAbv.value.toFixed(1)}${(verdict.strengthAbv.value - abv).toFixed(1)}±${((verdict.strengthAbv.high - verdict.strengthAbv.low) / 2).toFixed(1)} n${verdict.nearProbability.toFixed(2)} s${verdict.stuckProbability.toFixed(2)} u${(1000 * verdict.aboveUsualEnd).toFixed(0)}${verdict.isStill ? 'S' : ''} ${forecast === null ? '-' : `${forecast.low.toFixed(0)}–${forecast.high.toFixed(0)}`})`,
     );
   }
 }

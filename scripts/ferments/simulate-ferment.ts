@@ -78,7 +78,11 @@ export function simulateFerment(setup: FermentSetup, hours: number): TrueFerment
         setup.uptakeGPerGH * warm * cold * awake * (sugar / (sugar + 9)) * inhibited * cells;
       const heat = temperatureC > 33 ? 1 + (temperatureC - 33) * 1.2 : 1;
       const death =
-        setup.deathPerH * 2.2 ** ((temperatureC - 20) / 10) * heat * (1 + setup.deathByEthanol * (ethanol / 100) ** 2) * cells;
+        setup.deathPerH *
+        2.2 ** ((temperatureC - 20) / 10) *
+        heat *
+        (1 + setup.deathByEthanol * (ethanol / 100) ** 2) *
+        cells;
       cells += (growth * inhibited - death) * h;
       nitrogen = Math.max(0, nitrogen - 35 * growth * h);
       const taken = Math.min(sugar, uptake * h);
@@ -92,14 +96,17 @@ export function simulateFerment(setup: FermentSetup, hours: number): TrueFerment
 
 /** Grams in what has become of a litre of must. */
 function massG(setup: FermentSetup, ethanol: number): number {
-  const began = 1000 + 0.38 * ((1 - 0.05 * setup.sucroseShare) * setup.sugarGPerL + setup.unfermentableGPerL);
+  const began =
+    1000 + 0.38 * ((1 - 0.05 * setup.sucroseShare) * setup.sugarGPerL + setup.unfermentableGPerL);
   return began - carbonDioxidePerEthanol * ethanol;
 }
 
 function gravityOf(setup: FermentSetup, sugar: number, ethanol: number): number {
   const taken = setup.sugarGPerL - sugar;
   const solids =
-    sugar * (1 - 0.05 * setup.sucroseShare) + setup.unfermentableGPerL + setup.glycerolYieldGPerG * 0.6 * taken;
+    sugar * (1 - 0.05 * setup.sucroseShare) +
+    setup.unfermentableGPerL +
+    setup.glycerolYieldGPerG * 0.6 * taken;
   const fraction = ethanol / (massG(setup, ethanol) - 0.02 * taken);
   return dryGravityOfMass(fraction) + 0.0003855 * solids;
 }

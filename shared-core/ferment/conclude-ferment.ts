@@ -16,7 +16,10 @@ export interface FermentConclusion {
   readonly endGravity: NinetyInterval;
   /** Gravity above the end that is usual after such a beginning. */
   readonly aboveUsualEnd: number;
+  /** Lost next to nothing in two days. */
   readonly isStill: boolean;
+  /** Gravity or sugar was told, so that it is known how far it had to go. */
+  readonly tellsEnd: boolean;
   readonly donePercent: NinetyInterval;
   /** Gravity lost in a day at the present speed. */
   readonly perDay: NinetyInterval;
@@ -36,9 +39,11 @@ export const standsStillPerDay = 0.0018;
 /** Less than this a day is sluggish above gravity 1.005, and below. Source: trade, one author (techniquesinhomewinemaking.com). */
 export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as const;
 
-const sureNear = 0.95;
+/** How likely near its end is near enough: told by gravities, or by masses against the sugar, which is known less well. */
+const sureNear = { byGravity: 0.9, bySugar: 0.75 } as const;
 const sureStill = 0.9;
 const likelyStuck = 0.5;
+/** Gravity above the usual end at which steady is rather stuck: few musts leave as much that yeast can't use. */
 const usualWithin = 0.006;
 /** Fewer possible futures than ferments give the same quantiles. */
 const futures = 400;
@@ -48,7 +53,8 @@ const longestForecastH = 60 * 24;
 export function concludeFerment(belief: FermentBelief, facts: FermentFacts): FermentConclusion {
   const { cloud, timeH, warmthK } = belief;
   const weights = weightsOf(cloud);
-  const each = (of: (index: number) => number) => Float64Array.from(weights, (_, index) => of(index));
+  const each = (of: (index: number) => number) =>
+    Float64Array.from(weights, (_, index) => of(index));
   const at = (values: Float64Array, index: number) => values[index] as number;
   const range = each((index) => at(cloud.original, index) - at(cloud.end, index));
   const left = each((index) => at(range, index) - at(cloud.lost, index));
@@ -80,8 +86,8 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   const speed = ninetyOf(perDay, weights);
   const [medianLeft = 0] = weightedQuantiles(left, weights, [0.5]);
   // Masses and bubbles alone don't say how far it had to go.
-  const tellsEnd =
-    facts.sugarG !== null || belief.evidence.some(({ gravity: read }) => read !== null);
+  const hasGravity = belief.evidence.some(({ gravity: read }) => read !== null);
+  const tellsEnd = facts.sugarG !== null || hasGravity;
   const originalGravity = ninetyOf(cloud.original, weights);
   const aboveUsualEnd = gravity.value - endGravity(originalGravity.value, 2, 100);
   const state = stateOf();
@@ -92,6 +98,7 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
     originalGravity,
     aboveUsualEnd,
     isStill,
+    tellsEnd,
     endGravity: ninetyOf(cloud.end, weights),
     donePercent: ninetyOf(
       each((index) => (100 * at(cloud.lost, index)) / at(range, index)),
@@ -107,12 +114,20 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   function stateOf(): FermentState {
     if (!hasBegun) return 'not-started';
     if (isStill) {
-      if (tellsEnd && nearProbability >= sureNear && (facts.sugarG !== null || aboveUsualEnd <= usualWithin))
+      const isUsual = facts.sugarG !== null || aboveUsualEnd <= usualWithin;
+      if (
+        tellsEnd &&
+        isUsual &&
+        nearProbability >= (hasGravity ? sureNear.byGravity : sureNear.bySugar)
+      ) {
         return 'finished';
-      if (!tellsEnd || aboveUsualEnd > usualWithin) return 'stuck';
+      }
+      if (!tellsEnd || !isUsual) return 'stuck';
     }
     if (stuckProbability >= likelyStuck) return 'stuck';
-    const sluggish = gravity.value > sluggishPerDay.from ? sluggishPerDay.above : sluggishPerDay.below;
+    if (isStill) return 'slow';
+    const sluggish =
+      gravity.value > sluggishPerDay.from ? sluggishPerDay.above : sluggishPerDay.below;
     const isPastRise = shareOf(weights, (index) => at(cloud.lagH, index) * 1.5 < timeH) > 0.8;
     return isPastRise && speed.value < sluggish && medianLeft > nearTheEnd ? 'slow' : 'working';
   }
@@ -133,7 +148,9 @@ function forecast(belief: FermentBelief, weights: Float64Array): NinetyInterval 
   const { cloud, timeH, warmthK } = belief;
   const random = createRandom('ferment forecast');
   const going = Float64Array.from(weights, (weight, index) =>
-    (cloud.fading[index] as number) > -1.5 || !Number.isNaN(cloud.doneH[index] as number) ? weight : 0,
+    (cloud.fading[index] as number) > -1.5 || !Number.isNaN(cloud.doneH[index] as number)
+      ? weight
+      : 0,
   );
   const total = going.reduce((sum, weight) => sum + weight, 0);
   if (total <= 0) return null;
@@ -145,11 +162,10 @@ function forecast(belief: FermentBelief, weights: Float64Array): NinetyInterval 
       from += 1;
       sum += going[from] as number;
     }
-    const wasFading = cloud.fading[from] as number;
     future.lost[from] = cloud.lost[from] as number;
     future.vigour[from] = cloud.vigour[from] as number;
     future.doneH[from] = cloud.doneH[from] as number;
-    future.fading[from] = wasFading < 0 ? 0 : wasFading;
+    future.fading[from] = 0;
     done[index] = forecastDoneH(future, from, timeH, timeH + longestForecastH, warmthK, random);
   }
   return ninetyOf(done, new Float64Array(futures).fill(1));

@@ -42,12 +42,20 @@ export function* followFerment(
   let { timeH } = first;
   for (const [at, piece] of evidence.entries()) {
     if (piece.temperatureC !== null) temperature = { atH: piece.timeH, valueC: piece.temperatureC };
-    else if (temperature !== null && piece.timeH - temperature.atH > temperatureKeepsH) temperature = null;
+    else if (temperature !== null && piece.timeH - temperature.atH > temperatureKeepsH)
+      temperature = null;
     const nowK = temperature === null ? 0 : warmthOf(temperature.valueC);
     advanceFerments(cloud, timeH - originH, piece.timeH - originH, (warmthK + nowK) / 2, random);
     warmthK = nowK;
     timeH = piece.timeH;
-    const doubt = weighEvidence(cloud, { ...piece, timeH: timeH - originH }, facts, warmthK, random, at === 0);
+    const doubt = weighEvidence(
+      cloud,
+      { ...piece, timeH: timeH - originH },
+      facts,
+      warmthK,
+      random,
+      at === 0,
+    );
     if (doubt !== null) gravityDoubts.push({ evidence: piece, probability: doubt });
     yield {
       cloud,
@@ -65,5 +73,3 @@ export function* followFerment(
 function warmthOf(temperatureC: number): number {
   return Math.min(12, Math.max(-12, temperatureC - 20));
 }
-
-

@@ -20,6 +20,7 @@ export { type FermentBelief, followFerment } from './follow-ferment.ts';
 export { type Evidence, gatherEvidence } from './gather-evidence.ts';
 export { extractGPerL, gravityFromPlato, platoFromGravity } from './gravity-and-extract.ts';
 export { gravityAt20C } from './gravity-at-20.ts';
+export { judgeFerment } from './judge-ferment.ts';
 export {
   carbonDioxidePerAbvGPerL,
   dissolvedGasGPerL,
@@ -28,6 +29,12 @@ export {
   strengthFromMassLoss,
   waterCarriedGPerG,
 } from './mass-loss.ts';
+export {
+  explainFermentCsvProblem,
+  type FermentCsvProblem,
+  type ReadFermentCsv,
+  readFermentCsv,
+} from './read-ferment-csv.ts';
 export { scaleResolution } from './scale-resolution.ts';
 export {
   carbonDioxidePerEthanolGPerG,

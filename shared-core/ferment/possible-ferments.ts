@@ -9,7 +9,7 @@ import { abvPerGravity, endGravity } from './practical-end.ts';
  * gas differs from that by what is known of volume and vapours. Source: from the proportions in `fromSugar`; spreads: common
  * practice, no source.
  */
-export const usualYield = { ethanol: 1.015, ethanolSpread: 0.027, gasSpread: 0.02 } as const;
+export const usualYield = { ethanol: 1.015, ethanolSpread: 0.033, gasSpread: 0.026 } as const;
 
 /** Variance of a mass of which nothing is known [g²]. */
 export const unknownMassG2 = 1e8;
@@ -104,18 +104,15 @@ export function drawFerments(
     drawn.original[index] = original;
     drawn.logWeight[index] = logWeight;
     for (const trait of traitNames) drawn.traits[trait][index] = random.normal();
-    drawn.logHours[index] = Math.log(60) + 0.8 * random.normal();
+    drawn.logHours[index] = Math.log(45) + random.normal();
     drawn.vigour[index] = vigourSpread * random.normal();
     followTraits(drawn, index);
     if (facts.sugarG !== null) {
       const abv =
-        abvPerGravity(original) *
-        (original - (drawn.end[index] as number)) *
-        usualYield.ethanol;
+        abvPerGravity(original) * (original - (drawn.end[index] as number)) * usualYield.ethanol;
       const expected = pureSugarPotentialAbv(facts.sugarG, facts.volumeMl);
       const off = (abv - expected) / (0.04 * expected);
-      drawn.logWeight[index] =
-        logWeight + Math.log(0.9 * Math.exp((-off * off) / 2) + 0.02);
+      drawn.logWeight[index] = logWeight + Math.log(0.9 * Math.exp((-off * off) / 2) + 0.02);
     }
   }
   return drawn;

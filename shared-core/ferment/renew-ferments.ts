@@ -6,7 +6,10 @@ const nudges = { little: 0.08, bold: 0.6, boldShare: 0.06 } as const;
 
 /** Weights that sum to one. */
 export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
-  const highest = logWeight.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+  const highest = logWeight.reduce(
+    (most, value) => Math.max(most, value),
+    Number.NEGATIVE_INFINITY,
+  );
   const weights = logWeight.map((value) => Math.exp(value - highest));
   const sum = weights.reduce((total, value) => total + value, 0);
   return weights.map((value) => value / sum);
@@ -51,8 +54,7 @@ function nudgeOriginals({ original }: PossibleFerments, random: Random): void {
   );
   for (let index = 0; index < ferments; index += 1) {
     const value = original[index] as number;
-    original[index] =
-      mean + keep * (value - mean) + nudges.little * spread * random.normal();
+    original[index] = mean + keep * (value - mean) + nudges.little * spread * random.normal();
   }
 }
 
@@ -88,7 +90,9 @@ function rangeOf(cloud: PossibleFerments, index: number): number {
 function logSpeed(cloud: PossibleFerments, index: number): number {
   const range = rangeOf(cloud, index);
   const left = Math.max(1e-5, range - (cloud.lost[index] as number));
-  return Math.log(left) + ((cloud.power[index] as number) - 1) * Math.log(Math.max(1e-3, left / range));
+  return (
+    Math.log(left) + ((cloud.power[index] as number) - 1) * Math.log(Math.max(1e-3, left / range))
+  );
 }
 
 function pick(values: Float64Array, chosen: Uint32Array): Float64Array {

@@ -29,7 +29,6 @@ export function scaleResolution(values: readonly number[], kind: 'gravity' | 'ma
 
 /** The share of values that are multiples of a step. */
 function share(values: readonly number[], step: number): number {
-  const isMultiple = (value: number) =>
-    Math.abs(value / step - Math.round(value / step)) < 0.02;
+  const isMultiple = (value: number) => Math.abs(value / step - Math.round(value / step)) < 0.02;
   return values.filter(isMultiple).length / Math.max(1, values.length);
 }

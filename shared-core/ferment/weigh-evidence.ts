@@ -1,6 +1,6 @@
 import type { Random } from '../random/index.ts';
-import type { FermentFacts } from './ferment-log.ts';
 import { gravityPerH } from './advance-ferments.ts';
+import type { FermentFacts } from './ferment-log.ts';
 import type { Evidence, Measured } from './gather-evidence.ts';
 import {
   carbonDioxidePerAbvGPerL,
@@ -13,7 +13,13 @@ import { abvPerGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
 
 /** Shares of readings that are misread or mistyped, and by how much then; common practice, no source. */
-const misread = { gravity: 0.03, gravityBy: 0.012, mass: 0.02, massByG: 60, bubbles: 0.12 } as const;
+const misread = {
+  gravity: 0.02,
+  gravityBy: 0.012,
+  mass: 0.005,
+  massByG: 60,
+  bubbles: 0.12,
+} as const;
 /** Counts of bubbles scatter by this (logarithm); below the least, a lock may as well leak. */
 const bubbleScatter = 0.4;
 const leastBubbles = 0.4;
@@ -37,7 +43,8 @@ export function weighEvidence(
   const { gravity, massG, bubblesPerMin, temperatureC, timeH } = evidence;
   // The first gravity was believed, or not, when the ferments were drawn.
   const doubt = gravity === null || isFirst ? null : weighGravity(cloud, gravity);
-  if (massG !== null) weighMass(cloud, massG, evidence, facts, temperatureC ?? unreadTemperatureC, random);
+  if (massG !== null)
+    weighMass(cloud, massG, evidence, facts, temperatureC ?? unreadTemperatureC, random);
   if (bubblesPerMin !== null) {
     for (let index = 0; index < ferments; index += 1) {
       weighBubbles(cloud, index, bubblesPerMin, facts, gravityPerH(cloud, index, timeH, warmthK));
