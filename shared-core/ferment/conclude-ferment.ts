@@ -49,7 +49,21 @@ const usualWithin = 0.006;
 const futures = 400;
 const longestForecastH = 60 * 24;
 
-/** What is concluded from a belief. */
+/**
+ * What is concluded from a belief: quantiles of the weighted possible ferments, and the state by rule. "Finished" needs steady
+ * (less than 0.002 lost in two days) and near its end (within 0.004); steady but high is "stuck", never "finished".
+ *
+ * @param belief what the log says so far, from {@link followFerment}
+ * @param facts volume [mL] > 0 and, where known, sugar [g] > 0
+ * @returns 90 % intervals of strength [% vol], gravities and the time of the end [h], and the state
+ *
+ * Source: weighted quantiles; the rule: see {@link nearTheEnd}; check: `scripts/ferments.ts`.
+ * @example
+ * const at = (timeH, gravity) => ({ timeH, gravity, massG: null, temperatureC: null, bubblesPerMin: null, isDegassed: false });
+ * const facts = { volumeMl: 1000, sugarG: null };
+ * const [, belief] = [...followFerment(gatherEvidence([at(0, 1.06), at(48, 1.02)]), facts)];
+ * concludeFerment(belief, facts).state // => "working"
+ */
 export function concludeFerment(belief: FermentBelief, facts: FermentFacts): FermentConclusion {
   const { cloud, timeH, warmthK } = belief;
   const weights = weightsOf(cloud);

@@ -25,7 +25,15 @@ const latestBeginningH = 72;
 
 /**
  * Follows a ferment through its evidence and gives what is believed after each piece. What is given is changed by the next
- * step: whoever keeps it takes what they need at once.
+ * step: whoever keeps it takes what they need at once. Method: particle filter, `du/dt = −k u^n` with a wandering k for each.
+ *
+ * @param evidence in time order, any number
+ * @param facts volume [mL] > 0 and, where known, sugar [g] > 0
+ * @returns one belief for each piece of evidence
+ *
+ * Source: sequential Monte Carlo; see {@link renewFerments}.
+ * @example
+ * [...followFerment([], { volumeMl: 1000, sugarG: null })].length // => 0
  */
 export function* followFerment(
   evidence: readonly Evidence[],

@@ -24,7 +24,15 @@ const leastGravityUncertainty = 0.0008;
 /** Least standard uncertainty of a mass, draughts and a balance's wandering included [g]; common practice, no source. */
 const leastMassUncertaintyG = 0.4;
 
-/** Readings in time order as evidence: dense ones are drawn together, each with what it may err by. */
+/**
+ * Readings in time order as evidence: those of three hours are one piece, the median of each kind, with an uncertainty of
+ * `u² = q²/12 + s²` by the step q of the scale and a least scatter s.
+ *
+ * Source: JCGM 100, F.2.2.1; least scatters: common practice, no source.
+ * @example
+ * const at = (timeH, massG) => ({ timeH, gravity: null, massG, temperatureC: null, bubblesPerMin: null, isDegassed: false });
+ * gatherEvidence([at(0, 1500), at(1, 1499), at(2, 1498), at(3, 1497)]).length // => 2
+ */
 export function gatherEvidence(readings: readonly FermentReading[]): readonly Evidence[] {
   const of = <K extends 'gravity' | 'massG'>(key: K) =>
     readings.map((reading) => reading[key]).filter((value) => value !== null);

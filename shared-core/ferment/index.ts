@@ -17,10 +17,12 @@ export {
   type NinetyInterval,
 } from './ferment-log.ts';
 export { type FermentBelief, followFerment } from './follow-ferment.ts';
+export { type FruitSugar, fruitSugars } from './fruit-sugar.ts';
 export { type Evidence, gatherEvidence } from './gather-evidence.ts';
 export { extractGPerL, gravityFromPlato, platoFromGravity } from './gravity-and-extract.ts';
 export { gravityAt20C } from './gravity-at-20.ts';
 export { judgeFerment } from './judge-ferment.ts';
+export { leastUsefulStrengthAbv } from './least-useful-strength.ts';
 export {
   carbonDioxidePerAbvGPerL,
   dissolvedGasGPerL,
@@ -29,6 +31,16 @@ export {
   strengthFromMassLoss,
   waterCarriedGPerG,
 } from './mass-loss.ts';
+export {
+  type FermentPlan,
+  type FermentPlanRequest,
+  type FermentWarning,
+  frothRoomPercent,
+  type PlanRange,
+  planFerment,
+  type SugarSource,
+  sugarToWeighG,
+} from './plan-ferment.ts';
 export {
   explainFermentCsvProblem,
   type FermentCsvProblem,

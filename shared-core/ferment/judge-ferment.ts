@@ -14,7 +14,7 @@ import { gatherEvidence } from './gather-evidence.ts';
  * Many possible ferments are weighed against the readings (particle filter); what is said is what most of the weight says.
  *
  * @param readings in time order
- * @param facts volume [mL] and, where known, sugar [g]
+ * @param facts volume [mL] > 0 and, where known, sugar [g] > 0
  * @returns the verdict with 90 % intervals; the same log gives the same bits
  *
  * Source: saturating curves `du/dt = −k u^n` with a wandering k; check: `scripts/ferments.ts`.

@@ -31,7 +31,7 @@ export function dissolvedGasGPerL(temperatureC: number): number {
 }
 
 /**
- * Water vapour that each gram of gas takes along, saturated: `M_w p_w/(M_g (P − p_w))`.
+ * Water vapour that each gram of gas takes along, saturated: `w = M_w p_w/(M_g (P − p_w))`.
  *
  * @param temperatureC temperature of the liquid [°C], 1 … 40
  * @returns water [g per g of CO2] at 101.325 kPa

@@ -27,6 +27,7 @@ const titleRows = 20;
  * Reads the table of a ferment: a time (`time_h`, days, or dates) and any of `gravity`, `mass_g`, `temperature_C`,
  * `bubbles_per_min`, with either delimiter and decimal sign. Other columns are left alone; what can't be used is told by its line.
  *
+ * Source: this project's rule; no standard.
  * @example
  * const read = readFermentCsv('time_h;gravity\n0;1,080\n24;x\n');
  * read.ok && read.value.readings.length // => 1
@@ -133,7 +134,7 @@ function readCells(
 const canBe = {
   gravity: 'a gravity of a ferment (0.97 to 1.2)',
   mass: 'a mass of a ferment (up to 10 t)',
-  temperature: 'a temperature of a ferment (0 to 60 °C)',
+  temperature: 'a temperature that yeast survives',
   bubbles: 'a number of bubbles in a minute (0 to 5000)',
 } as const;
 
@@ -188,6 +189,7 @@ function shortened(problems: readonly string[]): readonly string[] {
 /**
  * A plain sentence that says what is wrong with a ferment's table and what would help.
  *
+ * Source: this project's words.
  * @example
  * explainFermentCsvProblem({ kind: 'empty' }) // => "The file is empty."
  */

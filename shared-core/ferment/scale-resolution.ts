@@ -6,7 +6,7 @@ const massSteps = [10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.01] as const;
 const fewestValues = 4;
 
 /**
- * The step in which a series was read: the largest of the usual steps that nearly all values are multiples of.
+ * The step in which a series was read: the largest usual step q with `value = n q` for nearly all values.
  *
  * @param values readings, in the unit of the steps
  * @param kind gravity (steps from 0.0001 to 0.005) or mass in grams (steps from 0.01 to 10)
