@@ -97,15 +97,21 @@ function PlanShown({ shown }: { readonly shown: FermentPlanShown }) {
   };
   const { plan, wantedAbv, sugarToAddG } = shown;
   return (
-    <div role="status">
+    <div role="status" className="ferment-plan-shown">
       <ul>
         <li>
           In practice <strong>{range(plan.inPracticeAbv, 1, '% vol')}</strong>; by the equation, at
           most {range(plan.atMostAbv, 1, '% vol')}.
         </li>
         <li>
-          For {numberWords(wantedAbv, 1, decimal)} % vol add{' '}
-          <strong>{range(sugarToAddG, 0, 'g')}</strong> of table sugar to what is above.
+          {sugarToAddG.high < 0.5 ? (
+            `There is sugar enough for ${numberWords(wantedAbv, 1, decimal)} % vol.`
+          ) : (
+            <>
+              For {numberWords(wantedAbv, 1, decimal)} % vol add{' '}
+              <strong>{range(sugarToAddG, 0, 'g')}</strong> of table sugar to what is above.
+            </>
+          )}
         </li>
         <li>
           It gives {range(plan.carbonDioxideL, 0, 'L')} of gas and loses{' '}

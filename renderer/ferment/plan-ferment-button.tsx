@@ -6,7 +6,7 @@ import { FermentPlanDialog } from './ferment-plan-dialog.tsx';
 export function PlanFermentButton() {
   const [isOpen, setOpen] = useState(false);
   return (
-    <div className="field field-wide">
+    <div className="field-wide">
       <Button onClick={() => setOpen(true)}>Plan the ferment</Button>
       {isOpen && <FermentPlanDialog onClose={() => setOpen(false)} />}
     </div>

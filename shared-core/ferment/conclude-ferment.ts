@@ -41,6 +41,8 @@ export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as con
 
 /** How likely near its end is near enough: told by gravities, or by masses against the sugar, which is known less well. */
 const sureNear = { byGravity: 0.9, bySugar: 0.75 } as const;
+/** Gravity lost in two days, by masses, that counts as nothing: they are finer than floats. */
+const stillByMass = 0.001;
 const sureStill = 0.9;
 const likelyStuck = 0.5;
 /** Gravity above the usual end at which steady is rather stuck: few musts leave as much that yeast can't use. */
@@ -97,6 +99,7 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
     each((index) => at(cloud.original, index) - at(cloud.lost, index)),
     weights,
   );
+  const lostInTwoDays = ninetyOf(inTwoDays, weights);
   const speed = ninetyOf(perDay, weights);
   const [medianLeft = 0] = weightedQuantiles(left, weights, [0.5]);
   // Masses and bubbles alone don't say how far it had to go.
@@ -119,7 +122,7 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
       weights,
     ),
     perDay: speed,
-    inTwoDays: ninetyOf(inTwoDays, weights),
+    inTwoDays: lostInTwoDays,
     doneH: state === 'not-started' || state === 'stuck' ? null : forecast(belief, weights),
     nearProbability,
     stuckProbability,
@@ -129,13 +132,10 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
     if (!hasBegun) return 'not-started';
     if (isStill) {
       const isUsual = facts.sugarG !== null || aboveUsualEnd <= usualWithin;
-      if (
-        tellsEnd &&
-        isUsual &&
-        nearProbability >= (hasGravity ? sureNear.byGravity : sureNear.bySugar)
-      ) {
-        return 'finished';
-      }
+      const isSure = hasGravity
+        ? nearProbability >= sureNear.byGravity
+        : nearProbability >= sureNear.bySugar && lostInTwoDays.high < stillByMass;
+      if (tellsEnd && isUsual && isSure) return 'finished';
       if (!tellsEnd || !isUsual) return 'stuck';
     }
     if (stuckProbability >= likelyStuck) return 'stuck';

@@ -9,7 +9,7 @@ import { abvPerGravity, endGravity } from './practical-end.ts';
  * gas differs from that by what is known of volume and vapours. Source: from the proportions in `fromSugar`; spreads: common
  * practice, no source.
  */
-export const usualYield = { ethanol: 1.015, ethanolSpread: 0.033, gasSpread: 0.026 } as const;
+export const usualYield = { ethanol: 1.015, ethanolSpread: 0.031, gasSpread: 0.026 } as const;
 
 /** Variance of a mass of which nothing is known [g²]. */
 export const unknownMassG2 = 1e8;
@@ -119,7 +119,7 @@ export function drawFerments(
 }
 
 /** Spread of the vigour's logarithm, and the hours in which it forgets. */
-export const vigourSpread = 0.3;
+export const vigourSpread = 0.34;
 export const vigourHours = 36;
 
 /** Share of the drawn that believe the first gravity; fewer than is likely, so that the others are many enough. */

@@ -18,7 +18,7 @@ const misread = {
   gravityBy: 0.012,
   mass: 0.005,
   massByG: 60,
-  bubbles: 0.12,
+  bubbles: 0.2,
 } as const;
 /** Counts of bubbles scatter by this (logarithm); below the least, a lock may as well leak. */
 const bubbleScatter = 0.4;
