@@ -1,4 +1,4 @@
-import { dryGravityOfMass } from '../../shared-core/ferment/sugar-to-ethanol.ts';
+import { densityKgPerM3 } from '#shared-core';
 
 /** A ferment whose kinetics the judge does not share: cells grow on nitrogen, take up sugar, and die. */
 export interface FermentSetup {
@@ -40,6 +40,7 @@ export interface TrueFerment {
 }
 
 const stepH = 0.5;
+const waterKgPerM3 = 998.20123;
 const ethanolGPerLPerAbv = 7.8924;
 const carbonDioxidePerEthanol = 0.9553;
 
@@ -108,7 +109,8 @@ function gravityOf(setup: FermentSetup, sugar: number, ethanol: number): number 
     setup.unfermentableGPerL +
     setup.glycerolYieldGPerG * 0.6 * taken;
   const fraction = ethanol / (massG(setup, ethanol) - 0.02 * taken);
-  return dryGravityOfMass(fraction) + 0.0003855 * solids;
+  const dry = densityKgPerM3({ ethanolMassFraction: fraction, temperatureC: 20 }) / waterKgPerM3;
+  return dry + 0.0003855 * solids;
 }
 
 function abvOf(setup: FermentSetup, sugar: number, ethanol: number): number {
