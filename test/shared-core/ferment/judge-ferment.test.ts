@@ -120,14 +120,21 @@ describe('judgeFerment', () => {
   });
 });
 
+/** A busy machine takes its time: two of each kind are some ten seconds of work. */
+const aFewMinutes = { timeout: 300_000 };
+
 describe('simulated ferments, of kinetics that the judge does not share', () => {
-  test('none of 28 is called finished too early, stuck ones are told in two days, and intervals cover', () => {
-    const scores = Array.from({ length: 28 }, (_, index) => scoreFerment('test', index));
-    const sum = summarise(scores);
-    expect(sum.finishedTooEarly).toBe(0);
-    expect(sum.stuckToldPercent).toBeGreaterThanOrEqual(90);
-    // Of so few ferments, whose readings share their errors, the share that is covered scatters by some 6 %.
-    expect(sum.strengthCoveredPercent).toBeGreaterThan(76);
-    expect(sum.finishCoveredPercent).toBeGreaterThan(76);
-  });
+  test(
+    'none of 14 is called finished too early, stuck ones are told in two days, and intervals cover',
+    aFewMinutes,
+    () => {
+      const scores = Array.from({ length: 14 }, (_, index) => scoreFerment('test', index));
+      const sum = summarise(scores);
+      expect(sum.finishedTooEarly).toBe(0);
+      expect(sum.stuckToldPercent).toBeGreaterThanOrEqual(90);
+      // Of so few ferments, whose readings share their errors, the share that is covered scatters by some 6 %.
+      expect(sum.strengthCoveredPercent).toBeGreaterThan(76);
+      expect(sum.finishCoveredPercent).toBeGreaterThan(76);
+    },
+  );
 });
