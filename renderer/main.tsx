@@ -5,6 +5,7 @@ import './window/window.css';
 import './help/help.css';
 import './strip/strip.css';
 import './prepare/prepare.css';
+import './ferment/ferment.css';
 import './calibrate/calibrate.css';
 import './watch/watch.css';
 import './watch/note-drawer.css';

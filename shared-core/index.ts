@@ -9,6 +9,7 @@ export * from './csv/index.ts';
 export * from './diagram/index.ts';
 export * from './equilibrium/index.ts';
 export * from './exercises/index.ts';
+export * from './ferment/index.ts';
 export * from './figures/index.ts';
 export * from './frame/index.ts';
 export * from './monitor/index.ts';

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { NumberField } from '../design/index.ts';
+import { PlanFermentButton } from '../ferment/index.ts';
 import { Section } from './section.tsx';
 import { useDraftFields } from './use-draft-fields.ts';
 
@@ -34,6 +35,7 @@ export function ChargeSection() {
         hint="Leave empty if not known."
         {...numberField('heatW')}
       />
+      <PlanFermentButton />
     </Section>
   );
 }

@@ -28,6 +28,7 @@ export const usage = `Usage: npm run --silent analyse -- FILE.csv … [options]
   --settings FILE.json       a whole set of run settings; the options above win over it
   --columns FILE.json        which column holds what, where titles don't say (see shared-core/csv/FORMAT.md)
   --books FILE.json          what was measured after the run: cuts, residue, sugar (see main/export/pack/FORMAT.md)
+  --kind ferment             judge a ferment's log instead, with --volume-ml 1000 and --sugar-g 170
   --out DIR                  also write analysis.json and the export pack there`;
 
 export interface AnalyseArguments {

@@ -6,6 +6,7 @@ import {
   succeed,
   type Verdicts,
 } from '#shared-core';
+import { analyseFerment, asksForFerment } from './ferment-analysis.ts';
 import { printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
@@ -28,7 +29,7 @@ export async function runAnalysis(
   print: (json: string) => void,
 ): Promise<Result<void, string>> {
   try {
-    return await analyse(args, print);
+    return asksForFerment(args) ? await analyseFerment(args, print) : await analyse(args, print);
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     return fail(`The analysis was broken off by something unexpected: ${message}`);

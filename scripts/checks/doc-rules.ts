@@ -19,7 +19,7 @@ const rulesByFolder: Readonly<Record<string, readonly DocElement[]>> = {
   bookkeeping: physics,
   column: physics,
   equilibrium: physics,
-  fermentation: physics,
+  ferment: physics,
   planning: physics,
   probe: physics,
   thermo: physics,

@@ -1,5 +1,6 @@
 /** Where a caution is said besides README.md and the Cautions page, which hold all of them. */
 export const cautionPlaces = [
+  'ferment',
   'prepare',
   'prompt',
   'calibrate',

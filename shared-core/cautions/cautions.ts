@@ -5,11 +5,13 @@ import { toolAndRules } from './tool-and-rules.ts';
 import { whatIsCollected } from './what-is-collected.ts';
 import { whenItGoesWrong } from './when-it-goes-wrong.ts';
 import { whileHot } from './while-hot.ts';
+import { whileItFerments } from './while-it-ferments.ts';
 
 /** The one list that everything said about danger is made from, in the order in which it is read. */
 export const cautionGroups = [
   { title: 'The tool and the rules', cautions: toolAndRules },
   { title: 'When something goes wrong', cautions: whenItGoesWrong },
+  { title: 'While it ferments', cautions: whileItFerments },
   { title: 'Before any heat', cautions: beforeHeat },
   { title: 'While it is hot', cautions: whileHot },
   { title: 'What is collected', cautions: whatIsCollected },

@@ -15,7 +15,7 @@ export const toolAndRules = [
     because:
       'Distilling alcohol needs permission in many places, in schools too. Where the law, your school or licensed practice says otherwise, this program is wrong.',
     check: 'We may do this here',
-    places: ['prepare', 'report'],
+    places: ['ferment', 'prepare', 'report'],
   },
   {
     id: 'estimate',

@@ -16,6 +16,6 @@ export {
   readReadingsCsvInSteps,
 } from './read-readings-csv.ts';
 export { type DateOrder, readTime, type TimeCell } from './read-time.ts';
-export type { FileBeginning } from './time-reader.ts';
+export { createTimeReader, type FileBeginning, type TimeReader } from './time-reader.ts';
 export { type CsvCell, writeCsvRow } from './write-csv-row.ts';
 export { writeReadingsCsv } from './write-readings-csv.ts';

@@ -1,0 +1,1 @@
+export { PlanFermentButton } from './plan-ferment-button.tsx';

@@ -1,0 +1,83 @@
+import { createRandom } from '../random/index.ts';
+import { advanceFerments } from './advance-ferments.ts';
+import type { FermentFacts } from './ferment-log.ts';
+import type { Evidence } from './gather-evidence.ts';
+import { drawFerments, type PossibleFerments } from './possible-ferments.ts';
+import { renewFerments } from './renew-ferments.ts';
+import { weighEvidence } from './weigh-evidence.ts';
+
+/** What the log says up to one of its readings. */
+export interface FermentBelief {
+  readonly cloud: PossibleFerments;
+  readonly timeH: number;
+  /** Warmth beside 20 °C that the speed goes with [K]. */
+  readonly warmthK: number;
+  readonly temperatureC: number | null;
+  /** Evidence so far, with how likely each gravity was misread. */
+  readonly evidence: readonly Evidence[];
+  readonly gravityDoubts: readonly { readonly evidence: Evidence; readonly probability: number }[];
+}
+
+/** Hours after which a temperature says nothing of the present. */
+const temperatureKeepsH = 30;
+/** A log that begins later than this counts from its first reading [h]. */
+const latestBeginningH = 72;
+
+/**
+ * Follows a ferment through its evidence and gives what is believed after each piece. What is given is changed by the next
+ * step: whoever keeps it takes what they need at once. Method: particle filter, `du/dt = −k u^n` with a wandering k for each.
+ *
+ * @param evidence in time order, any number
+ * @param facts volume [mL] > 0 and, where known, sugar [g] > 0
+ * @returns one belief for each piece of evidence
+ *
+ * Source: sequential Monte Carlo; see {@link renewFerments}.
+ * @example
+ * [...followFerment([], { volumeMl: 1000, sugarG: null })].length // => 0
+ */
+export function* followFerment(
+  evidence: readonly Evidence[],
+  facts: FermentFacts,
+): Generator<FermentBelief> {
+  const random = createRandom('ferment');
+  const first = evidence[0];
+  if (first === undefined) return;
+  const originH = first.timeH > latestBeginningH ? first.timeH : 0;
+  const cloud = drawFerments(random, facts, first.gravity);
+  const gravityDoubts: { evidence: Evidence; probability: number }[] = [];
+  let temperature: { readonly atH: number; readonly valueC: number } | null = null;
+  let warmthK = 0;
+  let { timeH } = first;
+  for (const [at, piece] of evidence.entries()) {
+    if (piece.temperatureC !== null) temperature = { atH: piece.timeH, valueC: piece.temperatureC };
+    else if (temperature !== null && piece.timeH - temperature.atH > temperatureKeepsH)
+      temperature = null;
+    const nowK = temperature === null ? 0 : warmthOf(temperature.valueC);
+    advanceFerments(cloud, timeH - originH, piece.timeH - originH, (warmthK + nowK) / 2, random);
+    warmthK = nowK;
+    timeH = piece.timeH;
+    const doubt = weighEvidence(
+      cloud,
+      { ...piece, timeH: timeH - originH },
+      facts,
+      warmthK,
+      random,
+      at === 0,
+    );
+    if (doubt !== null) gravityDoubts.push({ evidence: piece, probability: doubt });
+    yield {
+      cloud,
+      timeH: timeH - originH,
+      warmthK,
+      temperatureC: temperature?.valueC ?? null,
+      evidence: evidence.slice(0, at + 1),
+      gravityDoubts,
+    };
+    renewFerments(cloud, random);
+  }
+}
+
+/** Yeast works no faster above some 32 °C, and hardly at all below 8 °C. */
+function warmthOf(temperatureC: number): number {
+  return Math.min(12, Math.max(-12, temperatureC - 20));
+}

@@ -1,0 +1,160 @@
+import type { Random } from '../random/index.ts';
+import type { FermentFacts } from './ferment-log.ts';
+import type { Measured } from './gather-evidence.ts';
+import { pureSugarPotentialAbv } from './potential-strength.ts';
+import { abvPerGravity, endGravity } from './practical-end.ts';
+
+/**
+ * Ethanol for the gravity lost, over Balling's: table sugar gives some 4 % more, wines as much, and each ferment differs. The
+ * gas differs from that by what is known of volume and vapours. Source: from the proportions in `fromSugar`; spreads: common
+ * practice, no source.
+ */
+export const usualYield = { ethanol: 1.015, ethanolSpread: 0.031, gasSpread: 0.026 } as const;
+
+/** Variance of a mass of which nothing is known [g²]. */
+export const unknownMassG2 = 1e8;
+
+/** How many possible ferments are weighed against the log. */
+export const ferments = 4000;
+
+/**
+ * Many possible ferments side by side, one number of each in every array: what they are (drawn once, then nudged), where they
+ * stand now, and what the readings have taught about scale and lock in each of them.
+ */
+export interface PossibleFerments {
+  readonly original: Float64Array;
+  /** Standard normal numbers that the next arrays follow from. */
+  readonly traits: Readonly<Record<Trait, Float64Array>>;
+  /** Gravity at which it ends, and at which its sugar would be used up by a yeast that bears any strength. */
+  readonly end: Float64Array;
+  readonly dryEnd: Float64Array;
+  /** Logarithm of the hours in which it would end at full speed. */
+  readonly logHours: Float64Array;
+  /** Power of what is left that the speed goes with. */
+  readonly power: Float64Array;
+  /** When it gets going [h]. */
+  readonly lagH: Float64Array;
+  /** Hours in which it fades by a factor e once it fades. */
+  readonly fadeHours: Float64Array;
+  /** Where each stands: gravity lost, vigour (logarithm, wandering), fading (logarithm; 0 when it does not). */
+  readonly lost: Float64Array;
+  readonly vigour: Float64Array;
+  readonly fading: Float64Array;
+  /** When it came within 0.002 of its end [h]; NaN before. */
+  readonly doneH: Float64Array;
+  /** What was lost 12, 24, 36, 48 h ago, at the last four half days. */
+  readonly lostBefore: readonly Float64Array[];
+  /** Mass at the beginning [g] and gas for the gravity lost over the usual, with their variances and covariance. */
+  readonly mass: Float64Array;
+  readonly gasYield: Float64Array;
+  readonly massVariance: Float64Array;
+  readonly massGasCovariance: Float64Array;
+  readonly gasYieldVariance: Float64Array;
+  /** Logarithm of bubbles a minute for a gram of gas an hour, with its variance. */
+  readonly bubbles: Float64Array;
+  readonly bubblesVariance: Float64Array;
+  /** Logarithm of the weight. */
+  readonly logWeight: Float64Array;
+}
+
+export const traitNames = ['extractLeft', 'tolerance', 'power', 'lag', 'fade'] as const;
+export type Trait = (typeof traitNames)[number];
+
+/** Share of first readings that tell nothing: unmixed, misread, or the log begins late; common practice, no source. */
+const doubtOfFirst = 0.18;
+
+/** Draws possible ferments before anything but the first gravity was read. */
+export function drawFerments(
+  random: Random,
+  facts: FermentFacts,
+  firstGravity: Measured | null,
+): PossibleFerments {
+  const array = () => new Float64Array(ferments);
+  const drawn: PossibleFerments = {
+    original: array(),
+    traits: {
+      extractLeft: array(),
+      tolerance: array(),
+      power: array(),
+      lag: array(),
+      fade: array(),
+    },
+    end: array(),
+    dryEnd: array(),
+    logHours: array(),
+    power: array(),
+    lagH: array(),
+    fadeHours: array(),
+    lost: array(),
+    vigour: array(),
+    fading: array(),
+    doneH: array().fill(Number.NaN),
+    lostBefore: [array(), array(), array(), array()],
+    mass: array(),
+    gasYield: array().fill(usualYield.ethanol),
+    massVariance: array().fill(unknownMassG2),
+    massGasCovariance: array(),
+    gasYieldVariance: array().fill(usualYield.ethanolSpread ** 2 + usualYield.gasSpread ** 2),
+    bubbles: array().fill(Math.log(40)),
+    bubblesVariance: array().fill(1.44),
+    logWeight: array(),
+  };
+  for (let index = 0; index < ferments; index += 1) {
+    const { original, logWeight } = drawOriginal(random, firstGravity);
+    drawn.original[index] = original;
+    drawn.logWeight[index] = logWeight;
+    for (const trait of traitNames) drawn.traits[trait][index] = random.normal();
+    drawn.logHours[index] = Math.log(45) + random.normal();
+    drawn.vigour[index] = vigourSpread * random.normal();
+    followTraits(drawn, index);
+    if (facts.sugarG !== null) {
+      const abv =
+        abvPerGravity(original) * (original - (drawn.end[index] as number)) * usualYield.ethanol;
+      const expected = pureSugarPotentialAbv(facts.sugarG, facts.volumeMl);
+      const off = (abv - expected) / (0.04 * expected);
+      drawn.logWeight[index] = logWeight + Math.log(0.9 * Math.exp((-off * off) / 2) + 0.02);
+    }
+  }
+  return drawn;
+}
+
+/** Spread of the vigour's logarithm, and the hours in which it forgets. */
+export const vigourSpread = 0.34;
+export const vigourHours = 36;
+
+/** Share of the drawn that believe the first gravity; fewer than is likely, so that the others are many enough. */
+const believers = 0.6;
+
+function drawOriginal(
+  random: Random,
+  first: Measured | null,
+): { readonly original: number; readonly logWeight: number } {
+  const isNoBeginning = first === null || first.value < 1.015;
+  // Sugar lies at the bottom before it is stirred, so that the first gravity is more often too low.
+  const [centre, spread] = isNoBeginning ? [1.075, 0.022] : [first.value + 0.006, 0.016];
+  const broad = Math.min(1.16, Math.max(1.01, centre + spread * random.normal()));
+  if (first === null) return { original: broad, logWeight: 0 };
+  const doubt = isNoBeginning ? 0.9 : doubtOfFirst;
+  if (random.uniform() > believers) {
+    return { original: broad, logWeight: Math.log(doubt / (1 - believers)) };
+  }
+  const told = first.value + first.uncertainty * random.normal();
+  return { original: Math.max(1.004, told), logWeight: Math.log((1 - doubt) / believers) };
+}
+
+const bearsAnything = 100;
+
+/**
+ * What a ferment is by its traits. Spreads: common practice, no source; extract that yeast leaves is 1 °P in sugar washes, 2 in
+ * wines and up to 4 in pears with their sorbitol; yeasts bear 12 to 18 % vol.
+ */
+export function followTraits(cloud: PossibleFerments, index: number): void {
+  const trait = (name: Trait) => cloud.traits[name][index] as number;
+  const extractLeft = Math.min(5, Math.max(0.3, 2 + 0.95 * trait('extractLeft')));
+  const original = cloud.original[index] as number;
+  cloud.end[index] = endGravity(original, extractLeft, 15.5 + 1.8 * trait('tolerance'));
+  cloud.dryEnd[index] = endGravity(original, extractLeft, bearsAnything);
+  cloud.power[index] = 0.15 + 1.3 / (1 + Math.exp(-1.3 * trait('power')));
+  cloud.lagH[index] = Math.min(150, 13 * Math.exp(0.9 * trait('lag')));
+  cloud.fadeHours[index] = Math.min(60, 11 * Math.exp(0.7 * trait('fade')));
+}

@@ -1,0 +1,100 @@
+import type { Random } from '../random/index.ts';
+import { ferments, followTraits, type PossibleFerments, traitNames } from './possible-ferments.ts';
+
+/** How far traits are nudged, of their spread: most a little, some boldly, so that no possibility dies out. */
+const nudges = { little: 0.08, bold: 0.6, boldShare: 0.06 } as const;
+
+/** Weights that sum to one. */
+export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
+  const highest = logWeight.reduce(
+    (most, value) => Math.max(most, value),
+    Number.NEGATIVE_INFINITY,
+  );
+  const weights = logWeight.map((value) => Math.exp(value - highest));
+  const sum = weights.reduce((total, value) => total + value, 0);
+  return weights.map((value) => value / sum);
+}
+
+/**
+ * Draws the likely ferments again and leaves out the unlikely, once less than half of them count; traits are nudged
+ * so that copies differ.
+ *
+ * Source: systematic resampling; kernel with shrinkage after J. Liu, M. West, in: Sequential Monte Carlo Methods in Practice
+ * (2001), 197 (from memory).
+ */
+export function renewFerments(cloud: PossibleFerments, random: Random): void {
+  const weights = weightsOf(cloud);
+  const effective = 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
+  if (effective > ferments / 2) return;
+  const chosen = new Uint32Array(ferments);
+  const start = random.uniform() / ferments;
+  let [from, sum] = [0, weights[0] as number];
+  for (let index = 0; index < ferments; index += 1) {
+    while (sum < start + index / ferments && from < ferments - 1) {
+      from += 1;
+      sum += weights[from] as number;
+    }
+    chosen[index] = from;
+  }
+  const { traits, lostBefore, ...others } = cloud;
+  for (const values of [...Object.values(others), ...Object.values(traits), ...lostBefore]) {
+    values.set(pick(values, chosen));
+  }
+  cloud.logWeight.fill(0);
+  nudgeOriginals(cloud, random);
+  for (let index = 0; index < ferments; index += 1) nudgeTraits(cloud, index, random);
+}
+
+/** Original gravities move by a little of their spread and are drawn in as much, so that the spread stays. */
+function nudgeOriginals({ original }: PossibleFerments, random: Random): void {
+  const keep = Math.sqrt(1 - nudges.little ** 2);
+  const mean = original.reduce((total, value) => total + value, 0) / ferments;
+  const spread = Math.sqrt(
+    original.reduce((total, value) => total + (value - mean) ** 2, 0) / ferments,
+  );
+  for (let index = 0; index < ferments; index += 1) {
+    const value = original[index] as number;
+    original[index] = mean + keep * (value - mean) + nudges.little * spread * random.normal();
+  }
+}
+
+/** Traits move such that they stay normal; the present speed stays, which the readings know. */
+function nudgeTraits(cloud: PossibleFerments, index: number, random: Random): void {
+  const nudge = random.uniform() < nudges.boldShare ? nudges.bold : nudges.little;
+  const keep = Math.sqrt(1 - nudge * nudge);
+  const before = traitNames.map((name) => cloud.traits[name][index] as number);
+  const speedBefore = logSpeed(cloud, index);
+  for (const name of traitNames) {
+    cloud.traits[name][index] =
+      keep * (cloud.traits[name][index] as number) + nudge * random.normal();
+  }
+  followTraits(cloud, index);
+  const isPossible = rangeOf(cloud, index) > (cloud.lost[index] as number) + 1e-5;
+  if (!isPossible) {
+    for (const [at, name] of traitNames.entries()) cloud.traits[name][index] = before[at] as number;
+    followTraits(cloud, index);
+  } else if (Number.isNaN(cloud.doneH[index] as number)) {
+    cloud.logHours[index] =
+      (cloud.logHours[index] as number) + logSpeed(cloud, index) - speedBefore;
+  }
+  // An original that was nudged down takes what was lost with it.
+  const most = rangeOf(cloud, index) - 1e-6;
+  cloud.lost[index] = Math.min(cloud.lost[index] as number, most);
+}
+
+function rangeOf(cloud: PossibleFerments, index: number): number {
+  return (cloud.original[index] as number) - (cloud.end[index] as number);
+}
+
+/** Logarithm of the gravity lost in an hour, up to what traits don't change. */
+function logSpeed(cloud: PossibleFerments, index: number): number {
+  const range = rangeOf(cloud, index);
+  const left = Math.max(1e-5, range - (cloud.lost[index] as number));
+  return (
+    Math.log(left) + ((cloud.power[index] as number) - 1) * Math.log(Math.max(1e-3, left / range))
+  );
+}
+
+function pick(values: Float64Array, chosen: Uint32Array): Float64Array {
+  return Float64Array.from(chosen, (index) => values[index] as number);
+}

@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest';
+import { type FermentReading, judgeFerment } from '#shared-core';
+import { scoreFerment } from '../../../scripts/ferments/score-ferment.ts';
+import { summarise } from '../../../scripts/ferments/summarise-ferments.ts';
+import { referenceTable } from '../../reference-table.ts';
+
+function reading(timeH: number, read: Partial<FermentReading>): FermentReading {
+  const nothing = { gravity: null, massG: null, temperatureC: null, bubblesPerMin: null };
+  return { timeH, ...nothing, isDegassed: false, ...read };
+}
+const gravities = (...pairs: readonly (readonly [number, number])[]) =>
+  pairs.map(([timeH, gravity]) => reading(timeH, { gravity }));
+const litre = { volumeMl: 1000, sugarG: null };
+
+describe('judgeFerment', () => {
+  test('says "finished" only when steady and near the expected end', () => {
+    const week = gravities([0, 1.06], [20, 1.05], [44, 1.02], [68, 1.002], [92, 0.997]);
+    expect(judgeFerment(week, litre).state).toBe('working');
+    const longer = [...week, ...gravities([116, 0.996], [140, 0.996], [164, 0.996])];
+    const verdict = judgeFerment(longer, litre);
+    expect(verdict.state).toBe('finished');
+    // 131.25 times the gravity lost is 8.4 % vol.
+    expect(verdict.strengthAbv?.low).toBeLessThan(8.4);
+    expect(verdict.strengthAbv?.high).toBeGreaterThan(8.4);
+  });
+
+  test('calls a ferment that stood for nine days at 1.058 stuck, never finished, and sees it go on', () => {
+    const log = referenceTable('honey_ferment_stood_still.csv').map((row) =>
+      reading(row.time_h ?? 0, { gravity: row.gravity ?? null }),
+    );
+    const standing = judgeFerment(
+      log.filter(({ timeH }) => timeH <= 432),
+      litre,
+    );
+    expect(standing).toMatchObject({ state: 'stuck', finishH: null });
+    expect(standing.because).toContain('stuck?');
+    const later = judgeFerment(log, litre);
+    expect(later.state).not.toBe('finished');
+    expect(later.strengthAbv?.high).toBeGreaterThan(8.9);
+  });
+
+  test('does not believe a first gravity that was read before the liquid was mixed', () => {
+    const log = gravities([0, 1.06], [24, 1.08], [48, 1.071], [72, 1.05], [96, 1.03], [120, 1.015]);
+    const verdict = judgeFerment(log, litre);
+    expect(verdict.problems.join()).toContain('The first gravity, 1.060');
+    // 131.25 times 0.065 is 8.5 % vol; from 1.060 it would be 5.9.
+    expect(verdict.strengthAbv?.low).toBeGreaterThan(7.5);
+  });
+
+  test('calls steady but high stuck however long it stands', () => {
+    const stood = gravities([0, 1.08], [24, 1.06], [48, 1.035]);
+    for (let day = 3; day < 12; day += 1) {
+      stood.push(reading(24 * day, { gravity: 1.03 }));
+      if (day > 4) expect(judgeFerment(stood, litre).state).toBe('stuck');
+    }
+  });
+
+  test('tells strength from mass lost, and a finish only where sugar or gravity says how far it goes', () => {
+    const weighed = Array.from({ length: 200 }, (_, timeH) =>
+      reading(timeH, {
+        massG: Math.round(10 * (1600 - 76 / (1 + Math.exp((50 - timeH) / 12)))) / 10,
+      }),
+    );
+    const blind = judgeFerment(weighed, litre);
+    expect(blind.state).toBe('stuck');
+    expect(blind.because).toContain('measure the gravity');
+    expect(blind.expectedEndGravity).toBeNull();
+    const told = judgeFerment(weighed, { volumeMl: 1000, sugarG: 170 });
+    expect(told.state).toBe('finished');
+    // 76 g from 1 L, less the vapours, with what stays dissolved: see the check values of mass loss.
+    expect(told.strengthAbv?.low).toBeLessThan(10);
+    expect(told.strengthAbv?.high).toBeGreaterThan(10);
+  });
+
+  test('two published gas curves hold their strength and are not finished at 95 %', () => {
+    for (const curve of referenceTable('carbon_dioxide_curves.csv')) {
+      const gas = curve.gas_g_per_l ?? 0;
+      const at = (timeH: number | undefined, share: number) =>
+        // A balance reads what has left: the vapours too, and not the gas that is still dissolved.
+        reading(timeH ?? 0, { massG: 1500 - Math.max(0, share * gas - 1.8) * 1.02 });
+      const to98 = [
+        at(0, 0),
+        at(curve.most_at_h, 0.17),
+        at(curve.h_95, 0.95),
+        at(curve.h_98, 0.98),
+      ];
+      const verdict = judgeFerment([...to98, at(curve.last_h, 1)], litre);
+      expect(verdict.strengthAbv?.low).toBeLessThan(curve.abv ?? 0);
+      expect(verdict.strengthAbv?.high).toBeGreaterThan(curve.abv ?? 0);
+      expect(judgeFerment(to98.slice(0, 3), litre).state).not.toBe('finished');
+    }
+  });
+
+  test('a misread gravity is doubted in words and moves nothing', () => {
+    const log = gravities([0, 1.06], [20, 1.05], [44, 1.02], [68, 1.07], [92, 1.0], [116, 0.998]);
+    const verdict = judgeFerment(log, litre);
+    expect(verdict.problems.join()).toContain('The gravity 1.070 after 68 h');
+    expect(Math.abs((verdict.strengthAbv?.value ?? 0) - 8.2)).toBeLessThan(0.6);
+  });
+
+  test('a leaking lock that shows no bubbles does not make it stuck', () => {
+    const log = gravities([0, 1.06], [20, 1.05], [44, 1.03], [68, 1.012]).map((one) => ({
+      ...one,
+      bubblesPerMin: 0,
+    }));
+    expect(judgeFerment(log, litre).state).toBe('working');
+  });
+
+  test('something taken from the balance is no gas', () => {
+    const log = [0, 12, 24, 36, 48, 60].map((timeH, step) =>
+      reading(timeH, { massG: 1500 - 8 * step - (step > 2 ? 250 : 0) }),
+    );
+    expect(judgeFerment(log, litre).strengthAbv?.high).toBeLessThan(9);
+  });
+
+  test('the same log gives the same bits, and an empty one a verdict', () => {
+    const log = gravities([0, 1.06], [20, 1.05], [44, 1.02]);
+    expect(judgeFerment(log, litre)).toEqual(judgeFerment(log, litre));
+    expect(judgeFerment([], litre)).toMatchObject({ state: 'not-started', strengthAbv: null });
+  });
+});
+
+/** A busy machine takes its time: two of each kind are some ten seconds of work. */
+const aFewMinutes = { timeout: 300_000 };
+
+describe('simulated ferments, of kinetics that the judge does not share', () => {
+  test(
+    'none of 14 is called finished too early, stuck ones are told in two days, and intervals cover',
+    aFewMinutes,
+    () => {
+      const scores = Array.from({ length: 14 }, (_, index) => scoreFerment('test', index));
+      const sum = summarise(scores);
+      expect(sum.finishedTooEarly).toBe(0);
+      expect(sum.stuckToldPercent).toBeGreaterThanOrEqual(90);
+      // Of so few ferments, whose readings share their errors, the share that is covered scatters by some 6 %.
+      expect(sum.strengthCoveredPercent).toBeGreaterThan(76);
+      expect(sum.finishCoveredPercent).toBeGreaterThan(76);
+    },
+  );
+});
