@@ -27,6 +27,7 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
     subtitle: `${levelWords[level]} · ${total(exercises)} marks · Group ______  Date ____________`,
     footer: footerOf([study]),
     blocks: [
+      ...cautionBlocks('worksheet'),
       {
         kind: 'figure',
         drawing: temperatureFigure(study, { stages: false, plateauBand: false }),
@@ -37,7 +38,6 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
         ...drawn(exercise.figure),
         { kind: 'answer-lines', count: exercise.answerLines },
       ]),
-      ...cautionBlocks('worksheet'),
     ],
   };
 }
@@ -59,6 +59,7 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
     subtitle: `${levelWords[level]} · ${total(exercises)} marks · for the teacher`,
     footer: footerOf([study]),
     blocks: [
+      ...cautionBlocks('worksheet'),
       {
         kind: 'figure',
         drawing: temperatureFigure(study, { stages: true, plateauBand: true }),
@@ -70,7 +71,6 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
         { kind: 'list', ordered: true, items: exercise.working },
         ...drawn(exercise.solvedFigure),
       ]),
-      ...cautionBlocks('worksheet'),
     ],
   };
 }
