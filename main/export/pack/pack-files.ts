@@ -9,7 +9,9 @@ import {
   plateFigure,
   type RunStudy,
   reportOf,
+  strengthByVolumeFigure,
   strengthFigure,
+  temperatureByVolumeFigure,
   temperatureFigure,
   worksheetOf,
   writeReadingsCsv,
@@ -26,6 +28,7 @@ import { rawFields } from './raw-fields.ts';
 import { callsTable, processedTable, stagesTable } from './run-tables.ts';
 import { allRunsTable, comparisonTable } from './several-tables.ts';
 import { type Table, type TableField, tableCsv } from './table.ts';
+import { volumeTable } from './volume-table.ts';
 
 /** A file of a pack; CSV files say what is in them. */
 export interface PackFile extends ZipEntry {
@@ -56,6 +59,7 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
         resultsTable(studies),
         stagesTable(studies),
         callsTable(studies),
+        ...(studies.some(({ byVolume }) => byVolume !== null) ? [volumeTable(studies)] : []),
         ...(studies.length > 1 ? [allRunsTable(studies), comparisonTable(studies)] : []),
       ].map((table) => tableFile(table, format)),
     ]),
@@ -108,11 +112,18 @@ function figureFiles(study: RunStudy, stem: string): readonly PackFile[] {
   return [
     ...drawn(
       `figures/${stem}-1-temperature`,
-      temperatureFigure(study, { stages: true, plateauBand: true }),
+      study.byVolume?.basis === 'table'
+        ? null
+        : temperatureFigure(study, { stages: true, plateauBand: true }),
     ),
     ...drawn(`figures/${stem}-2-strength`, strengthFigure(study)),
     ...drawn(`figures/${stem}-3-ethanol`, ethanolFigure(books)),
     ...drawn(`figures/${stem}-4-stages`, plates === null ? null : plateFigure(plates, true)),
+    ...drawn(
+      `figures/${stem}-5-temperature-by-volume`,
+      temperatureByVolumeFigure(study, { expected: true }),
+    ),
+    ...drawn(`figures/${stem}-6-strength-by-volume`, strengthByVolumeFigure(study)),
   ];
 }
 
