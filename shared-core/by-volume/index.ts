@@ -9,5 +9,5 @@ export { type BatchToExpect, type ExpectedPoint, expectedCourse } from './expect
 export { type RunAgainstVolume, type RunByVolume, runByVolume } from './run-by-volume.ts';
 export { verdictsByVolume } from './verdicts-by-volume.ts';
 export { type VolumePoint, volumeCourse } from './volume-course.ts';
-export { type VolumeReading, volumeReadings } from './volume-reading.ts';
+export { isVolumeTable, type VolumeReading, volumeReadings } from './volume-reading.ts';
 export { type VolumeCut, type VolumeVerdict, volumeVerdict } from './volume-verdict.ts';

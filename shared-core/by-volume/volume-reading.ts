@@ -37,3 +37,16 @@ export function volumeReadings(inputs: readonly RunInput[]): readonly VolumeRead
   }
   return found.length < leastReadings ? null : found.toSorted((a, b) => a.volumeMl - b.volumeMl);
 }
+
+/**
+ * Whether a run is a table by volume, whose readings have no times.
+ *
+ * @param inputs of the run
+ *
+ * Source: see `volumeReadings`.
+ * @example
+ * isVolumeTable([]) // => false
+ */
+export function isVolumeTable(inputs: readonly RunInput[]): boolean {
+  return volumeReadings(inputs) !== null;
+}

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { readUnit, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { channelSchema } from '../run/index.ts';
-import type { ChannelColumn, CsvLayout } from './csv-layout.ts';
+import { byVolumeRemark, type ChannelColumn, type CsvLayout } from './csv-layout.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
 
@@ -108,7 +108,7 @@ export function mappedLayout(
     marksColumn: mapping.marks == null ? null : find(mapping.marks),
     firstDataLine: firstData.line,
     headDoubt: [],
-    remarks: [],
+    remarks: time === undefined ? [byVolumeRemark(titles[alongColumn] ?? '')] : [],
   });
 }
 

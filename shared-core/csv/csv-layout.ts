@@ -188,7 +188,8 @@ function volumeChannel(column: number, titles: readonly string[]): ChannelColumn
 const withoutReceiver = (channels: readonly ChannelColumn[]) =>
   channels.filter(({ channel }) => channel !== 'receiver');
 
-const byVolumeRemark = (title: string) =>
+/** What is said of a table that is taken without times. */
+export const byVolumeRemark = (title: string) =>
   `The table has no times; it is taken by the volume in "${title.trim().slice(0, 40)}". What needs a time (stages, calls, duration) is left out.`;
 
 type Holding = ColumnRole | typeof textColumn;

@@ -10,6 +10,7 @@ export { plateauFigure } from './plateau-figure.ts';
 export { strengthFigure } from './strength-figure.ts';
 export { type FigureDetail, temperatureFigure } from './temperature-figure.ts';
 export {
+  type RunOfVolumes,
   strengthByVolumeFigure,
   temperatureByVolumeFigure,
   type VolumeFigureDetail,

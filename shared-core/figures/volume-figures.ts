@@ -21,9 +21,12 @@ export interface VolumeFigureDetail {
   readonly expected: boolean;
 }
 
+/** What of a run the figures against volume show. */
+export type RunOfVolumes = Pick<RunStudy, 'byVolume' | 'settings' | 'name' | 'imported'>;
+
 /** Head temperature against the volume of distillate, beside what a simple still and the column would give; null without volumes. */
 export function temperatureByVolumeFigure(
-  study: RunStudy,
+  study: RunOfVolumes,
   detail: VolumeFigureDetail,
 ): Drawing | null {
   const { byVolume, settings } = study;
@@ -47,7 +50,7 @@ export function temperatureByVolumeFigure(
 }
 
 /** Strength of what comes over against the volume of distillate, with its 95 % interval; null without volumes or vapour. */
-export function strengthByVolumeFigure(study: RunStudy): Drawing | null {
+export function strengthByVolumeFigure(study: RunOfVolumes): Drawing | null {
   const { byVolume, settings } = study;
   const wet = (byVolume?.course ?? []).flatMap(({ volumeMl, vapourAbv }) =>
     vapourAbv === null ? [] : [{ volumeMl, vapourAbv }],
@@ -116,7 +119,12 @@ function expectedCurves(
   ];
 }
 
-function volumeArea({ byVolume }: RunStudy, yTitle: string, low: number, high: number): PlotArea {
+function volumeArea(
+  { byVolume }: RunOfVolumes,
+  yTitle: string,
+  low: number,
+  high: number,
+): PlotArea {
   const highMl = byVolume?.course.at(-1)?.volumeMl ?? 1;
   const x = niceTicks(0, highMl, 9);
   const y = niceTicks(low, high, 7);
@@ -145,7 +153,7 @@ const mostDots = 40;
 const keyRowPt = 13;
 
 function drawing(
-  study: RunStudy,
+  study: RunOfVolumes,
   area: PlotArea,
   measured: readonly VolumeValue[],
   curves: readonly ExpectedCurve[],
