@@ -22,10 +22,13 @@ import { renderPng } from '../print/render-png.ts';
 import { writeWorkbook } from '../workbook/write-workbook.ts';
 import type { ZipEntry } from '../zip-stream.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
+import { marksTable, measurementsTable } from './mark-tables.ts';
+import { notebooks } from './notebooks.ts';
 import { runStems } from './pack-stem.ts';
 import { packWorkbook } from './pack-workbook.ts';
 import { rawFields } from './raw-fields.ts';
-import { callsTable, processedTable, stagesTable } from './run-tables.ts';
+import { callsTable, longReadingsTable, processedTable, stagesTable } from './run-tables.ts';
+import { runsTable } from './runs-table.ts';
 import { allRunsTable, comparisonTable } from './several-tables.ts';
 import { type Table, type TableField, tableCsv } from './table.ts';
 import { volumeTable } from './volume-table.ts';
@@ -36,6 +39,7 @@ export interface PackFile extends ZipEntry {
     readonly title: string;
     readonly format: CsvFormat;
     readonly fields: readonly TableField[];
+    readonly primaryKey?: readonly string[] | undefined;
   };
 }
 
@@ -55,6 +59,10 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
       ...each((study, stem) => [rawFile(study, stem, format)]),
       ...each((study, stem) => [tableFile(processedTable(study, `processed/${stem}`), format)]),
       ...[
+        runsTable(studies),
+        longReadingsTable(studies),
+        marksTable(studies),
+        measurementsTable(studies),
         cutsTable(studies),
         resultsTable(studies),
         stagesTable(studies),
@@ -64,6 +72,7 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
       ].map((table) => tableFile(table, format)),
     ]),
     ...each((study, stem) => [settingsFile(study, stem)]),
+    ...notebooks(),
     ...each((study, stem) => figureFiles(study, stem)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
     { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
@@ -103,7 +112,7 @@ function tableFile(table: Table, format: CsvFormat): PackFile {
   return {
     path: `${folders[format]}/${table.name}.csv`,
     content: tableCsv(table, format),
-    table: { title: table.title, format, fields: table.fields },
+    table: { title: table.title, format, fields: table.fields, primaryKey: table.primaryKey },
   };
 }
 
