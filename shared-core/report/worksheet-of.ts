@@ -24,7 +24,7 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
   const exercises = exercisesOf(study, level);
   return {
     title: `Worksheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Group ______  Date ____________`,
+    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Name ____________________  Group ______  Date ____________`,
     footer: footerOf([study]),
     blocks: [
       ...cautionBlocks('worksheet'),

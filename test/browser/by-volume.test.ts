@@ -49,7 +49,7 @@ test('a table of volumes is taken in without times and opens as a curve against 
   await page.getByText('Taken in as Gruppe 4.').waitFor();
   await page.getByRole('button', { name: /Replay it|Open it/ }).click();
   await page.getByRole('heading', { name: '“Gruppe 4” against volume' }).waitFor();
-  await page.getByText(/At no volume was the vapour as strong as 80.% vol/).waitFor();
+  await page.getByText(/At no volume was the vapour as strong as 80.%.vol/).waitFor();
   const figures = page.getByRole('img');
   await page.getByRole('img', { name: /Head temperature of “Gruppe 4”/ }).waitFor();
   const widths = await figures.evaluateAll((images) =>

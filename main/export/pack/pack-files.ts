@@ -22,6 +22,7 @@ import { renderPng } from '../print/render-png.ts';
 import { writeWorkbook } from '../workbook/write-workbook.ts';
 import type { ZipEntry } from '../zip-stream.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
+import { classTable } from './class-table.ts';
 import { marksTable, measurementsTable } from './mark-tables.ts';
 import { notebooks } from './notebooks.ts';
 import { runStems } from './pack-stem.ts';
@@ -68,7 +69,9 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
         stagesTable(studies),
         callsTable(studies),
         ...(studies.some(({ byVolume }) => byVolume !== null) ? [volumeTable(studies)] : []),
-        ...(studies.length > 1 ? [allRunsTable(studies), comparisonTable(studies)] : []),
+        ...(studies.length > 1
+          ? [allRunsTable(studies), comparisonTable(studies), classTable(studies)]
+          : []),
       ].map((table) => tableFile(table, format)),
     ]),
     ...each((study, stem) => [settingsFile(study, stem)]),

@@ -37,6 +37,7 @@ export function readMe(studies: readonly RunStudy[], files: readonly DescribedFi
       ? [
           'data/all-runs.csv   the processed rows of all runs, one under the other',
           'data/comparison.csv one row a run, to compare simple and fractional',
+          'data/class.csv      the results of all runs together: mean, spread, least, median, greatest',
         ]
       : []),
     'data-semicolon/     the same with semicolon and decimal comma',

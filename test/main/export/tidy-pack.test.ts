@@ -119,6 +119,22 @@ describe('the tables of a pack', () => {
     }
   });
 
+  test('have the results of the class with their spread, over the runs that have them', () => {
+    const compared = rowsOf('data/comparison.csv').map(({ plateau_degC: plateau }) =>
+      Number(plateau),
+    );
+    const rows = new Map(rowsOf('data/class.csv').map((row) => [row.quantity, row]));
+    const [a = 0, b = 0] = compared;
+    expect(rows.get('plateau_degC')).toMatchObject({ unit: 'Cel', runs: '2' });
+    expect(Number(rows.get('plateau_degC')?.mean)).toBeCloseTo((a + b) / 2, 3);
+    expect(Number(rows.get('plateau_degC')?.standard_deviation)).toBeCloseTo(
+      Math.abs(a - b) / Math.SQRT2,
+      3,
+    );
+    // Marks give both runs volumes; only the first has a strength of its residue.
+    expect(rows.get('ethanol_closure')).toMatchObject({ runs: '1', standard_deviation: '' });
+  });
+
   test('have every column explained in README.txt', () => {
     const readMe = text('README.txt');
     for (const name of written.filter((file) => /^data\/.*\.csv$/.test(file))) {
