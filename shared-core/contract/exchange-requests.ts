@@ -29,7 +29,7 @@ export const textEncodingSchema = z.enum([
 ]);
 
 /** Runs in one pack: a report has a column, and a figure a line, for each. */
-export const mostInPack = 6;
+export const mostInPack = 30;
 
 /** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
 export const exchangeRequests = {

@@ -50,11 +50,17 @@ const folders: Readonly<Record<CsvFormat, string>> = {
 };
 const formats = ['csv', 'csv-semicolon'] as const satisfies readonly CsvFormat[];
 
+/** Runs up to which each figure is also a picture of dots. */
+const mostWithPictures = 6;
+
 /** Every file of a pack but its description, in order of their names; contents are made when they are read. */
 export function packFiles(studies: readonly RunStudy[], createdMs: number): readonly PackFile[] {
   const stems = runStems(studies);
   const each = <T>(of: (study: RunStudy, stem: string) => readonly T[]) =>
     studies.flatMap((study, index) => of(study, stems[index] ?? ''));
+  // A class's pictures of each run would take longer than all else together: as vectors they are there all the same.
+  const isWanted = ({ path }: PackFile) =>
+    studies.length <= mostWithPictures || !path.endsWith('.png');
   const files: PackFile[] = [
     ...formats.flatMap((format) => [
       ...each((study, stem) => [rawFile(study, stem, format)]),
@@ -76,7 +82,7 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
     ]),
     ...each((study, stem) => [settingsFile(study, stem)]),
     ...notebooks(),
-    ...each((study, stem) => figureFiles(study, stem)),
+    ...each((study, stem) => figureFiles(study, stem).filter(isWanted)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
     { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
     ...each((study, stem) =>

@@ -43,7 +43,7 @@ export function readMe(studies: readonly RunStudy[], files: readonly DescribedFi
     'data-semicolon/     the same with semicolon and decimal comma',
     'datapackage.json    Frictionless Data Package: columns, units, sizes and hashes of the CSV files',
     'workbook.xlsx       the same tables for a spreadsheet, with charts',
-    'report.pdf          report; figures/ holds its pictures as SVG and PNG',
+    'report.pdf          report; figures/ holds its pictures as SVG and (up to 6 runs) PNG',
     'worksheets/         questions about the runs, without answers',
     'marking/            the same with worked answers: for the teacher',
     'notebooks/          to start from in Python (pandas, matplotlib) and R (readr, ggplot2)',
