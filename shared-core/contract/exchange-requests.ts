@@ -28,7 +28,7 @@ export const textEncodingSchema = z.enum([
   'shift_jis',
 ]);
 
-/** Runs in one pack: a report has a column, and a figure a line, for each. */
+/** Runs in one pack: a class. Up to six have a column of the report and a line of a figure each; more have a row. */
 export const mostInPack = 30;
 
 /** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
