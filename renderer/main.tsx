@@ -15,6 +15,7 @@ import './watch/classroom.css';
 import './look-back/look-back.css';
 import './measure/measure.css';
 import './books/books.css';
+import './by-volume/by-volume.css';
 import './take-in/take-in.css';
 import './understand/understand.css';
 import './blind/blind.css';

@@ -2,6 +2,7 @@ export * from './alarms/index.ts';
 export * from './alcoholometry/index.ts';
 export * from './atmosphere/index.ts';
 export * from './bookkeeping/index.ts';
+export * from './by-volume/index.ts';
 export * from './cautions/index.ts';
 export * from './column/index.ts';
 export * from './contract/index.ts';

@@ -7,6 +7,8 @@ import { ChooseFile, type FileBeginning, lookInto, TakeIn } from '../take-in/ind
 import { goTo } from '../window/place.ts';
 import { useBench } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
+import { FindRuns } from './find-runs.tsx';
+import { everything, matchingRuns } from './matching-runs.ts';
 import { type OpenFor, OpenRun } from './open-run.tsx';
 import { RunCard } from './run-card.tsx';
 import { useLibrary } from './use-library.ts';
@@ -48,6 +50,9 @@ export function LookBackPlace() {
   );
 }
 
+/** Fewer runs are seen at a glance. */
+const leastToFind = 6;
+
 interface RunLibraryProps {
   readonly cameFrom: string | null;
   readonly onOpen: (runId: string, openFor: OpenFor) => void;
@@ -58,6 +63,8 @@ interface RunLibraryProps {
 function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
   const onlyWatches = useBench(isViewer);
+  const [lookFor, setLookFor] = useState(everything);
+  const found = runs === null ? [] : matchingRuns(runs, lookFor);
   return (
     <main className="place" id="place">
       <h1>Look back</h1>
@@ -70,9 +77,12 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
           {!onlyWatches && <ChooseFile isFirst={runs.length === 0} onFile={onFile} />}
         </div>
       )}
+      {runs && runs.length >= leastToFind && (
+        <FindRuns lookFor={lookFor} found={found.length} all={runs.length} onLookFor={setLookFor} />
+      )}
       {runs && runs.length > 0 && (
         <ul className="runs" aria-label="Runs, newest first">
-          {runs.map((run) => (
+          {found.map((run) => (
             <RunCard
               key={run.runId}
               run={run}

@@ -32,6 +32,9 @@ export function MoreActs({ id, run, pack, onOpen, onChanged }: MoreActsProps) {
       <Button onClick={() => onOpen('books')} aria-label={`Books of ${run.name}`}>
         Books
       </Button>
+      <Button onClick={() => onOpen('by-volume')} aria-label={`Against volume: ${run.name}`}>
+        Against volume
+      </Button>
       <Button onClick={() => onOpen('proof')} aria-label={`Prove by burning … for ${run.name}`}>
         Prove by burning …
       </Button>

@@ -1,5 +1,7 @@
+import { isVolumeTable } from '#shared-core';
 import { BlindRun } from '../blind/index.ts';
 import { BooksOfRun } from '../books/index.ts';
+import { VolumeOfRun } from '../by-volume/index.ts';
 import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { ProofOfRun } from '../proof/index.ts';
@@ -8,7 +10,7 @@ import { Replay } from './replay.tsx';
 import { useFilm } from './use-film.ts';
 
 /** What a recorded run is opened for. */
-export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books' | 'proof';
+export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books' | 'by-volume' | 'proof';
 
 interface OpenRunProps {
   readonly runId: string;
@@ -20,6 +22,11 @@ export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
   const progress = useFilm(runId);
   if (progress.step === 'ready') {
     const { film, summary, lateMarks, agreement } = progress;
+    // A table without times has no moment to replay or to guess.
+    const needsTimes = openFor === 'replay' || openFor === 'guess' || openFor === 'what-if';
+    if (openFor === 'by-volume' || (needsTimes && isVolumeTable(film.inputs))) {
+      return <VolumeOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
+    }
     if (openFor === 'guess') return <BlindRun film={film} onClose={onClose} />;
     if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
     if (openFor === 'books') {

@@ -1,3 +1,4 @@
+import { volumeReadings } from '#shared-core';
 import { useWords } from '../words/use-words.ts';
 import type { Judgement } from './judge-draft.ts';
 
@@ -24,14 +25,24 @@ export function DraftVerdict({ judgement, isWhole }: DraftVerdictProps) {
   );
   const values = head.map(({ value }) => value);
   const [first, last] = [head[0], head.at(-1)];
+  const byVolume = volumeReadings(inputs);
   return (
     <div role="status">
       <p>
         {isWhole ? 'The file gives' : 'Its first lines give'}{' '}
         <strong className="number">{head.length}</strong> head readings from{' '}
-        <span className="number">{words.clock(first?.timeS ?? 0)}</span> to{' '}
-        <span className="number">{words.clock(Math.max(endS, last?.timeS ?? 0))}</span>, between{' '}
-        {words.quantity(Math.min(...values), 1, '°C')} and{' '}
+        {byVolume === null ? (
+          <>
+            <span className="number">{words.clock(first?.timeS ?? 0)}</span> to{' '}
+            <span className="number">{words.clock(Math.max(endS, last?.timeS ?? 0))}</span>
+          </>
+        ) : (
+          <>
+            {words.quantity(byVolume[0]?.volumeMl ?? 0, 1, 'mL')} to{' '}
+            {words.quantity(byVolume.at(-1)?.volumeMl ?? 0, 1, 'mL')} of distillate, without times
+          </>
+        )}
+        , between {words.quantity(Math.min(...values), 1, '°C')} and{' '}
         {words.quantity(Math.max(...values), 1, '°C')}.
       </p>
       {remarks.map((remark) => (

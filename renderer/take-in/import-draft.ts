@@ -24,8 +24,8 @@ export interface DraftColumn {
   readonly qualityColumn: number | null;
 }
 
-type TimeUnit = NonNullable<ColumnMapping['time']['unit']>;
-type DateOrder = NonNullable<ColumnMapping['time']['dateOrder']>;
+type TimeUnit = NonNullable<NonNullable<ColumnMapping['time']>['unit']>;
+type DateOrder = NonNullable<NonNullable<ColumnMapping['time']>['dateOrder']>;
 
 /** How a file is to be understood: first as it was found, then as the person says. */
 export interface ImportDraft {
@@ -90,7 +90,7 @@ function firstDataLine(rows: readonly CsvRow[]): number {
 
 function holdsOf(
   column: number,
-  found: { readonly timeColumn: number; readonly marksColumn: number | null } | null,
+  found: { readonly timeColumn: number | null; readonly marksColumn: number | null } | null,
   channel: string | undefined,
 ): ColumnHolds {
   if (found?.timeColumn === column) return 'time';
@@ -169,7 +169,10 @@ export function mappingOf({
           },
         ],
   );
-  if (time === -1) return { kind: 'incomplete', sentence: 'Say which column holds the time.' };
+  if (time === -1 && !channels.some(({ channel }) => channel === 'receiver')) {
+    const sentence = 'Say which column holds the time, or the volume of distillate.';
+    return { kind: 'incomplete', sentence };
+  }
   if (!channels.some(({ channel }) => channel === 'head')) {
     const [first, ...others] = headDoubt.map((column) => `column ${column + 1}`);
     const which = others.length === 0 ? '' : `: ${first} or ${others.join(' or ')}`;
@@ -180,7 +183,7 @@ export function mappingOf({
     mapping: {
       delimiter,
       ...(decimal === 'either' ? {} : { decimal }),
-      time: { column: time + 1, unit: timeUnit, dateOrder },
+      ...(time === -1 ? {} : { time: { column: time + 1, unit: timeUnit, dateOrder } }),
       channels,
       marks: marks === -1 ? null : marks + 1,
     },

@@ -71,8 +71,8 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
     <>
       <h2>{file.name}</h2>
       <FirstLines lines={text.split(/\r\n|\r|\n/, linesShown).map((line) => line.slice(0, 300))} />
-      <ReadingFields draft={draft} onDraft={change} onSplit={split} />
       {draft.headDoubt.length > 0 && <HeadChoice text={text} draft={draft} onDraft={change} />}
+      <ReadingFields draft={draft} onDraft={change} onSplit={split} />
       <ColumnFields draft={draft} onDraft={change} />
       {draft.columns.length === mostColumnsShown && (
         <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
   alarmRecordSchema,
   alarmSchema,
+  type RunByVolume,
   retiredAlarms,
   type Verdicts,
   verdictsSchema,
@@ -16,10 +17,62 @@ export const printedAlarmSchema = z.union([
   alarmRecordSchema.extend({ alarm: z.literal('probe-fault'), cause: probeAlarmSchema }),
 ]);
 
-/** What `npm run analyse` prints of one run. */
-export const printedVerdictsSchema = verdictsSchema.extend({ alarms: z.array(printedAlarmSchema) });
+const intervalSchema = z.strictObject({ low: z.number(), value: z.number(), high: z.number() });
+const expectedSchema = z
+  .array(z.strictObject({ volumeMl: z.number(), headC: z.number(), strengthAbv: z.number() }))
+  .nullable();
+
+/** A run against the volume of distillate. */
+export const printedByVolumeSchema = z.strictObject({
+  basis: z.enum(['table', 'receiver-volume', 'receiver-mass', 'booked', 'drip-rate']),
+  points: z.array(
+    z.strictObject({
+      volumeMl: z.number(),
+      headC: z.number(),
+      headVapourAbv: intervalSchema.nullable(),
+      collectedAbv: intervalSchema.nullable(),
+    }),
+  ),
+  cuts: z.array(
+    z.strictObject({
+      cut: z.enum(['as-wanted', 'weaker']),
+      fromMl: z.number(),
+      toMl: z.number(),
+      meanAbv: intervalSchema,
+    }),
+  ),
+  /** What the charge as stated would give without and with the column; null where it was not stated. */
+  rayleigh: expectedSchema,
+  rectified: expectedSchema,
+  aboveRayleighK: z.strictObject({ mean: z.number(), greatest: z.number() }).nullable(),
+});
+
+/** What `npm run analyse` prints of one run; `byVolume` where its volumes are known. */
+export const printedVerdictsSchema = verdictsSchema.extend({
+  alarms: z.array(printedAlarmSchema),
+  byVolume: printedByVolumeSchema.optional(),
+});
 
 export type PrintedVerdicts = z.infer<typeof printedVerdictsSchema>;
+
+export function printedByVolume(
+  { basis, course, verdict, rayleigh, rectified, aboveRayleighK }: RunByVolume,
+  isChargeStated: boolean,
+): z.infer<typeof printedByVolumeSchema> {
+  return {
+    basis,
+    points: course.map(({ volumeMl, headC, vapourAbv, collectedAbv }) => ({
+      volumeMl,
+      headC,
+      headVapourAbv: vapourAbv,
+      collectedAbv,
+    })),
+    cuts: [...verdict.cuts],
+    rayleigh: isChargeStated && rayleigh !== null ? [...rayleigh] : null,
+    rectified: isChargeStated && rectified !== null ? [...rectified] : null,
+    aboveRayleighK: isChargeStated ? aboveRayleighK : null,
+  };
+}
 
 export function printedVerdicts(verdicts: Verdicts): PrintedVerdicts {
   return {

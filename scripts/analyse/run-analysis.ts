@@ -1,13 +1,18 @@
 import {
   analyseRun,
+  type BookEntries,
   fail,
   type Result,
+  type RunByVolume,
   type RunSettings,
+  runByVolume,
   succeed,
   type Verdicts,
+  verdictsByVolume,
+  volumeReadings,
 } from '#shared-core';
 import { analyseFerment, asksForFerment } from './ferment-analysis.ts';
-import { printedVerdicts } from './printed-verdicts.ts';
+import { printedByVolume, printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
 import { writeOut } from './write-out.ts';
@@ -18,6 +23,8 @@ export interface AnalysedFile {
   readonly source: AnalyseSource;
   readonly settings: NonNullable<AnalyseSource['settings']>;
   readonly verdicts: Verdicts;
+  /** Of a table without times; null for a run with times. */
+  readonly byVolume: ReturnType<typeof printedByVolume> | null;
 }
 
 /**
@@ -52,12 +59,16 @@ async function analyse(
       settings ?? source.value.settings ?? unattendedSettings,
       source.value.silenceS,
     );
-    const verdicts = analyseRun(known, inputs, endS);
+    const isStated = settings !== null || source.value.settings !== null;
+    const table =
+      volumeReadings(inputs) === null ? null : againstVolume(source.value, known, books);
+    const verdicts = table === null ? analyseRun(known, inputs, endS) : verdictsByVolume(table);
     analysed.push({
       file,
       source: source.value,
       settings: known,
       verdicts: { ...verdicts, problems: [...verdicts.problems, ...problems] },
+      byVolume: table === null ? null : printedByVolume(table, isStated),
     });
   }
   const json = `${JSON.stringify(answer(analysed), null, 2)}\n`;
@@ -74,6 +85,28 @@ function patient(settings: RunSettings, loggerSilenceS: number): RunSettings {
 /** One file's verdicts as they are; several under their names. */
 function answer(analysed: readonly AnalysedFile[]): unknown {
   const [first] = analysed;
-  if (first !== undefined && analysed.length === 1) return printedVerdicts(first.verdicts);
-  return { runs: analysed.map(({ file, verdicts }) => ({ file, ...printedVerdicts(verdicts) })) };
+  if (first !== undefined && analysed.length === 1) return printed(first);
+  return { runs: analysed.map((one) => ({ file: one.file, ...printed(one) })) };
+}
+
+function printed({ verdicts, byVolume }: AnalysedFile) {
+  return { ...printedVerdicts(verdicts), ...(byVolume === null ? {} : { byVolume }) };
+}
+
+/** A table without times. */
+function againstVolume(
+  { inputs, endS }: AnalyseSource,
+  settings: RunSettings,
+  books: BookEntries | null,
+): RunByVolume | null {
+  const refluxRatio = books?.refluxRatio ?? null;
+  return runByVolume({
+    settings,
+    inputs,
+    endS,
+    rows: [],
+    refluxRatio,
+    dripRateMlPerMin: null,
+    cuts: [],
+  });
 }

@@ -84,6 +84,8 @@ export const bookEntriesSchema = z.strictObject({
   sugarG: quantitySchema.optional(),
   /** Reflux per distillate while the main fraction ran [mol/mol], e.g. from drip rates. */
   refluxRatio: z.number().min(0).max(1e6).optional(),
+  /** Distillate per minute while the heat was on, as measured or counted in drops [mL/min]. */
+  dripRateMlPerMin: z.number().positive().max(1000).optional(),
 });
 
 export type BookEntries = z.infer<typeof bookEntriesSchema>;

@@ -14,6 +14,7 @@ import {
 import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
+import type { Quantity } from './quantity.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
 
 /** A cut with what is known of it, and where its strength comes from. */
@@ -21,6 +22,11 @@ export interface BookedCut extends CutRecord {
   readonly strengthFrom: 'measured' | 'head-temperature' | 'unknown';
   /** Null while its amount or its strength is unknown. */
   readonly booked: BookedLiquid | null;
+}
+
+/** A liquid by its name, as far as it was measured. */
+export interface MeasuredLiquid extends PartlyMeasured {
+  readonly liquid: string;
 }
 
 /** All the books of a run. */
@@ -33,6 +39,9 @@ export interface RunBooks {
   readonly balance: BatchBalance | null;
   readonly ferment: FermentYield | null;
   readonly refluxRatio: number | null;
+  /** What the books are made from, liquid by liquid as it was measured; the sugar [g] where it is known. */
+  readonly measured: readonly MeasuredLiquid[];
+  readonly sugarG: Quantity | null;
   /** What was taken for granted or left out, in whole sentences. */
   readonly assumptions: readonly string[];
 }
@@ -91,8 +100,16 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
       'Liquid left in the column and the condenser was not measured; it is missing from the balance.',
     );
   }
+  const measured: readonly MeasuredLiquid[] = [
+    { liquid: 'charge', ...chargeMeasurement(settings.charge) },
+    ...cuts.map(({ number, amount, strength }) => ({ liquid: `cut ${number}`, amount, strength })),
+    { liquid: 'residue', ...(entries?.residue ?? marked.residue) },
+    { liquid: 'hold-up', ...(entries?.holdUp ?? marked.holdUp) },
+  ];
   return {
     charge,
+    measured,
+    sugarG,
     cuts,
     residue,
     holdUp,

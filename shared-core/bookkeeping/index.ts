@@ -13,7 +13,13 @@ export {
   type PooledLiquid,
   poolLiquids,
 } from './book-liquid.ts';
-export { type BookedCut, booksOfRun, type RunBooks, type RunToBook } from './books-of-run.ts';
+export {
+  type BookedCut,
+  booksOfRun,
+  type MeasuredLiquid,
+  type RunBooks,
+  type RunToBook,
+} from './books-of-run.ts';
 export { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 export {
   type FermentYield,

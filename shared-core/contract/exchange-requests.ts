@@ -28,8 +28,8 @@ export const textEncodingSchema = z.enum([
   'shift_jis',
 ]);
 
-/** Runs in one pack: a report has a column, and a figure a line, for each. */
-export const mostInPack = 6;
+/** Runs in one pack: a class. Up to six have a column of the report and a line of a figure each; more have a row. */
+export const mostInPack = 30;
 
 /** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
 export const exchangeRequests = {

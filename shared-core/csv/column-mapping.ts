@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { readUnit, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { channelSchema } from '../run/index.ts';
-import type { ChannelColumn, CsvLayout } from './csv-layout.ts';
+import { byVolumeRemark, type ChannelColumn, type CsvLayout } from './csv-layout.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
 
@@ -14,13 +14,16 @@ export const columnMappingSchema = z.strictObject({
   delimiter: z.enum([',', ';', '\t', '|']).optional(),
   /** How decimals are written; without it either sign is taken for one. */
   decimal: z.enum(['.', ',']).optional(),
-  time: z.strictObject({
-    column: columnSchema,
-    /** Of plain numbers, or what clock times of two parts are; other clock times and dates need none. */
-    unit: z.enum(['ms', 's', 'min', 'h', 'mm:ss', 'h:mm']).default('s'),
-    /** Of 03/04/2026, whether the day or the month comes first. */
-    dateOrder: z.enum(['day-month', 'month-day']).default('day-month'),
-  }),
+  /** Left out for a table by volume: then a receiver column in mL says to which volume a row belongs. */
+  time: z
+    .strictObject({
+      column: columnSchema,
+      /** Of plain numbers, or what clock times of two parts are; other clock times and dates need none. */
+      unit: z.enum(['ms', 's', 'min', 'h', 'mm:ss', 'h:mm']).default('s'),
+      /** Of 03/04/2026, whether the day or the month comes first. */
+      dateOrder: z.enum(['day-month', 'month-day']).default('day-month'),
+    })
+    .optional(),
   channels: z
     .array(
       z.strictObject({
@@ -43,7 +46,8 @@ export type ColumnMapping = z.input<typeof columnMappingSchema>;
 export type MappingProblem =
   | { readonly kind: 'no-such-column'; readonly column: string; readonly titles: readonly string[] }
   | { readonly kind: 'unknown-unit'; readonly unit: string }
-  | { readonly kind: 'no-times-in-column'; readonly column: string };
+  | { readonly kind: 'no-times-in-column'; readonly column: string }
+  | { readonly kind: 'neither-time-nor-volume' };
 
 const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600, 'mm:ss': 1, 'h:mm': 1 } as const;
 
@@ -64,9 +68,13 @@ export function mappedLayout(
   mapping: ColumnMapping,
 ): Result<CsvLayout, MappingProblem> {
   const find = (column: number | string) => findColumn(rows, column);
-  const timeColumn = find(mapping.time.column);
+  const { time } = mapping;
+  const volume = mapping.channels.find(({ channel }) => channel === 'receiver');
+  const along = time?.column ?? volume?.column;
+  if (along === undefined) return fail({ kind: 'neither-time-nor-volume' });
+  const alongColumn = find(along);
   const named = [
-    mapping.time.column,
+    along,
     ...mapping.channels.flatMap(({ column, quality }) => [column, quality ?? column]),
     ...(mapping.marks == null ? [] : [mapping.marks]),
   ];
@@ -74,11 +82,11 @@ export function mappedLayout(
   if (missing !== undefined) {
     return fail({ kind: 'no-such-column', column: String(missing), titles: rows[0]?.cells ?? [] });
   }
-  const firstData = rows.find(({ cells }) => readTime(cells[timeColumn] ?? '') !== undefined);
+  const firstData = rows.find(({ cells }) => readTime(cells[alongColumn] ?? '') !== undefined);
   if (firstData === undefined) {
-    return fail({ kind: 'no-times-in-column', column: String(mapping.time.column) });
+    return fail({ kind: 'no-times-in-column', column: String(along) });
   }
-  const order = mapping.time.dateOrder ?? 'day-month';
+  const order = time?.dateOrder ?? 'day-month';
   const titles = rows.findLast(({ line }) => line < firstData.line)?.cells ?? [];
   const channels: ChannelColumn[] = [];
   for (const { column, channel, unit = null, quality = null } of mapping.channels) {
@@ -89,19 +97,28 @@ export function mappedLayout(
     const qualityColumn = quality === null ? null : find(quality);
     channels.push({ column: at, title, channel, unit: known, qualityColumn });
   }
-  const { unit: timeUnit = 's' } = mapping.time;
+  const timeUnit = time?.unit ?? 's';
   return succeed({
-    timeColumn,
+    timeColumn: time === undefined ? null : alongColumn,
     perS: secondsIn[timeUnit],
     twoParts: timeUnit === 'mm:ss' || timeUnit === 'h:mm' ? timeUnit : null,
     dateOrder: order,
     decimal: mapping.decimal ?? null,
-    channels,
+    channels: time === undefined ? byVolume(channels) : channels,
     marksColumn: mapping.marks == null ? null : find(mapping.marks),
     firstDataLine: firstData.line,
     headDoubt: [],
-    remarks: [],
+    remarks: time === undefined ? [byVolumeRemark(titles[alongColumn] ?? '')] : [],
   });
+}
+
+/** A volume is read before the temperature that belongs to it; without a unit it is in mL. */
+function byVolume(channels: readonly ChannelColumn[]): readonly ChannelColumn[] {
+  const isVolume = ({ channel }: ChannelColumn) => channel === 'receiver';
+  return [
+    ...channels.filter(isVolume).map((column) => ({ ...column, unit: column.unit ?? 'mL' })),
+    ...channels.filter((column) => !isVolume(column)),
+  ];
 }
 
 function findColumn(rows: readonly CsvRow[], column: number | string): number {

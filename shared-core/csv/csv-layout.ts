@@ -7,7 +7,8 @@ import { type DateOrder, readTime } from './read-time.ts';
 
 /** Which column holds what. */
 export interface CsvLayout {
-  readonly timeColumn: number;
+  /** Null for a table by volume, whose readings have no time. */
+  readonly timeColumn: number | null;
   readonly perS: number;
   /** What clock times of two parts are, where the title or the person says it. */
   readonly twoParts: TwoPartClock | null;
@@ -47,8 +48,12 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   const width = data[0]?.cells.length ?? titleRow?.cells.length ?? 0;
   const titles = Array.from({ length: width }, (_, column) => titleRow?.cells[column] ?? '');
   const roles = titles.map((title) => columnRole(title));
-  const timeColumn = findTimeColumn(roles, data[0], titleRow === undefined);
-  if (timeColumn === -1) return fail({ kind: 'no-time-column', titles });
+  const timed = findTimeColumn(roles, data[0], titleRow === undefined);
+  const volume = findVolumeColumn(roles, titles, data);
+  const isByVolume = volume !== -1 && (timed === -1 || isLoneT(titles, roles, timed));
+  const [timeFound, volumeColumn] = isByVolume ? [-1, volume] : [timed, -1];
+  if (timeFound === -1 && volumeColumn === -1) return fail({ kind: 'no-time-column', titles });
+  const timeColumn = timeFound === -1 ? volumeColumn : timeFound;
   const holding = roles.map((role, column) => {
     // A second "t" beside the time is a temperature.
     const isT = role.kind === 'time' && titles[column]?.trim().toLowerCase() === 't';
@@ -60,20 +65,26 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     return fail({ kind: 'no-head-column', titles });
   }
   const candidates = headCandidates(holding, timeColumn, titleRow === undefined);
-  const time = roles[timeColumn];
+  const time = roles[timeFound];
   const marksColumn = roles.findIndex(({ kind }) => kind === 'marks');
   return succeed({
-    timeColumn,
+    timeColumn: timeFound === -1 ? null : timeFound,
     perS: (time?.kind === 'time' ? time.perS : null) ?? 1,
     twoParts: (time?.kind === 'time' ? time.twoParts : null) ?? null,
     dateOrder: 'day-month',
     decimal: null,
-    channels,
+    channels:
+      volumeColumn === -1
+        ? channels
+        : [volumeChannel(volumeColumn, titles), ...withoutReceiver(channels)],
     marksColumn: marksColumn === -1 ? null : marksColumn,
     // Rows between titles and readings may hold marks.
     firstDataLine: titleRow === undefined ? (rows[0]?.line ?? 1) : titleRow.line + 1,
     headDoubt: candidates.length > 1 ? candidates : [],
-    remarks: headRemarks(candidates, channels),
+    remarks: [
+      ...(volumeColumn === -1 ? [] : [byVolumeRemark(titles[volumeColumn] ?? '')]),
+      ...headRemarks(candidates, channels),
+    ],
   });
 }
 
@@ -131,6 +142,55 @@ function findTimeColumn(
   const stamped = roles.findIndex((role, column) => role.kind === 'date' && readable(column));
   return stamped === -1 && isUntitled && firstData !== undefined ? 0 : stamped;
 }
+
+/** Of a table without times: the column whose title says a volume, and whose numbers never fall. */
+function findVolumeColumn(
+  roles: readonly ColumnRole[],
+  titles: readonly string[],
+  data: readonly CsvRow[],
+): number {
+  const isVolume = (role: ColumnRole, title: string) =>
+    ('unit' in role && role.unit === 'mL') ||
+    /^\s*ml\s*$/i.test(title) ||
+    (role.kind === 'channel' && role.channel === 'receiver' && role.unit === null);
+  return roles.findIndex(
+    (role, column) => isVolume(role, titles[column] ?? '') && neverFalls(data, column),
+  );
+}
+
+/** Beside a volume a single "T" is the temperature, not the time, unless another column is one. */
+function isLoneT(
+  titles: readonly string[],
+  roles: readonly ColumnRole[],
+  timeColumn: number,
+): boolean {
+  const isHot = ({ kind }: ColumnRole, column: number) =>
+    column !== timeColumn && (kind === 'temperature' || isHead(roles[column]));
+  return titles[timeColumn]?.trim().toLowerCase() === 't' && !roles.some(isHot);
+}
+
+const isHead = (role: Holding | undefined) => role?.kind === 'channel' && role.channel === 'head';
+
+function neverFalls(data: readonly CsvRow[], column: number): boolean {
+  const values = data.flatMap(({ cells }) => {
+    const read = readWireNumber(cells[column] ?? '', true);
+    return read.kind === 'number' ? [read.value] : [];
+  });
+  return values.length > 0 && values.every((value, index) => value >= (values[index - 1] ?? value));
+}
+
+/** Stands first among the channels: a volume is read before the temperature that belongs to it. */
+function volumeChannel(column: number, titles: readonly string[]): ChannelColumn {
+  const title = titles[column] ?? '';
+  return { column, title, channel: 'receiver', unit: 'mL', qualityColumn: null };
+}
+
+const withoutReceiver = (channels: readonly ChannelColumn[]) =>
+  channels.filter(({ channel }) => channel !== 'receiver');
+
+/** What is said of a table that is taken without times. */
+export const byVolumeRemark = (title: string) =>
+  `The table has no times; it is taken by the volume in "${title.trim().slice(0, 40)}". What needs a time (stages, calls, duration) is left out.`;
 
 type Holding = ColumnRole | typeof textColumn;
 
@@ -191,7 +251,6 @@ function headCandidates(
   timeColumn: number,
   isUntitled: boolean,
 ): readonly number[] {
-  const isHead = (role: Holding) => role.kind === 'channel' && role.channel === 'head';
   const candidates: readonly ((role: Holding) => boolean)[] = [
     isHead,
     (role) => role.kind === 'temperature',

@@ -14,7 +14,7 @@ export function explainCsvProblem(problem: CsvProblem): string {
     case 'not-text':
       return 'The file is not text. Save it as CSV first.';
     case 'no-time-column':
-      return `No time column was found${among(problem.titles)}. Give one the title "time_s" (seconds).`;
+      return `No time column was found${among(problem.titles)}. Give one the title "time_s" (seconds), or, in a table by volume, "volume_mL" (all distillate so far).`;
     case 'no-head-column':
       return `No head temperature column was found${among(problem.titles)}. Give one the title "head_degC" (°C).`;
     case 'no-such-column':
@@ -23,6 +23,8 @@ export function explainCsvProblem(problem: CsvProblem): string {
       return `"${problem.unit.slice(0, 12)}" is no unit that can be converted. Use °C, °F, K, g, kg, mL, kPa, hPa, Pa or mmHg.`;
     case 'no-times-in-column':
       return `No time can be read in the column "${problem.column.slice(0, 40)}".`;
+    case 'neither-time-nor-volume':
+      return 'Say which column holds the time, or the volume of distillate (channel "receiver", mL).';
     case 'too-many-readings':
       return `The file holds more than ${problem.most / 1e6} million readings. Export a part of it, or every tenth reading.`;
     case 'no-readings': {

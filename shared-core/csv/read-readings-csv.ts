@@ -111,15 +111,22 @@ type Delimiter = ReturnType<typeof detectDelimiter>;
 /** What clock times of two parts are: as the title says, or by all of the file's times together. */
 function twoPartsOf(text: string, delimiter: Delimiter, layout: CsvLayout) {
   if (layout.twoParts !== null) return { twoParts: layout.twoParts, remark: null };
-  const judged = judgeTwoPartClock(timeCells(parseCsv(text, delimiter), layout));
+  if (layout.timeColumn === null) return { twoParts: 'h:mm' as const, remark: null };
+  const judged = judgeTwoPartClock(
+    timeCells(parseCsv(text, delimiter), layout.firstDataLine, layout.timeColumn),
+  );
   return { twoParts: judged?.clock ?? 'h:mm', remark: judged?.remark ?? null };
 }
 
 /** The cells of the time column as long as they are clock times; none where the first rows hold others. */
-function* timeCells(rows: Iterable<CsvRow>, layout: CsvLayout): Generator<string> {
+function* timeCells(
+  rows: Iterable<CsvRow>,
+  firstDataLine: number,
+  timeColumn: number,
+): Generator<string> {
   for (const { line, cells } of rows) {
-    if (line < layout.firstDataLine) continue;
-    const cell = cells[layout.timeColumn] ?? '';
+    if (line < firstDataLine) continue;
+    const cell = cells[timeColumn] ?? '';
     const kind = readTime(cell)?.kind;
     if (kind === 'number' || kind === 'stamp') return;
     yield cell;
@@ -160,7 +167,8 @@ function* readRows(
       else notListed = { line, count: notListed.count + 1 };
     };
     if (inputs.length > mostReadings) return 'too-many';
-    const time = times.read(cells[layout.timeColumn] ?? '');
+    const time =
+      layout.timeColumn === null ? succeed(0) : times.read(cells[layout.timeColumn] ?? '');
     if (!time.ok) {
       reject(time.error);
       continue;

@@ -1,3 +1,4 @@
+import { volumeReadings } from '../by-volume/index.ts';
 import type { Mark, ReadingUnit, RunInput } from '../run/index.ts';
 import type { StageSpan } from '../snapshot/index.ts';
 import { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
@@ -35,15 +36,18 @@ export function* writeReadingsCsv(table: RunTable, format: CsvFormat): Generator
     const [channel, unit] = splitKey(key);
     return [`${channel}_${unitInTitle[unit]}`, `${channel}_quality`];
   });
-  const stages = table.stages;
-  yield writeCsvRow(['time_s', ...titles, ...(stages === null ? [] : ['stage']), 'marks'], dialect);
+  // A table by volume was taken in without times, and none are made up for it.
+  const isByVolume = volumeReadings(table.inputs) !== null;
+  const stages = isByVolume ? null : table.stages;
+  const time = isByVolume ? [] : ['time_s'];
+  yield writeCsvRow([...time, ...titles, ...(stages === null ? [] : ['stage']), 'marks'], dialect);
 
   const stageAt = stages === null ? null : createStageFinder(stages);
   let piece = '';
   let pieceRows = 0;
   for (const { timeS, cells, mark } of rowsOf(table, columns, dialect.decimal)) {
     const stage = stageAt === null ? [] : [stageAt(timeS)];
-    piece += writeCsvRow([timeS, ...cells, ...stage, mark], dialect);
+    piece += writeCsvRow([...(isByVolume ? [] : [timeS]), ...cells, ...stage, mark], dialect);
     pieceRows += 1;
     if (pieceRows < 500) continue;
     yield piece;

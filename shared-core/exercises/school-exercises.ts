@@ -4,6 +4,7 @@ import type { RunStudy } from '../report/index.ts';
 import { numberWords } from '../report/measured-words.ts';
 import { judgeHeatOff, nameMoments, readPlateau } from './curve-questions.ts';
 import { answerInWords, answerOf, type Exercise, exercise, shown } from './exercise.ts';
+import { cutByVolume } from './volume-questions.ts';
 
 type Maker = (study: RunStudy) => Exercise | null;
 
@@ -131,5 +132,6 @@ export const schoolExercises: readonly Maker[] = [
   explainPressure,
   recoverEthanol,
   judgeHeatOff,
+  cutByVolume,
   whyNotPure,
 ];

@@ -9,3 +9,9 @@ export { plateFigure } from './plate-figure.ts';
 export { plateauFigure } from './plateau-figure.ts';
 export { strengthFigure } from './strength-figure.ts';
 export { type FigureDetail, temperatureFigure } from './temperature-figure.ts';
+export {
+  type RunOfVolumes,
+  strengthByVolumeFigure,
+  temperatureByVolumeFigure,
+  type VolumeFigureDetail,
+} from './volume-figures.ts';

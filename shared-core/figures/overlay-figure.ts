@@ -17,9 +17,9 @@ const strokes = [
   { colour: furtherLineColours.blue, widthPt: 1.3, dash: [4, 4] },
 ];
 
-/** Several runs on one scale, from the arrival of vapour where it is known; null for fewer than two. */
+/** Several runs on one scale, from the arrival of vapour where it is known; null for fewer than two, and for more than can be told apart. */
 export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
-  if (studies.length < 2) return null;
+  if (studies.length < 2 || studies.length > strokes.length) return null;
   const shifted = studies.map(({ rows, verdicts }) => {
     const originS = verdicts.events.find(({ event }) => event === 'vapour-arrived')?.timeS ?? 0;
     return rows.flatMap(({ timeS, headC }) =>

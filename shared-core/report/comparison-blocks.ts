@@ -1,12 +1,17 @@
 import { overlayFigure } from '../figures/index.ts';
+import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
 import { intervalWords, measuredWords } from './measured-words.ts';
 import { kindWords, type RunKind, runKind } from './run-kind.ts';
 import { originOf } from './run-origin.ts';
 import type { RunStudy } from './study-run.ts';
 
+/** More columns than this do not fit on a page: a class has a row a run. */
+const mostSideBySide = 6;
+
 /** Runs side by side, e.g. simple and fractional; nothing for a single run. */
 export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[] {
+  if (studies.length > mostSideBySide) return classBlocks(studies);
   const drawing = overlayFigure(studies);
   if (drawing === null) return [];
   const rows: readonly (readonly [string, (study: RunStudy) => string])[] = [

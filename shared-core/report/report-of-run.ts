@@ -8,12 +8,26 @@ import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import { runKind } from './run-kind.ts';
 import type { RunStudy } from './study-run.ts';
+import { volumeBlocks } from './volume-blocks.ts';
 
 /** The part of the report that is about one run. */
 export function runBlocks(study: RunStudy): readonly Block[] {
   return [
     { kind: 'heading', level: 1, text: study.name },
     ...results(study),
+    ...courseBlocks(study),
+    ...volumeBlocks(study),
+    ...bookBlocks(study),
+    ...proofBlocks(study),
+    ...plateBlocks(study),
+    ...doubts(study),
+  ];
+}
+
+/** What happened when; a table by volume has no times to tell of. */
+function courseBlocks(study: RunStudy): readonly Block[] {
+  if (study.byVolume?.basis === 'table') return [settingsTable(study)];
+  return [
     figure(
       temperatureFigure(study, { stages: true, plateauBand: true }),
       'Head temperature with the stages as called. Shaded: between the azeotrope and the least strength wanted, at the local air pressure.',
@@ -22,10 +36,6 @@ export function runBlocks(study: RunStudy): readonly Block[] {
     stagesTable(study),
     ...present(alarmsTable(study)),
     ...strengthBlocks(study),
-    ...bookBlocks(study),
-    ...proofBlocks(study),
-    ...plateBlocks(study),
-    ...doubts(study),
   ];
 }
 
@@ -40,13 +50,17 @@ function results(study: RunStudy): readonly Block[] {
   const stepped = plates?.plates.stepped;
   const items = [
     verdicts.verdict.because,
-    ...(plateau === null
+    ...(study.byVolume?.basis === 'table'
       ? [
-          `No plateau to report: the head never stayed within ${plateauBandK} K for ${leastPlateauS / 60} min at ${settings.leastStrengthAbv} % vol or more.`,
+          'Taken by volume: the table has no times, so there are no stages, no plateau and no duration.',
         ]
-      : [
-          `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
-        ]),
+      : plateau === null
+        ? [
+            `No plateau to report: the head never stayed within ${plateauBandK} K for ${leastPlateauS / 60} min at ${settings.leastStrengthAbv} % vol or more.`,
+          ]
+        : [
+            `Plateau from ${clockWords(plateau.statistics.span.fromS)} to ${clockWords(plateau.statistics.span.toS)}: ${measuredWords(plateau.mean, '°C')}, ${measuredWords(plateau.aboveAzeotropeK, 'K')} above the azeotrope; at 101.325 kPa it would read ${measuredWords(plateau.standard, '°C')}. Drift ${measuredWords(plateau.statistics.driftKPerH, 'K/h')}.`,
+          ]),
     ...(product === null || books.balance === null
       ? ['No cut was measured, so there is no recovery to report.']
       : [

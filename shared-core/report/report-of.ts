@@ -31,8 +31,9 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
         ...(index > 0 || studies.length > 1 ? [{ kind: 'page-break' } as const] : []),
         ...runBlocks(study),
       ]),
-      ...method(studies),
+      // Before what fills the last pages: by themselves on one they would be laid aside with it.
       ...cautionBlocks('report'),
+      ...method(studies),
     ],
   };
 }

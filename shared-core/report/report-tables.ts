@@ -63,6 +63,7 @@ export function settingsTable({
   runId,
   imported,
   underWay,
+  byVolume,
 }: RunStudy): DocumentTable {
   const { charge, pressure, probe, rig } = settings;
   const sources = {
@@ -83,7 +84,12 @@ export function settingsTable({
           ? 'not stated in the file'
           : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
       ],
-      ['Lasted', `${clockWords(endS)}${underWay === true ? ', under way when this was made' : ''}`],
+      [
+        'Lasted',
+        byVolume?.basis === 'table'
+          ? 'no times in the table'
+          : `${clockWords(endS)}${underWay === true ? ', under way when this was made' : ''}`,
+      ],
       [
         'Charge',
         `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,

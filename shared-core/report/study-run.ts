@@ -9,6 +9,12 @@ import {
   type SimpleDistillation,
   simpleDistillation,
 } from '../bookkeeping/index.ts';
+import {
+  type RunByVolume,
+  runByVolume,
+  verdictsByVolume,
+  volumeReadings,
+} from '../by-volume/index.ts';
 import { equilibriumModelVersion } from '../equilibrium/index.ts';
 import { analyseRun } from '../monitor/index.ts';
 import type { Mark, RunInput, RunSettings } from '../run/index.ts';
@@ -52,6 +58,8 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   /** All cuts poured together, and what a still without a column would have given; null without booked cuts. */
   readonly product: PooledLiquid | null;
   readonly simple: SimpleDistillation | null;
+  /** Against the volume of distillate; null where no volume is known. */
+  readonly byVolume: RunByVolume | null;
 }
 
 /**
@@ -69,27 +77,38 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  */
 export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): RunStudy {
   const { settings, inputs, endS } = run;
-  const verdicts = known ?? analyseRun(settings, inputs, endS);
-  const rows = processedRows({ settings, inputs, stages: verdicts.stages, endS });
+  const found = known ?? analyseRun(settings, inputs, endS);
+  const isTable = volumeReadings(inputs) !== null;
+  const rows = isTable ? [] : processedRows({ settings, inputs, stages: found.stages, endS });
   const plateau = plateauOfRun(run, rows);
   const books = booksOfRun({
     settings,
     inputs: [...inputs, ...(run.lateMarks ?? [])],
-    verdicts,
+    verdicts: found,
     endS,
     entries,
+  });
+  const byVolume = runByVolume({
+    settings,
+    inputs,
+    endS,
+    rows,
+    refluxRatio: entries?.refluxRatio ?? null,
+    dripRateMlPerMin: entries?.dripRateMlPerMin ?? null,
+    cuts: volumesOfCuts(books),
   });
   const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
   const product = booked.length === 0 ? null : poolLiquids(booked);
   return {
     ...run,
     equilibriumModel: equilibriumModelVersion,
-    verdicts,
+    verdicts: isTable && byVolume !== null ? verdictsByVolume(byVolume) : found,
     rows,
     plateau,
     books,
     plates: platesOfRun(books, plateau, rows),
     product,
+    byVolume,
     simple:
       product === null
         ? null
@@ -99,6 +118,14 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
             plateau?.pressureKPa ?? settings.pressure.pressureKPa,
           ),
   };
+}
+
+/** Without one of them nobody knows how much the later ones add to. */
+function volumesOfCuts({ cuts }: RunBooks) {
+  const measured = cuts.flatMap(({ toS, booked }) =>
+    booked === null ? [] : [{ toS, volumeMl: booked.volumeMl.value }],
+  );
+  return measured.length === cuts.length ? measured : [];
 }
 
 /** The simple distillation of the same charge to as many moles; null where it can't be compared. */

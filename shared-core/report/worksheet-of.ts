@@ -1,5 +1,5 @@
 import { type Exercise, type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
-import { temperatureFigure } from '../figures/index.ts';
+import { temperatureByVolumeFigure, temperatureFigure } from '../figures/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
@@ -24,20 +24,16 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
   const exercises = exercisesOf(study, level);
   return {
     title: `Worksheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Group ______  Date ____________`,
+    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Name ____________________  Group ______  Date ____________`,
     footer: footerOf([study]),
     blocks: [
-      {
-        kind: 'figure',
-        drawing: temperatureFigure(study, { stages: false, plateauBand: false }),
-        caption: `Head temperature of the run, as ${study.imported === true ? 'imported from another logger' : 'recorded'}.`,
-      },
+      ...cautionBlocks('worksheet'),
+      ...curves(study, false),
       ...exercises.flatMap((exercise, index): readonly Block[] => [
         ...asked(exercise, index + 1),
         ...drawn(exercise.figure),
         { kind: 'answer-lines', count: exercise.answerLines },
       ]),
-      ...cautionBlocks('worksheet'),
     ],
   };
 }
@@ -59,20 +55,36 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
     subtitle: `${levelWords[level]} · ${total(exercises)} marks · for the teacher`,
     footer: footerOf([study]),
     blocks: [
-      {
-        kind: 'figure',
-        drawing: temperatureFigure(study, { stages: true, plateauBand: true }),
-        caption: 'The run with stages and plateau band.',
-      },
+      ...cautionBlocks('worksheet'),
+      ...curves(study, true),
       ...exercises.flatMap((exercise, index): readonly Block[] => [
         ...asked(exercise, index + 1),
         { kind: 'caution', text: `Answer: ${exercise.answer.words}` },
         { kind: 'list', ordered: true, items: exercise.working },
         ...drawn(exercise.solvedFigure),
       ]),
-      ...cautionBlocks('worksheet'),
     ],
   };
+}
+
+/** The run's curve, with the tool's judgement for the teacher only; a table by volume has none over time. */
+function curves(study: RunStudy, isSolved: boolean): readonly Block[] {
+  const byVolume = temperatureByVolumeFigure(study, { expected: isSolved });
+  if (study.byVolume?.basis === 'table' && byVolume !== null) {
+    const caption = isSolved
+      ? 'The head against the volume of distillate, with what a simple still would show.'
+      : 'Head temperature against the volume of distillate, as the table gives it.';
+    return [{ kind: 'figure', drawing: byVolume, caption }];
+  }
+  return [
+    {
+      kind: 'figure',
+      drawing: temperatureFigure(study, { stages: isSolved, plateauBand: isSolved }),
+      caption: isSolved
+        ? 'The run with stages and plateau band.'
+        : `Head temperature of the run, as ${study.imported === true ? 'imported from another logger' : 'recorded'}.`,
+    },
+  ];
 }
 
 function asked({ title, marks, question, given }: Exercise, number: number): readonly Block[] {

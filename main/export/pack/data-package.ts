@@ -8,6 +8,7 @@ export interface PackResource {
   readonly title: string;
   readonly format: keyof typeof csvDialects;
   readonly fields: readonly TableField[];
+  readonly primaryKey?: readonly string[] | undefined;
   readonly bytes: number;
   /** SHA-256 of the file, hexadecimal. */
   readonly sha256: string;
@@ -35,6 +36,9 @@ export function dataPackage(pack: PackDescription): Readonly<Record<string, unkn
     description: pack.description,
     created: new Date(pack.createdMs).toISOString(),
     version: pack.version,
+    sources: dataSources,
+    // Whoever made the runs decides on a licence; a program can't for them.
+    licenses: [{ name: 'notspecified', title: 'Not stated: ask whoever made the runs' }],
     resources: pack.resources.map((resource) => {
       const { delimiter, decimal } = csvDialects[resource.format];
       return {
@@ -59,9 +63,36 @@ export function dataPackage(pack: PackDescription): Readonly<Record<string, unkn
         schema: {
           fields: resource.fields.map((field) => schemaField(field, decimal)),
           missingValues: [''],
+          ...keysOf(resource),
         },
       };
     }),
+  };
+}
+
+/** Where numbers come from that nobody measured here. */
+const dataSources = [
+  { title: 'Readings of the runs, by the instruments named in measurements and settings' },
+  {
+    title:
+      'Strength, density and temperature: OIML R 22 (1975), International alcoholometric tables',
+  },
+  {
+    title:
+      'Equilibrium of ethanol and water: NRTL fitted to published data, named with the model version in data/runs.csv',
+  },
+] as const;
+
+/** Every table with a run_id leads to the table of runs in the same dialect. */
+function keysOf({ name, fields, primaryKey }: PackResource) {
+  const [dialect] = name.split('.');
+  const runs = `${dialect}.runs`;
+  const leadsToRuns = name !== runs && fields.some((field) => field.name === 'run_id');
+  return {
+    ...(primaryKey === undefined ? {} : { primaryKey }),
+    ...(leadsToRuns
+      ? { foreignKeys: [{ fields: 'run_id', reference: { resource: runs, fields: 'run_id' } }] }
+      : {}),
   };
 }
 

@@ -33,12 +33,7 @@ export async function* packEntries(
   onProgress({ file: 'README.txt', filesDone: files.length, filesTotal });
   yield {
     path: 'README.txt',
-    content: [
-      readMe(
-        studies,
-        files.map(({ path }) => path),
-      ),
-    ],
+    content: [readMe(studies, files)],
   };
   onProgress({ file: 'datapackage.json', filesDone: files.length + 1, filesTotal });
   const description = dataPackage({
@@ -62,7 +57,7 @@ export function packName(studies: readonly Pick<RunStudy, 'runId' | 'name'>[]): 
 /** The same file; once it has been read through, its size and hash are in the list. */
 function hashed(
   file: PackFile,
-  { title, format, fields }: NonNullable<PackFile['table']>,
+  { title, format, fields, primaryKey }: NonNullable<PackFile['table']>,
   resources: PackResource[],
 ): ZipEntry {
   async function* content(): AsyncGenerator<Uint8Array> {
@@ -85,6 +80,7 @@ function hashed(
       title,
       format,
       fields,
+      primaryKey,
       bytes,
       sha256: hash.digest('hex'),
     });

@@ -9,7 +9,9 @@ import {
   plateFigure,
   type RunStudy,
   reportOf,
+  strengthByVolumeFigure,
   strengthFigure,
+  temperatureByVolumeFigure,
   temperatureFigure,
   worksheetOf,
   writeReadingsCsv,
@@ -20,12 +22,17 @@ import { renderPng } from '../print/render-png.ts';
 import { writeWorkbook } from '../workbook/write-workbook.ts';
 import type { ZipEntry } from '../zip-stream.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
+import { classTable } from './class-table.ts';
+import { marksTable, measurementsTable } from './mark-tables.ts';
+import { notebooks } from './notebooks.ts';
 import { runStems } from './pack-stem.ts';
 import { packWorkbook } from './pack-workbook.ts';
 import { rawFields } from './raw-fields.ts';
-import { callsTable, processedTable, stagesTable } from './run-tables.ts';
+import { callsTable, longReadingsTable, processedTable, stagesTable } from './run-tables.ts';
+import { runsTable } from './runs-table.ts';
 import { allRunsTable, comparisonTable } from './several-tables.ts';
 import { type Table, type TableField, tableCsv } from './table.ts';
+import { volumeTable } from './volume-table.ts';
 
 /** A file of a pack; CSV files say what is in them. */
 export interface PackFile extends ZipEntry {
@@ -33,6 +40,7 @@ export interface PackFile extends ZipEntry {
     readonly title: string;
     readonly format: CsvFormat;
     readonly fields: readonly TableField[];
+    readonly primaryKey?: readonly string[] | undefined;
   };
 }
 
@@ -42,25 +50,39 @@ const folders: Readonly<Record<CsvFormat, string>> = {
 };
 const formats = ['csv', 'csv-semicolon'] as const satisfies readonly CsvFormat[];
 
+/** Runs up to which each figure is also a picture of dots. */
+const mostWithPictures = 6;
+
 /** Every file of a pack but its description, in order of their names; contents are made when they are read. */
 export function packFiles(studies: readonly RunStudy[], createdMs: number): readonly PackFile[] {
   const stems = runStems(studies);
   const each = <T>(of: (study: RunStudy, stem: string) => readonly T[]) =>
     studies.flatMap((study, index) => of(study, stems[index] ?? ''));
+  // A class's pictures of each run would take longer than all else together: as vectors they are there all the same.
+  const isWanted = ({ path }: PackFile) =>
+    studies.length <= mostWithPictures || !path.endsWith('.png');
   const files: PackFile[] = [
     ...formats.flatMap((format) => [
       ...each((study, stem) => [rawFile(study, stem, format)]),
       ...each((study, stem) => [tableFile(processedTable(study, `processed/${stem}`), format)]),
       ...[
+        runsTable(studies),
+        longReadingsTable(studies),
+        marksTable(studies),
+        measurementsTable(studies),
         cutsTable(studies),
         resultsTable(studies),
         stagesTable(studies),
         callsTable(studies),
-        ...(studies.length > 1 ? [allRunsTable(studies), comparisonTable(studies)] : []),
+        ...(studies.some(({ byVolume }) => byVolume !== null) ? [volumeTable(studies)] : []),
+        ...(studies.length > 1
+          ? [allRunsTable(studies), comparisonTable(studies), classTable(studies)]
+          : []),
       ].map((table) => tableFile(table, format)),
     ]),
     ...each((study, stem) => [settingsFile(study, stem)]),
-    ...each((study, stem) => figureFiles(study, stem)),
+    ...notebooks(),
+    ...each((study, stem) => figureFiles(study, stem).filter(isWanted)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
     { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
     ...each((study, stem) =>
@@ -99,7 +121,7 @@ function tableFile(table: Table, format: CsvFormat): PackFile {
   return {
     path: `${folders[format]}/${table.name}.csv`,
     content: tableCsv(table, format),
-    table: { title: table.title, format, fields: table.fields },
+    table: { title: table.title, format, fields: table.fields, primaryKey: table.primaryKey },
   };
 }
 
@@ -108,11 +130,18 @@ function figureFiles(study: RunStudy, stem: string): readonly PackFile[] {
   return [
     ...drawn(
       `figures/${stem}-1-temperature`,
-      temperatureFigure(study, { stages: true, plateauBand: true }),
+      study.byVolume?.basis === 'table'
+        ? null
+        : temperatureFigure(study, { stages: true, plateauBand: true }),
     ),
     ...drawn(`figures/${stem}-2-strength`, strengthFigure(study)),
     ...drawn(`figures/${stem}-3-ethanol`, ethanolFigure(books)),
     ...drawn(`figures/${stem}-4-stages`, plates === null ? null : plateFigure(plates, true)),
+    ...drawn(
+      `figures/${stem}-5-temperature-by-volume`,
+      temperatureByVolumeFigure(study, { expected: true }),
+    ),
+    ...drawn(`figures/${stem}-6-strength-by-volume`, strengthByVolumeFigure(study)),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { RunStudy } from '#shared-core';
 import type { Sheet, Workbook } from '../workbook/workbook.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
+import { classTable } from './class-table.ts';
 import { callsTable, processedTable, readingsTable, stagesTable } from './run-tables.ts';
 import { comparisonTable } from './several-tables.ts';
 import { tableSheet } from './table.ts';
@@ -14,7 +15,12 @@ export function packWorkbook(studies: readonly RunStudy[], createdMs: number): W
     createdMs,
     sheets: [
       runsSheet(studies),
-      ...(single ? [] : [tableSheet(comparisonTable(studies), 'Comparison')]),
+      ...(single
+        ? []
+        : [
+            tableSheet(comparisonTable(studies), 'Comparison'),
+            tableSheet(classTable(studies), 'Class'),
+          ]),
       tableSheet(resultsTable(studies), 'Results'),
       tableSheet(cutsTable(studies), 'Cuts'),
       tableSheet(stagesTable(studies), 'Stages'),

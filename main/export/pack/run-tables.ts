@@ -1,4 +1,5 @@
 import { processingStepS, type RunStudy } from '#shared-core';
+import { channelMeans, type MeanChannel, meanField, otherChannels } from './channel-means.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
 const runId: TableField = {
@@ -23,8 +24,12 @@ const because = (description: string): TableField => ({
   isSentence: true,
 });
 
-/** One row for each interval averaged over: what the tool makes of the readings. */
-export function processedTable(study: RunStudy, name: string): Table {
+/** One row for each interval averaged over: what the tool makes of the readings, and every other channel beside it. */
+export function processedTable(
+  study: RunStudy,
+  name: string,
+  channels: readonly MeanChannel[] = otherChannels([study]),
+): Table {
   const stepS = processingStepS(study.endS);
   const startMs = Date.parse(study.startedAtIso);
   const hasDate = Number.isFinite(startMs) && !study.rehearsal;
@@ -81,8 +86,10 @@ export function processedTable(study: RunStudy, name: string): Table {
       strength('abv_low', 'low end of the 95 % interval'),
       strength('abv_high', 'high end of the 95 % interval'),
       { name: 'stage', type: 'string', unit: null, description: 'Stage as called by the monitor' },
+      ...channels.map(meanField),
     ],
     *rows() {
+      const means = channelMeans(study.inputs, channels, stepS);
       for (const row of study.rows) {
         const { vapourAbv } = row;
         yield [
@@ -96,33 +103,52 @@ export function processedTable(study: RunStudy, name: string): Table {
           vapourAbv?.low ?? null,
           vapourAbv?.high ?? null,
           row.stage,
+          ...means(row.timeS),
         ];
       }
     },
   };
 }
 
-/** Every reading as it was recorded, one a row; for the workbook. */
+const readingFields: readonly TableField[] = [
+  timeS,
+  { name: 'channel', type: 'string', unit: null, description: 'What was measured' },
+  {
+    name: 'value',
+    type: 'number',
+    unit: null,
+    description: 'As recorded, uncorrected, in the unit beside it',
+  },
+  { name: 'unit', type: 'string', unit: null, description: 'Unit of the value' },
+  { name: 'quality', type: 'string', unit: null, description: 'good, suspect or bad' },
+];
+
+function* readingRows({ inputs }: RunStudy): Generator<readonly TableCell[]> {
+  for (const input of inputs) {
+    if (input.kind !== 'reading') continue;
+    yield [input.timeS, input.channel, input.value, input.unit, input.quality];
+  }
+}
+
+/** Every reading of a run as it was recorded, one a row; for the workbook. */
 export function readingsTable(study: RunStudy, name: string): Table {
   return {
     name,
     title: `${study.name}: readings as recorded`,
-    fields: [
-      timeS,
-      { name: 'channel', type: 'string', unit: null, description: 'What was measured' },
-      {
-        name: 'value',
-        type: 'number',
-        unit: null,
-        description: 'As recorded, uncorrected, in the unit beside it',
-      },
-      { name: 'unit', type: 'string', unit: null, description: 'Unit of the value' },
-      { name: 'quality', type: 'string', unit: null, description: 'good, suspect or bad' },
-    ],
+    fields: readingFields,
+    rows: () => readingRows(study),
+  };
+}
+
+/** Every reading of all runs and channels, one a row: for filtering and grouping. */
+export function longReadingsTable(studies: readonly RunStudy[]): Table {
+  return {
+    name: 'readings',
+    title: 'Readings of all runs and channels',
+    fields: [runId, ...readingFields],
     *rows() {
-      for (const input of study.inputs) {
-        if (input.kind !== 'reading') continue;
-        yield [input.timeS, input.channel, input.value, input.unit, input.quality];
+      for (const study of studies) {
+        for (const cells of readingRows(study)) yield [study.runId, ...cells];
       }
     },
   };

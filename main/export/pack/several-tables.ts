@@ -1,4 +1,5 @@
 import { originOf, type RunStudy, runKind } from '#shared-core';
+import { otherChannels } from './channel-means.ts';
 import { processedTable } from './run-tables.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
@@ -30,7 +31,8 @@ function arrivedS({ verdicts }: RunStudy): number | null {
 
 /** The processed rows of all runs, one under the other: tidy, for filtering and grouping by run. */
 export function allRunsTable(studies: readonly RunStudy[]): Table {
-  const tables = studies.map((study) => processedTable(study, ''));
+  const channels = otherChannels(studies);
+  const tables = studies.map((study) => processedTable(study, '', channels));
   // By the clock only some runs have a time, and rows are compared by the time since vapour arrived.
   const fields = (tables[0]?.fields ?? []).filter(({ name }) => name !== 'time_utc');
   return {

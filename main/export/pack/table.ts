@@ -27,6 +27,8 @@ export interface Table {
   /** Lower-case words joined by hyphens: the file's name and the resource's. */
   readonly name: string;
   readonly title: string;
+  /** Columns that tell every row from the others. */
+  readonly primaryKey?: readonly string[];
   readonly fields: readonly TableField[];
   readonly rows: () => Iterable<readonly TableCell[]>;
 }

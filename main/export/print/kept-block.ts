@@ -1,7 +1,11 @@
 import { type Block, keepUnits } from '#shared-core';
 import { writable } from './fallback-font.ts';
 
-const kept = (text: string) => keepUnits(writable(text));
+/** A range of numbers is torn at its dash by no line: this sign has no width, and the typeface has it (a word joiner it has not). */
+const noBreak = '\ufeff';
+const rangeDash = /(?<=\d)–(?=\d)/g;
+
+const kept = (text: string) => keepUnits(writable(text)).replace(rangeDash, `–${noBreak}`);
 
 /** A block in letters that can be written, whose numbers stay on one line with their units. */
 export function keptBlock(block: Block): Block {

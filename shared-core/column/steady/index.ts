@@ -9,4 +9,9 @@ export { fenskeStages } from './fenske-stages.ts';
 export { type EquilibriumPoint, interpolatedEquilibrium } from './interpolated-equilibrium.ts';
 export { type MinimumReflux, minimumRefluxRatio } from './minimum-reflux-ratio.ts';
 export { type BatchSpan, type BatchYield, simpleBatch } from './simple-batch.ts';
-export { type PlateSteps, type RectifyingColumn, stepPlates } from './step-plates.ts';
+export {
+  distillateAboveStages,
+  type PlateSteps,
+  type RectifyingColumn,
+  stepPlates,
+} from './step-plates.ts';

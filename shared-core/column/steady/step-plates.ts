@@ -78,7 +78,17 @@ export function potBelowStages(
   return above;
 }
 
-/** Distillate over a pot with this many stages, the pot counted: {@link potBelowStages} read backwards. */
+/**
+ * Distillate over a pot with this many stages, the pot counted, at constant reflux: the steps of {@link stepPlates} downwards from the
+ * distillate that ends in this pot, found by halving.
+ *
+ * @param equilibrium y*(x); potMoleFraction 0 … 1 [mol/mol]; refluxRatio ≥ 0 [mol/mol]; stages ≥ 1
+ * @returns distillate [mol/mol], at most the azeotrope
+ *
+ * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605; one stage is the vapour over the pot.
+ * @example
+ * distillateAboveStages(equilibriumCurve(101.325), 0.2608, 0, 1) // ≈ 0.558 ± 0.01
+ */
 export function distillateAboveStages(
   equilibrium: EquilibriumCurve,
   potMoleFraction: number,

@@ -35,3 +35,10 @@ test('in print no number leaves its unit, in text, list and table alike', () => 
   );
   expect(all).not.toMatch(/\d [%sJ°]|% vol|accept ±/);
 });
+
+test('a range of numbers stays on one line of a printed page', () => {
+  expect(keptBlock({ kind: 'paragraph', text: 'vapour of 78–80 % vol – stronger' })).toEqual({
+    kind: 'paragraph',
+    text: 'vapour of 78–\ufeff80\u00a0%\u00a0vol – stronger',
+  });
+});

@@ -17,7 +17,7 @@ const lines = readMe(
       endS: 60,
     }),
   ],
-  ['report.pdf'],
+  [{ path: 'report.pdf' }],
 ).split('\r\n');
 
 test('the pack says its cautions of the list, and no others', () => {

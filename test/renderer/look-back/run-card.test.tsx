@@ -39,6 +39,7 @@ test('a run shows what is mostly done with it, and the rest when asked for more'
   const unfolded = document.getElementById(more.getAttribute('aria-controls') ?? '');
   expect([...(unfolded?.querySelectorAll('button') ?? [])].map((one) => one.textContent)).toEqual([
     'Books',
+    'Against volume',
     'Prove by burning …',
     'What if …',
     'Export CSV',

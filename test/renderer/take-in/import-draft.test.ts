@@ -36,7 +36,7 @@ describe('draftOf', () => {
     ]);
     expect(judgeDraft(odd, cleared)).toEqual({
       kind: 'not-yet',
-      sentence: 'Say which column holds the time.',
+      sentence: 'Say which column holds the time, or the volume of distillate.',
     });
     const timed = withColumn(cleared, 0, { holds: 'time' });
     expect(judgeDraft(odd, timed)).toEqual({

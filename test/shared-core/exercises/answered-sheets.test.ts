@@ -51,6 +51,6 @@ describe('every worksheet', () => {
       const isAlwaysAsked = id === 'school-azeotrope' || id === 'school-stages';
       if (!isAlwaysAsked) expect(`${id} ${count < 40}`).toBe(`${id} true`);
     }
-    expect(asked.size).toBe(12);
+    expect(asked.size).toBe(13);
   });
 });

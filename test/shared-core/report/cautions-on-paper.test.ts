@@ -26,12 +26,15 @@ const run = {
 };
 const study = studyRun(run);
 
-/** What stands under the heading at the end. */
+/** What stands under their heading. */
 function cautionsOf(blocks: readonly Block[]): readonly Block[] {
-  const heading = blocks.findLastIndex((block) => block.kind === 'heading');
-  expect(blocks[heading]).toMatchObject({ text: 'Cautions' });
-  return blocks.slice(heading + 1);
+  const under = blocks.slice(headingAt(blocks) + 1);
+  const others = under.findIndex(({ kind }) => kind !== 'caution');
+  return others === -1 ? under : under.slice(0, others);
 }
+
+const headingAt = (blocks: readonly Block[]) =>
+  blocks.findIndex((block) => block.kind === 'heading' && block.text === 'Cautions');
 
 test.each([
   ['report', reportOf([study])],
@@ -41,6 +44,17 @@ test.each([
   expect(cautionsOf(blocks)).toEqual(
     cautionsAt(place).map((caution) => ({ kind: 'caution', text: cautionWords(caution) })),
   );
+});
+
+test('cautions are never the last thing printed, where they might have a page to themselves', () => {
+  for (const { blocks } of [
+    reportOf([study]),
+    worksheetOf(study, 'school'),
+    markingSheetOf(study, 'school'),
+  ]) {
+    expect(headingAt(blocks)).toBeGreaterThanOrEqual(0);
+    expect(blocks.at(-1)?.kind).not.toBe('caution');
+  }
 });
 
 const confirmed = cautionsAt('proof').map(({ id }) => id);

@@ -30,6 +30,8 @@ export function solveQuestion(
       return recovery(text);
     case 'What would you do better?':
       return lateness(text, need(enlarged));
+    case 'Where would you cut?':
+      return [passesMl(text, need(question.figure))];
     case 'Why not 100 %?':
       return [];
     case 'Correct the plateau for pressure':
@@ -113,6 +115,15 @@ function passesLimitS(text: string, enlarged: Drawing, limitC: number): number {
     ({ y }, index) => y > limitC && (points[index - 1]?.y ?? 99) <= limitC,
   );
   return points[up]?.x ?? Number.NaN;
+}
+
+function passesMl(text: string, figure: Drawing): number {
+  const [limitC = 0] = numbersIn(text, /passes? ([\d.]+) °C for the last time/);
+  const points = readCurve(figure).flat();
+  const at = points.findLastIndex(
+    ({ y }, index) => y > limitC !== (points[index - 1]?.y ?? y) > limitC,
+  );
+  return points[at]?.x ?? Number.NaN;
 }
 
 function lateness(text: string, enlarged: Drawing): readonly number[] {

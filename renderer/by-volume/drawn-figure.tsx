@@ -1,0 +1,22 @@
+import { useMemo } from 'react';
+import { type Drawing, drawingToSvg } from '#shared-core';
+
+/** A figure as it will stand in the report, on white paper in the dark as well. */
+export function DrawnFigure({
+  drawing,
+  caption,
+}: {
+  readonly drawing: Drawing;
+  readonly caption: string;
+}) {
+  const source = useMemo(
+    () => `data:image/svg+xml;charset=utf-8,${encodeURIComponent(drawingToSvg(drawing))}`,
+    [drawing],
+  );
+  return (
+    <figure className="drawn-figure">
+      <img src={source} alt={drawing.altText} />
+      <figcaption className="small soft">{caption}</figcaption>
+    </figure>
+  );
+}

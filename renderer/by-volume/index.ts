@@ -1,0 +1,1 @@
+export { VolumeOfRun } from './volume-of-run.tsx';

@@ -1,0 +1,117 @@
+import { useMemo, useState } from 'react';
+import {
+  isVolumeTable,
+  type Mark,
+  processedRows,
+  type RunByVolume,
+  type RunSummary,
+  runByVolume,
+  strengthByVolumeFigure,
+  temperatureByVolumeFigure,
+} from '#shared-core';
+import { Button, NumberField } from '../design/index.ts';
+import type { Film } from '../look-back/film.ts';
+import { numberFrom } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { DrawnFigure } from './drawn-figure.tsx';
+import { VolumeTable } from './volume-table.tsx';
+
+interface VolumeOfRunProps {
+  readonly film: Film;
+  readonly summary: RunSummary;
+  readonly lateMarks: readonly Mark[];
+  readonly onClose: () => void;
+}
+
+const basisWords: Readonly<Record<RunByVolume['basis'], string>> = {
+  table: 'The table gives volumes and no times, so it is judged by its temperatures alone.',
+  'receiver-volume': 'Volumes as the receiver was measured.',
+  'receiver-mass': 'Volumes from the balance under the receiver.',
+  booked: 'Volumes as written down, evenly between one and the next.',
+  'drip-rate': 'Volumes from the drip rate below, even all along.',
+};
+
+/** A run against the volume of distillate: the figure of the textbook, its strength, where to cut. */
+export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunProps) {
+  const words = useWords();
+  const [drip, setDrip] = useState('');
+  const [reflux, setReflux] = useState('');
+  const { settings, inputs, endS, verdicts } = film;
+  const isTable = useMemo(() => isVolumeTable(inputs), [inputs]);
+  const rows = useMemo(
+    () => (isTable ? [] : processedRows({ settings, inputs, stages: verdicts.stages, endS })),
+    [isTable, settings, inputs, verdicts, endS],
+  );
+  const dripRateMlPerMin = positive(drip);
+  const refluxRatio = positive(reflux);
+  const byVolume = useMemo(
+    () =>
+      runByVolume({
+        settings,
+        inputs: [...inputs, ...lateMarks],
+        endS,
+        rows,
+        refluxRatio,
+        dripRateMlPerMin,
+        cuts: [],
+      }),
+    [settings, inputs, lateMarks, endS, rows, refluxRatio, dripRateMlPerMin],
+  );
+  const { name, imported } = summary;
+  const shown = { byVolume, settings, name, imported };
+  const temperature = temperatureByVolumeFigure(shown, { expected: true });
+  const strength = strengthByVolumeFigure(shown);
+  const needsDrip = byVolume === null || byVolume.basis === 'drip-rate';
+  const { plates } = settings.rig;
+  return (
+    <main className="place" id="place">
+      <div className="books-head">
+        <h1>“{name}” against volume</h1>
+        <Button onClick={onClose}>Back to the library</Button>
+      </div>
+      {byVolume === null ? (
+        <p className="place-lead">
+          No volume was written down while distillate came over. State a drip rate to see the run
+          against volume.
+        </p>
+      ) : (
+        <>
+          <p className="place-lead">{words.said(byVolume.verdict.because)}</p>
+          {byVolume.doubt !== null && <p className="warning">{words.said(byVolume.doubt)}</p>}
+          <p className="small soft">{basisWords[byVolume.basis]}</p>
+        </>
+      )}
+      <div className="volume-fields">
+        {needsDrip && <NumberField name="Drip rate" unit="mL/min" text={drip} onText={setDrip} />}
+        {plates !== null && plates > 0 && (
+          <NumberField
+            name={`Reflux ratio of the column of ${plates} plates`}
+            unit=""
+            text={reflux}
+            onText={setReflux}
+          />
+        )}
+      </div>
+      <div className="volume-figures">
+        {temperature !== null && (
+          <DrawnFigure
+            drawing={temperature}
+            caption="Head temperature against the distillate collected. Dashed: what this charge would give in a simple still."
+          />
+        )}
+        {strength !== null && (
+          <DrawnFigure
+            drawing={strength}
+            caption="Strength of the vapour against the distillate collected. Shaded: 95 % interval."
+          />
+        )}
+      </div>
+      {byVolume !== null && <VolumeTable byVolume={byVolume} />}
+    </main>
+  );
+}
+
+function positive(text: string): number | null {
+  const value = numberFrom(text);
+  return value !== null && value > 0 && value <= 1000 ? value : null;
+}

@@ -1,0 +1,115 @@
+import { limitTemperatureC } from '../equilibrium/index.ts';
+import type { RunSettings } from '../run/index.ts';
+import type { Interval } from '../uncertainty/index.ts';
+import type { VolumePoint } from './volume-course.ts';
+
+/** One part of the distillate, from volume to volume. */
+export interface VolumeCut {
+  readonly cut: 'as-wanted' | 'weaker';
+  readonly fromMl: number;
+  readonly toMl: number;
+  /** Mean strength of this part [% vol]. */
+  readonly meanAbv: Interval;
+}
+
+export interface VolumeVerdict {
+  readonly mainFraction: boolean;
+  /** In a sentence with its numbers. */
+  readonly because: string;
+  readonly cuts: readonly VolumeCut[];
+}
+
+type Strong = VolumePoint & { readonly vapourAbv: Interval };
+
+/**
+ * Whether and up to which volume the vapour was as strong as wanted, and the cut that follows. The cut lies where the strength falls
+ * through the limit for the last time, found between two readings on a straight line.
+ *
+ * @param course in rising order of volume, from `volumeCourse`
+ * @param settings pressure [kPa] and least strength wanted [% vol]
+ *
+ * Source: this project's rule; limit from `limitTemperatureC`.
+ * @example
+ * const at = (volumeMl, headC) => ({ volumeMl, headC });
+ * const settings = { ...defaultRunSettings, leastStrengthAbv: 80 };
+ * volumeVerdict(volumeCourse([at(1, 90), at(2, 91), at(3, 93)], settings), settings).mainFraction // => false
+ */
+export function volumeVerdict(
+  course: readonly VolumePoint[],
+  settings: Pick<RunSettings, 'pressure' | 'leastStrengthAbv'>,
+): VolumeVerdict {
+  const { leastStrengthAbv } = settings;
+  const { pressureKPa } = settings.pressure;
+  const limit = `${leastStrengthAbv} % vol (${limitTemperatureC({ leastStrengthAbv, pressureKPa }).toFixed(1)} °C at ${pressureKPa.toFixed(1)} kPa)`;
+  const wet = course.filter((point): point is Strong => point.vapourAbv !== null);
+  const [first] = wet;
+  if (first === undefined) {
+    const because = `No reading is warm enough for vapour of ethanol and water, so nothing can be said of ${limit}.`;
+    return { mainFraction: false, because, cuts: [] };
+  }
+  const lastMl = wet.at(-1)?.volumeMl ?? first.volumeMl;
+  const until = lastStrong(wet, leastStrengthAbv);
+  if (until === null) {
+    const best = wet.reduce((a, b) => (b.vapourAbv.value > a.vapourAbv.value ? b : a));
+    const because = `At no volume was the vapour as strong as ${limit}: at its strongest it held ${rangeWords(best.vapourAbv)}, at ${best.volumeMl} mL and ${best.headC.toFixed(1)} °C.`;
+    return { mainFraction: false, because, cuts: [part(wet, 0, lastMl, 'weaker')] };
+  }
+  const strong = part(wet, 0, until, 'as-wanted');
+  const isWeakLater = until < lastMl;
+  const isDoubtful = strong.meanAbv.low < leastStrengthAbv;
+  const because = `The vapour was as strong as ${limit} up to ${until.toFixed(1)} mL, ${rangeWords(strong.meanAbv)} on average${isDoubtful ? ', so by the thermometer’s uncertainty it may have been weaker all along' : ''}; ${isWeakLater ? 'what came later was weaker' : 'the readings end before it grew weaker'}.`;
+  return {
+    mainFraction: true,
+    because,
+    cuts: [strong, ...(isWeakLater ? [part(wet, until, lastMl, 'weaker')] : [])],
+  };
+}
+
+/** The volume at which the strength falls through the limit for the last time; null if it never reached it. */
+function lastStrong(wet: readonly Strong[], leastAbv: number): number | null {
+  const at = wet.findLastIndex(({ vapourAbv }) => vapourAbv.value >= leastAbv);
+  const [strong, weak] = [wet[at], wet[at + 1]];
+  if (strong === undefined) return null;
+  if (weak === undefined) return strong.volumeMl;
+  const fall = strong.vapourAbv.value - weak.vapourAbv.value;
+  const share = fall <= 0 ? 0 : (strong.vapourAbv.value - leastAbv) / fall;
+  return strong.volumeMl + share * (weak.volumeMl - strong.volumeMl);
+}
+
+function part(
+  wet: readonly Strong[],
+  fromMl: number,
+  toMl: number,
+  cut: VolumeCut['cut'],
+): VolumeCut {
+  const mean = (of: keyof Interval) =>
+    toMl <= fromMl ? strengthAt(wet, fromMl, of) : area(wet, fromMl, toMl, of) / (toMl - fromMl);
+  return {
+    cut,
+    fromMl,
+    toMl,
+    meanAbv: { value: mean('value'), low: mean('low'), high: mean('high') },
+  };
+}
+
+/** ∫ q dV between two volumes, by the trapezium rule. */
+function area(wet: readonly Strong[], fromMl: number, toMl: number, of: keyof Interval): number {
+  const inside = wet.map(({ volumeMl }) => volumeMl).filter((v) => v > fromMl && v < toMl);
+  const ends = [fromMl, ...inside, toMl];
+  return ends.slice(1).reduce((sum, right, index) => {
+    const left = ends[index] ?? fromMl;
+    return sum + ((right - left) * (strengthAt(wet, left, of) + strengthAt(wet, right, of))) / 2;
+  }, 0);
+}
+
+/** Between readings on a straight line; before the first and after the last as there. */
+function strengthAt(wet: readonly Strong[], volumeMl: number, of: keyof Interval): number {
+  const right = wet.findIndex((point) => point.volumeMl >= volumeMl);
+  const [after, before] = [wet[right] ?? wet.at(-1), wet[right - 1]];
+  if (after === undefined) return 0;
+  if (before === undefined || right === -1) return after.vapourAbv[of];
+  const share = (volumeMl - before.volumeMl) / (after.volumeMl - before.volumeMl);
+  return before.vapourAbv[of] + share * (after.vapourAbv[of] - before.vapourAbv[of]);
+}
+
+const rangeWords = ({ low, high }: Interval) => `${low.toFixed(0)}–${high.toFixed(0)} % vol`;

@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { overlayFigure, reportOf, studyRun } from '#shared-core';
+import { pearRun } from './support/pear-run.ts';
+
+const one = studyRun(pearRun().run);
+const classOf = (count: number) =>
+  Array.from({ length: count }, (_, index) => ({ ...one, runId: `r${index}`, name: `G${index}` }));
+const tables = (count: number) =>
+  reportOf(classOf(count)).blocks.flatMap((block) => (block.kind === 'table' ? [block] : []));
+
+test('a class has a row a run with its spread below, where columns side by side would not fit', () => {
+  const [runs, spread] = tables(7);
+  expect(runs?.rows).toHaveLength(7);
+  expect(runs?.columns).toHaveLength(6);
+  const [plateau = '', strength = ''] = runs?.rows[0]?.slice(1) ?? [];
+  expect(spread?.rows.map((row) => row.slice(0, 3))).toEqual([
+    ['Runs', '7', '7'],
+    ['Mean', plateau, strength],
+    ['Standard deviation', '0.0', '0.0'],
+    ['Least', plateau, strength],
+    ['Greatest', plateau, strength],
+  ]);
+  expect(tables(6)[0]?.columns).toHaveLength(7);
+});
+
+test('lines that could not be told apart are not laid over each other', () => {
+  expect(overlayFigure(classOf(6))).not.toBeNull();
+  expect(overlayFigure(classOf(7))).toBeNull();
+});
