@@ -4,7 +4,7 @@ import { appendFile, readdir } from 'node:fs/promises';
 import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
-import { expect, onTestFinished, test } from 'vitest';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
 import {
   checkRuns,
   createRunLibrary,
@@ -26,7 +26,9 @@ import {
   type RunSettings,
   serialSourceSchema,
 } from '#shared-core';
+import { projectRoot } from '../../../scripts/testing/step.ts';
 import { pause } from '../probe/support/until.ts';
+import { buildProgram } from '../support/build-program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 import { writeCutOffRun } from '../support/write-cut-off-run.ts';
 
@@ -89,9 +91,19 @@ function startStill(fromS: number) {
   return port;
 }
 
+/** Where the programs find the packages they need. */
+const programs = path.join(projectRoot, '.build', 'test-programs');
+let program = '';
+let probeProgram = '';
+beforeAll(async () => {
+  const services = path.join(import.meta.dirname, 'support', 'asked-services.ts');
+  const worker = path.join(projectRoot, 'main', 'probe', 'worker', 'entry.ts');
+  program = await buildProgram(services, programs);
+  probeProgram = await buildProgram(worker, programs);
+}, 120_000);
+
 async function startServices(runsFolder: string) {
-  const program = path.join(import.meta.dirname, 'support', 'asked-services.ts');
-  const child = spawn(process.execPath, ['--import', 'tsx', program, runsFolder], {
+  const child = spawn(process.execPath, [program, runsFolder, probeProgram], {
     stdio: ['pipe', 'pipe', 'inherit'],
   });
   onTestFinished(() => {
@@ -146,7 +158,7 @@ function concludedAgain(inputs: readonly RunInput[], endS: number): readonly unk
 test('a program killed three times in one run goes on with it: one log, one heat-off, the same conclusions on replay', async () => {
   const runsFolder = await temporaryFolder();
   const port = startStill(brokeOffS + 1);
-  const runId = await writeCutOffRun(runsFolder, {
+  const { runId, brokeOffAtS } = await writeCutOffRun(runsFolder, {
     header: {
       format: 'still-head-run-log',
       version: 1,
@@ -185,7 +197,7 @@ test('a program killed three times in one run goes on with it: one log, one heat
     return services;
   }
 
-  const first = await goOn(systemClock.monotonicS() - 1);
+  const first = await goOn(brokeOffAtS);
   while ((await heatOffs(first)).length === 0) await pause(0.1);
   await someMore(first);
   const firstKilledS = await first.kill();
@@ -243,7 +255,6 @@ test('a program killed three times in one run goes on with it: one log, one heat
     const before = timesS.filter((timeS) => timeS <= (lost?.timeS ?? 0)).at(-1) ?? 0;
     return (timesS.find((timeS) => timeS >= (back?.timeS ?? 0)) ?? Number.NaN) - before;
   });
-  console.log(missingS.map((s, i) => [s, closedS[i]]));
   for (const [index, missing] of missingS.entries()) {
     expect(missing).toBeLessThan((closedS[index] ?? 0) + 1);
   }

@@ -1,5 +1,12 @@
 import path from 'node:path';
-import { createLogWriter, createRunLibrary, nodeFileLayer, segmentFile, systemClock } from '#main';
+import {
+  type Clock,
+  createLogWriter,
+  createRunLibrary,
+  nodeFileLayer,
+  segmentFile,
+  systemClock,
+} from '#main';
 import {
   createMonitor,
   type LogBody,
@@ -15,14 +22,19 @@ export interface CutOffRun {
   /** When the program was ended, in run time [s], and how long ago that is. */
   readonly brokeOffS: number;
   readonly agoS: number;
+  readonly clock?: Clock;
 }
 
-/** Puts a run on the disk as a recording leaves it that was killed a moment ago, conclusions included. */
-export async function writeCutOffRun(runsFolder: string, run: CutOffRun): Promise<string> {
+/** Puts a run on the disk as a recording leaves it that was killed a moment ago, conclusions included; answers when, by the clock. */
+export async function writeCutOffRun(
+  runsFolder: string,
+  run: CutOffRun,
+): Promise<{ readonly runId: string; readonly brokeOffAtS: number }> {
+  const { clock = systemClock } = run;
   const files = nodeFileLayer;
-  const startedS = systemClock.monotonicS() - run.agoS - run.brokeOffS;
-  const startedMs = systemClock.wallMs() - (run.agoS + run.brokeOffS) * 1000;
-  const setup = { files, clock: systemClock, runsFolder, mayWrite: () => true };
+  const startedS = clock.monotonicS() - run.agoS - run.brokeOffS;
+  const startedMs = clock.wallMs() - (run.agoS + run.brokeOffS) * 1000;
+  const setup = { files, clock, runsFolder, mayWrite: () => true };
   const library = createRunLibrary(setup);
   const place = await library.makeRunFolder(startedMs);
   if (!place.ok) throw new Error(JSON.stringify(place.error));
@@ -53,5 +65,5 @@ export async function writeCutOffRun(runsFolder: string, run: CutOffRun): Promis
   await writer.value.sync();
   await writer.value.close();
   await library.close();
-  return runId;
+  return { runId, brokeOffAtS: startedS + run.brokeOffS };
 }

@@ -2,10 +2,11 @@
  * The services of a shell with a serial process of their own: each line of standard input is one request, `{name, body}`, and each
  * line of standard output its answer.
  *
- * Usage: node --import tsx asked-services.ts RUNS_FOLDER
+ * Usage: node asked-services.mjs RUNS_FOLDER PROBE_PROGRAM
  */
 import process from 'node:process';
 import { createInterface } from 'node:readline';
+import { pathToFileURL } from 'node:url';
 import {
   createIsolatedProbeHub,
   createSession,
@@ -15,12 +16,12 @@ import {
 } from '#main';
 import { createMonitor, modelVersion } from '#shared-core';
 
-const [runsFolder = ''] = process.argv.slice(2);
+const [runsFolder = '', probeProgram = ''] = process.argv.slice(2);
 const session = await createSession({
   probeHub: createIsolatedProbeHub({
     clock: systemClock,
     scheduler: systemScheduler,
-    startWorker: () => forkProbeWorker(),
+    startWorker: () => forkProbeWorker(pathToFileURL(probeProgram)),
   }),
   clock: systemClock,
   createMonitor,
