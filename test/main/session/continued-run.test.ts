@@ -232,7 +232,14 @@ test('a program killed three times in one run goes on with it: one log, one heat
   expect(raised).toHaveLength(1);
   expect(found.changes).toEqual(concludedAgain(found.inputs, found.endS));
   expect(found.checks).toMatchObject([
-    { runId, state: 'whole', missingRecords: 0, unknownRecords: 0, timeDoubts: [] },
+    {
+      runId,
+      state: 'whole',
+      missingRecords: 0,
+      unknownRecords: 0,
+      timeDoubts: [],
+      closed: [{}, {}, {}, {}],
+    },
   ]);
   const names = await readdir(path.join(runsFolder, runId));
   expect(names.filter((name) => name.endsWith('.jsonl')).sort()).toEqual([
