@@ -45,7 +45,8 @@ async function check(runsFolder: string): Promise<number> {
   for await (const found of checkRuns(nodeFileLayer, runsFolder)) {
     counts[found.state] += 1;
     if (found.timeDoubts.length > 0) doubtful += 1;
-    if (found.state !== 'whole' || found.timeDoubts.length > 0) console.log(describe(found));
+    const isPlain = found.state === 'whole' && found.timeDoubts.length + found.closed.length === 0;
+    if (!isPlain) console.log(describe(found));
     if (repair) await library.recover(found.runId);
   }
   await library.close();
@@ -65,7 +66,11 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
   const counts = `${missingRecords} records missing, ${unknownRecords} not understood`;
   const why = problem ?? counts;
   const doubts = found.timeDoubts.map((doubt) => `  ${describeDoubt(doubt)}`);
-  return [`${runId}: ${state}, ${why}`, ...places, ...doubts].join('\n');
+  const closed = found.closed.map(
+    ({ fromS, toS }) =>
+      `  the program was closed from ${fromS.toFixed(1)} to ${toS.toFixed(1)} s of the run: no readings`,
+  );
+  return [`${runId}: ${state}, ${why}`, ...places, ...closed, ...doubts].join('\n');
 }
 
 function describeDoubt(doubt: TimeDoubt): string {
@@ -74,6 +79,11 @@ function describeDoubt(doubt: TimeDoubt): string {
       return (
         `${doubt.readings} readings of ${doubt.channel} stand at ${doubt.timeS.toFixed(1)} s, for which the probe usually takes ` +
         `${doubt.usuallyTakeS.toFixed(1)} s: they were heard earlier or later`
+      );
+    case 'heard-closed':
+      return (
+        `the program is recorded as closed from ${doubt.fromS.toFixed(1)} to ${doubt.toS.toFixed(1)} s, and ${doubt.readings} ` +
+        'readings that were heard in it: one of the two is not so'
       );
     case 'heard-asleep':
       return (

@@ -30,6 +30,7 @@ const quick: readonly Step[] = [
   nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
 ];
 const thorough: readonly Step[] = [
+  nodeStep('desktop program, packed', ['--import', 'tsx', 'scripts/check-desktop.ts']),
   vitestStep('units and integration', 'unit'),
   vitestStep('browser journeys', 'browser'),
 ];

@@ -1,5 +1,5 @@
 export { createProbeHub, type ProbeHubOptions } from './create-probe-hub.ts';
-export { createRememberingProbeHub } from './memory/index.ts';
+export { createRememberingProbeHub, sourceAsNow } from './memory/index.ts';
 export { portAdvice } from './port/port-advice.ts';
 export { portProblem } from './port/port-problem.ts';
 export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';

@@ -1,6 +1,8 @@
 export { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
 export { continueLogWriter, createLogWriter, type LogWriter } from './log-writer.ts';
 export {
+  continueRecorder,
+  type LogEnd,
   type Recorder,
   type RecorderSetup,
   type RecorderStatus,

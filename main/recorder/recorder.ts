@@ -1,10 +1,12 @@
+import path from 'node:path';
 import type { LogBody, LogHeader, Result } from '#shared-core';
 import { fail, succeed } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
-import type { LogWriter } from './log-writer.ts';
+import { continueLogWriter, type LogWriter } from './log-writer.ts';
 import { openSegment } from './open-segment.ts';
+import { segmentFile } from './run-files.ts';
 
 /** Longest time written records wait for their sync [s]; with the sync itself it stays under 1 s. */
 const syncDelayS = 0.4;
@@ -35,7 +37,7 @@ export interface RecorderSetup {
   readonly files: FileLayer;
   readonly clock: Clock;
   readonly scheduler: Scheduler;
-  /** The run's own folder; it must be there and empty. */
+  /** The run's own folder; it must be there, and for a new run empty. */
   readonly folder: string;
   readonly header: LogHeader;
   readonly onStatus: (status: RecorderStatus) => void;
@@ -50,20 +52,54 @@ export async function startRecorder(setup: RecorderSetup): Promise<Result<Record
   const first = openSegment({ files, folder, opening, openingStamp, pending: [] });
   if (!first.ok) return first;
   const synced = await first.value.sync();
-  if (synced.ok) return succeed(createRecorder(setup, first.value));
+  if (synced.ok) return succeed(createRecorder(setup, first.value, beginning));
   await first.value.close();
   return synced;
 }
 
-function createRecorder(setup: RecorderSetup, firstWriter: LogWriter): Recorder {
+/** Where a log that was cut off goes on. */
+export interface LogEnd {
+  /** The last file that holds a record, and the highest number of any file. */
+  readonly segment: number;
+  readonly lastSegment: number;
+  /** Of the last record in that file. */
+  readonly checksum: string;
+  /** The highest number of a record in any file, and run time of the newest thing recorded [s]. */
+  readonly seq: number;
+  readonly timeS: number;
+}
+
+/** Goes on with the log of a run that was cut off, its torn end put aside; answers once what it holds is safely on the disk. */
+export async function continueRecorder(
+  setup: RecorderSetup,
+  end: LogEnd,
+): Promise<Result<Recorder, FileProblem>> {
+  const file = path.join(setup.folder, segmentFile(end.segment));
+  const opened = continueLogWriter(setup.files, file, end.checksum);
+  if (!opened.ok) return opened;
+  // What the process before had written and not yet synced.
+  const synced = await opened.value.sync();
+  if (synced.ok) return succeed(createRecorder(setup, opened.value, end));
+  await opened.value.close();
+  return synced;
+}
+
+/** Only the header has been written. */
+const beginning = { lastSegment: 1, seq: 0, timeS: 0 };
+
+function createRecorder(
+  setup: RecorderSetup,
+  firstWriter: LogWriter,
+  from: Pick<LogEnd, 'lastSegment' | 'seq' | 'timeS'>,
+): Recorder {
   const { files, clock, scheduler, folder, header, onStatus } = setup;
   const backlog = setup.backlog ?? createBacklog();
   /** The file being written; null while the disk takes nothing. */
   let writer: LogWriter | null = firstWriter;
-  let segment = 1;
-  let lastSeq = 0;
-  let lastTimeS = 0;
-  let savedToS = 0;
+  let segment = from.lastSegment;
+  let lastSeq = from.seq;
+  let lastTimeS = from.timeS;
+  let savedToS = from.timeS;
   let problem: FileProblem | null = null;
   let syncing: Promise<void> | null = null;
   let syncAgain = false;

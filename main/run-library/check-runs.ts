@@ -18,6 +18,8 @@ export interface RunCheck {
   readonly torn: readonly (DamagedStretch & { readonly file: string })[];
   /** What cannot have been when it is said to have been, though every byte of it is whole. */
   readonly timeDoubts: readonly TimeDoubt[];
+  /** When the program was closed in mid-run [s]: no readings, and none lost of those recorded. */
+  readonly closed: readonly { readonly fromS: number; readonly toS: number }[];
   readonly problem: string | null;
 }
 
@@ -37,11 +39,12 @@ async function checkRun(files: FileLayer, folder: string, runId: string): Promis
   if (!summarised.ok) {
     const { message } = summarised.error;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
-    return { runId, state: 'unreadable', ...nothing, timeDoubts: [], problem: message };
+    return { runId, state: 'unreadable', ...nothing, timeDoubts: [], closed: [], problem: message };
   }
   const { summary, header, report } = summarised.value;
   const timeDoubts = times.doubts();
-  const { problem: _, ...found } = { runId, readings: summary.readings, ...report, timeDoubts };
+  const { problem: _, ...read } = report;
+  const found = { runId, readings: summary.readings, ...read, timeDoubts, closed: times.closed() };
   if (header === null) return { ...found, state: 'unreadable', problem: 'No header is left.' };
   const isDamaged = found.damage.length > 0;
   return {

@@ -7,6 +7,7 @@ export { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 export { createRunLibrary, type RunFolder, type RunLibrary } from './run-library.ts';
 export { type LiveView, pageInputs } from './run-pages.ts';
 export { runProblem } from './run-problem.ts';
+export { type RunSoFar, readRunSoFar } from './run-so-far.ts';
 export type { RunToExport } from './run-to-export.ts';
 export { type SummarisedRun, summariseRun } from './summarise-run.ts';
 export type { KnownRun } from './summary-store.ts';

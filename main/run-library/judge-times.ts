@@ -12,8 +12,8 @@ export type TimeDoubt =
       readonly usuallyTakeS: number;
     }
   | {
-      /** A sleep of the computer is recorded, and readings that were heard in it. */
-      readonly kind: 'heard-asleep';
+      /** A sleep of the computer is recorded, or that the program was closed, and readings that were heard in it. */
+      readonly kind: 'heard-asleep' | 'heard-closed';
       readonly fromS: number;
       readonly toS: number;
       readonly readings: number;
@@ -30,6 +30,8 @@ export type TimeDoubt =
 export interface TimeJudge {
   add(record: LogRecord): void;
   doubts(): readonly TimeDoubt[];
+  /** When the program was closed in mid-run, as recorded [s]. */
+  closed(): readonly { readonly fromS: number; readonly toS: number }[];
 }
 
 /** Two lines of a slow probe that came in one piece may share a moment; so many do not. */
@@ -46,6 +48,18 @@ const fewestHeardAsleep = 3;
 /** Marks are judged like one more channel, by their order alone; no channel has a space in its name. */
 const marks = 'the marks';
 
+/** A time in which nothing can have been heard. */
+interface Absence {
+  readonly fromS: number;
+  readonly toS: number;
+  readonly why: 'heard-asleep' | 'heard-closed';
+}
+
+const absenceDoubts: Readonly<Record<string, Absence['why']>> = {
+  'computer-asleep': 'heard-asleep',
+  'program-closed': 'heard-closed',
+};
+
 interface Course {
   readonly timesS: number[];
   latestS: number;
@@ -54,8 +68,8 @@ interface Course {
 
 export function createTimeJudge(): TimeJudge {
   const courses = new Map<string, Course>();
-  const sleeps: { readonly fromS: number; toS: number }[] = [];
-  let asleepSinceS: number | null = null;
+  const absences: Absence[] = [];
+  let absent: Pick<Absence, 'fromS' | 'why'> | null = null;
   let timeScale = 1;
   let isImported = false;
 
@@ -106,20 +120,24 @@ export function createTimeJudge(): TimeJudge {
       } else if (body.kind === 'readings') {
         for (const [timeS, channel] of body.readings) follow(channel, timeS);
       } else if (body.kind === 'link' && body.state === 'back') {
-        if (asleepSinceS !== null) sleeps.push({ fromS: asleepSinceS, toS: body.timeS });
-        asleepSinceS = null;
+        if (absent !== null) absences.push({ ...absent, toS: body.timeS });
+        absent = null;
       } else if (body.kind === 'link') {
-        asleepSinceS = body.reason === 'computer-asleep' ? body.timeS : null;
+        const why = absenceDoubts[body.reason];
+        absent = why === undefined ? null : { fromS: body.timeS, why };
       }
     },
+    closed: () =>
+      absences.flatMap(({ why, fromS, toS }) => (why === 'heard-closed' ? [{ fromS, toS }] : [])),
     doubts() {
       const found = bunches();
-      const asleep = sleeps
-        .map((sleep) => ({ ...sleep, readings: heardIn(sleep, found) }))
-        .filter(({ readings }) => readings >= fewestHeardAsleep);
+      const heard = absences
+        .map((absence) => ({ ...absence, readings: heardIn(absence, found) }))
+        .filter(({ readings }) => readings >= fewestHeardAsleep)
+        .map(({ why, ...rest }) => ({ kind: why, ...rest }));
       return [
         ...found.map((bunch) => ({ kind: 'on-one-moment', ...bunch }) as const),
-        ...asleep.map((sleep) => ({ kind: 'heard-asleep', ...sleep }) as const),
+        ...heard,
         ...[...courses.values()].flatMap(({ wentBack }) => wentBack ?? []),
       ];
     },

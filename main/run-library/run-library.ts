@@ -43,6 +43,8 @@ export interface RunLibrary {
   /** Adds the second copy of a new run's header. */
   keepHeader(folder: string, header: LogHeader): Promise<Result<void, FileProblem>>;
   summary(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
+  /** The newest run that was recorded here and can be opened, or null. */
+  lastRecorded(): Promise<KnownRun | null>;
   /** Where the files of a run are, also of one that can't be opened. */
   folder(runId: string): Promise<Result<string, ServiceProblem>>;
   /** `live` describes the run while it is being recorded. */
@@ -162,6 +164,14 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     list,
     summary,
     folder,
+    async lastRecorded() {
+      const ids = await runIds();
+      for (const runId of ids.ok ? ids.value : []) {
+        const known = await summary(runId);
+        if (known.ok && known.value.header?.origin === 'recorded') return known.value;
+      }
+      return null;
+    },
     async page(runId, fromIndex, live) {
       const known = await knownRun(runId, live);
       return known.ok ? pages.page(known.value, fromIndex, live) : known;

@@ -1,10 +1,12 @@
 import type {
   EventBody,
   LinkChange,
+  LogBody,
   LogHeader,
   Mark,
   MarkBody,
   Monitor,
+  MonitorChange,
   Reading,
   Result,
   RunInput,
@@ -17,9 +19,11 @@ import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
 import type { ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import type { PendingRecord, Recorder } from '../recorder/index.ts';
+import type { RunSoFar } from '../run-library/index.ts';
+import { createAdvice } from './advice.ts';
 import { createCatchUp } from './catch-up.ts';
 import type { ClockEvent } from './clock-watch.ts';
-import { guardMonitor, type MonitorAnswer } from './guarded-monitor.ts';
+import type { MonitorAnswer } from './guarded-monitor.ts';
 import { createPace } from './pace.ts';
 import { createRunClock } from './run-clock.ts';
 
@@ -28,12 +32,23 @@ import { createRunClock } from './run-clock.ts';
  * interval would hold each reading back by whatever the one before came too late.
  */
 const eventGapS = 0.04;
+/** The probe counts as lost from so long after the last that was recorded: behind the whole second of which something was concluded [s]. */
+const afterLastS = 0.25;
+
+/** A run that was cut off with the program, and when it goes on. */
+export interface Continuation {
+  readonly past: RunSoFar;
+  readonly record: Extract<LogBody, { readonly kind: 'continued' }>;
+}
 
 export interface LiveRunSetup {
   readonly clock: Clock;
   readonly scheduler: Scheduler;
   readonly header: LogHeader;
+  /** When this process began to record, by the monotonic clock. */
   readonly startedAtS: number;
+  /** Absent for a new run. */
+  readonly continuation?: Continuation;
   readonly recorder: Recorder;
   /** Everything that was heard before this moment has been told. */
   readonly heardUpToS: () => number;
@@ -62,18 +77,24 @@ export interface LiveRun {
 
 export function startLiveRun(setup: LiveRunSetup): LiveRun {
   const { clock, header, startedAtS, recorder, onInputs, onSnapshot, probeTellsTime } = setup;
-  const runClock = createRunClock(startedAtS, header.timeScale);
+  const past = setup.continuation?.past ?? nothingYet;
+  const runClock = createRunClock(
+    startedAtS,
+    header.timeScale,
+    setup.continuation?.record.timeS ?? 0,
+  );
   const catchUp = createCatchUp(setup);
   /** The end that was asked for: what was heard before still belongs to the run. */
   let endsAtS = Number.POSITIVE_INFINITY;
-  let marks = 0;
-  let readings = 0;
-  let endS = 0;
+  let marks = past.lastMarkId;
+  let readings = past.readings;
+  let endS = past.endS;
   let ended = false;
-  let heatOffCalledS: number | null = null;
+  let heatOffCalledS = past.heatOffCalledS;
   let newestSnapshot: Snapshot | null = null;
   let waitingInputs: RunInput[] = [];
-  let sentInputs = 0;
+  let sentInputs = past.inputs.length;
+  let knownChanges = past.changes;
 
   const snapshotPace = createPace(eventGapS, setup, () => {
     if (newestSnapshot !== null) onSnapshot(newestSnapshot);
@@ -84,32 +105,44 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     onInputs({ runId: header.runId, fromIndex: sentInputs, inputs });
     sentInputs += inputs.length;
   });
-  const monitor = guardMonitor(
-    () => setup.createMonitor(header.settings),
-    (message) => {
+  const advice = createAdvice({
+    ...setup,
+    createMonitor: () => setup.createMonitor(header.settings),
+    past: past.inputs,
+    onAnswer: takeAnswer,
+    onFailure(message) {
       recorder.append({ kind: 'monitor-failed', timeS: endS, message }, endS, 'now');
       setup.onMonitorFailed(message);
     },
-  );
+  });
 
   function give(inputs: readonly RunInput[]): void {
     waitingInputs.push(...inputs);
-    for (const input of inputs) takeAnswer(monitor.push(input));
+    for (const input of inputs) advice.push(input);
     // Only now: asked for at the first of several, the snapshot would leave without the newest.
     inputsPace.request();
     snapshotPace.request();
   }
 
-  function takeAnswer(answer: MonitorAnswer | null): void {
-    if (answer === null) return;
+  /** What the monitor concludes again of what was recorded before; another version of it need not conclude the same. */
+  function isRecorded({ timeS }: MonitorChange): boolean {
+    const { modelVersion } = setup.continuation?.record ?? past;
+    if (modelVersion !== past.modelVersion) return timeS <= past.endS;
+    knownChanges -= 1;
+    return knownChanges >= 0;
+  }
+
+  function takeAnswer(answer: MonitorAnswer): void {
     for (const change of answer.changes) {
+      if (isRecorded(change)) continue;
       if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
         heatOffCalledS ??= change.record.raisedS;
       }
       const urgency = change.kind === 'event' ? 'soon' : 'now';
       recorder.append({ kind: 'change', change }, change.timeS, urgency);
     }
-    newestSnapshot = answer.snapshot;
+    // What was thought of moments long past is no news.
+    if (!advice.isBehind()) newestSnapshot = answer.snapshot;
   }
 
   function record(input: Mark | LinkChange): void {
@@ -139,6 +172,14 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     if (ended || atS > endsAtS) return;
     const timeS = runClock.stamp(atS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
+  }
+
+  if (setup.continuation !== undefined) {
+    const { record: continued } = setup.continuation;
+    recorder.append(continued, continued.timeS, 'now');
+    const lostS = Math.min(past.endS + afterLastS, continued.timeS);
+    record({ kind: 'link', timeS: lostS, state: 'lost', reason: 'program-closed' });
+    record({ kind: 'link', timeS: continued.timeS, state: 'back', reason: 'program-closed' });
   }
 
   return {
@@ -189,7 +230,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       if (ended) return;
       const timeS = runClock.advance(Math.min(clock.monotonicS(), setup.heardUpToS()));
       if (timeS === null) return;
-      takeAnswer(monitor.advanceTo(timeS));
+      advice.advanceTo(timeS);
       snapshotPace.request();
     },
     summary: () => ({
@@ -213,7 +254,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       await new Promise<void>((resolve) => inTurn(endsAtS, resolve));
       ended = true;
       endS = Math.max(endS, stampOfAct(endsAtS));
-      takeAnswer(monitor.advanceTo(endS));
+      advice.advanceTo(endS);
+      await advice.caughtUp();
       recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');
       inputsPace.flush();
       snapshotPace.request();
@@ -222,6 +264,17 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     },
   };
 }
+
+/** Of a run that begins now. */
+const nothingYet: Omit<RunSoFar, 'header' | 'written' | 'writtenAtS' | 'logEnd'> = {
+  inputs: [],
+  changes: 0,
+  modelVersion: '',
+  readings: 0,
+  lastMarkId: 0,
+  heatOffCalledS: null,
+  endS: 0,
+};
 
 /** A reading in run time; none for what came before the run or is no number. */
 function toReading(

@@ -3,20 +3,28 @@ import type {
   Mark,
   MarkBody,
   Monitor,
+  ProbeSource,
   RecordingStatus,
   Result,
   RunSettings,
   ServiceProblem,
+  UnfinishedRun,
 } from '#shared-core';
 import { fail, runLogVersion, succeed } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
-import { type RecorderStatus, startRecorder } from '../recorder/index.ts';
+import {
+  continueRecorder,
+  type Recorder,
+  type RecorderStatus,
+  startRecorder,
+} from '../recorder/index.ts';
 import type { LiveView, RunLibrary } from '../run-library/index.ts';
 import { clockEvent } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
-import { type LiveRun, startLiveRun } from './live-run.ts';
+import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
+import { createUnfinished } from './unfinished.ts';
 
 /** Below this much room the person is warned, long before anything is lost: a week at 1 Hz [bytes]. */
 export const lowSpaceBytes = 200_000_000;
@@ -46,6 +54,9 @@ export interface Recording {
   /** What the library can't read from the files of the running run. */
   liveView(runId: string): LiveView | undefined;
   start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>>;
+  /** The run that a program before this one was recording, if it makes sense to go on with it. */
+  unfinished(): Promise<UnfinishedRun | null>;
+  goOn(runId: string): Promise<Result<{ runId: string }, ServiceProblem>>;
   stop(): Promise<Result<{ runId: string }, ServiceProblem>>;
   mark(body: MarkBody): Promise<Result<Mark, ServiceProblem>>;
   addReadings(readings: readonly ProbeReading[]): void;
@@ -100,16 +111,17 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   const tellStatus = () => events.emit('recording', status());
+  const unfinished = createUnfinished({ ...setup, readClocks });
 
-  async function start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>> {
+  /** One beginning at a time. */
+  async function begin(
+    act: () => Promise<Result<{ runId: string }, ServiceProblem>>,
+  ): Promise<Result<{ runId: string }, ServiceProblem>> {
     if (running !== null) return fail({ kind: 'already-recording', runId: running.runId });
     if (starting) return fail({ kind: 'already-recording', runId: '' });
-    const { source } = probeHub.status();
-    if (source === null) return fail({ kind: 'no-probe' });
-    if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
     starting = true;
     try {
-      return await startRun(settings, source);
+      return await act();
     } finally {
       starting = false;
     }
@@ -117,8 +129,10 @@ export function createRecording(setup: RecordingSetup): Recording {
 
   async function startRun(
     settings: RunSettings,
-    source: NonNullable<ReturnType<ProbeHub['status']>['source']>,
   ): Promise<Result<{ runId: string }, ServiceProblem>> {
+    const { source } = probeHub.status();
+    if (source === null) return fail({ kind: 'no-probe' });
+    if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
     const wallMs = clock.wallMs();
     const made = await library.makeRunFolder(wallMs);
     if (!made.ok) return fail(serviceProblemOf(made.error));
@@ -136,32 +150,56 @@ export function createRecording(setup: RecordingSetup): Recording {
       source,
       origin: 'recorded',
     };
-    const started = await startRecorder({
-      ...setup,
-      folder,
-      header,
-      onStatus: (next) => {
-        recorder = next;
-        if (running !== null) tellStatus();
-      },
-    });
+    const started = await startRecorder({ ...setup, folder, header, onStatus });
     if (!started.ok) {
       await files.remove(folder);
       return fail(serviceProblemOf(started.error));
     }
     // A missing second copy is no reason not to record.
     await library.keepHeader(folder, header);
+    run({ header, source, recorder: started.value });
+    return succeed({ runId });
+  }
+
+  async function continueRun(runId: string): Promise<Result<{ runId: string }, ServiceProblem>> {
+    if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
+    const ready = await unfinished.ready(runId);
+    if (!ready.ok) return ready;
+    const { past, folder, source } = ready.value;
+    const { header } = past;
+    const continued = await continueRecorder({ ...setup, folder, header, onStatus }, past.logEnd);
+    if (!continued.ok) return fail(serviceProblemOf(continued.error));
+    const record = unfinished.continued(past, source);
+    run({ header, source, recorder: continued.value, continuation: { past, record } });
+    return succeed({ runId });
+  }
+
+  function onStatus(next: RecorderStatus): void {
+    recorder = next;
+    if (running !== null) tellStatus();
+  }
+
+  interface Beginning {
+    readonly header: LogHeader;
+    readonly source: ProbeSource;
+    readonly recorder: Recorder;
+    readonly continuation?: Continuation;
+  }
+
+  /** From here on what is heard belongs to the run. */
+  function run({ header, source, ...beginning }: Beginning): void {
+    const { runId } = header;
     adviceStopped = null;
-    recorder = started.value.status();
+    recorder = beginning.recorder.status();
     clocks = readClocks();
     // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
     const probeTellsTime = source.kind === 'demo';
-    const run = startLiveRun({
+    const live = startLiveRun({
       ...setup,
+      ...beginning,
       header,
       probeTellsTime,
       startedAtS: clock.monotonicS(),
-      recorder: started.value,
       heardUpToS: probeHub.heardUpToS,
       onSnapshot: (snapshot) => events.emit('snapshot', { runId, snapshot }),
       onInputs: (body) => events.emit('inputs', body),
@@ -172,21 +210,20 @@ export function createRecording(setup: RecordingSetup): Recording {
     });
     const everyS = Math.max(0.05, tickS / source.timeScale);
     const timers = [
-      ...(probeTellsTime ? [] : [scheduler.every(everyS, () => run.advance())]),
+      ...(probeTellsTime ? [] : [scheduler.every(everyS, () => live.advance())]),
       scheduler.every(clockCheckS, checkClocks),
       scheduler.every(spaceCheckS, () => void checkSpace()),
     ];
     running = {
       runId,
       header,
-      run,
+      run: live,
       stopTimers: () => {
         for (const stopTimer of timers) stopTimer();
       },
     };
     tellStatus();
     void checkSpace();
-    return succeed({ runId });
   }
 
   async function stop(): Promise<Result<{ runId: string }, ServiceProblem>> {
@@ -233,7 +270,9 @@ export function createRecording(setup: RecordingSetup): Recording {
         unsaved: run.unsaved(),
       };
     },
-    start,
+    start: (settings) => begin(() => startRun(settings)),
+    unfinished: async () => (running === null && !starting ? unfinished.find() : null),
+    goOn: (runId) => begin(() => continueRun(runId)),
     stop,
     async mark(body) {
       if (running === null) return fail({ kind: 'not-recording' });

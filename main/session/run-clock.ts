@@ -4,7 +4,7 @@
  * exactly what the monitor is given, so a replay repeats it.
  */
 export interface RunClock {
-  /** Run time of something that happened at `atS`; null when that was before the run. */
+  /** Run time of something that happened at `atS`; null when that was before this process began to record it. */
   stamp(atS: number): number | null;
   /**
    * How far the monitor may be advanced when all is known up to `knownS`, or null when not further than it is: a quarter past
@@ -23,19 +23,20 @@ const deliveryS = 0.3;
  */
 const closedBehindS = 0.75;
 
-export function createRunClock(startedAtS: number, timeScale: number): RunClock {
+/** @param fromS run time at `startedAtS`: more than 0 where a run goes on that another process began [s] */
+export function createRunClock(startedAtS: number, timeScale: number, fromS = 0): RunClock {
   /** Latest first. */
   let skips: readonly { readonly atS: number; readonly runS: number }[] = [];
   let advancedS = 0;
 
   function runTimeS(atS: number): number {
-    const skippedS = skips.reduce((sum, skip) => sum + (atS > skip.atS ? skip.runS : 0), 0);
+    const skippedS = skips.reduce((sum, skip) => sum + (atS > skip.atS ? skip.runS : 0), fromS);
     return Math.round(((atS - startedAtS) * timeScale + skippedS) * 1000) / 1000;
   }
 
   return {
     stamp: (atS) =>
-      atS < startedAtS ? null : Math.max(runTimeS(atS), advancedS - closedBehindS, 0),
+      atS < startedAtS ? null : Math.max(runTimeS(atS), advancedS - closedBehindS, fromS),
     advance(knownS) {
       const targetS = Math.floor(runTimeS(knownS - deliveryS) - 0.25) + 0.25;
       if (targetS <= advancedS) return null;

@@ -20,6 +20,8 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
   return {
     'run/status': async () => succeed(recording.status()),
     'run/start': ({ settings }) => recording.start(settings),
+    'run/unfinished': async () => succeed({ run: await recording.unfinished() }),
+    'run/continue': ({ runId }) => recording.goOn(runId),
     'run/stop': () => recording.stop(),
     async 'run/mark'({ mark }) {
       const marked = await recording.mark(mark);

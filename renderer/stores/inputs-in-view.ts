@@ -67,7 +67,11 @@ function withLinkChange(
   const last = gaps[gaps.length - 1];
   const isOpen = last !== undefined && last.toS === null;
   if (change.state === 'lost') {
-    return isOpen ? gaps : [...gaps, { fromS: change.timeS, toS: null, reason: change.reason }];
+    const { timeS, reason } = change;
+    // A probe that was lost already, and then the program too: two reasons, one after the other.
+    if (isOpen && reason !== 'program-closed') return gaps;
+    const before = isOpen ? [...gaps.slice(0, -1), { ...last, toS: timeS }] : gaps;
+    return [...before, { fromS: timeS, toS: null, reason }];
   }
   return isOpen ? [...gaps.slice(0, -1), { ...last, toS: change.timeS }] : gaps;
 }

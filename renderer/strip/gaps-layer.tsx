@@ -12,7 +12,7 @@ export function GapsLayer({ gaps, nowS }: GapsLayerProps) {
   if (!frame) return null;
   return (
     <g>
-      {gaps.map(({ fromS, toS }) => {
+      {gaps.map(({ fromS, toS, reason }) => {
         const left = frame.xOf(fromS);
         const width = Math.max(2, frame.xOf(toS ?? nowS) - left);
         return (
@@ -24,9 +24,9 @@ export function GapsLayer({ gaps, nowS }: GapsLayerProps) {
               height={frame.bottom - frame.top}
               fill="url(#texture-gap)"
             />
-            {width > 70 && (
+            {width > (reason === 'program-closed' ? 110 : 70) && (
               <text x={left + width / 2} y={frame.top + 20} className="gap-name">
-                no probe
+                {reason === 'program-closed' ? 'program closed' : 'no probe'}
               </text>
             )}
           </g>

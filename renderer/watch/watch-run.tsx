@@ -5,6 +5,7 @@ import { RunStrip } from '../strip/index.ts';
 import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
 import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
+import { ClosedNote } from './closed-note.tsx';
 import { Findings } from './findings.tsx';
 import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';
@@ -48,6 +49,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             isCalm={liveness === 'live' && snapshot !== null && snapshot.act === null}
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
+          <ClosedNote gaps={view.gaps} />
           {aside}
           {snapshot && <Findings snapshot={snapshot} isPassed={!isJudged} />}
         </aside>

@@ -17,6 +17,7 @@ export interface Commands {
   readonly connect: (source: RequestBody<'probe/connect'>['source']) => Promise<boolean>;
   readonly disconnect: () => Promise<boolean>;
   readonly start: (settings: RunSettings) => Promise<boolean>;
+  readonly goOn: (runId: string) => Promise<boolean>;
   readonly stop: () => Promise<boolean>;
   readonly openSecondScreen: () => Promise<boolean>;
 }
@@ -35,6 +36,7 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
     connect: (source) => ask('probe/connect', { source }),
     disconnect: () => ask('probe/disconnect', {}),
     start: (settings) => ask('run/start', { settings }),
+    goOn: (runId) => ask('run/continue', { runId }),
     stop: () => ask('run/stop', {}),
     openSecondScreen: () => ask('app/open-second-screen', {}),
   };

@@ -2,6 +2,7 @@ import { UrgentBar } from '../watch/index.ts';
 import { goTo, type Place } from './place.ts';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';
+import { UnfinishedRun } from './unfinished-run.tsx';
 
 /** Under the masthead of every place: what is wrong with program or record, and what asks for an act at the still. */
 export function StandingNotes({ place }: { readonly place: Place }) {
@@ -9,6 +10,7 @@ export function StandingNotes({ place }: { readonly place: Place }) {
     <div className="standing-notes">
       {/* Watch shows the prompt whole. */}
       {place !== 'watch' && <UrgentBar toWatch={() => goTo('watch')} />}
+      <UnfinishedRun />
       <TroubleNote />
       <ProblemNote />
     </div>

@@ -21,6 +21,8 @@ export function problemWords(problem: ServiceProblem): string {
       return 'No run is being recorded. Start one in Prepare.';
     case 'run-not-found':
       return 'This run is no longer in the library. It may have been moved.';
+    case 'run-over':
+      return 'This run cannot go on any more. It is in the library as far as it was recorded; start a new one in Prepare.';
     case 'run-unreadable':
       return `This run could not be read. ${stopped(problem.message)} The file is left as it is.`;
     case 'disk-full':

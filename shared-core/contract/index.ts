@@ -8,4 +8,5 @@ export * from './run-schemas.ts';
 export * from './second-screen.ts';
 export * from './service.ts';
 export * from './service-problem.ts';
+export * from './unfinished-run.ts';
 export * from './wire.ts';

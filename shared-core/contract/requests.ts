@@ -11,6 +11,7 @@ import {
 import { recordedChangeSchema } from './recorded-change.ts';
 import { recordingStatusSchema, runPageSchema, runSummarySchema } from './run-schemas.ts';
 import { secondScreenSchema } from './second-screen.ts';
+import { unfinishedRunSchema } from './unfinished-run.ts';
 
 const nothing = z.strictObject({});
 const runId = z.string().min(1).max(120);
@@ -58,6 +59,18 @@ export const requests = {
   'run/start': {
     commands: true,
     body: z.strictObject({ settings: runSettingsSchema }),
+    answer: z.strictObject({ runId: z.string() }),
+  },
+  /** The run that was under way when the program was last ended, while it makes sense to go on; only for who may do that. */
+  'run/unfinished': {
+    commands: true,
+    body: nothing,
+    answer: z.strictObject({ run: unfinishedRunSchema.nullable() }),
+  },
+  /** Goes on with it, with the probe that is connected or else the one it had. */
+  'run/continue': {
+    commands: true,
+    body: z.strictObject({ runId }),
     answer: z.strictObject({ runId: z.string() }),
   },
   'run/stop': { commands: true, body: nothing, answer: z.strictObject({ runId: z.string() }) },

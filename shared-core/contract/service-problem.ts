@@ -14,6 +14,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('already-recording'), runId: z.string() }),
   z.strictObject({ kind: z.literal('not-recording') }),
   z.strictObject({ kind: z.literal('run-not-found'), runId: z.string() }),
+  /** It was ended, has gone on since, or was left for too long: nobody can go on with it. */
+  z.strictObject({ kind: z.literal('run-over'), runId: z.string() }),
   z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), message: z.string() }),
   z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),

@@ -81,6 +81,17 @@ export const logBodySchema = z.discriminatedUnion('kind', [
   }),
   /** The monitor failed; readings are recorded all the same. */
   z.object({ kind: z.literal('monitor-failed'), timeS, message: z.string() }),
+  /** The program was ended in mid-run and started again: what follows was written by this one. */
+  z.object({
+    kind: z.literal('continued'),
+    timeS,
+    /** Since the last record before it [s]. */
+    closedS: z.number().nonnegative(),
+    appVersion: z.string(),
+    modelVersion: z.string(),
+    /** The probe may have come back under another name. */
+    source: probeSourceSchema,
+  }),
   z.object({ kind: z.literal('end'), timeS, how: z.enum(['clean', 'cut-off']) }),
   z.object({
     /** A measurement made after the run, or the withdrawal of one; ids go on from those of the run. */

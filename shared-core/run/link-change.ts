@@ -1,7 +1,8 @@
 import { z } from 'zod';
 
 /**
- * The probe's line went quiet or came back: unplugged, silent, computer asleep, clock stepped.
+ * The probe's line went quiet or came back: unplugged, silent, computer asleep, clock stepped,
+ * program closed in mid-run.
  * Part of the record, so that a gap is never mistaken for a steady head.
  */
 export const linkChangeSchema = z.strictObject({
@@ -15,6 +16,7 @@ export const linkChangeSchema = z.strictObject({
     'computer-asleep',
     'clock-stepped',
     'probe-changed',
+    'program-closed',
   ]),
 });
 

@@ -3,6 +3,7 @@ export type ProbeFault =
   | 'lost'
   | 'silent'
   | 'open-circuit'
+  | 'program-closed'
   | 'power-on-value'
   | 'spikes'
   | 'step'
@@ -19,6 +20,7 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   lost: 'the probe is disconnected',
   silent: 'the probe sends nothing',
   'open-circuit': 'the probe reports an open circuit or an impossible value',
+  'program-closed': 'the program was closed and heard nothing',
   'power-on-value': 'the probe sends 85.0 °C, the value it shows before its first measurement',
   spikes: 'readings jump back and forth faster than a bulb can follow',
   step: 'the reading jumped faster than vapour can change, as when a probe slips',
@@ -34,7 +36,8 @@ export function isDropout(fault: ProbeFault | null): boolean {
 }
 
 /**
- * Which alarm a fault of the head probe belongs to: it is `gone` when nothing comes, `impossible` when what comes cannot
+ * Which alarm a fault of the head probe belongs to: it is `gone` when nothing comes, `unheard` when the program was not there to
+ * hear it, which is nobody's to mend; `impossible` when what comes cannot
  * be; `contradicted` when it cannot be by what another channel says, which may itself be wrong; `doubted` when the probe
  * works, in a place or by a pressure that cannot be right.
  */
@@ -42,6 +45,7 @@ export const faultKinds = {
   lost: 'gone',
   silent: 'gone',
   'open-circuit': 'gone',
+  'program-closed': 'unheard',
   'power-on-value': 'impossible',
   spikes: 'impossible',
   step: 'impossible',
@@ -49,12 +53,16 @@ export const faultKinds = {
   'above-boiling-water': 'impossible',
   'hotter-than-pot': 'contradicted',
   'below-boiling': 'doubted',
-} as const satisfies Record<ProbeFault, 'gone' | 'impossible' | 'contradicted' | 'doubted'>;
+} as const satisfies Record<
+  ProbeFault,
+  'gone' | 'unheard' | 'impossible' | 'contradicted' | 'doubted'
+>;
 
 export type FaultKind = (typeof faultKinds)[ProbeFault];
 
 /** True where the head's own readings cannot be used; another channel's word against them is no ground for that. */
 export function isBlind(fault: ProbeFault | null): boolean {
   if (fault === null) return false;
-  return faultKinds[fault] === 'gone' || faultKinds[fault] === 'impossible';
+  const kind = faultKinds[fault];
+  return kind === 'gone' || kind === 'unheard' || kind === 'impossible';
 }

@@ -49,7 +49,9 @@ const unknownPaceS = 180;
 export function createProbeHealth(silenceS: number): ProbeHealth {
   const frozenWatch = createFrozenWatch();
   let frozen = false;
-  let linkLost = false;
+  let lostFor: 'link' | 'program' | null = null;
+  /** Since when the program has been listening; never while it was closed. */
+  let listensSinceS = 0;
   let lastGoodS: number | null = null;
   let lastValueC: number | null = null;
   let intervalS = 1;
@@ -70,20 +72,21 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
     }
     if (reading.value === powerOnC && !isNear(lastValueC, calibratedC, 2)) return false;
     frozen = frozenWatch.see(reading.value);
-    linkLost = false;
+    lostFor = null;
     return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
   };
 
   const noReadingFault = (timeS: number): ProbeFault | null => {
-    const quietS = timeS - (lastGoodS ?? 0);
-    if (linkLost && quietS > 2) return 'lost';
+    const quietS = timeS - Math.max(lastGoodS ?? 0, listensSinceS);
+    if (lostFor === 'link' && quietS > 2) return 'lost';
     const patienceS =
       lastGoodS === null
         ? beforeFirstS
         : intervals < intervalsToKnow && badSinceGood === 0
           ? unknownPaceS
           : 3 * intervalS;
-    if (quietS <= Math.max(silenceS, patienceS)) return null;
+    if (quietS <= Math.max(silenceS, patienceS))
+      return lostFor === 'program' ? 'program-closed' : null;
     if (badSinceGood > 0) return 'open-circuit';
     return 'silent';
   };
@@ -137,8 +140,12 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
 
   return {
     seeReading,
-    seeLink: (change) => {
-      linkLost = change.state === 'lost';
+    seeLink: ({ state, reason, timeS }) => {
+      const isProgram = reason === 'program-closed';
+      if (isProgram) listensSinceS = state === 'lost' ? Number.POSITIVE_INFINITY : timeS;
+      if (state === 'lost') lostFor = isProgram ? 'program' : 'link';
+      // Whether the probe is still there, only a reading tells.
+      else if (!isProgram) lostFor = null;
     },
     judge: (timeS, binned, expected) => {
       jumps *= 0.97;

@@ -1,0 +1,125 @@
+import path from 'node:path';
+import type { LogHeader, LogStamp, Result, RunInput } from '#shared-core';
+import { inputsOfRecord, type LogRecord, succeed } from '#shared-core';
+import type { FileLayer, FileProblem } from '../file-layer/index.ts';
+import { type LogEnd, segmentFile, segmentNumber } from '../recorder/index.ts';
+import { readLabels } from './labels.ts';
+import { emptyReport, readRunLog } from './read-run-log.ts';
+import { scanFile } from './scan-file.ts';
+
+/** A run that was cut off, with all that whoever goes on with it needs to know. */
+export interface RunSoFar {
+  readonly header: LogHeader;
+  /** What the monitor was given, in order. */
+  readonly inputs: readonly RunInput[];
+  /** How many of its conclusions are in the record, and which version drew the latest. */
+  readonly changes: number;
+  readonly modelVersion: string;
+  readonly readings: number;
+  readonly lastMarkId: number;
+  readonly heatOffCalledS: number | null;
+  /** Run time of the newest thing recorded [s]. */
+  readonly endS: number;
+  /** When the last record was written, and what run time it was then [s]. */
+  readonly written: LogStamp;
+  readonly writtenAtS: number;
+  readonly logEnd: LogEnd;
+}
+
+/** Reads a run to go on with it; null when it was ended, put right since, or holds nothing to go on from. */
+export async function readRunSoFar(
+  files: FileLayer,
+  folder: string,
+): Promise<Result<RunSoFar | null, FileProblem>> {
+  const labels = await readLabels(files, folder);
+  if (!labels.ok) return labels;
+  // What was put right or measured after the run counts from its end.
+  const { corrections, lateMarks } = labels.value;
+  if (corrections.length + lateMarks.length > 0) return succeed(null);
+  const report = emptyReport();
+  const gathered = createGathering();
+  for await (const records of readRunLog(files, folder, report)) records.forEach(gathered.add);
+  if (report.problem !== null) return { ok: false, error: report.problem };
+  const found = gathered.result();
+  if (found === null) return succeed(null);
+  const end = await endOfFiles(files, folder);
+  if (!end.ok || end.value === null) return end.ok ? succeed(null) : end;
+  const logEnd = { ...end.value, seq: found.written.seq, timeS: found.endS };
+  return succeed({ ...found, logEnd });
+}
+
+function createGathering() {
+  let header: LogHeader | null = null;
+  let modelVersion = '';
+  let written: LogStamp | null = null;
+  /** The monotonic clock at the beginning of the run, less what it did not count; each input says it a little too late. */
+  let beganS = Number.POSITIVE_INFINITY;
+  let hasEnded = false;
+  let heatOffCalledS: number | null = null;
+  const inputs: RunInput[] = [];
+  let changes = 0;
+  let readings = 0;
+  let lastMarkId = 0;
+  let endS = 0;
+
+  return {
+    add(record: LogRecord): void {
+      const { body, stamp } = record;
+      written = stamp;
+      if (body.kind === 'header' || body.kind === 'segment') {
+        header ??= body.header;
+        modelVersion ||= body.header.modelVersion;
+      }
+      if (body.kind === 'continued') {
+        modelVersion = body.modelVersion;
+        beganS = stamp.monoS - body.timeS;
+      }
+      if (body.kind === 'clock') beganS -= body.sleptS;
+      if (body.kind === 'end') hasEnded = true;
+      if (body.kind === 'change') {
+        changes += 1;
+        const { change } = body;
+        endS = Math.max(endS, change.timeS);
+        if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
+          heatOffCalledS ??= change.record.raisedS;
+        }
+      }
+      if (body.kind === 'mark') lastMarkId = Math.max(lastMarkId, body.markId);
+      if (body.kind === 'readings') readings += body.readings.length;
+      for (const input of inputsOfRecord(record)) {
+        inputs.push(input);
+        endS = Math.max(endS, input.timeS);
+        beganS = Math.min(beganS, stamp.monoS - input.timeS);
+      }
+    },
+    result() {
+      if (header === null || written === null || hasEnded) return null;
+      const writtenAtS = Number.isFinite(beganS) ? written.monoS - beganS : 0;
+      const counted = { changes, readings, lastMarkId, heatOffCalledS, endS };
+      return { header, inputs, modelVersion, written, writtenAtS, ...counted };
+    },
+  };
+}
+
+/** The last file that holds a record, and what its last record is chained to; the highest number of any. */
+async function endOfFiles(
+  files: FileLayer,
+  folder: string,
+): Promise<Result<Pick<LogEnd, 'segment' | 'lastSegment' | 'checksum'> | null, FileProblem>> {
+  const listed = await files.list(folder);
+  if (!listed.ok) return listed;
+  const segments = listed.value.flatMap(({ name }) => segmentNumber(name) ?? []);
+  segments.sort((a, b) => b - a);
+  const [lastSegment = 1] = segments;
+  for (const segment of segments) {
+    const scan = scanFile(files, path.join(folder, segmentFile(segment)));
+    let checksum: string | null = null;
+    let step = await scan.next();
+    for (; step.done !== true; step = await scan.next()) {
+      for (const item of step.value) if (item.kind === 'record') checksum = item.checksum;
+    }
+    if (!step.value.ok) return step.value;
+    if (checksum !== null) return succeed({ segment, lastSegment, checksum });
+  }
+  return succeed(null);
+}

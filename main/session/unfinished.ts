@@ -1,0 +1,115 @@
+import {
+  fail,
+  type LogBody,
+  type ProbeSource,
+  type Result,
+  type ServiceProblem,
+  succeed,
+  type UnfinishedRun,
+} from '#shared-core';
+import type { FileLayer } from '../file-layer/index.ts';
+import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
+import { type RunLibrary, type RunSoFar, readRunSoFar } from '../run-library/index.ts';
+import type { ClockReading } from './clock-watch.ts';
+import { timeClosedS } from './time-closed.ts';
+
+/** Chosen here: after an hour the still is another one, and a new run tells more of it [s]. */
+const longestClosedS = 3600;
+
+export interface UnfinishedSetup {
+  readonly files: FileLayer;
+  readonly library: RunLibrary;
+  readonly probeHub: ProbeHub;
+  readonly mayWrite: () => boolean;
+  readonly app: { readonly version: string; readonly modelVersion: string };
+  readonly readClocks: () => ClockReading;
+}
+
+/** A run that can go on at once: its record is whole, its probe connected. */
+export interface ReadyRun {
+  readonly past: RunSoFar;
+  readonly folder: string;
+  readonly source: ProbeSource;
+}
+
+/** The run that was under way when the program was last ended. */
+export interface Unfinished {
+  find(): Promise<UnfinishedRun | null>;
+  /** Reads its record to the end and connects its probe. */
+  ready(runId: string): Promise<Result<ReadyRun, ServiceProblem>>;
+  /** What the record says of going on with it now. */
+  continued(past: RunSoFar, source: ProbeSource): Extract<LogBody, { kind: 'continued' }>;
+}
+
+export function createUnfinished(setup: UnfinishedSetup): Unfinished {
+  const { files, library, probeHub, readClocks } = setup;
+
+  /** Rehearsals and imports are nothing that stands at the bench; nor is any run but the last. */
+  async function read(): Promise<{ past: RunSoFar; folder: string; name: string } | null> {
+    if (!setup.mayWrite()) return null;
+    const last = await library.lastRecorded();
+    if (last === null || last.header === null) return null;
+    const { runId, ended, name } = last.summary;
+    if (ended !== 'cut-off' || last.header.rehearsal) return null;
+    const folder = await library.folder(runId);
+    if (!folder.ok) return null;
+    const past = await readRunSoFar(files, folder.value);
+    if (!past.ok || past.value === null) return null;
+    const closedS = timeClosedS(past.value.written, readClocks());
+    return closedS > longestClosedS ? null : { past: past.value, folder: folder.value, name };
+  }
+
+  /** The person's own choice of a probe counts; a simulated still is none. */
+  async function connect(header: RunSoFar['header']): Promise<Result<ProbeSource, ServiceProblem>> {
+    const { source } = probeHub.status();
+    if (source !== null && source.kind !== 'demo' && source.timeScale === header.timeScale) {
+      return succeed(source);
+    }
+    if (header.source === null) return fail({ kind: 'no-probe' });
+    const now = sourceAsNow(header.source, await probeHub.listPorts());
+    const connected = await probeHub.connect(now);
+    return connected.ok ? succeed(now) : connected;
+  }
+
+  return {
+    async find() {
+      const found = await read();
+      if (found === null) return null;
+      const { header, written, endS } = found.past;
+      return {
+        runId: header.runId,
+        name: found.name,
+        startedAtIso: header.startedAtIso,
+        brokeOffAtIso: new Date(written.wallMs).toISOString(),
+        durationS: endS,
+      };
+    },
+    async ready(runId) {
+      const found = await read();
+      if (found?.past.header.runId !== runId) return fail({ kind: 'run-over', runId });
+      const connected = await connect(found.past.header);
+      if (!connected.ok) return connected;
+      // A torn end that could not be put aside when the program started.
+      const known = await library.summary(runId);
+      const recovered = known.ok && known.value.hasTornEnd ? await library.recover(runId) : known;
+      if (!recovered.ok) return recovered;
+      return succeed({ past: found.past, folder: found.folder, source: connected.value });
+    },
+    continued(past, source) {
+      const closedS = Math.max(0, timeClosedS(past.written, readClocks()));
+      return {
+        kind: 'continued',
+        timeS: Math.max(milliseconds(past.writtenAtS + closedS), past.endS),
+        closedS: milliseconds(closedS),
+        appVersion: setup.app.version,
+        modelVersion: setup.app.modelVersion,
+        source,
+      };
+    },
+  };
+}
+
+/** The record is kept to milliseconds. */
+function milliseconds(timeS: number): number {
+  return Math.round(timeS * 1000) / 1000;
+}

@@ -1,0 +1,18 @@
+import type { LinkGap } from '../stores/index.ts';
+import { useWords } from '../words/use-words.ts';
+
+/** When the program itself was closed in mid-run: what is missing from the record must not be taken for a silent still. */
+export function ClosedNote({ gaps }: { readonly gaps: readonly LinkGap[] }) {
+  const words = useWords();
+  const closed = gaps.flatMap(({ fromS, toS, reason }) =>
+    reason === 'program-closed' && toS !== null
+      ? [`from ${words.clock(fromS)} to ${words.clock(toS)}`]
+      : [],
+  );
+  if (closed.length === 0) return null;
+  return (
+    <p className="left-out small">
+      <strong>The program was closed {closed.join(', ')}:</strong> no readings.
+    </p>
+  );
+}

@@ -1,0 +1,53 @@
+import { useEffect, useState } from 'react';
+import type { UnfinishedRun as Unfinished } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { mayCommand } from '../stores/index.ts';
+import { durationWords, timeOfDayWords } from '../words/index.ts';
+import { goTo } from './place.ts';
+import { useBench, useWindowParts } from './use-stores.ts';
+
+/** A run that broke off with the program: going on with it is one press, wherever the window stands. */
+export function UnfinishedRun() {
+  const { service, commands } = useWindowParts();
+  const canAct = useBench(mayCommand);
+  const isIdle = useBench(({ recording }) => recording?.state === 'idle');
+  const [run, setRun] = useState<Unfinished | null>(null);
+  const [isGoingOn, setGoingOn] = useState(false);
+  useEffect(() => {
+    setRun(null);
+    if (!canAct || !isIdle) return;
+    let isWanted = true;
+    void service.request('run/unfinished', {}).then((answer) => {
+      if (isWanted && answer.ok) setRun(answer.value.run);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [service, canAct, isIdle]);
+  if (run === null) return null;
+  const goOn = async () => {
+    setGoingOn(true);
+    const isUnderWay = await commands.goOn(run.runId);
+    setGoingOn(false);
+    if (isUnderWay) goTo('watch');
+  };
+  return (
+    <section className="unfinished-run" aria-label="A run that broke off">
+      <p role="status">
+        <strong>
+          The run “{run.name}” broke off at {timeOfDayWords(run.brokeOffAtIso)}
+        </strong>{' '}
+        when the program was closed, after {durationWords(run.durationS)}. Nothing is recorded until
+        you go on.
+      </p>
+      <div className="urgent-bar-acts">
+        <Button weight="main" size="large" disabled={isGoingOn} onClick={() => void goOn()}>
+          {isGoingOn ? 'Opening the run …' : 'Go on with the run'}
+        </Button>
+        <Button size="large" disabled={isGoingOn} onClick={() => setRun(null)}>
+          Leave it as it is
+        </Button>
+      </div>
+    </section>
+  );
+}
