@@ -48,8 +48,6 @@ const potSdK = 0.4;
 /** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
 const heightModelSdK = 0.35;
 const enoughBlocks = 4;
-/** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
-const lostPerBreakS = 45;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
 const coldC = 40;
 
@@ -58,8 +56,6 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
   let feed: TwinFeed | null = null;
   let boiledS = 0;
-  let receded = false;
-  let breaks = 0;
   let refluxedS = 0;
   let lastReceiverS = Number.NEGATIVE_INFINITY;
   let firstC: number | null = null;
@@ -128,10 +124,8 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       if (bathedS === null) return;
       if (input.stage === 'cool-down' || input.suspended) return;
       feed ??= createTwinFeed(() => begin(input, bathedS), marks);
-      if (receded && situation.recededSinceS === null) breaks += 1;
-      receded = situation.recededSinceS !== null;
-      if (input.nothingCollected && !receded) refluxedS += 1;
-      boiledS = Math.max(boiledS, situation.wetS - lostPerBreakS * breaks - refluxedS);
+      if (input.nothingCollected && situation.recededSinceS === null) refluxedS += 1;
+      boiledS = Math.max(boiledS, situation.wetS - refluxedS);
       feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
       if (timeS % everyS !== 0) return;
       seeReceiver(feed, input);
