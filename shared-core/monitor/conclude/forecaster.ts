@@ -1,17 +1,16 @@
 import {
-  alcoholByVolume,
   massFractionFromAlcoholByVolume,
-  massFractionFromMoleFraction,
   moleFractionFromMassFraction,
 } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { Estimate, ForecastView, Stage } from '../../snapshot/index.ts';
+import type { ForecastView, Stage } from '../../snapshot/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
-import { volumeWouldHelp } from '../words/forecast-words.ts';
+import { composeForecast, strengthOfMoleFraction } from './compose-forecast.ts';
+import { createForecastCheck } from './forecast-check.ts';
 import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
 
 /** One second, as far as the forecast needs it. */
@@ -54,6 +53,7 @@ const coldC = 40;
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   const leastMeanMoleFraction =
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
+  const check = createForecastCheck();
   let feed: TwinFeed | null = null;
   let boiledS = 0;
   let refluxedS = 0;
@@ -93,26 +93,6 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     }
   };
 
-  const compose = (input: ForecastSecond, ahead: TwinOutlook): ForecastView => {
-    const { timeS, stage } = input;
-    const open = stage === 'first-fraction' || stage === 'main-fraction';
-    const shift = (left: Estimate): Estimate => ({
-      value: timeS + left.value,
-      low: timeS + left.low,
-      high: timeS + left.high,
-    });
-    return {
-      madeS: timeS,
-      mainFractionEndS: open ? shift(ahead.limitInS) : null,
-      mainFractionEndIfEasedS: open ? shift(ahead.limitInIfEasedS) : null,
-      distillateMlAtEnd: open ? ahead.distillateMlAtLimit : null,
-      potStrengthAbv: strength(ahead.potMoleFraction),
-      potVolumeMl: ahead.potMl,
-      collectedMl: ahead.collectedMl,
-      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS()) : null,
-    };
-  };
-
   return {
     second: (input) => {
       const { timeS, head, situation } = input;
@@ -135,31 +115,20 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       const twin = feed.twin();
       twin.update();
       outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
-      view = compose(input, outlook);
+      if (open) check.see(boiledS, outlook.limitInS);
+      view = composeForecast(input, outlook, check, lastVolumeS());
     },
     view: () => view,
     flowMlPerS: () => outlook?.flowMlPerS ?? null,
     stopStrengthAbv: () =>
       outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughBlocks
         ? null
-        : strengthAbv(outlook.stopMoleFraction),
+        : strengthOfMoleFraction(outlook.stopMoleFraction),
   };
 }
 
 function limitHeightK(scale: VapourScale): number {
   return scale.limitC - scale.azeotropeC;
-}
-
-function strength(mole: Estimate): Estimate {
-  return {
-    value: strengthAbv(mole.value),
-    low: strengthAbv(mole.low),
-    high: strengthAbv(mole.high),
-  };
-}
-
-function strengthAbv(mole: number): number {
-  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
 }
 
 function moleFraction(alcoholByVolumePercent: number): number {
