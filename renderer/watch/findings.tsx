@@ -66,6 +66,16 @@ export function Findings({ snapshot, isPassed = false }: FindingsProps) {
               </span>
             )}
             {forecast?.wouldHelp && <p className="soft">{words.said(forecast.wouldHelp)}</p>}
+            {forecast?.doubt && <p className="soft">{words.said(forecast.doubt)}</p>}
+          </dd>
+        </div>
+      )}
+      {!end && forecast?.doubt && (
+        <div>
+          <dt>{words.number(plateau.leastStrengthAbv, 0)} % vol limit expected</dt>
+          <dd>
+            <strong>not foreseen</strong>
+            <p className="soft">{words.said(forecast.doubt)}</p>
           </dd>
         </div>
       )}

@@ -12,6 +12,8 @@ export const forecastViewSchema = z.strictObject({
   potVolumeMl: estimateSchema.nullable(),
   collectedMl: estimateSchema.nullable(),
   wouldHelp: z.string().nullable(),
+  /** Why the range is wider than it was, or none is told: the still does not do what the model expects; null where it does. */
+  doubt: z.string().nullable(),
 });
 
 export type ForecastView = z.infer<typeof forecastViewSchema>;

@@ -1,17 +1,16 @@
 import {
-  alcoholByVolume,
   massFractionFromAlcoholByVolume,
-  massFractionFromMoleFraction,
   moleFractionFromMassFraction,
 } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { Estimate, ForecastView, Stage } from '../../snapshot/index.ts';
+import type { ForecastView, Stage } from '../../snapshot/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
-import { volumeWouldHelp } from '../words/forecast-words.ts';
+import { composeForecast, strengthOfMoleFraction } from './compose-forecast.ts';
+import { createForecastCheck } from './forecast-check.ts';
 import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
 
 /** One second, as far as the forecast needs it. */
@@ -48,18 +47,15 @@ const potSdK = 0.4;
 /** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
 const heightModelSdK = 0.35;
 const enoughBlocks = 4;
-/** After each break the heater and the column take a while to give the full flow again: boiling lost [s]; by simulation. */
-const lostPerBreakS = 45;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
 const coldC = 40;
 
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   const leastMeanMoleFraction =
     settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
+  const check = createForecastCheck();
   let feed: TwinFeed | null = null;
   let boiledS = 0;
-  let receded = false;
-  let breaks = 0;
   let refluxedS = 0;
   let lastReceiverS = Number.NEGATIVE_INFINITY;
   let firstC: number | null = null;
@@ -97,26 +93,6 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     }
   };
 
-  const compose = (input: ForecastSecond, ahead: TwinOutlook): ForecastView => {
-    const { timeS, stage } = input;
-    const open = stage === 'first-fraction' || stage === 'main-fraction';
-    const shift = (left: Estimate): Estimate => ({
-      value: timeS + left.value,
-      low: timeS + left.low,
-      high: timeS + left.high,
-    });
-    return {
-      madeS: timeS,
-      mainFractionEndS: open ? shift(ahead.limitInS) : null,
-      mainFractionEndIfEasedS: open ? shift(ahead.limitInIfEasedS) : null,
-      distillateMlAtEnd: open ? ahead.distillateMlAtLimit : null,
-      potStrengthAbv: strength(ahead.potMoleFraction),
-      potVolumeMl: ahead.potMl,
-      collectedMl: ahead.collectedMl,
-      wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS()) : null,
-    };
-  };
-
   return {
     second: (input) => {
       const { timeS, head, situation } = input;
@@ -128,10 +104,8 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       if (bathedS === null) return;
       if (input.stage === 'cool-down' || input.suspended) return;
       feed ??= createTwinFeed(() => begin(input, bathedS), marks);
-      if (receded && situation.recededSinceS === null) breaks += 1;
-      receded = situation.recededSinceS !== null;
-      if (input.nothingCollected && !receded) refluxedS += 1;
-      boiledS = Math.max(boiledS, situation.wetS - lostPerBreakS * breaks - refluxedS);
+      if (input.nothingCollected && situation.recededSinceS === null) refluxedS += 1;
+      boiledS = Math.max(boiledS, situation.wetS - refluxedS);
       feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
       if (timeS % everyS !== 0) return;
       seeReceiver(feed, input);
@@ -141,31 +115,20 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       const twin = feed.twin();
       twin.update();
       outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
-      view = compose(input, outlook);
+      if (open) check.see(boiledS, outlook.limitInS);
+      view = composeForecast(input, outlook, check, lastVolumeS());
     },
     view: () => view,
     flowMlPerS: () => outlook?.flowMlPerS ?? null,
     stopStrengthAbv: () =>
       outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughBlocks
         ? null
-        : strengthAbv(outlook.stopMoleFraction),
+        : strengthOfMoleFraction(outlook.stopMoleFraction),
   };
 }
 
 function limitHeightK(scale: VapourScale): number {
   return scale.limitC - scale.azeotropeC;
-}
-
-function strength(mole: Estimate): Estimate {
-  return {
-    value: strengthAbv(mole.value),
-    low: strengthAbv(mole.low),
-    high: strengthAbv(mole.high),
-  };
-}
-
-function strengthAbv(mole: number): number {
-  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
 }
 
 function moleFraction(alcoholByVolumePercent: number): number {

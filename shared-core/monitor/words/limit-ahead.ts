@@ -106,7 +106,8 @@ export function forecastInStep(
     mainFractionEndS: expectedS,
     mainFractionEndIfEasedS: null,
     distillateMlAtEnd: agrees ? forecast.distillateMlAtEnd : null,
-    // What the head itself shows by now needs no reading of the receiver.
+    // What the head itself shows by now needs no reading of the receiver, and no model.
     wouldHelp: null,
+    doubt: null,
   };
 }

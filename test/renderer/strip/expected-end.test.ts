@@ -15,6 +15,7 @@ test('the limit is expected only while it is ahead: not in the tail, nor while t
     potVolumeMl: null,
     collectedMl: null,
     wouldHelp: null,
+    doubt: null,
   };
   const during = (stage: Stage) =>
     expectedEnd({ ...before, forecast, stage: { ...before.stage, stage } });

@@ -36,6 +36,19 @@ describe('Findings', () => {
     );
   });
 
+  test('say why the end is not foreseen where the model fails', () => {
+    const { forecast } = snapshot;
+    if (forecast === null) throw new Error('there is no forecast');
+    const doubt = 'This still does not behave as the model expects: go by the head.';
+    const unforeseen = { ...forecast, mainFractionEndS: null, wouldHelp: null, doubt };
+    expect(findingsOf({ ...snapshot, forecast: unforeseen })).toContain(
+      `% vol limit expectednot foreseen${doubt}`,
+    );
+    expect(findingsOf({ ...snapshot, forecast: { ...forecast, doubt } })).toMatch(
+      /% vol limit expectedin .*does not behave/,
+    );
+  });
+
   test('do not name a stage and give it a small chance at once', () => {
     const stageAt = (probability: number): string =>
       findingsOf({ ...snapshot, stage: { ...snapshot.stage, probability } });

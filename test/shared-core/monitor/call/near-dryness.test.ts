@@ -15,6 +15,7 @@ const potHolds = (low: number, high: number): ForecastView => ({
   potVolumeMl: { low, value: (low + high) / 2, high },
   collectedMl: null,
   wouldHelp: null,
+  doubt: null,
 });
 const { volumeMl } = factsOf().settings.charge;
 

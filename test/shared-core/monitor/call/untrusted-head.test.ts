@@ -16,6 +16,7 @@ const everythingDue = {
     potVolumeMl: { low: 1, value: 5, high: 10 },
     collectedMl: null,
     wouldHelp: null,
+    doubt: null,
   },
 } as const;
 

@@ -49,6 +49,7 @@ function leaving(aboveK: number, etaS: number | null, end?: { low: number; high:
     potVolumeMl: null,
     collectedMl: null,
     wouldHelp: null,
+    doubt: null,
   };
   return factsOf(
     { ...(forecast && { forecast }) },

@@ -1,0 +1,49 @@
+import { alcoholByVolume, massFractionFromMoleFraction } from '../../alcoholometry/index.ts';
+import type { Estimate, ForecastView } from '../../snapshot/index.ts';
+import type { TwinOutlook } from '../../twin/index.ts';
+import { doubtWords, volumeWouldHelp } from '../words/forecast-words.ts';
+import type { ForecastCheck } from './forecast-check.ts';
+import type { ForecastSecond } from './forecaster.ts';
+
+/** The twin's outlook as people read it: in run time, as wide as it has earned, and with what would help. */
+export function composeForecast(
+  { timeS, stage, situation }: ForecastSecond,
+  ahead: TwinOutlook,
+  check: ForecastCheck,
+  lastVolumeS: number,
+): ForecastView {
+  const open = stage === 'first-fraction' || stage === 'main-fraction';
+  const { bathedS, wetS } = situation;
+  const dryShare = bathedS === null ? 0 : 1 - wetS / Math.max(1, timeS - bathedS, wetS);
+  const end = (left: Estimate): Estimate | null => {
+    const range = open ? check.widened(left, dryShare) : null;
+    if (range === null) return null;
+    return { value: timeS + range.value, low: timeS + range.low, high: timeS + range.high };
+  };
+  const mainFractionEndS = end(ahead.limitInS);
+  const misfit = open ? check.misfit() : null;
+  return {
+    madeS: timeS,
+    mainFractionEndS,
+    mainFractionEndIfEasedS: end(ahead.limitInIfEasedS),
+    distillateMlAtEnd: open ? ahead.distillateMlAtLimit : null,
+    potStrengthAbv: strength(ahead.potMoleFraction),
+    potVolumeMl: ahead.potMl,
+    collectedMl: ahead.collectedMl,
+    wouldHelp: open ? volumeWouldHelp(ahead, timeS - lastVolumeS) : null,
+    doubt: misfit === null ? null : doubtWords(misfit, mainFractionEndS !== null),
+  };
+}
+
+/** Strength of a mixture by its mole fraction of ethanol [% vol]. */
+export function strengthOfMoleFraction(mole: number): number {
+  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
+}
+
+function strength({ value, low, high }: Estimate): Estimate {
+  return {
+    value: strengthOfMoleFraction(value),
+    low: strengthOfMoleFraction(low),
+    high: strengthOfMoleFraction(high),
+  };
+}
