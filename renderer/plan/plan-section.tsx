@@ -40,7 +40,6 @@ export function PlanSection() {
       lead="Simulated some dozens of times with what you know of the rig, and how well you know it."
     >
       <NumberField
-        name="Drip rate you aim for"
         unit="mL/min"
         hint="Slow dripping means more reflux and a longer plateau."
         {...drip}

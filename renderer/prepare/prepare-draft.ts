@@ -1,8 +1,9 @@
-import type { RunSettings, SafetyConfirm } from '#shared-core';
+import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
 import type { ProbeCorrection } from '../calibrate/correction-from.ts';
 
-export type PressureFrom = 'barometer' | 'sea-level' | 'altitude';
-export type PressureUnit = 'kPa' | 'hPa';
+export type PressureFrom = SetUp['pressureFrom'];
+export type PressureUnit = SetUp['pressureUnit'];
+export type ProbeKind = SetUp['probeKind'];
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
@@ -35,8 +36,6 @@ export interface PrepareDraft {
   readonly confirms: readonly SafetyConfirm[];
 }
 
-export type ProbeKind = 'digital' | 'platinum-a' | 'platinum-b' | 'thermocouple';
-
 export const firstDraft: PrepareDraft = {
   name: 'Pear-juice ferment',
   chargeVolumeMl: '350',
@@ -62,14 +61,15 @@ export const firstDraft: PrepareDraft = {
   confirms: [],
 };
 
-/** The draft with one check confirmed now by the present role, or no longer confirmed. */
-export function withConfirm(
+/** The draft with these checks confirmed now by the present role, or no longer confirmed. */
+export function withConfirms(
   draft: PrepareDraft,
-  check: string,
+  checks: readonly string[],
   isDone: boolean,
   confirmedAtIso: string,
 ): PrepareDraft {
-  const others = draft.confirms.filter((confirm) => confirm.check !== check);
+  const others = draft.confirms.filter(({ check }) => !checks.includes(check));
   const { role } = draft;
-  return { ...draft, confirms: isDone ? [...others, { check, role, confirmedAtIso }] : others };
+  const made = checks.map((check) => ({ check, role, confirmedAtIso }));
+  return { ...draft, confirms: isDone ? [...others, ...made] : others };
 }

@@ -7,6 +7,7 @@ import { ChargeSection } from './charge-section.tsx';
 import { Invitation } from './invitation.tsx';
 import { PressureSection } from './pressure-section.tsx';
 import { ProbeSection } from './probe-section.tsx';
+import { RigBar } from './rig-bar.tsx';
 import { SafetySection } from './safety-section.tsx';
 import { StartPanel } from './start-panel.tsx';
 import { StopSection } from './stop-section.tsx';
@@ -18,19 +19,29 @@ export function PreparePlace() {
   return (
     <main className="place prepare" id="place">
       <h1>Prepare the run</h1>
-      {isRecording ? <UnderWay /> : <Invitation canAct={canAct} />}
+      {isRecording ? <UnderWay /> : <WaysIn canAct={canAct} />}
       <div className="prepare-columns">
         <div>
           <ProbeSection canAct={canAct && !isRecording} />
           <ChargeSection />
           <PressureSection />
+          <SafetySection />
           <StopSection />
           <PlanSection />
-          <SafetySection />
         </div>
         <StartPanel canAct={canAct} />
       </div>
     </main>
+  );
+}
+
+/** Who has a set-up starts from it; who has none yet is invited to rehearse. */
+function WaysIn({ canAct }: { readonly canAct: boolean }) {
+  return (
+    <>
+      <RigBar canAct={canAct} />
+      <Invitation canAct={canAct} />
+    </>
   );
 }
 

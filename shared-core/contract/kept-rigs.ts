@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  chargeSettingSchema,
   defaultRunSettings,
   firstFractionSettingSchema,
   rigSettingSchema,
@@ -32,7 +33,10 @@ const usual = defaultRunSettings;
  */
 export const setUpSchema = z.object({
   name: runSettingsSchema.shape.name,
-  charge: runSettingsSchema.shape.charge.pick({ volumeMl: true, strengthAbv: true }),
+  charge: z.object({
+    volumeMl: chargeSettingSchema.shape.volumeMl,
+    strengthAbv: chargeSettingSchema.shape.strengthAbv,
+  }),
   /** How the probe was listened to; null where none was connected. */
   source: z
     .discriminatedUnion('kind', [serialSourceSchema, severalSourceSchema])

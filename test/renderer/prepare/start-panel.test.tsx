@@ -5,7 +5,7 @@ import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-
 import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
 import { ProbeHeard } from '../../../renderer/prepare/probe-heard.tsx';
 import { rehearse } from '../../../renderer/prepare/rehearse.ts';
-import { safetyChecks } from '../../../renderer/prepare/safety-checks.ts';
+import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
 import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
@@ -40,7 +40,7 @@ const unnamed: ProbeStatus = {
   })),
 };
 
-function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
+function show(probe: ProbeStatus, confirmed = safetyLooks.length) {
   const asked: [RequestName, unknown][] = [];
   let parts: WindowParts | null = null;
   const request = async (name: RequestName, body: unknown) => {
@@ -56,9 +56,9 @@ function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
     (made) => {
       parts = made;
       made.bench.getState().dispatch({ type: 'probe', probe });
-      const confirms = safetyChecks
+      const confirms = safetyLooks
         .slice(0, confirmed)
-        .map(({ check }) => ({ check, role: 'teacher' as const }));
+        .flatMap(({ checks }) => checks.map(({ id }) => ({ check: id, role: 'teacher' as const })));
       made.prepare.getState().replace({ ...firstDraft, altitudeM: '0', confirms });
     },
   );
@@ -66,6 +66,8 @@ function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
     [...document.querySelectorAll('.missing li')].map(({ textContent }) => textContent);
   return { asked, missing, confirms: () => parts?.prepare.getState().draft.confirms };
 }
+
+const checkIds = safetyLooks.flatMap(({ checks }) => checks.map(({ id }) => id));
 
 const start = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Start the run' });
 
@@ -79,7 +81,7 @@ describe('the start of a run', () => {
     const { missing } = show(simulated, 0);
     expect(missing()).toEqual([
       'Connect a probe that is heard',
-      `Confirm ${safetyChecks.length} more before heat`,
+      `Confirm ${safetyLooks.length} more before heat`,
     ]);
     expect(start().disabled).toBe(true);
     expect(document.body.textContent).toContain('Simulated still');
@@ -106,9 +108,9 @@ describe('the start of a run', () => {
     await waitFor(() => expect(confirms()).toEqual([]));
     expect(asked[0]).toMatchObject([
       'run/start',
-      { settings: { safetyConfirms: safetyChecks.map(({ check }) => ({ check })) } },
+      { settings: { safetyConfirms: checkIds.map((check) => ({ check })) } },
     ]);
-    expect(missing()).toEqual([`Confirm ${safetyChecks.length} more before heat`]);
+    expect(missing()).toEqual([`Confirm ${safetyLooks.length} more before heat`]);
   });
 
   test('a rehearsal that does not start lets go of the simulated still', async () => {
