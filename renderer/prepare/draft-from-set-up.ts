@@ -8,7 +8,7 @@ import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
  */
 export function draftFromSetUp(
   setUp: SetUp,
-  role: PrepareDraft['role'],
+  { role, bell }: Pick<PrepareDraft, 'role' | 'bell'>,
   decimal: Decimal,
 ): PrepareDraft {
   const { charge, rig, stop } = setUp;
@@ -18,6 +18,7 @@ export function draftFromSetUp(
     ...firstDraft,
     ...firstFractionFrom(setUp, text),
     role,
+    bell,
     name: setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),

@@ -2,8 +2,8 @@ import type { PrepareDraft } from './prepare-draft.ts';
 
 /** Entries that are typed. */
 export type TextField = {
-  [F in keyof PrepareDraft]: string extends PrepareDraft[F] ? F : never;
-}[keyof PrepareDraft];
+  [F in Exclude<keyof PrepareDraft, 'bell'>]: string extends PrepareDraft[F] ? F : never;
+}[Exclude<keyof PrepareDraft, 'bell'>];
 
 /** What each entry is called, beside it and where it is asked for. */
 export const fieldNames: Readonly<Record<TextField, string>> = {

@@ -12,7 +12,9 @@ const speedOptions = rehearsalSpeeds.map((speed) => ({
 /** The quickest way in: watch a whole distillation without glass, heat or probe. Who has done so knows it, and gets one line. */
 export function Invitation({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
-  const isKnown = useBench(({ rigs }) => rigs?.hasRehearsed ?? false);
+  const isKnown = useBench(
+    ({ rigs }) => rigs !== null && (rigs.hasRehearsed || rigs.last !== null),
+  );
   const [speed, setSpeed] = useState<string>('60');
   const [isStarting, setStarting] = useState(false);
   const start = async () => {

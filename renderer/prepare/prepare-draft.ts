@@ -32,6 +32,8 @@ export interface PrepareDraft {
   readonly firstFractionAmount: string;
   readonly reactionTimeS: string;
   readonly role: Role;
+  /** When this lesson ends, `11:45`; empty where nobody said. */
+  readonly bell: string;
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: readonly SafetyConfirm[];
 }
@@ -58,6 +60,7 @@ export const firstDraft: PrepareDraft = {
   firstFractionAmount: '2',
   reactionTimeS: '45',
   role: 'teacher',
+  bell: '',
   confirms: [],
 };
 

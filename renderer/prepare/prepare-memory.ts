@@ -32,6 +32,7 @@ const keptSchema = z.strictObject({
   firstFractionAmount: text,
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
+  bell: text,
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

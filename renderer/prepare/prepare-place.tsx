@@ -1,5 +1,5 @@
 import { Button } from '../design/index.ts';
-import { PlanSection } from '../plan/index.ts';
+import { PlanSection, usePreparedPlan } from '../plan/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench } from '../window/use-stores.ts';
@@ -16,6 +16,7 @@ import { StopSection } from './stop-section.tsx';
 export function PreparePlace() {
   const canAct = useBench(mayCommand);
   const isRecording = useBench(isRunUnderWay);
+  const prepared = usePreparedPlan();
   return (
     <main className="place prepare" id="place">
       <h1>Prepare the run</h1>
@@ -27,9 +28,9 @@ export function PreparePlace() {
           <PressureSection />
           <SafetySection />
           <StopSection />
-          <PlanSection />
+          <PlanSection prepared={prepared} />
         </div>
-        <StartPanel canAct={canAct} />
+        <StartPanel canAct={canAct} plan={prepared.plan} />
       </div>
     </main>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'react';
-import type { RunSettings } from '#shared-core';
+import type { RunPlan, RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { PlannedLesson } from '../lesson/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
@@ -11,8 +12,13 @@ import { stillToDo } from './still-to-do.ts';
 import { useDraftFields } from './use-draft-fields.ts';
 import { useRigs } from './use-rigs.ts';
 
+interface StartPanelProps {
+  readonly canAct: boolean;
+  readonly plan: RunPlan | null;
+}
+
 /** What to expect, what is still missing, and the start. */
-export function StartPanel({ canAct }: { readonly canAct: boolean }) {
+export function StartPanel({ canAct, plan }: StartPanelProps) {
   const { commands } = useWindowParts();
   const probe = useBench((bench) => bench.probe);
   const isRecording = useBench(isRunUnderWay);
@@ -34,6 +40,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
     <aside className="start-panel" aria-label="What to expect, and start">
       <h2>What to expect</h2>
       <Expectation />
+      {!isRecording && <PlannedLesson plan={plan} />}
       {!isRecording && (
         <>
           <ul className="missing" aria-label="Still to do">

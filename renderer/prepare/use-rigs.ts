@@ -27,7 +27,7 @@ export function useRigs() {
 
   const fill = async (setUp: SetUp | undefined) => {
     if (setUp === undefined) return;
-    replace(draftFromSetUp(setUp, draft.role, decimal));
+    replace(draftFromSetUp(setUp, draft, decimal));
     const { source } = setUp;
     const { probe } = bench.getState();
     // A board that is being heard would be reset by opening its port once more.

@@ -1,7 +1,7 @@
+import type { ReactNode } from 'react';
 import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
-import { expectedEnd } from '../strip/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
-import { probeScaleWords, untilWords } from '../words/index.ts';
+import { probeScaleWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
 
@@ -9,13 +9,14 @@ interface FindingsProps {
   readonly snapshot: Snapshot;
   /** Whether it was thought of a moment that has passed while nothing newer is known. */
   readonly isPassed?: boolean;
+  /** What is ahead, in rows of its own. */
+  readonly ahead?: ReactNode;
 }
 
 /** What is thought of the run now: stage, vapour strength, what comes; each with its reason. */
-export function Findings({ snapshot, isPassed = false }: FindingsProps) {
+export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
   const words = useWords();
-  const { stage, vapour, forecast, plateau, timeS } = snapshot;
-  const end = expectedEnd(snapshot);
+  const { stage, vapour, plateau, timeS } = snapshot;
   const decimal = usePreferences((preferences) => preferences.decimal);
   const scale = stage.stage === 'cool-down' ? null : probeScaleWords(plateau, decimal);
   return (
@@ -54,21 +55,7 @@ export function Findings({ snapshot, isPassed = false }: FindingsProps) {
           </dd>
         </div>
       )}
-      {end && (
-        <div>
-          <dt>{words.number(plateau.leastStrengthAbv, 0)} % vol limit expected</dt>
-          <dd>
-            <strong>{untilWords({ low: end.low - timeS, high: end.high - timeS })}</strong>
-            {forecast?.distillateMlAtEnd && (
-              <span className="soft number">
-                {' '}
-                with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
-              </span>
-            )}
-            {forecast?.wouldHelp && <p className="soft">{words.said(forecast.wouldHelp)}</p>}
-          </dd>
-        </div>
-      )}
+      {ahead}
       {scale && (
         <div>
           <dt>This probe</dt>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { LessonRows } from '../lesson/index.ts';
 import { LeftOutNote } from '../probe/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
@@ -49,7 +50,13 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           {aside}
-          {snapshot && <Findings snapshot={snapshot} isPassed={!isJudged} />}
+          {snapshot && (
+            <Findings
+              snapshot={snapshot}
+              isPassed={!isJudged}
+              ahead={<LessonRows view={view} isLive={liveness === 'live'} />}
+            />
+          )}
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />

@@ -90,7 +90,7 @@ test('a rig is kept under its name, replaced by that name, and taken away', asyn
 });
 
 test('the rehearsal is explained until it was had once, then it is one line', () => {
-  show(<Invitation canAct />, { ...known, hasRehearsed: false });
+  show(<Invitation canAct />, { ...known, last: null, hasRehearsed: false });
   expect(screen.getByText(/A simulated still plays/)).toBeTruthy();
   cleanup();
   show(<Invitation canAct />, known);

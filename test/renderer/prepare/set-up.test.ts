@@ -39,7 +39,7 @@ describe('a set-up that comes back in the next lesson', () => {
     // As it comes back from the program, through the contract.
     const told = setUpSchema.parse(JSON.parse(JSON.stringify(kept.value)));
     expect(told.source).toEqual(source);
-    expect(draftFromSetUp(told, 'teacher', ',')).toEqual({
+    expect(draftFromSetUp(told, lastLesson, ',')).toEqual({
       ...lastLesson,
       stationPressure: '',
       seaLevelPressure: '',
@@ -50,7 +50,7 @@ describe('a set-up that comes back in the next lesson', () => {
   test('asks for the barometer again before it can start, and for nothing else', () => {
     const kept = setUpFromDraft(lastLesson, null);
     const next = settingsFromDraft(
-      draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), 'teacher', '.'),
+      draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), lastLesson, '.'),
     );
     expect(next).toEqual({
       ok: false,
@@ -61,7 +61,7 @@ describe('a set-up that comes back in the next lesson', () => {
   test('with an altitude alone it needs no entry at all', () => {
     const kept = setUpFromDraft({ ...lastLesson, pressureFrom: 'altitude' }, null);
     const next = settingsFromDraft(
-      draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), 'teacher', '.'),
+      draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), lastLesson, '.'),
     );
     expect(next.ok && next.value).toMatchObject({
       pressure: { altitudeM: 540, source: 'altitude' },
@@ -74,7 +74,7 @@ describe('a set-up that comes back in the next lesson', () => {
       const draft = { ...lastLesson, firstFractionKind, firstFractionAmount: '3' };
       const kept = setUpFromDraft(draft, null);
       expect(
-        draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), 'teacher', '.'),
+        draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), lastLesson, '.'),
       ).toMatchObject({
         firstFractionKind,
         firstFractionAmount: '3',

@@ -29,13 +29,6 @@ function findingsOf(snapshot: Snapshot): string {
 describe('Findings', () => {
   const snapshot = mainFraction();
 
-  test('ask for a reading of the receiver beside the range it would narrow', () => {
-    expect(snapshot.stage.stage).toBe('main-fraction');
-    expect(findingsOf(snapshot)).toMatch(
-      /% vol limit expectedin \d+–\d+ min .*Read the volume to narrow this by \d0 %\./,
-    );
-  });
-
   test('do not name a stage and give it a small chance at once', () => {
     const stageAt = (probability: number): string =>
       findingsOf({ ...snapshot, stage: { ...snapshot.stage, probability } });
