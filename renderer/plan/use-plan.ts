@@ -31,7 +31,7 @@ export function usePlan(request: PlanRequest | null): PlanState {
       worker.current ??= startWorker(({ id, plan }) => {
         if (id === asked.current) setState({ plan, isMaking: false });
       });
-      worker.current.postMessage(question);
+      worker.current?.postMessage(question);
     };
     const timer = setTimeout(ask, pauseMs);
     return () => clearTimeout(timer);
@@ -40,8 +40,13 @@ export function usePlan(request: PlanRequest | null): PlanState {
   return state;
 }
 
-function startWorker(onAnswer: (answer: PlanAnswer) => void): Worker {
-  const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-  worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => onAnswer(data);
-  return worker;
+/** Null in a window that may start none: it goes without a plan, and everything else goes on. */
+function startWorker(onAnswer: (answer: PlanAnswer) => void): Worker | null {
+  try {
+    const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => onAnswer(data);
+    return worker;
+  } catch {
+    return null;
+  }
 }

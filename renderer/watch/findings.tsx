@@ -33,7 +33,7 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
           <strong>{stageLabels[stage.stage]}</strong>
           <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
-          <Why because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
+          <Why of="Stage" because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
         </dd>
       </div>
       {vapour && (
@@ -51,7 +51,7 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
                 {words.range(vapour.ethanolMassPercent, 0, '% mass')}
               </span>
             )}
-            <Why because={vapour.explanation} />
+            <Why of="Vapour at the head" because={vapour.explanation} />
           </dd>
         </div>
       )}
@@ -61,7 +61,7 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
           <dt>This probe</dt>
           <dd>
             <strong className="number">{scale.finding}</strong>
-            <Why because={scale.because} />
+            <Why of="This probe" because={scale.because} />
           </dd>
         </div>
       )}
@@ -83,12 +83,12 @@ const vapourWords = {
   'above-water': 'Above boiling water',
 } as const;
 
-/** Probabilities in words and tens of percent: more digits would promise too much. */
+/** Doubts alone, in words and tens of percent: more digits would promise too much. */
 function likelihoodWords({ probability, condition }: StageCall): string {
   // A stage that is only held says nothing of how likely it is.
   if (condition === 'probe-suspect') return '· held';
 
-  if (probability >= 0.99) return '· sure';
+  if (probability >= 0.99) return '';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
   if (probability < 0.5) return '· perhaps over';
   return `· ${Math.min(95, Math.round(probability * 20) * 5)} % likely`;

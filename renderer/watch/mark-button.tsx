@@ -6,6 +6,8 @@ export interface MarkAct {
   readonly name: string;
   /** How the name goes on where the button has room only for its beginning. */
   readonly restOfName?: string;
+  /** The name where it stands alone, without the button beside it. */
+  readonly fullName?: string;
   readonly isNow?: boolean;
   readonly run: () => void;
 }
@@ -17,16 +19,22 @@ interface MarkButtonProps {
 }
 
 export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow, key, name, restOfName, run } = act;
+  const { isNow, key, name, restOfName, fullName, run } = act;
   return (
     <Button
       className="mark-button"
       disabled={!canAct}
       onClick={run}
       aria-pressed={isNow}
+      aria-label={fullName}
+      aria-keyshortcuts={showKey ? key : undefined}
       data-now={isNow}
     >
-      {showKey && <span className="key">{key}</span>}
+      {showKey && (
+        <span className="key" aria-hidden="true">
+          {key}
+        </span>
+      )}
       {name}
       {restOfName && <span className="unseen"> {restOfName}</span>}
     </Button>

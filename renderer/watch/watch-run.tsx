@@ -60,7 +60,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />
-      <Announcer view={view} />
+      <Announcer view={view} liveness={liveness} />
     </>
   );
 }

@@ -93,7 +93,7 @@ describe('the start of a run', () => {
     expect(missing()).toEqual(['Say which number is the still head']);
     expect(start().disabled).toBe(true);
     screen.getByRole('group', { name: /Which one hangs in the still head/ });
-    fireEvent.click(screen.getByRole('button', { name: /^channel-2\s*78\.29/ }));
+    fireEvent.click(screen.getByRole('button', { name: /^number 2\s*78\.29/ }));
     await waitFor(() => expect(asked).toHaveLength(1));
     expect(asked[0]).toEqual([
       'probe/connect',
