@@ -38,11 +38,9 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
   };
   return (
     <aside className="start-panel" aria-label="What to expect, and start">
-      <h2>What to expect</h2>
-      <Expectation />
-      {!isRecording && <PlannedLesson plan={plan} />}
       {!isRecording && (
         <>
+          <h2>Start</h2>
           <ul className="missing" aria-label="Still to do">
             {missing.map(({ words, field }) => (
               <li key={field}>
@@ -60,9 +58,12 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
           >
             Start the run
           </Button>
-          <KeepRig canAct={canAct} />
         </>
       )}
+      <h2>What to expect</h2>
+      <Expectation />
+      {!isRecording && <PlannedLesson plan={plan} />}
+      {!isRecording && <KeepRig canAct={canAct} />}
     </aside>
   );
 }

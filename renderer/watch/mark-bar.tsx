@@ -50,14 +50,14 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     {
       key: 'e',
       name: 'eased',
-      fullName: 'Heat eased',
+      beginOfName: 'Heat',
       isNow: heat === 'eased',
       run: () => mark({ type: 'heat-eased' }),
     },
     {
       key: 'o',
       name: 'off',
-      fullName: 'Heat off',
+      beginOfName: 'Heat',
       isNow: heat === 'off',
       run: () => void takeHeatOff(commands, alarms),
     },

@@ -6,8 +6,8 @@ export interface MarkAct {
   readonly name: string;
   /** How the name goes on where the button has room only for its beginning. */
   readonly restOfName?: string;
-  /** The name where it stands alone, without the button beside it. */
-  readonly fullName?: string;
+  /** How the name begins where it can't be read from the button beside it. */
+  readonly beginOfName?: string;
   readonly isNow?: boolean;
   readonly run: () => void;
 }
@@ -19,14 +19,13 @@ interface MarkButtonProps {
 }
 
 export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow, key, name, restOfName, fullName, run } = act;
+  const { isNow, key, name, restOfName, beginOfName, run } = act;
   return (
     <Button
       className="mark-button"
       disabled={!canAct}
       onClick={run}
       aria-pressed={isNow}
-      aria-label={fullName}
       aria-keyshortcuts={showKey ? key : undefined}
       data-now={isNow}
     >
@@ -35,6 +34,7 @@ export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
           {key}
         </span>
       )}
+      {beginOfName && <span className="unseen">{beginOfName} </span>}
       {name}
       {restOfName && <span className="unseen"> {restOfName}</span>}
     </Button>
