@@ -13,6 +13,7 @@ import {
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import type { ProbeHub } from '../probe/index.ts';
+import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
@@ -20,6 +21,7 @@ import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
+import { createRigHandlers } from './rig-handlers.ts';
 import { createRunHandlers } from './run-handlers.ts';
 
 export interface SessionSetup {
@@ -76,10 +78,19 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   ];
 
   const exchange = createExchange({ ...setup, files, library, mayWrite, recording, events });
+  const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
+  const runHandlers = createRunHandlers({ ...setup, files, library, mayWrite, recording });
   const handlers: RequestHandlers = {
-    ...createRunHandlers({ ...setup, files, library, mayWrite, recording }),
+    ...runHandlers,
     ...exchange.handlers,
+    ...createRigHandlers(rigs),
     ...createAppHandlers(app, runsFolder),
+    async 'run/start'(body, asker) {
+      const started = await runHandlers['run/start'](body, asker);
+      // Whether it can be noted is no matter of the run.
+      if (started.ok && probeHub.status().source?.kind === 'demo') await rigs.noteRehearsal();
+      return started;
+    },
     'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
     'probe/status': async () => succeed(probeHub.status()),
     async 'probe/connect'({ source }) {

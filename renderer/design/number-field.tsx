@@ -7,10 +7,12 @@ interface NumberFieldProps {
   readonly onText: (text: string) => void;
   readonly problem?: string | undefined;
   readonly hint?: string | undefined;
+  /** How a list of what is still to do finds it. */
+  readonly field?: string | undefined;
 }
 
 /** A number typed as text, so that a decimal comma is as good as a point. */
-export function NumberField({ name, unit, text, onText, problem, hint }: NumberFieldProps) {
+export function NumberField({ name, unit, text, onText, problem, hint, field }: NumberFieldProps) {
   const id = useId();
   const noteId = `${id}-note`;
   return (
@@ -22,6 +24,7 @@ export function NumberField({ name, unit, text, onText, problem, hint }: NumberF
         <input
           id={id}
           className="entry"
+          data-field={field}
           data-kind="number"
           inputMode="decimal"
           autoComplete="off"

@@ -29,13 +29,16 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
 
   const refresh = async () => {
     const toldBefore = recordingsTold;
-    const [app, ports, probe, recording] = await Promise.all([
+    const [app, ports, probe, recording, rigs] = await Promise.all([
       service.request('app/describe', {}),
       service.request('ports/list', {}),
       service.request('probe/status', {}),
       service.request('run/status', {}),
+      service.request('rigs/list', {}),
     ]);
     const { dispatch } = bench.getState();
+    // Before the window knows that it commands: whoever has had a run here is not welcomed again.
+    if (rigs.ok) dispatch({ type: 'rigs', rigs: rigs.value });
     if (app.ok) dispatch({ type: 'app', app: app.value });
     if (ports.ok) dispatch({ type: 'ports', ports: ports.value.ports });
     if (probe.ok) dispatch({ type: 'probe', probe: probe.value });

@@ -1,1 +1,4 @@
+export { planRequestFrom } from './plan-request-from.ts';
 export { PlanSection } from './plan-section.tsx';
+export { usePlan } from './use-plan.ts';
+export { type PreparedPlan, usePreparedPlan } from './use-prepared-plan.ts';

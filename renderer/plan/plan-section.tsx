@@ -4,27 +4,20 @@ import { Section } from '../prepare/section.tsx';
 import { useDraftFields } from '../prepare/use-draft-fields.ts';
 import { NumbersTable } from '../understand/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
-import { numberFrom } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { CourseFigure } from './course-figure.tsx';
-import { planRequestFrom } from './plan-request-from.ts';
 import { planSentence } from './plan-words.ts';
 import { PurityFigure } from './purity-figure.tsx';
 import { recoveryAtMeanStrength } from './recovery-at.ts';
-import { usePlan } from './use-plan.ts';
+import type { PreparedPlan } from './use-prepared-plan.ts';
 
 /** What this charge is expected to do in this rig under this air, drawn before any heat. */
-export function PlanSection() {
+export function PlanSection({ prepared }: { readonly prepared: PreparedPlan }) {
   const { settings, numberField } = useDraftFields();
   const decimal = usePreferences((preferences) => preferences.decimal);
   const words = useWords();
   const drip = numberField('dripRateMlPerMin');
-  const dripRate = numberFrom(drip.text);
-  const request =
-    settings.ok && dripRate !== null && drip.problem === undefined
-      ? planRequestFrom(settings.value, dripRate)
-      : null;
-  const { plan, isMaking } = usePlan(request);
+  const { request, plan, isMaking } = prepared;
   const { leastStrengthAbv, stop } = settings.ok
     ? settings.value
     : { leastStrengthAbv: 80, stop: { kind: 'strength' } as const };
@@ -40,7 +33,6 @@ export function PlanSection() {
       lead="Simulated some dozens of times with what you know of the rig, and how well you know it."
     >
       <NumberField
-        name="Drip rate you aim for"
         unit="mL/min"
         hint="Slow dripping means more reflux and a longer plateau."
         {...drip}

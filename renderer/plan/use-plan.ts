@@ -18,14 +18,7 @@ export function usePlan(request: PlanRequest | null): PlanState {
   const asked = useRef(0);
   const key = JSON.stringify(request);
 
-  useEffect(() => {
-    const made = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-    made.onmessage = ({ data }: MessageEvent<PlanAnswer>) => {
-      if (data.id === asked.current) setState({ plan: data.plan, isMaking: false });
-    };
-    worker.current = made;
-    return () => made.terminate();
-  }, []);
+  useEffect(() => () => worker.current?.terminate(), []);
 
   useEffect(() => {
     // Whatever was asked before is out of date, also when the entries make no request any more.
@@ -33,9 +26,27 @@ export function usePlan(request: PlanRequest | null): PlanState {
     setState((known) => ({ ...known, isMaking: key !== 'null' }));
     if (key === 'null') return;
     const question: PlanQuestion = { id: asked.current, request: JSON.parse(key) };
-    const timer = setTimeout(() => worker.current?.postMessage(question), pauseMs);
+    // Not before there is something to plan: a run that is past its warm-up needs none.
+    const ask = () => {
+      worker.current ??= startWorker(({ id, plan }) => {
+        if (id === asked.current) setState({ plan, isMaking: false });
+      });
+      worker.current?.postMessage(question);
+    };
+    const timer = setTimeout(ask, pauseMs);
     return () => clearTimeout(timer);
   }, [key]);
 
   return state;
+}
+
+/** Null in a window that may start none: it goes without a plan, and everything else goes on. */
+function startWorker(onAnswer: (answer: PlanAnswer) => void): Worker | null {
+  try {
+    const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => onAnswer(data);
+    return worker;
+  } catch {
+    return null;
+  }
 }

@@ -1,41 +1,41 @@
-import { useId } from 'react';
 import { NumberField } from '../design/index.ts';
 import { PlanFermentButton } from '../ferment/index.ts';
+import { TextLine } from '../probe/text-line.tsx';
+import { More } from './more.tsx';
 import { Section } from './section.tsx';
 import { useDraftFields } from './use-draft-fields.ts';
 
 export function ChargeSection() {
-  const { draft, change, numberField } = useDraftFields();
-  const nameId = useId();
+  const { draft, numberField, hasProblemIn } = useDraftFields();
+  const { name, plates, heatW, rigDescription } = draft;
+  const inUse = [
+    name.trim(),
+    rigDescription.trim(),
+    plates.trim() === '' ? 'column not known' : `${plates.trim()} plates`,
+    heatW.trim() === '' ? 'heat not known' : `${heatW.trim()} W`,
+  ];
   return (
-    <Section title="Charge and rig" lead="What is in the pot, and what stands on it.">
-      <div className="field field-wide">
-        <label className="field-name" htmlFor={nameId}>
-          Name of the run
-        </label>
-        <input
-          id={nameId}
-          className="entry"
-          maxLength={120}
-          value={draft.name}
-          onChange={({ target }) => change({ name: target.value })}
+    <Section title="In the pot" lead="What is in the pot, and what stands on it.">
+      <NumberField unit="mL" {...numberField('chargeVolumeMl')} />
+      <NumberField unit="% vol" {...numberField('chargeStrengthAbv')} />
+      <More
+        summary={inUse.filter((words) => words !== '').join(' · ')}
+        mustShow={hasProblemIn('name', 'plates', 'heatW')}
+      >
+        <TextLine maxLength={120} {...numberField('name')} />
+        <TextLine
+          maxLength={200}
+          placeholder="as it is called in this room"
+          {...numberField('rigDescription')}
         />
-      </div>
-      <NumberField name="Volume in the pot" unit="mL" {...numberField('chargeVolumeMl')} />
-      <NumberField name="Strength" unit="% vol" {...numberField('chargeStrengthAbv')} />
-      <NumberField
-        name="Plates of the column"
-        unit=""
-        hint="Theoretical plates; 0 for no column; leave empty if not known."
-        {...numberField('plates')}
-      />
-      <NumberField
-        name="Heat"
-        unit="W"
-        hint="Leave empty if not known."
-        {...numberField('heatW')}
-      />
-      <PlanFermentButton />
+        <NumberField
+          unit=""
+          hint="What it counts for (theoretical plates); 0 for no column; leave empty if not known."
+          {...numberField('plates')}
+        />
+        <NumberField unit="W" hint="Leave empty if not known." {...numberField('heatW')} />
+        <PlanFermentButton />
+      </More>
     </Section>
   );
 }

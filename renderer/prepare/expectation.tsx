@@ -21,28 +21,35 @@ export function Expectation() {
   }
   const { pressure } = settings.value;
   return (
-    <dl className="expectation">
-      <div>
-        <dt>Plateau at the head</dt>
-        <dd className="expectation-main number">
-          {words.number(plateau.azeotropeC, 1)}–{words.quantity(plateau.limitC, 1, '°C')}
-        </dd>
-      </div>
-      <div>
-        <dt>Azeotrope, the lowest it can be</dt>
-        <dd className="number">{words.quantity(plateau.azeotropeC, 1, '°C')}</dd>
-      </div>
-      <div>
-        <dt>{words.quantity(settings.value.leastStrengthAbv, 0, '% vol')} reached at</dt>
-        <dd className="number">{words.quantity(plateau.limitC, 1, '°C')}</dd>
-      </div>
-      <div>
-        <dt>Air pressure on the still</dt>
-        <dd className="number">
-          {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
-          {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}
-        </dd>
-      </div>
-    </dl>
+    <>
+      <dl className="expectation">
+        <div>
+          <dt>Plateau at the head</dt>
+          <dd className="expectation-main number">
+            {words.number(plateau.azeotropeC, 1)}–{words.quantity(plateau.limitC, 1, '°C')}
+          </dd>
+        </div>
+      </dl>
+      <details className="why">
+        <summary aria-label="Why this plateau?">Why?</summary>
+        <dl className="expectation">
+          <div>
+            <dt>Azeotrope, the lowest it can be</dt>
+            <dd className="number">{words.quantity(plateau.azeotropeC, 1, '°C')}</dd>
+          </div>
+          <div>
+            <dt>{words.quantity(settings.value.leastStrengthAbv, 0, '% vol')} reached at</dt>
+            <dd className="number">{words.quantity(plateau.limitC, 1, '°C')}</dd>
+          </div>
+          <div>
+            <dt>Air pressure on the still</dt>
+            <dd className="number">
+              {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
+              {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}
+            </dd>
+          </div>
+        </dl>
+      </details>
+    </>
   );
 }

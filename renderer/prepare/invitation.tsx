@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, ChoiceField } from '../design/index.ts';
 import { goTo } from '../window/place.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
 
 const speedOptions = rehearsalSpeeds.map((speed) => ({
@@ -9,9 +9,12 @@ const speedOptions = rehearsalSpeeds.map((speed) => ({
   label: `${speed} times faster`,
 }));
 
-/** The quickest way in: watch a whole distillation without glass, heat or probe. */
+/** The quickest way in: watch a whole distillation without glass, heat or probe. Who has done so knows it, and gets one line. */
 export function Invitation({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
+  const isKnown = useBench(
+    ({ rigs }) => rigs !== null && (rigs.hasRehearsed || rigs.last !== null),
+  );
   const [speed, setSpeed] = useState<string>('60');
   const [isStarting, setStarting] = useState(false);
   const start = async () => {
@@ -22,13 +25,15 @@ export function Invitation({ canAct }: { readonly canAct: boolean }) {
     if (isUnderWay) goTo('watch');
   };
   return (
-    <section className="invitation" aria-labelledby="invitation-title">
+    <section className="invitation" data-known={isKnown} aria-labelledby="invitation-title">
       <div>
-        <h2 id="invitation-title">Rehearse first</h2>
-        <p>
-          A simulated still plays a whole distillation of a pear-juice ferment: no glass, no heat,
-          no probe. Practise the prompts before the class arrives.
-        </p>
+        <h2 id="invitation-title">{isKnown ? 'Rehearse' : 'Rehearse first'}</h2>
+        {!isKnown && (
+          <p>
+            A simulated still plays a whole distillation of a pear-juice ferment: no glass, no heat,
+            no probe. Practise the prompts before the class arrives.
+          </p>
+        )}
       </div>
       <div className="invitation-acts">
         <ChoiceField
@@ -39,8 +44,8 @@ export function Invitation({ canAct }: { readonly canAct: boolean }) {
           onValue={setSpeed}
         />
         <Button
-          weight="main"
-          size="large"
+          weight={isKnown ? 'plain' : 'main'}
+          size={isKnown ? 'usual' : 'large'}
           disabled={!canAct || isStarting}
           onClick={() => void start()}
         >

@@ -24,6 +24,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
         <input
           id={id}
           className="entry"
+          data-field="probe"
           spellCheck={false}
           autoComplete="off"
           placeholder="/dev/ttyACM0 or COM3"

@@ -1,8 +1,9 @@
-import type { RunSettings, SafetyConfirm } from '#shared-core';
+import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
 import type { ProbeCorrection } from '../calibrate/correction-from.ts';
 
-export type PressureFrom = 'barometer' | 'sea-level' | 'altitude';
-export type PressureUnit = 'kPa' | 'hPa';
+export type PressureFrom = SetUp['pressureFrom'];
+export type PressureUnit = SetUp['pressureUnit'];
+export type ProbeKind = SetUp['probeKind'];
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
@@ -31,11 +32,11 @@ export interface PrepareDraft {
   readonly firstFractionAmount: string;
   readonly reactionTimeS: string;
   readonly role: Role;
+  /** When this lesson ends, `11:45`; empty where nobody said. */
+  readonly bell: string;
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: readonly SafetyConfirm[];
 }
-
-export type ProbeKind = 'digital' | 'platinum-a' | 'platinum-b' | 'thermocouple';
 
 export const firstDraft: PrepareDraft = {
   name: 'Pear-juice ferment',
@@ -59,17 +60,19 @@ export const firstDraft: PrepareDraft = {
   firstFractionAmount: '2',
   reactionTimeS: '45',
   role: 'teacher',
+  bell: '',
   confirms: [],
 };
 
-/** The draft with one check confirmed now by the present role, or no longer confirmed. */
-export function withConfirm(
+/** The draft with these checks confirmed now by the present role, or no longer confirmed. */
+export function withConfirms(
   draft: PrepareDraft,
-  check: string,
+  checks: readonly string[],
   isDone: boolean,
   confirmedAtIso: string,
 ): PrepareDraft {
-  const others = draft.confirms.filter((confirm) => confirm.check !== check);
+  const others = draft.confirms.filter(({ check }) => !checks.includes(check));
   const { role } = draft;
-  return { ...draft, confirms: isDone ? [...others, { check, role, confirmedAtIso }] : others };
+  const made = checks.map((check) => ({ check, role, confirmedAtIso }));
+  return { ...draft, confirms: isDone ? [...others, ...made] : others };
 }

@@ -1,4 +1,10 @@
 import { z } from 'zod';
+import {
+  pressureFromSchema,
+  pressureUnitSchema,
+  probeCorrectionSchema,
+  probeKindSchema,
+} from '#shared-core';
 import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
 const text = z.string().max(400);
@@ -11,15 +17,13 @@ const keptSchema = z.strictObject({
   rigDescription: text,
   plates: text,
   heatW: text,
-  pressureFrom: z.enum(['barometer', 'sea-level', 'altitude']),
-  pressureUnit: z.enum(['kPa', 'hPa']),
+  pressureFrom: pressureFromSchema,
+  pressureUnit: pressureUnitSchema,
   stationPressure: text,
   seaLevelPressure: text,
   altitudeM: text,
-  probeKind: z.enum(['digital', 'platinum-a', 'platinum-b', 'thermocouple']),
-  correction: z
-    .strictObject({ offsetK: z.number(), gain: z.number(), standardUncertaintyK: z.number() })
-    .nullable(),
+  probeKind: probeKindSchema,
+  correction: probeCorrectionSchema.nullable(),
   leastStrengthAbv: text,
   stopKind: z.enum(['strength', 'purity-against-recovery']),
   leastMeanStrengthAbv: text,
@@ -28,6 +32,7 @@ const keptSchema = z.strictObject({
   firstFractionAmount: text,
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
+  bell: text,
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

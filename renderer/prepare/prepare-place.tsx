@@ -1,5 +1,5 @@
 import { Button } from '../design/index.ts';
-import { PlanSection } from '../plan/index.ts';
+import { PlanSection, usePreparedPlan } from '../plan/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench } from '../window/use-stores.ts';
@@ -7,6 +7,7 @@ import { ChargeSection } from './charge-section.tsx';
 import { Invitation } from './invitation.tsx';
 import { PressureSection } from './pressure-section.tsx';
 import { ProbeSection } from './probe-section.tsx';
+import { RigBar } from './rig-bar.tsx';
 import { SafetySection } from './safety-section.tsx';
 import { StartPanel } from './start-panel.tsx';
 import { StopSection } from './stop-section.tsx';
@@ -15,22 +16,33 @@ import { StopSection } from './stop-section.tsx';
 export function PreparePlace() {
   const canAct = useBench(mayCommand);
   const isRecording = useBench(isRunUnderWay);
+  const prepared = usePreparedPlan();
   return (
     <main className="place prepare" id="place">
       <h1>Prepare the run</h1>
-      {isRecording ? <UnderWay /> : <Invitation canAct={canAct} />}
+      {isRecording ? <UnderWay /> : <WaysIn canAct={canAct} />}
       <div className="prepare-columns">
         <div>
           <ProbeSection canAct={canAct && !isRecording} />
           <ChargeSection />
           <PressureSection />
-          <StopSection />
-          <PlanSection />
           <SafetySection />
+          <StopSection />
+          <PlanSection prepared={prepared} />
         </div>
-        <StartPanel canAct={canAct} />
+        <StartPanel canAct={canAct} plan={prepared.plan} />
       </div>
     </main>
+  );
+}
+
+/** Who has a set-up starts from it; who has none yet is invited to rehearse. */
+function WaysIn({ canAct }: { readonly canAct: boolean }) {
+  return (
+    <>
+      <RigBar canAct={canAct} />
+      <Invitation canAct={canAct} />
+    </>
   );
 }
 

@@ -75,6 +75,10 @@ function readPressureKPa(
 ): Result<number, FieldProblem> {
   const isSeaLevel = pressureFrom === 'sea-level';
   const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
+  if (draft[field].trim() === '') {
+    const message = isSeaLevel ? 'Needed: from today’s report.' : 'Needed: what it shows today.';
+    return fail({ field, message });
+  }
   const { low, high } = isSeaLevel ? seaLevelRangeKPa : settingRanges.pressureKPa;
   if (draft.pressureUnit === 'hPa' && mayHaveThousandsMark(draft[field])) {
     return fail({ field, message: thousandsWords });

@@ -46,7 +46,6 @@ export function PressureSection() {
       )}
       {pressureFrom === 'barometer' && (
         <NumberField
-          name="Pressure the barometer shows here"
           unit={pressureUnit}
           hint="As it is in this room, not corrected to sea level."
           {...numberField('stationPressure')}
@@ -54,14 +53,12 @@ export function PressureSection() {
       )}
       {pressureFrom === 'sea-level' && (
         <NumberField
-          name="Pressure in the weather report"
           unit={pressureUnit}
           hint="Reports give the pressure at sea level; it is converted to your altitude."
           {...numberField('seaLevelPressure')}
         />
       )}
       <NumberField
-        name="Altitude of this room"
         unit="m"
         hint={
           pressureFrom === 'barometer'

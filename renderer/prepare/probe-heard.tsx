@@ -2,7 +2,7 @@ import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
-import { problemWords } from '../words/index.ts';
+import { channelWords, problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 
 interface ProbeHeardProps {
@@ -27,7 +27,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
         <ul className="heard-readings">
           {latest.map(({ channel, value, unit }) => (
             <li key={channel}>
-              <span className="soft">{channel}</span>{' '}
+              <span className="soft">{channelWords(channel)}</span>{' '}
               <strong className="number">{words.quantity(value, 2, unit)}</strong>
             </li>
           ))}

@@ -3,7 +3,10 @@ import type { PortInfo } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
 import { FindSpeech } from '../probe/index.ts';
+import { isAboutProbe } from '../stores/index.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { problemWords } from '../words/index.ts';
+import { More } from './more.tsx';
 import { PortPath } from './port-path.tsx';
 import type { ProbeKind } from './prepare-draft.ts';
 import { ProbeHeard } from './probe-heard.tsx';
@@ -20,6 +23,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
   const ports = useBench((bench) => bench.ports);
   const probe = useBench((bench) => bench.probe);
+  const problem = useBench((bench) => (isAboutProbe(bench.problem) ? bench.problem : null));
   const { draft, change } = useDraftFields();
   const [showsAll, setShowsAll] = useState(false);
   const shown = showsAll ? ports : ports.filter(({ likelyProbe }) => likelyProbe);
@@ -61,22 +65,31 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
         )}
       </div>
       <PortPath canAct={canAct} onPath={connect} />
+      {problem && !probe?.problem && (
+        <p className="field-problem field-wide" role="alert">
+          {problemWords(problem)}
+        </p>
+      )}
       <ProbeHeard probe={probe} canAct={canAct} />
       <FindSpeech probe={probe} canAct={canAct} />
-      <div className="field-wide">
-        <ChoiceField
-          name="Kind of probe"
-          options={kinds}
-          value={draft.probeKind}
-          onValue={(value) => change({ probeKind: value })}
-        />
-      </div>
-      <details className="why field-wide">
-        <summary>
-          {draft.correction ? 'Calibrated with ice and steam' : 'Calibrate with ice and steam'}
-        </summary>
-        <CalibrationWalk />
-      </details>
+      <More
+        summary={`${probeKinds[draft.probeKind].label} · ${draft.correction ? 'calibrated with ice and steam' : 'not calibrated'}`}
+      >
+        <div className="field-wide">
+          <ChoiceField
+            name="Kind of probe"
+            options={kinds}
+            value={draft.probeKind}
+            onValue={(value) => change({ probeKind: value })}
+          />
+        </div>
+        <details className="why field-wide">
+          <summary>
+            {draft.correction ? 'Calibrated with ice and steam' : 'Calibrate with ice and steam'}
+          </summary>
+          <CalibrationWalk />
+        </details>
+      </More>
     </Section>
   );
 }

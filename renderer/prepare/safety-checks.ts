@@ -1,12 +1,31 @@
-import { cautionsAt } from '#shared-core';
+import { type CautionId, cautionsAt, type KnownCaution } from '#shared-core';
 
-export interface SafetyCheck {
-  readonly check: string;
-  readonly words: string;
-  readonly reason: string;
+/** One look at one place of the bench, confirmed by one press: what can be seen there at a glance, and nothing else. */
+export interface SafetyLook {
+  readonly title: string;
+  readonly checks: readonly KnownCaution[];
 }
 
-/** What must be true at the bench before heat: the cautions of this place. */
-export const safetyChecks: readonly SafetyCheck[] = cautionsAt('prepare').map(
-  ({ id, check = '', because }) => ({ check: id, words: check, reason: because }),
-);
+/** Where each caution of Prepare is looked for. */
+const places: readonly { readonly title: string; readonly ids: readonly CautionId[] }[] = [
+  { title: 'The rules here', ids: ['permission'] },
+  { title: 'The people', ids: ['attended', 'protection'] },
+  { title: 'The room', ids: ['ignition', 'fire'] },
+  { title: 'The pot', ids: ['fill', 'boiling-stones'] },
+  { title: 'Glass, hoses and water', ids: ['open-path', 'clips', 'cooling-water'] },
+  { title: 'The heat', ids: ['drop-heat'] },
+  { title: 'Receiver, computer and head', ids: ['receiver-away', 'mercury'] },
+];
+
+/** What must be true at the bench before heat: the cautions of this place, by where one looks. */
+export const safetyLooks: readonly SafetyLook[] = places.map(({ title, ids }) => ({
+  title,
+  checks: cautionsAt('prepare').filter(({ id }) => ids.includes(id)),
+}));
+
+/** Looks at which something is not confirmed yet. */
+export function looksLeft(confirms: readonly { readonly check: string }[]): readonly SafetyLook[] {
+  return safetyLooks.filter(
+    ({ checks }) => !checks.every(({ id }) => confirms.some(({ check }) => check === id)),
+  );
+}

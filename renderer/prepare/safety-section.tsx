@@ -2,8 +2,8 @@ import type { SafetyConfirm } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../window/use-stores.ts';
 import { timeOfDayWords } from '../words/index.ts';
-import { type Role, withConfirm } from './prepare-draft.ts';
-import { safetyChecks } from './safety-checks.ts';
+import { type Role, withConfirms } from './prepare-draft.ts';
+import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
 import { Section } from './section.tsx';
 
 const roles = [
@@ -12,11 +12,10 @@ const roles = [
   { value: 'assistant', label: 'Assistant' },
 ] as const satisfies readonly { value: Role; label: string }[];
 
-/** Every check is confirmed one by one, with the role of who looked; the record keeps both. */
+/** Every look at the bench is confirmed by itself, with the role of who looked; the record keeps each check of it. */
 export function SafetySection() {
   const draft = usePrepare((state) => state.draft);
   const change = usePrepare((state) => state.change);
-  const replace = usePrepare((state) => state.replace);
   return (
     <Section
       title="Before heat"
@@ -31,32 +30,53 @@ export function SafetySection() {
         />
       </div>
       <ul className="checks field-wide">
-        {safetyChecks.map(({ check, words, reason }) => {
-          const confirm = draft.confirms.find((known) => known.check === check);
-          return (
-            <li key={check}>
-              <label className="check">
-                <input
-                  type="checkbox"
-                  checked={confirm !== undefined}
-                  onChange={({ target }) =>
-                    replace(withConfirm(draft, check, target.checked, new Date().toISOString()))
-                  }
-                />
-                <span>
-                  <strong>{words}</strong>
-                  {confirm && (
-                    <span className="check-role"> ✓{`\u00a0${confirmWords(confirm)}`}</span>
-                  )}
-                  <br />
-                  <span className="small soft">{reason}</span>
-                </span>
-              </label>
-            </li>
-          );
-        })}
+        {safetyLooks.map((look) => (
+          <Look key={look.title} look={look} />
+        ))}
       </ul>
     </Section>
+  );
+}
+
+function Look({ look }: { readonly look: SafetyLook }) {
+  const draft = usePrepare((state) => state.draft);
+  const replace = usePrepare((state) => state.replace);
+  const { title, checks } = look;
+  const isDone = !looksLeft(draft.confirms).includes(look);
+  const confirm = draft.confirms.find(({ check }) => check === checks[0]?.id);
+  const ids = checks.map(({ id }) => id);
+  return (
+    <li>
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={isDone}
+          data-field={isDone ? undefined : 'checks'}
+          onChange={({ target }) =>
+            replace(withConfirms(draft, ids, target.checked, new Date().toISOString()))
+          }
+        />
+        <span>
+          <strong>{title}</strong>
+          {isDone && confirm && (
+            <span className="check-role"> ✓{`\u00a0${confirmWords(confirm)}`}</span>
+          )}
+          {checks.map(({ id, check }) => (
+            <span key={id} className="check-line">
+              {check}
+            </span>
+          ))}
+        </span>
+      </label>
+      <details className="why">
+        <summary aria-label={`Why: ${title}`}>Why?</summary>
+        {checks.map(({ id, because }) => (
+          <p key={id} className="small soft">
+            {because}
+          </p>
+        ))}
+      </details>
+    </li>
   );
 }
 

@@ -1,5 +1,6 @@
 import { ChoiceField, NumberField } from '../design/index.ts';
-import type { FirstFractionKind, StopKind } from './prepare-draft.ts';
+import { More } from './more.tsx';
+import type { FirstFractionKind, PrepareDraft, StopKind } from './prepare-draft.ts';
 import { Section } from './section.tsx';
 import { useDraftFields } from './use-draft-fields.ts';
 
@@ -10,54 +11,66 @@ const conventions = [
 ] as const satisfies readonly { value: FirstFractionKind; label: string }[];
 
 const stops = [
-  { value: 'strength', label: 'When the vapour gets too weak' },
-  { value: 'purity-against-recovery', label: 'When the whole gets too weak' },
+  { value: 'strength', label: 'When what comes over gets too weak' },
+  { value: 'purity-against-recovery', label: 'When all collected together gets too weak' },
 ] as const satisfies readonly { value: StopKind; label: string }[];
 
 const units = { minutes: 'min', volume: 'mL', drops: 'drops' } as const;
 
 export function StopSection() {
-  const { draft, change, numberField } = useDraftFields();
+  const { draft, change, numberField, hasProblemIn } = useDraftFields();
   return (
     <Section title="Fractions" lead="When the main fraction begins and when the heat goes off.">
-      <ChoiceField
-        name="Heat off"
-        options={stops}
-        value={draft.stopKind}
-        onValue={(value) => change({ stopKind: value })}
-      />
-      {draft.stopKind === 'purity-against-recovery' && (
-        <NumberField
-          name="Least strength of all collected"
-          unit="% vol"
-          hint="Weigh it against the yield in the curve below."
-          {...numberField('leastMeanStrengthAbv')}
+      <More
+        summary={fractionsWords(draft)}
+        mustShow={hasProblemIn(
+          'leastStrengthAbv',
+          'leastMeanStrengthAbv',
+          'reactionTimeS',
+          'firstFractionAmount',
+        )}
+      >
+        <ChoiceField
+          name="Heat off"
+          options={stops}
+          value={draft.stopKind}
+          onValue={(value) => change({ stopKind: value })}
         />
-      )}
-      <NumberField
-        name="Least strength of the vapour"
-        unit="% vol"
-        hint="The heat-off prompt comes when the head leaves the plateau for this."
-        {...numberField('leastStrengthAbv')}
-      />
-      <NumberField
-        name="Time you need to act"
-        unit="s"
-        hint="The prompt comes that much earlier."
-        {...numberField('reactionTimeS')}
-      />
-      <ChoiceField
-        name="The first fraction ends"
-        options={conventions}
-        value={draft.firstFractionKind}
-        onValue={(value) => change({ firstFractionKind: value })}
-      />
-      <NumberField
-        name="Counted once the head holds"
-        unit={units[draft.firstFractionKind]}
-        hint="A convention: a sugar ferment holds too little of it for the temperature to show."
-        {...numberField('firstFractionAmount')}
-      />
+        {draft.stopKind === 'purity-against-recovery' && (
+          <NumberField
+            unit="% vol"
+            hint="Weigh it against the yield in the curve below."
+            {...numberField('leastMeanStrengthAbv')}
+          />
+        )}
+        <NumberField
+          unit="% vol"
+          hint="The heat-off prompt comes when the head leaves the plateau for this."
+          {...numberField('leastStrengthAbv')}
+        />
+        <NumberField
+          unit="s"
+          hint="The prompt comes that much earlier."
+          {...numberField('reactionTimeS')}
+        />
+        <ChoiceField
+          name="The first fraction ends"
+          options={conventions}
+          value={draft.firstFractionKind}
+          onValue={(value) => change({ firstFractionKind: value })}
+        />
+        <NumberField
+          unit={units[draft.firstFractionKind]}
+          hint="A convention: a sugar ferment holds too little of it for the temperature to show."
+          {...numberField('firstFractionAmount')}
+        />
+      </More>
     </Section>
   );
+}
+
+function fractionsWords(draft: PrepareDraft): string {
+  const { leastStrengthAbv, reactionTimeS, firstFractionAmount, firstFractionKind } = draft;
+  const first = `first fraction ${firstFractionAmount.trim()} ${units[firstFractionKind]}`;
+  return `${first} · heat off at ${leastStrengthAbv.trim()} % vol, told ${reactionTimeS.trim()} s before`;
 }

@@ -1,5 +1,5 @@
 import { usePrepare } from '../window/use-stores.ts';
-import type { PrepareDraft } from './prepare-draft.ts';
+import { fieldNames, type TextField } from './field-names.ts';
 import type { FieldProblem } from './pressure-from-draft.ts';
 import { settingsFromDraft } from './settings-from-draft.ts';
 
@@ -11,14 +11,16 @@ export function useDraftFields() {
   const change = usePrepare((state) => state.change);
   const settings = settingsFromDraft(draft);
   const problems = settings.ok ? none : settings.error;
+  const problemAt = (field: TextField) =>
+    problems.find((problem) => problem.field === field)?.message;
   const numberField = (field: TextField) => ({
+    field,
+    name: fieldNames[field],
     text: draft[field],
     onText: (text: string) => change({ [field]: text }),
-    problem: problems.find((problem) => problem.field === field)?.message,
+    problem: problemAt(field),
   });
-  return { draft, change, settings, numberField };
+  const hasProblemIn = (...fields: readonly TextField[]) =>
+    fields.some((field) => problemAt(field) !== undefined);
+  return { draft, change, settings, numberField, hasProblemIn };
 }
-
-type TextField = {
-  [F in keyof PrepareDraft]: string extends PrepareDraft[F] ? F : never;
-}[keyof PrepareDraft];

@@ -1,6 +1,7 @@
 import type { ProbeStatus, Reading } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../window/use-stores.ts';
+import { channelWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { hasHead } from './probe-facts.ts';
 import { probesOf } from './probes-of-source.ts';
@@ -35,7 +36,7 @@ export function HeadQuestion({ probe, canAct }: HeadQuestionProps) {
       <div className="choices">
         {choices.map(({ channel, value, unit, chosen }) => (
           <Button key={channel} disabled={!canAct} onClick={() => void commands.connect(chosen)}>
-            {channel}{' '}
+            {channelWords(channel)}{' '}
             <strong className="number">{words.quantity(value, 2, unit === '1' ? '' : unit)}</strong>
             {portOf(channel) && <span className="soft"> · {portOf(channel)}</span>}
           </Button>

@@ -1,4 +1,5 @@
 import { previewPattern } from '#shared-core';
+import { channelWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import type { SpeechDraft } from './speech-draft.ts';
 
@@ -26,7 +27,10 @@ export function PatternTrial({ draft, lines }: PatternTrialProps) {
           <code>{text}</code> →{' '}
           {because ??
             values
-              .map(({ channel, value, unit }) => `${channel} ${words.quantity(value, 2, unit)}`)
+              .map(
+                ({ channel, value, unit }) =>
+                  `${channelWords(channel)} ${words.quantity(value, 2, unit)}`,
+              )
               .join(', ')}
         </li>
       ))}

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { ProbeStatus, SerialSource } from '#shared-core';
 import { Button, ChoiceField, NumberField, SelectField } from '../design/index.ts';
+import { channelWords } from '../words/index.ts';
 import { roleOptions } from './channel-roles.ts';
 import { ModbusFields } from './modbus-fields.tsx';
 import { PatternTrial } from './pattern-trial.tsx';
@@ -37,8 +38,11 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
   const change = (changes: Partial<SpeechDraft>) => setDraft({ ...draft, ...changes });
   const patternId = useId();
   const asks = draft.language === 'scpi' || draft.language === 'modbus-rtu';
-  const channels = probe.channels.map((channel) => ({ value: channel, label: channel }));
-  const reset = { value: '', label: 'as it says' };
+  const channels = probe.channels.map((channel) => ({
+    value: channel,
+    label: channelWords(channel),
+  }));
+  const reset = { value: '', label: 'the one it calls so itself' };
   const speak = () => {
     const spoken = sourceFromSpeech(source, draft);
     setProblems(spoken.ok ? {} : spoken.error);
@@ -80,7 +84,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       )}
       {!hasOthers && (
         <SelectField
-          name="In the still head hangs"
+          name="Which number is the still head"
           options={[reset, ...channels]}
           value={draft.headChannel}
           onValue={(headChannel) => change({ headChannel })}
@@ -136,7 +140,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
         </div>
       )}
       <Button className="speak" disabled={!canAct} onClick={speak}>
-        Speak to it like this
+        Use these settings
       </Button>
     </div>
   );

@@ -3,13 +3,17 @@ import { useId } from 'react';
 interface TextLineProps {
   readonly name: string;
   readonly text: string;
-  readonly placeholder: string;
+  readonly placeholder?: string;
   readonly problem: string | undefined;
+  readonly maxLength?: number;
+  /** How a list of what is still to do finds it. */
+  readonly field?: string;
   readonly onText: (text: string) => void;
 }
 
 /** One line of text that is taken letter by letter as typed. */
-export function TextLine({ name, text, placeholder, problem, onText }: TextLineProps) {
+export function TextLine(props: TextLineProps) {
+  const { name, text, placeholder, problem, maxLength, field, onText } = props;
   const id = useId();
   const noteId = `${id}-note`;
   return (
@@ -23,6 +27,8 @@ export function TextLine({ name, text, placeholder, problem, onText }: TextLineP
         spellCheck={false}
         autoComplete="off"
         placeholder={placeholder}
+        maxLength={maxLength}
+        data-field={field}
         value={text}
         aria-invalid={problem !== undefined}
         aria-describedby={problem === undefined ? undefined : noteId}

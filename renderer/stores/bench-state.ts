@@ -1,4 +1,5 @@
 import type {
+  KnownRigs,
   PortInfo,
   ProbeStatus,
   RecordingStatus,
@@ -15,6 +16,8 @@ export interface BenchState {
   readonly ports: readonly PortInfo[];
   readonly probe: ProbeStatus | null;
   readonly recording: RecordingStatus | null;
+  /** Set-ups of earlier lessons; null until the services have told. */
+  readonly rigs: KnownRigs | null;
   /** The last thing that could not be done, until the person has read it. */
   readonly problem: ServiceProblem | null;
 }
@@ -25,6 +28,7 @@ export type BenchEvent =
   | { readonly type: 'ports'; readonly ports: readonly PortInfo[] }
   | { readonly type: 'probe'; readonly probe: ProbeStatus }
   | { readonly type: 'recording'; readonly recording: RecordingStatus }
+  | { readonly type: 'rigs'; readonly rigs: KnownRigs }
   | { readonly type: 'problem'; readonly problem: ServiceProblem }
   | { readonly type: 'problem-read' };
 
@@ -34,6 +38,7 @@ export const unknownBench: BenchState = {
   ports: [],
   probe: null,
   recording: null,
+  rigs: null,
   problem: null,
 };
 
@@ -54,6 +59,8 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
       };
     case 'recording':
       return { ...state, recording: event.recording };
+    case 'rigs':
+      return { ...state, rigs: event.rigs };
     case 'problem':
       return { ...state, problem: event.problem };
     case 'problem-read':
@@ -64,7 +71,7 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
 }
 
 /** A port that would not open is no news once a probe is heard. */
-function isAboutProbe(problem: ServiceProblem | null): boolean {
+export function isAboutProbe(problem: ServiceProblem | null): boolean {
   return problem !== null && (problem.kind === 'no-probe' || problem.kind.startsWith('port-'));
 }
 

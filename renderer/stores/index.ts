@@ -3,6 +3,7 @@ export {
   type BenchEvent,
   type BenchState,
   benchAfter,
+  isAboutProbe,
   isRunUnderWay,
   isViewer,
   mayCommand,

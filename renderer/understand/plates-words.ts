@@ -18,7 +18,7 @@ export function platesSentence(diagram: PlateDiagram, reflux: Estimate, words: W
   const start = refluxWords(reflux, words);
   const stages = stageWords(diagram.stages);
   if (stages !== null) {
-    return `${start}, ${stages} theoretical plates, the pot counted, lead from the pot to this head.`;
+    return `${start}, ${stages === 'about 1' ? 'about 1 theoretical plate, the pot itself, leads' : `${stages} theoretical plates, the pot counted, lead`} from the pot to this head.`;
   }
   if (diagram.minimumReflux === null) {
     return `${start}, the steps shrink to nothing: no number of plates passes the azeotrope.`;

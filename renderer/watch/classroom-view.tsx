@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { stageLabels } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { Countdown } from '../lesson/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
 import { RunStrip, useBoxSize } from '../strip/index.ts';
 import { CautionsButton } from '../window/cautions-button.tsx';
@@ -62,13 +63,14 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
         textPx={textShare * Math.min(size?.height ?? 720, size?.width ?? 720)}
       />
       <div className="classroom-foot">
+        {liveness === 'live' && <Countdown snapshot={snapshot} />}
         <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
         <CautionsButton />
         <Button ref={closeButton} onClick={onClose}>
           Leave
         </Button>
       </div>
-      <Announcer view={view} />
+      <Announcer view={view} liveness={liveness} />
     </main>
   );
 }

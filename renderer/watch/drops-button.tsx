@@ -30,8 +30,18 @@ export function DropsButton({ canAct, showKey, onCounted }: DropsButtonProps) {
 
   const mark = taps && dropsMark(taps);
   return (
-    <Button className="mark-button" disabled={!canAct} onClick={tap} data-now={taps !== null}>
-      {showKey && <span className="key">d</span>}
+    <Button
+      className="mark-button"
+      disabled={!canAct}
+      onClick={tap}
+      data-now={taps !== null}
+      aria-keyshortcuts={showKey ? 'd' : undefined}
+    >
+      {showKey && (
+        <span className="key" aria-hidden="true">
+          d
+        </span>
+      )}
       {mark ? `${Math.round((60 * mark.count) / mark.overS)} drops/min` : dropsWords(taps)}
     </Button>
   );

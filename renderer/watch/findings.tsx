@@ -1,7 +1,7 @@
+import type { ReactNode } from 'react';
 import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
-import { expectedEnd } from '../strip/index.ts';
 import { usePreferences } from '../window/use-stores.ts';
-import { probeScaleWords, untilWords } from '../words/index.ts';
+import { probeScaleWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';
 
@@ -9,13 +9,14 @@ interface FindingsProps {
   readonly snapshot: Snapshot;
   /** Whether it was thought of a moment that has passed while nothing newer is known. */
   readonly isPassed?: boolean;
+  /** What is ahead, in rows of its own. */
+  readonly ahead?: ReactNode;
 }
 
 /** What is thought of the run now: stage, vapour strength, what comes; each with its reason. */
-export function Findings({ snapshot, isPassed = false }: FindingsProps) {
+export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
   const words = useWords();
-  const { stage, vapour, forecast, plateau, timeS } = snapshot;
-  const end = expectedEnd(snapshot);
+  const { stage, vapour, plateau, timeS } = snapshot;
   const decimal = usePreferences((preferences) => preferences.decimal);
   const scale = stage.stage === 'cool-down' ? null : probeScaleWords(plateau, decimal);
   return (
@@ -32,7 +33,7 @@ export function Findings({ snapshot, isPassed = false }: FindingsProps) {
           <strong>{stageLabels[stage.stage]}</strong>
           <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
-          <Why because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
+          <Why of="Stage" because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
         </dd>
       </div>
       {vapour && (
@@ -50,41 +51,17 @@ export function Findings({ snapshot, isPassed = false }: FindingsProps) {
                 {words.range(vapour.ethanolMassPercent, 0, '% mass')}
               </span>
             )}
-            <Why because={vapour.explanation} />
+            <Why of="Vapour at the head" because={vapour.explanation} />
           </dd>
         </div>
       )}
-      {end && (
-        <div>
-          <dt>{words.number(plateau.leastStrengthAbv, 0)} % vol limit expected</dt>
-          <dd>
-            <strong>{untilWords({ low: end.low - timeS, high: end.high - timeS })}</strong>
-            {forecast?.distillateMlAtEnd && (
-              <span className="soft number">
-                {' '}
-                with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
-              </span>
-            )}
-            {forecast?.wouldHelp && <p className="soft">{words.said(forecast.wouldHelp)}</p>}
-            {forecast?.doubt && <p className="soft">{words.said(forecast.doubt)}</p>}
-          </dd>
-        </div>
-      )}
-      {!end && forecast?.doubt && (
-        <div>
-          <dt>{words.number(plateau.leastStrengthAbv, 0)} % vol limit expected</dt>
-          <dd>
-            <strong>not foreseen</strong>
-            <p className="soft">{words.said(forecast.doubt)}</p>
-          </dd>
-        </div>
-      )}
+      {ahead}
       {scale && (
         <div>
           <dt>This probe</dt>
           <dd>
             <strong className="number">{scale.finding}</strong>
-            <Why because={scale.because} />
+            <Why of="This probe" because={scale.because} />
           </dd>
         </div>
       )}
@@ -106,12 +83,12 @@ const vapourWords = {
   'above-water': 'Above boiling water',
 } as const;
 
-/** Probabilities in words and tens of percent: more digits would promise too much. */
+/** Doubts alone, in words and tens of percent: more digits would promise too much. */
 function likelihoodWords({ probability, condition }: StageCall): string {
   // A stage that is only held says nothing of how likely it is.
   if (condition === 'probe-suspect') return '· held';
 
-  if (probability >= 0.99) return '· sure';
+  if (probability >= 0.99) return '';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
   if (probability < 0.5) return '· perhaps over';
   return `· ${Math.min(95, Math.round(probability * 20) * 5)} % likely`;

@@ -45,7 +45,7 @@ function noteWords(
   if (head.ageS > staleS) return `last heard ${durationWords(head.ageS)} ago`;
   const { expandedUncertaintyK } = head;
   if (expandedUncertaintyK === null) return 'as the probe sends it; nothing judges it';
-  return `± ${words.number(expandedUncertaintyK, 1)} K (k = 2)${rateWords(head.rateKPerMin, expandedUncertaintyK, words)}`;
+  return `± ${words.number(expandedUncertaintyK, 1)} K${rateWords(head.rateKPerMin, expandedUncertaintyK, words)}`;
 }
 
 /** With more doubt than this about the head [K], as while vapour arrives, its rate says nothing. */

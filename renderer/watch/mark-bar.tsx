@@ -47,8 +47,20 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   };
   const heatActs: readonly MarkAct[] = [
     { key: 'h', name: 'Heat on', isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
-    { key: 'e', name: 'eased', isNow: heat === 'eased', run: () => mark({ type: 'heat-eased' }) },
-    { key: 'o', name: 'off', isNow: heat === 'off', run: () => void takeHeatOff(commands, alarms) },
+    {
+      key: 'e',
+      name: 'eased',
+      beginOfName: 'Heat',
+      isNow: heat === 'eased',
+      run: () => mark({ type: 'heat-eased' }),
+    },
+    {
+      key: 'o',
+      name: 'off',
+      beginOfName: 'Heat',
+      isNow: heat === 'off',
+      run: () => void takeHeatOff(commands, alarms),
+    },
   ];
   const otherActs: readonly MarkAct[] = [
     {
@@ -82,10 +94,15 @@ export function MarkBar({ view }: { readonly view: RunView }) {
       <Button
         weight="quiet"
         disabled={!canAct || !last}
+        aria-keyshortcuts={showKey ? 'u' : undefined}
         onClick={undo}
         title={last && `${words.mark(last.mark)}, ${clockWords(last.timeS)}`}
       >
-        {showKey && <span className="key">u</span>}
+        {showKey && (
+          <span className="key" aria-hidden="true">
+            u
+          </span>
+        )}
         {last ? `Undo “${shortened(words.mark(last.mark), undoLetters)}”` : 'Undo'}
       </Button>
       {dialog === 'measured' && (

@@ -6,6 +6,8 @@ export interface MarkAct {
   readonly name: string;
   /** How the name goes on where the button has room only for its beginning. */
   readonly restOfName?: string;
+  /** How the name begins where it can't be read from the button beside it. */
+  readonly beginOfName?: string;
   readonly isNow?: boolean;
   readonly run: () => void;
 }
@@ -17,16 +19,22 @@ interface MarkButtonProps {
 }
 
 export function MarkButton({ act, canAct, showKey }: MarkButtonProps) {
-  const { isNow, key, name, restOfName, run } = act;
+  const { isNow, key, name, restOfName, beginOfName, run } = act;
   return (
     <Button
       className="mark-button"
       disabled={!canAct}
       onClick={run}
       aria-pressed={isNow}
+      aria-keyshortcuts={showKey ? key : undefined}
       data-now={isNow}
     >
-      {showKey && <span className="key">{key}</span>}
+      {showKey && (
+        <span className="key" aria-hidden="true">
+          {key}
+        </span>
+      )}
+      {beginOfName && <span className="unseen">{beginOfName} </span>}
       {name}
       {restOfName && <span className="unseen"> {restOfName}</span>}
     </Button>

@@ -34,7 +34,9 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
-        <summary>{isOpen ? 'What if not?' : 'Why?'}</summary>
+        <summary aria-label={`${isOpen ? 'What if not?' : 'Why?'} ${act}`}>
+          {isOpen ? 'What if not?' : 'Why?'}
+        </summary>
         {!isOpen && (
           <p>
             At {clockWords(alarm.raisedS)} this was so: {words.said(alarm.because)}

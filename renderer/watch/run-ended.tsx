@@ -1,23 +1,45 @@
+import { useState } from 'react';
 import { Button } from '../design/index.ts';
 import { exportRun } from '../look-back/export-run.ts';
+import { RenameDialog } from '../look-back/rename-dialog.tsx';
+import type { FilmProgress } from '../look-back/use-film.ts';
 import { isViewer } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 
-/** What comes after a run: its readings as a table with one press, and all the rest in the library. */
-export function RunEnded({ runId }: { readonly runId: string }) {
+interface RunEndedProps {
+  readonly runId: string;
+  readonly progress: FilmProgress;
+  readonly onBooks: () => void;
+}
+
+/** What comes after a run, each one press away: name it, its books, its readings as a table, all the rest in the library. */
+export function RunEnded({ runId, progress, onBooks }: RunEndedProps) {
   const { service, bench } = useWindowParts();
   const onlyWatches = useBench(isViewer);
   const format = usePreferences(({ decimal }) => (decimal === ',' ? 'csv-semicolon' : 'csv'));
+  const [isNaming, setNaming] = useState(false);
+  const isReady = progress.step === 'ready';
   return (
-    <p className="watch-ended">
-      The run is in the library.{' '}
+    <div className="watch-ended">
+      <p>The run is in the library.</p>
+      {!onlyWatches && (
+        <>
+          <Button disabled={!isReady} onClick={() => setNaming(true)}>
+            Name it …
+          </Button>
+          <Button disabled={!isReady} onClick={onBooks}>
+            Books
+          </Button>
+          <Button onClick={() => void exportRun(service, bench, runId, format)}>Export CSV</Button>
+        </>
+      )}
       <Button weight="main" onClick={() => goTo('look-back')}>
         Look back
-      </Button>{' '}
-      {!onlyWatches && (
-        <Button onClick={() => void exportRun(service, bench, runId, format)}>Export CSV</Button>
+      </Button>
+      {isNaming && isReady && (
+        <RenameDialog run={progress.summary} onClose={() => setNaming(false)} />
       )}
-    </p>
+    </div>
   );
 }

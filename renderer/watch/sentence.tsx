@@ -38,7 +38,7 @@ function whatToSay({ snapshot, liveness, endedS }: SentenceProps): Said {
   if (liveness === 'unjudged') {
     return {
       act: 'Go by the thermometer in the still head.',
-      sentence: 'Advice has stopped: the part of this program that judges the run has failed.',
+      sentence: 'The temperature is what the probe sends; nobody judges it here.',
       tone: 'urgent',
     };
   }

@@ -6,8 +6,8 @@ import { goTo } from '../window/place.ts';
 import { useBench, useLiveView } from '../window/use-stores.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
-import { RunEnded } from './run-ended.tsx';
 import { StopDialog } from './stop-dialog.tsx';
+import { WatchEnded } from './watch-ended.tsx';
 import { WatchRun } from './watch-run.tsx';
 import { WhatComes } from './what-comes.tsx';
 
@@ -42,29 +42,27 @@ export function WatchPlace() {
   };
   const isRunning = view.endedS === null;
   if (isClassroom) return <ClassroomView view={view} onClose={closeClassroom} />;
+  const stripExtra = (
+    <Button ref={focusComingBack} onClick={openClassroom}>
+      Classroom view
+    </Button>
+  );
+  if (!isRunning) return <WatchEnded key={view.runId} view={view} stripExtra={stripExtra} />;
   return (
     <main className="watch" id="place">
-      <WatchRun
-        view={view}
-        stripExtra={
-          <Button ref={focusComingBack} onClick={openClassroom}>
-            Classroom view
-          </Button>
-        }
-      />
+      <WatchRun view={view} stripExtra={stripExtra} />
       <div className="watch-foot">
-        {isRunning && onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
-        {isRunning && !onlyWatches && <MarkBar view={view} />}
-        {!isRunning && <RunEnded runId={view.runId} />}
+        {onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
+        {!onlyWatches && <MarkBar view={view} />}
         <div className="watch-foot-end">
-          {isRunning && !onlyWatches && (
+          {!onlyWatches && (
             <Button disabled={!canAct} onClick={() => setStopping(true)}>
               Stop …
             </Button>
           )}
         </div>
       </div>
-      {isStopping && isRunning && <StopDialog view={view} onClose={() => setStopping(false)} />}
+      {isStopping && <StopDialog view={view} onClose={() => setStopping(false)} />}
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { LessonRows } from '../lesson/index.ts';
 import { LeftOutNote } from '../probe/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
@@ -51,11 +52,17 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           <ClosedNote gaps={view.gaps} />
           {aside}
-          {snapshot && <Findings snapshot={snapshot} isPassed={!isJudged} />}
+          {snapshot && (
+            <Findings
+              snapshot={snapshot}
+              isPassed={!isJudged}
+              ahead={<LessonRows view={view} isLive={liveness === 'live'} />}
+            />
+          )}
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />
-      <Announcer view={view} />
+      <Announcer view={view} liveness={liveness} />
     </>
   );
 }

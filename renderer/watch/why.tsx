@@ -1,16 +1,18 @@
 import { useWords } from '../words/use-words.ts';
 
 interface WhyProps {
+  /** What is explained: several stand on one page. */
+  readonly of: string;
   readonly because: string;
   readonly wouldChangeIf?: string;
 }
 
 /** The reason behind a call, on demand. */
-export function Why({ because, wouldChangeIf }: WhyProps) {
+export function Why({ of, because, wouldChangeIf }: WhyProps) {
   const words = useWords();
   return (
     <details className="why">
-      <summary>Why?</summary>
+      <summary aria-label={`Why? ${of}`}>Why?</summary>
       <p>{words.said(because)}</p>
       {wouldChangeIf && (
         <p className="soft">This would change if {words.said(lowerFirst(wouldChangeIf))}</p>

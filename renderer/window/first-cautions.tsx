@@ -2,10 +2,14 @@ import { mayCommand } from '../stores/index.ts';
 import { CautionsDialog } from './cautions-dialog.tsx';
 import { useBench, usePreferences } from './use-stores.ts';
 
-/** The cautions, opened by themselves once, for whoever is at the bench with this window for the first time. */
+/**
+ * The cautions, opened by themselves once, for whoever is at the bench for the first time. That a run was had here is known by the
+ * program; what this window keeps itself is lost with its address.
+ */
 export function FirstCautions() {
   const isAtBench = useBench(mayCommand);
+  const hasHadRun = useBench(({ rigs }) => rigs?.last != null);
   const { welcomed, set } = usePreferences((preferences) => preferences);
-  if (!isAtBench || welcomed) return null;
+  if (!isAtBench || welcomed || hasHadRun) return null;
   return <CautionsDialog onClose={() => set({ welcomed: true })} />;
 }

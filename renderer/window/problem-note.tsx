@@ -1,12 +1,16 @@
 import { Button } from '../design/index.ts';
+import { isAboutProbe } from '../stores/index.ts';
 import { problemWords } from '../words/index.ts';
+import { usePlace } from './use-place.ts';
 import { useBench, useWindowParts } from './use-stores.ts';
 
 /** What could not be done, until it has been read. */
 export function ProblemNote() {
   const { bench } = useWindowParts();
   const problem = useBench((state) => state.problem);
-  if (problem === null) return null;
+  const isInPrepare = usePlace() === 'prepare';
+  // There it stands where the probe is chosen.
+  if (problem === null || (isInPrepare && isAboutProbe(problem))) return null;
   return (
     <div className="problem-note" role="status">
       <p>{problemWords(problem)}</p>

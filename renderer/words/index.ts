@@ -1,4 +1,5 @@
 export { beyondChargeWords } from './beyond-charge-words.ts';
+export { channelWords } from './channel-words.ts';
 export { liquidMarkWords, liquidWords } from './liquid-mark-words.ts';
 export { markSign, markWords } from './mark-words.ts';
 export {

@@ -1,5 +1,6 @@
 export * from './events.ts';
 export * from './exchange-requests.ts';
+export * from './kept-rigs.ts';
 export * from './probe-schemas.ts';
 export * from './prompt-aside.ts';
 export * from './recorded-change.ts';

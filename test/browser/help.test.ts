@@ -16,7 +16,7 @@ test('the help opens by its key at the topic of the place, is read and left by k
   await page.getByRole('button', { name: 'Start the rehearsal' }).waitFor();
 
   // While somebody types, a question mark is one.
-  await page.getByRole('textbox', { name: 'Name of the run' }).press('?');
+  await page.getByRole('textbox', { name: 'Volume in the pot' }).press('?');
   expect(await dialog.count()).toBe(0);
   await page.evaluate('document.activeElement.blur()');
 

@@ -52,11 +52,11 @@ test('a head probe, a balance and a Modbus probe in the pot are read side by sid
     .getByRole('group', { name: 'Register 1' })
     .getByLabel('It measures')
     .selectOption('pot');
-  await form.getByRole('button', { name: 'Speak to it like this' }).click();
+  await form.getByRole('button', { name: 'Use these settings' }).click();
   await form.getByText('A whole number from 1 to 247.').waitFor();
   await takeScreenshots(page, 'prepare-several-probes');
   await form.getByLabel('Its address on the bus').fill('1');
-  await form.getByRole('button', { name: 'Speak to it like this' }).click();
+  await form.getByRole('button', { name: 'Use these settings' }).click();
   await heardReading(page, 'pot', '92.30 °C').waitFor();
   await page.getByText('Heard clearly').waitFor();
   await heardReading(page, 'head', '78.40 °C').waitFor();

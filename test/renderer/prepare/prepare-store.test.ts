@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { firstDraft, withConfirm } from '../../../renderer/prepare/prepare-draft.ts';
+import { firstDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 
 function storage(kept = new Map<string, string>()) {
@@ -20,7 +20,7 @@ test('what was typed outlives a reload; the checks, made for one run, do not', (
   });
   const correction = { offsetK: -0.2, gain: 1.002, standardUncertaintyK: 0.06 };
   const { draft, replace } = createPrepareStore(kept).getState();
-  replace(withConfirm({ ...draft, correction }, 'attended', true, '2026-03-18T09:15:00.000Z'));
+  replace(withConfirms({ ...draft, correction }, ['attended'], true, '2026-03-18T09:15:00.000Z'));
   expect(createPrepareStore(kept).getState().draft).toEqual({
     ...firstDraft,
     pressureFrom: 'barometer',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pressureAtAltitudeKPa, runSettingsSchema } from '#shared-core';
 import { expectedPlateau } from '../../../renderer/prepare/expected-plateau.ts';
-import { firstDraft as emptyDraft, withConfirm } from '../../../renderer/prepare/prepare-draft.ts';
+import { firstDraft as emptyDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
 import { pressureFromDraft } from '../../../renderer/prepare/pressure-from-draft.ts';
 import { settingsFromDraft } from '../../../renderer/prepare/settings-from-draft.ts';
 import { thousandsWords } from '../../../renderer/words/index.ts';
@@ -140,8 +140,8 @@ describe('pressureFromDraft', () => {
 test('a confirmed check keeps the role of who looked and when, also in the record, and can be taken back', () => {
   const atIso = '2026-03-18T09:15:00.000Z';
   const draft = { ...firstDraft, role: 'technician' } as const;
-  const confirmed = withConfirm(draft, 'boiling-stones', true, atIso);
-  const taken = withConfirm(confirmed, 'boiling-stones', false, atIso);
+  const confirmed = withConfirms(draft, ['boiling-stones'], true, atIso);
+  const taken = withConfirms(confirmed, ['boiling-stones'], false, atIso);
   expect([confirmed.confirms, taken.confirms]).toEqual([
     [{ check: 'boiling-stones', role: 'technician', confirmedAtIso: atIso }],
     [],

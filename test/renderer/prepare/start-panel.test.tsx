@@ -5,7 +5,7 @@ import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-
 import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
 import { ProbeHeard } from '../../../renderer/prepare/probe-heard.tsx';
 import { rehearse } from '../../../renderer/prepare/rehearse.ts';
-import { safetyChecks } from '../../../renderer/prepare/safety-checks.ts';
+import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
 import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
@@ -40,7 +40,7 @@ const unnamed: ProbeStatus = {
   })),
 };
 
-function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
+function show(probe: ProbeStatus, confirmed = safetyLooks.length) {
   const asked: [RequestName, unknown][] = [];
   let parts: WindowParts | null = null;
   const request = async (name: RequestName, body: unknown) => {
@@ -50,15 +50,15 @@ function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
   renderInWindow(
     <>
       <ProbeHeard probe={probe} canAct />
-      <StartPanel canAct />
+      <StartPanel canAct plan={null} />
     </>,
     request as never,
     (made) => {
       parts = made;
       made.bench.getState().dispatch({ type: 'probe', probe });
-      const confirms = safetyChecks
+      const confirms = safetyLooks
         .slice(0, confirmed)
-        .map(({ check }) => ({ check, role: 'teacher' as const }));
+        .flatMap(({ checks }) => checks.map(({ id }) => ({ check: id, role: 'teacher' as const })));
       made.prepare.getState().replace({ ...firstDraft, altitudeM: '0', confirms });
     },
   );
@@ -66,6 +66,8 @@ function show(probe: ProbeStatus, confirmed = safetyChecks.length) {
     [...document.querySelectorAll('.missing li')].map(({ textContent }) => textContent);
   return { asked, missing, confirms: () => parts?.prepare.getState().draft.confirms };
 }
+
+const checkIds = safetyLooks.flatMap(({ checks }) => checks.map(({ id }) => id));
 
 const start = () => screen.getByRole<HTMLButtonElement>('button', { name: 'Start the run' });
 
@@ -79,7 +81,7 @@ describe('the start of a run', () => {
     const { missing } = show(simulated, 0);
     expect(missing()).toEqual([
       'Connect a probe that is heard',
-      `Confirm ${safetyChecks.length} more before heat`,
+      `Confirm ${safetyLooks.length} more before heat`,
     ]);
     expect(start().disabled).toBe(true);
     expect(document.body.textContent).toContain('Simulated still');
@@ -91,7 +93,7 @@ describe('the start of a run', () => {
     expect(missing()).toEqual(['Say which number is the still head']);
     expect(start().disabled).toBe(true);
     screen.getByRole('group', { name: /Which one hangs in the still head/ });
-    fireEvent.click(screen.getByRole('button', { name: /^channel-2\s*78\.29/ }));
+    fireEvent.click(screen.getByRole('button', { name: /^number 2\s*78\.29/ }));
     await waitFor(() => expect(asked).toHaveLength(1));
     expect(asked[0]).toEqual([
       'probe/connect',
@@ -106,9 +108,9 @@ describe('the start of a run', () => {
     await waitFor(() => expect(confirms()).toEqual([]));
     expect(asked[0]).toMatchObject([
       'run/start',
-      { settings: { safetyConfirms: safetyChecks.map(({ check }) => ({ check })) } },
+      { settings: { safetyConfirms: checkIds.map((check) => ({ check })) } },
     ]);
-    expect(missing()).toEqual([`Confirm ${safetyChecks.length} more before heat`]);
+    expect(missing()).toEqual([`Confirm ${safetyLooks.length} more before heat`]);
   });
 
   test('a rehearsal that does not start lets go of the simulated still', async () => {

@@ -46,7 +46,7 @@ test('of several probes each temperature is offered as the head with its port, a
   const buttons = screen.getAllByRole('button');
   expect(buttons.map(({ textContent }) => textContent)).toEqual([
     expect.stringMatching(/^pot 78\.40.*\/dev\/one$/),
-    expect.stringMatching(/^pot-2 91\.50.*\/dev\/two$/),
+    expect.stringMatching(/^second pot 91\.50.*\/dev\/two$/),
   ]);
   fireEvent.click(buttons[1] as HTMLElement);
   const probes = [one, { ...two, channels: { head: 'head' } }];

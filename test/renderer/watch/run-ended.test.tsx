@@ -13,7 +13,10 @@ test('the readings of a run that has just ended are asked for as a table with on
     asked.push({ name, body });
     return { ok: false, error: { kind: 'disconnected' } };
   }) as WindowParts['service']['request'];
-  renderInWindow(<RunEnded runId="run-7" />, request);
+  renderInWindow(
+    <RunEnded runId="run-7" progress={{ step: 'reading' }} onBooks={() => {}} />,
+    request,
+  );
   fireEvent.click(screen.getByRole('button', { name: 'Export CSV' }));
   await expect.poll(() => asked.length).toBeGreaterThan(0);
   expect(JSON.stringify(asked[0])).toContain('"run-7"');

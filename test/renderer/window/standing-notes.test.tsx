@@ -51,13 +51,7 @@ describe('a standing heat-off prompt', () => {
     });
   }
 
-  for (const opener of [
-    'Cautions',
-    'Display and sound',
-    'Second screen',
-    /^v ?Volume$/,
-    'Stop …',
-  ]) {
+  for (const opener of ['Cautions', 'Display and sound', 'Second screen', /^Volume$/, 'Stop …']) {
     test(`is answered inside the dialog that “${opener}” opens`, async () => {
       const asked = show('watch');
       fireEvent.click(screen.getAllByRole('button', { name: opener })[0]!);
@@ -99,6 +93,12 @@ describe('what is wrong with the run under way', () => {
       }
     });
   }
+
+  test('that advice has stopped is said once on a screen, not twice in other words', () => {
+    show('watch', troubles['Advice has stopped']);
+    const said = document.body.textContent?.match(/advice has stopped|that judges the run/gi);
+    expect(said).toHaveLength(1);
+  });
 
   test('both troubles at once are both said', () => {
     const problem = { kind: 'disk-full', path: '/runs' } as const;

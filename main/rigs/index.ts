@@ -1,0 +1,1 @@
+export { createRigMemory, type RigMemory } from './rig-memory.ts';

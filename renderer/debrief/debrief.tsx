@@ -1,0 +1,99 @@
+import { useMemo } from 'react';
+import { type BookedCut, cautionOf } from '#shared-core';
+import type { FilmProgress } from '../look-back/use-film.ts';
+import { usePreferences } from '../window/use-stores.ts';
+import { problemWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { debriefOf, volumeOf } from './debrief-of.ts';
+import { afterLimitWords, reactionWords } from './debrief-words.ts';
+
+/** Right after Stop: what the run came to, and what is still to do at the bench. */
+export function Debrief({ progress }: { readonly progress: FilmProgress }) {
+  const words = useWords();
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const found = useMemo(() => {
+    if (progress.step !== 'ready') return null;
+    const { film, lateMarks } = progress;
+    const plateau = film.frames.at(-1)?.snapshot?.plateau;
+    return plateau ? debriefOf({ ...film, plateau }, lateMarks) : null;
+  }, [progress]);
+  return (
+    <section className="debrief" aria-labelledby="debrief-title">
+      <h2 id="debrief-title">What it came to</h2>
+      {progress.step === 'failed' && <p>{problemWords(progress.problem)}</p>}
+      {(progress.step === 'reading' || progress.step === 'computing') && (
+        <p role="status">Going through the run …</p>
+      )}
+      {found && (
+        <dl className="findings">
+          <div>
+            <dt>Collected</dt>
+            <dd>
+              {found.cuts.length === 0 && 'No volume was marked: enter it under Books.'}
+              {found.cuts.map((cut) => (
+                <p key={cut.number}>
+                  Receiver {cut.number}: <CutWords cut={cut} />
+                </p>
+              ))}
+            </dd>
+          </div>
+          <div>
+            <dt>Heat off</dt>
+            <dd>{reactionWords(found.reaction)}</dd>
+          </div>
+          <div>
+            <dt>
+              After the{' '}
+              {words.number(
+                progress.step === 'ready' ? progress.film.settings.leastStrengthAbv : 0,
+                0,
+              )}{' '}
+              % vol limit
+            </dt>
+            <dd>{afterLimitWords(found.afterLimit, decimal)}</dd>
+          </div>
+        </dl>
+      )}
+      <CleanUp />
+    </section>
+  );
+}
+
+function CutWords({ cut }: { readonly cut: BookedCut }) {
+  const words = useWords();
+  const volumeMl = volumeOf(cut);
+  const strength = cut.booked?.strengthAbv ?? null;
+  return (
+    <>
+      <strong className="number">
+        {volumeMl === null
+          ? 'volume not marked'
+          : words.quantity(volumeMl, volumeMl < 10 ? 1 : 0, 'mL')}
+      </strong>
+      {strength && (
+        <span className="number">
+          {' '}
+          of {words.range(strength, 0, '% vol')},{' '}
+          {cut.strengthFrom === 'measured' ? 'measured' : 'by the head temperature'}
+        </span>
+      )}
+    </>
+  );
+}
+
+const cleanUp = (['hot-glass', 'label', 'disposal', 'drink'] as const).map(cautionOf);
+
+function CleanUp() {
+  return (
+    <details className="why">
+      <summary>Clean up</summary>
+      <ul className="clean-up">
+        {cleanUp.map(({ id, act, because }) => (
+          <li key={id}>
+            <strong>{act}</strong> {because}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,1 @@
+export { Debrief } from './debrief.tsx';

@@ -1,0 +1,31 @@
+import { useId } from 'react';
+import { usePrepare } from '../window/use-stores.ts';
+
+interface BellFieldProps {
+  /** What that bell means for the run; null while it can't be said. */
+  readonly verdict: string | null;
+}
+
+/** When the lesson ends, as the teacher says, and whether the run does before. */
+export function BellField({ verdict }: BellFieldProps) {
+  const bell = usePrepare((state) => state.draft.bell);
+  const change = usePrepare((state) => state.change);
+  const id = useId();
+  return (
+    <div className="bell-field">
+      <label htmlFor={id}>The bell rings at</label>
+      <input
+        id={id}
+        className="entry"
+        type="time"
+        value={bell}
+        onChange={({ target }) => change({ bell: target.value })}
+      />
+      {bell !== '' && (
+        <p className="small" role="status">
+          {verdict ?? 'Whether it fits can’t be told yet.'}
+        </p>
+      )}
+    </div>
+  );
+}

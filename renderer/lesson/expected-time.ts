@@ -1,0 +1,67 @@
+import { assertNever } from '#shared-core';
+
+/** A stretch of time [s], from the same beginning as whatever it is compared with. */
+export interface Stretch {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** When something is expected, as far as it helps somebody who plans a lesson; times of the clock [ms]. */
+export type ExpectedTime =
+  | { readonly kind: 'window'; readonly lowMs: number; readonly highMs: number }
+  /** The range is too wide to plan by; before its beginning it need not be reckoned with. */
+  | { readonly kind: 'too-early'; readonly notBeforeMs: number }
+  | { readonly kind: 'overdue' };
+
+const minuteS = 60;
+/** What a teacher can plan by, no source: no wider than most of a lesson, nor than what is left until its middle. */
+const widestS = 40 * minuteS;
+/** So narrow, it helps however near it is. */
+const narrowS = 10 * minuteS;
+/** Narrow enough to be counted down before a class. */
+const countedDownS = 5 * minuteS;
+
+/** Whether a range ahead of now [s] is of use to somebody with a timetable. */
+export function isOfUse({ low, high }: Stretch): boolean {
+  const fromS = Math.max(0, low);
+  const widthS = high - fromS;
+  return widthS <= widestS && (widthS <= narrowS || widthS <= (fromS + high) / 2);
+}
+
+/** Whether a range ahead of now [s] may be counted down for all to see. */
+export function isCountable({ low, high }: Stretch): boolean {
+  return high > 0 && high - low <= countedDownS;
+}
+
+/** A range of run time [s] on the clock, seen from now. */
+export function expectedTime(range: Stretch, runStartMs: number, nowMs: number): ExpectedTime {
+  const lowMs = runStartMs + 1000 * range.low;
+  const highMs = runStartMs + 1000 * range.high;
+  if (highMs <= nowMs) return { kind: 'overdue' };
+  const ahead = { low: (lowMs - nowMs) / 1000, high: (highMs - nowMs) / 1000 };
+  return isOfUse(ahead)
+    ? { kind: 'window', lowMs: Math.max(lowMs, nowMs), highMs }
+    : { kind: 'too-early', notBeforeMs: Math.max(lowMs, nowMs) };
+}
+
+/** `about 10:25 – 10:40`, or why there is no such range. */
+export function expectedTimeWords(expected: ExpectedTime): string {
+  switch (expected.kind) {
+    case 'window':
+      return `about ${clockRangeWords(expected)}`;
+    case 'too-early':
+      return 'too early to tell';
+    case 'overdue':
+      return 'any moment now';
+    default:
+      return assertNever(expected);
+  }
+}
+
+/** Ends rounded outwards, to five minutes where the range is wide: more would promise too much. */
+function clockRangeWords({ lowMs, highMs }: { lowMs: number; highMs: number }): string {
+  const stepMs = highMs - lowMs >= 1000 * narrowS ? 300_000 : 60_000;
+  const from = Math.floor(lowMs / stepMs) * stepMs;
+  const to = Math.ceil(highMs / stepMs) * stepMs;
+  return new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).formatRange(from, to);
+}

@@ -1,0 +1,3 @@
+export { Countdown } from './countdown.tsx';
+export { LessonRows } from './lesson-rows.tsx';
+export { PlannedLesson } from './planned-lesson.tsx';

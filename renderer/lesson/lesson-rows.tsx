@@ -1,0 +1,116 @@
+import { mayCommand, type RunView } from '../stores/index.ts';
+import { useBench, usePrepare } from '../window/use-stores.ts';
+import { timeOfDayWords, untilWords } from '../words/index.ts';
+import { useWords } from '../words/use-words.ts';
+import { bellAfter, fitsUntil, fitWords } from './bell.ts';
+import { BellField } from './bell-field.tsx';
+import {
+  type ExpectedTime,
+  expectedTime,
+  expectedTimeWords,
+  type Stretch,
+} from './expected-time.ts';
+import { useRunningLesson } from './use-running-lesson.ts';
+
+interface LessonRowsProps {
+  readonly view: RunView;
+  readonly isLive: boolean;
+}
+
+/** When vapour and heat off are expected, by the clock, and whether that is before the bell. */
+export function LessonRows({ view, isLive }: LessonRowsProps) {
+  const words = useWords();
+  const canAct = useBench(mayCommand);
+  const bell = usePrepare((state) => state.draft.bell);
+  const { vapour, heatOff } = useRunningLesson(view, isLive);
+  const { snapshot, startedAtIso, settings } = view;
+  if (snapshot === null) return null;
+  const { forecast, timeS, stage } = snapshot;
+  const startMs = Date.parse(startedAtIso ?? '');
+  const hasForecast = stage.stage !== 'warm-up';
+  const bellMs = Number.isNaN(startMs) ? null : bellAfter(bell, startMs);
+  const heatOffName = `Heat off, at ${words.number(settings.leastStrengthAbv, 0)} % vol`;
+  const doubt = hasForecast ? (forecast?.doubt ?? null) : null;
+  const isOver = stage.stage === 'tail' || stage.stage === 'cool-down';
+  return (
+    <>
+      {vapour && (
+        <TimeRow name="Vapour at the head" range={vapour} startMs={startMs} nowS={timeS} />
+      )}
+      {heatOff && (
+        <TimeRow
+          name={heatOffName}
+          range={heatOff}
+          startMs={startMs}
+          nowS={timeS}
+        >
+          {hasForecast && forecast?.distillateMlAtEnd && (
+            <span className="soft number">
+              {' '}
+              with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
+            </span>
+          )}
+          {hasForecast && forecast?.wouldHelp && (
+            <p className="soft">{words.said(forecast.wouldHelp)}</p>
+          )}
+          {doubt && <p className="soft">{words.said(doubt)}</p>}
+        </TimeRow>
+      )}
+      {heatOff === null && doubt && !isOver && (
+        <div>
+          <dt>{heatOffName}</dt>
+          <dd>
+            <strong>not foreseen</strong>
+            <p className="soft">{words.said(doubt)}</p>
+          </dd>
+        </div>
+      )}
+      {isLive && canAct && !isOver && (
+        <div>
+          <dt>The lesson</dt>
+          <dd>
+            <BellField
+              verdict={bellMs && heatOff ? fitWords(fitsUntil(bellMs, startMs, heatOff)) : null}
+            />
+          </dd>
+        </div>
+      )}
+    </>
+  );
+}
+
+interface TimeRowProps {
+  readonly name: string;
+  readonly range: Stretch;
+  /** NaN where nobody knows when the run began: then only what is ahead is told. */
+  readonly startMs: number;
+  readonly nowS: number;
+  readonly children?: React.ReactNode;
+}
+
+function TimeRow({ name, range, startMs, nowS, children }: TimeRowProps) {
+  const ahead = { low: range.low - nowS, high: range.high - nowS };
+  const knownStartMs = Number.isNaN(startMs) ? null : startMs;
+  const at = expectedTime(range, knownStartMs ?? 0, (knownStartMs ?? 0) + 1000 * nowS);
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        <strong className="number">
+          {knownStartMs === null && at.kind === 'window'
+            ? untilWords(ahead)
+            : expectedTimeWords(at)}
+        </strong>
+        {knownStartMs !== null && <span className="soft number"> {besideWords(at, ahead)}</span>}
+        {children}
+      </dd>
+    </div>
+  );
+}
+
+/** The same as a time to wait, or from when on it must be reckoned with. */
+function besideWords(at: ExpectedTime, ahead: Stretch): string {
+  if (at.kind === 'window') return untilWords(ahead);
+  if (at.kind === 'overdue') return '';
+  return `not before ${timeOfDayWords(new Date(at.notBeforeMs).toISOString())}`;
+}

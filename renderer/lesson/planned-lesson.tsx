@@ -1,0 +1,50 @@
+import type { RunPlan } from '#shared-core';
+import { usePrepare } from '../window/use-stores.ts';
+import { timeOfDayWords } from '../words/index.ts';
+import { bellAfter, latestStartWords } from './bell.ts';
+import { BellField } from './bell-field.tsx';
+import { type ExpectedTime, expectedTime, expectedTimeWords } from './expected-time.ts';
+import { useNow } from './use-now.ts';
+
+/** The plan as times of the clock, if the heat went on now; and whether it fits into the lesson. */
+export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {
+  const bell = usePrepare((state) => state.draft.bell);
+  const nowMs = useNow();
+  const vapour = plan?.timeToVapourS ?? null;
+  const heatOff = plan?.mainFraction?.toS ?? null;
+  const bellMs = bellAfter(bell, nowMs);
+  return (
+    <div className="planned-lesson">
+      <h3>If the heat goes on now</h3>
+      <dl className="expectation">
+        {vapour && <TimeRow name="Vapour at the head" at={expectedTime(vapour, nowMs, nowMs)} />}
+        {heatOff && <TimeRow name="Heat off" at={expectedTime(heatOff, nowMs, nowMs)} />}
+        {plan && !heatOff && (
+          <div>
+            <dt>Heat off</dt>
+            <dd>No main fraction is expected: see “Expected course”.</dd>
+          </div>
+        )}
+      </dl>
+      {plan === null && <p className="soft small">Told once all entries are made.</p>}
+      <BellField verdict={bellMs && heatOff ? latestStartWords(bellMs, nowMs, heatOff) : null} />
+    </div>
+  );
+}
+
+function TimeRow({ name, at }: { readonly name: string; readonly at: ExpectedTime }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        <strong className="number">{expectedTimeWords(at)}</strong>
+        {at.kind === 'too-early' && (
+          <p className="small soft">
+            Not before {timeOfDayWords(new Date(at.notBeforeMs).toISOString())}. Plates and heat,
+            under “In the pot”, make it narrower.
+          </p>
+        )}
+      </dd>
+    </div>
+  );
+}

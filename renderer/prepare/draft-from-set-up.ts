@@ -1,0 +1,56 @@
+import type { SetUp } from '#shared-core';
+import type { Decimal } from '../words/index.ts';
+import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
+
+/**
+ * The form as a kept set-up fills it. The barometer's reading was of another day, and nobody has looked at the bench yet: both are
+ * asked for again.
+ */
+export function draftFromSetUp(
+  setUp: SetUp,
+  { role, bell }: Pick<PrepareDraft, 'role' | 'bell'>,
+  decimal: Decimal,
+): PrepareDraft {
+  const { charge, rig, stop } = setUp;
+  const text = (value: number | null) =>
+    value === null ? '' : String(value).replace('.', decimal);
+  return {
+    ...firstDraft,
+    ...firstFractionFrom(setUp, text),
+    role,
+    bell,
+    name: setUp.name,
+    chargeVolumeMl: text(charge.volumeMl),
+    chargeStrengthAbv: text(charge.strengthAbv),
+    rigDescription: rig.description,
+    plates: text(rig.plates),
+    heatW: text(rig.heatW),
+    pressureFrom: setUp.pressureFrom,
+    pressureUnit: setUp.pressureUnit,
+    altitudeM: text(setUp.altitudeM),
+    probeKind: setUp.probeKind,
+    correction: setUp.correction,
+    leastStrengthAbv: text(setUp.leastStrengthAbv),
+    stopKind: stop.kind,
+    ...(stop.kind === 'purity-against-recovery' && {
+      leastMeanStrengthAbv: text(stop.leastMeanStrengthAbv),
+    }),
+    dripRateMlPerMin: text(setUp.dripRateMlPerMin),
+    reactionTimeS: text(setUp.reactionTimeS),
+  };
+}
+
+function firstFractionFrom(
+  { firstFraction }: SetUp,
+  text: (value: number) => string,
+): Pick<PrepareDraft, 'firstFractionKind' | 'firstFractionAmount'> {
+  const { kind } = firstFraction;
+  switch (kind) {
+    case 'minutes':
+      return { firstFractionKind: kind, firstFractionAmount: text(firstFraction.minutes) };
+    case 'volume':
+      return { firstFractionKind: kind, firstFractionAmount: text(firstFraction.volumeMl) };
+    case 'drops':
+      return { firstFractionKind: kind, firstFractionAmount: text(firstFraction.count) };
+  }
+}

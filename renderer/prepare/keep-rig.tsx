@@ -1,0 +1,82 @@
+import { useId, useState } from 'react';
+import { mostRigs } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { setUpFromDraft } from './set-up-from-draft.ts';
+import { useDraftFields } from './use-draft-fields.ts';
+import { useRigs } from './use-rigs.ts';
+
+/** Keeps what stands in the form under a name of the teacher's own, and takes kept ones away. */
+export function KeepRig({ canAct }: { readonly canAct: boolean }) {
+  const { rigs, keep, forget } = useRigs();
+  const { draft } = useDraftFields();
+  const id = useId();
+  const [name, setName] = useState('');
+  const [said, setSaid] = useState<string | null>(null);
+  const kept = rigs?.rigs ?? [];
+  const wanted = name.trim();
+  const isComplete = setUpFromDraft(draft, null).ok;
+  const isKnown = kept.some((rig) => rig.name === wanted);
+  const isFull = kept.length >= mostRigs && !isKnown;
+  const submit = async () => {
+    if (!(await keep(wanted))) return;
+    setSaid(`Kept as “${wanted}”: one press brings it back next time.`);
+    setName('');
+  };
+  return (
+    <details className="why keep-rig">
+      <summary>Keep this set-up under a name</summary>
+      <form
+        className="field"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (canAct && wanted !== '' && isComplete && !isFull) void submit();
+        }}
+      >
+        <label className="field-name" htmlFor={id}>
+          Name of the rig
+        </label>
+        <div className="field-entry">
+          <input
+            id={id}
+            className="entry"
+            maxLength={60}
+            autoComplete="off"
+            placeholder="such as: Lab 2, short column"
+            value={name}
+            onChange={({ target }) => setName(target.value)}
+          />
+          <button
+            type="submit"
+            className="button"
+            disabled={!canAct || wanted === '' || !isComplete || isFull}
+          >
+            {isKnown ? 'Replace' : 'Keep'}
+          </button>
+        </div>
+        <p className="small soft" role="status">
+          {isFull
+            ? `${mostRigs} rigs are kept already. Take one away first.`
+            : (said ??
+              'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.')}
+        </p>
+      </form>
+      {kept.length > 0 && (
+        <ul className="kept-rigs" aria-label="Kept rigs">
+          {kept.map((rig) => (
+            <li key={rig.name}>
+              <span>{rig.name}</span>
+              <Button
+                weight="quiet"
+                disabled={!canAct}
+                aria-label={`Take away: ${rig.name}`}
+                onClick={() => void forget(rig.name)}
+              >
+                Take away
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </details>
+  );
+}

@@ -1,0 +1,26 @@
+import { type ReactNode, useState } from 'react';
+
+interface MoreProps {
+  /** What stands in it now, so that nobody must open it to know. */
+  readonly summary: string;
+  /** An entry that stops the start must be in sight. */
+  readonly mustShow?: boolean;
+  readonly children: ReactNode;
+}
+
+/** What most lessons leave as it is. */
+export function More({ summary, mustShow = false, children }: MoreProps) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details
+      className="why more field-wide"
+      open={isOpen || mustShow}
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
+      <summary>
+        More: <span className="more-now">{summary}</span>
+      </summary>
+      <div className="prepare-fields">{children}</div>
+    </details>
+  );
+}

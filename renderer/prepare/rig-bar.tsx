@@ -1,0 +1,55 @@
+import { useEffect, useState } from 'react';
+import { Button } from '../design/index.ts';
+import { usePreferences } from '../window/use-stores.ts';
+import { dateWords } from '../words/index.ts';
+import { setUpWords } from './set-up-words.ts';
+import { useRigs } from './use-rigs.ts';
+
+/** A whole known set-up by one press; what is true of this day only is asked for again. */
+export function RigBar({ canAct }: { readonly canAct: boolean }) {
+  const { rigs, fillAsLastTime, fillAs, refresh } = useRigs();
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const [used, setUsed] = useState<string | null>(null);
+  // A rehearsal or a run since may have added to them.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when Prepare is opened.
+  useEffect(() => {
+    if (canAct) void refresh();
+  }, [canAct]);
+  if (rigs === null || (rigs.last === null && rigs.rigs.length === 0)) return null;
+  const { last } = rigs;
+  const use = async (name: string, fill: Promise<void>) => {
+    await fill;
+    setUsed(name);
+  };
+  return (
+    <section className="rig-bar" aria-label="Set-ups kept from earlier lessons">
+      <div className="choices">
+        {last && (
+          <Button
+            weight="main"
+            size="large"
+            disabled={!canAct}
+            onClick={() => void use('last time', fillAsLastTime())}
+          >
+            Same as last time
+          </Button>
+        )}
+        {rigs.rigs.map(({ name }) => (
+          <Button
+            key={name}
+            size="large"
+            disabled={!canAct}
+            onClick={() => void use(name, fillAs(name))}
+          >
+            {name}
+          </Button>
+        ))}
+      </div>
+      <p className="small soft" role="status">
+        {used === null
+          ? last && `Last time, ${dateWords(last.keptAtIso)}: ${setUpWords(last.setUp, decimal)}`
+          : `Filled in as in “${used}”. What is true of today only is asked for again.`}
+      </p>
+    </section>
+  );
+}

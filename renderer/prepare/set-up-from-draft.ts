@@ -1,0 +1,42 @@
+import { fail, type ProbeSource, type Result, type SetUp, succeed } from '#shared-core';
+import { numberFrom } from '../words/index.ts';
+import type { PrepareDraft } from './prepare-draft.ts';
+import type { FieldProblem } from './pressure-from-draft.ts';
+import { settingsFromDraft } from './settings-from-draft.ts';
+
+/**
+ * What of the form is the same in the next lesson, or every field that needs a better entry first. The pressure of this day is
+ * left out, so it need not be there yet.
+ */
+export function setUpFromDraft(
+  draft: PrepareDraft,
+  source: ProbeSource | null,
+): Result<SetUp, readonly FieldProblem[]> {
+  const altitudeM = draft.altitudeM.trim() === '' ? null : numberFrom(draft.altitudeM);
+  const settings = settingsFromDraft({
+    ...draft,
+    pressureFrom: 'altitude',
+    altitudeM: draft.altitudeM.trim() === '' ? '0' : draft.altitudeM,
+  });
+  if (!settings.ok) return fail(settings.error);
+  const { name, charge, rig, leastStrengthAbv, stop, firstFraction, reactionTimeS } =
+    settings.value;
+  const { probeKind, correction, pressureFrom, pressureUnit } = draft;
+  return succeed({
+    name,
+    charge: { volumeMl: charge.volumeMl, strengthAbv: charge.strengthAbv },
+    // The simulated still is no probe of any rig.
+    source: source?.kind === 'demo' ? null : source,
+    probeKind,
+    correction,
+    rig,
+    pressureFrom,
+    pressureUnit,
+    altitudeM,
+    leastStrengthAbv,
+    stop,
+    firstFraction,
+    reactionTimeS,
+    dripRateMlPerMin: numberFrom(draft.dripRateMlPerMin) ?? 1,
+  });
+}

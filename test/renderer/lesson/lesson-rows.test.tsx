@@ -1,0 +1,109 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen } from '@testing-library/react';
+import { afterEach, expect, test } from 'vitest';
+import { createMonitor, type ForecastView, type Snapshot } from '#shared-core';
+import { Countdown, LessonRows } from '../../../renderer/lesson/index.ts';
+import type { RunView } from '../../../renderer/stores/index.ts';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
+import { simulatedRun } from '../../support/simulated-run.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+import { runUnderWay } from '../support/running-run.ts';
+
+afterEach(cleanup);
+
+/** Some minutes into the main fraction, with nothing booked. */
+const { settings, inputs } = simulatedRun({ name: 'pear', pressureKPa: 99.4, seed: 1 });
+const monitor = createMonitor(settings);
+for (const input of inputs) {
+  if (input.kind === 'reading' && input.timeS < 1500) monitor.push(input);
+}
+const judged = plainSnapshot(monitor.snapshot());
+
+function withEnd(low: number, high: number): Snapshot {
+  const forecast: ForecastView = {
+    ...judged.forecast!,
+    mainFractionEndS: {
+      low: judged.timeS + low,
+      value: judged.timeS + low,
+      high: judged.timeS + high,
+    },
+  };
+  return { ...judged, forecast };
+}
+
+const startedAt = new Date(2026, 2, 18, 10, 0);
+
+function show(snapshot: Snapshot, startedAtIso: string | null = startedAt.toISOString()) {
+  let shown: RunView | null = null;
+  const draw = (parts: Parameters<typeof runUnderWay>[0]) => {
+    runUnderWay(parts);
+    const { view } = parts.live.getState();
+    if (view) shown = { ...view, snapshot, startedAtIso, settings };
+  };
+  const { container } = renderInWindow(<Late view={() => shown} />, undefined, draw);
+  return () => (container.textContent ?? '').replaceAll(/[\s\u2009\u202f]/g, ' ');
+}
+
+function Late({ view }: { readonly view: () => RunView | null }) {
+  const shown = view();
+  return shown && <LessonRows view={shown} isLive />;
+}
+
+test('the monitor’s own forecast asks for a reading of the receiver beside the range it would narrow', () => {
+  expect(judged.stage.stage).toBe('main-fraction');
+  expect(show(judged)()).toMatch(
+    /Heat off, at 80 % vol.*Read the volume to narrow this by \d0 %\./,
+  );
+});
+
+test('a range no lesson can be planned by is not told as one: it is too early', () => {
+  const said = show(withEnd(2 * 60, 33 * 60))();
+  expect(said).toContain('too early to tell');
+  expect(said).toMatch(/not before 10:\d\d/);
+  expect(said).not.toContain('33 min');
+});
+
+test('a range of use is told by the clock, and as the time to wait', () => {
+  const said = show(withEnd(20 * 60, 35 * 60))();
+  expect(said).toMatch(/about 10:4\d – 11:00( AM)?/);
+  expect(said).toContain('in 20–35 min');
+});
+
+test('without a clock it is the time to wait alone', () => {
+  expect(show(withEnd(20 * 60, 35 * 60), null)()).toMatch(/Heat off, at 80 % volin 20–35 min/);
+});
+
+test('against the bell even a wide range may be told', () => {
+  const said = show(withEnd(2 * 60, 33 * 60));
+  fireEvent.change(screen.getByLabelText('The bell rings at'), { target: { value: '11:45' } });
+  expect(said()).toContain('Heat off is expected before the bell.');
+  fireEvent.change(screen.getByLabelText('The bell rings at'), { target: { value: '10:40' } });
+  expect(said()).toContain('Heat off may come after the bell');
+  fireEvent.change(screen.getByLabelText('The bell rings at'), { target: { value: '10:26' } });
+  expect(said()).toContain('Heat off is expected after the bell');
+});
+
+test('the class gets a countdown once it is known to five minutes, and not before', () => {
+  const counted = (snapshot: Snapshot) => {
+    const { container } = renderInWindow(<Countdown snapshot={snapshot} />);
+    const said = container.textContent;
+    cleanup();
+    return said;
+  };
+  expect([counted(withEnd(240, 540)), counted(withEnd(240, 560))]).toEqual([
+    'Heat off in 4–9 min',
+    '',
+  ]);
+});
+
+test('where the model fails the row says why, and that the end is not foreseen', () => {
+  const doubt = 'This still does not behave as the model expects: go by the head.';
+  const told = withEnd(20 * 60, 35 * 60);
+  const doubted = { ...told, forecast: { ...told.forecast!, doubt } };
+  expect(show(doubted)()).toMatch(/Heat off, at 80 % vol.*does not behave/);
+  cleanup();
+  const unforeseen = { ...told.forecast!, mainFractionEndS: null, doubt };
+  expect(show({ ...told, forecast: unforeseen })()).toContain(
+    `Heat off, at 80 % volnot foreseen${doubt}`,
+  );
+});

@@ -1,0 +1,121 @@
+// @vitest-environment happy-dom
+import { cleanup, screen } from '@testing-library/react';
+import { afterEach, describe, expect, test } from 'vitest';
+import { createMonitor, defaultRunSettings, type Mark } from '#shared-core';
+import type { RunView } from '../../../renderer/stores/index.ts';
+import { Announcer } from '../../../renderer/watch/announcer.tsx';
+import { Findings } from '../../../renderer/watch/findings.tsx';
+import { MarkBar } from '../../../renderer/watch/mark-bar.tsx';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+import { runUnderWay } from '../support/running-run.ts';
+
+afterEach(cleanup);
+
+interface LateProps {
+  readonly view: () => RunView | null;
+  readonly element: (view: RunView) => React.ReactElement;
+}
+
+/** Drawn once the stores hold the run. */
+function Late({ view, element }: LateProps) {
+  const known = view();
+  return known && element(known);
+}
+
+/** A window with a run under way, and the view it shows. */
+function underWay(
+  element: (view: RunView) => React.ReactElement,
+  change: Partial<RunView> = {},
+  markKeys = true,
+) {
+  let view: RunView | null = null;
+  return renderInWindow(<Late view={() => view} element={element} />, undefined, (parts) => {
+    runUnderWay(parts);
+    parts.preferences.getState().set({ markKeys });
+    const known = parts.live.getState().view;
+    view = known && { ...known, ...change };
+  });
+}
+
+const snapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(4000));
+const mark = (timeS: number, markId: number, body: Mark['mark']): Mark => ({
+  kind: 'mark',
+  timeS,
+  markId,
+  mark: body,
+});
+
+const said = (name: string) => screen.getByRole('status', { name }).textContent;
+
+describe('for one who can’t see', () => {
+  test('what is to be done is told whenever it changes, also that nothing is', () => {
+    const tell = (act: string | null) => {
+      underWay((view) => <Announcer view={view} liveness="live" />, {
+        snapshot: { ...snapshot, act },
+      });
+      const words = said('What to do');
+      cleanup();
+      return words;
+    };
+    expect([tell('Ease the heat.'), tell(null), tell('Take the heat off.')]).toEqual([
+      'Ease the heat.',
+      'Nothing to do now.',
+      'Take the heat off.',
+    ]);
+  });
+
+  test('a run that is over or not judged asks for nothing', () => {
+    underWay((view) => <Announcer view={view} liveness="ended" />, {
+      snapshot: { ...snapshot, act: 'Take the heat off.' },
+    });
+    expect(said('What to do')).toBe('');
+  });
+
+  test('a mark is told as noted, with its time; an answer to a prompt is not', () => {
+    underWay((view) => <Announcer view={view} liveness="live" />, {
+      marks: [
+        mark(12, 1, { type: 'heat-on' }),
+        mark(21, 2, { type: 'attention-answered' }),
+        mark(22, 3, { type: 'alarm-acknowledged', alarm: 'attention' }),
+      ],
+    });
+    expect(said('Noted')).toBe('Noted 0:00:21: At the still');
+  });
+
+  test('every button of the marks has a name of its own, and says its key', () => {
+    underWay((view) => <MarkBar view={view} />);
+    const keys = screen
+      .getAllByRole('button')
+      .map((button) => [
+        button.getAttribute('aria-keyshortcuts'),
+        button.getAttribute('aria-label') ?? button.textContent?.replace(/^[a-z](?=[A-Z])/, ''),
+      ]);
+    expect(keys).toEqual([
+      ['h', 'Heat on'],
+      ['e', 'Heat eased'],
+      ['o', 'Heat off'],
+      ['r', 'Receiver changed'],
+      ['v', 'Volume'],
+      ['d', 'Drops'],
+      ['m', 'Measured'],
+      ['n', 'Note'],
+      ['a', 'At the still'],
+      ['u', 'Undo'],
+    ]);
+  });
+
+  test('keys that are switched off are not told', () => {
+    underWay((view) => <MarkBar view={view} />, {}, false);
+    expect(document.querySelectorAll('[aria-keyshortcuts]')).toHaveLength(0);
+  });
+
+  test('each “Why?” says of what', () => {
+    renderInWindow(<Findings snapshot={snapshot} />);
+    const names = [...document.querySelectorAll('summary')].map((summary) =>
+      summary.getAttribute('aria-label'),
+    );
+    expect(names[0]).toBe('Why? Stage');
+    expect(new Set(names).size).toBe(names.length);
+  });
+});
