@@ -1,11 +1,11 @@
 import { z } from 'zod';
+import type { Verdicts } from '#shared-core';
+import { retiredAlarms } from '../../shared-core/monitor/index.ts';
 import {
   alarmRecordSchema,
   alarmSchema,
-  retiredAlarms,
-  type Verdicts,
   verdictsSchema,
-} from '#shared-core';
+} from '../../shared-core/snapshot/index.ts';
 
 const [...probeAlarms] = retiredAlarms['probe-fault'].became;
 const probeAlarmSchema = z.enum(probeAlarms);

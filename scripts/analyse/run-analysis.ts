@@ -1,11 +1,5 @@
-import {
-  analyseRun,
-  fail,
-  type Result,
-  type RunSettings,
-  succeed,
-  type Verdicts,
-} from '#shared-core';
+import { fail, type Result, type RunSettings, succeed, type Verdicts } from '#shared-core';
+import { analyseRun } from '../../shared-core/monitor/index.ts';
 import { printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';

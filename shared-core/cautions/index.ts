@@ -1,5 +1,5 @@
-export { type Caution, type CautionPlace, cautionPlaces, commonPractice } from './caution.ts';
+export { type Caution, type CautionPlace, commonPractice } from './caution.ts';
 export { cautionOf } from './caution-of.ts';
 export { cautionWords } from './caution-words.ts';
-export { type CautionId, cautionGroups, cautions, type KnownCaution } from './cautions.ts';
+export { type CautionId, cautionGroups, cautions } from './cautions.ts';
 export { cautionsAt } from './cautions-at.ts';

@@ -1,7 +1,2 @@
-export {
-  type Exercise,
-  type ExerciseAnswer,
-  type ExerciseLevel,
-  exerciseLevels,
-} from './exercise.ts';
+export { type Exercise, type ExerciseLevel, exerciseLevels } from './exercise.ts';
 export { exercisesOf } from './exercises-of.ts';

@@ -1,3 +1,2 @@
 export { createTwin, type Twin, type TwinOutlook } from './create-twin.ts';
 export type { Observation } from './observations.ts';
-export type { Moments } from './weighted-quantiles.ts';

@@ -60,7 +60,21 @@ export function stepPlates(column: RectifyingColumn): PlateSteps {
   return { stages: null, liquids };
 }
 
-/** Liquid of the pot after this many stages from the top down; fractions of the last stage count in part. */
+/**
+ * Liquid of the pot [mol/mol] after this many stages from the top down, by the steps of {@link stepPlates}: equilibrium curve and
+ * operating line `y = (R x + x_D)/(R + 1)` in turn; a part of the last stage counts linearly.
+ *
+ * @param equilibrium vapour over liquid [mol/mol]
+ * @param distillateMoleFraction [mol/mol], 0 < x_D < 1
+ * @param refluxRatio [mol/mol], ≥ 0
+ * @param stages theoretical stages [1], ≥ 0
+ *
+ * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605 (from memory).
+ *
+ * @example
+ * const ideal = (x) => (3 * x) / (1 + 2 * x);
+ * potBelowStages(ideal, 0.75, 0, 1) // ≈ 0.5 ± 1e-6
+ */
 export function potBelowStages(
   equilibrium: EquilibriumCurve,
   distillateMoleFraction: number,
@@ -78,7 +92,20 @@ export function potBelowStages(
   return above;
 }
 
-/** Distillate over a pot with this many stages, the pot counted: {@link potBelowStages} read backwards. */
+/**
+ * Distillate [mol/mol] over a pot with this many stages, the pot counted: the inverse of {@link potBelowStages}, solved by bisection.
+ *
+ * @param equilibrium vapour over liquid [mol/mol]
+ * @param potMoleFraction [mol/mol], 0 < x < 1
+ * @param refluxRatio [mol/mol], ≥ 0
+ * @param stages theoretical stages [1], ≥ 0
+ *
+ * Source: as for {@link potBelowStages}.
+ *
+ * @example
+ * const ideal = (x) => (3 * x) / (1 + 2 * x);
+ * distillateAboveStages(ideal, 0.5, 0, 1) // ≈ 0.75 ± 1e-6
+ */
 export function distillateAboveStages(
   equilibrium: EquilibriumCurve,
   potMoleFraction: number,
