@@ -1,7 +1,7 @@
 export { type ApparentPlates, apparentPlates } from './apparent-plates.ts';
 export type { Balance } from './balance-batch.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';
-export { type BookedLiquid, type PooledLiquid, poolLiquids } from './book-liquid.ts';
+export type { BookedLiquid } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks } from './books-of-run.ts';
 export { cutsOfRun } from './cuts-of-run.ts';
 export {
@@ -20,6 +20,7 @@ export {
   plateauStatistics,
   type TimeSpan,
 } from './plateau-statistics.ts';
+export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
 export { propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';

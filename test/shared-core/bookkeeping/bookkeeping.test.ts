@@ -14,7 +14,6 @@ import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts'
 import {
   bookLiquid,
   type LiquidMeasurement,
-  poolLiquids,
 } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
 import {
@@ -22,6 +21,7 @@ import {
   longestPlateau,
   plateauStatistics,
 } from '../../../shared-core/bookkeeping/plateau-statistics.ts';
+import { poolLiquids } from '../../../shared-core/bookkeeping/pool-liquids.ts';
 import { propagateUncertainty } from '../../../shared-core/bookkeeping/propagate-uncertainty.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
 
