@@ -1,3 +1,5 @@
+/** Strength, density and mole fraction of ethanol and water, after OIML R 22. */
+
 export { alcoholByVolume, massFractionFromAlcoholByVolume } from './alcohol-by-volume.ts';
 export {
   ethanolMolarMassGPerMol,

@@ -1,3 +1,5 @@
+/** Air pressure at the still, from whatever is known, with its doubt. */
+
 export { judgeBarometerEntry } from './judge-barometer-entry.ts';
 export type { StationPressure } from './pressure-evidence.ts';
 export { pressureAtAltitudeKPa } from './standard-atmosphere.ts';

@@ -1,3 +1,5 @@
+/** What a run comes to: liquids, cuts, balance, yield, plates. */
+
 export { type ApparentPlates, apparentPlates } from './apparent-plates.ts';
 export type { Balance } from './balance-batch.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';

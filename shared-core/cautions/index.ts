@@ -1,3 +1,5 @@
+/** Cautions and when each is shown. */
+
 export { type Caution, type CautionPlace, commonPractice } from './caution.ts';
 export { cautionOf } from './caution-of.ts';
 export { cautionWords } from './caution-words.ts';

@@ -1,3 +1,5 @@
+/** The simulated still: batch column, heater, probe; and steady plate stepping. */
+
 export type { BatchEvent } from './batch-event.ts';
 export type { BatchSetup, Charge } from './batch-setup.ts';
 export type { BatchState } from './batch-state.ts';

@@ -1,3 +1,5 @@
+/** Tables of readings, read and written. */
+
 export { type ColumnMapping, columnMappingSchema } from './column-mapping.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
 export { detectLayout } from './csv-layout.ts';

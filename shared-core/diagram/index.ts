@@ -1,3 +1,5 @@
+/** What the drawings of understanding show, as numbers. */
+
 export { type BoilingDiagramPoint, boilingDiagram } from './boiling-diagram.ts';
 export { type Booking, collectedAtMl, collectedCourse, dripRateAt } from './collected-course.ts';
 export { moleFractionEstimate } from './mole-fraction-estimate.ts';

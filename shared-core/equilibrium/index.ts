@@ -1,3 +1,5 @@
+/** Ethanol and water, liquid and vapour: boiling, dew, azeotrope. */
+
 export { azeotrope } from './azeotrope.ts';
 export { azeotropeSlopeKPerKPa } from './azeotrope-slope.ts';
 export { bubblePoint } from './bubble-point.ts';

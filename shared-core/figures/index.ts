@@ -1,3 +1,5 @@
+/** Drawings of a run as data, and as SVG. */
+
 export { mutedColours, stageColours } from './colours.ts';
 export type { Drawing, Shape } from './drawing.ts';
 export { drawingToSvg } from './drawing-to-svg.ts';

@@ -1,3 +1,5 @@
+/** What the run is doing, from readings and marks. */
+
 export { analyseRun } from './analyse-run.ts';
 export { alarmCatalogue, alarmTitles, mostUrgentFirst } from './call/alarm-catalogue.ts';
 export { retiredAlarms } from './call/retired-alarms.ts';

@@ -1,3 +1,5 @@
+/** What to expect of a charge before it is heated. */
+
 export { planCoverage } from './estimate-from.ts';
 export type { PlanRequest } from './plan-request.ts';
 export { planRun } from './plan-run.ts';

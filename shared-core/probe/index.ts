@@ -1,3 +1,5 @@
+/** Calibration, tolerance, lag and the physics of sensors. */
+
 export {
   type CalibrationPoint,
   type CalibrationProblem,

@@ -1,3 +1,5 @@
+/** Pages about a run: report, worksheet, tables, their words. */
+
 export { bookTables } from './book-tables.ts';
 export type { Block, DocumentTable, PrintedDocument } from './document.ts';
 export { fermentSentence } from './ferment-sentence.ts';

@@ -1,3 +1,5 @@
+/** The record of a run, encoded and read back. */
+
 export { encodeRecord, firstPreviousChecksum } from './encode-record.ts';
 export { inputsOfRecord } from './inputs-of-record.ts';
 export {

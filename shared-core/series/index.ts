@@ -1,3 +1,5 @@
+/** Long series of points, reduced for drawing. */
+
 export { appendToSeries } from './append-to-series.ts';
 export { indexAtTime } from './index-at-time.ts';
 export { pointAt } from './point-at.ts';

@@ -1,3 +1,5 @@
+/** What a window is shown of a run at a moment. */
+
 export {
   type Alarm,
   type AlarmRecord,
