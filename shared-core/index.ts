@@ -1,3 +1,5 @@
+/** What the other layers use of shared-core; scripts/check-faces.ts keeps it to that. */
+
 export {
   alcoholByVolume,
   densityKgPerM3,
@@ -164,6 +166,7 @@ export {
   latin1Bytes,
   type ModbusQuestion,
   meaningOf,
+  modbusQuestionBytes,
   parseScpiAnswer,
   previewPattern,
   printable,

@@ -1,3 +1,5 @@
+/** What probes say: bytes, lines and answers, turned into channel values. */
+
 export { decodeRegisters, registersIn } from './decode-registers.ts';
 export { explainRejection } from './explain-rejection.ts';
 export { countTextBytes, latin1Bytes, printable } from './latin-1.ts';
@@ -10,6 +12,7 @@ export {
 export { createLineSplitter } from './line-splitter.ts';
 export { meaningOf } from './meaning-of.ts';
 export { findModbusAnswer, type ModbusQuestion, modbusChecksum } from './modbus-answer.ts';
+export { modbusQuestionBytes } from './modbus-question.ts';
 export { compilePattern } from './own-pattern.ts';
 export { parseScpiAnswer } from './parse-scpi-answer.ts';
 export { createPowerOnScreen, type PowerOnScreen } from './power-on-screen.ts';
