@@ -24,6 +24,7 @@ const quick: readonly Step[] = [
   ...layers.map((layer) => nodeStep(`types of ${layer}`, [tsc, '-p', layer])),
   nodeStep('layers', [depcruise, '--config', '.dependency-cruiser.mjs', ...layers]),
   nodeStep('docs of shared-core', ['--import', 'tsx', 'scripts/check-docs.ts']),
+  nodeStep('faces', ['--import', 'tsx', 'scripts/check-faces.ts']),
   nodeStep('numbers in texts', ['--import', 'tsx', 'scripts/check-numbers.ts']),
   nodeStep('cautions of README.md', ['--import', 'tsx', 'scripts/check-cautions.ts']),
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),

@@ -1,3 +1,5 @@
+/** A run as files for others: tables, pack, workbook, pages. */
+
 export { exportFileName } from './export-file-name.ts';
 export { exportRunAsCsv } from './export-run-as-csv.ts';
 export type { PackProgress } from './pack/pack-entries.ts';

@@ -1,3 +1,5 @@
+/** The disk, as a parameter, and what can go wrong with it. */
+
 export type { AppendFile, FileLayer, FolderEntry } from './file-layer.ts';
 export { type FileProblem, fileProblem, serviceProblemOf } from './file-problem.ts';
 export { nodeFileLayer } from './node-file-layer.ts';

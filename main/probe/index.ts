@@ -1,3 +1,5 @@
+/** Probes: ports, talks, links, the process that reads them. */
+
 export { createProbeHub, type ProbeHubOptions } from './create-probe-hub.ts';
 export { createRememberingProbeHub, sourceAsNow } from './memory/index.ts';
 export { portAdvice } from './port/port-advice.ts';

@@ -1,3 +1,5 @@
+/** Recorded runs: kept, listed, read, imported. */
+
 export { checkRuns, type RunCheck } from './check-runs.ts';
 export { cutTornTail } from './cut-torn-tail.ts';
 export { type FolderLock, lockFolder } from './folder-lock.ts';

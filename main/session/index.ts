@@ -1,3 +1,5 @@
+/** A run under way. */
+
 export { createSession, type Session, type SessionSetup } from './create-session.ts';
 export { lowSpaceBytes } from './recording.ts';
 export type { Asker, SecondScreenDoor } from './request-handlers.ts';

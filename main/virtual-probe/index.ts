@@ -1,3 +1,5 @@
+/** A simulated still that speaks through a real serial line. */
+
 export {
   type RunningVirtualProbe,
   type StartVirtualProbeOptions,

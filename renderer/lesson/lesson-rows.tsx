@@ -38,12 +38,7 @@ export function LessonRows({ view, isLive }: LessonRowsProps) {
         <TimeRow name="Vapour at the head" range={vapour} startMs={startMs} nowS={timeS} />
       )}
       {heatOff && (
-        <TimeRow
-          name={heatOffName}
-          range={heatOff}
-          startMs={startMs}
-          nowS={timeS}
-        >
+        <TimeRow name={heatOffName} range={heatOff} startMs={startMs} nowS={timeS}>
           {hasForecast && forecast?.distillateMlAtEnd && (
             <span className="soft number">
               {' '}

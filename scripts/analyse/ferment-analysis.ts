@@ -2,16 +2,14 @@ import { statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { readTextFile } from '#main';
+import { fail, type Result, succeed } from '#shared-core';
 import {
   explainFermentCsvProblem,
   type FermentFacts,
-  fail,
   fermentStates,
   judgeFerment,
-  type Result,
   readFermentCsv,
-  succeed,
-} from '#shared-core';
+} from '../../shared-core/ferment/index.ts';
 
 export const fermentUsage = `Usage: npm run --silent analyse -- FILE.csv --kind ferment [options]
   --volume-ml 1000   volume of the ferment

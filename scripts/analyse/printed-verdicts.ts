@@ -1,12 +1,11 @@
 import { z } from 'zod';
+import type { RunByVolume, Verdicts } from '#shared-core';
+import { retiredAlarms } from '../../shared-core/monitor/index.ts';
 import {
   alarmRecordSchema,
   alarmSchema,
-  type RunByVolume,
-  retiredAlarms,
-  type Verdicts,
   verdictsSchema,
-} from '#shared-core';
+} from '../../shared-core/snapshot/index.ts';
 
 const [...probeAlarms] = retiredAlarms['probe-fault'].became;
 const probeAlarmSchema = z.enum(probeAlarms);

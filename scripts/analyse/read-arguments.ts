@@ -3,17 +3,17 @@ import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import {
   type BookEntries,
-  bookEntriesSchema,
   type ColumnMapping,
-  columnMappingSchema,
   defaultRunSettings,
   fail,
   judgeBarometerEntry,
   type Result,
   type RunSettings,
-  runSettingsSchema,
   succeed,
 } from '#shared-core';
+import { bookEntriesSchema } from '../../shared-core/bookkeeping/index.ts';
+import { columnMappingSchema } from '../../shared-core/csv/index.ts';
+import { runSettingsSchema } from '../../shared-core/run/index.ts';
 
 /** Nobody can answer an attention check that comes out of a file. */
 export const unattendedSettings: RunSettings = { ...defaultRunSettings, attentionCheckS: null };

@@ -16,11 +16,11 @@ import {
   type ReadCsv,
   type Result,
   type RunInput,
-  type RunProblem,
   type RunSettings,
   readReadingsCsv,
   succeed,
 } from '#shared-core';
+import type { RunProblem } from '../../shared-core/snapshot/index.ts';
 
 /** What is to be analysed, wherever it came from. */
 export interface AnalyseSource {

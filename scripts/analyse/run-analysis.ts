@@ -1,5 +1,4 @@
 import {
-  analyseRun,
   type BookEntries,
   fail,
   type Result,
@@ -8,9 +7,10 @@ import {
   runByVolume,
   succeed,
   type Verdicts,
-  verdictsByVolume,
   volumeReadings,
 } from '#shared-core';
+import { verdictsByVolume } from '../../shared-core/by-volume/index.ts';
+import { analyseRun } from '../../shared-core/monitor/index.ts';
 import { analyseFerment, asksForFerment } from './ferment-analysis.ts';
 import { printedByVolume, printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';

@@ -4,13 +4,8 @@
  *
  * Usage: npx tsx scripts/bench/column.bench.ts
  */
-import {
-  type BatchSetup,
-  createBatchSimulation,
-  pearFermentSetup,
-  planRun,
-  simulateBatch,
-} from '#shared-core';
+import { createBatchSimulation, pearFermentSetup, planRun, simulateBatch } from '#shared-core';
+import type { BatchSetup } from '../../shared-core/column/index.ts';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
 import { plainBubblePointC } from './plain-bubble-point.ts';
 

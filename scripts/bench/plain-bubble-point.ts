@@ -1,4 +1,4 @@
-import { bubblePressureKPa } from '#shared-core';
+import { bubblePressureKPa } from '../../shared-core/equilibrium/index.ts';
 
 /** The yardstick: Newton in T with a numeric slope, from a fixed start, as one would first write it. */
 export function plainBubblePointC(ethanolMoleFraction: number, pressureKPa: number): number {

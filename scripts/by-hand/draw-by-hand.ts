@@ -2,10 +2,10 @@ import {
   createRandom,
   defaultRunSettings,
   type PressureSetting,
-  type Random,
   type RunSettings,
   stationPressure,
 } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import type { StillSetup } from './hand-heated-still.ts';
 import { type TwoLags, twoLags } from './hung-bulb.ts';
 import type { Habit } from './person.ts';

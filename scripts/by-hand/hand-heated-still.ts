@@ -1,4 +1,4 @@
-import type { Random } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import { boil, coldPot, type PotSetup, scoop, takeBack } from './boiling-pot.ts';
 import { type BulbSetup, bulbTemperature, coldBulb, feel } from './hung-bulb.ts';
 import {

@@ -1,4 +1,4 @@
-import type { Random } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 
 /** How a person heats: a flame that is taken away and put back, a mantle that is eased, or steady heat. */
 export type Habit = 'steady' | 'flame' | 'mantle';

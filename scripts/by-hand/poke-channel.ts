@@ -1,4 +1,4 @@
-import type { Random } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import type { ByHandRun } from './by-hand-run.ts';
 import { type SideChannel, sideChannels } from './draw-by-hand.ts';
 import type { ChannelReadings } from './report-by-hand.ts';

@@ -1,4 +1,5 @@
-import type { MarkBody, Random, RunInput } from '#shared-core';
+import type { MarkBody, RunInput } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import type { ByHandDraw, HeadProbe, SideChannel } from './draw-by-hand.ts';
 import type { StillCourse } from './hand-heated-still.ts';
 import { bulbTemperature, follow } from './hung-bulb.ts';

@@ -1,4 +1,4 @@
-import { limitTemperatureC } from '#shared-core';
+import { limitTemperatureC } from '../../shared-core/equilibrium/index.ts';
 import type { ByHandRun } from './by-hand-run.ts';
 
 /** A thermometer and a number on paper: call when the reading has been above it for 20 s. */

@@ -1,10 +1,5 @@
-import {
-  type Condition,
-  createMonitor,
-  type RunInput,
-  type RunSettings,
-  type Verdicts,
-} from '#shared-core';
+import { createMonitor, type RunInput, type RunSettings, type Verdicts } from '#shared-core';
+import type { Condition } from '../../shared-core/snapshot/index.ts';
 
 /** What the monitor said of a run: its verdicts, and the condition it told each second. */
 export interface Watched {

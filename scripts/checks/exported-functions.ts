@@ -29,22 +29,29 @@ export interface NumericParameter {
   readonly ownDoc: string;
 }
 
-/** Every function reachable through the export lines of `indexFile`, in source order. */
-export function exportedFunctions(indexFile: string): readonly ExportedFunction[] {
-  const program = ts.createProgram([indexFile], compilerOptions(indexFile));
+/** Every function that one of these files exports, once, in source order; folders are named below `root`. */
+export function exportedFunctions(
+  root: string,
+  files: readonly string[],
+): readonly ExportedFunction[] {
+  const program = ts.createProgram([...files], compilerOptions(root));
   const checker = program.getTypeChecker();
-  const index = program.getSourceFile(indexFile);
-  const module = index && checker.getSymbolAtLocation(index);
-  if (!module) return [];
-  return checker
-    .getExportsOfModule(module)
-    .map((symbol) => describe(symbol, checker, path.dirname(indexFile)))
-    .filter((found) => found !== undefined)
-    .sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line);
+  const found = files.flatMap((file) => {
+    const source = program.getSourceFile(file);
+    const module = source && checker.getSymbolAtLocation(source);
+    return module ? checker.getExportsOfModule(module) : [];
+  });
+  const functions = found
+    .map((symbol) => describe(symbol, checker, root))
+    .filter((one) => one !== undefined);
+  // A function may be exported by its room and by the layer.
+  return [...new Map(functions.map((one) => [`${one.file}:${one.line}`, one])).values()].sort(
+    (a, b) => a.file.localeCompare(b.file) || a.line - b.line,
+  );
 }
 
-function compilerOptions(indexFile: string): ts.CompilerOptions {
-  const configFile = ts.findConfigFile(path.dirname(indexFile), ts.sys.fileExists);
+function compilerOptions(root: string): ts.CompilerOptions {
+  const configFile = ts.findConfigFile(root, ts.sys.fileExists);
   if (configFile === undefined) return {};
   const { config } = ts.readConfigFile(configFile, ts.sys.readFile);
   return ts.parseJsonConfigFileContent(config, ts.sys, path.dirname(configFile)).options;

@@ -1,13 +1,12 @@
 import {
-  type AlarmRecord,
-  analyseRun,
-  type BatchEvent,
-  type BatchState,
   createBatchSimulation,
   createProbeSignal,
   createRandom,
   type RunInput,
 } from '#shared-core';
+import type { BatchEvent, BatchState } from '../../shared-core/column/index.ts';
+import { analyseRun } from '../../shared-core/monitor/index.ts';
+import type { AlarmRecord } from '../../shared-core/snapshot/index.ts';
 import { type DrawnRun, drawRun } from './draw-run.ts';
 import { quantile } from './summary.ts';
 

@@ -1,13 +1,6 @@
-import {
-  type BatchEvent,
-  type BatchSetup,
-  createRandom,
-  defaultRunSettings,
-  type ProbeFlaws,
-  type Random,
-  type RunSettings,
-  teachingRigs,
-} from '#shared-core';
+import { createRandom, defaultRunSettings, type RunSettings, teachingRigs } from '#shared-core';
+import type { BatchEvent, BatchSetup, ProbeFlaws } from '../../shared-core/column/index.ts';
+import type { Random } from '../../shared-core/random/index.ts';
 
 /** One run of the ensemble: the true still, the true probe, and what the monitor is told of them. */
 export interface DrawnRun {

@@ -1,4 +1,5 @@
-import { type Alarm, analyseRun, retiredAlarms, type Stage, type Verdicts } from '#shared-core';
+import type { Alarm, Stage, Verdicts } from '#shared-core';
+import { analyseRun, retiredAlarms } from '../../shared-core/monitor/index.ts';
 import type { ScoredRun, TrueSecond } from './scored-run.ts';
 import type { Truth } from './truth.ts';
 

@@ -1,9 +1,5 @@
-import {
-  type BatchState,
-  createBatchSimulation,
-  createProbeSignal,
-  type RunInput,
-} from '#shared-core';
+import { createBatchSimulation, createProbeSignal, type RunInput } from '#shared-core';
+import type { BatchState } from '../../shared-core/column/index.ts';
 import type { DrawnRun } from './draw-run.ts';
 import type { ScoredRun } from './scored-run.ts';
 

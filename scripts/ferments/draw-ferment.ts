@@ -1,4 +1,5 @@
-import { createRandom, type Random } from '#shared-core';
+import { createRandom } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import type { FermentSetup } from './simulate-ferment.ts';
 
 export const fermentKinds = [

@@ -1,10 +1,10 @@
+import { createRandom } from '#shared-core';
 import {
-  createRandom,
   dissolvedGasGPerL,
   ethanolCarriedGPerG,
   type FermentReading,
   waterCarriedGPerG,
-} from '#shared-core';
+} from '../../shared-core/ferment/index.ts';
 import type { DrawnFerment } from './draw-ferment.ts';
 import type { TrueFerment } from './simulate-ferment.ts';
 

@@ -4,7 +4,7 @@ import {
   followFerment,
   gatherEvidence,
   type NinetyInterval,
-} from '#shared-core';
+} from '../../shared-core/ferment/index.ts';
 import { type DrawnFerment, drawFerment } from './draw-ferment.ts';
 import { readFerment } from './read-ferment.ts';
 import { simulateFerment, type TrueFerment } from './simulate-ferment.ts';

@@ -5,11 +5,11 @@ import {
   findModbusAnswer,
   type LineReaderOptions,
   latin1Bytes,
-  modbusChecksum,
   parseScpiAnswer,
-  type Random,
   toChannelValue,
 } from '#shared-core';
+import { modbusChecksum } from '../../shared-core/frame/index.ts';
+import type { Random } from '../../shared-core/random/index.ts';
 
 /** One parser under fire. */
 export interface FuzzTarget {

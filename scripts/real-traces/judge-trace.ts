@@ -1,10 +1,5 @@
-import {
-  createMonitor,
-  defaultRunSettings,
-  limitTemperatureC,
-  type RunSettings,
-  type Verdicts,
-} from '#shared-core';
+import { createMonitor, defaultRunSettings, type RunSettings, type Verdicts } from '#shared-core';
+import { limitTemperatureC } from '../../shared-core/equilibrium/index.ts';
 import { placeTrace } from './place-trace.ts';
 import { type TraceTruth, traceTruth } from './trace-truth.ts';
 

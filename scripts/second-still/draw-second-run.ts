@@ -1,4 +1,5 @@
-import { createRandom, defaultRunSettings, type Random, type RunSettings } from '#shared-core';
+import { createRandom, defaultRunSettings, type RunSettings } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import { molarVolumeMl, moleFractionOf } from './mixture.ts';
 import type { HeatCourse } from './second-still.ts';
 import type { SecondStill } from './stage-column.ts';

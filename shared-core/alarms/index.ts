@@ -1,15 +1,3 @@
-export {
-  type AlarmBank,
-  type AlarmChange,
-  createAlarmBank,
-  type StandingAlarm,
-} from './alarm-bank.ts';
-export type { AlarmOccurrence, AlarmReason } from './alarm-reason.ts';
-export {
-  type AlarmDelays,
-  type AlarmInput,
-  type AlarmTrack,
-  alarmTransitions,
-  quietAlarmTrack,
-  stepAlarm,
-} from './alarm-track.ts';
+/** Alarms as the standard has them: tracks, states, the bank that raises them. */
+export { type AlarmBank, createAlarmBank, type StandingAlarm } from './alarm-bank.ts';
+export { quietAlarmTrack } from './alarm-track.ts';

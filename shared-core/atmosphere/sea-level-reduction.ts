@@ -42,36 +42,6 @@ export function stationPressureFromSeaLevelKPa(report: SeaLevelReport): number {
   return p0 * base ** pressureExponent;
 }
 
-/** A pressure that acts on the still, and where it stands. */
-export interface StationReport {
-  readonly stationPressureKPa: number;
-  readonly altitudeM: number;
-  /** Outdoor air temperature at the still, when known. */
-  readonly temperatureC?: number;
-}
-
-/**
- * Sea-level value that a weather service would report for a station pressure: the inverse of
- * {@link stationPressureFromSeaLevelKPa}, `q = p0 ((p/p0)^(1/n) + L H/T0)^n` or `q = p exp(g H/(R Tm))`.
- *
- * @param report station pressure [kPa], 40 … 120; altitude [m], −430 … 5000; temperature [°C], −50 … 50
- * @returns sea-level pressure [kPa]
- * @throws OutOfRangeError outside these ranges
- *
- * Source: as for the inverse.
- *
- * @example
- * seaLevelPressureFromStationKPa({ stationPressureKPa: 89.8746, altitudeM: 1000 }) // ≈ 101.325 ± 0.0001
- */
-export function seaLevelPressureFromStationKPa(report: StationReport): number {
-  const { stationPressureKPa, altitudeM, temperatureC } = report;
-  requireInRange('station pressure', stationPressureKPa, 40, 120, 'kPa');
-  requireReductionRange(altitudeM, temperatureC);
-  if (temperatureC !== undefined) return stationPressureKPa * columnFactor(altitudeM, temperatureC);
-  const base = (stationPressureKPa / p0) ** (1 / pressureExponent) + (lapseKPerM * altitudeM) / t0;
-  return p0 * base ** pressureExponent;
-}
-
 /** Sea-level over station pressure for a column of the given temperature at its top. */
 function columnFactor(altitudeM: number, temperatureC: number): number {
   const meanTemperatureK = temperatureC + 273.15 + (lapseKPerM * altitudeM) / 2;

@@ -17,8 +17,8 @@ const { seaLevelPressureKPa, seaLevelTemperatureK, lapseKPerM } = standardAtmosp
 export const pressureExponent =
   standardAtmosphere.gravityMPerS2 / (standardAtmosphere.gasConstantJPerKgK * lapseKPerM);
 
-export const lowestAltitudeM = -500;
-export const highestAltitudeM = 11_000;
+const lowestAltitudeM = -500;
+const highestAltitudeM = 11_000;
 
 /**
  * Air pressure of the standard atmosphere at an altitude:
@@ -42,26 +42,4 @@ export function pressureAtAltitudeKPa(altitudeM: number): number {
   return (
     seaLevelPressureKPa * (1 - (lapseKPerM * altitudeM) / seaLevelTemperatureK) ** pressureExponent
   );
-}
-
-/**
- * Altitude at which the standard atmosphere has a pressure: the inverse of
- * {@link pressureAtAltitudeKPa}, `H = (T0/L) (1 − (p/p0)^(R L/g))`.
- *
- * @param pressureKPa [kPa], 22.63 … 107.48 (11 000 m … −500 m)
- * @returns geopotential altitude [m]
- * @throws OutOfRangeError outside this range
- *
- * Source: ISO 2533:1975, barometric formula solved for H.
- *
- * @example
- * altitudeAtPressureM(101.325) // => 0
- * altitudeAtPressureM(79.4952) // ≈ 2000 ± 0.1
- */
-export function altitudeAtPressureM(pressureKPa: number): number {
-  const least = pressureAtAltitudeKPa(highestAltitudeM);
-  requireInRange('pressure', pressureKPa, least, pressureAtAltitudeKPa(lowestAltitudeM), 'kPa');
-  const ratio = pressureKPa / seaLevelPressureKPa;
-  // The addition turns −0 into 0.
-  return (seaLevelTemperatureK / lapseKPerM) * (1 - ratio ** (1 / pressureExponent)) + 0;
 }

@@ -1,13 +1,57 @@
-export * from './events.ts';
-export * from './exchange-requests.ts';
-export * from './kept-rigs.ts';
-export * from './probe-schemas.ts';
-export * from './prompt-aside.ts';
-export * from './recorded-change.ts';
-export * from './requests.ts';
-export * from './run-schemas.ts';
-export * from './second-screen.ts';
-export * from './service.ts';
-export * from './service-problem.ts';
-export * from './unfinished-run.ts';
-export * from './wire.ts';
+/** What windows ask and services answer: requests, events, schemas of the wire. */
+export { type EventBody, type EventName, events } from './events.ts';
+export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
+export {
+  type KnownRigs,
+  keptRigSchema,
+  mostRigs,
+  pressureFromSchema,
+  pressureUnitSchema,
+  probeCorrectionSchema,
+  probeKindSchema,
+  type SetUp,
+  setUpSchema,
+} from './kept-rigs.ts';
+export {
+  askEveryRangeS,
+  baudRates,
+  type ChannelOrigin,
+  type DemoSource,
+  type LineLanguage,
+  type ModbusSettings,
+  modbusSettingsSchema,
+  type PortInfo,
+  type ProbeFinding,
+  type ProbeSource,
+  type ProbeStatus,
+  portInfoSchema,
+  probeFindingSchema,
+  probeSourceSchema,
+  probeStatusSchema,
+  type SerialSource,
+  scpiQuestionSchema,
+  serialSourceSchema,
+} from './probe-schemas.ts';
+export { promptAsideForS } from './prompt-aside.ts';
+export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';
+export { type RequestAnswer, type RequestBody, type RequestName, requests } from './requests.ts';
+export {
+  type RecordingStatus,
+  type RunPage,
+  type RunSummary,
+  runSummarySchema,
+  type Unreadable,
+} from './run-schemas.ts';
+export type { SecondScreen } from './second-screen.ts';
+export type { Service } from './service.ts';
+export { type ServiceProblem, serviceProblemSchema } from './service-problem.ts';
+export type { UnfinishedRun } from './unfinished-run.ts';
+export {
+  type WireHello,
+  type WireMessage,
+  type WireRequest,
+  wireHelloSchema,
+  wireMessageSchema,
+  wireRefusedCode,
+  wireRequestSchema,
+} from './wire.ts';

@@ -153,7 +153,6 @@ export type LineLanguage = z.infer<typeof lineLanguageSchema>;
 export type SerialSource = z.infer<typeof serialSourceSchema>;
 export type DemoSource = z.infer<typeof demoSourceSchema>;
 export type ModbusSettings = z.infer<typeof modbusSettingsSchema>;
-export type SeveralSource = z.infer<typeof severalSourceSchema>;
 export type ChannelOrigin = z.infer<typeof channelOriginSchema>;
 export type ProbeFinding = z.infer<typeof probeFindingSchema>;
 export type ProbeSource = z.infer<typeof probeSourceSchema>;

@@ -1,21 +1,21 @@
-export { type ColumnMapping, columnMappingSchema, mappedLayout } from './column-mapping.ts';
-export { type ColumnRole, columnRole } from './column-title.ts';
+/** Tables of readings, read and written. */
+export { type ColumnMapping, columnMappingSchema } from './column-mapping.ts';
+export { columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
-export { type ChannelColumn, type CsvLayout, detectLayout } from './csv-layout.ts';
+export { detectLayout } from './csv-layout.ts';
 export { detectDelimiter } from './detect-delimiter.ts';
-export { detectEncoding, type TextEncodingName } from './detect-encoding.ts';
+export { detectEncoding } from './detect-encoding.ts';
 export { explainCsvProblem } from './explain-csv-problem.ts';
 export { loggerSilenceS } from './logger-silence.ts';
-export { readMarkCell, writeMarkCell } from './mark-cell.ts';
-export { type CsvRow, mostColumns, parseCsv } from './parse-csv.ts';
+export { writeMarkCell } from './mark-cell.ts';
+export { type CsvRow, parseCsv } from './parse-csv.ts';
 export {
   type CsvProblem,
   type ReadCsv,
-  type RejectedRow,
   readReadingsCsv,
   readReadingsCsvInSteps,
 } from './read-readings-csv.ts';
-export { type DateOrder, readTime, type TimeCell } from './read-time.ts';
-export { createTimeReader, type FileBeginning, type TimeReader } from './time-reader.ts';
-export { type CsvCell, writeCsvRow } from './write-csv-row.ts';
+export { readTime } from './read-time.ts';
+export { createTimeReader } from './time-reader.ts';
+export { writeCsvRow } from './write-csv-row.ts';
 export { writeReadingsCsv } from './write-readings-csv.ts';

@@ -1,4 +1,4 @@
-import { createMarksLedger } from '../monitor/marks-ledger.ts';
+import { createMarksLedger } from '../monitor/index.ts';
 import { type Mark, standingMarks } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 

@@ -1,4 +1,4 @@
-import { type EquilibriumCurve, minimumRefluxRatio, stepPlates } from '../column/steady/index.ts';
+import { type EquilibriumCurve, minimumRefluxRatio, stepPlates } from '../column/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 
 /** A corner of the staircase: liquid x against vapour y [mol/mol]. */

@@ -4,7 +4,6 @@ import {
   nrtlParameters,
   nrtlReferenceTemperatureK,
 } from './nrtl-parameters.ts';
-import { celsiusOffsetK } from './saturation-pressure.ts';
 
 /** Logarithms of both activity coefficients with their derivatives; index 1 ethanol, 2 water. */
 export interface LogActivityCoefficients {
@@ -16,7 +15,14 @@ export interface LogActivityCoefficients {
   readonly ln2PerK: number;
 }
 
-/** NRTL without range checks: ln γ and analytic derivatives in mole fraction and temperature. */
+/**
+ * Activity coefficients of ethanol and water in the liquid by the NRTL equation, without range checks: ln γ and its analytic
+ * derivatives in mole fraction and temperature.
+ * `ln γ1 = x2² [τ21 (G21/(x1 + x2 G21))² + τ12 G12/(x2 + x1 G12)²]`, `G = exp(−ατ)`, and the same with
+ * indices exchanged; `τ = a + b T0/T`, `α = α0 + α1 (T/T0 − 1)`.
+ *
+ * @see Renon & Prausnitz, AIChE J. 14 (1968) 135; parameters fitted here, see nrtl-parameters.ts.
+ */
 export function logActivityCoefficients(
   x: number,
   temperatureK: number,
@@ -83,29 +89,4 @@ export interface LiquidState {
 export function requireLiquidState({ ethanolMoleFraction, temperatureC }: LiquidState): void {
   requireInRange('ethanol mole fraction', ethanolMoleFraction, 0, 1, 'mol/mol');
   requireInRange('temperature', temperatureC, 0, 130, '°C');
-}
-
-/**
- * Activity coefficients of ethanol and water in the liquid by the NRTL equation,
- * `ln γ1 = x2² [τ21 (G21/(x1 + x2 G21))² + τ12 G12/(x2 + x1 G12)²]`, `G = exp(−ατ)`, and the same with
- * indices exchanged; `τ = a + b T0/T`, `α = α0 + α1 (T/T0 − 1)`.
- *
- * @param state ethanol mole fraction [mol/mol], 0 … 1; temperature [°C], 0 … 130 (fitted 30 … 95)
- * @returns activity coefficients [1], 1 for a pure component
- * @throws OutOfRangeError outside these ranges
- * @see Renon & Prausnitz, AIChE J. 14 (1968) 135; parameters fitted here, see nrtl-parameters.ts.
- * @example
- * activityCoefficients({ ethanolMoleFraction: 1, temperatureC: 78 }).ethanol // ≈ 1 ± 1e-12
- * activityCoefficients({ ethanolMoleFraction: 0.3306, temperatureC: 55 }).ethanol // ≈ 1.628 ± 0.03
- */
-export function activityCoefficients(state: LiquidState): {
-  readonly ethanol: number;
-  readonly water: number;
-} {
-  requireLiquidState(state);
-  const { ln1, ln2 } = logActivityCoefficients(
-    state.ethanolMoleFraction,
-    state.temperatureC + celsiusOffsetK,
-  );
-  return { ethanol: Math.exp(ln1), water: Math.exp(ln2) };
 }

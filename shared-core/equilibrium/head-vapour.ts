@@ -1,5 +1,4 @@
-import { alcoholByVolume } from '../alcoholometry/alcohol-by-volume.ts';
-import { massFractionFromMoleFraction } from '../alcoholometry/amount-fractions.ts';
+import { alcoholByVolume, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 import {
   type CombinedUncertainty,

@@ -1,7 +1,3 @@
-export {
-  type Exercise,
-  type ExerciseAnswer,
-  type ExerciseLevel,
-  exerciseLevels,
-} from './exercise.ts';
+/** Questions for a class, made from its run. */
+export { type Exercise, type ExerciseLevel, exerciseLevels } from './exercise.ts';
 export { exercisesOf } from './exercises-of.ts';

@@ -1,6 +1,5 @@
-export { celsiusFrom } from './celsius-from.ts';
-export { channelsForNames } from './channel-for-name.ts';
-export { decodeRegisters, type RegisterType, registersIn } from './decode-registers.ts';
+/** What probes say: bytes, lines and answers, turned into channel values. */
+export { decodeRegisters, registersIn } from './decode-registers.ts';
 export { explainRejection } from './explain-rejection.ts';
 export { countTextBytes, latin1Bytes, printable } from './latin-1.ts';
 export {
@@ -9,25 +8,14 @@ export {
   type LineReader,
   type LineReaderOptions,
 } from './line-reader.ts';
-export { createLineSplitter, type LineSplitter, longestLineBytes } from './line-splitter.ts';
-export { type MeaningOptions, meaningOf } from './meaning-of.ts';
-export {
-  findModbusAnswer,
-  type ModbusAnswerPlace,
-  type ModbusQuestion,
-  modbusChecksum,
-} from './modbus-answer.ts';
-export {
-  compilePattern,
-  matchPattern,
-  type OwnPattern,
-  type PatternProblem,
-} from './own-pattern.ts';
-export { parseJsonLine } from './parse-json-line.ts';
-export { type PlainTextOptions, parsePlainText } from './parse-plain-text.ts';
+export { createLineSplitter } from './line-splitter.ts';
+export { meaningOf } from './meaning-of.ts';
+export { findModbusAnswer, type ModbusQuestion, modbusChecksum } from './modbus-answer.ts';
+export { modbusQuestionBytes } from './modbus-question.ts';
+export { compilePattern } from './own-pattern.ts';
 export { parseScpiAnswer } from './parse-scpi-answer.ts';
 export { createPowerOnScreen, type PowerOnScreen } from './power-on-screen.ts';
-export { type PatternPreview, previewPattern } from './preview-pattern.ts';
-export { type LineRejection, mostValuesInLine, type RawValue, type WireUnit } from './raw-value.ts';
-export { type ChannelValue, toChannelValue, type ValueDoubt } from './to-channel-value.ts';
-export { readUnit, readWireNumber, type WireNumber } from './wire-number.ts';
+export { previewPattern } from './preview-pattern.ts';
+export type { LineRejection, WireUnit } from './raw-value.ts';
+export { type ChannelValue, toChannelValue } from './to-channel-value.ts';
+export { readUnit, readWireNumber } from './wire-number.ts';

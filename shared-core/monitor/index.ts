@@ -1,13 +1,8 @@
+/** What the run is doing, from readings and marks. */
 export { analyseRun } from './analyse-run.ts';
-export {
-  type AlarmDefinition,
-  alarmCatalogue,
-  alarmDefinitions,
-  alarmTitles,
-  mostUrgentFirst,
-  type RetiredAlarm,
-  retiredAlarms,
-} from './call/index.ts';
-export { createMonitor, type MonitorOptions } from './create-monitor.ts';
+export { alarmCatalogue, alarmTitles, mostUrgentFirst } from './call/alarm-catalogue.ts';
+export { retiredAlarms } from './call/retired-alarms.ts';
+export { createMonitor } from './create-monitor.ts';
+export { createMarksLedger } from './marks-ledger.ts';
 export { modelVersion } from './model-version.ts';
-export * from './monitor.ts';
+export type { Monitor, MonitorChange } from './monitor.ts';

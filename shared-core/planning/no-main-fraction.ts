@@ -1,11 +1,12 @@
 import { moleFractionFromStrength, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import {
+  distillateAboveStages,
   type EquilibriumCurve,
   equilibriumCurve,
   heaterPowerForRefluxW,
+  potBelowStages,
   stepPlates,
 } from '../column/index.ts';
-import { distillateAboveStages, potBelowStages } from '../column/steady/step-plates.ts';
 import type { PlanRequest } from './plan-request.ts';
 import type { NoMainFractionCause, Remedies } from './run-plan.ts';
 

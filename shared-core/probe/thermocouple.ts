@@ -62,33 +62,6 @@ export function thermocoupleTemperatureC(type: ThermocoupleType, emfMv: number):
   return temperatureC;
 }
 
-/** A voltage as it is measured, and the temperature of the terminals it is measured at. */
-export interface ThermocoupleMeasurement {
-  readonly type: ThermocoupleType;
-  readonly measuredMv: number;
-  readonly coldJunctionC: number;
-}
-
-/**
- * Temperature of the hot junction when the terminals are not at 0 °C: the voltages add,
- * `E(t) = measured + E(cold junction)`.
- *
- * @param measurement measured emf [mV], the sum within the range of {@link thermocoupleTemperatureC}; cold junction
- * [°C], −40 … 85
- * @returns temperature [°C]
- * @throws OutOfRangeError outside these ranges
- *
- * Source: law of intermediate temperatures, NIST Monograph 175 (1993).
- *
- * @example
- * thermocoupleJunctionC({ type: 'K', measuredMv: 0, coldJunctionC: 21.5 }) // ≈ 21.5 ± 1e-6
- */
-export function thermocoupleJunctionC(measurement: ThermocoupleMeasurement): number {
-  const { type, measuredMv, coldJunctionC } = measurement;
-  requireInRange('cold junction', coldJunctionC, -40, 85, '°C');
-  return thermocoupleTemperatureC(type, measuredMv + thermocoupleEmfMv(type, coldJunctionC));
-}
-
 function emfAt(
   table: ThermocoupleCoefficients,
   temperatureC: number,

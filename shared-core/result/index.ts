@@ -1,3 +1,4 @@
+/** How functions fail: results, ranges, exhaustiveness. */
 export { assertNever } from './assert-never.ts';
-export { type OutOfRange, OutOfRangeError, requireInRange } from './out-of-range-error.ts';
+export { OutOfRangeError, requireInRange } from './out-of-range-error.ts';
 export { fail, type Result, succeed } from './result.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { probeSourceSchema } from '../contract/probe-schemas.ts';
+import { probeSourceSchema } from '../contract/index.ts';
 import {
   correctionSchema,
   linkChangeSchema,

@@ -1,14 +1,46 @@
-export * from './channel.ts';
-export * from './correction.ts';
-export * from './default-run-settings.ts';
-export * from './link-change.ts';
-export * from './liquid-mark.ts';
-export * from './mark.ts';
-export * from './plates-words.ts';
-export * from './proof-mark.ts';
-export * from './reading.ts';
-export * from './run-input.ts';
-export * from './run-settings.ts';
-export * from './setting-ranges.ts';
-export * from './settings-file.ts';
-export * from './standing-marks.ts';
+/** Readings, marks, settings: the inputs of a run. */
+export { type Channel, channelSchema, type KnownChannel, knownChannels } from './channel.ts';
+export {
+  type Correction,
+  correctedSettings,
+  correctedStart,
+  correctionSchema,
+  correctionSentences,
+} from './correction.ts';
+export { defaultRunSettings } from './default-run-settings.ts';
+export { type LinkChange, linkChangeSchema } from './link-change.ts';
+export { liquidRanges } from './liquid-mark.ts';
+export {
+  isBookMark,
+  type Mark,
+  type MarkBody,
+  type MarkType,
+  markBodySchema,
+  markSchema,
+} from './mark.ts';
+export { platesWords } from './plates-words.ts';
+export { mostBurnedMl, type ProofMark, type ProofSight, proofSights } from './proof-mark.ts';
+export {
+  type Reading,
+  type ReadingQuality,
+  type ReadingUnit,
+  readingQualitySchema,
+  readingSchema,
+  readingUnitSchema,
+} from './reading.ts';
+export { type RunInput, runInputSchema } from './run-input.ts';
+export {
+  type ChargeSetting,
+  chargeSettingSchema,
+  firstFractionSettingSchema,
+  type PressureSetting,
+  type RigSetting,
+  type RunSettings,
+  rigSettingSchema,
+  runSettingsSchema,
+  type SafetyConfirm,
+  stopSettingSchema,
+} from './run-settings.ts';
+export { type NumberRange, settingRanges } from './setting-ranges.ts';
+export { readSettingsFile, type SettingsFile, writeSettingsFile } from './settings-file.ts';
+export { standingMarks } from './standing-marks.ts';

@@ -1,7 +1,7 @@
+/** Long series of points, reduced for drawing. */
 export { appendToSeries } from './append-to-series.ts';
-export { type Extremes, extremesBetween } from './extremes-between.ts';
 export { indexAtTime } from './index-at-time.ts';
 export { pointAt } from './point-at.ts';
-export { type DrawnPoint, type DrawnRange, reduceToWidth } from './reduce-to-width.ts';
+export { type DrawnPoint, reduceToWidth } from './reduce-to-width.ts';
 export { emptySeries, type Series, type SeriesPoint } from './series.ts';
 export { unbrokenStretches } from './unbroken-stretches.ts';

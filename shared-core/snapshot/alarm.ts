@@ -42,7 +42,6 @@ export const alarmRecordSchema = z.strictObject({
 /** The same as a run log holds it. */
 export const recordedAlarmRecordSchema = alarmRecordSchema.extend({ alarm: recordedAlarmSchema });
 
-export type AlarmPriority = z.infer<typeof alarmPrioritySchema>;
 export type AlarmState = z.infer<typeof alarmStateSchema>;
 export type AlarmView = z.infer<typeof alarmViewSchema>;
 export type AlarmRecord = z.infer<typeof alarmRecordSchema>;

@@ -1,7 +1,32 @@
-export * from './alarm.ts';
-export * from './estimate.ts';
-export * from './forecast-view.ts';
-export * from './run-event.ts';
-export * from './snapshot.ts';
-export * from './stage.ts';
-export * from './verdicts.ts';
+/** What a window is shown of a run at a moment. */
+export {
+  type Alarm,
+  type AlarmRecord,
+  type AlarmState,
+  type AlarmView,
+  alarmRecordSchema,
+  alarmSchema,
+  alarmStateSchema,
+  alarms,
+  recordedAlarmRecordSchema,
+} from './alarm.ts';
+export type { Estimate } from './estimate.ts';
+export type { ForecastView } from './forecast-view.ts';
+export { type RunEvent, type RunEventName, runEventSchema } from './run-event.ts';
+export {
+  type HeadView,
+  type PlateauBand,
+  type Snapshot,
+  snapshotSchema,
+  type VapourView,
+} from './snapshot.ts';
+export {
+  type Condition,
+  type Stage,
+  type StageCall,
+  type StageSpan,
+  stageLabels,
+  stageSpanSchema,
+  stages,
+} from './stage.ts';
+export { type RunProblem, type Verdicts, verdictsSchema } from './verdicts.ts';

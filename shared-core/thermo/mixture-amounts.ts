@@ -1,8 +1,9 @@
 import {
+  densityKgPerM3,
   ethanolMolarMassGPerMol,
+  massFractionFromAlcoholByVolume,
   waterMolarMassGPerMol,
-} from '../alcoholometry/amount-fractions.ts';
-import { densityKgPerM3, massFractionFromAlcoholByVolume } from '../alcoholometry/index.ts';
+} from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
 
 /** Amounts of substance in a liquid. */

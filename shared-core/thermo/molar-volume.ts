@@ -1,8 +1,9 @@
 import {
+  densityKgPerM3,
   ethanolMolarMassGPerMol,
+  massFractionFromMoleFraction,
   waterMolarMassGPerMol,
-} from '../alcoholometry/amount-fractions.ts';
-import { densityKgPerM3, massFractionFromMoleFraction } from '../alcoholometry/index.ts';
+} from '../alcoholometry/index.ts';
 
 /**
  * Volume at 20 °C of one mole of ethanol–water liquid, `Vm = (x M1 + (1 − x) M2)/ρ(w, 20)`.

@@ -1,3 +1,4 @@
+/** Standard uncertainties combined, intervals made of them. */
 export { type CombinedUncertainty, combineContributions } from './combine-contributions.ts';
 export type { BudgetLine, Contribution, Distribution } from './contribution.ts';
 export { coverageFactor95 } from './coverage-factor.ts';

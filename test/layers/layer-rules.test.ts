@@ -23,6 +23,26 @@ const violations = {
   'app/draws.ts': ["import '../renderer/index.ts';", 'app-imports-no-renderer-source'],
   'app/tests.ts': ["import '../test/helper.ts';", 'no-layer-imports-tests'],
   'scripts/opens-a-window.ts': ["import 'electron';", 'electron-only-in-app'],
+  'shared-core/heat/one.ts': [
+    "import type { two } from './two.ts';\nexport type one = two;",
+    'no-circle-of-types',
+  ],
+  'shared-core/still/reaches-in.ts': [
+    "import type { one } from '../heat/one.ts';",
+    'rooms-are-entered-by-their-face',
+  ],
+  'main/session/reaches-in.ts': [
+    "import '../recorder/writer.ts';",
+    'rooms-are-entered-by-their-face',
+  ],
+  'main/reaches-in.ts': [
+    "import type { one } from '../shared-core/heat/one.ts';",
+    'layers-are-entered-by-their-face',
+  ],
+  'scripts/reaches-in.ts': [
+    "import type { one } from '../shared-core/heat/one.ts';",
+    'commands-enter-rooms-by-their-face',
+  ],
 } as const;
 
 const allowed = {
@@ -30,7 +50,14 @@ const allowed = {
   'main/index.ts': "import '#shared-core';\nimport 'serialport';\nimport 'node:fs';",
   'renderer/index.ts': "import '#shared-core';\nimport 'react';\nimport 'recharts';",
   'app/index.ts': "import '#main';\nimport '#shared-core';\nimport 'electron';\nimport 'ws';",
-  'test/helper.ts': "import '../main/index.ts';",
+  'test/helper.ts': "import '../main/index.ts';\nimport '../shared-core/heat/one.ts';",
+  'main/recorder/writer.ts': "import './sync.ts';",
+  'main/recorder/sync.ts': "import '#shared-core';",
+  'shared-core/heat/two.ts': "import type { one } from './one.ts';\nexport type two = one;",
+  'shared-core/heat/index.ts': "export type { one } from './one.ts';",
+  'shared-core/still/enters.ts':
+    "import type { one } from '../heat/index.ts';\nexport type still = one;",
+  'scripts/enters.ts': "import type { one } from '../shared-core/heat/index.ts';",
 } as const;
 
 const cruiserFile = '.dependency-cruiser.mjs';

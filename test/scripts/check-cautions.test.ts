@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { cautions } from '#shared-core';
 import { cautionsProblem } from '../../scripts/check-cautions.ts';
 import { readmeCautions } from '../../scripts/checks/readme-cautions.ts';
+import { cautions } from '../../shared-core/cautions/cautions.ts';
 
 const readme = readFileSync(path.join(import.meta.dirname, '..', '..', 'README.md'), 'utf8');
 

@@ -9,12 +9,14 @@ const folder = path.join(import.meta.dirname, 'check-docs-fixture');
 const inFixture = (file: string) =>
   path.relative(process.cwd(), path.join(folder, file)).split(path.sep).join('/');
 
+const subject = { root: folder, faces: [path.join(folder, 'index.ts')], names: () => fixture };
+
 // Starting the compiler takes seconds on a busy machine.
 describe('checkDocs', { timeout: 60_000 }, () => {
   test('reports each missing element and each example that does not hold, with file and line', async () => {
     const bare = inFixture('probe/bare-formula.ts:2');
     const wrong = (line: number) => inFixture(`probe/wrong-examples.ts:${line}`);
-    expect(await checkDocs({ indexFile: path.join(folder, 'index.ts'), module: fixture })).toEqual({
+    expect(await checkDocs(subject)).toEqual({
       functionCount: 6,
       examplesPassed: 4,
       examplesFailed: 6,
@@ -37,8 +39,7 @@ describe('checkDocs', { timeout: 60_000 }, () => {
 
   test('can be narrowed to some folders', async () => {
     const report = await checkDocs({
-      indexFile: path.join(folder, 'index.ts'),
-      module: fixture,
+      ...subject,
       folders: ['alarms'],
     });
     expect(report).toMatchObject({ functionCount: 2, examplesPassed: 0, examplesFailed: 0 });

@@ -1,5 +1,3 @@
-import { createRequire } from 'node:module';
-import type ModbusRTU from 'modbus-serial';
 import {
   type ChannelValue,
   createPowerOnScreen,
@@ -12,14 +10,11 @@ import {
   type SerialSource,
   toChannelValue,
 } from '#shared-core';
-import { ModbusPort } from './modbus-port.ts';
+import { createModbusLine } from './modbus-line.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
 type Source = Pick<SerialSource, 'unit' | 'modbus' | 'askEveryS' | 'channels'>;
 type Register = ModbusSettings['registers'][number];
-
-const require = createRequire(import.meta.url);
-const patienceMs = 1000;
 
 /** Tenths of a degree in the first register: what most temperature transmitters do (common practice, no source). */
 const usualSettings = modbusSettingsSchema.parse({ registers: [{}] });
@@ -28,32 +23,12 @@ const usualSettings = modbusSettingsSchema.parse({ registers: [{}] });
 export function createModbusTalk(source: Source, wire: TalkWire): Talk {
   const settings = source.modbus ?? usualSettings;
   const everyS = source.askEveryS ?? 1;
-  const port = new ModbusPort(wire.send);
-  // Loaded when it is needed: it loads the native part of the serial library, which the services must do without.
-  const Client = require('modbus-serial') as typeof ModbusRTU;
-  const client = new Client(port);
-  client.setTimeout(patienceMs);
-  client.open(() => {});
+  const line = createModbusLine(wire.send);
   let powerOn = createPowerOnScreen();
   let opening = 0;
   let nextAskS = 0;
   let asking = false;
   let nowS = 0;
-
-  function readRegisters(register: Register): Promise<Result<number[], LineRejection | null>> {
-    const count = registersIn(register.type);
-    return new Promise((resolve) => {
-      const done = (error: Error | null, result?: { readonly data: number[] }) => {
-        if (error === null && result !== undefined) resolve({ ok: true, value: result.data });
-        else resolve({ ok: false, error: whyNot(error, port.heardSinceAsked) });
-      };
-      if (settings.functionCode === 3) {
-        client.writeFC3(settings.unitId, register.address, count, done);
-      } else {
-        client.writeFC4(settings.unitId, register.address, count, done);
-      }
-    });
-  }
 
   async function askAll(): Promise<void> {
     const thisOpening = opening;
@@ -61,7 +36,12 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
     const rejections: LineRejection[] = [];
     const texts: string[] = [];
     for (const register of settings.registers) {
-      const read = await readRegisters(register);
+      const question = {
+        unitId: settings.unitId,
+        functionCode: settings.functionCode,
+        registerCount: registersIn(register.type),
+      };
+      const read = await line.ask(question, register.address, nowS);
       if (thisOpening !== opening) return;
       const meant = read.ok ? meaningOfRegisters(read.value, register, source) : read;
       if (meant.ok) values.push(powerOn.screen(meant.value));
@@ -79,14 +59,15 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
       nowS = atS;
       nextAskS = atS;
       powerOn = createPowerOnScreen();
-      port.forget();
+      line.forget();
     },
     receive(bytes, atS) {
       nowS = atS;
-      port.receive(bytes);
+      line.receive(bytes);
     },
     tick(atS) {
       nowS = atS;
+      line.tick(atS);
       if (asking || atS < nextAskS) return;
       nextAskS = Math.max(nextAskS + everyS, atS);
       asking = true;
@@ -95,7 +76,7 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
         if (thisOpening === opening) asking = false;
       });
     },
-    droppedBytes: () => port.droppedBytes,
+    droppedBytes: () => line.droppedBytes(),
     identity: () => null,
   };
 }
@@ -110,10 +91,4 @@ function meaningOfRegisters(
   const value = number === null ? null : Number((number * register.scale).toPrecision(12));
   const channel = channels?.[register.channel] ?? register.channel;
   return toChannelValue(channel, { name: null, value, unit: null }, unit);
-}
-
-/** Null when nothing was heard at all: silence is judged elsewhere. */
-function whyNot(error: Error | null, heardAnything: boolean): LineRejection | null {
-  if (error !== null && 'modbusCode' in error) return { kind: 'answer-error', text: error.message };
-  return heardAnything ? { kind: 'checksum', text: error?.message ?? '' } : null;
 }

@@ -40,16 +40,7 @@ const intervals = 400;
  * simpleBatch(span).distillateMoleFraction // ≈ 0.46 ± 0.01
  */
 export function simpleBatch(span: BatchSpan): BatchYield {
-  return batchYield(span, span.equilibrium);
-}
-
-/** Rayleigh's integral for any distillate composition as a function of the pot's. */
-export function batchYield(
-  span: BatchSpan,
-  distillateOver: (potMoleFraction: number) => number,
-  count: number = intervals,
-): BatchYield {
-  const { chargeMol, potMoleFraction, endPotMoleFraction } = span;
+  const { equilibrium, chargeMol, potMoleFraction, endPotMoleFraction } = span;
   requireInRange('charge', chargeMol, 1e-9, 1e12, 'mol');
   requireInRange('ethanol in the pot', potMoleFraction, 1e-6, 1, 'mol/mol');
   requireInRange(
@@ -62,13 +53,13 @@ export function batchYield(
   const integral = simpson(
     (logX) => {
       const x = Math.exp(logX);
-      const gain = distillateOver(x) - x;
+      const gain = equilibrium(x) - x;
       requireInRange('enrichment (below the azeotrope)', gain, 1e-9, 1, 'mol/mol');
       return x / gain;
     },
     Math.log(endPotMoleFraction),
     Math.log(potMoleFraction),
-    count,
+    intervals,
   );
   const residueMol = chargeMol * Math.exp(-integral);
   const distillateMol = chargeMol - residueMol;

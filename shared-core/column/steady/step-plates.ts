@@ -60,7 +60,21 @@ export function stepPlates(column: RectifyingColumn): PlateSteps {
   return { stages: null, liquids };
 }
 
-/** Liquid of the pot after this many stages from the top down; fractions of the last stage count in part. */
+/**
+ * Liquid of the pot [mol/mol] after this many stages from the top down, by the steps of {@link stepPlates}: equilibrium curve and
+ * operating line `y = (R x + x_D)/(R + 1)` in turn; a part of the last stage counts linearly.
+ *
+ * @param equilibrium vapour over liquid [mol/mol]
+ * @param distillateMoleFraction [mol/mol], 0 < x_D < 1
+ * @param refluxRatio [mol/mol], ≥ 0
+ * @param stages theoretical stages [1], ≥ 0
+ *
+ * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605 (from memory).
+ *
+ * @example
+ * const ideal = (x) => (3 * x) / (1 + 2 * x);
+ * potBelowStages(ideal, 0.75, 0, 1) // ≈ 0.5 ± 1e-6
+ */
 export function potBelowStages(
   equilibrium: EquilibriumCurve,
   distillateMoleFraction: number,
@@ -79,15 +93,18 @@ export function potBelowStages(
 }
 
 /**
- * Distillate over a pot with this many stages, the pot counted, at constant reflux: the steps of {@link stepPlates} downwards from the
- * distillate that ends in this pot, found by halving.
+ * Distillate [mol/mol] over a pot with this many stages, the pot counted: the inverse of {@link potBelowStages}, solved by bisection.
  *
- * @param equilibrium y*(x); potMoleFraction 0 … 1 [mol/mol]; refluxRatio ≥ 0 [mol/mol]; stages ≥ 1
- * @returns distillate [mol/mol], at most the azeotrope
+ * @param equilibrium vapour over liquid [mol/mol]
+ * @param potMoleFraction [mol/mol], 0 < x < 1
+ * @param refluxRatio [mol/mol], ≥ 0
+ * @param stages theoretical stages [1], ≥ 0
  *
- * Source: W. L. McCabe, E. W. Thiele, Ind. Eng. Chem. 17 (1925) 605; one stage is the vapour over the pot.
+ * Source: as for {@link potBelowStages}.
+ *
  * @example
- * distillateAboveStages(equilibriumCurve(101.325), 0.2608, 0, 1) // ≈ 0.558 ± 0.01
+ * const ideal = (x) => (3 * x) / (1 + 2 * x);
+ * distillateAboveStages(ideal, 0.5, 0, 1) // ≈ 0.75 ± 1e-6
  */
 export function distillateAboveStages(
   equilibrium: EquilibriumCurve,

@@ -4,13 +4,13 @@ import {
   createLogScanner,
   createMonitor,
   inputsOfRecord,
-  type LoggedChange,
   type LogHeader,
   type LogRecord,
   type MonitorChange,
   type RunInput,
   type Verdicts,
 } from '#shared-core';
+import type { LoggedChange } from '../../../shared-core/run-log/log-record.ts';
 
 /** A run as it stands on the disk, read without any of the app's services. */
 export interface RecordedRun {

@@ -15,7 +15,8 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { type FileLayer, nodeFileLayer, type PackProgress, packZip, writePack } from '#main';
-import { analyseRun, fail, readReadingsCsv } from '#shared-core';
+import { fail, readReadingsCsv } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 import { packRequest, pearPackRun } from './support/pear-pack.ts';
 

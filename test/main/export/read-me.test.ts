@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { cautions, cautionsAt, cautionWords, defaultRunSettings, studyRun } from '#shared-core';
+import { cautionsAt, cautionWords, defaultRunSettings, studyRun } from '#shared-core';
 import { readMe } from '../../../main/export/pack/read-me.ts';
+import { cautions } from '../../../shared-core/cautions/cautions.ts';
 
 const lines = readMe(
   [

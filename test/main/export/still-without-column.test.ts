@@ -6,15 +6,15 @@ import { nodeFileLayer, writePack } from '#main';
 import {
   createMonitor,
   exerciseLevels,
-  exercisesOf,
   planRun,
   readReadingsCsv,
   rigAsKnown,
   runKind,
-  runSettingsSchema,
   studyRun,
 } from '#shared-core';
 import { planSentence } from '../../../renderer/plan/plan-words.ts';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 import { carefulRun } from '../../shared-core/exercises/support/varied-runs.ts';
 import { packRunOf } from './support/pack-run-of.ts';
 

@@ -8,13 +8,8 @@ import {
   readRunLog,
   startRecorder,
 } from '#main';
-import {
-  createRandom,
-  inputsOfRecord,
-  type LogBody,
-  type Random,
-  type RunInput,
-} from '#shared-core';
+import { createRandom, inputsOfRecord, type LogBody, type RunInput } from '#shared-core';
+import type { Random } from '../../../shared-core/random/create-random.ts';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime, type ManualTime } from '../support/manual-time.ts';
 import { createPowerLossDisk, type DiskFaults, soundDisk } from '../support/power-loss-disk.ts';

@@ -9,12 +9,12 @@ import {
   fail,
   firstPreviousChecksum,
   type LogBody,
-  type PackedReading,
   succeed,
 } from '#shared-core';
 import { createReadingStamper } from '../../../main/probe/link/stamp-readings.ts';
 import { runCommand } from '../../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
+import type { PackedReading } from '../../../shared-core/run-log/packed-reading.ts';
 import { logHeader } from '../support/log-header.ts';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';

@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import { createRunLibrary, nodeFileLayer } from '#main';
 import {
   encodeRecord,
-  exercisesOf,
   firstPreviousChecksum,
   type LogBody,
   measuredWords,
@@ -14,6 +13,7 @@ import {
   studyRun,
 } from '#shared-core';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { filmOf } from '../../renderer/support/simulated-film.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import { logHeader } from '../support/log-header.ts';

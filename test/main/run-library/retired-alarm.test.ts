@@ -5,12 +5,12 @@ import { createRunLibrary, nodeFileLayer } from '#main';
 import {
   alarmTitles,
   createMonitor,
-  decodeRecord,
   defaultRunSettings,
   encodeRecord,
   firstPreviousChecksum,
   recordedChangeSchema,
 } from '#shared-core';
+import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';

@@ -3,7 +3,6 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Session } from '#main';
 import {
-  analyseRun,
   createMonitor,
   defaultRunSettings,
   type EventBody,
@@ -12,6 +11,7 @@ import {
   type RunSettings,
   readReadingsCsv,
 } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import {
   ask,
   fetchTable,

@@ -6,7 +6,6 @@ import { unzipSync } from 'fflate';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { createRunLibrary, nodeFileLayer, type Session, writePack } from '#main';
 import {
-  analyseRun,
   booksOfRun,
   createMonitor,
   defaultRunSettings,
@@ -19,6 +18,7 @@ import {
   type RunPage,
   writeReadingsCsv,
 } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import { ask, fetchTable, setUpSession as setUp, teacher } from '../support/session-bench.ts';
 

@@ -4,7 +4,6 @@ import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import type { Session } from '#main';
 import {
-  analyseRun,
   booksOfRun,
   defaultRunSettings,
   type RequestAnswer,
@@ -14,6 +13,7 @@ import {
   readSettingsFile,
   writeReadingsCsv,
 } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import { ask, setUpSession as setUp, teacher } from '../support/session-bench.ts';
 

@@ -1,12 +1,12 @@
 import type { ProbeHub, ProbeListeners } from '#main';
 import {
-  demoSourceSchema,
   type MarkType,
   type ProbeSource,
   type ProbeStatus,
   serialSourceSchema,
   succeed,
 } from '#shared-core';
+import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
 
 /** A probe hub whose readings the test makes. */
 export interface FakeProbeHub extends ProbeHub {

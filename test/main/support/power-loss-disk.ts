@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type { AppendFile, FileLayer, FileProblem, Scheduler } from '#main';
-import { fail, type Random, type Result, succeed } from '#shared-core';
+import { fail, type Result, succeed } from '#shared-core';
+import type { Random } from '../../../shared-core/random/create-random.ts';
 
 /** What the disk does to the next sync or write; asked once for each. */
 export interface DiskFaults {

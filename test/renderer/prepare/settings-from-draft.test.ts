@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { pressureAtAltitudeKPa, runSettingsSchema } from '#shared-core';
+import { pressureAtAltitudeKPa } from '#shared-core';
 import { expectedPlateau } from '../../../renderer/prepare/expected-plateau.ts';
 import { firstDraft as emptyDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
 import { pressureFromDraft } from '../../../renderer/prepare/pressure-from-draft.ts';
 import { settingsFromDraft } from '../../../renderer/prepare/settings-from-draft.ts';
 import { thousandsWords } from '../../../renderer/words/index.ts';
+import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 
 const firstDraft = { ...emptyDraft, altitudeM: '0' };
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings, snapshotSchema } from '#shared-core';
+import { createMonitor, defaultRunSettings } from '#shared-core';
 import { bandOnProbe } from '../../../renderer/strip/band-on-probe.ts';
 import { probeScaleWords } from '../../../renderer/words/index.ts';
+import { snapshotSchema } from '../../../shared-core/snapshot/snapshot.ts';
 
 const band = {
   pressureKPa: 98.6,

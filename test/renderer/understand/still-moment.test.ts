@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type BatchRun, pearFermentSetup, simulateBatch } from '#shared-core';
+import { pearFermentSetup, simulateBatch } from '#shared-core';
 import { type Film, frameIndexAt } from '../../../renderer/look-back/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import { stillMomentAt } from '../../../renderer/understand/still-moment.ts';
+import type { BatchRun } from '../../../shared-core/column/simulate-batch.ts';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
 let film: Film;

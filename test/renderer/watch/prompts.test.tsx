@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type AlarmView, alarmCatalogue, alarms, cautions, type RequestName } from '#shared-core';
+import { type AlarmView, alarmCatalogue, type RequestName } from '#shared-core';
 import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
 import {
   createBenchStore,
@@ -12,6 +12,8 @@ import {
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { createCommands } from '../../../renderer/window/commands.ts';
 import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+import { cautions } from '../../../shared-core/cautions/cautions.ts';
+import { alarms } from '../../../shared-core/snapshot/alarm.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const alarm = (changes: Partial<AlarmView>): AlarmView => ({

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type AlarmOccurrence, alarmDefinitions, createAlarmBank } from '#shared-core';
+import { createAlarmBank } from '../../../shared-core/alarms/alarm-bank.ts';
+import type { AlarmOccurrence } from '../../../shared-core/alarms/alarm-reason.ts';
+import { alarmDefinitions } from '../../../shared-core/monitor/call/alarm-catalogue.ts';
 
 const because = (text: string) => () => ({ because: text, wouldChangeIf: '' });
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { createRandom } from '#shared-core';
 import {
   type AlarmInput,
   type AlarmTrack,
   alarmTransitions,
-  createRandom,
   quietAlarmTrack,
   stepAlarm,
-} from '#shared-core';
+} from '../../../shared-core/alarms/alarm-track.ts';
 
 const delays = { onDelayS: 2, offDelayS: 3 };
 const run = (...inputs: readonly AlarmInput[]): AlarmTrack =>

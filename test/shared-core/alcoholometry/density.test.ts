@@ -3,13 +3,13 @@ import {
   alcoholByVolume,
   densityKgPerM3,
   massFractionFromAlcoholByVolume,
-  massFractionFromDensity,
-  massFractionFromMoleFraction,
   moleFractionFromMassFraction,
   moleFractionFromStrength,
   OutOfRangeError,
   strengthFromMoleFraction,
 } from '#shared-core';
+import { massFractionFromMoleFraction } from '../../../shared-core/alcoholometry/amount-fractions.ts';
+import { massFractionFromDensity } from '../../../shared-core/alcoholometry/mass-fraction-from-density.ts';
 import { referenceTable } from '../../reference-table.ts';
 
 // OIML R 22 (1975), general formula, evaluated independently.

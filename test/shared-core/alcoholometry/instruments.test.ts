@@ -1,15 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import {
   createRandom,
-  densityFromHydrometer,
-  densityFromPycnometer,
   densityKgPerM3,
   massFractionFromAlcoholByVolume,
   OutOfRangeError,
-  sodaLimeGlassExpansionPerK,
-  strengthFromAlcoholometer,
-  strengthFromDensity,
 } from '#shared-core';
+import { sodaLimeGlassExpansionPerK } from '../../../shared-core/alcoholometry/glass-expansion.ts';
+import {
+  densityFromHydrometer,
+  strengthFromAlcoholometer,
+} from '../../../shared-core/alcoholometry/hydrometer.ts';
+import { densityFromPycnometer } from '../../../shared-core/alcoholometry/pycnometer.ts';
+import { strengthFromDensity } from '../../../shared-core/alcoholometry/strength-from-density.ts';
 
 const sure = { readingUncertaintyAbv: 0, temperatureUncertaintyK: 0 };
 

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  judgeBarometerEntry,
-  OutOfRangeError,
-  pressureAtAltitudeKPa,
-  stationPressureFromSeaLevelKPa,
-} from '#shared-core';
+import { judgeBarometerEntry, OutOfRangeError, pressureAtAltitudeKPa } from '#shared-core';
+import { stationPressureFromSeaLevelKPa } from '../../../shared-core/atmosphere/sea-level-reduction.ts';
 
 describe('judgeBarometerEntry', () => {
   test('a weather-report value in the hills is told from a station value, with what it means there', () => {

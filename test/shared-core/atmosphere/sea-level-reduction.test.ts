@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  OutOfRangeError,
-  pressureAtAltitudeKPa,
-  seaLevelPressureFromStationKPa,
-  stationPressureFromSeaLevelKPa,
-} from '#shared-core';
+import { OutOfRangeError, pressureAtAltitudeKPa } from '#shared-core';
+import { stationPressureFromSeaLevelKPa } from '../../../shared-core/atmosphere/sea-level-reduction.ts';
 
 const altitude = fc.double({ min: -430, max: 5000, noNaN: true });
 const seaLevel = fc.double({ min: 85, max: 110, noNaN: true });
@@ -47,27 +43,6 @@ describe('stationPressureFromSeaLevelKPa', () => {
     const at = (temperatureC: number) =>
       stationPressureFromSeaLevelKPa({ seaLevelPressureKPa: 101.3, altitudeM: 2000, temperatureC });
     expect(at(30)).toBeGreaterThan(at(-10));
-  });
-
-  test('is undone by the reduction to sea level', () => {
-    fc.assert(
-      fc.property(
-        seaLevel,
-        altitude,
-        temperature,
-        (seaLevelPressureKPa, altitudeM, temperatureC) => {
-          const place = temperatureC === undefined ? { altitudeM } : { altitudeM, temperatureC };
-          const stationPressureKPa = stationPressureFromSeaLevelKPa({
-            seaLevelPressureKPa,
-            ...place,
-          });
-          expect(seaLevelPressureFromStationKPa({ stationPressureKPa, ...place })).toBeCloseTo(
-            seaLevelPressureKPa,
-            8,
-          );
-        },
-      ),
-    );
   });
 
   test.each([

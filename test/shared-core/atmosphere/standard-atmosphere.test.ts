@@ -1,6 +1,5 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { altitudeAtPressureM, OutOfRangeError, pressureAtAltitudeKPa } from '#shared-core';
+import { OutOfRangeError, pressureAtAltitudeKPa } from '#shared-core';
 import { referenceTable } from '../../reference-table.ts';
 
 describe('pressureAtAltitudeKPa', () => {
@@ -21,19 +20,5 @@ describe('pressureAtAltitudeKPa', () => {
 
   test.each([-501, 11_001, Number.NaN, Number.POSITIVE_INFINITY])('refuses %d m', (altitudeM) => {
     expect(() => pressureAtAltitudeKPa(altitudeM)).toThrow(OutOfRangeError);
-  });
-});
-
-describe('altitudeAtPressureM', () => {
-  test('is the inverse of the pressure', () => {
-    fc.assert(
-      fc.property(fc.double({ min: -500, max: 11_000, noNaN: true }), (altitudeM) => {
-        expect(altitudeAtPressureM(pressureAtAltitudeKPa(altitudeM))).toBeCloseTo(altitudeM, 6);
-      }),
-    );
-  });
-
-  test.each([0, 22.63, 107.5, Number.NaN])('refuses %d kPa', (pressureKPa) => {
-    expect(() => altitudeAtPressureM(pressureKPa)).toThrow(OutOfRangeError);
   });
 });

@@ -1,11 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  createRandom,
-  OutOfRangeError,
-  type PressureEvidence,
-  stationPressure,
-  stationPressureFromSeaLevelKPa,
-} from '#shared-core';
+import { createRandom, OutOfRangeError, stationPressure } from '#shared-core';
+import type { PressureEvidence } from '../../../shared-core/atmosphere/pressure-evidence.ts';
+import { stationPressureFromSeaLevelKPa } from '../../../shared-core/atmosphere/sea-level-reduction.ts';
 
 describe('stationPressure', () => {
   test('a barometer reading stands as it is, with its doubts named', () => {

@@ -1,25 +1,29 @@
 import { describe, expect, test } from 'vitest';
 import {
-  apparentPlates,
-  atStandardPressureC,
-  balanceBatch,
-  bookLiquid,
   createRandom,
   cutsOfRun,
   equilibriumCurve,
-  fermentYield,
-  type LiquidMeasurement,
-  longestPlateau,
   type Mark,
   type MarkBody,
   measuredStrength,
   OutOfRangeError,
-  plateauStatistics,
-  poolLiquids,
-  propagateUncertainty,
   type Quantity,
-  simpleDistillation,
 } from '#shared-core';
+import { apparentPlates } from '../../../shared-core/bookkeeping/apparent-plates.ts';
+import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
+import {
+  bookLiquid,
+  type LiquidMeasurement,
+} from '../../../shared-core/bookkeeping/book-liquid.ts';
+import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
+import {
+  atStandardPressureC,
+  longestPlateau,
+  plateauStatistics,
+} from '../../../shared-core/bookkeeping/plateau-statistics.ts';
+import { poolLiquids } from '../../../shared-core/bookkeeping/pool-liquids.ts';
+import { propagateUncertainty } from '../../../shared-core/bookkeeping/propagate-uncertainty.ts';
+import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
 
 const exactly = (value: number): Quantity => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number): Quantity => ({

@@ -10,9 +10,8 @@ import {
   markBodySchema,
   massFractionFromAlcoholByVolume,
   type RunInput,
-  readMarkCell,
-  writeMarkCell,
 } from '#shared-core';
+import { readMarkCell, writeMarkCell } from '../../../shared-core/csv/mark-cell.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 const marks = (bodies: readonly MarkBody[], timeS = 3600): readonly Mark[] =>

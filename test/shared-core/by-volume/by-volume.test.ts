@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import {
   createRandom,
   defaultRunSettings,
-  expectedCourse,
   type MarkBody,
   massFractionFromAlcoholByVolume,
   moleFractionFromStrength,
@@ -10,9 +9,10 @@ import {
   type RunSettings,
   readReadingsCsv,
   runByVolume,
-  simpleDistillation,
   studyRun,
 } from '#shared-core';
+import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
+import { expectedCourse } from '../../../shared-core/by-volume/expected-course.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const table = (rows: readonly (readonly [number, number])[]) => {

@@ -1,21 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import {
   alarmCatalogue,
-  alarms,
   type Caution,
   cautionOf,
-  cautionPlaces,
-  cautions,
   cautionsAt,
   cautionWords,
   commonPractice,
-  type KnownCaution,
   pearFermentSetup,
 } from '#shared-core';
+import { cautionPlaces } from '../../../shared-core/cautions/caution.ts';
+import { cautions, type KnownCaution } from '../../../shared-core/cautions/cautions.ts';
 import { applyBatchAction } from '../../../shared-core/column/apply-batch-action.ts';
 import type { BatchEvent } from '../../../shared-core/column/batch-event.ts';
 import { buildBatchMachine, stepBatchMachine } from '../../../shared-core/column/batch-machine.ts';
 import { lightVolatiles } from '../../../shared-core/column/light-volatile.ts';
+import { alarms } from '../../../shared-core/snapshot/alarm.ts';
 
 const list: readonly Caution[] = cautions;
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createProbeSignal, createRandom, OutOfRangeError, type ProbeFlaws } from '#shared-core';
+import { createProbeSignal, createRandom, OutOfRangeError } from '#shared-core';
+import type { ProbeFlaws } from '../../../shared-core/column/create-probe-signal.ts';
 
 const readings = (flaws: Omit<ProbeFlaws, 'random'>, count: number, temperatureC = 78) => {
   const probe = createProbeSignal({ random: createRandom('probe'), ...flaws });

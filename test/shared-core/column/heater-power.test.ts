@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { createBatchSimulation, OutOfRangeError, pearFermentSetup } from '#shared-core';
+import type { BatchState } from '../../../shared-core/column/batch-state.ts';
 import {
-  type BatchState,
-  createBatchSimulation,
   heaterPowerForDripRateW,
   heaterPowerForRefluxW,
-  OutOfRangeError,
-  pearFermentSetup,
-  type Rig,
-} from '#shared-core';
+} from '../../../shared-core/column/heater-power.ts';
+import type { Rig } from '../../../shared-core/column/rig.ts';
 
 const pear = pearFermentSetup();
 

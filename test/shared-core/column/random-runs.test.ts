@@ -1,14 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import {
-  azeotrope,
-  type BatchEvent,
-  type BatchSetup,
-  createRandom,
-  pearFermentSetup,
-  type Random,
-  saturationTemperatureC,
-  simulateBatch,
-} from '#shared-core';
+import { azeotrope, createRandom, pearFermentSetup, simulateBatch } from '#shared-core';
+import type { BatchEvent } from '../../../shared-core/column/batch-event.ts';
+import type { BatchSetup } from '../../../shared-core/column/batch-setup.ts';
+import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
+import type { Random } from '../../../shared-core/random/create-random.ts';
 
 const { rig } = pearFermentSetup();
 

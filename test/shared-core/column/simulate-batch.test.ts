@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import {
   azeotrope,
-  type BatchRun,
-  type BatchSetup,
-  type BatchState,
   createBatchSimulation,
   dewPoint,
-  molarVolumeMlPerMol,
   OutOfRangeError,
   pearFermentSetup,
   simulateBatch,
   teachingRigs,
 } from '#shared-core';
+import type { BatchSetup } from '../../../shared-core/column/batch-setup.ts';
+import type { BatchState } from '../../../shared-core/column/batch-state.ts';
+import type { BatchRun } from '../../../shared-core/column/simulate-batch.ts';
+import { molarVolumeMlPerMol } from '../../../shared-core/thermo/molar-volume.ts';
 
 const pear = pearFermentSetup();
 const rough: BatchSetup = {

@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import {
-  type BatchSetup,
   createBatchSimulation,
   equilibriumCurve,
   pearFermentSetup,
   saturationPressureKPa,
-  simpleBatch,
   simulateBatch,
-  stepPlates,
 } from '#shared-core';
+import type { BatchSetup } from '../../../shared-core/column/batch-setup.ts';
 import { lightVolatiles, volatilityRatio } from '../../../shared-core/column/light-volatile.ts';
+import { simpleBatch } from '../../../shared-core/column/steady/simple-batch.ts';
+import { stepPlates } from '../../../shared-core/column/steady/step-plates.ts';
 
 const pear = pearFermentSetup();
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type BatchSetup, pearFermentSetup, simulateBatch, teachingRigs } from '#shared-core';
+import { pearFermentSetup, simulateBatch, teachingRigs } from '#shared-core';
+import type { BatchSetup } from '../../../shared-core/column/batch-setup.ts';
 
 const pear = pearFermentSetup();
 const calm = simulateBatch(pear, { durationS: 4200 });

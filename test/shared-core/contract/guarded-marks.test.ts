@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { alarms, cautionsAt, type MarkBody, markBodySchema, requests } from '#shared-core';
+import { cautionsAt, type MarkBody, markBodySchema, requests } from '#shared-core';
+import { alarms } from '../../../shared-core/snapshot/alarm.ts';
 
 const proof: Extract<MarkBody, { type: 'proof-burned' }> = {
   type: 'proof-burned',

@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  azeotrope,
-  boilingDiagram,
-  boilingLiquidMoleFraction,
-  bubblePoint,
-  OutOfRangeError,
-} from '#shared-core';
+import { azeotrope, boilingDiagram, bubblePoint, OutOfRangeError } from '#shared-core';
+import { boilingLiquidMoleFraction } from '../../../shared-core/diagram/boiling-liquid.ts';
 
 describe('boilingDiagram', () => {
   test('bubble and dew curves meet at water, at the azeotrope and at ethanol, and nowhere else', () => {

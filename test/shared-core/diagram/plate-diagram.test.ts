@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { equilibriumCurve, fenskeStages, minimumRefluxRatio, plateDiagram } from '#shared-core';
+import { equilibriumCurve, plateDiagram } from '#shared-core';
+import { fenskeStages } from '../../../shared-core/column/steady/fenske-stages.ts';
+import { minimumRefluxRatio } from '../../../shared-core/column/steady/minimum-reflux-ratio.ts';
 
 const constantVolatility = (x: number) => (3 * x) / (1 + 2 * x);
 const exactly = (value: number) => ({ value, low: value, high: value });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bubblePoint, type PotClues, potEstimate } from '#shared-core';
+import { bubblePoint, potEstimate } from '#shared-core';
+import type { PotClues } from '../../../shared-core/diagram/pot-estimate.ts';
 
 const clues: PotClues = {
   charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.5 },

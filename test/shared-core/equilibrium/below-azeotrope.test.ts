@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type BelowAzeotropeClues, headVapour } from '#shared-core';
+import { headVapour } from '#shared-core';
+import type { BelowAzeotropeClues } from '../../../shared-core/equilibrium/below-azeotrope.ts';
 
 /** The cause ranked first for a reading `shortfallK` below the azeotrope at 101.325 kPa (78.14 °C). */
 function firstCause(shortfallK: number, clues: BelowAzeotropeClues): string | undefined {

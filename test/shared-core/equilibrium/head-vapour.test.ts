@@ -3,13 +3,13 @@ import {
   azeotrope,
   createRandom,
   dewPoint,
-  equilibriumModelUncertaintyK,
   headVapour,
-  massFractionFromMoleFraction,
   moleFractionFromStrength,
   OutOfRangeError,
   strengthFromMoleFraction,
 } from '#shared-core';
+import { massFractionFromMoleFraction } from '../../../shared-core/alcoholometry/amount-fractions.ts';
+import { equilibriumModelUncertaintyK } from '../../../shared-core/equilibrium/model-uncertainty.ts';
 
 const reading = {
   pressureKPa: 98.6,

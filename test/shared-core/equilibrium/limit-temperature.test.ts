@@ -1,10 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  azeotrope,
-  limitTemperatureC,
-  OutOfRangeError,
-  saturationTemperatureC,
-} from '#shared-core';
+import { azeotrope, OutOfRangeError } from '#shared-core';
+import { limitTemperatureC } from '../../../shared-core/equilibrium/limit-temperature.ts';
+import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
 
 describe('limitTemperatureC', () => {
   test('lies 1.0 … 1.1 K above the azeotrope for 90 % vol from 70 to 104 kPa', () => {

@@ -1,8 +1,9 @@
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { azeotrope, dewPoint, equilibriumModelUncertaintyK } from '#shared-core';
+import { azeotrope, dewPoint } from '#shared-core';
 import { setErrors } from '../../../scripts/activity-model/set-errors.ts';
 import { readVleSets, type VleSet } from '../../../scripts/activity-model/vle-set.ts';
+import { equilibriumModelUncertaintyK } from '../../../shared-core/equilibrium/model-uncertainty.ts';
 
 const sets = readVleSets(path.join(import.meta.dirname, '..', '..', 'reference', 'vle'));
 

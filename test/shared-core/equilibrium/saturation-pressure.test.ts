@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { OutOfRangeError, saturationPressureKPa, saturationTemperatureC } from '#shared-core';
+import { OutOfRangeError, saturationPressureKPa } from '#shared-core';
 import {
   celsiusOffsetK,
   logSaturationPressure,
 } from '../../../shared-core/equilibrium/saturation-pressure.ts';
+import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
 import reference from '../../reference/pure_components.json' with { type: 'json' };
 
 const components = ['ethanol', 'water'] as const;

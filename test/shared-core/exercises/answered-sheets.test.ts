@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { exerciseLevels, exercisesOf, studyRun, worksheetOf } from '#shared-core';
+import { exerciseLevels, studyRun, worksheetOf } from '#shared-core';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { readSheet } from './support/printed-sheet.ts';
 import { solveQuestion } from './support/solve-question.ts';
 import { variedRuns } from './support/varied-runs.ts';

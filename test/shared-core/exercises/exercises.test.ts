@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import {
   azeotrope,
-  type Exercise,
   exerciseLevels,
-  exercisesOf,
   markingSheetOf,
   type PrintedDocument,
   reportOf,
   studyRun,
   worksheetOf,
 } from '#shared-core';
+import type { Exercise } from '../../../shared-core/exercises/exercise.ts';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const { run } = pearRun();

@@ -3,13 +3,15 @@ import {
   azeotrope,
   azeotropeSlopeKPerKPa,
   exerciseLevels,
-  exercisesOf,
-  fermentYield,
-  pasteurEthanolGPerG,
-  publishedAzeotrope,
   strengthFromMoleFraction,
   studyRun,
 } from '#shared-core';
+import {
+  fermentYield,
+  pasteurEthanolGPerG,
+} from '../../../shared-core/bookkeeping/ferment-yield.ts';
+import { publishedAzeotrope } from '../../../shared-core/equilibrium/published-azeotrope.ts';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const { run } = pearRun();

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type FermentReading, judgeFerment } from '#shared-core';
 import { scoreFerment } from '../../../scripts/ferments/score-ferment.ts';
 import { summarise } from '../../../scripts/ferments/summarise-ferments.ts';
+import type { FermentReading } from '../../../shared-core/ferment/ferment-log.ts';
+import { judgeFerment } from '../../../shared-core/ferment/judge-ferment.ts';
 import { referenceTable } from '../../reference-table.ts';
 
 function reading(timeH: number, read: Partial<FermentReading>): FermentReading {

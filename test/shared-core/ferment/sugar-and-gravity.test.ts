@@ -1,25 +1,31 @@
 import { describe, expect, test } from 'vitest';
+import { OutOfRangeError } from '#shared-core';
+import {
+  originalExtractPlato,
+  realExtractPlato,
+  strengthFromGravities,
+} from '../../../shared-core/ferment/balling.ts';
+import {
+  extractGPerL,
+  gravityFromPlato,
+  platoFromGravity,
+} from '../../../shared-core/ferment/gravity-and-extract.ts';
+import { gravityAt20C } from '../../../shared-core/ferment/gravity-at-20.ts';
 import {
   carbonDioxidePerAbvGPerL,
-  carbonDioxidePerEthanolGPerG,
   dissolvedGasGPerL,
-  dryGravity,
   ethanolCarriedGPerG,
-  extractGPerL,
-  fromSugar,
-  gravityAt20C,
-  gravityFromPlato,
-  lawfulSugarPerAbvGPerL,
-  OutOfRangeError,
-  originalExtractPlato,
-  platoFromGravity,
-  realExtractPlato,
-  scaleResolution,
-  strengthFromGravities,
   strengthFromMassLoss,
-  strengthOf,
   waterCarriedGPerG,
-} from '#shared-core';
+} from '../../../shared-core/ferment/mass-loss.ts';
+import { scaleResolution } from '../../../shared-core/ferment/scale-resolution.ts';
+import {
+  carbonDioxidePerEthanolGPerG,
+  dryGravity,
+  fromSugar,
+  lawfulSugarPerAbvGPerL,
+  strengthOf,
+} from '../../../shared-core/ferment/sugar-to-ethanol.ts';
 import { referenceTable } from '../../reference-table.ts';
 
 const brews = referenceTable('brews_cutaia_2009.csv') as readonly Record<

@@ -3,14 +3,13 @@ import {
   type Drawing,
   drawingToSvg,
   ethanolFigure,
-  niceTicks,
   overlayFigure,
   plateFigure,
   strengthFigure,
   studyRun,
   temperatureFigure,
-  timeTicks,
 } from '#shared-core';
+import { niceTicks, timeTicks } from '../../../shared-core/figures/nice-ticks.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const study = studyRun(pearRun().run);

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import {
   decodeRegisters,
   findModbusAnswer,
-  modbusChecksum,
   parseScpiAnswer,
   scpiQuestionSchema,
 } from '#shared-core';
+import { modbusChecksum } from '../../../shared-core/frame/modbus-answer.ts';
 
 const question = { unitId: 1, functionCode: 4, registerCount: 1 } as const;
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createLineReader, parseJsonLine } from '#shared-core';
+import { createLineReader } from '#shared-core';
+import { parseJsonLine } from '../../../shared-core/frame/parse-json-line.ts';
 
 const reader = () =>
   createLineReader({ language: 'json-lines', unit: '°C', decimalComma: false, pattern: null });

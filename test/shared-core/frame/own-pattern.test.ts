@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { compilePattern, matchPattern, previewPattern } from '#shared-core';
+import { compilePattern, previewPattern } from '#shared-core';
+import { matchPattern } from '../../../shared-core/frame/own-pattern.ts';
 
 function matched(pattern: string, line: string, decimalComma = false) {
   const compiled = compilePattern(pattern);

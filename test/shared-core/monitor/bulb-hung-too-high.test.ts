@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createMonitor, limitTemperatureC, type RunInput } from '#shared-core';
+import { createMonitor, type RunInput } from '#shared-core';
+import { limitTemperatureC } from '../../../shared-core/equilibrium/limit-temperature.ts';
 import { createVapourScale } from '../../../shared-core/monitor/situation/vapour-scale.ts';
 import { head, pearSettings, simulatedReadings } from './support.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createMonitor } from '#shared-core';
+import { createMonitor } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, mark, pearSettings, simulatedReadings } from './support.ts';
 
 /** A head that vapour reached, at 78.5 °C, and which then reads as told. */

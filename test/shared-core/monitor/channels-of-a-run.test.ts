@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createRandom, type RunInput, type Verdicts } from '#shared-core';
+import { createRandom, type RunInput, type Verdicts } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { createChannelSenses } from '../../../shared-core/monitor/sense/channel-senses.ts';
 import { barometerSettings } from './support.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, mark, barometerSettings as settings } from './support.ts';
 
 /** A plateau of 77.9 °C from 900 s on that rises past the limit, and a bulb that cools when the heat is taken off at 3000 s. */

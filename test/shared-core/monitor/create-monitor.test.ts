@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  analyseRun,
   createMonitor,
   createProbeSignal,
   createRandom,
@@ -9,9 +8,10 @@ import {
   type RunInput,
   type RunSettings,
   simulateBatch,
-  snapshotSchema,
-  verdictsSchema,
 } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
+import { snapshotSchema } from '../../../shared-core/snapshot/snapshot.ts';
+import { verdictsSchema } from '../../../shared-core/snapshot/verdicts.ts';
 
 const setup = pearFermentSetup();
 const settings: RunSettings = {

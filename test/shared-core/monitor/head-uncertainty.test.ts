@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings, lagTimeConstantS } from '#shared-core';
+import { createMonitor, defaultRunSettings } from '#shared-core';
+import { lagTimeConstantS } from '../../../shared-core/probe/lag.ts';
 
 const { standardUncertaintyK, lagT90S } = defaultRunSettings.probe;
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, type RunInput } from '#shared-core';
+import type { RunInput } from '#shared-core';
 import { drawRun } from '../../../scripts/ensemble/draw-run.ts';
 import { simulateRun } from '../../../scripts/ensemble/simulate-run.ts';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, mark, pearSettings, simulatedReadings } from './support.ts';
 
 const awayFromS = 1300;

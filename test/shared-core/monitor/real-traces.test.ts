@@ -1,13 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import {
-  createMonitor,
-  limitTemperatureC,
-  type RunInput,
-  type RunSettings,
-  type Verdicts,
-} from '#shared-core';
+import { createMonitor, type RunInput, type RunSettings, type Verdicts } from '#shared-core';
+import { limitTemperatureC } from '../../../shared-core/equilibrium/limit-temperature.ts';
 import { barometerSettings, head } from './support.ts';
 
 /**

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createMonitor, type RunInput } from '#shared-core';
+import { createMonitor, type RunInput } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, mark, pearSettings, simulatedReadings } from './support.ts';
 
 const names = (inputs: readonly RunInput[], endS: number): readonly string[] =>

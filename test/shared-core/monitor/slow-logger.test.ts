@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, defaultRunSettings } from '#shared-core';
+import { defaultRunSettings } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head } from './support.ts';
 
 const settings = { ...defaultRunSettings, attentionCheckS: null };

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import {
-  analyseRun,
   createBatchSimulation,
   createProbeSignal,
   createRandom,
@@ -8,6 +7,7 @@ import {
   type RunInput,
   teachingRigs,
 } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, pearSettings } from './support.ts';
 
 /**

@@ -1,16 +1,16 @@
 import {
-  type BatchEvent,
   createProbeSignal,
   createRandom,
   defaultRunSettings,
   type MarkBody,
-  type ProbeFlaws,
   pearFermentSetup,
   type RunInput,
   type RunSettings,
   simulateBatch,
   teachingRigs,
 } from '#shared-core';
+import type { BatchEvent } from '../../../shared-core/column/batch-event.ts';
+import type { ProbeFlaws } from '../../../shared-core/column/create-probe-signal.ts';
 
 /** What the monitor is told of the pear ferment at 99.4 kPa. */
 export const pearSettings: RunSettings = {

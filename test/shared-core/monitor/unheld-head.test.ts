@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createProbeSignal, createRandom, limitTemperatureC } from '#shared-core';
+import { createProbeSignal, createRandom } from '#shared-core';
+import { limitTemperatureC } from '../../../shared-core/equilibrium/limit-temperature.ts';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, barometerSettings as settings } from './support.ts';
 
 const arrivalS = 680;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { alarmCatalogue, analyseRun, createMonitor, type RunInput } from '#shared-core';
+import { alarmCatalogue, createMonitor, type RunInput } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { mark, pearSettings, simulatedReadings } from './support.ts';
 
 const calm = simulatedReadings({ durationS: 2250 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseRun, createProbeSignal, createRandom } from '#shared-core';
+import { createProbeSignal, createRandom } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { head, barometerSettings as settings } from './support.ts';
 
 /** A head that warms up, rests at a level and, if there is time, leaves it towards water. */

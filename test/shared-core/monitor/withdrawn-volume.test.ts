@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { analyseRun, type Estimate, type RunInput } from '#shared-core';
+import type { Estimate, RunInput } from '#shared-core';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { mark, pearSettings, simulatedReadings } from './support.ts';
 
 const endS = 1860;

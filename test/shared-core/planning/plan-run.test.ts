@@ -5,7 +5,6 @@ import {
   createRandom,
   dewPoint,
   type Estimate,
-  equilibriumModelUncertaintyK,
   moleFractionFromStrength,
   OutOfRangeError,
   type PlanRequest,
@@ -14,9 +13,10 @@ import {
   planRun,
   rigAsKnown,
   teachingRigs,
-  usualPlanUncertainty,
 } from '#shared-core';
+import { equilibriumModelUncertaintyK } from '../../../shared-core/equilibrium/model-uncertainty.ts';
 import { planMembers } from '../../../shared-core/planning/plan-members.ts';
+import { usualPlanUncertainty } from '../../../shared-core/planning/plan-request.ts';
 import { runMember } from '../../../shared-core/planning/run-member.ts';
 
 const { charge, rig } = pearFermentSetup();

@@ -8,10 +8,10 @@ import {
   createRandom,
   icePoint,
   OutOfRangeError,
-  saturationTemperatureC,
   stationPressure,
   steamPoint,
 } from '#shared-core';
+import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
 
 const ice: CalibrationPoint = {
   readingC: 0.4,

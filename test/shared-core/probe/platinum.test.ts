@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { OutOfRangeError, platinumTemperatureC, sensorToleranceK } from '#shared-core';
 import {
-  OutOfRangeError,
   platinumResistanceOhm,
   platinumSlopeOhmPerK,
-  platinumTemperatureC,
-  sensorToleranceK,
-} from '#shared-core';
+} from '../../../shared-core/probe/platinum.ts';
 import { referenceTable } from '../../reference-table.ts';
 
 // Source: IEC 60751; see the header of the table.

@@ -4,13 +4,13 @@ import {
   createRandom,
   icePoint,
   OutOfRangeError,
-  type ProbeBudgetSetup,
-  platinumResistanceOhm,
   platinumTemperatureC,
-  probeBudget,
   stationPressure,
   steamPoint,
 } from '#shared-core';
+import { platinumResistanceOhm } from '../../../shared-core/probe/platinum.ts';
+import { probeBudget } from '../../../shared-core/probe/probe-budget.ts';
+import type { ProbeBudgetSetup } from '../../../shared-core/probe/probe-budget-setup.ts';
 
 const classB: ProbeBudgetSetup = {
   temperatureC: 78.2,

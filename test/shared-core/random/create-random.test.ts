@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { createRandom, fnv1a64, splitMix64, xoshiro128 } from '#shared-core';
+import { createRandom } from '#shared-core';
+import { fnv1a64 } from '../../../shared-core/random/fnv1a-64.ts';
+import { splitMix64 } from '../../../shared-core/random/split-mix-64.ts';
+import { xoshiro128 } from '../../../shared-core/random/xoshiro-128.ts';
 
 const many = 200_000;
 

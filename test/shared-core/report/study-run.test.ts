@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
-  balanceBatch,
-  bookLiquid,
   booksOfRun,
-  ethanolMolarMassGPerMol,
   type MarkBody,
   moleFractionFromMassFraction,
   pearFermentSetup,
@@ -12,6 +9,9 @@ import {
   studyRun,
   teachingRigs,
 } from '#shared-core';
+import { ethanolMolarMassGPerMol } from '../../../shared-core/alcoholometry/amount-fractions.ts';
+import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
+import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { pearRun } from './support/pear-run.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });

@@ -1,6 +1,7 @@
 import process from 'node:process';
 import { expect, test } from 'vitest';
-import { createRandom, decodeRecord, encodeRecord, firstPreviousChecksum } from '#shared-core';
+import { createRandom, encodeRecord, firstPreviousChecksum } from '#shared-core';
+import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
 
 /** The full figure, an hour at 1 Hz, is measured with FLIPPED_RECORDS=3600. */
 const records = Number(process.env.FLIPPED_RECORDS ?? 60);

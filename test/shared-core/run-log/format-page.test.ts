@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { bookEntriesSchema, columnMappingSchema, decodeRecord, logBodySchema } from '#shared-core';
+import { bookEntriesSchema } from '../../../shared-core/bookkeeping/book-entries.ts';
+import { columnMappingSchema } from '../../../shared-core/csv/column-mapping.ts';
+import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
+import { logBodySchema } from '../../../shared-core/run-log/log-record.ts';
 
 const root = path.join(import.meta.dirname, '../../..');
 const pageOf = (folder: string) => readFileSync(path.join(root, folder, 'FORMAT.md'), 'utf8');

@@ -8,9 +8,9 @@ import {
   encodeRecord,
   firstPreviousChecksum,
   type LogBody,
-  longestRecordBytes,
   type ScannedItem,
 } from '#shared-core';
+import { longestRecordBytes } from '../../../shared-core/run-log/log-scanner.ts';
 
 const bodies: readonly LogBody[] = [
   {

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  appendToSeries,
-  emptySeries,
-  extremesBetween,
-  OutOfRangeError,
-  pointAt,
-} from '#shared-core';
+import { appendToSeries, emptySeries, OutOfRangeError, pointAt } from '#shared-core';
+import { extremesBetween } from '../../../shared-core/series/extremes-between.ts';
 
 const pointsOf = (values: readonly number[]) => values.map((value, timeS) => ({ timeS, value }));
 const valuesOf = (series: Parameters<typeof pointAt>[0]) =>

@@ -1,31 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import {
-  enthalpyOfVaporizationJPerMol,
-  liquidHeatCapacityJPerMolK,
-  mixtureAmounts,
-  molarVolumeMlPerMol,
-  OutOfRangeError,
-} from '#shared-core';
+import { OutOfRangeError } from '#shared-core';
+import { enthalpyOfVaporizationJPerMol } from '../../../shared-core/thermo/enthalpy-of-vaporization.ts';
+import { mixtureAmounts } from '../../../shared-core/thermo/mixture-amounts.ts';
+import { molarVolumeMlPerMol } from '../../../shared-core/thermo/molar-volume.ts';
 import pure from '../../reference/pure_components.json' with { type: 'json' };
-
-describe('heat capacity of the liquid', () => {
-  // Zábranský values and CRC/JANAF values as collected in test/reference/pure_components.json.
-  test('is within 0.5 % of the collected values', () => {
-    const expected = pure.ethanol.Cp_liquid_J_molK.values;
-    for (const [label, value] of Object.entries(expected)) {
-      const computed = liquidHeatCapacityJPerMolK('ethanol', Number.parseFloat(label));
-      expect(Math.abs(computed / value - 1)).toBeLessThan(0.005);
-    }
-    expect(liquidHeatCapacityJPerMolK('water', 25)).toBeCloseTo(75.3, 0);
-    expect(liquidHeatCapacityJPerMolK('water', 100)).toBeCloseTo(76.0, 0);
-  });
-
-  test('refuses temperatures outside its range, and NaN', () => {
-    for (const bad of [16, 106, Number.NaN]) {
-      expect(() => liquidHeatCapacityJPerMolK('water', bad)).toThrow(OutOfRangeError);
-    }
-  });
-});
 
 describe('enthalpy of vaporization', () => {
   // CRC Handbook values in test/reference/pure_components.json.

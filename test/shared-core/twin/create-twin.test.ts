@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { createTwin, defaultRunSettings, type Observation } from '#shared-core';
+import { defaultRunSettings } from '#shared-core';
 import { courseAt, emptyCourse, runCourse } from '../../../shared-core/twin/batch-course.ts';
+import { createTwin } from '../../../shared-core/twin/create-twin.ts';
+import type { Observation } from '../../../shared-core/twin/observations.ts';
 import type { StillGuess } from '../../../shared-core/twin/still-guess.ts';
 
 const truth: StillGuess = {

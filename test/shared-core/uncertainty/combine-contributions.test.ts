@@ -1,11 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Contribution,
-  combineContributions,
-  createRandom,
-  OutOfRangeError,
-  standardFromHalfWidth,
-} from '#shared-core';
+import { createRandom, OutOfRangeError } from '#shared-core';
+import { combineContributions } from '../../../shared-core/uncertainty/combine-contributions.ts';
+import type { Contribution } from '../../../shared-core/uncertainty/contribution.ts';
+import { standardFromHalfWidth } from '../../../shared-core/uncertainty/standard-from-half-width.ts';
 
 const doubt = (
   name: string,

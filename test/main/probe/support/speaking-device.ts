@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { openPseudoTerminal, type PseudoTerminal } from '#main';
-import { latin1Bytes, modbusChecksum, type SerialSource, serialSourceSchema } from '#shared-core';
+import { latin1Bytes, type SerialSource, serialSourceSchema } from '#shared-core';
+import { modbusChecksum } from '../../../../shared-core/frame/modbus-answer.ts';
 
 /** How a device of one language writes a head temperature, and whether it waits to be asked. */
 export interface DeviceLanguage {

@@ -1,15 +1,10 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import {
-  type ConstantCompositionYield,
-  constantCompositionBatch,
-  type EquilibriumCurve,
-  equilibriumCurve,
-  interpolatedEquilibrium,
-  simpleBatch,
-} from '#shared-core';
+import { type EquilibriumCurve, equilibriumCurve } from '#shared-core';
+import { simpleBatch } from '../../../../shared-core/column/steady/simple-batch.ts';
 import examples from '../../../reference/batch_worked_examples.json' with { type: 'json' };
+import { interpolatedEquilibrium } from '../../../support/interpolated-equilibrium.ts';
 
 const table = path.join(
   import.meta.dirname,
@@ -26,18 +21,9 @@ const careyLewis = interpolatedEquilibrium(
 );
 const model = equilibriumCurve(101.3);
 
-const [perry, coulson] = examples;
+const [perry] = examples;
 const perrySimple = (equilibrium: EquilibriumCurve) =>
   simpleBatch({ equilibrium, chargeMol: 100, potMoleFraction: 0.18, endPotMoleFraction: 0.06 });
-const coulson1112 = (equilibrium: EquilibriumCurve): ConstantCompositionYield =>
-  constantCompositionBatch({
-    equilibrium,
-    chargeMol: 100,
-    potMoleFraction: 0.55,
-    distillateMoleFraction: 0.75,
-    stages: 5,
-    endRefluxRatio: 4,
-  });
 
 function expectWithin(share: number, computed: number, published: number | undefined): void {
   expect(Math.abs(computed / (published ?? Number.NaN) - 1)).toBeLessThan(share);
@@ -62,26 +48,5 @@ describe("Perry's simple batch", () => {
       expect.closeTo(0.467, 2),
     ]);
     expectWithin(0.02, distillateMol, perry?.answer.distillate_mol);
-  });
-});
-
-describe('Coulson & Richardson, example 11.12', () => {
-  test('is met within 2 % with the data of Carey & Lewis', () => {
-    const computed = coulson1112(careyLewis);
-    expectWithin(0.02, computed.startRefluxRatio, coulson?.answer.R_start);
-    expectWithin(0.02, computed.distillateMol, coulson?.answer.distillate_kmol);
-    expectWithin(0.02, computed.refluxMol, coulson?.answer.integral_R_dD_kmol);
-    // Two digits are published, from memory: 0.05 may be 0.045 … 0.055.
-    expect(computed.endPotMoleFraction).toBeGreaterThan(0.045);
-    expect(computed.endPotMoleFraction).toBeLessThan(0.055);
-  });
-
-  test('with the NRTL model: the measured curve being fuller, 0.74 reflux at first, 85 led back', () => {
-    // At 0.55 … 0.75 mol/mol the older data lie up to 0.015 below modern ones; near a pinch that is 12 % in reflux.
-    const { startRefluxRatio, endPotMoleFraction, distillateMol, refluxMol } = coulson1112(model);
-    expect(startRefluxRatio).toBeCloseTo(0.74, 1);
-    expect(endPotMoleFraction).toBeCloseTo(0.034, 2);
-    expect(refluxMol / 85).toBeCloseTo(1, 1);
-    expectWithin(0.02, distillateMol, coulson?.answer.distillate_kmol);
   });
 });

@@ -4,12 +4,12 @@ import {
   createRandom,
   defaultRunSettings,
   type MarkBody,
-  type ReceiverState,
   type RunInput,
-  type RunToStudy,
   simulateBatch,
   teachingRigs,
 } from '#shared-core';
+import type { ReceiverState } from '../../../../shared-core/column/batch-state.ts';
+import type { RunToStudy } from '../../../../shared-core/report/study-run.ts';
 
 export interface Still {
   readonly rig: keyof typeof teachingRigs;

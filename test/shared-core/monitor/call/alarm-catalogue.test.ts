@@ -1,14 +1,11 @@
 import { expect, test } from 'vitest';
+import { alarmCatalogue, alarmTitles, mostUrgentFirst } from '#shared-core';
 import {
-  alarmCatalogue,
   alarmDefinitions,
-  alarmSchema,
-  alarmTitles,
-  mostUrgentFirst,
-  recordedAlarmSchema,
-  retiredAlarms,
-} from '#shared-core';
-import { alarmsNamed } from '../../../../shared-core/monitor/call/index.ts';
+  alarmsNamed,
+} from '../../../../shared-core/monitor/call/alarm-catalogue.ts';
+import { retiredAlarms } from '../../../../shared-core/monitor/call/retired-alarms.ts';
+import { alarmSchema, recordedAlarmSchema } from '../../../../shared-core/snapshot/alarm.ts';
 
 test('every alarm has one place in the order, and is known by it to the schemas', () => {
   expect(mostUrgentFirst).toEqual([

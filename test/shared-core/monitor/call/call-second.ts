@@ -1,5 +1,5 @@
-import { type AlarmTrack, quietAlarmTrack } from '#shared-core';
-import type { CallSecond } from '../../../../shared-core/monitor/call/index.ts';
+import { type AlarmTrack, quietAlarmTrack } from '../../../../shared-core/alarms/alarm-track.ts';
+import type { CallSecond } from '../../../../shared-core/monitor/call/alarm-definition.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { factsOf } from '../words/facts.ts';
 

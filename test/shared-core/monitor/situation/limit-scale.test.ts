@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { defaultRunSettings, limitTemperatureC } from '#shared-core';
+import { defaultRunSettings } from '#shared-core';
+import { limitTemperatureC } from '../../../../shared-core/equilibrium/limit-temperature.ts';
 import { createLimitScale } from '../../../../shared-core/monitor/situation/limit-scale.ts';
 
 test('a barometer that is read in the run takes the place of what was assumed', () => {

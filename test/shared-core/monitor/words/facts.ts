@@ -1,4 +1,4 @@
-import { limitTemperatureC } from '#shared-core';
+import { limitTemperatureC } from '../../../../shared-core/equilibrium/limit-temperature.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { priorScale } from '../../../../shared-core/monitor/situation/scale-belief.ts';
 import { createVapourScale } from '../../../../shared-core/monitor/situation/vapour-scale.ts';

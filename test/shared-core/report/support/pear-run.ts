@@ -1,16 +1,16 @@
 import {
-  type BatchRun,
   type BookEntries,
   createProbeSignal,
   createRandom,
   defaultRunSettings,
   type MarkBody,
   pearFermentSetup,
-  type ReceiverState,
   type RunInput,
-  type RunToStudy,
   simulateBatch,
 } from '#shared-core';
+import type { ReceiverState } from '../../../../shared-core/column/batch-state.ts';
+import type { BatchRun } from '../../../../shared-core/column/simulate-batch.ts';
+import type { RunToStudy } from '../../../../shared-core/report/study-run.ts';
 
 /** The rehearsal rig's run with its truth, and what a careful person would have written down. */
 export interface PearRun {

@@ -1,5 +1,5 @@
-import { requireInRange } from '../../result/index.ts';
-import type { EquilibriumCurve } from './equilibrium-curve.ts';
+import type { EquilibriumCurve } from '../../shared-core/column/steady/equilibrium-curve.ts';
+import { requireInRange } from '../../shared-core/result/index.ts';
 
 /** One measured pair of liquid and vapour composition. */
 export interface EquilibriumPoint {

@@ -1,0 +1,105 @@
+import {
+  findModbusAnswer,
+  type LineRejection,
+  type ModbusQuestion,
+  modbusQuestionBytes,
+  type Result,
+} from '#shared-core';
+
+/** Registers as read; else why not, null when nothing was heard at all: silence is judged elsewhere. */
+export type ModbusAnswer = Result<readonly number[], LineRejection | null>;
+
+/** One question at a time over a line that is opened and watched elsewhere. */
+export interface ModbusLine {
+  ask(question: ModbusQuestion, address: number, atS: number): Promise<ModbusAnswer>;
+  receive(bytes: Uint8Array): void;
+  /** Gives up a question that has waited too long. */
+  tick(atS: number): void;
+  /** Nothing heard before may be joined to what comes now; an open question is given up. */
+  forget(): void;
+  /** Bytes heard and not part of an answer. */
+  droppedBytes(): number;
+}
+
+const patienceS = 1;
+
+/** Longest frame the serial line may carry. MODBUS over Serial Line V1.02, 2.5.1.1. */
+const longestFrame = 256;
+
+/** What a refusal means. MODBUS Application Protocol Specification V1.1b3, 7. */
+const refusals: Readonly<Record<number, string>> = {
+  1: 'the device does not know this function',
+  2: 'the device has no register at this address',
+  3: 'the device does not take this question',
+  4: 'the device reports a failure of its own',
+  6: 'the device is busy',
+};
+
+/**
+ * Reads registers over the line. No library: framing has to find its answers among noise and late bytes (so it is ours, with
+ * its checksum), and all that was left to one are the eight bytes of a question.
+ */
+export function createModbusLine(send: (bytes: Uint8Array) => void): ModbusLine {
+  let heard: Uint8Array = new Uint8Array();
+  let dropped = 0;
+  let heardSinceAsked = false;
+  let open: {
+    readonly question: ModbusQuestion;
+    readonly askedAtS: number;
+    readonly answer: (answer: ModbusAnswer) => void;
+  } | null = null;
+
+  function close(answer: ModbusAnswer): void {
+    const closing = open;
+    open = null;
+    closing?.answer(answer);
+  }
+
+  function forget(): void {
+    dropped += heard.length;
+    heard = new Uint8Array();
+    close({ ok: false, error: null });
+  }
+
+  return {
+    ask(question, address, atS) {
+      forget();
+      heardSinceAsked = false;
+      return new Promise((answer) => {
+        open = { question, askedAtS: atS, answer };
+        send(modbusQuestionBytes(question, address));
+      });
+    },
+    receive(bytes) {
+      heardSinceAsked = true;
+      const all = Buffer.concat([heard, bytes]);
+      const surplus = Math.max(0, all.length - longestFrame);
+      dropped += surplus;
+      heard = all.subarray(surplus);
+      const place = open && findModbusAnswer(heard, open.question);
+      if (!place) return;
+      const frame = heard.subarray(place.start, place.start + place.length);
+      heard = heard.subarray(place.start + place.length);
+      dropped += place.start;
+      close(readAnswer(frame));
+    },
+    tick(atS) {
+      if (open === null || atS - open.askedAtS < patienceS) return;
+      close({ ok: false, error: heardSinceAsked ? { kind: 'checksum', text: '' } : null });
+    },
+    forget,
+    droppedBytes: () => dropped,
+  };
+}
+
+/** An undamaged answer: unit, function, number of bytes, registers, checksum; or unit, refused function, reason, checksum. */
+function readAnswer(frame: Uint8Array): ModbusAnswer {
+  const view = new DataView(frame.buffer, frame.byteOffset, frame.byteLength);
+  const reason = view.getUint8(2);
+  if (view.getUint8(1) & 0x80) {
+    const text = `${refusals[reason] ?? 'the device refuses'} (Modbus exception ${reason})`;
+    return { ok: false, error: { kind: 'answer-error', text } };
+  }
+  const registers = Array.from({ length: reason / 2 }, (_, index) => view.getUint16(3 + 2 * index));
+  return { ok: true, value: registers };
+}
