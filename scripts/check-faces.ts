@@ -40,6 +40,7 @@ const entries = [
   /^scripts\/attack\/attacked-program\.ts$/,
   /^scripts\/measuring\/page-recorder\.mjs$/,
   /^scripts\/soak\/speak\.ts$/,
+  /^scripts\/desktop\/stand-in-electron\.ts$/,
   /^app\/electron\/(main|preload)\.ts$/,
   /^app\/loopback\/run-loopback\.ts$/,
   /^main\/probe\/worker\/entry\.ts$/,

@@ -164,6 +164,7 @@ export {
   type FermentWarning,
   frothRoomPercent,
   fruitSugars,
+  gravityAt20C,
   leastUsefulStrengthAbv,
   type PlanRange,
   planFerment,

@@ -4,6 +4,12 @@ export { createProbeHub, type ProbeHubOptions } from './create-probe-hub.ts';
 export { createRememberingProbeHub, sourceAsNow } from './memory/index.ts';
 export { portAdvice } from './port/port-advice.ts';
 export { portProblem } from './port/port-problem.ts';
+export {
+  identityAt,
+  isSameDevice,
+  type UsbIdentity,
+  whereIsDevice,
+} from './port/same-device.ts';
 export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';
 export {
   createIsolatedProbeHub,

@@ -1,10 +1,5 @@
 import type { PortInfo, SetUp } from '#shared-core';
-import {
-  identityAt,
-  isSameDevice,
-  type UsbIdentity,
-  whereIsDevice,
-} from '../probe/port/same-device.ts';
+import { identityAt, isSameDevice, type UsbIdentity, whereIsDevice } from '../probe/index.ts';
 import type { RigsFile } from './rigs-file.ts';
 
 /** Which device is at each of a set-up's ports now. */

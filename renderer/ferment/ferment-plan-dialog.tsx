@@ -57,7 +57,15 @@ export function FermentPlanDialog({ onClose }: { readonly onClose: () => void })
           {...field('amount')}
         />
         {draft.source === 'juice' && (
-          <NumberField name="Gravity of the juice" unit="at 20 °C" {...field('gravity')} />
+          <>
+            <NumberField
+              name="Gravity of the juice"
+              unit=""
+              hint="As read off a hydrometer made for 20 °C."
+              {...field('gravity')}
+            />
+            <NumberField name="Read in juice at" unit="°C" {...field('temperatureC')} />
+          </>
         )}
         <NumberField name="Table sugar added" unit="g" {...field('addedSugarG')} />
         <NumberField

@@ -3,6 +3,7 @@ import {
   type FermentPlanRequest,
   fail,
   type fruitSugars,
+  gravityAt20C,
   planFerment,
   type Result,
   type SugarSource,
@@ -18,6 +19,7 @@ export interface FermentPlanDraft {
   readonly source: MainSource;
   readonly amount: string;
   readonly gravity: string;
+  readonly temperatureC: string;
   readonly addedSugarG: string;
   readonly volumeMl: string;
   readonly vesselMl: string;
@@ -29,6 +31,7 @@ export const firstFermentPlan: FermentPlanDraft = {
   source: 'juice',
   amount: '1000',
   gravity: '1.050',
+  temperatureC: '20',
   addedSugarG: '0',
   volumeMl: '1000',
   vesselMl: '2000',
@@ -39,6 +42,7 @@ export const firstFermentPlan: FermentPlanDraft = {
 const bounds = {
   amount: { low: 0, high: 1e6, words: 'A number from 0 to 1 000 000.' },
   gravity: { low: 1, high: 1.2, words: 'A gravity from 1.000 to 1.200.' },
+  temperatureC: { low: 0, high: 40, words: 'A temperature from 0 to 40 °C.' },
   addedSugarG: { low: 0, high: 1e5, words: 'A number from 0 to 100 000.' },
   volumeMl: { low: 50, high: 1e6, words: 'A number from 50 to 1 000 000.' },
   vesselMl: { low: 50, high: 1e6, words: 'A number from 50 to 1 000 000.' },
@@ -73,7 +77,7 @@ export function planFromDraft(
   const source = sourceOf(
     draft.source,
     read('amount'),
-    draft.source === 'juice' ? read('gravity') : 1,
+    draft.source === 'juice' ? gravityAt20C(read('gravity'), read('temperatureC')) : 1,
   );
   const added: SugarSource = { kind: 'sucrose', massG: read('addedSugarG') };
   const request: FermentPlanRequest = {

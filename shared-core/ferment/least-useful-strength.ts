@@ -1,6 +1,5 @@
 import { moleFractionFromStrength, strengthFromMoleFraction } from '../alcoholometry/index.ts';
-import { equilibriumCurve } from '../column/index.ts';
-import { potBelowStages } from '../column/steady/step-plates.ts';
+import { equilibriumCurve, potBelowStages } from '../column/index.ts';
 
 /** Reflux that a patient class collects with; more nobody waits for. Common practice, no source. */
 const patientReflux = 6;

@@ -3,7 +3,7 @@ import type { Estimate, ForecastView } from '../../snapshot/index.ts';
 import type { TwinOutlook } from '../../twin/index.ts';
 import { doubtWords, volumeWouldHelp } from '../words/forecast-words.ts';
 import type { ForecastCheck } from './forecast-check.ts';
-import type { ForecastSecond } from './forecaster.ts';
+import type { ForecastSecond } from './forecast-second.ts';
 
 /** The twin's outlook as people read it: in run time, as wide as it has earned, and with what would help. */
 export function composeForecast(

@@ -3,32 +3,14 @@ import {
   moleFractionFromMassFraction,
 } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { ForecastView, Stage } from '../../snapshot/index.ts';
+import type { ForecastView } from '../../snapshot/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
-import type { Situation } from '../situation/situation.ts';
-import type { HeadState } from '../situation/vapour-filter.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
 import { composeForecast, strengthOfMoleFraction } from './compose-forecast.ts';
 import { createForecastCheck } from './forecast-check.ts';
+import type { ForecastSecond } from './forecast-second.ts';
 import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
-
-/** One second, as far as the forecast needs it. */
-export interface ForecastSecond {
-  readonly timeS: number;
-  readonly stage: Stage;
-  readonly head: HeadState;
-  readonly situation: Situation;
-  readonly scale: VapourScale;
-  /** What the offset may be by what was stated [K]. */
-  readonly statedSdK: number;
-  readonly potC: number | null;
-  /** Distillate by a balance or level channel [mL]; null without one. */
-  readonly receiverMl: number | null;
-  /** All that rises runs back: the pot keeps what it has. */
-  readonly nothingCollected: boolean;
-  readonly suspended: boolean;
-}
 
 /** Feeds the twin with what is seen and turns its outlook into the forecast people read. */
 export interface Forecaster {
