@@ -125,6 +125,7 @@ describe('npm run analyse', () => {
         'datapackage.json',
         'figures',
         'marking',
+        'notebooks',
         'report.pdf',
         'settings',
         'workbook.xlsx',

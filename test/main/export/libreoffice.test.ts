@@ -39,6 +39,7 @@ describe.each(locales)('LibreOffice with the locale %s', (locale) => {
     expect([...sheets.keys()]).toEqual([
       'Runs',
       'Comparison',
+      'Class',
       'Results',
       'Cuts',
       'Stages',

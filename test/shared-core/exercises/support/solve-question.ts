@@ -118,7 +118,7 @@ function passesLimitS(text: string, enlarged: Drawing, limitC: number): number {
 }
 
 function passesMl(text: string, figure: Drawing): number {
-  const [limitC = 0] = numbersIn(text, /passes? ([\d.]+) °C for the last time/);
+  const [limitC = 0] = numbersIn(text, /pass(?:es)? ([\d.]+) °C for the last time/);
   const points = readCurve(figure).flat();
   const at = points.findLastIndex(
     ({ y }, index) => y > limitC !== (points[index - 1]?.y ?? y) > limitC,
