@@ -6,7 +6,7 @@ import {
   type ServiceProblem,
   succeed,
 } from '#shared-core';
-import type { Clock } from '../clock/index.ts';
+import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { findProbe } from './find/index.ts';
 import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
@@ -19,13 +19,14 @@ import { noProbeStatus } from './probe-status.ts';
 
 export interface ProbeHubOptions {
   readonly clock: Clock;
+  readonly scheduler?: Scheduler;
   /** Replaced in tests that play a failing operating system. */
   readonly openLine?: OpenByteLine;
   readonly listPorts?: () => Promise<readonly PortInfo[]>;
 }
 
 /** Status at most ten times a second, and silence noticed within a tenth of one. */
-const tickMs = 100;
+const tickS = 0.1;
 const portsEveryTicks = 20;
 /**
  * Between two ticks this process and what it reads have stood still: the computer slept. A busy computer is late by less, and
@@ -35,7 +36,9 @@ const leastSleepS = 5;
 
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
-  const { clock, openLine = openSerialLine } = options;
+  const { clock, scheduler = systemScheduler, openLine = openSerialLine } = options;
+  const wait = (seconds: number) =>
+    new Promise<void>((resolve) => scheduler.after(seconds, resolve));
   const listPorts = sharePortList(options.listPorts ?? listOrNone, {
     nowMs: () => clock.monotonicS() * 1000,
     wait: (ms) => wait(ms / 1000),
@@ -71,7 +74,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   }
 
   let lastTickS = clock.monotonicS();
-  const timer = setInterval(() => {
+  const stopTicking = scheduler.every(tickS, () => {
     const nowS = clock.monotonicS();
     if (nowS - lastTickS >= leastSleepS) connected?.group.stoodStill(lastTickS);
     lastTickS = nowS;
@@ -79,7 +82,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     tellStatus();
     if (ticks % portsEveryTicks === 0 && listeners.count('ports') > 0) tellPorts().catch(() => {});
     ticks += 1;
-  }, tickMs);
+  });
 
   async function disconnect(): Promise<void> {
     const ended = connected;
@@ -119,15 +122,11 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     suspend: async () => connected?.group.suspend(),
     resume: async () => connected?.group.resume(),
     async close() {
-      clearInterval(timer);
+      stopTicking();
       await disconnect();
       listeners.clear();
     },
   };
-}
-
-function wait(seconds: number): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 1000 * seconds));
 }
 
 async function listOrNone(): Promise<readonly PortInfo[]> {

@@ -32,6 +32,8 @@ export interface SessionSetup {
   readonly app: AppFacts;
   readonly fileLayer?: FileLayer;
   readonly scheduler?: Scheduler;
+  /** How the folder is taken for this process alone. */
+  readonly takeFolder?: typeof lockFolder;
   /** Seconds since the computer was started, sleep included. */
   readonly uptimeS?: () => number;
 }
@@ -56,7 +58,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const events = createEventHub();
 
   const made = await files.makeFolder(runsFolder);
-  const lock = made.ok ? await lockFolder(runsFolder, scheduler) : null;
+  const takeFolder = setup.takeFolder ?? lockFolder;
+  const lock = made.ok ? await takeFolder(runsFolder, scheduler) : null;
   const mayWrite = () => lock?.isHeld() ?? false;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();

@@ -1,0 +1,68 @@
+import type { Random } from '../../shared-core/random/create-random.ts';
+
+/** What can go wrong in the world, and for how long it stays so. */
+export const faultKinds = [
+  'noise-on-the-line',
+  'line-hangs-up',
+  'probe-at-another-port',
+  'line-is-slow-to-open',
+  'line-floods',
+  'probe-is-mute',
+  'disk-is-full',
+  'disk-writes-half',
+  'syncs-fail',
+  'disk-is-slow',
+  'wall-clock-is-set',
+  'computer-sleeps',
+  'window-reloads',
+  'viewer-gives-orders',
+  'person-marks',
+] as const;
+
+export type FaultKind = (typeof faultKinds)[number];
+
+export interface Fault {
+  readonly kind: FaultKind;
+  /** Seconds of the world, which begins with the run. */
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** Nothing begins so late that the program could not come back before the end [s]. */
+const recoveryS = 60;
+
+export function drawFaults(random: Random, lengthS: number): readonly Fault[] {
+  const lastS = lengthS - recoveryS;
+  return Array.from({ length: random.integer(0, 10) }, () => {
+    const fromS = random.integer(5, Math.max(5, lastS - 5));
+    const toS = Math.min(lastS, fromS + 1 + Math.round(random.exponential() * 20));
+    return {
+      kind: faultKinds[random.integer(0, faultKinds.length - 1)] ?? 'person-marks',
+      fromS,
+      toS,
+    };
+  }).sort((a, b) => a.fromS - b.fromS);
+}
+
+/**
+ * Leaves out what the failure does not need: halves first, then ever smaller pieces, until no single fault can go.
+ * The seed stays, and every stream of chance has a name of its own, so the rest of the world is the same.
+ */
+export async function shrinkFaults(
+  faults: readonly Fault[],
+  stillFails: (faults: readonly Fault[]) => Promise<boolean>,
+): Promise<readonly Fault[]> {
+  let kept = faults;
+  for (let size = Math.ceil(kept.length / 2); size >= 1; ) {
+    let removed = false;
+    for (let start = 0; start < kept.length; start += size) {
+      const without = [...kept.slice(0, start), ...kept.slice(start + size)];
+      if (!(await stillFails(without))) continue;
+      kept = without;
+      removed = true;
+      break;
+    }
+    if (!removed) size = size === 1 ? 0 : Math.ceil(size / 2);
+  }
+  return kept;
+}
