@@ -64,7 +64,7 @@ export function FermentPlanDialog({ onClose }: { readonly onClose: () => void })
               hint="As read off a hydrometer made for 20 °C."
               {...field('gravity')}
             />
-            <NumberField name="Read in juice at" unit="°C" {...field('temperatureC')} />
+            <NumberField name="Temperature of the juice" unit="°C" {...field('temperatureC')} />
           </>
         )}
         <NumberField name="Table sugar added" unit="g" {...field('addedSugarG')} />

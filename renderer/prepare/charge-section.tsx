@@ -34,8 +34,8 @@ export function ChargeSection() {
           {...numberField('plates')}
         />
         <NumberField unit="W" hint="Leave empty if not known." {...numberField('heatW')} />
-        <PlanFermentButton />
       </More>
+      <PlanFermentButton />
     </Section>
   );
 }
