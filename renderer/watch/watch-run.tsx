@@ -43,6 +43,8 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           )}
         </RunStrip>
         <aside className="watch-side" aria-label="Prompts and findings">
+          {/* Once a run is over, what it came to goes before what was asked in it. */}
+          {liveness === 'ended' && aside}
           <Prompts
             alarms={snapshot?.alarms ?? []}
             nowS={snapshot?.timeS ?? 0}
@@ -51,7 +53,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           <ClosedNote gaps={view.gaps} />
-          {aside}
+          {liveness !== 'ended' && aside}
           {snapshot && (
             <Findings
               snapshot={snapshot}
