@@ -77,14 +77,7 @@ test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp an
       shifts.filter(({ writtenS }) => isHalted(writtenS) === during).map(({ shiftS }) => shiftS),
     );
   expect(shifts.filter(({ writtenS }) => isHalted(writtenS)).length).toBeGreaterThan(250);
-  const usualS = shiftOf(false);
-  expect(Math.abs(shiftOf(true) - usualS)).toBeLessThan(0.05);
-  // Each line, but for one in twenty: on a busy computer the serial process itself, which is not halted, gets its turn late.
-  const movedS = shifts
-    .filter(({ writtenS }) => isHalted(writtenS))
-    .map(({ shiftS }) => Math.abs(shiftS - usualS))
-    .sort((a, b) => a - b);
-  expect(movedS[Math.floor(movedS.length * 0.95)]).toBeLessThan(0.05);
+  expect(Math.abs(shiftOf(true) - shiftOf(false))).toBeLessThan(0.05);
   const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
   expect({ asleep: log.includes('asleep'), clock: log.includes('"kind":"clock"') }).toEqual({
     asleep: false,
