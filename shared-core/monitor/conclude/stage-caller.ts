@@ -83,7 +83,9 @@ export function createStageCaller(): StageCaller {
 function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): boolean {
   if (head.vapourC - head.bulbC < cooledK) return false;
   const { leftAloneS, longestBreakS } = situation;
-  return leftAloneS > Math.max(patienceFor(stage, isHeatOff), longerThanEver * longestBreakS);
+  const patience = patienceFor(stage, isHeatOff);
+  // Who says that the heat is off needs not be guessed at.
+  return leftAloneS > (isHeatOff ? patience : Math.max(patience, longerThanEver * longestBreakS));
 }
 
 function patienceFor(stage: Stage, isHeatOff: boolean): number {

@@ -63,8 +63,8 @@ const fallSds = 4;
 /** The head rests when it changes more slowly than this for so long, or has been bathed for so long [K/s], [s]. */
 const restingKPerS = 0.012;
 const restingForS = 20;
-/** Warm glass and rising air warm a bulb by less than this [K/s]. */
-const warmedKPerS = 0.05;
+/** Warm glass and rising air warm a bulb that has cooled by less than this [K]. */
+const warmedK = 2;
 const waitedS = 150;
 /** A head that comes back lower than this below its level has found a new one [K]. */
 const newLevelK = 0.3;
@@ -81,6 +81,8 @@ export function createSituationWatch(): SituationWatch {
   let lastWetS = 0;
   let lastWarmedS = 0;
   let longestBreakS = 0;
+  /** The coolest it has been since it was last in vapour or warmed [°C]. */
+  let troughC = Number.POSITIVE_INFINITY;
   let otherForS = 0;
   /** What was believed of vapour at the last reading: between two of a slow logger only what time allows is known. */
   let wet = 0;
@@ -104,6 +106,7 @@ export function createSituationWatch(): SituationWatch {
     wetS = Math.min(60, Math.round(warmingFactor * (timeS - (arrivedS ?? timeS))));
     undisturbedSinceS = timeS;
     lastWetS = timeS;
+    lastWarmedS = timeS;
   };
 
   const settle = ({ timeS, head }: SituationSecond): void => {
@@ -120,11 +123,14 @@ export function createSituationWatch(): SituationWatch {
   const followVapour = ({ timeS, observedC, head, noise }: SituationSecond): void => {
     if (observedC === null) return;
     if (wet > comes) lastWetS = timeS;
-    if (wet > comes || head.bulbRateKPerS > warmedKPerS) {
+    const noiseK = fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK);
+    troughC = Math.min(troughC, head.bulbC);
+    if (wet > comes || head.bulbC > troughC + Math.max(warmedK, noiseK)) {
       if (recededSinceS !== null) longestBreakS = Math.max(longestBreakS, timeS - lastWarmedS);
       lastWarmedS = timeS;
+      troughC = head.bulbC;
     }
-    const fallK = Math.max(leastFallK, fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK));
+    const fallK = Math.max(leastFallK, noiseK);
     const isOther =
       recededSinceS === null ? wet < goes && head.bulbC < head.vapourC - fallK : wet > comes;
     otherForS = isOther ? otherForS + timeS - readS : 0;
