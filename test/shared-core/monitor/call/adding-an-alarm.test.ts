@@ -39,6 +39,8 @@ export const headWarm = {
 
 /** Warms the head past 40 °C and tells what has become of the new alarm. */
 const probe = `const core = await import('./shared-core/index.ts');
+const { decodeRecord } = await import('./shared-core/run-log/decode-record.ts');
+const { verdictsSchema } = await import('./shared-core/snapshot/index.ts');
 const monitor = core.createMonitor(core.defaultRunSettings);
 for (let timeS = 0; timeS < 60; timeS += 1) {
   const value = 20 + timeS / 2 + (timeS % 3) / 16;
@@ -53,8 +55,8 @@ console.log(JSON.stringify({
   order: core.mostUrgentFirst.slice(3, 6),
   title: core.alarmTitles['head-warm'],
   worded: [sentence, act, alarms.map(({ alarm, state, consequence }) => [alarm, state, consequence])],
-  recorded: core.verdictsSchema.parse(monitor.verdicts()).alarms.map(({ alarm, because }) => [alarm, because]),
-  logged: core.decodeRecord(line.trimEnd()).record.body.change.record.alarm,
+  recorded: verdictsSchema.parse(monitor.verdicts()).alarms.map(({ alarm, because }) => [alarm, because]),
+  logged: decodeRecord(line.trimEnd()).record.body.change.record.alarm,
 }));
 `;
 
