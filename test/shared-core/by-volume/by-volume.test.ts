@@ -128,7 +128,7 @@ describe('a table with volumes and no times', () => {
   });
 
   test('whose head runs up to 99 °C while the pot still holds ethanol by its own account is doubted', () => {
-    // The ends as published for such a charge: 12 mL from 30 mL of 40 % vol, 83 to 99 °C; between them a straight line of ours.
+    // The ends of a usual student table, from memory: 12 mL from 30 mL of 40 % vol, 83 to 99 °C; between them a straight line of ours.
     const rows = Array.from({ length: 12 }, (_, index): [number, number] => [
       index + 1,
       83 + (16 * index) / 11,
