@@ -16,14 +16,15 @@ export function stagesOfRecord(changes: readonly RecordedChange[]): readonly Sta
   return entered.map((span, index) => ({ ...span, toS: entered[index + 1]?.fromS ?? null }));
 }
 
-/** The stages so far, once a snapshot says which one lasts now. Stages only go forward. */
+/** The stages so far, once a snapshot says which one lasts now. */
 export function withSnapshotStage(
   spans: readonly StageSpan[],
   snapshot: Snapshot,
 ): readonly StageSpan[] {
   const { stage, sinceS, because } = snapshot.stage;
   const last = spans[spans.length - 1];
-  if (last?.stage === stage) return spans;
+  // A snapshot from before what the record already names says nothing new.
+  if (last !== undefined && (last.stage === stage || sinceS < last.fromS)) return spans;
   const entered: StageSpan = { stage, fromS: sinceS, toS: null, because };
   if (!last) return [entered];
   return [...spans.slice(0, -1), { ...last, toS: sinceS }, entered];

@@ -36,7 +36,7 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
           textPx,
         });
         return (
-          <g key={stage}>
+          <g key={`${stage}-${fromS}`}>
             <rect x={left} y={top} width={width} height={height} fill={look.colour} />
             <rect
               x={left}

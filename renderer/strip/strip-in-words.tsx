@@ -10,7 +10,7 @@ export function StripInWords({ view }: { readonly view: RunView }) {
       <h2>The run so far</h2>
       <ul>
         {view.stages.map(({ stage, fromS, toS }) => (
-          <li key={stage}>
+          <li key={`${stage}-${fromS}`}>
             {stageLabels[stage]} from {words.clock(fromS)}
             {toS === null ? ', lasting' : ` to ${words.clock(toS)}`}
           </li>
