@@ -1,6 +1,6 @@
 /**
  * The whole check: formatting, lint, types, layers, docs, sizes, units, integration, browser journeys.
- * Asks before it installs Chromium, socat and LibreOffice Calc as root; `--install-tools` or CI=true says yes. Ends with the
+ * Asks before it installs Chromium, socat, LibreOffice Calc, pandas and R as root; `--install-tools` or CI=true says yes. Ends with the
  * line `N passed, N failed`.
  *
  * Usage: npm test -- [--install-tools]

@@ -3,28 +3,45 @@ import path from 'node:path';
 import type { Consent } from './install-consent.ts';
 import type { CommandOutcome } from './run-command.ts';
 
-/** A program of the operating system that the checks drive, and the Debian package that has it. */
-interface SystemTool {
+/** A program of the operating system that the checks drive, and the Debian packages that have it. */
+export interface SystemTool {
   readonly program: string;
-  readonly debianPackage: string;
+  /** Where the system has it, should another one come first on the search path. */
+  readonly otherwise?: string;
+  readonly debianPackages: readonly string[];
   readonly usedFor: string;
+  /** What it must run to its end, where the program alone is not enough. */
+  readonly proof?: readonly string[];
 }
 
 export const systemTools: readonly SystemTool[] = [
   {
     program: 'chromium',
-    debianPackage: 'chromium',
+    debianPackages: ['chromium'],
     usedFor: 'the journeys through the window',
   },
   {
     program: 'socat',
-    debianPackage: 'socat',
+    debianPackages: ['socat'],
     usedFor: 'the serial path without hardware',
   },
   {
     program: 'soffice',
-    debianPackage: 'libreoffice-calc',
+    debianPackages: ['libreoffice-calc'],
     usedFor: 'opening exported workbooks and CSV files as a spreadsheet does',
+  },
+  {
+    program: 'python3',
+    otherwise: '/usr/bin/python3',
+    debianPackages: ['python3-pandas', 'python3-matplotlib'],
+    usedFor: 'running the notebook of an export pack in Python',
+    proof: ['-c', 'import pandas, matplotlib'],
+  },
+  {
+    program: 'Rscript',
+    debianPackages: ['r-base-core', 'r-cran-readr', 'r-cran-ggplot2'],
+    usedFor: 'running the notebook of an export pack in R',
+    proof: ['-e', 'library(readr); library(ggplot2)'],
   },
 ];
 
@@ -55,11 +72,11 @@ export interface ProvisionDeps {
  * has said whether it may: a check without those programs would fail in the end, for a reason that is known now.
  */
 export async function provideSystemTools(deps: ProvisionDeps): Promise<boolean> {
-  const { searchPath, prefix, report } = deps;
-  const missing = systemTools.filter(({ program }) => !isOnPath(program, searchPath));
+  const { prefix, report } = deps;
+  const missing = await whatIsMissing(systemTools, deps);
   if (missing.length === 0) return true;
   if (prefix !== null) {
-    const packages = missing.map(({ debianPackage }) => debianPackage);
+    const packages = missing.flatMap(({ debianPackages }) => debianPackages);
     const consent = await deps.consent(
       `Install ${inWords(packages)} with apt-get, as root? They stay on this computer. [y/N] `,
     );
@@ -73,12 +90,39 @@ export async function provideSystemTools(deps: ProvisionDeps): Promise<boolean> 
     }
     if (consent === 'given') await install(packages, prefix, deps);
   }
-  for (const { program, usedFor } of missing.filter(
-    (tool) => !isOnPath(tool.program, searchPath),
-  )) {
+  for (const { program, usedFor } of await whatIsMissing(missing, deps)) {
     report(`MISSING: ${program}, needed for ${usedFor}. Install it; those tests fail without it.`);
   }
   return true;
+}
+
+async function whatIsMissing(
+  tools: readonly SystemTool[],
+  { searchPath, run }: ProvisionDeps,
+): Promise<readonly SystemTool[]> {
+  const missing: SystemTool[] = [];
+  for (const tool of tools) {
+    const found = await findTool(tool, searchPath, async (command, proof) => {
+      const { code } = await run(command, proof);
+      return code === 0;
+    });
+    if (found === null) missing.push(tool);
+  }
+  return missing;
+}
+
+/** The command that can do what the tool is for; null where none can. */
+export async function findTool(
+  { program, otherwise, proof }: SystemTool,
+  searchPath: string,
+  proves: (command: string, proof: readonly string[]) => Promise<boolean>,
+): Promise<string | null> {
+  const isThere = isOnPath(program, searchPath);
+  if (proof === undefined) return isThere ? program : null;
+  if (isThere && (await proves(program, proof))) return program;
+  return otherwise !== undefined && existsSync(otherwise) && (await proves(otherwise, proof))
+    ? otherwise
+    : null;
 }
 
 async function install(

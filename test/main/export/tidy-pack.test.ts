@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { nodeFileLayer, writePack } from '#main';
 import { csvDialects, parseCsv } from '#shared-core';
+import { findTool, systemTools } from '../../../scripts/testing/system-tools.ts';
 import { packRequest } from './support/pear-pack.ts';
 
 const packMinutes = 180_000;
@@ -183,39 +184,31 @@ describe('the notebooks', () => {
     }
   });
 
-  // Where a computer has the interpreter and its packages the notebook must run; where it lacks them this says nothing of the code.
-  const ways = [
-    {
-      name: 'Python',
-      command: process.env.PACK_PYTHON ?? 'python3',
-      flag: '-c',
-      probe: 'import pandas, matplotlib',
-      code: pythonOf,
-    },
-    {
-      name: 'R',
-      command: 'Rscript',
-      flag: '-e',
-      probe: 'library(readr); library(ggplot2)',
-      code: rOf,
-    },
-  ] as const;
-  test.each(ways)(
-    'run on the pack as it is where $name is installed',
-    ({ command, flag, probe, code }) => {
-      const found = spawnSync(command, [flag, probe], { encoding: 'utf8' });
-      const file = path.join(folder, 'notebooks', `run-${command.replace(/\W/g, '')}`);
+  // A computer without the interpreter fails here, as it fails without a browser: `npm test` says what to install.
+  test.each([
+    { name: 'Python', program: 'python3', code: pythonOf },
+    { name: 'R', program: 'Rscript', code: rOf },
+  ])(
+    'run on the pack as it is in $name',
+    async ({ program, code }) => {
+      const tool = systemTools.find((one) => one.program === program);
+      if (tool === undefined) throw new Error(`${program} is no tool of the checks.`);
+      const run = (command: string, words: readonly string[]) =>
+        spawnSync(command, words, {
+          cwd: path.join(folder, 'notebooks'),
+          encoding: 'utf8',
+          env: { ...process.env, MPLBACKEND: 'Agg' },
+        });
+      const found = await findTool(
+        tool,
+        process.env.PATH ?? '',
+        async (command, proof) => run(command, proof).status === 0,
+      );
+      const file = path.join(folder, 'notebooks', `run-${program}`);
       writeFileSync(file, code());
-      const ran =
-        found.status === 0
-          ? spawnSync(command, [file], {
-              cwd: path.join(folder, 'notebooks'),
-              encoding: 'utf8',
-              env: { ...process.env, MPLBACKEND: 'Agg' },
-            })
-          : null;
+      const { status, stderr } = run(found ?? program, [file]);
       rmSync(file);
-      expect(ran === null || ran.status === 0 ? '' : ran.stderr).toBe('');
+      expect({ status, failed: status === 0 ? '' : stderr }).toEqual({ status: 0, failed: '' });
     },
     packMinutes,
   );

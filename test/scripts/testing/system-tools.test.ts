@@ -12,6 +12,7 @@ import { runCommand } from '../../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
 import {
   aptPrefix,
+  findTool,
   isOnPath,
   provideSystemTools,
   systemTools,
@@ -67,7 +68,7 @@ test('yes is what was said beforehand or a clear yes at the terminal, and nothin
 });
 
 /** Everything asked, run and said while the tools are provided on a computer that has none. */
-async function provide(consent: Consent, prefix: readonly string[] | null) {
+async function provide(consent: Consent, prefix: readonly string[] | null, proves = true) {
   const asked: string[] = [];
   const ran: string[] = [];
   const said: string[] = [];
@@ -79,6 +80,10 @@ async function provide(consent: Consent, prefix: readonly string[] | null) {
       return consent;
     },
     async run(command, rest) {
+      const tool = systemTools.find(({ proof }) => proof === rest);
+      // What this computer has elsewhere does not count in a test of one that has none.
+      const isProven = proves && tool?.program === command;
+      if (tool !== undefined) return { code: isProven ? 0 : 1, output: '', tookS: 0 };
       ran.push([command, ...rest].join(' '));
       if (rest.includes('install')) {
         for (const { program } of systemTools) writeFileSync(path.join(folder, program), '');
@@ -93,10 +98,14 @@ async function provide(consent: Consent, prefix: readonly string[] | null) {
 test('after a yes the missing packages are installed', async () => {
   expect(await provide('given', ['sudo', '-n'])).toEqual({
     goesOn: true,
-    asked: [expect.stringMatching(/^Install chromium, socat, and libreoffice-calc .*as root\?/)],
+    asked: [
+      expect.stringMatching(
+        /^Install chromium, socat, libreoffice-calc, python3-pandas, .*and r-cran-ggplot2 .*as root\?/,
+      ),
+    ],
     ran: [
       'sudo -n apt-get update -qq',
-      'sudo -n apt-get install -y -qq --no-install-recommends chromium socat libreoffice-calc',
+      'sudo -n apt-get install -y -qq --no-install-recommends chromium socat libreoffice-calc python3-pandas python3-matplotlib r-base-core r-cran-readr r-cran-ggplot2',
     ],
     said: [expect.stringContaining('Installing')],
   });
@@ -104,7 +113,11 @@ test('after a yes the missing packages are installed', async () => {
 
 test('after a no nothing is installed, and the check goes on and says what will fail', async () => {
   const { goesOn, ran, said } = await provide('refused', []);
-  expect({ goesOn, ran, missing: said.length }).toEqual({ goesOn: true, ran: [], missing: 3 });
+  expect({ goesOn, ran, missing: said.length }).toEqual({
+    goesOn: true,
+    ran: [],
+    missing: systemTools.length,
+  });
 });
 
 test('where packages cannot be installed nobody is asked', async () => {
@@ -115,6 +128,25 @@ test('where packages cannot be installed nobody is asked', async () => {
 test('nothing is asked of a computer that has everything', async () => {
   for (const { program } of systemTools) writeFileSync(path.join(folder, program), '');
   expect(await provide('nobody', [])).toEqual({ goesOn: true, asked: [], ran: [], said: [] });
+});
+
+test('a language without the packages that a notebook needs is not enough', async () => {
+  for (const { program } of systemTools) writeFileSync(path.join(folder, program), '');
+  const { asked } = await provide('refused', [], false);
+  expect(asked).toEqual([
+    expect.stringMatching(/^Install python3-pandas, python3-matplotlib, r-base/),
+  ]);
+});
+
+test('what the system has serves where another of that name comes first, and does not serve', async () => {
+  const tool = { program: 'sh', otherwise: '/bin/sh', debianPackages: [], usedFor: '', proof: [] };
+  const only = (able: string) => findTool(tool, '/bin', async (command) => command === able);
+  expect([await only('sh'), await only('/bin/sh'), await only('none')]).toEqual([
+    'sh',
+    '/bin/sh',
+    null,
+  ]);
+  expect(await findTool(tool, '/nowhere', async () => true)).toBe('/bin/sh');
 });
 
 test('somebody is there to be asked where both ends of the terminal are one', () => {
