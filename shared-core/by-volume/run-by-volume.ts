@@ -2,8 +2,8 @@ import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { azeotrope } from '../equilibrium/index.ts';
 import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import { balanceDoubt } from './balance-doubt.ts';
+import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
 import { distillateOverTime, type RunToMeasure, type VolumeBasis } from './distillate-over-time.ts';
-import { type ExpectedPoint, expectedCourse } from './expected-course.ts';
 import { type VolumePoint, volumeCourse } from './volume-course.ts';
 import { type VolumeReading, volumeReadings } from './volume-reading.ts';
 import { type VolumeVerdict, volumeVerdict } from './volume-verdict.ts';
@@ -53,7 +53,7 @@ const mostPoints = 200;
  * @param run settings, inputs, rows of `processedRows`, reflux ratio [mol/mol] and drip rate [mL/min] where entered
  * @returns null where no volume is known
  *
- * Source: see `volumeCourse` and `expectedCourse`.
+ * Source: see `volumeCourse` and `batchByVolume`.
  * @example
  * runByVolume({ settings: defaultRunSettings, inputs: [], endS: 60, rows: [], refluxRatio: null, dripRateMlPerMin: null, cuts: [] }) // => null
  */
@@ -141,7 +141,7 @@ function expected(
       0.95 * azeotrope(pressureKPa).ethanolMoleFraction;
   if (!isPossible) return null;
   const { volumeMl: chargeMl, strengthAbv: chargeAbv } = charge;
-  return expectedCourse({ chargeMl, chargeAbv, pressureKPa, upToMl, column });
+  return batchByVolume({ chargeMl, chargeAbv, pressureKPa, upToMl, column });
 }
 
 function distance(course: readonly VolumePoint[], rayleigh: readonly ExpectedPoint[]) {

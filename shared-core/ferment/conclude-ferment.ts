@@ -1,11 +1,12 @@
 import { createRandom } from '../random/index.ts';
+import { weightedQuantiles } from '../uncertainty/index.ts';
 import { doneWithin, forecastDoneH, gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts, FermentState, NinetyInterval } from './ferment-log.ts';
 import type { FermentBelief } from './follow-ferment.ts';
 import { ferments, type PossibleFerments, usualYield } from './possible-ferments.ts';
 import { abvPerGravity, endGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
-import { ninetyOf, shareOf, weightedQuantiles } from './weighted-quantiles.ts';
+import { ninetyOf, shareOf } from './weighted-values.ts';
 
 /** Numbers that a verdict rests on. */
 export interface FermentConclusion {

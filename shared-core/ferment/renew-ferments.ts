@@ -1,4 +1,4 @@
-import type { Random } from '../random/index.ts';
+import { type Random, systematicPicks } from '../random/index.ts';
 import { ferments, followTraits, type PossibleFerments, traitNames } from './possible-ferments.ts';
 
 /** How far traits are nudged, of their spread: most a little, some boldly, so that no possibility dies out. */
@@ -26,16 +26,7 @@ export function renewFerments(cloud: PossibleFerments, random: Random): void {
   const weights = weightsOf(cloud);
   const effective = 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
   if (effective > ferments / 2) return;
-  const chosen = new Uint32Array(ferments);
-  const start = random.uniform() / ferments;
-  let [from, sum] = [0, weights[0] as number];
-  for (let index = 0; index < ferments; index += 1) {
-    while (sum < start + index / ferments && from < ferments - 1) {
-      from += 1;
-      sum += weights[from] as number;
-    }
-    chosen[index] = from;
-  }
+  const chosen = systematicPicks(weights, random);
   const { traits, lostBefore, ...others } = cloud;
   for (const values of [...Object.values(others), ...Object.values(traits), ...lostBefore]) {
     values.set(pick(values, chosen));

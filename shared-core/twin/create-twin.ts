@@ -6,7 +6,7 @@ import type { Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
 import { advanceClock, createClock, setClock } from './run-clock.ts';
 import { guessPrior, type HeatUp } from './still-guess.ts';
-import { type Moments, weightedEstimate, weightedMoments } from './weighted-quantiles.ts';
+import { type Moments, weightedEstimate, weightedMoments } from './weighted-values.ts';
 
 /** What the twin expects, from now on [90 % intervals]. */
 export interface TwinOutlook {

@@ -1,4 +1,4 @@
-import type { Random } from '../random/index.ts';
+import { type Random, systematicPicks } from '../random/index.ts';
 import { type BatchCourse, copyCourse, emptyCourse, runCourse } from './batch-course.ts';
 import { logLikelihood, type Observation } from './observations.ts';
 import { createClock, type RunClock, setClock } from './run-clock.ts';
@@ -190,7 +190,9 @@ function resampleAndMove(
  * is far cheaper than running it again.
  */
 function resample(cloud: readonly Particle[], random: Random): void {
-  const copies = systematicCopies(cloud, random);
+  const copies = new Uint32Array(cloud.length);
+  const weights = cloud.map(({ weight }) => weight);
+  for (const pick of systematicPicks(weights, random)) copies[pick] = (copies[pick] as number) + 1;
   let target = 0;
   cloud.forEach((source, index) => {
     for (let copy = 1; copy < (copies[index] as number); copy += 1) {
@@ -210,21 +212,4 @@ function becomeCopy(particle: Particle, source: Particle): void {
   copyCourse(source.course, particle.course);
   setClock(particle.oldClock, source.oldClock);
   setClock(particle.newClock, source.newClock);
-}
-
-/** How often each particle is drawn. */
-function systematicCopies(cloud: readonly Particle[], random: Random): readonly number[] {
-  const copies = cloud.map(() => 0);
-  const start = random.uniform() / cloud.length;
-  let index = 0;
-  let sum = cloud[0]?.weight ?? 1;
-  for (let pick = 0; pick < cloud.length; pick += 1) {
-    const target = start + pick / cloud.length;
-    while (sum < target && index < cloud.length - 1) {
-      index += 1;
-      sum += cloud[index]?.weight ?? 0;
-    }
-    copies[index] = (copies[index] as number) + 1;
-  }
-  return copies;
 }

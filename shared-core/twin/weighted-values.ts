@@ -1,20 +1,10 @@
 import type { Estimate } from '../snapshot/index.ts';
+import { weightedQuantiles } from '../uncertainty/index.ts';
 
 /** Median with the ends of the central 90 % of weighted values. */
 export function weightedEstimate(values: readonly number[], weights: readonly number[]): Estimate {
-  const order = values
-    .map((_, index) => index)
-    .sort((a, b) => (values[a] as number) - (values[b] as number));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const at = (share: number): number => {
-    let sum = 0;
-    for (const index of order) {
-      sum += (weights[index] as number) / total;
-      if (sum >= share) return values[index] as number;
-    }
-    return values[order[order.length - 1] as number] as number;
-  };
-  return { value: at(0.5), low: at(0.05), high: at(0.95) };
+  const [low = 0, value = 0, high = 0] = weightedQuantiles(values, weights, [0.05, 0.5, 0.95]);
+  return { value, low, high };
 }
 
 export interface Moments {

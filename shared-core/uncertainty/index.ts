@@ -4,3 +4,4 @@ export type { BudgetLine, Contribution, Distribution } from './contribution.ts';
 export { coverageFactor95 } from './coverage-factor.ts';
 export { type Interval, mapInterval } from './interval.ts';
 export { standardFromHalfWidth } from './standard-from-half-width.ts';
+export { weightedQuantiles } from './weighted-quantiles.ts';

@@ -1,6 +1,7 @@
-import { alcoholByVolume, massFractionFromMoleFraction } from '../../alcoholometry/index.ts';
+import { strengthFromMoleFraction } from '../../alcoholometry/index.ts';
 import type { Estimate, ForecastView } from '../../snapshot/index.ts';
 import type { TwinOutlook } from '../../twin/index.ts';
+import { mapInterval } from '../../uncertainty/index.ts';
 import { doubtWords, volumeWouldHelp } from '../words/forecast-words.ts';
 import type { ForecastCheck } from './forecast-check.ts';
 import type { ForecastSecond } from './forecast-second.ts';
@@ -35,15 +36,7 @@ export function composeForecast(
   };
 }
 
-/** Strength of a mixture by its mole fraction of ethanol [% vol]. */
-export function strengthOfMoleFraction(mole: number): number {
-  return alcoholByVolume({ ethanolMassFraction: massFractionFromMoleFraction(Math.min(1, mole)) });
-}
-
-function strength({ value, low, high }: Estimate): Estimate {
-  return {
-    value: strengthOfMoleFraction(value),
-    low: strengthOfMoleFraction(low),
-    high: strengthOfMoleFraction(high),
-  };
+/** Guesses may overshoot pure ethanol by rounding. */
+function strength(moleFraction: Estimate): Estimate {
+  return mapInterval(moleFraction, (x) => strengthFromMoleFraction(Math.min(1, x)));
 }

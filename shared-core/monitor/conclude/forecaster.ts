@@ -1,13 +1,10 @@
-import {
-  massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
-} from '../../alcoholometry/index.ts';
+import { moleFractionFromStrength, strengthFromMoleFraction } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
 import type { ForecastView } from '../../snapshot/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
-import { composeForecast, strengthOfMoleFraction } from './compose-forecast.ts';
+import { composeForecast } from './compose-forecast.ts';
 import { createForecastCheck } from './forecast-check.ts';
 import type { ForecastSecond } from './forecast-second.ts';
 import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
@@ -34,7 +31,9 @@ const coldC = 40;
 
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   const leastMeanMoleFraction =
-    settings.stop.kind === 'strength' ? null : moleFraction(settings.stop.leastMeanStrengthAbv);
+    settings.stop.kind === 'strength'
+      ? null
+      : moleFractionFromStrength(settings.stop.leastMeanStrengthAbv);
   const check = createForecastCheck();
   let feed: TwinFeed | null = null;
   let boiledS = 0;
@@ -105,16 +104,10 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     stopStrengthAbv: () =>
       outlook === null || outlook.stopMoleFraction === null || headBlocks < enoughBlocks
         ? null
-        : strengthOfMoleFraction(outlook.stopMoleFraction),
+        : strengthFromMoleFraction(Math.min(1, outlook.stopMoleFraction)),
   };
 }
 
 function limitHeightK(scale: VapourScale): number {
   return scale.limitC - scale.azeotropeC;
-}
-
-function moleFraction(alcoholByVolumePercent: number): number {
-  return moleFractionFromMassFraction(
-    massFractionFromAlcoholByVolume({ alcoholByVolume: alcoholByVolumePercent }),
-  );
 }

@@ -12,7 +12,7 @@ import {
   studyRun,
 } from '#shared-core';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
-import { expectedCourse } from '../../../shared-core/by-volume/expected-course.ts';
+import { batchByVolume } from '../../../shared-core/by-volume/batch-by-volume.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const table = (rows: readonly (readonly [number, number])[]) => {
@@ -52,7 +52,7 @@ const study = (inputs: readonly RunInput[], changes: Partial<RunSettings> = {}) 
   });
 
 /** What a simple still gives, read every millilitre on a thermometer with marks of 0.5 °C. */
-const simple = expectedCourse({
+const simple = batchByVolume({
   chargeMl: 30,
   chargeAbv: 40,
   pressureKPa: 101.325,
@@ -90,10 +90,10 @@ describe('the course that a simple still is expected to give', () => {
 
   test('of a column is stronger at first, and that of a column without plates is the same', () => {
     const batch = { chargeMl: 30, chargeAbv: 40, pressureKPa: 101.325, upToMl: 12 };
-    const column = expectedCourse({ ...batch, column: { plates: 5, refluxRatio: 3 } });
+    const column = batchByVolume({ ...batch, column: { plates: 5, refluxRatio: 3 } });
     expect(column[0]!.strengthAbv).toBeGreaterThan(simple[0]!.strengthAbv + 8);
     expect(column.at(-1)!.strengthAbv).toBeLessThan(column[0]!.strengthAbv);
-    expect(expectedCourse({ ...batch, column: { plates: 0, refluxRatio: 3 } })).toEqual(simple);
+    expect(batchByVolume({ ...batch, column: { plates: 0, refluxRatio: 3 } })).toEqual(simple);
   });
 });
 
