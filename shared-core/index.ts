@@ -338,6 +338,7 @@ export {
   emptySeries,
   indexAtTime,
   pointAt,
+  pointsGoingOn,
   reduceToWidth,
   type Series,
   type SeriesPoint,

@@ -2,8 +2,10 @@ import {
   appendToSeries,
   emptySeries,
   type Mark,
+  pointsGoingOn,
   type Reading,
   type RunInput,
+  type Series,
   type SeriesPoint,
 } from '#shared-core';
 import type { ChannelTrack, LinkGap, RunView } from './run-view.ts';
@@ -42,7 +44,7 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
     lastInputS: Math.max(view.lastInputS, last.timeS),
     tracks: points.size === 0 ? view.tracks : withPoints(view.tracks, points, units),
     marks: marks.length === 0 ? view.marks : [...view.marks, ...marks],
-    doubtful: doubtful.length === 0 ? view.doubtful : appendToSeries(view.doubtful, doubtful),
+    doubtful: doubtful.length === 0 ? view.doubtful : goingOn(view.doubtful, doubtful),
     gaps,
   };
 }
@@ -55,9 +57,13 @@ function withPoints(
   const next: Record<string, ChannelTrack> = { ...tracks };
   for (const [channel, added] of points) {
     const track = tracks[channel] ?? { unit: units.get(channel) ?? '1', series: emptySeries() };
-    next[channel] = { ...track, series: appendToSeries(track.series, added) };
+    next[channel] = { ...track, series: goingOn(track.series, added) };
   }
   return next;
+}
+
+function goingOn(series: Series, points: readonly SeriesPoint[]): Series {
+  return appendToSeries(series, pointsGoingOn(series, points));
 }
 
 function withLinkChange(

@@ -1,4 +1,10 @@
-import { appendToSeries, emptySeries, reduceToWidth, unbrokenStretches } from '../series/index.ts';
+import {
+  appendToSeries,
+  emptySeries,
+  pointsGoingOn,
+  reduceToWidth,
+  unbrokenStretches,
+} from '../series/index.ts';
 import type { Point, Shape } from './drawing.ts';
 import { line, type PlotArea, place } from './plot-area.ts';
 
@@ -14,7 +20,7 @@ export function runLine(
   points: readonly TimedValue[],
   stroke: { readonly colour: string; readonly widthPt: number; readonly dash?: readonly number[] },
 ): readonly Shape[] {
-  return unbrokenStretches(points).flatMap((stretch) =>
+  return unbrokenStretches(pointsGoingOn(emptySeries(), points)).flatMap((stretch) =>
     stretch.length < 2
       ? []
       : [line(reducedLine(area, stretch), stroke.colour, stroke.widthPt, stroke.dash)],

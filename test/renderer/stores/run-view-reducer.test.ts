@@ -42,6 +42,15 @@ describe('runViewAfter', () => {
     ]);
   });
 
+  test('opens a record whose moments run back, and draws no line back', () => {
+    const view = withInputs(opened, head(0, 20), head(2, 21), head(1, 22), head(3, 23));
+    const more = withInputs(view, head(2.5, 24), head(4, 25), head(4, 25, 'suspect'));
+    const still = withInputs(more, head(3, 26, 'suspect'));
+    expect(
+      still && [still.inputCount, still.tracks.head?.series.length, still.doubtful.length],
+    ).toEqual([8, 4, 1]);
+  });
+
   test('keeps a doubtful reading of the head apart from those that are drawn as a line', () => {
     const view = withInputs(opened, head(0, 20), head(1, 85, 'suspect'), head(2, 21));
     expect(view && [view.tracks.head?.series.length, pointAt(view.doubtful, -1)]).toEqual([

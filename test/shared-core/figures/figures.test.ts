@@ -64,6 +64,18 @@ describe('figures of a run', () => {
     expect(bare.altText).not.toMatch(/held at|Stages/);
   });
 
+  test('a record whose moments run back is drawn without a line back', () => {
+    const rows = study.rows.map((row, index) =>
+      index === 100 ? { ...row, timeS: row.timeS - 50 } : row,
+    );
+    const { shapes } = temperatureFigure({ ...study, rows }, whole);
+    const course = shapes.flatMap((shape) =>
+      shape.kind === 'path' && shape.points.length > 100 ? [shape.points.map(([x]) => x)] : [],
+    );
+    expect(course.length).toBeGreaterThan(0);
+    for (const xs of course) expect(xs).toEqual([...xs].sort((a, b) => a - b));
+  });
+
   test('ten hours at ten readings a second draw as few points as one hour', () => {
     const rows = Array.from({ length: 36_000 }, (_, timeS) => ({
       timeS,
