@@ -64,6 +64,12 @@ describe('a standing heat-off prompt', () => {
   }
 });
 
+test('a standing prompt does not take the keys meant for the field of a dialog', () => {
+  show('watch');
+  fireEvent.click(screen.getByRole('button', { name: /^Volume$/ }));
+  expect(document.activeElement).toBe(screen.getByLabelText(/Volume in the receiver now/));
+});
+
 describe('what is wrong with the run under way', () => {
   const troubles = {
     'Advice has stopped': { ...recording, adviceStopped: 'a bug' },
