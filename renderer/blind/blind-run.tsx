@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { plateauOfRun } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
-import { ReplayBar } from '../look-back/replay-bar.tsx';
-import { useReplay } from '../look-back/use-replay.ts';
+import type { Film } from '../replay/film.ts';
+import { ReplayBar } from '../replay/replay-bar.tsx';
+import { useReplay } from '../replay/use-replay.ts';
 import { bandOnProbe } from '../strip/index.ts';
 import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
 import { BlindStrip, closeUpC } from './blind-strip.tsx';

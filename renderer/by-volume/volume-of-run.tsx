@@ -10,7 +10,7 @@ import {
   temperatureByVolumeFigure,
 } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
+import type { Film } from '../replay/film.ts';
 import { numberFrom } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { DrawnFigure } from './drawn-figure.tsx';

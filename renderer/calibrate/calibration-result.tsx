@@ -1,6 +1,6 @@
 import type { CalibrationProblem, Result } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { usePreferences, usePrepare } from '../window/use-stores.ts';
+import { usePreferences, usePrepare } from '../parts/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { calibrationProblemWords } from './calibration-words.ts';
 import { correctionAtPlateauK, type ProbeCorrection } from './correction-from.ts';

@@ -5,7 +5,7 @@ import {
   type UnsettledProblem,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { settlingWords } from './calibration-words.ts';
 

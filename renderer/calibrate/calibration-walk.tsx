@@ -1,7 +1,7 @@
 import { useEffect, useReducer } from 'react';
 import { cautionsAt, cautionWords, settledReading, steamPoint } from '#shared-core';
-import { pressureFromDraft } from '../prepare/pressure-from-draft.ts';
-import { useBench, usePrepare } from '../window/use-stores.ts';
+import { pressureFromDraft } from '../draft/pressure-from-draft.ts';
+import { useBench, usePrepare } from '../parts/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { CalibrationResult } from './calibration-result.tsx';
 import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { ChoiceField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
+import type { Film } from '../replay/film.ts';
 import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
 import { signs } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { type BookedCut, cautionOf } from '#shared-core';
-import type { FilmProgress } from '../look-back/use-film.ts';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/use-stores.ts';
+import type { FilmProgress } from '../replay/use-film.ts';
 import { problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { debriefOf, volumeOf } from './debrief-of.ts';

@@ -1,5 +1,5 @@
+import { useBench, usePrepare } from '../parts/use-stores.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
-import { useBench, usePrepare } from '../window/use-stores.ts';
 import { timeOfDayWords, untilWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { bellAfter, fitsUntil, fitWords } from './bell.ts';

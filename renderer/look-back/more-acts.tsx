@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { exportRun } from '../exchange/export-run.ts';
 import type { PackMaking } from '../exchange/index.ts';
+import { useBench, usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { RenameDialog } from '../replay/rename-dialog.tsx';
 import { isViewer } from '../stores/index.ts';
-import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { CorrectDialog } from './correct-dialog.tsx';
-import { exportRun } from './export-run.ts';
 import type { OpenFor } from './open-run.tsx';
 import { RemoveButton } from './remove-button.tsx';
-import { RenameDialog } from './rename-dialog.tsx';
 import { useMayChange } from './use-may-change.ts';
 
 interface MoreActsProps {

@@ -1,18 +1,18 @@
 import { useMemo, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useBench } from '../parts/use-stores.ts';
+import { type Agreement, agreementWords } from '../replay/agreement.ts';
+import type { Film } from '../replay/film.ts';
+import { ReplayBar } from '../replay/replay-bar.tsx';
+import { useReplay } from '../replay/use-replay.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
-import { type Agreement, agreementWords } from './agreement.ts';
 import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
-import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
 import { type Moment, momentsOf, timeShowing } from './moments.ts';
-import { ReplayBar } from './replay-bar.tsx';
-import { useReplay } from './use-replay.ts';
 
 interface ReplayProps {
   readonly film: Film;

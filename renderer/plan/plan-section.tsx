@@ -1,9 +1,9 @@
 import { planCoverage } from '#shared-core';
 import { NumberField } from '../design/index.ts';
-import { Section } from '../prepare/section.tsx';
-import { useDraftFields } from '../prepare/use-draft-fields.ts';
+import { Section } from '../design/section.tsx';
+import { useDraftFields } from '../draft/use-draft-fields.ts';
+import { usePreferences } from '../parts/use-stores.ts';
 import { NumbersTable } from '../understand/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
 import { useWords } from '../words/use-words.ts';
 import { CourseFigure } from './course-figure.tsx';
 import { planSentence } from './plan-words.ts';

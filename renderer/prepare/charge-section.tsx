@@ -1,9 +1,9 @@
 import { NumberField } from '../design/index.ts';
+import { Section } from '../design/section.tsx';
+import { useDraftFields } from '../draft/use-draft-fields.ts';
 import { PlanFermentButton } from '../ferment/index.ts';
 import { TextLine } from '../probe/text-line.tsx';
 import { More } from './more.tsx';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();

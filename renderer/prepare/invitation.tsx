@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, ChoiceField } from '../design/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { goTo } from '../parts/place.ts';
+import { useBench, useWindowParts } from '../parts/use-stores.ts';
 import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
 
 const speedOptions = rehearsalSpeeds.map((speed) => ({

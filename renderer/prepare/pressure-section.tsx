@@ -1,10 +1,10 @@
 import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
 import { ChoiceField, NumberField } from '../design/index.ts';
+import { Section } from '../design/section.tsx';
+import { pressureFromDraft } from '../draft/pressure-from-draft.ts';
+import { useDraftFields } from '../draft/use-draft-fields.ts';
+import type { PressureFrom, PressureUnit } from '../stores/prepare-draft.ts';
 import { useWords } from '../words/use-words.ts';
-import type { PressureFrom, PressureUnit } from './prepare-draft.ts';
-import { pressureFromDraft } from './pressure-from-draft.ts';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 const sources = [
   { value: 'barometer', label: 'Barometer in this room' },

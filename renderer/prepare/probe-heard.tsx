@@ -1,7 +1,7 @@
 import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useWindowParts } from '../parts/use-stores.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
 import { channelWords, problemWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 

@@ -1,8 +1,8 @@
 import { ChoiceField, NumberField } from '../design/index.ts';
+import { Section } from '../design/section.tsx';
+import { useDraftFields } from '../draft/use-draft-fields.ts';
+import type { FirstFractionKind, PrepareDraft, StopKind } from '../stores/prepare-draft.ts';
 import { More } from './more.tsx';
-import type { FirstFractionKind, PrepareDraft, StopKind } from './prepare-draft.ts';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 const conventions = [
   { value: 'minutes', label: 'After some minutes' },

@@ -1,6 +1,6 @@
 import type { ProbeStatus, Reading } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/use-stores.ts';
 import { channelWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { hasHead } from './probe-facts.ts';

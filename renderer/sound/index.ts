@@ -1,2 +1,2 @@
+export { useAlarmSound } from '../window/use-alarm-sound.ts';
 export { type Chime, createChime } from './chime.ts';
-export { useAlarmSound } from './use-alarm-sound.ts';

@@ -5,14 +5,14 @@ import {
   boilingDiagram,
   moleFractionFromStrength,
 } from '#shared-core';
+import { type Axis, roundTicks } from '../figures/axis.ts';
+import { FigureFrame } from '../figures/figure-frame.tsx';
+import { NumbersTable } from '../figures/numbers-table.tsx';
+import { PlotPaper } from '../figures/plot-paper.tsx';
+import type { PlotScale } from '../figures/plot-scale.ts';
 import { useWords } from '../words/use-words.ts';
-import { type Axis, roundTicks } from './axis.ts';
 import { boilingSentence, potBasisWords } from './boiling-words.ts';
-import { FigureFrame } from './figure-frame.tsx';
 import { IntervalCross } from './interval-cross.tsx';
-import { NumbersTable } from './numbers-table.tsx';
-import { PlotPaper } from './plot-paper.tsx';
-import type { PlotScale } from './plot-scale.ts';
 import type { StillMoment } from './still-moment.ts';
 
 const strengthTicks = [20, 50, 80, 90, 96];

@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'react';
 import { stageLabels } from '#shared-core';
+import { CautionsButton } from '../cautions/cautions-button.tsx';
 import { Button } from '../design/index.ts';
 import { Countdown } from '../lesson/index.ts';
+import { useBench } from '../parts/use-stores.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
 import { RunStrip, useBoxSize } from '../strip/index.ts';
-import { CautionsButton } from '../window/cautions-button.tsx';
-import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
 import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/use-stores.ts';
 import { probeScaleWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { Why } from './why.tsx';

@@ -1,5 +1,5 @@
 import type { AlarmView } from '#shared-core';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/use-stores.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { PromptButtons } from './prompt-buttons.tsx';

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { exportRun } from '../look-back/export-run.ts';
-import { RenameDialog } from '../look-back/rename-dialog.tsx';
-import type { FilmProgress } from '../look-back/use-film.ts';
+import { exportRun } from '../exchange/export-run.ts';
+import { goTo } from '../parts/place.ts';
+import { useBench, usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { RenameDialog } from '../replay/rename-dialog.tsx';
+import type { FilmProgress } from '../replay/use-film.ts';
 import { isViewer } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 
 interface RunEndedProps {
   readonly runId: string;

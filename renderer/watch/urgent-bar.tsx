@@ -1,7 +1,7 @@
 import { type AlarmView, mostUrgentFirst } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useBench, useLiveView, useWindowParts } from '../parts/use-stores.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench, useLiveView, useWindowParts } from '../window/use-stores.ts';
 import { clockWords } from '../words/index.ts';
 import { useWords } from '../words/use-words.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';

@@ -1,3 +1,3 @@
-export { type Commands, createCommands } from './commands.ts';
+export { type Commands, createCommands } from '../parts/commands.ts';
+export { type WindowParts, WindowPartsContext } from '../parts/stores-context.ts';
 export { MainWindow } from './main-window.tsx';
-export { type WindowParts, WindowPartsContext } from './stores-context.ts';

@@ -1,8 +1,8 @@
 import { Button } from '../design/index.ts';
+import { usePlace } from '../parts/use-place.ts';
+import { useBench, useWindowParts } from '../parts/use-stores.ts';
 import { isAboutProbe } from '../stores/index.ts';
 import { problemWords } from '../words/index.ts';
-import { usePlace } from './use-place.ts';
-import { useBench, useWindowParts } from './use-stores.ts';
 
 /** What could not be done, until it has been read. */
 export function ProblemNote() {

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { type MarkBody, saidWords } from '#shared-core';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/use-stores.ts';
 import { markWords } from './mark-words.ts';
 import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
 import { axisTimeWords, clockWords } from './time-words.ts';

@@ -15,6 +15,7 @@ import '../../../renderer/strip/strip.css';
 import '../../../renderer/watch/watch.css';
 import '../../../renderer/understand/understand.css';
 import './plot-bench.css';
+import { useLiveView } from '../../../renderer/parts/use-stores.ts';
 import { createPrepareStore } from '../../../renderer/prepare/index.ts';
 import {
   createBenchStore,
@@ -28,7 +29,6 @@ import {
   type WindowParts,
   WindowPartsContext,
 } from '../../../renderer/window/index.ts';
-import { useLiveView } from '../../../renderer/window/use-stores.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 /** What the bench drives from outside the page. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { AlarmView } from '#shared-core';
-import { usePreferences, useWindowParts } from '../window/use-stores.ts';
-import { callDue, silent } from './call-for-alarms.ts';
+import { usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { callDue, silent } from '../sound/call-for-alarms.ts';
 
 const noAlarms: readonly AlarmView[] = [];
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createRandom, defaultRunSettings, type RunInput } from '#shared-core';
-import { frameIndexAt, frameTimeS, type RecordedRun } from '../../../renderer/look-back/film.ts';
-import { makeFilm } from '../../../renderer/look-back/make-film.ts';
+import { frameIndexAt, frameTimeS, type RecordedRun } from '../../../renderer/replay/film.ts';
+import { makeFilm } from '../../../renderer/replay/make-film.ts';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 
 /** A head as a lesson's distillation draws it: flat, a steep front, a plateau, a slow rise. */

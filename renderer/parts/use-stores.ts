@@ -1,8 +1,8 @@
 import { useContext } from 'react';
 import { useStore } from 'zustand';
-import type { PrepareState } from '../prepare/prepare-store.ts';
 import type { BenchState, RunView } from '../stores/index.ts';
 import type { PreferencesState } from '../stores/preferences-store.ts';
+import type { PrepareState } from '../stores/prepare-store.ts';
 import { type WindowParts, WindowPartsContext } from './stores-context.ts';
 
 export function useWindowParts(): WindowParts {

@@ -1,4 +1,4 @@
-import type { PrepareDraft } from './prepare-draft.ts';
+import type { PrepareDraft } from '../stores/prepare-draft.ts';
 
 /** Entries that are typed. */
 export type TextField = {

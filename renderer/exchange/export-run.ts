@@ -1,6 +1,6 @@
-import { fetchPack, saveFile, type TableFormat } from '../exchange/index.ts';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore } from '../stores/index.ts';
+import { fetchPack, saveFile, type TableFormat } from './index.ts';
 
 export type ExportFormat = TableFormat;
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sensorToleranceK } from '#shared-core';
-import { probeKinds } from '../../../renderer/prepare/probe-kinds.ts';
+import { probeKinds } from '../../../renderer/draft/probe-kinds.ts';
 
 test('the uncertainty of a probe’s kind is its limits of error at 80 °C over √3, to the hundredth', () => {
   const limitsK = {

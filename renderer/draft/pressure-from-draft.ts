@@ -7,8 +7,8 @@ import {
   stationPressure,
   succeed,
 } from '#shared-core';
+import type { PrepareDraft } from '../stores/prepare-draft.ts';
 import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
-import type { PrepareDraft } from './prepare-draft.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
 export interface DraftPressure {

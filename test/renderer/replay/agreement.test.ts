@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { MonitorChange, RecordedChange } from '#shared-core';
-import { agreementWith } from '../../../renderer/look-back/agreement.ts';
+import { agreementWith } from '../../../renderer/replay/agreement.ts';
 
 const entered = (fromS: number): RecordedChange & MonitorChange => ({
   kind: 'stage-entered',

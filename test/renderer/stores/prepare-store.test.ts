@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { firstDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
-import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
+import { firstDraft, withConfirms } from '../../../renderer/stores/prepare-draft.ts';
+import { createPrepareStore } from '../../../renderer/stores/prepare-store.ts';
 
 function storage(kept = new Map<string, string>()) {
   return {

@@ -1,9 +1,5 @@
 import { expect, test } from 'vitest';
-import {
-  atStart,
-  type ReplayEvent,
-  replayAfter,
-} from '../../../renderer/look-back/replay-state.ts';
+import { atStart, type ReplayEvent, replayAfter } from '../../../renderer/replay/replay-state.ts';
 
 const after = (...events: ReplayEvent[]) => events.reduce(replayAfter, { ...atStart, endS: 600 });
 

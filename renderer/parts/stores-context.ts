@@ -1,5 +1,4 @@
 import { createContext } from 'react';
-import type { PrepareStore } from '../prepare/prepare-store.ts';
 import type { ConnectedService } from '../service/index.ts';
 import type { Chime } from '../sound/index.ts';
 import type {
@@ -8,6 +7,7 @@ import type {
   PreferencesStore,
   RunViewStore,
 } from '../stores/index.ts';
+import type { PrepareStore } from '../stores/prepare-store.ts';
 import type { Commands } from './commands.ts';
 
 /** What the window is made of, given once at the top. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { pressureAtAltitudeKPa } from '#shared-core';
+import { pressureFromDraft } from '../../../renderer/draft/pressure-from-draft.ts';
+import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
 import { expectedPlateau } from '../../../renderer/prepare/expected-plateau.ts';
-import { firstDraft as emptyDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
-import { pressureFromDraft } from '../../../renderer/prepare/pressure-from-draft.ts';
-import { settingsFromDraft } from '../../../renderer/prepare/settings-from-draft.ts';
+import { firstDraft as emptyDraft, withConfirms } from '../../../renderer/stores/prepare-draft.ts';
 import { thousandsWords } from '../../../renderer/words/index.ts';
 import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 

@@ -2,7 +2,7 @@
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { type Caution, cautionGroups, cautionWords } from '#shared-core';
-import { CautionsDialog } from '../../../renderer/window/cautions-dialog.tsx';
+import { CautionsDialog } from '../../../renderer/cautions/cautions-dialog.tsx';
 import { cautions } from '../../../shared-core/cautions/cautions.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
