@@ -1,4 +1,4 @@
-import type { PrepareDraft } from '../stores/prepare-draft.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 
 /** Entries that are typed. */
 export type TextField = {

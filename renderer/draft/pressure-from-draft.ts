@@ -7,7 +7,7 @@ import {
   stationPressure,
   succeed,
 } from '#shared-core';
-import type { PrepareDraft } from '../stores/prepare-draft.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */

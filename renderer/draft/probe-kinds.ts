@@ -1,5 +1,5 @@
 import { type SensorKind, sensorStandardUncertaintyK } from '#shared-core';
-import type { ProbeKind } from '../stores/prepare-draft.ts';
+import type { ProbeKind } from '../stores/index.ts';
 
 export interface ProbeKindFacts {
   readonly label: string;

@@ -6,7 +6,7 @@ import {
   settingRanges,
   succeed,
 } from '#shared-core';
-import type { PrepareDraft } from '../stores/prepare-draft.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';

@@ -1,4 +1,4 @@
-import { usePrepare } from '../parts/use-stores.ts';
+import { usePrepare } from '../parts/index.ts';
 import { fieldNames, type TextField } from './field-names.ts';
 import type { FieldProblem } from './pressure-from-draft.ts';
 import { settingsFromDraft } from './settings-from-draft.ts';

@@ -1,6 +1,7 @@
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore } from '../stores/index.ts';
-import { fetchPack, saveFile, type TableFormat } from './index.ts';
+import { fetchPack, type TableFormat } from './fetch-pack.ts';
+import { saveFile } from './save-file.ts';
 
 export type ExportFormat = TableFormat;
 

@@ -1,3 +1,6 @@
+/** Files that come and go: packs fetched, tables sent. */
+
+export { exportRun } from './export-run.ts';
 export { fetchPack, type PackStep, type TableFormat } from './fetch-pack.ts';
 export { PackProgress } from './pack-progress.tsx';
 export { saveFile } from './save-file.ts';

@@ -1,1 +1,3 @@
+/** The plan of a ferment, from sugar to strength. */
+
 export { PlanFermentButton } from './plan-ferment-button.tsx';

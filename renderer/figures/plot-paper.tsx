@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import { useSmallTextPx } from '../design/index.ts';
-import { useBoxSize } from '../strip/index.ts';
 import type { Axis } from './axis.ts';
 import { type PlotScale, plotScale } from './plot-scale.ts';
+import { useBoxSize } from './use-box-size.ts';
 
 interface PlotPaperProps {
   readonly x: Axis;

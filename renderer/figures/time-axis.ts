@@ -1,4 +1,4 @@
-import { timeTicks } from '../strip/time-range.ts';
+import { timeTicks } from '#shared-core';
 import type { Axis } from './axis.ts';
 
 /** An axis of run time; times before zero read with a minus. */
@@ -11,7 +11,7 @@ export function timeAxis(
   return {
     low: fromS,
     high: toS,
-    ticks: timeTicks({ fromS, toS }, 7),
+    ticks: timeTicks(fromS, toS, 8),
     name,
     tickWords: (timeS) => (timeS < 0 ? `−${words(-timeS)}` : words(timeS)),
   };

@@ -1,1 +1,3 @@
+/** The help, with its numbers computed. */
+
 export { HelpButton } from './help-button.tsx';

@@ -1,5 +1,5 @@
 import { standingMarks } from '#shared-core';
-import { usePrepare } from '../parts/use-stores.ts';
+import { usePrepare } from '../parts/index.ts';
 import { planRequestFrom, usePlan } from '../plan/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { numberFrom } from '../words/index.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useId, useState } from 'react';
 import type { RunSettings, RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
   BeganField,
   correctionOf,

@@ -1,1 +1,3 @@
+/** Recorded runs: found, opened, corrected, compared. */
+
 export { LookBackPlace } from './look-back-place.tsx';

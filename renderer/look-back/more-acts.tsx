@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { exportRun } from '../exchange/export-run.ts';
 import type { PackMaking } from '../exchange/index.ts';
-import { useBench, usePreferences, useWindowParts } from '../parts/use-stores.ts';
-import { RenameDialog } from '../replay/rename-dialog.tsx';
+import { exportRun } from '../exchange/index.ts';
+import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
+import { RenameDialog } from '../replay/index.ts';
 import { isViewer } from '../stores/index.ts';
 import { CorrectDialog } from './correct-dialog.tsx';
 import type { OpenFor } from './open-run.tsx';

@@ -5,7 +5,7 @@ import { VolumeOfRun } from '../by-volume/index.ts';
 import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { ProofOfRun } from '../proof/index.ts';
-import { useFilm } from '../replay/use-film.ts';
+import { useFilm } from '../replay/index.ts';
 import { problemWords } from '../words/index.ts';
 import { Replay } from './replay.tsx';
 

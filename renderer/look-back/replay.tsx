@@ -1,14 +1,12 @@
 import { useMemo, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useBench } from '../parts/use-stores.ts';
-import { type Agreement, agreementWords } from '../replay/agreement.ts';
-import type { Film } from '../replay/film.ts';
-import { ReplayBar } from '../replay/replay-bar.tsx';
-import { useReplay } from '../replay/use-replay.ts';
+import { useBench } from '../parts/index.ts';
+import type { Film } from '../replay/index.ts';
+import { type Agreement, agreementWords, ReplayBar, useReplay } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
 import { MomentList } from './moment-list.tsx';

@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { isViewer } from '../stores/index.ts';
 import { MoreActs } from './more-acts.tsx';
 import type { OpenFor } from './open-run.tsx';

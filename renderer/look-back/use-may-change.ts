@@ -1,5 +1,5 @@
 import type { RunSummary } from '#shared-core';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 
 /** Whether this window may name or remove the run: not while it is being recorded. */

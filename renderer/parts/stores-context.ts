@@ -5,9 +5,9 @@ import type {
   BenchStore,
   NoteDraftStore,
   PreferencesStore,
+  PrepareStore,
   RunViewStore,
 } from '../stores/index.ts';
-import type { PrepareStore } from '../stores/prepare-store.ts';
 import type { Commands } from './commands.ts';
 
 /** What the window is made of, given once at the top. */

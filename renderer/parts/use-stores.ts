@@ -1,8 +1,6 @@
 import { useContext } from 'react';
 import { useStore } from 'zustand';
-import type { BenchState, RunView } from '../stores/index.ts';
-import type { PreferencesState } from '../stores/preferences-store.ts';
-import type { PrepareState } from '../stores/prepare-store.ts';
+import type { BenchState, PreferencesState, PrepareState, RunView } from '../stores/index.ts';
 import { type WindowParts, WindowPartsContext } from './stores-context.ts';
 
 export function useWindowParts(): WindowParts {

@@ -1,8 +1,7 @@
-import { NumberField } from '../design/index.ts';
-import { Section } from '../design/section.tsx';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
+import { NumberField, Section } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { PlanFermentButton } from '../ferment/index.ts';
-import { TextLine } from '../probe/text-line.tsx';
+import { TextLine } from '../probe/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {

@@ -1,5 +1,5 @@
 import type { SetUp } from '#shared-core';
-import { firstDraft, type PrepareDraft } from '../stores/prepare-draft.ts';
+import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
-import { useWords } from '../words/use-words.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { useWords } from '../words/index.ts';
 import { expectedPlateau } from './expected-plateau.ts';
 
 /** What the head should show at this pressure, before any heat. */

@@ -1,8 +1,4 @@
-export { settingsFromDraft } from '../draft/settings-from-draft.ts';
-export {
-  createPrepareStore,
-  type PrepareState,
-  type PrepareStore,
-} from '../stores/prepare-store.ts';
+/** The place in which a run is set up. */
+
 export { Invitation } from './invitation.tsx';
 export { PreparePlace } from './prepare-place.tsx';

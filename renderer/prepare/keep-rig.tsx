@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import { mostRigs } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
 import { useRigs } from './use-rigs.ts';
 

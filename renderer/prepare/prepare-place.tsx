@@ -1,6 +1,5 @@
 import { Button } from '../design/index.ts';
-import { goTo } from '../parts/place.ts';
-import { useBench } from '../parts/use-stores.ts';
+import { goTo, useBench } from '../parts/index.ts';
 import { PlanSection, usePreparedPlan } from '../plan/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
 import { ChargeSection } from './charge-section.tsx';

@@ -1,10 +1,8 @@
 import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
-import { ChoiceField, NumberField } from '../design/index.ts';
-import { Section } from '../design/section.tsx';
-import { pressureFromDraft } from '../draft/pressure-from-draft.ts';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
-import type { PressureFrom, PressureUnit } from '../stores/prepare-draft.ts';
-import { useWords } from '../words/use-words.ts';
+import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
+import type { PressureFrom, PressureUnit } from '../stores/index.ts';
+import { useWords } from '../words/index.ts';
 
 const sources = [
   { value: 'barometer', label: 'Barometer in this room' },

@@ -1,14 +1,12 @@
 import { useState } from 'react';
 import type { PortInfo } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
-import { Button, ChoiceField } from '../design/index.ts';
-import { Section } from '../design/section.tsx';
-import { probeKinds } from '../draft/probe-kinds.ts';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
-import { useBench, useWindowParts } from '../parts/use-stores.ts';
+import { Button, ChoiceField, Section } from '../design/index.ts';
+import { probeKinds, useDraftFields } from '../draft/index.ts';
+import { useBench, useWindowParts } from '../parts/index.ts';
 import { FindSpeech } from '../probe/index.ts';
+import type { ProbeKind } from '../stores/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
-import type { ProbeKind } from '../stores/prepare-draft.ts';
 import { problemWords } from '../words/index.ts';
 import { More } from './more.tsx';
 import { PortPath } from './port-path.tsx';

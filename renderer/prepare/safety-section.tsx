@@ -1,8 +1,7 @@
 import type { SafetyConfirm } from '#shared-core';
-import { ChoiceField } from '../design/index.ts';
-import { Section } from '../design/section.tsx';
-import { usePrepare } from '../parts/use-stores.ts';
-import { type Role, withConfirms } from '../stores/prepare-draft.ts';
+import { ChoiceField, Section } from '../design/index.ts';
+import { usePrepare } from '../parts/index.ts';
+import { type Role, withConfirms } from '../stores/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
 

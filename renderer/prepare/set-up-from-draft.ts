@@ -1,7 +1,7 @@
 import { fail, type ProbeSource, type Result, type SetUp, succeed } from '#shared-core';
-import type { FieldProblem } from '../draft/pressure-from-draft.ts';
-import { settingsFromDraft } from '../draft/settings-from-draft.ts';
-import type { PrepareDraft } from '../stores/prepare-draft.ts';
+import type { FieldProblem } from '../draft/index.ts';
+import { settingsFromDraft } from '../draft/index.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 import { numberFrom } from '../words/index.ts';
 
 /**

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import type { RunPlan, RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { PlannedLesson } from '../lesson/index.ts';
-import { goTo } from '../parts/place.ts';
-import { useBench, useWindowParts } from '../parts/use-stores.ts';
+import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
 import { Expectation } from './expectation.tsx';
 import { focusOn } from './focus-on.ts';

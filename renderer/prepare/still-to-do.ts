@@ -1,6 +1,6 @@
 import type { ProbeStatus, SafetyConfirm } from '#shared-core';
-import { fieldNames, type TextField } from '../draft/field-names.ts';
-import type { FieldProblem } from '../draft/pressure-from-draft.ts';
+import type { FieldProblem } from '../draft/index.ts';
+import { fieldNames, type TextField } from '../draft/index.ts';
 import { hasHead, isSimulated } from '../probe/index.ts';
 import { looksLeft } from './safety-checks.ts';
 

@@ -1,7 +1,6 @@
-import { ChoiceField, NumberField } from '../design/index.ts';
-import { Section } from '../design/section.tsx';
-import { useDraftFields } from '../draft/use-draft-fields.ts';
-import type { FirstFractionKind, PrepareDraft, StopKind } from '../stores/prepare-draft.ts';
+import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
+import type { FirstFractionKind, PrepareDraft, StopKind } from '../stores/index.ts';
 import { More } from './more.tsx';
 
 const conventions = [

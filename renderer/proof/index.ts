@@ -1,1 +1,3 @@
+/** Strength by hydrometer or sight, for the liquids of a run. */
+
 export { ProofOfRun } from './proof-of-run.tsx';

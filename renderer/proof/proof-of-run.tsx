@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import { type Mark, proofMeaning, type RunSummary, standingMarks } from '#shared-core';
 import { MeasurementList, receiverCount, useLateMarks } from '../books/index.ts';
 import { Button } from '../design/index.ts';
-import { useBench } from '../parts/use-stores.ts';
-import type { Film } from '../replay/film.ts';
+import { useBench } from '../parts/index.ts';
+import type { Film } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { ProofForm } from './proof-form.tsx';
 

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { useWindowParts } from '../parts/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 
 interface RenameDialogProps {
   readonly run: RunSummary;

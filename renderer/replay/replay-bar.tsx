@@ -1,5 +1,5 @@
 import { Button, ChoiceField } from '../design/index.ts';
-import { useMarkKeys } from '../watch/index.ts';
+import { useMarkKeys } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
 import { type ReplayEvent, type ReplayState, replaySpeeds } from './replay-state.ts';
 

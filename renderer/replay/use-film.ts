@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Mark, RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
-import { useWindowParts } from '../parts/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { type Agreement, agreementWith } from './agreement.ts';
 import type { Film } from './film.ts';
 import { makeFilm } from './make-film.ts';

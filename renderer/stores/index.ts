@@ -1,3 +1,5 @@
+/** What the window holds, and how each event changes it. */
+
 export { benchMarks } from './bench-marks.ts';
 export {
   type BenchEvent,
@@ -11,7 +13,24 @@ export {
 export { type BenchStore, createBenchStore } from './bench-store.ts';
 export { createNoteDraftStore, type NoteDraftStore } from './note-draft-store.ts';
 export { type Preferences, preferencesFrom, themes } from './preferences.ts';
-export { createPreferencesStore, type PreferencesStore } from './preferences-store.ts';
+export {
+  createPreferencesStore,
+  type PreferencesState,
+  type PreferencesStore,
+} from './preferences-store.ts';
+export {
+  type FirstFractionKind,
+  firstDraft,
+  type PrepareDraft,
+  type PressureFrom,
+  type PressureUnit,
+  type ProbeKind,
+  type Role,
+  type StopKind,
+  withConfirms,
+} from './prepare-draft.ts';
+export { createPrepareStore, type PrepareState, type PrepareStore } from './prepare-store.ts';
+export type { ProbeCorrection } from './probe-correction.ts';
 export type {
   ChannelTrack,
   LinkGap,

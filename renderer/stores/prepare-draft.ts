@@ -1,5 +1,5 @@
 import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
-import type { ProbeCorrection } from '../calibrate/correction-from.ts';
+import type { ProbeCorrection } from './probe-correction.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
 export type PressureUnit = SetUp['pressureUnit'];

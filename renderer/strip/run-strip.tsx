@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
-import { useBoxSize } from '../figures/use-box-size.ts';
+import { useBoxSize } from '../figures/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
 import { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { BoxSize } from '../figures/use-box-size.ts';
+import type { BoxSize } from '../figures/index.ts';
 import { bandOnProbe } from './band-on-probe.ts';
 import { StripFrame } from './strip-frame.tsx';
 import { type StripMoment, StripMomentContext } from './strip-moment.ts';

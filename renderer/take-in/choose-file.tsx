@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 
 interface ChooseFileProps {

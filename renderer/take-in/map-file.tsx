@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { defaultRunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
-import { useBench, usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { problemWords } from '../words/index.ts';
 import { ColumnFields } from './column-fields.tsx';

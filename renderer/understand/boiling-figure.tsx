@@ -4,13 +4,11 @@ import {
   type BoilingDiagramPoint,
   boilingDiagram,
   moleFractionFromStrength,
+  niceTicks,
 } from '#shared-core';
-import { type Axis, roundTicks } from '../figures/axis.ts';
-import { FigureFrame } from '../figures/figure-frame.tsx';
-import { NumbersTable } from '../figures/numbers-table.tsx';
-import { PlotPaper } from '../figures/plot-paper.tsx';
-import type { PlotScale } from '../figures/plot-scale.ts';
-import { useWords } from '../words/use-words.ts';
+import type { PlotScale } from '../figures/index.ts';
+import { type Axis, FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 import { boilingSentence, potBasisWords } from './boiling-words.ts';
 import { IntervalCross } from './interval-cross.tsx';
 import type { StillMoment } from './still-moment.ts';
@@ -37,7 +35,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   const y: Axis = {
     low: lowC,
     high: highC,
-    ticks: roundTicks(lowC, highC, 6),
+    ticks: niceTicks(lowC, highC, 7).values,
     name: '°C',
     tickWords: (value) => words.number(value, 0),
   };

@@ -7,12 +7,9 @@ import {
   plateDiagram,
 } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
-import type { Axis } from '../figures/axis.ts';
-import { FigureFrame } from '../figures/figure-frame.tsx';
-import { NumbersTable } from '../figures/numbers-table.tsx';
-import { PlotPaper } from '../figures/plot-paper.tsx';
-import type { PlotScale } from '../figures/plot-scale.ts';
-import { useWords } from '../words/use-words.ts';
+import type { Axis, PlotScale } from '../figures/index.ts';
+import { FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
 import type { StillMoment } from './still-moment.ts';
 

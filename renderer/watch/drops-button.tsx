@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useMarkKeys } from '../parts/use-mark-keys.ts';
+import { useMarkKeys } from '../parts/index.ts';
 import { type DropTaps, dropsMark, longestPauseMs, tapped } from './drops-counter.ts';
 
 interface DropsButtonProps {

@@ -1,4 +1,5 @@
-export { useMarkKeys } from '../parts/use-mark-keys.ts';
+/** The place beside a run under way. */
+
 export { UrgentBar } from './urgent-bar.tsx';
 export { WatchPlace } from './watch-place.tsx';
 export { WatchRun } from './watch-run.tsx';

@@ -1,4 +1,4 @@
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import type { BenchState, RunView } from '../stores/index.ts';
 
 /**

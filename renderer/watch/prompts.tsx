@@ -1,5 +1,5 @@
 import { type AlarmView, mostUrgentFirst } from '#shared-core';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { FoldedPrompt } from './folded-prompt.tsx';
 import { Prompt } from './prompt.tsx';

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { exportRun } from '../exchange/export-run.ts';
-import { goTo } from '../parts/place.ts';
-import { useBench, usePreferences, useWindowParts } from '../parts/use-stores.ts';
-import { RenameDialog } from '../replay/rename-dialog.tsx';
-import type { FilmProgress } from '../replay/use-film.ts';
+import { exportRun } from '../exchange/index.ts';
+import { goTo, useBench, usePreferences, useWindowParts } from '../parts/index.ts';
+import type { FilmProgress } from '../replay/index.ts';
+import { RenameDialog } from '../replay/index.ts';
 import { isViewer } from '../stores/index.ts';
 
 interface RunEndedProps {

@@ -1,5 +1,5 @@
 import { Button, Dialog } from '../design/index.ts';
-import { useWindowParts } from '../parts/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import type { RunView } from '../stores/index.ts';
 
 interface StopDialogProps {

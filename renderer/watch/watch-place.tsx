@@ -1,7 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
-import { goTo } from '../parts/place.ts';
-import { useBench, useLiveView } from '../parts/use-stores.ts';
+import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
 import { ClassroomView } from './classroom-view.tsx';

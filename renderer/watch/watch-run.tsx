@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { LessonRows } from '../lesson/index.ts';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { LeftOutNote } from '../probe/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';

@@ -1,5 +1,5 @@
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
-import { usePreferences, useWindowParts } from '../parts/use-stores.ts';
+import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
 
 const themeOptions = [

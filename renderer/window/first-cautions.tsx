@@ -1,5 +1,5 @@
-import { CautionsDialog } from '../cautions/cautions-dialog.tsx';
-import { useBench, usePreferences } from '../parts/use-stores.ts';
+import { CautionsDialog } from '../cautions/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 
 /**

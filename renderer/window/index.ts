@@ -1,3 +1,4 @@
-export { type Commands, createCommands } from '../parts/commands.ts';
-export { type WindowParts, WindowPartsContext } from '../parts/stores-context.ts';
+/** The whole window: places, notes and dialogs around them. */
+
 export { MainWindow } from './main-window.tsx';
+export { useAlarmSound } from './use-alarm-sound.ts';

@@ -1,10 +1,8 @@
 import { useState } from 'react';
-import { CautionsButton } from '../cautions/cautions-button.tsx';
+import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
 import { HelpButton } from '../help/index.ts';
-import { placeNames } from '../parts/place.ts';
-import { usePlace, usePlaces } from '../parts/use-place.ts';
-import { useBench } from '../parts/use-stores.ts';
+import { placeNames, useBench, usePlace, usePlaces } from '../parts/index.ts';
 import { DisplayDialog } from './display-dialog.tsx';
 import { SavedLine } from './saved-line.tsx';
 import { SecondScreenButton } from './second-screen-button.tsx';

@@ -1,6 +1,5 @@
 import { Button } from '../design/index.ts';
-import { usePlace } from '../parts/use-place.ts';
-import { useBench, useWindowParts } from '../parts/use-stores.ts';
+import { useBench, usePlace, useWindowParts } from '../parts/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
 import { problemWords } from '../words/index.ts';
 

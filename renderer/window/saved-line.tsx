@@ -1,4 +1,4 @@
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { isViewer, troublesOf } from '../stores/index.ts';
 import { clockWords } from '../words/index.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { SecondScreenDialog } from './second-screen-dialog.tsx';
 
 /** The way to a window for the class; a window that only watches has none to give. */

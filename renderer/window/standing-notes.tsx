@@ -1,4 +1,4 @@
-import { goTo, type Place } from '../parts/place.ts';
+import { goTo, type Place } from '../parts/index.ts';
 import { UrgentBar } from '../watch/index.ts';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';

@@ -1,4 +1,4 @@
-import { useBench } from '../parts/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { troublesOf } from '../stores/index.ts';
 import { troubleWords } from '../words/index.ts';
 

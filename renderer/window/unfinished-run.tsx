@@ -1,8 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { UnfinishedRun as Unfinished } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { goTo } from '../parts/place.ts';
-import { useBench, useWindowParts } from '../parts/use-stores.ts';
+import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { durationWords, timeOfDayWords } from '../words/index.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { AlarmView } from '#shared-core';
-import { usePreferences, useWindowParts } from '../parts/use-stores.ts';
-import { callDue, silent } from '../sound/call-for-alarms.ts';
+import { usePreferences, useWindowParts } from '../parts/index.ts';
+import { callDue, silent } from '../sound/index.ts';
 
 const noAlarms: readonly AlarmView[] = [];
 

@@ -1,3 +1,5 @@
+/** What the window says, in words and numbers. */
+
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
 export { liquidMarkWords, liquidWords } from './liquid-mark-words.ts';
@@ -20,3 +22,4 @@ export { signs, traceSigns } from './signs.ts';
 export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
 export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';
+export { useWords } from './use-words.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Axis, plotScale, roundTicks } from '../../../renderer/understand/index.ts';
+import { type Axis, plotScale } from '../../../renderer/figures/index.ts';
 
 const axis = (low: number, high: number): Axis => ({
   low,
@@ -7,15 +7,6 @@ const axis = (low: number, high: number): Axis => ({
   ticks: [],
   name: '',
   tickWords: String,
-});
-
-describe('roundTicks', () => {
-  test('gives round numbers within the ends, both ends included where they are round', () => {
-    expect(roundTicks(0, 1, 5)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
-    expect(roundTicks(75, 101, 6)).toEqual([75, 80, 85, 90, 95, 100]);
-    expect(roundTicks(-4, 22, 7)).toEqual([0, 5, 10, 15, 20]);
-    expect(roundTicks(3, 3, 5)).toEqual([3]);
-  });
 });
 
 describe('plotScale', () => {
