@@ -8,13 +8,13 @@ import {
 } from '../../../shared-core/twin/batch-course.ts';
 import {
   advanceClock,
+  type CourseClock,
   createClock,
   easeClock,
-  type RunClock,
   seeFlow,
   seeHead,
   seeVolume,
-} from '../../../shared-core/twin/run-clock.ts';
+} from '../../../shared-core/twin/course-clock.ts';
 
 const course = emptyCourse();
 runCourse(
@@ -38,7 +38,7 @@ const trulyAt = (boiledS: number, heat: number): number =>
   Math.min(boiledS, easedAtS) + heat * Math.max(0, boiledS - easedAtS);
 
 /** A clock that sees the receiver every five minutes of a run whose heat was eased without a mark. */
-function readEveryFiveMinutes(untilS: number, heat: number): RunClock {
+function readEveryFiveMinutes(untilS: number, heat: number): CourseClock {
   const clock = createClock();
   for (let boiledS = 300; boiledS <= untilS; boiledS += 300) {
     advanceClock(clock, boiledS);

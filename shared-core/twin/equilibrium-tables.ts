@@ -6,7 +6,7 @@ import { molarVolumeMlPerMol } from '../thermo/index.ts';
  * by less than 0.004 in mole fraction and heights above the azeotrope up to 6 K by less than 0.03 K, so one
  * pressure serves all.
  */
-export interface EquilibriumCurve {
+export interface EquilibriumTables {
   /** Number of cells; node i stands for a mole fraction of azeotrope × i/cells. */
   readonly cells: number;
   readonly azeotropeMoleFraction: number;
@@ -25,18 +25,18 @@ export interface EquilibriumCurve {
 const referencePressureKPa = 90;
 const cells = 1024;
 
-let remembered: EquilibriumCurve | null = null;
+let remembered: EquilibriumTables | null = null;
 
-/** The curve, built at first use. */
-export function equilibriumCurve(): EquilibriumCurve {
-  remembered ??= buildCurve();
+/** The tables, built at first use. */
+export function equilibriumTables(): EquilibriumTables {
+  remembered ??= buildTables();
   return remembered;
 }
 
-function buildCurve(): EquilibriumCurve {
+function buildTables(): EquilibriumTables {
   const pressureKPa = referencePressureKPa;
   const peak = azeotrope(pressureKPa);
-  const curve: EquilibriumCurve = {
+  const curve: EquilibriumTables = {
     cells,
     azeotropeMoleFraction: peak.ethanolMoleFraction,
     vapour: new Float64Array(cells + 1),
@@ -66,8 +66,8 @@ function buildCurve(): EquilibriumCurve {
 }
 
 /** Reads one of the curve's tables at a mole fraction; the ends are held. */
-export function readCurve(
-  curve: EquilibriumCurve,
+export function readTable(
+  curve: EquilibriumTables,
   table: Float64Array,
   moleFraction: number,
 ): number {

@@ -8,7 +8,7 @@ import { type BatchCourse, distillateAt, flowAt } from './batch-course.ts';
  *
  * Source: A. H. Jazwinski, Stochastic Processes and Filtering Theory (1970), ch. 8; from memory.
  */
-export interface RunClock {
+export interface CourseClock {
   /** Time of boiling that the clock has run to [s]. */
   boiledS: number;
   /** Time along the course, which is one of steady boiling [s]. */
@@ -34,7 +34,7 @@ const farthestMiss = 3;
 /** Where heat and flow have gone beyond a factor of 4.5 the guess is wrong, not the heat. */
 const mostLogHeat = 1.5;
 
-export function createClock(): RunClock {
+export function createClock(): CourseClock {
   return {
     boiledS: 0,
     courseS: 0,
@@ -47,7 +47,7 @@ export function createClock(): RunClock {
 }
 
 /** Makes one clock the same as another. */
-export function setClock(clock: RunClock, from: RunClock): void {
+export function setClock(clock: CourseClock, from: CourseClock): void {
   clock.boiledS = from.boiledS;
   clock.courseS = from.courseS;
   clock.logHeat = from.logHeat;
@@ -58,7 +58,7 @@ export function setClock(clock: RunClock, from: RunClock): void {
 }
 
 /** Lets the clock run to a later time of boiling. */
-export function advanceClock(clock: RunClock, boiledS: number): void {
+export function advanceClock(clock: CourseClock, boiledS: number): void {
   const passedS = boiledS - clock.boiledS;
   if (passedS <= 0) return;
   const moved = clock.heat * passedS;
@@ -72,14 +72,14 @@ export function advanceClock(clock: RunClock, boiledS: number): void {
 }
 
 /** The heat was eased now, by nobody knows how much. */
-export function easeClock(clock: RunClock): void {
+export function easeClock(clock: CourseClock): void {
   setHeat(clock, clock.logHeat + easedLogMean);
   clock.heatVariance += easedLogSd ** 2;
 }
 
 /** Corrects the clock by the volume collected [mL] with its standard deviation. Answers the log-likelihood. */
 export function seeVolume(
-  clock: RunClock,
+  clock: CourseClock,
   course: BatchCourse,
   volumeMl: number,
   sdMl: number,
@@ -90,7 +90,7 @@ export function seeVolume(
 
 /** Corrects the clock by the flow [mL/s] with its relative standard deviation. Answers the log-likelihood. */
 export function seeFlow(
-  clock: RunClock,
+  clock: CourseClock,
   course: BatchCourse,
   flowMlPerS: number,
   relativeSd: number,
@@ -101,7 +101,7 @@ export function seeFlow(
 
 /** Corrects the clock by the head, which misses its course by so much [K] where it rises at a slope [K/s]. */
 export function seeHead(
-  clock: RunClock,
+  clock: CourseClock,
   slopeKPerS: number,
   missK: number,
   varianceK2: number,
@@ -114,7 +114,7 @@ export function seeHead(
  * log-likelihood, up to a constant, under a t distribution, which lets one odd reading pass.
  */
 function correct(
-  clock: RunClock,
+  clock: CourseClock,
   timeSlope: number,
   heatSlope: number,
   miss: number,
@@ -133,7 +133,7 @@ function correct(
   return logStudent(miss, variance);
 }
 
-function setHeat(clock: RunClock, logHeat: number): void {
+function setHeat(clock: CourseClock, logHeat: number): void {
   clock.logHeat = Math.max(-mostLogHeat, Math.min(mostLogHeat, logHeat));
   clock.heat = Math.exp(clock.logHeat);
 }

@@ -10,7 +10,7 @@ import type {
 import type { MonitorChange } from './monitor.ts';
 
 /** What the monitor has concluded so far, in the order concluded. */
-export interface RunLog {
+export interface ConclusionLog {
   enterStage(stage: Stage, fromS: number, because: string): void;
   event(event: RunEventName, timeS: number, because: string): void;
   estimate(timeS: number, headVapourAbv: Estimate | null): void;
@@ -26,7 +26,7 @@ export interface RunLog {
 
 const shownEvents = 20;
 
-export function createRunLog(firstBecause: string): RunLog {
+export function createConclusionLog(firstBecause: string): ConclusionLog {
   const spans: StageSpan[] = [{ stage: 'warm-up', fromS: 0, toS: null, because: firstBecause }];
   const runEvents: RunEvent[] = [];
   const estimates: { timeS: number; headVapourAbv: Estimate | null }[] = [];
