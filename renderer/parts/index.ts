@@ -1,5 +1,4 @@
 /** What every room of the window stands on: its stores, commands, places and keys. */
-
 export { type Commands, createCommands } from './commands.ts';
 export { goTo, type Place, placeNames } from './place.ts';
 export { type WindowParts, WindowPartsContext } from './stores-context.ts';

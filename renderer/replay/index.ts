@@ -1,5 +1,4 @@
 /** A recorded run as a film: made, played, compared with what was called. */
-
 export { type Agreement, agreementWords } from './agreement.ts';
 export { type Film, frameIndexAt, frameTimeS, type RecordedRun } from './film.ts';
 export { makeFilm } from './make-film.ts';

@@ -1,5 +1,4 @@
 /** Figures that explain the still at this moment. */
-
 export { CursorLayer } from './cursor-layer.tsx';
 export { UnderstandPanel } from './understand-panel.tsx';
-export { type Understanding, useUnderstanding } from './use-understanding.ts';
+export { useUnderstanding } from './use-understanding.ts';

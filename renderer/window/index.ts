@@ -1,4 +1,2 @@
 /** The whole window: places, notes and dialogs around them. */
-
 export { MainWindow } from './main-window.tsx';
-export { useAlarmSound } from './use-alarm-sound.ts';
