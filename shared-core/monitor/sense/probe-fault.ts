@@ -15,13 +15,19 @@ export type ProbeFault =
 /** A probe that works in a place, or by an air pressure, that cannot be right: staged all the same, and told of. */
 export type BulbDoubt = 'below-boiling';
 
+/**
+ * What a digital sensor of 1/16 °C sends before it has measured [°C]. Source: the makers' data sheets, power-on state 0550h
+ * (from memory).
+ */
+export const powerOnC = 85;
+
 /** What a person can see of each fault. */
 export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   lost: 'the probe is disconnected',
   silent: 'the probe sends nothing',
   'open-circuit': 'the probe reports an open circuit or an impossible value',
   'program-closed': 'the program was closed and heard nothing',
-  'power-on-value': 'the probe sends 85.0 °C, the value it shows before its first measurement',
+  'power-on-value': `the probe sends ${powerOnC.toFixed(1)} °C, the value it shows before its first measurement`,
   spikes: 'readings jump back and forth faster than a bulb can follow',
   step: 'the reading jumped faster than vapour can change, as when a probe slips',
   frozen: 'the reading has stopped changing altogether, even in its last digit',
