@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type BookedCut, cautionOf } from '#shared-core';
+import { type BookedCut, cautionsAt } from '#shared-core';
 import type { FilmProgress } from '../look-back/use-film.ts';
 import { usePreferences } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
@@ -81,7 +81,7 @@ function CutWords({ cut }: { readonly cut: BookedCut }) {
   );
 }
 
-const cleanUp = (['hot-glass', 'label', 'disposal', 'drink'] as const).map(cautionOf);
+const cleanUp = cautionsAt('debrief');
 
 function CleanUp() {
   return (
