@@ -21,12 +21,26 @@ import { assertNever } from '#shared-core';
 
 const words = process.argv.slice(2);
 const repair = words.includes('--repair');
-const [folder] = words.filter((word) => !word.startsWith('--'));
-if (folder === undefined || !statSync(folder, { throwIfNoEntry: false })?.isDirectory()) {
-  console.error('Say which folder holds the runs: npm run check-runs -- RUNS_FOLDER [--repair]');
+const [folder, stranger] = words.filter((word) => word !== '--repair').toSorted(optionsLast);
+if (folder === undefined || stranger !== undefined || folder.startsWith('--')) {
+  stop(stranger ?? folder ?? null);
+}
+if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) {
+  console.error(`There is no folder "${folder}".`);
   process.exit(2);
 }
 process.exitCode = await check(path.resolve(folder));
+
+function optionsLast(a: string, b: string): number {
+  return Number(a.startsWith('--')) - Number(b.startsWith('--'));
+}
+
+function stop(stranger: string | null): never {
+  const what =
+    stranger === null ? 'Say which folder holds the runs.' : `"${stranger}" is not known here.`;
+  console.error(`${what} Usage: npm run check-runs -- RUNS_FOLDER [--repair]`);
+  process.exit(2);
+}
 
 async function check(runsFolder: string): Promise<number> {
   const lock = repair ? await lockFolder(runsFolder, systemScheduler) : null;

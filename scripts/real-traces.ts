@@ -11,10 +11,7 @@ import { parseArgs } from 'node:util';
 import { judgeTrace } from './real-traces/judge-trace.ts';
 import { traceTable } from './real-traces/trace-table.ts';
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { 'least-strength-abv': { type: 'string', default: '80' } },
-});
+const { values, positionals } = readArguments();
 const [folder] = positionals;
 const leastStrengthAbv = Number(values['least-strength-abv']);
 if (folder === undefined || !statSync(folder, { throwIfNoEntry: false })?.isDirectory()) {
@@ -32,6 +29,17 @@ const judged = names.map((name) => ({
   judgement: judgeTrace(readFileSync(path.join(folder, name), 'utf8'), leastStrengthAbv),
 }));
 for (const line of traceTable(judged)) console.log(line);
+
+function readArguments() {
+  try {
+    return parseArgs({
+      allowPositionals: true,
+      options: { 'least-strength-abv': { type: 'string', default: '80' } },
+    });
+  } catch (error) {
+    return stop(error instanceof Error ? error.message : String(error));
+  }
+}
 
 function stop(words: string): never {
   console.error(words);

@@ -66,6 +66,12 @@ if (!isInstalled()) install();
 
 const [name, ...rest] = process.argv.slice(2);
 const script = path.join(root, 'scripts', `${name}.ts`);
+// What a script is for stands at its head; one with more to say refers to its own `--help` there, and is left to answer.
+const [, about = ''] = /^\/\*\*\n([\s\S]*?)\n \*\//.exec(readFileSync(script, 'utf8')) ?? [];
+if (rest.includes('--help') && !about.includes('-- --help')) {
+  console.log(about.replaceAll(/^ \* ?/gm, ''));
+  process.exit(0);
+}
 // In this very process, so that signals and exit codes need no passing on.
 keepCachePrivate();
 const { register } = await import('tsx/esm/api');

@@ -1,7 +1,7 @@
 /**
  * Builds what is stale and opens the app: the desktop shell where it can run, the browser elsewhere.
  *
- * Usage: npm start -- [--no-open] [--browser] [--port N] [--runs-folder DIR]
+ * Usage: npm start -- --help
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type BookedCut, cautionOf } from '#shared-core';
+import { type BookedCut, cautionsAt } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import type { FilmProgress } from '../replay/index.ts';
 import { problemWords, useWords } from '../words/index.ts';
@@ -80,7 +80,7 @@ function CutWords({ cut }: { readonly cut: BookedCut }) {
   );
 }
 
-const cleanUp = (['hot-glass', 'label', 'disposal', 'drink'] as const).map(cautionOf);
+const cleanUp = cautionsAt('debrief');
 
 function CleanUp() {
   return (

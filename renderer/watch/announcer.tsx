@@ -1,4 +1,4 @@
-import { type Mark, stageLabels } from '#shared-core';
+import { type Mark, type Snapshot, stageLabels } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { clockWords, useWords } from '../words/index.ts';
 import type { Liveness } from './liveness.ts';
@@ -6,13 +6,16 @@ import type { Liveness } from './liveness.ts';
 interface AnnouncerProps {
   readonly view: RunView;
   readonly liveness: Liveness;
+  /** Urgent prompts stand beside it, as alerts. */
+  readonly hasAlerts: boolean;
 }
 
 /**
  * What a screen reader says by itself: what is to be done whenever that changes, a new stage, the last event, and that a mark was noted.
- * The sentence changes too often to be read out; it is there to be looked up.
+ * The sentence changes too often to be read out; it is there to be looked up. What an urgent prompt asks for is left to the prompt,
+ * which is an alert: said here too, it would be heard twice.
  */
-export function Announcer({ view, liveness }: AnnouncerProps) {
+export function Announcer({ view, liveness, hasAlerts }: AnnouncerProps) {
   const words = useWords();
   const { snapshot, marks } = view;
   const event = snapshot?.events.at(-1);
@@ -20,8 +23,8 @@ export function Announcer({ view, liveness }: AnnouncerProps) {
   return (
     <>
       <div className="unseen" role="status" aria-label="What to do">
-        {liveness === 'live' && snapshot && (
-          <p>{snapshot.act === null ? 'Nothing to do now.' : words.said(snapshot.act)}</p>
+        {liveness === 'live' && snapshot && !(hasAlerts && isSaidByPrompt(snapshot)) && (
+          <p>{snapshot.act === null ? 'Keep watching the glass.' : words.said(snapshot.act)}</p>
         )}
       </div>
       <div className="unseen" role="status">
@@ -36,6 +39,12 @@ export function Announcer({ view, liveness }: AnnouncerProps) {
         )}
       </div>
     </>
+  );
+}
+
+function isSaidByPrompt({ act, alarms }: Snapshot): boolean {
+  return alarms.some(
+    (alarm) => alarm.priority === 'high' && alarm.state !== 'normal' && alarm.act === act,
   );
 }
 

@@ -71,7 +71,7 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
           Leave
         </Button>
       </div>
-      <Announcer view={view} liveness={liveness} />
+      <Announcer view={view} liveness={liveness} hasAlerts={mayAnswer} />
     </main>
   );
 }

@@ -20,6 +20,7 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
   const { state, priority, act } = alarm;
   const isOpen = state === 'unacknowledged';
   const called = also ?? alarm;
+  const stateLine = <p className="prompt-state number">{promptStateWords(called, nowS)}</p>;
   return (
     <div
       className="prompt"
@@ -28,9 +29,11 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
       <h2 className="prompt-act">{words.said(act)}</h2>
-      <p className="prompt-state number">{promptStateWords(called, nowS)}</p>
+      {!isOpen && stateLine}
       {isOpen && <PromptCaution alarm={alarm.alarm} />}
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
+      {/* It ends where the reason begins: nothing may stand between the two. */}
+      {isOpen && stateLine}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
         <summary aria-label={`${isOpen ? 'What if not?' : 'Why?'} ${act}`}>

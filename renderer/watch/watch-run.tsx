@@ -64,7 +64,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
         </aside>
       </div>
       <UnderstandPanel view={view} understanding={understanding} />
-      <Announcer view={view} liveness={liveness} />
+      <Announcer view={view} liveness={liveness} hasAlerts />
     </>
   );
 }

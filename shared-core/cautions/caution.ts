@@ -4,6 +4,7 @@ export const cautionPlaces = [
   'prepare',
   'prompt',
   'calibrate',
+  'debrief',
   'proof',
   'report',
   'worksheet',

@@ -7,7 +7,7 @@ export const whatIsCollected = [
     act: 'Nobody drinks any of it.',
     because:
       'Methanol comes over in every fraction, no temperature shows it, and no cut takes it away. Nothing that comes out of this rig becomes drinkable.',
-    places: ['report', 'worksheet', 'pack'],
+    places: ['report', 'worksheet', 'pack', 'debrief'],
     source:
       'this project’s simulator of a pear ferment, where most of the methanol comes in the main fraction',
   },
@@ -16,12 +16,12 @@ export const whatIsCollected = [
     act: 'Label what is collected and store it closed.',
     because:
       'On the label: what it is, how strong, since when, and that it burns. Locked up, away from heat.',
-    places: ['report'],
+    places: ['report', 'debrief'],
   },
   {
     id: 'disposal',
     act: 'Dispose of distillate and residue as your rules say, once they are cold.',
     because: 'Ethanol burns in a drain too, and cloths wet with it burn in a bin.',
-    places: ['report'],
+    places: ['report', 'debrief'],
   },
 ] as const satisfies readonly Caution[];

@@ -28,7 +28,7 @@ export const whileHot = [
     id: 'hot-glass',
     act: 'Glass and mantle stay hot.',
     because: 'Long after the heat is off. Let them cool before you touch or open anything.',
-    places: [],
+    places: ['debrief'],
   },
   {
     id: 'steam',

@@ -9,14 +9,22 @@ import { parseArgs } from 'node:util';
 import { shrinkFaults } from './fault.ts';
 import { runWorld, type WorldOutcome } from './run-world.ts';
 
-const { values } = parseArgs({
-  options: { seeds: { type: 'string', default: '10' }, seed: { type: 'string', default: '1' } },
-});
-const seeds = Number(values.seeds);
-const firstSeed = Number(values.seed);
+const values = readOptions();
+const seeds = Number(values?.seeds);
+const firstSeed = Number(values?.seed);
 if (!Number.isSafeInteger(seeds) || seeds < 1 || !Number.isSafeInteger(firstSeed)) {
   console.error('Say how many worlds: npm run world -- --seeds N [--seed S], both whole numbers.');
   process.exit(2);
+}
+
+function readOptions() {
+  try {
+    return parseArgs({
+      options: { seeds: { type: 'string', default: '10' }, seed: { type: 'string', default: '1' } },
+    }).values;
+  } catch {
+    return null;
+  }
 }
 
 async function explain(seed: number, { faults, violation }: WorldOutcome): Promise<void> {

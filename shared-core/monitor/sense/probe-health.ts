@@ -1,6 +1,6 @@
 import type { LinkChange, Reading } from '../../run/index.ts';
 import { createFrozenWatch } from './frozen-watch.ts';
-import type { ProbeFault } from './probe-fault.ts';
+import { type ProbeFault, powerOnC } from './probe-fault.ts';
 import type { BinnedSecond } from './second-bin.ts';
 
 /** What the rest of the monitor expects of the head, to judge a reading by. */
@@ -31,7 +31,6 @@ export interface ProbeHealth {
   judge(timeS: number, binned: BinnedSecond | null, expected: HeadExpectation): HealthVerdict;
 }
 
-const powerOnC = 85;
 /** Chosen here: no vapour front heats a bulb faster, no wet bulb cools faster [K/s]. */
 const fastestRiseKPerS = 20;
 const fastestFallKPerS = 8;

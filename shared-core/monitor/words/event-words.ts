@@ -1,6 +1,5 @@
 import type { RunEventName } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { departureThreshold } from '../situation/departure-detector.ts';
 import { firstFractionWords } from './first-fraction-words.ts';
 import { celsius } from './numbers.ts';
 import { against } from './stage-words.ts';
@@ -23,12 +22,12 @@ export function eventBecause(event: RunEventName, facts: MonitorFacts): string {
   }
 }
 
-/** No slope is told: where the test fires after a few blocks, the steepest noise has made most of it. */
+/** Neither slope nor the test's own figure is told: the one is mostly noise after a few blocks, the other means nothing at a bench. */
 function plateauEndingBecause({ head, situation, outlook }: MonitorFacts, at: string): string {
-  const { levelC, evidence } = situation;
+  const { levelC } = situation;
   const stands =
     head === null || levelC === null
       ? ''
       : `, ${against(head.vapourC, levelC)} the ${celsius(levelC)} it held`;
-  return `The head is at ${at}${stands}: it climbs more than noise explains (log-likelihood ratio ${evidence.logLikelihoodRatio.toFixed(0)}, called from ${departureThreshold}). The limit is ${celsius(outlook.limitOnProbeC)} on this probe.`;
+  return `The head is at ${at}${stands}: it climbs more than noise explains. The limit is ${celsius(outlook.limitOnProbeC)} on this probe.`;
 }

@@ -5,10 +5,15 @@ export function celsius(temperatureC: number): string {
   return `${temperatureC.toFixed(1)} °C`;
 }
 
-/** The size of a temperature difference, to a tenth at most: no head is known better. `0.4 K`, `less than 0.1 K`. */
+/** No difference of a head is known better, none smaller is told [K]. Source: the last digit that is told. */
+const leastToldK = 0.1;
+/** The last whole percentages before certainty, which is never told [%]. */
+const [nearlyNever, nearlySure] = [1, 99];
+
+/** The size of a temperature difference, to a tenth at most. `0.4 K`, `less than 0.1 K`. */
 export function kelvin(differenceK: number): string {
   const size = Math.abs(differenceK);
-  return size < 0.095 ? 'less than 0.1 K' : `${size.toFixed(1)} K`;
+  return size < 0.095 ? `less than ${leastToldK} K` : `${size.toFixed(1)} K`;
 }
 
 /**
@@ -31,8 +36,8 @@ export function span(seconds: number): string {
 /** A probability: `97 %`, never a bare 100 or 0. */
 export function percent(probability: number): string {
   const rounded = Math.round(100 * probability);
-  if (rounded >= 100) return 'over 99 %';
-  return rounded <= 0 ? 'under 1 %' : `${rounded} %`;
+  if (rounded > nearlySure) return `over ${nearlySure} %`;
+  return rounded < nearlyNever ? `under ${nearlyNever} %` : `${rounded} %`;
 }
 
 /** A strength range: `88–93 % vol`. */

@@ -1,7 +1,7 @@
 import { massFractionFromAlcoholByVolume } from '../../alcoholometry/index.ts';
 import type { Estimate, VapourView } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { type HeadStrength, headStrength, type Unsettled } from './head-strength.ts';
+import { fastestKPerS, type HeadStrength, headStrength, type Unsettled } from './head-strength.ts';
 import { celsius, kelvin } from './numbers.ts';
 
 /**
@@ -38,7 +38,7 @@ const reasons: Readonly<Record<Unsettled, string>> = {
   'not-held': 'No vapour has reached the bulb yet: it still warms up.',
   receded: 'No vapour reaches the bulb just now: what it shows is its own cooling.',
   returned: 'Vapour is back at the bulb, which needs some seconds to settle in it.',
-  moving: 'The head moves by more than 4 K/min: the bulb lags too far behind the vapour.',
+  moving: `The head moves by more than ${(60 * fastestKPerS).toFixed(0)} K/min: the bulb lags too far behind the vapour.`,
   cooling:
     'The heat is off or the head sinks in the tail: vapour dies away, and the bulb shows its own cooling.',
   fault: 'The probe is not trusted just now.',

@@ -1,11 +1,12 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings, type Mark } from '#shared-core';
+import { type AlarmView, createMonitor, defaultRunSettings, type Mark } from '#shared-core';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import { Announcer } from '../../../renderer/watch/announcer.tsx';
 import { Findings } from '../../../renderer/watch/findings.tsx';
 import { MarkBar } from '../../../renderer/watch/mark-bar.tsx';
+import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { runUnderWay } from '../support/running-run.ts';
@@ -51,7 +52,7 @@ const said = (name: string) => screen.getByRole('status', { name }).textContent;
 describe('for one who can’t see', () => {
   test('what is to be done is told whenever it changes, also that nothing is', () => {
     const tell = (act: string | null) => {
-      underWay((view) => <Announcer view={view} liveness="live" />, {
+      underWay((view) => <Announcer view={view} liveness="live" hasAlerts />, {
         snapshot: { ...snapshot, act },
       });
       const words = said('What to do');
@@ -60,20 +61,68 @@ describe('for one who can’t see', () => {
     };
     expect([tell('Ease the heat.'), tell(null), tell('Take the heat off.')]).toEqual([
       'Ease the heat.',
-      'Nothing to do now.',
+      'Keep watching the glass.',
       'Take the heat off.',
     ]);
   });
 
+  test.each([
+    ['unacknowledged', 1],
+    ['acknowledged', 0],
+    ['shelved', 0],
+  ] as const)('what an urgent prompt asks for is told by the prompt alone: %s', (state, alerts) => {
+    const act = 'Take the heat off.';
+    const alarm: AlarmView = {
+      alarm: 'plateau-departure',
+      state,
+      priority: 'high',
+      raisedS: 3900,
+      act,
+      because: 'The head climbs.',
+      consequence: 'Water comes over.',
+      wouldChangeIf: 'The head falls back.',
+      shelvedUntilS: null,
+    };
+    underWay(
+      (view) => (
+        <>
+          <Announcer view={view} liveness="live" hasAlerts />
+          <Prompts alarms={[alarm]} nowS={4000} isLive isCalm={false} />
+        </>
+      ),
+      { snapshot: { ...snapshot, act, alarms: [alarm] } },
+    );
+    const heard = [...screen.queryAllByRole('status'), ...screen.queryAllByRole('alert')];
+    expect(heard.filter(({ textContent }) => textContent?.includes(act))).toHaveLength(alerts);
+  });
+
+  test('where no prompt is shown, as on the second screen, an urgent act is told all the same', () => {
+    const act = 'Take the heat off.';
+    const alarms = [{ priority: 'high', state: 'unacknowledged', act }] as const;
+    underWay((view) => <Announcer view={view} liveness="live" hasAlerts={false} />, {
+      snapshot: { ...snapshot, act, alarms: alarms as unknown as typeof snapshot.alarms },
+    });
+    expect(said('What to do')).toBe(act);
+  });
+
+  test('what a prompt that is not urgent asks for is told as what to do', () => {
+    const act = 'Count the drops.';
+    const alarms = [{ priority: 'medium', state: 'unacknowledged', act }] as const;
+    underWay((view) => <Announcer view={view} liveness="live" hasAlerts />, {
+      snapshot: { ...snapshot, act, alarms: alarms as unknown as typeof snapshot.alarms },
+    });
+    expect(said('What to do')).toBe(act);
+  });
+
   test('a run that is over or not judged asks for nothing', () => {
-    underWay((view) => <Announcer view={view} liveness="ended" />, {
+    underWay((view) => <Announcer view={view} liveness="ended" hasAlerts />, {
       snapshot: { ...snapshot, act: 'Take the heat off.' },
     });
     expect(said('What to do')).toBe('');
   });
 
   test('a mark is told as noted, with its time; an answer to a prompt is not', () => {
-    underWay((view) => <Announcer view={view} liveness="live" />, {
+    underWay((view) => <Announcer view={view} liveness="live" hasAlerts />, {
       marks: [
         mark(12, 1, { type: 'heat-on' }),
         mark(21, 2, { type: 'attention-answered' }),

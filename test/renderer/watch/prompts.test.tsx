@@ -248,3 +248,12 @@ describe('Prompts', () => {
     expect(screen.queryAllByRole('button')).toEqual([]);
   });
 });
+
+test('“when this was so:” is followed by what was so, and by nothing else', () => {
+  show([alarm({})]);
+  const state = document.querySelector('.prompt-state');
+  expect([
+    state?.textContent?.endsWith('when this was so:'),
+    state?.nextElementSibling?.textContent?.replaceAll('\u00a0', ' '),
+  ]).toEqual([true, 'The head is at 83.2 °C.']);
+});

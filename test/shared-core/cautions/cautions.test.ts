@@ -52,6 +52,11 @@ describe('the list of cautions', () => {
     ['a flame nobody sees', /ethanol flame is pale/],
     ['a burn', /Cool a burn at once/],
     ['a spill', /spilt or smelt/],
+    ['a number taken for a measurement', /Strength from the head temperature is an estimate/],
+    ['a sealed vessel that ferments', /Never seal a vessel that ferments/],
+    ['froth in the air lock', /Leave room for froth/],
+    ['gas in a cellar', /Air the room where it ferments/],
+    ['tasting the ferment', /Nothing of the ferment is tasted/],
     ['drinking it', /Nobody drinks any of it/],
     ['a bottle without a label', /Label what is collected/],
     ['disposal', /Dispose of distillate and residue/],
@@ -64,6 +69,10 @@ describe('the list of cautions', () => {
     ['burning a sample: ending it', /A lid to smother/],
     ['burning a sample: the bottle', /Never pour onto a flame or a warm dish; never refill/],
   ];
+  test('names every hazard of that table and no other', () => {
+    expect(hazards).toHaveLength(cautions.length);
+  });
+
   test.each(hazards)('warns of %s', (_, words) => {
     expect(cautions.filter((caution) => words.test(cautionWords(caution)))).toHaveLength(1);
   });

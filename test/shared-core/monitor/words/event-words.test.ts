@@ -10,7 +10,7 @@ describe('why an event was logged', () => {
     );
   });
 
-  test('a departure tells where the head stands and how strong the evidence is, but no slope of a few blocks', () => {
+  test('a departure tells where the head stands in plain words: no slope of a few blocks, no figure of the test behind it', () => {
     const leaving = factsOf(
       {},
       {
@@ -19,7 +19,7 @@ describe('why an event was logged', () => {
       },
     );
     expect(eventBecause('plateau-ending', leaving)).toBe(
-      'The head is at 78.6 °C, 0.4 K above the 78.2 °C it held: it climbs more than noise explains (log-likelihood ratio 14, called from 13). The limit is 82.8 °C on this probe.',
+      'The head is at 78.6 °C, 0.4 K above the 78.2 °C it held: it climbs more than noise explains. The limit is 82.8 °C on this probe.',
     );
   });
 
