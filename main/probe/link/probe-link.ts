@@ -96,7 +96,17 @@ export function createProbeLink(
     },
   });
 
-  async function openOnce(): Promise<Result<null, ServiceProblem>> {
+  /** Openings and closings under way: a port that is not let go yet would refuse the next who opens it. */
+  let underWay: Promise<unknown> = Promise.resolve();
+
+  function finish<T>(begun: Promise<T>): Promise<T> {
+    underWay = Promise.allSettled([underWay, begun]).then(() => null);
+    return begun;
+  }
+
+  const openOnce = () => finish(tryOpening());
+
+  async function tryOpening(): Promise<Result<null, ServiceProblem>> {
     opening += 1;
     const thisOpening = opening;
     phase = 'opening';
@@ -180,7 +190,7 @@ export function createProbeLink(
     const ending = line;
     line = null;
     try {
-      await ending?.close();
+      if (ending !== null) await finish(ending.close());
     } catch {
       // What does not close is left behind; the port is opened anew or not at all.
     }
@@ -232,6 +242,7 @@ export function createProbeLink(
     async close() {
       phase = 'closed';
       await drop();
+      await underWay;
     },
     identity: () => identity,
     view() {
