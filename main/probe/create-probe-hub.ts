@@ -102,7 +102,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   function inTurn<T>(act: (isNewest: () => boolean) => Promise<T>): Promise<T> {
     wishes += 1;
     const wish = wishes;
-    const over = Promise.allSettled([letGo(), lastTurn]);
+    const before = connected?.group;
+    const letGone = letGo().then(() => before?.atRest());
+    const over = Promise.allSettled([letGone, lastTurn]);
     const acted = within(givingUpS, over).then(() => act(() => wish === wishes));
     lastTurn = acted;
     return acted;

@@ -52,6 +52,8 @@ export interface ProbeLink {
   suspend(): Promise<void>;
   resume(): void;
   close(): Promise<void>;
+  /** Once no opening or closing is under way; never where a driver hangs in one. */
+  atRest(): Promise<unknown>;
   /** The device it was found to be, once open. */
   identity(): UsbIdentity | null;
   view(): ProbeLinkView;
@@ -242,8 +244,8 @@ export function createProbeLink(
     async close() {
       phase = 'closed';
       await drop();
-      await underWay;
     },
+    atRest: () => underWay,
     identity: () => identity,
     view() {
       const nowS = clock.monotonicS();
