@@ -1,4 +1,5 @@
 import {
+  fail,
   type PortInfo,
   type ProbeSource,
   type ProbeStatus,
@@ -28,6 +29,7 @@ export interface ProbeHubOptions {
 /** Status at most ten times a second, and silence noticed within a tenth of one. */
 const tickS = 0.1;
 const portsEveryTicks = 20;
+const givingUpS = 2;
 /**
  * Between two ticks this process and what it reads have stood still: the computer slept. A busy computer is late by less, and
  * where only other processes halt, this one ticks on.
@@ -48,6 +50,8 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   let toldStatus = '';
   let toldPorts = '[]';
   let ticks = 0;
+  let wishes = 0;
+  let lastTurn: Promise<unknown> = Promise.resolve();
 
   function status(): ProbeStatus {
     if (connected === null) return noProbeStatus;
@@ -84,30 +88,59 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     ticks += 1;
   });
 
-  async function disconnect(): Promise<void> {
+  async function letGo(): Promise<void> {
     const ended = connected;
     connected = null;
     await ended?.group.close();
     tellStatus();
   }
 
-  async function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
-    await disconnect();
-    const group = createProbeGroup(source, {
-      clock,
-      openLine,
-      listPorts,
-      readings: (readings) => listeners.tell('readings', readings),
-      link: (change) => listeners.tell('link', change),
-    });
-    if (!group.ok) return group;
-    connected = { source, group: group.value };
-    const opened = await group.value.open();
-    tellStatus();
-    if (opened.ok) return succeed(status());
-    await disconnect();
-    return opened;
+  /**
+   * What is asked for later makes the earlier give up, and begins when that is over: else two would open the same port, and the
+   * one that gives up would take the other's probes with it.
+   */
+  function inTurn<T>(act: (isNewest: () => boolean) => Promise<T>): Promise<T> {
+    wishes += 1;
+    const wish = wishes;
+    const before = connected?.group;
+    const letGone = letGo().then(() => before?.atRest());
+    const over = Promise.allSettled([letGone, lastTurn]);
+    const acted = within(givingUpS, over).then(() => act(() => wish === wishes));
+    lastTurn = acted;
+    return acted;
   }
+
+  /** A driver may hang in an opening or a closing for ever; the next wish does not. */
+  async function within(seconds: number, awaited: Promise<unknown>): Promise<void> {
+    let cancel = () => {};
+    const late = new Promise<void>((resolve) => {
+      cancel = scheduler.after(seconds, resolve);
+    });
+    await Promise.race([awaited, late]);
+    cancel();
+  }
+
+  function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
+    return inTurn(async (isNewest) => {
+      if (!isNewest()) return fail({ kind: 'disconnected' });
+      const group = createProbeGroup(source, {
+        clock,
+        openLine,
+        listPorts,
+        readings: (readings) => listeners.tell('readings', readings),
+        link: (change) => listeners.tell('link', change),
+      });
+      if (!group.ok) return group;
+      connected = { source, group: group.value };
+      const opened = await group.value.open();
+      tellStatus();
+      if (opened.ok) return isNewest() ? succeed(status()) : fail({ kind: 'disconnected' });
+      if (connected?.group === group.value) await letGo();
+      return opened;
+    });
+  }
+
+  const disconnect = () => inTurn(async () => {});
 
   return {
     status,

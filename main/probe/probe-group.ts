@@ -39,6 +39,8 @@ export interface ProbeGroup {
   suspend(): Promise<void>;
   resume(): void;
   close(): Promise<void>;
+  /** Once no port is being opened or closed; never where a driver hangs in it. */
+  atRest(): Promise<unknown>;
   /** Devices that can be recognised by their USB identity, with how they were opened. */
   devices(): readonly { readonly identity: UsbIdentity; readonly source: SerialSource }[];
 }
@@ -120,6 +122,7 @@ function group(
       await Promise.all(links.map((link) => link.close()));
       rig?.stop();
     },
+    atRest: () => Promise.all(links.map((link) => link.atRest())),
     devices: () =>
       links.flatMap((link, index) => {
         const identity = link.identity();

@@ -52,6 +52,8 @@ export interface ProbeLink {
   suspend(): Promise<void>;
   resume(): void;
   close(): Promise<void>;
+  /** Once no opening or closing is under way; never where a driver hangs in one. */
+  atRest(): Promise<unknown>;
   /** The device it was found to be, once open. */
   identity(): UsbIdentity | null;
   view(): ProbeLinkView;
@@ -96,7 +98,17 @@ export function createProbeLink(
     },
   });
 
-  async function openOnce(): Promise<Result<null, ServiceProblem>> {
+  /** Openings and closings under way: a port that is not let go yet would refuse the next who opens it. */
+  let underWay: Promise<unknown> = Promise.resolve();
+
+  function finish<T>(begun: Promise<T>): Promise<T> {
+    underWay = Promise.allSettled([underWay, begun]).then(() => null);
+    return begun;
+  }
+
+  const openOnce = () => finish(tryOpening());
+
+  async function tryOpening(): Promise<Result<null, ServiceProblem>> {
     opening += 1;
     const thisOpening = opening;
     phase = 'opening';
@@ -180,7 +192,7 @@ export function createProbeLink(
     const ending = line;
     line = null;
     try {
-      await ending?.close();
+      if (ending !== null) await finish(ending.close());
     } catch {
       // What does not close is left behind; the port is opened anew or not at all.
     }
@@ -233,6 +245,7 @@ export function createProbeLink(
       phase = 'closed';
       await drop();
     },
+    atRest: () => underWay,
     identity: () => identity,
     view() {
       const nowS = clock.monotonicS();

@@ -15,13 +15,21 @@ export interface ModbusLine {
   receive(bytes: Uint8Array): void;
   /** Gives up a question that has waited too long. */
   tick(atS: number): void;
+  /** Whether the answer to a question that was given up may still come: nothing should be asked yet. */
+  isResting(atS: number): boolean;
   /** Nothing heard before may be joined to what comes now; an open question is given up. */
   forget(): void;
   /** Bytes heard and not part of an answer. */
   droppedBytes(): number;
 }
 
-const patienceS = 1;
+/** "1 s to several seconds" at 9600 baud: MODBUS over Serial Line V1.02, 2.4.1 (from memory). */
+const patienceS = 2;
+/**
+ * An answer does not say which register it is about, so a late one would be taken for the next question's, and every later one too.
+ * With the patience still less than the silence that counts as a loss.
+ */
+const restS = 1;
 
 /** Longest frame the serial line may carry. MODBUS over Serial Line V1.02, 2.5.1.1. */
 const longestFrame = 256;
@@ -43,6 +51,7 @@ export function createModbusLine(send: (bytes: Uint8Array) => void): ModbusLine 
   let heard: Uint8Array = new Uint8Array();
   let dropped = 0;
   let heardSinceAsked = false;
+  let restsUntilS = Number.NEGATIVE_INFINITY;
   let open: {
     readonly question: ModbusQuestion;
     readonly askedAtS: number;
@@ -85,8 +94,10 @@ export function createModbusLine(send: (bytes: Uint8Array) => void): ModbusLine 
     },
     tick(atS) {
       if (open === null || atS - open.askedAtS < patienceS) return;
+      restsUntilS = atS + restS;
       close({ ok: false, error: heardSinceAsked ? { kind: 'checksum', text: '' } : null });
     },
+    isResting: (atS) => atS < restsUntilS,
     forget,
     droppedBytes: () => dropped,
   };

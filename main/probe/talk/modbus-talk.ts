@@ -47,6 +47,7 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
       if (meant.ok) values.push(powerOn.screen(meant.value));
       else if (meant.error !== null) rejections.push(meant.error);
       if (read.ok) texts.push(`register ${register.address}: ${read.value.join(' ')}`);
+      if (line.isResting(nowS)) break;
     }
     if (values.length + rejections.length === 0) return;
     wire.outcomes([{ text: texts.join(', '), values, rejections }], nowS);
@@ -68,7 +69,7 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
     tick(atS) {
       nowS = atS;
       line.tick(atS);
-      if (asking || atS < nextAskS) return;
+      if (asking || atS < nextAskS || line.isResting(atS)) return;
       nextAskS = Math.max(nextAskS + everyS, atS);
       asking = true;
       const thisOpening = opening;
