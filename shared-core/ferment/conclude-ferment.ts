@@ -4,6 +4,7 @@ import { doneWithin, forecastDoneH, gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts, FermentState, NinetyInterval } from './ferment-log.ts';
 import type { FermentBelief } from './follow-ferment.ts';
 import { ferments, type PossibleFerments, usualYield } from './possible-ferments.ts';
+import { pureSugarPotentialAbv } from './potential-strength.ts';
 import { abvPerGravity, endGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
 import { ninetyOf, shareOf } from './weighted-values.ts';
@@ -46,8 +47,13 @@ const sureNear = { byGravity: 0.9, bySugar: 0.75 } as const;
 const stillByMass = 0.001;
 const sureStill = 0.9;
 const likelyStuck = 0.5;
-/** Gravity above the usual end at which steady is rather stuck: few musts leave as much that yeast can't use. */
-const usualWithin = 0.006;
+/**
+ * Gravity above the usual end up to which steady may be the end, and from which it is rather stuck: few musts leave as much that
+ * yeast can't use. Between them readings can't tell a must with much of it from a stuck ferment of pure sugar, however long it stands.
+ */
+const aboveUsual = { atEnd: 0, perhaps: 0.006 } as const;
+/** Share of the strength its sugar gives in practice that must be there. Source: "mass loss within 5 %", rule to be tested. */
+const sugarUsed = 0.95;
 /** Fewer possible futures than ferments give the same quantiles. */
 const futures = 400;
 const longestForecastH = 60 * 24;
@@ -108,10 +114,17 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   const tellsEnd = facts.sugarG !== null || hasGravity;
   const originalGravity = ninetyOf(cloud.original, weights);
   const aboveUsualEnd = gravity.value - endGravity(originalGravity.value, 2, 100);
+  const strengthAbv = ninetyOf(strength, weights);
+  // The model can talk itself out of the sugar, and out of a sudden death of the yeast: both rules ask the readings alone.
+  const least =
+    facts.sugarG === null ? null : sugarUsed * pureSugarPotentialAbv(facts.sugarG, facts.volumeMl);
+  const isAtEnd = least === null ? aboveUsualEnd <= aboveUsual.atEnd : strengthAbv.value >= least;
+  const isPerhaps =
+    least === null ? aboveUsualEnd <= aboveUsual.perhaps : strengthAbv.high >= least;
   const state = stateOf();
   return {
     state,
-    strengthAbv: ninetyOf(strength, weights),
+    strengthAbv,
     gravity,
     originalGravity,
     aboveUsualEnd,
@@ -132,12 +145,11 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   function stateOf(): FermentState {
     if (!hasBegun) return 'not-started';
     if (isStill) {
-      const isUsual = facts.sugarG !== null || aboveUsualEnd <= usualWithin;
       const isSure = hasGravity
         ? nearProbability >= sureNear.byGravity
         : nearProbability >= sureNear.bySugar && lostInTwoDays.high < stillByMass;
-      if (tellsEnd && isUsual && isSure) return 'finished';
-      if (!tellsEnd || !isUsual) return 'stuck';
+      if (tellsEnd && isAtEnd && isSure) return 'finished';
+      if (!tellsEnd || !isPerhaps) return 'stuck';
     }
     if (stuckProbability >= likelyStuck) return 'stuck';
     if (isStill) return 'slow';

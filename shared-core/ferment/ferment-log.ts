@@ -41,6 +41,8 @@ export interface FermentVerdict {
   readonly expectedEndGravity: NinetyInterval | null;
   /** When the gravity comes, or came, within 0.002 of its end [h]; null where it has not begun or stands still above it. */
   readonly finishH: NinetyInterval | null;
+  /** Gravity before anything fermented; null where no gravity was read. */
+  readonly originalGravity: NinetyInterval | null;
   /** How much of what can ferment has fermented [%]. */
   readonly donePercent: NinetyInterval | null;
   /** What of the readings was doubted, in sentences. */

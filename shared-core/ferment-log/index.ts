@@ -1,0 +1,17 @@
+/** The log of a ferment as a person writes it down: what was read when, as it stood on the instruments. */
+export { checkMoment } from './check-moment.ts';
+export {
+  type FermentRead,
+  type FermentTreatment,
+  fermentReadSchema,
+  fermentTreatments,
+} from './ferment-read.ts';
+export {
+  type FermentEntry,
+  fermentEntrySchema,
+  fermentIdSchema,
+  type KeptFerment,
+  keptFermentSchema,
+  type StatedFerment,
+  statedFermentSchema,
+} from './kept-ferment.ts';
