@@ -192,6 +192,7 @@ export {
   type FermentTreatment,
   fermentIdSchema,
   fermentReadSchema,
+  fermentTreatments,
   type KeptFerment,
   type StatedFerment,
   statedFermentSchema,

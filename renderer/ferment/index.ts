@@ -1,1 +1,2 @@
-export { PlanFermentButton } from './plan-ferment-button.tsx';
+export { ChargedFrom } from './charged-from.tsx';
+export { FermentButtons } from './ferment-buttons.tsx';

@@ -1,5 +1,5 @@
 import { NumberField } from '../design/index.ts';
-import { PlanFermentButton } from '../ferment/index.ts';
+import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { TextLine } from '../probe/text-line.tsx';
 import { More } from './more.tsx';
 import { Section } from './section.tsx';
@@ -35,7 +35,8 @@ export function ChargeSection() {
         />
         <NumberField unit="W" hint="Leave empty if not known." {...numberField('heatW')} />
       </More>
-      <PlanFermentButton />
+      <ChargedFrom />
+      <FermentButtons />
     </Section>
   );
 }

@@ -6,6 +6,7 @@ import {
   settingRanges,
   succeed,
 } from '#shared-core';
+import { judgedDoubtAbv } from '../ferment/judged-doubt.ts';
 import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import type { PrepareDraft } from './prepare-draft.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
@@ -63,7 +64,7 @@ export function settingsFromDraft(
     charge: {
       volumeMl: read('chargeVolumeMl'),
       strengthAbv: read('chargeStrengthAbv'),
-      standardUncertaintyAbv: 0.5,
+      standardUncertaintyAbv: strengthDoubtAbv(draft),
     },
     rig: {
       description: draft.rigDescription.trim(),
@@ -88,9 +89,21 @@ export function settingsFromDraft(
     reactionTimeS: read('reactionTimeS'),
     attentionCheckS: 900,
     safetyConfirms: [...draft.confirms],
+    ...(draft.ferment && { ferment: draft.ferment }),
   };
   if (!pressure.ok || problems.length > 0) return fail(problems);
   return succeed({ ...settings, pressure: pressure.value.setting });
+}
+
+/** Of a strength by an instrument of a classroom; common practice, no source. */
+const usualDoubtAbv = 0.5;
+
+/** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
+function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number {
+  const isJudged =
+    ferment !== null &&
+    numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));
+  return isJudged ? judgedDoubtAbv(ferment) : usualDoubtAbv;
 }
 
 function readFirstFraction(

@@ -42,7 +42,7 @@ export const standsStillPerDay = 0.0018;
 export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as const;
 
 /** How likely near its end is near enough: told by gravities, or by masses against the sugar, which is known less well. */
-const sureNear = { byGravity: 0.9, bySugar: 0.75 } as const;
+const sureNear = { byGravity: 0.95, bySugar: 0.75 } as const;
 /** Gravity lost in two days, by masses, that counts as nothing: they are finer than floats. */
 const stillByMass = 0.001;
 const sureStill = 0.9;
