@@ -76,7 +76,6 @@ export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
       {ferment === null && !canAct && <p className="soft">No ferment is kept yet.</p>}
       <h3>Cautions</h3>
       <CautionLines cautions={cautionsAt('ferment')} />
-      <p className="small soft">Local rules on fermenting and distilling come first.</p>
       <Button onClick={onClose}>Close</Button>
     </Dialog>
   );

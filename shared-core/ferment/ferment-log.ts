@@ -18,6 +18,8 @@ export interface FermentFacts {
   readonly volumeMl: number;
   /** Sugar that it began with in all [g]; null where that is not known. */
   readonly sugarG: number | null;
+  /** Whether fruit or juice is in it, which leaves some that yeast can't use; absent where nobody said. */
+  readonly isFromFruit?: boolean;
 }
 
 /** A best value with the ends of its 90 % interval, all in one unit. */

@@ -65,19 +65,24 @@ export function readingsOfFerment(
 const widestRatio = 1.08;
 
 /**
- * What the judge is told of a ferment beside its readings: the volume, and the sugar where both ends of it lie within 8 %.
+ * What the judge is told of a ferment beside its readings: the volume, and the sugar where both ends of it lie within 8 %. Sugar
+ * that nobody weighed is a fruit's: the form asks for no other.
  *
  * @param stated volume [mL] > 0 and the two ends of the sugar [g], or null
  *
  * Source: this project's rule; the judge takes a stated sugar to be known within 4 %.
  * @example
- * factsOfFerment({ volumeMl: 1000, sugarG: { low: 178, high: 182 } }) // => { "volumeMl": 1000, "sugarG": 180 }
- * factsOfFerment({ volumeMl: 1000, sugarG: { low: 100, high: 122 } }) // => { "volumeMl": 1000, "sugarG": null }
+ * factsOfFerment({ volumeMl: 1000, sugarG: { low: 178, high: 182 } }) // => { "volumeMl": 1000, "sugarG": 180, "isFromFruit": false }
+ * factsOfFerment({ volumeMl: 1000, sugarG: { low: 100, high: 122 } }) // => { "volumeMl": 1000, "sugarG": null, "isFromFruit": true }
  */
 export function factsOfFerment({
   volumeMl,
   sugarG,
 }: Pick<KeptFerment['stated'], 'volumeMl' | 'sugarG'>): FermentFacts {
   const isNarrow = sugarG !== null && sugarG.high <= widestRatio * sugarG.low;
-  return { volumeMl, sugarG: isNarrow ? (sugarG.low + sugarG.high) / 2 : null };
+  return {
+    volumeMl,
+    sugarG: isNarrow ? (sugarG.low + sugarG.high) / 2 : null,
+    isFromFruit: !isNarrow,
+  };
 }

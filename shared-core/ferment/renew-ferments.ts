@@ -18,17 +18,13 @@ export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
 
 /**
  * Draws the likely ferments again and leaves out the unlikely, once less than half of them count; traits are nudged
- * so that copies differ. While no gravity was read, some begin anew with another range: masses that stood for a cold night and then
+ * so that copies differ. While neither gravity nor sugar tells how far it goes, some begin anew with another range: masses that stood for a cold night and then
  * go on must find ferments that still have far to go.
  *
  * Source: systematic resampling; kernel with shrinkage after J. Liu, M. West, in: Sequential Monte Carlo Methods in Practice
  * (2001), 197 (from memory).
  */
-export function renewFerments(
-  cloud: PossibleFerments,
-  random: Random,
-  isGravityRead: boolean,
-): void {
+export function renewFerments(cloud: PossibleFerments, random: Random, isEndTold: boolean): void {
   const weights = weightsOf(cloud);
   const effective = 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
   if (effective > ferments / 2) return;
@@ -40,7 +36,7 @@ export function renewFerments(
   cloud.logWeight.fill(0);
   nudgeOriginals(cloud, random);
   for (let index = 0; index < ferments; index += 1) {
-    if (!isGravityRead && random.uniform() < nudges.boldShare) widenRange(cloud, index, random);
+    if (!isEndTold && random.uniform() < nudges.boldShare) widenRange(cloud, index, random);
     nudgeTraits(cloud, index, random);
   }
 }
