@@ -160,7 +160,6 @@ export {
 } from './equilibrium/index.ts';
 export { exerciseLevels } from './exercises/index.ts';
 export {
-  type DistillingAdvice,
   type DistillingCondition,
   distillingAdvice,
   type FermentFacts,

@@ -8,7 +8,6 @@ export {
 } from './ferment-read.ts';
 export {
   type FermentEntry,
-  fermentEntrySchema,
   fermentIdSchema,
   type KeptFerment,
   keptFermentSchema,

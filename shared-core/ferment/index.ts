@@ -2,7 +2,6 @@
 
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
-  type DistillingAdvice,
   type DistillingCondition,
   distillingAdvice,
   mostOfPot,

@@ -190,7 +190,7 @@ function rowWords({ title, unit, points, band, decimals }: Row): string {
   const words = (value: number | undefined) => `${(value ?? 0).toFixed(decimals)}${unit}`;
   const values = points.map(([, value]) => value);
   const name = title.split(' / ')[0];
-  const course = `${name}: ${points.length} readings, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
+  const course = `${name}: ${points.length} ${points.length === 1 ? 'reading' : 'readings'}, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
   return band === null
     ? `${course}.`
     : `${course}; shaded from ${words(band.low)} to ${words(band.high)}.`;
