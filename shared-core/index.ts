@@ -197,12 +197,14 @@ export {
   statedFermentSchema,
 } from './ferment-log/index.ts';
 export {
+  axisTimeWords,
   type Drawing,
   drawingToSvg,
   escapeXml,
   ethanolFigure,
   fermentFigure,
   mutedColours,
+  niceTicks,
   overlayFigure,
   plateFigure,
   type Shape,
@@ -211,6 +213,7 @@ export {
   strengthFigure,
   temperatureByVolumeFigure,
   temperatureFigure,
+  timeTicks,
 } from './figures/index.ts';
 export {
   type ChannelValue,

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { StatedFerment } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
-import { TextLine } from '../probe/text-line.tsx';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
+import { TextLine } from '../probe/index.ts';
 import { rangeWords } from '../words/index.ts';
 import {
   type BeginDraft,

@@ -1,5 +1,5 @@
 import type { FermentOrigin } from '#shared-core';
-import type { PrepareDraft } from '../prepare/prepare-draft.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, numberWords } from '../words/index.ts';
 
 /** Prepare's form, charged with a ferment. */

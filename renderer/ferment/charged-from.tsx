@@ -1,5 +1,5 @@
 import { Button } from '../design/index.ts';
-import { usePreferences, usePrepare } from '../window/use-stores.ts';
+import { usePreferences, usePrepare } from '../parts/index.ts';
 import { quantityWords, rangeWords } from '../words/index.ts';
 
 /** Which ferment is in the pot, where one was charged from its log. */

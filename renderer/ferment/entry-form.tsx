@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { type FermentRead, type FermentTreatment, fermentTreatments } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
-import { TextLine } from '../probe/text-line.tsx';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
+import { TextLine } from '../probe/index.ts';
 import { numberWords } from '../words/index.ts';
 import { type EntryDraft, type EntryProblems, emptyEntry, readFromDraft } from './entry-draft.ts';
 import { treatmentWords } from './ferment-words.ts';

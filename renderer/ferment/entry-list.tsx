@@ -1,6 +1,6 @@
 import { type KeptFerment, standingEntries } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
 import { dateWords } from '../words/index.ts';
 import { readWords } from './ferment-words.ts';
 

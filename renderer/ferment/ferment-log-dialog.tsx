@@ -6,10 +6,10 @@ import {
   originOfFerment,
   settingRanges,
 } from '#shared-core';
+import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, SelectField } from '../design/index.ts';
+import { useBench, usePreferences, usePrepare } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { CautionLines } from '../window/caution-lines.tsx';
-import { useBench, usePreferences, usePrepare } from '../window/use-stores.ts';
 import { dateWords } from '../words/index.ts';
 import type { PlannedFerment } from './begin-draft.ts';
 import { BeginForm } from './begin-form.tsx';

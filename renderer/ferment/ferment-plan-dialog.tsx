@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange } from '#shared-core';
+import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
-import { useDraftFields } from '../prepare/use-draft-fields.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { CautionLines } from '../window/caution-lines.tsx';
-import { useBench, usePreferences } from '../window/use-stores.ts';
 import { numberWords } from '../words/index.ts';
 import { type PlannedFerment, plannedFerment } from './begin-draft.ts';
 import {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { FermentRead, KeptFerment, RequestBody, StatedFerment } from '#shared-core';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { problemWords } from '../words/index.ts';
 
 type FermentChange = 'ferments/begin' | 'ferments/enter' | 'ferments/withdraw';

@@ -6,8 +6,8 @@ import {
   mostOfPot,
   readingsOfFerment,
 } from '#shared-core';
-import { DrawnFigure } from '../by-volume/drawn-figure.tsx';
-import { usePreferences } from '../window/use-stores.ts';
+import { DrawnFigure } from '../by-volume/index.ts';
+import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';
 
