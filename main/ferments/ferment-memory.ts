@@ -12,7 +12,7 @@ import {
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
-import { takeTurns } from '../run-library/index.ts';
+import { takeTurns } from '../turns/index.ts';
 import { appendLine } from './append-line.ts';
 import { type FermentLine, fermentOfText } from './ferment-lines.ts';
 
