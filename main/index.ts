@@ -1,5 +1,6 @@
 export * from './clock/index.ts';
 export * from './export/index.ts';
+export * from './ferments/index.ts';
 export * from './file-layer/index.ts';
 export * from './probe/index.ts';
 export * from './pseudo-terminal/index.ts';

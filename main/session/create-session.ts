@@ -11,6 +11,7 @@ import {
   succeed,
 } from '#shared-core';
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
+import { createFermentMemory } from '../ferments/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import type { ProbeHub } from '../probe/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
@@ -19,6 +20,7 @@ import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
+import { createFermentHandlers } from './ferment-handlers.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRigHandlers } from './rig-handlers.ts';
@@ -82,11 +84,13 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
 
   const exchange = createExchange({ ...setup, files, library, mayWrite, recording, events });
   const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
+  const ferments = createFermentMemory({ files, clock, runsFolder, mayWrite });
   const runHandlers = createRunHandlers({ ...setup, files, library, mayWrite, recording });
   const handlers: RequestHandlers = {
     ...runHandlers,
     ...exchange.handlers,
     ...createRigHandlers(rigs),
+    ...createFermentHandlers(ferments),
     ...createAppHandlers(app, runsFolder),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);

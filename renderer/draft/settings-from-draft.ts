@@ -8,6 +8,7 @@ import {
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import { judgedDoubtAbv } from './judged-doubt.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
 
@@ -63,7 +64,7 @@ export function settingsFromDraft(
     charge: {
       volumeMl: read('chargeVolumeMl'),
       strengthAbv: read('chargeStrengthAbv'),
-      standardUncertaintyAbv: 0.5,
+      standardUncertaintyAbv: strengthDoubtAbv(draft),
     },
     rig: {
       description: draft.rigDescription.trim(),
@@ -88,9 +89,21 @@ export function settingsFromDraft(
     reactionTimeS: read('reactionTimeS'),
     attentionCheckS: 900,
     safetyConfirms: [...draft.confirms],
+    ...(draft.ferment && { ferment: draft.ferment }),
   };
   if (!pressure.ok || problems.length > 0) return fail(problems);
   return succeed({ ...settings, pressure: pressure.value.setting });
+}
+
+/** Of a strength by an instrument of a classroom; common practice, no source. */
+const usualDoubtAbv = 0.5;
+
+/** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
+function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number {
+  const isJudged =
+    ferment !== null &&
+    numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));
+  return isJudged ? judgedDoubtAbv(ferment) : usualDoubtAbv;
 }
 
 function readFirstFraction(

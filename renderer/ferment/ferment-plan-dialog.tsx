@@ -3,8 +3,10 @@ import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange } from 
 import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
-import { usePreferences } from '../parts/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
+import { mayCommand } from '../stores/index.ts';
 import { numberWords } from '../words/index.ts';
+import { type PlannedFerment, plannedFerment } from './begin-draft.ts';
 import {
   type FermentPlanDraft,
   type FermentPlanField,
@@ -22,9 +24,16 @@ const sources: readonly { readonly value: MainSource; readonly label: string }[]
   ...fruitSugars.map(({ fruit }) => ({ value: fruit, label: `Fruit by table: ${fruit}` })),
 ];
 
+interface FermentPlanDialogProps {
+  readonly onClose: () => void;
+  /** The yeast goes in: its log begins with this plan. */
+  readonly onBegin: (planned: PlannedFerment) => void;
+}
+
 /** The week before: what a ferment would give, and how much sugar it needs. */
-export function FermentPlanDialog({ onClose }: { readonly onClose: () => void }) {
+export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) {
   const [draft, setDraft] = useState<FermentPlanDraft>(firstFermentPlan);
+  const canAct = useBench(mayCommand);
   const { settings } = useDraftFields();
   const plates = settings.ok ? settings.value.rig.plates : null;
   const least =
@@ -90,9 +99,14 @@ export function FermentPlanDialog({ onClose }: { readonly onClose: () => void })
       )}
       <h3>Cautions</h3>
       <CautionLines cautions={cautionsAt('ferment')} />
-      <Button weight="main" onClick={onClose}>
-        Done
-      </Button>
+      <div className="ferment-acts">
+        {planned.ok && canAct && (
+          <Button weight="main" onClick={() => onBegin(plannedFerment(draft, planned.value))}>
+            Begin its log
+          </Button>
+        )}
+        <Button onClick={onClose}>Done</Button>
+      </div>
     </Dialog>
   );
 }

@@ -1,2 +1,3 @@
-/** The plan of a ferment, from sugar to strength. */
-export { PlanFermentButton } from './plan-ferment-button.tsx';
+/** The week before: plan and log of a ferment. */
+export { ChargedFrom } from './charged-from.tsx';
+export { FermentButtons } from './ferment-buttons.tsx';

@@ -1,6 +1,6 @@
 import { NumberField, Section } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
-import { PlanFermentButton } from '../ferment/index.ts';
+import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { TextLine } from '../probe/index.ts';
 import { More } from './more.tsx';
 
@@ -34,7 +34,8 @@ export function ChargeSection() {
         />
         <NumberField unit="W" hint="Leave empty if not known." {...numberField('heatW')} />
       </More>
-      <PlanFermentButton />
+      <ChargedFrom />
+      <FermentButtons />
     </Section>
   );
 }

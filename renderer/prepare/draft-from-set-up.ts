@@ -2,13 +2,18 @@ import type { SetUp } from '#shared-core';
 import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
 
+type KeptOfNow = Pick<
+  PrepareDraft,
+  'role' | 'bell' | 'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'ferment'
+>;
+
 /**
  * The form as a kept set-up fills it. The barometer's reading was of another day, and nobody has looked at the bench yet: both are
  * asked for again.
  */
 export function draftFromSetUp(
   setUp: SetUp,
-  { role, bell }: Pick<PrepareDraft, 'role' | 'bell'>,
+  { role, bell, ...now }: KeptOfNow,
   decimal: Decimal,
 ): PrepareDraft {
   const { charge, rig, stop } = setUp;
@@ -37,6 +42,13 @@ export function draftFromSetUp(
     }),
     dripRateMlPerMin: text(setUp.dripRateMlPerMin),
     reactionTimeS: text(setUp.reactionTimeS),
+    // What is in the pot from its log is of today, whatever was in it last time.
+    ...(now.ferment && {
+      name: now.name,
+      chargeVolumeMl: now.chargeVolumeMl,
+      chargeStrengthAbv: now.chargeStrengthAbv,
+      ferment: now.ferment,
+    }),
   };
 }
 

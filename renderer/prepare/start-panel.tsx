@@ -31,8 +31,8 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
     setStarting(false);
     if (!isUnderWay) return;
     void keep(null);
-    // Checks and barometer were for this run; the next one needs its own.
-    change({ confirms: [], stationPressure: '', seaLevelPressure: '' });
+    // Checks, barometer and ferment were for this run; the next one needs its own.
+    change({ confirms: [], stationPressure: '', seaLevelPressure: '', ferment: null });
     goTo('watch');
   };
   return (

@@ -1,4 +1,4 @@
-import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
+import type { FermentOrigin, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
 import type { ProbeCorrection } from './probe-correction.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
@@ -13,6 +13,8 @@ export interface PrepareDraft {
   readonly name: string;
   readonly chargeVolumeMl: string;
   readonly chargeStrengthAbv: string;
+  /** The ferment that the pot was charged with from its log; null for another charge. */
+  readonly ferment: FermentOrigin | null;
   readonly rigDescription: string;
   readonly plates: string;
   readonly heatW: string;
@@ -42,6 +44,7 @@ export const firstDraft: PrepareDraft = {
   name: 'Pear-juice ferment',
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
+  ferment: null,
   rigDescription: '',
   plates: '',
   heatW: '',

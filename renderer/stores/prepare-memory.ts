@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  fermentOriginSchema,
   pressureFromSchema,
   pressureUnitSchema,
   probeCorrectionSchema,
@@ -14,6 +15,7 @@ const keptSchema = z.strictObject({
   name: text,
   chargeVolumeMl: text,
   chargeStrengthAbv: text,
+  ferment: fermentOriginSchema.nullable().default(null),
   rigDescription: text,
   plates: text,
   heatW: text,

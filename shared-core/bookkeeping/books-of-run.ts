@@ -48,7 +48,7 @@ export interface RunBooks {
 
 /** What the books of a run are made from. */
 export interface RunToBook {
-  readonly settings: Pick<RunSettings, 'charge'>;
+  readonly settings: Pick<RunSettings, 'charge' | 'ferment'>;
   readonly inputs: readonly RunInput[];
   readonly verdicts: Pick<Verdicts, 'estimates'>;
   readonly endS: number;
@@ -84,7 +84,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
   const residue = part('Residue', entries?.residue ?? marked.residue);
   const holdUp = part('Hold-up', entries?.holdUp ?? marked.holdUp);
-  const sugarG = entries?.sugarG ?? marked.sugarG;
+  const sugarG = entries?.sugarG ?? marked.sugarG ?? sugarOfFerment(settings, assumptions);
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
   const balance =
     booked.length === 0 ? null : balanceBatch({ charge, cuts: booked, residue, holdUp });
@@ -124,6 +124,24 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
           }),
     refluxRatio: entries?.refluxRatio ?? null,
     assumptions: [...assumptions],
+  };
+}
+
+/** What of the ferment's sugar belongs to this charge, where the ferment was kept in this program. */
+function sugarOfFerment(
+  { charge, ferment }: RunToBook['settings'],
+  assumptions: Set<string>,
+): Quantity | null {
+  const perL = ferment?.sugarGPerL ?? null;
+  if (perL === null) return null;
+  assumptions.add(
+    `The sugar is that of the ferment “${ferment?.name}”, ${perL.value.toFixed(0)} g/L as it began, for the volume that was charged.`,
+  );
+  const litres = charge.volumeMl / 1000;
+  return {
+    value: perL.value * litres,
+    standardUncertainty:
+      litres * Math.hypot(perL.standardUncertainty, benchDoubts.volumeShare * perL.value),
   };
 }
 

@@ -1,6 +1,7 @@
 /** What windows ask and services answer: requests, events, schemas of the wire. */
 export { type EventBody, type EventName, events } from './events.ts';
 export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
+export { mostFermentsTold } from './kept-ferments.ts';
 export {
   type KnownRigs,
   keptRigSchema,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { correctionSchema, runSettingsSchema } from '../run/index.ts';
 import { benchMarkSchema } from './bench-mark.ts';
 import { exchangeRequests } from './exchange-requests.ts';
+import { fermentRequests } from './kept-ferments.ts';
 import { rigRequests } from './kept-rigs.ts';
 import {
   portInfoSchema,
@@ -114,6 +115,7 @@ export const requests = {
   'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
   ...exchangeRequests,
   ...rigRequests,
+  ...fermentRequests,
 } as const;
 
 export type RequestName = keyof typeof requests;

@@ -6,6 +6,7 @@ import type { FermentBelief } from './follow-ferment.ts';
 import { ferments, type PossibleFerments, usualYield } from './possible-ferments.ts';
 import { abvPerGravity, endGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
+import { fromSugar, strengthOf } from './sugar-to-ethanol.ts';
 import { ninetyOf, shareOf } from './weighted-values.ts';
 
 /** Numbers that a verdict rests on. */
@@ -40,14 +41,26 @@ export const standsStillPerDay = 0.0018;
 /** Less than this a day is sluggish above gravity 1.005, and below. Source: trade, one author (techniquesinhomewinemaking.com). */
 export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as const;
 
-/** How likely near its end is near enough: told by gravities, or by masses against the sugar, which is known less well. */
-const sureNear = { byGravity: 0.9, bySugar: 0.75 } as const;
+/**
+ * How likely near its end is near enough: told by gravities, or by masses against the sugar. There {@link sugarUsed} asks the
+ * readings themselves, and the model need only not speak against it.
+ */
+const sureNear = { byGravity: 0.95, bySugar: 0.5 } as const;
 /** Gravity lost in two days, by masses, that counts as nothing: they are finer than floats. */
 const stillByMass = 0.001;
 const sureStill = 0.9;
 const likelyStuck = 0.5;
-/** Gravity above the usual end at which steady is rather stuck: few musts leave as much that yeast can't use. */
-const usualWithin = 0.006;
+/**
+ * Gravity above the usual end up to which steady may be the end, and from which it is rather stuck: few musts leave as much that
+ * yeast can't use. Between them readings can't tell a must with much of it from a stuck ferment of pure sugar, however long it stands;
+ * where fruit is known to be in it, {@link nearTheEnd} is near enough.
+ */
+const aboveUsual = { atEnd: 0, perhaps: 0.006 } as const;
+/**
+ * Share of the strength its sugar gives in practice that must be there: "mass loss within 5 %", a rule to be tested, less the 2 % by
+ * which a stated volume and the vapours are in doubt.
+ */
+const sugarUsed = 0.93;
 /** Fewer possible futures than ferments give the same quantiles. */
 const futures = 400;
 const longestForecastH = 60 * 24;
@@ -108,10 +121,18 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   const tellsEnd = facts.sugarG !== null || hasGravity;
   const originalGravity = ninetyOf(cloud.original, weights);
   const aboveUsualEnd = gravity.value - endGravity(originalGravity.value, 2, 100);
+  const strengthAbv = ninetyOf(strength, weights);
+  // The model can talk itself out of the sugar, and out of a sudden death of the yeast: both rules ask the readings alone.
+  const least =
+    facts.sugarG === null ? null : sugarUsed * asHexoseAbv(facts.sugarG, facts.volumeMl);
+  const atEnd = facts.isFromFruit === true ? nearTheEnd : aboveUsual.atEnd;
+  const isAtEnd = least === null ? aboveUsualEnd <= atEnd : strengthAbv.value >= least;
+  const isPerhaps =
+    least === null ? aboveUsualEnd <= aboveUsual.perhaps : strengthAbv.high >= least;
   const state = stateOf();
   return {
     state,
-    strengthAbv: ninetyOf(strength, weights),
+    strengthAbv,
     gravity,
     originalGravity,
     aboveUsualEnd,
@@ -132,12 +153,11 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   function stateOf(): FermentState {
     if (!hasBegun) return 'not-started';
     if (isStill) {
-      const isUsual = facts.sugarG !== null || aboveUsualEnd <= usualWithin;
       const isSure = hasGravity
         ? nearProbability >= sureNear.byGravity
         : nearProbability >= sureNear.bySugar && lostInTwoDays.high < stillByMass;
-      if (tellsEnd && isUsual && isSure) return 'finished';
-      if (!tellsEnd || !isUsual) return 'stuck';
+      if (tellsEnd && isAtEnd && isSure) return 'finished';
+      if (!tellsEnd || !isPerhaps) return 'stuck';
     }
     if (stuckProbability >= likelyStuck) return 'stuck';
     if (isStill) return 'slow';
@@ -146,6 +166,11 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
     const isPastRise = shareOf(weights, (index) => at(cloud.lagH, index) * 1.5 < timeH) > 0.8;
     return isPastRise && speed.value < sluggish && medianLeft > nearTheEnd ? 'slow' : 'working';
   }
+}
+
+/** Strength that a sugar gives in practice at least, as table sugar weighs less [% vol]. */
+function asHexoseAbv(sugarG: number, volumeMl: number): number {
+  return strengthOf(fromSugar(sugarG, 'hexose').inPracticeEthanolG, volumeMl / 1000);
 }
 
 /** A yield of ethanol as likely as what the masses taught of the gas allows; `normal` tells where in its spread. */

@@ -18,6 +18,8 @@ export interface FermentFacts {
   readonly volumeMl: number;
   /** Sugar that it began with in all [g]; null where that is not known. */
   readonly sugarG: number | null;
+  /** Whether fruit or juice is in it, which leaves some that yeast can't use; absent where nobody said. */
+  readonly isFromFruit?: boolean;
 }
 
 /** A best value with the ends of its 90 % interval, all in one unit. */
@@ -41,6 +43,8 @@ export interface FermentVerdict {
   readonly expectedEndGravity: NinetyInterval | null;
   /** When the gravity comes, or came, within 0.002 of its end [h]; null where it has not begun or stands still above it. */
   readonly finishH: NinetyInterval | null;
+  /** Gravity before anything fermented; null where no gravity was read. */
+  readonly originalGravity: NinetyInterval | null;
   /** How much of what can ferment has fermented [%]. */
   readonly donePercent: NinetyInterval | null;
   /** What of the readings was doubted, in sentences. */

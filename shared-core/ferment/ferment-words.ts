@@ -30,7 +30,7 @@ function reasonOf(concluded: FermentConclusion, { timeH, evidence }: FermentBeli
         : `It works: it has made some ${strengthAbv.value.toFixed(1)} % vol. How far it has to go, masses and bubbles alone don't tell: measure the gravity.`;
     case 'slow':
       return concluded.isStill
-        ? `It has hardly moved in two days and may be at its end: it stands near ${now}, expected ${end}. Read it again in two days before it counts as finished.`
+        ? `It has hardly moved in two days and may be at its end: it stands near ${now}, expected ${end}. Some fruit leaves as much that yeast cannot use, but a ferment that is stuck looks the same: a strip for glucose tells, or the sugar that went in.`
         : `It goes on, but slowly: the gravity, some ${now}, falls by only ${fall} a day, and the end is expected near ${end}.`;
     case 'stuck':
       return stuckWords(concluded, now, end);

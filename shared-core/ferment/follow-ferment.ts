@@ -47,6 +47,7 @@ export function* followFerment(
   const gravityDoubts: { evidence: Evidence; probability: number }[] = [];
   let temperature: { readonly atH: number; readonly valueC: number } | null = null;
   let warmthK = 0;
+  let isEndTold = facts.sugarG !== null;
   let { timeH } = first;
   for (const [at, piece] of evidence.entries()) {
     if (piece.temperatureC !== null) temperature = { atH: piece.timeH, valueC: piece.temperatureC };
@@ -73,7 +74,8 @@ export function* followFerment(
       evidence: evidence.slice(0, at + 1),
       gravityDoubts,
     };
-    renewFerments(cloud, random);
+    isEndTold ||= piece.gravity !== null;
+    renewFerments(cloud, random, isEndTold);
   }
 }
 

@@ -1,8 +1,16 @@
 /** The week before: what a ferment will give, how far it has come, and whether it is finished. */
+
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
+export {
+  type DistillingCondition,
+  distillingAdvice,
+  mostOfPot,
+} from './distilling-advice.ts';
 export {
   type FermentFacts,
   type FermentReading,
+  type FermentState,
+  type FermentVerdict,
   fermentStates,
   type NinetyInterval,
 } from './ferment-log.ts';
@@ -13,6 +21,7 @@ export { gravityAt20C } from './gravity-at-20.ts';
 export { judgeFerment } from './judge-ferment.ts';
 export { leastUsefulStrengthAbv } from './least-useful-strength.ts';
 export { dissolvedGasGPerL, ethanolCarriedGPerG, waterCarriedGPerG } from './mass-loss.ts';
+export { originOfFerment } from './origin-of-ferment.ts';
 export {
   type FermentPlan,
   type FermentPlanRequest,
@@ -24,3 +33,4 @@ export {
   sugarToWeighG,
 } from './plan-ferment.ts';
 export { explainFermentCsvProblem, readFermentCsv } from './read-ferment-csv.ts';
+export { factsOfFerment, readingsOfFerment, standingEntries } from './readings-of-ferment.ts';

@@ -35,6 +35,7 @@ export function judgeFerment(
       strengthAbv: null,
       expectedEndGravity: null,
       finishH: null,
+      originalGravity: null,
       donePercent: null,
       problems: [],
     };
@@ -46,6 +47,9 @@ export function judgeFerment(
     strengthAbv: rounded(atLeast(concluded.strengthAbv, 0), 2),
     expectedEndGravity: hasScale(readings, facts) ? rounded(concluded.endGravity, 4) : null,
     finishH: concluded.doneH === null ? null : rounded(asTheLogCounts(concluded.doneH, last), 0),
+    originalGravity: readings.some(({ gravity }) => gravity !== null)
+      ? rounded(concluded.originalGravity, 4)
+      : null,
     donePercent: rounded(concluded.donePercent, 0),
     problems: [...nothingToTell(readings), ...doubtsOf(concluded, last)],
   };

@@ -6,10 +6,11 @@ import { abvPerGravity, endGravity } from './practical-end.ts';
 
 /**
  * Ethanol for the gravity lost, over Balling's: table sugar gives some 4 % more, wines as much, and each ferment differs. The
- * gas differs from that by what is known of volume and vapours. Source: from the proportions in `fromSugar`; spreads: common
- * practice, no source.
+ * gas differs from that by what is known of volume and vapours. Source: from the proportions in `fromSugar`; spread of ethanol:
+ * Pasteur's 48.4 g and the 16.83 and 17.5 g/L for each % vol of the law lie within 7 % (a standard deviation of 2 % if all between
+ * are as likely), and each ferment differs by as much as half of that from its like; spread of the gas: common practice, no source.
  */
-export const usualYield = { ethanol: 1.015, ethanolSpread: 0.031, gasSpread: 0.026 } as const;
+export const usualYield = { ethanol: 1.015, ethanolSpread: 0.026, gasSpread: 0.026 } as const;
 
 /** Variance of a mass of which nothing is known [g²]. */
 export const unknownMassG2 = 1e8;

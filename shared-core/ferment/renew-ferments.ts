@@ -1,4 +1,5 @@
 import { type Random, systematicPicks } from '../random/index.ts';
+import { doneWithin } from './advance-ferments.ts';
 import { ferments, followTraits, type PossibleFerments, traitNames } from './possible-ferments.ts';
 
 /** How far traits are nudged, of their spread: most a little, some boldly, so that no possibility dies out. */
@@ -17,12 +18,13 @@ export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
 
 /**
  * Draws the likely ferments again and leaves out the unlikely, once less than half of them count; traits are nudged
- * so that copies differ.
+ * so that copies differ. While neither gravity nor sugar tells how far it goes, some begin anew with another range: masses that stood for a cold night and then
+ * go on must find ferments that still have far to go.
  *
  * Source: systematic resampling; kernel with shrinkage after J. Liu, M. West, in: Sequential Monte Carlo Methods in Practice
  * (2001), 197 (from memory).
  */
-export function renewFerments(cloud: PossibleFerments, random: Random): void {
+export function renewFerments(cloud: PossibleFerments, random: Random, isEndTold: boolean): void {
   const weights = weightsOf(cloud);
   const effective = 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
   if (effective > ferments / 2) return;
@@ -33,7 +35,25 @@ export function renewFerments(cloud: PossibleFerments, random: Random): void {
   }
   cloud.logWeight.fill(0);
   nudgeOriginals(cloud, random);
-  for (let index = 0; index < ferments; index += 1) nudgeTraits(cloud, index, random);
+  for (let index = 0; index < ferments; index += 1) {
+    if (!isEndTold && random.uniform() < nudges.boldShare) widenRange(cloud, index, random);
+    nudgeTraits(cloud, index, random);
+  }
+}
+
+/** How far the original gravity of one that begins anew may lie above what it has lost. */
+const mostLeft = 0.06;
+
+/** Another original gravity, any that what was lost allows; what was done is no longer. */
+function widenRange(cloud: PossibleFerments, index: number, random: Random): void {
+  cloud.original[index] = Math.min(
+    1.16,
+    1 + Math.max(0.012, cloud.lost[index] as number) + mostLeft * random.uniform(),
+  );
+  followTraits(cloud, index);
+  const left = rangeOf(cloud, index) - (cloud.lost[index] as number);
+  if (left > doneWithin) cloud.doneH[index] = Number.NaN;
+  else cloud.lost[index] = Math.min(cloud.lost[index] as number, rangeOf(cloud, index) - 1e-6);
 }
 
 /** Original gravities move by a little of their spread and are drawn in as much, so that the spread stays. */

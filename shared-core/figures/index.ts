@@ -4,6 +4,7 @@ export type { Drawing, Shape } from './drawing.ts';
 export { drawingToSvg } from './drawing-to-svg.ts';
 export { escapeXml } from './escape-xml.ts';
 export { ethanolFigure } from './ethanol-figure.ts';
+export { fermentFigure } from './ferment-figure.ts';
 export { niceTicks, timeTicks } from './nice-ticks.ts';
 export { overlayFigure } from './overlay-figure.ts';
 export { plateFigure } from './plate-figure.ts';

@@ -65,7 +65,7 @@ export function settingsTable({
   underWay,
   byVolume,
 }: RunStudy): DocumentTable {
-  const { charge, pressure, probe, rig } = settings;
+  const { charge, ferment, pressure, probe, rig } = settings;
   const sources = {
     barometer: 'barometer',
     altitude: 'altitude, ISO 2533',
@@ -94,6 +94,14 @@ export function settingsTable({
         'Charge',
         `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
       ],
+      ...(ferment === undefined
+        ? []
+        : [
+            [
+              'From the ferment',
+              `“${ferment.name}”, begun ${ferment.beganAtIso.slice(0, 10)}: ${ferment.strengthAbv.value.toFixed(1)} % vol (${ferment.strengthAbv.low.toFixed(1)} to ${ferment.strengthAbv.high.toFixed(1)}) by its log${ferment.wentIn === '' ? '' : `; in it ${ferment.wentIn}`}`,
+            ],
+          ]),
       [
         'Air pressure',
         `${measuredWords({ value: pressure.pressureKPa, standardUncertainty: pressure.standardUncertaintyKPa }, 'kPa')}, from ${sources[pressure.source]}`,

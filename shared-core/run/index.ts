@@ -8,6 +8,7 @@ export {
   correctionSentences,
 } from './correction.ts';
 export { defaultRunSettings } from './default-run-settings.ts';
+export { type FermentOrigin, fermentOriginSchema } from './ferment-origin.ts';
 export { type LinkChange, linkChangeSchema } from './link-change.ts';
 export { liquidRanges } from './liquid-mark.ts';
 export {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { fermentOriginSchema } from './ferment-origin.ts';
 import { type NumberRange, settingRanges } from './setting-ranges.ts';
 
 const within = ({ low, high }: NumberRange) => z.number().min(low).max(high);
@@ -80,6 +81,8 @@ export const runSettingsSchema = z.strictObject({
   reactionTimeS: within(settingRanges.reactionTimeS),
   attentionCheckS: z.number().min(120).max(7200).nullable(),
   safetyConfirms: z.array(safetyConfirmSchema).max(40),
+  /** The ferment that the charge came from; absent where it was not kept in this program. */
+  ferment: fermentOriginSchema.optional(),
 });
 
 export type PressureSetting = z.infer<typeof pressureSettingSchema>;

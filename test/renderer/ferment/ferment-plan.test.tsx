@@ -1,13 +1,13 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { PlanFermentButton } from '../../../renderer/ferment/index.ts';
+import { FermentButtons } from '../../../renderer/ferment/index.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
 
 function openPlan() {
-  renderInWindow(<PlanFermentButton />);
+  renderInWindow(<FermentButtons />);
   fireEvent.click(screen.getByRole('button', { name: 'Plan the ferment' }));
 }
 const type = (name: RegExp, value: string) =>

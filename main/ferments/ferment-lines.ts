@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import {
+  crc32c,
+  type FermentEntry,
+  fermentIdSchema,
+  fermentReadSchema,
+  type KeptFerment,
+  statedFermentSchema,
+} from '#shared-core';
+
+const entryId = z.number().int().min(1);
+const keptAtIso = z.iso.datetime();
+
+/** What a line of a ferment's file says. */
+const fermentLineSchema = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('begun'),
+    format: z.literal('still-head-ferment-log'),
+    version: z.literal(1),
+    keptAtIso,
+    fermentId: fermentIdSchema,
+    stated: statedFermentSchema,
+  }),
+  z.object({ kind: z.literal('entry'), keptAtIso, entryId, read: fermentReadSchema }),
+  z.object({ kind: z.literal('withdrawn'), keptAtIso, entryId }),
+]);
+
+export type FermentLine = z.infer<typeof fermentLineSchema>;
+
+/** A line with a CRC-32C over every byte before it, and its line feed. */
+export function fermentLineText(line: FermentLine): string {
+  const covered = JSON.stringify(line).slice(0, -1);
+  return `${covered},"crc":"${checksumOf(covered)}"}\n`;
+}
+
+const tail = /,"crc":"([0-9a-f]{8})"\}$/;
+
+/** Null where any byte of it is wrong, or a later version wrote it. */
+function readLine(text: string): FermentLine | null {
+  const found = tail.exec(text);
+  if (found === null || checksumOf(text.slice(0, found.index)) !== found[1]) return null;
+  try {
+    return fermentLineSchema.safeParse(JSON.parse(text)).data ?? null;
+  } catch {
+    return null;
+  }
+}
+
+function checksumOf(covered: string): string {
+  const bytesAsText = Buffer.from(covered, 'utf8').toString('latin1');
+  return crc32c(bytesAsText).toString(16).padStart(8, '0');
+}
+
+/** A ferment by the text of its file; null where its beginning can't be read. Lines that can't be read are counted and left out. */
+export function fermentOfText(text: string): KeptFerment | null {
+  const lines = text.split('\n').filter((line) => line !== '');
+  let begun: Extract<FermentLine, { kind: 'begun' }> | null = null;
+  const entries = new Map<number, FermentEntry>();
+  let unreadableLines = 0;
+  for (const line of lines.map(readLine)) {
+    if (line === null) unreadableLines += 1;
+    else if (line.kind === 'begun') begun ??= line;
+    else if (line.kind === 'entry') {
+      const { entryId, keptAtIso, read } = line;
+      entries.set(entryId, { entryId, keptAtIso, read, withdrawnAtIso: null });
+    } else {
+      const entry = entries.get(line.entryId);
+      if (entry) entries.set(line.entryId, { ...entry, withdrawnAtIso: line.keptAtIso });
+    }
+  }
+  if (begun === null) return null;
+  const { fermentId, stated } = begun;
+  return { fermentId, stated, entries: [...entries.values()], unreadableLines };
+}

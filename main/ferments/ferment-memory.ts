@@ -1,0 +1,154 @@
+import path from 'node:path';
+import {
+  checkMoment,
+  type FermentRead,
+  fail,
+  type KeptFerment,
+  mostFermentsTold,
+  type Result,
+  type ServiceProblem,
+  type StatedFerment,
+  succeed,
+} from '#shared-core';
+import type { Clock } from '../clock/index.ts';
+import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { takeTurns } from '../turns/index.ts';
+import { appendLine } from './append-line.ts';
+import { type FermentLine, fermentOfText } from './ferment-lines.ts';
+
+type Answer<T> = Promise<Result<T, ServiceProblem>>;
+
+/** The ferments that are written down by hand, each a file of lines beside the runs. Lines are only ever added. */
+export interface FermentMemory {
+  list(): Answer<readonly KeptFerment[]>;
+  begin(stated: StatedFerment): Answer<KeptFerment>;
+  enter(fermentId: string, read: FermentRead): Answer<KeptFerment>;
+  withdraw(fermentId: string, entryId: number): Answer<KeptFerment>;
+}
+
+export interface FermentMemorySetup {
+  readonly files: FileLayer;
+  readonly clock: Clock;
+  readonly runsFolder: string;
+  readonly mayWrite: () => boolean;
+}
+
+const fileNames = /^ferment-([0-9A-Za-z][0-9A-Za-z-]{0,79})\.jsonl$/;
+
+export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
+  const { files, clock, runsFolder, mayWrite } = setup;
+  const inTurn = takeTurns();
+  const fileOf = (fermentId: string) => path.join(runsFolder, `ferment-${fermentId}.jsonl`);
+  const nowIso = () => new Date(clock.wallMs()).toISOString();
+
+  async function read(fermentId: string): Answer<KeptFerment> {
+    const text = await readText(files, fileOf(fermentId));
+    if (!text.ok) {
+      return text.error.kind === 'missing'
+        ? refuse('This ferment is no longer beside the runs. Its file may have been moved')
+        : fail(serviceProblemOf(text.error));
+    }
+    const ferment = fermentOfText(text.value);
+    return ferment === null
+      ? refuse('The first line of this ferment cannot be read. Its file is left as it is')
+      : succeed(ferment);
+  }
+
+  async function idsOnDisk(): Answer<readonly string[]> {
+    const listed = await files.list(runsFolder);
+    if (!listed.ok) return fail(serviceProblemOf(listed.error));
+    const ids = listed.value.flatMap(({ name }) => fileNames.exec(name)?.[1] ?? []);
+    return succeed(ids.sort().reverse());
+  }
+
+  /** Adds a line, and tells what is on the disk afterwards. */
+  async function add(fermentId: string, line: FermentLine): Answer<KeptFerment> {
+    const written = await appendLine(files, fileOf(fermentId), line);
+    return written.ok ? read(fermentId) : fail(serviceProblemOf(written.error));
+  }
+
+  function change<T>(act: () => Answer<T>): Answer<T> {
+    return inTurn(async () =>
+      mayWrite() ? act() : fail({ kind: 'folder-in-use', path: runsFolder }),
+    );
+  }
+
+  return {
+    list: () =>
+      inTurn(async () => {
+        const ids = await idsOnDisk();
+        if (!ids.ok) return ids;
+        const ferments: KeptFerment[] = [];
+        for (const id of ids.value.slice(0, mostFermentsTold)) {
+          // One that can't be read takes no other away.
+          const ferment = await read(id);
+          if (ferment.ok) ferments.push(ferment.value);
+        }
+        return succeed(ferments);
+      }),
+    begin: (stated) =>
+      change(async () => {
+        const nowMs = clock.wallMs();
+        const moment = checkMoment(stated.beganAtIso, {
+          nowMs,
+          beganAtIso: null,
+          lastKeptIso: null,
+        });
+        if (!moment.ok) return refuse(moment.error);
+        const ids = await idsOnDisk();
+        if (!ids.ok) return ids;
+        const fermentId = newFermentId(nowMs, new Set(ids.value));
+        return add(fermentId, {
+          kind: 'begun',
+          format: 'still-head-ferment-log',
+          version: 1,
+          keptAtIso: nowIso(),
+          fermentId,
+          stated,
+        });
+      }),
+    enter: (fermentId, entry) =>
+      change(async () => {
+        const found = await read(fermentId);
+        if (!found.ok) return found;
+        const { stated, entries } = found.value;
+        const moment = checkMoment(entry.atIso, {
+          nowMs: clock.wallMs(),
+          beganAtIso: stated.beganAtIso,
+          lastKeptIso: latestOf(entries.map(({ keptAtIso }) => keptAtIso)),
+        });
+        if (!moment.ok) return refuse(moment.error);
+        const entryId = 1 + Math.max(0, ...entries.map((known) => known.entryId));
+        return add(fermentId, { kind: 'entry', keptAtIso: nowIso(), entryId, read: entry });
+      }),
+    withdraw: (fermentId, entryId) =>
+      change(async () => {
+        const found = await read(fermentId);
+        if (!found.ok) return found;
+        const entry = found.value.entries.find((known) => known.entryId === entryId);
+        if (entry === undefined) return refuse('There is no such entry');
+        // Asked twice, it is withdrawn once.
+        if (entry.withdrawnAtIso !== null) return found;
+        return add(fermentId, { kind: 'withdrawn', keptAtIso: nowIso(), entryId });
+      }),
+  };
+}
+
+function refuse(message: string): { readonly ok: false; readonly error: ServiceProblem } {
+  return fail({ kind: 'request-invalid', message });
+}
+
+function latestOf(moments: readonly string[]): string | null {
+  return moments.reduce<string | null>(
+    (latest, moment) => (latest === null || moment > latest ? moment : latest),
+    null,
+  );
+}
+
+/** They sort by time: `20250314T101500Z`, or with `-2`, `-3` … when that is taken. */
+function newFermentId(wallMs: number, taken: ReadonlySet<string>): string {
+  const base = `${new Date(wallMs).toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
+  let id = base;
+  for (let number = 2; taken.has(id); number += 1) id = `${base}-${number}`;
+  return id;
+}

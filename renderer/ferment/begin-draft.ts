@@ -1,0 +1,85 @@
+import {
+  fail,
+  hexoseFromSucroseGPerG,
+  type Result,
+  type StatedFerment,
+  statedFermentSchema,
+  succeed,
+} from '#shared-core';
+import { numberFrom } from '../words/index.ts';
+import { momentIso, momentText } from './moment-text.ts';
+import type { FermentPlanDraft, FermentPlanShown } from './plan-from-draft.ts';
+
+export type PlannedFerment = Omit<StatedFerment, 'beganAtIso'>;
+
+/** What is stated as a ferment begins, as typed. */
+export interface BeginDraft {
+  readonly name: string;
+  readonly began: string;
+  readonly volumeMl: string;
+  /** Empty where the sugar is the fruit's; unused where a plan brought its sugar. */
+  readonly tableSugarG: string;
+  readonly wentIn: string;
+}
+
+export type BeginProblems = Partial<Record<keyof BeginDraft, string>>;
+
+export function beginDraft(planned: PlannedFerment | null, now: Date): BeginDraft {
+  return {
+    name: planned?.name ?? '',
+    began: momentText(now),
+    volumeMl: planned === null ? '' : String(planned.volumeMl),
+    tableSugarG: '',
+    wentIn: planned?.wentIn ?? '',
+  };
+}
+
+/** What is stated by what is typed and planned, or what each field needs. */
+export function statedFromDraft(
+  draft: BeginDraft,
+  planned: PlannedFerment | null,
+): Result<StatedFerment, BeginProblems> {
+  const problems: { -readonly [F in keyof BeginProblems]: string } = {};
+  const beganAtIso = momentIso(draft.began);
+  if (beganAtIso === null) problems.began = 'A day and a time, please.';
+  const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
+  const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;
+  if (isSugarWrong) problems.tableSugarG = 'A number of grams, more than 0, or nothing.';
+  const hexoseG = (tableSugarG ?? 0) * hexoseFromSucroseGPerG;
+  const parsed = statedFermentSchema.safeParse({
+    name: draft.name,
+    beganAtIso: beganAtIso ?? new Date(0).toISOString(),
+    volumeMl: numberFrom(draft.volumeMl),
+    sugarG: planned?.sugarG ?? (hexoseG > 0 ? { low: hexoseG, high: hexoseG } : null),
+    wentIn: draft.wentIn.trim(),
+  });
+  for (const { path, message } of parsed.error?.issues ?? []) {
+    const [first] = path;
+    if (first === 'name' || first === 'volumeMl' || first === 'wentIn') {
+      problems[first] ??= `${message}.`;
+    }
+  }
+  return parsed.success && Object.keys(problems).length === 0
+    ? succeed(parsed.data)
+    : fail(problems);
+}
+
+/** A plan as the beginning of a log. */
+export function plannedFerment(
+  { source, amount, gravity, temperatureC, addedSugarG, volumeMl }: FermentPlanDraft,
+  { plan }: FermentPlanShown,
+): PlannedFerment {
+  const from = {
+    juice: `${amount} mL of juice, gravity ${gravity} at ${temperatureC} °C`,
+    sucrose: `${amount} g of table sugar`,
+    hexose: `${amount} g of grape or fruit sugar`,
+  } as const;
+  const main = source in from ? from[source as keyof typeof from] : `${amount} g of ${source}`;
+  const added = Number(numberFrom(addedSugarG)) > 0 ? ` and ${addedSugarG} g of table sugar` : '';
+  return {
+    name: source === 'juice' ? 'Juice ferment' : `Ferment of ${source in from ? 'sugar' : source}`,
+    volumeMl: numberFrom(volumeMl) ?? 0,
+    sugarG: plan.sugarG.high > 0 ? { low: plan.sugarG.low, high: plan.sugarG.high } : null,
+    wentIn: `${main}${added}, filled up to ${volumeMl} mL`,
+  };
+}

@@ -1,0 +1,72 @@
+import { useState } from 'react';
+import type { StatedFerment } from '#shared-core';
+import { Button, NumberField } from '../design/index.ts';
+import { usePreferences } from '../parts/index.ts';
+import { TextLine } from '../probe/index.ts';
+import { rangeWords } from '../words/index.ts';
+import {
+  type BeginDraft,
+  type BeginProblems,
+  beginDraft,
+  type PlannedFerment,
+  statedFromDraft,
+} from './begin-draft.ts';
+import { MomentField } from './moment-field.tsx';
+
+interface BeginFormProps {
+  readonly planned: PlannedFerment | null;
+  readonly onBegin: (stated: StatedFerment) => void;
+}
+
+/** A new ferment, from its plan or without one. */
+export function BeginForm({ planned, onBegin }: BeginFormProps) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const [draft, setDraft] = useState<BeginDraft>(() => beginDraft(planned, new Date()));
+  const [problems, setProblems] = useState<BeginProblems>({});
+  const field = (name: keyof BeginDraft) => ({
+    text: draft[name],
+    onText: (text: string) => setDraft({ ...draft, [name]: text }),
+    problem: problems[name],
+  });
+  const begin = () => {
+    const stated = statedFromDraft(draft, planned);
+    setProblems(stated.ok ? {} : stated.error);
+    if (stated.ok) onBegin(stated.value);
+  };
+  return (
+    <form
+      className="dialog-form"
+      aria-label="Begin a log"
+      onSubmit={(event) => {
+        event.preventDefault();
+        begin();
+      }}
+    >
+      <div className="prepare-fields">
+        <TextLine name="Name of the ferment" maxLength={120} {...field('name')} />
+        <MomentField name="The yeast went in" {...field('began')} />
+        <NumberField name="Volume of the ferment" unit="mL" {...field('volumeMl')} />
+        {planned?.sugarG ? (
+          <p className="small soft">
+            Sugar by the plan, as grape sugar: {rangeWords(planned.sugarG, 0, 'g', decimal)}.
+          </p>
+        ) : (
+          <NumberField
+            name="Table sugar, if that is all its sugar"
+            unit="g"
+            hint="Empty where the sugar is a fruit’s: the gravity tells it."
+            {...field('tableSugarG')}
+          />
+        )}
+        <div className="field-wide">
+          <TextLine name="What went in" maxLength={400} {...field('wentIn')} />
+        </div>
+      </div>
+      <div className="ferment-acts">
+        <Button weight="main" onClick={begin}>
+          Begin the log
+        </Button>
+      </div>
+    </form>
+  );
+}

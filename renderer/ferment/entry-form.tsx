@@ -1,0 +1,115 @@
+import { useState } from 'react';
+import { type FermentRead, type FermentTreatment, fermentTreatments } from '#shared-core';
+import { Button, NumberField } from '../design/index.ts';
+import { usePreferences } from '../parts/index.ts';
+import { TextLine } from '../probe/index.ts';
+import { numberWords } from '../words/index.ts';
+import { type EntryDraft, type EntryProblems, emptyEntry, readFromDraft } from './entry-draft.ts';
+import { treatmentWords } from './ferment-words.ts';
+import { MomentField } from './moment-field.tsx';
+import { TapCounter } from './tap-counter.tsx';
+
+interface EntryFormProps {
+  /** Answers whether it was kept; only then the form is emptied. */
+  readonly onEnter: (read: FermentRead) => Promise<boolean>;
+}
+
+/** What was read at one moment; every field but the moment may stay empty. */
+export function EntryForm({ onEnter }: EntryFormProps) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const [draft, setDraft] = useState<EntryDraft>(() => emptyEntry(new Date()));
+  const [problems, setProblems] = useState<EntryProblems>({});
+  const change = (part: Partial<EntryDraft>) => setDraft((known) => ({ ...known, ...part }));
+  const field = (name: Exclude<keyof EntryDraft, 'treatments'>) => ({
+    text: draft[name],
+    onText: (text: string) => change({ [name]: text }),
+    problem: problems[name],
+  });
+  const enter = async () => {
+    const read = readFromDraft(draft);
+    setProblems(read.ok ? {} : read.error);
+    if (read.ok && (await onEnter(read.value))) setDraft(emptyEntry(new Date()));
+  };
+  return (
+    <form
+      className="dialog-form"
+      aria-label="Enter what you read"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void enter();
+      }}
+    >
+      <div className="prepare-fields">
+        <MomentField name="When" {...field('at')} />
+        <NumberField name="Gravity, as the hydrometer shows it" unit="" {...field('gravity')} />
+        <NumberField
+          name="Temperature in its jar"
+          unit="°C"
+          hint="The hydrometer’s 20 °C is allowed for."
+          {...field('gravityTemperatureC')}
+        />
+        <NumberField name="Temperature of the ferment" unit="°C" {...field('temperatureC')} />
+        <NumberField
+          name="Mass of the vessel"
+          unit="g"
+          hint="With the same things on the balance each time."
+          {...field('massG')}
+        />
+        <NumberField name="Bubbles a minute" unit="/min" {...field('bubblesPerMin')} />
+        <TapCounter
+          onRate={(perMin) =>
+            change({ bubblesPerMin: numberWords(perMin, perMin < 10 ? 1 : 0, decimal) })
+          }
+        />
+        <NumberField name="pH" unit="" {...field('ph')} />
+        <NumberField
+          name="Refractometer"
+          unit="%"
+          hint="Alcohol falsifies it: only together with a gravity."
+          {...field('refractometerPercent')}
+        />
+        <Treatments chosen={draft.treatments} onChosen={(treatments) => change({ treatments })} />
+        <div className="field-wide">
+          <TextLine name="Note" maxLength={400} {...field('note')} />
+        </div>
+      </div>
+      {problems.form !== undefined && <p className="field-problem">{problems.form}</p>}
+      <div className="ferment-acts">
+        <Button weight="main" onClick={() => void enter()}>
+          Keep this entry
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+interface TreatmentsProps {
+  readonly chosen: readonly FermentTreatment[];
+  readonly onChosen: (chosen: readonly FermentTreatment[]) => void;
+}
+
+function Treatments({ chosen, onChosen }: TreatmentsProps) {
+  return (
+    <fieldset className="field">
+      <legend className="field-name">Done before this reading</legend>
+      <div className="choices">
+        {fermentTreatments.map((treatment) => (
+          <label key={treatment} className="choice">
+            <input
+              type="checkbox"
+              checked={chosen.includes(treatment)}
+              onChange={({ target }) =>
+                onChosen(
+                  target.checked
+                    ? [...chosen, treatment]
+                    : chosen.filter((other) => other !== treatment),
+                )
+              }
+            />
+            {treatmentWords(treatment)}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

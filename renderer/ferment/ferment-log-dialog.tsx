@@ -1,0 +1,146 @@
+import { useState } from 'react';
+import {
+  cautionsAt,
+  type FermentVerdict,
+  type KeptFerment,
+  originOfFerment,
+  settingRanges,
+} from '#shared-core';
+import { CautionLines } from '../cautions/index.ts';
+import { Button, Dialog, SelectField } from '../design/index.ts';
+import { useBench, usePreferences, usePrepare } from '../parts/index.ts';
+import { mayCommand } from '../stores/index.ts';
+import { dateWords } from '../words/index.ts';
+import type { PlannedFerment } from './begin-draft.ts';
+import { BeginForm } from './begin-form.tsx';
+import { chargeFrom } from './charge-from.ts';
+import { EntryForm } from './entry-form.tsx';
+import { EntryList } from './entry-list.tsx';
+import { useFerments } from './use-ferments.ts';
+import { useJudgement } from './use-judgement.ts';
+import { Readiness, VerdictShown } from './verdict-shown.tsx';
+
+interface FermentLogDialogProps {
+  /** A plan that a log begins with; null to go on with the newest. */
+  readonly planned: PlannedFerment | null;
+  readonly onClose: () => void;
+}
+
+/** Chosen in the list of ferments to begin another. */
+const another = 'another';
+
+/** The week of a ferment: what was read, what that says, and what to do with it. */
+export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
+  const canAct = useBench(mayCommand);
+  const { ferments, problem, begin, enter, withdraw } = useFerments();
+  const [chosen, setChosen] = useState<string | null>(planned === null ? null : another);
+  const shown = chosen ?? ferments?.[0]?.fermentId ?? another;
+  const ferment = ferments?.find(({ fermentId }) => fermentId === shown) ?? null;
+  return (
+    <Dialog title="Ferment log" onClose={onClose}>
+      {ferments !== null && ferments.length > 0 && (
+        <SelectField
+          name="Ferment"
+          options={[
+            ...ferments.map(({ fermentId, stated }) => ({
+              value: fermentId,
+              label: `${stated.name}, begun ${dateWords(stated.beganAtIso)}`,
+            })),
+            ...(canAct ? [{ value: another, label: 'Begin another' }] : []),
+          ]}
+          value={shown}
+          onValue={setChosen}
+        />
+      )}
+      {problem !== null && (
+        <p className="field-problem" role="alert">
+          {problem}
+        </p>
+      )}
+      {ferment !== null && (
+        <OneFerment
+          key={ferment.fermentId}
+          ferment={ferment}
+          canAct={canAct}
+          onEnter={async (read) => (await enter(ferment.fermentId, read)) !== null}
+          onWithdraw={(entryId) => void withdraw(ferment.fermentId, entryId)}
+          onClose={onClose}
+        />
+      )}
+      {ferment === null && canAct && (
+        <BeginForm
+          planned={planned}
+          onBegin={async (stated) => setChosen((await begin(stated))?.fermentId ?? another)}
+        />
+      )}
+      {ferment === null && !canAct && <p className="soft">No ferment is kept yet.</p>}
+      <h3>Cautions</h3>
+      <CautionLines cautions={cautionsAt('ferment')} />
+      <Button onClick={onClose}>Close</Button>
+    </Dialog>
+  );
+}
+
+interface OneFermentProps {
+  readonly ferment: KeptFerment;
+  readonly canAct: boolean;
+  readonly onEnter: Parameters<typeof EntryForm>[0]['onEnter'];
+  readonly onWithdraw: (entryId: number) => void;
+  readonly onClose: () => void;
+}
+
+function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermentProps) {
+  const verdict = useJudgement(ferment);
+  const { wentIn } = ferment.stated;
+  return (
+    <>
+      {wentIn !== '' && <p className="small soft">{wentIn}.</p>}
+      {verdict === null ? (
+        <p role="status">Reading the log …</p>
+      ) : (
+        <VerdictShown ferment={ferment} verdict={verdict} />
+      )}
+      {canAct && (
+        <>
+          <h3>Enter what you read</h3>
+          <EntryForm onEnter={onEnter} />
+        </>
+      )}
+      <EntryList ferment={ferment} canAct={canAct} onWithdraw={onWithdraw} />
+      {verdict !== null && (
+        <>
+          <Readiness ferment={ferment} verdict={verdict} />
+          {canAct && <ChargeButton ferment={ferment} verdict={verdict} onCharged={onClose} />}
+        </>
+      )}
+    </>
+  );
+}
+
+interface ChargeButtonProps {
+  readonly ferment: KeptFerment;
+  readonly verdict: FermentVerdict;
+  readonly onCharged: () => void;
+}
+
+/** Fills Prepare in with this ferment; what it came from goes along into the run. */
+function ChargeButton({ ferment, verdict, onCharged }: ChargeButtonProps) {
+  const change = usePrepare((state) => state.change);
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const { low, high } = settingRanges.chargeVolumeMl;
+  const { low: weakest, high: strongest } = settingRanges.chargeStrengthAbv;
+  const abv = verdict.strengthAbv?.value ?? 0;
+  if (abv < weakest || abv > strongest) return null;
+  const charge = () => {
+    const origin = originOfFerment(ferment, verdict, new Date().toISOString());
+    if (origin === null) return;
+    const volumeMl = Math.min(high, Math.max(low, ferment.stated.volumeMl));
+    change(chargeFrom(origin, volumeMl, decimal));
+    onCharged();
+  };
+  return (
+    <div className="ferment-acts">
+      <Button onClick={charge}>Charge the still with it</Button>
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'react';
+import type { FermentRead, KeptFerment, RequestBody, StatedFerment } from '#shared-core';
+import { useWindowParts } from '../parts/index.ts';
+import { problemWords } from '../words/index.ts';
+
+type FermentChange = 'ferments/begin' | 'ferments/enter' | 'ferments/withdraw';
+
+/** The kept ferments, newest first, and what can be done with them; every change answers whether it was kept. */
+export function useFerments() {
+  const { service } = useWindowParts();
+  const [ferments, setFerments] = useState<readonly KeptFerment[] | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  useEffect(() => {
+    let isOpen = true;
+    void service.request('ferments/list', {}).then((answer) => {
+      if (!isOpen) return;
+      if (answer.ok) setFerments(answer.value.ferments);
+      else setProblem(problemWords(answer.error));
+    });
+    return () => {
+      isOpen = false;
+    };
+  }, [service]);
+
+  const ask = async <N extends FermentChange>(
+    name: N,
+    body: RequestBody<N>,
+  ): Promise<KeptFerment | null> => {
+    const answer = await service.request(name, body);
+    if (!answer.ok) {
+      setProblem(problemWords(answer.error));
+      return null;
+    }
+    const ferment: KeptFerment = answer.value;
+    setProblem(null);
+    setFerments((known) => withFerment(known ?? [], ferment));
+    return ferment;
+  };
+
+  return {
+    ferments,
+    problem,
+    begin: (stated: StatedFerment) => ask('ferments/begin', { stated }),
+    enter: (fermentId: string, read: FermentRead) => ask('ferments/enter', { fermentId, read }),
+    withdraw: (fermentId: string, entryId: number) =>
+      ask('ferments/withdraw', { fermentId, entryId }),
+  };
+}
+
+function withFerment(known: readonly KeptFerment[], ferment: KeptFerment): readonly KeptFerment[] {
+  const isKnown = known.some(({ fermentId }) => fermentId === ferment.fermentId);
+  return isKnown
+    ? known.map((one) => (one.fermentId === ferment.fermentId ? ferment : one))
+    : [ferment, ...known];
+}

@@ -1,0 +1,37 @@
+import type { KeptFerment } from '../ferment-log/index.ts';
+import type { FermentVerdict } from './ferment-log.ts';
+import { standingEntries } from './readings-of-ferment.ts';
+
+export const distillingConditions = ['ended', 'degassed', 'settled', 'strained'] as const;
+export type DistillingCondition = (typeof distillingConditions)[number];
+
+/** Whether a ferment is ready for the still. It is advice: whoever distils decides. */
+export interface DistillingAdvice {
+  readonly isGo: boolean;
+  readonly unmet: readonly DistillingCondition[];
+}
+
+/** Share of the pot that may be filled. Source: the caution "at most half full"; common practice, no source. */
+export const mostOfPot = 0.5;
+
+/**
+ * Whether a ferment is ready for the still: judged finished, and degassed, settled and strained by its log. Each of the three must
+ * have been entered; nothing else tells it.
+ *
+ * @param kept a ferment with its entries
+ * @param verdict what it was judged to be
+ *
+ * Source: common practice, no source.
+ * @example
+ * distillingAdvice({ stated: { beganAtIso: '2026-05-01T08:00:00Z' }, entries: [] }, { state: 'finished' }).unmet // => ["degassed", "settled", "strained"]
+ */
+export function distillingAdvice(
+  kept: Pick<KeptFerment, 'entries'> & Parameters<typeof standingEntries>[0],
+  { state }: Pick<FermentVerdict, 'state'>,
+): DistillingAdvice {
+  const done = new Set<string>(standingEntries(kept).flatMap(({ entry }) => entry.read.treatments));
+  const unmet = distillingConditions.filter((condition) =>
+    condition === 'ended' ? state !== 'finished' : !done.has(condition),
+  );
+  return { isGo: unmet.length === 0, unmet };
+}

@@ -1,0 +1,197 @@
+import type { FermentReading } from '../ferment/index.ts';
+import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
+import { niceTicks } from './nice-ticks.ts';
+import { type Axis, box, frame, label, line, type PlotArea, place } from './plot-area.ts';
+
+/** The week of a ferment, as far as it goes. */
+export interface FermentWeek {
+  readonly readings: readonly FermentReading[];
+  /** Ends of the gravity at which it should end; null where nothing tells it. */
+  readonly endGravity: { readonly low: number; readonly high: number } | null;
+}
+
+/**
+ * Between these yeast works well [°C]. Source: Ferreira, Am. J. Enol. Vitic. 10 (1959) 1: best growth at 30 °C, a marked decrease above
+ * 34 °C; the lower end is common practice, no source.
+ */
+export const warmthBandC = { low: 25, high: 34 } as const;
+
+const [widthPt, left, right] = [482, 52, 474];
+const rowPt = 84;
+const gapPt = 16;
+const dayH = 24;
+const fewestDays = 3;
+
+interface Row {
+  readonly title: string;
+  readonly unit: string;
+  readonly points: readonly Point[];
+  /** What must lie within the scale besides the points. */
+  readonly also: readonly number[];
+  readonly leastSpan: number;
+  readonly look: 'steps' | 'line';
+  readonly band: { readonly low: number; readonly high: number; readonly words: string } | null;
+  readonly decimals: number;
+}
+
+/**
+ * A ferment's week in rows over one axis of days: gravity in steps with its expected end, temperature with its band, bubbles, and
+ * mass. What was never read has no row; null where there is nothing to draw.
+ *
+ * @param week readings in time order (times [h]), the expected end (gravity)
+ *
+ * Source: this project's drawing; no formula.
+ * @example
+ * fermentFigure({ readings: [], endGravity: null }) // => null
+ */
+export function fermentFigure({ readings, endGravity }: FermentWeek): Drawing | null {
+  const rows = rowsOf(readings, endGravity).filter(({ points }) => points.length > 0);
+  if (rows.length === 0) return null;
+  const days = Math.max(fewestDays, Math.ceil((readings.at(-1)?.timeH ?? 0) / dayH));
+  const shapes = rows.flatMap((row, index) => drawnRow(row, index, days, rows.length));
+  return {
+    widthPt,
+    heightPt: rows.length * (rowPt + gapPt) + 34,
+    altText: `The ferment over ${days} days. ${rows.map(rowWords).join(' ')}`,
+    shapes,
+  };
+}
+
+function rowsOf(
+  readings: readonly FermentReading[],
+  endGravity: FermentWeek['endGravity'],
+): readonly Row[] {
+  const of = (key: 'gravity' | 'temperatureC' | 'bubblesPerMin' | 'massG'): readonly Point[] =>
+    readings.flatMap(({ timeH, [key]: value }) =>
+      value === null ? [] : [[timeH, value] as const],
+    );
+  const { low, high } = warmthBandC;
+  return [
+    {
+      title: 'Gravity',
+      unit: '',
+      points: of('gravity'),
+      also: endGravity === null ? [] : [endGravity.low, endGravity.high],
+      leastSpan: 0.02,
+      look: 'steps',
+      band: endGravity && { ...endGravity, words: 'end expected' },
+      decimals: 3,
+    },
+    {
+      title: 'Temperature / °C',
+      unit: ' °C',
+      points: of('temperatureC'),
+      also: [low - 2, high + 2],
+      leastSpan: 10,
+      look: 'line',
+      band: { low, high, words: `${low} to ${high} °C` },
+      decimals: 1,
+    },
+    {
+      title: 'Bubbles a minute',
+      unit: '',
+      points: of('bubblesPerMin'),
+      also: [0],
+      leastSpan: 5,
+      look: 'line',
+      band: null,
+      decimals: 0,
+    },
+    {
+      title: 'Mass / g',
+      unit: ' g',
+      points: of('massG'),
+      also: [],
+      leastSpan: 10,
+      look: 'steps',
+      band: null,
+      decimals: 0,
+    },
+  ];
+}
+
+function drawnRow(row: Row, index: number, days: number, count: number): readonly Shape[] {
+  const top = 12 + index * (rowPt + gapPt);
+  const isLast = index === count - 1;
+  const area: PlotArea = {
+    left,
+    right,
+    top,
+    bottom: top + rowPt,
+    x: { ...dayAxis(days), title: isLast ? 'Days since it was begun' : '' },
+    y: valueAxis(row),
+  };
+  const placed = row.points.map(([timeH, value]) => place(area, timeH / dayH, value));
+  return [
+    ...(row.band === null ? [] : bandOf(area, row.band)),
+    ...frame(isLast ? area : { ...area, x: { ...area.x, ticks: [] } }),
+    line(row.look === 'steps' ? stepsThrough(placed) : placed, ink, 1.2),
+    ...placed.map(([x, y]) => box(x - 1.8, y - 1.8, x + 1.8, y + 1.8, ink)),
+  ];
+}
+
+function dayAxis(days: number): Axis {
+  const every = Math.ceil(days / 14);
+  const ticks = Array.from({ length: Math.floor(days / every) + 1 }, (_, index) => index * every);
+  return {
+    low: 0,
+    high: days,
+    title: '',
+    ticks: ticks.map((at) => ({ at, words: String(at) })),
+  };
+}
+
+function valueAxis({ title, points, also, leastSpan, decimals }: Row): Axis {
+  const values = [...points.map(([, value]) => value), ...also];
+  const least = Math.min(...values);
+  const most = Math.max(...values);
+  const spare = Math.max(0, leastSpan - (most - least)) / 2 + 0.06 * (most - least);
+  const isCount = also.includes(0);
+  const [low, high] = [isCount ? 0 : least - spare, most + spare];
+  const ticks = niceTicks(low, high, 5);
+  const digits = Math.min(Math.max(ticks.decimals, decimals === 3 ? 3 : 0), 3);
+  return {
+    low,
+    high,
+    title,
+    ticks: ticks.values.map((at) => ({ at, words: at.toFixed(digits) })),
+  };
+}
+
+/** A value holds until the next was read. */
+function stepsThrough(points: readonly Point[]): readonly Point[] {
+  return points.flatMap((point, index) => {
+    const next = points[index + 1];
+    return next === undefined ? [point] : [point, [next[0], point[1]] as const];
+  });
+}
+
+function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[] {
+  const [, top] = place(area, 0, band.high);
+  const [, bottom] = place(area, 0, band.low);
+  return [
+    box(area.left, top, area.right, bottom, '#d5ebd9'),
+    ...[top, bottom].map((y) =>
+      line(
+        [
+          [area.left, y],
+          [area.right, y],
+        ],
+        '#117733',
+        0.8,
+        [5, 3],
+      ),
+    ),
+    label([area.right - 4, bottom - 3], band.words, 'end', softInk),
+  ];
+}
+
+function rowWords({ title, unit, points, band, decimals }: Row): string {
+  const words = (value: number | undefined) => `${(value ?? 0).toFixed(decimals)}${unit}`;
+  const values = points.map(([, value]) => value);
+  const name = title.split(' / ')[0];
+  const course = `${name}: ${points.length} ${points.length === 1 ? 'reading' : 'readings'}, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
+  return band === null
+    ? `${course}.`
+    : `${course}; shaded from ${words(band.low)} to ${words(band.high)}.`;
+}
