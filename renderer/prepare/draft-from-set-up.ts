@@ -2,13 +2,16 @@ import type { SetUp } from '#shared-core';
 import type { Decimal } from '../words/index.ts';
 import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
+/** What was said of this room and lesson, whichever still stands in it. */
+type OfToday = Pick<PrepareDraft, 'role' | 'bell' | 'soundHeard' | 'backRowReads'>;
+
 /**
  * The form as a kept set-up fills it. The barometer's reading was of another day, and nobody has looked at the bench yet: both are
  * asked for again.
  */
 export function draftFromSetUp(
   setUp: SetUp,
-  { role, bell }: Pick<PrepareDraft, 'role' | 'bell'>,
+  { role, bell, soundHeard, backRowReads }: OfToday,
   decimal: Decimal,
 ): PrepareDraft {
   const { charge, rig, stop } = setUp;
@@ -19,6 +22,8 @@ export function draftFromSetUp(
     ...firstFractionFrom(setUp, text),
     role,
     bell,
+    soundHeard,
+    backRowReads,
     name: setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),

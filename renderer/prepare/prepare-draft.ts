@@ -8,6 +8,9 @@ export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
 
+/** What the person says of something tried; `unsaid` until then. */
+export type TrialAnswer = 'unsaid' | 'yes' | 'no';
+
 /** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
 export interface PrepareDraft {
   readonly name: string;
@@ -34,6 +37,8 @@ export interface PrepareDraft {
   readonly role: Role;
   /** When this lesson ends, `11:45`; empty where nobody said. */
   readonly bell: string;
+  readonly soundHeard: TrialAnswer;
+  readonly backRowReads: TrialAnswer;
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: readonly SafetyConfirm[];
 }
@@ -61,6 +66,8 @@ export const firstDraft: PrepareDraft = {
   reactionTimeS: '45',
   role: 'teacher',
   bell: '',
+  soundHeard: 'unsaid',
+  backRowReads: 'unsaid',
   confirms: [],
 };
 

@@ -33,6 +33,8 @@ const keptSchema = z.strictObject({
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
   bell: text,
+  soundHeard: z.enum(['unsaid', 'yes', 'no']),
+  backRowReads: z.enum(['unsaid', 'yes', 'no']),
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

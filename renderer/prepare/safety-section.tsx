@@ -3,6 +3,7 @@ import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../window/use-stores.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { type Role, withConfirms } from './prepare-draft.ts';
+import { RiskChecklist } from './risk-checklist.tsx';
 import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
 import { Section } from './section.tsx';
 
@@ -34,6 +35,9 @@ export function SafetySection() {
           <Look key={look.title} look={look} />
         ))}
       </ul>
+      <div className="field-wide">
+        <RiskChecklist />
+      </div>
     </Section>
   );
 }

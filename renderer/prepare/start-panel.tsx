@@ -9,6 +9,7 @@ import { Expectation } from './expectation.tsx';
 import { focusOn } from './focus-on.ts';
 import { KeepRig } from './keep-rig.tsx';
 import { stillToDo } from './still-to-do.ts';
+import { ToBeRecorded } from './to-be-recorded.tsx';
 import { useDraftFields } from './use-draft-fields.ts';
 import { useRigs } from './use-rigs.ts';
 
@@ -50,6 +51,7 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
               </li>
             ))}
           </ul>
+          <ToBeRecorded />
           <Button
             weight="main"
             size="large"

@@ -2,11 +2,12 @@ import { useEffect, useRef } from 'react';
 import { stageLabels } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { Countdown } from '../lesson/index.ts';
-import { mayCommand, type RunView } from '../stores/index.ts';
+import { isViewer, mayCommand, type RunView } from '../stores/index.ts';
 import { RunStrip, useBoxSize } from '../strip/index.ts';
 import { CautionsButton } from '../window/cautions-button.tsx';
 import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
+import { fullScreenIfAllowed } from './full-screen.ts';
 import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';
 import { useLiveness } from './liveness.ts';
@@ -48,6 +49,7 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
   }, [onClose]);
   const { snapshot } = view;
   const mayAnswer = useBench(mayCommand);
+  const onlyWatches = useBench(isViewer);
   const liveness = useLiveness(view);
   return (
     <main className="classroom" id="place" ref={box}>
@@ -66,6 +68,8 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
         {liveness === 'live' && <Countdown snapshot={snapshot} />}
         <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
         <CautionsButton />
+        {/* It opened by itself, and only a press may ask for the whole screen. */}
+        {onlyWatches && <Button onClick={fullScreenIfAllowed}>Full screen</Button>}
         <Button ref={closeButton} onClick={onClose}>
           Leave
         </Button>
