@@ -8,6 +8,7 @@ import './prepare/prepare.css';
 import './prepare/risk-checklist.css';
 import './ferment/ferment.css';
 import './calibrate/calibrate.css';
+import './lesson-script/lesson-script.css';
 import './watch/watch.css';
 import './watch/note-drawer.css';
 import './watch/what-comes.css';

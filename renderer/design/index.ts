@@ -3,7 +3,7 @@ export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
 export { NumberField } from './number-field.tsx';
-export { Printed } from './printed.tsx';
+export { OnPaper, Printed } from './on-paper.tsx';
 export { SelectField } from './select-field.tsx';
 export { type StackingColumn, type StackingRow, StackingTable } from './stacking-table.tsx';
 export { type StageLook, stageLooks } from './stage-look.ts';

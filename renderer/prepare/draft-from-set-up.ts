@@ -42,6 +42,7 @@ export function draftFromSetUp(
     }),
     dripRateMlPerMin: text(setUp.dripRateMlPerMin),
     reactionTimeS: text(setUp.reactionTimeS),
+    lessonScript: setUp.lessonScript,
   };
 }
 

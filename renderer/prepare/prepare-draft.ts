@@ -1,4 +1,4 @@
-import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
+import type { LessonScript, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
 import type { ProbeCorrection } from '../calibrate/correction-from.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
@@ -37,6 +37,8 @@ export interface PrepareDraft {
   readonly role: Role;
   /** When this lesson ends, `11:45`; empty where nobody said. */
   readonly bell: string;
+  /** For the class, stage by stage; null while nobody has written over the given text. */
+  readonly lessonScript: LessonScript | null;
   readonly soundHeard: TrialAnswer;
   readonly backRowReads: TrialAnswer;
   /** Checks confirmed so far, each with the role of who did. */
@@ -66,6 +68,7 @@ export const firstDraft: PrepareDraft = {
   reactionTimeS: '45',
   role: 'teacher',
   bell: '',
+  lessonScript: null,
   soundHeard: 'unsaid',
   backRowReads: 'unsaid',
   confirms: [],

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  lessonScriptSchema,
   pressureFromSchema,
   pressureUnitSchema,
   probeCorrectionSchema,
@@ -33,6 +34,7 @@ const keptSchema = z.strictObject({
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
   bell: text,
+  lessonScript: lessonScriptSchema.nullable(),
   soundHeard: z.enum(['unsaid', 'yes', 'no']),
   backRowReads: z.enum(['unsaid', 'yes', 'no']),
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;

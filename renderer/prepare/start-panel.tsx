@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { RunPlan, RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PlannedLesson } from '../lesson/index.ts';
+import { LessonScriptButton } from '../lesson-script/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
 import { useBench, useWindowParts } from '../window/use-stores.ts';
@@ -65,6 +66,7 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
       <h2>What to expect</h2>
       <Expectation />
       {!isRecording && <PlannedLesson plan={plan} />}
+      <LessonScriptButton />
       {!isRecording && <KeepRig canAct={canAct} />}
     </aside>
   );

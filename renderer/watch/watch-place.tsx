@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
+import { ForTheClass } from '../lesson-script/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
 import { goTo } from '../window/place.ts';
@@ -58,7 +59,11 @@ export function WatchPlace() {
   if (!isRunning) return <WatchEnded key={view.runId} view={view} stripExtra={classroomButton} />;
   return (
     <main className="watch" id="place">
-      <WatchRun view={view} stripExtra={classroomButton} />
+      <WatchRun
+        view={view}
+        stripExtra={classroomButton}
+        aside={view.snapshot && <ForTheClass stage={view.snapshot.stage.stage} />}
+      />
       <div className="watch-foot">
         {onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
         {!onlyWatches && <MarkBar view={view} />}
