@@ -20,7 +20,11 @@ export function ForTheClass({ stage }: { readonly stage: Stage }) {
       <details className="why for-the-class">
         <summary>
           <span className="for-the-class-line">
-            For the class: {first ?? 'nothing is written for this stage'}
+            For the class:
+            <span className="for-the-class-first">
+              {' '}
+              {first ?? 'nothing is written for this stage'}
+            </span>
           </span>
         </summary>
         <dl>

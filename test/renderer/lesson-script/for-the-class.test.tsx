@@ -81,7 +81,7 @@ describe('the script of a lesson', () => {
       const nothing = { show: ' ', ask: '', predict: '' };
       prepare.getState().change({ lessonScript: { ...own, tail: nothing } });
     });
-    screen.getByText('For the class: nothing is written for this stage');
+    screen.getByText('nothing is written for this stage');
   });
 
   test('is not in a window for the class', () => {
@@ -93,7 +93,7 @@ describe('the script of a lesson', () => {
     show(<ForTheClass stage="main-fraction" />, true, ({ bench }) => {
       bench.getState().dispatch({ type: 'recording', recording });
     });
-    await screen.findByText('For the class: Why is the line level?');
+    await screen.findByText('Why is the line level?', { selector: '.for-the-class-first' });
   });
 
   test('is written over, kept with the set-up and filled in from it; the given text comes back by one press', async () => {

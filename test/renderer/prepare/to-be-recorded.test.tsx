@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { serialSourceSchema } from '#shared-core';
+import { type ProbeStatus, serialSourceSchema } from '#shared-core';
 import { firstDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
 import { ToBeRecorded } from '../../../renderer/prepare/to-be-recorded.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
@@ -18,7 +18,7 @@ const rows = () =>
 
 test('before the start it is told what the record will hold: as entered, as heard, as looked at', () => {
   renderInWindow(<ToBeRecorded />, undefined, ({ bench, prepare }) => {
-    const probe = {
+    const probe: ProbeStatus = {
       state: 'hearing',
       source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
       path: '/dev/ttyACM0',
@@ -30,10 +30,8 @@ test('before the start it is told what the record will hold: as entered, as hear
       droppedBytes: 0,
       problem: null,
       advice: null,
-    } as const;
-    bench
-      .getState()
-      .dispatch({ type: 'probe', probe: { ...probe, channels: [...probe.channels] } });
+    };
+    bench.getState().dispatch({ type: 'probe', probe });
     const draft = { ...firstDraft, altitudeM: '540', role: 'technician' } as const;
     const confirmed = withConfirms(draft, ['fill', 'boiling-stones'], true, '2026-01-01T09:00:00Z');
     prepare.getState().replace(confirmed);
