@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Stage } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { LessonScriptDialog } from './lesson-script-dialog.tsx';
 import { scriptParts } from './script-parts.ts';
 import { useLessonScript } from './use-lesson-script.ts';

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import type { LessonScript } from '#shared-core';
+import { useBench, usePrepare, useWindowParts } from '../parts/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
-import { useBench, usePrepare, useWindowParts } from '../window/use-stores.ts';
 import { defaultScript } from './default-script.ts';
 
 /** The script as typed or filled in in this window, or as kept when the run under way began; else the given one. */

@@ -1,6 +1,6 @@
 import type { SetUp } from '#shared-core';
+import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
-import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
 /** What was said of this room and lesson, whichever still stands in it. */
 type OfToday = Pick<PrepareDraft, 'role' | 'bell' | 'soundHeard' | 'backRowReads'>;

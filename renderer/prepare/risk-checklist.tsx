@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { cautionOf, cautionsAt, commonPractice, type KnownCaution } from '#shared-core';
 import { Button, Dialog, Printed } from '../design/index.ts';
-import { usePrepare } from '../window/use-stores.ts';
+import { usePrepare } from '../parts/index.ts';
 import { type SafetyLook, safetyLooks } from './safety-checks.ts';
 
 /** The way to one page of paper for the school’s own form. */

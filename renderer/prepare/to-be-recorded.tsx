@@ -1,8 +1,7 @@
-import { useBench } from '../window/use-stores.ts';
-import { channelWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { useBench } from '../parts/index.ts';
+import { channelWords, useWords } from '../words/index.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
-import { useDraftFields } from './use-draft-fields.ts';
 
 /** What the record of this run will hold, told before it begins. */
 export function ToBeRecorded() {

@@ -1,8 +1,7 @@
-import { Button, ChoiceField } from '../design/index.ts';
-import { SecondScreenButton } from '../window/second-screen-button.tsx';
-import { usePreferences, usePrepare, useWindowParts } from '../window/use-stores.ts';
-import type { TrialAnswer } from './prepare-draft.ts';
-import { Section } from './section.tsx';
+import { Button, ChoiceField, Section } from '../design/index.ts';
+import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
+import { SecondScreenButton } from '../second-screen/index.ts';
+import type { TrialAnswer } from '../stores/index.ts';
 
 const answers = [
   { value: 'yes', label: 'Yes' },

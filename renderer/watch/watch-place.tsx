@@ -1,10 +1,9 @@
 import { type ReactNode, useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
 import { ForTheClass } from '../lesson-script/index.ts';
+import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, useLiveView } from '../window/use-stores.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { fullScreenIfAllowed } from './full-screen.ts';
 import { MarkBar } from './mark-bar.tsx';

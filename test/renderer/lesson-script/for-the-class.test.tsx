@@ -5,11 +5,11 @@ import { type KnownRigs, type LessonScript, setUpSchema, stages } from '#shared-
 import { defaultScript } from '../../../renderer/lesson-script/default-script.ts';
 import { ForTheClass } from '../../../renderer/lesson-script/for-the-class.tsx';
 import { LessonScriptButton } from '../../../renderer/lesson-script/lesson-script-button.tsx';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
-import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
-import { keptDraft, restoredDraft } from '../../../renderer/prepare/prepare-memory.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
+import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
+import { keptDraft, restoredDraft } from '../../../renderer/stores/prepare-memory.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { recording } from '../support/running-run.ts';
 

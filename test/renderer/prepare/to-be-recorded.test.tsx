@@ -2,8 +2,8 @@
 import { cleanup } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { type ProbeStatus, serialSourceSchema } from '#shared-core';
-import { firstDraft, withConfirms } from '../../../renderer/prepare/prepare-draft.ts';
 import { ToBeRecorded } from '../../../renderer/prepare/to-be-recorded.tsx';
+import { firstDraft, withConfirms } from '../../../renderer/stores/prepare-draft.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);

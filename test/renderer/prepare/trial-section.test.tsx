@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
-import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
 import { TrialSection } from '../../../renderer/prepare/trial-section.tsx';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
+import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);

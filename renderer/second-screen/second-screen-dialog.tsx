@@ -1,0 +1,80 @@
+import { useRef, useState } from 'react';
+import type { SecondScreen } from '#shared-core';
+import { Button, Dialog } from '../design/index.ts';
+import { useWindowParts } from '../parts/index.ts';
+
+interface SecondScreenDialogProps {
+  readonly offer: SecondScreen;
+  readonly onClose: () => void;
+}
+
+/** A window of its own for the class: what it is, and the way to it in this shell. */
+export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) {
+  const { commands } = useWindowParts();
+  return (
+    <Dialog title="Second screen" onClose={onClose}>
+      <div className="second-screen">
+        <p>
+          A window of its own for the class. Drag it onto the projector and press “Full screen” in
+          it. It shows a card to try the projector by, then the run with its forecast, and can
+          change nothing.
+        </p>
+        {offer.by === 'address' && <ViewerAddress address={offer.address} />}
+      </div>
+      <div className="dialog-acts">
+        <Button onClick={onClose}>Done</Button>
+        {offer.by === 'address' ? (
+          <a
+            className="button"
+            data-weight="main"
+            href={offer.address}
+            target="_blank"
+            rel="noopener noreferrer"
+          >
+            Open it in a new window
+          </a>
+        ) : (
+          <Button weight="main" onClick={() => void commands.openSecondScreen().then(onClose)}>
+            Open it
+          </Button>
+        )}
+      </div>
+    </Dialog>
+  );
+}
+
+function ViewerAddress({ address }: { readonly address: string }) {
+  const field = useRef<HTMLInputElement>(null);
+  const [isCopied, setCopied] = useState(false);
+  const copy = async () => {
+    // Selected as well: where the clipboard is out of bounds, the usual keys still copy it.
+    field.current?.select();
+    try {
+      await navigator.clipboard.writeText(address);
+      setCopied(true);
+    } catch {
+      setCopied(false);
+    }
+  };
+  return (
+    <div className="field">
+      <label className="field-name" htmlFor="viewer-address">
+        Or open this address in a browser on this computer
+      </label>
+      <div className="field-entry">
+        <input
+          id="viewer-address"
+          ref={field}
+          className="entry"
+          readOnly
+          value={address}
+          onFocus={({ target }) => target.select()}
+        />
+        <Button onClick={() => void copy()}>{isCopied ? 'Copied' : 'Copy'}</Button>
+      </div>
+      <p className="unseen" role="status">
+        {isCopied && 'The address is copied.'}
+      </p>
+    </div>
+  );
+}
