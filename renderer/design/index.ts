@@ -4,6 +4,7 @@ export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
 export { NumberField } from './number-field.tsx';
+export { OnPaper, Printed } from './on-paper.tsx';
 export { Section } from './section.tsx';
 export { SelectField } from './select-field.tsx';
 export { type StackingColumn, StackingTable } from './stacking-table.tsx';

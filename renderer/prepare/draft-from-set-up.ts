@@ -2,9 +2,17 @@ import type { SetUp } from '#shared-core';
 import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
 
-type KeptOfNow = Pick<
+/** What was said of this room, this lesson and its ferment, whichever still stands in it. */
+type OfToday = Pick<
   PrepareDraft,
-  'role' | 'bell' | 'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'ferment'
+  | 'role'
+  | 'bell'
+  | 'soundHeard'
+  | 'backRowReads'
+  | 'name'
+  | 'chargeVolumeMl'
+  | 'chargeStrengthAbv'
+  | 'ferment'
 >;
 
 /**
@@ -13,7 +21,7 @@ type KeptOfNow = Pick<
  */
 export function draftFromSetUp(
   setUp: SetUp,
-  { role, bell, ...now }: KeptOfNow,
+  { role, bell, soundHeard, backRowReads, ...now }: OfToday,
   decimal: Decimal,
 ): PrepareDraft {
   const { charge, rig, stop } = setUp;
@@ -24,6 +32,8 @@ export function draftFromSetUp(
     ...firstFractionFrom(setUp, text),
     role,
     bell,
+    soundHeard,
+    backRowReads,
     name: setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),
@@ -49,6 +59,7 @@ export function draftFromSetUp(
       chargeStrengthAbv: now.chargeStrengthAbv,
       ferment: now.ferment,
     }),
+    lessonScript: setUp.lessonScript,
   };
 }
 

@@ -10,6 +10,7 @@ import { RigBar } from './rig-bar.tsx';
 import { SafetySection } from './safety-section.tsx';
 import { StartPanel } from './start-panel.tsx';
 import { StopSection } from './stop-section.tsx';
+import { TrialSection } from './trial-section.tsx';
 
 /** Prepare: everything before heat, on one sheet, with what to expect beside it. */
 export function PreparePlace() {
@@ -26,6 +27,7 @@ export function PreparePlace() {
           <ChargeSection />
           <PressureSection />
           <SafetySection />
+          <TrialSection canAct={canAct} />
           <StopSection />
           <PlanSection prepared={prepared} />
         </div>

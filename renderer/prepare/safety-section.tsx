@@ -3,6 +3,7 @@ import { ChoiceField, Section } from '../design/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type Role, withConfirms } from '../stores/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
+import { RiskChecklist } from './risk-checklist.tsx';
 import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
 
 const roles = [
@@ -33,6 +34,9 @@ export function SafetySection() {
           <Look key={look.title} look={look} />
         ))}
       </ul>
+      <div className="field-wide">
+        <RiskChecklist />
+      </div>
     </Section>
   );
 }

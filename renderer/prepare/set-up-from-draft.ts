@@ -21,7 +21,7 @@ export function setUpFromDraft(
   if (!settings.ok) return fail(settings.error);
   const { name, charge, rig, leastStrengthAbv, stop, firstFraction, reactionTimeS } =
     settings.value;
-  const { probeKind, correction, pressureFrom, pressureUnit } = draft;
+  const { probeKind, correction, pressureFrom, pressureUnit, lessonScript } = draft;
   return succeed({
     name,
     charge: { volumeMl: charge.volumeMl, strengthAbv: charge.strengthAbv },
@@ -37,6 +37,7 @@ export function setUpFromDraft(
     stop,
     firstFraction,
     reactionTimeS,
+    lessonScript,
     dripRateMlPerMin: numberFrom(draft.dripRateMlPerMin) ?? 1,
   });
 }

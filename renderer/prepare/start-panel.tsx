@@ -3,12 +3,14 @@ import type { RunPlan, RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { PlannedLesson } from '../lesson/index.ts';
+import { LessonScriptButton } from '../lesson-script/index.ts';
 import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
 import { Expectation } from './expectation.tsx';
 import { focusOn } from './focus-on.ts';
 import { KeepRig } from './keep-rig.tsx';
 import { stillToDo } from './still-to-do.ts';
+import { ToBeRecorded } from './to-be-recorded.tsx';
 import { useRigs } from './use-rigs.ts';
 
 interface StartPanelProps {
@@ -49,6 +51,7 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
               </li>
             ))}
           </ul>
+          <ToBeRecorded />
           <Button
             weight="main"
             size="large"
@@ -62,6 +65,7 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
       <h2>What to expect</h2>
       <Expectation />
       {!isRecording && <PlannedLesson plan={plan} />}
+      <LessonScriptButton />
       {!isRecording && <KeepRig canAct={canAct} />}
     </aside>
   );

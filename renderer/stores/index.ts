@@ -24,6 +24,7 @@ export {
   type ProbeKind,
   type Role,
   type StopKind,
+  type TrialAnswer,
   withConfirms,
 } from './prepare-draft.ts';
 export { createPrepareStore, type PrepareState, type PrepareStore } from './prepare-store.ts';

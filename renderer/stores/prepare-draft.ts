@@ -1,4 +1,4 @@
-import type { FermentOrigin, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
+import type { FermentOrigin, LessonScript, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
 import type { ProbeCorrection } from './probe-correction.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
@@ -7,6 +7,9 @@ export type ProbeKind = SetUp['probeKind'];
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
+
+/** What the person says of something tried; `unsaid` until then. */
+export type TrialAnswer = 'unsaid' | 'yes' | 'no';
 
 /** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
 export interface PrepareDraft {
@@ -36,6 +39,10 @@ export interface PrepareDraft {
   readonly role: Role;
   /** When this lesson ends, `11:45`; empty where nobody said. */
   readonly bell: string;
+  /** For the class, stage by stage; null while nobody has written over the given text. */
+  readonly lessonScript: LessonScript | null;
+  readonly soundHeard: TrialAnswer;
+  readonly backRowReads: TrialAnswer;
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: readonly SafetyConfirm[];
 }
@@ -64,6 +71,9 @@ export const firstDraft: PrepareDraft = {
   reactionTimeS: '45',
   role: 'teacher',
   bell: '',
+  lessonScript: null,
+  soundHeard: 'unsaid',
+  backRowReads: 'unsaid',
   confirms: [],
 };
 

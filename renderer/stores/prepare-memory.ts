@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   fermentOriginSchema,
+  lessonScriptSchema,
   pressureFromSchema,
   pressureUnitSchema,
   probeCorrectionSchema,
@@ -35,6 +36,9 @@ const keptSchema = z.strictObject({
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
   bell: text,
+  lessonScript: lessonScriptSchema.nullable(),
+  soundHeard: z.enum(['unsaid', 'yes', 'no']),
+  backRowReads: z.enum(['unsaid', 'yes', 'no']),
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

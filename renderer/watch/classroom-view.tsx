@@ -5,9 +5,10 @@ import { Button } from '../design/index.ts';
 import { useBoxSize } from '../figures/index.ts';
 import { Countdown } from '../lesson/index.ts';
 import { useBench } from '../parts/index.ts';
-import { mayCommand, type RunView } from '../stores/index.ts';
+import { isViewer, mayCommand, type RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { Announcer } from './announcer.tsx';
+import { fullScreenIfAllowed } from './full-screen.ts';
 import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';
 import { useLiveness } from './liveness.ts';
@@ -49,6 +50,7 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
   }, [onClose]);
   const { snapshot } = view;
   const mayAnswer = useBench(mayCommand);
+  const onlyWatches = useBench(isViewer);
   const liveness = useLiveness(view);
   return (
     <main className="classroom" id="place" ref={box}>
@@ -67,6 +69,8 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
         {liveness === 'live' && <Countdown snapshot={snapshot} />}
         <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
         <CautionsButton />
+        {/* It opened by itself, and only a press may ask for the whole screen. */}
+        {onlyWatches && <Button onClick={fullScreenIfAllowed}>Full screen</Button>}
         <Button ref={closeButton} onClick={onClose}>
           Leave
         </Button>

@@ -1,11 +1,14 @@
-import { useCallback, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
+import { ForTheClass } from '../lesson-script/index.ts';
 import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
 import { ClassroomView } from './classroom-view.tsx';
+import { fullScreenIfAllowed } from './full-screen.ts';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';
+import { TestCard } from './test-card.tsx';
 import { WatchEnded } from './watch-ended.tsx';
 import { WatchRun } from './watch-run.tsx';
 import { WhatComes } from './what-comes.tsx';
@@ -18,7 +21,9 @@ export function WatchPlace() {
   const isKnown = useBench(({ recording }) => recording !== null);
   const isUnderWay = useBench(isRunUnderWay);
   const [isStopping, setStopping] = useState(false);
-  const [isClassroom, setClassroom] = useState(false);
+  const [chosen, setClassroom] = useState<boolean | null>(null);
+  // A window for the class opens as the class needs it.
+  const isClassroom = chosen ?? onlyWatches;
   const isComingBack = useRef(false);
   const closeClassroom = useCallback(() => {
     isComingBack.current = true;
@@ -30,26 +35,34 @@ export function WatchPlace() {
     isComingBack.current = false;
     button.focus();
   }, []);
-  if (view === null) {
-    if (!isKnown || isUnderWay) return <Opening isUnderWay={isUnderWay} />;
-    return onlyWatches ? <NothingYet /> : <NothingToWatch />;
-  }
   const openClassroom = () => {
     setClassroom(true);
-    // Where full screen is not allowed, the view still covers the window.
-    document.documentElement.requestFullscreen?.().catch(() => {});
+    fullScreenIfAllowed();
   };
-  const isRunning = view.endedS === null;
-  if (isClassroom) return <ClassroomView view={view} onClose={closeClassroom} />;
-  const stripExtra = (
+  const classroomButton = (
     <Button ref={focusComingBack} onClick={openClassroom}>
       Classroom view
     </Button>
   );
-  if (!isRunning) return <WatchEnded key={view.runId} view={view} stripExtra={stripExtra} />;
+  if (view === null) {
+    if (!isKnown || isUnderWay) return <Opening isUnderWay={isUnderWay} />;
+    if (!onlyWatches) return <NothingToWatch />;
+    return isClassroom ? (
+      <TestCard onClose={closeClassroom} />
+    ) : (
+      <NothingYet>{classroomButton}</NothingYet>
+    );
+  }
+  const isRunning = view.endedS === null;
+  if (isClassroom) return <ClassroomView view={view} onClose={closeClassroom} />;
+  if (!isRunning) return <WatchEnded key={view.runId} view={view} stripExtra={classroomButton} />;
   return (
     <main className="watch" id="place">
-      <WatchRun view={view} stripExtra={stripExtra} />
+      <WatchRun
+        view={view}
+        stripExtra={classroomButton}
+        aside={view.snapshot && <ForTheClass stage={view.snapshot.stage.stage} />}
+      />
       <div className="watch-foot">
         {onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
         {!onlyWatches && <MarkBar view={view} />}
@@ -81,11 +94,12 @@ function Opening({ isUnderWay }: { readonly isUnderWay: boolean }) {
 }
 
 /** What the class sees before the first run. */
-function NothingYet() {
+function NothingYet({ children }: { readonly children: ReactNode }) {
   return (
     <main className="place place-calm" id="place">
       <h1>The run has not begun</h1>
       <p className="place-lead">This screen shows it as soon as it does.</p>
+      <div className="choices">{children}</div>
       <WhatComes />
     </main>
   );

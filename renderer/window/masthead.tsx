@@ -3,9 +3,9 @@ import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
 import { HelpButton } from '../help/index.ts';
 import { placeNames, useBench, usePlace, usePlaces } from '../parts/index.ts';
+import { SecondScreenButton } from '../second-screen/index.ts';
 import { DisplayDialog } from './display-dialog.tsx';
 import { SavedLine } from './saved-line.tsx';
-import { SecondScreenButton } from './second-screen-button.tsx';
 
 /** The line above every place: where am I, is it saved, what to beware of. */
 export function Masthead() {

@@ -13,6 +13,7 @@ export {
   type SetUp,
   setUpSchema,
 } from './kept-rigs.ts';
+export { type LessonScript, lessonScriptSchema, type StageScript } from './lesson-script.ts';
 export {
   askEveryRangeS,
   baudRates,

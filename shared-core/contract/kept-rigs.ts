@@ -8,6 +8,7 @@ import {
   settingRanges,
   stopSettingSchema,
 } from '../run/index.ts';
+import { lessonScriptSchema } from './lesson-script.ts';
 import { serialSourceSchema, severalSourceSchema } from './probe-schemas.ts';
 
 const { low: lowestM, high: highestM } = settingRanges.altitudeM;
@@ -52,6 +53,8 @@ export const setUpSchema = z.object({
   stop: stopSettingSchema.default(usual.stop),
   firstFraction: firstFractionSettingSchema.default(usual.firstFraction),
   reactionTimeS: runSettingsSchema.shape.reactionTimeS.default(usual.reactionTimeS),
+  /** What the teacher wrote for the class; null where the given text was never touched. */
+  lessonScript: lessonScriptSchema.nullable().default(null),
   dripRateMlPerMin: z.number().min(0.05).max(100).default(1),
 });
 

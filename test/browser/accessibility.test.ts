@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeViolations, countAnnouncements, smallTargets, tabTo } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
+import { letterShares } from './support/letter-shares.ts';
 
 let bench: JourneyBench;
 const findings: Record<string, { violations: readonly string[]; small: readonly string[] }> = {};
@@ -101,20 +102,7 @@ async function classroom(page: Page): Promise<void> {
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Leave' }).waitFor();
   await look(page, 'classroom');
-  const shares = await page.evaluate(() => {
-    const share = (element: Element) =>
-      Number.parseFloat(getComputedStyle(element).fontSize) / window.innerHeight;
-    const letters = [...document.querySelectorAll('.classroom *')].filter(
-      (element) =>
-        element.closest('.unseen') === null &&
-        [...element.childNodes].some(
-          ({ nodeType, textContent }) => nodeType === 3 && textContent?.trim(),
-        ),
-    );
-    // Figures of this typeface are 0.7 em high.
-    const head = document.querySelector('.head-value');
-    return { least: Math.min(...letters.map(share)), head: head ? 0.7 * share(head) : 0 };
-  });
+  const shares = await letterShares(page);
   expect(shares.least).toBeGreaterThanOrEqual(0.043);
   expect(shares.head).toBeGreaterThanOrEqual(0.15);
   await page.keyboard.press('Enter');

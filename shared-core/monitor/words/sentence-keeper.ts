@@ -4,6 +4,7 @@ import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
+import { followLeavings, isToAndFro, type Leavings, noLeavings } from './leavings.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
 
 /** What the sentence at the top is about. */
@@ -15,6 +16,7 @@ export type Topic =
   | 'arriving'
   | 'receded'
   | 'returning'
+  | 'to-and-fro'
   | 'settling'
   | 'first'
   | 'main'
@@ -52,6 +54,9 @@ const backK = 0.35;
 /** After vapour has come back the bulb settles for so long [s]. */
 const returningS = 20;
 
+/** What changes with every coming and going of vapour. What asks for more than watching is not among it. */
+const passing: readonly Topic[] = ['receded', 'returning', 'settling', 'first', 'main', 'tail'];
+
 export function createSentenceKeeper(): SentenceKeeper {
   let kept: Kept = {
     topic: 'waiting',
@@ -61,6 +66,7 @@ export function createSentenceKeeper(): SentenceKeeper {
   };
   let alarmSeenS = Number.NEGATIVE_INFINITY;
   let unknownS = 0;
+  let leavings: Leavings = noLeavings;
 
   const strengthToTell = (facts: MonitorFacts): HeadStrength['kind'] => {
     const kind = headStrengthKind(facts);
@@ -91,7 +97,10 @@ export function createSentenceKeeper(): SentenceKeeper {
             stands === name && track.active && asksForMore(stands, track.state, facts),
         ),
       );
-      const to = alarm ?? topicOf(facts, kept.topic, isLeaving);
+      const plain = topicOf(facts, kept.topic, isLeaving);
+      leavings = followLeavings(leavings, facts);
+      const isHabit = passing.includes(plain) && isToAndFro(leavings, facts);
+      const to = alarm ?? (isHabit ? 'to-and-fro' : plain);
       if (to === kept.topic) alarmSeenS = facts.timeS;
       const changes = to !== kept.topic && (isAct || mayChange(to, facts, limitAhead));
       if (changes) alarmSeenS = facts.timeS;
@@ -151,7 +160,7 @@ function topicOf(facts: MonitorFacts, was: Topic, isLeaving: boolean): Topic {
   if (stage === 'cool-down') return 'cooling';
   if (situation.recededSinceS !== null) return 'receded';
   if (heat === 'off') return 'heat-off';
-  const mayReturn = was === 'receded' || was === 'returning';
+  const mayReturn = was === 'receded' || was === 'returning' || was === 'to-and-fro';
   if (mayReturn && situation.calmS < returningS) return 'returning';
   switch (stage) {
     case 'warm-up':

@@ -63,6 +63,8 @@ function topicSentence(
       return `Vapour has left the thermometer: the head has sunk to ${at}.`;
     case 'returning':
       return `Vapour is back at the thermometer: the head is settling at ${at}.`;
+    case 'to-and-fro':
+      return `Vapour comes and goes at the thermometer, as with a flame taken away and put back: the head is at ${at}.`;
     case 'settling':
       return `The first fraction begins; the head is settling at ${at}.`;
     case 'first':
@@ -102,15 +104,15 @@ function leavingClause({ head, situation, timeS }: MonitorFacts, { limitAhead }:
 
 /** What to do now, heat first; null where watching is enough. */
 function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string | null {
-  const { firstFraction, heat } = facts;
+  const { heat } = facts;
   switch (topic) {
     case 'arriving':
       return 'Ease the heat and watch the glass.';
     case 'settling':
     case 'first':
-      return firstFraction.unit === 'min'
-        ? `Collect what comes in the first ${firstFraction.wanted} min apart.`
-        : `Collect the first ${firstFraction.wanted} ${firstFraction.unit} apart.`;
+      return firstFractionAct(facts);
+    case 'to-and-fro':
+      return facts.stage === 'first-fraction' ? firstFractionAct(facts) : null;
     case 'main':
       return strength === 'below-azeotrope'
         ? 'See through the glass whether the bulb sits in the vapour at the side arm.'
@@ -126,4 +128,10 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
     default:
       return null;
   }
+}
+
+function firstFractionAct({ firstFraction: { unit, wanted } }: MonitorFacts): string {
+  return unit === 'min'
+    ? `Collect what comes in the first ${wanted} min apart.`
+    : `Collect the first ${wanted} ${unit} apart.`;
 }

@@ -15,8 +15,9 @@ export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) 
     <Dialog title="Second screen" onClose={onClose}>
       <div className="second-screen">
         <p>
-          A window of its own for the class. Drag it onto the projector and choose Classroom view in
-          it. It shows the run and can change nothing.
+          A window of its own for the class. Drag it onto the projector and press “Full screen” in
+          it. It shows a card to try the projector by, then the run with its forecast, and can
+          change nothing.
         </p>
         {offer.by === 'address' && <ViewerAddress address={offer.address} />}
       </div>

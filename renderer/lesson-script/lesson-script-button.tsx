@@ -1,0 +1,14 @@
+import { useState } from 'react';
+import { Button } from '../design/index.ts';
+import { LessonScriptDialog } from './lesson-script-dialog.tsx';
+
+/** The way to the script before the lesson. */
+export function LessonScriptButton() {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <>
+      <Button onClick={() => setOpen(true)}>Lesson script …</Button>
+      {isOpen && <LessonScriptDialog onClose={() => setOpen(false)} />}
+    </>
+  );
+}

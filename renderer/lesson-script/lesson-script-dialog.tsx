@@ -1,0 +1,90 @@
+import { useId } from 'react';
+import { type LessonScript, type Stage, type StageScript, stageLabels, stages } from '#shared-core';
+import { Button, Dialog, OnPaper } from '../design/index.ts';
+import { defaultScript } from './default-script.ts';
+import { scriptParts } from './script-parts.ts';
+import { useLessonScript } from './use-lesson-script.ts';
+
+/** What to show, ask and predict in every stage: written over as the teacher likes, and printed. */
+export function LessonScriptDialog({ onClose }: { readonly onClose: () => void }) {
+  const { script, write } = useLessonScript();
+  return (
+    <Dialog title="Lesson script" onClose={onClose}>
+      <p>
+        Only this window shows it: in Watch, the line of the present stage. It is kept with the
+        set-up when a run starts, and with a rig that is kept under a name.
+      </p>
+      <div className="lesson-script">
+        {stages.map((stage) => (
+          <StageFields
+            key={stage}
+            stage={stage}
+            written={script[stage]}
+            onWritten={(written) => write({ ...script, [stage]: written })}
+          />
+        ))}
+      </div>
+      <OnPaper>
+        <ScriptSheet script={script} />
+      </OnPaper>
+      <div className="dialog-acts">
+        <Button onClick={() => write(defaultScript)}>Back to the given text</Button>
+        <Button onClick={() => window.print()}>Print</Button>
+        <Button weight="main" onClick={onClose}>
+          Done
+        </Button>
+      </div>
+    </Dialog>
+  );
+}
+
+interface StageFieldsProps {
+  readonly stage: Stage;
+  readonly written: StageScript;
+  readonly onWritten: (written: StageScript) => void;
+}
+
+function StageFields({ stage, written, onWritten }: StageFieldsProps) {
+  const id = useId();
+  return (
+    <fieldset>
+      <legend className="lesson-script-stage">{stageLabels[stage]}</legend>
+      {scriptParts.map(({ part, name }) => (
+        <div key={part} className="field">
+          <label className="field-name" htmlFor={`${id}-${part}`}>
+            {name}
+          </label>
+          <textarea
+            id={`${id}-${part}`}
+            className="entry"
+            rows={2}
+            maxLength={1000}
+            value={written[part]}
+            onChange={({ target }) => onWritten({ ...written, [part]: target.value })}
+          />
+        </div>
+      ))}
+    </fieldset>
+  );
+}
+
+function ScriptSheet({ script }: { readonly script: LessonScript }) {
+  return (
+    <>
+      <h1>Lesson script</h1>
+      {stages.map((stage) => (
+        <section key={stage}>
+          <h2>{stageLabels[stage]}</h2>
+          <dl>
+            {scriptParts.map(({ part, name }) => (
+              <div key={part} className="script-line">
+                <dt>{name}</dt>
+                <dd>{script[stage][part]}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+    </>
+  );
+}

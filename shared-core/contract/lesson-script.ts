@@ -1,0 +1,13 @@
+import { z } from 'zod';
+import { stages } from '../snapshot/index.ts';
+
+const words = z.string().max(1000);
+
+/** What a teacher means to do with the class in one stage; any of it may be empty. */
+export const stageScriptSchema = z.strictObject({ show: words, ask: words, predict: words });
+
+/** One lesson with one rig, stage by stage. */
+export const lessonScriptSchema = z.record(z.enum(stages), stageScriptSchema);
+
+export type StageScript = z.output<typeof stageScriptSchema>;
+export type LessonScript = z.output<typeof lessonScriptSchema>;
