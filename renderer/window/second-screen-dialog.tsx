@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import type { SecondScreen } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
+import { ClassViewPart } from './class-view-part.tsx';
 import { useWindowParts } from './use-stores.ts';
 
 interface SecondScreenDialogProps {
@@ -19,6 +20,7 @@ export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) 
           it. It shows the run and can change nothing.
         </p>
         {offer.by === 'address' && <ViewerAddress address={offer.address} />}
+        <ClassViewPart />
       </div>
       <div className="dialog-acts">
         <Button onClick={onClose}>Done</Button>
