@@ -173,11 +173,13 @@ export {
   sugarToWeighG,
 } from './ferment/index.ts';
 export {
+  axisTimeWords,
   type Drawing,
   drawingToSvg,
   escapeXml,
   ethanolFigure,
   mutedColours,
+  niceTicks,
   overlayFigure,
   plateFigure,
   type Shape,
@@ -186,6 +188,7 @@ export {
   strengthFigure,
   temperatureByVolumeFigure,
   temperatureFigure,
+  timeTicks,
 } from './figures/index.ts';
 export {
   type ChannelValue,

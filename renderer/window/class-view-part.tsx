@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import type { ClassView, RequestName } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { QrCode } from './qr-code.tsx';
-import { useWindowParts } from './use-stores.ts';
 
 const lookAgainMs = 2000;
 

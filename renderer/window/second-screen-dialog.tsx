@@ -1,8 +1,8 @@
 import { useRef, useState } from 'react';
 import type { SecondScreen } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { ClassViewPart } from './class-view-part.tsx';
-import { useWindowParts } from './use-stores.ts';
 
 interface SecondScreenDialogProps {
   readonly offer: SecondScreen;

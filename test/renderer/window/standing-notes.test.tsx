@@ -2,8 +2,8 @@
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { RecordingStatus, RequestName } from '#shared-core';
+import type { Place } from '../../../renderer/parts/place.ts';
 import { MainWindow } from '../../../renderer/window/index.ts';
-import type { Place } from '../../../renderer/window/place.ts';
 import { StandingNotes } from '../../../renderer/window/standing-notes.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { heatOffPrompt, recording, runUnderWay } from '../support/running-run.ts';
