@@ -20,6 +20,7 @@ const linesPerS = 20;
 const dayRows = 36_000;
 
 const folder = await mkdtemp(path.join(tmpdir(), 'gaps-'));
+const [short, ofDay, large] = [fileOf(5000), fileOf(dayRows), fileOf(rows)];
 const probe = startCountingProbe(linesPerS);
 const services = await startRecordingServices(folder);
 try {
@@ -33,18 +34,18 @@ try {
   await pause(2000);
   const log = watchLog(path.join(folder, runId, 'run.jsonl'));
 
-  await measured('nothing else', () => pause(5000));
+  await measured('nothing else', () => pause(10_000));
   const runIds: string[] = [];
   await measured(`${packed} imports of 5000 rows`, async () => {
-    for (let run = 0; run < packed; run += 1) runIds.push(await importRows(5000));
+    for (let run = 0; run < packed; run += 1) runIds.push(await takeIn(short));
   });
   await measured('the list of runs', () => services.ask('runs/list', {}));
   await measured(`a pack of ${packed} runs`, () =>
     services.ask('packs/make', { packId: 'gaps', runIds }),
   );
-  const day = await measured('an import of 10 h', () => importRows(dayRows));
+  const day = await measured('an import of 10 h', () => takeIn(ofDay));
   await measured('the reading of 10 h for a replay', () => readWhole(day));
-  await measured(`an import of ${rows} rows`, () => importRows(rows));
+  await measured(`an import of ${rows} rows`, () => takeIn(large));
 
   async function measured<T>(what: string, act: () => Promise<T>): Promise<T> {
     const from = probe.writtenS.length;
@@ -70,12 +71,16 @@ try {
   await rm(folder, { recursive: true, force: true });
 }
 
-async function importRows(count: number): Promise<string> {
+/** Made before anything is measured: the watcher of the log lives in this process. */
+function fileOf(count: number): Buffer {
   const lines = Array.from(
     { length: count },
     (_, row) => `${row},${(20 + (60 * row) / count).toFixed(2)}`,
   );
-  const bytes = Buffer.from(`time_s,head_c\n${lines.join('\n')}\n`);
+  return Buffer.from(`time_s,head_c\n${lines.join('\n')}\n`);
+}
+
+async function takeIn(bytes: Buffer): Promise<string> {
   const { importId } = await services.ask('imports/begin', { bytes: bytes.length });
   for (let at = 0; at < bytes.length; at += pieceBytes) {
     const base64 = bytes.subarray(at, at + pieceBytes).toString('base64');
