@@ -53,6 +53,7 @@ export {
   askEveryRangeS,
   baudRates,
   type ChannelOrigin,
+  type ClassView,
   type DemoSource,
   type EventBody,
   type EventName,

@@ -15,6 +15,7 @@ import {
   shell,
   utilityProcess,
 } from 'electron';
+import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { defaultRunsFolder } from '../default-runs-folder.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
@@ -78,7 +79,8 @@ async function openApp(): Promise<void> {
   });
   // Without the window that commands there is nothing to watch for.
   window.on('closed', () => secondScreen.current()?.close());
-  setupIpc({ ipcMain, services: session, window, secondScreen });
+  const classView = createClassViewDoor({ services: session, windowFolder });
+  setupIpc({ ipcMain, services: session, window, secondScreen, classView });
   setupReload({
     contents: window.webContents,
     nowMs: Date.now,
@@ -108,7 +110,9 @@ async function openApp(): Promise<void> {
       });
       return asked.response === 1;
     },
-    close: () => session.close(),
+    close: async () => {
+      await Promise.all([classView.shut(), session.close()]);
+    },
     mostClosingMs: 4500,
   });
   app.on('second-instance', () => {

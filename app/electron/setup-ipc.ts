@@ -1,6 +1,6 @@
 import type { BrowserWindow, IpcMain, IpcMainInvokeEvent } from 'electron';
 import { z } from 'zod';
-import type { Asker } from '#main';
+import type { Asker, ClassViewDoor } from '#main';
 import { type EventName, events, fail } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
 import { eventChannel, requestChannel } from './ipc-channels.ts';
@@ -16,6 +16,7 @@ export interface IpcDeps {
   readonly window: IpcWindow;
   /** The window that only watches. */
   readonly secondScreen: SecondScreenWindow<IpcWindow>;
+  readonly classView?: ClassViewDoor;
 }
 
 export type IpcWindow = Pick<BrowserWindow, 'isDestroyed' | 'focus'> & {
@@ -23,12 +24,16 @@ export type IpcWindow = Pick<BrowserWindow, 'isDestroyed' | 'focus'> & {
 };
 
 /** The one place where messages of the windows come in and events go out. */
-export function setupIpc({ ipcMain, services, window, secondScreen }: IpcDeps): void {
+export function setupIpc({ ipcMain, services, window, secondScreen, classView }: IpcDeps): void {
   // Kept, because a window that was destroyed has no contents to ask.
   const commandingId = window.webContents.id;
   const commanding: Asker = {
     mayCommand: true,
-    secondScreen: { offer: { by: 'window' }, open: secondScreen.open },
+    secondScreen: {
+      offer: { by: 'window' },
+      open: secondScreen.open,
+      ...(classView && { classView }),
+    },
   };
   const askerOf = (sender: MessageSender): Asker => {
     if (isKnownSender(sender, commandingId)) return commanding;

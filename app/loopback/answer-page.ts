@@ -1,18 +1,18 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { assertNever } from '#shared-core';
 import { readWindowFile, securityHeaders, type WindowFileProblem } from '../files/index.ts';
-import { isOwnHost } from './own-address.ts';
 
 export interface PageDeps {
   readonly windowFolder: string;
-  readonly port: number;
+  /** Whether a `Host` header names this server. */
+  readonly isOwnHost: (host: string | undefined) => boolean;
 }
 
 /** Answers a page request: files of the built window, by GET, to this server's own name only. */
 export async function answerPage(
   request: IncomingMessage,
   response: ServerResponse,
-  { windowFolder, port }: PageDeps,
+  { windowFolder, isOwnHost }: PageDeps,
 ): Promise<void> {
   const { host } = request.headers;
   const refuse = (status: number, sentence: string) => {
@@ -22,7 +22,7 @@ export async function answerPage(
     });
     response.end(`${sentence}\n`);
   };
-  if (!isOwnHost(host, port)) return refuse(421, 'This address is not served here.');
+  if (!isOwnHost(host)) return refuse(421, 'This address is not served here.');
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     return refuse(405, 'Only pages can be asked for here.');
   }

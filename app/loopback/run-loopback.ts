@@ -3,6 +3,7 @@ import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
+import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { doorFileIn, readDoorFile, removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
@@ -34,8 +35,10 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
     shell: 'loopback',
     startWorker: () => forkProbeWorker(run.probeProgram),
   });
+  const classView = createClassViewDoor({ services: session, windowFolder: run.windowFolder });
   const started = await startLoopback({
     services: session,
+    classView,
     windowFolder: run.windowFolder,
     port: run.port,
     randomToken: () => randomBytes(24).toString('base64url'),
@@ -71,7 +74,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   stopListening();
   letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
-  const goodbye = loopback.close();
+  const goodbye = Promise.all([loopback.close(), classView.shut()]);
   await removeDoorFile(run.runsFolder, loopback.door);
   await session.close();
   await goodbye;

@@ -1,5 +1,5 @@
 import type { WebSocket } from 'ws';
-import type { Asker } from '#main';
+import type { Asker, ClassViewDoor } from '#main';
 import type { WireMessage } from '#shared-core';
 import { type EventName, events, type ServiceProblem, wireRefusedCode } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
@@ -19,9 +19,11 @@ export interface SocketWindow {
 
 export interface SocketWindowDeps {
   readonly services: ServiceHandler;
-  readonly access: Access;
+  readonly access: Pick<Access, 'admit' | 'viewerToken'>;
   /** Where a second, viewing window opens; told to a window that commands. */
   readonly viewerUrl: string;
+  /** The class's own screens, opened from a window that commands. */
+  readonly classView?: ClassViewDoor;
   /** Called once the window has shown a good token. */
   readonly admitted: (window: SocketWindow) => void;
 }
@@ -85,7 +87,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     nowMs: () => performance.now(),
     work: async (text) => {
       // Asked when its turn comes: the window may have been demoted meanwhile.
-      if (admission !== null) await answer(text, askerOf(admission, deps.viewerUrl));
+      if (admission !== null) await answer(text, askerOf(admission, deps));
     },
     pause: () => socket.pause(),
     resume: () => socket.resume(),
@@ -114,9 +116,10 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
   });
 }
 
-function askerOf({ mayCommand }: Admission, viewerUrl: string): Asker {
+function askerOf({ mayCommand }: Admission, { viewerUrl, classView }: SocketWindowDeps): Asker {
   if (!mayCommand) return { mayCommand };
-  return { mayCommand, secondScreen: { offer: { by: 'address', address: viewerUrl } } };
+  const offer = { by: 'address', address: viewerUrl } as const;
+  return { mayCommand, secondScreen: { offer, ...(classView && { classView }) } };
 }
 
 function internalProblem(error: unknown): ServiceProblem {

@@ -1,19 +1,19 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Duplex } from 'node:stream';
-import { WebSocketServer } from 'ws';
+import type { ClassViewDoor } from '#main';
 import { fail, type Result, succeed } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
+import { acceptSockets } from './accept-sockets.ts';
 import { createAccess } from './access.ts';
 import { answerDoor, doorPath } from './answer-door.ts';
 import { answerPage } from './answer-page.ts';
 import type { Door } from './door-file.ts';
 import { isOwnHost, isOwnOrigin } from './own-address.ts';
-import { attachSocketWindow, type SocketWindow, type SocketWindowDeps } from './socket-window.ts';
 import { windowLimits } from './window-limits.ts';
 
 export interface LoopbackDeps {
   readonly services: ServiceHandler;
+  readonly classView?: ClassViewDoor;
   /** The built window. */
   readonly windowFolder: string;
   /** 0 lets the system choose. */
@@ -52,10 +52,22 @@ export async function startLoopback(
   server.on('request', (request, response) => {
     if (request.method === 'POST' && request.url === doorPath) {
       void answerDoor(request, response, { port, isDoorKey: access.isDoorKey, issueUrl });
-    } else void answerPage(request, response, { windowFolder: deps.windowFolder, port });
+    } else {
+      void answerPage(request, response, {
+        windowFolder: deps.windowFolder,
+        isOwnHost: (host) => isOwnHost(host, port),
+      });
+    }
   });
   const viewerUrl = urlWith(access.viewerToken);
-  const sockets = acceptSockets(server, port, { services: deps.services, access, viewerUrl });
+  const sockets = acceptSockets(server, {
+    ...(deps.classView && { classView: deps.classView }),
+    services: deps.services,
+    accessOf: () => access,
+    viewerUrl,
+    limits: windowLimits,
+    isOwn: ({ host, origin }) => isOwnHost(host, port) && isOwnOrigin(origin, port),
+  });
 
   return succeed({
     port,
@@ -76,63 +88,6 @@ export async function startLoopback(
       clearTimeout(cutOff);
     },
   });
-}
-
-function acceptSockets(
-  server: Server,
-  port: number,
-  deps: Omit<SocketWindowDeps, 'admitted'>,
-): WebSocketServer {
-  const sockets = new WebSocketServer({ noServer: true, maxPayload: windowLimits.messageBytes });
-  const strangers = new Set<Duplex>();
-  let commanding: SocketWindow | null = null;
-  const admitted = (window: SocketWindow) => {
-    if (!window.mayCommand) return;
-    commanding?.demote();
-    commanding = window;
-  };
-  server.on('upgrade', (request, socket, head) => {
-    socket.on('error', () => socket.destroy());
-    const welcome =
-      request.url === '/service' &&
-      isOwnHost(request.headers.host, port) &&
-      isOwnOrigin(request.headers.origin, port);
-    if (!welcome) return refuse(socket, '403 Forbidden');
-    const hasRoom =
-      strangers.size < windowLimits.strangers && sockets.clients.size < windowLimits.windows;
-    if (!hasRoom) return refuse(socket, '503 Service Unavailable');
-    strangers.add(socket);
-    const known = limitHello(socket);
-    socket.once('close', () => strangers.delete(socket));
-    sockets.handleUpgrade(request, socket, head, (accepted) =>
-      attachSocketWindow(accepted, {
-        ...deps,
-        admitted(window) {
-          strangers.delete(socket);
-          known();
-          admitted(window);
-        },
-      }),
-    );
-  });
-  return sockets;
-}
-
-/** A caller that keeps its end open is not waited for. */
-function refuse(socket: Duplex, status: string): void {
-  const answer = `HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`;
-  socket.end(answer, () => socket.destroy());
-}
-
-/** Cuts off who sends more than a hello before saying who it is; the returned function lifts the limit. */
-function limitHello(socket: Duplex): () => void {
-  let bytes = 0;
-  const count = (chunk: Uint8Array) => {
-    bytes += chunk.length;
-    if (bytes > windowLimits.helloBytes) socket.destroy();
-  };
-  socket.on('data', count);
-  return () => socket.off('data', count);
 }
 
 function listen(server: Server, port: number): Promise<Result<number, LoopbackProblem>> {

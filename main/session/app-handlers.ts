@@ -1,6 +1,11 @@
 import process from 'node:process';
-import { fail, succeed } from '#shared-core';
+import { type ClassView, fail, succeed } from '#shared-core';
 import type { RequestHandlers } from './request-handlers.ts';
+
+type AppRequest = Extract<keyof RequestHandlers, `app/${string}` | `class-view/${string}`>;
+
+/** Where the shell has no way to a local network. */
+const noClassView: ClassView = { state: 'impossible', why: 'no-network' };
 
 export interface AppFacts {
   readonly version: string;
@@ -12,7 +17,7 @@ export interface AppFacts {
 export function createAppHandlers(
   app: AppFacts,
   runsFolder: string,
-): Pick<RequestHandlers, 'app/describe' | 'app/open-second-screen'> {
+): Pick<RequestHandlers, AppRequest> {
   return {
     'app/describe': async (_, { mayCommand, secondScreen }) =>
       succeed({
@@ -32,5 +37,11 @@ export function createAppHandlers(
       secondScreen.open();
       return succeed({});
     },
+    'class-view/status': async (_, { secondScreen }) =>
+      succeed(secondScreen?.classView?.status() ?? noClassView),
+    'class-view/open': async (_, { secondScreen }) =>
+      succeed((await secondScreen?.classView?.open()) ?? noClassView),
+    'class-view/shut': async (_, { secondScreen }) =>
+      succeed((await secondScreen?.classView?.shut()) ?? noClassView),
   };
 }

@@ -2,4 +2,4 @@
 
 export { createSession, type Session, type SessionSetup } from './create-session.ts';
 export { lowSpaceBytes } from './recording.ts';
-export type { Asker, SecondScreenDoor } from './request-handlers.ts';
+export type { Asker, ClassViewDoor, SecondScreenDoor } from './request-handlers.ts';

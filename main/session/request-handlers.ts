@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type {
+  ClassView,
   RequestAnswer,
   RequestName,
   Result,
@@ -23,6 +24,15 @@ export interface SecondScreenDoor {
   readonly offer: SecondScreen;
   /** Opens it, or brings it to the front; absent where an address does. */
   readonly open?: () => void;
+  /** Screens of the pupils' own; absent where the shell has none to give. */
+  readonly classView?: ClassViewDoor;
+}
+
+/** Lets pupils look on in the local network, and shuts them out again. */
+export interface ClassViewDoor {
+  status(): ClassView;
+  open(): Promise<ClassView>;
+  shut(): Promise<ClassView>;
 }
 
 /** One handler for every request of the contract. */

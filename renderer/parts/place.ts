@@ -7,8 +7,9 @@ export const placeNames: Readonly<Record<Place, string>> = {
   'look-back': 'Look back',
 };
 
-/** The places of a window; one that only watches has nothing to prepare. The first is where it opens. */
-export function placesOf(isViewer: boolean): readonly [Place, ...Place[]] {
+/** The places of a window; one that only watches has nothing to prepare, a pupil's own no library. The first is where it opens. */
+export function placesOf(isViewer: boolean, isOnlooker = false): readonly [Place, ...Place[]] {
+  if (isOnlooker) return ['watch'];
   return isViewer ? ['watch', 'look-back'] : ['prepare', 'watch', 'look-back'];
 }
 

@@ -4,7 +4,10 @@ import { type Place, placeFromAddress, placesOf } from './place.ts';
 import { useBench } from './use-stores.ts';
 
 export function usePlaces(): readonly [Place, ...Place[]] {
-  return placesOf(useBench(isViewer));
+  return placesOf(
+    useBench(isViewer),
+    useBench(({ app }) => app?.onlooker === true),
+  );
 }
 
 export function usePlace(): Place {

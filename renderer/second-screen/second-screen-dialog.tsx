@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import type { SecondScreen } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
+import { ClassViewPart } from './class-view-part.tsx';
 
 interface SecondScreenDialogProps {
   readonly offer: SecondScreen;
@@ -20,6 +21,7 @@ export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) 
           change nothing.
         </p>
         {offer.by === 'address' && <ViewerAddress address={offer.address} />}
+        <ClassViewPart />
       </div>
       <div className="dialog-acts">
         <Button onClick={onClose}>Done</Button>

@@ -1,5 +1,7 @@
 /** A window whose address was used up: nothing here can work, so nothing else is offered. */
 export function RefusedPlace() {
+  // Only pupils' own screens come by another name than this computer's own.
+  if (!['127.0.0.1', 'localhost'].includes(window.location.hostname)) return <LessonOver />;
   return (
     <main className="place" id="place">
       <h1>This address was used before</h1>
@@ -7,6 +9,18 @@ export function RefusedPlace() {
         It opens one window, once, and that window goes on as it was. For a new one, start the
         program again, or open the page <code>open-window.html</code> in the folder of runs. A run
         that is being recorded goes on.
+      </p>
+    </main>
+  );
+}
+
+function LessonOver() {
+  return (
+    <main className="place" id="place">
+      <h1>There is nothing to watch at this address now</h1>
+      <p className="place-lead">
+        The lesson is over, watching was ended, or the code was mistyped. For the next lesson there
+        is a new address: ask for it.
       </p>
     </main>
   );

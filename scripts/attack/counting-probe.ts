@@ -6,6 +6,8 @@ export interface CountingProbe {
   readonly path: string;
   /** When each line was written [s of the computer's monotonic clock]. */
   readonly writtenS: readonly number[];
+  /** The same moments just before: a busy computer may halt the writer between the two. */
+  readonly begunS: readonly number[];
   close(): void;
 }
 
@@ -16,20 +18,23 @@ export interface CountedReading {
 }
 
 /** Every sensor's scale has such steps. */
-const linesPerKelvin = 16;
+export const linesPerKelvin = 16;
 
 export function startCountingProbe(linesPerS: number): CountingProbe {
   const terminal = openPseudoTerminal();
   if (!terminal.ok) throw new Error(`No pseudo-terminal here: ${terminal.error}`);
   const { path, write, close } = terminal.value;
   const writtenS: number[] = [];
+  const begunS: number[] = [];
   const timer = setInterval(() => {
+    begunS.push(systemClock.monotonicS());
     write(latin1Bytes(`${(writtenS.length / linesPerKelvin).toFixed(4)}\n`));
     writtenS.push(systemClock.monotonicS());
   }, 1000 / linesPerS);
   return {
     path,
     writtenS,
+    begunS,
     close() {
       clearInterval(timer);
       close();

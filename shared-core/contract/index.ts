@@ -1,4 +1,6 @@
 /** What windows ask and services answer: requests, events, schemas of the wire. */
+
+export type { ClassView } from './class-view.ts';
 export { type EventBody, type EventName, events } from './events.ts';
 export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
 export { mostFermentsTold } from './kept-ferments.ts';

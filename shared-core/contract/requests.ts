@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { correctionSchema, runSettingsSchema } from '../run/index.ts';
 import { benchMarkSchema } from './bench-mark.ts';
+import { classViewRequests } from './class-view.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import { fermentRequests } from './kept-ferments.ts';
 import { rigRequests } from './kept-rigs.ts';
@@ -35,6 +36,8 @@ export const requests = {
       mayCommand: z.boolean(),
       /** How this window gets a second one that only watches; null in such a window. */
       secondScreen: secondScreenSchema.nullable(),
+      /** A pupil's own screen: it sees the run under way and nothing else. */
+      onlooker: z.boolean().optional(),
     }),
   },
   /** Opens the second screen where the shell does it; the other way is an address. */
@@ -113,6 +116,7 @@ export const requests = {
     answer: runSummarySchema,
   },
   'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
+  ...classViewRequests,
   ...exchangeRequests,
   ...rigRequests,
   ...fermentRequests,

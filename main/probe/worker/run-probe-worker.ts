@@ -1,6 +1,7 @@
 import process from 'node:process';
 import { systemClock, systemScheduler } from '../../clock/index.ts';
 import { createProbeHub } from '../create-probe-hub.ts';
+import { askForTurns } from './ask-for-turns.ts';
 import { serveProbeWorker } from './serve-probe-worker.ts';
 import type { WorkerPort } from './worker-port.ts';
 
@@ -12,6 +13,7 @@ interface ParentPort {
 
 /** Makes this process the one that reads serial ports, for whatever started it. */
 export function runProbeWorker(): void {
+  askForTurns();
   const exit = () => process.exit(0);
   // The services are gone: nobody is left to hear anything.
   process.on('disconnect', exit);

@@ -1,0 +1,2 @@
+// Takes all of one processor, as a virus scanner does.
+for (;;);

@@ -1,0 +1,108 @@
+/**
+ * How long a reading waits for the disk while the same services do their heaviest work: from the moment at which a probe wrote its line
+ * to the moment at which another process finds its bytes in the log.
+ *
+ * Usage: npx tsx scripts/recorder-gaps.ts [ROWS-OF-THE-LARGE-IMPORT] [RUNS-IN-THE-PACK]
+ */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import process from 'node:process';
+import { setTimeout as pause } from 'node:timers/promises';
+import { defaultRunSettings, pieceBytes, serialSourceSchema } from '#shared-core';
+import { linesPerKelvin, startCountingProbe } from './attack/counting-probe.ts';
+import { startRecordingServices } from './gaps/recording-services.ts';
+import { watchLog } from './gaps/watch-log.ts';
+import { quantile } from './measuring/quantile.ts';
+
+const [rows = 2_000_000, packed = 30] = process.argv.slice(2).map(Number);
+const linesPerS = 20;
+const dayRows = 36_000;
+
+const folder = await mkdtemp(path.join(tmpdir(), 'gaps-'));
+const [short, ofDay, large] = [fileOf(5000), fileOf(dayRows), fileOf(rows)];
+const probe = startCountingProbe(linesPerS);
+const services = await startRecordingServices(folder);
+try {
+  const source = serialSourceSchema.parse({
+    kind: 'serial',
+    path: probe.path,
+    language: 'plain-text',
+  });
+  await services.ask('probe/connect', { source });
+  const { runId } = await services.ask('run/start', { settings: defaultRunSettings });
+  await pause(2000);
+  const log = watchLog(path.join(folder, runId, 'run.jsonl'));
+
+  await measured('nothing else', () => pause(10_000));
+  const runIds: string[] = [];
+  await measured(`${packed} imports of 5000 rows`, async () => {
+    for (let run = 0; run < packed; run += 1) runIds.push(await takeIn(short));
+  });
+  await measured('the list of runs', () => services.ask('runs/list', {}));
+  await measured(`a pack of ${packed} runs`, () =>
+    services.ask('packs/make', { packId: 'gaps', runIds }),
+  );
+  const day = await measured('an import of 10 h', () => takeIn(ofDay));
+  await measured('the reading of 10 h for a replay', () => readWhole(day));
+  await measured(`an import of ${rows} rows`, () => takeIn(large));
+
+  async function measured<T>(what: string, act: () => Promise<T>): Promise<T> {
+    const from = probe.writtenS.length;
+    const begunMs = performance.now();
+    const answer = await act();
+    const tookS = (performance.now() - begunMs) / 1000;
+    const to = probe.writtenS.length;
+    await pause(3000);
+    const waitsS = probe.writtenS
+      .slice(from, to)
+      .map((atS, index) => (log.seenS.get((from + index) / linesPerKelvin) ?? Number.NaN) - atS);
+    const inMs = (share: number) => (1000 * quantile(waitsS, share)).toFixed(0);
+    const missing = waitsS.filter(Number.isNaN).length;
+    console.log(
+      `${what}: took ${tookS.toFixed(1)} s; from probe to disk ${inMs(0.5)} ms (median), ${inMs(1)} ms (longest) of ${waitsS.length} lines, ${missing} missing`,
+    );
+    return answer;
+  }
+  log.stop();
+} finally {
+  await services.close();
+  probe.close();
+  await rm(folder, { recursive: true, force: true });
+}
+
+/** Made before anything is measured: the watcher of the log lives in this process. */
+function fileOf(count: number): Buffer {
+  const lines = Array.from(
+    { length: count },
+    (_, row) => `${row},${(20 + (60 * row) / count).toFixed(2)}`,
+  );
+  return Buffer.from(`time_s,head_c\n${lines.join('\n')}\n`);
+}
+
+async function takeIn(bytes: Buffer): Promise<string> {
+  const { importId } = await services.ask('imports/begin', { bytes: bytes.length });
+  for (let at = 0; at < bytes.length; at += pieceBytes) {
+    const base64 = bytes.subarray(at, at + pieceBytes).toString('base64');
+    await services.ask('imports/add', { importId, base64 });
+  }
+  const { runId } = await services.ask('imports/finish', {
+    importId,
+    encoding: 'auto',
+    mapping: null,
+    settings: defaultRunSettings,
+  });
+  return runId;
+}
+
+async function readWhole(runId: string): Promise<void> {
+  let fromIndex: number | null = 0;
+  while (fromIndex !== null) {
+    const page: { readonly nextIndex: number | null } = await services.ask('runs/read', {
+      runId,
+      fromIndex,
+    });
+    fromIndex = page.nextIndex;
+  }
+  await services.ask('runs/changes', { runId });
+}
