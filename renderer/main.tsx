@@ -21,16 +21,17 @@ import './understand/understand.css';
 import './blind/blind.css';
 import './compare/compare.css';
 import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
-import { createPrepareStore } from './prepare/index.ts';
+import { createCommands, WindowPartsContext } from './parts/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
 import {
   createBenchStore,
   createNoteDraftStore,
   createPreferencesStore,
+  createPrepareStore,
   createRunViewStore,
 } from './stores/index.ts';
-import { createCommands, MainWindow, WindowPartsContext } from './window/index.ts';
+import { MainWindow } from './window/index.ts';
 
 // The page's policy forbids code made from text, so zod must not try it.
 config({ jitless: true });

@@ -172,11 +172,13 @@ export {
   sugarToWeighG,
 } from './ferment/index.ts';
 export {
+  axisTimeWords,
   type Drawing,
   drawingToSvg,
   escapeXml,
   ethanolFigure,
   mutedColours,
+  niceTicks,
   overlayFigure,
   plateFigure,
   type Shape,
@@ -185,6 +187,7 @@ export {
   strengthFigure,
   temperatureByVolumeFigure,
   temperatureFigure,
+  timeTicks,
 } from './figures/index.ts';
 export {
   type ChannelValue,

@@ -11,7 +11,7 @@ import {
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
-import { takeTurns } from '../run-library/index.ts';
+import { takeTurns } from '../turns/index.ts';
 import { devicesOf, withPathsOfToday } from './devices.ts';
 import {
   noRigs,

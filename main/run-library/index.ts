@@ -13,5 +13,4 @@ export { type RunSoFar, readRunSoFar } from './run-so-far.ts';
 export type { RunToExport } from './run-to-export.ts';
 export { type SummarisedRun, summariseRun } from './summarise-run.ts';
 export type { KnownRun } from './summary-store.ts';
-export { takeTurns } from './take-turns.ts';
 export { createUploads, type Uploads } from './upload.ts';

@@ -13,6 +13,7 @@ import { fail, succeed } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
+import { takeTurns } from '../turns/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
@@ -22,7 +23,6 @@ import { createRunPages, type LiveView } from './run-pages.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import { createSummaryStore, type KnownRun } from './summary-store.ts';
-import { takeTurns } from './take-turns.ts';
 import { unreadableRun } from './unreadable-run.ts';
 
 const trashFolder = 'trash';

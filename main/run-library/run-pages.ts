@@ -2,12 +2,12 @@ import type { Result, RunInput, RunPage, ServiceProblem } from '#shared-core';
 import { fail, inputsOfRecord, succeed } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
+import { takeTurns } from '../turns/index.ts';
 import { readLateMarks } from './late-marks.ts';
 import { createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import type { KnownRun } from './summary-store.ts';
-import { takeTurns } from './take-turns.ts';
 
 /**
  * Inputs in a page: an hour at 1 Hz. Neither the services nor the window stand still for it: a page is written, sent and checked

@@ -1,9 +1,8 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { plateauOfRun } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
-import { ReplayBar } from '../look-back/replay-bar.tsx';
-import { useReplay } from '../look-back/use-replay.ts';
+import type { Film } from '../replay/index.ts';
+import { ReplayBar, useReplay } from '../replay/index.ts';
 import { bandOnProbe } from '../strip/index.ts';
 import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
 import { BlindStrip, closeUpC } from './blind-strip.tsx';

@@ -1,8 +1,7 @@
 import { type PointerEvent, useMemo } from 'react';
-import { indexAtTime, type PlateauBand, reduceToWidth, type Series } from '#shared-core';
-import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
-import { clockWords, signs } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { indexAtTime, niceTicks, type PlateauBand, reduceToWidth, type Series } from '#shared-core';
+import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
+import { clockWords, signs, useWords } from '../words/index.ts';
 import { type Guess, groupLetters, guessKinds, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
 
@@ -30,7 +29,7 @@ export function BlindStrip(props: BlindStripProps) {
   const y: Axis = {
     low: lowC,
     high: highC,
-    ticks: roundTicks(lowC, highC, 6),
+    ticks: niceTicks(lowC, highC, 7).values,
     name: 'head, °C',
     tickWords: (value) => words.number(value, 0),
   };

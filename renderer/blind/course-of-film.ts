@@ -6,7 +6,7 @@ import {
   type Series,
   strengthFromMoleFraction,
 } from '#shared-core';
-import { type Film, frameIndexAt } from '../look-back/film.ts';
+import { type Film, frameIndexAt } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 import type { RunCourse } from './score-guess.ts';
 

@@ -1,6 +1,5 @@
 import { type StackingColumn, StackingTable } from '../design/index.ts';
-import { clockWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { clockWords, useWords } from '../words/index.ts';
 import { type GuessKind, guessNames } from './blind-state.ts';
 import type { RecordedAnswer } from './recorded-answer.ts';
 import { type GuessScore, nearestScore } from './score-guess.ts';

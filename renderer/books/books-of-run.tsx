@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import { booksOfRun, isBookMark, type Mark, type RunSummary, standingMarks } from '#shared-core';
 import { Button } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
 import { MeasureForm } from '../measure/index.ts';
+import { useBench } from '../parts/index.ts';
+import type { Film } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { BooksTables } from './books-tables.tsx';
 import { MeasurementList } from './measurement-list.tsx';
 import { receiverCount } from './receiver-count.ts';

@@ -1,6 +1,6 @@
 import { bookTables, type DocumentTable, fermentSentence, type RunBooks } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
 
 /** What the books say, in the words of the report. */
 export function BooksTables({ books }: { readonly books: RunBooks }) {

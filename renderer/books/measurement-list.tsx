@@ -1,6 +1,6 @@
 import type { Mark } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 interface MeasurementListProps {
   readonly marks: readonly Mark[];

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Mark, MarkBody } from '#shared-core';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 
 interface LateMarks {
   readonly late: readonly Mark[];

@@ -10,9 +10,8 @@ import {
   temperatureByVolumeFigure,
 } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
-import { numberFrom } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import type { Film } from '../replay/index.ts';
+import { numberFrom, useWords } from '../words/index.ts';
 import { DrawnFigure } from './drawn-figure.tsx';
 import { VolumeTable } from './volume-table.tsx';
 

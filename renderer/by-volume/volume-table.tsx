@@ -1,5 +1,5 @@
 import type { RunByVolume } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 /** The cuts by the temperature, and what is in all of them together. */
 export function VolumeTable({ byVolume }: { readonly byVolume: RunByVolume }) {

@@ -5,8 +5,8 @@ import {
   type UnsettledProblem,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
-import { useWords } from '../words/use-words.ts';
+import { usePreferences } from '../parts/index.ts';
+import { useWords } from '../words/index.ts';
 import { settlingWords } from './calibration-words.ts';
 
 interface CalibrationStepProps {

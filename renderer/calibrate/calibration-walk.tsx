@@ -1,8 +1,8 @@
 import { useEffect, useReducer } from 'react';
 import { cautionsAt, cautionWords, settledReading, steamPoint } from '#shared-core';
-import { pressureFromDraft } from '../prepare/pressure-from-draft.ts';
-import { useBench, usePrepare } from '../window/use-stores.ts';
-import { useWords } from '../words/use-words.ts';
+import { pressureFromDraft } from '../draft/index.ts';
+import { useBench, usePrepare } from '../parts/index.ts';
+import { useWords } from '../words/index.ts';
 import { CalibrationResult } from './calibration-result.tsx';
 import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';

@@ -11,14 +11,8 @@ import {
   type SettledReading,
   steamPoint,
 } from '#shared-core';
+import type { ProbeCorrection } from '../stores/index.ts';
 import type { CalibrationState } from './calibration-state.ts';
-
-/** The probe's correction as a run's settings hold it, with its doubt where the plateau lies. */
-export interface ProbeCorrection {
-  readonly offsetK: number;
-  readonly gain: number;
-  readonly standardUncertaintyK: number;
-}
 
 /** Where it matters: the azeotrope at standard pressure, near enough for any altitude. */
 const plateauC = 78;

@@ -1,2 +1,2 @@
+/** A probe compared with melting ice and boiling water, step by step. */
 export { CalibrationWalk } from './calibration-walk.tsx';
-export type { ProbeCorrection } from './correction-from.ts';

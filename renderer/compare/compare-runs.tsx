@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
-import { useFilm } from '../look-back/use-film.ts';
+import type { Film } from '../replay/index.ts';
+import { useFilm } from '../replay/index.ts';
 import { problemWords, signs } from '../words/index.ts';
 import { CompareTable } from './compare-table.tsx';
 import { Overlay } from './overlay.tsx';

@@ -1,7 +1,6 @@
 import { measuredWords, type Quantity } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
-import { dateWords, durationWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { dateWords, durationWords, useWords } from '../words/index.ts';
 import type { ComparedRun } from './overlay.tsx';
 import type { RunFacts } from './run-facts.ts';
 import { traceLooks } from './trace-look.ts';

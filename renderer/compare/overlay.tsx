@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
+import { niceTicks } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
-import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
-import { signs } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
+import type { Film } from '../replay/index.ts';
+import { signs, useWords } from '../words/index.ts';
 import { type AlignedPoint, alignedTrace } from './aligned-trace.ts';
 import { letterSide } from './letter-side.ts';
 import type { RunFacts } from './run-facts.ts';
@@ -50,7 +50,7 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
   const y: Axis = {
     low,
     high,
-    ticks: roundTicks(low, high, 7),
+    ticks: niceTicks(low, high, 8).values,
     name: isAbove ? 'head above the azeotrope, K' : 'head, °C',
     tickWords: (value) => words.number(value, 0),
   };

@@ -5,7 +5,7 @@ import {
   type RunPlateau,
   type Stage,
 } from '#shared-core';
-import type { Film } from '../look-back/film.ts';
+import type { Film } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 
 /** What is compared between runs; null where a run does not have it. Times count from vapour arrival. */

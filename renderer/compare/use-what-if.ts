@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
-import type { Film, RecordedRun } from '../look-back/film.ts';
-import { makeFilm } from '../look-back/make-film.ts';
+import type { Film, RecordedRun } from '../replay/index.ts';
+import { makeFilm } from '../replay/index.ts';
 import { type WhatIfChange, whatIfRun } from './what-if-change.ts';
 
 export type WhatIfProgress =

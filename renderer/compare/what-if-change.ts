@@ -1,5 +1,5 @@
 import type { RunInput, RunSettings } from '#shared-core';
-import type { RecordedRun } from '../look-back/film.ts';
+import type { RecordedRun } from '../replay/index.ts';
 
 /** What is supposed instead of what was. */
 export interface WhatIfChange {

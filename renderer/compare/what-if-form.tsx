@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, NumberField } from '../design/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 import type { WhatIfChange } from './what-if-change.ts';
 import { checkDraft, type WhatIfDraft } from './what-if-draft.ts';
 

@@ -1,5 +1,5 @@
 import { StackingTable } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
+import type { Film } from '../replay/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { verdictRows } from './verdict-rows.ts';
 

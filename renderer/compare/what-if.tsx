@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
+import type { Film } from '../replay/index.ts';
 import { useWhatIf } from './use-what-if.ts';
 import { changeAsRecorded, changedParts, type WhatIfChange } from './what-if-change.ts';
 import { WhatIfForm } from './what-if-form.tsx';

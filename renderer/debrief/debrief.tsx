@@ -1,9 +1,8 @@
 import { useMemo } from 'react';
 import { type BookedCut, cautionOf } from '#shared-core';
-import type { FilmProgress } from '../look-back/use-film.ts';
-import { usePreferences } from '../window/use-stores.ts';
-import { problemWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { usePreferences } from '../parts/index.ts';
+import type { FilmProgress } from '../replay/index.ts';
+import { problemWords, useWords } from '../words/index.ts';
 import { debriefOf, volumeOf } from './debrief-of.ts';
 import { afterLimitWords, reactionWords } from './debrief-words.ts';
 

@@ -1,10 +1,12 @@
+/** Controls, dialogs and looks that know nothing of a still. */
 export { AboveDialogs } from './above-dialogs.ts';
 export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
 export { NumberField } from './number-field.tsx';
+export { Section } from './section.tsx';
 export { SelectField } from './select-field.tsx';
-export { type StackingColumn, type StackingRow, StackingTable } from './stacking-table.tsx';
-export { type StageLook, stageLooks } from './stage-look.ts';
+export { type StackingColumn, StackingTable } from './stacking-table.tsx';
+export { stageLooks } from './stage-look.ts';
 export { Textures } from './textures.tsx';
 export { useSmallTextPx } from './use-small-text-px.ts';

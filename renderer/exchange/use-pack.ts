@@ -1,5 +1,5 @@
 import { useCallback, useState } from 'react';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { fetchPack, type PackStep, type WantedPack } from './fetch-pack.ts';
 import { saveFile } from './save-file.ts';
 

@@ -1,3 +1,4 @@
+/** The stream from the service, taken into the stores. */
 export { beforeNextPaint, type PaintingWindow } from './before-next-paint.ts';
-export { type LiveFeedParts, startLiveFeed } from './live-feed.ts';
-export { type RunReader, readWholeRun } from './read-whole-run.ts';
+export { startLiveFeed } from './live-feed.ts';
+export { readWholeRun } from './read-whole-run.ts';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange } from '#shared-core';
+import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
-import { useDraftFields } from '../prepare/use-draft-fields.ts';
-import { CautionLines } from '../window/caution-lines.tsx';
-import { usePreferences } from '../window/use-stores.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { usePreferences } from '../parts/index.ts';
 import { numberWords } from '../words/index.ts';
 import {
   type FermentPlanDraft,

@@ -1,8 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { useMarkKeys } from '../watch/use-mark-keys.ts';
-import { usePlace } from '../window/use-place.ts';
-import { useBench, usePreferences } from '../window/use-stores.ts';
+import { useBench, useMarkKeys, usePlace, usePreferences } from '../parts/index.ts';
 import { HelpDialog } from './help-dialog.tsx';
 import { topicFor } from './help-topic.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { saidWords } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { useBench, usePreferences } from '../window/use-stores.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
 import { fillNumbers, helpNumbers } from './help-numbers.ts';
 import { type HelpTopic, helpPages, isHelpTopic, pagesWith } from './help-topic.ts';
 import { Markdown } from './markdown.tsx';

@@ -7,7 +7,7 @@ import {
   serialSourceSchema,
   settingRanges,
 } from '#shared-core';
-import { plateauC, probeKinds } from '../prepare/probe-kinds.ts';
+import { plateauC, probeKinds } from '../draft/index.ts';
 
 const standardKPa = 101.325;
 /** Air at about 1500 m (ISO 2533): the example of a place well above the sea. */

@@ -1,4 +1,4 @@
-import type { Place } from '../window/place.ts';
+import type { Place } from '../parts/index.ts';
 import firstRun from './first-run.md?raw';
 import limits from './limits.md?raw';
 import meaning from './meaning.md?raw';

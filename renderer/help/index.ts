@@ -1,1 +1,2 @@
+/** The help, with its numbers computed. */
 export { HelpButton } from './help-button.tsx';

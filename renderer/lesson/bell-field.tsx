@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { usePrepare } from '../window/use-stores.ts';
+import { usePrepare } from '../parts/index.ts';
 
 interface BellFieldProps {
   /** What that bell means for the run; null while it can't be said. */

@@ -1,7 +1,6 @@
+import { useBench, usePrepare } from '../parts/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
-import { useBench, usePrepare } from '../window/use-stores.ts';
-import { timeOfDayWords, untilWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { timeOfDayWords, untilWords, useWords } from '../words/index.ts';
 import { bellAfter, fitsUntil, fitWords } from './bell.ts';
 import { BellField } from './bell-field.tsx';
 import {

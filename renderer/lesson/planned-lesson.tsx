@@ -1,5 +1,5 @@
 import type { RunPlan } from '#shared-core';
-import { usePrepare } from '../window/use-stores.ts';
+import { usePrepare } from '../parts/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { bellAfter, latestStartWords } from './bell.ts';
 import { BellField } from './bell-field.tsx';

@@ -1,7 +1,7 @@
 import { standingMarks } from '#shared-core';
+import { usePrepare } from '../parts/index.ts';
 import { planRequestFrom, usePlan } from '../plan/index.ts';
 import type { RunView } from '../stores/index.ts';
-import { usePrepare } from '../window/use-stores.ts';
 import { numberFrom } from '../words/index.ts';
 import { type RunningLesson, runningLesson } from './running-lesson.ts';
 

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
 import { withAnnotation } from './annotations.ts';
 

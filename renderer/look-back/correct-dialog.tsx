@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from 'react';
 import type { RunSettings, RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
+import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
   BeganField,
   correctionOf,
@@ -10,7 +11,6 @@ import {
   statedDraftOf,
   statedFrom,
 } from '../take-in/index.ts';
-import { usePreferences, useWindowParts } from '../window/use-stores.ts';
 
 interface CorrectDialogProps {
   readonly run: RunSummary;

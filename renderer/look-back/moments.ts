@@ -1,8 +1,8 @@
 import { alarmTitles, type MarkBody, stageLabels, type Verdicts } from '#shared-core';
+import { type Film, frameIndexAt, frameTimeS } from '../replay/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { benchMarks } from '../stores/index.ts';
 import type { Annotation } from './annotations.ts';
-import { type Film, frameIndexAt, frameTimeS } from './film.ts';
 
 /** A time worth jumping to. */
 export interface Moment {

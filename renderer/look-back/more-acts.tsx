@@ -2,13 +2,13 @@ import { useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { PackMaking } from '../exchange/index.ts';
+import { exportRun } from '../exchange/index.ts';
+import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
+import { RenameDialog } from '../replay/index.ts';
 import { isViewer } from '../stores/index.ts';
-import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 import { CorrectDialog } from './correct-dialog.tsx';
-import { exportRun } from './export-run.ts';
 import type { OpenFor } from './open-run.tsx';
 import { RemoveButton } from './remove-button.tsx';
-import { RenameDialog } from './rename-dialog.tsx';
 import { useMayChange } from './use-may-change.ts';
 
 interface MoreActsProps {

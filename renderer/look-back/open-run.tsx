@@ -5,9 +5,9 @@ import { VolumeOfRun } from '../by-volume/index.ts';
 import { WhatIf } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { ProofOfRun } from '../proof/index.ts';
+import { useFilm } from '../replay/index.ts';
 import { problemWords } from '../words/index.ts';
 import { Replay } from './replay.tsx';
-import { useFilm } from './use-film.ts';
 
 /** What a recorded run is opened for. */
 export type OpenFor = 'replay' | 'guess' | 'what-if' | 'books' | 'by-volume' | 'proof';

@@ -1,18 +1,16 @@
 import { useMemo, useRef, useState } from 'react';
 import type { RunSummary } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useBench } from '../parts/index.ts';
+import type { Film } from '../replay/index.ts';
+import { type Agreement, agreementWords, ReplayBar, useReplay } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
-import { useBench } from '../window/use-stores.ts';
-import { useWords } from '../words/use-words.ts';
-import { type Agreement, agreementWords } from './agreement.ts';
+import { useWords } from '../words/index.ts';
 import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
-import type { Film } from './film.ts';
 import { MomentList } from './moment-list.tsx';
 import { type Moment, momentsOf, timeShowing } from './moments.ts';
-import { ReplayBar } from './replay-bar.tsx';
-import { useReplay } from './use-replay.ts';
 
 interface ReplayProps {
   readonly film: Film;

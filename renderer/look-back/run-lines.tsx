@@ -1,6 +1,12 @@
 import type { RunSummary } from '#shared-core';
-import { clockWords, dateWords, durationWords, signs, unreadableWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import {
+  clockWords,
+  dateWords,
+  durationWords,
+  signs,
+  unreadableWords,
+  useWords,
+} from '../words/index.ts';
 
 /** What a run of the library was, in a few lines. */
 export function RunLines({ run }: { readonly run: RunSummary }) {

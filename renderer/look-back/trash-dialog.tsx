@@ -1,6 +1,6 @@
 import type { RunSummary } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 
 interface TrashDialogProps {
   readonly run: RunSummary;

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { RunSummary, ServiceProblem } from '#shared-core';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { useBench, useWindowParts } from '../parts/index.ts';
 
 export interface Library {
   readonly runs: readonly RunSummary[] | null;

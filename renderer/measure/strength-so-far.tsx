@@ -1,5 +1,5 @@
 import { liquidsMeasured, type MarkBody, measuredStrength } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 /** The strength at 20 °C that a reading means, as soon as it is typed; nothing for amounts. */
 export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {

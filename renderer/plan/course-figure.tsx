@@ -1,6 +1,6 @@
-import type { RunPlan } from '#shared-core';
-import { type Axis, PlotPaper, type PlotScale, roundTicks, timeAxis } from '../understand/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { niceTicks, type RunPlan } from '#shared-core';
+import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 
 interface CourseFigureProps {
   readonly plan: RunPlan;
@@ -15,7 +15,7 @@ export function CourseFigure({ plan, description }: CourseFigureProps) {
   const y: Axis = {
     low: 20,
     high: 100,
-    ticks: roundTicks(20, 100, 5),
+    ticks: niceTicks(20, 100, 6).values,
     name: 'still head, °C',
     tickWords: (value) => words.number(value, 0),
   };

@@ -1,4 +1,5 @@
+/** What to expect of a run before any heat. */
 export { planRequestFrom } from './plan-request-from.ts';
 export { PlanSection } from './plan-section.tsx';
 export { usePlan } from './use-plan.ts';
-export { type PreparedPlan, usePreparedPlan } from './use-prepared-plan.ts';
+export { usePreparedPlan } from './use-prepared-plan.ts';

@@ -1,10 +1,9 @@
 import { planCoverage } from '#shared-core';
-import { NumberField } from '../design/index.ts';
-import { Section } from '../prepare/section.tsx';
-import { useDraftFields } from '../prepare/use-draft-fields.ts';
-import { NumbersTable } from '../understand/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
-import { useWords } from '../words/use-words.ts';
+import { NumberField, Section } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { NumbersTable } from '../figures/index.ts';
+import { usePreferences } from '../parts/index.ts';
+import { useWords } from '../words/index.ts';
 import { CourseFigure } from './course-figure.tsx';
 import { planSentence } from './plan-words.ts';
 import { PurityFigure } from './purity-figure.tsx';

@@ -1,6 +1,6 @@
-import type { RunPlan } from '#shared-core';
-import { type Axis, PlotPaper, roundTicks } from '../understand/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { niceTicks, type RunPlan } from '#shared-core';
+import { type Axis, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 
 interface PurityFigureProps {
   readonly plan: RunPlan;
@@ -25,7 +25,7 @@ export function PurityFigure({ plan, leastMeanAbv, description }: PurityFigurePr
   const y: Axis = {
     low: lowAbv,
     high: 100,
-    ticks: roundTicks(lowAbv, 100, 5),
+    ticks: niceTicks(lowAbv, 100, 6).values,
     name: 'mean strength, % vol',
     tickWords: (value) => words.number(value, 0),
   };

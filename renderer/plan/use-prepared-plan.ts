@@ -1,5 +1,5 @@
 import type { PlanRequest } from '#shared-core';
-import { useDraftFields } from '../prepare/use-draft-fields.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { numberFrom } from '../words/index.ts';
 import { planRequestFrom } from './plan-request-from.ts';
 import { type PlanState, usePlan } from './use-plan.ts';

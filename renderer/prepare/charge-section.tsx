@@ -1,9 +1,8 @@
-import { NumberField } from '../design/index.ts';
+import { NumberField, Section } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { PlanFermentButton } from '../ferment/index.ts';
-import { TextLine } from '../probe/text-line.tsx';
+import { TextLine } from '../probe/index.ts';
 import { More } from './more.tsx';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();

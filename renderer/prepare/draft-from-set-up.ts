@@ -1,6 +1,6 @@
 import type { SetUp } from '#shared-core';
+import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
-import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
 /**
  * The form as a kept set-up fills it. The barometer's reading was of another day, and nobody has looked at the bench yet: both are

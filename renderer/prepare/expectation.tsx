@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { useWords } from '../words/use-words.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { useWords } from '../words/index.ts';
 import { expectedPlateau } from './expected-plateau.ts';
-import { useDraftFields } from './use-draft-fields.ts';
 
 /** What the head should show at this pressure, before any heat. */
 export function Expectation() {

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { Button, ChoiceField } from '../design/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
+import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
 
 const speedOptions = rehearsalSpeeds.map((speed) => ({

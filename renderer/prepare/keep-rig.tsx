@@ -1,8 +1,8 @@
 import { useId, useState } from 'react';
 import { mostRigs } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
-import { useDraftFields } from './use-draft-fields.ts';
 import { useRigs } from './use-rigs.ts';
 
 /** Keeps what stands in the form under a name of the teacher's own, and takes kept ones away. */

@@ -1,8 +1,7 @@
 import { Button } from '../design/index.ts';
+import { goTo, useBench } from '../parts/index.ts';
 import { PlanSection, usePreparedPlan } from '../plan/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench } from '../window/use-stores.ts';
 import { ChargeSection } from './charge-section.tsx';
 import { Invitation } from './invitation.tsx';
 import { PressureSection } from './pressure-section.tsx';

@@ -1,10 +1,8 @@
 import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
-import { ChoiceField, NumberField } from '../design/index.ts';
-import { useWords } from '../words/use-words.ts';
-import type { PressureFrom, PressureUnit } from './prepare-draft.ts';
-import { pressureFromDraft } from './pressure-from-draft.ts';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
+import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
+import type { PressureFrom, PressureUnit } from '../stores/index.ts';
+import { useWords } from '../words/index.ts';
 
 const sources = [
   { value: 'barometer', label: 'Barometer in this room' },

@@ -1,18 +1,16 @@
 import { useState } from 'react';
 import type { PortInfo } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
-import { Button, ChoiceField } from '../design/index.ts';
+import { Button, ChoiceField, Section } from '../design/index.ts';
+import { probeKinds, useDraftFields } from '../draft/index.ts';
+import { useBench, useWindowParts } from '../parts/index.ts';
 import { FindSpeech } from '../probe/index.ts';
+import type { ProbeKind } from '../stores/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { problemWords } from '../words/index.ts';
 import { More } from './more.tsx';
 import { PortPath } from './port-path.tsx';
-import type { ProbeKind } from './prepare-draft.ts';
 import { ProbeHeard } from './probe-heard.tsx';
-import { probeKinds } from './probe-kinds.ts';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 const kinds = (Object.keys(probeKinds) as ProbeKind[]).map((kind) => ({
   value: kind,

@@ -1,5 +1,5 @@
 import { defaultRunSettings, pearFermentSetup, type RunSettings, teachingRigs } from '#shared-core';
-import type { Commands } from '../window/commands.ts';
+import type { Commands } from '../parts/index.ts';
 
 /** Run seconds per second: a lesson's distillation in a few minutes, slow enough to answer prompts. */
 export const rehearsalSpeeds = [20, 60, 120] as const;

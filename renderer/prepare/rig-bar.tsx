@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from '../design/index.ts';
-import { usePreferences } from '../window/use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
 import { dateWords } from '../words/index.ts';
 import { setUpWords } from './set-up-words.ts';
 import { useRigs } from './use-rigs.ts';

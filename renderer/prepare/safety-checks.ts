@@ -14,7 +14,7 @@ const places: readonly { readonly title: string; readonly ids: readonly CautionI
   { title: 'The pot', ids: ['fill', 'boiling-stones'] },
   { title: 'Glass, hoses and water', ids: ['open-path', 'clips', 'cooling-water'] },
   { title: 'The heat', ids: ['drop-heat'] },
-  { title: 'Receiver, computer and head', ids: ['receiver-away', 'mercury'] },
+  { title: 'Receiver, computer and head', ids: ['receiver-away', 'bulb', 'mercury'] },
 ];
 
 /** What must be true at the bench before heat: the cautions of this place, by where one looks. */

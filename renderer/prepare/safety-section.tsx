@@ -1,10 +1,9 @@
 import type { SafetyConfirm } from '#shared-core';
-import { ChoiceField } from '../design/index.ts';
-import { usePrepare } from '../window/use-stores.ts';
+import { ChoiceField, Section } from '../design/index.ts';
+import { usePrepare } from '../parts/index.ts';
+import { type Role, withConfirms } from '../stores/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
-import { type Role, withConfirms } from './prepare-draft.ts';
 import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
-import { Section } from './section.tsx';
 
 const roles = [
   { value: 'teacher', label: 'Teacher' },

@@ -1,8 +1,8 @@
 import { fail, type ProbeSource, type Result, type SetUp, succeed } from '#shared-core';
+import type { FieldProblem } from '../draft/index.ts';
+import { settingsFromDraft } from '../draft/index.ts';
+import type { PrepareDraft } from '../stores/index.ts';
 import { numberFrom } from '../words/index.ts';
-import type { PrepareDraft } from './prepare-draft.ts';
-import type { FieldProblem } from './pressure-from-draft.ts';
-import { settingsFromDraft } from './settings-from-draft.ts';
 
 /**
  * What of the form is the same in the next lesson, or every field that needs a better entry first. The pressure of this day is

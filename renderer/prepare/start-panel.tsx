@@ -1,15 +1,14 @@
 import { useState } from 'react';
 import type { RunPlan, RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { PlannedLesson } from '../lesson/index.ts';
+import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, useWindowParts } from '../window/use-stores.ts';
 import { Expectation } from './expectation.tsx';
 import { focusOn } from './focus-on.ts';
 import { KeepRig } from './keep-rig.tsx';
 import { stillToDo } from './still-to-do.ts';
-import { useDraftFields } from './use-draft-fields.ts';
 import { useRigs } from './use-rigs.ts';
 
 interface StartPanelProps {

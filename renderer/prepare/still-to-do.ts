@@ -1,7 +1,7 @@
 import type { ProbeStatus, SafetyConfirm } from '#shared-core';
+import type { FieldProblem } from '../draft/index.ts';
+import { fieldNames, type TextField } from '../draft/index.ts';
 import { hasHead, isSimulated } from '../probe/index.ts';
-import { fieldNames, type TextField } from './field-names.ts';
-import type { FieldProblem } from './pressure-from-draft.ts';
 import { looksLeft } from './safety-checks.ts';
 
 /** Something that keeps a run from starting, and the entry where it is done. */

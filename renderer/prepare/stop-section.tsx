@@ -1,8 +1,7 @@
-import { ChoiceField, NumberField } from '../design/index.ts';
+import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
+import type { FirstFractionKind, PrepareDraft, StopKind } from '../stores/index.ts';
 import { More } from './more.tsx';
-import type { FirstFractionKind, PrepareDraft, StopKind } from './prepare-draft.ts';
-import { Section } from './section.tsx';
-import { useDraftFields } from './use-draft-fields.ts';
 
 const conventions = [
   { value: 'minutes', label: 'After some minutes' },

@@ -1,5 +1,5 @@
 import type { RequestAnswer, RequestBody, SetUp } from '#shared-core';
-import { useBench, usePreferences, usePrepare, useWindowParts } from '../window/use-stores.ts';
+import { useBench, usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { draftFromSetUp } from './draft-from-set-up.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, SelectField } from '../design/index.ts';
-import { useBench } from '../window/use-stores.ts';
+import { useBench } from '../parts/index.ts';
 import { type ChannelRole, roleOptions } from './channel-roles.ts';
 import type { SerialChoice } from './probes-of-source.ts';
 import { TextLine } from './text-line.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { ProbeStatus, RequestAnswer } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { probesOf } from './probes-of-source.ts';
 
 interface FindSpeechProps {

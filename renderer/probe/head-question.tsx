@@ -1,8 +1,7 @@
 import type { ProbeStatus, Reading } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
-import { channelWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWindowParts } from '../parts/index.ts';
+import { channelWords, useWords } from '../words/index.ts';
 import { hasHead } from './probe-facts.ts';
 import { probesOf } from './probes-of-source.ts';
 import { withHead } from './with-head.ts';

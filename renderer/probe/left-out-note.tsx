@@ -1,5 +1,5 @@
 import type { ProbeStatus } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 /** Readings that found no room in a flood: what is missing from the record must not be a secret. */
 export function LeftOutNote({ probe }: { readonly probe: ProbeStatus | null }) {

@@ -1,6 +1,5 @@
 import { previewPattern } from '#shared-core';
-import { channelWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { channelWords, useWords } from '../words/index.ts';
 import type { SpeechDraft } from './speech-draft.ts';
 
 interface PatternTrialProps {

@@ -1,6 +1,6 @@
 import type { ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 import { AnotherProbe } from './another-probe.tsx';
 import { mostProbes, probesOf, type SerialChoice, sourceOf } from './probes-of-source.ts';
 import { SpeechForm } from './speech-form.tsx';

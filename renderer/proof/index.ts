@@ -1,1 +1,2 @@
+/** Strength by hydrometer or sight, for the liquids of a run. */
 export { ProofOfRun } from './proof-of-run.tsx';

@@ -2,9 +2,9 @@ import { useMemo } from 'react';
 import { type Mark, proofMeaning, type RunSummary, standingMarks } from '#shared-core';
 import { MeasurementList, receiverCount, useLateMarks } from '../books/index.ts';
 import { Button } from '../design/index.ts';
-import type { Film } from '../look-back/film.ts';
+import { useBench } from '../parts/index.ts';
+import type { Film } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { ProofForm } from './proof-form.tsx';
 
 interface ProofOfRunProps {

@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { type ProofMark, type ProofSight, proofSights, proofSightWords } from '#shared-core';
 import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
-import { numberFrom } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { numberFrom, useWords } from '../words/index.ts';
 
 interface SightFormProps {
   readonly cuts: number;

@@ -1,2 +1,3 @@
+/** The chime, and when an alarm is due to sound. */
+export { callDue, silent } from './call-for-alarms.ts';
 export { type Chime, createChime } from './chime.ts';
-export { useAlarmSound } from './use-alarm-sound.ts';

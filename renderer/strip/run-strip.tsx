@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
+import { useBoxSize } from '../figures/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
 import { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
@@ -9,7 +10,6 @@ import { StripInWords } from './strip-in-words.tsx';
 import { StripTextContext, stripMeasures } from './strip-text.ts';
 import { type StripHeight, wholeC } from './temperature-range.ts';
 import { type StripSpan, spanS, timeRange } from './time-range.ts';
-import { useBoxSize } from './use-box-size.ts';
 
 type HeightChoice = StripHeight | 'auto';
 

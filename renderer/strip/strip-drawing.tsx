@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
+import type { BoxSize } from '../figures/index.ts';
 import { bandOnProbe } from './band-on-probe.ts';
 import { StripFrame } from './strip-frame.tsx';
 import { type StripMoment, StripMomentContext } from './strip-moment.ts';
 import { type StripHeight, temperatureRange } from './temperature-range.ts';
 import type { TimeRange } from './time-range.ts';
-import type { BoxSize } from './use-box-size.ts';
 
 interface StripDrawingProps {
   readonly size: BoxSize;

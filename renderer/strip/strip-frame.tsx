@@ -1,11 +1,10 @@
 import { memo } from 'react';
 import { CartesianGrid, ComposedChart, XAxis, YAxis } from 'recharts';
-import { useWords } from '../words/use-words.ts';
+import { niceTicks, timeTicks } from '#shared-core';
+import { useWords } from '../words/index.ts';
 import { MovingLayers } from './moving-layers.tsx';
 import { PlateauLayer } from './plateau-layer.tsx';
 import { useStripMeasures } from './strip-text.ts';
-import { temperatureTicks } from './temperature-range.ts';
-import { timeTicks } from './time-range.ts';
 
 /** Plain numbers only, so that the frame is drawn anew only when one of them changes. */
 interface StripFrameProps {
@@ -46,7 +45,7 @@ export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
         type="number"
         domain={[fromS, toS]}
         allowDataOverflow
-        ticks={timeTicks({ fromS, toS }, Math.max(3, Math.floor(width / (textPx * 7.3))))}
+        ticks={timeTicks(fromS, toS, 1 + Math.max(3, Math.floor(width / (textPx * 7.3))))}
         tickFormatter={words.axisTime}
         height={axisHeightPx}
         tickMargin={6}
@@ -55,7 +54,7 @@ export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
         type="number"
         domain={[lowC, highC]}
         allowDataOverflow
-        ticks={temperatureTicks({ lowC, highC }, Math.max(3, Math.floor(height / (textPx * 4))))}
+        ticks={niceTicks(lowC, highC, 1 + Math.max(3, Math.floor(height / (textPx * 4)))).values}
         tickFormatter={(value: number) => words.quantity(value, decimals, '°C')}
         width={axisWidthPx}
         padding={{ bottom: footPx }}

@@ -1,6 +1,6 @@
 import { stageLabels } from '#shared-core';
 import { benchMarks, type RunView } from '../stores/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 /** What the strip draws, for people who hear it: stages and marks with their times. */
 export function StripInWords({ view }: { readonly view: RunView }) {

@@ -30,17 +30,3 @@ export function temperatureRange(
     highC: Math.ceil(Math.max(band.limitC + 3, Math.min(last, greatest) + 1)),
   };
 }
-
-const tickStepsC = [0.5, 1, 2, 5, 10, 20];
-
-export function temperatureTicks(
-  { lowC, highC }: TemperatureRange,
-  most: number,
-): readonly number[] {
-  const step = tickStepsC.find((known) => (highC - lowC) / known <= most) ?? 50;
-  const ticks: number[] = [];
-  for (let tick = Math.ceil(lowC / step) * step; tick <= highC + 1e-9; tick += step) {
-    ticks.push(Math.round(tick * 10) / 10);
-  }
-  return ticks;
-}

@@ -24,13 +24,3 @@ export function timeRange(span: StripSpan, nowS: number, expectedEndS: number | 
   const toS = Math.max(length, Math.ceil((nowS + stepS) / stepS) * stepS);
   return { fromS: toS - length, toS };
 }
-
-const tickStepsS = [60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10_800, 21_600];
-
-/** Round times along the strip, at most so many. */
-export function timeTicks({ fromS, toS }: TimeRange, most: number): readonly number[] {
-  const step = tickStepsS.find((known) => (toS - fromS) / known <= most) ?? 43_200;
-  const ticks: number[] = [];
-  for (let tick = Math.ceil(fromS / step) * step; tick <= toS; tick += step) ticks.push(tick);
-  return ticks;
-}

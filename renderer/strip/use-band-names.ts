@@ -1,5 +1,5 @@
 import type { DrawnPoint, Estimate, PlateauBand } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 import { type BandNames, bandNames } from './band-names.ts';
 import { fanLines, traceLines } from './lines-on-strip.ts';
 import { usePlotFrame } from './plot-frame.ts';

@@ -1,6 +1,6 @@
 import { useId } from 'react';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 
 interface ChooseFileProps {
   /** Unfolded where there is no run yet. */

@@ -1,5 +1,5 @@
 import { volumeReadings } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 import type { Judgement } from './judge-draft.ts';
 
 interface DraftVerdictProps {

@@ -1,5 +1,5 @@
 import { useId, useMemo } from 'react';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 import { type CandidateCurve, candidateCurves } from './candidate-curves.ts';
 import { type ImportDraft, withColumn } from './import-draft.ts';
 

@@ -4,15 +4,13 @@ import {
   type BoilingDiagramPoint,
   boilingDiagram,
   moleFractionFromStrength,
+  niceTicks,
 } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
-import { type Axis, roundTicks } from './axis.ts';
+import type { PlotScale } from '../figures/index.ts';
+import { type Axis, FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 import { boilingSentence, potBasisWords } from './boiling-words.ts';
-import { FigureFrame } from './figure-frame.tsx';
 import { IntervalCross } from './interval-cross.tsx';
-import { NumbersTable } from './numbers-table.tsx';
-import { PlotPaper } from './plot-paper.tsx';
-import type { PlotScale } from './plot-scale.ts';
 import type { StillMoment } from './still-moment.ts';
 
 const strengthTicks = [20, 50, 80, 90, 96];
@@ -37,7 +35,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   const y: Axis = {
     low: lowC,
     high: highC,
-    ticks: roundTicks(lowC, highC, 6),
+    ticks: niceTicks(lowC, highC, 7).values,
     name: '°C',
     tickWords: (value) => words.number(value, 0),
   };

@@ -1,5 +1,5 @@
 import { azeotrope, bubblePoint, strengthFromMoleFraction } from '#shared-core';
-import type { useWords } from '../words/use-words.ts';
+import type { useWords } from '../words/index.ts';
 import type { StillMoment } from './still-moment.ts';
 
 type Words = ReturnType<typeof useWords>;

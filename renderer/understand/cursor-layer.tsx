@@ -1,6 +1,6 @@
 import type { PointerEvent } from 'react';
 import { useXAxisInverseScale } from 'recharts';
-import { usePlotFrame } from '../strip/plot-frame.ts';
+import { usePlotFrame } from '../strip/index.ts';
 
 interface CursorLayerProps {
   readonly timeS: number;

@@ -1,5 +1,5 @@
 import type { Estimate } from '#shared-core';
-import type { PlotScale } from './plot-scale.ts';
+import type { PlotScale } from '../figures/index.ts';
 
 interface IntervalCrossProps {
   readonly scale: PlotScale;

@@ -7,13 +7,10 @@ import {
   plateDiagram,
 } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
-import { useWords } from '../words/use-words.ts';
-import type { Axis } from './axis.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumbersTable } from './numbers-table.tsx';
+import type { Axis, PlotScale } from '../figures/index.ts';
+import { FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
-import { PlotPaper } from './plot-paper.tsx';
-import type { PlotScale } from './plot-scale.ts';
 import type { StillMoment } from './still-moment.ts';
 
 const triedRatios = { '1': 1, '3': 3, '10': 10, total: Number.POSITIVE_INFINITY } as const;

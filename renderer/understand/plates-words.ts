@@ -1,5 +1,5 @@
 import type { Estimate, PlateDiagram, StageCount } from '#shared-core';
-import type { useWords } from '../words/use-words.ts';
+import type { useWords } from '../words/index.ts';
 
 type Words = ReturnType<typeof useWords>;
 

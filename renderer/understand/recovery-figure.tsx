@@ -1,10 +1,7 @@
-import type { RunSettings } from '#shared-core';
-import { useWords } from '../words/use-words.ts';
-import { type Axis, roundTicks } from './axis.ts';
-import { FigureFrame } from './figure-frame.tsx';
-import { NumbersTable } from './numbers-table.tsx';
-import { PlotPaper } from './plot-paper.tsx';
-import type { PlotScale } from './plot-scale.ts';
+import { niceTicks, type RunSettings } from '#shared-core';
+import type { PlotScale } from '../figures/index.ts';
+import { type Axis, FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { useWords } from '../words/index.ts';
 import type { StillMoment } from './still-moment.ts';
 
 interface RecoveryFigureProps {
@@ -29,7 +26,7 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
   const y: Axis = {
     low: lowAbv,
     high: 100,
-    ticks: roundTicks(lowAbv, 100, 5),
+    ticks: niceTicks(lowAbv, 100, 6).values,
     name: 'mean strength, % vol',
     tickWords: (value) => words.number(value, 0),
   };

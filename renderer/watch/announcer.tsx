@@ -1,7 +1,6 @@
 import { type Mark, stageLabels } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
-import { clockWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { clockWords, useWords } from '../words/index.ts';
 import type { Liveness } from './liveness.ts';
 
 interface AnnouncerProps {

@@ -1,11 +1,12 @@
 import { useEffect, useRef } from 'react';
 import { stageLabels } from '#shared-core';
+import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
+import { useBoxSize } from '../figures/index.ts';
 import { Countdown } from '../lesson/index.ts';
+import { useBench } from '../parts/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
-import { RunStrip, useBoxSize } from '../strip/index.ts';
-import { CautionsButton } from '../window/cautions-button.tsx';
-import { useBench } from '../window/use-stores.ts';
+import { RunStrip } from '../strip/index.ts';
 import { Announcer } from './announcer.tsx';
 import { headNow } from './head-now.ts';
 import { HeadReadout } from './head-readout.tsx';

@@ -1,5 +1,5 @@
 import type { LinkGap } from '../stores/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 /** When the program itself was closed in mid-run: what is missing from the record must not be taken for a silent still. */
 export function ClosedNote({ gaps }: { readonly gaps: readonly LinkGap[] }) {

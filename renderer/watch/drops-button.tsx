@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useMarkKeys } from '../parts/index.ts';
 import { type DropTaps, dropsMark, longestPauseMs, tapped } from './drops-counter.ts';
-import { useMarkKeys } from './use-mark-keys.ts';
 
 interface DropsButtonProps {
   readonly canAct: boolean;

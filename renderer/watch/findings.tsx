@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react';
 import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
-import { usePreferences } from '../window/use-stores.ts';
-import { probeScaleWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { usePreferences } from '../parts/index.ts';
+import { probeScaleWords, useWords } from '../words/index.ts';
 import { Why } from './why.tsx';
 
 interface FindingsProps {

@@ -1,6 +1,6 @@
 import { type AlarmView, alarmTitles } from '#shared-core';
-import { useWindowParts } from '../window/use-stores.ts';
-import { useWords } from '../words/use-words.ts';
+import { useWindowParts } from '../parts/index.ts';
+import { useWords } from '../words/index.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
 import { PromptCaution } from './prompt-caution.tsx';
 import { promptStateWords } from './prompt-state.ts';

@@ -1,5 +1,4 @@
-import { durationWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { durationWords, useWords } from '../words/index.ts';
 import type { ShownHead } from './head-now.ts';
 import type { Liveness } from './liveness.ts';
 

@@ -1,4 +1,4 @@
+/** The place beside a run under way. */
 export { UrgentBar } from './urgent-bar.tsx';
-export { useMarkKeys } from './use-mark-keys.ts';
 export { WatchPlace } from './watch-place.tsx';
 export { WatchRun } from './watch-run.tsx';

@@ -1,5 +1,5 @@
+import { useBench } from '../parts/index.ts';
 import type { BenchState, RunView } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 
 /**
  * Whether what is shown is so now: heard now and judged, heard but judged by nobody because the monitor failed, cut off

@@ -2,15 +2,13 @@ import { useState } from 'react';
 import type { MarkBody } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { MeasureDialog } from '../measure/index.ts';
+import { useBench, useMarkKeys, usePreferences, useWindowParts } from '../parts/index.ts';
 import { benchMarks, mayCommand, type RunView } from '../stores/index.ts';
-import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
-import { clockWords, shortened } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { clockWords, shortened, useWords } from '../words/index.ts';
 import { DropsButton } from './drops-button.tsx';
 import { type MarkAct, MarkButton } from './mark-button.tsx';
 import { NoteDrawer } from './note-drawer.tsx';
 import { takeHeatOff } from './take-heat-off.ts';
-import { useMarkKeys } from './use-mark-keys.ts';
 import { VolumeDialog } from './volume-dialog.tsx';
 
 /** A note of any length may be undone; its button keeps to one line beside the others. */

@@ -6,7 +6,7 @@ import {
   promptAsideForS,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
-import type { Commands } from '../window/commands.ts';
+import type { Commands } from '../parts/index.ts';
 import { durationWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
 

@@ -1,6 +1,6 @@
 import { type AlarmView, mostUrgentFirst } from '#shared-core';
+import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { FoldedPrompt } from './folded-prompt.tsx';
 import { Prompt } from './prompt.tsx';
 

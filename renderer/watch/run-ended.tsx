@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
-import { exportRun } from '../look-back/export-run.ts';
-import { RenameDialog } from '../look-back/rename-dialog.tsx';
-import type { FilmProgress } from '../look-back/use-film.ts';
+import { exportRun } from '../exchange/index.ts';
+import { goTo, useBench, usePreferences, useWindowParts } from '../parts/index.ts';
+import type { FilmProgress } from '../replay/index.ts';
+import { RenameDialog } from '../replay/index.ts';
 import { isViewer } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, usePreferences, useWindowParts } from '../window/use-stores.ts';
 
 interface RunEndedProps {
   readonly runId: string;

@@ -1,6 +1,5 @@
 import type { Snapshot } from '#shared-core';
-import { clockWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { clockWords, useWords } from '../words/index.ts';
 import type { Liveness } from './liveness.ts';
 
 interface SentenceProps {

@@ -1,6 +1,6 @@
 import { Button, Dialog } from '../design/index.ts';
+import { useWindowParts } from '../parts/index.ts';
 import type { RunView } from '../stores/index.ts';
-import { useWindowParts } from '../window/use-stores.ts';
 
 interface StopDialogProps {
   readonly view: RunView;

@@ -1,5 +1,5 @@
 import type { AlarmView } from '#shared-core';
-import type { Commands } from '../window/commands.ts';
+import type { Commands } from '../parts/index.ts';
 import { answeredByHeatOff } from './asks-for-heat-off.ts';
 
 /** Marks that the heat is off and answers every prompt that asked for it: nobody has to say it twice. */

@@ -1,9 +1,8 @@
 import { type AlarmView, mostUrgentFirst } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { useBench, useLiveView, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { useBench, useLiveView, useWindowParts } from '../window/use-stores.ts';
-import { clockWords } from '../words/index.ts';
-import { useWords } from '../words/use-words.ts';
+import { clockWords, useWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
 import { takeHeatOff } from './take-heat-off.ts';
 

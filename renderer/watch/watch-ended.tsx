@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import { BooksOfRun } from '../books/index.ts';
 import { Debrief } from '../debrief/index.ts';
-import { useFilm } from '../look-back/use-film.ts';
+import { useFilm } from '../replay/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunEnded } from './run-ended.tsx';
 import { WatchRun } from './watch-run.tsx';

@@ -1,9 +1,8 @@
 import { useCallback, useRef, useState } from 'react';
 import { Button } from '../design/index.ts';
+import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
-import { goTo } from '../window/place.ts';
-import { useBench, useLiveView } from '../window/use-stores.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import { LessonRows } from '../lesson/index.ts';
+import { useBench } from '../parts/index.ts';
 import { LeftOutNote } from '../probe/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
-import { useBench } from '../window/use-stores.ts';
 import { Announcer } from './announcer.tsx';
 import { ClosedNote } from './closed-note.tsx';
 import { Findings } from './findings.tsx';

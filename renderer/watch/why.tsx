@@ -1,4 +1,4 @@
-import { useWords } from '../words/use-words.ts';
+import { useWords } from '../words/index.ts';
 
 interface WhyProps {
   /** What is explained: several stand on one page. */

@@ -1,6 +1,6 @@
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
+import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
-import { usePreferences, useWindowParts } from './use-stores.ts';
 
 const themeOptions = [
   { value: 'system', label: 'As the system' },

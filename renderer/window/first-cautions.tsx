@@ -1,6 +1,6 @@
+import { CautionsDialog } from '../cautions/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { CautionsDialog } from './cautions-dialog.tsx';
-import { useBench, usePreferences } from './use-stores.ts';
 
 /**
  * The cautions, opened by themselves once, for whoever is at the bench for the first time. That a run was had here is known by the

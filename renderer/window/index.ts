@@ -1,3 +1,2 @@
-export { type Commands, createCommands } from './commands.ts';
+/** The whole window: places, notes and dialogs around them. */
 export { MainWindow } from './main-window.tsx';
-export { type WindowParts, WindowPartsContext } from './stores-context.ts';

@@ -2,16 +2,15 @@ import { useCallback } from 'react';
 import { assertNever } from '#shared-core';
 import { AboveDialogs, Textures } from '../design/index.ts';
 import { LookBackPlace } from '../look-back/index.ts';
+import type { Place } from '../parts/index.ts';
+import { useBench, usePlace } from '../parts/index.ts';
 import { PreparePlace } from '../prepare/index.ts';
-import { useAlarmSound } from '../sound/index.ts';
 import { WatchPlace } from '../watch/index.ts';
 import { FirstCautions } from './first-cautions.tsx';
 import { Masthead } from './masthead.tsx';
-import type { Place } from './place.ts';
 import { RefusedPlace } from './refused-place.tsx';
 import { NotesAboveDialog, StandingNotes } from './standing-notes.tsx';
-import { usePlace } from './use-place.ts';
-import { useBench } from './use-stores.ts';
+import { useAlarmSound } from './use-alarm-sound.ts';
 import { useTheme } from './use-theme.ts';
 
 export function MainWindow() {

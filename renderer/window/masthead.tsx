@@ -1,13 +1,11 @@
 import { useState } from 'react';
+import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
 import { HelpButton } from '../help/index.ts';
-import { CautionsButton } from './cautions-button.tsx';
+import { placeNames, useBench, usePlace, usePlaces } from '../parts/index.ts';
 import { DisplayDialog } from './display-dialog.tsx';
-import { placeNames } from './place.ts';
 import { SavedLine } from './saved-line.tsx';
 import { SecondScreenButton } from './second-screen-button.tsx';
-import { usePlace, usePlaces } from './use-place.ts';
-import { useBench } from './use-stores.ts';
 
 /** The line above every place: where am I, is it saved, what to beware of. */
 export function Masthead() {

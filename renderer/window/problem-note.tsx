@@ -1,8 +1,7 @@
 import { Button } from '../design/index.ts';
+import { useBench, usePlace, useWindowParts } from '../parts/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
 import { problemWords } from '../words/index.ts';
-import { usePlace } from './use-place.ts';
-import { useBench, useWindowParts } from './use-stores.ts';
 
 /** What could not be done, until it has been read. */
 export function ProblemNote() {

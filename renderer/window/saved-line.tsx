@@ -1,6 +1,6 @@
+import { useBench } from '../parts/index.ts';
 import { isViewer, troublesOf } from '../stores/index.ts';
 import { clockWords } from '../words/index.ts';
-import { useBench } from './use-stores.ts';
 
 /** Whether the run is saved on disk, said only after the disk has said so. */
 export function SavedLine() {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../design/index.ts';
+import { useBench } from '../parts/index.ts';
 import { SecondScreenDialog } from './second-screen-dialog.tsx';
-import { useBench } from './use-stores.ts';
 
 /** The way to a window for the class; a window that only watches has none to give. */
 export function SecondScreenButton() {

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import type { SecondScreen } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
-import { useWindowParts } from './use-stores.ts';
+import { useWindowParts } from '../parts/index.ts';
 
 interface SecondScreenDialogProps {
   readonly offer: SecondScreen;

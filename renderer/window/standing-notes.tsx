@@ -1,5 +1,5 @@
+import { goTo, type Place } from '../parts/index.ts';
 import { UrgentBar } from '../watch/index.ts';
-import { goTo, type Place } from './place.ts';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';
 import { UnfinishedRun } from './unfinished-run.tsx';

@@ -1,6 +1,6 @@
+import { useBench } from '../parts/index.ts';
 import { troublesOf } from '../stores/index.ts';
 import { troubleWords } from '../words/index.ts';
-import { useBench } from './use-stores.ts';
 
 /** What is wrong with the advice or the record of the run under way; it stands for as long as it is so. */
 export function TroubleNote() {

@@ -1,10 +1,9 @@
 import { useEffect, useState } from 'react';
 import type { UnfinishedRun as Unfinished } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { durationWords, timeOfDayWords } from '../words/index.ts';
-import { goTo } from './place.ts';
-import { useBench, useWindowParts } from './use-stores.ts';
 
 /** A run that broke off with the program: going on with it is one press, wherever the window stands. */
 export function UnfinishedRun() {

@@ -1,5 +1,5 @@
 import { useEffect, useSyncExternalStore } from 'react';
-import { usePreferences } from './use-stores.ts';
+import { usePreferences } from '../parts/index.ts';
 
 const darkQuery = '(prefers-color-scheme: dark)';
 

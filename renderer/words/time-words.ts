@@ -40,13 +40,3 @@ export function timeOfDayWords(iso: string): string {
   if (Number.isNaN(date.getTime())) return iso;
   return date.toLocaleTimeString(undefined, { timeStyle: 'short' });
 }
-
-/** A tick of the time axis: `25 min`, `1 h`, `1 h 30`. */
-export function axisTimeWords(timeS: number): string {
-  const minutes = Math.round(timeS / 60);
-  if (minutes < 60) return `${minutes} min`;
-  const rest = minutes % 60;
-  return rest === 0
-    ? `${Math.floor(minutes / 60)} h`
-    : `${Math.floor(minutes / 60)} h ${pad(rest)}`;
-}

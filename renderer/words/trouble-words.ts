@@ -1,5 +1,5 @@
 import { assertNever } from '#shared-core';
-import type { Trouble } from '../stores/troubles.ts';
+import type { Trouble } from '../stores/index.ts';
 import { problemWords } from './problem-words.ts';
 
 /** What is wrong with the run under way, and what to do at the still and at the computer. */

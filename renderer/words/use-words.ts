@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
-import { type MarkBody, saidWords } from '#shared-core';
-import { usePreferences } from '../window/use-stores.ts';
+import { axisTimeWords, type MarkBody, saidWords } from '#shared-core';
+import { usePreferences } from '../parts/index.ts';
 import { markWords } from './mark-words.ts';
 import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
-import { axisTimeWords, clockWords } from './time-words.ts';
+import { clockWords } from './time-words.ts';
 
 /** Numbers, times and marks in the person's own way of writing them. */
 export function useWords() {

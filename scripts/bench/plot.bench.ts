@@ -11,6 +11,7 @@ import react from '@vitejs/plugin-react';
 import { chromium, type Page } from 'playwright-core';
 import { build, type InlineConfig, preview } from 'vite';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
+import { quantile } from '../measuring/quantile.ts';
 import { findChromium } from '../testing/find-chromium.ts';
 
 const readings = 1_000_000;
@@ -90,11 +91,6 @@ async function measureMemory(page: Page): Promise<void> {
   console.log(
     `  growth from 1 h to 10 h / bare time and value: ${(grownBytes / rawBytes).toFixed(2)}`,
   );
-}
-
-function quantile(values: readonly number[], share: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }
 
 if (isEntryPoint(import.meta.url)) await run();

@@ -124,6 +124,10 @@ export function drawByHand(seed: string): ByHandDraw {
     pressure: drawPressure(bench, knowledge, pressureKPa, altitudeM),
     probe: { ...defaultRunSettings.probe, silenceS: Math.max(5, 3 * probe.everyS) },
     attentionCheckS: null,
+    safetyConfirms:
+      random.fork('look').uniform() < seenShare[hanging]
+        ? [{ check: 'bulb', role: 'technician' }]
+        : [],
   };
   const changesProbe = bench.uniform() < 0.1;
   const marks = bench.uniform();
@@ -152,6 +156,9 @@ export function drawByHand(seed: string): ByHandDraw {
     random: random.fork('report'),
   };
 }
+
+/** Half of the people look how the bulb hangs; four in five of those who see it hang too high hang it anew, and are not drawn. */
+const seenShare = { right: 0.5, low: 0.5, high: 0.1 } as const;
 
 interface StillKind {
   readonly habit: Habit;

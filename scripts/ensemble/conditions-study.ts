@@ -7,8 +7,8 @@ import {
 import type { BatchEvent, BatchState } from '../../shared-core/column/index.ts';
 import { analyseRun } from '../../shared-core/monitor/index.ts';
 import type { AlarmRecord } from '../../shared-core/snapshot/index.ts';
+import { quantile } from '../measuring/quantile.ts';
 import { type DrawnRun, drawRun } from './draw-run.ts';
-import { quantile } from './summary.ts';
 
 /** How long an alarm may take and still count as raised for what happened [s]. */
 const noticedWithinS = 240;

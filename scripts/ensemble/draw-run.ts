@@ -114,6 +114,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
       altitudeM: null,
     },
     attentionCheckS: null,
+    safetyConfirms: [{ check: 'bulb', role: 'technician' }],
   };
   const setup: BatchSetup = {
     charge: { volumeMl, strengthAbv },

@@ -7,8 +7,8 @@ import {
 } from '../../shared-core/twin/batch-course.ts';
 import { createTwin } from '../../shared-core/twin/index.ts';
 import { drawWalk, guessPrior, toGuess } from '../../shared-core/twin/still-guess.ts';
+import { quantile } from '../measuring/quantile.ts';
 import { drawRun } from './draw-run.ts';
-import { quantile } from './summary.ts';
 
 /** The head where the vapour is at 80 % vol, above the azeotrope [K]. */
 const limitHeightK = 5;

@@ -1,10 +1,5 @@
+import { quantile } from '../measuring/quantile.ts';
 import type { CallScore, RunScore } from './score-run.ts';
-
-/** The value below which this share of the (finite) values lies; NaN when there are none. */
-export function quantile(values: readonly number[], share: number): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
-}
 
 const present = (values: readonly (number | null)[]): number[] =>
   values.filter((value): value is number => value !== null);

@@ -115,6 +115,7 @@ export function drawSecondRun(
       altitudeM: null,
     },
     attentionCheckS: null,
+    safetyConfirms: [{ check: 'bulb', role: 'technician' }],
   };
   const flowMlPerS = ((0.75 * heaterW) / 40_000 / (1 + refluxRatio)) * 58;
   const plateauS = (chargeMl * trueAbv) / 100 / flowMlPerS + 200;

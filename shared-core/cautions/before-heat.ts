@@ -71,6 +71,14 @@ export const beforeHeat = [
     places: ['prepare'],
   },
   {
+    id: 'bulb',
+    act: 'Hang the whole bulb level with the lower edge of the side arm.',
+    because:
+      'One that hangs higher stays cooler than the vapour: the head seems stronger than it is, and the heat comes off late.',
+    check: 'The whole bulb hangs level with the lower edge of the side arm',
+    places: ['prepare'],
+  },
+  {
     id: 'cable',
     act: 'At the head a probe with a metal tip and a PTFE or silicone cable.',
     because: 'Hot ethanol attacks PVC: bare wires in the vapour can spark.',

@@ -6,22 +6,24 @@ export interface Ticks {
   readonly decimals: number;
 }
 
-const steps = [1, 2, 2.5, 5, 10];
-const timeStepsS = [10, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 14400, 21600, 43200];
+const steps = [1, 2, 5, 10];
+const timeStepsS = [10, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10_800, 21_600, 43_200];
 
 /**
- * Round numbers between two ends: the rule of steps 1, 2, 2.5 and 5 times a power of ten.
+ * Round numbers between two ends: the rule of steps 1, 2 and 5 times a power of ten.
  *
- * @param low, high ends [any unit], low < high; most: the largest count of ticks, ≥ 2
- * @throws OutOfRangeError when low is not below high
+ * @param low, high ends [any unit], low ≤ high; most: the largest count of ticks, ≥ 2
+ * @throws OutOfRangeError when low is above high
  *
  * Source: common practice, no source.
  * @example
  * niceTicks(76.8, 83.2, 6).values // => [78, 80, 82]
+ * niceTicks(3, 3, 6).values // => [3]
  * niceTicks(0, 1, 6) // => { "values": [0, 0.2, 0.4, 0.6, 0.8, 1], "decimals": 1 }
  */
 export function niceTicks(low: number, high: number, most: number): Ticks {
-  requireInRange('length of the axis', high - low, Number.MIN_VALUE, Number.MAX_VALUE, '');
+  requireInRange('length of the axis', high - low, 0, Number.MAX_VALUE, '');
+  if (high === low) return { values: [low], decimals: decimalsOf(low) };
   const rough = (high - low) / Math.max(1, most - 1);
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = (steps.find((factor) => factor * power >= rough * (1 - 1e-9)) ?? 10) * power;

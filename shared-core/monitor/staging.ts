@@ -3,9 +3,9 @@ import type { Mark, RunSettings } from '../run/index.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { createConclusions } from './conclude/conclusions.ts';
 import { createStagingLog } from './conclude/staging-log.ts';
+import type { ConclusionLog } from './conclusion-log.ts';
 import type { MarksLedger } from './marks-ledger.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
-import type { RunLog } from './run-log.ts';
 import { type ChannelValue, createChannelSenses } from './sense/channel-senses.ts';
 import type { HeadTracker } from './sense/head-tracker.ts';
 import type { BinnedSecond } from './sense/second-bin.ts';
@@ -14,7 +14,7 @@ import { createLimitScale } from './situation/limit-scale.ts';
 
 /** Works out one second after another and keeps the log of what was concluded. */
 export interface Staging {
-  readonly log: RunLog;
+  readonly log: ConclusionLog;
   second(timeS: number, head: BinnedSecond | null): void;
   seeChannel(reading: ChannelValue): void;
   seeMark(mark: Mark): void;

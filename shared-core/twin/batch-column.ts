@@ -1,4 +1,4 @@
-import { type EquilibriumCurve, readCurve } from './equilibrium-curve.ts';
+import { type EquilibriumTables, readTable } from './equilibrium-tables.ts';
 import type { StillGuess } from './still-guess.ts';
 
 /** Pot and plates of the reduced model at one moment. */
@@ -43,7 +43,7 @@ export function fillColumn(
   chargedMol: number,
   chargedEthanolMol: number,
   flows: ColumnFlows,
-  curve: EquilibriumCurve,
+  curve: EquilibriumTables,
 ): BatchColumn {
   const plates = Math.max(1, Math.min(mostPlates, Math.ceil(guess.plates)));
   const held = Math.min(
@@ -57,7 +57,7 @@ export function fillColumn(
   let potX = chargedEthanolMol / chargedMol;
   let below = potX;
   for (let plate = 1; plate <= plates; plate += 1) {
-    below = readCurve(curve, curve.vapour, below);
+    below = readTable(curve, curve.vapour, below);
     x[plate] = below;
     full[plate] = below;
   }
@@ -97,7 +97,11 @@ export interface ColumnFlows {
  * A forecast takes some hundred thousand of these: pot, plates and top are written out one after the other, so that
  * each row does only its own arithmetic and hands the row below over in variables.
  */
-export function stepColumn(column: BatchColumn, flows: ColumnFlows, curve: EquilibriumCurve): void {
+export function stepColumn(
+  column: BatchColumn,
+  flows: ColumnFlows,
+  curve: EquilibriumTables,
+): void {
   const { x, plates, topEfficiency, held, potMol } = column;
   const { vapourMol, lostMol, distillateMol } = flows;
   const { upper, right } = scratch;
@@ -170,6 +174,6 @@ export function stepColumn(column: BatchColumn, flows: ColumnFlows, curve: Equil
   column.potMol = potMol - distillateMol;
 }
 
-function withinCurve(moleFraction: number, { azeotropeMoleFraction }: EquilibriumCurve): number {
+function withinCurve(moleFraction: number, { azeotropeMoleFraction }: EquilibriumTables): number {
   return Math.max(leastMoleFraction, Math.min(azeotropeMoleFraction, moleFraction));
 }

@@ -1,6 +1,6 @@
 import { type BatchColumn, fillColumn, stepColumn } from './batch-column.ts';
 import { chargeAmounts } from './charge-amounts.ts';
-import { type EquilibriumCurve, equilibriumCurve, readCurve } from './equilibrium-curve.ts';
+import { type EquilibriumTables, equilibriumTables, readTable } from './equilibrium-tables.ts';
 import type { StillGuess } from './still-guess.ts';
 
 /** How a run goes on from the first vapour at the head, for one guess of the still. */
@@ -82,7 +82,7 @@ export function runCourse(
   untilHeadHeightK: number,
   into: BatchCourse,
 ): void {
-  const curve = equilibriumCurve();
+  const curve = equilibriumTables();
   const perMl = chargeAmounts(guess.strengthAbv);
   const vapour = guess.vapourMolPerS;
   const charged = chargeMl * (perMl.ethanolMol + perMl.waterMol);
@@ -109,8 +109,8 @@ export function runCourse(
   into.count = 0;
   while (into.count < capacity) {
     const potX = column.x[0] as number;
-    const headHeight = readCurve(curve, curve.dewHeightK, column.topY);
-    const potHeight = readCurve(curve, curve.boilingHeightK, potX);
+    const headHeight = readTable(curve, curve.dewHeightK, column.topY);
+    const potHeight = readTable(curve, curve.boilingHeightK, potX);
     record(into, headHeight, potHeight, distillateMl, column, curve);
     if (into.count > 2 && headHeight > untilHeadHeightK) return;
     if (potX < 2e-4 || column.potMol < 0.05 * charged) return;
@@ -127,15 +127,15 @@ export function runCourse(
     const distillateMol = vapourMol * share;
     const lostMol = vapourMol * Math.min(1 - share, lossShare);
     stepColumn(column, { vapourMol, lostMol, distillateMol }, curve);
-    distillateMl += distillateMol * readCurve(curve, curve.molarVolumeMl, column.topY);
+    distillateMl += distillateMol * readTable(curve, curve.molarVolumeMl, column.topY);
   }
 }
 
 /** Mean boiling temperature on the plates above the azeotrope [K]: what the column's loss grows with. */
-function columnHeightK({ x, plates }: BatchColumn, curve: EquilibriumCurve): number {
+function columnHeightK({ x, plates }: BatchColumn, curve: EquilibriumTables): number {
   let sum = 0;
   for (let plate = 1; plate <= plates; plate += 1) {
-    sum += readCurve(curve, curve.boilingHeightK, x[plate] as number);
+    sum += readTable(curve, curve.boilingHeightK, x[plate] as number);
   }
   return sum / plates;
 }
@@ -146,7 +146,7 @@ function record(
   potHeight: number,
   distillateMl: number,
   column: BatchColumn,
-  curve: EquilibriumCurve,
+  curve: EquilibriumTables,
 ): void {
   const at = into.count;
   const potX = column.x[0] as number;
@@ -155,7 +155,7 @@ function record(
   into.distillateMl[at] = distillateMl;
   into.headMoleFraction[at] = column.topY;
   into.potMoleFraction[at] = potX;
-  into.potMl[at] = column.potMol * readCurve(curve, curve.molarVolumeMl, potX);
+  into.potMl[at] = column.potMol * readTable(curve, curve.molarVolumeMl, potX);
   into.count = at + 1;
 }
 

@@ -2,9 +2,9 @@ import { createRandom } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../snapshot/index.ts';
 import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
+import { advanceClock, createClock, setClock } from './course-clock.ts';
 import type { Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
-import { advanceClock, createClock, setClock } from './run-clock.ts';
 import { guessPrior, type HeatUp } from './still-guess.ts';
 import { type Moments, weightedEstimate, weightedMoments } from './weighted-values.ts';
 

@@ -1,13 +1,13 @@
 import { type BatchCourse, courseAt } from './batch-course.ts';
 import {
   advanceClock,
+  type CourseClock,
   easeClock,
   logStudent,
-  type RunClock,
   seeFlow,
   seeHead,
   seeVolume,
-} from './run-clock.ts';
+} from './course-clock.ts';
 import type { StillGuess } from './still-guess.ts';
 
 /** Something measured of the still, at a time of boiling since vapour arrived. */
@@ -47,7 +47,7 @@ export function logLikelihood(
   to: number,
   guess: StillGuess,
   course: BatchCourse,
-  clock: RunClock,
+  clock: CourseClock,
 ): number {
   let sum = 0;
   for (let index = from; index < to; index += 1) {
@@ -74,7 +74,7 @@ function headLikelihood(
   heightK: number,
   sdK: number,
   course: BatchCourse,
-  clock: RunClock,
+  clock: CourseClock,
 ): number {
   const expected = courseAt(course, course.headHeightK, clock.courseS);
   const spanS = Math.sqrt(timingS ** 2 + clock.timeVariance);

@@ -1,7 +1,7 @@
 import { type Random, systematicPicks } from '../random/index.ts';
 import { type BatchCourse, copyCourse, emptyCourse, runCourse } from './batch-course.ts';
+import { type CourseClock, createClock, setClock } from './course-clock.ts';
 import { logLikelihood, type Observation } from './observations.ts';
-import { createClock, type RunClock, setClock } from './run-clock.ts';
 import {
   drawWalk,
   type GuessPrior,
@@ -18,10 +18,10 @@ export interface Particle {
   course: BatchCourse;
   /** Log-likelihood of what was assimilated before, and how far the run has come by it. */
   oldLogLikelihood: number;
-  readonly oldClock: RunClock;
+  readonly oldClock: CourseClock;
   /** The same of what is being let in now, and by it. */
   newLogLikelihood: number;
-  readonly newClock: RunClock;
+  readonly newClock: CourseClock;
   weight: number;
 }
 

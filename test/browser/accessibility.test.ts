@@ -71,6 +71,8 @@ async function answerUntilHeatOff(page: Page): Promise<void> {
   await tabTo(page, /^Acknowledge: .*change the receiver/);
   await page.keyboard.press('Enter');
   await heatOff.waitFor({ state: 'detached' });
+  // Its key would land in the fields that are typed into from here on.
+  await page.removeLocatorHandler(attention);
 }
 
 async function markByKeys(page: Page): Promise<void> {

@@ -1,5 +1,5 @@
+import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { createRunLog, type RunLog } from '../run-log.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { eventBecause } from '../words/event-words.ts';
@@ -9,7 +9,7 @@ import { stageBecause } from '../words/stage-words.ts';
 
 /** Puts into the run's log what has changed from one second to the next. */
 export interface StagingLog {
-  readonly log: RunLog;
+  readonly log: ConclusionLog;
   second(before: MonitorFacts, now: MonitorFacts, turns: readonly ChannelTurn[]): void;
 }
 
@@ -17,7 +17,7 @@ export interface StagingLog {
 const estimateEveryS = 60;
 
 export function createStagingLog(): StagingLog {
-  const log = createRunLog('The run begins with the warm-up.');
+  const log = createConclusionLog('The run begins with the warm-up.');
   const silent = new Map<string, number>();
 
   const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
@@ -44,7 +44,7 @@ export function createStagingLog(): StagingLog {
 
   const noteEvents = ({ situation: before }: MonitorFacts, now: MonitorFacts): void => {
     const { situation, stage, timeS } = now;
-    const tell = (event: Parameters<RunLog['event']>[0]): void =>
+    const tell = (event: Parameters<ConclusionLog['event']>[0]): void =>
       log.event(event, timeS, eventBecause(event, now));
     if (before.arrivedS === null && situation.arrivedS !== null) tell('vapour-arrived');
     if (before.recededSinceS === null && situation.recededSinceS !== null) tell('vapour-receded');

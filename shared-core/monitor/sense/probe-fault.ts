@@ -4,7 +4,6 @@ export type ProbeFault =
   | 'silent'
   | 'open-circuit'
   | 'program-closed'
-  | 'power-on-value'
   | 'spikes'
   | 'step'
   | 'frozen'
@@ -21,7 +20,6 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   silent: 'the probe sends nothing',
   'open-circuit': 'the probe reports an open circuit or an impossible value',
   'program-closed': 'the program was closed and heard nothing',
-  'power-on-value': 'the probe sends 85.0 °C, the value it shows before its first measurement',
   spikes: 'readings jump back and forth faster than a bulb can follow',
   step: 'the reading jumped faster than vapour can change, as when a probe slips',
   frozen: 'the reading has stopped changing altogether, even in its last digit',
@@ -46,7 +44,6 @@ export const faultKinds = {
   silent: 'gone',
   'open-circuit': 'gone',
   'program-closed': 'unheard',
-  'power-on-value': 'impossible',
   spikes: 'impossible',
   step: 'impossible',
   frozen: 'impossible',

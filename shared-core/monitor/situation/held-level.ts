@@ -30,6 +30,8 @@ const fewestLevelBlocks = 12;
 const longestLevelStepS = 5;
 /** A head that settles after the heat was eased, or whose pot weakens, rises by some tenths: only one that rises further is leaving [K]. */
 const leavingK = 0.75;
+/** A height counts when it was held for so many blocks. */
+const heightBlocks = 3;
 /** Scatter of a block's mean that no noise model explains [K]. */
 const unexplainedSdK = 0.015;
 
@@ -43,6 +45,15 @@ export function createHeldLevel(): HeldLevel {
   let settlingBlocks = 0;
   let settledForS = 0;
   let lastBlockS = 0;
+  /** The highest the head has stood since it was last upset, and in all the time before. */
+  let lastMeans: number[] = [];
+  let highestC = Number.NEGATIVE_INFINITY;
+  let cameBackFromC = Number.NEGATIVE_INFINITY;
+
+  const keepHeight = (meanC: number): void => {
+    lastMeans = [...lastMeans.slice(1 - heightBlocks), meanC];
+    if (lastMeans.length === heightBlocks) highestC = Math.max(highestC, Math.min(...lastMeans));
+  };
 
   const settle = (level: number, meanC: number, stepS: number): number => {
     settlingBlocks += 1;
@@ -63,9 +74,11 @@ export function createHeldLevel(): HeldLevel {
     return level + (oldest.meanC - level) * (stepS / timeConstantS);
   };
 
-  const judge = (timeS: number, aboveK: number): void => {
+  /** Where a head has stood before and came back from, as one heated by hand does, it leaves nothing. */
+  const judge = (timeS: number, level: number, meanC: number): void => {
     const { logLikelihoodRatio } = detector.evidence();
-    const rises = logLikelihoodRatio > departureThreshold && aboveK > leavingK;
+    const isNew = meanC > Math.max(level, cameBackFromC) + leavingK;
+    const rises = logLikelihoodRatio > departureThreshold && isNew;
     if (departedS === null && rises) departedS = timeS;
     if (departedS !== null && logLikelihoodRatio < 1) departedS = null;
   };
@@ -78,6 +91,7 @@ export function createHeldLevel(): HeldLevel {
     sum = 0;
     count = 0;
     recent.push({ timeS, meanC });
+    keepHeight(meanC);
     if (settledForS < settlingS || settlingBlocks < 2 * fewestLevelBlocks) {
       levelC = settle(level, meanC, stepS);
       return;
@@ -88,12 +102,14 @@ export function createHeldLevel(): HeldLevel {
       slowSdK: noise.slowSdK,
       slowCorrelationS: noise.slowCorrelationS,
     });
-    judge(timeS, meanC - levelC);
+    judge(timeS, levelC, meanC);
   };
 
   /** The head settles again after every upset, and finds its level anew. */
   const interrupt = (): void => {
     detector.restart();
+    cameBackFromC = Math.max(cameBackFromC, highestC);
+    lastMeans = [];
     departedS = null;
     sum = 0;
     count = 0;

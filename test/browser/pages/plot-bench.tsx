@@ -15,20 +15,20 @@ import '../../../renderer/strip/strip.css';
 import '../../../renderer/watch/watch.css';
 import '../../../renderer/understand/understand.css';
 import './plot-bench.css';
-import { createPrepareStore } from '../../../renderer/prepare/index.ts';
-import {
-  createBenchStore,
-  createNoteDraftStore,
-  createPreferencesStore,
-  createRunViewStore,
-} from '../../../renderer/stores/index.ts';
-import { WatchRun } from '../../../renderer/watch/index.ts';
 import {
   createCommands,
   type WindowParts,
   WindowPartsContext,
-} from '../../../renderer/window/index.ts';
-import { useLiveView } from '../../../renderer/window/use-stores.ts';
+} from '../../../renderer/parts/index.ts';
+import { useLiveView } from '../../../renderer/parts/use-stores.ts';
+import {
+  createBenchStore,
+  createNoteDraftStore,
+  createPreferencesStore,
+  createPrepareStore,
+  createRunViewStore,
+} from '../../../renderer/stores/index.ts';
+import { WatchRun } from '../../../renderer/watch/index.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 /** What the bench drives from outside the page. */

@@ -4,7 +4,7 @@ import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
 import { BlindRun } from '../../../renderer/blind/index.ts';
-import type { Film } from '../../../renderer/look-back/film.ts';
+import type { Film } from '../../../renderer/replay/film.ts';
 import { bandOnProbe } from '../../../renderer/strip/index.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';

@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
-import type { Film } from '../../../renderer/look-back/film.ts';
+import type { Film } from '../../../renderer/replay/film.ts';
 import { bandOnProbe } from '../../../renderer/strip/index.ts';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { alignedTrace } from '../../../renderer/compare/aligned-trace.ts';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
 import { traceLooks } from '../../../renderer/compare/trace-look.ts';
-import type { Film } from '../../../renderer/look-back/film.ts';
+import type { Film } from '../../../renderer/replay/film.ts';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
 let standard: Film;

@@ -6,7 +6,7 @@ import {
   whatIfRun,
 } from '../../../renderer/compare/what-if-change.ts';
 import { checkDraft } from '../../../renderer/compare/what-if-draft.ts';
-import type { Film, RecordedRun } from '../../../renderer/look-back/film.ts';
+import type { Film, RecordedRun } from '../../../renderer/replay/film.ts';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
 let record: RecordedRun;

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Film, frameIndexAt, frameTimeS } from '../../../renderer/look-back/film.ts';
 import { type Moment, momentsOf, timeShowing } from '../../../renderer/look-back/moments.ts';
+import { type Film, frameIndexAt, frameTimeS } from '../../../renderer/replay/film.ts';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
 let film: Film;

@@ -2,12 +2,12 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { type KnownRigs, type RequestName, serialSourceSchema, setUpSchema } from '#shared-core';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { Invitation } from '../../../renderer/prepare/invitation.tsx';
 import { KeepRig } from '../../../renderer/prepare/keep-rig.tsx';
-import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
 import { RigBar } from '../../../renderer/prepare/rig-bar.tsx';
+import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { FirstCautions } from '../../../renderer/window/first-cautions.tsx';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { runUnderWay } from '../support/running-run.ts';
 

@@ -2,9 +2,9 @@
 import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { cautionsAt } from '#shared-core';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { looksLeft, safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { SafetySection } from '../../../renderer/prepare/safety-section.tsx';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { serialSourceSchema, setUpSchema } from '#shared-core';
+import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
-import { firstDraft, type PrepareDraft } from '../../../renderer/prepare/prepare-draft.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
 import { setUpWords } from '../../../renderer/prepare/set-up-words.ts';
-import { settingsFromDraft } from '../../../renderer/prepare/settings-from-draft.ts';
+import { firstDraft, type PrepareDraft } from '../../../renderer/stores/prepare-draft.ts';
 
 const source = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' });
 

@@ -2,12 +2,12 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-core';
-import { firstDraft } from '../../../renderer/prepare/prepare-draft.ts';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { ProbeHeard } from '../../../renderer/prepare/probe-heard.tsx';
 import { rehearse } from '../../../renderer/prepare/rehearse.ts';
 import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
+import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const serial: ProbeStatus = {

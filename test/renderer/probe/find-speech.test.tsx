@@ -3,8 +3,8 @@ import { act, cleanup, fireEvent, screen } from '@testing-library/react';
 import { useState } from 'react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type ProbeStatus, serialSourceSchema } from '#shared-core';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { FindSpeech } from '../../../renderer/probe/index.ts';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const source = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyUSB0' });

@@ -2,8 +2,8 @@
 import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { type ProbeStatus, serialSourceSchema } from '#shared-core';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { HeadQuestion } from '../../../renderer/probe/index.ts';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);

@@ -1,14 +1,14 @@
 import { type RenderResult, render } from '@testing-library/react';
 import type { ReactElement } from 'react';
-import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
+import { createCommands } from '../../../renderer/parts/commands.ts';
+import { type WindowParts, WindowPartsContext } from '../../../renderer/parts/stores-context.ts';
 import {
   createBenchStore,
   createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
-import { createCommands } from '../../../renderer/window/commands.ts';
-import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
+import { createPrepareStore } from '../../../renderer/stores/prepare-store.ts';
 
 type Request = WindowParts['service']['request'];
 

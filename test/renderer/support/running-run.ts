@@ -4,7 +4,7 @@ import {
   defaultRunSettings,
   type RecordingStatus,
 } from '#shared-core';
-import type { WindowParts } from '../../../renderer/window/stores-context.ts';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 export const recording: RecordingStatus = {

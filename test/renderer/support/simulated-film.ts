@@ -1,5 +1,5 @@
-import type { Film, RecordedRun } from '../../../renderer/look-back/film.ts';
-import { makeFilm } from '../../../renderer/look-back/make-film.ts';
+import type { Film, RecordedRun } from '../../../renderer/replay/film.ts';
+import { makeFilm } from '../../../renderer/replay/make-film.ts';
 import { type SimulatedRun, simulatedRun } from '../../support/simulated-run.ts';
 
 /** A simulated run as Look back reads it. */

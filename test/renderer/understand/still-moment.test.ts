@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { pearFermentSetup, simulateBatch } from '#shared-core';
-import { type Film, frameIndexAt } from '../../../renderer/look-back/film.ts';
+import { type Film, frameIndexAt } from '../../../renderer/replay/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import { stillMomentAt } from '../../../renderer/understand/still-moment.ts';
 import type { BatchRun } from '../../../shared-core/column/simulate-batch.ts';

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type Film, frameIndexAt } from '../../../renderer/look-back/film.ts';
+import { type Film, frameIndexAt } from '../../../renderer/replay/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import { UnderstandPanel, useUnderstanding } from '../../../renderer/understand/index.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';

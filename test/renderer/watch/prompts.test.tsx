@@ -2,16 +2,16 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type AlarmView, alarmCatalogue, type RequestName } from '#shared-core';
-import { createPrepareStore } from '../../../renderer/prepare/prepare-store.ts';
+import { createCommands } from '../../../renderer/parts/commands.ts';
+import { type WindowParts, WindowPartsContext } from '../../../renderer/parts/stores-context.ts';
 import {
   createBenchStore,
   createNoteDraftStore,
   createPreferencesStore,
   createRunViewStore,
 } from '../../../renderer/stores/index.ts';
+import { createPrepareStore } from '../../../renderer/stores/prepare-store.ts';
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
-import { createCommands } from '../../../renderer/window/commands.ts';
-import { type WindowParts, WindowPartsContext } from '../../../renderer/window/stores-context.ts';
 import { cautions } from '../../../shared-core/cautions/cautions.ts';
 import { alarms } from '../../../shared-core/snapshot/alarm.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';

@@ -2,8 +2,8 @@
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { RecordingStatus, RequestName } from '#shared-core';
+import type { Place } from '../../../renderer/parts/place.ts';
 import { MainWindow } from '../../../renderer/window/index.ts';
-import type { Place } from '../../../renderer/window/place.ts';
 import { StandingNotes } from '../../../renderer/window/standing-notes.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { heatOffPrompt, recording, runUnderWay } from '../support/running-run.ts';
@@ -62,6 +62,12 @@ describe('a standing heat-off prompt', () => {
       expect(screen.queryByRole('dialog')).toBeNull();
     });
   }
+});
+
+test('a standing prompt does not take the keys meant for the field of a dialog', () => {
+  show('watch');
+  fireEvent.click(screen.getByRole('button', { name: /^Volume$/ }));
+  expect(document.activeElement).toBe(screen.getByLabelText(/Volume in the receiver now/));
 });
 
 describe('what is wrong with the run under way', () => {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { drawRun } from '../../../scripts/ensemble/draw-run.ts';
 import { scoreRun } from '../../../scripts/ensemble/score-run.ts';
 import { simulateRun } from '../../../scripts/ensemble/simulate-run.ts';
-import { quantile } from '../../../scripts/ensemble/summary.ts';
 import { readTruth } from '../../../scripts/ensemble/truth.ts';
+import { quantile } from '../../../scripts/measuring/quantile.ts';
 
 // A dozen keeps this file quick; scripts/ensemble.ts measures the same on hundreds.
 const scores = Array.from({ length: 12 }, (_, index) => {

@@ -10,7 +10,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(base, { recursive: true }));
 
-async function fetchWith(installerText: string) {
+async function fetchWith(installerText: string, patienceMs = 1000) {
   const installer = path.join(base, 'installer.cjs');
   writeFileSync(installer, installerText);
   const lines: string[] = [];
@@ -18,7 +18,7 @@ async function fetchWith(installerText: string) {
   const fetched = await fetchWithPatience({
     installer,
     temporaryFolder,
-    patienceMs: 1000,
+    patienceMs,
     report: (line) => lines.push(line),
   });
   return { fetched, lines, left: existsSync(temporaryFolder) };
@@ -33,11 +33,14 @@ test('a download that brings nothing is ended', async () => {
 });
 
 test('a download that arrives is told of and leaves nothing in the temporary folder', async () => {
+  // Whole at once, and so long before the end that a machine with other work to do looks in between.
   const installer = `
-    const file = require('node:path').join(require('node:os').tmpdir(), 'part');
-    require('node:fs').writeFileSync(file, Buffer.alloc(25_000_000));
-    setTimeout(() => {}, 1600);`;
-  expect(await fetchWith(installer)).toEqual({
+    const { renameSync, writeFileSync } = require('node:fs');
+    const folder = require('node:os').tmpdir();
+    writeFileSync(folder + '-part', Buffer.alloc(25_000_000));
+    renameSync(folder + '-part', require('node:path').join(folder, 'part'));
+    setTimeout(() => {}, 3000);`;
+  expect(await fetchWith(installer, 60_000)).toEqual({
     fetched: true,
     lines: ['… 25 MB fetched'],
     left: false,
@@ -45,5 +48,5 @@ test('a download that arrives is told of and leaves nothing in the temporary fol
 });
 
 test('an installer that fails is a failure', async () => {
-  expect((await fetchWith('process.exit(1);')).fetched).toBe(false);
+  expect((await fetchWith('process.exit(1);', 60_000)).fetched).toBe(false);
 });

@@ -128,6 +128,17 @@ test('ticks are round and lie within the axis', () => {
     values: [-0.3, -0.2, -0.1, 0, 0.1, 0.2, 0.3].map((value) => value + 0),
     decimals: 1,
   });
+  expect(
+    [niceTicks(75, 101, 7), niceTicks(-4, 22, 8), niceTicks(75, 87, 7), niceTicks(3, 3, 6)].map(
+      ({ values }) => values,
+    ),
+  ).toEqual([
+    [75, 80, 85, 90, 95, 100],
+    [-0, 5, 10, 15, 20].map((value) => value + 0),
+    [76, 78, 80, 82, 84, 86],
+    [3],
+  ]);
+  expect(timeTicks(0, 3600, 7)).toEqual([0, 600, 1200, 1800, 2400, 3000, 3600]);
   expect(timeTicks(0, 36_000, 8)).toEqual([0, 7200, 14_400, 21_600, 28_800, 36_000]);
 });
 

@@ -35,6 +35,8 @@ export const barometerSettings = {
     source: 'barometer',
     altitudeM: null,
   },
+  /** Somebody looked how the bulb hangs. */
+  safetyConfirms: [{ check: 'bulb', role: 'technician' }],
 } as const satisfies RunSettings;
 
 export function head(timeS: number, value: number): RunInput {

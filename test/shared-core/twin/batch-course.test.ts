@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createBatchSimulation, pearFermentSetup } from '#shared-core';
 import { courseAt, emptyCourse, runCourse } from '../../../shared-core/twin/batch-course.ts';
 import { chargeAmounts } from '../../../shared-core/twin/charge-amounts.ts';
-import { equilibriumCurve, readCurve } from '../../../shared-core/twin/equilibrium-curve.ts';
+import { equilibriumTables, readTable } from '../../../shared-core/twin/equilibrium-tables.ts';
 import type { StillGuess } from '../../../shared-core/twin/still-guess.ts';
 
 const guess: StillGuess = {
@@ -27,12 +27,12 @@ describe('runCourse', () => {
       const flow =
         (course.distillateMl[index] as number) - (course.distillateMl[index - 1] as number);
       distilled +=
-        (flow / readCurve(equilibriumCurve(), equilibriumCurve().molarVolumeMl, head)) * head;
+        (flow / readTable(equilibriumTables(), equilibriumTables().molarVolumeMl, head)) * head;
     }
     const potX = course.potMoleFraction[last] as number;
-    const curve = equilibriumCurve();
+    const curve = equilibriumTables();
     const inPot =
-      ((course.potMl[last] as number) / readCurve(curve, curve.molarVolumeMl, potX)) * potX;
+      ((course.potMl[last] as number) / readTable(curve, curve.molarVolumeMl, potX)) * potX;
     const charged = 330 * chargeAmounts(bare.strengthAbv).ethanolMol;
     expect(Math.abs((distilled + inPot) / charged - 1)).toBeLessThan(0.002);
   });

@@ -16,6 +16,7 @@ const settings = {
     source: 'barometer' as const,
     altitudeM: null,
   },
+  safetyConfirms: [{ check: 'bulb', role: 'technician' as const }],
 };
 const scale = createVapourScale(98.6, 80);
 
@@ -42,6 +43,15 @@ test('where nobody entered an air pressure a head that holds 5 K low is believed
   });
   expect(belief.meanK).toBeLessThan(-4.8);
   expect(probabilityAbove(belief, lowestC + 5.5, 0.1, unknown.limitC)).toBeGreaterThan(0.5);
+});
+
+test('a bulb at which nobody looked may hang high: much lower offsets are left open', () => {
+  const unseen = { ...settings, safetyConfirms: [] };
+  const lowestC = scale.azeotropeC + 2;
+  const evidence = { lowestC, lowestSdK: 0.05, lowestLaterC: lowestC };
+  const lowK = (known: typeof settings): number =>
+    trueTemperatureQuantileC(believeScale(known, scale, evidence), lowestC, 0.05, 0.975) - lowestC;
+  expect(lowK(unseen)).toBeGreaterThan(lowK(settings) + 0.5);
 });
 
 test('a quantile of the true temperature has that much probability below it', () => {

@@ -1,0 +1,2 @@
+/** Acts that must not run into each other wait their turn. */
+export { takeTurns } from './take-turns.ts';

@@ -1,0 +1,6 @@
+/** What was entered in Prepare, made into settings and told apart from mistakes. */
+export { fieldNames, type TextField } from './field-names.ts';
+export { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
+export { plateauC, probeKinds } from './probe-kinds.ts';
+export { settingsFromDraft } from './settings-from-draft.ts';
+export { useDraftFields } from './use-draft-fields.ts';

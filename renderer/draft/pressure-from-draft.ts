@@ -1,0 +1,112 @@
+import {
+  fail,
+  judgeBarometerEntry,
+  type PressureSetting,
+  type Result,
+  settingRanges,
+  stationPressure,
+  succeed,
+} from '#shared-core';
+import type { PrepareDraft } from '../stores/index.ts';
+import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
+
+/** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
+export interface DraftPressure {
+  readonly setting: PressureSetting;
+  readonly sentence: string;
+  readonly doubt: string | null;
+}
+
+export interface FieldProblem {
+  readonly field: keyof PrepareDraft;
+  readonly message: string;
+}
+
+/** Sea-level pressures beyond any weather ever reported, 87.0 and 108.5 kPa being the records (from memory). */
+const seaLevelRangeKPa = { low: 87, high: 109 } as const;
+
+/** The pressure on the still, or what is wrong with the entries it is made from: all of them at once. */
+export function pressureFromDraft(
+  draft: PrepareDraft,
+): Result<DraftPressure, readonly FieldProblem[]> {
+  const { pressureFrom } = draft;
+  const altitude = altitudeOf(draft);
+  const problems = altitude.ok ? [] : [altitude.error];
+  const altitudeM = altitude.ok ? altitude.value : null;
+  if (pressureFrom === 'altitude') {
+    if (altitudeM === null) return fail(problems);
+    return succeed(settled({ kind: 'altitude', altitudeM }, altitudeM, null));
+  }
+  const pressure = readPressureKPa(draft, pressureFrom);
+  if (!pressure.ok) return fail([...problems, pressure.error]);
+  if (problems.length > 0) return fail(problems);
+  const pressureKPa = pressure.value;
+  if (pressureFrom === 'sea-level') {
+    const evidence = {
+      kind: 'sea-level-report',
+      seaLevelPressureKPa: pressureKPa,
+      altitudeM: altitudeM ?? 0,
+    } as const;
+    return succeed(settled(evidence, altitudeM, null));
+  }
+  const judgement = altitudeM === null ? null : judgeBarometerEntry({ pressureKPa, altitudeM });
+  const doubt = judgement && judgement.kind !== 'plausible' ? judgement.sentence : null;
+  return succeed(settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, altitudeM, doubt));
+}
+
+/** Beside a barometer it may be left out (null), but what is there must be an altitude. */
+function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
+  if (draft.pressureFrom === 'barometer' && draft.altitudeM.trim() === '') return succeed(null);
+  const field = 'altitudeM';
+  if (draft.altitudeM.trim() === '') {
+    return fail({ field, message: 'Needed: metres above sea level, from a map. 0 at the coast.' });
+  }
+  if (mayHaveThousandsMark(draft.altitudeM)) return fail({ field, message: thousandsWords });
+  const altitudeM = numberFrom(draft.altitudeM);
+  const { low, high } = settingRanges.altitudeM;
+  return altitudeM !== null && altitudeM >= low && altitudeM <= high
+    ? succeed(altitudeM)
+    : fail({ field, message: `Metres above sea level, ${numberWords(low, 0, '.')} to ${high}.` });
+}
+
+function readPressureKPa(
+  draft: PrepareDraft,
+  pressureFrom: 'barometer' | 'sea-level',
+): Result<number, FieldProblem> {
+  const isSeaLevel = pressureFrom === 'sea-level';
+  const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
+  if (draft[field].trim() === '') {
+    const message = isSeaLevel ? 'Needed: from today’s report.' : 'Needed: what it shows today.';
+    return fail({ field, message });
+  }
+  const { low, high } = isSeaLevel ? seaLevelRangeKPa : settingRanges.pressureKPa;
+  if (draft.pressureUnit === 'hPa' && mayHaveThousandsMark(draft[field])) {
+    return fail({ field, message: thousandsWords });
+  }
+  const pressureKPa = inKPa(draft[field], draft.pressureUnit);
+  if (pressureKPa !== null && pressureKPa >= low && pressureKPa <= high) {
+    return succeed(pressureKPa);
+  }
+  const scale = draft.pressureUnit === 'hPa' ? 10 : 1;
+  const range = `${low * scale} to ${high * scale} ${draft.pressureUnit}`;
+  return fail({ field, message: `A pressure from ${range}.` });
+}
+
+function settled(
+  evidence: Parameters<typeof stationPressure>[0],
+  altitudeM: number | null,
+  doubt: string | null,
+): DraftPressure {
+  const { pressureKPa, standardUncertaintyKPa, sentence } = stationPressure(evidence);
+  const source = evidence.kind === 'altitude' ? 'altitude' : 'barometer';
+  return {
+    setting: { pressureKPa, standardUncertaintyKPa, source, altitudeM },
+    sentence,
+    doubt,
+  };
+}
+
+function inKPa(text: string, unit: PrepareDraft['pressureUnit']): number | null {
+  const value = numberFrom(text);
+  return value === null ? null : unit === 'hPa' ? value / 10 : value;
+}

@@ -1,0 +1,118 @@
+import {
+  defaultRunSettings,
+  fail,
+  type Result,
+  type RunSettings,
+  settingRanges,
+  succeed,
+} from '#shared-core';
+import type { PrepareDraft } from '../stores/index.ts';
+import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
+import { probeKinds } from './probe-kinds.ts';
+
+interface Bounds {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+}
+
+const bounds = {
+  chargeVolumeMl: { ...settingRanges.chargeVolumeMl, unit: 'mL' },
+  chargeStrengthAbv: { ...settingRanges.chargeStrengthAbv, unit: '% vol' },
+  leastStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
+  reactionTimeS: { ...settingRanges.reactionTimeS, unit: 's' },
+  leastMeanStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
+  dripRateMlPerMin: { low: 0.05, high: 100, unit: 'mL/min' },
+  plates: { ...settingRanges.plates, unit: 'plates' },
+  heatW: { ...settingRanges.heatW, unit: 'W' },
+} as const satisfies Partial<Record<keyof PrepareDraft, Bounds>>;
+
+const firstFractionBounds = {
+  minutes: { ...settingRanges.firstFractionMinutes, unit: 'min' },
+  volume: { ...settingRanges.firstFractionMl, unit: 'mL' },
+  drops: { ...settingRanges.firstFractionDrops, unit: 'drops' },
+} as const;
+
+/** The run's settings from the form, or every field that still needs a better entry. */
+export function settingsFromDraft(
+  draft: PrepareDraft,
+): Result<RunSettings, readonly FieldProblem[]> {
+  const problems: FieldProblem[] = [];
+  const read = (field: keyof typeof bounds): number => {
+    const { low, high, unit } = bounds[field];
+    if (high >= 1000 && mayHaveThousandsMark(draft[field])) {
+      problems.push({ field, message: thousandsWords });
+      return low;
+    }
+    const value = numberFrom(draft[field]);
+    if (value !== null && value >= low && value <= high) return value;
+    problems.push({ field, message: `A number from ${low} to ${high} ${unit}.` });
+    return low;
+  };
+  const readOrUnknown = (field: 'plates' | 'heatW') =>
+    draft[field].trim() === '' ? null : read(field);
+
+  if (draft.name.trim() === '') problems.push({ field: 'name', message: 'Give the run a name.' });
+  const pressure = pressureFromDraft(draft);
+  if (!pressure.ok) problems.push(...pressure.error);
+  read('dripRateMlPerMin');
+  const probe = probeKinds[draft.probeKind];
+  const settings: Omit<RunSettings, 'pressure'> = {
+    name: draft.name.trim(),
+    charge: {
+      volumeMl: read('chargeVolumeMl'),
+      strengthAbv: read('chargeStrengthAbv'),
+      standardUncertaintyAbv: 0.5,
+    },
+    rig: {
+      description: draft.rigDescription.trim(),
+      plates: readOrUnknown('plates'),
+      heatW: readOrUnknown('heatW'),
+      columnLossW: null,
+    },
+    probe: {
+      standardUncertaintyK: probe.standardUncertaintyK,
+      offsetK: 0,
+      gain: 1,
+      ...draft.correction,
+      silenceS: defaultRunSettings.probe.silenceS,
+      lagT90S: probe.lagT90S,
+    },
+    leastStrengthAbv: read('leastStrengthAbv'),
+    stop:
+      draft.stopKind === 'strength'
+        ? { kind: 'strength' }
+        : { kind: draft.stopKind, leastMeanStrengthAbv: read('leastMeanStrengthAbv') },
+    firstFraction: readFirstFraction(draft, problems),
+    reactionTimeS: read('reactionTimeS'),
+    attentionCheckS: 900,
+    safetyConfirms: [...draft.confirms],
+  };
+  if (!pressure.ok || problems.length > 0) return fail(problems);
+  return succeed({ ...settings, pressure: pressure.value.setting });
+}
+
+function readFirstFraction(
+  { firstFractionKind: kind, firstFractionAmount }: PrepareDraft,
+  problems: FieldProblem[],
+): RunSettings['firstFraction'] {
+  const { low, high, unit } = firstFractionBounds[kind];
+  const isDoubtful = high >= 1000 && mayHaveThousandsMark(firstFractionAmount);
+  const amount = isDoubtful ? null : numberFrom(firstFractionAmount);
+  if (amount === null || amount < low || amount > high) {
+    problems.push({
+      field: 'firstFractionAmount',
+      message: isDoubtful ? thousandsWords : `A number from ${low} to ${high} ${unit}.`,
+    });
+    return { kind: 'minutes', minutes: 0 };
+  }
+  switch (kind) {
+    case 'minutes':
+      return { kind, minutes: amount };
+    case 'volume':
+      return { kind, volumeMl: amount };
+    case 'drops':
+      return { kind, count: Math.round(amount) };
+  }
+}

@@ -1,0 +1,8 @@
+/** Squared paper with two axes, and the frame and table that go with a figure. */
+export type { Axis } from './axis.ts';
+export { FigureFrame } from './figure-frame.tsx';
+export { NumbersTable } from './numbers-table.tsx';
+export { PlotPaper } from './plot-paper.tsx';
+export { type PlotScale, plotScale } from './plot-scale.ts';
+export { timeAxis } from './time-axis.ts';
+export { type BoxSize, useBoxSize } from './use-box-size.ts';

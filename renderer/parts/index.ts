@@ -1,0 +1,7 @@
+/** What every room of the window stands on: its stores, commands, places and keys. */
+export { type Commands, createCommands } from './commands.ts';
+export { goTo, type Place, placeNames } from './place.ts';
+export { type WindowParts, WindowPartsContext } from './stores-context.ts';
+export { useMarkKeys } from './use-mark-keys.ts';
+export { usePlace, usePlaces } from './use-place.ts';
+export { useBench, useLiveView, usePreferences, usePrepare, useWindowParts } from './use-stores.ts';

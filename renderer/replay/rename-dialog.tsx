@@ -1,0 +1,66 @@
+import { useId, useState } from 'react';
+import type { RunSummary } from '#shared-core';
+import { Button, Dialog } from '../design/index.ts';
+import { useWindowParts } from '../parts/index.ts';
+
+interface RenameDialogProps {
+  readonly run: RunSummary;
+  readonly onClose: (hasChanged: boolean) => void;
+}
+
+export function RenameDialog({ run, onClose }: RenameDialogProps) {
+  const { service, bench } = useWindowParts();
+  const id = useId();
+  const [name, setName] = useState(run.name);
+  const [notes, setNotes] = useState(run.notes);
+  const save = async () => {
+    const body = { runId: run.runId, name: name.trim(), notes };
+    const answer = await service.request('runs/rename', body);
+    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    onClose(answer.ok);
+  };
+  return (
+    <Dialog title="Name and notes" onClose={() => onClose(false)}>
+      <form
+        className="dialog-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (name.trim() !== '') void save();
+        }}
+      >
+        <div className="field">
+          <label className="field-name" htmlFor={`${id}-name`}>
+            Name
+          </label>
+          <input
+            id={`${id}-name`}
+            className="entry"
+            maxLength={120}
+            value={name}
+            onChange={({ target }) => setName(target.value)}
+          />
+        </div>
+        <div className="field">
+          <label className="field-name" htmlFor={`${id}-notes`}>
+            Notes
+          </label>
+          <textarea
+            id={`${id}-notes`}
+            className="entry"
+            rows={4}
+            maxLength={4000}
+            value={notes}
+            onChange={({ target }) => setNotes(target.value)}
+          />
+          <p className="small soft">The record itself stays as it was; this is kept beside it.</p>
+        </div>
+        <div className="dialog-acts">
+          <Button onClick={() => onClose(false)}>Cancel</Button>
+          <button type="submit" className="button" data-weight="main" disabled={name.trim() === ''}>
+            Keep
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

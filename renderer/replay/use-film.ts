@@ -1,0 +1,69 @@
+import { useEffect, useState } from 'react';
+import type { Mark, RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
+import { readWholeRun } from '../feed/index.ts';
+import { useWindowParts } from '../parts/index.ts';
+import { type Agreement, agreementWith } from './agreement.ts';
+import type { Film } from './film.ts';
+import { makeFilm } from './make-film.ts';
+
+export type FilmProgress =
+  | { readonly step: 'reading' }
+  | { readonly step: 'computing'; readonly done: number }
+  | { readonly step: 'failed'; readonly problem: ServiceProblem }
+  | {
+      readonly step: 'ready';
+      readonly film: Film;
+      readonly summary: RunSummary;
+      readonly lateMarks: readonly Mark[];
+      readonly agreement: Agreement;
+    };
+
+const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
+
+/** Reads a run and plays it through the monitor, telling how far it is. */
+export function useFilm(runId: string): FilmProgress {
+  const { service } = useWindowParts();
+  const [progress, setProgress] = useState<FilmProgress>({ step: 'reading' });
+  useEffect(() => {
+    let isWanted = true;
+    const make = async () => {
+      const inputs: RunInput[] = [];
+      let last: RunPage | null = null;
+      const reader = { service, breathe, isWanted: () => isWanted };
+      const problem = await readWholeRun(reader, runId, 0, (page) => {
+        for (const input of page.inputs) inputs.push(input);
+        last = page;
+      });
+      if (!isWanted) return;
+      if (problem !== null || last === null) {
+        const failure = problem ?? { kind: 'run-not-found', runId };
+        return setProgress({ step: 'failed', problem: failure });
+      }
+      const { summary, settings, endS, lateMarks = [] }: RunPage = last;
+      const { name, startedAtIso, imported } = summary;
+      const isImported = imported === true;
+      const film = await makeFilm(
+        {
+          identity: { origin: 'replay', isImported, runId, name, startedAtIso, settings },
+          inputs,
+          endS,
+        },
+        {
+          nowMs: () => performance.now(),
+          breathe,
+          isWanted: () => isWanted,
+          onProgress: (done) => setProgress({ step: 'computing', done }),
+        },
+      );
+      if (!film || !isWanted) return;
+      const recorded = await service.request('runs/changes', { runId });
+      const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
+      if (isWanted) setProgress({ step: 'ready', film, summary, lateMarks, agreement });
+    };
+    void make();
+    return () => {
+      isWanted = false;
+    };
+  }, [service, runId]);
+  return progress;
+}

@@ -1,0 +1,78 @@
+import type { RunSettings, SafetyConfirm, SetUp } from '#shared-core';
+import type { ProbeCorrection } from './probe-correction.ts';
+
+export type PressureFrom = SetUp['pressureFrom'];
+export type PressureUnit = SetUp['pressureUnit'];
+export type ProbeKind = SetUp['probeKind'];
+export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
+export type StopKind = RunSettings['stop']['kind'];
+export type Role = SafetyConfirm['role'];
+
+/** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
+export interface PrepareDraft {
+  readonly name: string;
+  readonly chargeVolumeMl: string;
+  readonly chargeStrengthAbv: string;
+  readonly rigDescription: string;
+  readonly plates: string;
+  readonly heatW: string;
+  readonly pressureFrom: PressureFrom;
+  readonly pressureUnit: PressureUnit;
+  readonly stationPressure: string;
+  readonly seaLevelPressure: string;
+  readonly altitudeM: string;
+  readonly probeKind: ProbeKind;
+  /** From ice and steam; null for a probe as bought. */
+  readonly correction: ProbeCorrection | null;
+  readonly leastStrengthAbv: string;
+  readonly stopKind: StopKind;
+  readonly leastMeanStrengthAbv: string;
+  readonly dripRateMlPerMin: string;
+  readonly firstFractionKind: FirstFractionKind;
+  readonly firstFractionAmount: string;
+  readonly reactionTimeS: string;
+  readonly role: Role;
+  /** When this lesson ends, `11:45`; empty where nobody said. */
+  readonly bell: string;
+  /** Checks confirmed so far, each with the role of who did. */
+  readonly confirms: readonly SafetyConfirm[];
+}
+
+export const firstDraft: PrepareDraft = {
+  name: 'Pear-juice ferment',
+  chargeVolumeMl: '350',
+  chargeStrengthAbv: '9',
+  rigDescription: '',
+  plates: '',
+  heatW: '',
+  pressureFrom: 'altitude',
+  pressureUnit: 'hPa',
+  stationPressure: '',
+  seaLevelPressure: '',
+  altitudeM: '',
+  probeKind: 'digital',
+  correction: null,
+  leastStrengthAbv: '80',
+  stopKind: 'strength',
+  leastMeanStrengthAbv: '88',
+  dripRateMlPerMin: '1',
+  firstFractionKind: 'minutes',
+  firstFractionAmount: '2',
+  reactionTimeS: '45',
+  role: 'teacher',
+  bell: '',
+  confirms: [],
+};
+
+/** The draft with these checks confirmed now by the present role, or no longer confirmed. */
+export function withConfirms(
+  draft: PrepareDraft,
+  checks: readonly string[],
+  isDone: boolean,
+  confirmedAtIso: string,
+): PrepareDraft {
+  const others = draft.confirms.filter(({ check }) => !checks.includes(check));
+  const { role } = draft;
+  const made = checks.map((check) => ({ check, role, confirmedAtIso }));
+  return { ...draft, confirms: isDone ? [...others, ...made] : others };
+}
