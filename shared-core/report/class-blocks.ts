@@ -19,12 +19,21 @@ const results: readonly Result[] = [
   { title: 'Stages', decimals: 1, of: ({ plates }) => plates?.plates.stepped.value ?? null },
 ];
 
-/** The results of a class, one row a run, with their spread below. */
+/** The results of a class: their spread, then one row a run, which may go on overleaf. */
 export function classBlocks(studies: readonly RunStudy[]): readonly Block[] {
   const words = (value: number | null, decimals: number) =>
     value === null ? '–' : numberWords(value, decimals);
   return [
     { kind: 'heading', level: 1, text: 'The class' },
+    {
+      kind: 'table',
+      caption: 'Spread over all runs',
+      columns: [
+        { title: '', align: 'start', width: 4 },
+        ...results.map(({ title }) => ({ title, align: 'end', width: 2.2 }) as const),
+      ],
+      rows: spreadRows(studies),
+    },
     {
       kind: 'table',
       caption: 'Results of all runs; uncertainties stand with each run below',
@@ -39,15 +48,6 @@ export function classBlocks(studies: readonly RunStudy[]): readonly Block[] {
         study.verdicts.verdict.mainFraction ? 'yes' : 'no',
       ]),
     },
-    {
-      kind: 'table',
-      caption: 'Their spread',
-      columns: [
-        { title: '', align: 'start', width: 4 },
-        ...results.map(({ title }) => ({ title, align: 'end', width: 2.2 }) as const),
-      ],
-      rows: spreadRows(studies),
-    },
   ];
 }
 
@@ -56,22 +56,28 @@ function spreadRows(studies: readonly RunStudy[]): readonly (readonly string[])[
     decimals,
     values: studies.flatMap((study) => of(study) ?? []).toSorted((a, b) => a - b),
   }));
-  const row = (name: string, of: (values: readonly number[]) => number | undefined) => [
+  const row = (
+    name: string,
+    of: (values: readonly number[]) => number | undefined,
+    moreDecimals = 0,
+  ) => [
     name,
     ...columns.map(({ values, decimals }) => {
       const value = of(values);
-      return value === undefined ? '–' : numberWords(value, decimals);
+      return value === undefined ? '–' : numberWords(value, decimals + moreDecimals);
     }),
   ];
+  const deviationOf = (values: readonly number[]) => {
+    const mean = meanOf(values);
+    if (mean === undefined || values.length < 2) return undefined;
+    const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    return Math.sqrt(squares / (values.length - 1));
+  };
   return [
     ['Runs', ...columns.map(({ values }) => String(values.length))],
     row('Mean', meanOf),
-    row('Standard deviation', (values) => {
-      const mean = meanOf(values);
-      if (mean === undefined || values.length < 2) return undefined;
-      const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-      return Math.sqrt(squares / (values.length - 1));
-    }),
+    // A spread below the last digit of the values is not none.
+    row('Standard deviation', deviationOf, 1),
     row('Least', (values) => values[0]),
     row('Greatest', (values) => values.at(-1)),
   ];

@@ -7,7 +7,7 @@ import { originOf } from './run-origin.ts';
 import type { RunStudy } from './study-run.ts';
 
 /** More columns than this do not fit on a page: a class has a row a run. */
-const mostSideBySide = 6;
+export const mostSideBySide = 6;
 
 /** Runs side by side, e.g. simple and fractional; nothing for a single run. */
 export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[] {

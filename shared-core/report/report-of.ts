@@ -1,5 +1,5 @@
 import { cautionBlocks } from './caution-blocks.ts';
-import { comparisonBlocks } from './comparison-blocks.ts';
+import { comparisonBlocks, mostSideBySide } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { runBlocks } from './report-of-run.ts';
@@ -23,7 +23,7 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
       : `Distillation report: ${studies.length} runs`;
   return {
     title,
-    subtitle: studies.map(({ runId }) => runId).join(', '),
+    subtitle: runsWords(studies),
     footer: footerOf(studies),
     blocks: [
       ...comparisonBlocks(studies),
@@ -36,6 +36,12 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
       ...method(studies),
     ],
   };
+}
+
+/** Which runs they are; those of a class stand with each run below. */
+function runsWords(studies: readonly RunStudy[]): string {
+  const names = studies.map(({ runId }) => runId);
+  return names.length > mostSideBySide ? `${names[0]} to ${names.at(-1)}` : names.join(', ');
 }
 
 /** Versions, so that a number can be traced to the model it came from. */

@@ -16,7 +16,7 @@ export async function printDocument(
   createdMs: number,
 ): Promise<Uint8Array> {
   const { default: PdfDocument } = await import('pdfkit');
-  const { reportFonts } = await import('./report-fonts.ts');
+  const { shareReportFonts } = await import('./shared-font.ts');
   const pdf = new PdfDocument({
     size: 'A4',
     margins: { ...margins },
@@ -26,7 +26,8 @@ export async function printDocument(
     tagged: true,
     lang: 'en',
     displayTitle: true,
-    font: reportFonts.regular,
+    // The fonts come below.
+    font: '',
     info: {
       Title: printed.title,
       Producer: 'Still Head Monitor',
@@ -34,6 +35,7 @@ export async function printDocument(
       CreationDate: new Date(createdMs),
     },
   });
+  shareReportFonts(pdf);
   const bytes = collect(pdf);
   const document = documentTag(pdf);
   leaf(pdf, document, 'H1', () => {

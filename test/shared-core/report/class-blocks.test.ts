@@ -8,19 +8,20 @@ const classOf = (count: number) =>
 const tables = (count: number) =>
   reportOf(classOf(count)).blocks.flatMap((block) => (block.kind === 'table' ? [block] : []));
 
-test('a class has a row a run with its spread below, where columns side by side would not fit', () => {
-  const [runs, spread] = tables(7);
+test('a class has its spread and a row a run, where columns side by side would not fit', () => {
+  const [spread, runs] = tables(7);
   expect(runs?.rows).toHaveLength(7);
   expect(runs?.columns).toHaveLength(6);
   const [plateau = '', strength = ''] = runs?.rows[0]?.slice(1) ?? [];
   expect(spread?.rows.map((row) => row.slice(0, 3))).toEqual([
     ['Runs', '7', '7'],
     ['Mean', plateau, strength],
-    ['Standard deviation', '0.0', '0.0'],
+    ['Standard deviation', '0.00', '0.00'],
     ['Least', plateau, strength],
     ['Greatest', plateau, strength],
   ]);
   expect(tables(6)[0]?.columns).toHaveLength(7);
+  expect(reportOf(classOf(7)).subtitle).toBe('r0 to r6');
 });
 
 test('lines that could not be told apart are not laid over each other', () => {

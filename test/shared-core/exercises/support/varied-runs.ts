@@ -5,6 +5,7 @@ import {
   defaultRunSettings,
   type MarkBody,
   type RunInput,
+  readReadingsCsv,
   simulateBatch,
   teachingRigs,
 } from '#shared-core';
@@ -99,9 +100,14 @@ const stills: readonly Still[] = [
   },
 ];
 
-const kinds = ['careful', 'logged once a minute', 'stopped early', 'eleven hours'] as const;
+const kinds = [
+  'careful',
+  'imported from a logger of once a minute',
+  'stopped early',
+  'eleven hours',
+] as const;
 
-/** Forty runs, no two alike: ten stills, each recorded by careful people, a slow logger, cut short, and drawn out. */
+/** Forty runs, no two alike: ten stills, each recorded by careful people, taken in from a slow logger's file, cut short, and drawn out. */
 export function variedRuns(): readonly (readonly [string, RunToStudy])[] {
   return stills.flatMap((still, index) => {
     const base = carefulRun(still, index);
@@ -117,12 +123,13 @@ function variant(base: RunToStudy, kind: (typeof kinds)[number]): RunToStudy {
   switch (kind) {
     case 'careful':
       return base;
-    case 'logged once a minute': {
+    case 'imported from a logger of once a minute': {
       const kept = inputs.filter(
         (input) => input.kind === 'reading' && Math.floor(input.timeS) % 60 === 0,
       );
       const probe = { ...run.settings.probe, silenceS: 180 };
-      return { ...run, settings: { ...run.settings, probe }, inputs: kept };
+      const settings = { ...run.settings, probe };
+      return { ...run, rehearsal: false, imported: true, settings, inputs: throughFile(kept) };
     }
     case 'stopped early': {
       const endS = Math.round(0.55 * run.endS);
@@ -136,6 +143,16 @@ function variant(base: RunToStudy, kind: (typeof kinds)[number]): RunToStudy {
       return { ...run, settings, entries, inputs: drawnOut, endS: 39_600 };
     }
   }
+}
+
+/** As a table of another logger comes in: written, and read again. */
+function throughFile(inputs: readonly RunInput[]): readonly RunInput[] {
+  const rows = inputs.flatMap((input) =>
+    input.kind === 'reading' ? [`${Math.floor(input.timeS)},${input.value}`] : [],
+  );
+  const read = readReadingsCsv(['time_s,head_degC', ...rows].join('\n'));
+  if (!read.ok) throw new Error(read.error.kind);
+  return read.value.inputs;
 }
 
 /** A run at 1 Hz with its marks, and everything measured that a balance wants. */
