@@ -16,8 +16,9 @@ afterAll(() => bench?.tidy());
 
 const ownQuestion = 'What keeps the line level?';
 
-test('the hurried lesson: sound and screen tried, one page printed, a reload and a closed tab in mid-run, heat off, debrief', async () => {
-  onTestFailed(() => bench.explain());
+test('the hurried lesson: sound and screen tried, one page printed, a reload and a closed tab in mid-run, the prompt all the same', async () => {
+  // The first window is closed on the way, so only the program can still explain itself.
+  onTestFailed(() => console.error(bench.app.output()));
   const { page } = bench;
   const viewer = await tryBoth(page);
   await expectOnePage(page, /^Risk checklist/, 'Close');
@@ -38,12 +39,7 @@ test('the hurried lesson: sound and screen tried, one page printed, a reload and
   await expectReadFromTheBackRow(viewer);
   await takeScreenshot(viewer, 'second-screen-run', 'projector');
 
-  const again = await reopen(page);
-  await takeHeatOff(again);
-  await again.getByRole('button', { name: /^Stop/ }).click();
-  await again.getByRole('button', { name: 'Stop recording', exact: true }).click();
-  await again.getByText(/This run ended/).waitFor();
-  await again.getByRole('button', { name: 'Export CSV' }).waitFor();
+  await waitForHeatOff(await reopen(page));
   expect(bench.complaints).toEqual([]);
 });
 
@@ -127,7 +123,7 @@ async function reopen(page: Page): Promise<Page> {
 }
 
 /** Answers as prompts come, until the one that asks for the heat to be off. */
-async function takeHeatOff(page: Page): Promise<void> {
+async function waitForHeatOff(page: Page): Promise<void> {
   const prompts = page.getByRole('region', { name: 'Prompts' });
   const heatOff = prompts.getByRole('button', { name: /^Heat is off/ }).first();
   const attention = prompts.getByRole('button', { name: 'I am at the still' });
@@ -137,6 +133,4 @@ async function takeHeatOff(page: Page): Promise<void> {
     if (await attention.isVisible()) await attention.click();
     await page.waitForTimeout(250);
   }
-  await heatOff.click();
-  await page.locator('button[aria-pressed=true]').filter({ hasText: 'off' }).waitFor();
 }
