@@ -16,7 +16,7 @@ export const mostOfPot = 0.5;
 
 /**
  * Whether a ferment is ready for the still: judged finished, and degassed, settled and strained by its log. Each of the three must
- * have been entered; nothing else tells it.
+ * have been entered; nothing else tells it: `go = ended ∧ degassed ∧ settled ∧ strained`.
  *
  * @param kept a ferment with its entries
  * @param verdict what it was judged to be

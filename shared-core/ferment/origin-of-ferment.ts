@@ -17,8 +17,8 @@ const extractPerGravity = 2590;
  * Where a charge came from, for the run's settings: the ferment as judged, and the sugar that a litre of it began with. That is what
  * was stated, or else the extract of the original gravity less what of it is no sugar: `s = E − 19 g/L`.
  *
- * @param kept a ferment with its entries
- * @param verdict what it was judged to be; its strength must be known
+ * @param kept a ferment with its entries, `unreadableLines` [1] aside
+ * @param verdict what it was judged to be; its strength known, 0 to 25 % vol
  * @param chargedAtIso when the still was charged with it
  * @returns the origin; null where no strength is known yet
  *

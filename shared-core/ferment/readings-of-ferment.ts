@@ -36,7 +36,7 @@ export function standingEntries({
 
 /**
  * What the judge is given of a ferment kept by hand: withdrawn entries left out, gravities brought to 20 °C by {@link gravityAt20C}.
- * The temperature in the hydrometer's jar is not taken for the ferment's.
+ * The temperature in the hydrometer's jar is not taken for the ferment's. `t = (t_entry − t_began) / 3600 s`.
  *
  * @param kept a ferment with its entries
  * @returns readings in time order; times in hours since the beginning

@@ -16,7 +16,7 @@ import {
 import { readMe } from '../../../main/export/pack/read-me.ts';
 import { CalibrationWalk } from '../../../renderer/calibrate/index.ts';
 import { Debrief } from '../../../renderer/debrief/index.ts';
-import { PlanFermentButton } from '../../../renderer/ferment/index.ts';
+import { FermentButtons } from '../../../renderer/ferment/index.ts';
 import { SafetySection } from '../../../renderer/prepare/safety-section.tsx';
 import { ProofForm } from '../../../renderer/proof/proof-form.tsx';
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
@@ -69,7 +69,7 @@ function shownPrompt(alarm: AlarmView['alarm']): string {
 
 /** What each place really draws or prints. */
 const renderings: Readonly<Record<CautionPlace, () => string>> = {
-  ferment: () => shown(<PlanFermentButton />, 'Plan the ferment'),
+  ferment: () => shown(<FermentButtons />, 'Plan the ferment'),
   prepare: () => shown(<SafetySection />),
   prompt: () => mostUrgentFirst.map(shownPrompt).join('\n'),
   calibrate: () => shown(<CalibrationWalk />),
