@@ -13,6 +13,8 @@ const neverTests = ['**/node_modules/**', '**/.build/**'];
 export default defineConfig({
   root,
   test: {
+    // One worker a core: the rest of this suite only waits. Left to itself one core stays idle.
+    maxWorkers: '100%',
     projects: [
       {
         root,

@@ -18,7 +18,8 @@ export function inputsWithoutNames(inputs: Inputs): Inputs {
 }
 
 function settingsWithoutNames(settings: RunSettings): RunSettings {
-  return { ...settings, name: plainName, rig: { ...settings.rig, description: '' } };
+  const { ferment: _, ...rest } = settings;
+  return { ...rest, name: plainName, rig: { ...settings.rig, description: '' } };
 }
 
 export function pageWithoutNames(page: RequestAnswer<'runs/read'>): RequestAnswer<'runs/read'> {

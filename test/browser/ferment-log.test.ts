@@ -35,7 +35,7 @@ const week: readonly (readonly [number, string])[] = [
   [1, '0.996'],
 ];
 
-test('a ferment is planned, its week written down, judged, charged into the still and found again in the yield', async () => {
+test('a ferment is planned, its week written down, judged, charged into the still and found again in the run’s header', async () => {
   const { page, runsFolder } = bench;
   onTestFailed(() => bench.explain());
   await page.getByRole('button', { name: 'Plan the ferment' }).click();

@@ -10,7 +10,22 @@ import { ask, setUpSession } from '../../main/support/session-bench.ts';
 import { temporaryFolder } from '../../main/support/temporary-folder.ts';
 
 const host = '127.0.0.2';
-const named = { ...defaultRunSettings, name: 'Group of Somebody' };
+const named = {
+  ...defaultRunSettings,
+  name: 'Group of Somebody',
+  rig: { ...defaultRunSettings.rig, description: 'Still of Somebody' },
+  ferment: {
+    fermentId: 'a',
+    name: 'Pears of Somebody',
+    wentIn: 'Yeast from Somebody',
+    beganAtIso: '2026-05-01T08:00:00Z',
+    chargedAtIso: '2026-05-09T08:00:00Z',
+    entries: 9,
+    state: 'finished',
+    strengthAbv: { low: 9.6, value: 10, high: 10.4 },
+    sugarGPerL: null,
+  },
+};
 
 /** A run under way with a note that names a person, and the class let in to watch it. */
 async function openLesson() {
