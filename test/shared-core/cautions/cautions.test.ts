@@ -41,6 +41,10 @@ describe('the list of cautions', () => {
     ['board and laptop', /board and laptop above spill height/],
     ['heat that stays', /heat that can be dropped at once/],
     ['mercury', /No mercury thermometer/],
+    [
+      'heat that comes off late because the head reads low',
+      /whole bulb level with the lower edge of the side arm/,
+    ],
     ['cable in hot ethanol', /metal tip .* PTFE or silicone/],
     ['eyes, hair and sleeves', /Eye protection on, hair tied back, sleeves close/],
     ['nobody there', /Never leave a heated still alone/],
