@@ -71,6 +71,16 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (seen < inputs.length) dispatch({ type: 'inputs', runId, inputs: inputs.slice(seen) });
   };
 
+  const onSnapshot = (body: EventBody<'snapshot'>) => {
+    const { view, dispatch } = live.getState();
+    dispatch({ type: 'snapshot', ...body });
+    const before = view?.stages.at(-1);
+    // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.
+    if (view?.runId === body.runId && before && before.stage !== body.snapshot.stage.stage) {
+      catchUp.read(body.runId);
+    }
+  };
+
   const endings = [
     service.onConnection((connection) => {
       bench.getState().dispatch({ type: 'connection', connection });
@@ -83,9 +93,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
       tell(() => onRecording(recording));
     }),
     service.on('inputs', (body) => tell(() => onInputs(body))),
-    service.on('snapshot', (body) =>
-      tell(() => live.getState().dispatch({ type: 'snapshot', ...body })),
-    ),
+    service.on('snapshot', (body) => tell(() => onSnapshot(body))),
   ];
   bench.getState().dispatch({ type: 'connection', connection: service.connection() });
   if (service.connection() === 'open') void refresh();

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  createMonitor,
   defaultRunSettings,
   type EventBody,
   type EventName,
@@ -12,6 +13,7 @@ import {
 import { startLiveFeed } from '../../../renderer/feed/index.ts';
 import type { ConnectedService } from '../../../renderer/service/index.ts';
 import { createBenchStore, createRunViewStore } from '../../../renderer/stores/index.ts';
+import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 const reading = (timeS: number): RunInput => ({
   kind: 'reading',
@@ -39,7 +41,7 @@ const summary = {
   unreadable: null,
 } as const;
 
-function bench(record: RunInput[], pageLength = 4) {
+function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction', 6)]) {
   const listeners = new Map<EventName, (body: never) => void>();
   const asked: [RequestName, unknown][] = [];
   const answers: Partial<Record<RequestName, (body: never) => unknown>> = {
@@ -51,7 +53,11 @@ function bench(record: RunInput[], pageLength = 4) {
       problem: null,
     }),
     'runs/changes': () => ({
-      changes: [{ kind: 'stage-entered', timeS: 6, span: span('first-fraction', 6) }],
+      changes: named.map((entered) => ({
+        kind: 'stage-entered',
+        timeS: entered.fromS,
+        span: entered,
+      })),
     }),
     'runs/read': ({ fromIndex }: { fromIndex: number }) => {
       const inputs = record.slice(fromIndex, fromIndex + pageLength);
@@ -117,6 +123,24 @@ describe('startLiveFeed', () => {
     expect(live.getState().view?.stages).toEqual([
       { ...span('warm-up', 0), toS: 6, because: 'The run began.' },
       span('first-fraction', 6),
+    ]);
+    stop();
+  });
+
+  test('a stage that passed between two snapshots is taken from the record', async () => {
+    const named: StageSpan[] = [];
+    const { live, emit, settled, stop } = bench([reading(0), reading(1)], 4, named);
+    await settled();
+    const warm = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(1));
+    emit('snapshot', { runId: 'r1', snapshot: warm });
+    named.push(span('first-fraction', 6), span('main-fraction', 8));
+    const stage = { ...warm.stage, stage: 'main-fraction', sinceS: 8 } as const;
+    emit('snapshot', { runId: 'r1', snapshot: { ...warm, timeS: 9, stage } });
+    await settled();
+    expect(live.getState().view?.stages.map(({ stage, fromS }) => [stage, fromS])).toEqual([
+      ['warm-up', 0],
+      ['first-fraction', 6],
+      ['main-fraction', 8],
     ]);
     stop();
   });
