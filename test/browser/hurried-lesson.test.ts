@@ -39,7 +39,7 @@ test('the hurried lesson: sound and screen tried, one page printed, a reload and
   await expectReadFromTheBackRow(viewer);
   await takeScreenshot(viewer, 'second-screen-run', 'projector');
 
-  await takeHeatOff(await reopen(page));
+  await waitForHeatOff(await reopen(page));
   expect(bench.complaints).toEqual([]);
 });
 
@@ -122,17 +122,15 @@ async function reopen(page: Page): Promise<Page> {
   return again;
 }
 
-/** Answers as prompts come, until the one that asks for the heat to be off, and takes it off. */
-async function takeHeatOff(page: Page): Promise<void> {
+/** Answers as prompts come, until the one that asks for the heat to be off. */
+async function waitForHeatOff(page: Page): Promise<void> {
   const prompts = page.getByRole('region', { name: 'Prompts' });
   const heatOff = prompts.getByRole('button', { name: /^Heat is off/ }).first();
   const attention = prompts.getByRole('button', { name: 'I am at the still' });
   const giveUpMs = Date.now() + 150_000;
   while (!(await heatOff.isVisible())) {
     if (Date.now() > giveUpMs) throw new Error('No heat-off prompt came.');
-    if (await attention.isVisible()) await attention.click();
+    if (await attention.isVisible()) await page.keyboard.press('a');
     await page.waitForTimeout(250);
   }
-  await heatOff.click();
-  await page.locator('button[aria-pressed=true]').filter({ hasText: 'off' }).waitFor();
 }
