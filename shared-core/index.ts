@@ -352,7 +352,8 @@ export {
   writeSettingsFile,
 } from './run/index.ts';
 export {
-  crc32c,
+  checkedLine,
+  checksumOfLine,
   createLogScanner,
   type DamagedStretch,
   encodeRecord,

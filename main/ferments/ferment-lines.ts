@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
-  crc32c,
+  checkedLine,
+  checksumOfLine,
   type FermentEntry,
   fermentIdSchema,
   fermentReadSchema,
@@ -27,28 +28,18 @@ const fermentLineSchema = z.discriminatedUnion('kind', [
 
 export type FermentLine = z.infer<typeof fermentLineSchema>;
 
-/** A line with a CRC-32C over every byte before it, and its line feed. */
 export function fermentLineText(line: FermentLine): string {
-  const covered = JSON.stringify(line).slice(0, -1);
-  return `${covered},"crc":"${checksumOf(covered)}"}\n`;
+  return checkedLine(line).line;
 }
-
-const tail = /,"crc":"([0-9a-f]{8})"\}$/;
 
 /** Null where any byte of it is wrong, or a later version wrote it. */
 function readLine(text: string): FermentLine | null {
-  const found = tail.exec(text);
-  if (found === null || checksumOf(text.slice(0, found.index)) !== found[1]) return null;
+  if (checksumOfLine(text) === null) return null;
   try {
     return fermentLineSchema.safeParse(JSON.parse(text)).data ?? null;
   } catch {
     return null;
   }
-}
-
-function checksumOf(covered: string): string {
-  const bytesAsText = Buffer.from(covered, 'utf8').toString('latin1');
-  return crc32c(bytesAsText).toString(16).padStart(8, '0');
 }
 
 /** A ferment by the text of its file; null where its beginning can't be read. Lines that can't be read are counted and left out. */

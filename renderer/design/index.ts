@@ -9,5 +9,6 @@ export { Section } from './section.tsx';
 export { SelectField } from './select-field.tsx';
 export { type StackingColumn, StackingTable } from './stacking-table.tsx';
 export { stageLooks } from './stage-look.ts';
+export { TextLine } from './text-line.tsx';
 export { Textures } from './textures.tsx';
 export { useSmallTextPx } from './use-small-text-px.ts';

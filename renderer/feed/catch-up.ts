@@ -12,6 +12,8 @@ export interface CatchUpParts {
 export interface CatchUp {
   /** Reads what is missing; asked again meanwhile, it looks once more when it is through. */
   read(runId: string): void;
+  /** Takes the stages so far from the record: what passed unseen is in it, a snapshot only tells the stage of now. */
+  readStages(runId: string): Promise<void>;
   /** What is still being read is not wanted any more. */
   leave(): void;
   isReading(): boolean;
@@ -35,10 +37,13 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
       }
       dispatch({ type: 'inputs', runId, inputs });
     });
-    if (!isWanted()) return;
-    // What passed unseen is in the record; the snapshot only tells the stage of now.
+    if (isWanted()) await readStages(runId);
+  };
+
+  /** Whoever has another run in view takes none of it. */
+  const readStages = async (runId: string) => {
     const recorded = await service.request('runs/changes', { runId });
-    if (!isWanted() || !recorded.ok) return;
+    if (!recorded.ok) return;
     const stages = stagesOfRecord(recorded.value.changes);
     live.getState().dispatch({ type: 'stages-known', runId, stages });
   };
@@ -60,6 +65,7 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
       looksAgain = true;
       if (reading?.runId !== runId) void run(runId);
     },
+    readStages,
     leave() {
       wanted = null;
       reading = null;

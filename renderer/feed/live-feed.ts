@@ -77,7 +77,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     const before = view?.stages.at(-1);
     // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.
     if (view?.runId === body.runId && before && before.stage !== body.snapshot.stage.stage) {
-      catchUp.read(body.runId);
+      void catchUp.readStages(body.runId);
     }
   };
 

@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import type { StatedFerment } from '#shared-core';
-import { Button, NumberField } from '../design/index.ts';
+import { Button, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
-import { TextLine } from '../probe/index.ts';
 import { rangeWords } from '../words/index.ts';
 import {
   type BeginDraft,
@@ -11,7 +10,6 @@ import {
   type PlannedFerment,
   statedFromDraft,
 } from './begin-draft.ts';
-import { MomentField } from './moment-field.tsx';
 
 interface BeginFormProps {
   readonly planned: PlannedFerment | null;
@@ -44,7 +42,7 @@ export function BeginForm({ planned, onBegin }: BeginFormProps) {
     >
       <div className="prepare-fields">
         <TextLine name="Name of the ferment" maxLength={120} {...field('name')} />
-        <MomentField name="The yeast went in" {...field('began')} />
+        <TextLine type="datetime-local" name="The yeast went in" {...field('began')} />
         <NumberField name="Volume of the ferment" unit="mL" {...field('volumeMl')} />
         {planned?.sugarG ? (
           <p className="small soft">

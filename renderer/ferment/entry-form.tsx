@@ -1,12 +1,10 @@
 import { useState } from 'react';
 import { type FermentRead, type FermentTreatment, fermentTreatments } from '#shared-core';
-import { Button, NumberField } from '../design/index.ts';
+import { Button, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
-import { TextLine } from '../probe/index.ts';
 import { numberWords } from '../words/index.ts';
 import { type EntryDraft, type EntryProblems, emptyEntry, readFromDraft } from './entry-draft.ts';
 import { treatmentWords } from './ferment-words.ts';
-import { MomentField } from './moment-field.tsx';
 import { TapCounter } from './tap-counter.tsx';
 
 interface EntryFormProps {
@@ -40,7 +38,7 @@ export function EntryForm({ onEnter }: EntryFormProps) {
       }}
     >
       <div className="prepare-fields">
-        <MomentField name="When" {...field('at')} />
+        <TextLine type="datetime-local" name="When" {...field('at')} />
         <NumberField name="Gravity, as the hydrometer shows it" unit="" {...field('gravity')} />
         <NumberField
           name="Temperature in its jar"

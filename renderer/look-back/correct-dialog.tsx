@@ -1,9 +1,8 @@
 import { useEffect, useId, useState } from 'react';
 import type { RunSettings, RunSummary } from '#shared-core';
-import { Button, Dialog } from '../design/index.ts';
+import { Button, Dialog, TextLine } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
-  BeganField,
   correctionOf,
   localMinute,
   nothingStated,
@@ -67,7 +66,9 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
           problems={stated !== null && !stated.ok ? stated.error : {}}
           onDraft={setDraft}
         />
-        {run.imported === true && <BeganField name="Began" began={began} onBegan={setBegan} />}
+        {run.imported === true && (
+          <TextLine name="Began" type="datetime-local" text={began} onText={setBegan} />
+        )}
         <div className="field">
           <label className="field-name" htmlFor={id}>
             Reason

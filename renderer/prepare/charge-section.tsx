@@ -1,7 +1,6 @@
-import { NumberField, Section } from '../design/index.ts';
+import { NumberField, Section, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
-import { TextLine } from '../probe/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {

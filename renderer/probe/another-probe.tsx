@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import { Button, SelectField } from '../design/index.ts';
+import { Button, SelectField, TextLine } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
 import { type ChannelRole, roleOptions } from './channel-roles.ts';
 import type { SerialChoice } from './probes-of-source.ts';
-import { TextLine } from './text-line.tsx';
 
 interface AnotherProbeProps {
   readonly usedPaths: readonly string[];

@@ -4,4 +4,3 @@ export { HeadQuestion } from './head-question.tsx';
 export { LeftOutNote } from './left-out-note.tsx';
 export { hasHead, isSimulated } from './probe-facts.ts';
 export { ProbeSpeech } from './probe-speech.tsx';
-export { TextLine } from './text-line.tsx';

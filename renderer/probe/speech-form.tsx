@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { ProbeStatus, SerialSource } from '#shared-core';
-import { Button, ChoiceField, NumberField, SelectField } from '../design/index.ts';
+import { Button, ChoiceField, NumberField, SelectField, TextLine } from '../design/index.ts';
 import { channelWords } from '../words/index.ts';
 import { roleOptions } from './channel-roles.ts';
 import { ModbusFields } from './modbus-fields.tsx';
@@ -15,7 +15,6 @@ import {
   speechDraftFrom,
   unitOptions,
 } from './speech-draft.ts';
-import { TextLine } from './text-line.tsx';
 
 interface SpeechFormProps {
   readonly source: SerialSource;

@@ -1,5 +1,4 @@
 /** A table of readings from elsewhere, taken in as a run. */
-export { BeganField } from './began-field.tsx';
 export { ChooseFile } from './choose-file.tsx';
 export type { FileBeginning } from './file-beginning.ts';
 export { localMinute } from './local-minute.ts';

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { readSettingsFile, type SettingsFile } from '#shared-core';
-import { BeganField } from './began-field.tsx';
+import { TextLine } from '../design/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 import { StatedFields } from './stated-fields.tsx';
 
@@ -48,7 +48,12 @@ export function RunStated(props: RunStatedProps) {
         )}
       </div>
       <StatedFields draft={draft} problems={problems} onDraft={onDraft} />
-      <BeganField name="Began, if the file has no dates" began={began} onBegan={onBegan} />
+      <TextLine
+        name="Began, if the file has no dates"
+        type="datetime-local"
+        text={began}
+        onText={onBegan}
+      />
     </section>
   );
 }

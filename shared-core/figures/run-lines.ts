@@ -1,10 +1,4 @@
-import {
-  appendToSeries,
-  emptySeries,
-  pointsGoingOn,
-  reduceToWidth,
-  unbrokenStretches,
-} from '../series/index.ts';
+import { appendToSeries, emptySeries, reduceToWidth, unbrokenStretches } from '../series/index.ts';
 import type { Point, Shape } from './drawing.ts';
 import { line, type PlotArea, place } from './plot-area.ts';
 
@@ -20,7 +14,7 @@ export function runLine(
   points: readonly TimedValue[],
   stroke: { readonly colour: string; readonly widthPt: number; readonly dash?: readonly number[] },
 ): readonly Shape[] {
-  return unbrokenStretches(pointsGoingOn(emptySeries(), points)).flatMap((stretch) =>
+  return unbrokenStretches(points).flatMap((stretch) =>
     stretch.length < 2
       ? []
       : [line(reducedLine(area, stretch), stroke.colour, stroke.widthPt, stroke.dash)],

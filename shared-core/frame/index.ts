@@ -14,7 +14,7 @@ export { findModbusAnswer, type ModbusQuestion, modbusChecksum } from './modbus-
 export { modbusQuestionBytes } from './modbus-question.ts';
 export { compilePattern } from './own-pattern.ts';
 export { parseScpiAnswer } from './parse-scpi-answer.ts';
-export { createPowerOnScreen, type PowerOnScreen } from './power-on-screen.ts';
+export { createPowerOnScreen, type PowerOnScreen, powerOnC } from './power-on-screen.ts';
 export { previewPattern } from './preview-pattern.ts';
 export type { LineRejection, WireUnit } from './raw-value.ts';
 export { type ChannelValue, toChannelValue } from './to-channel-value.ts';

@@ -10,7 +10,7 @@ export interface PowerOnScreen {
  * The digital one-wire sensor's register holds 85 °C (0x0550) until its first conversion is done.
  * Source: the sensor's data sheet, "power-on reset value"; see test/reference/probe_digital_one_wire.json.
  */
-const powerOnC = 85;
+export const powerOnC = 85;
 
 /** A still head does not jump this far between two readings; a sensor that lost its supply does. */
 const jumpK = 3;

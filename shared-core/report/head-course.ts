@@ -53,6 +53,8 @@ export function headCourse({ settings, inputs, endS }: HeadToFollow): readonly H
   for (const input of inputs) {
     if (input.kind !== 'reading' || input.channel !== 'head' || input.quality !== 'good') continue;
     const index = Math.floor(input.timeS / stepS);
+    // A clock that was set or a damaged record runs back: what is of an interval that is over comes too late for it.
+    if (index < bin) continue;
     if (index !== bin) {
       close();
       [bin, sum, readings] = [index, 0, 0];

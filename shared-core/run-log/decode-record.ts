@@ -1,10 +1,7 @@
 import { z } from 'zod';
-import { crc32c } from './crc-32c.ts';
-import { checksumLabel, checksumLength, checksumText, lineEnd } from './encode-record.ts';
+import { checksumLength, checksumOfLine } from './checked-line.ts';
 import { type LogBody, type LogRecord, logBodySchema } from './log-record.ts';
 import { packedReadingSchema } from './packed-reading.ts';
-
-const tailLength = checksumLabel.length + checksumLength + lineEnd.length;
 
 const envelopeSchema = z.object({
   seq: z.number().int().nonnegative(),
@@ -25,10 +22,8 @@ export interface DecodedRecord {
  * record that this version does not understand is kept as `unknown`.
  */
 export function decodeRecord(line: string): DecodedRecord | undefined {
-  const coveredLength = line.length - tailLength;
-  if (!line.startsWith(checksumLabel, coveredLength) || !line.endsWith(lineEnd)) return undefined;
-  const checksum = checksumText(crc32c(line, coveredLength));
-  if (!line.startsWith(checksum, coveredLength + checksumLabel.length)) return undefined;
+  const checksum = checksumOfLine(line);
+  if (checksum === null) return undefined;
   const value = parseJson(line);
   const envelope = envelopeSchema.safeParse(value);
   if (!envelope.success) return undefined;

@@ -1,5 +1,5 @@
 /** The record of a run, encoded and read back. */
-export { crc32c } from './crc-32c.ts';
+export { checkedLine, checksumOfLine } from './checked-line.ts';
 export { encodeRecord, firstPreviousChecksum } from './encode-record.ts';
 export { inputsOfRecord } from './inputs-of-record.ts';
 export {

@@ -14,12 +14,6 @@ export type ProbeFault =
 /** A probe that works in a place, or by an air pressure, that cannot be right: staged all the same, and told of. */
 export type BulbDoubt = 'below-boiling';
 
-/**
- * What a digital sensor of 1/16 °C sends before it has measured [°C]. Source: the makers' data sheets, power-on state 0550h
- * (from memory).
- */
-export const powerOnC = 85;
-
 /** What a person can see of each fault. */
 export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   lost: 'the probe is disconnected',

@@ -1,6 +1,7 @@
+import { powerOnC } from '../../frame/index.ts';
 import type { LinkChange, Reading } from '../../run/index.ts';
 import { createFrozenWatch } from './frozen-watch.ts';
-import { type ProbeFault, powerOnC } from './probe-fault.ts';
+import type { ProbeFault } from './probe-fault.ts';
 import type { BinnedSecond } from './second-bin.ts';
 
 /** What the rest of the monitor expects of the head, to judge a reading by. */

@@ -64,16 +64,28 @@ describe('figures of a run', () => {
     expect(bare.altText).not.toMatch(/held at|Stages/);
   });
 
-  test('a record whose moments run back is drawn without a line back', () => {
-    const rows = study.rows.map((row, index) =>
-      index === 100 ? { ...row, timeS: row.timeS - 50 } : row,
+  test('a record whose moments run back is drawn without a line back, in every figure', () => {
+    const { run } = pearRun();
+    const set = run.inputs.map((input, index) =>
+      index % 500 === 100 ? { ...input, timeS: Math.max(0, input.timeS - 50) } : input,
     );
-    const { shapes } = temperatureFigure({ ...study, rows }, whole);
-    const course = shapes.flatMap((shape) =>
-      shape.kind === 'path' && shape.points.length > 100 ? [shape.points.map(([x]) => x)] : [],
+    const back = studyRun({ ...run, inputs: set });
+    expect(back.rows.map(({ timeS }) => timeS)).toEqual(
+      back.rows.map(({ timeS }) => timeS).toSorted((a, b) => a - b),
     );
-    expect(course.length).toBeGreaterThan(0);
-    for (const xs of course) expect(xs).toEqual([...xs].sort((a, b) => a - b));
+    const [temperature, strength, overlay] = [
+      temperatureFigure(back, whole),
+      strengthFigure(back),
+      overlayFigure([back, back]),
+    ];
+    for (const drawing of [temperature, overlay]) {
+      const lines = (drawing?.shapes ?? []).flatMap((shape) =>
+        shape.kind === 'path' && shape.points.length > 100 ? [shape.points.map(([x]) => x)] : [],
+      );
+      expect(lines.length).toBeGreaterThan(0);
+      for (const xs of lines) expect(xs).toEqual(xs.toSorted((a, b) => a - b));
+    }
+    expect(strength).not.toBeNull();
   });
 
   test('ten hours at ten readings a second draw as few points as one hour', () => {

@@ -4,7 +4,9 @@ interface TextLineProps {
   readonly name: string;
   readonly text: string;
   readonly placeholder?: string;
-  readonly problem: string | undefined;
+  readonly problem?: string | undefined;
+  /** A day and a time in the platform's own field: `2026-05-01T08:30`, local time. */
+  readonly type?: 'text' | 'datetime-local';
   readonly maxLength?: number;
   /** How a list of what is still to do finds it. */
   readonly field?: string;
@@ -13,7 +15,7 @@ interface TextLineProps {
 
 /** One line of text that is taken letter by letter as typed. */
 export function TextLine(props: TextLineProps) {
-  const { name, text, placeholder, problem, maxLength, field, onText } = props;
+  const { name, text, placeholder, problem, type = 'text', maxLength, field, onText } = props;
   const id = useId();
   const noteId = `${id}-note`;
   return (
@@ -24,6 +26,7 @@ export function TextLine(props: TextLineProps) {
       <input
         id={id}
         className="entry"
+        type={type}
         spellCheck={false}
         autoComplete="off"
         placeholder={placeholder}
