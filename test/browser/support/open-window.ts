@@ -66,11 +66,7 @@ function collectComplaints(page: Page): readonly string[] {
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`console: ${message.text()}`);
   });
-  page.on('requestfailed', (request) => {
-    // What a page that is left or loaded anew no longer wants is no failure.
-    if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
-    complaints.push(`failed: ${request.url()}`);
-  });
+  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
   return complaints;
 }
 
