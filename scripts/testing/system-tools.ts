@@ -43,6 +43,16 @@ export const systemTools: readonly SystemTool[] = [
     usedFor: 'running the notebook of an export pack in R',
     proof: ['-e', 'library(readr); library(ggplot2)'],
   },
+  {
+    program: 'avr-g++',
+    debianPackages: ['gcc-avr', 'avr-libc', 'arduino-core-avr'],
+    usedFor: 'compiling the sketches of the reference probe',
+    proof: [
+      ...['-fsyntax-only', '-x', 'c++', '-std=gnu++11', '-mmcu=atmega328p', '-DF_CPU=16000000UL'],
+      '-I/usr/share/arduino/hardware/arduino/avr/variants/standard',
+      '/usr/share/arduino/hardware/arduino/avr/cores/arduino/Arduino.h',
+    ],
+  },
 ];
 
 /** Whether a program is on the search path. */

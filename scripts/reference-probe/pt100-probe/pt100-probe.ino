@@ -10,6 +10,31 @@ const unsigned long everyMs = 1000;
 
 const SPISettings settings(1000000, MSBFIRST, SPI_MODE1);
 
+byte readRegister(byte address) {
+  SPI.beginTransaction(settings);
+  digitalWrite(selectPin, LOW);
+  SPI.transfer(address);
+  const byte value = SPI.transfer(0xFF);
+  digitalWrite(selectPin, HIGH);
+  SPI.endTransaction();
+  return value;
+}
+
+void writeRegister(byte address, byte value) {
+  SPI.beginTransaction(settings);
+  digitalWrite(selectPin, LOW);
+  SPI.transfer(address);
+  SPI.transfer(value);
+  digitalWrite(selectPin, HIGH);
+  SPI.endTransaction();
+}
+
+void configure() {
+  // Bias on, automatic conversion, wires, clear faults, filter: MAX31865 data sheet, table 2.
+  writeRegister(0x80, 0xC2 | (threeWires ? 0x10 : 0) | (mains50Hz ? 0x01 : 0));
+  delay(70);
+}
+
 void setup() {
   Serial.begin(115200);
   pinMode(selectPin, OUTPUT);
@@ -31,31 +56,6 @@ void loop() {
     Serial.print(ratio * referenceOhm / 32768.0, 4);
     Serial.println(" ohm");
   }
-  while (millis() - startMs < everyMs) {
-  }
-}
-
-void configure() {
-  // Bias on, automatic conversion, wires, clear faults, filter: MAX31865 data sheet, table 2.
-  writeRegister(0x80, 0xC2 | (threeWires ? 0x10 : 0) | (mains50Hz ? 0x01 : 0));
-  delay(70);
-}
-
-byte readRegister(byte address) {
-  SPI.beginTransaction(settings);
-  digitalWrite(selectPin, LOW);
-  SPI.transfer(address);
-  const byte value = SPI.transfer(0xFF);
-  digitalWrite(selectPin, HIGH);
-  SPI.endTransaction();
-  return value;
-}
-
-void writeRegister(byte address, byte value) {
-  SPI.beginTransaction(settings);
-  digitalWrite(selectPin, LOW);
-  SPI.transfer(address);
-  SPI.transfer(value);
-  digitalWrite(selectPin, HIGH);
-  SPI.endTransaction();
+  const unsigned long tookMs = millis() - startMs;
+  if (tookMs < everyMs) delay(everyMs - tookMs);
 }
