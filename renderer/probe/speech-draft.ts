@@ -72,11 +72,16 @@ export function sourceFromSpeech(
   });
 }
 
+/** Whether nothing comes in a language before it is asked for. */
+export function mustBeAsked(language: LineLanguage): boolean {
+  return language === 'scpi' || language === 'modbus-rtu' || language === 'balance';
+}
+
 type Asked = Pick<SerialSource, 'question' | 'askEveryS' | 'modbus'>;
 
 /** What only the languages that ask need; for the others it stays as it was. */
 function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, SpeechProblems> {
-  if (draft.language !== 'scpi' && draft.language !== 'modbus-rtu') return succeed({});
+  if (!mustBeAsked(draft.language)) return succeed({});
   const askEveryS = numberFrom(draft.askEveryS);
   if (askEveryS === null || askEveryS < askEveryRangeS.low || askEveryS > askEveryRangeS.high) {
     return fail({ askEveryS: `From ${askEveryRangeS.low} to ${askEveryRangeS.high} s.` });
@@ -86,6 +91,7 @@ function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, Spee
     const modbus = modbusFrom(draft.modbus);
     return modbus.ok ? succeed({ ...pace, modbus: modbus.value }) : modbus;
   }
+  if (draft.language === 'balance') return succeed(pace);
   const question = draft.question.trim();
   if (question === '') return succeed({ ...pace, question: null });
   return scpiQuestionSchema.safeParse(question).success
@@ -115,6 +121,7 @@ export const languageOptions = [
   { value: 'json-lines', label: 'JSON, one object a line' },
   { value: 'scpi', label: 'SCPI: it answers questions' },
   { value: 'modbus-rtu', label: 'Modbus RTU' },
+  { value: 'balance', label: 'A balance that must be asked' },
   { value: 'own-pattern', label: 'A pattern of my own' },
 ] as const satisfies readonly { value: LineLanguage; label: string }[];
 

@@ -8,6 +8,7 @@ import { PatternTrial } from './pattern-trial.tsx';
 import {
   baudOptions,
   languageOptions,
+  mustBeAsked,
   parityOptions,
   type SpeechDraft,
   type SpeechProblems,
@@ -36,7 +37,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
   const [problems, setProblems] = useState<SpeechProblems>({});
   const change = (changes: Partial<SpeechDraft>) => setDraft({ ...draft, ...changes });
   const patternId = useId();
-  const asks = draft.language === 'scpi' || draft.language === 'modbus-rtu';
+  const asks = mustBeAsked(draft.language);
   const channels = probe.channels.map((channel) => ({
     value: channel,
     label: channelWords(channel),

@@ -22,6 +22,7 @@ export const lineLanguageSchema = z.enum([
   'json-lines',
   'scpi',
   'modbus-rtu',
+  'balance',
   'own-pattern',
 ]);
 

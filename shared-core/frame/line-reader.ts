@@ -39,12 +39,20 @@ export function createLineReader(options: LineReaderOptions): LineReader {
   const parse = parserFor(options);
   return {
     read(line) {
-      const parsed = parse(line);
+      const heard = parse(line);
+      const parsed = heard.ok || !eighthBit.test(line) ? heard : parse(sevenBits(line));
       if (!parsed.ok) return { text: line, values: [], rejections: [parsed.error] };
       const { values, rejections } = meaningOf(parsed.value, options);
       return { text: line, values: values.map((value) => powerOn.screen(value)), rejections };
     },
   };
+}
+
+const eighthBit = /[\u0080-\u00ff]/;
+
+/** Older instruments send seven bits and a parity bit, which a port set to eight bits takes for part of the letter. */
+function sevenBits(line: string): string {
+  return [...line].map((letter) => String.fromCharCode(letter.charCodeAt(0) & 0x7f)).join('');
 }
 
 type ParseLine = (line: string) => Result<readonly RawValue[], LineRejection>;

@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
+import { parseBalanceLine } from './parse-balance-line.ts';
 import { type LineRejection, mostValuesInLine, type RawValue } from './raw-value.ts';
 import { readUnit, readWireNumber } from './wire-number.ts';
 
@@ -19,7 +20,7 @@ const timeStamp =
  * Takes the numbers, and their names and units if any, out of one line of text.
  *
  * Understands a lone number, `name=number` or `name: number` lists, `name,number,name,number`, and
- * bare numbers in a row, divided by comma, semicolon, tab or spaces; a date or time of day before them; and `$…*hh`
+ * bare numbers in a row, divided by comma, semicolon, tab or spaces; the lines of balances; a date or time of day before them; and `$…*hh`
  * with its checksum (the exclusive or of all characters between, as NMEA 0183 has it; from memory). It is strict: a line with
  * anything else in it is rejected whole, because half-understood noise looks like a temperature.
  * `78,42` is rejected as ambiguous unless the person has said that the probe writes a decimal comma, or the line
@@ -37,6 +38,8 @@ export function parsePlainText(
 ): Result<readonly RawValue[], LineRejection> {
   const text = unwrapped(line.trim());
   if (text === null) return fail({ kind: 'checksum', text: line });
+  const weighed = parseBalanceLine(text);
+  if (weighed !== null) return succeed([weighed]);
   const decimalComma = options.decimalComma || showsDecimalComma(text);
   if (!decimalComma && looksLikeDecimalComma(text)) {
     return fail({ kind: 'ambiguous-comma', text: line });

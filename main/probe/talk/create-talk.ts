@@ -1,4 +1,5 @@
 import type { SerialSource } from '#shared-core';
+import { createBalanceTalk } from './balance-talk.ts';
 import { createListeningTalk } from './listening-talk.ts';
 import { createModbusTalk } from './modbus-talk.ts';
 import { createScpiTalk } from './scpi-talk.ts';
@@ -9,6 +10,8 @@ export function createTalk(source: SerialSource, wire: TalkWire): Talk {
   switch (source.language) {
     case 'scpi':
       return createScpiTalk(source, wire);
+    case 'balance':
+      return createBalanceTalk(source, wire);
     case 'modbus-rtu':
       return createModbusTalk(source, wire);
     case 'auto':
