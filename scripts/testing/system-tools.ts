@@ -31,6 +31,11 @@ export const systemTools: readonly SystemTool[] = [
     usedFor: 'opening exported workbooks and CSV files as a spreadsheet does',
   },
   {
+    program: 'lowriter',
+    debianPackages: ['libreoffice-writer'],
+    usedFor: 'opening the report for word processors as one does',
+  },
+  {
     program: 'python3',
     otherwise: '/usr/bin/python3',
     debianPackages: ['python3-pandas', 'python3-matplotlib'],

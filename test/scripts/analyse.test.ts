@@ -126,6 +126,7 @@ describe('npm run analyse', () => {
         'figures',
         'marking',
         'notebooks',
+        'report.docx',
         'report.pdf',
         'settings',
         'workbook.xlsx',

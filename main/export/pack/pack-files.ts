@@ -19,6 +19,7 @@ import {
 } from '#shared-core';
 import { printDocument } from '../print/print-document.ts';
 import { renderPng } from '../print/render-png.ts';
+import { writeWord } from '../word/write-word.ts';
 import { writeWorkbook } from '../workbook/write-workbook.ts';
 import type { ZipEntry } from '../zip-stream.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
@@ -59,8 +60,8 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
   const each = <T>(of: (study: RunStudy, stem: string) => readonly T[]) =>
     studies.flatMap((study, index) => of(study, stems[index] ?? ''));
   // A class's pictures of each run would take longer than all else together: as vectors they are there all the same.
-  const isWanted = ({ path }: PackFile) =>
-    studies.length <= mostWithPictures || !path.endsWith('.png');
+  const withPictures = studies.length <= mostWithPictures;
+  const isWanted = ({ path }: PackFile) => withPictures || !path.endsWith('.png');
   const files: PackFile[] = [
     ...formats.flatMap((format) => [
       ...each((study, stem) => [rawFile(study, stem, format)]),
@@ -85,6 +86,7 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
     ...each((study, stem) => figureFiles(study, stem).filter(isWanted)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
     { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
+    ...(withPictures ? [wordReport(studies, createdMs)] : []),
     ...each((study, stem) =>
       exerciseLevels.flatMap((level) => [
         printed(`worksheets/${stem}-${level}.pdf`, () => worksheetOf(study, level), createdMs),
@@ -159,6 +161,14 @@ function printed(
   createdMs: number,
 ): PackFile {
   return { path, content: lazily(() => printDocument(document(), createdMs)) };
+}
+
+function wordReport(studies: readonly RunStudy[], createdMs: number): PackFile {
+  return {
+    path: 'report.docx',
+    content: lazily(() => writeWord(reportOf(studies), createdMs)),
+    stored: true,
+  };
 }
 
 async function* lazily(make: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {

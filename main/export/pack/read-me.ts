@@ -44,6 +44,7 @@ export function readMe(studies: readonly RunStudy[], files: readonly DescribedFi
     'datapackage.json    Frictionless Data Package: columns, units, sizes and hashes of the CSV files',
     'workbook.xlsx       the same tables for a spreadsheet, with charts',
     'report.pdf          report; figures/ holds its pictures as SVG and (up to 6 runs) PNG',
+    'report.docx         the same for a word processor, to go on writing in (up to 6 runs)',
     'worksheets/         questions about the runs, without answers',
     'marking/            the same with worked answers: for the teacher',
     'notebooks/          to start from in Python (pandas, matplotlib) and R (readr, ggplot2)',

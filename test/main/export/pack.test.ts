@@ -50,7 +50,7 @@ describe('a pack of two runs', () => {
       .filter((entry) => entry.isFile())
       .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)));
     expect(onDisk.toSorted()).toEqual([...written].sort());
-    expect(written).toHaveLength(74);
+    expect(written).toHaveLength(75);
     expect(written.at(-1)).toBe('datapackage.json');
     expect(written.slice(0, -2)).toEqual(written.slice(0, -2).toSorted());
     expect(written.every((name) => /^[\w./-]+$/.test(name))).toBe(true);

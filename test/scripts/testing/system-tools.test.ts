@@ -100,12 +100,12 @@ test('after a yes the missing packages are installed', async () => {
     goesOn: true,
     asked: [
       expect.stringMatching(
-        /^Install chromium, socat, libreoffice-calc, python3-pandas, .*and arduino-core-avr .*as root\?/,
+        /^Install chromium, socat, libreoffice-calc, libreoffice-writer, python3-pandas, .*and arduino-core-avr .*as root\?/,
       ),
     ],
     ran: [
       'sudo -n apt-get update -qq',
-      'sudo -n apt-get install -y -qq --no-install-recommends chromium socat libreoffice-calc python3-pandas python3-matplotlib r-base-core r-cran-readr r-cran-ggplot2 gcc-avr avr-libc arduino-core-avr',
+      'sudo -n apt-get install -y -qq --no-install-recommends chromium socat libreoffice-calc libreoffice-writer python3-pandas python3-matplotlib r-base-core r-cran-readr r-cran-ggplot2 gcc-avr avr-libc arduino-core-avr',
     ],
     said: [expect.stringContaining('Installing')],
   });
