@@ -130,8 +130,8 @@ export class LazySnapshot implements Snapshot {
 
 /** A head whose rate is known to this, and no better, cannot be called steady [K/s]; chosen here. */
 const steadyWithinKPerS = 1 / 60;
-/** A dry bulb that moves less is not told to move [K/s]: what a plateau wanders by too. */
-const tellableDryKPerS = 0.25 / 60;
+/** A dry bulb that moves less may stand or not [K/s]: at its beginning noise alone makes it seem to move by some tenths a minute. */
+const tellableDryKPerS = 1.5 / 60;
 
 /**
  * On a plateau the rate wanders by less than its own doubt (k = 2, some 0.25 K/min): told, it would have the head rise and fall
@@ -140,7 +140,7 @@ const tellableDryKPerS = 0.25 / 60;
  */
 function tellableRateKPerS(head: HeadState): number | null {
   const { rateKPerS, rateSdKPerS, bulbRateKPerS, wet } = head;
-  if (wet < 0.5) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : 0;
+  if (wet < 0.5) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
   const doubtKPerS = 2 * rateSdKPerS;
   if (Math.abs(rateKPerS) > doubtKPerS) return rateKPerS;
   return doubtKPerS < steadyWithinKPerS ? 0 : null;
