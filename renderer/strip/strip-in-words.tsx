@@ -1,6 +1,6 @@
 import { stageLabels } from '#shared-core';
 import { benchMarks, type RunView } from '../stores/index.ts';
-import { useWords } from '../words/index.ts';
+import { counted, useWords } from '../words/index.ts';
 
 /** What the strip draws, for people who hear it: stages and marks with their times. */
 export function StripInWords({ view }: { readonly view: RunView }) {
@@ -23,7 +23,8 @@ export function StripInWords({ view }: { readonly view: RunView }) {
         ))}
         {view.doubtful.length > 0 && (
           <li>
-            {words.count(view.doubtful.length)} readings of the head are kept but not believed
+            {counted(words.count(view.doubtful.length), 'reading')} of the head kept but not
+            believed
           </li>
         )}
       </ul>
