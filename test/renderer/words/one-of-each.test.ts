@@ -8,13 +8,14 @@ import { counted } from '../../../renderer/words/counted.ts';
 const root = path.join(import.meta.dirname, '../../..');
 /** What a number that may be one is put before, in a text of the window, the report or the monitor. */
 const many =
-  /\$?\{[^{}]*\}\s(?:plates|receivers|cuts|runs|marks|readings|pages|probes|ports|ferments|entries|lines|volumes|measurements|points|prompts|changes|files)\b/g;
+  /\$?\{[^{}]*\}\s(?:plates|receivers|cuts|runs|marks|readings|pages|probes|ports|ferments|entries|lines|volumes|measurements|points|prompts|changes|files)\b(?!=)/g;
 /** Never one, for the reason beside it. */
 const atLeastTwo: readonly string[] = [
   'renderer/compare/choose-runs.tsx', // the most that may be laid over each other
   'shared-core/report/report-of.ts', // one run has a title of its own
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
+  'shared-core/report/worksheet-of.ts', // the marks of a whole sheet
 ];
 
 function plainPlurals(file: string): readonly string[] {
