@@ -51,8 +51,10 @@ describe('the pages of the help', () => {
   });
 
   test('name the keys of Watch as its buttons do', () => {
-    const bar = readFileSync(path.join(renderer, 'watch/mark-bar.tsx'), 'utf8');
-    const acts = [...bar.matchAll(/\bkey: '([a-z])'/g)].map(([, key]) => key);
+    const buttons = ['mark-bar.tsx', 'drops-button.tsx']
+      .map((file) => readFileSync(path.join(renderer, 'watch', file), 'utf8'))
+      .join('\n');
+    const acts = [...buttons.matchAll(/\bkey: '([a-z])'/g)].map(([, key]) => key);
     const named = /\*\*Keys in Watch:\*\*(.*)/.exec(pageTexts)?.[1] ?? '';
     const keys = [...named.matchAll(/`([a-z])` /g)].map(([, key]) => key);
     expect(acts.length).toBeGreaterThan(5);
