@@ -15,7 +15,10 @@ export function DrawnFigure({
   );
   return (
     <figure className="drawn-figure">
-      <img src={source} alt={drawing.altText} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone the figure is wider than the screen, and is then scrolled by keys. */}
+      <div className="drawn-figure-paper" tabIndex={0}>
+        <img src={source} alt={drawing.altText} />
+      </div>
       <figcaption className="small soft">{caption}</figcaption>
     </figure>
   );

@@ -11,7 +11,7 @@ import {
 } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
-import { numberFrom, useWords } from '../words/index.ts';
+import { counted, numberFrom, useWords } from '../words/index.ts';
 import { DrawnFigure } from './drawn-figure.tsx';
 import { VolumeTable } from './volume-table.tsx';
 
@@ -84,7 +84,7 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
         {needsDrip && <NumberField name="Drip rate" unit="mL/min" text={drip} onText={setDrip} />}
         {plates !== null && plates > 0 && (
           <NumberField
-            name={`Reflux ratio of the column of ${plates} plates`}
+            name={`Reflux ratio of the column of ${counted(plates, 'plate')}`}
             unit=""
             text={reflux}
             onText={setReflux}

@@ -2,8 +2,14 @@ import { cautionGroups, commonPractice } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { CautionLines } from './caution-lines.tsx';
 
+interface CautionsDialogProps {
+  readonly onClose: () => void;
+  /** What leads out of it: back where one was, unless it opened by itself. */
+  readonly closeWords?: string;
+}
+
 /** What can hurt people, all of it, reachable from every place. */
-export function CautionsDialog({ onClose }: { readonly onClose: () => void }) {
+export function CautionsDialog({ onClose, closeWords = 'Back' }: CautionsDialogProps) {
   return (
     <Dialog title="Cautions" onClose={onClose}>
       <div className="cautions-page">
@@ -17,7 +23,7 @@ export function CautionsDialog({ onClose }: { readonly onClose: () => void }) {
       <p className="small soft">{commonPractice}</p>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
-          Back
+          {closeWords}
         </Button>
       </div>
     </Dialog>

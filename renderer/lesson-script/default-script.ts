@@ -4,7 +4,7 @@ import { cautionOf, type LessonScript } from '#shared-core';
 export const defaultScript: LessonScript = {
   'warm-up': {
     show: 'Where the bulb of the probe hangs, and the wet ring that climbs the column as vapour warms the glass.',
-    ask: 'The pot boils already. Why does the head stay cold for so long?',
+    ask: 'The pot boils long before the head gets warm. Why does the head stay cold for so long?',
     predict: 'At what temperature will the head stop climbing? Everybody writes a number down.',
   },
   'first-fraction': {

@@ -20,12 +20,14 @@ interface LessonRowsProps {
 export function LessonRows({ view, isLive }: LessonRowsProps) {
   const words = useWords();
   const canAct = useBench(mayCommand);
+  const timeScale = useBench(({ probe }) => probe?.source?.timeScale ?? 1);
   const bell = usePrepare((state) => state.draft.bell);
   const { vapour, heatOff } = useRunningLesson(view, isLive);
   const { snapshot, startedAtIso, settings } = view;
   if (snapshot === null) return null;
   const { forecast, timeS, stage } = snapshot;
-  const startMs = Date.parse(startedAtIso ?? '');
+  // A rehearsal that flies is soon elsewhere than the clock on the wall.
+  const startMs = isLive && timeScale > 1 ? Number.NaN : Date.parse(startedAtIso ?? '');
   const hasForecast = stage.stage !== 'warm-up';
   const bellMs = Number.isNaN(startMs) ? null : bellAfter(bell, startMs);
   const heatOffName = `Heat off, at ${words.number(settings.leastStrengthAbv, 0)} % vol`;
@@ -59,7 +61,7 @@ export function LessonRows({ view, isLive }: LessonRowsProps) {
           </dd>
         </div>
       )}
-      {isLive && canAct && !isOver && (
+      {isLive && canAct && !isOver && timeScale === 1 && (
         <div>
           <dt>The lesson</dt>
           <dd>

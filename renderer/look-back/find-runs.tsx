@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { SelectField } from '../design/index.ts';
+import { counted } from '../words/index.ts';
 import type { LookFor } from './matching-runs.ts';
 
 interface FindRunsProps {
@@ -41,7 +42,7 @@ export function FindRuns({ lookFor, found, all, onLookFor }: FindRunsProps) {
         onValue={(filter) => onLookFor({ ...lookFor, filter })}
       />
       <p className="small soft number" role="status">
-        {found === all ? `${all} runs` : `${found} of ${all} runs`}
+        {found === all ? counted(all, 'run') : `${found} of ${counted(all, 'run')}`}
       </p>
     </search>
   );

@@ -21,10 +21,9 @@ export function planSentence(plan: RunPlan, leastStrengthAbv: number, decimal: D
   if (verdict.kind === 'no-main-fraction' || mainFraction === null) {
     return `${vapour}${noMainFractionWords(verdict, limit)}`;
   }
-  const length = { low: mainFraction.fromS.value, high: mainFraction.toS.value };
   return (
     `${vapour}Then expect ${rangeWords(mainFraction.volumeMl, 0, 'mL', decimal)} above ${limit}, ` +
-    `over about ${durationWords(length.high - length.low)}, ` +
+    `over ${minutes(mainFraction.lengthS)}, ` +
     `at ${rangeWords(mainFraction.strengthAbv, 0, '% vol', decimal)} on average.`
   );
 }

@@ -1,6 +1,7 @@
 import { NumberField, Section, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
+import { counted } from '../words/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {
@@ -9,7 +10,7 @@ export function ChargeSection() {
   const inUse = [
     name.trim(),
     rigDescription.trim(),
-    plates.trim() === '' ? 'column not known' : `${plates.trim()} plates`,
+    plates.trim() === '' ? 'column not known' : counted(plates.trim(), 'plate'),
     heatW.trim() === '' ? 'heat not known' : `${heatW.trim()} W`,
   ];
   return (

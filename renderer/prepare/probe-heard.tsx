@@ -2,7 +2,7 @@ import { assertNever, type ProbeStatus } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
-import { channelWords, problemWords, useWords } from '../words/index.ts';
+import { channelWords, counted, problemWords, useWords } from '../words/index.ts';
 
 interface ProbeHeardProps {
   readonly probe: ProbeStatus | null;
@@ -36,7 +36,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
         <p className="small">
           Last line: <code>{lastLine}</code>
           {rejectedLines > 0 && (
-            <span className="soft"> · {rejectedLines} lines not understood</span>
+            <span className="soft"> · {counted(rejectedLines, 'line')} not understood</span>
           )}
         </p>
       )}

@@ -1,5 +1,5 @@
 import type { SetUp } from '#shared-core';
-import { type Decimal, quantityWords } from '../words/index.ts';
+import { counted, type Decimal, quantityWords } from '../words/index.ts';
 
 /** What a kept set-up brings, in one line. */
 export function setUpWords(
@@ -11,12 +11,12 @@ export function setUpWords(
       ? 'no probe'
       : source.kind === 'serial'
         ? `probe at ${source.path}`
-        : `${source.probes.length} probes`;
+        : counted(source.probes.length, 'probe');
   const parts = [
     name,
     `${quantityWords(charge.volumeMl, 0, 'mL', decimal)} of ${quantityWords(charge.strengthAbv, 1, '% vol', decimal)}`,
     rig.description,
-    rig.plates !== null && `${rig.plates} plates`,
+    rig.plates !== null && counted(rig.plates, 'plate'),
     correction === null ? probe : `${probe}, calibrated`,
     `heat off at ${quantityWords(leastStrengthAbv, 0, '% vol', decimal)}`,
   ];

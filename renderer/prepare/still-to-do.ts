@@ -2,7 +2,7 @@ import type { ProbeStatus, SafetyConfirm } from '#shared-core';
 import type { FieldProblem } from '../draft/index.ts';
 import { fieldNames, type TextField } from '../draft/index.ts';
 import { hasHead, isSimulated } from '../probe/index.ts';
-import { looksLeft } from './safety-checks.ts';
+import { looksLeft, safetyLooks } from './safety-checks.ts';
 
 /** Something that keeps a run from starting, and the entry where it is done. */
 export interface ToDo {
@@ -19,10 +19,14 @@ export function stillToDo(
   return [
     ...probeStillToDo(probe),
     ...problems.flatMap(entryStillToDo),
-    ...(left === 0
-      ? []
-      : [{ words: `Confirm ${left} more before heat`, field: 'checks' } satisfies ToDo]),
+    ...(left === 0 ? [] : [{ words: looksWords(left), field: 'checks' } satisfies ToDo]),
   ];
+}
+
+function looksWords(left: number): string {
+  return left === safetyLooks.length
+    ? `Confirm the ${left} looks before heat`
+    : `Confirm ${left} more before heat`;
 }
 
 function probeStillToDo(probe: ProbeStatus | null): readonly ToDo[] {

@@ -4,7 +4,7 @@ import {
   type RecordedChange,
   recordedChangeSchema,
 } from '#shared-core';
-import { clockWords } from '../words/index.ts';
+import { clockWords, counted } from '../words/index.ts';
 
 /** Whether going through the inputs again concludes what was concluded at the time. */
 export type Agreement =
@@ -60,8 +60,4 @@ export function agreementWords(agreement: Agreement): string {
     default:
       return assertNever(agreement);
   }
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

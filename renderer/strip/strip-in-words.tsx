@@ -1,10 +1,11 @@
 import { stageLabels } from '#shared-core';
 import { benchMarks, type RunView } from '../stores/index.ts';
-import { useWords } from '../words/index.ts';
+import { counted, useWords } from '../words/index.ts';
 
 /** What the strip draws, for people who hear it: stages and marks with their times. */
 export function StripInWords({ view }: { readonly view: RunView }) {
   const words = useWords();
+  const still = view.endedS === null ? ', lasting' : ' to the end';
   return (
     <div className="unseen">
       <h2>The run so far</h2>
@@ -12,7 +13,7 @@ export function StripInWords({ view }: { readonly view: RunView }) {
         {view.stages.map(({ stage, fromS, toS }) => (
           <li key={`${stage}-${fromS}`}>
             {stageLabels[stage]} from {words.clock(fromS)}
-            {toS === null ? ', lasting' : ` to ${words.clock(toS)}`}
+            {toS === null ? still : ` to ${words.clock(toS)}`}
           </li>
         ))}
         {benchMarks(view.marks).map(({ markId, timeS, mark }) => (
@@ -22,7 +23,8 @@ export function StripInWords({ view }: { readonly view: RunView }) {
         ))}
         {view.doubtful.length > 0 && (
           <li>
-            {words.count(view.doubtful.length)} readings of the head are kept but not believed
+            {counted(words.count(view.doubtful.length), 'reading')} of the head kept but not
+            believed
           </li>
         )}
       </ul>

@@ -60,6 +60,7 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
           <dt>This probe</dt>
           <dd>
             <strong className="number">{scale.finding}</strong>
+            <span className="soft number"> {scale.range}</span>
             <Why of="This probe" because={scale.because} />
           </dd>
         </div>

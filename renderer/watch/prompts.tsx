@@ -8,6 +8,8 @@ interface PromptsProps {
   readonly alarms: readonly AlarmView[];
   readonly nowS: number;
   readonly isLive: boolean;
+  /** Nothing is recorded any more: what was over before that asks nobody for anything. */
+  readonly isOver?: boolean;
   /** Nothing else on the page asks for anything either, and it is known to be so. */
   readonly isCalm: boolean;
 }
@@ -16,9 +18,11 @@ interface PromptsProps {
  * What asks for an act, in a calm column, never a pop-up: the first thing to do in full, so that it needs no scrolling, and
  * a line for each that can wait for it.
  */
-export function Prompts({ alarms, nowS, isLive, isCalm }: PromptsProps) {
+export function Prompts({ alarms, nowS, isLive, isOver = false, isCalm }: PromptsProps) {
   const canAct = useBench(mayCommand) && isLive;
-  const standing = alarms.filter(({ state }) => state !== 'normal').toSorted(byUrgency);
+  const standing = alarms
+    .filter(({ state }) => state !== 'normal' && !(isOver && state === 'returned-unacknowledged'))
+    .toSorted(byUrgency);
   const [first] = standing;
   const also = first ? saidWith(first, standing) : null;
   const others = standing.slice(1).filter((alarm) => alarm !== also);

@@ -49,6 +49,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             alarms={snapshot?.alarms ?? []}
             nowS={snapshot?.timeS ?? 0}
             isLive={liveness === 'live'}
+            isOver={liveness === 'ended'}
             isCalm={liveness === 'live' && snapshot !== null && snapshot.act === null}
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}

@@ -11,5 +11,5 @@ export function FirstCautions() {
   const hasHadRun = useBench(({ rigs }) => rigs?.last != null);
   const { welcomed, set } = usePreferences((preferences) => preferences);
   if (!isAtBench || welcomed || hasHadRun) return null;
-  return <CautionsDialog onClose={() => set({ welcomed: true })} />;
+  return <CautionsDialog closeWords="Go on" onClose={() => set({ welcomed: true })} />;
 }

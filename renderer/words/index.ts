@@ -1,6 +1,7 @@
 /** What the window says, in words and numbers. */
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
+export { counted } from './counted.ts';
 export { liquidWords } from './liquid-mark-words.ts';
 export { markSign } from './mark-words.ts';
 export {

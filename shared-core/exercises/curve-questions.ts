@@ -145,7 +145,8 @@ export function judgeHeatOff(study: RunStudy): Exercise | null {
     });
   }
   const before = study.rows.filter(({ timeS }) => timeS <= offS);
-  const overS = offS - (before.findLast(({ headC }) => headC <= limitC)?.timeS ?? 0);
+  const lastBelowS = before.findLast(({ headC }) => headC <= limitC)?.timeS ?? 0;
+  const overS = offS - lastBelowS;
   const lastC = before.at(-1)?.headC;
   // A head that hovers about the limit gives no answer that an eye can read.
   if (lastC === undefined || overS > mostMinutesInTime * 60) return null;
@@ -163,9 +164,29 @@ export function judgeHeatOff(study: RunStudy): Exercise | null {
       ],
       'It was not late: whoever waits gets more, at the price of strength.',
     ),
-    working: [
-      `At ${clockWords(offS)} the head stood at ${lastC.toFixed(1)} °C, still below ${limitC.toFixed(1)} °C.`,
-      'What was left in the flask could have been distilled a little longer.',
-    ],
+    working: inTimeWorking({ offS, lastC, limitC, lastBelowS }),
   });
+}
+
+interface InTime {
+  readonly offS: number;
+  readonly lastC: number;
+  readonly limitC: number;
+  /** When the head was last seen at or below the limit. */
+  readonly lastBelowS: number;
+}
+
+/** In time is also who took the heat off while the head was just passing the limit. */
+function inTimeWorking({ offS, lastC, limitC, lastBelowS }: InTime): readonly string[] {
+  const [last, limit] = [`${lastC.toFixed(1)} °C`, `${limitC.toFixed(1)} °C`];
+  const stood = `At ${clockWords(offS)} the head stood at ${last}`;
+  return Number(lastC.toFixed(1)) > Number(limitC.toFixed(1))
+    ? [
+        `${stood}. It had been at ${limit} or below until ${clockWords(lastBelowS)}: an eye and a hand need as long.`,
+        'The little that came over since then is hardly weaker than wanted.',
+      ]
+    : [
+        `${stood}, not above ${limit}.`,
+        'What was left in the flask could have been distilled a little longer.',
+      ];
 }

@@ -5,6 +5,7 @@ import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import type { HeadState } from './situation/vapour-filter.ts';
 import { forecastInStep } from './words/limit-ahead.ts';
+import { scaleFinding } from './words/scale-finding.ts';
 import { composeSentence, type Sentence } from './words/sentence.ts';
 import type { Kept } from './words/sentence-keeper.ts';
 import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
@@ -70,7 +71,7 @@ export class LazySnapshot implements Snapshot {
     return {
       temperatureC: latest.temperatureC,
       expandedUncertaintyK: headExpandedUncertaintyK(facts),
-      rateKPerMin: facts.head === null ? null : 60 * tellableRateKPerS(facts.head),
+      rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head)),
       ageS: Math.max(0, this.timeS - latest.timeS),
     };
   }
@@ -83,7 +84,7 @@ export class LazySnapshot implements Snapshot {
       azeotropeC: facts.scale.azeotropeC,
       limitC: facts.scale.limitC,
       leastStrengthAbv: facts.limitAbv,
-      probeReadsHighK: facts.bias.meanK,
+      ...scaleFinding(facts),
     };
   }
 
@@ -127,12 +128,26 @@ export class LazySnapshot implements Snapshot {
   }
 }
 
+/** A head whose rate is known to this, and no better, cannot be called steady [K/s]; chosen here. */
+const steadyWithinKPerS = 1 / 60;
+/** A dry bulb that moves less may stand or not [K/s]: at its beginning noise alone makes it seem to move by some tenths a minute. */
+const tellableDryKPerS = 1.5 / 60;
+
 /**
  * On a plateau the rate wanders by less than its own doubt (k = 2, some 0.25 K/min): told, it would have the head rise and fall
- * by turns where it stands.
+ * by turns where it stands. Where the doubt is large, nothing is known of it: not even that the head stands. Without vapour the
+ * bulb goes its own way, and its own rate belongs beside its temperature: that of the vapour which came last stands still.
  */
-function tellableRateKPerS({ rateKPerS, rateSdKPerS }: HeadState): number {
-  return Math.abs(rateKPerS) > 2 * rateSdKPerS ? rateKPerS : 0;
+function tellableRateKPerS(head: HeadState): number | null {
+  const { rateKPerS, rateSdKPerS, bulbRateKPerS, wet } = head;
+  if (wet < 0.5) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
+  const doubtKPerS = 2 * rateSdKPerS;
+  if (Math.abs(rateKPerS) > doubtKPerS) return rateKPerS;
+  return doubtKPerS < steadyWithinKPerS ? 0 : null;
+}
+
+function perMinute(perS: number | null): number | null {
+  return perS && 60 * perS;
 }
 
 function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {

@@ -95,6 +95,7 @@ function fractionPlan(outcomes: readonly FractionOutcome[]): FractionPlan | null
   return {
     fromS: certain(outcomes.map(({ fromS }) => fromS)),
     toS: certain(outcomes.map(({ toS }) => toS)),
+    lengthS: certain(outcomes.map(({ fromS, toS }) => toS - fromS)),
     volumeMl: certain(outcomes.map(({ volumeMl }) => volumeMl)),
     strengthAbv: certain(outcomes.map(({ strengthAbv }) => strengthAbv)),
   };

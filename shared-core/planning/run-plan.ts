@@ -5,6 +5,8 @@ export interface FractionPlan {
   /** When it begins and ends [s]. */
   readonly fromS: Estimate;
   readonly toS: Estimate;
+  /** How long it lasts [s]: beginning and end hang together, so their ranges don't tell. */
+  readonly lengthS: Estimate;
   /** [mL at 20 °C]. */
   readonly volumeMl: Estimate;
   /** Mean strength [% vol]. */

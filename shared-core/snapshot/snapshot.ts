@@ -9,7 +9,7 @@ import { stageCallSchema } from './stage.ts';
 export const headViewSchema = z.strictObject({
   temperatureC: z.number(),
   expandedUncertaintyK: z.number(),
-  /** 0 while it can't be told from standing still; null without a head. */
+  /** 0 while it can't be told from standing still; null without a head, or while too little is known even for that. */
   rateKPerMin: z.number().nullable(),
   ageS: z.number(),
 });
@@ -23,6 +23,11 @@ export const plateauBandSchema = z.strictObject({
   leastStrengthAbv: z.number(),
   /** How much higher the probe is believed to read, with the pressure as entered [K]; 0 in records older than the field. */
   probeReadsHighK: z.number().default(0),
+  /** Where that lies with 95 % probability [K]; null until the run itself has shown anything of it. */
+  probeReadsHighRangeK: z
+    .strictObject({ low: z.number(), high: z.number() })
+    .nullable()
+    .default(null),
 });
 
 /** What the head vapour is, from temperature and pressure alone. */

@@ -100,6 +100,6 @@ function judgeMainFraction(
   }
   return {
     mainFraction: true,
-    because: `The head held at ${celsius(heldC)}, stronger than ${limit}, for ${span(lastedS)}.`,
+    because: `The vapour stayed stronger than ${limit} for ${span(lastedS)}; the lowest the head held at was ${celsius(heldC)}.`,
   };
 }

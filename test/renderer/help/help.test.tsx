@@ -6,6 +6,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { fillNumbers, helpNumbers } from '../../../renderer/help/help-numbers.ts';
 import { helpPages, isHelpTopic, pagesWith, topicFor } from '../../../renderer/help/help-topic.ts';
 import { Markdown } from '../../../renderer/help/markdown.tsx';
+import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
+import { clockWords } from '../../../renderer/words/index.ts';
 
 afterEach(cleanup);
 
@@ -40,6 +42,23 @@ describe('the pages of the help', () => {
     const named = [...pageTexts.matchAll(/(?<!\w)_([^_\n]+)_(?!\w)/g)].map(([, name = '']) => name);
     expect(named.length).toBeGreaterThan(10);
     expect(named.filter((name) => !sources.includes(name))).toEqual([]);
+  });
+
+  test('count the looks before heat, and write the time that is saved, as the window does', () => {
+    expect(safetyLooks).toHaveLength(7);
+    expect(pageTexts).toContain('The seven looks under _Before heat_');
+    expect(pageTexts).toContain(`**Saved to ${clockWords(750)}.**`);
+  });
+
+  test('name the keys of Watch as its buttons do', () => {
+    const buttons = ['mark-bar.tsx', 'drops-button.tsx']
+      .map((file) => readFileSync(path.join(renderer, 'watch', file), 'utf8'))
+      .join('\n');
+    const acts = [...buttons.matchAll(/\bkey: '([a-z])'/g)].map(([, key]) => key);
+    const named = /\*\*Keys in Watch:\*\*(.*)/.exec(pageTexts)?.[1] ?? '';
+    const keys = [...named.matchAll(/`([a-z])` /g)].map(([, key]) => key);
+    expect(acts.length).toBeGreaterThan(5);
+    expect(keys.sort()).toEqual([...new Set(acts)].sort());
   });
 
   test('link only to one another', () => {

@@ -34,10 +34,30 @@ function withEnd(low: number, high: number): Snapshot {
 
 const startedAt = new Date(2026, 2, 18, 10, 0);
 
-function show(snapshot: Snapshot, startedAtIso: string | null = startedAt.toISOString()) {
+function show(
+  snapshot: Snapshot,
+  startedAtIso: string | null = startedAt.toISOString(),
+  timeScale = 1,
+) {
   let shown: RunView | null = null;
   const draw = (parts: Parameters<typeof runUnderWay>[0]) => {
     runUnderWay(parts);
+    parts.bench.getState().dispatch({
+      type: 'probe',
+      probe: {
+        state: 'hearing',
+        source: { kind: 'demo', rig: 'glass-bead-column', timeScale, seed: 1 },
+        path: null,
+        lastLine: null,
+        channels: ['head'],
+        latest: [],
+        readingsPerS: 1,
+        rejectedLines: 0,
+        droppedBytes: 0,
+        problem: null,
+        advice: null,
+      },
+    });
     const { view } = parts.live.getState();
     if (view) shown = { ...view, snapshot, startedAtIso, settings };
   };
@@ -55,6 +75,12 @@ test('the monitor’s own forecast asks for a reading of the receiver beside the
   expect(show(judged)()).toMatch(
     /Heat off, at 80 % vol.*Read the volume to narrow this by \d0 %\./,
   );
+});
+
+test('a rehearsal that flies names no time of the clock, and asks for no bell', () => {
+  const text = show(withEnd(300, 600), undefined, 60)();
+  expect(text).toMatch(/Heat off, at 80 % volin 5–10 min/);
+  expect(text).not.toMatch(/\d:\d\d|bell/);
 });
 
 test('a range no lesson can be planned by is not told as one: it is too early', () => {

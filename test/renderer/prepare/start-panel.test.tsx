@@ -81,7 +81,7 @@ describe('the start of a run', () => {
     const { missing } = show(simulated, 0);
     expect(missing()).toEqual([
       'Connect a probe that is heard',
-      `Confirm ${safetyLooks.length} more before heat`,
+      `Confirm the ${safetyLooks.length} looks before heat`,
     ]);
     expect(start().disabled).toBe(true);
     expect(document.body.textContent).toContain('Simulated still');
@@ -110,7 +110,7 @@ describe('the start of a run', () => {
       'run/start',
       { settings: { safetyConfirms: checkIds.map((check) => ({ check })) } },
     ]);
-    expect(missing()).toEqual([`Confirm ${safetyLooks.length} more before heat`]);
+    expect(missing()).toEqual([`Confirm the ${safetyLooks.length} looks before heat`]);
   });
 
   test('a rehearsal that does not start lets go of the simulated still', async () => {

@@ -11,11 +11,24 @@ const band = {
   limitC: 82.96,
   leastStrengthAbv: 80,
   probeReadsHighK: 0.61,
+  probeReadsHighRangeK: { low: -0.3, high: 1.4 },
 };
 
 describe('bandOnProbe', () => {
   test('the band stands where the probe shows it, exactly where its labels say', () => {
     expect(bandOnProbe(band)).toEqual({ ...band, azeotropeC: 78.1, limitC: 83.6 });
+  });
+
+  test('before vapour nothing is told of how far the probe is off, and the band stands where the air pressure puts it', () => {
+    const monitor = createMonitor({ ...defaultRunSettings, attentionCheckS: null });
+    for (let timeS = 0; timeS < 300; timeS += 1) {
+      const value = 20;
+      monitor.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+    }
+    const { plateau } = monitor.advanceTo(300);
+    expect(plateau).toMatchObject({ probeReadsHighK: 0, probeReadsHighRangeK: null });
+    expect(probeScaleWords(plateau, '.')).toBe(null);
+    expect(bandOnProbe(plateau).azeotropeC).toBeCloseTo(plateau.azeotropeC, 1);
   });
 
   test('strip and words name one limit: the one of the monitor, on the probe', () => {
@@ -26,7 +39,9 @@ describe('bandOnProbe', () => {
       monitor.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
     }
     const { plateau, stage } = monitor.advanceTo(1800);
-    expect(plateau.probeReadsHighK).not.toBe(0);
+    const { low, high } = plateau.probeReadsHighRangeK ?? { low: 0, high: 0 };
+    expect(low).toBeLessThan(plateau.probeReadsHighK);
+    expect(high).toBeGreaterThan(plateau.probeReadsHighK);
     const limit = `${bandOnProbe(plateau).limitC.toFixed(1)} °C`;
     expect(`${stage.because} ${stage.wouldChangeIf}`).toContain(limit);
     expect(probeScaleWords(plateau, '.')?.because).toContain(limit.replace(' ', '\u00a0'));
@@ -37,15 +52,16 @@ test('a snapshot recorded before probes were told apart from the truth is read a
   const { plateau, ...rest } = JSON.parse(
     JSON.stringify(createMonitor(defaultRunSettings).advanceTo(1)),
   );
-  const { probeReadsHighK: _, ...older } = plateau;
+  const { probeReadsHighK: _, probeReadsHighRangeK: __, ...older } = plateau;
   const read = snapshotSchema.parse({ ...rest, plateau: older });
-  expect(read.plateau).toEqual({ ...older, probeReadsHighK: 0 });
+  expect(read.plateau).toEqual({ ...older, probeReadsHighK: 0, probeReadsHighRangeK: null });
 });
 
 describe('probeScaleWords', () => {
   test('says how far the probe is off and gives both limits', () => {
     expect(probeScaleWords(band, ',')).toEqual({
       finding: 'reads about 0,6\u00a0K high',
+      range: 'between 0,3\u00a0K low and 1,4\u00a0K high',
       because:
         "Vapour of 80\u00a0% vol condenses at 83,0\u00a0°C at 98,6\u00a0kPa; this probe then shows 83,6\u00a0°C. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.",
     });

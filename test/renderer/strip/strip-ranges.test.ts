@@ -9,6 +9,7 @@ const band = {
   limitC: 83.5,
   leastStrengthAbv: 80,
   probeReadsHighK: 0,
+  probeReadsHighRangeK: null,
 };
 
 describe('timeRange', () => {

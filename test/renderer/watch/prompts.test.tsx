@@ -98,6 +98,23 @@ describe('Prompts', () => {
     expect(acts).toEqual(['Urgent.', 'Also: Surging', 'Answered.']);
   });
 
+  test('once nothing is recorded any more, only what was never put right still stands', () => {
+    renderInWindow(
+      <Prompts
+        alarms={[
+          alarm({ act: 'Still so.' }),
+          alarm({ alarm: 'attention', state: 'returned-unacknowledged', act: 'Over.' }),
+        ]}
+        nowS={7200}
+        isLive={false}
+        isOver
+        isCalm={false}
+      />,
+    );
+    const acts = screen.getAllByRole('heading').map(({ textContent }) => textContent);
+    expect(acts).toEqual(['Still so.']);
+  });
+
   test('acknowledging makes a mark for that very alarm', () => {
     const asked = show([alarm({})]);
     fireEvent.click(screen.getByRole('button', { name: /^Acknowledge/ }));

@@ -18,6 +18,6 @@ test('the cautions open once by themselves, and not again once they were closed'
     welcomed = () => parts.preferences.getState().welcomed;
   });
   expect(screen.getByRole('dialog').textContent).toContain('This program is no safety device.');
-  fireEvent.click(screen.getByRole('button', { name: 'Back' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Go on' }));
   expect([screen.queryByRole('dialog'), welcomed()]).toEqual([null, true]);
 });

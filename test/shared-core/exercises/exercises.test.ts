@@ -8,6 +8,8 @@ import {
   studyRun,
   worksheetOf,
 } from '#shared-core';
+import { heatOffAt, shownLimitC } from '../../../shared-core/exercises/curve-facts.ts';
+import { judgeHeatOff } from '../../../shared-core/exercises/curve-questions.ts';
 import type { Exercise } from '../../../shared-core/exercises/exercise.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
@@ -47,6 +49,24 @@ describe('exercises of the pear ferment', () => {
     const [found] = byId('school-pressure').answer.quantities;
     expect(Math.abs((found?.value ?? 0) - azeotrope(99.4).temperatureC)).toBeLessThan(
       found?.tolerance ?? 0,
+    );
+  });
+
+  test('never calls a head that had just passed the limit as the heat came off below it', () => {
+    const limitC = shownLimitC(study) as number;
+    const offS = heatOffAt(study) as number;
+    const withHeadAtEnd = (headC: number) => ({
+      ...study,
+      rows: study.rows.map((row) =>
+        row.timeS > offS
+          ? { ...row, headC: Math.min(row.headC, limitC - 1) }
+          : { ...row, headC: row.timeS > offS - 10 ? headC : Math.min(row.headC, limitC - 0.1) },
+      ),
+    });
+    const [limit, passed] = [`${limitC.toFixed(1)} °C`, `${(limitC + 0.4).toFixed(1)} °C`];
+    expect(judgeHeatOff(withHeadAtEnd(limitC - 0.3))?.working[0]).toContain(`, not above ${limit}`);
+    expect(judgeHeatOff(withHeadAtEnd(limitC + 0.4))?.working[0]).toMatch(
+      `the head stood at ${passed}. It had been at ${limit} or below until `,
     );
   });
 

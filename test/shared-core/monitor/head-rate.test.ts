@@ -21,4 +21,28 @@ describe('the rate of the head that is shown', () => {
     expect(leaving.length).toBeGreaterThan(5);
     expect(Math.min(...leaving)).toBeGreaterThan(0.2);
   });
+
+  test('is not called none while the head sinks after the heat came off', () => {
+    const { settings, inputs } = simulatedRun({ name: 'pear', pressureKPa: 99.4, seed: 3 });
+    const monitor = createMonitor(settings, { forecasts: false });
+    const heads: {
+      readonly timeS: number;
+      readonly headC: number;
+      readonly rate: number | null;
+    }[] = [];
+    let offS = Number.POSITIVE_INFINITY;
+    for (const input of inputs) {
+      const { timeS, head, heat } = monitor.push(input);
+      if (heat === 'off') offS = Math.min(offS, timeS);
+      if (timeS < offS || head === null) continue;
+      heads.push({ timeS, headC: head.temperatureC, rate: head.rateKPerMin });
+    }
+    const calledSteady = heads.filter(({ rate }) => rate === 0);
+    const moved = calledSteady.map(({ timeS, headC }) => {
+      const before = heads.findLast((other) => other.timeS <= timeS - 30);
+      return before === undefined ? 0 : Math.abs(before.headC - headC);
+    });
+    expect(heads.length).toBeGreaterThan(300);
+    expect(moved.filter((kelvin) => kelvin > 1)).toEqual([]);
+  });
 });

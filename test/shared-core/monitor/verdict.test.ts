@@ -46,7 +46,9 @@ describe('the verdict on the main fraction', () => {
     });
     expect(verdictFor(77.7, 1200, fromS + 60).verdict).toEqual({
       mainFraction: true,
-      because: expect.stringMatching(/^The head held at 77\.[67] °C, stronger than 80 % vol/),
+      because: expect.stringMatching(
+        /^The vapour stayed stronger than 80 % vol .* the lowest the head held at was 77\.[67] °C\.$/,
+      ),
     });
   });
 });
