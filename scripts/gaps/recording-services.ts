@@ -6,8 +6,13 @@ import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } 
 export interface RecordingServices {
   /** The answer; a refusal ends the measurement. */
   ask<N extends RequestName>(name: N, body: RequestBody<N>): Promise<RequestAnswer<N>>;
+  /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
+  longestPieceMs(): Promise<number>;
   close(): Promise<void>;
 }
+
+/** No request of the contract: what the measured program says of itself. */
+export const longestPieceRequest = 'longest-piece';
 
 interface Answered {
   readonly id: number;
@@ -26,17 +31,21 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
     waiting.get(id)?.(result);
     waiting.delete(id);
   });
+  async function send(name: string, body: unknown): Promise<unknown> {
+    const id = nextId;
+    nextId += 1;
+    const result = await new Promise<Answered['result']>((resolve) => {
+      waiting.set(id, resolve);
+      child.send({ id, name, body });
+    });
+    if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
+    return result.value;
+  }
+
   return {
-    async ask<N extends RequestName>(name: N, body: RequestBody<N>) {
-      const id = nextId;
-      nextId += 1;
-      const result = await new Promise<Answered['result']>((resolve) => {
-        waiting.set(id, resolve);
-        child.send({ id, name, body });
-      });
-      if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
-      return result.value as RequestAnswer<N>;
-    },
+    ask: <N extends RequestName>(name: N, body: RequestBody<N>) =>
+      send(name, body) as Promise<RequestAnswer<N>>,
+    longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
     async close() {
       const ended = once(child, 'exit');
       child.disconnect();
