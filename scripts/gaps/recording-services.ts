@@ -1,5 +1,6 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
 
 /** Services in a process of their own. */
@@ -8,6 +9,8 @@ export interface RecordingServices {
   ask<N extends RequestName>(name: N, body: RequestBody<N>): Promise<RequestAnswer<N>>;
   /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
   longestPieceMs(): Promise<number>;
+  /** Halts the process, as a suspended or starved one is, and lets it go on [s]. */
+  halt(seconds: number): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -46,6 +49,11 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
     ask: <N extends RequestName>(name: N, body: RequestBody<N>) =>
       send(name, body) as Promise<RequestAnswer<N>>,
     longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
+    async halt(seconds) {
+      child.kill('SIGSTOP');
+      await pause(1000 * seconds);
+      child.kill('SIGCONT');
+    },
     async close() {
       const ended = once(child, 'exit');
       child.disconnect();
