@@ -5,6 +5,7 @@ import {
   createSession,
   type ProbeWorker,
   type Session,
+  type SideProcess,
   systemClock,
   systemScheduler,
 } from '#main';
@@ -16,11 +17,13 @@ export interface Composition {
   readonly runsFolder: string;
   /** Starts the process that reads serial ports, in the way of this shell. */
   readonly startWorker: () => ProbeWorker;
+  /** Starts the process that goes through whole runs, likewise. */
+  readonly startDesk: () => SideProcess;
 }
 
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
-  const { shell, version, runsFolder, startWorker } = composition;
+  const { shell, version, runsFolder, startWorker, startDesk } = composition;
   const probeHub = createIsolatedProbeHub({
     clock: systemClock,
     scheduler: systemScheduler,
@@ -31,6 +34,7 @@ export function composeServices(composition: Composition): Promise<Session> {
     clock: systemClock,
     createMonitor,
     runsFolder,
+    startDesk,
     app: { version, modelVersion, shell },
   });
 }

@@ -8,4 +8,5 @@ export * from './recorder/index.ts';
 export * from './rigs/index.ts';
 export * from './run-library/index.ts';
 export * from './session/index.ts';
+export * from './side-process/index.ts';
 export * from './virtual-probe/index.ts';

@@ -49,10 +49,12 @@ try {
 
   async function measured<T>(what: string, act: () => Promise<T>): Promise<T> {
     const from = probe.writtenS.length;
+    await services.longestPieceMs();
     const begunMs = performance.now();
     const answer = await act();
     const tookS = (performance.now() - begunMs) / 1000;
     const to = probe.writtenS.length;
+    const pieceMs = await services.longestPieceMs();
     await pause(3000);
     const waitsS = probe.writtenS
       .slice(from, to)
@@ -60,7 +62,8 @@ try {
     const inMs = (share: number) => (1000 * quantile(waitsS, share)).toFixed(0);
     const missing = waitsS.filter(Number.isNaN).length;
     console.log(
-      `${what}: took ${tookS.toFixed(1)} s; from probe to disk ${inMs(0.5)} ms (median), ${inMs(1)} ms (longest) of ${waitsS.length} lines, ${missing} missing`,
+      `${what}: took ${tookS.toFixed(1)} s; from probe to disk ${inMs(0.5)} ms (median), ${inMs(1)} ms (longest) of ${waitsS.length} lines, ${missing} missing; ` +
+        `the services' longest piece of work ${pieceMs.toFixed(0)} ms`,
     );
     return answer;
   }

@@ -12,6 +12,7 @@ import { defaultRunsFolder } from '../app/default-runs-folder.ts';
 import { buildIfStale } from './building/build-if-stale.ts';
 import {
   electronTarget,
+  loopbackDeskProgram,
   loopbackProbeProgram,
   loopbackProgram,
   loopbackTarget,
@@ -56,6 +57,7 @@ async function startLoopbackShell({ open, port }: StartOptions, runsFolder: stri
     port,
     open,
     probeProgram: pathToFileURL(loopbackProbeProgram),
+    deskProgram: pathToFileURL(loopbackDeskProgram),
   });
   process.exitCode = started ? 0 : 1;
 }

@@ -46,11 +46,15 @@ protocol.registerSchemesAsPrivileged([
 if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp).catch(sayWhyNot);
 else app.quit();
 
+const sideProcess = (fileName: string) =>
+  utilityProbeWorker(utilityProcess.fork(path.join(buildFolder, fileName)));
+
 async function openApp(): Promise<void> {
   const session = await composeServices({
     shell: 'electron',
     version: app.getVersion(),
-    startWorker: () => utilityProbeWorker(utilityProcess.fork(path.join(buildFolder, 'probe.mjs'))),
+    startWorker: () => sideProcess('probe.mjs'),
+    startDesk: () => sideProcess('desk.mjs'),
     runsFolder: runsFolderFrom(process.argv, usualRunsFolder()),
   });
   const isRecording = () => session.recordingStatus().state !== 'idle';

@@ -1,5 +1,5 @@
 import type { UtilityProcess } from 'electron';
-import type { ProbeWorker } from '#main';
+import type { SideProcess } from '#main';
 
 /** What of Electron's utility process is used, so that tests can stand in for it. */
 export type UtilityChild = Pick<UtilityProcess, 'pid' | 'postMessage' | 'kill'> & {
@@ -7,8 +7,8 @@ export type UtilityChild = Pick<UtilityProcess, 'pid' | 'postMessage' | 'kill'> 
   once(name: 'exit', listener: () => void): unknown;
 };
 
-/** The serial process hosted by Electron: a native module that fails there takes nothing else along. */
-export function utilityProbeWorker(child: UtilityChild): ProbeWorker {
+/** A process beside the services hosted by Electron: a native module that fails there takes nothing else along. */
+export function utilityProbeWorker(child: UtilityChild): SideProcess {
   return {
     processId: child.pid ?? null,
     post: (message) => child.postMessage(message),

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
-import { forkProbeWorker } from '#main';
+import { forkDesk, forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
@@ -22,6 +22,8 @@ export interface LoopbackRun {
   readonly open: boolean;
   /** The built process that reads serial ports; from its source where there is none. */
   readonly probeProgram?: URL;
+  /** The built process that goes through whole runs, likewise. */
+  readonly deskProgram?: URL;
 }
 
 /** Longest time that the end may take. */
@@ -34,6 +36,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
     ...run,
     shell: 'loopback',
     startWorker: () => forkProbeWorker(run.probeProgram),
+    startDesk: () => forkDesk(run.deskProgram),
   });
   const classView = createClassViewDoor({ services: session, windowFolder: run.windowFolder });
   const started = await startLoopback({

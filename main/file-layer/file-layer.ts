@@ -25,6 +25,8 @@ export interface FolderEntry {
 export interface FileLayer {
   /** Makes the folder and those above it; being there already is fine. */
   makeFolder(path: string): Promise<Answer<void>>;
+  /** Makes a folder that is nobody else's; fails with `exists` when there is one. */
+  claimFolder(path: string): Promise<Answer<void>>;
   /** Fails with `exists` when there is such a file. */
   createAppend(path: string): Answer<AppendFile>;
   /** Fails with `missing` when there is no such file. */

@@ -18,6 +18,7 @@ export const nodeFileLayer: FileLayer = {
     attempt(path, async () => {
       await mkdir(path, { recursive: true, mode: ownOnly.folder });
     }),
+  claimFolder: (path) => attempt(path, () => mkdir(path, { mode: ownOnly.folder })),
   createAppend: (path) => openForAppend(path, O_CREAT | O_EXCL),
   openAppend: (path) => openForAppend(path, 0),
   syncFolder: (path) =>

@@ -195,13 +195,17 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     async makeRunFolder(wallMs) {
       const made = await files.makeFolder(runsFolder);
-      const listed = made.ok ? await files.list(runsFolder) : made;
-      if (!listed.ok) return listed;
-      const runId = newRunId(wallMs, new Set(listed.value.map(({ name }) => name)));
-      const folder = folderOf(runId);
-      const created = await files.makeFolder(folder);
-      const named = created.ok ? await files.syncFolder(runsFolder) : created;
-      return named.ok ? succeed({ runId, folder }) : named;
+      for (;;) {
+        const listed = made.ok ? await files.list(runsFolder) : made;
+        if (!listed.ok) return listed;
+        const runId = newRunId(wallMs, new Set(listed.value.map(({ name }) => name)));
+        const folder = folderOf(runId);
+        // An import and a recording that begin in the same second must never share one.
+        const claimed = await files.claimFolder(folder);
+        if (!claimed.ok && claimed.error.kind === 'exists') continue;
+        const named = claimed.ok ? await files.syncFolder(runsFolder) : claimed;
+        return named.ok ? succeed({ runId, folder }) : named;
+      }
     },
     keepHeader: (folder, header) => startLabels(files, clock, folder, header),
     rename: (runId, label) => addToRun(runId, { kind: 'label', ...label }),

@@ -7,12 +7,12 @@ const longestMessage = 400;
 
 /** The one place where a request from outside becomes a call: known name, allowed, whole body. */
 export async function answerRequest(
-  handlers: RequestHandlers,
+  handlers: Partial<RequestHandlers>,
   name: string,
   body: unknown,
   asker: Asker,
 ): Promise<Result<unknown, ServiceProblem>> {
-  if (!isRequestName(name)) {
+  if (!isRequestName(name) || handlers[name] === undefined) {
     return fail({
       kind: 'request-invalid',
       message: `There is no request "${name.slice(0, 80)}".`,

@@ -16,8 +16,10 @@ import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import type { ProbeHub } from '../probe/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
+import type { SideProcess } from '../side-process/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
+import { createDesk } from './desk/create-desk.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
@@ -38,6 +40,8 @@ export interface SessionSetup {
   readonly takeFolder?: typeof lockFolder;
   /** Seconds since the computer was started, sleep included. */
   readonly uptimeS?: () => number;
+  /** Starts the process that goes through whole runs; where there is none, this one does it beside the record. */
+  readonly startDesk?: () => SideProcess;
 }
 
 /** Everything behind the contract, whatever shell carries it. */
@@ -83,12 +87,25 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   ];
 
   const exchange = createExchange({ ...setup, files, library, mayWrite, recording, events });
+  const desk =
+    setup.startDesk === undefined
+      ? null
+      : createDesk({
+          startProcess: setup.startDesk,
+          scheduler,
+          runsFolder,
+          app,
+          mayWrite,
+          underWay: recording.underWay,
+          onPack: (progress) => events.emit('pack', progress),
+        });
   const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
   const ferments = createFermentMemory({ files, clock, runsFolder, mayWrite });
   const runHandlers = createRunHandlers({ ...setup, files, library, mayWrite, recording });
   const handlers: RequestHandlers = {
     ...runHandlers,
     ...exchange.handlers,
+    ...desk?.handlers,
     ...createRigHandlers(rigs),
     ...createFermentHandlers(ferments),
     ...createAppHandlers(app, runsFolder),
@@ -133,6 +150,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       await recording.close();
       for (const stop of stopListening) stop();
       await probeHub.close();
+      await desk?.close();
       await exchange.close();
       await library.close();
       await lock?.release();

@@ -15,7 +15,7 @@ import {
   runProblem,
 } from '../run-library/index.ts';
 import type { EventHub } from './event-hub.ts';
-import type { Recording } from './recording.ts';
+import type { UnderWay } from './reading-handlers.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
 type ExchangeRequest = Extract<
@@ -24,7 +24,7 @@ type ExchangeRequest = Extract<
 >;
 
 export interface ExchangeSetup extends ImportSetup {
-  readonly recording: Recording;
+  readonly recording: UnderWay;
   readonly events: Pick<EventHub, 'emit'>;
 }
 

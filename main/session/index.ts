@@ -1,5 +1,6 @@
 /** A run under way. */
 
 export { createSession, type Session, type SessionSetup } from './create-session.ts';
+export { forkDesk } from './desk/fork-desk.ts';
 export { lowSpaceBytes } from './recording.ts';
 export type { Asker, ClassViewDoor, SecondScreenDoor } from './request-handlers.ts';

@@ -53,6 +53,8 @@ export interface Recording {
   current(): { readonly runId: string; readonly header: LogHeader } | null;
   /** What the library can't read from the files of the running run. */
   liveView(runId: string): LiveView | undefined;
+  /** The running run with that view, for whoever reads its files elsewhere. */
+  underWay(): { readonly runId: string; readonly view: LiveView } | null;
   start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>>;
   /** The run that a program before this one was recording, if it makes sense to go on with it. */
   unfinished(): Promise<UnfinishedRun | null>;
@@ -259,16 +261,22 @@ export function createRecording(setup: RecordingSetup): Recording {
     tellStatus();
   }
 
+  function liveView(runId: string): LiveView | undefined {
+    if (running?.runId !== runId) return undefined;
+    const { header, run } = running;
+    return {
+      known: { summary: run.summary(), header, hasTornEnd: false },
+      unsaved: run.unsaved(),
+    };
+  }
+
   return {
     status,
     current: () => running,
-    liveView(runId) {
-      if (running?.runId !== runId) return undefined;
-      const { header, run } = running;
-      return {
-        known: { summary: run.summary(), header, hasTornEnd: false },
-        unsaved: run.unsaved(),
-      };
+    liveView,
+    underWay() {
+      const view = running === null ? undefined : liveView(running.runId);
+      return running === null || view === undefined ? null : { runId: running.runId, view };
     },
     start: (settings) => begin(() => startRun(settings)),
     unfinished: async () => (running === null && !starting ? unfinished.find() : null),

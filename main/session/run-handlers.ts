@@ -1,5 +1,6 @@
 import { fail, succeed } from '#shared-core';
 import type { ImportSetup } from '../run-library/index.ts';
+import { createReadingHandlers } from './reading-handlers.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
@@ -29,19 +30,7 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       const { markId, timeS } = marked.value;
       return succeed({ markId, timeS });
     },
-    async 'runs/list'() {
-      const current = recording.current();
-      const live = current === null ? undefined : recording.liveView(current.runId);
-      const listed = await library.list(current?.runId ?? null);
-      if (!listed.ok) return listed;
-      return succeed({ runs: [...(live ? [live.known.summary] : []), ...listed.value] });
-    },
-    'runs/read': ({ runId, fromIndex }) =>
-      library.page(runId, fromIndex, recording.liveView(runId)),
-    async 'runs/changes'({ runId }) {
-      const read = await library.changes(runId);
-      return read.ok ? succeed({ changes: [...read.value] }) : read;
-    },
+    ...createReadingHandlers(setup),
     async 'runs/rename'({ runId, name, notes }) {
       if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
       return library.rename(runId, { name, notes });

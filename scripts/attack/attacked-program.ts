@@ -9,7 +9,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import process from 'node:process';
-import { forkProbeWorker } from '#main';
+import { forkDesk, forkProbeWorker } from '#main';
 import { defaultRunSettings, serialSourceSchema } from '#shared-core';
 import { composeServices } from '../../app/compose-services.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
@@ -28,6 +28,7 @@ const session = await composeServices({
   version: '0.1.0',
   runsFolder,
   startWorker: () => forkProbeWorker(),
+  startDesk: () => forkDesk(),
 });
 const loopback = await startLoopback({
   services: session,

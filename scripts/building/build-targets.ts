@@ -7,11 +7,13 @@ export const projectRoot = path.join(import.meta.dirname, '..', '..');
 export const windowFolder = path.join(projectRoot, '.build', 'renderer');
 export const electronFolder = path.join(projectRoot, '.build', 'app');
 const loopbackFolder = path.join(projectRoot, '.build', 'loopback');
-/** The browser shell and the process that reads ports, built. */
+/** The browser shell, the process that reads ports and the one that goes through whole runs, built. */
 export const loopbackProgram = path.join(loopbackFolder, 'loopback.mjs');
 export const loopbackProbeProgram = path.join(loopbackFolder, 'probe.mjs');
+export const loopbackDeskProgram = path.join(loopbackFolder, 'desk.mjs');
 
 const probeEntry = 'main/probe/worker/entry.ts';
+const deskEntry = 'main/session/desk/entry.ts';
 
 /** What any build depends on besides its own sources. */
 const common = ['package.json', 'package-lock.json', 'tsconfig.json', 'scripts/building'];
@@ -29,7 +31,7 @@ export const windowTarget: BuildTarget = {
   },
 };
 
-/** The desktop shell: main process, the preload script of its window, the process that reads ports. */
+/** The desktop shell: main process, the preload script of its window, the processes beside it. */
 export const electronTarget: BuildTarget = {
   name: 'the desktop shell',
   outputFolder: electronFolder,
@@ -39,10 +41,11 @@ export const electronTarget: BuildTarget = {
     await bundle(program('app/electron/main.ts', { ...place, fileName: 'main.mjs' }));
     await bundle(program('app/electron/preload.ts', { ...place, fileName: 'preload.cjs' }));
     await bundle(program(probeEntry, { ...place, fileName: 'probe.mjs' }));
+    await bundle(program(deskEntry, { ...place, fileName: 'desk.mjs' }));
   },
 };
 
-/** The browser shell: as two files it is there in a fraction of the time that a thousand sources take to be translated. */
+/** The browser shell: as a few files it is there in a fraction of the time that a thousand sources take to be translated. */
 export const loopbackTarget: BuildTarget = {
   name: 'the browser shell',
   outputFolder: loopbackFolder,
@@ -56,6 +59,7 @@ export const loopbackTarget: BuildTarget = {
       }),
     );
     await bundle(program(probeEntry, { ...place, fileName: path.basename(loopbackProbeProgram) }));
+    await bundle(program(deskEntry, { ...place, fileName: path.basename(loopbackDeskProgram) }));
   },
 };
 

@@ -15,6 +15,7 @@ export interface ArchiveLook {
 const entries = [
   'package.json',
   'LICENSE',
+  '.build/app/desk.mjs',
   '.build/app/main.mjs',
   '.build/app/preload.cjs',
   '.build/app/probe.mjs',

@@ -5,8 +5,10 @@
  * Usage: fork of recording-program.ts RUNS_FOLDER
  */
 import process from 'node:process';
-import { forkProbeWorker } from '#main';
+import { forkDesk, forkProbeWorker } from '#main';
 import { composeServices } from '../../app/compose-services.ts';
+import { watchLongestPiece } from './longest-piece.ts';
+import { longestPieceRequest } from './recording-services.ts';
 
 export interface Asked {
   readonly id: number;
@@ -20,8 +22,14 @@ const session = await composeServices({
   version: '0.1.0',
   runsFolder,
   startWorker: () => forkProbeWorker(),
+  startDesk: () => forkDesk(),
 });
+const piece = watchLongestPiece();
 process.on('message', ({ id, name, body }: Asked) => {
+  if (name === longestPieceRequest) {
+    process.send?.({ id, result: { ok: true, value: piece.takeMs() } });
+    return;
+  }
   void session.handle(name, body, { mayCommand: true }).then((result) => {
     process.send?.({ id, result });
   });

@@ -1,13 +1,21 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
 
 /** Services in a process of their own. */
 export interface RecordingServices {
   /** The answer; a refusal ends the measurement. */
   ask<N extends RequestName>(name: N, body: RequestBody<N>): Promise<RequestAnswer<N>>;
+  /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
+  longestPieceMs(): Promise<number>;
+  /** Halts the process, as a suspended or starved one is, and lets it go on [s]. */
+  halt(seconds: number): Promise<void>;
   close(): Promise<void>;
 }
+
+/** No request of the contract: what the measured program says of itself. */
+export const longestPieceRequest = 'longest-piece';
 
 interface Answered {
   readonly id: number;
@@ -26,16 +34,25 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
     waiting.get(id)?.(result);
     waiting.delete(id);
   });
+  async function send(name: string, body: unknown): Promise<unknown> {
+    const id = nextId;
+    nextId += 1;
+    const result = await new Promise<Answered['result']>((resolve) => {
+      waiting.set(id, resolve);
+      child.send({ id, name, body });
+    });
+    if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
+    return result.value;
+  }
+
   return {
-    async ask<N extends RequestName>(name: N, body: RequestBody<N>) {
-      const id = nextId;
-      nextId += 1;
-      const result = await new Promise<Answered['result']>((resolve) => {
-        waiting.set(id, resolve);
-        child.send({ id, name, body });
-      });
-      if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
-      return result.value as RequestAnswer<N>;
+    ask: <N extends RequestName>(name: N, body: RequestBody<N>) =>
+      send(name, body) as Promise<RequestAnswer<N>>,
+    longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
+    async halt(seconds) {
+      child.kill('SIGSTOP');
+      await pause(1000 * seconds);
+      child.kill('SIGCONT');
     },
     async close() {
       const ended = once(child, 'exit');

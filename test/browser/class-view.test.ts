@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { forkProbeWorker } from '#main';
+import { forkDesk, forkProbeWorker } from '#main';
 import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
@@ -27,6 +27,7 @@ beforeAll(async () => {
     version: '0.1.0',
     runsFolder: path.join(folder, 'runs'),
     startWorker: () => forkProbeWorker(),
+    startDesk: () => forkDesk(),
   });
   toClose.push(() => services.close());
   const classView = createClassViewDoor({ services, windowFolder, findHost: () => host });

@@ -1,4 +1,4 @@
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { constants, copyFile, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { z } from 'zod';
 import { type SerialSource, serialSourceSchema } from '#shared-core';
@@ -23,15 +23,18 @@ const mostRemembered = 40;
 
 /**
  * The memory in this file, read when it is first needed. It holds a convenience and nothing of a run,
- * so a file that is missing, damaged or not writable means starting from nothing, never an error.
+ * so a file that is missing, damaged or not writable means starting from nothing, never an error. What is not understood may be a
+ * newer version's: it is put aside, never written over.
  */
 export function createProbeMemory(filePath: string): ProbeMemory & { load(): Promise<void> } {
   let probes: readonly z.infer<typeof entrySchema>[] = [];
   let loading: Promise<void> | null = null;
+  let isToPutAside = false;
 
   function load(): Promise<void> {
     loading ??= read(filePath).then((found) => {
-      probes = found;
+      probes = found ?? [];
+      if (found === null) isToPutAside = true;
     });
     return loading;
   }
@@ -44,17 +47,41 @@ export function createProbeMemory(filePath: string): ProbeMemory & { load(): Pro
       const { vendorId, productId, serialNumber } = identity;
       const others = probes.filter((probe) => !isSameDevice(probe, identity));
       probes = [{ vendorId, productId, serialNumber, source }, ...others].slice(0, mostRemembered);
+      if (isToPutAside) await putAside(filePath);
+      isToPutAside = false;
       await write(filePath, probes);
     },
   };
 }
 
-async function read(filePath: string): Promise<readonly z.infer<typeof entrySchema>[]> {
+type Entries = readonly z.infer<typeof entrySchema>[];
+
+/** Null for a file that is there and not understood. */
+async function read(filePath: string): Promise<Entries | null> {
   try {
-    const parsed = fileSchema.safeParse(JSON.parse(await readFile(filePath, 'utf8')));
-    return parsed.success ? parsed.data.probes : [];
+    return understood(await readFile(filePath, 'utf8'));
   } catch {
     return [];
+  }
+}
+
+function understood(text: string): Entries | null {
+  try {
+    return fileSchema.safeParse(JSON.parse(text)).data?.probes ?? null;
+  } catch {
+    return null;
+  }
+}
+
+async function putAside(filePath: string): Promise<void> {
+  for (let number = 1; ; number += 1) {
+    const aside = `${filePath}.not-understood${number === 1 ? '' : `-${number}`}`;
+    try {
+      await copyFile(filePath, aside, constants.COPYFILE_EXCL);
+      return;
+    } catch (error) {
+      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) return;
+    }
   }
 }
 

@@ -1,23 +1,7 @@
-import { fork } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
+import { forkSideProcess } from '../../side-process/index.ts';
 import type { ProbeWorker } from './worker-port.ts';
 
 /** Starts the serial process as a child of this one, from source or from a built file. */
 export function forkProbeWorker(entry = new URL('./entry.ts', import.meta.url)): ProbeWorker {
-  const path = fileURLToPath(entry);
-  const child = fork(path, {
-    execArgv: path.endsWith('.ts') ? ['--import', import.meta.resolve('tsx')] : [],
-    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
-  });
-  // An unheard 'error' would end this process, and failing alone is the point of that one.
-  child.on('error', () => {});
-  return {
-    processId: child.pid ?? null,
-    post(message) {
-      if (child.connected) child.send(message as object, () => {});
-    },
-    on: (listener) => child.on('message', listener),
-    onExit: (listener) => child.once('exit', listener),
-    kill: () => child.kill('SIGKILL'),
-  };
+  return forkSideProcess(entry);
 }

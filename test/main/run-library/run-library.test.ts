@@ -232,6 +232,13 @@ describe('createRunLibrary', () => {
     ]);
   });
 
+  test('gives two that ask at once a folder each', async () => {
+    const { library } = await setUp({});
+    const wallMs = Date.UTC(2025, 2, 14, 10, 15, 3);
+    const made = await Promise.all([1, 2, 3].map(() => library.makeRunFolder(wallMs)));
+    expect(new Set(made.map((one) => one.ok && one.value.runId)).size).toBe(3);
+  });
+
   test('lists nothing but runs', async () => {
     const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 2)) });
     await mkdir(path.join(runsFolder, 'trash', 'run'), { recursive: true });

@@ -109,6 +109,7 @@ function fileLayer(
 
   return {
     makeFolder: async () => succeed(undefined),
+    claimFolder: async () => succeed(undefined),
     createAppend(at) {
       if (current.has(at)) return problem('exists', at);
       const inode: Inode = { current: [], durable: [] };

@@ -5,6 +5,7 @@ import {
   nodeFileLayer,
   type ProbeReading,
   type Session,
+  type SessionSetup,
 } from '#main';
 import {
   createMonitor,
@@ -21,7 +22,7 @@ import { temporaryFolder } from './temporary-folder.ts';
 /** A window that may command. */
 export const teacher = { mayCommand: true };
 
-interface SessionOptions {
+interface SessionOptions extends Pick<SessionSetup, 'startDesk'> {
   readonly runsFolder?: string;
   readonly timeScale?: number;
   readonly createMonitor?: (settings: RunSettings) => Monitor;
@@ -42,6 +43,7 @@ export async function setUpSession(options: SessionOptions = {}) {
     uptimeS: options.uptimeS ?? time.clock.monotonicS,
     fileLayer: { ...nodeFileLayer, ...options.faults },
     runsFolder,
+    ...(options.startDesk && { startDesk: options.startDesk }),
     createMonitor: options.createMonitor ?? createMonitor,
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
   });

@@ -10,6 +10,7 @@ const machO = Buffer.from([0xcf, 0xfa, 0xed, 0xfe]);
 const sound = {
   'package.json': '{}',
   LICENSE: 'MIT',
+  '.build/app/desk.mjs': '',
   '.build/app/main.mjs': '',
   '.build/app/preload.cjs': '',
   '.build/app/probe.mjs': '',

@@ -52,6 +52,18 @@ describe('createRememberingProbeHub', () => {
     ]);
   });
 
+  test.each([
+    ['newer', '{"version":9,"probes":[]}'],
+    ['damaged', '{"version":1,'],
+  ])('puts a %s memory aside before it keeps one of its own', async (_kind, before) => {
+    writeFileSync(file(), before);
+    const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one')]);
+    await hub.listPorts();
+    await hear(source, 'hearing');
+    await until('the memory', () => content().includes('json-lines'));
+    expect(readFileSync(`${file()}.not-understood`, 'utf8')).toBe(before);
+  });
+
   test('does not remember a way in which the probe was not understood', async () => {
     const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one')]);
     await hear(source, 'unreadable');

@@ -1,0 +1,4 @@
+/** Entry of the process that goes through whole runs; started by the services, never by hand. */
+import { runDesk } from './run-desk.ts';
+
+runDesk();

@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import { events, serviceProblemSchema } from '#shared-core';
+import type { LiveView } from '../../run-library/index.ts';
+
+const requestId = z.int();
+
+/** The run that is being recorded, as whoever reads its files must know it. */
+export interface ToldRun {
+  readonly runId: string;
+  readonly view: LiveView;
+}
+
+/** What the services ask of the desk. Both ends are one program, so the view of a run needs no second look. */
+export const toDeskSchema = z.discriminatedUnion('type', [
+  z.strictObject({
+    type: z.literal('open'),
+    runsFolder: z.string(),
+    app: z.strictObject({
+      version: z.string(),
+      modelVersion: z.string(),
+      shell: z.enum(['electron', 'loopback']),
+    }),
+  }),
+  z.strictObject({
+    type: z.literal('ask'),
+    id: requestId,
+    name: z.string(),
+    body: z.unknown(),
+    mayWrite: z.boolean(),
+    underWay: z.custom<ToldRun>().nullable(),
+  }),
+  z.strictObject({ type: z.literal('close') }),
+]);
+export type ToDesk = z.infer<typeof toDeskSchema>;
+
+/** What the desk answers and tells; answers are checked where they are shown. */
+export const fromDeskSchema = z.discriminatedUnion('type', [
+  z.strictObject({
+    type: z.literal('answer'),
+    id: requestId,
+    result: z.discriminatedUnion('ok', [
+      z.strictObject({ ok: z.literal(true), value: z.unknown() }),
+      z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
+    ]),
+  }),
+  z.strictObject({ type: z.literal('pack'), progress: events.pack }),
+]);
+export type FromDesk = z.infer<typeof fromDeskSchema>;
