@@ -35,10 +35,7 @@ export function PurityFigure({ plan, leastMeanAbv, description }: PurityFigurePr
     <PlotPaper x={x} y={y} description={description}>
       {(scale) => (
         <g>
-          <path
-            d={`${scale.line(upper)}${scale.line(lower.toReversed()).replace('M', 'L')}Z`}
-            className="estimate-region"
-          />
+          <path d={scale.between(upper, lower)} className="estimate-region" />
           <path
             d={scale.line(
               points.map((at) => [at.recoveredFraction, at.strengthAbv.value] as const),

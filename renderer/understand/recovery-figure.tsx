@@ -98,10 +98,7 @@ function RecoveryCurve({ moment, scale }: { moment: StillMoment; scale: PlotScal
   const lower = points.map((at) => [at.recovery.value, at.meanStrengthAbv.low] as const);
   return (
     <g>
-      <path
-        d={`${scale.line(upper)}${scale.line(lower.toReversed()).replace('M', 'L')}Z`}
-        className="estimate-region"
-      />
+      <path d={scale.between(upper, lower)} className="estimate-region" />
       <path
         d={scale.line(points.map((at) => [at.recovery.value, at.meanStrengthAbv.value] as const))}
         className="staircase"
