@@ -4,17 +4,14 @@ import { createModbusTalk } from './modbus-talk.ts';
 import { createScpiTalk } from './scpi-talk.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
-/** The conversation for the language that was chosen. */
+/** The conversation for the language that was chosen: who need not be asked is listened to. */
 export function createTalk(source: SerialSource, wire: TalkWire): Talk {
   switch (source.language) {
     case 'scpi':
       return createScpiTalk(source, wire);
     case 'modbus-rtu':
       return createModbusTalk(source, wire);
-    case 'auto':
-    case 'plain-text':
-    case 'json-lines':
-    case 'own-pattern':
+    default:
       return createListeningTalk(source, wire);
   }
 }
