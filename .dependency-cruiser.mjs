@@ -40,7 +40,10 @@ export default {
       name: 'commands-enter-rooms-by-their-face',
       severity: 'error',
       from: { path: '^scripts/' },
-      to: { path: '^shared-core/', pathNot: ['^shared-core/index\\.ts$', '^shared-core/.+/index\\.ts$'] },
+      to: {
+        path: '^shared-core/',
+        pathNot: ['^shared-core/index\\.ts$', '^shared-core/.+/index\\.ts$'],
+      },
     },
     { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
     {
