@@ -5,7 +5,7 @@
  * Usage: npx tsx scripts/fit-activity-model.ts
  */
 import path from 'node:path';
-import { nrtlParameters } from '../shared-core/equilibrium/nrtl-parameters.ts';
+import { nrtlParameters } from '../shared-core/equilibrium/index.ts';
 import { dewErrorsByHeight } from './activity-model/dew-errors.ts';
 import {
   chosenVariant,

@@ -1,4 +1,4 @@
-import type { EventBody, RequestAnswer, RunSettings } from '#shared-core';
+import type { EventBody, MarkType, RequestAnswer, RunSettings } from '#shared-core';
 
 const plainName = 'The run';
 const plainNote = '(a note)';
@@ -6,10 +6,39 @@ const plainNote = '(a note)';
 type Inputs = EventBody<'inputs'>['inputs'];
 type AnyInput = RequestAnswer<'runs/read'>['inputs'][number];
 
-/** Whatever somebody may have written freely could name a person: a note says only that it is there. */
+/**
+ * What a class may see of a mark: numbers and words of this program, and nothing that somebody wrote or that says who did it.
+ * Every kind of mark has to be decided on here.
+ */
+const isForTheClass: Readonly<Record<MarkType, boolean>> = {
+  'heat-on': true,
+  'heat-eased': true,
+  'heat-off': true,
+  'receiver-changed': true,
+  'volume-read': true,
+  'mass-read': true,
+  'drops-counted': true,
+  'strength-read': true,
+  'pressure-read': true,
+  'alarm-acknowledged': true,
+  'alarm-shelved': true,
+  'attention-answered': true,
+  'mark-withdrawn': true,
+  'liquid-volume': true,
+  'liquid-mass': true,
+  'liquid-strength': true,
+  'liquid-density': true,
+  'liquid-pycnometer': true,
+  'sample-weighed': true,
+  'sugar-known': true,
+  'proof-burned': false,
+  note: false,
+};
+
+/** What is not for the class stands as a note without words: that something was marked is no secret. */
 function inputWithoutNames<I extends AnyInput>(input: I): I {
-  return input.kind === 'mark' && input.mark.type === 'note'
-    ? { ...input, mark: { ...input.mark, text: plainNote } }
+  return input.kind === 'mark' && !isForTheClass[input.mark.type]
+    ? { ...input, mark: { type: 'note', text: plainNote } }
     : input;
 }
 
@@ -17,19 +46,51 @@ export function inputsWithoutNames(inputs: Inputs): Inputs {
   return inputs.map(inputWithoutNames);
 }
 
+/** What the monitor goes by; each field is named, so that one that is added stays here until somebody lets it out. */
 function settingsWithoutNames(settings: RunSettings): RunSettings {
-  const { ferment: _, ...rest } = settings;
-  return { ...rest, name: plainName, rig: { ...settings.rig, description: '' } };
+  const { charge, rig, pressure, probe, leastStrengthAbv, stop, firstFraction } = settings;
+  return {
+    name: plainName,
+    charge,
+    rig: { ...rig, description: '' },
+    pressure,
+    probe,
+    leastStrengthAbv,
+    stop,
+    firstFraction,
+    reactionTimeS: settings.reactionTimeS,
+    attentionCheckS: settings.attentionCheckS,
+    safetyConfirms: [],
+  };
+}
+
+function summaryWithoutNames(
+  summary: RequestAnswer<'runs/read'>['summary'],
+): RequestAnswer<'runs/read'>['summary'] {
+  const { runId, startedAtIso, durationS, readings, ended, rehearsal } = summary;
+  return {
+    runId,
+    name: plainName,
+    notes: '',
+    startedAtIso,
+    durationS,
+    readings,
+    ended,
+    rehearsal,
+    plateauC: summary.plateauC,
+    heatOffCalledS: summary.heatOffCalledS,
+    damagedRecords: summary.damagedRecords,
+    unreadable: null,
+  };
 }
 
 export function pageWithoutNames(page: RequestAnswer<'runs/read'>): RequestAnswer<'runs/read'> {
-  const { corrections: _, ...summary } = page.summary;
-  const { lateMarks: __, ...rest } = page;
   return {
-    ...rest,
-    summary: { ...summary, name: plainName, notes: '' },
+    summary: summaryWithoutNames(page.summary),
     settings: settingsWithoutNames(page.settings),
-    inputs: page.inputs.map(inputWithoutNames),
+    inputs: inputsWithoutNames(page.inputs),
+    nextIndex: page.nextIndex,
+    endS: page.endS,
   };
 }
 

@@ -8,6 +8,7 @@ export {
   identityAt,
   isSameDevice,
   type UsbIdentity,
+  usbIdentitySchema,
   whereIsDevice,
 } from './port/same-device.ts';
 export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';

@@ -1,14 +1,9 @@
 import { z } from 'zod';
 import { keptRigSchema, setUpSchema } from '#shared-core';
-
-const deviceSchema = z.object({
-  vendorId: z.string().nullable(),
-  productId: z.string().nullable(),
-  serialNumber: z.string().nullable(),
-});
+import { usbIdentitySchema } from '../probe/index.ts';
 
 /** Which USB device each probe of the set-up was, in the order of its source; null where it has no identity. */
-const devicesSchema = z.array(deviceSchema.nullable()).default([]);
+const devicesSchema = z.array(usbIdentitySchema.nullable()).default([]);
 
 const lastSchema = z.object({
   keptAtIso: z.iso.datetime(),

@@ -4,5 +4,6 @@ export { FigureFrame } from './figure-frame.tsx';
 export { NumbersTable } from './numbers-table.tsx';
 export { PlotPaper } from './plot-paper.tsx';
 export { type PlotScale, plotScale } from './plot-scale.ts';
+export { StrengthAgainstShare } from './strength-against-share.tsx';
 export { timeAxis } from './time-axis.ts';
 export { type BoxSize, useBoxSize } from './use-box-size.ts';

@@ -18,7 +18,11 @@ export interface PlotScale extends PaperEdges {
   readonly xAt: (pixel: number) => number;
   /** A line through points, as the `d` of a path; points with a null height interrupt it. */
   readonly line: (points: Iterable<readonly [number, number | null]>) => string;
+  /** The area between two lines, as the `d` of a path. */
+  readonly between: (upper: Line, lower: Line) => string;
 }
+
+type Line = readonly (readonly [number, number])[];
 
 export function plotScale(edges: PaperEdges, x: Axis, y: Axis, textPx: number): PlotScale {
   const { left, right, top, bottom } = edges;
@@ -26,6 +30,16 @@ export function plotScale(edges: PaperEdges, x: Axis, y: Axis, textPx: number): 
     Math.min(1, Math.max(0, (value - low) / (high - low)));
   const xOf = (value: number) => left + share(value, x) * (right - left);
   const yOf = (value: number) => bottom - share(value, y) * (bottom - top);
+  const line: PlotScale['line'] = (points) => {
+    let path = '';
+    let isDrawing = false;
+    for (const [atX, atY] of points) {
+      if (atY !== null)
+        path += `${isDrawing ? 'L' : 'M'}${xOf(atX).toFixed(1)} ${yOf(atY).toFixed(1)}`;
+      isDrawing = atY !== null;
+    }
+    return path;
+  };
   return {
     ...edges,
     textPx,
@@ -35,18 +49,7 @@ export function plotScale(edges: PaperEdges, x: Axis, y: Axis, textPx: number): 
       const across = Math.min(1, Math.max(0, (pixel - left) / (right - left)));
       return x.low + across * (x.high - x.low);
     },
-    line: (points) => {
-      let path = '';
-      let isDrawing = false;
-      for (const [atX, atY] of points) {
-        if (atY === null) {
-          isDrawing = false;
-          continue;
-        }
-        path += `${isDrawing ? 'L' : 'M'}${xOf(atX).toFixed(1)} ${yOf(atY).toFixed(1)}`;
-        isDrawing = true;
-      }
-      return path;
-    },
+    line,
+    between: (upper, lower) => `${line([...upper, ...lower.toReversed()])}Z`,
   };
 }

@@ -80,5 +80,5 @@ function PlateauBand({ plan, scale }: { readonly plan: RunPlan; readonly scale: 
 function intervalPath({ course }: RunPlan, scale: PlotScale): string {
   const upper = course.map((at) => [at.timeS, at.headTemperatureC.high] as const);
   const lower = course.map((at) => [at.timeS, at.headTemperatureC.low] as const);
-  return `${scale.line(upper)}${scale.line(lower.toReversed()).replace('M', 'L')}Z`;
+  return scale.between(upper, lower);
 }

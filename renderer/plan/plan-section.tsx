@@ -1,12 +1,11 @@
 import { planCoverage } from '#shared-core';
 import { NumberField, Section } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
-import { NumbersTable } from '../figures/index.ts';
+import { NumbersTable, StrengthAgainstShare } from '../figures/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
 import { CourseFigure } from './course-figure.tsx';
 import { planSentence } from './plan-words.ts';
-import { PurityFigure } from './purity-figure.tsx';
 import { recoveryAtMeanStrength } from './recovery-at.ts';
 import type { PreparedPlan } from './use-prepared-plan.ts';
 
@@ -49,9 +48,13 @@ export function PlanSection({ prepared }: { readonly prepared: PreparedPlan }) {
           <p className="prepare-finding">{sentence}</p>
           <div className="plan-figures">
             <CourseFigure plan={plan} description={`Expected head temperature. ${sentence}`} />
-            <PurityFigure
-              plan={plan}
+            <StrengthAgainstShare
+              points={plan.purityAgainstRecovery.map(({ recoveredFraction, strengthAbv }) => ({
+                share: recoveredFraction,
+                strengthAbv,
+              }))}
               leastMeanAbv={leastMeanAbv}
+              reached={null}
               description="Mean strength of the distillate against the share of ethanol collected: the more is collected, the weaker it gets."
             />
           </div>

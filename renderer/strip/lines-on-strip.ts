@@ -15,7 +15,8 @@ export function traceLines(
   return lines;
 }
 
-interface Fan {
+/** From where the forecast sets out, and when it reaches the limit. */
+export interface Fan {
   readonly fromS: number;
   readonly fromC: number;
   readonly endS: Estimate;

@@ -14,13 +14,15 @@ import { useBandNames } from './use-band-names.ts';
 
 /** Everything on the strip that changes with a reading, from back to front. */
 export function MovingLayers() {
-  const { view, drawn, doubtful, marks, nowS, headC, extra } = useStripMoment();
+  const { view, drawn, doubtful, marks, nowS, head, extra } = useStripMoment();
   const { footPx } = useStripMeasures();
   const { snapshot } = view;
   const end = expectedEnd(snapshot);
   const band = snapshot ? bandOnProbe(snapshot.plateau) : null;
   const forecast =
-    end && headC !== null && view.endedS === null ? { fromC: headC, endS: end } : null;
+    end && head && view.endedS === null
+      ? { fromS: head.timeS, fromC: head.value, endS: end }
+      : null;
   const names = useBandNames({ band, drawn, nowS, forecast });
   return (
     <>
@@ -28,7 +30,6 @@ export function MovingLayers() {
       <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
       {forecast && band && (
         <ForecastFan
-          fromS={nowS}
           {...forecast}
           limitC={band.limitC}
           label="limit expected"
@@ -39,7 +40,7 @@ export function MovingLayers() {
       <TraceLayer drawn={drawn} />
       <DoubtfulLayer drawn={doubtful} />
       <GapsLayer gaps={view.gaps} nowS={nowS} />
-      <NowLayer timeS={nowS} headC={headC} />
+      <NowLayer timeS={nowS} head={head} />
       {extra}
     </>
   );

@@ -1,13 +1,17 @@
+import type { SeriesPoint } from '#shared-core';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
 
 interface NowLayerProps {
   readonly timeS: number;
-  readonly headC: number | null;
+  readonly head: SeriesPoint | null;
 }
 
-/** Where the run is now: a fine line and a dot on the head. */
-export function NowLayer({ timeS, headC }: NowLayerProps) {
+/**
+ * Where the run is now, a fine line, and a dot on the head as last read. The two part where time runs ahead of the readings: a
+ * dot on the line would stand beside the end of the trace, at a temperature nobody read then.
+ */
+export function NowLayer({ timeS, head }: NowLayerProps) {
   const frame = usePlotFrame();
   const { textPx } = useStripMeasures();
   if (!frame) return null;
@@ -16,8 +20,13 @@ export function NowLayer({ timeS, headC }: NowLayerProps) {
   return (
     <g>
       <line x1={x} x2={x} y1={frame.top} y2={frame.bottom} className="now-line" />
-      {headC !== null && (
-        <circle cx={x} cy={frame.yOf(headC)} r={Math.max(6, textPx / 3)} className="now-dot" />
+      {head && (
+        <circle
+          cx={frame.xOf(head.timeS)}
+          cy={frame.yOf(head.value)}
+          r={Math.max(6, textPx / 3)}
+          className="now-dot"
+        />
       )}
     </g>
   );

@@ -66,7 +66,6 @@ export function RunStrip(props: RunStripProps) {
     [doubted, fromS, toS, columns],
   );
   const marks = useMemo(() => benchMarks(view.marks), [view.marks]);
-  const lastHead = head ? pointAt(head, -1) : null;
   const hasProbe = view.gaps.at(-1)?.toS !== null;
 
   return (
@@ -103,7 +102,7 @@ export function RunStrip(props: RunStripProps) {
                 doubtful,
                 marks,
                 nowS,
-                headC: hasProbe ? (lastHead?.value ?? null) : null,
+                head: hasProbe && head ? pointAt(head, -1) : null,
                 extra: children,
               }}
             />

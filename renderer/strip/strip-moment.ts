@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useContext } from 'react';
-import type { DrawnPoint, Mark } from '#shared-core';
+import type { DrawnPoint, Mark, SeriesPoint } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 
 /** What moves on the strip with every reading, apart from the frame that mostly stands still. */
@@ -10,7 +10,8 @@ export interface StripMoment {
   readonly doubtful: readonly DrawnPoint[];
   readonly marks: readonly Mark[];
   readonly nowS: number;
-  readonly headC: number | null;
+  /** The head as last read; null while it is not heard. */
+  readonly head: SeriesPoint | null;
   /** Layers a place adds on top. */
   readonly extra: ReactNode;
 }

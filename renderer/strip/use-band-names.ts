@@ -1,7 +1,7 @@
-import type { DrawnPoint, Estimate, PlateauBand } from '#shared-core';
+import type { DrawnPoint, PlateauBand } from '#shared-core';
 import { useWords } from '../words/index.ts';
 import { type BandNames, bandNames } from './band-names.ts';
-import { fanLines, traceLines } from './lines-on-strip.ts';
+import { type Fan, fanLines, traceLines } from './lines-on-strip.ts';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
 
@@ -11,7 +11,7 @@ interface NamesBesideLines {
   readonly drawn: readonly DrawnPoint[];
   readonly nowS: number;
   /** From where and to when the forecast reaches. */
-  readonly forecast: { readonly fromC: number; readonly endS: Estimate } | null;
+  readonly forecast: Omit<Fan, 'limitC'> | null;
 }
 
 /** The band's names beside what the run has drawn so far; null before the first layout. */
@@ -36,7 +36,7 @@ export function useBandNames(props: NamesBesideLines): BandNames | null {
     measures,
     [
       ...traceLines(drawn, frame),
-      ...(forecast ? fanLines(frame, { ...forecast, fromS: nowS, limitC }) : []),
+      ...(forecast ? fanLines(frame, { ...forecast, limitC }) : []),
       [
         [nowX, frame.top],
         [nowX, frame.bottom],

@@ -115,10 +115,9 @@ function BoilingCurves({ diagram, scale }: BoilingCurvesProps) {
   const bubble = diagram.map((at) => [at.liquidMoleFraction, at.temperatureC] as const);
   const dew = diagram.map((at) => [at.vapourMoleFraction, at.temperatureC] as const);
   const named = dew.find(([moleFraction]) => moleFraction > 0.5) ?? [0.5, 90];
-  const both = `${scale.line(bubble)}${scale.line(dew.toReversed()).replace('M', 'L')}Z`;
   return (
     <g>
-      <path d={both} fill="url(#texture-band)" />
+      <path d={scale.between(bubble, dew)} fill="url(#texture-band)" />
       <path d={scale.line(bubble)} className="curve" />
       <path d={scale.line(dew)} className="curve" data-dashes="dew" />
       <CurveName scale={scale} at={named} name="vapour (dew curve)" side="above" />

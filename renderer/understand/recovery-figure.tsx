@@ -1,6 +1,5 @@
-import { niceTicks, type RunSettings } from '#shared-core';
-import type { PlotScale } from '../figures/index.ts';
-import { type Axis, FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import type { RunSettings } from '#shared-core';
+import { FigureFrame, NumbersTable, StrengthAgainstShare } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import type { StillMoment } from './still-moment.ts';
 
@@ -14,22 +13,6 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
   const words = useWords();
   const points = moment.recovery;
   const now = points[points.length - 1] ?? null;
-  const weakest = points.reduce((low, point) => Math.min(low, point.meanStrengthAbv.low), 84);
-  const lowAbv = Math.floor(Math.min(weakest, 84) / 10) * 10;
-  const x: Axis = {
-    low: 0,
-    high: 1,
-    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-    name: 'share of the charge’s ethanol collected, %',
-    tickWords: (value) => words.number(100 * value, 0),
-  };
-  const y: Axis = {
-    low: lowAbv,
-    high: 100,
-    ticks: niceTicks(lowAbv, 100, 6).values,
-    name: 'mean strength, % vol',
-    tickWords: (value) => words.number(value, 0),
-  };
   const percent = now && {
     low: 100 * now.recovery.low,
     high: Math.min(100, 100 * now.recovery.high),
@@ -45,20 +28,15 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
       title="Strength against recovery so far"
       sentence={sentence}
       drawing={
-        <PlotPaper x={x} y={y} description={sentence}>
-          {(scale) => (
-            <>
-              {leastMeanAbv !== null && leastMeanAbv > lowAbv && (
-                <LeastMean
-                  scale={scale}
-                  abv={leastMeanAbv}
-                  name={`stop at ${words.number(leastMeanAbv, 0)} % vol on average`}
-                />
-              )}
-              {now && <RecoveryCurve moment={moment} scale={scale} />}
-            </>
-          )}
-        </PlotPaper>
+        <StrengthAgainstShare
+          points={points.map(({ recovery, meanStrengthAbv }) => ({
+            share: recovery.value,
+            strengthAbv: meanStrengthAbv,
+          }))}
+          leastMeanAbv={leastMeanAbv}
+          reached={now?.recovery ?? null}
+          description={sentence}
+        />
       }
     >
       <NumbersTable
@@ -76,50 +54,5 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
         ]}
       />
     </FigureFrame>
-  );
-}
-
-function LeastMean({ scale, abv, name }: { scale: PlotScale; abv: number; name: string }) {
-  const y = scale.yOf(abv);
-  return (
-    <g>
-      <path d={`M${scale.left} ${y}H${scale.right}`} className="curve" data-dashes="operating" />
-      <text x={scale.right - 4} y={y + 1.2 * scale.textPx} textAnchor="end" className="plot-name">
-        {name}
-      </text>
-    </g>
-  );
-}
-
-function RecoveryCurve({ moment, scale }: { moment: StillMoment; scale: PlotScale }) {
-  const points = moment.recovery;
-  const last = points[points.length - 1];
-  const upper = points.map((at) => [at.recovery.value, at.meanStrengthAbv.high] as const);
-  const lower = points.map((at) => [at.recovery.value, at.meanStrengthAbv.low] as const);
-  return (
-    <g>
-      <path
-        d={`${scale.line(upper)}${scale.line(lower.toReversed()).replace('M', 'L')}Z`}
-        className="estimate-region"
-      />
-      <path
-        d={scale.line(points.map((at) => [at.recovery.value, at.meanStrengthAbv.value] as const))}
-        className="staircase"
-      />
-      {last && (
-        <>
-          <path
-            d={`M${scale.xOf(last.recovery.low)} ${scale.yOf(last.meanStrengthAbv.value)}H${scale.xOf(last.recovery.high)}`}
-            className="estimate-bar"
-          />
-          <circle
-            cx={scale.xOf(last.recovery.value)}
-            cy={scale.yOf(last.meanStrengthAbv.value)}
-            r={0.43 * scale.textPx}
-            className="estimate-sign"
-          />
-        </>
-      )}
-    </g>
   );
 }

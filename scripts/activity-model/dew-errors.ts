@@ -1,6 +1,5 @@
-import { solveBubblePoint } from '../../shared-core/equilibrium/bubble-point.ts';
-import { solveDewPoint } from '../../shared-core/equilibrium/dew-point.ts';
-import type { NrtlParameters } from '../../shared-core/equilibrium/nrtl-parameters.ts';
+import type { NrtlParameters } from '../../shared-core/equilibrium/index.ts';
+import { solveBubblePoint, solveDewPoint } from '../../shared-core/equilibrium/index.ts';
 import { rootMeanSquare } from './set-errors.ts';
 import type { VleSet } from './vle-set.ts';
 

@@ -1,5 +1,5 @@
-import { logActivityCoefficients } from '../../shared-core/equilibrium/activity-coefficients.ts';
-import type { NrtlParameters } from '../../shared-core/equilibrium/nrtl-parameters.ts';
+import type { NrtlParameters } from '../../shared-core/equilibrium/index.ts';
+import { logActivityCoefficients } from '../../shared-core/equilibrium/index.ts';
 
 /** One published excess enthalpy. */
 export interface ExcessEnthalpyPoint {

@@ -1,6 +1,5 @@
-import { boilingState } from '../../shared-core/equilibrium/boiling-state.ts';
-import type { NrtlParameters } from '../../shared-core/equilibrium/nrtl-parameters.ts';
-import { logSaturationPressure } from '../../shared-core/equilibrium/saturation-pressure.ts';
+import type { NrtlParameters } from '../../shared-core/equilibrium/index.ts';
+import { boilingState, logSaturationPressure } from '../../shared-core/equilibrium/index.ts';
 import {
   excessEnthalpyGuide,
   excessEnthalpyJPerMol,

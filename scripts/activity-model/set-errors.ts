@@ -1,9 +1,9 @@
-import { boilingState } from '../../shared-core/equilibrium/boiling-state.ts';
-import { solveBubblePoint } from '../../shared-core/equilibrium/bubble-point.ts';
 import {
+  boilingState,
   type NrtlParameters,
   nrtlParameters,
-} from '../../shared-core/equilibrium/nrtl-parameters.ts';
+  solveBubblePoint,
+} from '../../shared-core/equilibrium/index.ts';
 import type { VleSet } from './vle-set.ts';
 
 /** Root-mean-square deviations of the model from one set, each found by a full solve. */

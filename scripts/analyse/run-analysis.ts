@@ -6,7 +6,6 @@ import {
   type RunSettings,
   runByVolume,
   succeed,
-  type Verdicts,
   volumeReadings,
 } from '#shared-core';
 import { verdictsByVolume } from '../../shared-core/by-volume/index.ts';
@@ -15,17 +14,7 @@ import { analyseFerment, asksForFerment } from './ferment-analysis.ts';
 import { printedByVolume, printedVerdicts } from './printed-verdicts.ts';
 import { readArguments, unattendedSettings } from './read-arguments.ts';
 import { type AnalyseSource, readSource } from './read-source.ts';
-import { writeOut } from './write-out.ts';
-
-/** A file with what the monitor says of it. */
-export interface AnalysedFile {
-  readonly file: string;
-  readonly source: AnalyseSource;
-  readonly settings: NonNullable<AnalyseSource['settings']>;
-  readonly verdicts: Verdicts;
-  /** Of a table without times; null for a run with times. */
-  readonly byVolume: ReturnType<typeof printedByVolume> | null;
-}
+import { type AnalysedFile, writeOut } from './write-out.ts';
 
 /**
  * Hands the JSON text to `print`, then writes the pack if one is wanted; whatever goes wrong comes back

@@ -10,11 +10,23 @@ import {
   modelVersion,
   type Result,
   succeed,
+  type Verdicts,
 } from '#shared-core';
 import { makeOutFolder } from './make-out-folder.ts';
-import type { AnalysedFile } from './run-analysis.ts';
+import type { printedByVolume } from './printed-verdicts.ts';
+import type { AnalyseSource } from './read-source.ts';
 
 const packageFile = path.join(import.meta.dirname, '..', '..', 'package.json');
+
+/** A file with what the monitor says of it. */
+export interface AnalysedFile {
+  readonly file: string;
+  readonly source: AnalyseSource;
+  readonly settings: NonNullable<AnalyseSource['settings']>;
+  readonly verdicts: Verdicts;
+  /** Of a table without times; null for a run with times. */
+  readonly byVolume: ReturnType<typeof printedByVolume> | null;
+}
 
 /** Writes the analysis and the export pack into a folder; a file's name stands for the run it holds. */
 export async function writeOut(

@@ -1,5 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { checkRuns, createRunLibrary, nodeFileLayer, type RunCheck, systemClock } from '#main';
+import { quantile } from '../measuring/quantile.ts';
 import { startAttackedServices } from './attacked-services.ts';
 import type { Attack } from './attacks.ts';
 import { countedReadings, startCountingProbe } from './counting-probe.ts';
@@ -69,13 +70,13 @@ export async function attackServices(
     const shiftsOf = (fromLine: number, toLine: number) =>
       [...shiftsS].flatMap(([line, shiftS]) => (line >= fromLine && line < toLine ? [shiftS] : []));
     const [calm] = spans;
-    const usualS = median(shiftsOf(calm?.fromLine ?? 0, calm?.toLine ?? 0));
+    const usualS = quantile(shiftsOf(calm?.fromLine ?? 0, calm?.toLine ?? 0), 0.5);
     const [first, ...others] = spans.map(({ fromLine, toLine, ...span }): AttackOutcome => {
       const offMs = shiftsOf(fromLine, toLine).map((shiftS) => 1000 * (shiftS - usualS));
       return {
         ...span,
         written: toLine - fromLine,
-        usualShiftMs: median(offMs),
+        usualShiftMs: quantile(offMs, 0.5),
         worstShiftMs: Math.max(...offMs.map(Math.abs)),
       };
     });
@@ -105,9 +106,4 @@ async function readRecord(runsFolder: string) {
   await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
   return { recorded: countedReadings(whole.value.inputs), checks };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

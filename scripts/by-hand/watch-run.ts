@@ -1,5 +1,5 @@
 import { createMonitor, type RunInput, type RunSettings, type Verdicts } from '#shared-core';
-import type { Condition } from '../../shared-core/snapshot/index.ts';
+import type { Condition } from '../../shared-core/stages/index.ts';
 
 /** What the monitor said of a run: its verdicts, and the condition it told each second. */
 export interface Watched {

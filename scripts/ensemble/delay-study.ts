@@ -1,7 +1,6 @@
 import { createRandom, defaultRunSettings, type RunSettings } from '#shared-core';
-import { createHeadTracker } from '../../shared-core/monitor/sense/head-tracker.ts';
-import { createHeadCourse } from '../../shared-core/monitor/situation/head-course.ts';
-import { createLimitScale } from '../../shared-core/monitor/situation/limit-scale.ts';
+import { createHeadTracker } from '../../shared-core/monitor/sense/index.ts';
+import { createHeadCourse, createLimitScale } from '../../shared-core/monitor/situation/index.ts';
 import type { Random } from '../../shared-core/random/index.ts';
 import { createBestDetector, type PlateauNoise } from './best-detector.ts';
 

@@ -1,12 +1,14 @@
 import { createRandom } from '#shared-core';
 import {
   courseAt,
+  createTwin,
   distillateAt,
+  drawWalk,
   emptyCourse,
+  guessPrior,
   runCourse,
-} from '../../shared-core/twin/batch-course.ts';
-import { createTwin } from '../../shared-core/twin/index.ts';
-import { drawWalk, guessPrior, toGuess } from '../../shared-core/twin/still-guess.ts';
+  toGuess,
+} from '../../shared-core/twin/index.ts';
 import { quantile } from '../measuring/quantile.ts';
 import { drawRun } from './draw-run.ts';
 

@@ -1,3 +1,4 @@
+import { quantile } from '../measuring/quantile.ts';
 import { type FermentKind, fermentKinds } from './draw-ferment.ts';
 import type { FermentScore } from './score-ferment.ts';
 
@@ -22,8 +23,6 @@ export interface FermentSummary {
 export function summarise(scores: readonly FermentScore[]): FermentSummary {
   const percent = (flags: readonly boolean[]) =>
     (100 * flags.filter(Boolean).length) / Math.max(1, flags.length);
-  const quantile = (values: readonly number[], share: number) =>
-    [...values].sort((a, b) => a - b)[Math.floor(share * values.length)] ?? Number.NaN;
   const stuck = scores.map(({ stuckTold }) => stuckTold).filter((told) => told !== null);
   const ended = scores.filter((score) => score.ended && score.stuckTold === null);
   const after = ended.map(({ finishedAfterH }) => finishedAfterH).filter((hours) => hours !== null);

@@ -1,3 +1,15 @@
-/** Alarms as the standard has them: tracks, states, the bank that raises them. */
-export { type AlarmBank, createAlarmBank, type StandingAlarm } from './alarm-bank.ts';
-export { quietAlarmTrack } from './alarm-track.ts';
+/** One alarm as the standard has it: its states, and how it moves through them. */
+export type { AlarmOccurrence, AlarmReason } from './alarm-reason.ts';
+export {
+  type AlarmPriority,
+  type AlarmState,
+  alarmPriorities,
+  alarmStates,
+} from './alarm-state.ts';
+export {
+  type AlarmDelays,
+  type AlarmInput,
+  type AlarmTrack,
+  quietAlarmTrack,
+  stepAlarm,
+} from './alarm-track.ts';

@@ -1,14 +1,14 @@
 import { requireInRange } from '../result/index.ts';
-import { coverageFactor95, type Interval, mapInterval } from '../uncertainty/index.ts';
+import { coverageFactor95, type Estimate, mapEstimate } from '../uncertainty/index.ts';
 import { alcoholByVolume } from './alcohol-by-volume.ts';
 import { densityKgPerM3 } from './density.ts';
 import { massFractionFromDensity } from './mass-fraction-from-density.ts';
 
 /** Strength of a distillate with its 95 % intervals. */
 export interface Strength {
-  readonly ethanolMassFraction: Interval;
+  readonly ethanolMassFraction: Estimate;
   /** [% vol at 20 °C] */
-  readonly alcoholByVolume: Interval;
+  readonly alcoholByVolume: Estimate;
 }
 
 /** A density measurement with its standard uncertainties. */
@@ -63,7 +63,7 @@ export function strengthFromDensity(measurement: DensityMeasurement): Strength {
   };
   return {
     ethanolMassFraction,
-    alcoholByVolume: mapInterval(ethanolMassFraction, (massFraction) =>
+    alcoholByVolume: mapEstimate(ethanolMassFraction, (massFraction) =>
       alcoholByVolume({ ethanolMassFraction: massFraction }),
     ),
   };

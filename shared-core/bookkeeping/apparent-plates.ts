@@ -2,14 +2,14 @@ import { type EquilibriumCurve, equilibriumCurve, fenskeStages } from '../column
 import { type PlateDiagram, plateDiagram, type StageCount } from '../diagram/index.ts';
 import { azeotrope } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
-import type { Interval } from '../uncertainty/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** What is known of a column while it delivered a cut. */
 export interface ColumnAtWork {
   /** Ethanol in the distillate, with its 95 % interval [mol/mol]. */
-  readonly distillateMoleFraction: Interval;
+  readonly distillateMoleFraction: Estimate;
   /** Ethanol in the pot at the time, with its 95 % interval [mol/mol]. */
-  readonly potMoleFraction: Interval;
+  readonly potMoleFraction: Estimate;
   readonly pressureKPa: number;
   /** Reflux per distillate [mol/mol], 0 … 1e6; null when it was not measured. */
   readonly refluxRatio: number | null;
@@ -34,7 +34,7 @@ export interface ApparentPlates {
 
 const unknownStages: StageCount = { value: null, low: null, high: null };
 
-function withinUnity({ value, low, high }: Interval): Interval {
+function withinUnity({ value, low, high }: Estimate): Estimate {
   return { value, low: Math.max(1e-9, low), high: Math.min(1, high) };
 }
 

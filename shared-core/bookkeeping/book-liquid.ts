@@ -1,6 +1,6 @@
 import { densityKgPerM3, moleFractionFromMassFraction } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
-import { coverageFactor95, type Interval } from '../uncertainty/index.ts';
+import { coverageFactor95, type Estimate } from '../uncertainty/index.ts';
 import { instrumentShare } from './instrument-share.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
@@ -28,8 +28,8 @@ export interface BookedLiquid {
   /** Pure ethanol, as volume at 20 °C [mL]. */
   readonly ethanolMl: DerivedQuantity;
   /** [% vol at 20 °C], 95 % interval. */
-  readonly strengthAbv: Interval;
-  readonly ethanolMassFraction: Interval;
+  readonly strengthAbv: Estimate;
+  readonly ethanolMassFraction: Estimate;
   readonly ethanolMoleFraction: number;
   /** What the error of a shared instrument is worth here, signed [g for one standard uncertainty]; null without one. */
   readonly instrument: {

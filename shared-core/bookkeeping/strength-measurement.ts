@@ -8,7 +8,7 @@ import {
   strengthFromDensity,
 } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
-import { coverageFactor95, mapInterval } from '../uncertainty/index.ts';
+import { coverageFactor95, mapEstimate } from '../uncertainty/index.ts';
 import type { Quantity } from './quantity.ts';
 
 /** The error of an instrument itself, in the unit of its scale; readings under one name share it. */
@@ -138,7 +138,7 @@ function statedStrength({ value, standardUncertainty }: Quantity): Strength {
   };
   return {
     alcoholByVolume: strength,
-    ethanolMassFraction: mapInterval(strength, (abv) =>
+    ethanolMassFraction: mapEstimate(strength, (abv) =>
       massFractionFromAlcoholByVolume({ alcoholByVolume: abv }),
     ),
   };

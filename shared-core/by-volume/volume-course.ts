@@ -1,6 +1,6 @@
 import { headVapour } from '../equilibrium/index.ts';
 import type { RunSettings } from '../run/index.ts';
-import type { Interval } from '../uncertainty/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import type { VolumeReading } from './volume-reading.ts';
 
 /** A point of the course: what came over at this volume, and all that had come over by then. */
@@ -10,9 +10,9 @@ export interface VolumePoint {
   readonly headC: number;
   readonly aboveAzeotropeK: number;
   /** Strength of the vapour [% vol at 20 °C]; null below the azeotrope, where the bulb hangs in no vapour of ethanol and water. */
-  readonly vapourAbv: Interval | null;
+  readonly vapourAbv: Estimate | null;
   /** Mean strength of all distillate so far [% vol]; null at 0 mL. */
-  readonly collectedAbv: Interval | null;
+  readonly collectedAbv: Estimate | null;
 }
 
 /**
@@ -36,7 +36,7 @@ export function volumeCourse(
   readings: readonly VolumeReading[],
   { probe, pressure }: Pick<RunSettings, 'probe' | 'pressure'>,
 ): readonly VolumePoint[] {
-  let before: { readonly volumeMl: number; readonly abv: Interval } | null = null;
+  let before: { readonly volumeMl: number; readonly abv: Estimate } | null = null;
   const sums = { value: 0, low: 0, high: 0 };
   return readings.map(({ volumeMl, headC: readC }) => {
     const headC = probe.offsetK + probe.gain * readC;
@@ -48,7 +48,7 @@ export function volumeCourse(
     });
     const vapourAbv = vapour.kind === 'below-azeotrope' ? null : vapour.alcoholByVolume;
     if (vapourAbv !== null) {
-      const from: { readonly volumeMl: number; readonly abv: Interval } = before ?? {
+      const from: { readonly volumeMl: number; readonly abv: Estimate } = before ?? {
         volumeMl: 0,
         abv: vapourAbv,
       };

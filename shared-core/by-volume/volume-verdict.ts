@@ -1,6 +1,6 @@
 import { limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunSettings } from '../run/index.ts';
-import type { Interval } from '../uncertainty/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import type { VolumePoint } from './volume-course.ts';
 
 /** One part of the distillate, from volume to volume. */
@@ -9,7 +9,7 @@ export interface VolumeCut {
   readonly fromMl: number;
   readonly toMl: number;
   /** Mean strength of this part [% vol]. */
-  readonly meanAbv: Interval;
+  readonly meanAbv: Estimate;
 }
 
 export interface VolumeVerdict {
@@ -19,7 +19,7 @@ export interface VolumeVerdict {
   readonly cuts: readonly VolumeCut[];
 }
 
-type Strong = VolumePoint & { readonly vapourAbv: Interval };
+type Strong = VolumePoint & { readonly vapourAbv: Estimate };
 
 /**
  * Whether and up to which volume the vapour was as strong as wanted, and the cut that follows. The cut lies where the strength falls
@@ -82,7 +82,7 @@ function part(
   toMl: number,
   cut: VolumeCut['cut'],
 ): VolumeCut {
-  const mean = (of: keyof Interval) =>
+  const mean = (of: keyof Estimate) =>
     toMl <= fromMl ? strengthAt(wet, fromMl, of) : area(wet, fromMl, toMl, of) / (toMl - fromMl);
   return {
     cut,
@@ -93,7 +93,7 @@ function part(
 }
 
 /** ∫ q dV between two volumes, by the trapezium rule. */
-function area(wet: readonly Strong[], fromMl: number, toMl: number, of: keyof Interval): number {
+function area(wet: readonly Strong[], fromMl: number, toMl: number, of: keyof Estimate): number {
   const inside = wet.map(({ volumeMl }) => volumeMl).filter((v) => v > fromMl && v < toMl);
   const ends = [fromMl, ...inside, toMl];
   return ends.slice(1).reduce((sum, right, index) => {
@@ -103,7 +103,7 @@ function area(wet: readonly Strong[], fromMl: number, toMl: number, of: keyof In
 }
 
 /** Between readings on a straight line; before the first and after the last as there. */
-function strengthAt(wet: readonly Strong[], volumeMl: number, of: keyof Interval): number {
+function strengthAt(wet: readonly Strong[], volumeMl: number, of: keyof Estimate): number {
   const right = wet.findIndex((point) => point.volumeMl >= volumeMl);
   const [after, before] = [wet[right] ?? wet.at(-1), wet[right - 1]];
   if (after === undefined) return 0;
@@ -112,4 +112,4 @@ function strengthAt(wet: readonly Strong[], volumeMl: number, of: keyof Interval
   return before.vapourAbv[of] + share * (after.vapourAbv[of] - before.vapourAbv[of]);
 }
 
-const rangeWords = ({ low, high }: Interval) => `${low.toFixed(0)}–${high.toFixed(0)} % vol`;
+const rangeWords = ({ low, high }: Estimate) => `${low.toFixed(0)}–${high.toFixed(0)} % vol`;

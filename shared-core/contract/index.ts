@@ -17,13 +17,8 @@ export {
 } from './kept-rigs.ts';
 export { type LessonScript, lessonScriptSchema, type StageScript } from './lesson-script.ts';
 export {
-  askEveryRangeS,
-  baudRates,
   type ChannelOrigin,
   type DemoSource,
-  type LineLanguage,
-  type ModbusSettings,
-  modbusSettingsSchema,
   type PortInfo,
   type ProbeFinding,
   type ProbeSource,
@@ -32,9 +27,6 @@ export {
   probeFindingSchema,
   probeSourceSchema,
   probeStatusSchema,
-  type SerialSource,
-  scpiQuestionSchema,
-  serialSourceSchema,
 } from './probe-schemas.ts';
 export { promptAsideForS } from './prompt-aside.ts';
 export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';

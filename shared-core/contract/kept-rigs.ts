@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { serialSourceSchema } from '../frame/index.ts';
 import {
   chargeSettingSchema,
   defaultRunSettings,
@@ -9,7 +10,7 @@ import {
   stopSettingSchema,
 } from '../run/index.ts';
 import { lessonScriptSchema } from './lesson-script.ts';
-import { serialSourceSchema, severalSourceSchema } from './probe-schemas.ts';
+import { severalSourceSchema } from './probe-schemas.ts';
 
 const { low: lowestM, high: highestM } = settingRanges.altitudeM;
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { stages } from '../snapshot/index.ts';
+import { stages } from '../stages/index.ts';
 
 const words = z.string().max(1000);
 

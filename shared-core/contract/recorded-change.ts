@@ -1,10 +1,6 @@
 import { z } from 'zod';
-import {
-  alarmStateSchema,
-  recordedAlarmRecordSchema,
-  runEventSchema,
-  stageSpanSchema,
-} from '../snapshot/index.ts';
+import { alarmStateSchema, recordedAlarmRecordSchema, runEventSchema } from '../snapshot/index.ts';
+import { stageSpanSchema } from '../stages/index.ts';
 
 /**
  * What the monitor concluded while the run was recorded, without the snapshots behind the alarms.

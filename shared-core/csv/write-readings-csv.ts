@@ -1,6 +1,6 @@
 import { volumeReadings } from '../by-volume/index.ts';
 import type { Mark, ReadingUnit, RunInput } from '../run/index.ts';
-import type { StageSpan } from '../snapshot/index.ts';
+import type { StageSpan } from '../stages/index.ts';
 import { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
 import { writeMarkCell } from './mark-cell.ts';
 import { type CsvCell, writeCsvRow } from './write-csv-row.ts';

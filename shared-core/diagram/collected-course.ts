@@ -1,6 +1,6 @@
 import { createMarksLedger } from '../monitor/index.ts';
 import { type Mark, standingMarks } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** Distillate booked up to a time. */
 export interface Booking {

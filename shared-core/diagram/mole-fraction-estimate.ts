@@ -1,5 +1,5 @@
 import { moleFractionFromStrength } from '../alcoholometry/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /**
  * Mole fractions of an estimated strength, end by end: the two rise together, so intervals keep their ends.

@@ -1,5 +1,5 @@
 import { type EquilibriumCurve, minimumRefluxRatio, stepPlates } from '../column/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** A corner of the staircase: liquid x against vapour y [mol/mol]. */
 export interface DiagramPoint {

@@ -1,7 +1,7 @@
 import { moleFractionFromStrength, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, bubblePoint } from '../equilibrium/index.ts';
 import type { ChargeSetting } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { boilingLiquidMoleFraction } from './boiling-liquid.ts';
 import { moleFractionEstimate } from './mole-fraction-estimate.ts';
 

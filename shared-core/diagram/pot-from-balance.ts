@@ -1,5 +1,5 @@
 import type { ChargeSetting } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import type { RecoveryPoint } from './recovery-so-far.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import type { RigSetting } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
 import { enthalpyOfVaporizationJPerMol, molarVolumeMlPerMol } from '../thermo/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** What tells how much liquid runs back down the column. */
 export interface RefluxClues {

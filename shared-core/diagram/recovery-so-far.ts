@@ -1,5 +1,5 @@
 import type { ChargeSetting } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { type Booking, collectedAtMl } from './collected-course.ts';
 
 /** Vapour strength at the head at a time, as worked out from the readings. */

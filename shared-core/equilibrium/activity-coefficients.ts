@@ -21,7 +21,13 @@ export interface LogActivityCoefficients {
  * `ln γ1 = x2² [τ21 (G21/(x1 + x2 G21))² + τ12 G12/(x2 + x1 G12)²]`, `G = exp(−ατ)`, and the same with
  * indices exchanged; `τ = a + b T0/T`, `α = α0 + α1 (T/T0 − 1)`.
  *
+ * @param x mole fraction of ethanol in the liquid [mol/mol], 0 … 1
+ * @param temperatureK of the liquid [K], 300 … 400 by the fit
+ * @param parameters a12, b12, a21, b21, alpha0, alpha1 of the activity model [1], near the fitted ones
+ *
  * @see Renon & Prausnitz, AIChE J. 14 (1968) 135; parameters fitted here, see nrtl-parameters.ts.
+ * @example
+ * logActivityCoefficients(1, 351).ln1 // => 0
  */
 export function logActivityCoefficients(
   x: number,

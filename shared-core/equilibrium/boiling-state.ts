@@ -25,6 +25,15 @@ export interface BoilingState {
  * The vapour is taken as ideal. Fugacity corrections (some 2 % at 1 atm, nearly equal for both
  * components) change the RMS on sets left out of the fit by 0.001 K and 0.0003 in y only; see the last
  * table of scripts/fit-activity-model.ts.
+ *
+ * @param x mole fraction of ethanol in the liquid [mol/mol], 0 … 1
+ * @param temperatureK of the liquid [K], 300 … 400; no range is checked here
+ * @param parameters a12, b12, a21, b21, alpha0, alpha1 of the activity model [1], near the fitted ones
+ *
+ * Source: J. M. Smith, H. C. Van Ness, M. M. Abbott, Introduction to Chemical Engineering Thermodynamics, 7th ed., 10.5;
+ * from memory.
+ * @example
+ * boilingState(0, 373.124).y // => 0
  */
 export function boilingState(
   x: number,

@@ -17,7 +17,18 @@ export function requireMixtureAtPressure(mixture: MixtureAtPressure): void {
   requireInRange('pressure', mixture.pressureKPa, 2, 200, 'kPa');
 }
 
-/** Newton steps in 1/T, in which ln p is nearly straight: four evaluations reach 1e-9 K. */
+/**
+ * Solves `ln p(x, T) = ln p` for T by Newton steps in 1/T, in which ln p is nearly straight: four evaluations reach 1e-9 K.
+ *
+ * @param x mole fraction of ethanol in the liquid [mol/mol], 0 … 1
+ * @param pressureKPa [kPa], 2 … 200; no range is checked here
+ * @param parameters a12, b12, a21, b21, alpha0, alpha1 of the activity model [1], near the fitted ones
+ * @param startK where to begin [K]
+ *
+ * Source: this project's solver; the equation is that of `boilingState`.
+ * @example
+ * solveBubblePoint(1, 101.325).y // => 1
+ */
 export function solveBubblePoint(
   x: number,
   pressureKPa: number,

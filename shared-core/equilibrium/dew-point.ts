@@ -11,6 +11,14 @@ import { celsiusOffsetK } from './saturation-pressure.ts';
 /**
  * Solves `logit(x) + ln α(x) = logit(y)` along the bubble curve by Newton steps kept inside a
  * shrinking bracket. In logits the equation stays well scaled down to traces of either component.
+ *
+ * @param y mole fraction of ethanol in the vapour [mol/mol], 0 … 1
+ * @param pressureKPa [kPa], 2 … 200; no range is checked here
+ * @param parameters a12, b12, a21, b21, alpha0, alpha1 of the activity model [1], near the fitted ones
+ *
+ * Source: this project's solver; the equation is that of `boilingState`.
+ * @example
+ * solveDewPoint(0, 101.325).x // => 0
  */
 export function solveDewPoint(
   y: number,

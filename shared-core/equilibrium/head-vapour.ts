@@ -4,8 +4,8 @@ import {
   type CombinedUncertainty,
   combineContributions,
   coverageFactor95,
-  type Interval,
-  mapInterval,
+  type Estimate,
+  mapEstimate,
 } from '../uncertainty/index.ts';
 import { requireAzeotropePressure } from './azeotrope.ts';
 import {
@@ -43,10 +43,10 @@ export interface HeadVapour {
    * then those of the azeotrope. `above-water`: hotter than boiling water, likewise.
    */
   readonly kind: 'below-azeotrope' | 'ethanol-water' | 'above-water';
-  readonly ethanolMoleFraction: Interval;
-  readonly ethanolMassFraction: Interval;
+  readonly ethanolMoleFraction: Estimate;
+  readonly ethanolMassFraction: Estimate;
   /** [% vol at 20 °C] */
-  readonly alcoholByVolume: Interval;
+  readonly alcoholByVolume: Estimate;
   readonly azeotropeTemperatureC: number;
   readonly temperatureAboveAzeotropeK: number;
   /** Budget of the head temperature as a dew temperature [K]. */
@@ -95,12 +95,12 @@ export function headVapour(reading: HeadReading): HeadVapour {
     low: lowEnd(temperatureK + reachK, bounds),
     high: highEnd(temperatureK - reachK, bounds),
   };
-  const ethanolMassFraction = mapInterval(ethanolMoleFraction, massFractionFromMoleFraction);
+  const ethanolMassFraction = mapEstimate(ethanolMoleFraction, massFractionFromMoleFraction);
   return {
     kind,
     ethanolMoleFraction,
     ethanolMassFraction,
-    alcoholByVolume: mapInterval(ethanolMassFraction, (massFraction) =>
+    alcoholByVolume: mapEstimate(ethanolMassFraction, (massFraction) =>
       alcoholByVolume({ ethanolMassFraction: massFraction }),
     ),
     azeotropeTemperatureC: bounds.azeotrope.temperatureK - celsiusOffsetK,

@@ -54,7 +54,17 @@ export interface LogSaturationPressure {
   readonly perK: number;
 }
 
-/** ln(p/kPa) and d ln p/dT without range checks: the inner loop of every solver here. */
+/**
+ * ln(p/kPa) and d ln p/dT without range checks, the inner loop of every solver here: `ln(p/pc) = Tc/T Σ a v^(i/2)`,
+ * `v = 1 − T/Tc`.
+ *
+ * @param component ethanol or water
+ * @param temperatureK [K], 273 … 470
+ *
+ * Source: as for {@link saturationPressureKPa}.
+ * @example
+ * logSaturationPressure('water', 647.096).value // ≈ 10.0017 ± 0.001
+ */
 export function logSaturationPressure(
   component: Component,
   temperatureK: number,

@@ -1,7 +1,7 @@
 import type { BookedLiquid, Quantity } from '../bookkeeping/index.ts';
-import type { RunStudy } from '../report/index.ts';
-import { decimalsFor, measuredWords } from '../report/measured-words.ts';
+import type { RunStudy } from '../study/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
+import { decimalsFor, measuredWords } from '../wording/index.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
 
 /** A liquid as the sheet prints it: both with their expanded uncertainty (k = 2). */

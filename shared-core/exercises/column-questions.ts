@@ -1,7 +1,7 @@
 import { ethanolMolarMassGPerMol, waterMolarMassGPerMol } from '../alcoholometry/index.ts';
 import { equilibriumCurve } from '../column/index.ts';
 import { plateFigure } from '../figures/index.ts';
-import { type RunPlates, type RunStudy, runKind } from '../report/index.ts';
+import { type RunPlates, type RunStudy, runKind } from '../study/index.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
 
 /** An eye reads a mole fraction off the diagram to about this [mol/mol]. */

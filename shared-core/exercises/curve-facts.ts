@@ -1,6 +1,6 @@
 import { limitTemperatureC } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
 import { standingMarks } from '../run/index.ts';
+import type { RunStudy } from '../study/index.ts';
 
 /** A time that can be read off a curve, and how far off an eye may be. */
 export interface ReadTime {

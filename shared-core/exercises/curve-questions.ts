@@ -1,6 +1,6 @@
 import { plateauFigure } from '../figures/index.ts';
-import { plateauBandK, type RunStudy } from '../report/index.ts';
-import { clockWords, numberWords } from '../report/measured-words.ts';
+import { plateauBandK, type RunStudy } from '../study/index.ts';
+import { clockWords, numberWords } from '../wording/index.ts';
 import { heatOffAt, leavesPlateau, shownLimitC, vapourArrives, vapourC } from './curve-facts.ts';
 import { type AskedNumber, answerOf, type Exercise, exercise } from './exercise.ts';
 

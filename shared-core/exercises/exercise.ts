@@ -1,5 +1,5 @@
 import type { Drawing } from '../figures/index.ts';
-import { numberWords } from '../report/measured-words.ts';
+import { numberWords } from '../wording/index.ts';
 
 export const exerciseLevels = ['school', 'undergraduate'] as const;
 export type ExerciseLevel = (typeof exerciseLevels)[number];

@@ -1,4 +1,4 @@
-import type { RunStudy } from '../report/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import type { Exercise, ExerciseLevel } from './exercise.ts';
 import { schoolExercises } from './school-exercises.ts';
 import { undergraduateExercises } from './undergraduate-exercises.ts';

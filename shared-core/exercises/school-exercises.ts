@@ -1,7 +1,7 @@
 import { massFractionFromMoleFraction, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, azeotropeSlopeKPerKPa, publishedAzeotrope } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
-import { numberWords } from '../report/measured-words.ts';
+import type { RunStudy } from '../study/index.ts';
+import { numberWords } from '../wording/index.ts';
 import { judgeHeatOff, nameMoments, readPlateau } from './curve-questions.ts';
 import { answerInWords, answerOf, type Exercise, exercise, shown } from './exercise.ts';
 import { cutByVolume } from './volume-questions.ts';

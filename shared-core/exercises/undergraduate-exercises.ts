@@ -4,7 +4,7 @@ import {
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from '../bookkeeping/index.ts';
-import type { RunStudy } from '../report/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { balanceEthanol } from './balance-question.ts';
 import { compareWithSimple, countPlates } from './column-questions.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';

@@ -1,8 +1,8 @@
 import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, headVapourTable, publishedAzeotrope } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
-import { decimalsFor, measuredWords, numberWords } from '../report/measured-words.ts';
+import type { RunStudy } from '../study/index.ts';
 import { gasConstantJPerMolK } from '../thermo/index.ts';
+import { decimalsFor, measuredWords, numberWords } from '../wording/index.ts';
 import {
   apparentHeatOfAzeotropeKjPerMol,
   heatOfAzeotropeKjPerMol,

@@ -1,7 +1,7 @@
 import { limitTemperatureC } from '../equilibrium/index.ts';
 import { temperatureByVolumeFigure } from '../figures/index.ts';
-import type { RunStudy } from '../report/index.ts';
-import { numberWords } from '../report/measured-words.ts';
+import type { RunStudy } from '../study/index.ts';
+import { numberWords } from '../wording/index.ts';
 import { answerOf, type Exercise, exercise } from './exercise.ts';
 
 /** Share of the width of a plot within which an eye reads a volume. */

@@ -1,4 +1,4 @@
-import type { Stage } from '../snapshot/index.ts';
+import type { Stage } from '../stages/index.ts';
 
 /**
  * Colours that can be told apart with any colour vision. Source: Paul Tol, "Colour Schemes", SRON/EPS/TN/09-002, issue 3.2

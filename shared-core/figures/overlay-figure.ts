@@ -1,4 +1,4 @@
-import type { RunStudy } from '../report/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { furtherLineColours, mutedColours } from './colours.ts';
 import { type Drawing, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';

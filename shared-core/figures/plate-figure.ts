@@ -1,5 +1,5 @@
 import { equilibriumCurve } from '../column/index.ts';
-import type { RunPlates } from '../report/index.ts';
+import type { RunPlates } from '../study/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';
 

@@ -1,5 +1,5 @@
 import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { type Drawing, ink, softInk } from './drawing.ts';
 import { timeTicks } from './nice-ticks.ts';
 import { box, frame, label, line, type PlotArea, place } from './plot-area.ts';

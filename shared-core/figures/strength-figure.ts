@@ -1,6 +1,6 @@
-import type { RunStudy } from '../report/index.ts';
 import { standingMarks } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, importedNote, label, line, type PlotArea, place } from './plot-area.ts';

@@ -1,7 +1,7 @@
 import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
 import { type MarkType, standingMarks } from '../run/index.ts';
-import { stageLabels } from '../snapshot/index.ts';
+import { stageLabels } from '../stages/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import {

@@ -1,4 +1,4 @@
-import type { Stage } from '../snapshot/index.ts';
+import type { Stage } from '../stages/index.ts';
 import { stageColours } from './colours.ts';
 import type { Point, Shape } from './drawing.ts';
 import { box, line } from './plot-area.ts';

@@ -1,6 +1,6 @@
 import type { ExpectedPoint, RunByVolume } from '../by-volume/index.ts';
 import { limitTemperatureC } from '../equilibrium/index.ts';
-import type { RunStudy } from '../report/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { type Drawing, ink, type Point, type Shape } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
 import {

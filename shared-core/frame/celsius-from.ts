@@ -1,7 +1,7 @@
-import type { SerialSource } from '../contract/probe-schemas.ts';
 import { platinumTemperatureC } from '../probe/index.ts';
 import { OutOfRangeError } from '../result/index.ts';
 import type { WireUnit } from './raw-value.ts';
+import type { SerialSource } from './serial-source.ts';
 
 type Setting = SerialSource['unit'];
 

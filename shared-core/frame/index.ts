@@ -17,5 +17,15 @@ export { parseScpiAnswer } from './parse-scpi-answer.ts';
 export { createPowerOnScreen, type PowerOnScreen, powerOnC } from './power-on-screen.ts';
 export { previewPattern } from './preview-pattern.ts';
 export type { LineRejection, WireUnit } from './raw-value.ts';
+export {
+  askEveryRangeS,
+  baudRates,
+  type LineLanguage,
+  type ModbusSettings,
+  modbusSettingsSchema,
+  type SerialSource,
+  scpiQuestionSchema,
+  serialSourceSchema,
+} from './serial-source.ts';
 export { type ChannelValue, toChannelValue } from './to-channel-value.ts';
 export { readUnit, readWireNumber } from './wire-number.ts';

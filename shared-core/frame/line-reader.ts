@@ -1,4 +1,3 @@
-import type { SerialSource } from '../contract/probe-schemas.ts';
 import { fail, type Result } from '../result/index.ts';
 import { meaningOf } from './meaning-of.ts';
 import { compilePattern, matchPattern } from './own-pattern.ts';
@@ -6,6 +5,7 @@ import { parseJsonLine } from './parse-json-line.ts';
 import { parsePlainText } from './parse-plain-text.ts';
 import { createPowerOnScreen } from './power-on-screen.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
+import type { SerialSource } from './serial-source.ts';
 import type { ChannelValue } from './to-channel-value.ts';
 
 /** What one line gave: values, and a reason for whatever gave none. */

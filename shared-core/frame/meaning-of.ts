@@ -1,6 +1,6 @@
-import type { SerialSource } from '../contract/probe-schemas.ts';
 import { channelsForNames } from './channel-for-name.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
+import type { SerialSource } from './serial-source.ts';
 import { type ChannelValue, toChannelValue } from './to-channel-value.ts';
 
 export interface MeaningOptions {

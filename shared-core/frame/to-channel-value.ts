@@ -1,8 +1,8 @@
-import type { SerialSource } from '../contract/probe-schemas.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel, ReadingQuality, ReadingUnit } from '../run/index.ts';
 import { celsiusFrom } from './celsius-from.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
+import type { SerialSource } from './serial-source.ts';
 
 /** A value with its channel, in the unit readings are kept in. */
 export interface ChannelValue {

@@ -1,4 +1,5 @@
-import { type AlarmBank, quietAlarmTrack } from '../alarms/index.ts';
+import { quietAlarmTrack } from '../alarms/index.ts';
+import type { AlarmBank } from './alarm-bank.ts';
 import { alarmDefinitions, isAlarm, isHeadUntrusted } from './call/index.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 

@@ -1,12 +1,6 @@
-import type {
-  Estimate,
-  RunEvent,
-  RunEventName,
-  RunProblem,
-  Stage,
-  StageSpan,
-  Verdicts,
-} from '../snapshot/index.ts';
+import type { RunEvent, RunEventName, RunProblem, Verdicts } from '../snapshot/index.ts';
+import type { Stage, StageSpan } from '../stages/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import type { MonitorChange } from './monitor.ts';
 
 /** What the monitor has concluded so far, in the order concluded. */

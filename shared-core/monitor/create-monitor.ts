@@ -1,6 +1,6 @@
-import { createAlarmBank } from '../alarms/index.ts';
 import type { Mark, Reading, RunInput, RunSettings } from '../run/index.ts';
 import type { Snapshot, Verdicts } from '../snapshot/index.ts';
+import { createAlarmBank } from './alarm-bank.ts';
 import { alarmsNamed } from './call/index.ts';
 import { type LatestHead, LazySnapshot } from './lazy-snapshot.ts';
 import { createMarksLedger } from './marks-ledger.ts';

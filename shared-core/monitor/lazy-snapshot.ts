@@ -1,5 +1,5 @@
-import type { StandingAlarm } from '../alarms/index.ts';
 import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import type { StandingAlarm } from './alarm-bank.ts';
 import { alarmCatalogue } from './call/index.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';

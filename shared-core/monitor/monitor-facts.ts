@@ -1,6 +1,5 @@
 import type { RunSettings } from '../run/index.ts';
-import type { ForecastView } from '../snapshot/forecast-view.ts';
-import type { Condition, Stage } from '../snapshot/stage.ts';
+import type { Condition, ForecastView, Stage } from '../stages/index.ts';
 import type { Heat } from './marks-ledger.ts';
 import type { Dropouts } from './sense/dropout-watch.ts';
 import type { HeadNoise } from './sense/head-noise.ts';

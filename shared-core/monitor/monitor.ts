@@ -1,12 +1,6 @@
 import type { RunInput } from '../run/index.ts';
-import type {
-  AlarmRecord,
-  AlarmState,
-  RunEvent,
-  Snapshot,
-  StageSpan,
-  Verdicts,
-} from '../snapshot/index.ts';
+import type { AlarmRecord, AlarmState, RunEvent, Snapshot, Verdicts } from '../snapshot/index.ts';
+import type { StageSpan } from '../stages/index.ts';
 
 /** What changed in the verdicts since they were last taken; the recorder logs each one. */
 export type MonitorChange =

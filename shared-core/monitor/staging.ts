@@ -1,5 +1,5 @@
-import type { AlarmBank } from '../alarms/index.ts';
 import type { Mark, RunSettings } from '../run/index.ts';
+import type { AlarmBank } from './alarm-bank.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { createConclusions } from './conclude/conclusions.ts';
 import { createStagingLog } from './conclude/staging-log.ts';

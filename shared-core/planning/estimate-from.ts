@@ -1,4 +1,4 @@
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** Share of the simulated runs that an interval of the plan holds; common practice, no source. */
 export const planCoverage = 0.9;

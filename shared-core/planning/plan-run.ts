@@ -1,7 +1,7 @@
 import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { azeotrope, bubblePoint, dewPoint } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { estimateFrom } from './estimate-from.ts';
 import { expectedCourse } from './expected-course.ts';
 import { noMainFraction } from './no-main-fraction.ts';

@@ -1,4 +1,4 @@
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** A fraction as expected; null where the run does not give it. */
 export interface FractionPlan {

@@ -1,5 +1,5 @@
 import { equilibriumModelUncertaintyK } from '../equilibrium/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 /** Half width of the central 90 % of a normal distribution, in standard deviations. */
 const coverageFactor90 = 1.645;

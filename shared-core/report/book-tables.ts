@@ -1,6 +1,6 @@
 import type { Balance, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
+import { clockWords, intervalWords, measuredWords } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
-import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
 
 /** What the tables are made from: a study, or the books of one. */
 interface BooksToShow {

@@ -1,6 +1,6 @@
+import type { RunStudy } from '../study/index.ts';
+import { numberWords } from '../wording/index.ts';
 import type { Block } from './document.ts';
-import { numberWords } from './measured-words.ts';
-import type { RunStudy } from './study-run.ts';
 
 interface Result {
   readonly title: string;

@@ -1,10 +1,9 @@
 import { overlayFigure } from '../figures/index.ts';
+import type { RunStudy } from '../study/index.ts';
+import { kindWords, originOf, type RunKind, runKind } from '../study/index.ts';
+import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
-import { intervalWords, measuredWords } from './measured-words.ts';
-import { kindWords, type RunKind, runKind } from './run-kind.ts';
-import { originOf } from './run-origin.ts';
-import type { RunStudy } from './study-run.ts';
 
 /** More columns than this do not fit on a page: a class has a row a run. */
 export const mostSideBySide = 6;

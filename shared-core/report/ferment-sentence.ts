@@ -1,5 +1,5 @@
 import type { FermentYield } from '../bookkeeping/index.ts';
-import { measuredWords } from './measured-words.ts';
+import { measuredWords } from '../wording/index.ts';
 
 /**
  * From sugar to product in one sentence, the same in the report and in the window.

@@ -1,13 +1,12 @@
 import { ethanolFigure, plateFigure, strengthFigure, temperatureFigure } from '../figures/index.ts';
+import type { RunStudy } from '../study/index.ts';
+import { leastPlateauS, plateauBandK, runKind } from '../study/index.ts';
+import { clockWords, intervalWords, measuredWords } from '../wording/index.ts';
 import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
-import { clockWords, intervalWords, measuredWords } from './measured-words.ts';
-import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
-import { runKind } from './run-kind.ts';
-import type { RunStudy } from './study-run.ts';
 import { volumeBlocks } from './volume-blocks.ts';
 
 /** The part of the report that is about one run. */

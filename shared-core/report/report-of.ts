@@ -1,9 +1,9 @@
+import type { RunStudy } from '../study/index.ts';
+import { leastPlateauS, plateauBandK } from '../study/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import { comparisonBlocks, mostSideBySide } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
-import { leastPlateauS, plateauBandK } from './plateau-of-run.ts';
 import { runBlocks } from './report-of-run.ts';
-import type { RunStudy } from './study-run.ts';
 
 /**
  * The printed report of one or several runs: results first, then figures, tables, method, uncertainties and cautions.

@@ -1,9 +1,9 @@
 import { alarmTitles } from '../monitor/index.ts';
-import { stageLabels } from '../snapshot/index.ts';
+import { stageLabels } from '../stages/index.ts';
+import type { RunStudy } from '../study/index.ts';
+import { kindWords } from '../study/index.ts';
+import { clockWords, measuredWords } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
-import { clockWords, measuredWords } from './measured-words.ts';
-import { kindWords } from './run-kind.ts';
-import type { RunStudy } from './study-run.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
   title,

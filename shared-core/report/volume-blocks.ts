@@ -1,8 +1,8 @@
 import type { RunByVolume } from '../by-volume/index.ts';
 import { strengthByVolumeFigure, temperatureByVolumeFigure } from '../figures/index.ts';
+import type { RunStudy } from '../study/index.ts';
+import { intervalWords, numberWords } from '../wording/index.ts';
 import type { Block, DocumentTable } from './document.ts';
-import { intervalWords, numberWords } from './measured-words.ts';
-import type { RunStudy } from './study-run.ts';
 
 const basisWords: Readonly<Record<RunByVolume['basis'], string>> = {
   table: 'as the table gives them',

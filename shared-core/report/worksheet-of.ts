@@ -1,9 +1,9 @@
 import { type Exercise, type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
 import { temperatureByVolumeFigure, temperatureFigure } from '../figures/index.ts';
+import type { RunStudy } from '../study/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
-import type { RunStudy } from './study-run.ts';
 
 const levelWords: Readonly<Record<ExerciseLevel, string>> = {
   school: 'School level',

@@ -7,12 +7,8 @@ import {
   markSchema,
   runSettingsSchema,
 } from '../run/index.ts';
-import {
-  alarmStateSchema,
-  recordedAlarmRecordSchema,
-  runEventSchema,
-  stageSpanSchema,
-} from '../snapshot/index.ts';
+import { alarmStateSchema, recordedAlarmRecordSchema, runEventSchema } from '../snapshot/index.ts';
+import { stageSpanSchema } from '../stages/index.ts';
 import { packedReadingSchema } from './packed-reading.ts';
 
 /** The run log's format: a reader refuses a higher number than it knows. */

@@ -1,7 +1,6 @@
 import { z } from 'zod';
-import { alarmPriorities, alarmStates } from '../alarms/alarm-state.ts';
-import { alarmList } from '../monitor/call/alarm-list.ts';
-import { retiredAlarmNames } from '../monitor/call/retired-alarms.ts';
+import { alarmPriorities, alarmStates } from '../alarms/index.ts';
+import { alarmList, retiredAlarmNames } from '../monitor/call/index.ts';
 
 /** Alarms, most urgent first: each demands an act. Identifiers are part of the contract for scripts. */
 export const alarms = alarmList.map(({ id }) => id);

@@ -10,8 +10,6 @@ export {
   alarms,
   recordedAlarmRecordSchema,
 } from './alarm.ts';
-export type { Estimate } from './estimate.ts';
-export type { ForecastView } from './forecast-view.ts';
 export { type RunEvent, type RunEventName, runEventSchema } from './run-event.ts';
 export {
   type HeadView,
@@ -20,13 +18,4 @@ export {
   snapshotSchema,
   type VapourView,
 } from './snapshot.ts';
-export {
-  type Condition,
-  type Stage,
-  type StageCall,
-  type StageSpan,
-  stageLabels,
-  stageSpanSchema,
-  stages,
-} from './stage.ts';
 export { type RunProblem, type Verdicts, verdictsSchema } from './verdicts.ts';

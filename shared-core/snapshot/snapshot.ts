@@ -1,9 +1,8 @@
 import { z } from 'zod';
+import { forecastViewSchema, stageCallSchema } from '../stages/index.ts';
+import { estimateSchema } from '../uncertainty/index.ts';
 import { alarmViewSchema } from './alarm.ts';
-import { estimateSchema } from './estimate.ts';
-import { forecastViewSchema } from './forecast-view.ts';
 import { runEventSchema } from './run-event.ts';
-import { stageCallSchema } from './stage.ts';
 
 /** The head as measured: calibrated, with its expanded uncertainty (k = 2, JCGM 100). */
 export const headViewSchema = z.strictObject({

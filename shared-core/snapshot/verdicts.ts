@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { stageSpanSchema } from '../stages/index.ts';
+import { estimateSchema } from '../uncertainty/index.ts';
 import { alarmRecordSchema } from './alarm.ts';
-import { estimateSchema } from './estimate.ts';
 import { runEventSchema } from './run-event.ts';
-import { stageSpanSchema } from './stage.ts';
 
 /** Why a stretch of readings could not be used, in words, with where it lies. */
 export const runProblemSchema = z.strictObject({

@@ -23,6 +23,7 @@ export interface BatchCourse {
 
 const capacity = 160;
 
+/** A course of no points yet, for `runCourse` to fill: it is used again and again. */
 export function emptyCourse(): BatchCourse {
   const array = (): Float64Array => new Float64Array(capacity);
   return {

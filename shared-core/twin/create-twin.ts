@@ -1,6 +1,6 @@
 import { createRandom } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
 import { advanceClock, createClock, setClock } from './course-clock.ts';
 import type { Observation } from './observations.ts';

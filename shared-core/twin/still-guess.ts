@@ -114,6 +114,7 @@ export function toGuess(walk: Walk): StillGuess {
   };
 }
 
+/** One guess drawn from the prior, on the walking scales. */
 export function drawWalk(prior: GuessPrior, random: Random): Walk {
   return prior.mean.map((mean, index) => mean + (prior.sd[index] as number) * random.normal());
 }

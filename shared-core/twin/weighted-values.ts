@@ -1,4 +1,4 @@
-import type { Estimate } from '../snapshot/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { weightedQuantiles } from '../uncertainty/index.ts';
 
 /** Median with the ends of the central 90 % of weighted values. */

@@ -2,6 +2,6 @@
 export { type CombinedUncertainty, combineContributions } from './combine-contributions.ts';
 export type { BudgetLine, Contribution, Distribution } from './contribution.ts';
 export { coverageFactor95 } from './coverage-factor.ts';
-export { type Interval, mapInterval } from './interval.ts';
+export { type Estimate, estimateSchema, mapEstimate } from './estimate.ts';
 export { standardFromHalfWidth } from './standard-from-half-width.ts';
 export { weightedQuantiles } from './weighted-quantiles.ts';

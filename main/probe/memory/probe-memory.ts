@@ -2,7 +2,7 @@ import { constants, copyFile, mkdir, readFile, rename, writeFile } from 'node:fs
 import path from 'node:path';
 import { z } from 'zod';
 import { type SerialSource, serialSourceSchema } from '#shared-core';
-import { isSameDevice, type UsbIdentity } from '../port/same-device.ts';
+import { isSameDevice, type UsbIdentity, usbIdentitySchema } from '../port/same-device.ts';
 
 /** How each known device was understood the last time. */
 export interface ProbeMemory {
@@ -10,12 +10,7 @@ export interface ProbeMemory {
   remember(identity: UsbIdentity, source: SerialSource): Promise<void>;
 }
 
-const entrySchema = z.strictObject({
-  vendorId: z.string().nullable(),
-  productId: z.string().nullable(),
-  serialNumber: z.string().nullable(),
-  source: serialSourceSchema,
-});
+const entrySchema = z.strictObject({ ...usbIdentitySchema.shape, source: serialSourceSchema });
 const fileSchema = z.strictObject({ version: z.literal(1), probes: z.array(entrySchema) });
 
 /** More probes than a department has; the longest unused is forgotten. */
@@ -44,9 +39,11 @@ export function createProbeMemory(filePath: string): ProbeMemory & { load(): Pro
     recall: (identity) => probes.find((probe) => isSameDevice(probe, identity))?.source ?? null,
     async remember(identity, source) {
       await load();
-      const { vendorId, productId, serialNumber } = identity;
       const others = probes.filter((probe) => !isSameDevice(probe, identity));
-      probes = [{ vendorId, productId, serialNumber, source }, ...others].slice(0, mostRemembered);
+      probes = [{ ...usbIdentitySchema.parse(identity), source }, ...others].slice(
+        0,
+        mostRemembered,
+      );
       if (isToPutAside) await putAside(filePath);
       isToPutAside = false;
       await write(filePath, probes);

@@ -1,14 +1,19 @@
+import { z } from 'zod';
 import type { PortInfo } from '#shared-core';
 
 /** What a USB device says of itself; the port's name may change with every plug-in. */
-export type UsbIdentity = Pick<PortInfo, 'vendorId' | 'productId' | 'serialNumber'>;
+export const usbIdentitySchema = z.object({
+  vendorId: z.string().nullable(),
+  productId: z.string().nullable(),
+  serialNumber: z.string().nullable(),
+});
+
+export type UsbIdentity = z.infer<typeof usbIdentitySchema>;
 
 /** The identity of the device at `path`, null when it has none. */
 export function identityAt(path: string, ports: readonly PortInfo[]): UsbIdentity | null {
   const port = ports.find((candidate) => candidate.path === path);
-  if (port === undefined || port.vendorId === null) return null;
-  const { vendorId, productId, serialNumber } = port;
-  return { vendorId, productId, serialNumber };
+  return port === undefined || port.vendorId === null ? null : usbIdentitySchema.parse(port);
 }
 
 export function isSameDevice(a: UsbIdentity, b: UsbIdentity): boolean {

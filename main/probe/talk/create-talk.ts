@@ -5,7 +5,7 @@ import { createModbusTalk } from './modbus-talk.ts';
 import { createScpiTalk } from './scpi-talk.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
-/** The conversation for the language that was chosen. */
+/** The conversation for the language that was chosen: who need not be asked is listened to. */
 export function createTalk(source: SerialSource, wire: TalkWire): Talk {
   switch (source.language) {
     case 'scpi':
@@ -14,10 +14,7 @@ export function createTalk(source: SerialSource, wire: TalkWire): Talk {
       return createBalanceTalk(source, wire);
     case 'modbus-rtu':
       return createModbusTalk(source, wire);
-    case 'auto':
-    case 'plain-text':
-    case 'json-lines':
-    case 'own-pattern':
+    default:
       return createListeningTalk(source, wire);
   }
 }

@@ -1,6 +1,11 @@
-import type { AlarmOccurrence, AlarmReason } from '../../alarms/alarm-reason.ts';
-import type { AlarmPriority, AlarmState } from '../../alarms/alarm-state.ts';
-import type { AlarmDelays, AlarmTrack } from '../../alarms/alarm-track.ts';
+import type {
+  AlarmDelays,
+  AlarmOccurrence,
+  AlarmPriority,
+  AlarmReason,
+  AlarmState,
+  AlarmTrack,
+} from '../../alarms/index.ts';
 import type { CautionId } from '../../cautions/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 

@@ -1,3 +1,4 @@
+/** The alarms: one file each, and the list that all names, orders and buttons follow from. */
 export {
   alarmCatalogue,
   alarmDefinitions,
@@ -7,5 +8,6 @@ export {
   mostUrgentFirst,
 } from './alarm-catalogue.ts';
 export type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
+export { alarmList } from './alarm-list.ts';
 export { isHeadUntrusted } from './fault-kinds.ts';
-export { type RetiredAlarm, retiredAlarms } from './retired-alarms.ts';
+export { type RetiredAlarm, retiredAlarmNames, retiredAlarms } from './retired-alarms.ts';

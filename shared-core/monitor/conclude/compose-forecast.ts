@@ -1,7 +1,8 @@
 import { strengthFromMoleFraction } from '../../alcoholometry/index.ts';
-import type { Estimate, ForecastView } from '../../snapshot/index.ts';
+import type { ForecastView } from '../../stages/index.ts';
 import type { TwinOutlook } from '../../twin/index.ts';
-import { mapInterval } from '../../uncertainty/index.ts';
+import type { Estimate } from '../../uncertainty/index.ts';
+import { mapEstimate } from '../../uncertainty/index.ts';
 import { doubtWords, volumeWouldHelp } from '../words/forecast-words.ts';
 import type { ForecastCheck } from './forecast-check.ts';
 import type { ForecastSecond } from './forecast-second.ts';
@@ -38,5 +39,5 @@ export function composeForecast(
 
 /** Guesses may overshoot pure ethanol by rounding. */
 function strength(moleFraction: Estimate): Estimate {
-  return mapInterval(moleFraction, (x) => strengthFromMoleFraction(Math.min(1, x)));
+  return mapEstimate(moleFraction, (x) => strengthFromMoleFraction(Math.min(1, x)));
 }

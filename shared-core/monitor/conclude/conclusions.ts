@@ -1,6 +1,6 @@
-import type { AlarmBank } from '../../alarms/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { Condition, Stage } from '../../snapshot/index.ts';
+import type { Condition, Stage } from '../../stages/index.ts';
+import type { AlarmBank } from '../alarm-bank.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelSenses } from '../sense/channel-senses.ts';

@@ -1,4 +1,4 @@
-import type { Estimate } from '../../snapshot/index.ts';
+import type { Estimate } from '../../uncertainty/index.ts';
 
 /**
  * Holds the twin's forecasts of the end against what became of them. Where the model fits, the end believed now lies within the

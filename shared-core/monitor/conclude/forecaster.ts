@@ -1,6 +1,6 @@
 import { moleFractionFromStrength, strengthFromMoleFraction } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { ForecastView } from '../../snapshot/index.ts';
+import type { ForecastView } from '../../stages/index.ts';
 import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';

@@ -1,6 +1,6 @@
-import type { AlarmBank } from '../../alarms/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import type { Stage } from '../../snapshot/index.ts';
+import type { Stage } from '../../stages/index.ts';
+import type { AlarmBank } from '../alarm-bank.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 
 /** Whether the heat-off call has been made before, and how patient that makes. */

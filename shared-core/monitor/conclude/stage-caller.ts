@@ -1,4 +1,4 @@
-import type { Stage } from '../../snapshot/index.ts';
+import type { Stage } from '../../stages/index.ts';
 import type { LimitOutlook } from '../situation/limit-outlook.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';

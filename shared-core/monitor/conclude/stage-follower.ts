@@ -1,4 +1,4 @@
-import type { Stage } from '../../snapshot/index.ts';
+import type { Stage } from '../../stages/index.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 import { createStageCaller } from './stage-caller.ts';

@@ -1,5 +1,5 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
-import type { Estimate } from '../../snapshot/estimate.ts';
+import type { Estimate } from '../../uncertainty/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import { trueTemperatureQuantileC } from '../situation/scale-belief.ts';

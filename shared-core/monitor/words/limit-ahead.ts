@@ -1,4 +1,5 @@
-import type { Estimate, ForecastView } from '../../snapshot/index.ts';
+import type { ForecastView } from '../../stages/index.ts';
+import type { Estimate } from '../../uncertainty/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
 /** When the limit is expected (run time, 90 % interval), by what since when, and when this was worked out. */

@@ -1,5 +1,5 @@
-import type { StandingAlarm } from '../../alarms/index.ts';
 import type { Alarm, AlarmState } from '../../snapshot/index.ts';
+import type { StandingAlarm } from '../alarm-bank.ts';
 import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind } from '../sense/probe-fault.ts';

@@ -1,5 +1,6 @@
 import { massFractionFromAlcoholByVolume } from '../../alcoholometry/index.ts';
-import type { Estimate, VapourView } from '../../snapshot/index.ts';
+import type { VapourView } from '../../snapshot/index.ts';
+import type { Estimate } from '../../uncertainty/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { fastestKPerS, type HeadStrength, headStrength, type Unsettled } from './head-strength.ts';
 import { celsius, kelvin } from './numbers.ts';

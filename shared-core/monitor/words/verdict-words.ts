@@ -1,4 +1,5 @@
-import type { StageSpan, Verdicts } from '../../snapshot/index.ts';
+import type { Verdicts } from '../../snapshot/index.ts';
+import type { StageSpan } from '../../stages/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { statedScaleSdK } from '../situation/scale-belief.ts';
 import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';

@@ -14,6 +14,7 @@ const named = {
   ...defaultRunSettings,
   name: 'Group of Somebody',
   rig: { ...defaultRunSettings.rig, description: 'Still of Somebody' },
+  safetyConfirms: [{ check: 'water-on', role: 'technician' as const }],
   ferment: {
     fermentId: 'a',
     name: 'Pears of Somebody',
@@ -115,6 +116,7 @@ test('a screen with the code sees the run under way without a name, a note or a 
   await until('the mark', () => JSON.stringify(screen.heard).includes('"name":"inputs"'));
   const all = JSON.stringify(screen.heard);
   expect(all).not.toContain('Somebody');
+  expect(all).not.toContain('technician');
   const described = (await ask(session, 'app/describe', {})).runsFolder;
   expect(all).not.toContain(described);
 });

@@ -4,7 +4,7 @@ import { afterEach, expect, test } from 'vitest';
 import { createMonitor, type Snapshot } from '#shared-core';
 import { Countdown, LessonRows } from '../../../renderer/lesson/index.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
-import type { ForecastView } from '../../../shared-core/snapshot/forecast-view.ts';
+import type { ForecastView } from '../../../shared-core/stages/forecast-view.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 import { simulatedRun } from '../../support/simulated-run.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';

@@ -1,5 +1,5 @@
 import type { PackRun } from '#main';
-import type { RunToStudy } from '../../../../shared-core/report/study-run.ts';
+import type { RunToStudy } from '../../../../shared-core/study/study-run.ts';
 
 /** A run to be studied as the run library would hand it over. */
 export function packRunOf({

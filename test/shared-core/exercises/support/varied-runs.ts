@@ -10,7 +10,7 @@ import {
   teachingRigs,
 } from '#shared-core';
 import type { ReceiverState } from '../../../../shared-core/column/batch-state.ts';
-import type { RunToStudy } from '../../../../shared-core/report/study-run.ts';
+import type { RunToStudy } from '../../../../shared-core/study/study-run.ts';
 
 export interface Still {
   readonly rig: keyof typeof teachingRigs;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { nearDryness } from '../../../../shared-core/monitor/call/near-dryness.ts';
-import type { ForecastView } from '../../../../shared-core/snapshot/forecast-view.ts';
+import type { ForecastView } from '../../../../shared-core/stages/forecast-view.ts';
 import { factsOf } from '../words/facts.ts';
 import { callSecond } from './call-second.ts';
 

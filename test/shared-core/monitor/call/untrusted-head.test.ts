@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createAlarmBank } from '../../../../shared-core/alarms/alarm-bank.ts';
+import { createAlarmBank } from '../../../../shared-core/monitor/alarm-bank.ts';
 import { followAlarmConditions } from '../../../../shared-core/monitor/alarm-conditions.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { factsOf } from '../words/facts.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { quietAlarmTrack, type StandingAlarm } from '../../../../shared-core/alarms/index.ts';
+import { quietAlarmTrack } from '../../../../shared-core/alarms/index.ts';
+import type { StandingAlarm } from '../../../../shared-core/monitor/alarm-bank.ts';
 import { alarmCatalogue } from '../../../../shared-core/monitor/call/index.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { composeSentence } from '../../../../shared-core/monitor/words/sentence.ts';

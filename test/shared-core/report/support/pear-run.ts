@@ -10,7 +10,7 @@ import {
 } from '#shared-core';
 import type { ReceiverState } from '../../../../shared-core/column/batch-state.ts';
 import type { BatchRun } from '../../../../shared-core/column/simulate-batch.ts';
-import type { RunToStudy } from '../../../../shared-core/report/study-run.ts';
+import type { RunToStudy } from '../../../../shared-core/study/study-run.ts';
 
 /** The rehearsal rig's run with its truth, and what a careful person would have written down. */
 export interface PearRun {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { estimateSchema } from './estimate.ts';
+import { estimateSchema } from '../uncertainty/index.ts';
 
 /** When the main fraction is expected to end and what will have been collected (90 % intervals). */
 export const forecastViewSchema = z.strictObject({

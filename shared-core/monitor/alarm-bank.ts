@@ -1,7 +1,7 @@
-import { alarmCatalogue } from '../monitor/call/index.ts';
+import type { AlarmOccurrence, AlarmReason } from '../alarms/index.ts';
+import { type AlarmInput, type AlarmTrack, quietAlarmTrack, stepAlarm } from '../alarms/index.ts';
 import { type Alarm, type AlarmRecord, type AlarmState, alarms } from '../snapshot/index.ts';
-import type { AlarmOccurrence, AlarmReason } from './alarm-reason.ts';
-import { type AlarmInput, type AlarmTrack, quietAlarmTrack, stepAlarm } from './alarm-track.ts';
+import { alarmCatalogue } from './call/index.ts';
 
 /** An alarm that is not normal, with the reason it was raised for. */
 export interface StandingAlarm {

@@ -12,7 +12,7 @@ import {
 import { ethanolMolarMassGPerMol } from '../../../shared-core/alcoholometry/amount-fractions.ts';
 import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
 import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
-import { pearRun } from './support/pear-run.ts';
+import { pearRun } from '../report/support/pear-run.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 

@@ -1,7 +1,7 @@
 import { headVapour } from '../equilibrium/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
-import type { Stage, StageSpan } from '../snapshot/index.ts';
-import type { Interval } from '../uncertainty/index.ts';
+import type { Stage, StageSpan } from '../stages/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { type HeadRow, headCourse } from './head-course.ts';
 
 /** One moment of a run as the tool sees it: calibrated, averaged, interpreted. */
@@ -9,7 +9,7 @@ export interface ProcessedRow extends HeadRow {
   readonly stage: Stage;
   readonly aboveAzeotropeK: number;
   /** Strength of the head vapour [% vol at 20 °C]; null while no vapour bathes the bulb. */
-  readonly vapourAbv: Interval | null;
+  readonly vapourAbv: Estimate | null;
 }
 
 export interface RunToProcess {

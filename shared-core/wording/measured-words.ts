@@ -1,5 +1,5 @@
 import type { Quantity } from '../bookkeeping/index.ts';
-import type { Interval } from '../uncertainty/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 
 const space = '\u00a0';
 
@@ -45,7 +45,7 @@ export function measuredWords({ value, standardUncertainty }: Quantity, unit: st
  * @example
  * intervalWords({ value: 90.1, low: 88.14, high: 93.02 }, '% vol') // => "88.1–93.0\u00a0% vol"
  */
-export function intervalWords({ low, high }: Interval, unit: string): string {
+export function intervalWords({ low, high }: Estimate, unit: string): string {
   const decimals = decimalsFor((high - low) / 2);
   const [from, to] = [numberWords(low, decimals), numberWords(high, decimals)];
   const withUnit = unit === '' ? '' : `${space}${unit}`;

@@ -8,15 +8,15 @@ import {
   type RunBooks,
 } from '../bookkeeping/index.ts';
 import { moleFractionEstimate } from '../diagram/index.ts';
-import { coverageFactor95, type Interval, mapInterval } from '../uncertainty/index.ts';
+import { coverageFactor95, type Estimate, mapEstimate } from '../uncertainty/index.ts';
 import type { RunPlateau } from './plateau-of-run.ts';
 import type { ProcessedRow } from './processed-rows.ts';
 
 /** The plates of a run, and which pair of compositions they were counted between. */
 export interface RunPlates {
   readonly plates: ApparentPlates;
-  readonly distillateMoleFraction: Interval;
-  readonly potMoleFraction: Interval;
+  readonly distillateMoleFraction: Estimate;
+  readonly potMoleFraction: Estimate;
   readonly pressureKPa: number;
   /** In words, for the report. */
   readonly basis: string;
@@ -38,7 +38,7 @@ export function platesOfRun(
       cut.number < main.number && cut.booked !== null ? [cut.booked] : [],
     );
     return count(
-      mapInterval(main.booked.ethanolMassFraction, moleFractionFromMassFraction),
+      mapEstimate(main.booked.ethanolMassFraction, moleFractionFromMassFraction),
       potHalfway(books.charge, earlier, main.booked),
       pressureKPa,
       books.refluxRatio,
@@ -50,7 +50,7 @@ export function platesOfRun(
   if (first?.vapourAbv == null) return null;
   return count(
     moleFractionEstimate(first.vapourAbv),
-    mapInterval(books.charge.ethanolMassFraction, moleFractionFromMassFraction),
+    mapEstimate(books.charge.ethanolMassFraction, moleFractionFromMassFraction),
     pressureKPa,
     books.refluxRatio,
     'between the head vapour at the beginning of the plateau, from its temperature, and the charge (column hold-up neglected)',
@@ -68,7 +68,7 @@ function potHalfway(
   charge: BookedLiquid,
   earlier: readonly BookedLiquid[],
   main: BookedLiquid,
-): Interval | null {
+): Estimate | null {
   const inputs = [charge, ...earlier, main].flatMap(({ name, massG, ethanolG: ethanol }) => [
     { name: `${name}, ethanol`, reason: 'as booked [g]', ...massOnly(ethanol) },
     { name: `${name}, mass`, reason: 'as booked [g]', ...massOnly(massG) },
@@ -85,7 +85,7 @@ function potHalfway(
   );
   if (!(value > 1e-4 && value < 1)) return null;
   const reach = coverageFactor95 * standardUncertainty;
-  return mapInterval(
+  return mapEstimate(
     { value, low: Math.max(1e-5, value - reach), high: Math.min(1, value + reach) },
     moleFractionFromMassFraction,
   );
@@ -103,8 +103,8 @@ const massOnly = ({
 });
 
 function count(
-  distillateMoleFraction: Interval,
-  potMoleFraction: Interval | null,
+  distillateMoleFraction: Estimate,
+  potMoleFraction: Estimate | null,
   pressureKPa: number,
   refluxRatio: number | null,
   basis: string,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createAlarmBank } from '../../../shared-core/alarms/alarm-bank.ts';
 import type { AlarmOccurrence } from '../../../shared-core/alarms/alarm-reason.ts';
+import { createAlarmBank } from '../../../shared-core/monitor/alarm-bank.ts';
 import { alarmDefinitions } from '../../../shared-core/monitor/call/alarm-catalogue.ts';
 
 const because = (text: string) => () => ({ because: text, wouldChangeIf: '' });

@@ -1,0 +1,12 @@
+/** The stages of a run, and when they are expected to end. */
+export { type ForecastView, forecastViewSchema } from './forecast-view.ts';
+export {
+  type Condition,
+  type Stage,
+  type StageCall,
+  type StageSpan,
+  stageCallSchema,
+  stageLabels,
+  stageSpanSchema,
+  stages,
+} from './stage.ts';
