@@ -9,6 +9,8 @@ export interface DiskFaults {
   /** Bytes that a write of that length takes; null when the write fails outright. */
   readonly takeBytes: (length: number) => number | null;
   readonly syncTakesS: () => number;
+  /** What an opening or a change of names is refused with; null when it is not. */
+  readonly refuse?: () => FileProblem['kind'] | null;
 }
 
 export const soundDisk: DiskFaults = {
@@ -35,22 +37,37 @@ export interface PowerLossDisk {
   readonly files: FileLayer;
   /** What is found after the power came back. */
   losePower(random: Random): FileLayer;
+  /** The same for this very disk, which goes on with its faults; files that were open are open no more. */
+  cutPower(random: Random): void;
 }
 
 export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): PowerLossDisk {
   const current = new Map<string, Inode>();
   const durable = new Map<string, Inode>();
+  const surviving = (random: Random) => {
+    const found = new Map<string, Inode>();
+    for (const name of new Set([...current.keys(), ...durable.keys()])) {
+      const before = durable.get(name);
+      const after = current.get(name);
+      const inode = before === after || random.uniform() < 0.5 ? before : after;
+      if (inode === undefined) continue;
+      const bytes = survive(inode, random);
+      found.set(name, { current: bytes, durable: bytes.slice() });
+    }
+    return found;
+  };
   return {
     files: fileLayer(current, durable, faults, scheduler),
     losePower(random) {
-      const found = new Map<string, Inode>();
-      for (const name of new Set([...current.keys(), ...durable.keys()])) {
-        const before = durable.get(name);
-        const after = current.get(name);
-        const inode = before === after || random.uniform() < 0.5 ? before : after;
-        if (inode !== undefined) found.set(name, { current: survive(inode, random), durable: [] });
-      }
+      const found = surviving(random);
       return fileLayer(found, new Map(found), soundDisk, scheduler);
+    },
+    cutPower(random) {
+      const found = surviving(random);
+      for (const names of [current, durable]) {
+        names.clear();
+        for (const [name, inode] of found) names.set(name, inode);
+      }
     },
   };
 }
@@ -111,11 +128,16 @@ function fileLayer(
     makeFolder: async () => succeed(undefined),
     createAppend(at) {
       if (current.has(at)) return problem('exists', at);
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
       const inode: Inode = { current: [], durable: [] };
       current.set(at, inode);
       return succeed(appendFile(inode, at));
     },
-    openAppend: (at) => find(at, (inode) => appendFile(inode, at)),
+    openAppend(at) {
+      const refused = faults.refuse?.() ?? null;
+      return refused === null ? find(at, (inode) => appendFile(inode, at)) : problem(refused, at);
+    },
     async syncFolder(folder) {
       if (faults.failSync()) return problem('failed', folder);
       for (const name of new Set([...current.keys(), ...durable.keys()])) {
@@ -141,19 +163,28 @@ function fileLayer(
     async rename(from, to) {
       const inode = current.get(from);
       if (inode === undefined) return problem('missing', from);
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, from);
       current.delete(from);
       current.set(to, inode);
       return succeed(undefined);
     },
     async remove(at) {
-      current.delete(at);
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
+      for (const name of current.keys()) {
+        if (name === at || name.startsWith(`${at}/`)) current.delete(name);
+      }
       return succeed(undefined);
     },
-    truncate: async (at, length) =>
-      find(at, (inode) => {
+    async truncate(at, length) {
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
+      return find(at, (inode) => {
         inode.current = inode.current.slice(0, length);
         inode.durable = inode.current.slice();
-      }),
+      });
+    },
     freeBytes: async () => succeed(1e12),
   };
 }
