@@ -10,6 +10,7 @@ import { createMonitor, type Monitor, type RunSettings, type Snapshot } from '#s
 import { plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import type { SimulatedLine } from './simulated-line.ts';
+import { tellOnce } from './told-snapshot.ts';
 import type { ProgramTimers, WorldTime } from './world-time.ts';
 
 export const runsFolder = '/runs';
@@ -69,7 +70,7 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
     createMonitor: (settings) => watchedMonitor(settings, parts),
   });
   return {
-    session: plantInSession(session, planted),
+    session: tellOnce(plantInSession(session, planted)),
     hub: realHub,
     status: hub.status,
     timers: timers.count,

@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { AppendFile, FileLayer, FileProblem, Scheduler } from '#main';
 import { fail, type Result, succeed } from '#shared-core';
 import type { Random } from '../../../shared-core/random/create-random.ts';
+import { createGrowingBytes, type GrowingBytes } from './growing-bytes.ts';
 
 /** What the disk does to the next sync or write; asked once for each. */
 export interface DiskFaults {
@@ -21,9 +22,9 @@ export const soundDisk: DiskFaults = {
 
 interface Inode {
   /** What programs read: the page cache. */
-  current: number[];
+  readonly current: GrowingBytes;
   /** What is on the platter; pages of a failed sync count as clean and stand here as zeros. */
-  durable: number[];
+  durable: GrowingBytes;
 }
 
 const sectorBytes = 512;
@@ -52,7 +53,7 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
       const inode = before === after || random.uniform() < 0.5 ? before : after;
       if (inode === undefined) continue;
       const bytes = survive(inode, random);
-      found.set(name, { current: bytes, durable: bytes.slice() });
+      found.set(name, { current: createGrowingBytes(bytes), durable: createGrowingBytes(bytes) });
     }
     return found;
   };
@@ -73,17 +74,19 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
 }
 
 /** The bytes of a file after the loss: the synced ones, and of the others whatever happened. */
-function survive({ current, durable }: Inode, random: Random): number[] {
-  const unsynced = current.length - durable.length;
-  const length = durable.length + Math.floor(random.uniform() * (unsynced + 1));
-  const bytes = durable.slice();
-  while (bytes.length < length) {
+function survive({ current, durable }: Inode, random: Random): Uint8Array {
+  const unsynced = current.length() - durable.length();
+  const length = durable.length() + Math.floor(random.uniform() * (unsynced + 1));
+  const bytes = new Uint8Array(length);
+  bytes.set(durable.slice(0, length));
+  for (let from = durable.length(); from < length; ) {
     const fate = random.uniform();
-    const sectorEnd = Math.min(length, (Math.floor(bytes.length / sectorBytes) + 1) * sectorBytes);
-    for (let at = bytes.length; at < sectorEnd; at += 1) {
-      if (fate < 0.4) bytes.push(current[at] ?? 0);
-      else bytes.push(fate < 0.7 ? 0 : Math.floor(random.uniform() * 256));
+    const sectorEnd = Math.min(length, (Math.floor(from / sectorBytes) + 1) * sectorBytes);
+    if (fate < 0.4) bytes.set(current.slice(from, sectorEnd), from);
+    else if (fate >= 0.7) {
+      for (let at = from; at < sectorEnd; at += 1) bytes[at] = Math.floor(random.uniform() * 256);
     }
+    from = sectorEnd;
   }
   return bytes;
 }
@@ -102,17 +105,16 @@ function fileLayer(
       write(bytes) {
         const taken = faults.takeBytes(bytes.length);
         if (taken === null) return problem('full', at);
-        for (const byte of bytes.subarray(0, taken)) inode.current.push(byte);
+        inode.current.append(bytes.subarray(0, taken));
         return succeed(taken);
       },
       async sync() {
-        const length = inode.current.length;
+        const length = inode.current.length();
         const fails = faults.failSync();
         const takesS = faults.syncTakesS();
         if (takesS > 0) await new Promise<void>((done) => scheduler.after(takesS, done));
-        for (let index = inode.durable.length; index < length; index += 1) {
-          inode.durable.push(fails ? 0 : (inode.current[index] ?? 0));
-        }
+        const dirty = inode.current.slice(inode.durable.length(), length);
+        inode.durable.append(fails ? new Uint8Array(dirty.length) : dirty);
         return fails ? problem('failed', at) : succeed(undefined);
       },
       close: async () => undefined,
@@ -130,7 +132,7 @@ function fileLayer(
       if (current.has(at)) return problem('exists', at);
       const refused = faults.refuse?.() ?? null;
       if (refused !== null) return problem(refused, at);
-      const inode: Inode = { current: [], durable: [] };
+      const inode: Inode = { current: createGrowingBytes(), durable: createGrowingBytes() };
       current.set(at, inode);
       return succeed(appendFile(inode, at));
     },
@@ -157,9 +159,9 @@ function fileLayer(
       }
       return succeed([...names].map(([name, isFolder]) => ({ name, isFolder })));
     },
-    sizeBytes: async (at) => find(at, (inode) => inode.current.length),
+    sizeBytes: async (at) => find(at, (inode) => inode.current.length()),
     read: async (at, offset, length) =>
-      find(at, (inode) => Uint8Array.from(inode.current.slice(offset, offset + length))),
+      find(at, (inode) => inode.current.slice(offset, offset + length)),
     async rename(from, to) {
       const inode = current.get(from);
       if (inode === undefined) return problem('missing', from);
@@ -181,8 +183,8 @@ function fileLayer(
       const refused = faults.refuse?.() ?? null;
       if (refused !== null) return problem(refused, at);
       return find(at, (inode) => {
-        inode.current = inode.current.slice(0, length);
-        inode.durable = inode.current.slice();
+        inode.current.cut(length);
+        inode.durable = createGrowingBytes(inode.current.slice());
       });
     },
     freeBytes: async () => succeed(1e12),
