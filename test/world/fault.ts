@@ -62,7 +62,7 @@ const longS = 200;
 
 export function drawFaults(random: Random, lengthS: number): readonly Fault[] {
   const lastS = lengthS - recoveryS;
-  const most = Math.ceil(lengthS / 120);
+  const most = 4 + Math.ceil(lengthS / 120);
   return Array.from({ length: random.integer(0, most) }, () => {
     const fromS = random.integer(5, Math.max(5, lastS - 5));
     const meanS = random.uniform() < 0.125 ? longS : usualS;

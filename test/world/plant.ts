@@ -67,7 +67,7 @@ export function plantInSession(session: Session, planted: Planted): Session {
     return {
       ...session,
       handle: async (name, body, asker) =>
-        name === 'run/mark' ? answer : session.handle(name, body, asker),
+        name === 'run/mark' && asker.mayCommand ? answer : session.handle(name, body, asker),
     };
   }
   if (planted !== 'told-before-it-happened') return session;

@@ -39,7 +39,8 @@ export function createStepChecks(judge: Judge) {
   function checkWindow(window: SimulatedWindow, moment: Moment, sinceS: number): void {
     const { nowS, headHeardS, book } = moment;
     const view = window.view();
-    const snapshot = view?.snapshot ?? null;
+    // What is left in view of a run that has ended says so.
+    const snapshot = view?.endedS === null ? view.snapshot : null;
     const shown = snapshot === null ? null : lookAt(snapshot);
     const isLongDue = dueSinceS !== null && nowS - dueSinceS > windowLagS;
     if (isLongDue && nowS - sinceS > windowLagS && shown?.calls !== true) {
