@@ -4,10 +4,18 @@ import { runCommand } from './run-command.ts';
 import { packageFile, projectRoot, type Step } from './step.ts';
 import { tallyTestReport } from './test-report.ts';
 
-/** Runs one project of `test/vitest.config.ts` and counts its tests one by one. */
-export function vitestStep(name: string, project: 'unit' | 'browser'): Step {
+/**
+ * Runs one project of `test/vitest.config.ts` and counts its tests one by one.
+ *
+ * @param files only these; the report of all stays as it was
+ */
+export function vitestStep(
+  name: string,
+  project: 'unit' | 'browser',
+  files: readonly string[] = [],
+): Step {
   const folder = path.join(projectRoot, '.build', 'reports');
-  const reportFile = path.join(folder, `${project}.json`);
+  const reportFile = path.join(folder, files.length > 0 ? 'near.json' : `${project}.json`);
   return {
     name,
     async run() {
@@ -25,6 +33,7 @@ export function vitestStep(name: string, project: 'unit' | 'browser'): Step {
           '--reporter=default',
           '--reporter=json',
           `--outputFile.json=${reportFile}`,
+          ...files,
         ],
         { cwd: projectRoot },
       );

@@ -80,7 +80,12 @@ export function createComputerLife(parts: LifeParts): ComputerLife {
 
 /** What another program leaves in the folder, and takes away. */
 export async function litter(files: FileLayer, folder: string, runId: string): Promise<void> {
-  const strange = ['desktop.ini', 'New folder/list.txt', `${runId}/~run.tmp`, `${runId}/run-x.jsonl`];
+  const strange = [
+    'desktop.ini',
+    'New folder/list.txt',
+    `${runId}/~run.tmp`,
+    `${runId}/run-x.jsonl`,
+  ];
   for (const name of strange) {
     const made = files.createAppend(`${folder}/${name}`);
     if (made.ok) made.value.write(new TextEncoder().encode('{"of":"another program"}\n'));

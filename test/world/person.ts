@@ -65,9 +65,7 @@ export function createPerson(parts: PersonParts): Person {
       { type: 'strength-read', alcoholByVolume: random.integer(5, 95), sampleTemperatureC: 20 },
       { type: 'pressure-read', pressureKPa: random.integer(97, 103) },
       { type: 'mass-read', massG: volumeMl },
-      ...(lastMarkId > 0
-        ? [{ type: 'mark-withdrawn', withdrawnMarkId: lastMarkId } as const]
-        : []),
+      ...(lastMarkId > 0 ? [{ type: 'mark-withdrawn', withdrawnMarkId: lastMarkId } as const] : []),
     ];
     return bodies[random.integer(0, bodies.length - 1)] ?? { type: 'volume-read', volumeMl };
   }

@@ -102,7 +102,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         files,
         lines,
         planted,
-        holdsFolder: () => !isOn('folder-is-taken') && !(planted === 'stays-shut' && all.length > 0),
+        holdsFolder: () =>
+          !isOn('folder-is-taken') && !(planted === 'stays-shut' && all.length > 0),
         onReadings(readings) {
           if (readings.some(({ channel }) => channel === 'head')) headHeardS = time.nowS();
           if (book !== null) books.hear(book, readings);

@@ -56,7 +56,8 @@ describe('a simulated world', () => {
     async (name, invariant) => {
       const planted = name as PlantedFault;
       const end = invariant === 'saved-survives-a-power-cut' ? 'power-cut' : 'clean';
-      const faults = invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, 4);
+      const faults =
+        invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, 4);
       const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
@@ -65,7 +66,9 @@ describe('a simulated world', () => {
 
 describe('shrinkFaults', () => {
   test('leaves exactly the faults that a failure needs', async () => {
-    const faults = Array.from({ length: 9 }, (_, index) => fault('probe-is-mute', index, index + 1));
+    const faults = Array.from({ length: 9 }, (_, index) =>
+      fault('probe-is-mute', index, index + 1),
+    );
     const needs = [2, 7];
     const kept = await shrinkFaults(faults, async (fewer) =>
       needs.every((fromS) => fewer.some((it) => it.fromS === fromS)),
