@@ -8,7 +8,7 @@ const neverTests = ['**/node_modules/**', '**/.build/**'];
 /** Functions of their arguments, and what the window thinks apart from what it draws: no file can see another. */
 const pureTests = ['test/shared-core/**/*.test.ts', 'test/renderer/**/*.test.ts'];
 // No test asserts wall time: a loaded machine is no failure.
-const patience = { testTimeout: 60_000, hookTimeout: 60_000 };
+const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
 
 /**
  * `pure`: tests that share one graph of modules in each worker, since loading it for every file takes longer than most of them.
