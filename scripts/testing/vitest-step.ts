@@ -4,10 +4,21 @@ import { runCommand } from './run-command.ts';
 import { packageFile, projectRoot, type Step } from './step.ts';
 import { tallyTestReport } from './test-report.ts';
 
-/** Runs one project of `test/vitest.config.ts` and counts its tests one by one. */
-export function vitestStep(name: string, project: 'unit' | 'browser'): Step {
+/** The projects of `test/vitest.config.ts` that make up a step. */
+const projects = { unit: ['pure', 'unit'], browser: ['browser'] } as const;
+
+/**
+ * Runs a part of the tests and counts its tests one by one.
+ *
+ * @param files only these; the report of all stays as it was
+ */
+export function vitestStep(
+  name: string,
+  suite: keyof typeof projects,
+  files: readonly string[] = [],
+): Step {
   const folder = path.join(projectRoot, '.build', 'reports');
-  const reportFile = path.join(folder, `${project}.json`);
+  const reportFile = path.join(folder, files.length > 0 ? 'near.json' : `${suite}.json`);
   return {
     name,
     async run() {
@@ -20,11 +31,11 @@ export function vitestStep(name: string, project: 'unit' | 'browser'): Step {
           'run',
           '--config',
           'test/vitest.config.ts',
-          '--project',
-          project,
+          ...projects[suite].flatMap((project) => ['--project', project]),
           '--reporter=default',
           '--reporter=json',
           `--outputFile.json=${reportFile}`,
+          ...files,
         ],
         { cwd: projectRoot },
       );

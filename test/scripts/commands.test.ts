@@ -15,6 +15,7 @@ function answerOf(...words: readonly string[]) {
 test.each([
   'start',
   'test',
+  'test-near',
   'build',
   'analyse',
   'virtual-probe',
@@ -39,6 +40,8 @@ test.each([
   ['start', '--nonsense'],
   ['start', '--port', 'abc'],
   ['test', '--nonsense'],
+  ['test-near', '--nonsense'],
+  ['test-near', '--since', 'nowhere'],
   ['analyse', '--nonsense'],
   ['analyse', 'nowhere.csv'],
   ['virtual-probe', '--nonsense'],

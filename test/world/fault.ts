@@ -2,21 +2,47 @@ import type { Random } from '../../shared-core/random/create-random.ts';
 
 /** What can go wrong in the world, and for how long it stays so. */
 export const faultKinds = [
+  // The line of the head's probe.
   'noise-on-the-line',
   'line-hangs-up',
   'probe-at-another-port',
   'line-is-slow-to-open',
   'line-floods',
+  'line-stutters',
   'probe-is-mute',
+  // The line of the second probe, where there is one.
+  'second-line-hangs-up',
+  'second-line-is-noisy',
+  // The disk.
   'disk-is-full',
   'disk-writes-half',
   'syncs-fail',
   'disk-is-slow',
+  'disk-is-read-only',
+  // The computer.
+  'power-cut',
+  'program-killed',
+  'program-stands-still',
   'wall-clock-is-set',
   'computer-sleeps',
+  'computer-sleeps-untold',
+  // Other programs.
+  'scanner-holds-files',
+  'folder-is-taken',
+  'second-program',
+  'folder-is-littered',
+  // Windows.
   'window-reloads',
+  'window-is-slow',
+  'windows-vanish',
+  'socket-breaks',
   'viewer-gives-orders',
-  'person-marks',
+  // The person.
+  'person-writes-a-note',
+  'heat-by-hand',
+  'volumes-are-read',
+  'prompts-are-answered',
+  'person-stops-the-run',
 ] as const;
 
 export type FaultKind = (typeof faultKinds)[number];
@@ -28,16 +54,21 @@ export interface Fault {
   readonly toS: number;
 }
 
-/** Nothing begins so late that the program could not come back before the end [s]. */
-const recoveryS = 60;
+/** Nothing goes on so late that the program could not come back before the end [s]. */
+const recoveryS = 90;
+/** Of a fault as a rule, and of one in eight [s]. */
+const usualS = 20;
+const longS = 200;
 
 export function drawFaults(random: Random, lengthS: number): readonly Fault[] {
   const lastS = lengthS - recoveryS;
-  return Array.from({ length: random.integer(0, 10) }, () => {
+  const most = 4 + Math.ceil(lengthS / 120);
+  return Array.from({ length: random.integer(0, most) }, () => {
     const fromS = random.integer(5, Math.max(5, lastS - 5));
-    const toS = Math.min(lastS, fromS + 1 + Math.round(random.exponential() * 20));
+    const meanS = random.uniform() < 0.125 ? longS : usualS;
+    const toS = Math.min(lastS, fromS + 1 + Math.round(random.exponential() * meanS));
     return {
-      kind: faultKinds[random.integer(0, faultKinds.length - 1)] ?? 'person-marks',
+      kind: faultKinds[random.integer(0, faultKinds.length - 1)] ?? 'person-writes-a-note',
       fromS,
       toS,
     };

@@ -1,22 +1,37 @@
-import type { FileLayer, ProbeHub, ProbeReading } from '#main';
-import type { Snapshot } from '#shared-core';
+import type { FileLayer, ProbeHub, ProbeReading, Session } from '#main';
+import type { EventBody, Snapshot } from '#shared-core';
 import type { PlantedFault } from './planted-fault.ts';
 
-export function lyingSync(files: FileLayer): FileLayer {
+type Planted = PlantedFault | undefined;
+
+/** A log file that says it is synced when it is not, or that forgets one record. */
+export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
+  if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
+    return files;
   const createAppend: FileLayer['createAppend'] = (at) => {
     const made = files.createAppend(at);
-    if (!made.ok) return made;
+    if (!made.ok || !at.endsWith('.jsonl')) return made;
     let syncs = 0;
+    let writes = 0;
     const sync = async () => {
       syncs += 1;
-      return syncs > 3 ? { ok: true as const, value: undefined } : made.value.sync();
+      const lies = planted === 'sync-lies' ? syncs > 3 : syncs % 2 === 0 || syncs > 200;
+      return lies && planted !== 'record-left-out'
+        ? { ok: true as const, value: undefined }
+        : made.value.sync();
     };
-    return { ok: true, value: { ...made.value, sync } };
+    const write = (bytes: Uint8Array) => {
+      writes += 1;
+      return planted === 'record-left-out' && writes === 50
+        ? { ok: true as const, value: bytes.length }
+        : made.value.write(bytes);
+    };
+    return { ok: true, value: { ...made.value, sync, write } };
   };
   return { ...files, createAppend };
 }
 
-export function plantInHub(hub: ProbeHub, planted: PlantedFault | undefined): ProbeHub {
+export function plantInHub(hub: ProbeHub, planted: Planted): ProbeHub {
   if (planted === 'line-kept-whole') {
     let kept = '';
     hub.on('readings', (readings) => {
@@ -38,15 +53,54 @@ export function plantInHub(hub: ProbeHub, planted: PlantedFault | undefined): Pr
   return { ...hub, on };
 }
 
-export function plantInSnapshot(snapshot: Snapshot, planted: PlantedFault | undefined): Snapshot {
-  if (planted === 'alarm-withheld') return { ...snapshot, alarms: [] };
-  if (planted !== 'age-stands-still' || snapshot.head === null) return snapshot;
-  return { ...snapshot, head: { ...snapshot.head, ageS: 0 } };
+/** What the monitor says, made false; parts of a snapshot are made when they are read, so it is copied whole. */
+export function plantInSnapshot(snapshot: Snapshot, planted: Planted): Snapshot {
+  if (planted !== 'alarm-withheld' && planted !== 'age-stands-still') return snapshot;
+  const copy: Snapshot = JSON.parse(JSON.stringify(snapshot));
+  if (planted === 'alarm-withheld') return { ...copy, alarms: [] };
+  return copy.head === null ? copy : { ...copy, head: { ...copy.head, ageS: 0 } };
+}
+
+export function plantInSession(session: Session, planted: Planted): Session {
+  if (planted === 'mark-not-kept') {
+    const answer = { ok: true as const, value: { markId: 999, timeS: 1 } };
+    return {
+      ...session,
+      handle: async (name, body, asker) =>
+        name === 'run/mark' && asker.mayCommand ? answer : session.handle(name, body, asker),
+    };
+  }
+  if (planted !== 'told-before-it-happened') return session;
+  const on: Session['on'] = (name, listener) => {
+    if (name !== 'inputs') return session.on(name, listener);
+    let told = 0;
+    return session.on('inputs', (body: EventBody<'inputs'>) => {
+      told += 1;
+      const inputs = body.inputs.map((input) => ({ ...input, timeS: input.timeS + 0.001 }));
+      (listener as (body: EventBody<'inputs'>) => void)(told === 30 ? { ...body, inputs } : body);
+    });
+  };
+  return { ...session, on };
+}
+
+/** One window that is told less than the others. */
+export function plantInWindow(session: Session, planted: Planted): Session {
+  if (planted !== 'window-goes-deaf' && planted !== 'input-kept-from-windows') return session;
+  const deafTo = planted === 'window-goes-deaf' ? 'snapshot' : 'inputs';
+  const on: Session['on'] = (name, listener) => {
+    if (name !== deafTo) return session.on(name, listener);
+    let told = 0;
+    return session.on(name, (body) => {
+      told += 1;
+      if (told < 60) listener(body);
+    });
+  };
+  return { ...session, on };
 }
 
 export async function turnByte(files: FileLayer, folder: string): Promise<void> {
   const listed = await files.list(folder);
-  const log = listed.ok && listed.value.find(({ name }) => name.endsWith('.jsonl'));
+  const log = listed.ok && listed.value.find(({ name }) => name.startsWith('run'));
   if (!log) return;
   const at = `${folder}/${log.name}`;
   const size = await files.sizeBytes(at);

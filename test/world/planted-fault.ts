@@ -1,16 +1,40 @@
+/** What must hold whatever happens. */
+export type Invariant =
+  | 'saved-survives-a-power-cut'
+  | 'every-reading-once'
+  | 'every-mark-once'
+  | 'told-is-on-record'
+  | 'log-is-whole'
+  | 'live-and-replay-agree'
+  | 'heat-off-stands-in-every-window'
+  | 'no-old-number-as-new'
+  | 'window-has-the-whole-run'
+  | 'memory-is-bounded'
+  | 'program-comes-back'
+  | 'viewer-commands-nothing'
+  | 'second-program-changes-nothing';
+
 /** Defects put into the program on purpose, each to show that one invariant bites. */
 export const plantedFaults = {
   'sync-lies': 'saved-survives-a-power-cut',
+  'sync-of-half': 'saved-survives-a-power-cut',
   'reading-lost': 'every-reading-once',
   'reading-doubled': 'every-reading-once',
+  'mark-not-kept': 'every-mark-once',
+  'told-before-it-happened': 'told-is-on-record',
   'byte-turned': 'log-is-whole',
+  'record-left-out': 'log-is-whole',
   'verdict-differs': 'live-and-replay-agree',
   'alarm-withheld': 'heat-off-stands-in-every-window',
+  'window-goes-deaf': 'no-old-number-as-new',
   'age-stands-still': 'no-old-number-as-new',
+  'input-kept-from-windows': 'window-has-the-whole-run',
   'line-kept-whole': 'memory-is-bounded',
+  'timers-pile-up': 'memory-is-bounded',
   'never-back': 'program-comes-back',
+  'stays-shut': 'program-comes-back',
   'viewer-obeyed': 'viewer-commands-nothing',
-} as const;
+  'lock-ignored': 'second-program-changes-nothing',
+} as const satisfies Readonly<Record<string, Invariant>>;
 
 export type PlantedFault = keyof typeof plantedFaults;
-export type Invariant = (typeof plantedFaults)[PlantedFault];

@@ -1,39 +1,25 @@
 import { createHash } from 'node:crypto';
+import type { Session } from '#main';
 import {
-  createProbeHub,
-  createSession,
-  emptyReport,
-  type FileLayer,
-  type ProbeReading,
-  readRunLog,
-} from '#main';
-import {
-  createMonitor,
   createRandom,
   defaultRunSettings,
-  inputsOfRecord,
-  type Monitor,
   type RequestAnswer,
-  type RunInput,
-  type RunSettings,
+  type Result,
+  type RunPage,
   type Snapshot,
-  serialSourceSchema,
 } from '#shared-core';
-import { analyseRun } from '../../shared-core/monitor/analyse-run.ts';
-import { createManualTime } from '../main/support/manual-time.ts';
-import { createPowerLossDisk } from '../main/support/power-loss-disk.ts';
-import { drawStill } from './draw-still.ts';
+import { createBench, stepS } from './bench.ts';
+import { createComputerLife, litter } from './computer-life.ts';
 import { drawFaults, type Fault } from './fault.ts';
-import { lyingSync, plantInHub, plantInSnapshot, turnByte } from './plant.ts';
-import type { Invariant, PlantedFault } from './planted-fault.ts';
-import { createSimulatedLine, firstPort, otherPort } from './simulated-line.ts';
+import { createJudge, type Violation } from './judge.ts';
+import { type Ask, createPerson, teacher, viewer } from './person.ts';
+import { plantInFiles, plantInWindow, turnByte } from './plant.ts';
+import type { PlantedFault } from './planted-fault.ts';
+import { type Program, runsFolder, startProgram } from './program.ts';
+import * as books from './run-book.ts';
+import { runSecondProgram } from './second-program.ts';
 import { createSimulatedWindow } from './simulated-window.ts';
-
-export interface Violation {
-  readonly invariant: Invariant;
-  readonly atS: number;
-  readonly found: string;
-}
+import { createStepChecks } from './step-checks.ts';
 
 export interface WorldOutcome {
   readonly faults: readonly Fault[];
@@ -41,6 +27,7 @@ export interface WorldOutcome {
   /** Of everything that any window was told, and when. */
   readonly traceHash: string;
   readonly heatOffS: number | null;
+  readonly runs: number;
   readonly violation: Violation | null;
 }
 
@@ -54,308 +41,313 @@ export interface WorldSetup {
   readonly planted?: PlantedFault;
 }
 
-const runsFolder = '/runs';
-const stepS = 0.5;
-/** What a window may lag behind: the promise of the screen, and a step of the world. */
-const windowLagS = 2 + stepS;
-/** Whole-second ticks and the step of the world. */
-const ageLagS = 2 + stepS;
-/** A probe's status holds its last line and what was found in it, never the lines before. */
-const mostStatusBytes = 20_000;
-const app = { version: '0.1.0', modelVersion: '1', shell: 'loopback' } as const;
-const teacher = { mayCommand: true };
-const viewer = { mayCommand: false };
-const takeFolder = async () => ({ isHeld: () => true, release: async () => undefined });
-const heatOffAlarms: readonly string[] = ['plateau-departure', 'over-limit'];
+/** A world lasts as long as a lesson's run. */
+export const usualLengthS = 3600;
+/** How often the person looks whether a run is under way, and the world at the whole record [steps]. */
+const looksEvery = 10;
+const auditsEvery = 1200;
+/** The program and its probe are back within this time after all faults are over [s]. */
+const heardWithinS = 3;
+const savedWithinS = 5;
+const slowS = 0.8;
 
 /** Runs one world to its end or to the first violation. The same setup gives the same trace. */
 export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
-  const { planted, lengthS = 600 } = setup;
+  const { planted, lengthS = usualLengthS } = setup;
   const random = createRandom(setup.seed);
   const faults = setup.faults ?? drawFaults(random.fork('faults'), lengthS);
   const drawnEnd = random.fork('end').uniform() < 0.5 ? 'power-cut' : 'clean';
-  const endsByPowerCut = (setup.end ?? drawnEnd) === 'power-cut';
-  const time = createManualTime();
-  const { clock } = time;
-  const startS = clock.monotonicS();
-  const worldS = () => Math.round((clock.monotonicS() - startS) * 1000) / 1000;
-  const isOn = (kind: Fault['kind']) =>
-    faults.some((fault) => fault.kind === kind && fault.fromS <= worldS() && worldS() < fault.toS);
+  const bench = createBench(random, faults, lengthS);
+  const { time, isOn, disk, lines, still, source } = bench;
+  const { clock } = time.computer;
+  const files = plantInFiles(disk.files, planted);
+  const judge = createJudge(time.nowS);
+  const settings = defaultRunSettings;
 
   const hash = createHash('sha256');
-  const trace = (text: string) => void hash.update(`${text}\n`);
-  let violation: Violation | null = null;
-  function violated(invariant: Invariant, found: string): void {
-    violation ??= { invariant, atS: worldS(), found };
-  }
+  const trace = (name: string, body: unknown) =>
+    void hash.update(`${time.nowS()} ${name} ${JSON.stringify(body)}\n`);
 
-  const luck = random.fork('disk');
-  const disk = createPowerLossDisk(
-    {
-      failSync: () => isOn('syncs-fail') && luck.uniform() < 0.5,
-      takeBytes: (length) => {
-        if (isOn('disk-is-full')) return null;
-        return isOn('disk-writes-half') ? Math.floor(length * luck.uniform()) : length;
-      },
-      syncTakesS: () => (isOn('disk-is-slow') ? luck.uniform() * 3 : 0),
-    },
-    time.scheduler,
-  );
-  const files: FileLayer = planted === 'sync-lies' ? lyingSync(disk.files) : disk.files;
-
-  const still = drawStill(random.fork('still'), lengthS);
-  const line = createSimulatedLine(time, random.fork('line'), still);
-  const realHub = createProbeHub({
-    clock,
-    scheduler: time.scheduler,
-    openLine: line.openLine,
-    listPorts: line.listPorts,
-  });
-  const hub = plantInHub(realHub, planted);
-  const heard: ProbeReading[] = [];
-  let lastHeardS = Number.NEGATIVE_INFINITY;
-  realHub.on('readings', (readings) => {
-    heard.push(...readings);
-    if (readings.length > 0) lastHeardS = worldS();
-  });
-
-  const monitors: Monitor[] = [];
+  const all: books.RunBook[] = [];
+  let book: books.RunBook | null = null;
+  let continuing: books.RunBook | null = null;
+  let program: Program | null = null;
   let concluded: Snapshot | null = null;
-  let sleptS = 0;
-  const session = await createSession({
-    probeHub: hub,
-    clock,
-    scheduler: time.scheduler,
-    uptimeS: () => clock.monotonicS() + sleptS,
-    fileLayer: files,
-    takeFolder,
-    runsFolder,
-    app,
-    createMonitor(settings: RunSettings) {
-      const monitor = createMonitor(
-        planted === 'verdict-differs'
-          ? { ...settings, leastStrengthAbv: settings.leastStrengthAbv + 9 }
-          : settings,
-      );
-      monitors.push(monitor);
-      return {
-        ...monitor,
-        push: (input) => plantInSnapshot(noted(monitor.push(input)), planted),
-        advanceTo: (timeS) => plantInSnapshot(noted(monitor.advanceTo(timeS)), planted),
-      };
-    },
-  });
-  function noted(snapshot: Snapshot): Snapshot {
-    concluded = snapshot;
-    return snapshot;
-  }
-  const asked = <T>(promise: Promise<T>) => settle(promise, time.pass);
-
-  const windows = [0, 1, 2].map(() => createSimulatedWindow(session, worldS, trace));
-  for (const window of windows) window.open();
-  const source = serialSourceSchema.parse({
-    kind: 'serial',
-    path: firstPort,
-    language: 'plain-text',
-  });
-  await asked(session.handle('probe/connect', { source }, teacher));
-  await time.pass(3);
-  const heardBefore = heard.length;
-  const started = await asked(
-    session.handle('run/start', { settings: defaultRunSettings }, teacher),
-  );
-  const runId = started.ok ? (started.value as RequestAnswer<'run/start'>).runId : '';
-  if (runId === '') throw new Error(`Seed ${setup.seed}: the run does not begin.`);
-
-  let dueSinceS: number | null = null;
+  let headHeardS = Number.NEGATIVE_INFINITY;
   let heatOffS: number | null = null;
-  const begun = new Set<Fault>();
 
-  async function begin(fault: Fault): Promise<void> {
-    const seconds = fault.toS - fault.fromS;
-    if (fault.kind === 'wall-clock-is-set') time.stepWall(seconds % 2 === 0 ? 3600 : -3600);
-    if (fault.kind === 'computer-sleeps') {
-      await asked(session.suspend());
-      sleptS += seconds;
-      time.stepWall(seconds);
-      await asked(session.resume());
+  /** Simulated time goes on until the answer is there. What never answers within ten minutes is stuck. */
+  async function wait<T>(asked: Promise<T>): Promise<T | null> {
+    let isThere = false;
+    const watched = asked.finally(() => {
+      isThere = true;
+    });
+    for (let turn = 0; turn < 6000; turn += 1) {
+      await time.pass(turn === 0 ? 0 : 0.1);
+      if (isThere) return watched;
     }
-    if (fault.kind === 'viewer-gives-orders') {
+    judge.violated('program-comes-back', 'A request is never answered.');
+    return null;
+  }
+
+  const ask: Ask = async (name, body, who = teacher, session = program?.session) => {
+    const answer = session === undefined ? null : await wait(session.handle(name, body, who));
+    return answer ?? { ok: false, error: 'no program' };
+  };
+
+  async function start(): Promise<void> {
+    program = await wait(
+      startProgram({
+        time,
+        files,
+        lines,
+        planted,
+        holdsFolder: () =>
+          !isOn('folder-is-taken') && !(planted === 'stays-shut' && all.length > 0),
+        onReadings(readings) {
+          if (readings.some(({ channel }) => channel === 'head')) headHeardS = time.nowS();
+          if (book !== null) books.hear(book, readings);
+        },
+        onMonitor(monitor) {
+          book = continuing ?? books.createRunBook(monitor, clock.monotonicS());
+          Object.assign(book, { monitor, startedAtS: clock.monotonicS() });
+          continuing = null;
+          if (!all.includes(book)) all.push(book);
+        },
+        onConcluded(snapshot) {
+          concluded = snapshot;
+        },
+      }),
+    );
+    if (program === null) return;
+    const { session } = program;
+    session.on('inputs', (body) => {
+      book?.told.push(...body.inputs);
+      trace('inputs', body);
+    });
+    session.on('recording', (status) => trace('recording', status));
+    session.on('snapshot', ({ snapshot }) =>
+      trace('snapshot', [snapshot.timeS, snapshot.head, snapshot.alarms]),
+    );
+    for (const window of windows) window.open(session);
+  }
+
+  const windows = [0, 1, 2].map((index) =>
+    createSimulatedWindow({
+      time,
+      mayCommand: index === 0,
+      delayS: () => (index === 1 && isOn('window-is-slow') ? slowS : 0),
+      asTold: (session) => (index === 1 ? plantInWindow(session, planted) : session),
+    }),
+  );
+
+  async function ended(how: 'power-cut' | 'program-killed'): Promise<void> {
+    for (const window of windows) window.close();
+    const status = program?.session.recordingStatus();
+    program = null;
+    concluded = null;
+    if (book === null || book.runId === '' || status === undefined) {
+      book = null;
+      return;
+    }
+    const found = await books.findRun(disk.files, book.runId);
+    const diskTookAll = how === 'program-killed' && status.state === 'recording';
+    books.checkCutOff(judge, book, found, { savedToS: status.savedToS, diskTookAll });
+    book = null;
+  }
+
+  /** The person goes on with a run that was cut off, or begins one. */
+  async function takeUp(): Promise<void> {
+    if (program === null || isOn('person-stops-the-run')) return;
+    if (program.session.recordingStatus().runId !== null) return;
+    const unfinished = await ask('run/unfinished', {});
+    const offered = unfinished.ok
+      ? (unfinished.value as RequestAnswer<'run/unfinished'>).run
+      : null;
+    const known = all.find(({ runId, isOver }) => runId === offered?.runId && !isOver);
+    if (known !== undefined) {
+      continuing = known;
+      const gone = await ask('run/continue', { runId: known.runId });
+      if (!gone.ok) continuing = null;
+      return;
+    }
+    const connected = await ask('probe/connect', { source });
+    if (!connected.ok) return;
+    const begun = (await ask('run/start', { settings })) as Result<{ runId: string }, unknown>;
+    if (begun.ok && book !== null) book.runId = begun.value.runId;
+  }
+
+  async function stopRun(): Promise<void> {
+    const ending = book;
+    if (ending === null || program === null) return;
+    ending.endsAtS = clock.monotonicS();
+    const stopped = await ask('run/stop', {});
+    ending.isOver = true;
+    book = null;
+    concluded = null;
+    if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
+    // A disk that took nothing to the end has not all of the run, and that was said.
+    if (!stopped.ok) return;
+    const found = await books.findRun(files, ending.runId);
+    books.checkRecord(judge, ending, found);
+    const page = await wholeRun(ending.runId);
+    if (page !== null) books.checkReplay(judge, ending, page, found);
+  }
+
+  async function wholeRun(runId: string): Promise<RunPage | null> {
+    const inputs: RunPage['inputs'] = [];
+    for (let next: number | null = 0; next !== null; ) {
+      const read = await ask('runs/read', { runId, fromIndex: next });
+      if (!read.ok) {
+        judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(read.error)}.`);
+        return null;
+      }
+      const page = read.value as RunPage;
+      inputs.push(...page.inputs);
+      next = page.nextIndex;
+      if (next === null) return { ...page, inputs };
+    }
+    return null;
+  }
+
+  /** The run under way, as a window would read it. */
+  async function audit(): Promise<void> {
+    const running = book;
+    if (running === null || running.runId === '') return;
+    const heard = running.heard.slice();
+    const page = await wholeRun(running.runId);
+    if (page === null) return;
+    books.checkReadings(judge, heard, books.readingsIn(page.inputs).slice(0, heard.length), 0);
+    books.checkMarks(judge, running, page.inputs);
+  }
+
+  const person = createPerson({
+    ask,
+    still,
+    random: random.fork('person'),
+    isOn,
+    concluded: () => concluded,
+    marked: (markId) => void book?.marks.push(markId),
+  });
+  const life = createComputerLife({
+    bench,
+    random,
+    program: () => program,
+    ended,
+    start,
+    wait,
+  });
+  const check = createStepChecks(judge);
+
+  async function begin({ kind, fromS, toS }: Fault): Promise<void> {
+    const seconds = toS - fromS;
+    if (kind === 'wall-clock-is-set') time.computer.setWall(seconds % 2 === 0 ? 3600 : -3600);
+    if (program === null || !time.computer.isRunning()) return;
+    if (kind === 'viewer-gives-orders') {
       const who = planted === 'viewer-obeyed' ? teacher : viewer;
       const mark = { type: 'note', text: 'from the back row' };
-      const answer = await asked(session.handle('run/mark', { mark }, who));
-      if (answer.ok) violated('viewer-commands-nothing', 'A viewer marked the run.');
+      const orders = [
+        await ask('run/mark', { mark }, who),
+        await ask('run/start', { settings }, who),
+        await ask('runs/trash', { runId: book?.runId ?? 'x' }, who),
+        ...(planted === undefined
+          ? [await ask('run/stop', {}, who), await ask('probe/disconnect', {}, who)]
+          : []),
+      ];
+      if (orders.some(({ ok }) => ok)) judge.violated('viewer-commands-nothing', 'It was obeyed.');
     }
-    if (fault.kind === 'person-marks') {
-      const mark = { type: 'note', text: `at ${fault.fromS}` };
-      await asked(session.handle('run/mark', { mark }, teacher));
+    if (kind === 'person-writes-a-note') await person.note(`at ${fromS}`);
+    if (kind === 'person-stops-the-run') await stopRun();
+    if (kind === 'second-program' && book !== null) {
+      await runSecondProgram({ bench, judge, ask, wait, settings, runId: book.runId, planted });
     }
+    if (kind === 'folder-is-littered' && book !== null)
+      await litter(disk.files, runsFolder, book.runId);
   }
 
-  function moveMoods(): void {
-    const moved = isOn('probe-at-another-port');
-    Object.assign(line.mood, {
-      noise: isOn('noise-on-the-line'),
-      plugged: !isOn('line-hangs-up') && !(planted === 'never-back' && worldS() > 30),
-      path: moved ? otherPort : firstPort,
-      opensAfterS: isOn('line-is-slow-to-open') ? 4 : 0,
-      flood: isOn('line-floods'),
-      mute: isOn('probe-is-mute'),
-    });
-    const first = windows[0];
-    if (first === undefined) return;
-    if (isOn('window-reloads')) first.close();
-    else if (first.connectedSinceS === null) first.open();
+  function moveWindows(session: Session): void {
+    const [first, second, third] = windows;
+    const vanished = isOn('windows-vanish');
+    if (vanished || isOn('window-reloads')) first?.close();
+    else first?.open(session);
+    if (isOn('socket-breaks')) second?.breakOff();
+    else second?.open(session);
+    if (vanished) third?.close();
+    else third?.open(session);
   }
 
-  function checkStep(): void {
-    const nowS = worldS();
-    const due = concluded?.alarms.find(({ alarm }) => heatOffAlarms.includes(alarm)) ?? null;
-    dueSinceS = due === null ? null : (dueSinceS ?? nowS);
-    if (due !== null) heatOffS ??= nowS;
-    for (const window of windows) {
-      const { connectedSinceS, snapshot } = window;
-      if (connectedSinceS === null) continue;
-      const connectedLong = nowS - connectedSinceS > windowLagS;
-      if (dueSinceS !== null && nowS - dueSinceS > windowLagS && connectedLong) {
-        const stands = snapshot?.alarms.some(({ alarm }) => heatOffAlarms.includes(alarm));
-        if (!stands) violated('heat-off-stands-in-every-window', `Due since ${dueSinceS} s.`);
-      }
-      const trueAgeS = nowS - lastHeardS;
-      if (snapshot?.head && snapshot.head.ageS < trueAgeS - ageLagS) {
-        violated('no-old-number-as-new', `Shown ${snapshot.head.ageS} s old, is ${trueAgeS} s.`);
-      }
-    }
-    const statusBytes = JSON.stringify(hub.status()).length;
-    if (statusBytes > mostStatusBytes)
-      violated('memory-is-bounded', `The status has ${statusBytes} bytes.`);
-  }
+  const begun = new Set<Fault>();
+  await start();
+  await time.pass(3);
+  await takeUp();
+  const beginsS = time.nowS();
+  if (book === null) throw new Error(`Seed ${setup.seed}: the run does not begin.`);
 
-  for (let step = 0; step * stepS < lengthS && violation === null; step += 1) {
+  for (let step = 1; time.nowS() - beginsS < lengthS && judge.violation() === null; step += 1) {
+    if (planted === 'never-back' && time.nowS() > 30) bench.pullOut();
     for (const fault of faults) {
-      if (begun.has(fault) || fault.fromS > worldS()) continue;
+      if (begun.has(fault) || fault.fromS > time.nowS()) continue;
       begun.add(fault);
       await begin(fault);
     }
-    moveMoods();
+    await life.step();
     await time.pass(stepS);
-    checkStep();
+    const runningSinceS = life.runningSinceS();
+    if (program !== null && runningSinceS !== null) {
+      moveWindows((program as Program).session);
+      await person.step();
+      if (step % looksEvery === 0) await takeUp();
+      if (step % auditsEvery === 0) await audit();
+    }
+    const nowS = time.nowS();
+    const dueS = check({ nowS, runningSinceS, program, book, windows, concluded, headHeardS });
+    heatOffS ??= dueS;
   }
-  if (violation === null) await checkEnd();
+  if (judge.violation() === null) await checkEnd();
   return {
     faults,
-    simulatedS: worldS(),
+    simulatedS: Math.round(time.nowS() * 1000) / 1000,
     traceHash: hash.digest('hex'),
     heatOffS,
-    violation,
+    runs: all.length,
+    violation: judge.violation(),
   };
 
   async function checkEnd(): Promise<void> {
-    const { state } = realHub.status();
-    if (state !== 'hearing' || worldS() - lastHeardS > 3) {
-      violated(
-        'program-comes-back',
-        `The probe is ${state}, heard ${worldS() - lastHeardS} s ago.`,
-      );
+    const state = program?.hub.status().state;
+    const heardAgoS = time.nowS() - headHeardS;
+    if (state !== 'hearing' || heardAgoS > heardWithinS) {
+      judge.violated('program-comes-back', `The probe is ${state}, heard ${heardAgoS} s ago.`);
     }
-    const { state: recorder } = session.recordingStatus();
-    if (recorder !== 'recording') violated('program-comes-back', `The recorder: ${recorder}.`);
-    if (endsByPowerCut) await checkPowerCut();
-    else await checkCleanEnd();
-  }
-
-  async function checkPowerCut(): Promise<void> {
-    const { savedToS = 0 } = session.recordingStatus();
-    const told = windows[1]?.inputs ?? [];
-    const found = disk.losePower(random.fork('power'));
-    const kept = new Set((await recordedIn(found, runId)).inputs.map((it) => JSON.stringify(it)));
-    const lost = told.find((it) => it.timeS < (savedToS ?? 0) && !kept.has(JSON.stringify(it)));
-    if (lost !== undefined) {
-      violated('saved-survives-a-power-cut', `${JSON.stringify(lost)}, saved to ${savedToS} s.`);
+    const recorder = program?.session.recordingStatus();
+    const unsavedS = (book?.told.at(-1)?.timeS ?? 0) - (recorder?.savedToS ?? 0);
+    if (recorder?.state !== 'recording' || unsavedS > savedWithinS) {
+      judge.violated('program-comes-back', `${recorder?.state}, ${unsavedS} s not saved.`);
     }
-    await checkNextStart(found);
-  }
-
-  /** The program is started again over what the power cut left. */
-  async function checkNextStart(found: FileLayer): Promise<void> {
-    const again = createManualTime();
-    again.stepWall(worldS() + 7200);
-    const hub = createProbeHub({
-      clock: again.clock,
-      scheduler: again.scheduler,
-      openLine: createSimulatedLine(again, random.fork('again'), still).openLine,
-      listPorts: async () => [],
-    });
-    const next = await createSession({
-      probeHub: hub,
-      clock: again.clock,
-      scheduler: again.scheduler,
-      uptimeS: again.clock.monotonicS,
-      fileLayer: found,
-      takeFolder,
-      runsFolder,
-      app,
-      createMonitor,
-    });
-    const ask = (name: string, body: unknown) =>
-      settle(next.handle(name, body, teacher), again.pass);
-    const read = await ask('runs/read', { runId, fromIndex: 0 });
-    if (!read.ok) violated('program-comes-back', `The cut-off run: ${JSON.stringify(read.error)}.`);
-    await ask('probe/connect', { source });
-    const begins = await ask('run/start', { settings: defaultRunSettings });
-    if (!begins.ok) violated('program-comes-back', `No new run: ${JSON.stringify(begins.error)}.`);
-    await settle(next.close(), again.pass);
-  }
-
-  async function checkCleanEnd(): Promise<void> {
-    const heardUpTo = heard.length;
-    const stopped = await asked(session.handle('run/stop', {}, teacher));
-    if (!stopped.ok) violated('program-comes-back', `No end: ${JSON.stringify(stopped.error)}.`);
-    if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${runId}`);
-    const { inputs, damaged, missing } = await recordedIn(files, runId);
-    if (damaged + missing > 0) {
-      violated('log-is-whole', `${damaged} damaged, ${missing} missing records.`);
+    if ((setup.end ?? drawnEnd) === 'clean') await stopRun();
+    else {
+      program?.kill();
+      disk.cutPower(random.fork('power'));
+      await ended('power-cut');
+      await start();
+      await takeUp();
+      const { state: again } = (program as Program | null)?.session.recordingStatus() ?? {};
+      if (again !== 'recording') judge.violated('program-comes-back', `After the cut: ${again}.`);
+      await stopRun();
     }
-    const expected = heard.slice(heardBefore, heardUpTo).map(({ value }) => value);
-    const recorded = inputs.flatMap((it) => (it.kind === 'reading' ? [it.value] : []));
-    if (JSON.stringify(recorded) !== JSON.stringify(expected)) {
-      violated('every-reading-once', `${expected.length} heard, ${recorded.length} on record.`);
+    await checkLibrary();
+    if (program !== null) await wait(program.session.close());
+  }
+
+  /** Every run that was ever begun is there and can be opened. */
+  async function checkLibrary(): Promise<void> {
+    const listed = await ask('runs/list', {});
+    const runs = listed.ok ? (listed.value as RequestAnswer<'runs/list'>).runs : [];
+    for (const { runId } of all) {
+      const line = runs.find((run) => run.runId === runId);
+      if (line === undefined || line.unreadable !== null) {
+        judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(line ?? null)}.`);
+      } else if (runId !== all.at(-1)?.runId) await wholeRun(runId);
     }
-    const read = await asked(session.handle('runs/read', { runId, fromIndex: 0 }, teacher));
-    if (read.ok) {
-      const page = read.value as RequestAnswer<'runs/read'>;
-      const replayed = JSON.stringify(analyseRun(page.settings, inputs, page.endS));
-      if (replayed !== JSON.stringify(monitors[0]?.verdicts())) {
-        violated('live-and-replay-agree', 'The verdicts differ.');
-      }
-    } else violated('program-comes-back', `The run: ${JSON.stringify(read.error)}.`);
-    await asked(session.close());
   }
-}
-
-/** Simulated time goes on until the answer is there. */
-async function settle<T>(
-  promise: Promise<T>,
-  pass: (seconds: number) => Promise<void>,
-): Promise<T> {
-  let done = false;
-  const watched = promise.finally(() => {
-    done = true;
-  });
-  // Not by a guess of its own: what never answers within ten simulated minutes is stuck.
-  for (let turn = 0; turn < 6000; turn += 1) {
-    await pass(0);
-    if (done) return watched;
-    await pass(0.1);
-  }
-  throw new Error('A request is never answered.');
-}
-
-async function recordedIn(files: FileLayer, runId: string) {
-  const report = emptyReport();
-  const inputs: RunInput[] = [];
-  for await (const records of readRunLog(files, `${runsFolder}/${runId}`, report)) {
-    for (const record of records) inputs.push(...inputsOfRecord(record));
-  }
-  return { inputs, damaged: report.damage.length, missing: report.missingRecords };
 }

@@ -1,50 +1,103 @@
 import type { Session } from '#main';
-import type { EventBody, Snapshot } from '#shared-core';
+import type { Snapshot } from '#shared-core';
+import { startLiveFeed } from '../../renderer/feed/index.ts';
+import { createBenchStore, createRunViewStore, type RunView } from '../../renderer/stores/index.ts';
+import { createSimulatedConnection } from './simulated-connection.ts';
+import type { WorldTime } from './world-time.ts';
 
-/** What a window has been told, as far as the world judges it. */
-export interface SimulatedWindow {
-  connectedSinceS: number | null;
-  snapshot: Snapshot | null;
-  savedToS: number;
-  readonly inputs: EventBody<'inputs'>['inputs'];
-  open(): void;
-  close(): void;
+export interface WindowParts {
+  readonly time: WorldTime;
+  readonly mayCommand: boolean;
+  /** Seconds until an event arrives here. */
+  readonly delayS: () => number;
+  /** A planted defect may keep something from this window. */
+  readonly asTold?: (session: Session) => Session;
 }
 
-export function createSimulatedWindow(
-  session: Session,
-  nowS: () => number,
-  trace: (text: string) => void,
-): SimulatedWindow {
-  let stops: (() => void)[] = [];
-  const window: SimulatedWindow = {
-    connectedSinceS: null,
-    snapshot: null,
-    savedToS: 0,
-    inputs: [],
-    open() {
-      window.connectedSinceS = nowS();
-      stops = [
-        session.on('snapshot', ({ snapshot }) => {
-          window.snapshot = snapshot;
-          trace(`${nowS()} snapshot ${JSON.stringify(snapshot)}`);
-        }),
-        session.on('inputs', ({ inputs }) => {
-          window.inputs.push(...inputs);
-          trace(`${nowS()} inputs ${JSON.stringify(inputs)}`);
-        }),
-        session.on('recording', (status) => {
-          window.savedToS = status.savedToS ?? window.savedToS;
-          trace(`${nowS()} recording ${JSON.stringify(status)}`);
-        }),
-      ];
+/** A window with the feed and the stores of a real one, as far as the world judges it. */
+export interface SimulatedWindow {
+  /** Since when nothing has kept it from being up to date [s of the world]; null without a connection. */
+  connectedSinceS(): number | null;
+  view(): RunView | null;
+  /** What is said to be saved, in this window. */
+  savedToS(): number | null;
+  open(session: Session): void;
+  /** The page goes, with all it knew. */
+  close(): void;
+  isOpen(): boolean;
+  /** The services went, the page is still there. */
+  breakOff(): void;
+  join(session: Session): void;
+}
+
+/** A frame of a window that is painted [s]. */
+const frameS = 0.02;
+
+export function createSimulatedWindow(parts: WindowParts): SimulatedWindow {
+  const { time, asTold = (session) => session } = parts;
+  let page: ReturnType<typeof openPage> | null = null;
+  let sinceS: number | null = null;
+
+  function openPage() {
+    const connection = createSimulatedConnection(parts);
+    const bench = createBenchStore();
+    const live = createRunViewStore();
+    const end = startLiveFeed({
+      service: connection,
+      bench,
+      live,
+      breathe: async () => {},
+      beforeNextPaint: (act) => void time.bench.after(frameS, act),
+    });
+    return { connection, bench, live, end };
+  }
+
+  function join(session: Session): void {
+    if (page === null || sinceS !== null) return;
+    page.connection.join(asTold(session));
+    sinceS = time.nowS();
+  }
+
+  function breakOff(): void {
+    page?.connection.breakOff();
+    sinceS = null;
+  }
+
+  return {
+    connectedSinceS: () => sinceS,
+    view: () => page?.live.getState().view ?? null,
+    savedToS: () => page?.bench.getState().recording?.savedToS ?? null,
+    isOpen: () => page !== null,
+    open(session) {
+      page ??= openPage();
+      join(session);
     },
     close() {
-      for (const stop of stops) stop();
-      stops = [];
-      window.connectedSinceS = null;
-      window.snapshot = null;
+      breakOff();
+      page?.end();
+      page = null;
     },
+    breakOff,
+    join,
   };
-  return window;
+}
+
+/** What of a snapshot is judged at each step; made once for each, since its parts are made when they are read. */
+export interface Shown {
+  readonly ageS: number | null;
+  readonly calls: boolean;
+}
+
+const heatOffAlarms: readonly string[] = ['plateau-departure', 'over-limit'];
+const looked = new WeakMap<Snapshot, Shown>();
+
+export function lookAt(snapshot: Snapshot): Shown {
+  const known = looked.get(snapshot);
+  if (known !== undefined) return known;
+  const shown = {
+    ageS: snapshot.head?.ageS ?? null,
+    calls: snapshot.alarms.some(({ alarm }) => heatOffAlarms.includes(alarm)),
+  };
+  looked.set(snapshot, shown);
+  return shown;
 }

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { type Fault, shrinkFaults } from './fault.ts';
+import { type Fault, type FaultKind, faultKinds, shrinkFaults } from './fault.ts';
 import { type PlantedFault, plantedFaults } from './planted-fault.ts';
 import { runWorld } from './run-world.ts';
 
-/** A few worlds of ten minutes each; the command runs any number. */
-const seeds = 4;
+/** Short worlds, and many faults in each; the command runs any number of an hour. */
+const seeds = 30;
+const shortS = 300;
 
-const silence: Fault = { kind: 'probe-is-mute', fromS: 40, toS: 80 };
-const order: Fault = { kind: 'viewer-gives-orders', fromS: 20, toS: 21 };
+const fault = (kind: FaultKind, fromS: number, toS: number): Fault => ({ kind, fromS, toS });
 
 describe('a simulated world', () => {
   test('is the same to the last event when its seed is the same, and another for another seed', async () => {
@@ -21,16 +21,33 @@ describe('a simulated world', () => {
   test.each(Array.from({ length: seeds }, (_, index) => index + 1))(
     'keeps every promise in the world of seed %i',
     async (seed) => {
-      expect((await runWorld({ seed })).violation).toBeNull();
+      expect((await runWorld({ seed, lengthS: shortS })).violation).toBeNull();
     },
   );
 
-  const quiet = { seed: 2, lengthS: 420, faults: [order, silence] };
+  test.each(faultKinds)('keeps every promise through %s alone', async (kind) => {
+    const outcome = await runWorld({ seed: 5, lengthS: 180, faults: [fault(kind, 30, 70)] });
+    expect(outcome.violation).toBeNull();
+  });
+
+  /** Everything that a planted defect needs to show. */
+  const eventful = {
+    seed: 2,
+    lengthS: 420,
+    faults: [
+      fault('viewer-gives-orders', 20, 21),
+      fault('second-program', 24, 25),
+      fault('person-writes-a-note', 28, 29),
+      fault('probe-is-mute', 40, 80),
+      fault('program-killed', 330, 335),
+    ],
+  };
 
   test.each(['clean', 'power-cut'] as const)(
     'keeps every promise where defects are planted below, before they are (%s end)',
     async (end) => {
-      expect((await runWorld({ ...quiet, end })).violation).toBeNull();
+      const outcome = await runWorld({ ...eventful, end });
+      expect([outcome.violation, outcome.heatOffS === null]).toEqual([null, false]);
     },
   );
 
@@ -38,8 +55,10 @@ describe('a simulated world', () => {
     'finds the planted defect %s as a breach of %s',
     async (name, invariant) => {
       const planted = name as PlantedFault;
-      const end = planted === 'sync-lies' ? 'power-cut' : 'clean';
-      const outcome = await runWorld({ ...quiet, end, planted });
+      const end = invariant === 'saved-survives-a-power-cut' ? 'power-cut' : 'clean';
+      const faults =
+        invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, 4);
+      const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
   );
@@ -47,10 +66,12 @@ describe('a simulated world', () => {
 
 describe('shrinkFaults', () => {
   test('leaves exactly the faults that a failure needs', async () => {
-    const faults = Array.from({ length: 9 }, (_, index) => ({ ...silence, fromS: index }));
+    const faults = Array.from({ length: 9 }, (_, index) =>
+      fault('probe-is-mute', index, index + 1),
+    );
     const needs = [2, 7];
     const kept = await shrinkFaults(faults, async (fewer) =>
-      needs.every((fromS) => fewer.some((fault) => fault.fromS === fromS)),
+      needs.every((fromS) => fewer.some((it) => it.fromS === fromS)),
     );
     expect(kept.map(({ fromS }) => fromS)).toEqual(needs);
   });

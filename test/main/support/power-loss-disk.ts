@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { AppendFile, FileLayer, FileProblem, Scheduler } from '#main';
 import { fail, type Result, succeed } from '#shared-core';
 import type { Random } from '../../../shared-core/random/create-random.ts';
+import { createGrowingBytes, type GrowingBytes } from './growing-bytes.ts';
 
 /** What the disk does to the next sync or write; asked once for each. */
 export interface DiskFaults {
@@ -9,6 +10,8 @@ export interface DiskFaults {
   /** Bytes that a write of that length takes; null when the write fails outright. */
   readonly takeBytes: (length: number) => number | null;
   readonly syncTakesS: () => number;
+  /** What an opening or a change of names is refused with; null when it is not. */
+  readonly refuse?: () => FileProblem['kind'] | null;
 }
 
 export const soundDisk: DiskFaults = {
@@ -19,9 +22,9 @@ export const soundDisk: DiskFaults = {
 
 interface Inode {
   /** What programs read: the page cache. */
-  current: number[];
+  readonly current: GrowingBytes;
   /** What is on the platter; pages of a failed sync count as clean and stand here as zeros. */
-  durable: number[];
+  durable: GrowingBytes;
 }
 
 const sectorBytes = 512;
@@ -35,38 +38,55 @@ export interface PowerLossDisk {
   readonly files: FileLayer;
   /** What is found after the power came back. */
   losePower(random: Random): FileLayer;
+  /** The same for this very disk, which goes on with its faults; files that were open are open no more. */
+  cutPower(random: Random): void;
 }
 
 export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): PowerLossDisk {
   const current = new Map<string, Inode>();
   const durable = new Map<string, Inode>();
+  const surviving = (random: Random) => {
+    const found = new Map<string, Inode>();
+    for (const name of new Set([...current.keys(), ...durable.keys()])) {
+      const before = durable.get(name);
+      const after = current.get(name);
+      const inode = before === after || random.uniform() < 0.5 ? before : after;
+      if (inode === undefined) continue;
+      const bytes = survive(inode, random);
+      found.set(name, { current: createGrowingBytes(bytes), durable: createGrowingBytes(bytes) });
+    }
+    return found;
+  };
   return {
     files: fileLayer(current, durable, faults, scheduler),
     losePower(random) {
-      const found = new Map<string, Inode>();
-      for (const name of new Set([...current.keys(), ...durable.keys()])) {
-        const before = durable.get(name);
-        const after = current.get(name);
-        const inode = before === after || random.uniform() < 0.5 ? before : after;
-        if (inode !== undefined) found.set(name, { current: survive(inode, random), durable: [] });
-      }
+      const found = surviving(random);
       return fileLayer(found, new Map(found), soundDisk, scheduler);
+    },
+    cutPower(random) {
+      const found = surviving(random);
+      for (const names of [current, durable]) {
+        names.clear();
+        for (const [name, inode] of found) names.set(name, inode);
+      }
     },
   };
 }
 
 /** The bytes of a file after the loss: the synced ones, and of the others whatever happened. */
-function survive({ current, durable }: Inode, random: Random): number[] {
-  const unsynced = current.length - durable.length;
-  const length = durable.length + Math.floor(random.uniform() * (unsynced + 1));
-  const bytes = durable.slice();
-  while (bytes.length < length) {
+function survive({ current, durable }: Inode, random: Random): Uint8Array {
+  const unsynced = current.length() - durable.length();
+  const length = durable.length() + Math.floor(random.uniform() * (unsynced + 1));
+  const bytes = new Uint8Array(length);
+  bytes.set(durable.slice(0, length));
+  for (let from = durable.length(); from < length; ) {
     const fate = random.uniform();
-    const sectorEnd = Math.min(length, (Math.floor(bytes.length / sectorBytes) + 1) * sectorBytes);
-    for (let at = bytes.length; at < sectorEnd; at += 1) {
-      if (fate < 0.4) bytes.push(current[at] ?? 0);
-      else bytes.push(fate < 0.7 ? 0 : Math.floor(random.uniform() * 256));
+    const sectorEnd = Math.min(length, (Math.floor(from / sectorBytes) + 1) * sectorBytes);
+    if (fate < 0.4) bytes.set(current.slice(from, sectorEnd), from);
+    else if (fate >= 0.7) {
+      for (let at = from; at < sectorEnd; at += 1) bytes[at] = Math.floor(random.uniform() * 256);
     }
+    from = sectorEnd;
   }
   return bytes;
 }
@@ -85,17 +105,16 @@ function fileLayer(
       write(bytes) {
         const taken = faults.takeBytes(bytes.length);
         if (taken === null) return problem('full', at);
-        for (const byte of bytes.subarray(0, taken)) inode.current.push(byte);
+        inode.current.append(bytes.subarray(0, taken));
         return succeed(taken);
       },
       async sync() {
-        const length = inode.current.length;
+        const length = inode.current.length();
         const fails = faults.failSync();
         const takesS = faults.syncTakesS();
         if (takesS > 0) await new Promise<void>((done) => scheduler.after(takesS, done));
-        for (let index = inode.durable.length; index < length; index += 1) {
-          inode.durable.push(fails ? 0 : (inode.current[index] ?? 0));
-        }
+        const dirty = inode.current.slice(inode.durable.length(), length);
+        inode.durable.append(fails ? new Uint8Array(dirty.length) : dirty);
         return fails ? problem('failed', at) : succeed(undefined);
       },
       close: async () => undefined,
@@ -112,11 +131,16 @@ function fileLayer(
     claimFolder: async () => succeed(undefined),
     createAppend(at) {
       if (current.has(at)) return problem('exists', at);
-      const inode: Inode = { current: [], durable: [] };
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
+      const inode: Inode = { current: createGrowingBytes(), durable: createGrowingBytes() };
       current.set(at, inode);
       return succeed(appendFile(inode, at));
     },
-    openAppend: (at) => find(at, (inode) => appendFile(inode, at)),
+    openAppend(at) {
+      const refused = faults.refuse?.() ?? null;
+      return refused === null ? find(at, (inode) => appendFile(inode, at)) : problem(refused, at);
+    },
     async syncFolder(folder) {
       if (faults.failSync()) return problem('failed', folder);
       for (const name of new Set([...current.keys(), ...durable.keys()])) {
@@ -136,25 +160,34 @@ function fileLayer(
       }
       return succeed([...names].map(([name, isFolder]) => ({ name, isFolder })));
     },
-    sizeBytes: async (at) => find(at, (inode) => inode.current.length),
+    sizeBytes: async (at) => find(at, (inode) => inode.current.length()),
     read: async (at, offset, length) =>
-      find(at, (inode) => Uint8Array.from(inode.current.slice(offset, offset + length))),
+      find(at, (inode) => inode.current.slice(offset, offset + length)),
     async rename(from, to) {
       const inode = current.get(from);
       if (inode === undefined) return problem('missing', from);
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, from);
       current.delete(from);
       current.set(to, inode);
       return succeed(undefined);
     },
     async remove(at) {
-      current.delete(at);
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
+      for (const name of current.keys()) {
+        if (name === at || name.startsWith(`${at}/`)) current.delete(name);
+      }
       return succeed(undefined);
     },
-    truncate: async (at, length) =>
-      find(at, (inode) => {
-        inode.current = inode.current.slice(0, length);
-        inode.durable = inode.current.slice();
-      }),
+    async truncate(at, length) {
+      const refused = faults.refuse?.() ?? null;
+      if (refused !== null) return problem(refused, at);
+      return find(at, (inode) => {
+        inode.current.cut(length);
+        inode.durable = createGrowingBytes(inode.current.slice());
+      });
+    },
     freeBytes: async () => succeed(1e12),
   };
 }

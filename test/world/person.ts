@@ -1,0 +1,93 @@
+import type { Asker, Session } from '#main';
+import type { MarkBody, Result, Snapshot } from '#shared-core';
+import type { Random } from '../../shared-core/random/create-random.ts';
+import type { SimulatedStill } from './draw-still.ts';
+import type { FaultKind } from './fault.ts';
+
+export const teacher: Asker = { mayCommand: true };
+export const viewer: Asker = { mayCommand: false };
+
+/** A question to the program, during which time passes. */
+export type Ask = (
+  name: string,
+  body: unknown,
+  who?: Asker,
+  session?: Session,
+) => Promise<Result<unknown, unknown>>;
+
+export interface PersonParts {
+  readonly ask: Ask;
+  readonly still: SimulatedStill;
+  readonly random: Random;
+  readonly isOn: (kind: FaultKind) => boolean;
+  readonly concluded: () => Snapshot | null;
+  /** The mark was answered: it is kept. */
+  readonly marked: (markId: number) => void;
+}
+
+/** What the person at the bench does meanwhile, a little at each step. */
+export interface Person {
+  step(): Promise<void>;
+  note(text: string): Promise<void>;
+}
+
+/** Steps between two deeds of a kind. */
+const handEvery = 14;
+const readsEvery = 24;
+const answersEvery = 10;
+
+export function createPerson(parts: PersonParts): Person {
+  const { ask, still, random, isOn, concluded, marked } = parts;
+  let steps = 0;
+  let isHot = true;
+  let volumeMl = 0;
+  let lastMarkId = 0;
+
+  async function mark(body: MarkBody): Promise<void> {
+    const answer = await ask('run/mark', { mark: body });
+    if (!answer.ok) return;
+    lastMarkId = (answer.value as { markId: number }).markId;
+    marked(lastMarkId);
+  }
+
+  async function turnHeat(): Promise<void> {
+    isHot = !isHot;
+    still.setHeat(isHot);
+    await mark({ type: isHot ? 'heat-on' : 'heat-off' });
+  }
+
+  function reads(): MarkBody {
+    volumeMl += random.integer(0, 30);
+    const bodies: readonly MarkBody[] = [
+      { type: 'volume-read', volumeMl },
+      { type: 'receiver-changed', volumeMl },
+      { type: 'drops-counted', count: random.integer(1, 90), overS: 30 },
+      { type: 'strength-read', alcoholByVolume: random.integer(5, 95), sampleTemperatureC: 20 },
+      { type: 'pressure-read', pressureKPa: random.integer(97, 103) },
+      { type: 'mass-read', massG: volumeMl },
+      ...(lastMarkId > 0 ? [{ type: 'mark-withdrawn', withdrawnMarkId: lastMarkId } as const] : []),
+    ];
+    return bodies[random.integer(0, bodies.length - 1)] ?? { type: 'volume-read', volumeMl };
+  }
+
+  function answers(): MarkBody {
+    const [standing] = concluded()?.alarms ?? [];
+    if (standing === undefined) return { type: 'attention-answered' };
+    const { alarm } = standing;
+    return random.uniform() < 0.5
+      ? { type: 'alarm-acknowledged', alarm }
+      : { type: 'alarm-shelved', alarm, forS: 60 };
+  }
+
+  return {
+    async step() {
+      steps += 1;
+      if (isOn('heat-by-hand')) {
+        if (steps % handEvery === 0) await turnHeat();
+      } else if (!isHot) await turnHeat();
+      if (isOn('volumes-are-read') && steps % readsEvery === 0) await mark(reads());
+      if (isOn('prompts-are-answered') && steps % answersEvery === 0) await mark(answers());
+    },
+    note: (text) => mark({ type: 'note', text }),
+  };
+}
