@@ -19,6 +19,7 @@ const remembering = ['shared-core/column', 'shared-core/twin'];
 /** Too long for each mutant, or in another process, where no mutant is. */
 const leftOut = [
   'test/shared-core/frame/fuzz.test.ts',
+  'test/shared-core/run-log/decode-record.test.ts',
   'test/shared-core/monitor/call/adding-an-alarm.test.ts',
 ];
 
