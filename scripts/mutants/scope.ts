@@ -13,8 +13,11 @@ export interface MutantScope {
   readonly keepsThread: boolean;
 }
 
-/** Rooms with a table that is worked out once and kept: a mutant's table would be there for the next mutant. */
-const remembering = ['shared-core/column', 'shared-core/twin'];
+/** Rooms of shared-core with a table that is worked out once and kept: a mutant's table would be there for the next mutant. */
+const remembering = ['shared-core/column', 'shared-core/equilibrium', 'shared-core/twin'];
+
+/** Rooms of main that keep nothing outside what they create, and whose tests end everything they begin. */
+const unremembering = ['main/recorder', 'main/run-library'];
 
 /** Too long for each mutant, or in another process, where no mutant is. */
 const leftOut = [
@@ -36,6 +39,8 @@ export function scopeOf(folder: string, isFolder: boolean): MutantScope | null {
     mutate: isFolder ? `${folder}/**/*.ts` : folder,
     tests: [`test/${tested}/**/*.test.ts`, `test/${tested}.test.ts`],
     leftOut,
-    keepsThread: isInOne('shared-core') && folder !== 'shared-core' && !remembering.some(isInOne),
+    keepsThread:
+      unremembering.some(isInOne) ||
+      (isInOne('shared-core') && folder !== 'shared-core' && !remembering.some(isInOne)),
   };
 }

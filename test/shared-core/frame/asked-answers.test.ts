@@ -66,6 +66,14 @@ describe('a Modbus answer', () => {
     },
   );
 
+  test('that is half heard does not count even where its first bytes check by themselves', () => {
+    const asked = { unitId: 1, functionCode: 4, registerCount: 2 } as const;
+    const half = framed(1, 4, 4, 0x12, 0x34);
+    expect(findModbusAnswer(Uint8Array.from(half), asked)).toBeNull();
+    const whole = framed(...half);
+    expect(findModbusAnswer(Uint8Array.from(whole), asked)).toEqual({ start: 0, length: 9 });
+  });
+
   test('may be a refusal', () => {
     expect(findModbusAnswer(Uint8Array.from(framed(1, 0x84, 2)), question)).toEqual({
       start: 0,

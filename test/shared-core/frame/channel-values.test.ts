@@ -123,6 +123,7 @@ test('degrees Celsius follow from what is written, and from the setting where no
     celsiusFrom(21, null, '°C'),
     celsiusFrom(138.5055, 'ohm', '°F'),
     celsiusFrom(1385.055, 'ohm', 'ohm-pt1000'),
+    celsiusFrom(1385.055, null, 'ohm-pt1000'),
     celsiusFrom(21, 'g', '°C'),
     celsiusFrom(21, 'mL', 'ohm-pt100'),
   ]).toEqual([
@@ -132,6 +133,7 @@ test('degrees Celsius follow from what is written, and from the setting where no
     100,
     21,
     21,
+    expect.closeTo(100, 3),
     expect.closeTo(100, 3),
     expect.closeTo(100, 3),
     null,

@@ -213,6 +213,8 @@ describe('names, units and moments in a line of text', () => {
     ['$TEMP,78.4*35x', 'not-understood'],
     ['78,42 91,3 x', 'not-understood'],
     ['10:15:22', 'not-understood'],
+    ['78.42,,', 'not-understood'],
+    ['head,,78.42', 'not-understood'],
   ])('%j gives no reading: %s', (line, reason) => {
     expect(read(line)).toEqual(rejected(reason));
   });
