@@ -63,7 +63,7 @@ export function createAlarmBank(): AlarmBank {
     const after = stepAlarm(before, input, alarmCatalogue[alarm]);
     if (after === before) return;
     tracks.set(alarm, after);
-    const raised = after.raisedS !== null && after.raisedS !== before.raisedS;
+    const raised = after.raisedS !== before.raisedS;
     const cameBack =
       before.state === 'returned-unacknowledged' && after.state === 'unacknowledged' && !raised;
     if (raised) openRecords.set(alarm, records.length);

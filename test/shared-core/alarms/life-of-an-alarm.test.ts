@@ -249,14 +249,51 @@ describe('the bank of all alarms', () => {
     ]);
   });
 
+  test('answered after it has passed keeps its reason, and does not call', () => {
+    const bank = createAlarmBank();
+    for (const [timeS, active] of [
+      [10, true],
+      [20, false],
+      [25, false],
+    ] as const)
+      bank.condition('probe-lost', timeS, active, because('lost'));
+    bank.takeChanges();
+    bank.acknowledge('probe-lost', 30);
+    expect(bank.takeChanges()).toEqual([
+      {
+        timeS: 30,
+        state: 'normal',
+        raised: false,
+        record: {
+          alarm: 'probe-lost',
+          priority: 'high',
+          raisedS: 10,
+          clearedS: 25,
+          acknowledgedS: 30,
+          because: 'lost',
+        },
+      },
+    ]);
+  });
+
+  test('that passes while it is put aside has its end on record, and a list once given stays as it was', () => {
+    const bank = createAlarmBank();
+    bank.condition('probe-lost', 10, true, because('lost'));
+    bank.shelve('probe-lost', 11, 100);
+    const before = bank.records();
+    for (const timeS of [20, 25]) bank.condition('probe-lost', timeS, false, because('lost'));
+    expect([before, bank.records()].map(([record]) => record?.clearedS)).toEqual([null, 25]);
+  });
+
   test('an alarm put aside before it was ever raised has no record until it calls', () => {
     const bank = createAlarmBank();
     bank.shelve('probe-lost', 0, 10);
     bank.condition('probe-lost', 1, true, because('lost'));
-    expect([bank.records(), bank.standing().map(({ reason }) => reason)]).toEqual([
-      [],
-      [{ because: '', wouldChangeIf: '' }],
-    ]);
+    expect([
+      bank.records(),
+      bank.takeChanges(),
+      bank.standing().map(({ reason }) => reason),
+    ]).toEqual([[], [], [{ because: '', wouldChangeIf: '' }]]);
     bank.condition('probe-lost', 10, true, because('still lost'));
     expect(bank.records().map(({ raisedS, because: text }) => [raisedS, text])).toEqual([
       [10, 'still lost'],
