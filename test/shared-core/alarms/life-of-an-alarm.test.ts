@@ -276,6 +276,18 @@ describe('the bank of all alarms', () => {
     ]);
   });
 
+  test('answered at the moment its shelf expires keeps its reason', () => {
+    const bank = createAlarmBank();
+    bank.condition('probe-lost', 10, true, because('lost'));
+    bank.shelve('probe-lost', 11, 20);
+    bank.acknowledge('probe-lost', 20);
+    expect(bank.records().at(-1)).toMatchObject({
+      raisedS: 20,
+      acknowledgedS: 20,
+      because: 'lost',
+    });
+  });
+
   test('that passes while it is put aside has its end on record, and a list once given stays as it was', () => {
     const bank = createAlarmBank();
     bank.condition('probe-lost', 10, true, because('lost'));
