@@ -21,6 +21,7 @@ export default defineConfig({
   test: {
     include: JSON.parse(process.env.MUTANTS_TESTS ?? '[]'),
     exclude: ['**/node_modules/**', ...JSON.parse(process.env.MUTANTS_LEFT_OUT ?? '[]')],
+    setupFiles: ['test/support/no-mutant-while-collecting.ts'],
     isolate: process.env.MUTANTS_KEEP_THREAD !== 'yes',
     fileParallelism: false,
     // A mutant that makes a test slow is no failure of the test: the mutation tool has its own time-out.
