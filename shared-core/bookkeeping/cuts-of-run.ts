@@ -21,6 +21,8 @@ interface OpenCut {
   strength: StrengthMeasurement | null;
 }
 
+const startOrEnd: ReadonlySet<string> = new Set(['heat-on', 'heat-off', 'receiver-changed']);
+
 /**
  * The cuts of a run from its marks: a receiver ends where the next one was put under; its amount is the volume
  * given then, or else the last volume or mass read in it.
@@ -42,7 +44,9 @@ export function cutsOfRun(run: {
   readonly endS: number;
 }): readonly CutRecord[] {
   const marks = standingMarks(run.inputs);
-  const start = marks.find(({ mark }) => mark.type === 'heat-on')?.timeS ?? 0;
+  // A heat that was only marked when it came back began before the first receiver was taken away.
+  const first = marks.find(({ mark }) => startOrEnd.has(mark.type));
+  const start = first?.mark.type === 'heat-on' ? first.timeS : 0;
   const cuts: OpenCut[] = [openCut(1, start)];
   let isHeatOff = false;
   let isPresentMeasured = false;

@@ -21,7 +21,8 @@ export function celsiusFrom(
   written: WireUnit | null,
   setting: Setting,
 ): number | null {
-  switch (written === null || written === 'ohm' ? setting : written) {
+  if (written === 'ohm') return platinum(value, setting === 'ohm-pt1000' ? 1000 : 100);
+  switch (written ?? setting) {
     case '°F':
       return ((value - 32) * 5) / 9;
     case 'K':
@@ -30,9 +31,10 @@ export function celsiusFrom(
       return platinum(value, 1000);
     case 'ohm-pt100':
       return platinum(value, 100);
+    case '°C':
+      return value;
     default:
-      if (written === 'ohm') return platinum(value, 100);
-      return written === null || written === '°C' ? value : null;
+      return null;
   }
 }
 

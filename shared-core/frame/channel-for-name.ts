@@ -2,42 +2,44 @@ import { type Channel, channelSchema } from '../run/index.ts';
 import type { RawValue } from './raw-value.ts';
 
 /** Spellings that people and sketches use; matched without case, blanks, digits' dots or underscores. */
-const spellings: Readonly<Record<string, Channel>> = {
-  head: 'head',
-  'still-head': 'head',
-  vapour: 'head',
-  vapor: 'head',
-  kopf: 'head',
-  kopftemperatur: 'head',
-  dampf: 'head',
-  t: 'head',
-  t1: 'head',
-  temp: 'head',
-  temp1: 'head',
-  temperature: 'head',
-  r: 'head',
-  rtd: 'head',
-  pt100: 'head',
-  pt1000: 'head',
-  pot: 'pot',
-  boiler: 'pot',
-  sumpf: 'pot',
-  blase: 'pot',
-  t2: 'pot',
-  temp2: 'pot',
-  condenser: 'condenser-outlet',
-  'condenser-outlet': 'condenser-outlet',
-  room: 'room',
-  ambient: 'room',
-  ferment: 'ferment',
-  receiver: 'receiver',
-  mass: 'receiver',
-  weight: 'receiver',
-  pressure: 'air-pressure',
-  'air-pressure': 'air-pressure',
-  baro: 'air-pressure',
-  barometer: 'air-pressure',
-};
+const spellings: ReadonlyMap<string, Channel> = new Map(
+  Object.entries({
+    head: 'head',
+    'still-head': 'head',
+    vapour: 'head',
+    vapor: 'head',
+    kopf: 'head',
+    kopftemperatur: 'head',
+    dampf: 'head',
+    t: 'head',
+    t1: 'head',
+    temp: 'head',
+    temp1: 'head',
+    temperature: 'head',
+    r: 'head',
+    rtd: 'head',
+    pt100: 'head',
+    pt1000: 'head',
+    pot: 'pot',
+    boiler: 'pot',
+    sumpf: 'pot',
+    blase: 'pot',
+    t2: 'pot',
+    temp2: 'pot',
+    condenser: 'condenser-outlet',
+    'condenser-outlet': 'condenser-outlet',
+    room: 'room',
+    ambient: 'room',
+    ferment: 'ferment',
+    receiver: 'receiver',
+    mass: 'receiver',
+    weight: 'receiver',
+    pressure: 'air-pressure',
+    'air-pressure': 'air-pressure',
+    baro: 'air-pressure',
+    barometer: 'air-pressure',
+  }),
+);
 
 /**
  * The channel of each value in a line. Known spellings map to the known channels; a lone number without a name is the
@@ -56,7 +58,7 @@ export function channelsForNames(names: readonly RawValue['name'][]): readonly C
   const taken = new Set<Channel>();
   return names.map((name, index) => {
     const own = name === null ? null : slugOf(name);
-    const known = own === null ? loneNumber(names) : spellings[own];
+    const known = own === null ? loneNumber(names) : spellings.get(own);
     const candidates = [known, own, `channel-${index + 1}`, `extra-${index + 1}`];
     const channel =
       candidates.find((candidate) => candidate && isFree(candidate, taken)) ?? `value-${index + 1}`;
@@ -78,6 +80,6 @@ function slugOf(name: string): string {
     .trim()
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, 32);
 }

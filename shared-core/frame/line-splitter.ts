@@ -33,16 +33,11 @@ const lineFeed = 0x0a;
 export function createLineSplitter(longestBytes: number = longestLineBytes): LineSplitter {
   let line = '';
   let skipping = true;
-  let afterCarriageReturn = false;
   let droppedBytes = 0;
   let overlongLines = 0;
 
   function take(byte: number): string | undefined {
-    if (byte === lineFeed && afterCarriageReturn) {
-      afterCarriageReturn = false;
-      return undefined;
-    }
-    afterCarriageReturn = byte === carriageReturn;
+    // Between the two bytes of `\r\n` stands an empty line, and empty lines are skipped.
     if (byte === carriageReturn || byte === lineFeed) {
       const whole = line;
       const keep = !skipping && whole !== '';
@@ -81,7 +76,6 @@ export function createLineSplitter(longestBytes: number = longestLineBytes): Lin
       droppedBytes += line.length;
       line = '';
       skipping = true;
-      afterCarriageReturn = false;
     },
     pendingBytes: () => line.length,
     droppedBytes: () => droppedBytes,

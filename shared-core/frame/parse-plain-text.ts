@@ -106,7 +106,7 @@ function pairIn(field: string, decimalComma: boolean): readonly (string | undefi
 }
 
 function isTimeStamp(field: string): boolean {
-  return /[:./-]/.test(field) && /\d[:./-]\d+[:./-]|\d:\d/.test(field) && timeStamp.test(field);
+  return /\d[:./-]\d+[:./-]|\d:\d/.test(field) && timeStamp.test(field);
 }
 
 function fieldsOf(text: string, decimalComma: boolean): readonly string[] {

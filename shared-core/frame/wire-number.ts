@@ -12,34 +12,36 @@ const noValue =
   /^[+-]?(?:nan|inf|infinity|null|none|n\/a|open|err|error|fault|overrange|o\.?l\.?|-{2,})$/i;
 
 /** Spellings in the wild; the last ones are UTF-8 degree and ohm signs read as Latin-1. */
-const unitSpellings: Readonly<Record<string, WireUnit>> = {
-  c: '°C',
-  '°c': '°C',
-  ºc: '°C',
-  'â°c': '°C',
-  degc: '°C',
-  'deg c': '°C',
-  celsius: '°C',
-  f: '°F',
-  '°f': '°F',
-  'â°f': '°F',
-  degf: '°F',
-  'deg f': '°F',
-  fahrenheit: '°F',
-  k: 'K',
-  kelvin: 'K',
-  ohm: 'ohm',
-  ohms: 'ohm',
-  'î©': 'ohm',
-  g: 'g',
-  kg: 'kg',
-  ml: 'mL',
-  kpa: 'kPa',
-  hpa: 'hPa',
-  mbar: 'hPa',
-  pa: 'Pa',
-  mmhg: 'mmHg',
-};
+const unitSpellings: ReadonlyMap<string, WireUnit> = new Map(
+  Object.entries({
+    c: '°C',
+    '°c': '°C',
+    ºc: '°C',
+    'â°c': '°C',
+    degc: '°C',
+    'deg c': '°C',
+    celsius: '°C',
+    f: '°F',
+    '°f': '°F',
+    'â°f': '°F',
+    degf: '°F',
+    'deg f': '°F',
+    fahrenheit: '°F',
+    k: 'K',
+    kelvin: 'K',
+    ohm: 'ohm',
+    ohms: 'ohm',
+    'î©': 'ohm',
+    g: 'g',
+    kg: 'kg',
+    ml: 'mL',
+    kpa: 'kPa',
+    hpa: 'hPa',
+    mbar: 'hPa',
+    pa: 'Pa',
+    mmhg: 'mmHg',
+  } as const),
+);
 
 /**
  * Reads a strict decimal number with an optional unit; nothing else in the text is tolerated.
@@ -65,5 +67,5 @@ export function readWireNumber(text: string, decimalComma: boolean): WireNumber 
 /** The unit a text stands for, null for an empty text, undefined when it is no unit. */
 export function readUnit(text: string): WireUnit | null | undefined {
   const spelling = text.trim().toLowerCase();
-  return spelling === '' ? null : unitSpellings[spelling];
+  return spelling === '' ? null : unitSpellings.get(spelling);
 }

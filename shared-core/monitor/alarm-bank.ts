@@ -57,13 +57,14 @@ export function createAlarmBank(): AlarmBank {
   let standing: readonly StandingAlarm[] | null = [];
 
   const trackOf = (alarm: Alarm): AlarmTrack => tracks.get(alarm) ?? quietAlarmTrack;
+  const reasonOf = (alarm: Alarm): AlarmReason => reasons.get(alarm) ?? noReason;
 
   const apply = (alarm: Alarm, input: AlarmInput, reason: () => AlarmReason): void => {
     const before = trackOf(alarm);
     const after = stepAlarm(before, input, alarmCatalogue[alarm]);
     if (after === before) return;
     tracks.set(alarm, after);
-    const raised = after.raisedS !== null && after.raisedS !== before.raisedS;
+    const raised = after.raisedS !== before.raisedS;
     const cameBack =
       before.state === 'returned-unacknowledged' && after.state === 'unacknowledged' && !raised;
     if (raised) openRecords.set(alarm, records.length);
@@ -82,7 +83,7 @@ export function createAlarmBank(): AlarmBank {
       raisedS: track.raisedS ?? timeS,
       clearedS: track.clearedS,
       acknowledgedS: track.acknowledgedS,
-      because: (reasons.get(alarm) ?? noReason).because,
+      because: reasonOf(alarm).because,
     };
     records[index] = record;
     changes.push({ timeS, record, state: track.state, raised });
@@ -92,7 +93,7 @@ export function createAlarmBank(): AlarmBank {
     const list: StandingAlarm[] = [];
     for (const [alarm, track] of tracks) {
       if (track.state === 'normal') continue;
-      list.push({ alarm, track, reason: reasons.get(alarm) ?? noReason });
+      list.push({ alarm, track, reason: reasonOf(alarm) });
     }
     const urgency = (item: StandingAlarm): number =>
       alarmCatalogue[item.alarm].priority === 'high' ? 0 : 1;
@@ -115,10 +116,11 @@ export function createAlarmBank(): AlarmBank {
 
   return {
     condition: follow,
-    acknowledge: (alarm, timeS) => apply(alarm, { kind: 'acknowledge', timeS }, () => noReason),
+    acknowledge: (alarm, timeS) =>
+      apply(alarm, { kind: 'acknowledge', timeS }, () => reasonOf(alarm)),
     shelve: (alarm, timeS, untilS) => {
       if (!alarmCatalogue[alarm].mayBeShelved) return;
-      apply(alarm, { kind: 'shelve', timeS, untilS }, () => noReason);
+      apply(alarm, { kind: 'shelve', timeS, untilS }, () => reasonOf(alarm));
     },
     isActive: (alarm) => trackOf(alarm).active,
     trackOf,

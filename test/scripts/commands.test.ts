@@ -26,6 +26,7 @@ test.each([
   'take-pictures',
   'check-desktop',
   'package',
+  'mutants',
 ])(
   '%s --help says how it is used and does nothing else',
   (name) => {
@@ -50,6 +51,10 @@ test.each([
   ['check-runs', '--repair', 'nowhere', '--nonsense'],
   ['real-traces', '--nonsense'],
   ['bench', 'nonsense'],
+  ['mutants', '--nonsense'],
+  ['mutants', 'shared-core/nowhere'],
+  ['mutants', 'renderer'],
+  ['mutants', 'shared-core/frame', 'nonsense'],
 ])(
   '%s with the wrong %s says in words what is wrong, without a stack',
   (...words) => {

@@ -126,6 +126,7 @@ function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer {
   const ask = <T>(act: () => Promise<T>): Promise<T> => (isAlive() ? answered(act()) : never);
   return {
     makeFolder: (at) => ask(() => files.makeFolder(at)),
+    claimFolder: (at) => ask(() => files.claimFolder(at)),
     createAppend: (at) => (isAlive() ? open(files.createAppend(at)) : gone),
     openAppend: (at) => (isAlive() ? open(files.openAppend(at)) : gone),
     syncFolder: (at) => ask(() => files.syncFolder(at)),

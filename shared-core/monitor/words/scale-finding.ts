@@ -1,4 +1,4 @@
-import type { PlateauBand } from '../../snapshot/snapshot.ts';
+import type { PlateauBand } from '../../snapshot/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ScaleBelief } from '../situation/scale-belief.ts';
 

@@ -17,10 +17,7 @@ function sample(name: string): string {
 }
 
 test.each([
-  [
-    'one-wire',
-    ['head 78.31 good', 'pot 91.50 good', 'pot 91.56 good'],
-  ],
+  ['one-wire', ['head 78.31 good', 'pot 91.50 good', 'pot 91.56 good']],
   // 130.1907 Ω is 78.15 °C: test/reference/iec60751_pt100.csv.
   ['pt100', ['head 78.15 good']],
 ])('the %s reference probe is understood without any setting', async (name, expected) => {

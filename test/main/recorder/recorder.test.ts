@@ -180,6 +180,7 @@ describe('segmentNumber', () => {
       'run-.jsonl',
       'labels.jsonl',
       'run.jsonl.torn-at-5',
+      'rerun.jsonl',
     ];
     expect(others.map(segmentNumber)).toEqual(others.map(() => undefined));
     expect([1, 2, 10].map((number) => segmentNumber(path.basename(segmentFile(number))))).toEqual([

@@ -50,6 +50,30 @@ describe('a Modbus answer', () => {
     }
   });
 
+  test.each([1, 2, 5])(
+    'to a question for %d registers has as many, and is whole before it counts',
+    (count) => {
+      const asked = { unitId: 3, functionCode: 3, registerCount: count } as const;
+      const frame = framed(3, 3, 2 * count, ...new Array<number>(2 * count).fill(0x55));
+      for (let heard = 0; heard < frame.length; heard += 1)
+        expect(findModbusAnswer(Uint8Array.from(frame.slice(0, heard)), asked)).toBeNull();
+      expect(findModbusAnswer(Uint8Array.from(frame), asked)).toEqual({
+        start: 0,
+        length: 5 + 2 * count,
+      });
+      const other = framed(3, 3, 2 * count + 2, ...new Array<number>(2 * count).fill(0x55));
+      expect(findModbusAnswer(Uint8Array.from(other), asked)).toBeNull();
+    },
+  );
+
+  test('that is half heard does not count even where its first bytes check by themselves', () => {
+    const asked = { unitId: 1, functionCode: 4, registerCount: 2 } as const;
+    const half = framed(1, 4, 4, 0x12, 0x34);
+    expect(findModbusAnswer(Uint8Array.from(half), asked)).toBeNull();
+    const whole = framed(...half);
+    expect(findModbusAnswer(Uint8Array.from(whole), asked)).toEqual({ start: 0, length: 9 });
+  });
+
   test('may be a refusal', () => {
     expect(findModbusAnswer(Uint8Array.from(framed(1, 0x84, 2)), question)).toEqual({
       start: 0,
@@ -67,7 +91,9 @@ describe('a Modbus answer', () => {
       decodeRegisters([0x8000, 0x429c], 'float32-swapped'),
       decodeRegisters([0x7fc0, 0], 'float32'),
       decodeRegisters([1], 'int32'),
-    ]).toEqual([-32768, 32768, -2, -2, 78.25, 78.25, null, null]);
+      decodeRegisters([], 'int16'),
+      decodeRegisters([7, 9], 'int16'),
+    ]).toEqual([-32768, 32768, -2, -2, 78.25, 78.25, null, null, null, 7]);
   });
 });
 
@@ -78,6 +104,10 @@ describe('a SCPI answer', () => {
     ['+7.842E+01,+9.13E+01', [78.42, 91.3]],
     ['9.91E37', [null]],
     ['-9.9E37', [null]],
+    ['9.8E37', [null]],
+    ['9.79E37', [9.79e37]],
+    ['open', [null]],
+    [' 78,91 ', [78, 91]],
   ])('%s is read', (line, values) => {
     const parsed = parseScpiAnswer(line);
     expect(parsed.ok && parsed.value.map(({ value }) => value)).toEqual(values);
@@ -85,6 +115,7 @@ describe('a SCPI answer', () => {
 
   test.each([
     ['-113,"Undefined header"', 'answer-error'],
+    ['  0 , "No error"', 'answer-error'],
     ['Teaching lab,Thermometer,0,1.0', 'not-understood'],
     ['', 'not-understood'],
   ])('%j is not a reading: %s', (line, kind) => {

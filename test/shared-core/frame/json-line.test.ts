@@ -49,6 +49,41 @@ describe('a line of JSON', () => {
     expect(reader().read(line).values).toEqual([]);
   });
 
+  test.each([
+    ['{"probe":[78.42,91.3]}', 'probe-1', 78.42, 'probe-2', 91.3],
+    ['{"probe":{"value":78.42},"other":{"reading":91.3}}', 'probe', 78.42, 'other', 91.3],
+    ['[{"sensor":"a","val":1},{"channel":"b","value":2}]', 'a', 1, 'b', 2],
+    ['{"name":5,"pot":91.3}', 'name', 5, 'pot', 91.3],
+    ['{"a":null,"b": -NaN}', 'a', null, 'b', null],
+    ['{"a":"open","b":[ inf]}', 'a', null, 'b-1', null],
+  ])('%s names its values by the nearest word that says something', (line, ...told) => {
+    const read = parseJsonLine(line);
+    expect(read.ok && read.value.flatMap(({ name, value }) => [name, value])).toEqual(told);
+  });
+
+  test.each([
+    ['{"unit":"F","head":172.4,"pot":"91.3 C"}', ['°F', '°C']],
+    ['{"units":"K","head":{"value":351},"pot":null}', ['K', null]],
+    ['{"head":{"value":1,"unit":"K"},"pot":{"value":"2"},"unit":"C"}', ['K', '°C']],
+    ['{"unit":"parsec","head":78.42}', [null]],
+  ])(
+    '%s: a unit holds for all that lies within, unless another one stands nearer',
+    (line, units) => {
+      const read = parseJsonLine(line);
+      expect(
+        read.ok && read.value.filter(({ value }) => value !== null).map(({ unit }) => unit),
+      ).toEqual(units.filter((unit) => unit !== null || units.length === 1));
+    },
+  );
+
+  test('holds sixteen values at most; one more, or none, is not understood and told as it was heard', () => {
+    const line = (count: number) => JSON.stringify(Array.from({ length: count }, (_, at) => at));
+    const most = parseJsonLine(line(16));
+    expect(most.ok && most.value.map(({ value }) => value)).toEqual(JSON.parse(line(16)));
+    for (const text of [line(17), line(0), '{"head":78.', 'nanometre'])
+      expect(parseJsonLine(text)).toEqual({ ok: false, error: { kind: 'not-understood', text } });
+  });
+
   test('nests as deeply as a line is long without harm', () => {
     expect(parseJsonLine(`${'['.repeat(250)}78.42${']'.repeat(250)}`)).toEqual({
       ok: true,

@@ -149,6 +149,81 @@ describe('a line of plain text', () => {
   });
 });
 
+describe('the language that was chosen', () => {
+  test('plain text reads no braces, auto reads both, and either keeps the decimal comma', () => {
+    const json = '{"head":78.42}';
+    expect([
+      read(json, { language: 'plain-text' }),
+      read(json, { language: 'auto' }),
+      read(`  ${json}`, { language: 'auto' }),
+      read(`T=${json}`, { language: 'auto' }),
+      read('78,42', { language: 'plain-text', decimalComma: true }),
+      read('78.42', { language: 'json-lines' }),
+      read('T=78.42', { language: 'json-lines' }),
+    ]).toEqual([
+      rejected('not-understood'),
+      good('head 78.42 °C'),
+      good('head 78.42 °C'),
+      rejected('not-understood'),
+      good('head 78.42 °C'),
+      good('head 78.42 °C'),
+      rejected('not-understood'),
+    ]);
+  });
+
+  test.each(['T {head', ''])(
+    'a pattern that cannot be used (%j) understands no line',
+    (pattern) => {
+      const reader = createLineReader({ ...defaults, language: 'own-pattern', pattern });
+      expect(reader.read('78.42')).toEqual({
+        text: '78.42',
+        values: [],
+        rejections: [{ kind: 'not-understood', text: '78.42' }],
+      });
+    },
+  );
+});
+
+describe('names, units and moments in a line of text', () => {
+  test.each([
+    ['head 78.42 C pot 91.3 C', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['78.42 C 91.3 C', good('channel-1 78.42 °C', 'channel-2 91.3 °C')],
+    ['head,78.42,C,91.3', good('head 78.42 °C', 'c 91.3 1')],
+    ['78.42,F,91.3', good('channel-1 25.7889 °C', 'channel-2 91.3 1')],
+    ['head,172.4,F', good('head 78 °C')],
+    ['head,172.4,F,pot,91.3', good('head 78 °C', 'pot 91.3 °C')],
+    ['head = 78.42   pot =91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['head:78.42;  pot:91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['head , 78.42 , pot , 91.3', good('head 78.42 °C', 'pot 91.3 °C')],
+    ['78,42 C', good('head 78.42 °C')],
+    ['78,42C', good('head 78.42 °C')],
+    ['78,42 ºC', good('head 78.42 °C')],
+    ['12:30 78.42', good('head 78.42 °C')],
+    ['2025-03-14T10:15:22Z,78.42', good('head 78.42 °C')],
+    ['3/14/25 10:15:22 78.42', good('head 78.42 °C')],
+    ['  $TEMP,78.4*35  ', good('head 78.4 °C')],
+  ])('%j is %j', (line, expected) => {
+    expect(read(line)).toEqual(expected);
+  });
+
+  test.each([
+    ['C', 'not-understood'],
+    ['head,C', 'not-understood'],
+    ['x$TEMP,78.4*35', 'not-understood'],
+    ['$TEMP,78.4*35x', 'not-understood'],
+    ['78,42 91,3 x', 'not-understood'],
+    ['10:15:22', 'not-understood'],
+    ['78.42,,', 'not-understood'],
+    ['head,,78.42', 'not-understood'],
+  ])('%j gives no reading: %s', (line, reason) => {
+    expect(read(line)).toEqual(rejected(reason));
+  });
+
+  test('sixteen numbers are a line', () => {
+    expect(read(Array.from({ length: 16 }, (_, at) => at).join(' ')).values).toHaveLength(16);
+  });
+});
+
 describe('the power-on value of a digital sensor', () => {
   const qualities = (lines: readonly string[]) => {
     const reader = createLineReader(defaults);

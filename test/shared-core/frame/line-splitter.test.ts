@@ -56,4 +56,35 @@ describe('createLineSplitter', () => {
       '78',
     ]);
   });
+
+  test('takes a line of just the longest length, and counts one byte more as overlong', () => {
+    const splitter = createLineSplitter(5);
+    splitter.startOfLine();
+    const counts = () => [splitter.droppedBytes(), splitter.overlongLines()];
+    expect([splitter.push(latin1Bytes('78.42\n')), ...counts()]).toEqual([['78.42'], 0, 0]);
+    expect([splitter.push(latin1Bytes('78.421\n')), ...counts()]).toEqual([[], 6, 1]);
+    expect(heard([`${'x'.repeat(512)}\n`, `${'x'.repeat(513)}\n`])).toEqual(['x'.repeat(512)]);
+  });
+
+  test('counts every byte of a half line that is given up, and holds none of it', () => {
+    const splitter = createLineSplitter();
+    const state = () => [splitter.pendingBytes(), splitter.droppedBytes()];
+    splitter.startOfLine();
+    splitter.push(latin1Bytes('78.4'));
+    expect(state()).toEqual([4, 0]);
+    splitter.startOfLine();
+    expect(state()).toEqual([0, 4]);
+    splitter.push(latin1Bytes('91'));
+    splitter.restart();
+    expect(state()).toEqual([0, 6]);
+  });
+
+  test('a line feed is the end of the line before it only right behind its carriage return', () => {
+    const splitter = createLineSplitter();
+    splitter.push(latin1Bytes('8.42\r'));
+    splitter.restart();
+    // Behind the gap this line feed ends the line that was missed.
+    expect(splitter.push(latin1Bytes('\n78.50\n'))).toEqual(['78.50']);
+    expect(heard(['1\rx', '\n2\n'])).toEqual(['1', 'x', '2']);
+  });
 });

@@ -49,6 +49,64 @@ describe('a pattern of the person', () => {
     expect(compiled.ok ? null : compiled.error.kind).toBe(kind);
   });
 
+  test.each([
+    ['T1 head', 'Put the channel in braces where its number stands, such as {head}.'],
+    ['T {pot} {he', 'The brace at position 9 is not closed.'],
+    ['{pot} T }', 'The brace at position 9 is not closed.'],
+    [
+      '{head Q}',
+      '{head Q} is no channel: use small letters, digits and hyphens, such as {head} or {head F}.',
+    ],
+    ['{head} {head F}', '{head} stands there twice.'],
+    ['{anything} {anything} {head}', 'Two {anything} in a row: one is enough.'],
+    [
+      Array.from({ length: 17 }, (_, index) => `{c${index}}`).join(' '),
+      'That is more channels than one line can hold.',
+    ],
+  ])('%j is explained: %s', (pattern, problem) => {
+    expect(previewPattern(pattern, ['78.42'], { unit: '°C', decimalComma: false })).toEqual({
+      problem,
+      lines: [],
+    });
+  });
+
+  test('may have as many channels as a line may have values', () => {
+    const names = Array.from({ length: 16 }, (_, index) => `c${index}`);
+    const pattern = names.map((name) => `{ ${name} }`).join(' ');
+    expect(matched(pattern, names.map((_, index) => index).join(' '))).toEqual(
+      names.map((name, index) => `${name} ${index}`),
+    );
+  });
+
+  test('gives the unit that stands in its braces, and none where none stands', () => {
+    const compiled = compilePattern('{head deg F} {pot}');
+    const found = compiled.ok ? matchPattern(compiled.value, '172.4 91', false) : compiled;
+    expect(found).toEqual({
+      ok: true,
+      value: [
+        { name: 'head', value: 172.4, unit: '°F' },
+        { name: 'pot', value: 91, unit: null },
+      ],
+    });
+  });
+
+  test.each([
+    ['{head}', '-1', ['head -1']],
+    ['{head}', '+7.842E+01', ['head 78.42']],
+    ['{head}', '.5', ['head 0.5']],
+    ['{head}', '78.', ['head 78']],
+    ['a  {head}', '  a\t78', ['head 78']],
+    ['{head}  C ', '78C', ['head 78']],
+    ['a {anything} b {head}', 'a b 1', ['head 1']],
+    ['{anything}{head} C', 'no 12 34 C', 'not-understood'],
+    ['{anything} {head}', 'nothing', 'not-understood'],
+    ['{anything} T {head}', 'nothing', 'not-understood'],
+    ['{anything} {head} {anything}', '1 2 3', ['head 1']],
+    ['{anything}{head}', '7', ['head 7']],
+  ])('%s reads %j from left to right', (pattern, line, expected) => {
+    expect(matched(pattern, line)).toEqual(expected);
+  });
+
   test('takes a decimal comma when the person has said so', () => {
     expect(matched('T {head} C', 'T 78,42 C', true)).toEqual(['head 78.42']);
   });

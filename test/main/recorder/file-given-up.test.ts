@@ -1,0 +1,236 @@
+import { describe, expect, test } from 'vitest';
+import {
+  continueRecorder,
+  createLogWriter,
+  type FileLayer,
+  type FileProblem,
+  nodeFileLayer,
+  type RecorderStatus,
+  startRecorder,
+} from '#main';
+import { fail, type LogBody, succeed } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
+import { createManualTime } from '../support/manual-time.ts';
+
+const broken: FileProblem = { kind: 'failed', path: 'disk', message: 'The cable came off.' };
+const note = (timeS: number): LogBody => ({
+  kind: 'mark',
+  timeS,
+  markId: 1,
+  mark: { type: 'note', text: 'ä' },
+});
+
+/** A disk in memory that tells what was done to it, and fails as it is told to. */
+function scriptedDisk() {
+  const did: string[] = [];
+  const written = new Map<string, string>();
+  const disk = {
+    opens: true,
+    writes: (_name: string, _count: number): 'yes' | 'no' | 'half' => 'yes',
+    syncs: (_name: string) => true,
+    syncsFolder: true,
+  };
+  const open = (file: string) => {
+    const name = file.split('/').at(-1) ?? '';
+    did.push(`open ${name}`);
+    if (!disk.opens) return fail(broken);
+    let count = 0;
+    return succeed({
+      write(bytes: Uint8Array) {
+        count += 1;
+        const how = disk.writes(name, count);
+        if (how === 'no') return fail(broken);
+        const taken = how === 'half' ? bytes.length >> 1 : bytes.length;
+        const text = Buffer.from(bytes.subarray(0, taken)).toString('latin1');
+        written.set(name, (written.get(name) ?? '') + text);
+        return succeed(taken);
+      },
+      async sync() {
+        did.push(`sync ${name}`);
+        return disk.syncs(name) ? succeed(undefined) : fail(broken);
+      },
+      async close() {
+        did.push(`close ${name}`);
+      },
+    });
+  };
+  const files: FileLayer = {
+    ...nodeFileLayer,
+    createAppend: open,
+    openAppend: open,
+    async syncFolder() {
+      did.push('sync folder');
+      return disk.syncsFolder ? succeed(undefined) : fail(broken);
+    },
+    async remove(file) {
+      did.push(`remove ${file.split('/').at(-1)}`);
+      return succeed(undefined);
+    },
+  };
+  const take = () => did.splice(0);
+  return { disk, files, take, written };
+}
+
+function setUp() {
+  const time = createManualTime();
+  const scripted = scriptedDisk();
+  const told: RecorderStatus[] = [];
+  const setup = {
+    ...time,
+    files: scripted.files,
+    folder: '/runs/one',
+    header: logHeader(),
+    onStatus: (status: RecorderStatus) => void told.push(status),
+  };
+  return { ...scripted, ...time, setup, told };
+}
+
+async function started() {
+  const world = setUp();
+  const recorder = await startRecorder(world.setup);
+  if (!recorder.ok) throw new Error(recorder.error.message);
+  world.take();
+  return { ...world, recorder: recorder.value };
+}
+
+describe('a run that cannot be begun', () => {
+  test('is told why, and no file is left open', async () => {
+    const unopened = setUp();
+    unopened.disk.opens = false;
+    expect([await startRecorder(unopened.setup), unopened.take()]).toEqual([
+      fail(broken),
+      ['open run.jsonl'],
+    ]);
+    for (const what of ['file', 'folder']) {
+      const { disk, setup, take } = setUp();
+      if (what === 'file') disk.syncs = () => false;
+      else disk.syncsFolder = false;
+      expect(await startRecorder(setup)).toEqual(fail(broken));
+      expect(take().at(-1)).toBe('close run.jsonl');
+    }
+  });
+
+  test('leaves no file behind whose first record was not taken', async () => {
+    const { disk, setup, take } = setUp();
+    disk.writes = () => 'no';
+    expect(await startRecorder(setup)).toEqual(fail(broken));
+    await new Promise(setImmediate);
+    expect(take()).toEqual(['open run.jsonl', 'close run.jsonl', 'remove run.jsonl']);
+  });
+});
+
+test('a run that cannot be gone on with is told why, and no file is left open', async () => {
+  const end = { segment: 2, lastSegment: 3, checksum: 'cafe0123', seq: 9, timeS: 60 };
+  const { disk, setup, take } = setUp();
+  disk.opens = false;
+  expect([await continueRecorder(setup, end), take()]).toEqual([
+    fail(broken),
+    ['open run-2.jsonl'],
+  ]);
+  disk.opens = true;
+  disk.syncs = () => false;
+  expect([await continueRecorder(setup, end), take()]).toEqual([
+    fail(broken),
+    ['open run-2.jsonl', 'sync run-2.jsonl', 'close run-2.jsonl'],
+  ]);
+});
+
+test('a write that took only a part of the bytes is a full disk, and says how many it took', () => {
+  const { disk, files, written } = scriptedDisk();
+  const made = createLogWriter(files, '/runs/one/run.jsonl');
+  if (!made.ok) throw new Error(made.error.message);
+  disk.writes = (_name, count) => (count === 1 ? 'half' : 'yes');
+  const stamp = { seq: 1, monoS: 1, wallMs: 1 };
+  const answer = made.value.write(note(1), stamp);
+  const taken = written.get('run.jsonl')?.length ?? 0;
+  const whole = made.value.write(note(1), stamp);
+  const bytes = (written.get('run.jsonl')?.length ?? 0) - taken;
+  expect([answer, whole]).toEqual([
+    fail({
+      kind: 'full',
+      path: '/runs/one/run.jsonl',
+      message: `Only ${taken} of ${bytes} bytes were taken.`,
+    }),
+    succeed(undefined),
+  ]);
+});
+
+describe('a log file that fails', () => {
+  test('is closed and given up, and all that was not safe stands in the next one at once, with the reason', async () => {
+    const { recorder, disk, take, written, told, pass } = await started();
+    recorder.append(note(1), 1, 'soon');
+    disk.syncs = (name) => name !== 'run.jsonl';
+    await pass(0.5);
+    expect(take().toSorted()).toEqual([
+      'close run.jsonl',
+      'open run-2.jsonl',
+      'sync folder',
+      'sync run-2.jsonl',
+      'sync run.jsonl',
+    ]);
+    expect(told).toEqual([
+      { state: 'failed', savedToS: 0, problem: broken },
+      { state: 'recording', savedToS: 1, problem: null },
+    ]);
+    const lines = (written.get('run-2.jsonl') ?? '').trimEnd().split('\n');
+    expect(lines.map((line) => JSON.parse(line))).toMatchObject([
+      { seq: 0, kind: 'segment', segment: 2, because: 'The cable came off.' },
+      // To the millisecond of the clock of the run.
+      { seq: 1, monoS: 1000, kind: 'mark', timeS: 1 },
+    ]);
+    expect(recorder.unsaved()).toEqual([]);
+  });
+
+  test('is tried again only every two seconds once the next one fails as well', async () => {
+    const { recorder, disk, take, told, pass } = await started();
+    disk.syncs = () => false;
+    disk.writes = () => 'no';
+    recorder.append(note(1), 1, 'now');
+    await pass(0);
+    expect(take().filter((what) => what.startsWith('open'))).toEqual(['open run-2.jsonl']);
+    expect(told.map(({ state }) => state)).toEqual(['failed', 'failed']);
+    await pass(1.9);
+    expect(take().filter((what) => what.startsWith('open'))).toEqual([]);
+    await pass(0.2);
+    expect(take().filter((what) => what.startsWith('open'))).toEqual(['open run-3.jsonl']);
+    expect(recorder.status()).toEqual({ state: 'failed', savedToS: 0, problem: broken });
+    disk.syncs = () => true;
+    disk.writes = () => 'yes';
+    await pass(2);
+    expect(recorder.status()).toEqual({ state: 'recording', savedToS: 1, problem: null });
+  });
+
+  test('while a sync of it is under way is not believed when that sync ends well', async () => {
+    const { recorder, disk, written, told, pass } = await started();
+    recorder.append(note(1), 1, 'now');
+    // The sync is under way; this write makes the file one that is never trusted again.
+    disk.writes = (name) => (name === 'run.jsonl' ? 'no' : 'yes');
+    recorder.append(note(2), 2, 'now');
+    await pass(0.5);
+    const again = (written.get('run-2.jsonl') ?? '').trimEnd().split('\n').length;
+    expect([again, told.map(({ state, savedToS }) => `${state} ${savedToS}`)]).toEqual([
+      3,
+      ['failed 0', 'recording 2'],
+    ]);
+  });
+
+  test('when the run ends is not tried again after that', async () => {
+    const { recorder, disk, take, pass } = await started();
+    disk.syncs = () => false;
+    disk.writes = () => 'no';
+    recorder.append(note(1), 1, 'now');
+    await pass(0);
+    expect(await recorder.close()).toEqual(fail(broken));
+    take();
+    await pass(60);
+    expect(take()).toEqual([]);
+  });
+});
+
+test('records carry the moment of the clock to the millisecond', async () => {
+  const { recorder, written, pass } = await started();
+  await pass(0.12345);
+  recorder.append(note(1), 1, 'soon');
+  const last = (written.get('run.jsonl') ?? '').trimEnd().split('\n').at(-1) ?? '';
+  expect(JSON.parse(last)).toMatchObject({ seq: 1, monoS: 1000.123 });
+});

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { scopeOf } from '../../../scripts/mutants/scope.ts';
+
+const summary = (folder: string, isFolder = true) => {
+  const scope = scopeOf(folder, isFolder);
+  return scope && [scope.mutate, scope.tests[0], scope.keepsThread];
+};
+
+test('a folder is held against the tests at its own path, or at the nearest one above that has any', () => {
+  expect([
+    summary('shared-core/frame'),
+    summary('shared-core/frame/latin-1.ts', false),
+    summary('main/probe/talk'),
+  ]).toEqual([
+    ['shared-core/frame/**/*.ts', 'test/shared-core/frame/**/*.test.ts', true],
+    ['shared-core/frame/latin-1.ts', 'test/shared-core/frame/**/*.test.ts', true],
+    ['main/probe/talk/**/*.ts', 'test/main/probe/talk/**/*.test.ts', false],
+  ]);
+});
+
+test('code that keeps a table from one test to the next gets a new thread for each mutant', () => {
+  expect(
+    ['shared-core', 'shared-core/twin', 'shared-core/column/steady'].map(
+      (folder) => summary(folder)?.[2],
+    ),
+  ).toEqual([false, false, false]);
+});
+
+test('what is neither in shared-core nor in main has no scope', () => {
+  expect(
+    ['renderer', 'app/loopback', 'mainland', '..', ''].map((folder) => scopeOf(folder, true)),
+  ).toEqual([null, null, null, null, null]);
+});

@@ -1,0 +1,359 @@
+import { describe, expect, test } from 'vitest';
+import {
+  booksOfRun,
+  defaultRunSettings,
+  type MarkBody,
+  measuredStrength,
+  OutOfRangeError,
+  type RunSettings,
+} from '#shared-core';
+import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
+import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
+import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
+import { liquidsMeasured } from '../../../shared-core/bookkeeping/liquids-measured.ts';
+import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
+
+const exactly = (value: number) => ({ value, standardUncertainty: 0 });
+const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
+const marks = (...bodies: readonly MarkBody[]) =>
+  bodies.map((mark, index) => ({ kind: 'mark' as const, timeS: index, markId: index + 1, mark }));
+const settings: Pick<RunSettings, 'charge' | 'ferment'> = {
+  ...defaultRunSettings,
+  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
+};
+type Run = Parameters<typeof booksOfRun>[0];
+const booksOf = (run: Partial<Run>) =>
+  booksOfRun({ settings, inputs: [], verdicts: { estimates: [] }, endS: 600, ...run });
+
+const cut: readonly MarkBody[] = [
+  { type: 'liquid-volume', liquid: 'cut-1', volumeMl: 28, temperatureC: 20 },
+  { type: 'liquid-strength', liquid: 'cut-1', alcoholByVolume: 90, temperatureC: 20 },
+];
+const noHoldUp =
+  'Liquid left in the column and the condenser was not measured; it is missing from the balance.';
+const doubts = expect.stringMatching(/^Readings without a stated uncertainty \(k = 1\): volumes /);
+const oneFloat =
+  'Alcoholometer: all readings were taken with one and the same instrument, whose own error is in each of them.';
+
+describe('what the books take for granted is said in whole sentences', () => {
+  test('nothing where nothing was booked, and what was measured where something was', () => {
+    expect(booksOf({}).assumptions).toEqual([]);
+    expect(booksOf({ inputs: marks(...cut) }).assumptions).toEqual([doubts, oneFloat, noHoldUp]);
+  });
+
+  test('a cut without a strength, or without an amount, is left out', () => {
+    for (const [half] of [[cut.slice(0, 1)], [cut.slice(1)]] as const) {
+      const { balance, cuts, assumptions } = booksOf({ inputs: marks(...half) });
+      expect([balance, cuts.map(({ booked }) => booked)]).toEqual([null, [null]]);
+      expect(assumptions).toEqual([
+        'A cut without an amount or a strength is left out of the balance.',
+      ]);
+    }
+  });
+
+  test.each([
+    ['Residue', 'residue', 'volume or mass', 'strength or density'],
+    ['Hold-up', 'hold-up', 'volume or mass', 'strength or density'],
+  ] as const)('%s of which only half is known is left out', (name, liquid, amount, strength) => {
+    const weighed: MarkBody = { type: 'liquid-mass', liquid, massG: 20 };
+    const tasted: MarkBody = {
+      type: 'liquid-strength',
+      liquid,
+      alcoholByVolume: 2,
+      temperatureC: 20,
+    };
+    expect([weighed, tasted].map((mark) => booksOf({ inputs: marks(mark) }).assumptions)).toEqual([
+      [`${name}: its ${strength} was not measured, so it is not in the balance.`],
+      [`${name}: its ${amount} was not measured, so it is not in the balance.`],
+    ]);
+    const whole = booksOf({ inputs: marks(weighed, tasted) });
+    expect([whole.residue?.name, whole.holdUp?.name]).toEqual(
+      liquid === 'residue' ? ['Residue', undefined] : [undefined, 'Hold-up'],
+    );
+  });
+});
+
+describe('the strength of a cut that nobody measured', () => {
+  const estimate = (timeS: number, abv: number | null) => ({
+    timeS,
+    headVapourAbv: abv === null ? null : { value: abv, low: abv - 2, high: abv + 2 },
+  });
+  const estimates = [
+    estimate(9, 10),
+    estimate(10, 90),
+    estimate(20, null),
+    estimate(50, 94),
+    estimate(51, 10),
+  ] as unknown as Run['verdicts']['estimates'];
+  const inputs = [
+    { kind: 'mark', timeS: 10, markId: 1, mark: { type: 'heat-on' } },
+    { kind: 'mark', timeS: 50, markId: 2, mark: { type: 'receiver-changed', volumeMl: 20 } },
+  ] as const;
+
+  test('is the mean of the vapour while it was collected, and its doubt does not average out', () => {
+    const [first] = booksOf({ inputs, verdicts: { estimates } }).cuts;
+    expect([first?.strengthFrom, first?.booked?.strengthAbv]).toEqual([
+      'head-temperature',
+      { value: 92, low: expect.closeTo(90, 9), high: expect.closeTo(94, 9) },
+    ]);
+    expect(booksOf({ inputs, verdicts: { estimates } }).assumptions[0]).toMatch(
+      /^Where no strength was measured it is taken from the head temperature .* an estimate, not a measurement\.$/,
+    );
+  });
+
+  test('is unknown where the head said nothing, and measured where somebody measured', () => {
+    const read = { type: 'strength-read', alcoholByVolume: 85, sampleTemperatureC: 20 } as const;
+    const later = [...inputs, { kind: 'mark', timeS: 55, markId: 3, mark: read } as const];
+    expect([
+      booksOf({ inputs }).cuts.map(({ strengthFrom }) => strengthFrom),
+      booksOf({ inputs: later, verdicts: { estimates } }).cuts.map((one) => one.strengthFrom),
+    ]).toEqual([['unknown'], ['measured']]);
+  });
+});
+
+test('entries made after the run add to the cuts that the marks know, in the order of their numbers', () => {
+  const stated = { by: 'stated', strengthAbv: exactly(80) } as const;
+  const grams = { by: 'mass', massG: exactly(5) } as const;
+  const { cuts, refluxRatio, measured } = booksOf({
+    inputs: [
+      { kind: 'mark', timeS: 50, markId: 1, mark: { type: 'receiver-changed', volumeMl: 20 } },
+    ],
+    entries: {
+      cuts: [
+        { number: 3, amount: grams, strength: stated },
+        { number: 1, strength: stated },
+      ],
+      refluxRatio: 4,
+    },
+  });
+  expect(
+    cuts.map(({ number, fromS, toS, amount, strength }) => [
+      number,
+      fromS,
+      toS,
+      amount?.by,
+      strength,
+    ]),
+  ).toEqual([
+    [1, 0, 50, 'volume', stated],
+    [3, 50, 600, 'mass', stated],
+  ]);
+  expect([refluxRatio, booksOf({}).refluxRatio]).toEqual([4, null]);
+  expect(measured.map(({ liquid }) => liquid)).toEqual([
+    'charge',
+    'cut 1',
+    'cut 3',
+    'residue',
+    'hold-up',
+  ]);
+});
+
+test('the sugar is what was said last of it: an entry, a mark, or the ferment it came from', () => {
+  const ferment = { name: 'Pear', sugarGPerL: about(150, 3) } as unknown as RunSettings['ferment'];
+  const withFerment = { ...settings, ferment };
+  const known: MarkBody = { type: 'sugar-known', sugarG: 60, standardUncertaintyG: 2 };
+  const entries = { cuts: [], sugarG: about(70, 1) };
+  expect([
+    booksOf({}).sugarG,
+    booksOf({ settings: withFerment }).sugarG,
+    booksOf({ settings: withFerment, inputs: marks(known) }).sugarG,
+    booksOf({ settings: withFerment, inputs: marks(known), entries }).sugarG,
+  ]).toEqual([
+    null,
+    // 0.35 L × 150 g/L = 52.5 g; 0.35 × √(3² + (0.5 % of 150)²) g.
+    { value: 52.5, standardUncertainty: expect.closeTo(0.35 * Math.hypot(3, 0.75), 9) },
+    about(60, 2),
+    about(70, 1),
+  ]);
+  expect(booksOf({ settings: withFerment }).assumptions).toEqual([
+    'The sugar is that of the ferment “Pear”, 150 g/L as it began, for the volume that was charged.',
+  ]);
+  expect(booksOf({ entries }).ferment).toBeNull();
+});
+
+test('what was weighed, filled or floated at the bench becomes a measurement with the doubts of the bench', () => {
+  const weighings = {
+    emptyG: 30,
+    withWaterG: 79.85,
+    withSampleG: 73,
+    waterTemperatureC: 20,
+    sampleTemperatureC: 21,
+  };
+  const found = liquidsMeasured(
+    marks(
+      { type: 'liquid-pycnometer', liquid: 'hold-up', ...weighings },
+      { type: 'sample-weighed', liquid: 'cut-12', massG: 41.2, volumeMl: 50, temperatureC: null },
+      { type: 'liquid-density', liquid: 'residue', densityKgPerM3: 997, temperatureC: 22.5 },
+      { type: 'heat-off' },
+    ),
+  );
+  expect(found).toEqual({
+    residue: {
+      amount: null,
+      strength: {
+        by: 'hydrometer',
+        indicatedDensityKgPerM3: about(997, 0.6),
+        temperatureC: about(22.5, 0.5),
+        instrument: { name: 'Hydrometer', standardUncertainty: 0.8 },
+      },
+    },
+    holdUp: {
+      amount: null,
+      strength: {
+        by: 'pycnometer',
+        weighings: { ...weighings, weighingUncertaintyG: 0.02 },
+        temperatureUncertaintyK: 0.5,
+      },
+    },
+    cuts: new Map([
+      [
+        12,
+        {
+          amount: null,
+          strength: {
+            by: 'balance',
+            massG: about(41.2, 0.05),
+            volumeMl: about(50, 0.1),
+            temperatureC: about(20, 2),
+          },
+        },
+      ],
+    ]),
+    sugarG: null,
+  });
+});
+
+test('yields and their doubts are those of a calculation by hand, with what each came from', () => {
+  const found = fermentYield({
+    sugarG: about(100, 1),
+    fermentEthanolG: about(48.4, 0.5),
+    productEthanolG: about(40, 0.4),
+  });
+  const told = ({ value, standardUncertainty, budget }: typeof found.overallPercent) => [
+    value.toFixed(2),
+    standardUncertainty.toFixed(3),
+    budget.lines.map(({ name, reason }) => `${name} ${reason}`).toSorted(),
+  ];
+  const sugar = 'Sugar as booked [g]';
+  const ferment = 'Ethanol in the ferment as booked [g]';
+  const product = 'Ethanol in the product as booked [g]';
+  // 2 × 46.068/180.156 = 0.51143 g/g. Relative doubts: √(1.0331² + 1²) %, √(1² + 1.0331²) %, √(1² + 1²) %.
+  expect(found.theoreticalG).toEqual({
+    value: expect.closeTo(51.143, 2),
+    standardUncertainty: expect.closeTo(0.51143, 4),
+  });
+  expect([
+    told(found.fermentationPercent),
+    told(found.distillationPercent),
+    told(found.overallPercent),
+  ]).toEqual([
+    ['94.64', '1.361', [ferment, sugar]],
+    ['82.64', '1.188', [ferment, product]],
+    ['78.21', '1.106', [product, sugar]],
+  ]);
+  const nothing = { sugarG: exactly(0), fermentEthanolG: exactly(1), productEthanolG: exactly(1) };
+  expect(() => fermentYield(nothing)).toThrow(/sugar.*g/);
+  expect(() =>
+    fermentYield({ ...nothing, sugarG: exactly(1), fermentEthanolG: exactly(0) }),
+  ).toThrow(/ethanol in the ferment.*g/);
+  expect(() =>
+    fermentYield({ ...nothing, sugarG: exactly(1), productEthanolG: exactly(-1) }),
+  ).toThrow(/ethanol in the product.*g/);
+});
+
+test('a simple distillation loses no ethanol: what is not in the pot is in the receiver', () => {
+  for (const distillateMol of [1, 30, 90]) {
+    const found = simpleDistillation({
+      chargeMol: 100,
+      potMoleFraction: 0.1,
+      distillateMol,
+      pressureKPa: 98.6,
+    });
+    const overMol = distillateMol * found.distillateMoleFraction;
+    expect(overMol + (100 - distillateMol) * found.residueMoleFraction).toBeCloseTo(10, 6);
+    expect(found.recoveryPercent).toBeCloseTo(10 * overMol, 6);
+    expect(found.distillateMoleFraction).toBeGreaterThan(0.1);
+    expect(found.residueMoleFraction).toBeLessThan(0.1);
+  }
+  const batch = { chargeMol: 100, potMoleFraction: 0.1, distillateMol: 30, pressureKPa: 98.6 };
+  for (const wrong of [{ potMoleFraction: 0.9 }, { distillateMol: 100 }, { distillateMol: 0 }])
+    expect(() => simpleDistillation({ ...batch, ...wrong })).toThrow(OutOfRangeError);
+});
+
+describe('a balance', () => {
+  const liquid = (name: string, massG: number, abv: number) =>
+    bookLiquid({
+      name,
+      amount: { by: 'mass', massG: about(massG, 0.1) },
+      strength: { by: 'stated', strengthAbv: exactly(abv) },
+    });
+  const charge = liquid('Charge', 250, 11);
+  const cuts = [liquid('Cut 1', 5, 92), liquid('Cut 2', 20, 90)];
+  const residue = liquid('Residue', 220, 0.5);
+
+  test('of masses is a sum and a difference, with the doubts in squares', () => {
+    const doubt = (parts: number) => expect.closeTo(0.1 * Math.sqrt(parts), 6);
+    const { total } = balanceBatch({ charge, cuts, residue, holdUp: liquid('Hold-up', 4, 60) });
+    expect(total).toEqual({
+      inG: { value: 250, standardUncertainty: doubt(1) },
+      cutsG: { value: 25, standardUncertainty: doubt(2) },
+      residueG: { value: 220, standardUncertainty: doubt(1) },
+      holdUpG: { value: 4, standardUncertainty: doubt(1) },
+      missingG: { value: 1, standardUncertainty: doubt(5) },
+      closurePercent: expect.objectContaining({ value: expect.closeTo(99.6, 9) }),
+      closes: false,
+      recoveryPercent: expect.objectContaining({ value: expect.closeTo(10, 9) }),
+    });
+    expect(balanceBatch({ charge, cuts, residue, holdUp: null }).total).toMatchObject({
+      holdUpG: null,
+      missingG: { value: 5 },
+    });
+  });
+
+  test.each([
+    [4.56, true],
+    [4.54, false],
+    [5.44, true],
+    [5.46, false],
+  ])(
+    'with %d g of hold-up closes (%s) where twice the doubt covers what is missing',
+    (massG, closes) => {
+      // 5 g are missing without it; 2 √5 × 0.1 g = 0.447 g.
+      const { total } = balanceBatch({
+        charge,
+        cuts,
+        residue,
+        holdUp: liquid('Hold-up', massG, 60),
+      });
+      expect(total.closes).toBe(closes);
+    },
+  );
+
+  test('of nothing, or of water, is an error that names what is missing', () => {
+    expect(() => balanceBatch({ charge: liquid('', 0, 11), cuts, residue, holdUp: null })).toThrow(
+      /mass charged.*g/,
+    );
+    expect(() => balanceBatch({ charge: liquid('', 9, 0), cuts, residue, holdUp: null })).toThrow(
+      /ethanol charged.*g/,
+    );
+  });
+});
+
+test.each([
+  [50, 0.5, [49.02, 50.98]],
+  [0.2, 0.5, [0, 1.18]],
+  [99.8, 0.5, [98.82, 100]],
+])(
+  'a stated strength of %d % vol has its 95 %% interval, and never beyond the scale',
+  (value, doubt, [low, high]) => {
+    expect(
+      measuredStrength({ by: 'stated', strengthAbv: about(value, doubt) }).alcoholByVolume,
+    ).toEqual({ value, low: expect.closeTo(low ?? 0, 2), high: expect.closeTo(high ?? 0, 2) });
+  },
+);
+
+test.each([-0.1, 100.1, Number.NaN])('a stated strength of %d % vol is an error', (value) => {
+  expect(() => measuredStrength({ by: 'stated', strengthAbv: exactly(value) })).toThrow(
+    /strength.*% vol/,
+  );
+});

@@ -1,0 +1,205 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  checkedLine,
+  checksumOfLine,
+  createLogScanner,
+  encodeRecord,
+  firstPreviousChecksum,
+  inputsOfRecord,
+  packReading,
+  type Reading,
+  unpackReading,
+} from '#shared-core';
+import { crc32c } from '../../../shared-core/run-log/crc-32c.ts';
+import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
+import { longestRecordBytes } from '../../../shared-core/run-log/log-scanner.ts';
+
+const bytes = (of: (index: number) => number) =>
+  String.fromCharCode(...Array.from({ length: 32 }, (_, index) => of(index)));
+
+// RFC 3720, appendix B.4: the CRCs of 32 bytes each (there least significant byte first).
+test.each([
+  ['of zeroes', bytes(() => 0), 0x8a9136aa],
+  ['of ones', bytes(() => 0xff), 0x62a8ab43],
+  ['that count up', bytes((index) => index), 0x46dd794e],
+  ['that count down', bytes((index) => 31 - index), 0x113fdb5c],
+])(
+  'the checksum of 32 bytes %s is the one of the standard, whatever follows them',
+  (_, text, sum) => {
+    expect([crc32c(text), crc32c(`${text}more`, 32)]).toEqual([sum, sum]);
+  },
+);
+
+describe('a checked line', () => {
+  test('is the object, its last field the checksum of all before it in eight digits', () => {
+    const { line, checksum } = checkedLine({ kind: 'note', text: 'ä\u007f🍐' });
+    const covered = '{"kind":"note","text":"\\u00e4\\u007f\\ud83c\\udf50"';
+    expect(checksum).toBe(crc32c(covered).toString(16).padStart(8, '0'));
+    expect(line).toBe(`${covered},"crc":"${checksum}"}\n`);
+    expect(checksumOfLine(line.slice(0, -1))).toBe(checksum);
+  });
+
+  test('of any object is whole, eight digits also where the first is a nought, and not with another end', () => {
+    let withNought = 0;
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.string(), { minKeys: 1 }), (value) => {
+        const { line, checksum } = checkedLine(value);
+        const whole = line.slice(0, -1);
+        if (checksum.startsWith('0')) withNought += 1;
+        expect([checksumOfLine(whole), checksum.length]).toEqual([checksum, 8]);
+        expect(JSON.parse(whole)).toEqual({ ...value, crc: checksum });
+        for (const other of [line, whole.slice(0, -1), `${whole.slice(0, -1)} `, `x${whole}`])
+          expect(checksumOfLine(other)).toBeNull();
+      }),
+      { numRuns: 300, seed: 3 },
+    );
+    expect(withNought).toBeGreaterThan(0);
+  });
+});
+
+const reading = (other: Partial<Reading> = {}): Reading => ({
+  kind: 'reading',
+  timeS: 1.5,
+  channel: 'head',
+  value: 78.4,
+  unit: '°C',
+  quality: 'good',
+  ...other,
+});
+
+test('a reading is packed into as few fields as tell it, and comes back as it was', () => {
+  const readings = [
+    reading(),
+    reading({ unit: 'g', channel: 'receiver' }),
+    reading({ quality: 'suspect' }),
+    reading({ unit: 'kPa', quality: 'bad' }),
+  ];
+  expect(readings.map(packReading)).toEqual([
+    [1.5, 'head', 78.4],
+    [1.5, 'receiver', 78.4, 'g'],
+    [1.5, 'head', 78.4, '°C', 'suspect'],
+    [1.5, 'head', 78.4, 'kPa', 'bad'],
+  ]);
+  expect(readings.map((one) => unpackReading(packReading(one)))).toEqual(readings);
+});
+
+test('the monitor is given the readings, marks and links of a record, and nothing of any other', () => {
+  const mark = { kind: 'mark', timeS: 2, markId: 1, mark: { type: 'heat-on' } } as const;
+  const link = { kind: 'link', timeS: 3, state: 'lost', reason: 'unplugged' } as const;
+  const bodies = [
+    {
+      kind: 'readings' as const,
+      readings: [packReading(reading()), packReading(reading({ timeS: 2 }))],
+    },
+    mark,
+    link,
+    { kind: 'end', timeS: 4, how: 'clean' } as const,
+    { kind: 'unknown' } as const,
+  ];
+  expect(bodies.map((body) => inputsOfRecord({ body }))).toEqual([
+    [reading(), reading({ timeS: 2 })],
+    [mark],
+    [link],
+    [],
+    [],
+  ]);
+});
+
+const body = { kind: 'label', name: 'Pear', notes: '' } as const;
+const stamp = (seq: number) => ({ seq, monoS: 100.5 + seq, wallMs: 1_741_947_300_000 + seq });
+
+test('a record is read back with its stamp, its checksum and the one before it', () => {
+  const { line, checksum } = encodeRecord(body, stamp(7), 'cafe0123');
+  expect(decodeRecord(line.slice(0, -1))).toEqual({
+    record: { stamp: stamp(7), body },
+    checksum,
+    previousChecksum: 'cafe0123',
+  });
+});
+
+test.each([
+  ['no number', { prev: '00000000', monoS: 1, wallMs: 1, kind: 'label' }],
+  ['a broken number', { seq: 0.5, prev: '00000000', monoS: 1, wallMs: 1, kind: 'label' }],
+  ['a number below nought', { seq: -1, prev: '00000000', monoS: 1, wallMs: 1, kind: 'label' }],
+  ['a short chain', { seq: 1, prev: '0000', monoS: 1, wallMs: 1, kind: 'label' }],
+  ['no kind', { seq: 1, prev: '00000000', monoS: 1, wallMs: 1 }],
+  ['no clock', { seq: 1, prev: '00000000', kind: 'label' }],
+])('a whole line with %s is no record', (_, value) => {
+  expect(decodeRecord(checkedLine(value).line.slice(0, -1))).toBeUndefined();
+});
+
+test('a line whose checksum is right but which is no JSON is no record', () => {
+  const covered = '{"kind":';
+  const sum = crc32c(covered).toString(16).padStart(8, '0');
+  expect(decodeRecord(`${covered},"crc":"${sum}"}`)).toBeUndefined();
+});
+
+describe('what the scanner tells of damage', () => {
+  const chain = (count: number) => {
+    let previous = firstPreviousChecksum;
+    return Array.from({ length: count }, (_, seq) => {
+      const { line, checksum } = encodeRecord(body, stamp(seq), previous);
+      previous = checksum;
+      return line;
+    });
+  };
+  const lines = chain(4);
+  const [first = '', second = '', third = '', fourth = ''] = lines;
+  const scan = (text: string) => {
+    const scanner = createLogScanner();
+    const items = scanner
+      .push(text)
+      .map((item) => (item.kind === 'damage' ? [item.offset, item.bytes] : item.record.stamp.seq));
+    return [...items, scanner.end()];
+  };
+
+  test('is from which byte to which, right before the first record behind it', () => {
+    const noise = 'half a li\nne\n';
+    expect([
+      scan(first + noise + second),
+      scan(noise + first),
+      scan(first + second + noise),
+      scan(first + third),
+      scan(first + second + second + third),
+      scan(first + fourth + second + third),
+      scan(''),
+      scan(noise),
+    ]).toEqual([
+      [0, [first.length, noise.length], 1, null],
+      [[0, noise.length], 0, null],
+      [0, 1, { offset: first.length + second.length, bytes: noise.length }],
+      [0, [first.length, 0], 2, null],
+      [0, 1, [first.length + second.length, second.length], 2, null],
+      [
+        0,
+        [first.length, 0],
+        3,
+        { offset: first.length + fourth.length, bytes: second.length + third.length },
+      ],
+      [null],
+      [{ offset: 0, bytes: noise.length }],
+    ]);
+  });
+
+  test('does not swallow a whole record behind a line feed that was lost', () => {
+    const torn = second.slice(0, 30);
+    expect(scan(first + torn + third + fourth)).toEqual([
+      0,
+      [first.length, torn.length],
+      2,
+      3,
+      null,
+    ]);
+  });
+
+  test('holds for the longest record there may be, and one byte more is given up', () => {
+    const scanner = createLogScanner();
+    const push = (text: string) => scanner.push(text).map(({ kind }) => kind);
+    expect(push('x'.repeat(longestRecordBytes))).toEqual([]);
+    expect(scanner.end()).toEqual({ offset: 0, bytes: longestRecordBytes });
+    expect(push('x')).toEqual([]);
+    expect(push(`y\n${first}`)).toEqual(['damage', 'record']);
+    expect(scanner.end()).toBeNull();
+  });
+});
