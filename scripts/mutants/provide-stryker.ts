@@ -9,8 +9,8 @@ const version = '9.6.1';
 const packages = ['@stryker-mutator/core', '@stryker-mutator/vitest-runner'];
 
 /**
- * The entry file of the mutation tool; null when it could not be installed. It is no development dependency: 128 packages and 51 MB more
- * would double what everyone waits for at the first start. In a folder inside the project it finds the project's own Vitest.
+ * The entry file of the mutation tool; null when it could not be installed. It is no development dependency: nobody else is to wait for its
+ * 128 packages and 51 MB. In a folder inside the project it finds the project's own Vitest.
  */
 export async function provideStryker(report: (line: string) => void): Promise<string | null> {
   const folder = path.join(projectRoot, '.build', 'mutation-tools', version);
