@@ -63,7 +63,7 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   const first = await openProgram();
   const { page } = first.window;
   const { press, fill, steps } = counted();
-  await press(page.getByRole('dialog').getByRole('button', { name: 'Back' }));
+  await press(page.getByRole('dialog').getByRole('button', { name: 'Go on' }));
   await takeScreenshot(page, 'prepare-first', 'projector');
   await fill(page.getByLabel('Or type where the probe is'), cable.path);
   await press(page.getByRole('button', { name: 'Connect', exact: true }));
