@@ -66,7 +66,11 @@ function collectComplaints(page: Page): readonly string[] {
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`console: ${message.text()}`);
   });
-  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText;
+    // Given up by the window itself: a worker whose place was left while it loaded. What a server or the network failed to give has other names.
+    if (why !== 'net::ERR_ABORTED') complaints.push(`failed: ${request.url()} (${why})`);
+  });
   return complaints;
 }
 
