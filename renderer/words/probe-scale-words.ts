@@ -8,6 +8,9 @@ export interface ProbeScaleWords {
   readonly because: string;
 }
 
+/** A quarter of a 95 % range is about one standard deviation: less than that is not worth a direction. */
+const leastFoundShare = 1 / 4;
+
 /**
  * How far the probe's scale is believed to be off, and which of the two limits is which; null while
  * they are the same to the tenth that is shown, or nothing has been found of it yet.
@@ -20,9 +23,17 @@ export function probeScaleWords(band: PlateauBand, decimal: Decimal): ProbeScale
   const offset = (highK: number) => `${say(Math.abs(highK), 1, 'K')} ${highK > 0 ? 'high' : 'low'}`;
   const { low, high } = probeReadsHighRangeK;
   const onProbe = say(limitC + probeReadsHighK, 1, '°C');
+  const isFound = Math.abs(probeReadsHighK) > (high - low) * leastFoundShare;
   return {
-    finding: `reads about ${offset(probeReadsHighK)}`,
-    range: `between ${offset(low)} and ${offset(high)}`,
+    ...(isFound
+      ? {
+          finding: `reads about ${offset(probeReadsHighK)}`,
+          range: `between ${offset(low)} and ${offset(high)}`,
+        }
+      : {
+          finding: `true within ${say(Math.max(Math.abs(low), Math.abs(high)), 1, 'K')}`,
+          range: 'as far as this run shows',
+        }),
     because: `Vapour of ${say(leastStrengthAbv, 0, '% vol')} condenses at ${say(limitC, 1, '°C')} at ${say(pressureKPa, 1, 'kPa')}; this probe then shows ${onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.`,
   };
 }

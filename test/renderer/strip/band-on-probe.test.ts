@@ -67,6 +67,14 @@ describe('probeScaleWords', () => {
     });
   });
 
+  test('a probe of which the run has shown no direction is told to be true within its range', () => {
+    const undecided = { probeReadsHighK: 0.1, probeReadsHighRangeK: { low: -0.9, high: 0.8 } };
+    expect(probeScaleWords({ ...band, ...undecided }, '.')).toMatchObject({
+      finding: 'true within 0.9\u00a0K',
+      range: 'as far as this run shows',
+    });
+  });
+
   test('a probe that is off by less than what is shown needs no word', () => {
     expect(probeScaleWords({ ...band, probeReadsHighK: -0.04 }, '.')).toBe(null);
   });
