@@ -11,7 +11,6 @@ import path from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
 import { createRunLibrary, nodeFileLayer, systemClock } from '#main';
-import { defaultRunSettings, serialSourceSchema } from '#shared-core';
 import { countedReadings, startCountingProbe } from './attack/counting-probe.ts';
 import { startRecordingServices } from './gaps/recording-services.ts';
 import { quantile } from './measuring/quantile.ts';
@@ -23,13 +22,7 @@ const folder = await mkdtemp(path.join(tmpdir(), 'halted-'));
 const probe = startCountingProbe(20);
 const services = await startRecordingServices(folder);
 try {
-  const source = serialSourceSchema.parse({
-    kind: 'serial',
-    path: probe.path,
-    language: 'plain-text',
-  });
-  await services.ask('probe/connect', { source });
-  const { runId } = await services.ask('run/start', { settings: defaultRunSettings });
+  const runId = await services.record(probe.path);
   await pause(1000 * quietS);
   const from = probe.writtenS.length;
   await services.halt(haltS);

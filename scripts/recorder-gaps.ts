@@ -9,7 +9,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
-import { defaultRunSettings, pieceBytes, serialSourceSchema } from '#shared-core';
+import { defaultRunSettings, pieceBytes } from '#shared-core';
 import { linesPerKelvin, startCountingProbe } from './attack/counting-probe.ts';
 import { startRecordingServices } from './gaps/recording-services.ts';
 import { watchLog } from './gaps/watch-log.ts';
@@ -24,13 +24,7 @@ const [short, ofDay, large] = [fileOf(5000), fileOf(dayRows), fileOf(rows)];
 const probe = startCountingProbe(linesPerS);
 const services = await startRecordingServices(folder);
 try {
-  const source = serialSourceSchema.parse({
-    kind: 'serial',
-    path: probe.path,
-    language: 'plain-text',
-  });
-  await services.ask('probe/connect', { source });
-  const { runId } = await services.ask('run/start', { settings: defaultRunSettings });
+  const runId = await services.record(probe.path);
   await pause(2000);
   const log = watchLog(path.join(folder, runId, 'run.jsonl'));
 

@@ -31,7 +31,7 @@ import { setupPermissions } from './setup-permissions.ts';
 import { setupQuit } from './setup-quit.ts';
 import { setupReload } from './setup-reload.ts';
 import { setupSleep } from './setup-sleep.ts';
-import { utilityProbeWorker } from './utility-probe-worker.ts';
+import { utilitySideProcess } from './utility-side-process.ts';
 import { windowOptions } from './window-options.ts';
 
 const buildFolder = import.meta.dirname;
@@ -47,7 +47,7 @@ if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp).catch(sa
 else app.quit();
 
 const sideProcess = (fileName: string) =>
-  utilityProbeWorker(utilityProcess.fork(path.join(buildFolder, fileName)));
+  utilitySideProcess(utilityProcess.fork(path.join(buildFolder, fileName)));
 
 async function openApp(): Promise<void> {
   const session = await composeServices({

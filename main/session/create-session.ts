@@ -86,7 +86,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     probeHub.on('ports', (ports) => events.emit('ports', { ports: [...ports] })),
   ];
 
-  const exchange = createExchange({ ...setup, files, library, mayWrite, recording, events });
+  const onPack = (progress: EventBody<'pack'>) => events.emit('pack', progress);
+  const exchange = createExchange({ ...setup, files, library, mayWrite, recording, onPack });
   const desk =
     setup.startDesk === undefined
       ? null
@@ -97,7 +98,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
           app,
           mayWrite,
           underWay: recording.underWay,
-          onPack: (progress) => events.emit('pack', progress),
+          onPack,
         });
   const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
   const ferments = createFermentMemory({ files, clock, runsFolder, mayWrite });

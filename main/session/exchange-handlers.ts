@@ -1,5 +1,5 @@
 import { Buffer } from 'node:buffer';
-import { fail, type ServiceProblem, succeed } from '#shared-core';
+import { type EventBody, fail, type ServiceProblem, succeed } from '#shared-core';
 import {
   createPackShelf,
   exportRunAsCsv,
@@ -14,7 +14,6 @@ import {
   type RunToExport,
   runProblem,
 } from '../run-library/index.ts';
-import type { EventHub } from './event-hub.ts';
 import type { UnderWay } from './reading-handlers.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
@@ -25,7 +24,7 @@ type ExchangeRequest = Extract<
 
 export interface ExchangeSetup extends ImportSetup {
   readonly recording: UnderWay;
-  readonly events: Pick<EventHub, 'emit'>;
+  readonly onPack: (progress: EventBody<'pack'>) => void;
 }
 
 export interface Exchange {
@@ -36,9 +35,9 @@ export interface Exchange {
 
 /** Handlers of what comes in and goes out as files, and of measurements made after a run. */
 export function createExchange(setup: ExchangeSetup): Exchange {
-  const { library, recording, clock, createMonitor, files, events } = setup;
+  const { library, recording, clock, createMonitor, files, onPack } = setup;
   const uploads = createUploads();
-  const shelf = createPackShelf(files, (progress) => events.emit('pack', progress));
+  const shelf = createPackShelf(files, onPack);
 
   const handlers: Exchange['handlers'] = {
     async 'runs/book'({ runId, mark }) {

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { Field } from './field.tsx';
 
 interface NumberFieldProps {
   readonly name: string;
@@ -13,39 +13,25 @@ interface NumberFieldProps {
 
 /** A number typed as text, so that a decimal comma is as good as a point. */
 export function NumberField({ name, unit, text, onText, problem, hint, field }: NumberFieldProps) {
-  const id = useId();
-  const noteId = `${id}-note`;
   return (
-    <div className="field">
-      <label className="field-name" htmlFor={id}>
-        {name}
-      </label>
-      <div className="field-entry">
-        <input
-          id={id}
-          className="entry"
-          data-field={field}
-          data-kind="number"
-          inputMode="decimal"
-          autoComplete="off"
-          value={text}
-          aria-invalid={problem !== undefined}
-          aria-describedby={problem || hint ? noteId : undefined}
-          onChange={({ target }) => onText(target.value)}
-        />
-        <span>{unit}</span>
-      </div>
-      {problem !== undefined ? (
-        <p id={noteId} className="field-problem">
-          {problem}
-        </p>
-      ) : (
-        hint && (
-          <p id={noteId} className="small soft">
-            {hint}
-          </p>
-        )
+    <Field name={name} problem={problem} hint={hint}>
+      {({ id, noteId }) => (
+        <div className="field-entry">
+          <input
+            id={id}
+            className="entry"
+            data-field={field}
+            data-kind="number"
+            inputMode="decimal"
+            autoComplete="off"
+            value={text}
+            aria-invalid={problem !== undefined}
+            aria-describedby={noteId}
+            onChange={({ target }) => onText(target.value)}
+          />
+          <span>{unit}</span>
+        </div>
       )}
-    </div>
+    </Field>
   );
 }

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { Field } from './field.tsx';
 
 interface SelectFieldProps<T extends string> {
   readonly name: string;
@@ -8,33 +8,27 @@ interface SelectFieldProps<T extends string> {
 }
 
 /** One of many: a list that the platform draws. */
-export function SelectField<T extends string>({
-  name,
-  options,
-  value,
-  onValue,
-}: SelectFieldProps<T>) {
-  const id = useId();
+export function SelectField<T extends string>(props: SelectFieldProps<T>) {
+  const { name, options, value, onValue } = props;
   return (
-    <div className="field">
-      <label className="field-name" htmlFor={id}>
-        {name}
-      </label>
-      <select
-        id={id}
-        className="entry"
-        value={value}
-        onChange={({ target }) => {
-          const chosen = options.find((option) => option.value === target.value);
-          if (chosen) onValue(chosen.value);
-        }}
-      >
-        {options.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.label}
-          </option>
-        ))}
-      </select>
-    </div>
+    <Field name={name}>
+      {({ id }) => (
+        <select
+          id={id}
+          className="entry"
+          value={value}
+          onChange={({ target }) => {
+            const chosen = options.find((option) => option.value === target.value);
+            if (chosen) onValue(chosen.value);
+          }}
+        >
+          {options.map((option) => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
   );
 }

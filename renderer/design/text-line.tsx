@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { Field } from './field.tsx';
 
 interface TextLineProps {
   readonly name: string;
@@ -16,32 +16,24 @@ interface TextLineProps {
 /** One line of text that is taken letter by letter as typed. */
 export function TextLine(props: TextLineProps) {
   const { name, text, placeholder, problem, type = 'text', maxLength, field, onText } = props;
-  const id = useId();
-  const noteId = `${id}-note`;
   return (
-    <div className="field">
-      <label className="field-name" htmlFor={id}>
-        {name}
-      </label>
-      <input
-        id={id}
-        className="entry"
-        type={type}
-        spellCheck={false}
-        autoComplete="off"
-        placeholder={placeholder}
-        maxLength={maxLength}
-        data-field={field}
-        value={text}
-        aria-invalid={problem !== undefined}
-        aria-describedby={problem === undefined ? undefined : noteId}
-        onChange={({ target }) => onText(target.value)}
-      />
-      {problem !== undefined && (
-        <p id={noteId} className="field-problem">
-          {problem}
-        </p>
+    <Field name={name} problem={problem}>
+      {({ id, noteId }) => (
+        <input
+          id={id}
+          className="entry"
+          type={type}
+          spellCheck={false}
+          autoComplete="off"
+          placeholder={placeholder}
+          maxLength={maxLength}
+          data-field={field}
+          value={text}
+          aria-invalid={problem !== undefined}
+          aria-describedby={noteId}
+          onChange={({ target }) => onText(target.value)}
+        />
       )}
-    </div>
+    </Field>
   );
 }

@@ -1,5 +1,5 @@
 /** Squared paper with two axes, and the frame and table that go with a figure. */
-export type { Axis } from './axis.ts';
+export { type Axis, percentAxis } from './axis.ts';
 export { FigureFrame } from './figure-frame.tsx';
 export { NumbersTable } from './numbers-table.tsx';
 export { PlotPaper } from './plot-paper.tsx';

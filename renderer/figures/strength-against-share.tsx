@@ -1,6 +1,6 @@
 import { type Estimate, niceTicks } from '#shared-core';
 import { useWords } from '../words/index.ts';
-import type { Axis } from './axis.ts';
+import { type Axis, percentAxis } from './axis.ts';
 import { PlotPaper } from './plot-paper.tsx';
 import type { PlotScale } from './plot-scale.ts';
 
@@ -29,13 +29,7 @@ export function StrengthAgainstShare(props: StrengthAgainstShareProps) {
   const words = useWords();
   const weakest = points.reduce((low, point) => Math.min(low, point.strengthAbv.low), usualLowAbv);
   const lowAbv = Math.floor(weakest / 10) * 10;
-  const x: Axis = {
-    low: 0,
-    high: 1,
-    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-    name: 'share of the charge’s ethanol collected, %',
-    tickWords: (value) => words.number(100 * value, 0),
-  };
+  const x = percentAxis('share of the charge’s ethanol collected, %', words.number);
   const y: Axis = {
     low: lowAbv,
     high: 100,

@@ -7,7 +7,7 @@ import {
   niceTicks,
 } from '#shared-core';
 import type { PlotScale } from '../figures/index.ts';
-import { type Axis, FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import { type Axis, FigureFrame, NumbersTable, PlotPaper, percentAxis } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { boilingSentence, potBasisWords } from './boiling-words.ts';
 import { IntervalCross } from './interval-cross.tsx';
@@ -25,13 +25,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   const highestC = diagram[0]?.temperatureC ?? 100;
   const lowC = Math.floor(lowest.temperatureC - 2);
   const highC = Math.ceil(highestC + 1);
-  const x: Axis = {
-    low: 0,
-    high: 1,
-    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-    name: 'ethanol in liquid or vapour, mol %',
-    tickWords: (value) => words.number(100 * value, 0),
-  };
+  const x = percentAxis('ethanol in liquid or vapour, mol %', words.number);
   const y: Axis = {
     low: lowC,
     high: highC,

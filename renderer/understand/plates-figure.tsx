@@ -7,8 +7,8 @@ import {
   plateDiagram,
 } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
-import type { Axis, PlotScale } from '../figures/index.ts';
-import { FigureFrame, NumbersTable, PlotPaper } from '../figures/index.ts';
+import type { PlotScale } from '../figures/index.ts';
+import { FigureFrame, NumbersTable, PlotPaper, percentAxis } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
 import type { StillMoment } from './still-moment.ts';
@@ -53,8 +53,8 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
       sentence={sentence}
       drawing={
         <PlotPaper
-          x={moleAxis('ethanol in the liquid, mol %', words.number)}
-          y={moleAxis('ethanol in the vapour, mol %', words.number)}
+          x={percentAxis('ethanol in the liquid, mol %', words.number)}
+          y={percentAxis('ethanol in the vapour, mol %', words.number)}
           description={sentence}
         >
           {(scale) => (
@@ -116,16 +116,6 @@ function missingSentence({ vapour, pot }: StillMoment): string {
   if (pot === null)
     return 'The steps need the pot’s strength: book a volume, or put a probe in the pot.';
   return 'The vapour at the head is no richer than the pot: there is nothing to step off.';
-}
-
-function moleAxis(name: string, number: (value: number, decimals: number) => string): Axis {
-  return {
-    low: 0,
-    high: 1,
-    ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-    name,
-    tickWords: (value) => number(100 * value, 0),
-  };
 }
 
 interface EquilibriumLinesProps {

@@ -1,12 +1,22 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
 import { setTimeout as pause } from 'node:timers/promises';
-import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
+import {
+  defaultRunSettings,
+  type RequestAnswer,
+  type RequestBody,
+  type RequestName,
+  type Result,
+  type ServiceProblem,
+  serialSourceSchema,
+} from '#shared-core';
 
 /** Services in a process of their own. */
 export interface RecordingServices {
   /** The answer; a refusal ends the measurement. */
   ask<N extends RequestName>(name: N, body: RequestBody<N>): Promise<RequestAnswer<N>>;
+  /** Records what a probe writes on this port, as plain text; the id of the run. */
+  record(path: string): Promise<string>;
   /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
   longestPieceMs(): Promise<number>;
   /** Halts the process, as a suspended or starved one is, and lets it go on [s]. */
@@ -45,9 +55,16 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
     return result.value;
   }
 
+  const ask = <N extends RequestName>(name: N, body: RequestBody<N>) =>
+    send(name, body) as Promise<RequestAnswer<N>>;
+
   return {
-    ask: <N extends RequestName>(name: N, body: RequestBody<N>) =>
-      send(name, body) as Promise<RequestAnswer<N>>,
+    ask,
+    async record(path) {
+      const source = serialSourceSchema.parse({ kind: 'serial', path, language: 'plain-text' });
+      await ask('probe/connect', { source });
+      return (await ask('run/start', { settings: defaultRunSettings })).runId;
+    },
     longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
     async halt(seconds) {
       child.kill('SIGSTOP');

@@ -6,6 +6,7 @@ import {
   exerciseLevels,
   markingSheetOf,
   overlayFigure,
+  type PrintedDocument,
   plateFigure,
   type RunStudy,
   reportOf,
@@ -62,6 +63,11 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
   // A class's pictures of each run would take longer than all else together: as vectors they are there all the same.
   const withPictures = studies.length <= mostWithPictures;
   const isWanted = ({ path }: PackFile) => withPictures || !path.endsWith('.png');
+  let made: PrintedDocument | null = null;
+  const report = () => {
+    made ??= reportOf(studies);
+    return made;
+  };
   const files: PackFile[] = [
     ...formats.flatMap((format) => [
       ...each((study, stem) => [rawFile(study, stem, format)]),
@@ -85,8 +91,8 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
     ...notebooks(),
     ...each((study, stem) => figureFiles(study, stem).filter(isWanted)),
     ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
-    { path: 'report.pdf', content: lazily(() => printDocument(reportOf(studies), createdMs)) },
-    ...(withPictures ? [wordReport(studies, createdMs)] : []),
+    printed('report.pdf', report, createdMs),
+    ...(withPictures ? [writtenOn('report.docx', report, createdMs)] : []),
     ...each((study, stem) =>
       exerciseLevels.flatMap((level) => [
         printed(`worksheets/${stem}-${level}.pdf`, () => worksheetOf(study, level), createdMs),
@@ -155,20 +161,12 @@ function drawn(path: string, drawing: Drawing | null): readonly PackFile[] {
   ];
 }
 
-function printed(
-  path: string,
-  document: () => ReturnType<typeof worksheetOf>,
-  createdMs: number,
-): PackFile {
+function printed(path: string, document: () => PrintedDocument, createdMs: number): PackFile {
   return { path, content: lazily(() => printDocument(document(), createdMs)) };
 }
 
-function wordReport(studies: readonly RunStudy[], createdMs: number): PackFile {
-  return {
-    path: 'report.docx',
-    content: lazily(() => writeWord(reportOf(studies), createdMs)),
-    stored: true,
-  };
+function writtenOn(path: string, document: () => PrintedDocument, createdMs: number): PackFile {
+  return { path, content: lazily(() => writeWord(document(), createdMs)), stored: true };
 }
 
 async function* lazily(make: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {

@@ -1,4 +1,5 @@
 import type { Block } from '#shared-core';
+import { type Question, questionHeading } from '../question-heading.ts';
 import { drawFigure } from './draw-figure.ts';
 import { drawTable } from './draw-table.ts';
 import {
@@ -90,14 +91,11 @@ function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
   pdf.y += 4;
 }
 
-function drawQuestion(
-  pdf: Pdf,
-  { number, title, marks }: Extract<Block, { kind: 'question' }>,
-): void {
+function drawQuestion(pdf: Pdf, question: Question): void {
   keepTogether(pdf, 150);
   pdf.y += 10;
   setFont(pdf, 'bold', 11.5);
-  write(pdf, `${number}  ${title}  [${marks} ${marks === 1 ? 'mark' : 'marks'}]`, 'bold');
+  write(pdf, questionHeading(question), 'bold');
   pdf.y += 3;
 }
 

@@ -13,6 +13,7 @@ import {
 } from 'docx';
 import { type Block, type DocumentTable, keepUnits } from '#shared-core';
 import { renderPng } from '../print/render-png.ts';
+import { questionHeading } from '../question-heading.ts';
 import { captionStyle, cautionStyle, contentWidthTwip, numberedList } from './word-styles.ts';
 
 /** The word processor wants the size of a picture in dots of a screen. */
@@ -48,12 +49,7 @@ export async function wordBlocks(block: Block, list: number): Promise<readonly F
     case 'figure':
       return await figureWithCaption(block);
     case 'question':
-      return [
-        heading(
-          `${block.number}  ${block.title}  [${block.marks} ${block.marks === 1 ? 'mark' : 'marks'}]`,
-          'HEADING_3',
-        ),
-      ];
+      return [heading(questionHeading(block), 'HEADING_3')];
     case 'answer-lines':
       return Array.from({ length: block.count }, () => lineToWriteOn());
     case 'page-break':

@@ -1,6 +1,5 @@
 import {
   createLineSplitter,
-  createPowerOnScreen,
   type LineOutcome,
   latin1Bytes,
   printable,
@@ -15,7 +14,8 @@ export interface AskingManner {
   /** In the order in which they are tried. */
   readonly questions: readonly string[];
   readonly lineEnd: '\n' | '\r\n';
-  readonly read: (line: string) => Result<LineOutcome, LineOutcome>;
+  /** A reader of answers for one opening of the port; it fails with what is no answer to the question. */
+  readonly reader: () => (line: string) => Result<LineOutcome, LineOutcome>;
 }
 
 const patienceS = 2;
@@ -28,7 +28,7 @@ const firstAskAfterS = 0.3;
 export function createAskingTalk(manner: AskingManner, everyS: number, wire: TalkWire): Talk {
   const { identifyQuestion, questions, lineEnd } = manner;
   const splitter = createLineSplitter();
-  let powerOn = createPowerOnScreen();
+  let read = manner.reader();
   let identity: string | null = null;
   let awaiting: { readonly question: string; readonly sinceS: number } | null = null;
   let nextAskS = 0;
@@ -57,20 +57,19 @@ export function createAskingTalk(manner: AskingManner, everyS: number, wire: Tal
       identity = printable(line);
       return null;
     }
-    const heard = manner.read(line);
+    const heard = read(line);
     if (!heard.ok) {
       failed();
       return heard.error;
     }
     failures = 0;
-    const { values } = heard.value;
-    return { ...heard.value, values: values.map((value) => powerOn.screen(value)) };
+    return heard.value;
   }
 
   return {
     opened(atS) {
       splitter.restart();
-      powerOn = createPowerOnScreen();
+      read = manner.reader();
       awaiting = null;
       identified = false;
       nextAskS = atS + firstAskAfterS;

@@ -12,16 +12,18 @@ type Source = Pick<SerialSource, 'unit' | 'decimalComma' | 'askEveryS' | 'channe
 
 /** For balances that send their mass only when they are asked. */
 export function createBalanceTalk(source: Source, wire: TalkWire): Talk {
-  const reader = createLineReader({ ...source, language: 'plain-text', pattern: null });
   const manner = {
     identifyQuestion: null,
     questions: usualQuestions,
     lineEnd: '\r\n',
-    read: (line: string) => {
-      const outcome = reader.read(line);
-      // A balance that is overloaded has understood the question.
-      const isAnswer = outcome.rejections.every(({ kind }) => kind === 'no-value');
-      return isAnswer ? succeed(outcome) : fail(outcome);
+    reader() {
+      const lines = createLineReader({ ...source, language: 'plain-text', pattern: null });
+      return (line: string) => {
+        const outcome = lines.read(line);
+        // A balance that is overloaded has understood the question.
+        const isAnswer = outcome.rejections.every(({ kind }) => kind === 'no-value');
+        return isAnswer ? succeed(outcome) : fail(outcome);
+      };
     },
   } as const;
   return createAskingTalk(manner, source.askEveryS ?? 1, wire);

@@ -1,4 +1,11 @@
-import { fail, meaningOf, parseScpiAnswer, type SerialSource, succeed } from '#shared-core';
+import {
+  createPowerOnScreen,
+  fail,
+  meaningOf,
+  parseScpiAnswer,
+  type SerialSource,
+  succeed,
+} from '#shared-core';
 import { createAskingTalk } from './asking-talk.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
@@ -19,10 +26,14 @@ export function createScpiTalk(source: Source, wire: TalkWire): Talk {
     identifyQuestion,
     questions: source.question == null ? usualQuestions : [source.question],
     lineEnd: '\n',
-    read: (line: string) => {
-      const parsed = parseScpiAnswer(line);
-      if (!parsed.ok) return fail({ text: line, values: [], rejections: [parsed.error] });
-      return succeed({ text: line, ...meaningOf(parsed.value, { ...source, language: 'scpi' }) });
+    reader() {
+      const powerOn = createPowerOnScreen();
+      return (line: string) => {
+        const parsed = parseScpiAnswer(line);
+        if (!parsed.ok) return fail({ text: line, values: [], rejections: [parsed.error] });
+        const { values, rejections } = meaningOf(parsed.value, { ...source, language: 'scpi' });
+        return succeed({ text: line, values: values.map(powerOn.screen), rejections });
+      };
     },
   } as const;
   return createAskingTalk(manner, source.askEveryS ?? 1, wire);

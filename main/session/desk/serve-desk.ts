@@ -42,11 +42,7 @@ export function serveDesk({ port, clock, files, exit }: DeskParts): void {
       createMonitor,
       app,
       recording,
-      events: {
-        emit: (name, body) => {
-          if (name === 'pack') post({ type: 'pack', progress: body as never });
-        },
-      },
+      onPack: (progress) => post({ type: 'pack', progress }),
     });
     const handlers: Partial<RequestHandlers> = {
       ...exchange.handlers,

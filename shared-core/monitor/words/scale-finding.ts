@@ -1,6 +1,6 @@
 import type { PlateauBand } from '../../snapshot/index.ts';
+import { weightedQuantiles } from '../../uncertainty/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import type { ScaleBelief } from '../situation/scale-belief.ts';
 
 type ScaleFinding = Pick<PlateauBand, 'probeReadsHighK' | 'probeReadsHighRangeK'>;
 
@@ -10,20 +10,9 @@ type ScaleFinding = Pick<PlateauBand, 'probeReadsHighK' | 'probeReadsHighRangeK'
  */
 export function scaleFinding({ bias, situation, stage }: MonitorFacts): ScaleFinding {
   if (stage === 'warm-up') return { probeReadsHighK: 0, probeReadsHighRangeK: null };
-  return {
-    probeReadsHighK: bias.meanK,
-    probeReadsHighRangeK:
-      situation.lowestLevelC === null
-        ? null
-        : { low: quantileK(bias, 0.025), high: quantileK(bias, 0.975) },
-  };
-}
-
-function quantileK({ offsetsK, weights }: ScaleBelief, probability: number): number {
-  let sum = 0;
-  const reached = weights.findIndex((weight) => {
-    sum += weight;
-    return sum >= probability;
-  });
-  return offsetsK.at(reached) ?? 0;
+  const { meanK, offsetsK, weights } = bias;
+  if (situation.lowestLevelC === null)
+    return { probeReadsHighK: meanK, probeReadsHighRangeK: null };
+  const [low = meanK, high = meanK] = weightedQuantiles(offsetsK, weights, [0.025, 0.975]);
+  return { probeReadsHighK: meanK, probeReadsHighRangeK: { low, high } };
 }

@@ -16,7 +16,7 @@ import { runCommand } from '../../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
 import type { PackedReading } from '../../../shared-core/run-log/packed-reading.ts';
 import { logHeader } from '../support/log-header.ts';
-import { ask, head, setUpSession } from '../support/session-bench.ts';
+import { ask, head, setUpSession, takeIn } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 async function doubtsIn(runsFolder: string): Promise<readonly TimeDoubt[]> {
@@ -197,15 +197,7 @@ describe('nothing is doubted of', () => {
       (_, second) => `${60 * Math.floor(second / 60)};${20 + second / 16}`,
     );
     const { session, runsFolder } = await setUpSession();
-    const content = Buffer.from(['time (s);head (°C)', ...rows].join('\n'));
-    const { importId } = await ask(session, 'imports/begin', { bytes: content.length });
-    await ask(session, 'imports/add', { importId, base64: content.toString('base64') });
-    await ask(session, 'imports/finish', {
-      importId,
-      encoding: 'auto',
-      mapping: null,
-      settings: defaultRunSettings,
-    });
+    await takeIn(session, ['time (s);head (°C)', ...rows].join('\n'));
     expect(await doubtsIn(runsFolder)).toEqual([]);
   });
 });

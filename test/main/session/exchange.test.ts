@@ -20,7 +20,14 @@ import {
 } from '#shared-core';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
-import { ask, fetchTable, setUpSession as setUp, teacher } from '../support/session-bench.ts';
+import {
+  ask,
+  fetchTable,
+  importTable,
+  setUpSession as setUp,
+  takeIn,
+  teacher,
+} from '../support/session-bench.ts';
 
 const packMinutes = 180_000;
 /** Going through a run several times takes its seconds on a busy machine. */
@@ -35,26 +42,13 @@ const pearCsv = [
   ...writeReadingsCsv({ inputs: pearInputs, stages: null, endS: pear.endS }, 'csv'),
 ].join('');
 
-type ImportSays = Partial<
-  Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping' | 'settings' | 'startedAtIso'>
->;
+type ImportSays = Parameters<typeof takeIn>[2];
 
-async function importBytes(session: Session, content: Uint8Array, says: ImportSays = {}) {
-  const { importId } = await ask(session, 'imports/begin', { bytes: content.length });
-  const piece = 100_000;
-  for (let from = 0; from < content.length; from += piece) {
-    const base64 = Buffer.from(content.subarray(from, from + piece)).toString('base64');
-    await ask(session, 'imports/add', { importId, base64 });
-  }
-  const body = { importId, encoding: 'auto', mapping: null, settings, ...says } as const;
-  return session.handle('imports/finish', body, teacher);
-}
+const importBytes = (session: Session, content: Uint8Array, says: ImportSays = {}) =>
+  importTable(session, content, { settings, ...says });
 
-async function importRun(session: Session, csv: string, says: ImportSays = {}): Promise<string> {
-  const imported = await importBytes(session, Buffer.from(csv), says);
-  if (!imported.ok) throw new Error(JSON.stringify(imported.error));
-  return (imported.value as RequestAnswer<'imports/finish'>).runId;
-}
+const importRun = async (session: Session, csv: string, says: ImportSays = {}): Promise<string> =>
+  (await takeIn(session, csv, { settings, ...says })).runId;
 
 async function readWhole(session: Session, runId: string): Promise<RunPage> {
   return ask(session, 'runs/read', { runId, fromIndex: 0 });

@@ -2,7 +2,13 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { defaultRunSettings, type Result, requests, type ServiceProblem } from '#shared-core';
-import { ask, setUpSession as setUp, teacher, temperatureC } from '../support/session-bench.ts';
+import {
+  ask,
+  setUpSession as setUp,
+  takeIn,
+  teacher,
+  temperatureC,
+} from '../support/session-bench.ts';
 
 describe('requests to a session', () => {
   test('imports a CSV as a run and reports the rows it could not use by their line', async () => {
@@ -10,15 +16,7 @@ describe('requests to a session', () => {
     const rows = Array.from({ length: 1800 }, (_, second) => `${second};${temperatureC(second)}`);
     rows[3] = '3;oops';
     const csv = `Time (s);Head (°C)\n${rows.join('\n').replaceAll('.', ',')}\n`;
-    const content = Buffer.from(csv);
-    const { importId } = await ask(session, 'imports/begin', { bytes: content.length });
-    await ask(session, 'imports/add', { importId, base64: content.toString('base64') });
-    const imported = await ask(session, 'imports/finish', {
-      importId,
-      encoding: 'auto',
-      mapping: null,
-      settings: defaultRunSettings,
-    });
+    const imported = await takeIn(session, csv);
     expect(imported.rejectedRows).toEqual([
       'Line 5: "oops" in the column "Head (°C)" is not a number.',
     ]);

@@ -7,7 +7,6 @@ import {
   booksOfRun,
   defaultRunSettings,
   type RequestAnswer,
-  type RequestBody,
   type RunInput,
   type RunPage,
   readSettingsFile,
@@ -15,7 +14,7 @@ import {
 } from '#shared-core';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
-import { ask, setUpSession as setUp, teacher } from '../support/session-bench.ts';
+import { ask, setUpSession as setUp, takeIn, teacher } from '../support/session-bench.ts';
 
 /** Going through a run several times takes its minutes on a busy machine. */
 const patience = { timeout: 180_000 };
@@ -28,19 +27,11 @@ const pearCsv = [
   ...writeReadingsCsv({ inputs: pearInputs, stages: null, endS: pear.endS }, 'csv'),
 ].join('');
 
-async function takeIn(
+const takeInAs = async (
   session: Session,
   csv: string,
-  says: Partial<RequestBody<'imports/finish'>> = {},
-): Promise<string> {
-  const content = Buffer.from(csv);
-  const { importId } = await ask(session, 'imports/begin', { bytes: content.length });
-  await ask(session, 'imports/add', { importId, base64: content.toString('base64') });
-  const body = { importId, encoding: 'auto', mapping: null, settings, ...says } as const;
-  const taken = await session.handle('imports/finish', body, teacher);
-  if (!taken.ok) throw new Error(JSON.stringify(taken.error));
-  return (taken.value as RequestAnswer<'imports/finish'>).runId;
-}
+  says: Parameters<typeof takeIn>[2] = {},
+): Promise<string> => (await takeIn(session, csv, { settings, ...says })).runId;
 
 const read = (session: Session, runId: string): Promise<RunPage> =>
   ask(session, 'runs/read', { runId, fromIndex: 0 });
@@ -49,7 +40,7 @@ describe('an imported run', patience, () => {
   test('began when its file or the person says, never at the moment of import', async () => {
     const { session } = await setUp();
     const start = async (csv: string, startedAtIso: string | null = null) =>
-      (await read(session, await takeIn(session, csv, { startedAtIso }))).summary;
+      (await read(session, await takeInAs(session, csv, { startedAtIso }))).summary;
     const local = await start('Time,Head (°C)\n2026-03-18 09:15:00,20\n2026-03-18 09:16:00,21\n');
     expect(new Date(local.startedAtIso).getTime()).toBe(new Date(2026, 2, 18, 9, 15).getTime());
     expect(local.imported).toBe(true);
@@ -68,7 +59,7 @@ describe('an imported run', patience, () => {
 describe('a correction of charge and pressure', patience, () => {
   test('counts for books and verdicts, with its reason, and leaves the log as it was', async () => {
     const { session, runsFolder } = await setUp();
-    const runId = await takeIn(session, pearCsv, {
+    const runId = await takeInAs(session, pearCsv, {
       settings: { ...settings, charge: { ...settings.charge, volumeMl: 500 } },
     });
     const log = path.join(runsFolder, runId, 'run.jsonl');
@@ -97,7 +88,7 @@ describe('the settings that go with a pack', patience, () => {
   test('taken in with the raw table give the same verdicts; the table alone does not', async () => {
     const { session } = await setUp();
     const own = { ...settings, leastStrengthAbv: 88 };
-    const runId = await takeIn(session, pearCsv, { settings: own });
+    const runId = await takeInAs(session, pearCsv, { settings: own });
     await ask(session, 'packs/make', { packId: 'p', runIds: [runId] });
     const pieces: Buffer[] = [];
     for (let from: number | null = 0; from !== null; ) {
@@ -117,11 +108,14 @@ describe('the settings that go with a pack', patience, () => {
     const first = await read(session, runId);
     const again = await read(
       session,
-      await takeIn(session, raw, { settings: kept.value.settings }),
+      await takeInAs(session, raw, { settings: kept.value.settings }),
     );
     const verdictsOf = ({ settings: so, inputs, endS }: RunPage) => analyseRun(so, inputs, endS);
     expect(verdictsOf(again)).toEqual(verdictsOf(first));
-    const alone = await read(session, await takeIn(session, raw, { settings: defaultRunSettings }));
+    const alone = await read(
+      session,
+      await takeInAs(session, raw, { settings: defaultRunSettings }),
+    );
     expect(verdictsOf(alone)).not.toEqual(verdictsOf(first));
   });
 });

@@ -6,6 +6,7 @@ import {
   serialSourceSchema,
   succeed,
 } from '#shared-core';
+import { noProbeStatus } from '../../../main/probe/probe-status.ts';
 import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
 
 /** A probe hub whose readings the test makes. */
@@ -23,17 +24,11 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
       ? serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' })
       : demoSourceSchema.parse({ kind: 'demo', timeScale });
   let status: ProbeStatus = {
+    ...noProbeStatus,
     state: 'hearing',
     source,
-    path: null,
-    lastLine: null,
     channels: ['head'],
-    latest: [],
     readingsPerS: 1,
-    rejectedLines: 0,
-    droppedBytes: 0,
-    problem: null,
-    advice: null,
   };
   const listeners = new Map<string, Set<(...body: never[]) => void>>();
   const heatMarks: MarkType[] = [];

@@ -9,6 +9,7 @@ import {
 } from '#main';
 import {
   createMonitor,
+  defaultRunSettings,
   type Monitor,
   type RequestAnswer,
   type RequestBody,
@@ -60,6 +61,40 @@ export async function ask<N extends RequestName>(
   const result = await session.handle(name, body, teacher);
   if (!result.ok) throw new Error(`${name}: ${JSON.stringify(result.error)}`);
   return result.value as RequestAnswer<N>;
+}
+
+const pieceBytes = 100_000;
+
+/** The answer to a table that is taken in, brought piece by piece as a window does. */
+export async function importTable(
+  session: Session,
+  content: Uint8Array | string,
+  says: Partial<RequestBody<'imports/finish'>> = {},
+): ReturnType<Session['handle']> {
+  const bytes = Buffer.from(content);
+  const { importId } = await ask(session, 'imports/begin', { bytes: bytes.length });
+  for (let from = 0; from < bytes.length; from += pieceBytes) {
+    const base64 = bytes.subarray(from, from + pieceBytes).toString('base64');
+    await ask(session, 'imports/add', { importId, base64 });
+  }
+  const usual = {
+    importId,
+    encoding: 'auto',
+    mapping: null,
+    settings: defaultRunSettings,
+  } as const;
+  return session.handle('imports/finish', { ...usual, ...says }, teacher);
+}
+
+/** A table taken in as a run; a refusal fails the test. */
+export async function takeIn(
+  session: Session,
+  content: Uint8Array | string,
+  says: Partial<RequestBody<'imports/finish'>> = {},
+): Promise<RequestAnswer<'imports/finish'>> {
+  const taken = await importTable(session, content, says);
+  if (!taken.ok) throw new Error(JSON.stringify(taken.error));
+  return taken.value as RequestAnswer<'imports/finish'>;
 }
 
 /** A run as a table, fetched piece by piece as a window does. */

@@ -2,6 +2,7 @@
 import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import { createMonitor, type Snapshot } from '#shared-core';
+import { noProbeStatus } from '../../../main/probe/probe-status.ts';
 import { Countdown, LessonRows } from '../../../renderer/lesson/index.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import type { ForecastView } from '../../../shared-core/stages/forecast-view.ts';
@@ -45,17 +46,11 @@ function show(
     parts.bench.getState().dispatch({
       type: 'probe',
       probe: {
+        ...noProbeStatus,
         state: 'hearing',
         source: { kind: 'demo', rig: 'glass-bead-column', timeScale, seed: 1 },
-        path: null,
-        lastLine: null,
         channels: ['head'],
-        latest: [],
         readingsPerS: 1,
-        rejectedLines: 0,
-        droppedBytes: 0,
-        problem: null,
-        advice: null,
       },
     });
     const { view } = parts.live.getState();

@@ -6,7 +6,7 @@ const summary = (folder: string, isFolder = true) => {
   return scope && [scope.mutate, scope.tests[0], scope.keepsThread];
 };
 
-test('a folder is held against the tests at its own path, or at the nearest one above that has any', () => {
+test('a folder is held against the tests at its own path, or at the nearest one above with tests', () => {
   expect([
     summary('shared-core/frame'),
     summary('shared-core/frame/latin-1.ts', false),

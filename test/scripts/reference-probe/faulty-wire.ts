@@ -59,7 +59,7 @@ export function* linesOfFaultyWire(
   let unended = '';
   for (let second = 0; second < seconds; second++) {
     sensor.temperatureC = headC(second);
-    const [last = '', ...lines] = (unended + latin1(board.run(1))).split('\r\n').reverse();
+    const [last = '', ...lines] = (unended + board.run(1)).split('\r\n').reverse();
     unended = last;
     for (const text of lines.reverse()) {
       yield {
@@ -95,8 +95,4 @@ function faultinessAt(foundS: number, faults: readonly Fault[]): HeardLine['wasF
   const silences = near.filter(({ kind }) => kind === 'pulled' || kind === 'short');
   if (silences.some(({ fromS, untilS }) => fromS < askedS && untilS > foundS)) return 'always';
   return near.length === 0 ? 'never' : 'partly';
-}
-
-function latin1(bytes: Uint8Array): string {
-  return Buffer.from(bytes).toString('latin1');
 }

@@ -28,8 +28,7 @@ function twoSensorBoard() {
   const pot = createOneWireSensor(0x11);
   const board = createBoard(twoSensors);
   const wire = wireSensors(board, [pot, head]);
-  const lines = (seconds: number) =>
-    Buffer.from(board.run(seconds)).toString('latin1').trimEnd().split('\r\n');
+  const lines = (seconds: number) => board.run(seconds).trimEnd().split('\r\n');
   return { head, pot, wire, lines };
 }
 

@@ -11,8 +11,7 @@ beforeAll(async () => {
 test('the Pt100 sketch sends the resistance to a step of the converter, and nan while its wire is broken or its amplifier was off', () => {
   const board = createBoard(flash);
   const converter = wireConverter(board);
-  const lines = (seconds: number) =>
-    Buffer.from(board.run(seconds)).toString('latin1').trimEnd().split('\r\n');
+  const lines = (seconds: number) => board.run(seconds).trimEnd().split('\r\n');
   // 130.19 Ω is 78.15 °C: test/reference/iec60751_pt100.csv. A step of the converter is 430 Ω / 32768.
   converter.resistanceOhm = 130.19;
   const whole = Number(

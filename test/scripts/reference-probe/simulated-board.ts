@@ -31,8 +31,8 @@ export interface SimulatedBoard {
   nowUs(): number;
   /** Does it after so many microseconds. */
   after(delayUs: number, act: () => void): void;
-  /** Runs on for so long, and gives the bytes that it sent. */
-  run(seconds: number): Uint8Array;
+  /** Runs on for so long, and gives what it sent. */
+  run(seconds: number): string;
 }
 
 export function createBoard(flash: Uint16Array): SimulatedBoard {
@@ -61,7 +61,7 @@ export function createBoard(flash: Uint16Array): SimulatedBoard {
           cpu.tick();
         }
       }
-      return Uint8Array.from(sent.splice(0));
+      return String.fromCharCode(...sent.splice(0));
     },
   };
 }

@@ -1,9 +1,16 @@
 import process from 'node:process';
 import { expect, onTestFinished, test } from 'vitest';
-import { forkDesk, type Session, type SideProcess } from '#main';
+import { forkDesk, type SideProcess } from '#main';
 import { defaultRunSettings, type RequestBody, type RequestName } from '#shared-core';
 import { until } from '../../probe/support/until.ts';
-import { ask, fetchTable, head, setUpSession, teacher } from '../../support/session-bench.ts';
+import {
+  ask,
+  fetchTable,
+  head,
+  setUpSession,
+  takeIn,
+  teacher,
+} from '../../support/session-bench.ts';
 
 const table = `time_s,head_c\n${Array.from({ length: 400 }, (_, row) => `${row},${(20 + row / 16).toFixed(2)}\n`).join('')}`;
 
@@ -26,22 +33,10 @@ async function setUp() {
   return { ...bench, desks, signal };
 }
 
-async function takeIn(session: Session) {
-  const bytes = Buffer.from(table);
-  const { importId } = await ask(session, 'imports/begin', { bytes: bytes.length });
-  await ask(session, 'imports/add', { importId, base64: bytes.toString('base64') });
-  return ask(session, 'imports/finish', {
-    importId,
-    encoding: 'auto',
-    mapping: null,
-    settings: defaultRunSettings,
-  });
-}
-
 test('what goes through whole runs is answered by a process beside this one as it would be by this one', async () => {
   const beside = await setUp();
   const within = await setUpSession({ runsFolder: beside.runsFolder });
-  const { runId } = await takeIn(beside.session);
+  const { runId } = await takeIn(beside.session, table);
   const progress: number[] = [];
   beside.session.on('pack', ({ done }) => progress.push(done));
   await ask(beside.session, 'packs/make', { packId: 'pack', runIds: [runId] });
@@ -61,6 +56,23 @@ test('what goes through whole runs is answered by a process beside this one as i
   const [there, here] = await Promise.all(tables);
   expect(there).toBe(here);
   expect({ desks: beside.desks.length, last: progress.at(-1) }).toEqual({ desks: 1, last: 100 });
+}, 120_000);
+
+test('what the services change of a run is seen there at once, also when it was read before', async () => {
+  const { session } = await setUp();
+  const { runId } = await takeIn(session, table);
+  const seen = async () => {
+    const { summary, settings } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+    const { runs } = await ask(session, 'runs/list', {});
+    return [summary.name, settings.charge.volumeMl, ...runs.map(({ name }) => name)];
+  };
+  await seen();
+  await ask(session, 'runs/rename', { runId, name: 'Column of beads', notes: '' });
+  const charge = { ...defaultRunSettings.charge, volumeMl: 240 };
+  await ask(session, 'runs/correct', { runId, correction: { charge, reason: 'half of it' } });
+  expect(await seen()).toEqual(['Column of beads', 240, 'Column of beads']);
+  await ask(session, 'runs/trash', { runId });
+  expect(await ask(session, 'runs/list', {})).toEqual({ runs: [] });
 }, 120_000);
 
 test('a run that is being recorded is read to its newest reading, and listed once', async () => {

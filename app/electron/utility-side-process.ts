@@ -8,7 +8,7 @@ export type UtilityChild = Pick<UtilityProcess, 'pid' | 'postMessage' | 'kill'> 
 };
 
 /** A process beside the services hosted by Electron: a native module that fails there takes nothing else along. */
-export function utilityProbeWorker(child: UtilityChild): SideProcess {
+export function utilitySideProcess(child: UtilityChild): SideProcess {
   return {
     processId: child.pid ?? null,
     post: (message) => child.postMessage(message),

@@ -1,11 +1,11 @@
 import { EventEmitter } from 'node:events';
 import { expect, test } from 'vitest';
-import { utilityProbeWorker } from '../../../app/electron/utility-probe-worker.ts';
+import { utilitySideProcess } from '../../../app/electron/utility-side-process.ts';
 
 test('the serial process is heard, told, seen to end, and killed only when asked for', () => {
   const child = new EventEmitter();
   const calls: unknown[] = [];
-  const worker = utilityProbeWorker(
+  const worker = utilitySideProcess(
     Object.assign(child, {
       pid: 7,
       postMessage: (message: unknown) => calls.push(['post', message]),
