@@ -56,6 +56,7 @@ export {
   type EventBody,
   type EventName,
   events,
+  type KeptWarm,
   type KnownRigs,
   keptRigSchema,
   type LessonScript,
@@ -97,6 +98,7 @@ export {
   setUpSchema,
   type UnfinishedRun,
   type Unreadable,
+  type WarmthReport,
   type WireHello,
   type WireMessage,
   type WireRequest,
@@ -192,6 +194,20 @@ export {
   type StatedFerment,
   statedFermentSchema,
 } from './ferment-log/index.ts';
+export {
+  createWarmthWatch,
+  gatherSpans,
+  stretchBegins,
+  tallyWarmth,
+  usualWarmthBand,
+  type WarmthAlarm,
+  type WarmthBand,
+  type WarmthSpan,
+  type WarmthWatch,
+  warmthAlarmTexts,
+  warmthBandSchema,
+  warmthSpanSchema,
+} from './ferment-warmth/index.ts';
 export {
   axisTimeWords,
   type Drawing,

@@ -13,14 +13,16 @@ import {
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { takeTurns } from '../turns/index.ts';
-import { appendLine } from './append-line.ts';
-import { type FermentLine, fermentOfText } from './ferment-lines.ts';
+import { appendLines } from './append-lines.ts';
+import { type FermentLine, fermentLineText, fermentOfText } from './ferment-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 
 /** The ferments that are written down by hand, each a file of lines beside the runs. Lines are only ever added. */
 export interface FermentMemory {
   list(): Answer<readonly KeptFerment[]>;
+  /** Null where there is none of that name, or its beginning can't be read. */
+  find(fermentId: string): Promise<KeptFerment | null>;
   begin(stated: StatedFerment): Answer<KeptFerment>;
   enter(fermentId: string, read: FermentRead): Answer<KeptFerment>;
   withdraw(fermentId: string, entryId: number): Answer<KeptFerment>;
@@ -63,7 +65,10 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
 
   /** Adds a line, and tells what is on the disk afterwards. */
   async function add(fermentId: string, line: FermentLine): Answer<KeptFerment> {
-    const written = await appendLine(files, fileOf(fermentId), line);
+    const written = await appendLines(files, fileOf(fermentId), {
+      text: fermentLineText(line),
+      isNew: line.kind === 'begun',
+    });
     return written.ok ? read(fermentId) : fail(serviceProblemOf(written.error));
   }
 
@@ -85,6 +90,11 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
           if (ferment.ok) ferments.push(ferment.value);
         }
         return succeed(ferments);
+      }),
+    find: (fermentId) =>
+      inTurn(async () => {
+        const found = await read(fermentId);
+        return found.ok ? found.value : null;
       }),
     begin: (stated) =>
       change(async () => {

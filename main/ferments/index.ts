@@ -1,2 +1,3 @@
-/** The log of a ferment that is kept by hand. */
+/** The log of a ferment that is kept by hand, and the record of how warm it was kept. */
 export { createFermentMemory, type FermentMemory } from './ferment-memory.ts';
+export { createWarmthKeeper, type WarmthKeeper } from './warmth-keeper.ts';

@@ -11,9 +11,9 @@ import {
   succeed,
 } from '#shared-core';
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
-import { createFermentMemory } from '../ferments/index.ts';
+import { createFermentMemory, createWarmthKeeper } from '../ferments/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
-import type { ProbeHub } from '../probe/index.ts';
+import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import type { SideProcess } from '../side-process/index.ts';
@@ -27,6 +27,7 @@ import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRigHandlers } from './rig-handlers.ts';
 import { createRunHandlers } from './run-handlers.ts';
+import { createWarmthHandlers } from './warmth-handlers.ts';
 
 export interface SessionSetup {
   readonly probeHub: ProbeHub;
@@ -102,6 +103,23 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
         });
   const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
   const ferments = createFermentMemory({ files, clock, runsFolder, mayWrite });
+  const warmth = createWarmthKeeper({
+    files,
+    clock,
+    scheduler,
+    runsFolder,
+    mayWrite,
+    fermentOf: ferments.find,
+    probe: {
+      status: probeHub.status,
+      async reconnect(source) {
+        await probeHub.connect(sourceAsNow(source, await probeHub.listPorts()));
+      },
+    },
+    isRunUnderWay: () => recording.current() !== null,
+    onNow: (kept) => events.emit('warmth', { kept }),
+  });
+  stopListening.push(probeHub.on('readings', warmth.seeReadings));
   const runHandlers = createRunHandlers({ ...setup, files, library, mayWrite, recording });
   const handlers: RequestHandlers = {
     ...runHandlers,
@@ -109,6 +127,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     ...desk?.handlers,
     ...createRigHandlers(rigs),
     ...createFermentHandlers(ferments),
+    ...createWarmthHandlers(warmth),
     ...createAppHandlers(app, runsFolder),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);
@@ -138,6 +157,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     },
   };
 
+  if (mayWrite()) await warmth.goOn();
+
   return {
     handle: (name, body, asker) => answerRequest(handlers, name, body, asker),
     on: events.on,
@@ -150,6 +171,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     async close() {
       await recording.close();
       for (const stop of stopListening) stop();
+      await warmth.close();
       await probeHub.close();
       await desk?.close();
       await exchange.close();

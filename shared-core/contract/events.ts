@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { linkChangeSchema, markSchema, readingSchema } from '../run/index.ts';
 import { snapshotSchema } from '../snapshot/index.ts';
 import { packProgressSchema } from './exchange-requests.ts';
+import { keptWarmSchema } from './kept-warmth.ts';
 import { portInfoSchema, probeStatusSchema } from './probe-schemas.ts';
 import { recordingStatusSchema } from './run-schemas.ts';
 
@@ -13,6 +14,8 @@ export const events = {
   /** What is thought of the running run now; a window that shows another run drops it. */
   snapshot: z.strictObject({ runId: z.string(), snapshot: snapshotSchema }),
   pack: packProgressSchema,
+  /** How the ferment that is kept warm stands; null once none is. */
+  warmth: z.strictObject({ kept: keptWarmSchema.nullable() }),
   /** New inputs of the running run since the last such event, in order. `fromIndex` shows gaps. */
   inputs: z.strictObject({
     runId: z.string(),

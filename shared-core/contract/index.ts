@@ -15,6 +15,7 @@ export {
   type SetUp,
   setUpSchema,
 } from './kept-rigs.ts';
+export type { KeptWarm, WarmthReport } from './kept-warmth.ts';
 export { type LessonScript, lessonScriptSchema, type StageScript } from './lesson-script.ts';
 export {
   type ChannelOrigin,

@@ -5,6 +5,7 @@ import { classViewRequests } from './class-view.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import { fermentRequests } from './kept-ferments.ts';
 import { rigRequests } from './kept-rigs.ts';
+import { warmthRequests } from './kept-warmth.ts';
 import {
   portInfoSchema,
   probeFindingSchema,
@@ -120,6 +121,7 @@ export const requests = {
   ...exchangeRequests,
   ...rigRequests,
   ...fermentRequests,
+  ...warmthRequests,
 } as const;
 
 export type RequestName = keyof typeof requests;

@@ -28,6 +28,8 @@ interface SessionOptions extends Pick<SessionSetup, 'startDesk'> {
   readonly timeScale?: number;
   readonly createMonitor?: (settings: RunSettings) => Monitor;
   readonly uptimeS?: () => number;
+  /** Nothing is connected when the program starts. */
+  readonly withoutProbe?: boolean;
   /** What the disk does otherwise than a real one. */
   readonly faults?: Partial<FileLayer>;
 }
@@ -36,6 +38,7 @@ interface SessionOptions extends Pick<SessionSetup, 'startDesk'> {
 export async function setUpSession(options: SessionOptions = {}) {
   const time = createManualTime();
   const probeHub = createFakeProbeHub(options.timeScale);
+  if (options.withoutProbe) await probeHub.disconnect();
   const runsFolder = options.runsFolder ?? (await temporaryFolder());
   const session = await createSession({
     probeHub,

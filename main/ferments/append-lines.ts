@@ -1,24 +1,28 @@
 import path from 'node:path';
 import { fail, type Result } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import { type FermentLine, fermentLineText } from './ferment-lines.ts';
 
 const lineFeed = 10;
 
+export interface AddedLines {
+  readonly text: string;
+  /** They begin the file; there must be none of that name. */
+  readonly isNew: boolean;
+}
+
 /**
- * Adds a line and answers when it is on the disk. A line that an earlier loss of power tore stays as it is: the new one begins
+ * Adds one or more whole lines and answers when they are on the disk. A line that an earlier loss of power tore stays as it is: the new ones begin
  * behind a line feed of its own, so that nothing is ever cut or written over.
  */
-export async function appendLine(
+export async function appendLines(
   files: FileLayer,
   file: string,
-  line: FermentLine,
+  { text, isNew }: AddedLines,
 ): Promise<Result<void, FileProblem>> {
-  const isNew = line.kind === 'begun';
   const torn = isNew ? false : await endsTorn(files, file);
   const opened = isNew ? files.createAppend(file) : files.openAppend(file);
   if (!opened.ok) return opened;
-  const bytes = Buffer.from(`${torn ? '\n' : ''}${fermentLineText(line)}`, 'utf8');
+  const bytes = Buffer.from(`${torn ? '\n' : ''}${text}`, 'utf8');
   const written = opened.value.write(bytes);
   const synced = written.ok ? await opened.value.sync() : written;
   await opened.value.close();

@@ -1,0 +1,278 @@
+import {
+  createWarmthWatch,
+  fail,
+  gatherSpans,
+  type KeptFerment,
+  type KeptWarm,
+  type ProbeSource,
+  type ProbeStatus,
+  type RequestBody,
+  type Result,
+  type ServiceProblem,
+  succeed,
+  type WarmthReport,
+  type WarmthSpan,
+  type WarmthWatch,
+} from '#shared-core';
+import type { Clock, Scheduler } from '../clock/index.ts';
+import type { FileLayer } from '../file-layer/index.ts';
+import type { ProbeReading } from '../probe/index.ts';
+import { takeTurns } from '../turns/index.ts';
+import { createMinuteInHand, type MinuteInHand } from './minute-in-hand.ts';
+import { createWarmthFiles } from './warmth-file.ts';
+import type { Keeping, WarmthLine } from './warmth-lines.ts';
+
+type Answer<T> = Promise<Result<T, ServiceProblem>>;
+
+/** Keeps watch over how warm one ferment is, for a week and through every end of the program. */
+export interface WarmthKeeper {
+  /** Goes on with the ferment that was kept when the program ended, and asks for its probe. */
+  goOn(): Promise<void>;
+  seeReadings(readings: readonly ProbeReading[]): void;
+  now(): KeptWarm | null;
+  report(fermentId: string): Answer<WarmthReport>;
+  keep(body: RequestBody<'warmth/keep'>): Answer<WarmthReport>;
+  leave(fermentId: string): Answer<WarmthReport>;
+  /** Puts the last minute on the disk. */
+  close(): Promise<void>;
+}
+
+export interface WarmthKeeperSetup {
+  readonly files: FileLayer;
+  readonly clock: Clock;
+  readonly scheduler: Scheduler;
+  readonly runsFolder: string;
+  readonly mayWrite: () => boolean;
+  readonly fermentOf: (fermentId: string) => Promise<KeptFerment | null>;
+  readonly probe: {
+    status(): ProbeStatus;
+    /** Connects to the probe a ferment had, on whatever port it is now. */
+    reconnect(source: ProbeSource): Promise<void>;
+  };
+  /** A run records the same probe: what the still's head shows is no ferment's. */
+  readonly isRunUnderWay: () => boolean;
+  readonly onNow: (kept: KeptWarm | null) => void;
+}
+
+/** The ferment that is kept, with what is known of it. */
+interface Kept {
+  readonly fermentId: string;
+  readonly name: string;
+  readonly keeping: Keeping;
+  readonly watch: WarmthWatch;
+  readonly inHand: MinuteInHand;
+  minutes: WarmthSpan[];
+  /** Minutes that are not on the disk yet. */
+  waiting: WarmthSpan[];
+  unsaved: string | null;
+}
+
+const minuteMs = 60_000;
+/** Minutes are looked at as they end; silence is noticed as soon. */
+const lookEveryS = 5;
+/** How often a probe that is not there is asked for again. */
+const askEveryS = 30;
+/** The only channel that is a ferment's whatever else goes on. */
+const fermentChannel = 'ferment';
+
+export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
+  const { clock, scheduler, mayWrite } = setup;
+  const record = createWarmthFiles(setup.files, setup.runsFolder);
+  const inTurn = takeTurns();
+  const nowIso = () => new Date(clock.wallMs()).toISOString();
+  let kept: Kept | null = null;
+  let stopTimers: () => void = () => undefined;
+  let told = '';
+  let isProbeAwaited = false;
+
+  const isProbeAtStill = ({ keeping }: Kept): boolean =>
+    keeping.channel !== fermentChannel && setup.isRunUnderWay();
+
+  function now(): KeptWarm | null {
+    if (kept === null) return null;
+    const { fermentId, name, keeping, watch, unsaved } = kept;
+    return {
+      fermentId,
+      name,
+      keeping: shownOf(keeping),
+      now: watch.now(),
+      isProbeAtStill: isProbeAtStill(kept),
+      unsaved,
+    };
+  }
+
+  function tell(): void {
+    const shown = now();
+    const text = JSON.stringify(shown);
+    if (text === told) return;
+    told = text;
+    setup.onNow(shown);
+  }
+
+  function takeMinute(into: Kept, minute: WarmthSpan | null): void {
+    if (minute === null) return;
+    into.watch.see(minute);
+    into.minutes.push(minute);
+    into.waiting.push(minute);
+  }
+
+  /** Puts what waits on the disk; what can't be put there waits on, and the person is told. */
+  function save(into: Kept): Promise<void> {
+    return inTurn(async () => {
+      const lines = into.waiting.map((minute): WarmthLine => ({ kind: 'minute', ...minute }));
+      if (lines.length === 0) return;
+      const saved = mayWrite()
+        ? await record.add(into.fermentId, lines)
+        : fail<ServiceProblem>({ kind: 'folder-in-use', path: setup.runsFolder });
+      if (saved.ok) into.waiting = into.waiting.slice(lines.length);
+      into.unsaved = saved.ok ? null : saved.error.kind;
+      tell();
+    });
+  }
+
+  function look(): void {
+    if (kept === null) return;
+    const wallMs = clock.wallMs();
+    takeMinute(kept, kept.inHand.endedBy(wallMs));
+    // While the probe hangs in the still, nobody expects to hear of the ferment.
+    if (!isProbeAtStill(kept)) kept.watch.advanceTo(wallMs - minuteMs);
+    if (kept.waiting.length > 0) void save(kept);
+    tell();
+  }
+
+  /** After a start, until there is a probe: whoever lets go of one later means it. */
+  function askForProbe(): void {
+    if (kept === null || !isProbeAwaited) return;
+    const { source } = kept.keeping;
+    isProbeAwaited = source !== null && setup.probe.status().source === null;
+    if (isProbeAwaited && source !== null) void setup.probe.reconnect(source);
+  }
+
+  function begin(
+    fermentId: string,
+    name: string,
+    keeping: Keeping,
+    minutes: readonly WarmthSpan[],
+  ): void {
+    const watch = createWarmthWatch(keeping.band, Date.parse(keeping.sinceIso));
+    for (const minute of minutes) watch.see(minute);
+    kept = {
+      fermentId,
+      name,
+      keeping,
+      watch,
+      inHand: createMinuteInHand(),
+      minutes: [...minutes],
+      waiting: [],
+      unsaved: null,
+    };
+    stopTimers();
+    const timers = [scheduler.every(lookEveryS, look), scheduler.every(askEveryS, askForProbe)];
+    stopTimers = () => {
+      for (const stop of timers) stop();
+    };
+    look();
+  }
+
+  async function end(): Promise<void> {
+    stopTimers();
+    stopTimers = () => undefined;
+    if (kept === null) return;
+    takeMinute(kept, kept.inHand.endedBy(Number.POSITIVE_INFINITY));
+    await save(kept);
+    kept = null;
+  }
+
+  async function report(fermentId: string): Answer<WarmthReport> {
+    const read = await record.read(fermentId);
+    if (!read.ok) return read;
+    const { keeping, minutes } = read.value;
+    const known = kept?.fermentId === fermentId ? kept.minutes : minutes;
+    return succeed({
+      fermentId,
+      keeping: keeping === null ? null : shownOf(keeping),
+      isKeptNow: kept?.fermentId === fermentId,
+      stretches: [...gatherSpans(known)],
+    });
+  }
+
+  const addLine = (fermentId: string, line: WarmthLine) =>
+    inTurn(() => record.add(fermentId, [line]));
+
+  return {
+    goOn: async () => {
+      const ids = await record.ids();
+      for (const fermentId of ids.ok ? ids.value : []) {
+        const read = await record.read(fermentId);
+        if (!read.ok || !read.value.isKeptNow || read.value.keeping === null) continue;
+        const ferment = await setup.fermentOf(fermentId);
+        if (ferment === null) continue;
+        begin(fermentId, ferment.stated.name, read.value.keeping, read.value.minutes);
+        isProbeAwaited = true;
+        askForProbe();
+        return;
+      }
+    },
+    seeReadings: (readings) => {
+      if (kept === null || isProbeAtStill(kept)) return;
+      // Nothing simulated is a ferment's.
+      if (setup.probe.status().source?.kind === 'demo') return;
+      const { channel } = kept.keeping;
+      const nowMs = clock.wallMs();
+      const nowS = clock.monotonicS();
+      for (const reading of readings) {
+        if (reading.channel !== channel || reading.quality !== 'good' || reading.unit !== '°C') {
+          continue;
+        }
+        const wallMs = nowMs - 1000 * Math.max(0, nowS - reading.atS);
+        takeMinute(kept, kept.inHand.take(wallMs, reading.value));
+      }
+      if (kept.waiting.length > 0) void save(kept);
+    },
+    now,
+    report,
+    keep: async ({ fermentId, band, channel }) => {
+      if (!mayWrite()) return fail({ kind: 'folder-in-use', path: setup.runsFolder });
+      const ferment = await setup.fermentOf(fermentId);
+      if (ferment === null) {
+        return fail({ kind: 'request-invalid', message: 'There is no such ferment' });
+      }
+      const before = kept?.fermentId ?? null;
+      await end();
+      if (before !== null && before !== fermentId) {
+        await addLine(before, { kind: 'leave', keptAtIso: nowIso() });
+      }
+      const { source } = setup.probe.status();
+      const sinceIso = nowIso();
+      const added = await addLine(fermentId, {
+        kind: 'keep',
+        format: 'still-head-ferment-warmth',
+        version: 1,
+        keptAtIso: sinceIso,
+        band,
+        channel,
+        source,
+      });
+      if (!added.ok) return added;
+      const read = await record.read(fermentId);
+      if (!read.ok) return read;
+      const keeping = { band, channel, source, sinceIso };
+      begin(fermentId, ferment.stated.name, keeping, read.value.minutes);
+      return report(fermentId);
+    },
+    leave: async (fermentId) => {
+      if (kept?.fermentId !== fermentId) return report(fermentId);
+      if (!mayWrite()) return fail({ kind: 'folder-in-use', path: setup.runsFolder });
+      await end();
+      const added = await addLine(fermentId, { kind: 'leave', keptAtIso: nowIso() });
+      tell();
+      return added.ok ? report(fermentId) : added;
+    },
+    close: end,
+  };
+}
+
+/** Which port it was is nobody's business but the program's. */
+function shownOf({ band, channel, sinceIso }: Keeping): KeptWarm['keeping'] {
+  return { band, channel, sinceIso };
+}

@@ -1,0 +1,11 @@
+/** How warm a ferment is kept in its week: band, minutes, watch and what they come to. */
+export { tallyWarmth, type WarmthTally } from './tally-warmth.ts';
+export { type WarmthAlarm, warmthAlarmTexts } from './warmth-alarms.ts';
+export { usualWarmthBand, type WarmthBand, warmthBandSchema } from './warmth-band.ts';
+export { gatherSpans, stretchBegins, type WarmthSpan, warmthSpanSchema } from './warmth-span.ts';
+export {
+  createWarmthWatch,
+  type WarmthNow,
+  type WarmthWatch,
+  warmthNowSchema,
+} from './warmth-watch.ts';
