@@ -7,6 +7,7 @@ import './strip/strip.css';
 import './prepare/prepare.css';
 import './prepare/risk-checklist.css';
 import './ferment/ferment.css';
+import './warmth/warmth.css';
 import './calibrate/calibrate.css';
 import './lesson-script/lesson-script.css';
 import './watch/watch.css';

@@ -1,4 +1,4 @@
-import { stretchBegins, type WarmthSpan } from '#shared-core';
+import type { WarmthSpan } from '#shared-core';
 
 /** Readings of the minute that is not over yet. */
 export interface MinuteInHand {
@@ -22,14 +22,18 @@ export function createMinuteInHand(): MinuteInHand {
 
   return {
     take: (wallMs, temperatureC) => {
-      const minute = stretchBegins(wallMs, minuteMs);
+      const minute = beginningOf(wallMs);
       const ended = minute === beginsMs ? null : give();
       beginsMs = minute;
       values.push(temperatureC);
       return ended;
     },
-    endedBy: (wallMs) => (stretchBegins(wallMs, minuteMs) === beginsMs ? null : give()),
+    endedBy: (wallMs) => (beginningOf(wallMs) === beginsMs ? null : give()),
   };
+}
+
+function beginningOf(wallMs: number): number {
+  return Math.floor(wallMs / minuteMs) * minuteMs;
 }
 
 function spanOf(beginsMs: number, values: readonly number[]): WarmthSpan | null {

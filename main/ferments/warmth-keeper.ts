@@ -12,7 +12,6 @@ import {
   succeed,
   type WarmthReport,
   type WarmthSpan,
-  type WarmthWatch,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
@@ -59,7 +58,7 @@ interface Kept {
   readonly fermentId: string;
   readonly name: string;
   readonly keeping: Keeping;
-  readonly watch: WarmthWatch;
+  readonly watch: ReturnType<typeof createWarmthWatch>;
   readonly inHand: MinuteInHand;
   minutes: WarmthSpan[];
   /** Minutes that are not on the disk yet. */

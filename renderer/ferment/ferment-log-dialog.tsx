@@ -10,6 +10,7 @@ import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, SelectField } from '../design/index.ts';
 import { useBench, usePreferences, usePrepare } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
+import { useKeptWarm, useWarmthReport, WarmthSection } from '../warmth/index.ts';
 import { dateWords } from '../words/index.ts';
 import type { PlannedFerment } from './begin-draft.ts';
 import { BeginForm } from './begin-form.tsx';
@@ -91,6 +92,7 @@ interface OneFermentProps {
 
 function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermentProps) {
   const verdict = useJudgement(ferment);
+  const watched = useWarmthReport(ferment.fermentId, useKeptWarm());
   const { wentIn } = ferment.stated;
   return (
     <>
@@ -98,8 +100,9 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
       {verdict === null ? (
         <p role="status">Reading the log …</p>
       ) : (
-        <VerdictShown ferment={ferment} verdict={verdict} />
+        <VerdictShown ferment={ferment} verdict={verdict} warmth={watched.report} />
       )}
+      <WarmthSection ferment={ferment} watched={watched} />
       {canAct && (
         <>
           <h3>Enter what you read</h3>

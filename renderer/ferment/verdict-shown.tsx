@@ -5,24 +5,32 @@ import {
   type KeptFerment,
   mostOfPot,
   readingsOfFerment,
+  usualWarmthBand,
+  type WarmthReport,
 } from '#shared-core';
 import { DrawnFigure } from '../by-volume/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';
 
-interface VerdictShownProps {
+interface VerdictProps {
   readonly ferment: KeptFerment;
   readonly verdict: FermentVerdict;
 }
 
+interface VerdictShownProps extends VerdictProps {
+  /** How warm it was kept; null while that is read. */
+  readonly warmth: WarmthReport | null;
+}
+
 /** What is said of the ferment now: first in a sentence, then in numbers, then the week it comes from. */
-export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
+export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { state, because, strengthAbv, expectedEndGravity, problems } = verdict;
   const drawing = fermentFigure({
     readings: readingsOfFerment(ferment),
     endGravity: expectedEndGravity,
+    ...warmthInFigure(ferment, warmth),
   });
   return (
     <section aria-label="What the log says" role="status">
@@ -67,8 +75,21 @@ export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
   );
 }
 
+const hourMs = 3_600_000;
+
+/** The stretches that were heard, in hours since the ferment was begun. */
+function warmthInFigure({ stated }: KeptFerment, warmth: WarmthReport | null) {
+  if (warmth === null || warmth.stretches.length === 0) return {};
+  const beganMs = Date.parse(stated.beganAtIso);
+  const heard = warmth.stretches.map(({ atIso, meanC }) => ({
+    timeH: Math.max(0, (Date.parse(atIso) - beganMs) / hourMs),
+    temperatureC: meanC,
+  }));
+  return { warmth: { heard, band: warmth.keeping?.band ?? usualWarmthBand } };
+}
+
 /** Whether it may go into the still, and what to do first. Advice; whoever distils decides. */
-export function Readiness({ ferment, verdict }: VerdictShownProps) {
+export function Readiness({ ferment, verdict }: VerdictProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { isGo, unmet } = distillingAdvice(ferment, verdict);
   const pot = quantityWords(ferment.stated.volumeMl / mostOfPot, 0, 'mL', decimal);

@@ -1,4 +1,5 @@
 import { goTo, type Place } from '../parts/index.ts';
+import { WarmthNote } from '../warmth/index.ts';
 import { UrgentBar } from '../watch/index.ts';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';
@@ -13,6 +14,7 @@ export function StandingNotes({ place }: { readonly place: Place }) {
       <UnfinishedRun />
       <TroubleNote />
       <ProblemNote />
+      <WarmthNote />
     </div>
   );
 }

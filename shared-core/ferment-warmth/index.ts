@@ -2,10 +2,8 @@
 export { tallyWarmth, type WarmthTally } from './tally-warmth.ts';
 export { type WarmthAlarm, warmthAlarmTexts } from './warmth-alarms.ts';
 export { usualWarmthBand, type WarmthBand, warmthBandSchema } from './warmth-band.ts';
-export { gatherSpans, stretchBegins, type WarmthSpan, warmthSpanSchema } from './warmth-span.ts';
+export { gatherSpans, type WarmthSpan, warmthSpanSchema } from './warmth-span.ts';
 export {
   createWarmthWatch,
-  type WarmthNow,
-  type WarmthWatch,
   warmthNowSchema,
 } from './warmth-watch.ts';

@@ -18,21 +18,7 @@ export type WarmthSpan = z.infer<typeof warmthSpanSchema>;
 
 const minuteMs = 60_000;
 /** A week of such stretches is a thousand: a picture's worth. */
-export const stretchMs = 10 * minuteMs;
-
-/**
- * Where the stretch of this length begins that a moment lies in: `floor(t/L) · L`.
- *
- * @param wallMs the moment [ms since 1970]
- * @param lengthMs the length of a stretch [ms], more than 0
- *
- * Source: arithmetic.
- * @example
- * stretchBegins(125_000, 60_000) // => 120000
- */
-export function stretchBegins(wallMs: number, lengthMs: number): number {
-  return Math.floor(wallMs / lengthMs) * lengthMs;
-}
+const stretchMs = 10 * minuteMs;
 
 /**
  * Minutes gathered into stretches of ten, in the order in which they begin; means are weighed by the minutes heard:
@@ -48,7 +34,7 @@ export function stretchBegins(wallMs: number, lengthMs: number): number {
 export function gatherSpans(minutes: readonly WarmthSpan[]): readonly WarmthSpan[] {
   const stretches = new Map<number, WarmthSpan>();
   for (const minute of minutes) {
-    const beginsMs = stretchBegins(Date.parse(minute.atIso), stretchMs);
+    const beginsMs = Math.floor(Date.parse(minute.atIso) / stretchMs) * stretchMs;
     const known = stretches.get(beginsMs);
     stretches.set(beginsMs, known ? together(known, minute) : beginningAt(beginsMs, minute));
   }

@@ -14,7 +14,7 @@ export const warmthNowSchema = z.strictObject({
   /** Mean of the last minute heard; null before the first. */
   temperatureC: z.number().nullable(),
   heardAtIso: z.iso.datetime().nullable(),
-  /** How fast it moved over the last hour heard [K/h]; null before there is one. */
+  /** How fast it moved over the last twenty minutes heard [K/h]; null before there are some. */
   ratePerH: z.number().nullable(),
   /** The worst first; of two about the same, the worse alone. */
   standing: z.array(z.strictObject({ alarm: z.enum(warmthAlarms), sinceIso: z.iso.datetime() })),
@@ -33,8 +33,9 @@ export interface WarmthWatch {
 
 const minuteMs = 60_000;
 const hourMs = 60 * minuteMs;
-/** A rate needs so much of an hour [ms]. */
-const leastRateSpanMs = 20 * minuteMs;
+/** How fast it moves is told of the last minutes, and needs so many of them [ms]. */
+const rateOverMs = 20 * minuteMs;
+const leastRateSpanMs = 15 * minuteMs;
 /** Which alarms say less than another that stands. */
 const impliedBy: Partial<Record<WarmthAlarm, WarmthAlarm>> = { hot: 'too-hot' };
 
@@ -55,7 +56,7 @@ export function createWarmthWatch(band: WarmthBand, sinceMs: number): WarmthWatc
   const conditions = new Map<WarmthAlarm, LastingCondition>(
     warmthAlarms.map((alarm) => [alarm, lastingCondition(alarm)]),
   );
-  let lastHour: WarmthSpan[] = [];
+  let lately: WarmthSpan[] = [];
   let heardMs = sinceMs;
   let nowMs = sinceMs;
 
@@ -78,8 +79,8 @@ export function createWarmthWatch(band: WarmthBand, sinceMs: number): WarmthWatc
       if (endsMs <= heardMs) return;
       if (beganMs > heardMs + minuteMs) keepSilent(beganMs);
       conditions.get('unheard')?.at(endsMs, false);
-      lastHour = [...lastHour, minute].filter(
-        ({ atIso }) => endsMs - Date.parse(atIso) <= hourMs + minuteMs,
+      lately = [...lately, minute].filter(
+        ({ atIso }) => endsMs - Date.parse(atIso) <= rateOverMs + minuteMs,
       );
       for (const alarm of warmthAlarms) judge(alarm, beganMs, minute.meanC);
       for (const alarm of warmthAlarms) judge(alarm, endsMs, minute.meanC);
@@ -92,9 +93,9 @@ export function createWarmthWatch(band: WarmthBand, sinceMs: number): WarmthWatc
       if (wallMs - heardMs > minuteMs) keepSilent(wallMs);
     },
     now: () => ({
-      temperatureC: lastHour.at(-1)?.meanC ?? null,
-      heardAtIso: lastHour.length === 0 ? null : new Date(heardMs).toISOString(),
-      ratePerH: rateOf(lastHour),
+      temperatureC: lately.at(-1)?.meanC ?? null,
+      heardAtIso: lately.length === 0 ? null : new Date(heardMs).toISOString(),
+      ratePerH: rateOf(lately),
       standing: standingOf(conditions),
     }),
   };

@@ -1,4 +1,5 @@
 import type { FermentReading } from '../ferment/index.ts';
+import { usualWarmthBand } from '../ferment-warmth/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
 import { type Axis, box, frame, label, line, type PlotArea, place } from './plot-area.ts';
@@ -8,13 +9,15 @@ export interface FermentWeek {
   readonly readings: readonly FermentReading[];
   /** Ends of the gravity at which it should end; null where nothing tells it. */
   readonly endGravity: { readonly low: number; readonly high: number } | null;
+  /** What a probe said of its warmth, where one was in it. */
+  readonly warmth?: FermentWarmth;
 }
 
-/**
- * Between these yeast works well [°C]. Source: Ferreira, Am. J. Enol. Vitic. 10 (1959) 1: best growth at 30 °C, a marked decrease above
- * 34 °C; the lower end is common practice, no source.
- */
-export const warmthBandC = { low: 25, high: 34 } as const;
+/** Temperatures heard of a ferment in time order [h], [°C], and the ends between which it was to be kept. */
+export interface FermentWarmth {
+  readonly heard: readonly { readonly timeH: number; readonly temperatureC: number }[];
+  readonly band: { readonly lowC: number; readonly highC: number };
+}
 
 const [widthPt, left, right] = [482, 52, 474];
 const rowPt = 84;
@@ -26,6 +29,8 @@ interface Row {
   readonly title: string;
   readonly unit: string;
   readonly points: readonly Point[];
+  /** Lines through what was heard without a gap. */
+  readonly tracks: readonly (readonly Point[])[];
   /** What must lie within the scale besides the points. */
   readonly also: readonly number[];
   readonly leastSpan: number;
@@ -44,10 +49,11 @@ interface Row {
  * @example
  * fermentFigure({ readings: [], endGravity: null }) // => null
  */
-export function fermentFigure({ readings, endGravity }: FermentWeek): Drawing | null {
-  const rows = rowsOf(readings, endGravity).filter(({ points }) => points.length > 0);
+export function fermentFigure(week: FermentWeek): Drawing | null {
+  const rows = rowsOf(week).filter((row) => allPoints(row).length > 0);
   if (rows.length === 0) return null;
-  const days = Math.max(fewestDays, Math.ceil((readings.at(-1)?.timeH ?? 0) / dayH));
+  const lastH = Math.max(week.readings.at(-1)?.timeH ?? 0, week.warmth?.heard.at(-1)?.timeH ?? 0);
+  const days = Math.max(fewestDays, Math.ceil(lastH / dayH));
   const shapes = rows.flatMap((row, index) => drawnRow(row, index, days, rows.length));
   return {
     widthPt,
@@ -57,20 +63,36 @@ export function fermentFigure({ readings, endGravity }: FermentWeek): Drawing | 
   };
 }
 
-function rowsOf(
-  readings: readonly FermentReading[],
-  endGravity: FermentWeek['endGravity'],
-): readonly Row[] {
+function allPoints({ points, tracks }: Row): readonly Point[] {
+  return [...points, ...tracks.flat()];
+}
+
+/** A probe that said nothing for longer leaves a gap [h]. */
+const gapH = 0.5;
+
+function tracksOf({ heard }: FermentWarmth): readonly (readonly Point[])[] {
+  const tracks: Point[][] = [];
+  let beforeH = Number.NEGATIVE_INFINITY;
+  for (const { timeH, temperatureC } of heard) {
+    if (timeH - beforeH > gapH) tracks.push([]);
+    tracks.at(-1)?.push([timeH, temperatureC]);
+    beforeH = timeH;
+  }
+  return tracks;
+}
+
+function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
   const of = (key: 'gravity' | 'temperatureC' | 'bubblesPerMin' | 'massG'): readonly Point[] =>
     readings.flatMap(({ timeH, [key]: value }) =>
       value === null ? [] : [[timeH, value] as const],
     );
-  const { low, high } = warmthBandC;
+  const { lowC: low, highC: high } = warmth?.band ?? usualWarmthBand;
   return [
     {
       title: 'Gravity',
       unit: '',
       points: of('gravity'),
+      tracks: [],
       also: endGravity === null ? [] : [endGravity.low, endGravity.high],
       leastSpan: 0.02,
       look: 'steps',
@@ -81,6 +103,7 @@ function rowsOf(
       title: 'Temperature / °C',
       unit: ' °C',
       points: of('temperatureC'),
+      tracks: warmth === undefined ? [] : tracksOf(warmth),
       also: [low - 2, high + 2],
       leastSpan: 10,
       look: 'line',
@@ -91,6 +114,7 @@ function rowsOf(
       title: 'Bubbles a minute',
       unit: '',
       points: of('bubblesPerMin'),
+      tracks: [],
       also: [0],
       leastSpan: 5,
       look: 'line',
@@ -101,6 +125,7 @@ function rowsOf(
       title: 'Mass / g',
       unit: ' g',
       points: of('massG'),
+      tracks: [],
       also: [],
       leastSpan: 10,
       look: 'steps',
@@ -121,11 +146,17 @@ function drawnRow(row: Row, index: number, days: number, count: number): readonl
     x: { ...dayAxis(days), title: isLast ? 'Days since it was begun' : '' },
     y: valueAxis(row),
   };
-  const placed = row.points.map(([timeH, value]) => place(area, timeH / dayH, value));
+  const onPaper = (points: readonly Point[]): readonly Point[] =>
+    points.map(([timeH, value]) => place(area, timeH / dayH, value));
+  const placed = onPaper(row.points);
   return [
     ...(row.band === null ? [] : bandOf(area, row.band)),
     ...frame(isLast ? area : { ...area, x: { ...area.x, ticks: [] } }),
-    line(row.look === 'steps' ? stepsThrough(placed) : placed, ink, 1.2),
+    ...row.tracks.map((track) => line(onPaper(track), ink, 0.9)),
+    // Between two readings by hand a probe tells more than a straight line.
+    ...(row.tracks.length > 0
+      ? []
+      : [line(row.look === 'steps' ? stepsThrough(placed) : placed, ink, 1.2)]),
     ...placed.map(([x, y]) => box(x - 1.8, y - 1.8, x + 1.8, y + 1.8, ink)),
   ];
 }
@@ -141,8 +172,9 @@ function dayAxis(days: number): Axis {
   };
 }
 
-function valueAxis({ title, points, also, leastSpan, decimals }: Row): Axis {
-  const values = [...points.map(([, value]) => value), ...also];
+function valueAxis(row: Row): Axis {
+  const { title, also, leastSpan, decimals } = row;
+  const values = [...allPoints(row).map(([, value]) => value), ...also];
   const least = Math.min(...values);
   const most = Math.max(...values);
   const spare = Math.max(0, leastSpan - (most - least)) / 2 + 0.06 * (most - least);
@@ -186,11 +218,13 @@ function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[
   ];
 }
 
-function rowWords({ title, unit, points, band, decimals }: Row): string {
+function rowWords(row: Row): string {
+  const { title, unit, points, tracks, band, decimals } = row;
   const words = (value: number | undefined) => `${(value ?? 0).toFixed(decimals)}${unit}`;
-  const values = points.map(([, value]) => value);
+  const told = tracks.length > 0 ? tracks.flat() : points;
+  const values = told.map(([, value]) => value);
   const name = title.split(' / ')[0];
-  const course = `${name}: ${points.length} ${points.length === 1 ? 'reading' : 'readings'}, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
+  const course = `${name}: ${told.length} ${told.length === 1 ? 'reading' : 'readings'}, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
   return band === null
     ? `${course}.`
     : `${course}; shaded from ${words(band.low)} to ${words(band.high)}.`;

@@ -90,10 +90,10 @@ describe('a ferment that is kept warm', () => {
     expect(watch.now()).toEqual(before);
   });
 
-  test('the rate is that of the last hour', () => {
+  test('the rate is that of the last twenty minutes', () => {
     const watch = createWarmthWatch(band, 0);
     for (let minute = 0; minute < 120; minute += 1) {
-      watch.see(minuteAt(minute, minute < 60 ? 30 : 30 + (minute - 59) / 30));
+      watch.see(minuteAt(minute, minute < 100 ? 25 : 25 + (minute - 99) / 30));
     }
     expect(watch.now().ratePerH).toBeCloseTo(2, 6);
   });

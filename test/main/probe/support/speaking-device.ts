@@ -69,8 +69,8 @@ export type DeviceMood = 'speaking' | 'speaking in pieces' | 'mute' | 'noise' | 
 const noise = Uint8Array.from({ length: 64 }, (_, index) => 0x80 + ((index * 37) % 0x70));
 const block = new Uint8Array(4096).fill(0x37);
 
-/** A device at the far end of a pseudo-terminal whose plug can be pulled and put back. */
-export function plugInDevice(language: DeviceLanguage) {
+/** A device at the far end of a pseudo-terminal whose plug can be pulled and put back; it speaks every so many milliseconds. */
+export function plugInDevice(language: DeviceLanguage, everyMs = 100) {
   const folder = mkdtempSync(path.join(tmpdir(), 'device-'));
   const port = path.join(folder, 'port');
   const state = { headC: 78.4 as number | null, mood: 'speaking' as DeviceMood, flooded: 0 };
@@ -104,7 +104,7 @@ export function plugInDevice(language: DeviceLanguage) {
   const timer = setInterval(() => {
     if (state.mood === 'noise') terminal?.write(noise);
     else if (language.answer === undefined) say(language.encode(state.headC));
-  }, 100);
+  }, everyMs);
   const flood = setInterval(() => {
     if (state.mood !== 'flood') return;
     terminal?.write(block);

@@ -1,0 +1,78 @@
+import { useState } from 'react';
+import type { KeptWarm, WarmthBand } from '#shared-core';
+import { Button, NumberField, SelectField } from '../design/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
+import { channelWords, quantityWords } from '../words/index.ts';
+import { type BandProblems, bandDraft, bandFromDraft } from './band-draft.ts';
+
+interface KeepFormProps {
+  readonly band: WarmthBand;
+  /** The channel that was chosen before; null where none was. */
+  readonly channel: string | null;
+  readonly onKeep: (keeping: Pick<KeptWarm['keeping'], 'band' | 'channel'>) => void;
+}
+
+/** Which of the probe's numbers hangs in the ferment, and between which ends it is to be kept. */
+export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const probe = useBench((bench) => bench.probe);
+  const heard = (probe?.latest ?? []).filter(({ unit }) => unit === '°C');
+  const isDemo = probe?.source?.kind === 'demo';
+  const [draft, setDraft] = useState(() => bandDraft(band, decimal));
+  const [problems, setProblems] = useState<BandProblems>({});
+  const [chosen, setChosen] = useState<string | null>(null);
+  if (heard.length === 0 || isDemo) {
+    return (
+      <p className="soft">
+        {isDemo
+          ? 'A simulated still is connected: stop the rehearsal and connect the probe that hangs in the ferment, in Prepare.'
+          : 'Connect the probe that hangs in the ferment, in Prepare: the same one that will hang in the still.'}
+      </p>
+    );
+  }
+  const first = heard.find((reading) => reading.channel === (channel ?? 'ferment')) ?? heard[0];
+  const by = heard.find((reading) => reading.channel === chosen) ?? first;
+  const field = (name: keyof WarmthBand) => ({
+    unit: '°C',
+    text: draft[name],
+    onText: (text: string) => setDraft((known) => ({ ...known, [name]: text })),
+    problem: problems[name],
+  });
+  const keep = () => {
+    const read = bandFromDraft(draft);
+    setProblems(read.ok ? {} : read.error);
+    if (read.ok && by !== undefined) onKeep({ band: read.value, channel: by.channel });
+  };
+  return (
+    <form
+      className="dialog-form"
+      aria-label="Keep it warm under watch"
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <div className="prepare-fields">
+        <SelectField
+          name="Which one hangs in the ferment?"
+          options={heard.map((reading) => ({
+            value: reading.channel,
+            label: `${channelWords(reading.channel)}, now ${quantityWords(reading.value, 1, '°C', decimal)}`,
+          }))}
+          value={by?.channel ?? ''}
+          onValue={setChosen}
+        />
+        <NumberField name="Set-point of the warmer" {...field('aimC')} />
+        <NumberField name="Call me below" {...field('lowC')} />
+        <NumberField name="Call me above" {...field('highC')} />
+      </div>
+      <p className="small soft">
+        A minute’s mean is kept each minute, for as long as this computer is on; after a restart the
+        watch goes on by itself. It warns; it switches nothing.
+      </p>
+      <Button weight="main" onClick={keep}>
+        Keep watch
+      </Button>
+    </form>
+  );
+}
