@@ -1,8 +1,10 @@
 import { z } from 'zod';
 
+/** No yeast works beyond these [°C]; common practice, no source. */
+const [coldestC, hottestC] = [0, 45];
 const temperature = (what: string) => {
-  const error = `${what} from 0 to 45 °C, please`;
-  return z.number({ error }).min(0, { error }).max(45, { error });
+  const error = `${what} from ${coldestC} to ${hottestC} °C, please`;
+  return z.number({ error }).min(coldestC, { error }).max(hottestC, { error });
 };
 
 /** How warm a ferment is to be kept [°C]: what the warmer is set to, and the ends between which nothing is said. */
