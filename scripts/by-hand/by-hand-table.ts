@@ -1,5 +1,6 @@
 import { type Tag, tags } from './draw-by-hand.ts';
 import type { CallJudgement } from './judge-call.ts';
+import { knownVapours } from './known-vapour.ts';
 import type { ByHandScore, Share } from './score-by-hand.ts';
 import { thresholdRules } from './threshold-rules.ts';
 
@@ -25,6 +26,7 @@ export function byHandTable(runs: readonly TaggedScore[]): readonly string[] {
     'this monitor',
     '… or above the limit',
     ...thresholdRules.map(({ name }) => name),
+    ...knownVapours.map(({ name }) => name),
   ];
   return [
     'first heat-off call: good / late / missed / false / early, but in a weak spell',
@@ -47,6 +49,7 @@ function callRow(name: string, scores: readonly ByHandScore[]): string {
     count(({ call }) => call),
     count(({ anyCall }) => anyCall),
     ...thresholdRules.map((_, index) => count(({ rules }) => rules[index])),
+    ...knownVapours.map((_, index) => count(({ known }) => known[index])),
   ].join('');
 }
 

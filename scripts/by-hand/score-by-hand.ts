@@ -2,6 +2,7 @@ import type { Stage, Verdicts } from '#shared-core';
 import { type ByHandRun, endS } from './by-hand-run.ts';
 import type { ByHandTruth } from './by-hand-truth.ts';
 import { type CallJudgement, judgeCall } from './judge-call.ts';
+import { knownVapourCall, knownVapours } from './known-vapour.ts';
 import { thresholdCall, thresholdRules } from './threshold-rules.ts';
 import type { Watched } from './watch-run.ts';
 
@@ -17,6 +18,8 @@ export interface ByHandScore {
   /** The same if the alarm above the limit counts as well. */
   readonly anyCall: CallJudgement;
   readonly rules: readonly CallJudgement[];
+  /** And who knew the vapour itself. */
+  readonly known: readonly CallJudgement[];
   readonly verdictRight: boolean | null;
   /** Minutes with vapour in which a strength was told; told intervals that hold the truth. */
   readonly told: Share;
@@ -67,6 +70,9 @@ export function scoreByHand(run: ByHandRun, truth: ByHandTruth, watched: Watched
     call: judgeCall(run, truth, called),
     anyCall: judgeCall(run, truth, anyCalled),
     rules: thresholdRules.map((rule) => judgeCall(run, truth, thresholdCall(run, rule))),
+    known: knownVapours.map((known) =>
+      judgeCall(run, truth, knownVapourCall(run, truth.mainFromS, known)),
+    ),
     verdictRight:
       truth.main === 'marginal' ? null : verdicts.verdict.mainFraction === (truth.main === 'yes'),
     ...strengths(run, verdicts),

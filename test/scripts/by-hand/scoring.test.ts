@@ -6,6 +6,7 @@ import { defaultRunSettings } from '#shared-core';
 import type { ByHandRun } from '../../../scripts/by-hand/by-hand-run.ts';
 import { byHandTruth } from '../../../scripts/by-hand/by-hand-truth.ts';
 import { judgeCall } from '../../../scripts/by-hand/judge-call.ts';
+import { knownVapourCall } from '../../../scripts/by-hand/known-vapour.ts';
 import { harmed } from '../../../scripts/by-hand/measure-pokes.ts';
 import { poked } from '../../../scripts/by-hand/poke-channel.ts';
 import { loadRuns, saveRuns } from '../../../scripts/by-hand/saved-runs.ts';
@@ -156,6 +157,14 @@ describe('the judgement of a heat-off call', () => {
   test('a threshold calls when it was exceeded for 20 s', () => {
     const rule = { name: '', thresholdC: () => 80 };
     expect(thresholdCall(madeRun(), rule)).toBe(3020);
+  });
+
+  test('who knows the vapour itself calls when it has been weak for so long, vapour away not counted', () => {
+    const waits = (weakForS: number) => ({ name: '', weakForS });
+    expect(knownVapourCall(madeRun(), 1100, waits(40))).toBe(3039);
+    expect(knownVapourCall(madeRun([1490, 1620]), 1100, waits(20))).toBe(1609);
+    expect(knownVapourCall(madeRun([1490, 1620]), 1100, waits(40))).toBe(3039);
+    expect(knownVapourCall(madeRun(), null, waits(40))).toBeNull();
   });
 });
 
