@@ -169,6 +169,7 @@ export {
   type FermentWarning,
   factsOfFerment,
   frothRoomPercent,
+  fermentTable,
   fruitSugars,
   gravityAt20C,
   judgeFerment,

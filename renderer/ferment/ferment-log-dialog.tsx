@@ -2,12 +2,15 @@ import { useState } from 'react';
 import {
   cautionsAt,
   type FermentVerdict,
+  fermentTable,
   type KeptFerment,
   originOfFerment,
   settingRanges,
+  type WarmthReport,
 } from '#shared-core';
 import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, SelectField } from '../design/index.ts';
+import { saveFile } from '../exchange/index.ts';
 import { useBench, usePreferences, usePrepare } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { useKeptWarm, useWarmthReport, WarmthSection } from '../warmth/index.ts';
@@ -17,6 +20,7 @@ import { BeginForm } from './begin-form.tsx';
 import { chargeFrom } from './charge-from.ts';
 import { EntryForm } from './entry-form.tsx';
 import { EntryList } from './entry-list.tsx';
+import { heardWarmth } from './heard-warmth.ts';
 import { useFerments } from './use-ferments.ts';
 import { useJudgement } from './use-judgement.ts';
 import { Readiness, VerdictShown } from './verdict-shown.tsx';
@@ -110,6 +114,7 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
         </>
       )}
       <EntryList ferment={ferment} canAct={canAct} onWithdraw={onWithdraw} />
+      <TableButton ferment={ferment} warmth={watched.report} />
       {verdict !== null && (
         <>
           <Readiness ferment={ferment} verdict={verdict} />
@@ -117,6 +122,26 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
         </>
       )}
     </>
+  );
+}
+
+interface TableButtonProps {
+  readonly ferment: KeptFerment;
+  readonly warmth: WarmthReport | null;
+}
+
+/** The week as a table, for whoever wants to plot it. */
+function TableButton({ ferment, warmth }: TableButtonProps) {
+  const heard = heardWarmth(ferment, warmth);
+  if (ferment.entries.length === 0 && heard.length === 0) return null;
+  const save = () => {
+    const table = new Blob([fermentTable(ferment, heard)], { type: 'text/csv' });
+    saveFile(`ferment-${ferment.fermentId}.csv`, table);
+  };
+  return (
+    <div className="ferment-acts">
+      <Button onClick={save}>Save it as a table (CSV)</Button>
+    </div>
   );
 }
 

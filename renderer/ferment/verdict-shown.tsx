@@ -12,6 +12,7 @@ import { DrawnFigure } from '../by-volume/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';
+import { heardWarmth } from './heard-warmth.ts';
 
 interface VerdictProps {
   readonly ferment: KeptFerment;
@@ -27,10 +28,13 @@ interface VerdictShownProps extends VerdictProps {
 export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { state, because, strengthAbv, expectedEndGravity, problems } = verdict;
+  const heard = heardWarmth(ferment, warmth);
   const drawing = fermentFigure({
     readings: readingsOfFerment(ferment),
     endGravity: expectedEndGravity,
-    ...warmthInFigure(ferment, warmth),
+    ...(heard.length > 0 && {
+      warmth: { heard, band: warmth?.keeping?.band ?? usualWarmthBand },
+    }),
   });
   return (
     <section aria-label="What the log says" role="status">
@@ -73,19 +77,6 @@ export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
       )}
     </section>
   );
-}
-
-const hourMs = 3_600_000;
-
-/** The stretches that were heard, in hours since the ferment was begun. */
-function warmthInFigure({ stated }: KeptFerment, warmth: WarmthReport | null) {
-  if (warmth === null || warmth.stretches.length === 0) return {};
-  const beganMs = Date.parse(stated.beganAtIso);
-  const heard = warmth.stretches.map(({ atIso, meanC }) => ({
-    timeH: Math.max(0, (Date.parse(atIso) - beganMs) / hourMs),
-    temperatureC: meanC,
-  }));
-  return { warmth: { heard, band: warmth.keeping?.band ?? usualWarmthBand } };
 }
 
 /** Whether it may go into the still, and what to do first. Advice; whoever distils decides. */

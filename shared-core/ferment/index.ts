@@ -14,6 +14,7 @@ export {
   fermentStates,
   type NinetyInterval,
 } from './ferment-log.ts';
+export { fermentTable } from './ferment-table.ts';
 export { followFerment } from './follow-ferment.ts';
 export { fruitSugars } from './fruit-sugar.ts';
 export { gatherEvidence } from './gather-evidence.ts';

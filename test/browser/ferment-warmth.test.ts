@@ -114,6 +114,13 @@ test('after a restart the watch over a ferment goes on by itself, its probe is h
     .waitFor();
   await lookAt(page, 'log');
 
+  const coming = page.waitForEvent('download');
+  await log.getByRole('button', { name: 'Save it as a table (CSV)' }).click();
+  const table = readFileSync(await (await coming).path(), 'utf8').split('\r\n');
+  expect(table[0]).toBe('time_h,gravity,mass_g,temperature_C,bubbles_per_min,degassed');
+  // Every ten minutes of six days, but for the hour in which nobody listened.
+  expect(table.length).toBeGreaterThan(850);
+
   // A minute heard now is on the disk when the next begins.
   await expect
     .poll(
