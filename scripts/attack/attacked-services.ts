@@ -5,12 +5,14 @@ import path from 'node:path';
 export interface AttackedPlace {
   readonly port: number;
   readonly viewerUrl: string;
+  /** What the class is told: leads a screen in. */
+  readonly classAddress: string;
 }
 
 export interface AttackedFigures {
-  /** Longest time for which nothing else was done. */
+  /** The longest for which it worked without a look at anything else [ms of the processor: a busy computer makes it no longer]. */
   readonly longestStallMs: number;
-  /** Resident memory at the most. */
+  /** Resident memory at the most, of the services and the processes that they started. */
   readonly mostMb: number;
 }
 

@@ -3,6 +3,7 @@ import { connect, type Socket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { WebSocket } from 'ws';
 import type { AttackedPlace } from './attacked-services.ts';
+import { classComesIn, classRunsWild } from './class-attacks.ts';
 
 /** Something that another program on this computer may try; answers in a word what became of it. */
 export interface Attack {
@@ -104,6 +105,8 @@ export const attacks: readonly Attack[] = [
       return `${refused} refused and let go of`;
     },
   },
+  { name: 'a class of thirty screens that comes in at once', run: classComesIn },
+  { name: 'thirty screens that ask without end and never end a message', run: classRunsWild },
 ];
 
 function openSocket({ port }: AttackedPlace): Promise<WebSocket> {
