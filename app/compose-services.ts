@@ -1,7 +1,5 @@
-import path from 'node:path';
 import {
   createIsolatedProbeHub,
-  createRememberingProbeHub,
   createSession,
   type ProbeWorker,
   type Session,
@@ -24,13 +22,12 @@ export interface Composition {
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
   const { shell, version, runsFolder, startWorker, startDesk } = composition;
-  const probeHub = createIsolatedProbeHub({
-    clock: systemClock,
-    scheduler: systemScheduler,
-    startWorker,
-  });
   return createSession({
-    probeHub: createRememberingProbeHub(probeHub, path.join(runsFolder, 'known-probes.json')),
+    probeHub: createIsolatedProbeHub({
+      clock: systemClock,
+      scheduler: systemScheduler,
+      startWorker,
+    }),
     clock: systemClock,
     createMonitor,
     runsFolder,

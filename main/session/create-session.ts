@@ -1,4 +1,5 @@
 import { uptime } from 'node:os';
+import path from 'node:path';
 import {
   type EventBody,
   type EventName,
@@ -13,13 +14,14 @@ import {
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { createFermentMemory } from '../ferments/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
-import type { ProbeHub } from '../probe/index.ts';
+import { createRememberingProbeHub, type ProbeHub, probesFileName } from '../probe/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import type { SideProcess } from '../side-process/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
 import { createDesk } from './desk/create-desk.ts';
+import { doubtfulFiles } from './doubtful-files.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
@@ -58,7 +60,7 @@ export interface Session {
 }
 
 export async function createSession(setup: SessionSetup): Promise<Session> {
-  const { probeHub, clock, runsFolder, app } = setup;
+  const { clock, runsFolder, app } = setup;
   const scheduler = setup.scheduler ?? systemScheduler;
   const files = setup.fileLayer ?? nodeFileLayer;
   const events = createEventHub();
@@ -69,9 +71,13 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const mayWrite = () => lock?.isHeld() ?? false;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();
+  const doubtful = await doubtfulFiles(files, runsFolder);
+  const memoryFile = path.join(runsFolder, probesFileName);
+  const probeHub = createRememberingProbeHub(setup.probeHub, { files, memoryFile, mayWrite });
 
   const recording = createRecording({
     ...setup,
+    probeHub,
     scheduler,
     files,
     library,
@@ -110,6 +116,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     ...createRigHandlers(rigs),
     ...createFermentHandlers(ferments),
     ...createAppHandlers(app, runsFolder),
+    'kept-files/doubtful': async () => succeed({ files: [...doubtful] }),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);
       // Whether it can be noted is no matter of the run.

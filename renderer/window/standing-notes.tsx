@@ -1,5 +1,6 @@
 import { goTo, type Place } from '../parts/index.ts';
 import { UrgentBar } from '../watch/index.ts';
+import { DoubtfulFiles } from './doubtful-files.tsx';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';
 import { UnfinishedRun } from './unfinished-run.tsx';
@@ -11,6 +12,7 @@ export function StandingNotes({ place }: { readonly place: Place }) {
       {/* Watch shows the prompt whole. */}
       {place !== 'watch' && <UrgentBar toWatch={() => goTo('watch')} />}
       <UnfinishedRun />
+      <DoubtfulFiles />
       <TroubleNote />
       <ProblemNote />
     </div>

@@ -4,6 +4,7 @@ export type { ClassView } from './class-view.ts';
 export { type EventBody, type EventName, events } from './events.ts';
 export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
 export { mostFermentsTold } from './kept-ferments.ts';
+export type { DoubtfulFile } from './kept-files.ts';
 export {
   type KnownRigs,
   keptRigSchema,

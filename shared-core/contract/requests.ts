@@ -4,6 +4,7 @@ import { benchMarkSchema } from './bench-mark.ts';
 import { classViewRequests } from './class-view.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import { fermentRequests } from './kept-ferments.ts';
+import { keptFilesRequests } from './kept-files.ts';
 import { rigRequests } from './kept-rigs.ts';
 import {
   portInfoSchema,
@@ -119,6 +120,7 @@ export const requests = {
   ...classViewRequests,
   ...exchangeRequests,
   ...rigRequests,
+  ...keptFilesRequests,
   ...fermentRequests,
 } as const;
 
