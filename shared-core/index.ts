@@ -53,6 +53,7 @@ export {
   type ChannelOrigin,
   type ClassView,
   type DemoSource,
+  type DoubtfulFile,
   type EventBody,
   type EventName,
   events,

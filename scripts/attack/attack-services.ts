@@ -33,6 +33,13 @@ export interface AttackReport {
   readonly checks: readonly RunCheck[];
 }
 
+/** What was written meanwhile, and the memory. */
+interface Span {
+  readonly mostMb: number;
+  readonly fromLine: number;
+  readonly toLine: number;
+}
+
 const linesPerS = 20;
 const quietMs = 3000;
 
@@ -53,7 +60,7 @@ export async function attackServices(
         return '';
       },
     };
-    const spans = [];
+    const spans: (Omit<AttackOutcome, 'written' | 'usualShiftMs' | 'worstShiftMs'> & Span)[] = [];
     for (const attack of [quiet, ...attacks]) {
       const fromLine = probe.writtenS.length;
       const outcome = await attack.run(services);
