@@ -15,6 +15,7 @@ import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { createFermentMemory } from '../ferments/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
 import { createRememberingProbeHub, type ProbeHub, probesFileName } from '../probe/index.ts';
+import { createProblemLog, makeProblemReport } from '../problem-report/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import type { SideProcess } from '../side-process/index.ts';
@@ -25,6 +26,7 @@ import { doubtfulFiles } from './doubtful-files.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
+import { noteProblems, noteRefusal } from './problem-notes.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRigHandlers } from './rig-handlers.ts';
@@ -59,6 +61,9 @@ export interface Session {
   close(): Promise<void>;
 }
 
+/** The program itself, asking its own services. */
+const teller: Asker = { mayCommand: false };
+
 export async function createSession(setup: SessionSetup): Promise<Session> {
   const { clock, runsFolder, app } = setup;
   const scheduler = setup.scheduler ?? systemScheduler;
@@ -85,7 +90,9 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     uptimeS: setup.uptimeS ?? uptime,
     events,
   });
+  const problems = createProblemLog(clock);
   const stopListening = [
+    ...noteProblems(problems, events, probeHub),
     probeHub.on('readings', (readings) => recording.addReadings(readings)),
     probeHub.on('link', (change) => recording.addLink(change)),
     probeHub.on('status', (status) => events.emit('probe', status)),
@@ -116,6 +123,26 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     ...createRigHandlers(rigs),
     ...createFermentHandlers(ferments),
     ...createAppHandlers(app, runsFolder),
+    async 'problem-report/make'({ withRunNames, window }) {
+      const listed = await handlers['runs/list']({}, teller);
+      return succeed(
+        await makeProblemReport({
+          app,
+          nowMs: clock.wallMs(),
+          files,
+          runsFolder,
+          mayWrite: mayWrite(),
+          runs: listed.ok ? listed.value.runs : null,
+          doubtfulFiles: doubtful.map(({ name, state }) => `${name}: ${state}`),
+          status: probeHub.status(),
+          ports: await probeHub.listPorts(),
+          recording: recording.status(),
+          recentProblems: [...problems.recent()],
+          window,
+          withRunNames,
+        }),
+      );
+    },
     'kept-files/doubtful': async () => succeed({ files: [...doubtful] }),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);
@@ -146,7 +173,11 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   };
 
   return {
-    handle: (name, body, asker) => answerRequest(handlers, name, body, asker),
+    async handle(name, body, asker) {
+      const result = await answerRequest(handlers, name, body, asker);
+      noteRefusal(problems, name, result);
+      return result;
+    },
     on: events.on,
     recordingStatus: recording.status,
     suspend: () => probeHub.suspend(),

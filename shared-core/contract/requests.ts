@@ -12,6 +12,7 @@ import {
   probeSourceSchema,
   probeStatusSchema,
 } from './probe-schemas.ts';
+import { problemReportRequests } from './problem-report.ts';
 import { recordedChangeSchema } from './recorded-change.ts';
 import { recordingStatusSchema, runPageSchema, runSummarySchema } from './run-schemas.ts';
 import { secondScreenSchema } from './second-screen.ts';
@@ -121,6 +122,7 @@ export const requests = {
   ...exchangeRequests,
   ...rigRequests,
   ...keptFilesRequests,
+  ...problemReportRequests,
   ...fermentRequests,
 } as const;
 

@@ -29,6 +29,7 @@ function bodies(
     'class-view/open': {},
     'class-view/shut': {},
     'kept-files/doubtful': {},
+    'problem-report/make': { withRunNames: true, window: null },
     'ports/list': {},
     'probe/status': {},
     'probe/disconnect': {},
