@@ -1,6 +1,7 @@
 import {
   createIsolatedProbeHub,
   createSession,
+  type FileLayer,
   type ProbeWorker,
   type Session,
   type SideProcess,
@@ -13,6 +14,8 @@ export interface Composition {
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   readonly runsFolder: string;
+  /** The computer's own disk where none is given. */
+  readonly fileLayer?: FileLayer;
   /** Starts the process that reads serial ports, in the way of this shell. */
   readonly startWorker: () => ProbeWorker;
   /** Starts the process that goes through whole runs, likewise. */
@@ -21,7 +24,7 @@ export interface Composition {
 
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
-  const { shell, version, runsFolder, startWorker, startDesk } = composition;
+  const { shell, version, runsFolder, startWorker, startDesk, fileLayer } = composition;
   return createSession({
     probeHub: createIsolatedProbeHub({
       clock: systemClock,
@@ -32,6 +35,7 @@ export function composeServices(composition: Composition): Promise<Session> {
     createMonitor,
     runsFolder,
     startDesk,
+    ...(fileLayer && { fileLayer }),
     app: { version, modelVersion, shell },
   });
 }

@@ -30,6 +30,8 @@ export interface AttackReport {
   readonly recordedLines: readonly number[];
   /** Lines written since the run heard its first one that the record does not have. */
   readonly lostLines: readonly number[];
+  /** Gaps in the record that were put down to a sleep of the computer. */
+  readonly sleeps: number;
   readonly checks: readonly RunCheck[];
 }
 
@@ -73,7 +75,7 @@ export async function attackServices(
     const writtenLines = probe.writtenS.length;
     await pause(500);
     await services.stop();
-    const { recorded, checks } = await readRecord(services.runsFolder);
+    const { recorded, sleeps, checks } = await readRecord(services.runsFolder);
     const shiftsS = new Map(
       recorded.map(({ line, timeS }) => [line, timeS - (probe.writtenS[line] ?? Number.NaN)]),
     );
@@ -101,9 +103,17 @@ export async function attackServices(
     const lostLines = Array.from({ length: writtenLines }, (_, line) => line).filter(
       (line) => line >= firstLine && !shiftsS.has(line),
     );
-    return { outcomes: others, quiet: first, usualShiftMs, recordedLines, lostLines, checks };
+    return {
+      outcomes: others,
+      quiet: first,
+      usualShiftMs,
+      recordedLines,
+      lostLines,
+      sleeps,
+      checks,
+    };
   } finally {
-    services.kill();
+    services.signal('SIGKILL');
     probe.close();
   }
 }
@@ -120,5 +130,9 @@ async function readRecord(runsFolder: string) {
   const whole = await library.whole(checks[0]?.runId ?? '');
   await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
-  return { recorded: countedReadings(whole.value.inputs), checks };
+  const { inputs } = whole.value;
+  const sleeps = inputs.filter(
+    (input) => input.kind === 'link' && input.reason === 'computer-asleep',
+  ).length;
+  return { recorded: countedReadings(inputs), sleeps, checks };
 }

@@ -8,8 +8,9 @@ import { randomBytes } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
-import { forkDesk, forkProbeWorker } from '#main';
-import { defaultRunSettings, serialSourceSchema } from '#shared-core';
+import { setTimeout as pause } from 'node:timers/promises';
+import { type AppendFile, type FileLayer, forkDesk, forkProbeWorker, nodeFileLayer } from '#main';
+import { defaultRunSettings, type Result, serialSourceSchema, succeed } from '#shared-core';
 import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
@@ -21,6 +22,27 @@ const runsFolder = path.join(folder, 'runs');
 const windowFolder = path.join(folder, 'window');
 const teacher = { mayCommand: true };
 const sampleEveryMs = 20;
+const slowSyncMs = 5000;
+let syncsAreSlow = false;
+let deskId: number | null = null;
+
+const fileLayer: FileLayer = {
+  ...nodeFileLayer,
+  createAppend: (at) => withSlowSync(nodeFileLayer.createAppend(at)),
+  openAppend: (at) => withSlowSync(nodeFileLayer.openAppend(at)),
+};
+
+function withSlowSync<E>(opened: Result<AppendFile, E>): Result<AppendFile, E> {
+  if (!opened.ok) return opened;
+  const file = opened.value;
+  return succeed({
+    ...file,
+    async sync() {
+      if (syncsAreSlow) await pause(slowSyncMs);
+      return file.sync();
+    },
+  });
+}
 
 mkdirSync(windowFolder);
 writeFileSync(path.join(windowFolder, 'index.html'), '<p>window</p>');
@@ -29,7 +51,12 @@ const session = await composeServices({
   version: '0.1.0',
   runsFolder,
   startWorker: () => forkProbeWorker(),
-  startDesk: () => forkDesk(),
+  fileLayer,
+  startDesk() {
+    const desk = forkDesk();
+    deskId = desk.processId;
+    return desk;
+  },
 });
 const loopback = await startLoopback({
   services: session,
@@ -54,6 +81,11 @@ setInterval(() => {
 
 process.on('message', (message) => {
   if (message === 'stop') void stop();
+  if (message === 'slow-syncs' || message === 'usual-syncs') {
+    syncsAreSlow = message === 'slow-syncs';
+  }
+  if (deskId !== null && message === 'halt-desk') process.kill(deskId, 'SIGSTOP');
+  if (deskId !== null && message === 'wake-desk') process.kill(deskId, 'SIGCONT');
   if (message !== 'figures') return;
   const figures = { longestStallMs: piece.takeMs(), mostMb: mostBytes / 1e6 };
   process.send?.(figures satisfies AttackedFigures);

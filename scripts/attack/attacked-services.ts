@@ -16,6 +16,9 @@ export interface AttackedFigures {
   readonly mostMb: number;
 }
 
+/** What makes a part of them stand still, or go on. */
+export type ToldToServices = 'halt-desk' | 'wake-desk' | 'slow-syncs' | 'usual-syncs';
+
 /** Services in a process of their own that record while they are attacked. */
 export interface AttackedServices extends AttackedPlace {
   readonly runsFolder: string;
@@ -23,7 +26,8 @@ export interface AttackedServices extends AttackedPlace {
   figures(): Promise<AttackedFigures>;
   /** Ends the run and the process. */
   stop(): Promise<void>;
-  kill(): void;
+  signal(signal: NodeJS.Signals): void;
+  tell(what: ToldToServices): void;
 }
 
 export async function startAttackedServices(
@@ -46,7 +50,8 @@ export async function startAttackedServices(
       child.send('stop');
       await ended;
     },
-    kill: () => void child.kill('SIGKILL'),
+    signal: (signal) => void child.kill(signal),
+    tell: (what) => void child.send(what),
   };
 }
 
