@@ -7,13 +7,7 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import process from 'node:process';
-import {
-  createRunLibrary,
-  doubtfulFiles,
-  makeProblemReport,
-  nodeFileLayer,
-  systemClock,
-} from '#main';
+import { reportWithoutServices } from '#main';
 import { modelVersion } from '#shared-core';
 import { defaultRunsFolder } from '../app/default-runs-folder.ts';
 import { programVersion } from './starting/program-version.ts';
@@ -31,30 +25,5 @@ if (runsFolder.startsWith('--') || stranger !== undefined) {
   );
   process.exit(2);
 }
-const library = createRunLibrary({
-  files: nodeFileLayer,
-  clock: systemClock,
-  runsFolder,
-  mayWrite: () => false,
-});
-const listed = await library.list(null);
-await library.close();
-const doubtful = await doubtfulFiles(nodeFileLayer, runsFolder);
-const report = await makeProblemReport({
-  app: { version: programVersion(), modelVersion, shell: 'command' },
-  nowMs: systemClock.wallMs(),
-  files: nodeFileLayer,
-  runsFolder,
-  mayWrite: false,
-  runs: listed.ok ? listed.value : null,
-  doubtfulFiles: doubtful.map(({ name, state }) => `${name}: ${state}`),
-  status: null,
-  ports: [],
-  recording: null,
-  recentProblems: listed.ok
-    ? []
-    : [{ lastAtIso: new Date().toISOString(), times: 1, what: listed.error.kind }],
-  window: null,
-  withRunNames: false,
-});
-console.log(JSON.stringify(report, null, 2));
+const app = { version: programVersion(), modelVersion, shell: 'command' };
+console.log(JSON.stringify(await reportWithoutServices(app, runsFolder, null), null, 2));
