@@ -79,7 +79,6 @@ export {
   probeKindSchema,
   probeSourceSchema,
   probeStatusSchema,
-  problemReportSchema,
   promptAsideForS,
   type RecordedChange,
   type RecordingStatus,

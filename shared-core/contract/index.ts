@@ -29,7 +29,7 @@ export {
   probeSourceSchema,
   probeStatusSchema,
 } from './probe-schemas.ts';
-export { type ProblemReport, problemReportSchema, type WindowFacts } from './problem-report.ts';
+export type { ProblemReport, WindowFacts } from './problem-report.ts';
 export { promptAsideForS } from './prompt-aside.ts';
 export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';
 export { type RequestAnswer, type RequestBody, type RequestName, requests } from './requests.ts';

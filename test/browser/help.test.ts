@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { homedir, hostname, userInfo } from 'node:os';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { problemReportSchema } from '#shared-core';
+import { problemReportSchema } from '../../shared-core/contract/problem-report.ts';
 import { axeViolations, smallTargets, tabTo } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { takeScreenshots } from './support/open-window.ts';

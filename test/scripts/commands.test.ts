@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { problemReportSchema } from '#shared-core';
 import { projectRoot } from '../../scripts/testing/step.ts';
+import { problemReportSchema } from '../../shared-core/contract/problem-report.ts';
 
 function answerOf(...words: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['scripts/run.mjs', ...words], {

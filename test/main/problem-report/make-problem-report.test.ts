@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { makeProblemReport, nodeFileLayer } from '#main';
-import { problemReportSchema, type RunSummary, serialSourceSchema } from '#shared-core';
+import { type RunSummary, serialSourceSchema } from '#shared-core';
 import { noProbeStatus } from '../../../main/probe/probe-status.ts';
 import { withoutPrivate } from '../../../main/problem-report/without-private.ts';
+import { problemReportSchema } from '../../../shared-core/contract/problem-report.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const owner = { userName: 'm.quitte', homeFolder: '/home/m.quitte', hostName: 'lab-7' };
