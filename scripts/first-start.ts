@@ -34,6 +34,10 @@ try {
     `${quantile(values, 0).toFixed(0)} ms (shortest), ${quantile(values, 0.5).toFixed(0)} ms (median) of ${values.length}`;
   console.log(`from start to address: ${told(found.map(({ upMs }) => upMs))}`);
   console.log(`from start to first reading: ${told(found.map(({ readingMs }) => readingMs))}`);
+  console.log(`work until the address: ${told(found.map(({ upWorkMs }) => upWorkMs))}`);
+  console.log(
+    `work until the first reading: ${told(found.map(({ readingWorkMs }) => readingWorkMs))}`,
+  );
   console.log(load.report());
 } finally {
   probe.close();

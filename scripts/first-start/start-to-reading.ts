@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFileSync } from 'node:fs';
 import process from 'node:process';
 import { WebSocket } from 'ws';
 import { wireMessageSchema } from '#shared-core';
@@ -10,6 +11,9 @@ export interface FirstReading {
   readonly upMs: number;
   /** A window that connects the probe at once is told its first reading. */
   readonly readingMs: number;
+  /** What the program, with the processes it started, worked until then [ms of the processor: a busy computer makes it no longer]. */
+  readonly upWorkMs: number;
+  readonly readingWorkMs: number;
 }
 
 /** Starts the program with a probe already speaking at this port, and ends it again. */
@@ -27,12 +31,23 @@ export async function startToReading(
   try {
     const url = await firstAddress(child.stdout, ended);
     const upMs = sinceMs();
+    const upWorkMs = workedMs(child.pid ?? 0);
     await heardThrough(url, probePath);
-    return { upMs, readingMs: sinceMs() };
+    return { upMs, upWorkMs, readingMs: sinceMs(), readingWorkMs: workedMs(child.pid ?? 0) };
   } finally {
     child.kill('SIGTERM');
     await ended;
   }
+}
+
+/** Source: Linux man-pages, proc_pid_stat(5): utime and stime, in ticks of 10 ms. */
+function workedMs(pid: number): number {
+  const [, fields = ''] = readFileSync(`/proc/${pid}/stat`, 'latin1').split(') ');
+  const [utime = 0, stime = 0] = fields.split(' ').slice(11, 13).map(Number);
+  const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'latin1').trim();
+  const ofChildren =
+    children === '' ? [] : children.split(' ').map((child) => workedMs(Number(child)));
+  return 10 * (utime + stime) + ofChildren.reduce((sum, ms) => sum + ms, 0);
 }
 
 async function firstAddress(output: NodeJS.ReadableStream, ended: Promise<unknown>) {
