@@ -1,8 +1,7 @@
-import path from 'node:path';
 import {
   createIsolatedProbeHub,
-  createRememberingProbeHub,
   createSession,
+  type FileLayer,
   type ProbeWorker,
   type Session,
   type SideProcess,
@@ -15,6 +14,8 @@ export interface Composition {
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   readonly runsFolder: string;
+  /** The computer's own disk where none is given. */
+  readonly fileLayer?: FileLayer;
   /** Starts the process that reads serial ports, in the way of this shell. */
   readonly startWorker: () => ProbeWorker;
   /** Starts the process that goes through whole runs, likewise. */
@@ -23,18 +24,18 @@ export interface Composition {
 
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
-  const { shell, version, runsFolder, startWorker, startDesk } = composition;
-  const probeHub = createIsolatedProbeHub({
-    clock: systemClock,
-    scheduler: systemScheduler,
-    startWorker,
-  });
+  const { shell, version, runsFolder, startWorker, startDesk, fileLayer } = composition;
   return createSession({
-    probeHub: createRememberingProbeHub(probeHub, path.join(runsFolder, 'known-probes.json')),
+    probeHub: createIsolatedProbeHub({
+      clock: systemClock,
+      scheduler: systemScheduler,
+      startWorker,
+    }),
     clock: systemClock,
     createMonitor,
     runsFolder,
     startDesk,
+    ...(fileLayer && { fileLayer }),
     app: { version, modelVersion, shell },
   });
 }

@@ -3,6 +3,7 @@ export * from './export/index.ts';
 export * from './ferments/index.ts';
 export * from './file-layer/index.ts';
 export * from './probe/index.ts';
+export * from './problem-report/index.ts';
 export * from './pseudo-terminal/index.ts';
 export * from './recorder/index.ts';
 export * from './rigs/index.ts';

@@ -3,7 +3,7 @@
  *
  * Usage: npm start -- --help
  */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
@@ -21,6 +21,7 @@ import {
   windowTarget,
 } from './building/build-targets.ts';
 import { chooseShell } from './starting/choose-shell.ts';
+import { programVersion } from './starting/program-version.ts';
 import { provideElectron } from './starting/provide-electron.ts';
 import { runElectron } from './starting/start-electron.ts';
 import { parseStartOptions, type StartOptions, startUsage } from './starting/start-options.ts';
@@ -51,7 +52,7 @@ async function startLoopbackShell({ open, port }: StartOptions, runsFolder: stri
     pathToFileURL(loopbackProgram).href
   );
   const started = await runLoopback({
-    version: version(),
+    version: programVersion(),
     windowFolder,
     runsFolder,
     port,
@@ -99,11 +100,6 @@ function usualRunsFolder(): string {
     dataHome: process.env.XDG_DATA_HOME,
     folderExists: existsSync,
   });
-}
-
-function version(): string {
-  const text = readFileSync(path.join(projectRoot, 'package.json'), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
 }
 
 function say(line: string): void {

@@ -2,6 +2,8 @@
 export const classLimits = {
   windows: 36,
   strangers: 8,
+  /** A screen that can do nothing has nothing long to say. */
+  messageBytes: 16 * 1024,
   connections: 96,
   /** Of one screen, which needs two or three. */
   connectionsOfOne: 8,

@@ -20,6 +20,7 @@ import { composeServices } from '../compose-services.ts';
 import { defaultRunsFolder } from '../default-runs-folder.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
+import { failedStartDeps, sayWhyNot } from './failed-start.ts';
 import { runsFolderFrom } from './runs-folder-argument.ts';
 import { createSecondScreenWindow, secondScreenPlace } from './second-screen-window.ts';
 import { answerAppRequest } from './serve-app-protocol.ts';
@@ -43,7 +44,7 @@ protocol.registerSchemesAsPrivileged([
 ]);
 
 // Two programs writing one run library would spoil it, so the lock comes before the library.
-if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp).catch(sayWhyNot);
+if (app.requestSingleInstanceLock()) void app.whenReady().then(openApp).catch(couldNotStart);
 else app.quit();
 
 const sideProcess = (fileName: string) =>
@@ -55,7 +56,7 @@ async function openApp(): Promise<void> {
     version: app.getVersion(),
     startWorker: () => sideProcess('probe.mjs'),
     startDesk: () => sideProcess('desk.mjs'),
-    runsFolder: runsFolderFrom(process.argv, usualRunsFolder()),
+    runsFolder: runsFolder(),
   });
   const isRecording = () => session.recordingStatus().state !== 'idle';
 
@@ -128,6 +129,10 @@ async function openApp(): Promise<void> {
   await window.loadURL(appStartAddress);
 }
 
+function runsFolder(): string {
+  return runsFolderFrom(process.argv, usualRunsFolder());
+}
+
 /** The same as without the desktop window, so that every run is found from both. */
 function usualRunsFolder(): string {
   return defaultRunsFolder({
@@ -138,9 +143,6 @@ function usualRunsFolder(): string {
   });
 }
 
-/** Nothing is recorded yet, so this box may block. */
-function sayWhyNot(error: unknown): void {
-  const because = error instanceof Error ? error.message : String(error);
-  dialog.showErrorBox('Still Head Monitor could not start', because);
-  app.exit(1);
+function couldNotStart(error: unknown): Promise<void> {
+  return sayWhyNot(error, failedStartDeps(app, dialog, runsFolder()));
 }

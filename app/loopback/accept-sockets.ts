@@ -7,8 +7,12 @@ import { windowLimits } from './window-limits.ts';
 export interface AcceptDeps extends Omit<SocketWindowDeps, 'admitted' | 'access'> {
   /** Who may come in by this request. */
   readonly accessOf: (request: IncomingMessage) => SocketWindowDeps['access'];
-  /** Windows at once, and sockets that have not said who they are. */
-  readonly limits: { readonly windows: number; readonly strangers: number };
+  /** Windows at once, sockets that have not said who they are, and what a message may hold. */
+  readonly limits: {
+    readonly windows: number;
+    readonly strangers: number;
+    readonly messageBytes: number;
+  };
   /** Whether a page of this very server is asking. */
   readonly isOwn: (headers: IncomingHttpHeaders) => boolean;
 }
@@ -16,7 +20,7 @@ export interface AcceptDeps extends Omit<SocketWindowDeps, 'admitted' | 'access'
 /** Lets windows in at `/service`; everybody else is refused and let go of. */
 export function acceptSockets(server: Server, deps: AcceptDeps): WebSocketServer {
   const { limits, isOwn } = deps;
-  const sockets = new WebSocketServer({ noServer: true, maxPayload: windowLimits.messageBytes });
+  const sockets = new WebSocketServer({ noServer: true, maxPayload: limits.messageBytes });
   const strangers = new Set<Duplex>();
   let commanding: SocketWindow | null = null;
   const admitted = (window: SocketWindow) => {

@@ -9,6 +9,9 @@ import {
   statedFermentSchema,
 } from '#shared-core';
 
+/** The version that this program writes. */
+const fermentLogVersion = 1;
+
 const entryId = z.number().int().min(1);
 const keptAtIso = z.iso.datetime();
 
@@ -17,7 +20,7 @@ const fermentLineSchema = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('begun'),
     format: z.literal('still-head-ferment-log'),
-    version: z.literal(1),
+    version: z.literal(fermentLogVersion),
     keptAtIso,
     fermentId: fermentIdSchema,
     stated: statedFermentSchema,
@@ -39,6 +42,21 @@ function readLine(text: string): FermentLine | null {
     return fermentLineSchema.safeParse(JSON.parse(text)).data ?? null;
   } catch {
     return null;
+  }
+}
+
+const begunByAnySchema = z.object({
+  format: z.literal('still-head-ferment-log'),
+  version: z.number().int(),
+});
+
+/** Whether its first line says that a later version of this program wrote it. */
+export function isOfNewerVersion(text: string): boolean {
+  try {
+    const { data } = begunByAnySchema.safeParse(JSON.parse(text.split('\n', 1)[0] ?? ''));
+    return data !== undefined && data.version > fermentLogVersion;
+  } catch {
+    return false;
   }
 }
 

@@ -14,6 +14,7 @@ import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { appendLines } from './append-lines.ts';
+import { fermentFileNames } from './doubtful-ferments.ts';
 import { type FermentLine, fermentLineText, fermentOfText } from './ferment-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
@@ -34,8 +35,6 @@ export interface FermentMemorySetup {
   readonly runsFolder: string;
   readonly mayWrite: () => boolean;
 }
-
-const fileNames = /^ferment-([0-9A-Za-z][0-9A-Za-z-]{0,79})\.jsonl$/;
 
 export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
   const { files, clock, runsFolder, mayWrite } = setup;
@@ -59,7 +58,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
   async function idsOnDisk(): Answer<readonly string[]> {
     const listed = await files.list(runsFolder);
     if (!listed.ok) return fail(serviceProblemOf(listed.error));
-    const ids = listed.value.flatMap(({ name }) => fileNames.exec(name)?.[1] ?? []);
+    const ids = listed.value.flatMap(({ name }) => fermentFileNames.exec(name)?.[1] ?? []);
     return succeed(ids.sort().reverse());
   }
 

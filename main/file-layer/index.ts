@@ -3,6 +3,6 @@
 export type { AppendFile, FileLayer, FolderEntry } from './file-layer.ts';
 export { type FileProblem, fileProblem, serviceProblemOf } from './file-problem.ts';
 export { nodeFileLayer } from './node-file-layer.ts';
-export { readText } from './read-text.ts';
+export { readBytes, readText } from './read-text.ts';
 export { readTextFile } from './read-text-file.ts';
 export { replaceFile } from './replace-file.ts';

@@ -7,8 +7,15 @@ export async function readText(
   files: FileLayer,
   path: string,
 ): Promise<Result<string, FileProblem>> {
-  const size = await files.sizeBytes(path);
-  if (!size.ok) return size;
-  const bytes = await files.read(path, 0, size.value);
+  const bytes = await readBytes(files, path);
   return bytes.ok ? succeed(new TextDecoder().decode(bytes.value)) : bytes;
+}
+
+/** A whole small file as it lies there. */
+export async function readBytes(
+  files: FileLayer,
+  path: string,
+): Promise<Result<Uint8Array, FileProblem>> {
+  const size = await files.sizeBytes(path);
+  return size.ok ? files.read(path, 0, size.value) : size;
 }

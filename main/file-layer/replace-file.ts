@@ -10,13 +10,13 @@ import type { FileProblem } from './file-problem.ts';
 export async function replaceFile(
   files: FileLayer,
   target: string,
-  text: string,
+  content: string | Uint8Array,
 ): Promise<Result<void, FileProblem>> {
   const temporary = `${target}.part`;
   await files.remove(temporary);
   const file = files.createAppend(temporary);
   if (!file.ok) return file;
-  const bytes = new TextEncoder().encode(text);
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
   const written = file.value.write(bytes);
   const synced = written.ok ? await file.value.sync() : written;
   await file.value.close();

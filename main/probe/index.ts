@@ -1,7 +1,12 @@
 /** Probes: ports, talks, links, the process that reads them. */
 
 export { createProbeHub, type ProbeHubOptions } from './create-probe-hub.ts';
-export { createRememberingProbeHub, sourceAsNow } from './memory/index.ts';
+export {
+  createRememberingProbeHub,
+  probesFileName,
+  probesFormat,
+  sourceAsNow,
+} from './memory/index.ts';
 export { portAdvice } from './port/port-advice.ts';
 export { portProblem } from './port/port-problem.ts';
 export {

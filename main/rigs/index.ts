@@ -1,1 +1,2 @@
-export { createRigMemory, type RigMemory } from './rig-memory.ts';
+export { createRigMemory, type RigMemory, rigsFileName } from './rig-memory.ts';
+export { rigsFormat } from './rigs-file.ts';

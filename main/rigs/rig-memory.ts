@@ -10,19 +10,15 @@ import {
   succeed,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
+import type { FileLayer } from '../file-layer/index.ts';
+import { createKeptFile } from '../kept-file/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { devicesOf, withPathsOfToday } from './devices.ts';
-import {
-  noRigs,
-  type ReadRigs,
-  type RigsFile,
-  readRigs,
-  rigsText,
-  type StoredRig,
-} from './rigs-file.ts';
+import { type RigsFile, rigsFormat, type StoredRig } from './rigs-file.ts';
 
 type Answer = Promise<Result<KnownRigs, ServiceProblem>>;
+
+export const rigsFileName = 'kept-rigs.json';
 
 /** The set-ups of earlier lessons. They lie beside the runs, so they are there whatever window or address asks. */
 export interface RigMemory {
@@ -44,15 +40,8 @@ export interface RigMemorySetup {
 
 export function createRigMemory(setup: RigMemorySetup): RigMemory {
   const { files, clock, runsFolder, mayWrite, ports } = setup;
-  const target = path.join(runsFolder, 'kept-rigs.json');
+  const kept = createKeptFile(files, path.join(runsFolder, rigsFileName), rigsFormat);
   const inTurn = takeTurns();
-
-  async function read(): Promise<Result<ReadRigs, ServiceProblem>> {
-    const text = await readText(files, target);
-    if (text.ok) return succeed(readRigs(text.value));
-    if (text.error.kind === 'missing') return succeed({ file: noRigs, isWhole: true });
-    return fail(serviceProblemOf(text.error));
-  }
 
   async function told(file: RigsFile): Answer {
     const { last, rigs, hasRehearsed } = file;
@@ -70,29 +59,26 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
   function change(changed: (file: RigsFile) => Result<RigsFile, ServiceProblem>): Answer {
     return inTurn(async () => {
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
-      const found = await read();
+      const found = await kept.read();
       if (!found.ok) return found;
-      const { file, isWhole } = found.value;
-      const next = changed(file);
+      const next = changed(found.value);
       if (!next.ok) return next;
-      // What can't be read may be a newer version's, or mended by hand: it is put aside as it is, never written over.
-      if (!isWhole) await files.rename(target, `${target}.${clock.wallMs()}.not-understood`);
-      const written = await replaceFile(files, target, rigsText(next.value));
-      return written.ok ? told(next.value) : fail(serviceProblemOf(written.error));
+      const written = await kept.write(next.value);
+      return written.ok ? told(next.value) : written;
     });
   }
 
   return {
     list: () =>
       inTurn(async () => {
-        const found = await read();
-        return found.ok ? told(found.value.file) : found;
+        const found = await kept.read();
+        return found.ok ? told(found.value) : found;
       }),
     async keep(name, setUp) {
       const devices = devicesOf(setUp.source, await ports());
-      const kept = { keptAtIso: new Date(clock.wallMs()).toISOString(), setUp, devices };
+      const now = { keptAtIso: new Date(clock.wallMs()).toISOString(), setUp, devices };
       return change((file) =>
-        name === null ? succeed({ ...file, last: kept }) : withRig(file, { name, ...kept }),
+        name === null ? succeed({ ...file, last: now }) : withRig(file, { name, ...now }),
       );
     },
     forget: (name) =>

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { keptRigSchema, setUpSchema } from '#shared-core';
+import type { KeptFormat } from '../kept-file/index.ts';
 import { usbIdentitySchema } from '../probe/index.ts';
 
 /** Which USB device each probe of the set-up was, in the order of its source; null where it has no identity. */
@@ -28,36 +29,23 @@ export interface RigsFile {
   readonly hasRehearsed: boolean;
 }
 
-export const noRigs: RigsFile = { last: null, rigs: [], hasRehearsed: false };
+/** How rigs are kept. What a rig of an older program lacks has a usual value in its schema. */
+export const rigsFormat: KeptFormat<RigsFile> = {
+  version: 1,
+  nothing: { last: null, rigs: [], hasRehearsed: false },
+  read: readRigs,
+  written: (file) => ({ format: 'still-head-rigs', ...file }),
+};
 
-/** What was read, and whether that is all there was: a file of which something is left out must not be written over. */
-export interface ReadRigs {
-  readonly file: RigsFile;
-  readonly isWhole: boolean;
-}
-
-/** The rigs in a text that {@link rigsText} made, by this version or an older one. */
-export function readRigs(text: string): ReadRigs {
-  const read = fileSchema.safeParse(parsedJson(text));
-  if (!read.success) return { file: noRigs, isWhole: false };
+function readRigs(json: unknown): ReturnType<KeptFormat<RigsFile>['read']> {
+  const read = fileSchema.safeParse(json);
+  if (!read.success) return null;
   const { last, rigs, hasRehearsed } = read.data;
   const lastRead = lastSchema.nullable().safeParse(last ?? null);
   const rigsRead = rigs.map((rig) => rigSchema.safeParse(rig));
   const found = rigsRead.flatMap(({ data }) => (data === undefined ? [] : [data]));
   return {
-    file: { last: lastRead.data ?? null, rigs: found, hasRehearsed },
+    value: { last: lastRead.data ?? null, rigs: found, hasRehearsed },
     isWhole: lastRead.success && found.length === rigs.length,
   };
-}
-
-export function rigsText(file: RigsFile): string {
-  return `${JSON.stringify({ format: 'still-head-rigs', version: 1, ...file }, null, 2)}\n`;
-}
-
-function parsedJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

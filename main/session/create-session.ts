@@ -1,4 +1,5 @@
 import { uptime } from 'node:os';
+import path from 'node:path';
 import {
   type EventBody,
   type EventName,
@@ -13,16 +14,24 @@ import {
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { createFermentMemory, createWarmthKeeper } from '../ferments/index.ts';
 import { type FileLayer, nodeFileLayer } from '../file-layer/index.ts';
-import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
+import {
+  createRememberingProbeHub,
+  type ProbeHub,
+  probesFileName,
+  sourceAsNow,
+} from '../probe/index.ts';
+import { createProblemLog, makeProblemReport } from '../problem-report/index.ts';
 import { createRigMemory } from '../rigs/index.ts';
 import { createRunLibrary, lockFolder } from '../run-library/index.ts';
 import type { SideProcess } from '../side-process/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { type AppFacts, createAppHandlers } from './app-handlers.ts';
 import { createDesk } from './desk/create-desk.ts';
+import { doubtfulFiles } from './doubtful-files.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
+import { noteProblems, noteRefusal } from './problem-notes.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRigHandlers } from './rig-handlers.ts';
@@ -58,8 +67,11 @@ export interface Session {
   close(): Promise<void>;
 }
 
+/** The program itself, asking its own services. */
+const teller: Asker = { mayCommand: false };
+
 export async function createSession(setup: SessionSetup): Promise<Session> {
-  const { probeHub, clock, runsFolder, app } = setup;
+  const { clock, runsFolder, app } = setup;
   const scheduler = setup.scheduler ?? systemScheduler;
   const files = setup.fileLayer ?? nodeFileLayer;
   const events = createEventHub();
@@ -70,9 +82,13 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const mayWrite = () => lock?.isHeld() ?? false;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();
+  const doubtful = await doubtfulFiles(files, runsFolder);
+  const memoryFile = path.join(runsFolder, probesFileName);
+  const probeHub = createRememberingProbeHub(setup.probeHub, { files, memoryFile, mayWrite });
 
   const recording = createRecording({
     ...setup,
+    probeHub,
     scheduler,
     files,
     library,
@@ -80,7 +96,9 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     uptimeS: setup.uptimeS ?? uptime,
     events,
   });
+  const problems = createProblemLog(clock);
   const stopListening = [
+    ...noteProblems(problems, events, probeHub),
     probeHub.on('readings', (readings) => recording.addReadings(readings)),
     probeHub.on('link', (change) => recording.addLink(change)),
     probeHub.on('status', (status) => events.emit('probe', status)),
@@ -129,6 +147,27 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     ...createFermentHandlers(ferments),
     ...createWarmthHandlers(warmth),
     ...createAppHandlers(app, runsFolder),
+    async 'problem-report/make'({ withRunNames, window }) {
+      const listed = await handlers['runs/list']({}, teller);
+      return succeed(
+        await makeProblemReport({
+          app,
+          nowMs: clock.wallMs(),
+          files,
+          runsFolder,
+          mayWrite: mayWrite(),
+          runs: listed.ok ? listed.value.runs : null,
+          doubtfulFiles: doubtful.map(({ name, state }) => `${name}: ${state}`),
+          status: probeHub.status(),
+          ports: await probeHub.listPorts(),
+          recording: recording.status(),
+          recentProblems: [...problems.recent()],
+          window,
+          withRunNames,
+        }),
+      );
+    },
+    'kept-files/doubtful': async () => succeed({ files: [...doubtful] }),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);
       // Whether it can be noted is no matter of the run.
@@ -160,7 +199,11 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   if (mayWrite()) await warmth.goOn();
 
   return {
-    handle: (name, body, asker) => answerRequest(handlers, name, body, asker),
+    async handle(name, body, asker) {
+      const result = await answerRequest(handlers, name, body, asker);
+      noteRefusal(problems, name, result);
+      return result;
+    },
     on: events.on,
     recordingStatus: recording.status,
     suspend: () => probeHub.suspend(),

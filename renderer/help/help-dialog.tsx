@@ -2,21 +2,27 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { saidWords } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
+import { mayCommand } from '../stores/index.ts';
 import { fillNumbers, helpNumbers } from './help-numbers.ts';
 import { type HelpTopic, helpPages, isHelpTopic, pagesWith } from './help-topic.ts';
 import { Markdown } from './markdown.tsx';
 import { Notices } from './notices.tsx';
+import { ProblemReportPage } from './problem-report-page.tsx';
 
 interface HelpDialogProps {
   readonly openAt: HelpTopic;
   readonly onClose: () => void;
 }
 
+/** What stands behind the topics; no page of the help, so that no search finds it. */
+const otherTitles = { 'problem-report': 'A problem report', licences: 'Licences' } as const;
+
 /** Topics on one side, the page on the other; the search leaves the topics in which every word stands. */
 export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const runsFolder = useBench(({ app }) => app?.runsFolder ?? 'The folder of runs');
-  const [shown, setShown] = useState<HelpTopic | 'licences'>(openAt);
+  const canAct = useBench(mayCommand);
+  const [shown, setShown] = useState<HelpTopic | 'licences' | 'problem-report'>(openAt);
   const [sought, setSought] = useState('');
   const page = useRef<HTMLElement>(null);
   const pages = useMemo(() => {
@@ -32,6 +38,7 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
     sought === '' || found.some(({ topic }) => topic === shown)
       ? pages.find(({ topic }) => topic === shown)
       : (found[0] ?? pages.find(({ topic }) => topic === shown));
+  const title = current?.title ?? otherTitles[shown === 'licences' ? shown : 'problem-report'];
   const go = (name: string) => {
     if (isHelpTopic(name)) setShown(name);
   };
@@ -63,9 +70,16 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
                   onChosen={() => setShown(topic)}
                 />
               ))}
+              {sought === '' && canAct && (
+                <TopicEntry
+                  title={otherTitles['problem-report']}
+                  isShown={shown === 'problem-report'}
+                  onChosen={() => setShown('problem-report')}
+                />
+              )}
               {sought === '' && (
                 <TopicEntry
-                  title="Licences"
+                  title={otherTitles.licences}
                   isShown={shown === 'licences'}
                   onChosen={() => setShown('licences')}
                 />
@@ -81,10 +95,11 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
           className="help-page"
           // biome-ignore lint/a11y/noNoninteractiveTabindex: a long page is scrolled by keys.
           tabIndex={0}
-          aria-label={current?.title ?? 'Licences'}
+          aria-label={title}
         >
-          <h3>{current?.title ?? 'Licences'}</h3>
-          {current ? <Markdown text={current.body} onTopic={go} /> : <Notices />}
+          <h3>{title}</h3>
+          {current && <Markdown text={current.body} onTopic={go} />}
+          {!current && (shown === 'licences' ? <Notices /> : <ProblemReportPage />)}
         </article>
       </div>
       <div className="dialog-acts">

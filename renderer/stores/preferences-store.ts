@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { type Preferences, preferencesFrom } from './preferences.ts';
+import { type Preferences, preferencesFrom, storedObject } from './preferences.ts';
 
 export interface PreferencesState extends Preferences {
   readonly set: (changes: Partial<Preferences>) => void;
@@ -13,13 +13,19 @@ export function createPreferencesStore(
   storage: Pick<Storage, 'getItem' | 'setItem'>,
   localeDecimal: '.' | ',',
 ): PreferencesStore {
-  return createStore<PreferencesState>()((set, get) => ({
+  return createStore<PreferencesState>()((set) => ({
     ...preferencesFrom(storage.getItem(storageKey), localeDecimal),
     set: (changes) => {
       set(changes);
-      const { theme, decimal, sound, markKeys, welcomed } = get();
-      const kept: Preferences = { theme, decimal, sound, markKeys, welcomed };
-      storage.setItem(storageKey, JSON.stringify(kept));
+      keep(storage, changes);
     },
   }));
+}
+
+/** What a newer version of this program keeps here stays as it is; what can't be read is kept beside it. */
+function keep(storage: Pick<Storage, 'getItem' | 'setItem'>, changes: Partial<Preferences>): void {
+  const stored = storage.getItem(storageKey);
+  const known = storedObject(stored);
+  if (stored !== null && known === null) storage.setItem(`${storageKey}.not-understood`, stored);
+  storage.setItem(storageKey, JSON.stringify({ ...known, ...changes }));
 }

@@ -22,7 +22,7 @@ export const defaultPreferences: Preferences = {
 /** Reads stored preferences field by field: an unknown or damaged field falls back to its default. */
 export function preferencesFrom(stored: string | null, localeDecimal: '.' | ','): Preferences {
   const defaults = { ...defaultPreferences, decimal: localeDecimal };
-  const found = parseObject(stored);
+  const found = storedObject(stored) ?? {};
   const theme = themes.find((known) => known === found.theme);
   return {
     theme: theme ?? defaults.theme,
@@ -33,11 +33,12 @@ export function preferencesFrom(stored: string | null, localeDecimal: '.' | ',')
   };
 }
 
-function parseObject(text: string | null): Readonly<Record<string, unknown>> {
+/** What is stored, whichever version wrote it; null where it is nothing that can be read. */
+export function storedObject(text: string | null): Readonly<Record<string, unknown>> | null {
   try {
     const parsed: unknown = JSON.parse(text ?? '{}');
-    return typeof parsed === 'object' && parsed !== null ? { ...parsed } : {};
+    return typeof parsed === 'object' && parsed !== null ? { ...parsed } : null;
   } catch {
-    return {};
+    return null;
   }
 }

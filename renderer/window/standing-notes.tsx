@@ -1,6 +1,7 @@
 import { goTo, type Place } from '../parts/index.ts';
 import { WarmthNote } from '../warmth/index.ts';
 import { UrgentBar } from '../watch/index.ts';
+import { DoubtfulFiles } from './doubtful-files.tsx';
 import { ProblemNote } from './problem-note.tsx';
 import { TroubleNote } from './trouble-note.tsx';
 import { UnfinishedRun } from './unfinished-run.tsx';
@@ -12,6 +13,7 @@ export function StandingNotes({ place }: { readonly place: Place }) {
       {/* Watch shows the prompt whole. */}
       {place !== 'watch' && <UrgentBar toWatch={() => goTo('watch')} />}
       <UnfinishedRun />
+      <DoubtfulFiles />
       <TroubleNote />
       <ProblemNote />
       <WarmthNote />

@@ -2,6 +2,7 @@
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
 export { counted } from './counted.ts';
+export { doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
 export { markSign } from './mark-words.ts';
 export {

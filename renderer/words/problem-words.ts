@@ -33,6 +33,8 @@ export function problemWords(problem: ServiceProblem): string {
       return `${problem.path} cannot be reached (${problem.message}). Check the drive.`;
     case 'folder-in-use':
       return `Another window of this program is using ${problem.path}. Do it there, or close that one first.`;
+    case 'kept-by-newer':
+      return `A newer version of this program wrote ${problem.path}, and this one leaves it as it is. Use the newer one, or move that file to another folder.`;
     case 'request-invalid':
       return `That could not be done: ${problem.message}.`;
     case 'viewer-may-not-command':

@@ -9,8 +9,9 @@ import { countedReadings, startCountingProbe } from './counting-probe.ts';
 export interface AttackOutcome {
   readonly name: string;
   readonly outcome: string;
+  /** The services' longest piece of work [ms of the processor]. */
   readonly longestStallMs: number;
-  /** More than before the first attack, at the most. */
+  /** At the most, more than ever in the quiet time before. */
   readonly moreMb: number;
   /** Lines the probe wrote meanwhile. */
   readonly written: number;
@@ -23,11 +24,22 @@ export interface AttackReport {
   readonly outcomes: readonly AttackOutcome[];
   /** The same figures of a time without any attack. */
   readonly quiet: AttackOutcome;
+  /** By how much the stamps of all lines that were written under attack lie off, the middle one. */
+  readonly usualShiftMs: number;
   /** Lines in the record, in its order. */
   readonly recordedLines: readonly number[];
   /** Lines written since the run heard its first one that the record does not have. */
   readonly lostLines: readonly number[];
+  /** Gaps in the record that were put down to a sleep of the computer. */
+  readonly sleeps: number;
   readonly checks: readonly RunCheck[];
+}
+
+/** What was written meanwhile, and the memory. */
+interface Span {
+  readonly mostMb: number;
+  readonly fromLine: number;
+  readonly toLine: number;
 }
 
 const linesPerS = 20;
@@ -42,7 +54,7 @@ export async function attackServices(
   const services = await startAttackedServices(folder, probe.path);
   try {
     await pause(quietMs);
-    const { mostMb: before } = await services.figures();
+    await services.figures();
     const quiet: Attack = {
       name: 'nothing',
       async run() {
@@ -50,20 +62,20 @@ export async function attackServices(
         return '';
       },
     };
-    const spans = [];
+    const spans: (Omit<AttackOutcome, 'written' | 'usualShiftMs' | 'worstShiftMs'> & Span)[] = [];
     for (const attack of [quiet, ...attacks]) {
       const fromLine = probe.writtenS.length;
       const outcome = await attack.run(services);
       await pause(500);
       const { longestStallMs, mostMb } = await services.figures();
       const toLine = probe.writtenS.length;
-      const moreMb = mostMb - before;
-      spans.push({ name: attack.name, outcome, longestStallMs, moreMb, fromLine, toLine });
+      const moreMb = mostMb - (spans[0]?.mostMb ?? mostMb);
+      spans.push({ name: attack.name, outcome, longestStallMs, mostMb, moreMb, fromLine, toLine });
     }
     const writtenLines = probe.writtenS.length;
     await pause(500);
     await services.stop();
-    const { recorded, checks } = await readRecord(services.runsFolder);
+    const { recorded, sleeps, checks } = await readRecord(services.runsFolder);
     const shiftsS = new Map(
       recorded.map(({ line, timeS }) => [line, timeS - (probe.writtenS[line] ?? Number.NaN)]),
     );
@@ -71,24 +83,37 @@ export async function attackServices(
       [...shiftsS].flatMap(([line, shiftS]) => (line >= fromLine && line < toLine ? [shiftS] : []));
     const [calm] = spans;
     const usualS = quantile(shiftsOf(calm?.fromLine ?? 0, calm?.toLine ?? 0), 0.5);
-    const [first, ...others] = spans.map(({ fromLine, toLine, ...span }): AttackOutcome => {
-      const offMs = shiftsOf(fromLine, toLine).map((shiftS) => 1000 * (shiftS - usualS));
-      return {
-        ...span,
-        written: toLine - fromLine,
-        usualShiftMs: quantile(offMs, 0.5),
-        worstShiftMs: Math.max(...offMs.map(Math.abs)),
-      };
-    });
+    const [first, ...others] = spans.map(
+      ({ fromLine, toLine, mostMb: _, ...span }): AttackOutcome => {
+        const offMs = shiftsOf(fromLine, toLine).map((shiftS) => 1000 * (shiftS - usualS));
+        return {
+          ...span,
+          written: toLine - fromLine,
+          usualShiftMs: quantile(offMs, 0.5),
+          worstShiftMs: Math.max(...offMs.map(Math.abs)),
+        };
+      },
+    );
     if (first === undefined) throw new Error('Nothing was measured.');
+    const [{ toLine: attackedFrom } = { toLine: 0 }] = spans;
+    const attackedS = quantile(shiftsOf(attackedFrom, writtenLines), 0.5);
+    const usualShiftMs = 1000 * (attackedS - usualS);
     const recordedLines = recorded.map(({ line }) => line);
     const firstLine = recordedLines[0] ?? 0;
     const lostLines = Array.from({ length: writtenLines }, (_, line) => line).filter(
       (line) => line >= firstLine && !shiftsS.has(line),
     );
-    return { outcomes: others, quiet: first, recordedLines, lostLines, checks };
+    return {
+      outcomes: others,
+      quiet: first,
+      usualShiftMs,
+      recordedLines,
+      lostLines,
+      sleeps,
+      checks,
+    };
   } finally {
-    services.kill();
+    services.signal('SIGKILL');
     probe.close();
   }
 }
@@ -105,5 +130,9 @@ async function readRecord(runsFolder: string) {
   const whole = await library.whole(checks[0]?.runId ?? '');
   await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
-  return { recorded: countedReadings(whole.value.inputs), checks };
+  const { inputs } = whole.value;
+  const sleeps = inputs.filter(
+    (input) => input.kind === 'link' && input.reason === 'computer-asleep',
+  ).length;
+  return { recorded: countedReadings(inputs), sleeps, checks };
 }

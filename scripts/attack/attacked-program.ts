@@ -1,18 +1,20 @@
 /**
  * The services of the loopback shell with a run being recorded, for attacks from another process. Says over its channel where its
- * windows open, and for each message `figures` how long it was ever kept from its work since the last, and its memory at the most.
+ * windows open, and for each message `figures` the longest piece of work since the last, and its memory at the most.
  *
  * Usage: fork of attacked-program.ts RUNS_FOLDER PORT_OF_THE_PROBE
  */
 import { randomBytes } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { monitorEventLoopDelay } from 'node:perf_hooks';
 import process from 'node:process';
-import { forkDesk, forkProbeWorker } from '#main';
-import { defaultRunSettings, serialSourceSchema } from '#shared-core';
+import { setTimeout as pause } from 'node:timers/promises';
+import { type AppendFile, type FileLayer, forkDesk, forkProbeWorker, nodeFileLayer } from '#main';
+import { defaultRunSettings, type Result, serialSourceSchema, succeed } from '#shared-core';
+import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
+import { watchLongestPiece } from '../gaps/longest-piece.ts';
 import type { AttackedFigures, AttackedPlace } from './attacked-services.ts';
 
 const [folder = '', probePath = ''] = process.argv.slice(2);
@@ -20,6 +22,27 @@ const runsFolder = path.join(folder, 'runs');
 const windowFolder = path.join(folder, 'window');
 const teacher = { mayCommand: true };
 const sampleEveryMs = 20;
+const slowSyncMs = 5000;
+let syncsAreSlow = false;
+let deskId: number | null = null;
+
+const fileLayer: FileLayer = {
+  ...nodeFileLayer,
+  createAppend: (at) => withSlowSync(nodeFileLayer.createAppend(at)),
+  openAppend: (at) => withSlowSync(nodeFileLayer.openAppend(at)),
+};
+
+function withSlowSync<E>(opened: Result<AppendFile, E>): Result<AppendFile, E> {
+  if (!opened.ok) return opened;
+  const file = opened.value;
+  return succeed({
+    ...file,
+    async sync() {
+      if (syncsAreSlow) await pause(slowSyncMs);
+      return file.sync();
+    },
+  });
+}
 
 mkdirSync(windowFolder);
 writeFileSync(path.join(windowFolder, 'index.html'), '<p>window</p>');
@@ -28,7 +51,12 @@ const session = await composeServices({
   version: '0.1.0',
   runsFolder,
   startWorker: () => forkProbeWorker(),
-  startDesk: () => forkDesk(),
+  fileLayer,
+  startDesk() {
+    const desk = forkDesk();
+    deskId = desk.processId;
+    return desk;
+  },
 });
 const loopback = await startLoopback({
   services: session,
@@ -45,25 +73,56 @@ const source = serialSourceSchema.parse({
 await demand('probe/connect', { source });
 await demand('run/start', { settings: defaultRunSettings });
 
-const delay = monitorEventLoopDelay({ resolution: 5 });
-delay.enable();
+const piece = watchLongestPiece();
 let mostBytes = 0;
 setInterval(() => {
-  mostBytes = Math.max(mostBytes, process.memoryUsage.rss());
+  mostBytes = Math.max(mostBytes, bytesOfAll());
 }, sampleEveryMs);
 
 process.on('message', (message) => {
   if (message === 'stop') void stop();
+  if (message === 'slow-syncs' || message === 'usual-syncs') {
+    syncsAreSlow = message === 'slow-syncs';
+  }
+  if (deskId !== null && message === 'halt-desk') process.kill(deskId, 'SIGSTOP');
+  if (deskId !== null && message === 'wake-desk') process.kill(deskId, 'SIGCONT');
   if (message !== 'figures') return;
-  const figures = { longestStallMs: delay.max / 1e6, mostMb: mostBytes / 1e6 };
+  const figures = { longestStallMs: piece.takeMs(), mostMb: mostBytes / 1e6 };
   process.send?.(figures satisfies AttackedFigures);
-  delay.reset();
   mostBytes = 0;
 });
 // Whoever attacks is gone: nothing is left to be measured.
 process.on('disconnect', () => process.exit(1));
 const { port, viewerUrl } = loopback.value;
-process.send?.({ port, viewerUrl } satisfies AttackedPlace);
+// Callers of this computer come from as many addresses as they like, so its own stands for the local network.
+const classView = createClassViewDoor({
+  services: session,
+  windowFolder,
+  findHost: () => '127.0.0.1',
+});
+const opened = await classView.open();
+if (opened.state !== 'open') throw new Error(opened.state);
+process.send?.({ port, viewerUrl, classAddress: opened.address } satisfies AttackedPlace);
+
+/** Of this process and those that it started: the reader of the probe, and the desk. */
+function bytesOfAll(): number {
+  const children = readFileSync(`/proc/self/task/${process.pid}/children`, 'latin1').trim();
+  return process.memoryUsage.rss() + sum(children.split(' ').map(residentBytes));
+}
+
+/** Source: Linux man-pages, proc_pid_status(5). Nothing for a process that has ended meanwhile. */
+function residentBytes(pid: string): number {
+  try {
+    const kib = /^VmRSS:\s+(\d+) kB$/m.exec(readFileSync(`/proc/${pid}/status`, 'latin1'))?.[1];
+    return 1024 * Number(kib ?? 0);
+  } catch {
+    return 0;
+  }
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
 
 async function demand(name: string, body: unknown): Promise<void> {
   const result = await session.handle(name, body, teacher);
@@ -71,6 +130,7 @@ async function demand(name: string, body: unknown): Promise<void> {
 }
 
 async function stop(): Promise<void> {
+  await classView.shut();
   await demand('run/stop', {});
   await session.close();
   process.exit(0);

@@ -5,14 +5,19 @@ import path from 'node:path';
 export interface AttackedPlace {
   readonly port: number;
   readonly viewerUrl: string;
+  /** What the class is told: leads a screen in. */
+  readonly classAddress: string;
 }
 
 export interface AttackedFigures {
-  /** Longest time for which nothing else was done. */
+  /** The longest for which it worked without a look at anything else [ms of the processor: a busy computer makes it no longer]. */
   readonly longestStallMs: number;
-  /** Resident memory at the most. */
+  /** Resident memory at the most, of the services and the processes that they started. */
   readonly mostMb: number;
 }
+
+/** What makes a part of them stand still, or go on. */
+export type ToldToServices = 'halt-desk' | 'wake-desk' | 'slow-syncs' | 'usual-syncs';
 
 /** Services in a process of their own that record while they are attacked. */
 export interface AttackedServices extends AttackedPlace {
@@ -21,7 +26,8 @@ export interface AttackedServices extends AttackedPlace {
   figures(): Promise<AttackedFigures>;
   /** Ends the run and the process. */
   stop(): Promise<void>;
-  kill(): void;
+  signal(signal: NodeJS.Signals): void;
+  tell(what: ToldToServices): void;
 }
 
 export async function startAttackedServices(
@@ -44,7 +50,8 @@ export async function startAttackedServices(
       child.send('stop');
       await ended;
     },
-    kill: () => void child.kill('SIGKILL'),
+    signal: (signal) => void child.kill(signal),
+    tell: (what) => void child.send(what),
   };
 }
 

@@ -2,12 +2,14 @@ import { once } from 'node:events';
 import { connect, type Socket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { WebSocket } from 'ws';
-import type { AttackedPlace } from './attacked-services.ts';
+import type { AttackedPlace, AttackedServices } from './attacked-services.ts';
+import { classComesIn, classRunsWild } from './class-attacks.ts';
+import { answerTo, isAnswer, openSocket, openViewer } from './viewer.ts';
 
 /** Something that another program on this computer may try; answers in a word what became of it. */
 export interface Attack {
   readonly name: string;
-  readonly run: (place: AttackedPlace) => Promise<string>;
+  readonly run: (services: AttackedServices) => Promise<string>;
 }
 
 const megabyte = 1024 * 1024;
@@ -104,46 +106,9 @@ export const attacks: readonly Attack[] = [
       return `${refused} refused and let go of`;
     },
   },
+  { name: 'a class of thirty screens that comes in at once', run: classComesIn },
+  { name: 'thirty screens that ask without end and never end a message', run: classRunsWild },
 ];
-
-function openSocket({ port }: AttackedPlace): Promise<WebSocket> {
-  const own = `127.0.0.1:${port}`;
-  const socket = new WebSocket(`ws://${own}/service`, { origin: `http://${own}` });
-  return new Promise((resolve, reject) => {
-    socket.once('open', () => {
-      socket.on('error', () => {});
-      resolve(socket);
-    });
-    socket.once('error', reject);
-  });
-}
-
-async function openViewer(place: AttackedPlace): Promise<WebSocket> {
-  const socket = await openSocket(place);
-  const token = place.viewerUrl.split('#token=')[1] ?? '';
-  const welcome = once(socket, 'message');
-  socket.send(JSON.stringify({ token }));
-  await welcome;
-  return socket;
-}
-
-const isAnswer = (message: string) => message.startsWith('{"type":"answer"');
-
-/** The answer to what is asked now; events come between. A socket that is closed instead fails. */
-function answerTo(socket: WebSocket, request: string): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const closed = () => reject(new Error('The socket was closed.'));
-    const take = (data: unknown) => {
-      if (!isAnswer(String(data))) return;
-      socket.off('message', take);
-      socket.off('close', closed);
-      resolve(String(data));
-    };
-    socket.on('message', take);
-    socket.once('close', closed);
-    socket.send(request);
-  });
-}
 
 async function closeOf(socket: WebSocket, act: () => void): Promise<string> {
   const closed = once(socket, 'close');

@@ -157,8 +157,11 @@ export const screen = strict('screen', {
 });
 export const shell = strict('shell', { async openExternal() {} });
 export const dialog = strict('dialog', {
-  showErrorBox(title: string, because: string) {
-    console.log(`told ${JSON.stringify({ failed: `${title}: ${because}` })}`);
+  showSaveDialog: async () => ({ canceled: true, filePath: '' }),
+  // An error has its way out first; to the question whether a run may end, the second is the yes.
+  async showMessageBox(asked: { readonly type?: string; readonly detail?: string }) {
+    if (asked.type !== 'error') return { response: 1 };
+    console.log(`told ${JSON.stringify({ failed: asked.detail })}`);
+    return { response: 0 };
   },
-  showMessageBox: async () => ({ response: 1 }),
 });

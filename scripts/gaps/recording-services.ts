@@ -1,6 +1,5 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
-import { setTimeout as pause } from 'node:timers/promises';
 import {
   defaultRunSettings,
   type RequestAnswer,
@@ -19,8 +18,6 @@ export interface RecordingServices {
   record(path: string): Promise<string>;
   /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
   longestPieceMs(): Promise<number>;
-  /** Halts the process, as a suspended or starved one is, and lets it go on [s]. */
-  halt(seconds: number): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -66,11 +63,6 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
       return (await ask('run/start', { settings: defaultRunSettings })).runId;
     },
     longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
-    async halt(seconds) {
-      child.kill('SIGSTOP');
-      await pause(1000 * seconds);
-      child.kill('SIGCONT');
-    },
     async close() {
       const ended = once(child, 'exit');
       child.disconnect();

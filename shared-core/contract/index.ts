@@ -4,6 +4,7 @@ export type { ClassView } from './class-view.ts';
 export { type EventBody, type EventName, events } from './events.ts';
 export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
 export { mostFermentsTold } from './kept-ferments.ts';
+export type { DoubtfulFile } from './kept-files.ts';
 export {
   type KnownRigs,
   keptRigSchema,
@@ -29,6 +30,7 @@ export {
   probeSourceSchema,
   probeStatusSchema,
 } from './probe-schemas.ts';
+export type { ProblemReport, WindowFacts } from './problem-report.ts';
 export { promptAsideForS } from './prompt-aside.ts';
 export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';
 export { type RequestAnswer, type RequestBody, type RequestName, requests } from './requests.ts';

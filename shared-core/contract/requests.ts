@@ -4,6 +4,7 @@ import { benchMarkSchema } from './bench-mark.ts';
 import { classViewRequests } from './class-view.ts';
 import { exchangeRequests } from './exchange-requests.ts';
 import { fermentRequests } from './kept-ferments.ts';
+import { keptFilesRequests } from './kept-files.ts';
 import { rigRequests } from './kept-rigs.ts';
 import { warmthRequests } from './kept-warmth.ts';
 import {
@@ -12,6 +13,7 @@ import {
   probeSourceSchema,
   probeStatusSchema,
 } from './probe-schemas.ts';
+import { problemReportRequests } from './problem-report.ts';
 import { recordedChangeSchema } from './recorded-change.ts';
 import { recordingStatusSchema, runPageSchema, runSummarySchema } from './run-schemas.ts';
 import { secondScreenSchema } from './second-screen.ts';
@@ -120,6 +122,8 @@ export const requests = {
   ...classViewRequests,
   ...exchangeRequests,
   ...rigRequests,
+  ...keptFilesRequests,
+  ...problemReportRequests,
   ...fermentRequests,
   ...warmthRequests,
 } as const;

@@ -22,6 +22,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
   /** Another running program has the folder: its runs are that one's to change. */
   z.strictObject({ kind: z.literal('folder-in-use'), path: z.string() }),
+  /** A newer version of this program wrote the file; it is left as it is. */
+  z.strictObject({ kind: z.literal('kept-by-newer'), path: z.string() }),
   z.strictObject({ kind: z.literal('request-invalid'), message: z.string() }),
   z.strictObject({ kind: z.literal('viewer-may-not-command') }),
   z.strictObject({ kind: z.literal('disconnected') }),

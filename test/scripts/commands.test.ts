@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { projectRoot } from '../../scripts/testing/step.ts';
+import { problemReportSchema } from '../../shared-core/contract/problem-report.ts';
 
 function answerOf(...words: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['scripts/run.mjs', ...words], {
@@ -27,6 +28,7 @@ test.each([
   'check-desktop',
   'package',
   'mutants',
+  'problem-report',
 ])(
   '%s --help says how it is used and does nothing else',
   (name) => {
@@ -46,6 +48,7 @@ test.each([
   ['analyse', '--nonsense'],
   ['analyse', 'nowhere.csv'],
   ['virtual-probe', '--nonsense'],
+  ['problem-report', '--nonsense'],
   ['check-runs', '--nonsense'],
   ['check-runs', 'nowhere'],
   ['check-runs', '--repair', 'nowhere', '--nonsense'],
@@ -74,3 +77,12 @@ test('DEVELOPERS.md stays a map of at most 12 kB, and every file it points to is
   for (const file of linked)
     expect(readFileSync(path.join(projectRoot, file), 'utf8')).not.toBe('');
 });
+
+test('problem-report tells of a computer where no services run, and not where its folders are', () => {
+  const folder = path.join(projectRoot, 'nowhere');
+  const { status, stdout, stderr } = answerOf('problem-report', folder);
+  expect([status, stderr]).toEqual([0, '']);
+  const report = problemReportSchema.parse(JSON.parse(stdout));
+  expect(report).toMatchObject({ program: { shell: 'command' }, probe: null });
+  expect(stdout).not.toContain(projectRoot);
+}, 60_000);

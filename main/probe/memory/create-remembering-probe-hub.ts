@@ -1,11 +1,11 @@
 import type { PortInfo, ProbeSource, SerialSource } from '#shared-core';
 import { identityAt } from '../port/same-device.ts';
 import type { ProbeHub } from '../probe-hub.ts';
-import { createProbeMemory } from './probe-memory.ts';
+import { createProbeMemory, type ProbeMemorySetup } from './probe-memory.ts';
 
 /** A hub that knows devices again by their USB identity, on whatever port they are plugged in. */
-export function createRememberingProbeHub(hub: ProbeHub, memoryFile: string): ProbeHub {
-  const memory = createProbeMemory(memoryFile);
+export function createRememberingProbeHub(hub: ProbeHub, setup: ProbeMemorySetup): ProbeHub {
+  const memory = createProbeMemory(setup);
   let rememberedSource = '';
 
   const withMemory = (ports: readonly PortInfo[]): readonly PortInfo[] =>

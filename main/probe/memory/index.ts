@@ -1,3 +1,3 @@
 export { createRememberingProbeHub } from './create-remembering-probe-hub.ts';
-export { createProbeMemory, type ProbeMemory } from './probe-memory.ts';
+export { probesFileName, probesFormat } from './probes-file.ts';
 export { sourceAsNow } from './source-as-now.ts';

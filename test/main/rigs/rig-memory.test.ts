@@ -119,16 +119,19 @@ describe('set-ups kept from one lesson to the next', () => {
     expect(after.ok && after.value.rigs.map(({ name }) => name)).toEqual(['New', 'Old']);
   });
 
-  test('what a newer version wrote is put aside whole, never written over', async () => {
+  test('what a newer version wrote is left as it is, and keeping a rig says so', async () => {
     const runsFolder = await temporaryFolder();
+    const file = path.join(runsFolder, 'kept-rigs.json');
     const text = '{"format":"still-head-rigs","version":2,"shelves":[]}';
-    await writeFile(path.join(runsFolder, 'kept-rigs.json'), text);
+    await writeFile(file, text);
     const memory = memoryIn(runsFolder);
     expect(await memory.list()).toMatchObject({ ok: true, value: { rigs: [], last: null } });
-    await memory.keep('Lab 2', setUp);
-    const aside = (await readdir(runsFolder)).filter((name) => name.includes('not-understood'));
-    expect(aside).toHaveLength(1);
-    expect(await readFile(path.join(runsFolder, aside[0] ?? ''), 'utf8')).toBe(text);
+    expect(await memory.keep('Lab 2', setUp)).toEqual({
+      ok: false,
+      error: { kind: 'kept-by-newer', path: file },
+    });
+    expect(await readdir(runsFolder)).toEqual(['kept-rigs.json']);
+    expect(await readFile(file, 'utf8')).toBe(text);
   });
 
   test('there is an end to rigs, and a viewer keeps none', async () => {

@@ -137,11 +137,11 @@ describe('a run that broke off with the program', () => {
     const { session, time, probeHub } = await setUpSession({ runsFolder });
     await probeHub.disconnect();
     const error = { kind: 'port-not-found', path: '/dev/ttyACM0' } as const;
-    const { connect } = probeHub;
-    Object.assign(probeHub, { connect: async () => ({ ok: false, error }) });
+    probeHub.refuse(error);
     expect(await session.handle('run/continue', { runId }, teacher)).toEqual({ ok: false, error });
     expect(await ask(session, 'run/unfinished', {})).toMatchObject({ run: { runId } });
-    await connect({ ...source, path: '/dev/ttyACM7' });
+    probeHub.refuse(null);
+    await probeHub.connect({ ...source, path: '/dev/ttyACM7' });
     expect(await ask(session, 'run/continue', { runId })).toEqual({ runId });
     // The monitor sees what was recorded before it may end.
     await time.pass(1);

@@ -1,8 +1,10 @@
 import type { ProbeHub, ProbeListeners } from '#main';
 import {
+  fail,
   type MarkType,
   type ProbeSource,
   type ProbeStatus,
+  type ServiceProblem,
   serialSourceSchema,
   succeed,
 } from '#shared-core';
@@ -14,6 +16,8 @@ export interface FakeProbeHub extends ProbeHub {
   send<N extends keyof ProbeListeners>(name: N, ...body: Parameters<ProbeListeners[N]>): void;
   /** How far the readings are told; infinite until the test says otherwise. */
   heardTo(timeS: number): void;
+  /** What connecting is refused with from now on; null when it is not. */
+  refuse(problem: ServiceProblem | null): void;
   readonly heatMarks: MarkType[];
   readonly calls: string[];
 }
@@ -33,6 +37,7 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
   const listeners = new Map<string, Set<(...body: never[]) => void>>();
   const heatMarks: MarkType[] = [];
   const calls: string[] = [];
+  let refusal: ServiceProblem | null = null;
   let heardUpToS = Number.POSITIVE_INFINITY;
   return {
     heatMarks,
@@ -43,7 +48,11 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
     status: () => status,
     heardUpToS: () => heardUpToS,
     listPorts: async () => [],
+    refuse(problem) {
+      refusal = problem;
+    },
     async connect(next) {
+      if (refusal !== null) return fail(refusal);
       status = { ...status, source: next };
       return succeed(status);
     },

@@ -1,12 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { createRememberingProbeHub } from '#main';
+import { createRememberingProbeHub, nodeFileLayer } from '#main';
 import type { PortInfo } from '#shared-core';
 import { createFakeProbeHub } from '../../support/fake-probe-hub.ts';
 import { serialSource } from '../support/heard-hub.ts';
-import { until } from '../support/until.ts';
+import { pause, until } from '../support/until.ts';
 
 let folder = '';
 beforeEach(() => {
@@ -25,9 +25,13 @@ const port = (at: string, serialNumber: string): PortInfo => ({
 });
 
 /** A hub with these ports, and a probe heard on the first of them. */
-function hubWith(ports: readonly PortInfo[]) {
+function hubWith(ports: readonly PortInfo[], mayWrite = true) {
   const inner = { ...createFakeProbeHub(), listPorts: () => Promise.resolve(ports) };
-  const hub = createRememberingProbeHub(inner, file());
+  const hub = createRememberingProbeHub(inner, {
+    files: nodeFileLayer,
+    memoryFile: file(),
+    mayWrite: () => mayWrite,
+  });
   return {
     hub,
     async hear(source: ReturnType<typeof serialSource>, state: 'hearing' | 'unreadable') {
@@ -52,16 +56,47 @@ describe('createRememberingProbeHub', () => {
     ]);
   });
 
-  test.each([
-    ['newer', '{"version":9,"probes":[]}'],
-    ['damaged', '{"version":1,'],
-  ])('puts a %s memory aside before it keeps one of its own', async (_kind, before) => {
+  test('puts a damaged memory aside before it keeps one of its own', async () => {
+    const before = '{"version":1,';
     writeFileSync(file(), before);
     const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one')]);
     await hub.listPorts();
     await hear(source, 'hearing');
     await until('the memory', () => content().includes('json-lines'));
     expect(readFileSync(`${file()}.not-understood`, 'utf8')).toBe(before);
+  });
+
+  test('reads a memory of the first version, and keeps a copy of it before it writes its own', async () => {
+    const [{ vendorId, productId, serialNumber }] = [port('', 'old')];
+    const probe = { vendorId, productId, serialNumber, source };
+    const before = JSON.stringify({ version: 1, probes: [probe] });
+    writeFileSync(file(), before);
+    const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one'), port('/dev/ttyUSB7', 'old')]);
+    expect((await hub.listPorts())[1]?.remembered).toEqual({ ...source, path: '/dev/ttyUSB7' });
+    await hear(source, 'hearing');
+    await until('the memory', () => content().includes('still-head-probes'));
+    expect(JSON.parse(content())).toEqual({
+      format: 'still-head-probes',
+      version: 2,
+      probes: [{ ...probe, serialNumber: 'one' }, probe],
+    });
+    expect(readFileSync(`${file()}.older-version`, 'utf8')).toBe(before);
+  });
+
+  test('leaves the memory of a newer version, and that of a folder in use by another program, alone', async () => {
+    const newer = '{"format":"still-head-probes","version":9,"shelves":[]}';
+    for (const [before, mayWrite] of [
+      [newer, true],
+      ['{"version":1,"probes":[]}', false],
+    ] as const) {
+      writeFileSync(file(), before);
+      const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one')], mayWrite);
+      await hear(source, 'hearing');
+      const isRemembered = async () => (await hub.listPorts())[0]?.remembered !== undefined;
+      while (!(await isRemembered())) await pause(0.01);
+      await pause(0.1);
+      expect([content(), readdirSync(folder)]).toEqual([before, ['known-probes.json']]);
+    }
   });
 
   test('does not remember a way in which the probe was not understood', async () => {

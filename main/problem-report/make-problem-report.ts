@@ -1,0 +1,141 @@
+import os from 'node:os';
+import process from 'node:process';
+import type {
+  PortInfo,
+  ProbeStatus,
+  ProblemReport,
+  RecordingStatus,
+  RunSummary,
+  WindowFacts,
+} from '#shared-core';
+import type { FileLayer } from '../file-layer/index.ts';
+import { problemInShort } from './problem-in-short.ts';
+import { everyText, type Private, withoutPrivate } from './without-private.ts';
+
+export interface ReportParts {
+  readonly app: { readonly version: string; readonly modelVersion: string; readonly shell: string };
+  readonly nowMs: number;
+  readonly files: FileLayer;
+  readonly runsFolder: string;
+  readonly mayWrite: boolean;
+  /** Null where the library can't be read. */
+  readonly runs: readonly RunSummary[] | null;
+  readonly doubtfulFiles: readonly string[];
+  readonly status: ProbeStatus | null;
+  readonly ports: readonly PortInfo[];
+  readonly recording: RecordingStatus | null;
+  readonly recentProblems: ProblemReport['recentProblems'];
+  readonly window: WindowFacts | null;
+  readonly withRunNames: boolean;
+  /** Whose computer it is, as the system says. */
+  readonly owner?: Owner;
+}
+
+export interface Owner {
+  readonly userName: string;
+  readonly homeFolder: string;
+  readonly hostName: string;
+}
+
+const megabyte = 1e6;
+const inMb = (bytes: number) => Math.round(bytes / megabyte);
+
+/** Gathers the report; whatever leads to a person is taken out of every text of it last, wherever it came from. */
+export async function makeProblemReport(parts: ReportParts): Promise<ProblemReport> {
+  const { app, files, runsFolder, runs, withRunNames } = parts;
+  const free = await files.freeBytes(runsFolder);
+  const put = await files.list(runsFolder);
+  const aside = put.ok ? put.value.map(({ name }) => name).filter(isPutAside) : [];
+  const names = [...new Set((runs ?? []).map(({ name }) => name))];
+  const report = {
+    format: 'still-head-problem-report',
+    version: 1,
+    madeAtIso: new Date(parts.nowMs).toISOString(),
+    program: { ...app, runningForS: Math.round(process.uptime()) },
+    computer: {
+      platform: process.platform,
+      release: os.release(),
+      architecture: process.arch,
+      node: process.version,
+      processors: os.cpus().length,
+      memoryMb: inMb(os.totalmem()),
+      freeMemoryMb: inMb(os.freemem()),
+      runningForS: Math.round(os.uptime()),
+    },
+    folder: {
+      freeMb: free.ok ? inMb(free.value) : null,
+      mayWrite: parts.mayWrite,
+      runs: runs?.length ?? null,
+      cutOffRuns: (runs ?? []).filter(({ ended }) => ended === 'cut-off').length,
+      unreadableRuns: (runs ?? []).filter(({ unreadable }) => unreadable !== null).length,
+      damagedRecords: (runs ?? []).reduce((sum, run) => sum + run.damagedRecords, 0),
+      doubtfulFiles: [...parts.doubtfulFiles, ...aside],
+    },
+    probe: parts.status && probeFacts(parts.status),
+    ports: parts.ports.map(({ vendorId, productId, likelyProbe }) => ({
+      vendorId,
+      productId,
+      likelyProbe,
+    })),
+    recording: parts.recording && {
+      state: parts.recording.state,
+      problem: parts.recording.problem && problemInShort(parts.recording.problem),
+      adviceStopped: parts.recording.adviceStopped ?? null,
+    },
+    recentProblems: parts.recentProblems,
+    window: parts.window,
+  } as const satisfies Omit<ProblemReport, 'runNames'>;
+  const secrets = [...ownSecrets(parts.owner ?? thisOwner(), runsFolder), ...runSecrets(runs)];
+  const cleaned = everyText<ProblemReport>(report, (text) => withoutPrivate(text, secrets));
+  return { ...cleaned, format: report.format, ...(withRunNames && { runNames: names }) };
+}
+
+function probeFacts(status: ProbeStatus): NonNullable<ProblemReport['probe']> {
+  const { source } = status;
+  const serial =
+    source?.kind === 'several' ? source.probes : source?.kind === 'serial' ? [source] : [];
+  return {
+    state: status.state,
+    kind: source?.kind ?? null,
+    lines: serial.map(({ language, baudRate, parity }) => ({
+      language,
+      baudRate,
+      parity: parity ?? null,
+    })),
+    channels: status.channels,
+    readingsPerS: status.readingsPerS,
+    rejectedLines: status.rejectedLines,
+    droppedBytes: status.droppedBytes,
+    droppedReadings: status.droppedReadings ?? 0,
+    thinnedHeadReadings: status.thinnedHeadReadings ?? 0,
+    problem: status.problem && problemInShort(status.problem),
+    advice: status.advice,
+  };
+}
+
+function isPutAside(name: string): boolean {
+  return /\.(?:not-understood|older-version)(?:-\d+)?$/.test(name);
+}
+
+function ownSecrets(owner: Owner, runsFolder: string): readonly Private[] {
+  return [
+    { text: runsFolder, standsFor: '[folder of runs]' },
+    { text: owner.homeFolder, standsFor: '[home]' },
+    { text: owner.userName, standsFor: '[user]' },
+    { text: owner.hostName, standsFor: '[computer]' },
+  ];
+}
+
+function runSecrets(runs: ReportParts['runs']): readonly Private[] {
+  return (runs ?? []).map(({ name }) => ({ text: name, standsFor: '[name of a run]' }));
+}
+
+/** Some systems know no name for the account that a program runs under. */
+function thisOwner(): Owner {
+  const known = { homeFolder: os.homedir(), hostName: os.hostname() };
+  try {
+    return { ...known, userName: os.userInfo().username };
+  } catch {
+    return { ...known, userName: '' };
+  }
+}
