@@ -367,13 +367,14 @@ export {
   type Series,
   type SeriesPoint,
 } from './series/index.ts';
-export type {
-  Alarm,
-  AlarmView,
-  HeadView,
-  PlateauBand,
-  Snapshot,
-  Verdicts,
+export {
+  type Alarm,
+  type AlarmView,
+  type HeadView,
+  type PlateauBand,
+  type Snapshot,
+  textsInSnapshot,
+  type Verdicts,
 } from './snapshot/index.ts';
 export { type Stage, type StageCall, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
@@ -388,4 +389,20 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export {
+  compiledMessage,
+  inDecimals,
+  keepUnits,
+  type Language,
+  language,
+  languages,
+  learnWording,
+  measuredWords,
+  saidWords,
+  say,
+  setLanguage,
+  told,
+  translationOf,
+  type Values,
+  wordingOf,
+} from './wording/index.ts';

@@ -1,4 +1,4 @@
-import type { Caution } from '#shared-core';
+import { type Caution, say } from '#shared-core';
 
 /** Cautions as a list: what to do, why, and the source where there is one. */
 export function CautionLines({ cautions }: { readonly cautions: readonly Caution[] }) {
@@ -7,7 +7,7 @@ export function CautionLines({ cautions }: { readonly cautions: readonly Caution
       {cautions.map(({ id, act, because, source }) => (
         <li key={id}>
           <strong>{act}</strong> {because}
-          {source && <small className="soft"> Source: {source}.</small>}
+          {source && <small className="soft"> {say('Source: {source}.', { source })}</small>}
         </li>
       ))}
     </ul>

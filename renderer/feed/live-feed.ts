@@ -1,4 +1,4 @@
-import type { EventBody, RecordingStatus } from '#shared-core';
+import { type EventBody, learnWording, type RecordingStatus } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore, RunViewStore } from '../stores/index.ts';
 import { createCatchUp } from './catch-up.ts';
@@ -71,8 +71,9 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (seen < inputs.length) dispatch({ type: 'inputs', runId, inputs: inputs.slice(seen) });
   };
 
-  const onSnapshot = (body: EventBody<'snapshot'>) => {
+  const onSnapshot = ({ wording, ...body }: EventBody<'snapshot'>) => {
     const { view, dispatch } = live.getState();
+    if (wording) learnWording(wording);
     dispatch({ type: 'snapshot', ...body });
     const before = view?.stages.at(-1);
     // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.

@@ -3,6 +3,7 @@ import {
   hexoseFromSucroseGPerG,
   type Result,
   type StatedFerment,
+  say,
   statedFermentSchema,
   succeed,
 } from '#shared-core';
@@ -41,10 +42,10 @@ export function statedFromDraft(
 ): Result<StatedFerment, BeginProblems> {
   const problems: { -readonly [F in keyof BeginProblems]: string } = {};
   const beganAtIso = momentIso(draft.began);
-  if (beganAtIso === null) problems.began = 'A day and a time, please.';
+  if (beganAtIso === null) problems.began = say('A day and a time, please.');
   const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
   const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;
-  if (isSugarWrong) problems.tableSugarG = 'A number of grams, more than 0, or nothing.';
+  if (isSugarWrong) problems.tableSugarG = say('A number of grams, more than 0, or nothing.');
   const hexoseG = (tableSugarG ?? 0) * hexoseFromSucroseGPerG;
   const parsed = statedFermentSchema.safeParse({
     name: draft.name,
@@ -70,16 +71,29 @@ export function plannedFerment(
   { plan }: FermentPlanShown,
 ): PlannedFerment {
   const from = {
-    juice: `${amount} mL of juice, gravity ${gravity} at ${temperatureC} °C`,
-    sucrose: `${amount} g of table sugar`,
-    hexose: `${amount} g of grape or fruit sugar`,
+    juice: say('{amount} mL of juice, gravity {gravity} at {temperature} °C', {
+      amount,
+      gravity,
+      temperature: temperatureC,
+    }),
+    sucrose: say('{amount} g of table sugar', { amount }),
+    hexose: say('{amount} g of grape or fruit sugar', { amount }),
   } as const;
-  const main = source in from ? from[source as keyof typeof from] : `${amount} g of ${source}`;
-  const added = Number(numberFrom(addedSugarG)) > 0 ? ` and ${addedSugarG} g of table sugar` : '';
+  const main =
+    source in from
+      ? from[source as keyof typeof from]
+      : say('{amount} g of {source}', { amount, source });
+  const added =
+    Number(numberFrom(addedSugarG)) > 0
+      ? ` ${say('and {addedSugarG} g of table sugar', { addedSugarG })}`
+      : '';
   return {
-    name: source === 'juice' ? 'Juice ferment' : `Ferment of ${source in from ? 'sugar' : source}`,
+    name:
+      source === 'juice'
+        ? say('Juice ferment')
+        : say('Ferment of {what}', { what: source in from ? say('sugar') : source }),
     volumeMl: numberFrom(volumeMl) ?? 0,
     sugarG: plan.sugarG.high > 0 ? { low: plan.sugarG.low, high: plan.sugarG.high } : null,
-    wentIn: `${main}${added}, filled up to ${volumeMl} mL`,
+    wentIn: say('{main}{added}, filled up to {volume} mL', { main, added, volume: volumeMl }),
   };
 }

@@ -5,6 +5,7 @@ import {
   type KeptFerment,
   mostOfPot,
   readingsOfFerment,
+  say,
 } from '#shared-core';
 import { DrawnFigure } from '../by-volume/index.ts';
 import { usePreferences } from '../parts/index.ts';
@@ -25,26 +26,26 @@ export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
     endGravity: expectedEndGravity,
   });
   return (
-    <section aria-label="What the log says" role="status">
+    <section aria-label={say('What the log says')} role="status">
       <p className="ferment-state">
         <strong>{stateWords[state]}.</strong> {because}
       </p>
       <dl className="ferment-facts">
         <div>
-          <dt>Strength now</dt>
+          <dt>{say('Strength now')}</dt>
           <dd>
             {strengthAbv === null
-              ? 'not known'
+              ? say('not known')
               : `${quantityWords(strengthAbv.value, 1, '% vol', decimal)} (${rangeWords(strengthAbv, 1, '% vol', decimal)})`}
           </dd>
         </div>
         <div>
-          <dt>{state === 'finished' ? 'Ended' : 'Ends'}</dt>
+          <dt>{state === 'finished' ? say('Ended') : say('Ends')}</dt>
           <dd>{finishWords(verdict, ferment.stated.beganAtIso)}</dd>
         </div>
         {expectedEndGravity !== null && (
           <div>
-            <dt>Gravity at its end</dt>
+            <dt>{say('Gravity at its end')}</dt>
             <dd>
               {numberWords(expectedEndGravity.value, 3, decimal)} (
               {rangeWords(expectedEndGravity, 3, '', decimal).trim()})
@@ -60,7 +61,7 @@ export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
       {drawing && (
         <DrawnFigure
           drawing={drawing}
-          caption="As entered, gravities at 20 °C. Intervals hold nine times in ten."
+          caption={say('As entered, gravities at 20 °C. Intervals hold nine times in ten.')}
         />
       )}
     </section>
@@ -73,13 +74,13 @@ export function Readiness({ ferment, verdict }: VerdictShownProps) {
   const { isGo, unmet } = distillingAdvice(ferment, verdict);
   const pot = quantityWords(ferment.stated.volumeMl / mostOfPot, 0, 'mL', decimal);
   return (
-    <section aria-label="Ready for the still?">
-      <h3>Ready for the still?</h3>
+    <section aria-label={say('Ready for the still?')}>
+      <h3>{say('Ready for the still?')}</h3>
       {isGo ? (
-        <p>By its log, yes: finished, degassed, settled and strained.</p>
+        <p>{say('By its log, yes: finished, degassed, settled and strained.')}</p>
       ) : (
         <>
-          <p>Not yet.</p>
+          <p>{say('Not yet.')}</p>
           <ul>
             {unmet.map((condition) => (
               <li key={condition}>{conditionWords(condition)}</li>
@@ -88,7 +89,10 @@ export function Readiness({ ferment, verdict }: VerdictShownProps) {
         </>
       )}
       <p className="small soft">
-        Fill the pot to half at most: all of this ferment at once needs a pot of {pot} or more.
+        {say(
+          'Fill the pot to half at most: all of this ferment at once needs a pot of {pot} or more.',
+          { pot },
+        )}
       </p>
     </section>
   );

@@ -1,4 +1,4 @@
-import { previewPattern } from '#shared-core';
+import { previewPattern, say } from '#shared-core';
 import { channelWords, useWords } from '../words/index.ts';
 import type { SpeechDraft } from './speech-draft.ts';
 
@@ -11,13 +11,17 @@ interface PatternTrialProps {
 export function PatternTrial({ draft, lines }: PatternTrialProps) {
   const words = useWords();
   if (draft.pattern === '') {
-    return <p className="small soft">Copy a line and put {'{head}'} where its number stands.</p>;
+    return (
+      <p className="small soft">
+        {say('Copy a line and put {place} where its number stands.', { place: '{head}' })}
+      </p>
+    );
   }
   const decimalComma = draft.decimal === 'comma';
   const trial = previewPattern(draft.pattern, lines.slice(-3), { unit: draft.unit, decimalComma });
   if (trial.problem !== null) return <p className="field-problem">{trial.problem}</p>;
   if (trial.lines.length === 0)
-    return <p className="small soft">No line heard yet to try it on.</p>;
+    return <p className="small soft">{say('No line heard yet to try it on.')}</p>;
   return (
     <ul className="small">
       {trial.lines.map(({ text, values, because }, index) => (

@@ -7,19 +7,19 @@ export interface PreferencesState extends Preferences {
 
 export type PreferencesStore = StoreApi<PreferencesState>;
 
-const storageKey = 'preferences';
+/** Read under this name by `speak.ts` as well. */
+export const preferencesKey = 'preferences';
 
 export function createPreferencesStore(
   storage: Pick<Storage, 'getItem' | 'setItem'>,
   localeDecimal: '.' | ',',
 ): PreferencesStore {
   return createStore<PreferencesState>()((set, get) => ({
-    ...preferencesFrom(storage.getItem(storageKey), localeDecimal),
+    ...preferencesFrom(storage.getItem(preferencesKey), localeDecimal),
     set: (changes) => {
       set(changes);
-      const { theme, decimal, sound, markKeys, welcomed } = get();
-      const kept: Preferences = { theme, decimal, sound, markKeys, welcomed };
-      storage.setItem(storageKey, JSON.stringify(kept));
+      const { set: _, ...kept } = get();
+      storage.setItem(preferencesKey, JSON.stringify(kept));
     },
   }));
 }

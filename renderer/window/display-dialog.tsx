@@ -1,12 +1,13 @@
+import { say } from '#shared-core';
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
 
 const themeOptions = [
-  { value: 'system', label: 'As the system' },
-  { value: 'light', label: 'Light' },
-  { value: 'dark', label: 'Dark' },
-  { value: 'projector', label: 'Projector' },
+  { value: 'system', label: say('As the system') },
+  { value: 'light', label: say('Light') },
+  { value: 'dark', label: say('Dark') },
+  { value: 'projector', label: say('Projector') },
 ] as const satisfies readonly { value: Preferences['theme']; label: string }[];
 
 const decimalOptions = [
@@ -15,8 +16,8 @@ const decimalOptions = [
 ] as const;
 
 const switchOptions = [
-  { value: 'on', label: 'On' },
-  { value: 'off', label: 'Off' },
+  { value: 'on', label: say('On') },
+  { value: 'off', label: say('Off') },
 ] as const;
 
 export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
@@ -24,32 +25,32 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
   const { chime } = useWindowParts();
   const { set } = preferences;
   return (
-    <Dialog title="Display and sound" onClose={onClose}>
+    <Dialog title={say('Display and sound')} onClose={onClose}>
       <div className="display-choices">
         <ChoiceField
-          name="Colours"
+          name={say('Colours')}
           options={themeOptions}
           value={preferences.theme}
           onValue={(theme) => set({ theme })}
         />
         <ChoiceField
-          name="Numbers"
+          name={say('Numbers')}
           options={decimalOptions}
           value={preferences.decimal}
           onValue={(decimal) => set({ decimal })}
         />
         <ChoiceField
-          name="Sound with prompts"
+          name={say('Sound with prompts')}
           options={switchOptions}
           value={preferences.sound ? 'on' : 'off'}
           onValue={(value) => set({ sound: value === 'on' })}
         />
         <div className="choices">
-          <Button onClick={() => chime.play('high')}>Test the urgent sound</Button>
-          <Button onClick={() => chime.play('medium')}>Test the softer sound</Button>
+          <Button onClick={() => chime.play('high')}>{say('Test the urgent sound')}</Button>
+          <Button onClick={() => chime.play('medium')}>{say('Test the softer sound')}</Button>
         </div>
         <ChoiceField
-          name="Single letters make marks in Watch"
+          name={say('Single letters make marks in Watch')}
           options={switchOptions}
           value={preferences.markKeys ? 'on' : 'off'}
           onValue={(value) => set({ markKeys: value === 'on' })}
@@ -57,7 +58,7 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
       </div>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
-          Done
+          {say('Done')}
         </Button>
       </div>
     </Dialog>

@@ -1,0 +1,2 @@
+/** Everything in German, room by room. */
+export const german: Readonly<Record<string, string>> = {};
