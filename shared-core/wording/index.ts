@@ -9,7 +9,7 @@ export {
   measuredWords,
   numberWords,
 } from './measured-words.ts';
-export { learnWording, wordingOf } from './message-memory.ts';
 export { type Message, type Values, type Wording, wordingSchema } from './message.ts';
+export { learnWording, wordingOf } from './message-memory.ts';
 export { inDecimals, keepUnits, saidWords } from './said-words.ts';
 export { say, told, translationOf, worded } from './say.ts';

@@ -1,8 +1,8 @@
 import { formatMessage } from './format-message.ts';
 import { language } from './language.ts';
 import { catalogues } from './languages/index.ts';
-import { messageBehind, rememberMessage } from './message-memory.ts';
 import type { Values } from './message.ts';
+import { messageBehind, rememberMessage } from './message-memory.ts';
 
 const noValues: Values = {};
 
