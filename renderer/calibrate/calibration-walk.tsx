@@ -1,5 +1,5 @@
 import { useEffect, useReducer } from 'react';
-import { cautionsAt, cautionWords, say, settledReading, steamPoint } from '#shared-core';
+import { cautionsAt, cautionWords, say, settledReading, steamPoint, told } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { Say, useWords } from '../words/index.ts';
@@ -8,7 +8,9 @@ import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state
 import { CalibrationStep } from './calibration-step.tsx';
 import { correctionFrom } from './correction-from.ts';
 
-const steamCautions = cautionsAt('calibrate').map(cautionWords).join(' ');
+const steamCautions = cautionsAt('calibrate')
+  .map((caution) => told(cautionWords(caution)))
+  .join(' ');
 
 /** Ice, steam, and what the probe is off by: ten minutes that make the plateau's tenths mean something. */
 export function CalibrationWalk() {

@@ -1,4 +1,4 @@
-import { cautionGroups, commonPractice, say } from '#shared-core';
+import { cautionGroups, commonPractice, say, told } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { CautionLines } from './caution-lines.tsx';
 
@@ -15,12 +15,12 @@ export function CautionsDialog({ onClose, closeWords = say('Back') }: CautionsDi
       <div className="cautions-page">
         {cautionGroups.map(({ title, cautions }) => (
           <section key={title}>
-            <h3>{title}</h3>
+            <h3>{told(title)}</h3>
             <CautionLines cautions={cautions} />
           </section>
         ))}
       </div>
-      <p className="small soft">{commonPractice}</p>
+      <p className="small soft">{told(commonPractice)}</p>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
           {closeWords}

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type BookedCut, cautionsAt, say } from '#shared-core';
+import { type BookedCut, cautionsAt, say, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import type { FilmProgress } from '../replay/index.ts';
 import { problemWords, useWords } from '../words/index.ts';
@@ -92,7 +92,7 @@ function CleanUp() {
       <ul className="clean-up">
         {cleanUp.map(({ id, act, because }) => (
           <li key={id}>
-            <strong>{act}</strong> {because}
+            <strong>{told(act)}</strong> {told(because)}
           </li>
         ))}
       </ul>

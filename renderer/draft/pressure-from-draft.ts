@@ -7,6 +7,7 @@ import {
   settingRanges,
   stationPressure,
   succeed,
+  told,
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
@@ -51,7 +52,7 @@ export function pressureFromDraft(
     return succeed(settled(evidence, altitudeM, null));
   }
   const judgement = altitudeM === null ? null : judgeBarometerEntry({ pressureKPa, altitudeM });
-  const doubt = judgement && judgement.kind !== 'plausible' ? judgement.sentence : null;
+  const doubt = judgement && judgement.kind !== 'plausible' ? told(judgement.sentence) : null;
   return succeed(settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, altitudeM, doubt));
 }
 
@@ -119,7 +120,7 @@ function settled(
   const source = evidence.kind === 'altitude' ? 'altitude' : 'barometer';
   return {
     setting: { pressureKPa, standardUncertaintyKPa, source, altitudeM },
-    sentence,
+    sentence: told(sentence),
     doubt,
   };
 }

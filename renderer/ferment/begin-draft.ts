@@ -6,10 +6,12 @@ import {
   say,
   statedFermentSchema,
   succeed,
+  told,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
+import { fruitNames } from './fruit-names.ts';
 import { momentIso, momentText } from './moment-text.ts';
-import type { FermentPlanDraft, FermentPlanShown } from './plan-from-draft.ts';
+import type { FermentPlanDraft, FermentPlanShown, MainSource } from './plan-from-draft.ts';
 
 export type PlannedFerment = Omit<StatedFerment, 'beganAtIso'>;
 
@@ -57,7 +59,7 @@ export function statedFromDraft(
   for (const { path, message } of parsed.error?.issues ?? []) {
     const [first] = path;
     if (first === 'name' || first === 'volumeMl' || first === 'wentIn') {
-      problems[first] ??= `${message}.`;
+      problems[first] ??= `${told(message)}.`;
     }
   }
   return parsed.success && Object.keys(problems).length === 0
@@ -79,10 +81,9 @@ export function plannedFerment(
     sucrose: say('{amount} g of table sugar', { amount }),
     hexose: say('{amount} g of grape or fruit sugar', { amount }),
   } as const;
-  const main =
-    source in from
-      ? from[source as keyof typeof from]
-      : say('{amount} g of {source}', { amount, source });
+  const main = isFruit(source)
+    ? say('{amount} g of {fruit}', { amount, fruit: fruitNames[source] })
+    : from[source];
   const added =
     Number(numberFrom(addedSugarG)) > 0
       ? ` ${say('and {addedSugarG} g of table sugar', { addedSugarG })}`
@@ -91,9 +92,13 @@ export function plannedFerment(
     name:
       source === 'juice'
         ? say('Juice ferment')
-        : say('Ferment of {what}', { what: source in from ? say('sugar') : source }),
+        : say('Ferment of {what}', { what: isFruit(source) ? fruitNames[source] : say('sugar') }),
     volumeMl: numberFrom(volumeMl) ?? 0,
     sugarG: plan.sugarG.high > 0 ? { low: plan.sugarG.low, high: plan.sugarG.high } : null,
     wentIn: say('{main}{added}, filled up to {volume} mL', { main, added, volume: volumeMl }),
   };
+}
+
+function isFruit(source: MainSource): source is keyof typeof fruitNames {
+  return Object.hasOwn(fruitNames, source);
 }

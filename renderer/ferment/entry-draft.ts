@@ -6,6 +6,7 @@ import {
   type Result,
   say,
   succeed,
+  told,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import { momentIso, momentText } from './moment-text.ts';
@@ -78,7 +79,7 @@ export function readFromDraft(draft: EntryDraft): Result<FermentRead, EntryProbl
     note: draft.note.trim(),
   });
   for (const { path, message } of parsed.error?.issues ?? []) {
-    problems[fieldAt(path)] ??= `${message}.`;
+    problems[fieldAt(path)] ??= `${told(message)}.`;
   }
   return parsed.success && Object.keys(problems).length === 0
     ? succeed(parsed.data)

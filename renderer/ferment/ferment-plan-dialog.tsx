@@ -7,6 +7,7 @@ import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { numberWords, Say } from '../words/index.ts';
 import { type PlannedFerment, plannedFerment } from './begin-draft.ts';
+import { fruitNames } from './fruit-names.ts';
 import {
   type FermentPlanDraft,
   type FermentPlanField,
@@ -23,7 +24,7 @@ const sources: readonly { readonly value: MainSource; readonly label: string }[]
   { value: 'hexose', label: say('Grape or fruit sugar') },
   ...fruitSugars.map(({ fruit }) => ({
     value: fruit,
-    label: say('Fruit by table: {fruit}', { fruit }),
+    label: say('Fruit by table: {fruit}', { fruit: fruitNames[fruit] }),
   })),
 ];
 

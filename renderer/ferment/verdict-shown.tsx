@@ -2,10 +2,12 @@ import {
   distillingAdvice,
   type FermentVerdict,
   fermentFigure,
+  inDecimals,
   type KeptFerment,
   mostOfPot,
   readingsOfFerment,
   say,
+  told,
 } from '#shared-core';
 import { DrawnFigure } from '../by-volume/index.ts';
 import { usePreferences } from '../parts/index.ts';
@@ -28,7 +30,7 @@ export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
   return (
     <section aria-label={say('What the log says')} role="status">
       <p className="ferment-state">
-        <strong>{stateWords[state]}.</strong> {because}
+        <strong>{stateWords[state]}.</strong> {inDecimals(told(because), decimal)}
       </p>
       <dl className="ferment-facts">
         <div>
@@ -55,7 +57,7 @@ export function VerdictShown({ ferment, verdict }: VerdictShownProps) {
       </dl>
       {problems.map((problem) => (
         <p key={problem} className="field-problem">
-          {problem}
+          {inDecimals(told(problem), decimal)}
         </p>
       ))}
       {drawing && (

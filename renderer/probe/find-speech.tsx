@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { type ProbeStatus, type RequestAnswer, say } from '#shared-core';
+import { type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { Say } from '../words/index.ts';
@@ -65,7 +65,7 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
 function FindingWords({ finding: { because, heard } }: { readonly finding: Finding }) {
   return (
     <>
-      <p role="status">{because}</p>
+      <p role="status">{told(because)}</p>
       {heard.length > 0 && (
         <p className="small">
           <Say

@@ -1,4 +1,4 @@
-import { previewPattern, say } from '#shared-core';
+import { previewPattern, say, told } from '#shared-core';
 import { channelWords, useWords } from '../words/index.ts';
 import type { SpeechDraft } from './speech-draft.ts';
 
@@ -19,7 +19,7 @@ export function PatternTrial({ draft, lines }: PatternTrialProps) {
   }
   const decimalComma = draft.decimal === 'comma';
   const trial = previewPattern(draft.pattern, lines.slice(-3), { unit: draft.unit, decimalComma });
-  if (trial.problem !== null) return <p className="field-problem">{trial.problem}</p>;
+  if (trial.problem !== null) return <p className="field-problem">{told(trial.problem)}</p>;
   if (trial.lines.length === 0)
     return <p className="small soft">{say('No line heard yet to try it on.')}</p>;
   return (
@@ -28,7 +28,7 @@ export function PatternTrial({ draft, lines }: PatternTrialProps) {
         // biome-ignore lint/suspicious/noArrayIndexKey: the same line may be heard twice
         <li key={`${index} ${text}`}>
           <code>{text}</code> →{' '}
-          {because ??
+          {(because === null ? null : told(because)) ??
             values
               .map(
                 ({ channel, value, unit }) =>

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type Mark, proofMeaning, type RunSummary, say, standingMarks } from '#shared-core';
+import { type Mark, proofMeaning, type RunSummary, say, standingMarks, told } from '#shared-core';
 import { MeasurementList, receiverCount, useLateMarks } from '../books/index.ts';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -31,7 +31,7 @@ export function ProofOfRun({ film, summary, lateMarks, onClose }: ProofOfRunProp
         <h1>{say('Proof of “{name}”', { name: summary.name })}</h1>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
-      <p className="place-lead">{proofMeaning}</p>
+      <p className="place-lead">{told(proofMeaning)}</p>
       {summary.rehearsal ? (
         <p>{say('This was a rehearsal with the simulated still: there is nothing to burn.')}</p>
       ) : (

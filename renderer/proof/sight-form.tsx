@@ -1,5 +1,12 @@
 import { useState } from 'react';
-import { type ProofMark, type ProofSight, proofSights, proofSightWords, say } from '#shared-core';
+import {
+  type ProofMark,
+  type ProofSight,
+  proofSights,
+  proofSightWords,
+  say,
+  told,
+} from '#shared-core';
 import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
 import { numberFrom, useWords } from '../words/index.ts';
 
@@ -55,7 +62,7 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
       </div>
       <ChoiceField
         name={say('It')}
-        options={proofSights.map((value) => ({ value, label: proofSightWords[value] }))}
+        options={proofSights.map((value) => ({ value, label: told(proofSightWords[value]) }))}
         value={seen}
         onValue={setSeen}
       />

@@ -47,7 +47,8 @@ export function ReplayBar({ state, dispatch, step }: ReplayBarProps) {
         />
       </label>
       <span className="number replay-clock">
-        {clockWords(timeS)} <span className="soft">of {clockWords(endS)}</span>
+        {clockWords(timeS)}{' '}
+        <span className="soft">{say('of {end}', { end: clockWords(endS) })}</span>
       </span>
       <ChoiceField
         name={say('Replay speed')}

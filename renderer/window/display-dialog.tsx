@@ -1,4 +1,4 @@
-import { say } from '#shared-core';
+import { type Language, say } from '#shared-core';
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
@@ -10,10 +10,23 @@ const themeOptions = [
   { value: 'projector', label: say('Projector') },
 ] as const satisfies readonly { value: Preferences['theme']; label: string }[];
 
+/** Each in its own words: who looks for it may not read the others. */
+const languageOptions = [
+  { value: 'en', label: 'English' },
+  { value: 'de', label: 'Deutsch' },
+] as const satisfies readonly { value: Language; label: string }[];
+
+/** Others wait until every room is written in them. */
+const offered: readonly { readonly value: Language; readonly label: string }[] =
+  languageOptions.slice(0, 1);
+
 const decimalOptions = [
   { value: '.', label: '78.4' },
   { value: ',', label: '78,4' },
 ] as const;
+
+/** As each language writes its numbers; who wants the other sign chooses it after that. */
+const decimalSigns = { en: '.', de: ',' } as const satisfies Record<Language, string>;
 
 const switchOptions = [
   { value: 'on', label: say('On') },
@@ -24,6 +37,11 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
   const preferences = usePreferences((state) => state);
   const { chime } = useWindowParts();
   const { set } = preferences;
+  const speak = (language: Language) => {
+    set({ language, decimal: decimalSigns[language] });
+    // What has been said stays as it was said; the run goes on in the services, and drafts are kept.
+    window.location.reload();
+  };
   return (
     <Dialog title={say('Display and sound')} onClose={onClose}>
       <div className="display-choices">
@@ -33,6 +51,14 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
           value={preferences.theme}
           onValue={(theme) => set({ theme })}
         />
+        {offered.length > 1 && (
+          <ChoiceField
+            name={say('Language')}
+            options={offered}
+            value={preferences.language}
+            onValue={speak}
+          />
+        )}
         <ChoiceField
           name={say('Numbers')}
           options={decimalOptions}

@@ -1,4 +1,4 @@
-import { assertNever, type ServiceProblem, say } from '#shared-core';
+import { assertNever, type ServiceProblem, say, told } from '#shared-core';
 
 /** What went wrong and what to do next, in plain words. */
 export function problemWords(problem: ServiceProblem): string {
@@ -63,7 +63,7 @@ export function problemWords(problem: ServiceProblem): string {
         { path: problem.path },
       );
     case 'request-invalid':
-      return say('That could not be done: {message}.', { message: problem.message });
+      return say('That could not be done: {message}.', { message: told(problem.message) });
     case 'viewer-may-not-command':
       return say('This window only shows the run. Use the window at the bench.');
     case 'disconnected':

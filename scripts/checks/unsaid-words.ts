@@ -21,27 +21,55 @@ const isOfThePage = (tag: string): boolean => /^[a-z]/.test(tag);
 /** Calls whose texts are names for the machine, or for whoever mends the program. */
 const machineCalls = new Set([
   ...['request', 'on', 'addEventListener', 'removeEventListener', 'querySelector', 'matchMedia'],
-  ...['querySelectorAll', 'getElementById', 'createElement', 'Error', 'getItem', 'setItem', 'split'],
-  ...['includes', 'startsWith', 'endsWith', 'createContext', 'closest', 'removeItem', 'assertNever'],
+  ...[
+    'querySelectorAll',
+    'getElementById',
+    'createElement',
+    'Error',
+    'getItem',
+    'setItem',
+    'split',
+  ],
+  ...[
+    'includes',
+    'startsWith',
+    'endsWith',
+    'createContext',
+    'closest',
+    'removeItem',
+    'assertNever',
+  ],
   ...['RegExp', 'replace', 'replaceAll', 'getContext', 'getPropertyValue', 'setProperty', 'emit'],
   ...['setAttribute', 'getAttribute', 'removeAttribute', 'describe', 'has', 'insertRule'],
 ]);
 
-/** The same in every language. */
-const productName = 'Still Head Monitor';
+/** The same in every language: the program's name, and each language by its own. */
+const names = new Set(['Still Head Monitor', 'English', 'Deutsch']);
 
 /** A text with at least one word of a person's language. A lower-case word alone is a name for the machine. */
 export function isForPeople(text: string): boolean {
   const plain = text.replaceAll(/\{\}/g, ' ').trim();
   if (!/\p{L}\p{Ll}/u.test(plain)) return false;
   if (/^[\w.:/#%*-]+\.(ts|tsx|css|json|html|csv|md|zip|svg|png)$/.test(plain)) return false;
-  if (/^(a\[href|T1=|\(prefers-|https?:|#|\.\/|\/|data:|var\(|url\(|calc\()/.test(plain)) return false;
-  if (unitsAlone.test(plain) || plain === productName) return false;
-  return /\p{L}[\p{L}’'-]*[,;:.…]?\s+\S/u.test(plain) || /^[“(·\s]*\p{Lu}\p{Ll}/u.test(plain) || /…$/.test(plain);
+  if (/^(a\[href|T1=|\(prefers-|https?:|#|\.\/|\/|data:|var\(|url\(|calc\()/.test(plain))
+    return false;
+  if (isUnits(plain) || names.has(plain)) return false;
+  return (
+    /\p{L}[\p{L}’'-]*[,;:.…]?\s+\S/u.test(plain) ||
+    /^[“(·\s]*\p{Lu}\p{Ll}/u.test(plain) ||
+    /…$/.test(plain)
+  );
 }
 
-export const unitsAlone =
-  /^[\s±×·–,()=\d]*(°C|K\/min|kPa|hPa|mL|% vol|% mass|min|mol|kg|kJ|Hz|cm|mm|km|MB|kB)[\s±·,()/%]*$/;
+const units = new Set(
+  '°C K K/min kPa hPa mL mL/min L % vol mass min s h mol mol/mol g kg kg/m³ kJ W Hz cm mm m km MB kB'.split(
+    ' ',
+  ),
+);
+
+function isUnits(text: string): boolean {
+  return text.split(/[\s±×·–,()=\d]+/).every((word) => word === '' || units.has(word));
+}
 
 /** Where in a file a text for people stands, by the way it is used. */
 export function textNodes(source: ts.SourceFile): readonly TextNode[] {
@@ -55,12 +83,16 @@ export function textNodes(source: ts.SourceFile): readonly TextNode[] {
   return found;
 }
 
-export type TextNode = ts.StringLiteral | ts.NoSubstitutionTemplateLiteral | ts.TemplateExpression | ts.JsxText;
+export type TextNode =
+  | ts.StringLiteral
+  | ts.NoSubstitutionTemplateLiteral
+  | ts.TemplateExpression
+  | ts.JsxText;
 
 /** A word alone between tags, or one of two within a sentence, is no name. */
 function isShownWord(node: TextNode): boolean {
   const text = fixedText(node).trim();
-  if (!/\p{L}\p{Ll}/u.test(text) || unitsAlone.test(text) || text === productName) return false;
+  if (!/\p{L}\p{Ll}/u.test(text) || isUnits(text) || names.has(text)) return false;
   if (ts.isJsxText(node)) return true;
   let { parent } = node as { parent: ts.Node };
   if (!ts.isConditionalExpression(parent)) return false;
@@ -91,7 +123,11 @@ export function fixedText(node: TextNode): string {
 /** Parts of the code whose texts are names, not words: neither they nor what they hold is for people. */
 function isMachine(node: ts.Node): boolean {
   if (ts.isTypeNode(node) && !ts.isExpressionWithTypeArguments(node)) return true;
-  if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeAliasDeclaration(node))
+  if (
+    ts.isImportDeclaration(node) ||
+    ts.isExportDeclaration(node) ||
+    ts.isTypeAliasDeclaration(node)
+  )
     return true;
   if (ts.isInterfaceDeclaration(node) || ts.isThrowStatement(node)) return true;
   if (ts.isJsxSelfClosingElement(node)) return sayers.has(node.tagName.getText());
@@ -115,7 +151,9 @@ function isMachineAttribute(node: ts.JsxAttribute): boolean {
 }
 
 function isMachineCall({ expression }: ts.CallExpression | ts.NewExpression): boolean {
-  const name = ts.isPropertyAccessExpression(expression) ? expression.name.text : expression.getText();
+  const name = ts.isPropertyAccessExpression(expression)
+    ? expression.name.text
+    : expression.getText();
   return sayers.has(name) || machineCalls.has(name);
 }
 

@@ -10,7 +10,10 @@ import { projectRoot } from '../../scripts/testing/step.ts';
 const violations = {
   'shared-core/reads-files.ts': ["import 'node:fs';", 'shared-core-imports-only-zod-and-messages'],
   'shared-core/draws.ts': ["import 'react';", 'shared-core-imports-only-zod-and-messages'],
-  'shared-core/serves.ts': ["import '../main/index.ts';", 'shared-core-imports-only-zod-and-messages'],
+  'shared-core/serves.ts': [
+    "import '../main/index.ts';",
+    'shared-core-imports-only-zod-and-messages',
+  ],
   'main/opens-a-window.ts': ["import 'electron';", 'electron-only-in-app'],
   'main/draws.ts': ["import 'react';", 'main-imports-shared-core-node-and-file-libraries'],
   'main/composes.ts': [

@@ -1,4 +1,4 @@
-/** The one list of cautions: never weaker than the English one. */
+/** German of the room `cautions`. */
 export const cautions: Readonly<Record<string, string>> = {
   'Strain and degas the ferment, and fill the pot to half at most.':
     'Den Gäransatz abseihen und entgasen und den Kolben höchstens zur Hälfte füllen.',
@@ -63,6 +63,7 @@ export const cautions: Readonly<Record<string, string>> = {
     'Spritzer machen blind, und Haare und lose Kleidung fangen zuerst Feuer: das gilt für alle am Tisch.',
   'Eye protection on, hair tied back, sleeves close':
     'Schutzbrille auf, Haare zusammengebunden, Ärmel anliegend',
+  '{act} {because}': '{act} {because}',
   'Where no source is named: common practice in teaching laboratories, no source.':
     'Wo keine Quelle genannt ist: übliche Praxis in Unterrichtslaboren, ohne Quelle.',
   'The tool and the rules': 'Das Programm und die Regeln',
@@ -175,4 +176,7 @@ export const cautions: Readonly<Record<string, string>> = {
     'Vom Gäransatz wird nichts gekostet oder getrunken.',
   'It is made with laboratory vessels, and nobody knows all that has grown in it.':
     'Er wird in Laborgefäßen gemacht, und niemand weiß, was alles darin gewachsen ist.',
+  'Source: {source}.': 'Quelle: {source}.',
+  Cautions: 'Warnhinweise',
+  Back: 'Zurück',
 };
