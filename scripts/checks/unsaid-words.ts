@@ -6,8 +6,8 @@ export interface UnsaidWords {
   readonly words: string;
 }
 
-/** What says a sentence: whatever stands in a call of it is said. */
-const sayers = new Set(['say', 'worded', 'Say']);
+/** What says the sentence it is given. */
+const sayers = new Set(['say', 'worded']);
 /** Attributes whose values no person reads. */
 const machineAttributes = new Set([
   ...['className', 'id', 'key', 'href', 'htmlFor', 'type', 'role', 'src', 'rel', 'target', 'name'],
@@ -76,11 +76,29 @@ export function textNodes(source: ts.SourceFile): readonly TextNode[] {
   const found: TextNode[] = [];
   const visit = (node: ts.Node): void => {
     if (isMachine(node)) return;
+    if (isSayer(node)) {
+      visitValues(node);
+      return;
+    }
     if (isText(node) && (isForPeople(fixedText(node)) || isShownWord(node))) found.push(node);
     ts.forEachChild(node, visit);
   };
+  /** The sentence itself is said; what is put into its places must be as well. */
+  const visitValues = (node: ts.CallExpression | ts.JsxSelfClosingElement): void => {
+    if (ts.isCallExpression(node)) for (const value of node.arguments.slice(1)) visit(value);
+    else
+      for (const attribute of node.attributes.properties) {
+        if (attribute.name?.getText(source) !== 'sentence') visit(attribute);
+      }
+  };
   visit(source);
   return found;
+}
+
+/** A call or an element that says its sentence. */
+function isSayer(node: ts.Node): node is ts.CallExpression | ts.JsxSelfClosingElement {
+  if (ts.isCallExpression(node)) return sayers.has(node.expression.getText());
+  return ts.isJsxSelfClosingElement(node) && node.tagName.getText() === 'Say';
 }
 
 export type TextNode =
@@ -130,7 +148,6 @@ function isMachine(node: ts.Node): boolean {
   )
     return true;
   if (ts.isInterfaceDeclaration(node) || ts.isThrowStatement(node)) return true;
-  if (ts.isJsxSelfClosingElement(node)) return sayers.has(node.tagName.getText());
   if (ts.isJsxAttribute(node)) return isMachineAttribute(node);
   if (ts.isCallExpression(node) || ts.isNewExpression(node)) return isMachineCall(node);
   if (ts.isTaggedTemplateExpression(node)) return true;
@@ -154,7 +171,7 @@ function isMachineCall({ expression }: ts.CallExpression | ts.NewExpression): bo
   const name = ts.isPropertyAccessExpression(expression)
     ? expression.name.text
     : expression.getText();
-  return sayers.has(name) || machineCalls.has(name);
+  return machineCalls.has(name);
 }
 
 function isComparison(kind: ts.SyntaxKind): boolean {

@@ -2,20 +2,19 @@ import type { Message, Wording } from './message.ts';
 
 /**
  * What the texts of late were made from. A text says itself what it was made of only to whoever takes it apart, which nobody
- * should; so the messages are kept beside the texts, in the order they were last needed. Whoever forgets one shows it in
+ * should; so the messages are kept beside the texts, those of late. Whoever forgets one shows it in
  * English. Some hours of sentences; a lesson makes two or three a second.
  */
 const mostRemembered = 30_000;
 const memory = new Map<string, Message>();
 
 export function rememberMessage(text: string, message: Message): void {
-  if (memory.delete(text) || memory.size < mostRemembered) {
-    memory.set(text, message);
-    return;
-  }
-  for (const oldest of memory.keys()) {
-    memory.delete(oldest);
-    break;
+  if (memory.has(text)) return;
+  if (memory.size >= mostRemembered) {
+    for (const oldest of memory.keys()) {
+      memory.delete(oldest);
+      break;
+    }
   }
   memory.set(text, message);
 }
@@ -39,7 +38,8 @@ export function wordingOf(texts: readonly string[]): Wording {
     const message = memory.get(text);
     if (message === undefined || Object.hasOwn(wording, text)) return;
     // Asked for again, it is not the next to be forgotten.
-    rememberMessage(text, message);
+    memory.delete(text);
+    memory.set(text, message);
     wording[text] = message;
     for (const value of Object.values(message.values)) {
       if (typeof value === 'string') add(value);
