@@ -48,7 +48,7 @@ const names = new Set(['Still Head Monitor', 'English', 'Deutsch']);
 
 /** A text with at least one word of a person's language. A lower-case word alone is a name for the machine. */
 export function isForPeople(text: string): boolean {
-  const plain = text.replaceAll(/\{\}/g, ' ').trim();
+  const plain = text.replaceAll('{}', '0').trim();
   if (!/\p{L}\p{Ll}/u.test(plain)) return false;
   if (/^[\w.:/#%*-]+\.(ts|tsx|css|json|html|csv|md|zip|svg|png)$/.test(plain)) return false;
   if (/^(a\[href|T1=|\(prefers-|https?:|#|\.\/|\/|data:|var\(|url\(|calc\()/.test(plain))
@@ -62,7 +62,7 @@ export function isForPeople(text: string): boolean {
 }
 
 const units = new Set(
-  '°C K K/min kPa hPa mL mL/min L % vol mass min s h mol mol/mol g kg kg/m³ kJ W Hz cm mm m km MB kB'.split(
+  '°C K K/min baud pH kPa hPa mL mL/min L % vol mass min s h mol mol/mol g kg kg/m³ kJ W Hz cm mm m km MB kB'.split(
     ' ',
   ),
 );

@@ -98,7 +98,9 @@ export function ofStrength(facts: MonitorFacts): string {
   const head = headStrength(facts);
   switch (head.kind) {
     case 'known':
-      return `of ${strengthRange(head.strength.low, head.strength.high)}`;
+      return worded('of {strength}', {
+        strength: strengthRange(head.strength.low, head.strength.high),
+      });
     case 'below-azeotrope':
       return worded('cooler than ethanol–water vapour can be');
     case 'unsettled':

@@ -177,6 +177,6 @@ export const cautions: Readonly<Record<string, string>> = {
   'It is made with laboratory vessels, and nobody knows all that has grown in it.':
     'Er wird in Laborgefäßen gemacht, und niemand weiß, was alles darin gewachsen ist.',
   'Source: {source}.': 'Quelle: {source}.',
-  Cautions: 'Warnhinweise',
+  Cautions: 'Gefahren',
   Back: 'Zurück',
 };

@@ -13,7 +13,7 @@ export const measure: Readonly<Record<string, string>> = {
     'die Datei hat {megabytes} MB, und höchstens {megabytes2} MB sind aufzunehmen. Einen Teil davon exportieren oder jeden zehnten Wert',
   'the file can’t be read any more; choose it again':
     'die Datei ist nicht mehr zu lesen; sie noch einmal wählen',
-  Measured: 'Gemessen',
+  Measured: 'Messung',
   Volume: 'Menge',
   Mass: 'Masse',
   'Strength on the scale': 'Gehalt auf der Skala',

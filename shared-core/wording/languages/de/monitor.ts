@@ -93,7 +93,7 @@ export const monitor: Readonly<Record<string, string>> = {
   '; its strength has not settled yet': '; sein Gehalt steht noch nicht fest',
   ', {against} where it held': ', {against} dem gehaltenen Niveau',
   '{stands}; the limit comes {limitAhead}': '{stands}; die Grenze kommt {limitAhead}',
-  'Ease the heat and watch the glass.': 'Wärme drosseln und das Glas beobachten.',
+  'Ease the heat and watch the glass.': 'Wärme kleiner stellen und das Glas beobachten.',
   'See through the glass whether the bulb sits in the vapour at the side arm.':
     'Durch das Glas prüfen, ob der Fühler am Seitenrohr im Dampf sitzt.',
   'Stay at the still and have the next receiver ready.':
@@ -200,4 +200,5 @@ export const monitor: Readonly<Record<string, string>> = {
   'Main ethanol fraction': 'Ethanolreicher Hauptlauf',
   'Water-rich tail': 'Wasserreicher Nachlauf',
   'Cool-down': 'Abkühlen',
+  'of {strength}': 'mit {strength}',
 };

@@ -34,8 +34,7 @@ export const prompts: Readonly<Record<string, string>> = {
   'nothing believed yet': 'noch kein vertrauenswürdiger Wert',
   'last trusted value {lastTrusted}': 'letzter vertrauenswürdiger Wert {lastTrusted}',
   'At {time}: {fault}; {trusted}.': 'Nach {time}: {fault}; {trusted}.',
-  'Take the heat off (flame out, mantle down)':
-    'Wärmequelle wegnehmen (Flamme aus, Heizhaube senken)',
+  'Take the heat off (flame out, mantle down)': 'Wärme wegnehmen (Flamme aus, Heizhaube senken)',
   'Pot near dryness': 'Kolben fast leer',
   '{heatOffAct} now and let the pot cool.': 'Sofort: {heatOffAct} und den Kolben abkühlen lassen.',
   'a few': 'wenige',
@@ -57,7 +56,7 @@ export const prompts: Readonly<Record<string, string>> = {
     'Hinfällig, sobald der Kopf unter {limitOnProbe} bleibt oder die Wärme weg ist.',
   'What comes over is weaker than you asked for.': 'Was übergeht, ist schwächer als verlangt.',
   'Heat off, change the receiver': 'Wärme weg, Vorlage wechseln',
-  '{heatOffAct} and change the receiver.': '{heatOffAct} und die Vorlage wechseln.',
+  '{heatOffAct} and change the receiver.': '{heatOffAct}, Vorlage wechseln.',
   'Each further minute runs weaker distillate into the main fraction.':
     'Jede weitere Minute lässt schwächeres Destillat in den Hauptlauf laufen.',
   ', {against} the level it held, {moving}': ', {against} dem gehaltenen Niveau; er {moving}',
@@ -101,7 +100,7 @@ export const prompts: Readonly<Record<string, string>> = {
   'The head cannot be read: {probeFault}.': 'Der Kopf ist nicht zu lesen: {probeFault}.',
   'Probe in doubt': 'Sonde zweifelhaft',
   Surging: 'Stoßen',
-  'Ease the heat.': 'Wärme drosseln.',
+  'Ease the heat.': 'Wärme kleiner stellen.',
   'Liquid thrown up the column spoils the separation.':
     'Flüssigkeit, die in die Kolonne hochgeworfen wird, verdirbt die Trennung.',
   'The head swings up and down by far more than its noise of {noise} around {at}.':

@@ -20,7 +20,7 @@ export const words: Readonly<Record<string, string>> = {
   'hydrometer {densityKgPerM3} kg/m³{at}': 'Spindel {densityKgPerM3} kg/m³{at}',
   'pycnometer with {withSampleG} g{at}': 'Pyknometer mit {withSampleG} g{at}',
   '{volume} mL weigh {massG} g{at}': '{volume} mL wiegen {massG} g{at}',
-  'Heat eased': 'Wärme gedrosselt',
+  'Heat eased': 'Wärme kleiner',
   'Receiver changed, {volume} mL in the old one': 'Vorlage gewechselt, {volume} mL in der alten',
   '{volume} mL in the receiver': '{volume} mL in der Vorlage',
   '{massG} g in the receiver': '{massG} g in der Vorlage',
