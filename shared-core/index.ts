@@ -404,5 +404,6 @@ export {
   told,
   translationOf,
   type Values,
+  worded,
   wordingOf,
 } from './wording/index.ts';

@@ -41,7 +41,10 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (rigs.ok) dispatch({ type: 'rigs', rigs: rigs.value });
     if (app.ok) dispatch({ type: 'app', app: app.value });
     if (ports.ok) dispatch({ type: 'ports', ports: ports.value.ports });
-    if (probe.ok) dispatch({ type: 'probe', probe: probe.value });
+    if (probe.ok) {
+      learnWording(probe.value.wording ?? {});
+      dispatch({ type: 'probe', probe: probe.value });
+    }
     // What was told meanwhile is newer than the answer.
     if (recording.ok && toldBefore === recordingsTold) tell(() => onRecording(recording.value));
   };
@@ -88,7 +91,10 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
       if (connection === 'open') void refresh();
     }),
     service.on('ports', ({ ports }) => bench.getState().dispatch({ type: 'ports', ports })),
-    service.on('probe', (probe) => bench.getState().dispatch({ type: 'probe', probe })),
+    service.on('probe', (probe) => {
+      if (probe.wording) learnWording(probe.wording);
+      bench.getState().dispatch({ type: 'probe', probe });
+    }),
     service.on('recording', (recording) => {
       recordingsTold += 1;
       tell(() => onRecording(recording));
