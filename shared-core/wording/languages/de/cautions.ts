@@ -144,7 +144,7 @@ export const cautions: Readonly<Record<string, string>> = {
   'Ethanol spilt or smelt: no spark near it.':
     'Ethanol verschüttet oder zu riechen: kein Funke in der Nähe.',
   'Its vapour catches fire from afar. Heat off from where the air is clear, flames out, windows open; wipe up once everything is out.':
-    'Sein Dampf entzündet sich aus der Ferne. Wärme weg von einer Stelle mit reiner Luft aus, Flammen aus, Fenster auf; aufwischen, wenn alles aus ist.',
+    'Sein Dampf entzündet sich aus der Ferne. Wärme weg von einer Stelle mit frischer Luft aus, Flammen aus, Fenster auf; aufwischen, wenn alles aus ist.',
   'Never leave a heated still alone.': 'Eine beheizte Apparatur nie allein lassen.',
   'What boils over, slips off or catches fire needs a hand at once. Somebody who knows the apparatus stays; whoever must leave takes the heat off first.':
     'Was überkocht, abrutscht oder Feuer fängt, braucht sofort eine Hand. Jemand, der die Apparatur kennt, bleibt; wer gehen muss, nimmt zuerst die Wärme weg.',

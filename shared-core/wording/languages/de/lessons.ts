@@ -190,7 +190,7 @@ export const lessons: Readonly<Record<string, string>> = {
   '{count, plural, one {# screen is watching.} other {# screens are watching.}}':
     '{count, plural, one {# Bildschirm sieht zu.} other {# Bildschirme sehen zu.}}',
   'The address as a square code for cameras': 'Die Adresse als quadratischer Code für Kameras',
-  'Second screen': '2. Bildschirm',
+  'Second screen': 'Zweiter Schirm',
   'A window of its own for the class. Drag it onto the projector and press “Full screen” in it. It shows a card to try the projector by, then the run with its forecast, and can change nothing.':
     'Ein eigenes Fenster für die Klasse. Es auf den Projektor ziehen und darin „Vollbild“ drücken. Es zeigt erst eine Karte zum Prüfen des Projektors, dann den Versuch mit seiner Vorhersage, und kann nichts ändern.',
   'Open it in a new window': 'In neuem Fenster öffnen',
