@@ -389,21 +389,12 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export {
-  compiledMessage,
-  inDecimals,
-  keepUnits,
-  type Language,
-  language,
-  languages,
-  learnWording,
-  measuredWords,
-  saidWords,
-  say,
-  setLanguage,
-  told,
-  translationOf,
-  type Values,
-  worded,
-  wordingOf,
-} from './wording/index.ts';
+export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+
+// Sentences in the reader's language.
+
+export { type Language, language, languages, setLanguage } from './wording/index.ts';
+
+// What is said, told, and sent along with what is told.
+
+export { learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';

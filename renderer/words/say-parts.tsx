@@ -1,5 +1,5 @@
 import { createElement, Fragment, type ReactNode } from 'react';
-import { compiledMessage, language, translationOf } from '#shared-core';
+import { sayParts } from '#shared-core';
 
 /** What a part of a sentence is drawn as: text, an element, or for marked-up words what wraps them. */
 export type SentencePart = ReactNode | ((words: ReactNode) => ReactNode);
@@ -12,7 +12,6 @@ interface SayProps {
 
 /** A sentence some of whose words are elements: their place in it is the translator's. */
 export function Say({ sentence, parts }: SayProps) {
-  const message = compiledMessage(language(), translationOf(sentence));
   const wrapped = Object.fromEntries(
     Object.entries(parts).map(([name, part]) => [
       name,
@@ -21,6 +20,5 @@ export function Say({ sentence, parts }: SayProps) {
         : part,
     ]),
   );
-  const drawn = message.format<ReactNode>(wrapped);
-  return Array.isArray(drawn) ? createElement(Fragment, null, ...drawn) : drawn;
+  return createElement(Fragment, null, ...sayParts<ReactNode>(sentence, wrapped));
 }

@@ -12,7 +12,8 @@ let chosen: Language = 'en';
  *
  * Source: this project's rule.
  * @example
- * setLanguage('en') // => undefined
+ * setLanguage('en');
+ * language() // => "en"
  */
 export function setLanguage(language: Language): void {
   chosen = language;

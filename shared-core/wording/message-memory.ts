@@ -56,7 +56,9 @@ export function wordingOf(texts: readonly string[]): Wording {
  *
  * Source: this project's rule.
  * @example
- * learnWording({}) // => undefined
+ * const message = { sentence: 'About {at}.', values: { at: '9' } };
+ * learnWording({ 'About 9.': message });
+ * wordingOf(['About 9.'])['About 9.'].sentence // => "About {at}."
  */
 export function learnWording(wording: Wording): void {
   for (const [text, message] of Object.entries(wording)) rememberMessage(text, message);

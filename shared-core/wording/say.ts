@@ -1,4 +1,4 @@
-import { formatMessage } from './format-message.ts';
+import { compiledMessage, formatMessage } from './format-message.ts';
 import { language } from './language.ts';
 import { catalogues } from './languages/index.ts';
 import type { Values } from './message.ts';
@@ -64,7 +64,25 @@ export function told(text: string): string {
   return say(message.sentence, values);
 }
 
+/**
+ * A sentence some of whose parts are no text, in the language of this process and the order that it asks for.
+ *
+ * @param sentence a literal in ICU MessageFormat; `<b>…</b>` in it marks up a part of that name
+ * @param parts what stands in its places, or for marked-up words what makes a part of them
+ *
+ * Source: as for {@link say}.
+ * @example
+ * sayParts('as <b>{words}</b>', { words: 'told', b: (words) => ({ strong: words }) }) // => ["as ", { "strong": ["told"] }]
+ */
+export function sayParts<T>(
+  sentence: string,
+  parts: Readonly<Record<string, T | string | ((words: (T | string)[]) => T)>>,
+): readonly (T | string)[] {
+  const said = compiledMessage(language(), translationOf(sentence)).format<T>(parts);
+  return Array.isArray(said) ? said : [said];
+}
+
 /** The sentence in the language of this process, its places unfilled. */
-export function translationOf(sentence: string): string {
+function translationOf(sentence: string): string {
   return catalogues[language()]?.[sentence] ?? sentence;
 }

@@ -1,24 +1,7 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
 import { parse } from '@formatjs/icu-messageformat-parser';
 import { expect, test } from 'vitest';
-import { type SaidSentence, saidSentences } from '../../../scripts/checks/said-sentences.ts';
+import { everySaidSentence } from '../../../scripts/check-words.ts';
 import { catalogues } from '../../../shared-core/wording/languages/catalogues.ts';
-
-const root = path.join(import.meta.dirname, '../../..');
-/** There the functions are made that say what they are given. */
-const madeIn = ['shared-core/wording/'];
-
-function everySaidSentence(): readonly SaidSentence[] {
-  return ['renderer', 'shared-core', 'main']
-    .flatMap((folder) =>
-      readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' }).map((file) =>
-        path.posix.join(folder, file.replaceAll(path.sep, '/')),
-      ),
-    )
-    .filter((file) => /\.tsx?$/.test(file) && !madeIn.some((start) => file.startsWith(start)))
-    .flatMap((file) => saidSentences(file, readFileSync(path.join(root, file), 'utf8')));
-}
 
 const said = everySaidSentence();
 const sentences = new Set(said.map(({ sentence }) => sentence));
