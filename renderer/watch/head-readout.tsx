@@ -58,6 +58,6 @@ function rateWords(
 ): string {
   if (rateKPerMin === null || expandedUncertaintyK > mostDoubtK) return '';
   if (Math.abs(rateKPerMin) < 0.05) return ` · ${say('steady')}`;
-  const rate = words.quantity(Math.abs(rateKPerMin), 1, 'K/min');
+  const rate = `${words.number(Math.abs(rateKPerMin), 1)} K/min`;
   return ` · ${rateKPerMin > 0 ? say('rising {rate}', { rate }) : say('falling {rate}', { rate })}`;
 }
