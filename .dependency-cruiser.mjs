@@ -47,10 +47,10 @@ export default {
     },
     { name: 'no-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
     {
-      name: 'shared-core-imports-only-zod',
+      name: 'shared-core-imports-only-zod-and-messages',
       severity: 'error',
       from: { path: inLayer('shared-core') },
-      to: { pathNot: ['^shared-core/', packages('zod')] },
+      to: { pathNot: ['^shared-core/', packages('zod|intl-messageformat')] },
     },
     {
       name: 'main-imports-shared-core-node-and-file-libraries',

@@ -1,3 +1,5 @@
+// First: what other files say is said as they are loaded.
+import './speak.ts';
 import { createRoot } from 'react-dom/client';
 import { config } from 'zod';
 import './design/design.css';

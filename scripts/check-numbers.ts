@@ -14,6 +14,8 @@ const root = path.join(import.meta.dirname, '..');
 const folders = ['renderer', 'shared-core', 'main/export'];
 /** Their texts get their sources with the next change of the monitor and its prompts. */
 const notYet: readonly string[] = [];
+/** Translations hold the numbers of their English sentences, which are looked at where they are said. */
+const translations = 'shared-core/wording/languages/';
 
 /** One line each: `file:line: the number`. */
 export function numbersWithoutSource(): readonly string[] {
@@ -24,7 +26,7 @@ export function numbersWithoutSource(): readonly string[] {
       ),
     )
     .filter((file) => /\.tsx?$|^renderer\/help\/.*\.md$/.test(file))
-    .filter((file) => !notYet.some((start) => file.startsWith(start)))
+    .filter((file) => ![...notYet, translations].some((start) => file.startsWith(start)))
     .sort()
     .flatMap((file) => {
       const text = readFileSync(path.join(root, file), 'utf8');

@@ -27,6 +27,7 @@ const quick: readonly Step[] = [
   nodeStep('faces', ['--import', 'tsx', 'scripts/check-faces.ts']),
   nodeStep('numbers in texts', ['--import', 'tsx', 'scripts/check-numbers.ts']),
   nodeStep('cautions of README.md', ['--import', 'tsx', 'scripts/check-cautions.ts']),
+  nodeStep('words said', ['--import', 'tsx', 'scripts/check-words.ts']),
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),
   nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
 ];

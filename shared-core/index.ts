@@ -386,13 +386,14 @@ export {
   type Series,
   type SeriesPoint,
 } from './series/index.ts';
-export type {
-  Alarm,
-  AlarmView,
-  HeadView,
-  PlateauBand,
-  Snapshot,
-  Verdicts,
+export {
+  type Alarm,
+  type AlarmView,
+  type HeadView,
+  type PlateauBand,
+  type Snapshot,
+  textsInSnapshot,
+  type Verdicts,
 } from './snapshot/index.ts';
 export { type Stage, type StageCall, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
@@ -408,3 +409,11 @@ export {
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
 export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+
+// Sentences in the reader's language.
+
+export { type Language, language, languages, setLanguage } from './wording/index.ts';
+
+// What is said, told, and sent along with what is told.
+
+export { learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';

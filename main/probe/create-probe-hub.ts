@@ -6,6 +6,8 @@ import {
   type Result,
   type ServiceProblem,
   succeed,
+  worded,
+  wordingOf,
 } from '#shared-core';
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { findProbe } from './find/index.ts';
@@ -57,8 +59,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     if (connected === null) return noProbeStatus;
     const { source, group } = connected;
     const view = group.view();
-    const advice = [group.rig?.notice, view.advice].filter(Boolean).join(' ') || null;
-    return { source, ...view, advice };
+    const advice = together(group.rig?.notice ?? null, view.advice);
+    const wording = advice === null ? {} : wordingOf([advice]);
+    return { source, ...view, advice, ...(Object.keys(wording).length > 0 && { wording }) };
   }
 
   function tellStatus(): void {
@@ -165,4 +168,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
 async function listOrNone(): Promise<readonly PortInfo[]> {
   const listed = await listSerialPorts();
   return listed.ok ? listed.value : [];
+}
+
+function together(notice: string | null, advice: string | null): string | null {
+  if (!notice || !advice) return notice || advice || null;
+  return worded('{notice} {advice}', { notice, advice });
 }

@@ -6,6 +6,7 @@ import {
   type ServiceProblem,
   serialSourceSchema,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { openPseudoTerminal, type PseudoTerminal } from '../pseudo-terminal/index.ts';
@@ -29,7 +30,10 @@ const memoryPath = 'rehearsal in memory';
 /** Starts a virtual probe over a real pseudo-terminal where there is one, in memory elsewhere. */
 export function startDemoRig(demo: DemoSource, clock: Clock): Result<DemoRig, ServiceProblem> {
   if (!isVirtualRigName(demo.rig)) {
-    return fail({ kind: 'request-invalid', message: `There is no demo rig named ${demo.rig}.` });
+    return fail({
+      kind: 'request-invalid',
+      message: worded('There is no demo rig named {rig}.', { rig: demo.rig }),
+    });
   }
   const terminal = openPseudoTerminal();
   const wire = terminal.ok ? overTerminal(terminal.value) : inMemory(terminal.error);
@@ -80,7 +84,9 @@ function inMemory(reason: string): DemoWire {
   return {
     path: memoryPath,
     openLine,
-    notice: `Rehearsal without a serial port: ${reason}, so the demo rig speaks in memory.`,
+    notice: worded('Rehearsal without a serial port: {reason}, so the demo rig speaks in memory.', {
+      reason,
+    }),
     send,
     close,
   };

@@ -1,4 +1,4 @@
-import type { ProbeStatus } from '#shared-core';
+import { type ProbeStatus, worded } from '#shared-core';
 import type { ProbeLinkView } from './link/probe-link.ts';
 
 /** What a person must know first when several probes are in different states. */
@@ -30,6 +30,9 @@ export function mergeViews(views: readonly ProbeLinkView[]): ProbeLinkView {
     rejectedLines: sum(({ rejectedLines }) => rejectedLines),
     droppedBytes: sum(({ droppedBytes }) => droppedBytes),
     problem: views.find(({ problem }) => problem !== null)?.problem ?? null,
-    advice: about.advice === null ? null : `${about.path}: ${about.advice}`,
+    advice:
+      about.advice === null
+        ? null
+        : worded('{path}: {advice}', { path: about.path ?? '', advice: about.advice }),
   };
 }

@@ -10,7 +10,7 @@ import type {
   ServiceProblem,
   UnfinishedRun,
 } from '#shared-core';
-import { fail, runLogVersion, succeed } from '#shared-core';
+import { fail, runLogVersion, succeed, textsInSnapshot, wordingOf } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
@@ -203,7 +203,12 @@ export function createRecording(setup: RecordingSetup): Recording {
       probeTellsTime,
       startedAtS: clock.monotonicS(),
       heardUpToS: probeHub.heardUpToS,
-      onSnapshot: (snapshot) => events.emit('snapshot', { runId, snapshot }),
+      onSnapshot: (snapshot) =>
+        events.emit('snapshot', {
+          runId,
+          snapshot,
+          wording: wordingOf(textsInSnapshot(snapshot)),
+        }),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
         adviceStopped = message;

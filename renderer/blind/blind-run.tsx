@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
-import { plateauOfRun } from '#shared-core';
+import { plateauOfRun, say } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { ReplayBar, useReplay } from '../replay/index.ts';
@@ -22,7 +22,7 @@ interface BlindRunProps {
 const scaleStepS = 1800;
 
 const heightOptions = [
-  { value: 'whole', label: 'Whole scale' },
+  { value: 'whole', label: say('Whole scale') },
   { value: 'close-up', label: `${closeUpC.join('–')} °C` },
 ] as const;
 
@@ -56,21 +56,24 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
     <main className="place blind" id="place">
       <div className="blind-head">
         <h1 ref={title} tabIndex={-1}>
-          Guess first
+          {say('Guess first')}
         </h1>
         <ChoiceField
-          name="Temperature shown"
+          name={say('Temperature shown')}
           isNameHidden
           options={heightOptions}
           value={height}
           onValue={setHeight}
         />
-        <Button onClick={onClose}>Back to the library</Button>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       <p className="place-lead">
         {isRevealed
-          ? `“${film.identity.name}”: your flags beside the record.`
-          : `“${film.identity.name}”: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.`}
+          ? say('“{name}”: your flags beside the record.', { name: film.identity.name })
+          : say(
+              '“{name}”: play the run and set your flags. Stages, plateau band, forecast and prompts stay hidden until you reveal the record.',
+              { name: film.identity.name },
+            )}
       </p>
       <BlindStrip
         head={last?.tracks.head?.series ?? null}
@@ -94,13 +97,15 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
               reactionTimeS={film.settings.reactionTimeS}
             />
           ))}
-          <Button onClick={() => dispatch({ type: 'begun-anew' })}>Hide it and guess anew</Button>
+          <Button onClick={() => dispatch({ type: 'begun-anew' })}>
+            {say('Hide it and guess anew')}
+          </Button>
         </>
       ) : (
         <>
           <ReplayBar state={replay.state} dispatch={replay.dispatch} step={replay.step} />
           {replay.state.timeS > uncoveredToS && (
-            <p role="status">No more is shown until you reveal it; the rest would tell.</p>
+            <p role="status">{say('No more is shown until you reveal it; the rest would tell.')}</p>
           )}
           <GuessControls state={state} dispatch={dispatch} shownToS={shownToS} />
           <GuessTable state={state} dispatch={dispatch} />
@@ -110,7 +115,7 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
             disabled={guesses.length === 0}
             onClick={() => dispatch({ type: 'revealed' })}
           >
-            Reveal the record
+            {say('Reveal the record')}
           </Button>
         </>
       )}

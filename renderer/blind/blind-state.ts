@@ -1,12 +1,12 @@
-import { assertNever } from '#shared-core';
+import { assertNever, say } from '#shared-core';
 
 /** What a class guesses. */
 export const guessKinds = ['plateau-starts', 'heat-off'] as const;
 export type GuessKind = (typeof guessKinds)[number];
 
 export const guessNames: Readonly<Record<GuessKind, string>> = {
-  'plateau-starts': 'Plateau starts',
-  'heat-off': 'Heat off',
+  'plateau-starts': say('Plateau starts'),
+  'heat-off': say('Heat off'),
 };
 
 /** Groups are letters, never people. */

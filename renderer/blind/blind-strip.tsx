@@ -1,7 +1,14 @@
 import { type PointerEvent, useMemo } from 'react';
-import { indexAtTime, niceTicks, type PlateauBand, reduceToWidth, type Series } from '#shared-core';
+import {
+  indexAtTime,
+  niceTicks,
+  type PlateauBand,
+  reduceToWidth,
+  type Series,
+  say,
+} from '#shared-core';
 import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
-import { clockWords, signs, useWords } from '../words/index.ts';
+import { clockWords, inMidSentence, signs, useWords } from '../words/index.ts';
 import { type Guess, groupLetters, guessKinds, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
 
@@ -24,13 +31,13 @@ export const closeUpC = [70, 100] as const;
 export function BlindStrip(props: BlindStripProps) {
   const { head, endS, shownToS, isCloseUp, guesses, record, onGuess } = props;
   const words = useWords();
-  const x = timeAxis(0, endS, 'time in the run', words.axisTime);
+  const x = timeAxis(0, endS, say('time in the run'), words.axisTime);
   const [lowC, highC] = isCloseUp ? closeUpC : [10, 105];
   const y: Axis = {
     low: lowC,
     high: highC,
     ticks: niceTicks(lowC, highC, 7).values,
-    name: 'head, °C',
+    name: say('head, °C'),
     tickWords: (value) => words.number(value, 0),
   };
   const drawn = useMemo(() => {
@@ -38,7 +45,10 @@ export function BlindStrip(props: BlindStripProps) {
     const shown: Series = { ...head, length: indexAtTime(head, shownToS) };
     return reduceToWidth(shown, { fromS: 0, toS: endS, columns: 900 });
   }, [head, endS, shownToS]);
-  const description = `The head's temperature up to ${clockWords(shownToS)}, with ${guesses.length} flags set by the class.`;
+  const description = say(
+    "The head's temperature up to {shownTo}, with {length} flags set by the class.",
+    { shownTo: clockWords(shownToS), length: guesses.length },
+  );
   return (
     <PlotPaper x={x} y={y} description={description}>
       {(scale) => (
@@ -150,7 +160,7 @@ function RecordedNames({ scale, record: { answers } }: RecordedLinesProps) {
             textAnchor={isRight ? 'end' : 'start'}
             className="plot-name"
           >
-            {`record: ${guessNames[kind].toLowerCase()}`}
+            {say('record: {guess}', { guess: inMidSentence(guessNames[kind]) })}
           </text>
         );
       })}

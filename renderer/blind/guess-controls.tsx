@@ -1,5 +1,6 @@
+import { say } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
-import { clockWords } from '../words/index.ts';
+import { clockWords, inMidSentence } from '../words/index.ts';
 import {
   type BlindEvent,
   type BlindState,
@@ -23,7 +24,7 @@ export function GuessControls({ state, dispatch, shownToS }: GuessControlsProps)
     <div className="guess-controls">
       <div className="guess-who">
         <ChoiceField
-          name="Group"
+          name={say('Group')}
           options={groups.map((value) => ({ value, label: value }))}
           value={group}
           onValue={(value) => dispatch({ type: 'group-chosen', group: value })}
@@ -32,11 +33,11 @@ export function GuessControls({ state, dispatch, shownToS }: GuessControlsProps)
           disabled={groups.length === groupLetters.length}
           onClick={() => dispatch({ type: 'group-added' })}
         >
-          Add a group
+          {say('Add a group')}
         </Button>
       </div>
       <ChoiceField
-        name="Guess"
+        name={say('Guess')}
         options={guessKinds.map((value) => ({ value, label: guessNames[value] }))}
         value={kind}
         onValue={(value) => dispatch({ type: 'kind-chosen', kind: value })}
@@ -47,11 +48,11 @@ export function GuessControls({ state, dispatch, shownToS }: GuessControlsProps)
           disabled={shownToS <= 0}
           onClick={() => dispatch({ type: 'guessed', timeS: shownToS })}
         >
-          Set at {clockWords(shownToS)}
+          {say('Set at {shownTo}', { shownTo: clockWords(shownToS) })}
         </Button>
         <label>
           <span className="field-name">
-            {group}: {guessNames[kind].toLowerCase()}
+            {group}: {inMidSentence(guessNames[kind])}
           </span>
           <input
             type="range"
@@ -59,7 +60,7 @@ export function GuessControls({ state, dispatch, shownToS }: GuessControlsProps)
             max={latestS}
             step={5}
             value={Math.min(latestS, Math.round(timeS ?? shownToS))}
-            aria-valuetext={timeS === undefined ? 'not set' : clockWords(timeS)}
+            aria-valuetext={timeS === undefined ? say('not set') : clockWords(timeS)}
             disabled={shownToS <= 0}
             onChange={({ target }) => dispatch({ type: 'guessed', timeS: Number(target.value) })}
           />

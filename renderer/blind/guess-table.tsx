@@ -1,5 +1,6 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { clockWords } from '../words/index.ts';
+import { clockWords, inMidSentence } from '../words/index.ts';
 import { type BlindEvent, type BlindState, guessKinds, guessNames } from './blind-state.ts';
 
 interface GuessTableProps {
@@ -11,10 +12,10 @@ interface GuessTableProps {
 export function GuessTable({ state, dispatch }: GuessTableProps) {
   return (
     <table className="numbers guess-table">
-      <caption className="unseen">Guesses so far</caption>
+      <caption className="unseen">{say('Guesses so far')}</caption>
       <thead>
         <tr>
-          <th scope="col">Group</th>
+          <th scope="col">{say('Group')}</th>
           {guessKinds.map((kind) => (
             <th key={kind} scope="col">
               {guessNames[kind]}
@@ -31,16 +32,19 @@ export function GuessTable({ state, dispatch }: GuessTableProps) {
               return (
                 <td key={kind} className="number">
                   {timeS === undefined ? (
-                    <span className="soft">open</span>
+                    <span className="soft">{say('open')}</span>
                   ) : (
                     <>
                       {clockWords(timeS)}{' '}
                       <Button
                         weight="quiet"
-                        aria-label={`Take back ${group}: ${guessNames[kind].toLowerCase()}`}
+                        aria-label={say('Take back {group}: {guess}', {
+                          group,
+                          guess: inMidSentence(guessNames[kind]),
+                        })}
                         onClick={() => dispatch({ type: 'taken-back', group, kind })}
                       >
-                        Take back
+                        {say('Take back')}
                       </Button>
                     </>
                   )}

@@ -1,4 +1,4 @@
-import { type Mark, plateauBandK, type RunPlateau, type Verdicts } from '#shared-core';
+import { type Mark, plateauBandK, type RunPlateau, say, type Verdicts } from '#shared-core';
 import { benchMarks } from '../stores/index.ts';
 import type { GuessKind } from './blind-state.ts';
 
@@ -30,12 +30,15 @@ export function recordedAnswers(
         ? null
         : {
             timeS: plateau.statistics.span.fromS,
-            because: `from there the head stayed within ${plateauBandK} K for as long as it ever did`,
+            because: say(
+              'from there the head stayed within {plateauBand} K for as long as it ever did',
+              { plateauBand: plateauBandK },
+            ),
           },
     'heat-off': prompt
-      ? { timeS: prompt.raisedS, because: 'the heat-off prompt came' }
+      ? { timeS: prompt.raisedS, because: say('the heat-off prompt came') }
       : heatOff
-        ? { timeS: heatOff.timeS, because: 'the bench took the heat off; no prompt came' }
+        ? { timeS: heatOff.timeS, because: say('the bench took the heat off; no prompt came') }
         : null,
   };
 }

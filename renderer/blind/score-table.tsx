@@ -1,5 +1,6 @@
+import { say } from '#shared-core';
 import { type StackingColumn, StackingTable } from '../design/index.ts';
-import { clockWords, useWords } from '../words/index.ts';
+import { clockWords, Say, useWords } from '../words/index.ts';
 import { type GuessKind, guessNames } from './blind-state.ts';
 import type { RecordedAnswer } from './recorded-answer.ts';
 import { type GuessScore, nearestScore } from './score-guess.ts';
@@ -13,12 +14,12 @@ interface ScoreTableProps {
 }
 
 const scoreColumns: readonly StackingColumn[] = [
-  ...['Guess', 'Time', 'Head', 'Collected', 'Strength'].map((title) => ({
+  ...[say('Guess'), say('Time'), say('Head'), say('Collected'), say('Strength')].map((title) => ({
     key: title,
     title,
     label: title,
   })),
-  { key: 'meaning', title: 'What it meant', label: 'What it meant', isSentence: true },
+  { key: 'meaning', title: say('What it meant'), label: say('What it meant'), isSentence: true },
 ];
 
 /** One question's guesses beside the record, nearest first. */
@@ -29,7 +30,9 @@ export function ScoreTable({ kind, answer, scores, reactionTimeS }: ScoreTablePr
       <section className="scores">
         <h2>{guessNames[kind]}</h2>
         <p>
-          The record of this run has no answer to this one, so every guess is as good as another.
+          {say(
+            'The record of this run has no answer to this one, so every guess is as good as another.',
+          )}
         </p>
       </section>
     );
@@ -42,16 +45,23 @@ export function ScoreTable({ kind, answer, scores, reactionTimeS }: ScoreTablePr
     <section className="scores" aria-label={guessNames[kind]}>
       <h2>{guessNames[kind]}</h2>
       <p>
-        The record says <strong className="number">{clockWords(answer.timeS)}</strong>:{' '}
-        {answer.because}.{nearest && ` Nearest: group ${nearest.guess.group}.`}
+        <Say
+          sentence={'The record says <strong>{time}</strong>: {because}.'}
+          parts={{
+            time: clockWords(answer.timeS),
+            because: answer.because,
+            strong: (words) => <strong className="number">{words}</strong>,
+          }}
+        />
+        {nearest && ` ${say('Nearest: group {group}.', { group: nearest.guess.group })}`}
       </p>
       {ordered.length > 0 && (
         <StackingTable
-          name={`${guessNames[kind]}: guess minus record`}
-          corner="Group"
+          name={say('{guessNames}: guess minus record', { guessNames: guessNames[kind] })}
+          corner={say('Group')}
           columns={scoreColumns}
           rows={ordered.map((score) => ({
-            name: `Group ${score.guess.group}`,
+            name: say('Group {group}', { group: score.guess.group }),
             cells: [
               clockWords(score.guess.timeS),
               signed(score.differenceS, 0, 's'),

@@ -1,4 +1,4 @@
-import type { CalibrationProblem, Result } from '#shared-core';
+import { type CalibrationProblem, type Result, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences, usePrepare } from '../parts/index.ts';
 import type { ProbeCorrection } from '../stores/index.ts';
@@ -19,8 +19,10 @@ export function CalibrationResult({ correction, hasBoth }: CalibrationResultProp
   if (inUse) {
     return (
       <div className="calibration-result" role="status">
-        <p>In use: {correctionWords(inUse, words)}. The record keeps it.</p>
-        <Button onClick={() => change({ correction: null })}>Go on without it</Button>
+        <p>
+          {say('In use: {inUse}. The record keeps it.', { inUse: correctionWords(inUse, words) })}
+        </p>
+        <Button onClick={() => change({ correction: null })}>{say('Go on without it')}</Button>
       </div>
     );
   }
@@ -36,10 +38,10 @@ export function CalibrationResult({ correction, hasBoth }: CalibrationResultProp
     <div className="calibration-result" role="status">
       <p>
         {correctionWords(correction.value, words)}.
-        {!hasBoth && ' One point only: good near it, less sure away from it.'}
+        {!hasBoth && ` ${say('One point only: good near it, less sure away from it.')}`}
       </p>
       <Button weight="main" onClick={() => change({ correction: correction.value })}>
-        Use this correction
+        {say('Use this correction')}
       </Button>
     </div>
   );
@@ -49,5 +51,8 @@ function correctionWords(correction: ProbeCorrection, words: ReturnType<typeof u
   const atPlateauK = correctionAtPlateauK(correction);
   const sign = atPlateauK < 0 ? '' : '+';
   const doubt = words.quantity(2 * correction.standardUncertaintyK, 2, 'K');
-  return `At the plateau ${sign}${words.quantity(atPlateauK, 2, 'K')} is added to every reading, known to ± ${doubt} (k = 2)`;
+  return say(
+    'At the plateau {sign}{atPlateau} is added to every reading, known to ± {doubt} (k = 2)',
+    { sign, atPlateau: words.quantity(atPlateauK, 2, 'K'), doubt },
+  );
 }

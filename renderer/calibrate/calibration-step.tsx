@@ -2,6 +2,7 @@ import {
   calibrationLimits,
   type Result,
   type SettledReading,
+  say,
   type UnsettledProblem,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
@@ -36,11 +37,17 @@ export function CalibrationStep(props: CalibrationStepProps) {
       {taken ? (
         <p>
           <strong className="number">
-            ✓ taken: {words.quantity(taken.readingC, 2, '°C')} ±{' '}
-            {words.quantity(2 * taken.standardUncertaintyK, 2, 'K')}
+            {say('✓ taken: {reading} ± {quantity}', {
+              reading: words.quantity(taken.readingC, 2, '°C'),
+              quantity: words.quantity(2 * taken.standardUncertaintyK, 2, 'K'),
+            })}
           </strong>{' '}
-          <Button weight="quiet" aria-label={`Take again: ${title}`} onClick={onForget}>
-            Take again
+          <Button
+            weight="quiet"
+            aria-label={say('Take again: {title}', { title })}
+            onClick={onForget}
+          >
+            {say('Take again')}
           </Button>
         </p>
       ) : (
@@ -48,8 +55,12 @@ export function CalibrationStep(props: CalibrationStepProps) {
           <p className="number" role="status">
             {settlingWords(settled, isThisBath, decimal)}
           </p>
-          <Button disabled={!isThisBath} aria-label={`Take this point: ${title}`} onClick={onTake}>
-            Take this point
+          <Button
+            disabled={!isThisBath}
+            aria-label={say('Take this point: {title}', { title })}
+            onClick={onTake}
+          >
+            {say('Take this point')}
           </Button>
         </>
       )}

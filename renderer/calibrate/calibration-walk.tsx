@@ -1,14 +1,16 @@
 import { useEffect, useReducer } from 'react';
-import { cautionsAt, cautionWords, settledReading, steamPoint } from '#shared-core';
+import { cautionsAt, cautionWords, say, settledReading, steamPoint, told } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
-import { useWords } from '../words/index.ts';
+import { Say, useWords } from '../words/index.ts';
 import { CalibrationResult } from './calibration-result.tsx';
 import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';
 import { correctionFrom } from './correction-from.ts';
 
-const steamCautions = cautionsAt('calibrate').map(cautionWords).join(' ');
+const steamCautions = cautionsAt('calibrate')
+  .map((caution) => told(cautionWords(caution)))
+  .join(' ');
 
 /** Ice, steam, and what the probe is off by: ten minutes that make the plateau's tenths mean something. */
 export function CalibrationWalk() {
@@ -26,7 +28,7 @@ export function CalibrationWalk() {
 
   const pressure = pressureFromDraft(draft);
   if (!pressure.ok) {
-    return <p>Enter the air pressure first: it decides how hot steam is.</p>;
+    return <p>{say('Enter the air pressure first: it decides how hot steam is.')}</p>;
   }
   const { setting } = pressure.value;
   const settled = settledReading(state.lately, resolutionK);
@@ -34,13 +36,20 @@ export function CalibrationWalk() {
   return (
     <div className="calibration">
       <p className="number">
-        The probe shows{' '}
-        <strong>{head ? words.quantity(head.value, 2, head.unit) : 'nothing yet'}</strong>.
+        <Say
+          sentence={'The probe shows <strong>{what}</strong>.'}
+          parts={{
+            what: head ? words.quantity(head.value, 2, head.unit) : say('nothing yet'),
+            strong: (words) => <strong>{words}</strong>,
+          }}
+        />
       </p>
       <ol className="calibration-steps">
         <CalibrationStep
-          title={`Ice, ${words.quantity(0, 0, '°C')}`}
-          how="Crushed ice in a beaker, just enough water to fill the gaps, stirred for a minute. Then clamp the probe in the middle."
+          title={say('Ice, {quantity}', { quantity: words.quantity(0, 0, '°C') })}
+          how={say(
+            'Crushed ice in a beaker, just enough water to fill the gaps, stirred for a minute. Then clamp the probe in the middle.',
+          )}
           referenceC={0}
           taken={state.ice}
           settled={settled}
@@ -48,8 +57,13 @@ export function CalibrationWalk() {
           onForget={() => dispatch({ type: 'forgotten', point: 'ice' })}
         />
         <CalibrationStep
-          title={`Steam, ${words.quantity(steamC, 2, '°C')} at this air pressure`}
-          how={`Probe in the neck of a flask, above the water, not in it; then boil the water well. ${steamCautions}`}
+          title={say('Steam, {steam} at this air pressure', {
+            steam: words.quantity(steamC, 2, '°C'),
+          })}
+          how={say(
+            'Probe in the neck of a flask, above the water, not in it; then boil the water well. {steamCautions}',
+            { steamCautions },
+          )}
           referenceC={steamC}
           taken={state.steam}
           settled={settled}

@@ -3,6 +3,7 @@ import {
   type CalibrationProblem,
   type Result,
   type SettledReading,
+  say,
   settledLimits,
   type UnsettledProblem,
 } from '#shared-core';
@@ -15,19 +16,32 @@ export function settlingWords(
   decimal: Decimal,
 ): string {
   if (settled.ok) {
-    const steady = `Steady at ${quantityWords(settled.value.readingC, 2, '°C', decimal)}`;
-    return isThisBath ? `${steady}.` : `${steady}: the probe is not in this bath.`;
+    const steady = say('Steady at {reading}', {
+      reading: quantityWords(settled.value.readingC, 2, '°C', decimal),
+    });
+    return isThisBath ? `${steady}.` : say('{steady}: the probe is not in this bath.', { steady });
   }
   const problem = settled.error;
   switch (problem.kind) {
     case 'not-a-number':
-      return 'The probe sends something that is no temperature. Check plug and wire once the bath is cold.';
+      return say(
+        'The probe sends something that is no temperature. Check plug and wire once the bath is cold.',
+      );
     case 'too-short':
-      return `Listening … ${numberWords(problem.spanS, 0, decimal)} of ${settledLimits.leastSpanS} s. Leave the probe as it hangs.`;
+      return say('Listening … {span} of {leastSpan} s. Leave the probe as it hangs.', {
+        span: numberWords(problem.spanS, 0, decimal),
+        leastSpan: settledLimits.leastSpanS,
+      });
     case 'still-drifting':
-      return `Still drifting, ${numberWords(problem.driftKPerMin, 1, decimal)} K/min. Wait; stir the ice, keep the steam coming.`;
+      return say(
+        'Still drifting, {driftKPerMin} K/min. Wait; stir the ice, keep the steam coming.',
+        { driftKPerMin: numberWords(problem.driftKPerMin, 1, decimal) },
+      );
     case 'too-noisy':
-      return `Jumping by ${numberWords(problem.noiseK, 1, decimal)} K. The probe must hang still, clear of the glass: clamp it anew, in a cold bath.`;
+      return say(
+        'Jumping by {noise} K. The probe must hang still, clear of the glass: clamp it anew, in a cold bath.',
+        { noise: numberWords(problem.noiseK, 1, decimal) },
+      );
     default:
       return assertNever(problem);
   }
@@ -36,17 +50,22 @@ export function settlingWords(
 export function calibrationProblemWords(problem: CalibrationProblem, decimal: Decimal): string {
   switch (problem.kind) {
     case 'not-a-number':
-      return 'The points hold something that is no temperature. Take them again.';
+      return say('The points hold something that is no temperature. Take them again.');
     case 'points-too-close':
-      return 'The two points are too close together. Was one of them taken in the wrong bath?';
+      return say('The two points are too close together. Was one of them taken in the wrong bath?');
     case 'points-swapped':
-      return 'The probe showed less in steam than in ice. Were the points swapped?';
+      return say('The probe showed less in steam than in ice. Were the points swapped?');
     case 'correction-too-large':
-      return `The probe would need ${numberWords(problem.correctionK, 1, decimal)} K: more than a good probe ever does. Check the bath, the wire and the kind of probe.`;
+      return say(
+        'The probe would need {correction} K: more than a good probe ever does. Check the bath, the wire and the kind of probe.',
+        { correction: numberWords(problem.correctionK, 1, decimal) },
+      );
     case 'gain-implausible':
-      return 'Between the points the probe rises too fast or too slowly. Check both baths.';
+      return say('Between the points the probe rises too fast or too slowly. Check both baths.');
     case 'too-uncertain':
-      return `Known only to ± ${numberWords(2 * problem.standardUncertaintyK, 1, decimal)} K: worse than not calibrating. Take the points again.`;
+      return say('Known only to ± {number} K: worse than not calibrating. Take the points again.', {
+        number: numberWords(2 * problem.standardUncertaintyK, 1, decimal),
+      });
     default:
       return assertNever(problem);
   }

@@ -1,4 +1,4 @@
-import type { Caution } from '#shared-core';
+import { type Caution, say, told } from '#shared-core';
 
 /** Cautions as a list: what to do, why, and the source where there is one. */
 export function CautionLines({ cautions }: { readonly cautions: readonly Caution[] }) {
@@ -6,8 +6,10 @@ export function CautionLines({ cautions }: { readonly cautions: readonly Caution
     <ul className="cautions">
       {cautions.map(({ id, act, because, source }) => (
         <li key={id}>
-          <strong>{act}</strong> {because}
-          {source && <small className="soft"> Source: {source}.</small>}
+          <strong>{told(act)}</strong> {told(because)}
+          {source && (
+            <small className="soft"> {say('Source: {source}.', { source: told(source) })}</small>
+          )}
         </li>
       ))}
     </ul>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { CautionsDialog } from './cautions-dialog.tsx';
 
@@ -8,7 +9,7 @@ export function CautionsButton() {
   return (
     <>
       <Button className="cautions-button" onClick={() => setOpen(true)}>
-        Cautions
+        {say('Cautions')}
       </Button>
       {isOpen && <CautionsDialog onClose={() => setOpen(false)} />}
     </>

@@ -1,4 +1,4 @@
-import { cautionGroups, commonPractice } from '#shared-core';
+import { cautionGroups, commonPractice, say, told } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { CautionLines } from './caution-lines.tsx';
 
@@ -9,18 +9,18 @@ interface CautionsDialogProps {
 }
 
 /** What can hurt people, all of it, reachable from every place. */
-export function CautionsDialog({ onClose, closeWords = 'Back' }: CautionsDialogProps) {
+export function CautionsDialog({ onClose, closeWords = say('Back') }: CautionsDialogProps) {
   return (
-    <Dialog title="Cautions" onClose={onClose}>
+    <Dialog title={say('Cautions')} onClose={onClose}>
       <div className="cautions-page">
         {cautionGroups.map(({ title, cautions }) => (
           <section key={title}>
-            <h3>{title}</h3>
+            <h3>{told(title)}</h3>
             <CautionLines cautions={cautions} />
           </section>
         ))}
       </div>
-      <p className="small soft">{commonPractice}</p>
+      <p className="small soft">{told(commonPractice)}</p>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
           {closeWords}

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type BookedCut, cautionsAt } from '#shared-core';
+import { type BookedCut, cautionsAt, say, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import type { FilmProgress } from '../replay/index.ts';
 import { problemWords, useWords } from '../words/index.ts';
@@ -18,36 +18,36 @@ export function Debrief({ progress }: { readonly progress: FilmProgress }) {
   }, [progress]);
   return (
     <section className="debrief" aria-labelledby="debrief-title">
-      <h2 id="debrief-title">What it came to</h2>
+      <h2 id="debrief-title">{say('What it came to')}</h2>
       {progress.step === 'failed' && <p>{problemWords(progress.problem)}</p>}
       {(progress.step === 'reading' || progress.step === 'computing') && (
-        <p role="status">Going through the run …</p>
+        <p role="status">{say('Going through the run …')}</p>
       )}
       {found && (
         <dl className="findings">
           <div>
-            <dt>Collected</dt>
+            <dt>{say('Collected')}</dt>
             <dd>
-              {found.cuts.length === 0 && 'No volume was marked: enter it under Books.'}
+              {found.cuts.length === 0 && say('No volume was marked: enter it under Books.')}
               {found.cuts.map((cut) => (
                 <p key={cut.number}>
-                  Receiver {cut.number}: <CutWords cut={cut} />
+                  {say('Receiver {number}:', { number: cut.number })} <CutWords cut={cut} />
                 </p>
               ))}
             </dd>
           </div>
           <div>
-            <dt>Heat off</dt>
+            <dt>{say('Heat off')}</dt>
             <dd>{reactionWords(found.reaction)}</dd>
           </div>
           <div>
             <dt>
-              After the{' '}
-              {words.number(
-                progress.step === 'ready' ? progress.film.settings.leastStrengthAbv : 0,
-                0,
-              )}{' '}
-              % vol limit
+              {say('After the {number} % vol limit', {
+                number: words.number(
+                  progress.step === 'ready' ? progress.film.settings.leastStrengthAbv : 0,
+                  0,
+                ),
+              })}
             </dt>
             <dd>{afterLimitWords(found.afterLimit, decimal)}</dd>
           </div>
@@ -66,14 +66,17 @@ function CutWords({ cut }: { readonly cut: BookedCut }) {
     <>
       <strong className="number">
         {volumeMl === null
-          ? 'volume not marked'
+          ? say('volume not marked')
           : words.quantity(volumeMl, volumeMl < 10 ? 1 : 0, 'mL')}
       </strong>
       {strength && (
         <span className="number">
           {' '}
-          of {words.range(strength, 0, '% vol')},{' '}
-          {cut.strengthFrom === 'measured' ? 'measured' : 'by the head temperature'}
+          {say('of {strength}, {what}', {
+            strength: words.range(strength, 0, '% vol'),
+            what:
+              cut.strengthFrom === 'measured' ? say('measured') : say('by the head temperature'),
+          })}
         </span>
       )}
     </>
@@ -85,11 +88,11 @@ const cleanUp = cautionsAt('debrief');
 function CleanUp() {
   return (
     <details className="why">
-      <summary>Clean up</summary>
+      <summary>{say('Clean up')}</summary>
       <ul className="clean-up">
         {cleanUp.map(({ id, act, because }) => (
           <li key={id}>
-            <strong>{act}</strong> {because}
+            <strong>{told(act)}</strong> {told(because)}
           </li>
         ))}
       </ul>

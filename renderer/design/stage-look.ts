@@ -1,4 +1,4 @@
-import { type Stage, stageColours } from '#shared-core';
+import { type Stage, say, stageColours } from '#shared-core';
 
 /** How a stage looks on the strip: its colour and a texture that says the same. */
 export interface StageLook {
@@ -9,21 +9,25 @@ export interface StageLook {
 }
 
 export const stageLooks: Readonly<Record<Stage, StageLook>> = {
-  'warm-up': { colour: stageColours['warm-up'], texture: 'texture-dots', shortName: 'Warm-up' },
+  'warm-up': {
+    colour: stageColours['warm-up'],
+    texture: 'texture-dots',
+    shortName: say('Warm-up'),
+  },
   'first-fraction': {
     colour: stageColours['first-fraction'],
     texture: 'texture-strokes',
-    shortName: 'First',
+    shortName: say('First'),
   },
   'main-fraction': {
     colour: stageColours['main-fraction'],
     texture: 'texture-plain',
-    shortName: 'Main',
+    shortName: say('Main'),
   },
-  tail: { colour: stageColours.tail, texture: 'texture-waves', shortName: 'Tail' },
+  tail: { colour: stageColours.tail, texture: 'texture-waves', shortName: say('Tail') },
   'cool-down': {
     colour: stageColours['cool-down'],
     texture: 'texture-grid',
-    shortName: 'Cool-down',
+    shortName: say('Cool-down'),
   },
 };

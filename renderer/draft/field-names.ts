@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 
 /** Entries that are typed. */
@@ -7,18 +8,18 @@ export type TextField = {
 
 /** What each entry is called, beside it and where it is asked for. */
 export const fieldNames: Readonly<Record<TextField, string>> = {
-  name: 'Name of the run',
-  chargeVolumeMl: 'Volume in the pot',
-  chargeStrengthAbv: 'Strength',
-  rigDescription: 'Still and column',
-  plates: 'Plates of the column',
-  heatW: 'Heat',
-  stationPressure: 'Pressure the barometer shows here',
-  seaLevelPressure: 'Pressure in the weather report',
-  altitudeM: 'Altitude of this room',
-  leastStrengthAbv: 'Least strength of the vapour',
-  leastMeanStrengthAbv: 'Least strength of all collected',
-  dripRateMlPerMin: 'Drip rate you aim for',
-  firstFractionAmount: 'Counted once the head holds',
-  reactionTimeS: 'Time you need to act',
+  name: say('Name of the run'),
+  chargeVolumeMl: say('Volume in the pot'),
+  chargeStrengthAbv: say('Strength'),
+  rigDescription: say('Still and column'),
+  plates: say('Plates of the column'),
+  heatW: say('Heat'),
+  stationPressure: say('Pressure the barometer shows here'),
+  seaLevelPressure: say('Pressure in the weather report'),
+  altitudeM: say('Altitude of this room'),
+  leastStrengthAbv: say('Least strength of the vapour'),
+  leastMeanStrengthAbv: say('Least strength of all collected'),
+  dripRateMlPerMin: say('Drip rate you aim for'),
+  firstFractionAmount: say('Counted once the head holds'),
+  reactionTimeS: say('Time you need to act'),
 };

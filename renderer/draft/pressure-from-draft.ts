@@ -3,9 +3,11 @@ import {
   judgeBarometerEntry,
   type PressureSetting,
   type Result,
+  say,
   settingRanges,
   stationPressure,
   succeed,
+  told,
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
@@ -50,7 +52,7 @@ export function pressureFromDraft(
     return succeed(settled(evidence, altitudeM, null));
   }
   const judgement = altitudeM === null ? null : judgeBarometerEntry({ pressureKPa, altitudeM });
-  const doubt = judgement && judgement.kind !== 'plausible' ? judgement.sentence : null;
+  const doubt = judgement && judgement.kind !== 'plausible' ? told(judgement.sentence) : null;
   return succeed(settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, altitudeM, doubt));
 }
 
@@ -59,14 +61,23 @@ function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
   if (draft.pressureFrom === 'barometer' && draft.altitudeM.trim() === '') return succeed(null);
   const field = 'altitudeM';
   if (draft.altitudeM.trim() === '') {
-    return fail({ field, message: 'Needed: metres above sea level, from a map. 0 at the coast.' });
+    return fail({
+      field,
+      message: say('Needed: metres above sea level, from a map. 0 at the coast.'),
+    });
   }
   if (mayHaveThousandsMark(draft.altitudeM)) return fail({ field, message: thousandsWords });
   const altitudeM = numberFrom(draft.altitudeM);
   const { low, high } = settingRanges.altitudeM;
   return altitudeM !== null && altitudeM >= low && altitudeM <= high
     ? succeed(altitudeM)
-    : fail({ field, message: `Metres above sea level, ${numberWords(low, 0, '.')} to ${high}.` });
+    : fail({
+        field,
+        message: say('Metres above sea level, {low} to {high}.', {
+          low: numberWords(low, 0, '.'),
+          high,
+        }),
+      });
 }
 
 function readPressureKPa(
@@ -76,7 +87,9 @@ function readPressureKPa(
   const isSeaLevel = pressureFrom === 'sea-level';
   const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
   if (draft[field].trim() === '') {
-    const message = isSeaLevel ? 'Needed: from today’s report.' : 'Needed: what it shows today.';
+    const message = isSeaLevel
+      ? say('Needed: from today’s report.')
+      : say('Needed: what it shows today.');
     return fail({ field, message });
   }
   const { low, high } = isSeaLevel ? seaLevelRangeKPa : settingRanges.pressureKPa;
@@ -88,8 +101,14 @@ function readPressureKPa(
     return succeed(pressureKPa);
   }
   const scale = draft.pressureUnit === 'hPa' ? 10 : 1;
-  const range = `${low * scale} to ${high * scale} ${draft.pressureUnit}`;
-  return fail({ field, message: `A pressure from ${range}.` });
+  return fail({
+    field,
+    message: say('A pressure from {low} to {high} {unit}.', {
+      low: low * scale,
+      high: high * scale,
+      unit: draft.pressureUnit,
+    }),
+  });
 }
 
 function settled(
@@ -101,7 +120,7 @@ function settled(
   const source = evidence.kind === 'altitude' ? 'altitude' : 'barometer';
   return {
     setting: { pressureKPa, standardUncertaintyKPa, source, altitudeM },
-    sentence,
+    sentence: told(sentence),
     doubt,
   };
 }

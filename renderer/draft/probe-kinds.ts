@@ -1,4 +1,4 @@
-import { type SensorKind, sensorStandardUncertaintyK } from '#shared-core';
+import { type SensorKind, say, sensorStandardUncertaintyK } from '#shared-core';
 import type { ProbeKind } from '../stores/index.ts';
 
 export interface ProbeKindFacts {
@@ -13,10 +13,14 @@ export const plateauC = 80;
 
 /** What is known of a probe from its kind alone. Lags: common practice, no source. */
 export const probeKinds: Readonly<Record<ProbeKind, ProbeKindFacts>> = {
-  digital: factsOf('Digital, in a steel sleeve', { kind: 'one-wire' }, 15),
-  'platinum-a': factsOf('Platinum, class A', { kind: 'platinum', toleranceClass: 'A' }, 10),
-  'platinum-b': factsOf('Platinum, class B', { kind: 'platinum', toleranceClass: 'B' }, 10),
-  thermocouple: factsOf('Thermocouple', { kind: 'thermocouple', type: 'K', toleranceClass: 1 }, 3),
+  digital: factsOf(say('Digital, in a steel sleeve'), { kind: 'one-wire' }, 15),
+  'platinum-a': factsOf(say('Platinum, class A'), { kind: 'platinum', toleranceClass: 'A' }, 10),
+  'platinum-b': factsOf(say('Platinum, class B'), { kind: 'platinum', toleranceClass: 'B' }, 10),
+  thermocouple: factsOf(
+    say('Thermocouple'),
+    { kind: 'thermocouple', type: 'K', toleranceClass: 1 },
+    3,
+  ),
 };
 
 function factsOf(label: string, sensor: SensorKind, lagT90S: number): ProbeKindFacts {

@@ -3,6 +3,7 @@ import {
   fail,
   type Result,
   type RunSettings,
+  say,
   settingRanges,
   succeed,
 } from '#shared-core';
@@ -48,13 +49,17 @@ export function settingsFromDraft(
     }
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
-    problems.push({ field, message: `A number from ${low} to ${high} ${unit}.` });
+    problems.push({
+      field,
+      message: say('A number from {low} to {high} {unit}.', { low, high, unit }),
+    });
     return low;
   };
   const readOrUnknown = (field: 'plates' | 'heatW') =>
     draft[field].trim() === '' ? null : read(field);
 
-  if (draft.name.trim() === '') problems.push({ field: 'name', message: 'Give the run a name.' });
+  if (draft.name.trim() === '')
+    problems.push({ field: 'name', message: say('Give the run a name.') });
   const pressure = pressureFromDraft(draft);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
@@ -116,7 +121,9 @@ function readFirstFraction(
   if (amount === null || amount < low || amount > high) {
     problems.push({
       field: 'firstFractionAmount',
-      message: isDoubtful ? thousandsWords : `A number from ${low} to ${high} ${unit}.`,
+      message: isDoubtful
+        ? thousandsWords
+        : say('A number from {low} to {high} {unit}.', { low, high, unit }),
     });
     return { kind: 'minutes', minutes: 0 };
   }

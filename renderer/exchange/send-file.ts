@@ -7,6 +7,7 @@ import {
   type Result,
   type Service,
   type ServiceProblem,
+  say,
 } from '#shared-core';
 import { toBase64 } from './base64.ts';
 
@@ -45,10 +46,13 @@ export async function sendFile(
 
 /** A sentence on a file that is not taken, without its full stop; null when it is. */
 export function sizeProblem(bytes: number): string | null {
-  if (bytes === 0) return 'the file is empty';
+  if (bytes === 0) return say('the file is empty');
   if (bytes <= largestImportBytes) return null;
   const megabytes = (size: number) => Math.round(size / 1e6);
-  return `the file has ${megabytes(bytes)} MB, and at most ${megabytes(largestImportBytes)} MB can be taken in. Export a part of it, or every tenth reading`;
+  return say(
+    'the file has {megabytes} MB, and at most {megabytes2} MB can be taken in. Export a part of it, or every tenth reading',
+    { megabytes: megabytes(bytes), megabytes2: megabytes(largestImportBytes) },
+  );
 }
 
 /** A file on a stick that was pulled out, or that changed meanwhile, can't be read any more. */
@@ -60,7 +64,7 @@ async function readPiece(
     const piece = await file.slice(from, Math.min(file.size, from + pieceBytes)).arrayBuffer();
     return { ok: true, value: new Uint8Array(piece) };
   } catch {
-    const message = 'the file can’t be read any more; choose it again';
+    const message = say('the file can’t be read any more; choose it again');
     return fail({ kind: 'request-invalid', message });
   }
 }

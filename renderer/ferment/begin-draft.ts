@@ -3,12 +3,15 @@ import {
   hexoseFromSucroseGPerG,
   type Result,
   type StatedFerment,
+  say,
   statedFermentSchema,
   succeed,
+  told,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
+import { fruitNames } from './fruit-names.ts';
 import { momentIso, momentText } from './moment-text.ts';
-import type { FermentPlanDraft, FermentPlanShown } from './plan-from-draft.ts';
+import type { FermentPlanDraft, FermentPlanShown, MainSource } from './plan-from-draft.ts';
 
 export type PlannedFerment = Omit<StatedFerment, 'beganAtIso'>;
 
@@ -41,10 +44,10 @@ export function statedFromDraft(
 ): Result<StatedFerment, BeginProblems> {
   const problems: { -readonly [F in keyof BeginProblems]: string } = {};
   const beganAtIso = momentIso(draft.began);
-  if (beganAtIso === null) problems.began = 'A day and a time, please.';
+  if (beganAtIso === null) problems.began = say('A day and a time, please.');
   const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
   const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;
-  if (isSugarWrong) problems.tableSugarG = 'A number of grams, more than 0, or nothing.';
+  if (isSugarWrong) problems.tableSugarG = say('A number of grams, more than 0, or nothing.');
   const hexoseG = (tableSugarG ?? 0) * hexoseFromSucroseGPerG;
   const parsed = statedFermentSchema.safeParse({
     name: draft.name,
@@ -56,7 +59,7 @@ export function statedFromDraft(
   for (const { path, message } of parsed.error?.issues ?? []) {
     const [first] = path;
     if (first === 'name' || first === 'volumeMl' || first === 'wentIn') {
-      problems[first] ??= `${message}.`;
+      problems[first] ??= `${told(message)}.`;
     }
   }
   return parsed.success && Object.keys(problems).length === 0
@@ -70,16 +73,32 @@ export function plannedFerment(
   { plan }: FermentPlanShown,
 ): PlannedFerment {
   const from = {
-    juice: `${amount} mL of juice, gravity ${gravity} at ${temperatureC} °C`,
-    sucrose: `${amount} g of table sugar`,
-    hexose: `${amount} g of grape or fruit sugar`,
+    juice: say('{amount} mL of juice, gravity {gravity} at {temperature} °C', {
+      amount,
+      gravity,
+      temperature: temperatureC,
+    }),
+    sucrose: say('{amount} g of table sugar', { amount }),
+    hexose: say('{amount} g of grape or fruit sugar', { amount }),
   } as const;
-  const main = source in from ? from[source as keyof typeof from] : `${amount} g of ${source}`;
-  const added = Number(numberFrom(addedSugarG)) > 0 ? ` and ${addedSugarG} g of table sugar` : '';
+  const main = isFruit(source)
+    ? say('{amount} g of {fruit}', { amount, fruit: fruitNames[source] })
+    : from[source];
+  const added =
+    Number(numberFrom(addedSugarG)) > 0
+      ? ` ${say('and {addedSugarG} g of table sugar', { addedSugarG })}`
+      : '';
   return {
-    name: source === 'juice' ? 'Juice ferment' : `Ferment of ${source in from ? 'sugar' : source}`,
+    name:
+      source === 'juice'
+        ? say('Juice ferment')
+        : say('Ferment of {what}', { what: isFruit(source) ? fruitNames[source] : say('sugar') }),
     volumeMl: numberFrom(volumeMl) ?? 0,
     sugarG: plan.sugarG.high > 0 ? { low: plan.sugarG.low, high: plan.sugarG.high } : null,
-    wentIn: `${main}${added}, filled up to ${volumeMl} mL`,
+    wentIn: say('{main}{added}, filled up to {volume} mL', { main, added, volume: volumeMl }),
   };
+}
+
+function isFruit(source: MainSource): source is keyof typeof fruitNames {
+  return Object.hasOwn(fruitNames, source);
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { StatedFerment } from '#shared-core';
+import { type StatedFerment, say } from '#shared-core';
 import { Button, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { rangeWords } from '../words/index.ts';
@@ -34,35 +34,37 @@ export function BeginForm({ planned, onBegin }: BeginFormProps) {
   return (
     <form
       className="dialog-form"
-      aria-label="Begin a log"
+      aria-label={say('Begin a log')}
       onSubmit={(event) => {
         event.preventDefault();
         begin();
       }}
     >
       <div className="prepare-fields">
-        <TextLine name="Name of the ferment" maxLength={120} {...field('name')} />
-        <TextLine type="datetime-local" name="The yeast went in" {...field('began')} />
-        <NumberField name="Volume of the ferment" unit="mL" {...field('volumeMl')} />
+        <TextLine name={say('Name of the ferment')} maxLength={120} {...field('name')} />
+        <TextLine type="datetime-local" name={say('The yeast went in')} {...field('began')} />
+        <NumberField name={say('Volume of the ferment')} unit="mL" {...field('volumeMl')} />
         {planned?.sugarG ? (
           <p className="small soft">
-            Sugar by the plan, as grape sugar: {rangeWords(planned.sugarG, 0, 'g', decimal)}.
+            {say('Sugar by the plan, as grape sugar: {sugarG}.', {
+              sugarG: rangeWords(planned.sugarG, 0, 'g', decimal),
+            })}
           </p>
         ) : (
           <NumberField
-            name="Table sugar, if that is all its sugar"
+            name={say('Table sugar, if that is all its sugar')}
             unit="g"
-            hint="Empty where the sugar is a fruit’s: the gravity tells it."
+            hint={say('Empty where the sugar is a fruit’s: the gravity tells it.')}
             {...field('tableSugarG')}
           />
         )}
         <div className="field-wide">
-          <TextLine name="What went in" maxLength={400} {...field('wentIn')} />
+          <TextLine name={say('What went in')} maxLength={400} {...field('wentIn')} />
         </div>
       </div>
       <div className="ferment-acts">
         <Button weight="main" onClick={begin}>
-          Begin the log
+          {say('Begin the log')}
         </Button>
       </div>
     </form>

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences, usePrepare } from '../parts/index.ts';
 import { quantityWords, rangeWords } from '../words/index.ts';
@@ -12,12 +13,15 @@ export function ChargedFrom() {
   return (
     <div className="prepare-finding" role="status">
       <p>
-        From the ferment “{name}”: {quantityWords(strengthAbv.value, 1, '% vol', decimal)} (
-        {rangeWords(strengthAbv, 1, '% vol', decimal)}) by its log.{' '}
-        {wentIn !== '' && `In it: ${wentIn}.`}
+        {say('From the ferment “{name}”: {quantity} ({strength}) by its log.', {
+          name,
+          quantity: quantityWords(strengthAbv.value, 1, '% vol', decimal),
+          strength: rangeWords(strengthAbv, 1, '% vol', decimal),
+        })}{' '}
+        {wentIn !== '' && say('In it: {wentIn}.', { wentIn })}
       </p>
       <Button weight="quiet" onClick={() => change({ ferment: null })}>
-        It is another charge
+        {say('It is another charge')}
       </Button>
     </div>
   );

@@ -4,7 +4,9 @@ import {
   fail,
   fermentReadSchema,
   type Result,
+  say,
   succeed,
+  told,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import { momentIso, momentText } from './moment-text.ts';
@@ -57,14 +59,14 @@ export function readFromDraft(draft: EntryDraft): Result<FermentRead, EntryProbl
   const problems: { -readonly [F in keyof EntryProblems]: string } = {};
   for (const field of numberFields) {
     if (draft[field].trim() !== '' && numberFrom(draft[field]) === null) {
-      problems[field] = 'A number, please, or nothing.';
+      problems[field] = say('A number, please, or nothing.');
     }
   }
   const number = (field: (typeof numberFields)[number]) =>
     draft[field].trim() === '' ? null : numberFrom(draft[field]);
   const indicated = number('gravity');
   const atIso = momentIso(draft.at);
-  if (atIso === null) problems.at = 'A day and a time, please.';
+  if (atIso === null) problems.at = say('A day and a time, please.');
   const parsed = fermentReadSchema.safeParse({
     atIso: atIso ?? new Date(0).toISOString(),
     gravity: indicated === null ? null : { indicated, temperatureC: number('gravityTemperatureC') },
@@ -77,7 +79,7 @@ export function readFromDraft(draft: EntryDraft): Result<FermentRead, EntryProbl
     note: draft.note.trim(),
   });
   for (const { path, message } of parsed.error?.issues ?? []) {
-    problems[fieldAt(path)] ??= `${message}.`;
+    problems[fieldAt(path)] ??= `${told(message)}.`;
   }
   return parsed.success && Object.keys(problems).length === 0
     ? succeed(parsed.data)

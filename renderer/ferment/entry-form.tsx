@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type FermentRead, type FermentTreatment, fermentTreatments } from '#shared-core';
+import { type FermentRead, type FermentTreatment, fermentTreatments, say } from '#shared-core';
 import { Button, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords } from '../words/index.ts';
@@ -31,29 +31,37 @@ export function EntryForm({ onEnter }: EntryFormProps) {
   return (
     <form
       className="dialog-form"
-      aria-label="Enter what you read"
+      aria-label={say('Enter what you read')}
       onSubmit={(event) => {
         event.preventDefault();
         void enter();
       }}
     >
       <div className="prepare-fields">
-        <TextLine type="datetime-local" name="When" {...field('at')} />
-        <NumberField name="Gravity, as the hydrometer shows it" unit="" {...field('gravity')} />
+        <TextLine type="datetime-local" name={say('When')} {...field('at')} />
         <NumberField
-          name="Temperature in its jar"
+          name={say('Gravity, as the hydrometer shows it')}
+          unit=""
+          {...field('gravity')}
+        />
+        <NumberField
+          name={say('Temperature in its jar')}
           unit="°C"
-          hint="The hydrometer’s 20 °C is allowed for."
+          hint={say('The hydrometer’s 20 °C is allowed for.')}
           {...field('gravityTemperatureC')}
         />
-        <NumberField name="Temperature of the ferment" unit="°C" {...field('temperatureC')} />
         <NumberField
-          name="Mass of the vessel"
+          name={say('Temperature of the ferment')}
+          unit="°C"
+          {...field('temperatureC')}
+        />
+        <NumberField
+          name={say('Mass of the vessel')}
           unit="g"
-          hint="With the same things on the balance each time."
+          hint={say('With the same things on the balance each time.')}
           {...field('massG')}
         />
-        <NumberField name="Bubbles a minute" unit="/min" {...field('bubblesPerMin')} />
+        <NumberField name={say('Bubbles a minute')} unit="/min" {...field('bubblesPerMin')} />
         <TapCounter
           onRate={(perMin) =>
             change({ bubblesPerMin: numberWords(perMin, perMin < 10 ? 1 : 0, decimal) })
@@ -61,20 +69,20 @@ export function EntryForm({ onEnter }: EntryFormProps) {
         />
         <NumberField name="pH" unit="" {...field('ph')} />
         <NumberField
-          name="Refractometer"
+          name={say('Refractometer')}
           unit="%"
-          hint="Alcohol falsifies it: only together with a gravity."
+          hint={say('Alcohol falsifies it: only together with a gravity.')}
           {...field('refractometerPercent')}
         />
         <Treatments chosen={draft.treatments} onChosen={(treatments) => change({ treatments })} />
         <div className="field-wide">
-          <TextLine name="Note" maxLength={400} {...field('note')} />
+          <TextLine name={say('Note')} maxLength={400} {...field('note')} />
         </div>
       </div>
       {problems.form !== undefined && <p className="field-problem">{problems.form}</p>}
       <div className="ferment-acts">
         <Button weight="main" onClick={() => void enter()}>
-          Keep this entry
+          {say('Keep this entry')}
         </Button>
       </div>
     </form>
@@ -89,7 +97,7 @@ interface TreatmentsProps {
 function Treatments({ chosen, onChosen }: TreatmentsProps) {
   return (
     <fieldset className="field">
-      <legend className="field-name">Done before this reading</legend>
+      <legend className="field-name">{say('Done before this reading')}</legend>
       <div className="choices">
         {fermentTreatments.map((treatment) => (
           <label key={treatment} className="choice">

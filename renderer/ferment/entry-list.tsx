@@ -1,4 +1,4 @@
-import { type KeptFerment, standingEntries } from '#shared-core';
+import { type KeptFerment, say, standingEntries } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { dateWords } from '../words/index.ts';
@@ -14,16 +14,16 @@ interface EntryListProps {
 export function EntryList({ ferment, canAct, onWithdraw }: EntryListProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { entries, unreadableLines } = ferment;
-  if (entries.length === 0) return <p className="soft">Nothing was entered yet.</p>;
+  if (entries.length === 0) return <p className="soft">{say('Nothing was entered yet.')}</p>;
   const withdrawn = entries.filter(({ withdrawnAtIso }) => withdrawnAtIso !== null);
   const standing = standingEntries(ferment).map(({ entry }) => entry);
   return (
     <details className="why">
       <summary>
-        {standing.length} {standing.length === 1 ? 'entry' : 'entries'}
-        {withdrawn.length > 0 && `, ${withdrawn.length} withdrawn`}
+        {say('{count, plural, one {# entry} other {# entries}}', { count: standing.length })}
+        {withdrawn.length > 0 && `, ${say('{count} withdrawn', { count: withdrawn.length })}`}
       </summary>
-      <ul className="ferment-entries" aria-label="Entries, newest first">
+      <ul className="ferment-entries" aria-label={say('Entries, newest first')}>
         {[...standing].reverse().map(({ entryId, read }) => (
           <li key={entryId}>
             <span>
@@ -32,10 +32,10 @@ export function EntryList({ ferment, canAct, onWithdraw }: EntryListProps) {
             {canAct && (
               <Button
                 weight="quiet"
-                aria-label={`Withdraw the entry of ${dateWords(read.atIso)}`}
+                aria-label={say('Withdraw the entry of {at}', { at: dateWords(read.atIso) })}
                 onClick={() => onWithdraw(entryId)}
               >
-                Withdraw
+                {say('Withdraw')}
               </Button>
             )}
           </li>
@@ -43,7 +43,7 @@ export function EntryList({ ferment, canAct, onWithdraw }: EntryListProps) {
         {withdrawn.map(({ entryId, read }) => (
           <li key={entryId} className="soft">
             <span>
-              Withdrawn, not counted:{' '}
+              {say('Withdrawn, not counted:')}{' '}
               <s>
                 {dateWords(read.atIso)} {readWords(read, decimal)}
               </s>
@@ -53,9 +53,10 @@ export function EntryList({ ferment, canAct, onWithdraw }: EntryListProps) {
       </ul>
       {unreadableLines > 0 && (
         <p className="small soft">
-          {unreadableLines} {unreadableLines === 1 ? 'line' : 'lines'} of its file cannot be read
-          and {unreadableLines === 1 ? 'is' : 'are'} left as{' '}
-          {unreadableLines === 1 ? 'it is' : 'they are'}.
+          {say(
+            '{count, plural, one {# line of its file cannot be read and is left as it is.} other {# lines of its file cannot be read and are left as they are.}}',
+            { count: unreadableLines },
+          )}
         </p>
       )}
     </details>

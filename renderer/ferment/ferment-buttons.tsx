@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { StatedFerment } from '#shared-core';
+import { type StatedFerment, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { FermentLogDialog } from './ferment-log-dialog.tsx';
 import { FermentPlanDialog } from './ferment-plan-dialog.tsx';
@@ -15,8 +15,8 @@ export function FermentButtons() {
   const close = () => setOpen({ kind: 'nothing' });
   return (
     <div className="field-wide ferment-buttons">
-      <Button onClick={() => setOpen({ kind: 'plan' })}>Plan the ferment</Button>
-      <Button onClick={() => setOpen({ kind: 'log', planned: null })}>Ferment log</Button>
+      <Button onClick={() => setOpen({ kind: 'plan' })}>{say('Plan the ferment')}</Button>
+      <Button onClick={() => setOpen({ kind: 'log', planned: null })}>{say('Ferment log')}</Button>
       {open.kind === 'plan' && (
         <FermentPlanDialog
           onClose={close}

@@ -5,6 +5,7 @@ import {
   fermentTable,
   type KeptFerment,
   originOfFerment,
+  say,
   settingRanges,
   type WarmthReport,
 } from '#shared-core';
@@ -42,16 +43,19 @@ export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
   const shown = chosen ?? ferments?.[0]?.fermentId ?? another;
   const ferment = ferments?.find(({ fermentId }) => fermentId === shown) ?? null;
   return (
-    <Dialog title="Ferment log" onClose={onClose}>
+    <Dialog title={say('Ferment log')} onClose={onClose}>
       {ferments !== null && ferments.length > 0 && (
         <SelectField
-          name="Ferment"
+          name={say('Ferment')}
           options={[
             ...ferments.map(({ fermentId, stated }) => ({
               value: fermentId,
-              label: `${stated.name}, begun ${dateWords(stated.beganAtIso)}`,
+              label: say('{name}, begun {began}', {
+                name: stated.name,
+                began: dateWords(stated.beganAtIso),
+              }),
             })),
-            ...(canAct ? [{ value: another, label: 'Begin another' }] : []),
+            ...(canAct ? [{ value: another, label: say('Begin another') }] : []),
           ]}
           value={shown}
           onValue={setChosen}
@@ -78,10 +82,10 @@ export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
           onBegin={async (stated) => setChosen((await begin(stated))?.fermentId ?? another)}
         />
       )}
-      {ferment === null && !canAct && <p className="soft">No ferment is kept yet.</p>}
-      <h3>Cautions</h3>
+      {ferment === null && !canAct && <p className="soft">{say('No ferment is kept yet.')}</p>}
+      <h3>{say('Cautions')}</h3>
       <CautionLines cautions={cautionsAt('ferment')} />
-      <Button onClick={onClose}>Close</Button>
+      <Button onClick={onClose}>{say('Close')}</Button>
     </Dialog>
   );
 }
@@ -102,14 +106,14 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
     <>
       {wentIn !== '' && <p className="small soft">{wentIn}.</p>}
       {verdict === null ? (
-        <p role="status">Reading the log …</p>
+        <p role="status">{say('Reading the log …')}</p>
       ) : (
         <VerdictShown ferment={ferment} verdict={verdict} warmth={watched.report} />
       )}
       <WarmthSection ferment={ferment} watched={watched} />
       {canAct && (
         <>
-          <h3>Enter what you read</h3>
+          <h3>{say('Enter what you read')}</h3>
           <EntryForm onEnter={onEnter} />
         </>
       )}
@@ -168,7 +172,7 @@ function ChargeButton({ ferment, verdict, onCharged }: ChargeButtonProps) {
   };
   return (
     <div className="ferment-acts">
-      <Button onClick={charge}>Charge the still with it</Button>
+      <Button onClick={charge}>{say('Charge the still with it')}</Button>
     </div>
   );
 }

@@ -1,12 +1,13 @@
 import { useState } from 'react';
-import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange } from '#shared-core';
+import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange, say } from '#shared-core';
 import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { numberWords } from '../words/index.ts';
+import { numberWords, Say } from '../words/index.ts';
 import { type PlannedFerment, plannedFerment } from './begin-draft.ts';
+import { fruitNames } from './fruit-names.ts';
 import {
   type FermentPlanDraft,
   type FermentPlanField,
@@ -18,10 +19,13 @@ import {
 import { fermentWarningWords } from './plan-words.ts';
 
 const sources: readonly { readonly value: MainSource; readonly label: string }[] = [
-  { value: 'juice', label: 'Juice, by its gravity' },
-  { value: 'sucrose', label: 'Table sugar' },
-  { value: 'hexose', label: 'Grape or fruit sugar' },
-  ...fruitSugars.map(({ fruit }) => ({ value: fruit, label: `Fruit by table: ${fruit}` })),
+  { value: 'juice', label: say('Juice, by its gravity') },
+  { value: 'sucrose', label: say('Table sugar') },
+  { value: 'hexose', label: say('Grape or fruit sugar') },
+  ...fruitSugars.map(({ fruit }) => ({
+    value: fruit,
+    label: say('Fruit by table: {fruit}', { fruit: fruitNames[fruit] }),
+  })),
 ];
 
 interface FermentPlanDialogProps {
@@ -51,61 +55,65 @@ export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) 
     problem: planned.ok ? undefined : planned.error[name],
   });
   return (
-    <Dialog title="Plan the ferment" onClose={onClose}>
-      <p>A week before: what the sugar gives, and how much of it to weigh.</p>
+    <Dialog title={say('Plan the ferment')} onClose={onClose}>
+      <p>{say('A week before: what the sugar gives, and how much of it to weigh.')}</p>
       <div className="prepare-fields">
         <SelectField
-          name="Sugar from"
+          name={say('Sugar from')}
           options={sources}
           value={draft.source}
           onValue={(source) => setDraft({ ...draft, source })}
         />
         <NumberField
-          name={draft.source === 'juice' ? 'Juice' : 'Mass of it'}
+          name={draft.source === 'juice' ? say('Juice') : say('Mass of it')}
           unit={draft.source === 'juice' ? 'mL' : 'g'}
           {...field('amount')}
         />
         {draft.source === 'juice' && (
           <>
             <NumberField
-              name="Gravity of the juice"
+              name={say('Gravity of the juice')}
               unit=""
-              hint="As read off a hydrometer made for 20 °C."
+              hint={say('As read off a hydrometer made for 20 °C.')}
               {...field('gravity')}
             />
-            <NumberField name="Temperature of the juice" unit="°C" {...field('temperatureC')} />
+            <NumberField
+              name={say('Temperature of the juice')}
+              unit="°C"
+              {...field('temperatureC')}
+            />
           </>
         )}
-        <NumberField name="Table sugar added" unit="g" {...field('addedSugarG')} />
+        <NumberField name={say('Table sugar added')} unit="g" {...field('addedSugarG')} />
         <NumberField
-          name="Everything together"
+          name={say('Everything together')}
           unit="mL"
-          hint="Filled up with water."
+          hint={say('Filled up with water.')}
           {...field('volumeMl')}
         />
-        <NumberField name="The vessel holds" unit="mL" {...field('vesselMl')} />
+        <NumberField name={say('The vessel holds')} unit="mL" {...field('vesselMl')} />
         <NumberField
-          name="The yeast bears"
+          name={say('The yeast bears')}
           unit="% vol"
-          hint="Baker’s yeast less than wine yeast; see its packet."
+          hint={say('Baker’s yeast less than wine yeast; see its packet.')}
           {...field('yeastBearsAbv')}
         />
-        <NumberField name="Strength you want" unit="% vol" {...field('wantedAbv')} />
+        <NumberField name={say('Strength you want')} unit="% vol" {...field('wantedAbv')} />
       </div>
       {planned.ok ? (
         <PlanShown shown={planned.value} />
       ) : (
-        <p className="soft">Fill in the marked fields and the plan stands here.</p>
+        <p className="soft">{say('Fill in the marked fields and the plan stands here.')}</p>
       )}
-      <h3>Cautions</h3>
+      <h3>{say('Cautions')}</h3>
       <CautionLines cautions={cautionsAt('ferment')} />
       <div className="ferment-acts">
         {planned.ok && canAct && (
           <Button weight="main" onClick={() => onBegin(plannedFerment(draft, planned.value))}>
-            Begin its log
+            {say('Begin its log')}
           </Button>
         )}
-        <Button onClick={onClose}>Done</Button>
+        <Button onClick={onClose}>{say('Done')}</Button>
       </div>
     </Dialog>
   );
@@ -115,29 +123,52 @@ function PlanShown({ shown }: { readonly shown: FermentPlanShown }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const range = ({ low, high }: PlanRange, digits: number, unit: string) => {
     const [from, to] = [low, high].map((value) => numberWords(value, digits, decimal));
-    return from === to ? `${from} ${unit}` : `${from} to ${to} ${unit}`;
+    return from === to
+      ? `${from} ${unit}`
+      : say('{from} to {to} {unit}', { from: from ?? '', to: to ?? '', unit });
   };
   const { plan, wantedAbv, sugarToAddG } = shown;
   return (
     <div role="status" className="ferment-plan-shown">
       <ul>
         <li>
-          In practice <strong>{range(plan.inPracticeAbv, 1, '% vol')}</strong>; by the equation, at
-          most {range(plan.atMostAbv, 1, '% vol')}.
+          <Say
+            sentence={
+              'In practice <strong>{inPractice}</strong>; by the equation, at most {atMost}.'
+            }
+            parts={{
+              inPractice: range(plan.inPracticeAbv, 1, '% vol'),
+              atMost: range(plan.atMostAbv, 1, '% vol'),
+              strong: (words) => <strong>{words}</strong>,
+            }}
+          />
         </li>
         <li>
           {sugarToAddG.high < 0.5 ? (
-            `There is sugar enough for ${numberWords(wantedAbv, 1, decimal)} % vol.`
+            say('There is sugar enough for {wanted} % vol.', {
+              wanted: numberWords(wantedAbv, 1, decimal),
+            })
           ) : (
-            <>
-              For {numberWords(wantedAbv, 1, decimal)} % vol add{' '}
-              <strong>{range(sugarToAddG, 0, 'g')}</strong> of table sugar to what is above.
-            </>
+            <Say
+              sentence={
+                'For {wanted} % vol add <strong>{sugarToAddG}</strong> of table sugar to what is above.'
+              }
+              parts={{
+                wanted: numberWords(wantedAbv, 1, decimal),
+                sugarToAddG: range(sugarToAddG, 0, 'g'),
+                strong: (words) => <strong>{words}</strong>,
+              }}
+            />
           )}
         </li>
         <li>
-          It gives {range(plan.carbonDioxideL, 0, 'L')} of gas and loses{' '}
-          {range(plan.massLossG, 0, 'g')} on a balance: leave the vent open.
+          {say(
+            'It gives {carbonDioxideL} of gas and loses {massLossG} on a balance: leave the vent open.',
+            {
+              carbonDioxideL: range(plan.carbonDioxideL, 0, 'L'),
+              massLossG: range(plan.massLossG, 0, 'g'),
+            },
+          )}
         </li>
       </ul>
       {plan.warnings.map((warning) => (

@@ -7,6 +7,7 @@ import {
   planFerment,
   type Result,
   type SugarSource,
+  say,
   succeed,
   sugarToWeighG,
 } from '#shared-core';
@@ -40,15 +41,15 @@ export const firstFermentPlan: FermentPlanDraft = {
 };
 
 const bounds = {
-  amount: { low: 0, high: 1e6, words: 'A number from 0 to 1 000 000.' },
-  gravity: { low: 1, high: 1.2, words: 'A gravity from 1.000 to 1.200.' },
+  amount: { low: 0, high: 1e6, words: say('A number from 0 to 1 000 000.') },
+  gravity: { low: 1, high: 1.2, words: say('A gravity from 1.000 to 1.200.') },
   // Source: the range of `gravityAt20C`.
-  temperatureC: { low: 0, high: 40, words: 'A temperature from 0 to 40 °C.' },
-  addedSugarG: { low: 0, high: 1e5, words: 'A number from 0 to 100 000.' },
-  volumeMl: { low: 50, high: 1e6, words: 'A number from 50 to 1 000 000.' },
-  vesselMl: { low: 50, high: 1e6, words: 'A number from 50 to 1 000 000.' },
-  yeastBearsAbv: { low: 5, high: 20, words: 'A number from 5 to 20.' },
-  wantedAbv: { low: 0, high: 20, words: 'A number from 0 to 20.' },
+  temperatureC: { low: 0, high: 40, words: say('A temperature from 0 to 40 °C.') },
+  addedSugarG: { low: 0, high: 1e5, words: say('A number from 0 to 100 000.') },
+  volumeMl: { low: 50, high: 1e6, words: say('A number from 50 to 1 000 000.') },
+  vesselMl: { low: 50, high: 1e6, words: say('A number from 50 to 1 000 000.') },
+  yeastBearsAbv: { low: 5, high: 20, words: say('A number from 5 to 20.') },
+  wantedAbv: { low: 0, high: 20, words: say('A number from 0 to 20.') },
 } as const;
 export type FermentPlanField = keyof typeof bounds;
 

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { bubbleRate } from './bubble-rate.ts';
 
@@ -13,15 +14,17 @@ export function TapCounter({ onRate }: { readonly onRate: (perMin: number) => vo
   };
   return (
     <div className="field">
-      <span className="field-name">Count by tapping</span>
+      <span className="field-name">{say('Count by tapping')}</span>
       <div className="choices">
-        <Button onClick={({ timeStamp }) => tap(timeStamp)}>Tap at each bubble</Button>
-        {taps.length > 0 && <Button onClick={() => setTaps([])}>Count anew</Button>}
+        <Button onClick={({ timeStamp }) => tap(timeStamp)}>{say('Tap at each bubble')}</Button>
+        {taps.length > 0 && <Button onClick={() => setTaps([])}>{say('Count anew')}</Button>}
       </div>
       <p className="small soft" role="status">
         {taps.length === 0
-          ? 'Four bubbles at least; ten tell more.'
-          : `${taps.length} counted${bubbleRate(taps) === null ? ', go on' : ''}.`}
+          ? say('Four bubbles at least; ten tell more.')
+          : bubbleRate(taps) === null
+            ? say('{count} counted, go on.', { count: taps.length })
+            : say('{count} counted.', { count: taps.length })}
       </p>
     </div>
   );

@@ -2,9 +2,12 @@ import {
   distillingAdvice,
   type FermentVerdict,
   fermentFigure,
+  inDecimals,
   type KeptFerment,
   mostOfPot,
   readingsOfFerment,
+  say,
+  told,
   usualWarmthBand,
   type WarmthReport,
 } from '#shared-core';
@@ -37,26 +40,26 @@ export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
     }),
   });
   return (
-    <section aria-label="What the log says" role="status">
+    <section aria-label={say('What the log says')} role="status">
       <p className="ferment-state">
-        <strong>{stateWords[state]}.</strong> {because}
+        <strong>{stateWords[state]}.</strong> {inDecimals(told(because), decimal)}
       </p>
       <dl className="ferment-facts">
         <div>
-          <dt>Strength now</dt>
+          <dt>{say('Strength now')}</dt>
           <dd>
             {strengthAbv === null
-              ? 'not known'
+              ? say('not known')
               : `${quantityWords(strengthAbv.value, 1, '% vol', decimal)} (${rangeWords(strengthAbv, 1, '% vol', decimal)})`}
           </dd>
         </div>
         <div>
-          <dt>{state === 'finished' ? 'Ended' : 'Ends'}</dt>
+          <dt>{state === 'finished' ? say('Ended') : say('Ends')}</dt>
           <dd>{finishWords(verdict, ferment.stated.beganAtIso)}</dd>
         </div>
         {expectedEndGravity !== null && (
           <div>
-            <dt>Gravity at its end</dt>
+            <dt>{say('Gravity at its end')}</dt>
             <dd>
               {numberWords(expectedEndGravity.value, 3, decimal)} (
               {rangeWords(expectedEndGravity, 3, '', decimal).trim()})
@@ -66,13 +69,13 @@ export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
       </dl>
       {problems.map((problem) => (
         <p key={problem} className="field-problem">
-          {problem}
+          {inDecimals(told(problem), decimal)}
         </p>
       ))}
       {drawing && (
         <DrawnFigure
           drawing={drawing}
-          caption="As entered, gravities at 20 °C. Intervals hold nine times in ten."
+          caption={say('As entered, gravities at 20 °C. Intervals hold nine times in ten.')}
         />
       )}
     </section>
@@ -85,13 +88,13 @@ export function Readiness({ ferment, verdict }: VerdictProps) {
   const { isGo, unmet } = distillingAdvice(ferment, verdict);
   const pot = quantityWords(ferment.stated.volumeMl / mostOfPot, 0, 'mL', decimal);
   return (
-    <section aria-label="Ready for the still?">
-      <h3>Ready for the still?</h3>
+    <section aria-label={say('Ready for the still?')}>
+      <h3>{say('Ready for the still?')}</h3>
       {isGo ? (
-        <p>By its log, yes: finished, degassed, settled and strained.</p>
+        <p>{say('By its log, yes: finished, degassed, settled and strained.')}</p>
       ) : (
         <>
-          <p>Not yet.</p>
+          <p>{say('Not yet.')}</p>
           <ul>
             {unmet.map((condition) => (
               <li key={condition}>{conditionWords(condition)}</li>
@@ -100,7 +103,10 @@ export function Readiness({ ferment, verdict }: VerdictProps) {
         </>
       )}
       <p className="small soft">
-        Fill the pot to half at most: all of this ferment at once needs a pot of {pot} or more.
+        {say(
+          'Fill the pot to half at most: all of this ferment at once needs a pot of {pot} or more.',
+          { pot },
+        )}
       </p>
     </section>
   );

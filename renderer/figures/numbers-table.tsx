@@ -1,3 +1,5 @@
+import { say } from '#shared-core';
+
 interface NumbersTableProps {
   readonly title: string;
   readonly rows: readonly (readonly [name: string, value: string])[];
@@ -7,7 +9,7 @@ interface NumbersTableProps {
 export function NumbersTable({ title, rows }: NumbersTableProps) {
   return (
     <details className="why">
-      <summary>The numbers</summary>
+      <summary>{say('The numbers')}</summary>
       <table className="numbers">
         <caption className="unseen">{title}</caption>
         <tbody>

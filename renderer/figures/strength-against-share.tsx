@@ -1,4 +1,4 @@
-import { type Estimate, niceTicks } from '#shared-core';
+import { type Estimate, niceTicks, say } from '#shared-core';
 import { useWords } from '../words/index.ts';
 import { type Axis, percentAxis } from './axis.ts';
 import { PlotPaper } from './plot-paper.tsx';
@@ -29,12 +29,12 @@ export function StrengthAgainstShare(props: StrengthAgainstShareProps) {
   const words = useWords();
   const weakest = points.reduce((low, point) => Math.min(low, point.strengthAbv.low), usualLowAbv);
   const lowAbv = Math.floor(weakest / 10) * 10;
-  const x = percentAxis('share of the charge’s ethanol collected, %', words.number);
+  const x = percentAxis(say('share of the charge’s ethanol collected, %'), words.number);
   const y: Axis = {
     low: lowAbv,
     high: 100,
     ticks: niceTicks(lowAbv, 100, 6).values,
-    name: 'mean strength, % vol',
+    name: say('mean strength, % vol'),
     tickWords: (value) => words.number(value, 0),
   };
   const line = (end: keyof Estimate) =>
@@ -48,7 +48,9 @@ export function StrengthAgainstShare(props: StrengthAgainstShareProps) {
             <LeastMean
               scale={scale}
               abv={leastMeanAbv}
-              name={`stop at ${words.number(leastMeanAbv, 0)} % vol on average`}
+              name={say('stop at {leastMean} % vol on average', {
+                leastMean: words.number(leastMeanAbv, 0),
+              })}
             />
           )}
           {points.length > 0 && (

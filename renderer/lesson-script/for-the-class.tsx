@@ -1,8 +1,9 @@
 import { useState } from 'react';
-import type { Stage } from '#shared-core';
+import { type Stage, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
+import { Say } from '../words/index.ts';
 import { LessonScriptDialog } from './lesson-script-dialog.tsx';
 import { scriptParts } from './script-parts.ts';
 import { useLessonScript } from './use-lesson-script.ts';
@@ -20,11 +21,13 @@ export function ForTheClass({ stage }: { readonly stage: Stage }) {
       <details className="why for-the-class">
         <summary>
           <span className="for-the-class-line">
-            For the class:
-            <span className="for-the-class-first">
-              {' '}
-              {first ?? 'nothing is written for this stage'}
-            </span>
+            <Say
+              sentence={'For the class:<span> {first}</span>'}
+              parts={{
+                first: first ?? say('nothing is written for this stage'),
+                span: (words) => <span className="for-the-class-first">{words}</span>,
+              }}
+            />
           </span>
         </summary>
         <dl>
@@ -36,7 +39,7 @@ export function ForTheClass({ stage }: { readonly stage: Stage }) {
           ))}
         </dl>
         <Button weight="quiet" onClick={() => setOpen(true)}>
-          The whole script …
+          {say('The whole script …')}
         </Button>
       </details>
       {isOpen && <LessonScriptDialog onClose={() => setOpen(false)} />}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { LessonScriptDialog } from './lesson-script-dialog.tsx';
 
@@ -7,7 +8,7 @@ export function LessonScriptButton() {
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <Button onClick={() => setOpen(true)}>Lesson script …</Button>
+      <Button onClick={() => setOpen(true)}>{say('Lesson script …')}</Button>
       {isOpen && <LessonScriptDialog onClose={() => setOpen(false)} />}
     </>
   );

@@ -1,5 +1,13 @@
 import { useId } from 'react';
-import { type LessonScript, type Stage, type StageScript, stageLabels, stages } from '#shared-core';
+import {
+  type LessonScript,
+  type Stage,
+  type StageScript,
+  say,
+  stageLabels,
+  stages,
+  told,
+} from '#shared-core';
 import { Button, Dialog, OnPaper } from '../design/index.ts';
 import { defaultScript } from './default-script.ts';
 import { scriptParts } from './script-parts.ts';
@@ -9,10 +17,11 @@ import { useLessonScript } from './use-lesson-script.ts';
 export function LessonScriptDialog({ onClose }: { readonly onClose: () => void }) {
   const { script, write } = useLessonScript();
   return (
-    <Dialog title="Lesson script" onClose={onClose}>
+    <Dialog title={say('Lesson script')} onClose={onClose}>
       <p>
-        Only this window shows it: in Watch, the line of the present stage. It is kept with the
-        set-up when a run starts, and with a rig that is kept under a name.
+        {say(
+          'Only this window shows it: in Watch, the line of the present stage. It is kept with the set-up when a run starts, and with a rig that is kept under a name.',
+        )}
       </p>
       <div className="lesson-script">
         {stages.map((stage) => (
@@ -28,10 +37,10 @@ export function LessonScriptDialog({ onClose }: { readonly onClose: () => void }
         <ScriptSheet script={script} />
       </OnPaper>
       <div className="dialog-acts">
-        <Button onClick={() => write(defaultScript)}>Back to the given text</Button>
-        <Button onClick={() => window.print()}>Print</Button>
+        <Button onClick={() => write(defaultScript)}>{say('Back to the given text')}</Button>
+        <Button onClick={() => window.print()}>{say('Print')}</Button>
         <Button weight="main" onClick={onClose}>
-          Done
+          {say('Done')}
         </Button>
       </div>
     </Dialog>
@@ -48,7 +57,7 @@ function StageFields({ stage, written, onWritten }: StageFieldsProps) {
   const id = useId();
   return (
     <fieldset>
-      <legend className="lesson-script-stage">{stageLabels[stage]}</legend>
+      <legend className="lesson-script-stage">{told(stageLabels[stage])}</legend>
       {scriptParts.map(({ part, name }) => (
         <div key={part} className="field">
           <label className="field-name" htmlFor={`${id}-${part}`}>
@@ -71,10 +80,10 @@ function StageFields({ stage, written, onWritten }: StageFieldsProps) {
 function ScriptSheet({ script }: { readonly script: LessonScript }) {
   return (
     <>
-      <h1>Lesson script</h1>
+      <h1>{say('Lesson script')}</h1>
       {stages.map((stage) => (
         <section key={stage}>
-          <h2>{stageLabels[stage]}</h2>
+          <h2>{told(stageLabels[stage])}</h2>
           <dl>
             {scriptParts.map(({ part, name }) => (
               <div key={part} className="script-line">

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { say } from '#shared-core';
 import { usePrepare } from '../parts/index.ts';
 
 interface BellFieldProps {
@@ -13,7 +14,7 @@ export function BellField({ verdict }: BellFieldProps) {
   const id = useId();
   return (
     <div className="bell-field">
-      <label htmlFor={id}>The bell rings at</label>
+      <label htmlFor={id}>{say('The bell rings at')}</label>
       <input
         id={id}
         className="entry"
@@ -23,7 +24,7 @@ export function BellField({ verdict }: BellFieldProps) {
       />
       {bell !== '' && (
         <p className="small" role="status">
-          {verdict ?? 'Whether it fits can’t be told yet.'}
+          {verdict ?? say('Whether it fits can’t be told yet.')}
         </p>
       )}
     </div>

@@ -1,4 +1,5 @@
-import { assertNever } from '#shared-core';
+import { assertNever, say } from '#shared-core';
+import { locale } from '../words/index.ts';
 import type { Stretch } from './expected-time.ts';
 
 /** The bell after this moment [ms]: `11:45` in this computer's own time of day; null where no bell was entered. */
@@ -19,17 +20,17 @@ export function fitsUntil(bellMs: number, fromMs: number, { low, high }: Stretch
   return fromMs + 1000 * low > bellMs ? 'does-not-fit' : 'perhaps';
 }
 
-const afterwards = 'The still is hot for a while after that.';
+const afterwards = say('The still is hot for a while after that.');
 
 /** Under way: heat off against the bell. */
 export function fitWords(fit: Fit): string {
   switch (fit) {
     case 'fits':
-      return `Heat off is expected before the bell. ${afterwards}`;
+      return say('Heat off is expected before the bell. {afterwards}', { afterwards });
     case 'perhaps':
-      return 'Heat off may come after the bell: plan for taking the heat off earlier.';
+      return say('Heat off may come after the bell: plan for taking the heat off earlier.');
     case 'does-not-fit':
-      return 'Heat off is expected after the bell: take the heat off in time.';
+      return say('Heat off is expected after the bell: take the heat off in time.');
     default:
       return assertNever(fit);
   }
@@ -39,11 +40,13 @@ export function fitWords(fit: Fit): string {
 export function latestStartWords(bellMs: number, nowMs: number, heatOff: Stretch): string {
   const fit = fitsUntil(bellMs, nowMs, heatOff);
   if (fit === 'does-not-fit') {
-    return 'Does not fit any more: heat off is expected after the bell. Take a smaller charge, or another lesson.';
+    return say(
+      'Does not fit any more: heat off is expected after the bell. Take a smaller charge, or another lesson.',
+    );
   }
   const latestMs = Math.floor((bellMs - 1000 * heatOff.high) / 60_000) * 60_000;
-  const latest = new Date(latestMs).toLocaleTimeString(undefined, { timeStyle: 'short' });
+  const latest = new Date(latestMs).toLocaleTimeString(locale(), { timeStyle: 'short' });
   return fit === 'fits'
-    ? `Fits if the heat is on by ${latest}. ${afterwards}`
-    : `May not fit: for that the heat had to be on by ${latest}.`;
+    ? say('Fits if the heat is on by {latest}. {afterwards}', { latest, afterwards })
+    : say('May not fit: for that the heat had to be on by {latest}.', { latest });
 }

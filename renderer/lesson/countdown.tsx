@@ -1,4 +1,4 @@
-import type { Snapshot } from '#shared-core';
+import { type Snapshot, say } from '#shared-core';
 import { expectedEnd } from '../strip/index.ts';
 import { untilWords } from '../words/index.ts';
 import { isCountable } from './expected-time.ts';
@@ -9,5 +9,7 @@ export function Countdown({ snapshot }: { readonly snapshot: Snapshot | null }) 
   if (snapshot === null || end === null) return null;
   const ahead = { low: end.low - snapshot.timeS, high: end.high - snapshot.timeS };
   if (!isCountable(ahead)) return null;
-  return <p className="countdown number">Heat off {untilWords(ahead)}</p>;
+  return (
+    <p className="countdown number">{say('Heat off {ahead}', { ahead: untilWords(ahead) })}</p>
+  );
 }

@@ -1,4 +1,5 @@
-import { assertNever } from '#shared-core';
+import { assertNever, say } from '#shared-core';
+import { locale } from '../words/index.ts';
 
 /** A stretch of time [s], from the same beginning as whatever it is compared with. */
 export interface Stretch {
@@ -48,11 +49,11 @@ export function expectedTime(range: Stretch, runStartMs: number, nowMs: number):
 export function expectedTimeWords(expected: ExpectedTime): string {
   switch (expected.kind) {
     case 'window':
-      return `about ${clockRangeWords(expected)}`;
+      return say('about {times}', { times: clockRangeWords(expected) });
     case 'too-early':
-      return 'too early to tell';
+      return say('too early to tell');
     case 'overdue':
-      return 'any moment now';
+      return say('any moment now');
     default:
       return assertNever(expected);
   }
@@ -63,5 +64,5 @@ function clockRangeWords({ lowMs, highMs }: { lowMs: number; highMs: number }): 
   const stepMs = highMs - lowMs >= 1000 * narrowS ? 300_000 : 60_000;
   const from = Math.floor(lowMs / stepMs) * stepMs;
   const to = Math.ceil(highMs / stepMs) * stepMs;
-  return new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).formatRange(from, to);
+  return new Intl.DateTimeFormat(locale(), { timeStyle: 'short' }).formatRange(from, to);
 }

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
 import { timeOfDayWords, untilWords, useWords } from '../words/index.ts';
@@ -30,20 +31,24 @@ export function LessonRows({ view, isLive }: LessonRowsProps) {
   const startMs = isLive && timeScale > 1 ? Number.NaN : Date.parse(startedAtIso ?? '');
   const hasForecast = stage.stage !== 'warm-up';
   const bellMs = Number.isNaN(startMs) ? null : bellAfter(bell, startMs);
-  const heatOffName = `Heat off, at ${words.number(settings.leastStrengthAbv, 0)} % vol`;
+  const heatOffName = say('Heat off, at {leastStrength} % vol', {
+    leastStrength: words.number(settings.leastStrengthAbv, 0),
+  });
   const doubt = hasForecast ? (forecast?.doubt ?? null) : null;
   const isOver = stage.stage === 'tail' || stage.stage === 'cool-down';
   return (
     <>
       {vapour && (
-        <TimeRow name="Vapour at the head" range={vapour} startMs={startMs} nowS={timeS} />
+        <TimeRow name={say('Vapour at the head')} range={vapour} startMs={startMs} nowS={timeS} />
       )}
       {heatOff && (
         <TimeRow name={heatOffName} range={heatOff} startMs={startMs} nowS={timeS}>
           {hasForecast && forecast?.distillateMlAtEnd && (
             <span className="soft number">
               {' '}
-              with {words.range(forecast.distillateMlAtEnd, 0, 'mL')} collected
+              {say('with {distillateMlAtEnd} collected', {
+                distillateMlAtEnd: words.range(forecast.distillateMlAtEnd, 0, 'mL'),
+              })}
             </span>
           )}
           {hasForecast && forecast?.wouldHelp && (
@@ -56,14 +61,14 @@ export function LessonRows({ view, isLive }: LessonRowsProps) {
         <div>
           <dt>{heatOffName}</dt>
           <dd>
-            <strong>not foreseen</strong>
+            <strong>{say('not foreseen')}</strong>
             <p className="soft">{words.said(doubt)}</p>
           </dd>
         </div>
       )}
       {isLive && canAct && !isOver && timeScale === 1 && (
         <div>
-          <dt>The lesson</dt>
+          <dt>{say('The lesson')}</dt>
           <dd>
             <BellField
               verdict={bellMs && heatOff ? fitWords(fitsUntil(bellMs, startMs, heatOff)) : null}
@@ -108,5 +113,7 @@ function TimeRow({ name, range, startMs, nowS, children }: TimeRowProps) {
 function besideWords(at: ExpectedTime, ahead: Stretch): string {
   if (at.kind === 'window') return untilWords(ahead);
   if (at.kind === 'overdue') return '';
-  return `not before ${timeOfDayWords(new Date(at.notBeforeMs).toISOString())}`;
+  return say('not before {time}', {
+    time: timeOfDayWords(new Date(at.notBeforeMs).toISOString()),
+  });
 }

@@ -1,4 +1,4 @@
-import type { RunPlan } from '#shared-core';
+import { type RunPlan, say } from '#shared-core';
 import { usePrepare } from '../parts/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { bellAfter, latestStartWords } from './bell.ts';
@@ -15,18 +15,20 @@ export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {
   const bellMs = bellAfter(bell, nowMs);
   return (
     <div className="planned-lesson">
-      <h3>If the heat goes on now</h3>
+      <h3>{say('If the heat goes on now')}</h3>
       <dl className="expectation">
-        {vapour && <TimeRow name="Vapour at the head" at={expectedTime(vapour, nowMs, nowMs)} />}
-        {heatOff && <TimeRow name="Heat off" at={expectedTime(heatOff, nowMs, nowMs)} />}
+        {vapour && (
+          <TimeRow name={say('Vapour at the head')} at={expectedTime(vapour, nowMs, nowMs)} />
+        )}
+        {heatOff && <TimeRow name={say('Heat off')} at={expectedTime(heatOff, nowMs, nowMs)} />}
         {plan && !heatOff && (
           <div>
-            <dt>Heat off</dt>
-            <dd>No main fraction is expected: see “Expected course”.</dd>
+            <dt>{say('Heat off')}</dt>
+            <dd>{say('No main fraction is expected: see “Expected course”.')}</dd>
           </div>
         )}
       </dl>
-      {plan === null && <p className="soft small">Told once all entries are made.</p>}
+      {plan === null && <p className="soft small">{say('Told once all entries are made.')}</p>}
       <BellField verdict={bellMs && heatOff ? latestStartWords(bellMs, nowMs, heatOff) : null} />
     </div>
   );
@@ -40,8 +42,9 @@ function TimeRow({ name, at }: { readonly name: string; readonly at: ExpectedTim
         <strong className="number">{expectedTimeWords(at)}</strong>
         {at.kind === 'too-early' && (
           <p className="small soft">
-            Not before {timeOfDayWords(new Date(at.notBeforeMs).toISOString())}. Plates and heat,
-            under “In the pot”, make it narrower.
+            {say('Not before {time}. Plates and heat, under “In the pot”, make it narrower.', {
+              time: timeOfDayWords(new Date(at.notBeforeMs).toISOString()),
+            })}
           </p>
         )}
       </dd>

@@ -1,4 +1,4 @@
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Dialog } from '../design/index.ts';
 import { MeasureForm } from './measure-form.tsx';
 
@@ -12,7 +12,7 @@ interface MeasureDialogProps {
 /** Takes a measurement of a liquid while the run goes on. */
 export function MeasureDialog({ cuts, chargeMl, onMark, onClose }: MeasureDialogProps) {
   return (
-    <Dialog title="Measured" onClose={onClose}>
+    <Dialog title={say('Measured')} onClose={onClose}>
       <MeasureForm canAct cuts={cuts} chargeMl={chargeMl} onMark={onMark} onCancel={onClose} />
     </Dialog>
   );

@@ -6,6 +6,7 @@ import {
   markBodySchema,
   type NumberRange,
   type Result,
+  say,
   succeed,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
@@ -48,16 +49,16 @@ interface FieldLook {
 }
 
 export const fieldLooks: Readonly<Record<MeasureField, FieldLook>> = {
-  volumeMl: { name: 'Volume', unit: 'mL' },
-  massG: { name: 'Mass', unit: 'g' },
-  alcoholByVolume: { name: 'Strength on the scale', unit: '% vol' },
-  densityKgPerM3: { name: 'Density on the scale', unit: 'kg/m³' },
-  temperatureC: { name: 'Temperature of the liquid', unit: '°C', isOptional: true },
-  emptyG: { name: 'Pycnometer, empty and dry', unit: 'g' },
-  withWaterG: { name: 'Filled with water', unit: 'g' },
-  withSampleG: { name: 'Filled with the liquid', unit: 'g' },
-  waterTemperatureC: { name: 'Temperature of the water', unit: '°C' },
-  sampleTemperatureC: { name: 'Temperature of the liquid', unit: '°C' },
+  volumeMl: { name: say('Volume'), unit: 'mL' },
+  massG: { name: say('Mass'), unit: 'g' },
+  alcoholByVolume: { name: say('Strength on the scale'), unit: '% vol' },
+  densityKgPerM3: { name: say('Density on the scale'), unit: 'kg/m³' },
+  temperatureC: { name: say('Temperature of the liquid'), unit: '°C', isOptional: true },
+  emptyG: { name: say('Pycnometer, empty and dry'), unit: 'g' },
+  withWaterG: { name: say('Filled with water'), unit: 'g' },
+  withSampleG: { name: say('Filled with the liquid'), unit: 'g' },
+  waterTemperatureC: { name: say('Temperature of the water'), unit: '°C' },
+  sampleTemperatureC: { name: say('Temperature of the liquid'), unit: '°C' },
 };
 
 interface InstrumentLook {
@@ -69,38 +70,38 @@ interface InstrumentLook {
 
 export const instrumentLooks: Readonly<Record<Instrument, InstrumentLook>> = {
   cylinder: {
-    name: 'Measuring cylinder',
-    finds: 'the volume of all of it',
+    name: say('Measuring cylinder'),
+    finds: say('the volume of all of it'),
     type: 'liquid-volume',
     fields: ['volumeMl', 'temperatureC'],
   },
   balance: {
-    name: 'Balance',
-    finds: 'the mass of all of it, without the vessel',
+    name: say('Balance'),
+    finds: say('the mass of all of it, without the vessel'),
     type: 'liquid-mass',
     fields: ['massG'],
   },
   alcoholometer: {
-    name: 'Alcoholometer',
-    finds: 'the strength',
+    name: say('Alcoholometer'),
+    finds: say('the strength'),
     type: 'liquid-strength',
     fields: ['alcoholByVolume', 'temperatureC'],
   },
   hydrometer: {
-    name: 'Hydrometer',
-    finds: 'the strength, from the density',
+    name: say('Hydrometer'),
+    finds: say('the strength, from the density'),
     type: 'liquid-density',
     fields: ['densityKgPerM3', 'temperatureC'],
   },
   pycnometer: {
-    name: 'Pycnometer',
-    finds: 'the strength, from the density',
+    name: say('Pycnometer'),
+    finds: say('the strength, from the density'),
     type: 'liquid-pycnometer',
     fields: ['emptyG', 'withWaterG', 'withSampleG', 'waterTemperatureC', 'sampleTemperatureC'],
   },
   flask: {
-    name: 'Weighed flask',
-    finds: 'the strength, from a known volume on a balance',
+    name: say('Weighed flask'),
+    finds: say('the strength, from a known volume on a balance'),
     type: 'sample-weighed',
     fields: ['massG', 'volumeMl', 'temperatureC'],
   },
@@ -122,7 +123,7 @@ export function markFromDraft({
     const { isOptional = false, unit } = fieldLooks[field];
     const value = numberFrom(text);
     if (text === '' && isOptional) values[field] = null;
-    else if (value === null) problems[field] = `A number of ${unit}.`;
+    else if (value === null) problems[field] = say('A number of {unit}.', { unit });
     else values[field] = value;
   }
   if (Object.keys(problems).length > 0) return fail(problems);
@@ -130,7 +131,8 @@ export function markFromDraft({
   if (mark.success) return succeed(mark.data);
   for (const issue of mark.error.issues) {
     const field = fields.find((name) => name === issue.path[0]);
-    if (field !== undefined) problems[field] = rangeWords[field] ?? 'No such value is possible.';
+    if (field !== undefined)
+      problems[field] = rangeWords[field] ?? say('No such value is possible.');
   }
   return fail(problems);
 }
@@ -142,14 +144,23 @@ export function fieldBeyondCharge(mark: MarkBody, chargeMl: number): MeasureFiel
   return null;
 }
 
-const between = ({ low, high }: NumberRange, unit: string) => `Between ${low} and ${high} ${unit}`;
+const between = ({ low, high }: NumberRange, unit: string) =>
+  say('Between {low} and {high} {unit}', { low, high, unit });
 const waterKgPerM3 = densityKgPerM3({ ethanolMassFraction: 0, temperatureC: 20 });
 
 /** In the words of whoever stands at the bench; the limits are those of the mark's schema. */
 const rangeWords: DraftProblems = {
   alcoholByVolume: `${between(liquidRanges.alcoholByVolume, '% vol')}.`,
-  densityKgPerM3: `${between(liquidRanges.densityKgPerM3, 'kg/m³')}: water is ${waterKgPerM3.toFixed(0)}, not ${(waterKgPerM3 / 1000).toFixed(3)}.`,
-  temperatureC: `${between(liquidRanges.temperatureC, '°C')}: let it cool first.`,
+  densityKgPerM3: say('{between}: water is {waterKgPerM3}, not {waterKgPerM32}.', {
+    between: between(liquidRanges.densityKgPerM3, 'kg/m³'),
+    waterKgPerM3: waterKgPerM3.toFixed(0),
+    waterKgPerM32: (waterKgPerM3 / 1000).toFixed(3),
+  }),
+  temperatureC: say('{between}: let it cool first.', {
+    between: between(liquidRanges.temperatureC, '°C'),
+  }),
   waterTemperatureC: `${between(liquidRanges.temperatureC, '°C')}.`,
-  sampleTemperatureC: `${between(liquidRanges.temperatureC, '°C')}: let it cool first.`,
+  sampleTemperatureC: say('{between}: let it cool first.', {
+    between: between(liquidRanges.temperatureC, '°C'),
+  }),
 };

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { beyondChargeWords, liquidWords } from '../words/index.ts';
 import {
@@ -64,26 +64,26 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
     >
       <div className="measure-choice">
         <SelectField
-          name="Liquid"
+          name={say('Liquid')}
           options={liquids.map((value) => ({ value, label: liquidWords(value) }))}
           value={draft.liquid}
           onValue={(liquid) => change({ liquid })}
         />
         <SelectField<Instrument>
-          name="Measured with"
+          name={say('Measured with')}
           options={instruments.map((value) => ({ value, label: instrumentLooks[value].name }))}
           value={draft.instrument}
           onValue={(instrument) => change({ instrument })}
         />
       </div>
-      <p className="small soft">Finds {finds}.</p>
+      <p className="small soft">{say('Finds {finds}.', { finds })}</p>
       <div className="measure-fields">
         {fields.map((field) => {
           const { name, unit, isOptional } = fieldLooks[field];
           return (
             <NumberField
               key={field}
-              name={isOptional ? `${name} (may stay empty)` : name}
+              name={isOptional ? say('{name} (may stay empty)', { name }) : name}
               unit={unit}
               text={draft.texts[field] ?? ''}
               onText={(text) => type(field, text)}
@@ -94,9 +94,9 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
       </div>
       <StrengthSoFar mark={mark.ok ? mark.value : null} />
       <div className="dialog-acts">
-        {onCancel && <Button onClick={onCancel}>Cancel</Button>}
+        {onCancel && <Button onClick={onCancel}>{say('Cancel')}</Button>}
         <button type="submit" className="button" data-weight="main" disabled={!canAct}>
-          Keep measurement
+          {say('Keep measurement')}
         </button>
       </div>
     </form>

@@ -1,5 +1,5 @@
-import { liquidsMeasured, type MarkBody, measuredStrength } from '#shared-core';
-import { useWords } from '../words/index.ts';
+import { liquidsMeasured, type MarkBody, measuredStrength, say } from '#shared-core';
+import { Say, useWords } from '../words/index.ts';
 
 /** The strength at 20 °C that a reading means, as soon as it is typed; nothing for amounts. */
 export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
@@ -9,12 +9,16 @@ export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
   return (
     <p role="status" className="measured-strength">
       {strength === 'impossible' ? (
-        'No mixture of ethanol and water reads like this. Look at the numbers again.'
+        say('No mixture of ethanol and water reads like this. Look at the numbers again.')
       ) : (
-        <>
-          Strength at 20 °C: <strong>{words.quantity(strength.value, 1, '% vol')}</strong>, between{' '}
-          {words.range(strength, 1, '% vol')} (95 %)
-        </>
+        <Say
+          sentence={'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)'}
+          parts={{
+            quantity: words.quantity(strength.value, 1, '% vol'),
+            strength: words.range(strength, 1, '% vol'),
+            strong: (words) => <strong>{words}</strong>,
+          }}
+        />
       )}
     </p>
   );

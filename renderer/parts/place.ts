@@ -1,10 +1,12 @@
+import { say } from '#shared-core';
+
 /** Places are named for what people do there. */
 export type Place = 'prepare' | 'watch' | 'look-back';
 
 export const placeNames: Readonly<Record<Place, string>> = {
-  prepare: 'Prepare',
-  watch: 'Watch',
-  'look-back': 'Look back',
+  prepare: say('Prepare'),
+  watch: say('Watch'),
+  'look-back': say('Look back'),
 };
 
 /** The places of a window; one that only watches has nothing to prepare, a pupil's own no library. The first is where it opens. */

@@ -1,4 +1,4 @@
-import { niceTicks, type RunPlan } from '#shared-core';
+import { niceTicks, type RunPlan, say } from '#shared-core';
 import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 
@@ -11,12 +11,12 @@ interface CourseFigureProps {
 export function CourseFigure({ plan, description }: CourseFigureProps) {
   const words = useWords();
   const endS = plan.course.at(-1)?.timeS ?? 3600;
-  const x = timeAxis(0, endS, 'time since heat on', words.axisTime);
+  const x = timeAxis(0, endS, say('time since heat on'), words.axisTime);
   const y: Axis = {
     low: 20,
     high: 100,
     ticks: niceTicks(20, 100, 6).values,
-    name: 'still head, °C',
+    name: say('still head, °C'),
     tickWords: (value) => words.number(value, 0),
   };
   return (
@@ -57,7 +57,7 @@ function HeatOff({ atS, plan, scale }: HeatOffProps) {
         className="cursor-line"
       />
       <text x={x} y={nameY} textAnchor="middle" className="plot-name">
-        heat off about here
+        {say('heat off about here')}
       </text>
     </>
   );

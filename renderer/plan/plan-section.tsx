@@ -1,4 +1,4 @@
-import { planCoverage } from '#shared-core';
+import { planCoverage, say } from '#shared-core';
 import { NumberField, Section } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { NumbersTable, StrengthAgainstShare } from '../figures/index.ts';
@@ -27,27 +27,34 @@ export function PlanSection({ prepared }: { readonly prepared: PreparedPlan }) {
       : null;
   return (
     <Section
-      title="Expected course"
-      lead="Simulated some dozens of times with what you know of the rig, and how well you know it."
+      title={say('Expected course')}
+      lead={say(
+        'Simulated some dozens of times with what you know of the rig, and how well you know it.',
+      )}
     >
       <NumberField
         unit="mL/min"
-        hint="Slow dripping means more reflux and a longer plateau."
+        hint={say('Slow dripping means more reflux and a longer plateau.')}
         {...drip}
       />
       {request === null && plan === null && (
-        <p className="soft field-wide">Fill in the marked fields and the course is drawn here.</p>
+        <p className="soft field-wide">
+          {say('Fill in the marked fields and the course is drawn here.')}
+        </p>
       )}
       {isMaking && (
         <p role="status" className="soft">
-          Simulating …
+          {say('Simulating …')}
         </p>
       )}
       {plan && sentence && (
         <div className="plan field-wide" data-stale={isMaking}>
           <p className="prepare-finding">{sentence}</p>
           <div className="plan-figures">
-            <CourseFigure plan={plan} description={`Expected head temperature. ${sentence}`} />
+            <CourseFigure
+              plan={plan}
+              description={say('Expected head temperature. {sentence}', { sentence })}
+            />
             <StrengthAgainstShare
               points={plan.purityAgainstRecovery.map(({ recoveredFraction, strengthAbv }) => ({
                 share: recoveredFraction,
@@ -55,29 +62,36 @@ export function PlanSection({ prepared }: { readonly prepared: PreparedPlan }) {
               }))}
               leastMeanAbv={leastMeanAbv}
               reached={null}
-              description="Mean strength of the distillate against the share of ethanol collected: the more is collected, the weaker it gets."
+              description={say(
+                'Mean strength of the distillate against the share of ethanol collected: the more is collected, the weaker it gets.',
+              )}
             />
           </div>
           {recovered !== null && leastMeanAbv !== null && (
             <p>
-              Stopping at {words.quantity(leastMeanAbv, 0, '% vol')} on average collects about{' '}
-              {words.quantity(100 * recovered, 0, '%')} of the ethanol.
+              {say('Stopping at {leastMean} on average collects about {quantity} of the ethanol.', {
+                leastMean: words.quantity(leastMeanAbv, 0, '% vol'),
+                quantity: words.quantity(100 * recovered, 0, '%'),
+              })}
             </p>
           )}
           <NumbersTable
-            title={`Expected, with ${100 * planCoverage} % intervals`}
+            title={say('Expected, with {percent} % intervals', { percent: 100 * planCoverage })}
             rows={[
-              ['Charge boils at', words.range(plan.boilingPointC, 1, '°C')],
-              ['Plateau at', plan.plateauC ? words.range(plan.plateauC, 1, '°C') : 'none'],
+              [say('Charge boils at'), words.range(plan.boilingPointC, 1, '°C')],
               [
-                'Ethanol in the main fraction',
-                plan.recoveredFraction
-                  ? words.range(inPercent(plan.recoveredFraction), 0, '%')
-                  : 'none',
+                say('Plateau at'),
+                plan.plateauC ? words.range(plan.plateauC, 1, '°C') : say('none'),
               ],
               [
-                'Reflux ratio',
-                plan.refluxRatio ? words.range(plan.refluxRatio, 1, '') : 'not known',
+                say('Ethanol in the main fraction'),
+                plan.recoveredFraction
+                  ? words.range(inPercent(plan.recoveredFraction), 0, '%')
+                  : say('none'),
+              ],
+              [
+                say('Reflux ratio'),
+                plan.refluxRatio ? words.range(plan.refluxRatio, 1, '') : say('not known'),
               ],
             ]}
           />

@@ -3,6 +3,7 @@ import {
   type NoMainFractionCause,
   type PlanVerdict,
   type RunPlan,
+  say,
 } from '#shared-core';
 import { type Decimal, durationWords, numberWords, rangeWords } from '../words/index.ts';
 
@@ -10,52 +11,73 @@ import { type Decimal, durationWords, numberWords, rangeWords } from '../words/i
 function minutes({ low, high }: { readonly low: number; readonly high: number }): string {
   const from = Math.floor(low / 60);
   const to = Math.ceil(high / 60);
-  return to <= 90 ? `${from}–${to} min` : `${durationWords(low)} to ${durationWords(high)}`;
+  return to <= 90
+    ? `${from}–${to} min`
+    : say('{low} to {high}', { low: durationWords(low), high: durationWords(high) });
 }
 
 /** The plan in one sentence: what will come over, when, and how sure. */
 export function planSentence(plan: RunPlan, leastStrengthAbv: number, decimal: Decimal): string {
   const limit = `${numberWords(leastStrengthAbv, 0, decimal)}\u00a0% vol`;
   const { verdict, mainFraction, timeToVapourS } = plan;
-  const vapour = timeToVapourS ? `Vapour reaches the head after ${minutes(timeToVapourS)}. ` : '';
+  const vapour = timeToVapourS
+    ? `${say('Vapour reaches the head after {minutes}.', { minutes: minutes(timeToVapourS) })} `
+    : '';
   if (verdict.kind === 'no-main-fraction' || mainFraction === null) {
     return `${vapour}${noMainFractionWords(verdict, limit)}`;
   }
-  return (
-    `${vapour}Then expect ${rangeWords(mainFraction.volumeMl, 0, 'mL', decimal)} above ${limit}, ` +
-    `over ${minutes(mainFraction.lengthS)}, ` +
-    `at ${rangeWords(mainFraction.strengthAbv, 0, '% vol', decimal)} on average.`
+  return say(
+    '{vapour}Then expect {volume} above {limit}, over {minutes}, at {strength} on average.',
+    {
+      vapour,
+      volume: rangeWords(mainFraction.volumeMl, 0, 'mL', decimal),
+      limit,
+      minutes: minutes(mainFraction.lengthS),
+      strength: rangeWords(mainFraction.strengthAbv, 0, '% vol', decimal),
+    },
   );
 }
 
 function noMainFractionWords(verdict: PlanVerdict, limit: string): string {
-  if (verdict.kind === 'main-fraction') return `A main fraction above ${limit} is doubtful.`;
+  if (verdict.kind === 'main-fraction')
+    return say('A main fraction above {limit} is doubtful.', { limit });
   const { plates, collectW, chargeStrengthAbv, leastStrengthAbv } = verdict.remedies;
   const remedies = [
-    collectW !== null && `easing the heat to ${Math.round(collectW)} W while collecting`,
+    collectW !== null &&
+      say('easing the heat to {collectW} W while collecting', { collectW: Math.round(collectW) }),
     plates !== null && platesWords(Math.ceil(plates), verdict.cause),
-    chargeStrengthAbv !== null && `a charge of ${Math.ceil(chargeStrengthAbv)} % vol`,
-    leastStrengthAbv !== null && `a limit of ${Math.floor(leastStrengthAbv)} % vol`,
+    chargeStrengthAbv !== null &&
+      say('a charge of {chargeStrength} % vol', { chargeStrength: Math.ceil(chargeStrengthAbv) }),
+    leastStrengthAbv !== null &&
+      say('a limit of {leastStrength} % vol', { leastStrength: Math.floor(leastStrengthAbv) }),
   ].filter((remedy) => remedy !== false);
-  const help = remedies.length > 0 ? ` Any of these would help: ${remedies.join('; ')}.` : '';
-  return `No main fraction above ${limit} is to be expected: ${causeWords(verdict.cause)}.${help}`;
+  const help =
+    remedies.length > 0
+      ? ` ${say('Any of these would help: {remedies}.', { remedies: remedies.join('; ') })}`
+      : '';
+  return say('No main fraction above {limit} is to be expected: {cause}.{help}', {
+    limit,
+    cause: causeWords(verdict.cause),
+    help,
+  });
 }
 
 function platesWords(plates: number, cause: NoMainFractionCause): string {
-  const words = plates === 1 ? '1 plate' : `${plates} plates`;
-  return cause === 'no-column' ? `a column of ${words}, heated gently` : `${words} instead`;
+  return cause === 'no-column'
+    ? say('a column of {plates, plural, one {# plate} other {# plates}}, heated gently', { plates })
+    : say('{plates, plural, one {# plate} other {# plates}} instead', { plates });
 }
 
 function causeWords(cause: NoMainFractionCause): string {
   switch (cause) {
     case 'no-column':
-      return 'there is no column on the pot';
+      return say('there is no column on the pot');
     case 'too-few-plates':
-      return 'the column has too few plates';
+      return say('the column has too few plates');
     case 'too-little-reflux':
-      return 'too little runs back down the column';
+      return say('too little runs back down the column');
     case 'weak-charge':
-      return 'the charge is too weak';
+      return say('the charge is too weak');
     default:
       return assertNever(cause);
   }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button, SelectField, TextLine } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
 import { type ChannelRole, roleOptions } from './channel-roles.ts';
@@ -25,22 +26,27 @@ export function AnotherProbe({ usedPaths, canAct, onProbe }: AnotherProbeProps) 
   };
   return (
     <details className="why">
-      <summary>Another probe beside it</summary>
+      <summary>{say('Another probe beside it')}</summary>
       <div className="speech">
-        <SelectField name="It measures" options={roleOptions} value={role} onValue={setRole} />
+        <SelectField
+          name={say('It measures')}
+          options={roleOptions}
+          value={role}
+          onValue={setRole}
+        />
         <TextLine
-          name="Where it is"
+          name={say('Where it is')}
           text={path}
           placeholder="/dev/ttyACM1 or COM4"
-          problem={isUsed ? 'This port is listened to already.' : undefined}
+          problem={isUsed ? say('This port is listened to already.') : undefined}
           onText={setPath}
         />
         <Button disabled={!canAct || path.trim() === '' || isUsed} onClick={() => add(path.trim())}>
-          Listen to it too
+          {say('Listen to it too')}
         </Button>
         {free.map((port) => (
           <Button key={port.path} disabled={!canAct} onClick={() => add(port.path)}>
-            Listen to {port.path} too
+            {say('Listen to {path} too', { path: port.path })}
           </Button>
         ))}
       </div>

@@ -1,15 +1,15 @@
-import type { KnownChannel } from '#shared-core';
+import { type KnownChannel, say } from '#shared-core';
 
 /** What a probe of one number may be measuring; empty for "as it says". */
 export const roleOptions = [
-  { value: '', label: 'what it says itself' },
-  { value: 'head', label: 'the still head' },
-  { value: 'pot', label: 'the pot' },
-  { value: 'receiver', label: 'the receiver, by a balance' },
-  { value: 'condenser-outlet', label: 'the condenser outlet' },
-  { value: 'air-pressure', label: 'the air pressure' },
-  { value: 'room', label: 'the room' },
-  { value: 'ferment', label: 'the ferment' },
+  { value: '', label: say('what it says itself') },
+  { value: 'head', label: say('the still head') },
+  { value: 'pot', label: say('the pot') },
+  { value: 'receiver', label: say('the receiver, by a balance') },
+  { value: 'condenser-outlet', label: say('the condenser outlet') },
+  { value: 'air-pressure', label: say('the air pressure') },
+  { value: 'room', label: say('the room') },
+  { value: 'ferment', label: say('the ferment') },
 ] as const satisfies readonly { value: KnownChannel | ''; label: string }[];
 
 export type ChannelRole = (typeof roleOptions)[number]['value'];

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
-import type { ProbeStatus, RequestAnswer } from '#shared-core';
+import { type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
+import { Say } from '../words/index.ts';
 import { probesOf } from './probes-of-source.ts';
 
 interface FindSpeechProps {
@@ -43,16 +44,18 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
     <div className="heard heard-finding field-wide">
       {trial?.found && <FindingWords finding={trial.found} />}
       {isTrying && (
-        <p role="status">Trying speeds and languages on {path}, up to half a minute …</p>
+        <p role="status">
+          {say('Trying speeds and languages on {path}, up to half a minute …', { path })}
+        </p>
       )}
       <div className="choices">
         {source && (
           <Button weight="main" disabled={!canAct} onClick={() => void commands.connect(source)}>
-            Connect like this
+            {say('Connect like this')}
           </Button>
         )}
         <Button disabled={!canAct || isTrying} onClick={() => void find()}>
-          {trial?.found ? 'Try again' : 'Find out how it speaks'}
+          {trial?.found ? say('Try again') : say('Find out how it speaks')}
         </Button>
       </div>
     </div>
@@ -62,10 +65,13 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
 function FindingWords({ finding: { because, heard } }: { readonly finding: Finding }) {
   return (
     <>
-      <p role="status">{because}</p>
+      <p role="status">{told(because)}</p>
       {heard.length > 0 && (
         <p className="small">
-          Heard: <code>{heard.slice(-3).join(' · ')}</code>
+          <Say
+            sentence={'Heard: <code>{slice}</code>'}
+            parts={{ slice: heard.slice(-3).join(' · '), code: (words) => <code>{words}</code> }}
+          />
         </p>
       )}
     </>

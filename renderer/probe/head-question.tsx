@@ -1,4 +1,4 @@
-import type { ProbeStatus, Reading } from '#shared-core';
+import { type ProbeStatus, type Reading, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { channelWords, useWords } from '../words/index.ts';
@@ -30,8 +30,8 @@ export function HeadQuestion({ probe, canAct }: HeadQuestionProps) {
   };
   return (
     <fieldset className="head-question">
-      <legend className="field-name">Which one hangs in the still head?</legend>
-      <p>Before any heat, warm its tip in your hand: it is the one that rises.</p>
+      <legend className="field-name">{say('Which one hangs in the still head?')}</legend>
+      <p>{say('Before any heat, warm its tip in your hand: it is the one that rises.')}</p>
       <div className="choices">
         {choices.map(({ channel, value, unit, chosen }) => (
           <Button key={channel} disabled={!canAct} onClick={() => void commands.connect(chosen)}>

@@ -1,5 +1,5 @@
-import type { ProbeStatus } from '#shared-core';
-import { useWords } from '../words/index.ts';
+import { type ProbeStatus, say } from '#shared-core';
+import { Say, useWords } from '../words/index.ts';
 
 /** Readings that found no room in a flood: what is missing from the record must not be a secret. */
 export function LeftOutNote({ probe }: { readonly probe: ProbeStatus | null }) {
@@ -7,16 +7,33 @@ export function LeftOutNote({ probe }: { readonly probe: ProbeStatus | null }) {
   const { droppedReadings = 0, thinnedHeadReadings = 0 } = probe ?? {};
   if (droppedReadings === 0 && thinnedHeadReadings === 0) return null;
   const counts = [
-    ...(thinnedHeadReadings > 0 ? [`${words.count(thinnedHeadReadings)} of the head`] : []),
-    ...(droppedReadings > 0 ? [`${words.count(droppedReadings)} of other channels`] : []),
+    ...(thinnedHeadReadings > 0
+      ? [
+          say('{thinnedHeadReadings} of the head', {
+            thinnedHeadReadings: words.count(thinnedHeadReadings),
+          }),
+        ]
+      : []),
+    ...(droppedReadings > 0
+      ? [
+          say('{droppedReadings} of other channels', {
+            droppedReadings: words.count(droppedReadings),
+          }),
+        ]
+      : []),
   ];
   return (
     <div className="left-out small">
       {/* Said once; the count goes on without being read out. */}
       <p role="status">
-        <strong>More readings arrive than can be taken.</strong> Let the probe send less often.
+        <Say
+          sentence={
+            '<strong>More readings arrive than can be taken.</strong> Let the probe send less often.'
+          }
+          parts={{ strong: (words) => <strong>{words}</strong> }}
+        />
       </p>
-      <p className="number">Left out so far: {counts.join(', ')}.</p>
+      <p className="number">{say('Left out so far: {counts}.', { counts: counts.join(', ') })}</p>
     </div>
   );
 }

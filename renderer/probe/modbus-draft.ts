@@ -3,6 +3,7 @@ import {
   type ModbusSettings,
   modbusSettingsSchema,
   type Result,
+  say,
   succeed,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
@@ -28,17 +29,17 @@ export interface ModbusDraft {
 export const mostRegisters = 8;
 
 export const functionOptions = [
-  { value: '4', label: '4 · input registers' },
-  { value: '3', label: '3 · holding registers' },
+  { value: '4', label: say('4 · input registers') },
+  { value: '3', label: say('3 · holding registers') },
 ] as const;
 
 export const registerTypeOptions = [
-  { value: 'int16', label: 'whole number, 16 bit, with sign' },
-  { value: 'uint16', label: 'whole number, 16 bit, no sign' },
-  { value: 'int32', label: 'whole number, 32 bit' },
-  { value: 'int32-swapped', label: 'whole number, 32 bit, low word first' },
-  { value: 'float32', label: 'decimal number, 32 bit' },
-  { value: 'float32-swapped', label: 'decimal number, 32 bit, low word first' },
+  { value: 'int16', label: say('whole number, 16 bit, with sign') },
+  { value: 'uint16', label: say('whole number, 16 bit, no sign') },
+  { value: 'int32', label: say('whole number, 32 bit') },
+  { value: 'int32-swapped', label: say('whole number, 32 bit, low word first') },
+  { value: 'float32', label: say('decimal number, 32 bit') },
+  { value: 'float32-swapped', label: say('decimal number, 32 bit, low word first') },
 ] as const satisfies readonly { value: RegisterType; label: string }[];
 
 /** Tenths of a degree in the first register: what most temperature transmitters do (common practice, no source). */
@@ -82,10 +83,11 @@ export function modbusFrom(draft: ModbusDraft): Result<ModbusSettings, ModbusPro
   const problems: Record<string, string> = {};
   for (const { path } of parsed.error.issues) {
     const [first, index, field] = path;
-    if (first === 'unitId') problems.unitId = 'A whole number from 1 to 247.';
+    if (first === 'unitId') problems.unitId = say('A whole number from 1 to 247.');
     else if (field === 'address')
-      problems[`address ${String(index)}`] = 'From 0 to 65535, as on the wire.';
-    else if (field === 'scale') problems[`scale ${String(index)}`] = 'A number such as 0.1 or 1.';
+      problems[`address ${String(index)}`] = say('From 0 to 65535, as on the wire.');
+    else if (field === 'scale')
+      problems[`scale ${String(index)}`] = say('A number such as 0.1 or 1.');
   }
   return fail(problems);
 }

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { roleOptions } from './channel-roles.ts';
 import {
@@ -30,14 +31,14 @@ export function ModbusFields({ draft, problems, onDraft }: ModbusFieldsProps) {
   return (
     <>
       <NumberField
-        name="Its address on the bus"
+        name={say('Its address on the bus')}
         unit=""
         text={draft.unitId}
         problem={problems.unitId}
         onText={(unitId) => change({ unitId })}
       />
       <SelectField
-        name="Function it answers"
+        name={say('Function it answers')}
         options={functionOptions}
         value={draft.functionCode}
         onValue={(functionCode) => change({ functionCode })}
@@ -45,30 +46,30 @@ export function ModbusFields({ draft, problems, onDraft }: ModbusFieldsProps) {
       {draft.registers.map((register, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: registers are told apart by their place alone
         <fieldset key={index} className="register field-wide">
-          <legend className="field-name">Register {index + 1}</legend>
+          <legend className="field-name">{say('Register {index}', { index: index + 1 })}</legend>
           <div className="speech">
             <SelectField
-              name="It measures"
+              name={say('It measures')}
               options={channelOptions}
               value={register.channel}
               onValue={(channel) => changeRegister(index, { channel })}
             />
             <NumberField
-              name="Register address"
-              unit="from 0"
+              name={say('Register address')}
+              unit={say('from 0')}
               text={register.address}
               problem={problems[`address ${index}`]}
               onText={(address) => changeRegister(index, { address })}
             />
             <SelectField
-              name="Written as"
+              name={say('Written as')}
               options={registerTypeOptions}
               value={register.type}
               onValue={(type) => changeRegister(index, { type })}
             />
             <NumberField
-              name="One step is"
-              unit="of its unit"
+              name={say('One step is')}
+              unit={say('of its unit')}
               text={register.scale}
               problem={problems[`scale ${index}`]}
               onText={(scale) => changeRegister(index, { scale })}
@@ -80,7 +81,7 @@ export function ModbusFields({ draft, problems, onDraft }: ModbusFieldsProps) {
                   change({ registers: draft.registers.filter((_, at) => at !== index) })
                 }
               >
-                Leave register {index + 1} out
+                {say('Leave register {index} out', { index: index + 1 })}
               </Button>
             )}
           </div>
@@ -93,7 +94,7 @@ export function ModbusFields({ draft, problems, onDraft }: ModbusFieldsProps) {
             change({ registers: [...draft.registers, { ...usualRegister, channel: 'pot' }] })
           }
         >
-          One more register
+          {say('One more register')}
         </Button>
       )}
     </>

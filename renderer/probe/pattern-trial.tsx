@@ -1,4 +1,4 @@
-import { previewPattern } from '#shared-core';
+import { previewPattern, say, told } from '#shared-core';
 import { channelWords, useWords } from '../words/index.ts';
 import type { SpeechDraft } from './speech-draft.ts';
 
@@ -11,20 +11,24 @@ interface PatternTrialProps {
 export function PatternTrial({ draft, lines }: PatternTrialProps) {
   const words = useWords();
   if (draft.pattern === '') {
-    return <p className="small soft">Copy a line and put {'{head}'} where its number stands.</p>;
+    return (
+      <p className="small soft">
+        {say('Copy a line and put {place} where its number stands.', { place: '{head}' })}
+      </p>
+    );
   }
   const decimalComma = draft.decimal === 'comma';
   const trial = previewPattern(draft.pattern, lines.slice(-3), { unit: draft.unit, decimalComma });
-  if (trial.problem !== null) return <p className="field-problem">{trial.problem}</p>;
+  if (trial.problem !== null) return <p className="field-problem">{told(trial.problem)}</p>;
   if (trial.lines.length === 0)
-    return <p className="small soft">No line heard yet to try it on.</p>;
+    return <p className="small soft">{say('No line heard yet to try it on.')}</p>;
   return (
     <ul className="small">
       {trial.lines.map(({ text, values, because }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the same line may be heard twice
         <li key={`${index} ${text}`}>
           <code>{text}</code> →{' '}
-          {because ??
+          {(because === null ? null : told(because)) ??
             values
               .map(
                 ({ channel, value, unit }) =>

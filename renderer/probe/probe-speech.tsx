@@ -1,4 +1,4 @@
-import type { ProbeStatus } from '#shared-core';
+import { type ProbeStatus, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { AnotherProbe } from './another-probe.tsx';
@@ -24,7 +24,11 @@ export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
     <>
       {probes.map((source, index) => (
         <details key={source.path} className="why">
-          <summary>{hasOthers ? `How ${source.path} speaks` : 'How this probe speaks'}</summary>
+          <summary>
+            {hasOthers
+              ? say('How {path} speaks', { path: source.path })
+              : say('How this probe speaks')}
+          </summary>
           <SpeechForm
             key={JSON.stringify(source)}
             source={source}
@@ -39,7 +43,7 @@ export function ProbeSpeech({ probe, canAct }: ProbeSpeechProps) {
               disabled={!canAct}
               onClick={() => listen(probes.filter((other) => other !== source))}
             >
-              Let go of {source.path}
+              {say('Let go of {path}', { path: source.path })}
             </Button>
           )}
         </details>

@@ -5,6 +5,7 @@ import {
   type LineLanguage,
   type Result,
   type SerialSource,
+  say,
   scpiQuestionSchema,
   succeed,
 } from '#shared-core';
@@ -84,7 +85,12 @@ function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, Spee
   if (!mustBeAsked(draft.language)) return succeed({});
   const askEveryS = numberFrom(draft.askEveryS);
   if (askEveryS === null || askEveryS < askEveryRangeS.low || askEveryS > askEveryRangeS.high) {
-    return fail({ askEveryS: `From ${askEveryRangeS.low} to ${askEveryRangeS.high} s.` });
+    return fail({
+      askEveryS: say('From {low} to {high} s.', {
+        low: askEveryRangeS.low,
+        high: askEveryRangeS.high,
+      }),
+    });
   }
   const pace = askEveryS === (source.askEveryS ?? 1) ? {} : { askEveryS };
   if (draft.language === 'modbus-rtu') {
@@ -96,7 +102,7 @@ function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, Spee
   if (question === '') return succeed({ ...pace, question: null });
   return scpiQuestionSchema.safeParse(question).success
     ? succeed({ ...pace, question })
-    : fail({ question: 'One question that ends in a question mark, such as MEAS:TEMP?' });
+    : fail({ question: say('One question that ends in a question mark, such as MEAS:TEMP?') });
 }
 
 function channelsFrom(
@@ -116,31 +122,31 @@ function channelsFrom(
 }
 
 export const languageOptions = [
-  { value: 'auto', label: 'Listen and decide' },
-  { value: 'plain-text', label: 'Plain text, one line a reading' },
-  { value: 'json-lines', label: 'JSON, one object a line' },
-  { value: 'scpi', label: 'SCPI: it answers questions' },
-  { value: 'modbus-rtu', label: 'Modbus RTU' },
-  { value: 'balance', label: 'A balance that must be asked' },
-  { value: 'own-pattern', label: 'A pattern of my own' },
+  { value: 'auto', label: say('Listen and decide') },
+  { value: 'plain-text', label: say('Plain text, one line a reading') },
+  { value: 'json-lines', label: say('JSON, one object a line') },
+  { value: 'scpi', label: say('SCPI: it answers questions') },
+  { value: 'modbus-rtu', label: say('Modbus RTU') },
+  { value: 'balance', label: say('A balance that must be asked') },
+  { value: 'own-pattern', label: say('A pattern of my own') },
 ] as const satisfies readonly { value: LineLanguage; label: string }[];
 
 export const unitOptions = [
   { value: '°C', label: '°C' },
   { value: '°F', label: '°F' },
   { value: 'K', label: 'K' },
-  { value: 'ohm-pt100', label: 'Ω of a Pt100' },
-  { value: 'ohm-pt1000', label: 'Ω of a Pt1000' },
+  { value: 'ohm-pt100', label: say('Ω of a Pt100') },
+  { value: 'ohm-pt1000', label: say('Ω of a Pt1000') },
 ] as const satisfies readonly { value: SerialSource['unit']; label: string }[];
 
 export const parityOptions = [
-  { value: 'usual', label: 'as usual for its language' },
-  { value: 'none', label: 'none' },
-  { value: 'even', label: 'even' },
-  { value: 'odd', label: 'odd' },
+  { value: 'usual', label: say('as usual for its language') },
+  { value: 'none', label: say('none') },
+  { value: 'even', label: say('even') },
+  { value: 'odd', label: say('odd') },
 ] as const;
 
 export const baudOptions = baudRates.map((rate) => ({
   value: String(rate),
-  label: `${rate} baud`,
+  label: say('{rate} baud', { rate }),
 }));

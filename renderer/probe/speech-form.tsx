@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import type { ProbeStatus, SerialSource } from '#shared-core';
+import { type ProbeStatus, type SerialSource, say } from '#shared-core';
 import { Button, ChoiceField, NumberField, SelectField, TextLine } from '../design/index.ts';
 import { channelWords } from '../words/index.ts';
 import { roleOptions } from './channel-roles.ts';
@@ -42,7 +42,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
     value: channel,
     label: channelWords(channel),
   }));
-  const reset = { value: '', label: 'the one it calls so itself' };
+  const reset = { value: '', label: say('the one it calls so itself') };
   const speak = () => {
     const spoken = sourceFromSpeech(source, draft);
     setProblems(spoken.ok ? {} : spoken.error);
@@ -51,32 +51,32 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
   return (
     <div className="speech">
       <SelectField
-        name="Language"
+        name={say('Language')}
         options={languageOptions}
         value={draft.language}
         onValue={(language) => change({ language })}
       />
       <SelectField
-        name="Speed"
+        name={say('Speed')}
         options={baudOptions}
         value={draft.baudRate}
         onValue={(baudRate) => change({ baudRate })}
       />
       <SelectField
-        name="Parity"
+        name={say('Parity')}
         options={parityOptions}
         value={draft.parity}
         onValue={(parity) => change({ parity })}
       />
       <SelectField
-        name="Its numbers are in"
+        name={say('Its numbers are in')}
         options={unitOptions}
         value={draft.unit}
         onValue={(unit) => change({ unit })}
       />
       {hasOthers && draft.language !== 'modbus-rtu' && (
         <SelectField
-          name="It measures"
+          name={say('It measures')}
           options={roleOptions}
           value={draft.role}
           onValue={(role) => change({ role })}
@@ -84,7 +84,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       )}
       {!hasOthers && (
         <SelectField
-          name="Which number is the still head"
+          name={say('Which number is the still head')}
           options={[reset, ...channels]}
           value={draft.headChannel}
           onValue={(headChannel) => change({ headChannel })}
@@ -92,7 +92,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       )}
       {!asks && (
         <ChoiceField
-          name="Its decimal sign"
+          name={say('Its decimal sign')}
           options={decimalOptions}
           value={draft.decimal}
           onValue={(decimal) => change({ decimal })}
@@ -100,7 +100,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       )}
       {asks && (
         <NumberField
-          name="Ask it every"
+          name={say('Ask it every')}
           unit="s"
           text={draft.askEveryS}
           problem={problems.askEveryS}
@@ -109,9 +109,9 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       )}
       {draft.language === 'scpi' && (
         <TextLine
-          name="What to ask"
+          name={say('What to ask')}
           text={draft.question}
-          placeholder="empty: the usual questions"
+          placeholder={say('empty: the usual questions')}
           problem={problems.question}
           onText={(question) => change({ question })}
         />
@@ -126,7 +126,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
       {draft.language === 'own-pattern' && (
         <div className="field field-wide">
           <label className="field-name" htmlFor={patternId}>
-            A line looks like this
+            {say('A line looks like this')}
           </label>
           <input
             id={patternId}
@@ -140,7 +140,7 @@ export function SpeechForm({ source, probe, hasOthers, canAct, onSource }: Speec
         </div>
       )}
       <Button className="speak" disabled={!canAct} onClick={speak}>
-        Use these settings
+        {say('Use these settings')}
       </Button>
     </div>
   );

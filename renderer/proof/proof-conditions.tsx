@@ -1,4 +1,4 @@
-import type { Caution } from '#shared-core';
+import { type Caution, told } from '#shared-core';
 
 interface ProofConditionsProps {
   readonly conditions: readonly Caution[];
@@ -25,9 +25,9 @@ export function ProofConditions(props: ProofConditionsProps) {
               }}
             />
             <span>
-              <strong>{act}</strong>
+              <strong>{told(act)}</strong>
               <br />
-              <span className="small soft">{because}</span>
+              <span className="small soft">{told(because)}</span>
             </span>
           </label>
         </li>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { cautionsAt, type MarkBody, mostBurnedMl, type ProofMark } from '#shared-core';
+import { cautionsAt, type MarkBody, mostBurnedMl, type ProofMark, say } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { ProofConditions } from './proof-conditions.tsx';
 import { SightForm } from './sight-form.tsx';
@@ -12,8 +12,8 @@ interface ProofFormProps {
 }
 
 const roles = [
-  { value: 'teacher', label: 'Teacher' },
-  { value: 'technician', label: 'Technician' },
+  { value: 'teacher', label: say('Teacher') },
+  { value: 'technician', label: say('Technician') },
 ] as const satisfies readonly { value: ProofMark['role']; label: string }[];
 
 const conditions = cautionsAt('proof');
@@ -30,8 +30,8 @@ export function ProofForm({ cuts, canAct, onMark }: ProofFormProps) {
   return (
     <>
       <section className="proof-before" aria-labelledby="proof-before">
-        <h2 id="proof-before">Before it is lit</h2>
-        <ChoiceField name="Who does it" options={roles} value={role} onValue={setRole} />
+        <h2 id="proof-before">{say('Before it is lit')}</h2>
+        <ChoiceField name={say('Who does it')} options={roles} value={role} onValue={setRole} />
         <ProofConditions
           conditions={conditions}
           confirmed={confirmed}
@@ -40,11 +40,15 @@ export function ProofForm({ cuts, canAct, onMark }: ProofFormProps) {
         />
       </section>
       <section aria-labelledby="proof-seen">
-        <h2 id="proof-seen">What was seen</h2>
+        <h2 id="proof-seen">{say('What was seen')}</h2>
         {left > 0 ? (
           <p role="status">
-            Light nothing yet: confirm {left === conditions.length ? `all ${left}` : `${left} more`}
-            .
+            {say('Light nothing yet: confirm {what}.', {
+              what:
+                left === conditions.length
+                  ? say('all {left}', { left })
+                  : say('{left} more', { left }),
+            })}
           </p>
         ) : (
           <SightForm cuts={cuts} mostMl={mostBurnedMl} canAct={canAct} onSeen={keep} />

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type Mark, proofMeaning, type RunSummary, standingMarks } from '#shared-core';
+import { type Mark, proofMeaning, type RunSummary, say, standingMarks, told } from '#shared-core';
 import { MeasurementList, receiverCount, useLateMarks } from '../books/index.ts';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -28,22 +28,24 @@ export function ProofOfRun({ film, summary, lateMarks, onClose }: ProofOfRunProp
   return (
     <main className="place proof" id="place">
       <div className="books-head">
-        <h1>Proof of “{summary.name}”</h1>
-        <Button onClick={onClose}>Back to the library</Button>
+        <h1>{say('Proof of “{name}”', { name: summary.name })}</h1>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
-      <p className="place-lead">{proofMeaning}</p>
+      <p className="place-lead">{told(proofMeaning)}</p>
       {summary.rehearsal ? (
-        <p>This was a rehearsal with the simulated still: there is nothing to burn.</p>
+        <p>{say('This was a rehearsal with the simulated still: there is nothing to burn.')}</p>
       ) : (
         <>
           {isRecording && (
-            <p className="warning">A run is being recorded: nothing is lit beside a hot still.</p>
+            <p className="warning">
+              {say('A run is being recorded: nothing is lit beside a hot still.')}
+            </p>
           )}
           <section aria-labelledby="proofs">
-            <h2 id="proofs">Samples burned</h2>
+            <h2 id="proofs">{say('Samples burned')}</h2>
             <MeasurementList
               marks={proofs}
-              whenNone="None yet."
+              whenNone={say('None yet.')}
               canAct={canAct}
               onlyWatches={onlyWatches}
               onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}

@@ -1,5 +1,12 @@
 import { useState } from 'react';
-import { type ProofMark, type ProofSight, proofSights, proofSightWords } from '#shared-core';
+import {
+  type ProofMark,
+  type ProofSight,
+  proofSights,
+  proofSightWords,
+  say,
+  told,
+} from '#shared-core';
 import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
 import { numberFrom, useWords } from '../words/index.ts';
 
@@ -24,23 +31,25 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
         event.preventDefault();
         const volumeMl = numberFrom(volume);
         if (volumeMl === null || volumeMl <= 0 || volumeMl > mostMl) {
-          return setProblem(`More than 0, at most ${words.quantity(mostMl, 0, 'mL')}.`);
+          return setProblem(
+            say('More than 0, at most {most}.', { most: words.quantity(mostMl, 0, 'mL') }),
+          );
         }
         void onSeen({ cut: Number(cut), volumeMl, seen });
       }}
     >
       <div className="measure-choice">
         <SelectField
-          name="From"
+          name={say('From')}
           options={Array.from({ length: cuts }, (_, index) => ({
             value: `${index + 1}`,
-            label: `Cut ${index + 1}`,
+            label: say('Cut {index}', { index: index + 1 }),
           }))}
           value={cut}
           onValue={setCut}
         />
         <NumberField
-          name="Volume burned"
+          name={say('Volume burned')}
           unit="mL"
           text={volume}
           onText={(text) => {
@@ -48,18 +57,18 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
             setProblem(undefined);
           }}
           problem={problem}
-          hint="It is missing from a cut that is measured only now."
+          hint={say('It is missing from a cut that is measured only now.')}
         />
       </div>
       <ChoiceField
-        name="It"
-        options={proofSights.map((value) => ({ value, label: proofSightWords[value] }))}
+        name={say('It')}
+        options={proofSights.map((value) => ({ value, label: told(proofSightWords[value]) }))}
         value={seen}
         onValue={setSeen}
       />
       <div className="dialog-acts">
         <button type="submit" className="button" data-weight="main" disabled={!canAct}>
-          Keep it in the record
+          {say('Keep it in the record')}
         </button>
       </div>
     </form>

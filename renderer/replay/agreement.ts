@@ -3,8 +3,9 @@ import {
   type MonitorChange,
   type RecordedChange,
   recordedChangeSchema,
+  say,
 } from '#shared-core';
-import { clockWords, counted } from '../words/index.ts';
+import { clockWords } from '../words/index.ts';
 
 /** Whether going through the inputs again concludes what was concluded at the time. */
 export type Agreement =
@@ -52,11 +53,16 @@ function withoutSnapshot(change: MonitorChange): RecordedChange {
 export function agreementWords(agreement: Agreement): string {
   switch (agreement.kind) {
     case 'same':
-      return `recomputed: ${counted(agreement.stages, 'change')} of stage and ${counted(agreement.prompts, 'prompt')} as recorded`;
+      return say(
+        'recomputed: {stages, plural, one {# change} other {# changes}} of stage and {prompts, plural, one {# prompt} other {# prompts}} as recorded',
+        { stages: agreement.stages, prompts: agreement.prompts },
+      );
     case 'different':
-      return `recomputed: differs from the record from ${clockWords(agreement.fromS)} on`;
+      return say('recomputed: differs from the record from {from} on', {
+        from: clockWords(agreement.fromS),
+      });
     case 'nothing-recorded':
-      return 'computed from the readings alone';
+      return say('computed from the readings alone');
     default:
       return assertNever(agreement);
   }

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 
@@ -20,7 +20,7 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
     onClose(answer.ok);
   };
   return (
-    <Dialog title="Name and notes" onClose={() => onClose(false)}>
+    <Dialog title={say('Name and notes')} onClose={() => onClose(false)}>
       <form
         className="dialog-form"
         onSubmit={(event) => {
@@ -30,7 +30,7 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
       >
         <div className="field">
           <label className="field-name" htmlFor={`${id}-name`}>
-            Name
+            {say('Name')}
           </label>
           <input
             id={`${id}-name`}
@@ -42,7 +42,7 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
         </div>
         <div className="field">
           <label className="field-name" htmlFor={`${id}-notes`}>
-            Notes
+            {say('Notes')}
           </label>
           <textarea
             id={`${id}-notes`}
@@ -52,12 +52,14 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
             value={notes}
             onChange={({ target }) => setNotes(target.value)}
           />
-          <p className="small soft">The record itself stays as it was; this is kept beside it.</p>
+          <p className="small soft">
+            {say('The record itself stays as it was; this is kept beside it.')}
+          </p>
         </div>
         <div className="dialog-acts">
-          <Button onClick={() => onClose(false)}>Cancel</Button>
+          <Button onClick={() => onClose(false)}>{say('Cancel')}</Button>
           <button type="submit" className="button" data-weight="main" disabled={name.trim() === ''}>
-            Keep
+            {say('Keep')}
           </button>
         </div>
       </form>

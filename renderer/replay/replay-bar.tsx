@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import { useMarkKeys } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
@@ -23,18 +24,18 @@ export function ReplayBar({ state, dispatch, step }: ReplayBarProps) {
     { key: '.', run: () => step(1) },
   ]);
   return (
-    <section className="replay-bar" aria-label="Replay">
+    <section className="replay-bar" aria-label={say('Replay')}>
       <Button weight="main" className="replay-toggle" onClick={toggle}>
-        {isPlaying ? 'Pause' : 'Play'}
+        {isPlaying ? say('Pause') : say('Play')}
       </Button>
-      <Button aria-label="◂ step back" onClick={() => step(-1)}>
-        ◂ step
+      <Button aria-label={say('◂ step back')} onClick={() => step(-1)}>
+        {say('◂ step')}
       </Button>
-      <Button aria-label="step ▸ on" onClick={() => step(1)}>
-        step ▸
+      <Button aria-label={say('step ▸ on')} onClick={() => step(1)}>
+        {say('step ▸')}
       </Button>
       <label className="replay-time">
-        <span className="unseen">Time in the run</span>
+        <span className="unseen">{say('Time in the run')}</span>
         <input
           type="range"
           min={0}
@@ -46,10 +47,11 @@ export function ReplayBar({ state, dispatch, step }: ReplayBarProps) {
         />
       </label>
       <span className="number replay-clock">
-        {clockWords(timeS)} <span className="soft">of {clockWords(endS)}</span>
+        {clockWords(timeS)}{' '}
+        <span className="soft">{say('of {end}', { end: clockWords(endS) })}</span>
       </span>
       <ChoiceField
-        name="Replay speed"
+        name={say('Replay speed')}
         isNameHidden
         options={speedOptions}
         value={String(state.speed)}

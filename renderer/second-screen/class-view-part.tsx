@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { ClassView, RequestName } from '#shared-core';
+import { type ClassView, type RequestName, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { QrCode } from './qr-code.tsx';
@@ -43,27 +43,26 @@ export function ClassViewPart() {
   if (view === null) return null;
   return (
     <section className="class-view" aria-labelledby="class-view-title">
-      <h3 id="class-view-title">Phones and tablets of the class</h3>
+      <h3 id="class-view-title">{say('Phones and tablets of the class')}</h3>
       {view.state === 'open' ? (
         <>
-          <p>Scan this, or type the address. It ends with the run.</p>
+          <p>{say('Scan this, or type the address. It ends with the run.')}</p>
           <QrCode text={view.address} />
           <p className="class-view-address">{view.address}</p>
           <p role="status">{onlookersInWords(view.onlookers)}</p>
           <Button disabled={isBusy} onClick={() => void have('class-view/shut')}>
-            End watching
+            {say('End watching')}
           </Button>
         </>
       ) : (
         <>
           <p>
-            Off. Switched on, everybody in the same network who has the lesson’s code sees this run
-            on a screen of their own, until it ends. Nothing is encrypted on the way. They can
-            change nothing, and see no names, no notes and no other run. Ask whoever looks after the
-            network first.
+            {say(
+              'Off. Switched on, everybody in the same network who has the lesson’s code sees this run on a screen of their own, until it ends. Nothing is encrypted on the way. They can change nothing, and see no names, no notes and no other run. Ask whoever looks after the network first.',
+            )}
           </p>
           <Button disabled={isBusy} onClick={() => void have('class-view/open')}>
-            Let the class watch
+            {say('Let the class watch')}
           </Button>
           {view.state === 'impossible' && <p role="alert">{whyNot[view.why]}</p>}
         </>
@@ -73,13 +72,17 @@ export function ClassViewPart() {
 }
 
 const whyNot: Readonly<Record<Extract<ClassView, { state: 'impossible' }>['why'], string>> = {
-  'no-network':
+  'no-network': say(
     'This computer is in no local network. Connect it to the one the class uses, then press again.',
-  'not-allowed':
+  ),
+  'not-allowed': say(
     'The system does not let this program listen in the network. Its firewall decides: ask whoever looks after this computer.',
+  ),
 };
 
 function onlookersInWords(count: number): string {
-  if (count === 0) return 'Nobody is watching yet.';
-  return count === 1 ? '1 screen is watching.' : `${count} screens are watching.`;
+  if (count === 0) return say('Nobody is watching yet.');
+  return say('{count, plural, one {# screen is watching.} other {# screens are watching.}}', {
+    count,
+  });
 }

@@ -1,4 +1,5 @@
 import qrcode from 'qrcode-generator';
+import { say } from '#shared-core';
 
 /** Blank squares that scanners need around a code (ISO/IEC 18004). */
 const margin = 4;
@@ -20,7 +21,7 @@ export function QrCode({ text }: { readonly text: string }) {
       className="qr-code"
       viewBox={`0 0 ${size} ${size}`}
       role="img"
-      aria-label="The address as a square code for cameras"
+      aria-label={say('The address as a square code for cameras')}
       shapeRendering="crispEdges"
     >
       <rect width={size} height={size} fill="#fff" />

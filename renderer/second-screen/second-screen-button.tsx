@@ -1,11 +1,12 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
 import { SecondScreenDialog } from './second-screen-dialog.tsx';
 
 /** The way to a window for the class; a window that only watches has none to give. */
 export function SecondScreenButton({
-  name = 'Second screen',
+  name = say('Second screen'),
   weight = 'quiet',
 }: {
   readonly name?: string;

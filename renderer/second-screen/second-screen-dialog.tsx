@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import type { SecondScreen } from '#shared-core';
+import { type SecondScreen, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { ClassViewPart } from './class-view-part.tsx';
@@ -13,18 +13,18 @@ interface SecondScreenDialogProps {
 export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) {
   const { commands } = useWindowParts();
   return (
-    <Dialog title="Second screen" onClose={onClose}>
+    <Dialog title={say('Second screen')} onClose={onClose}>
       <div className="second-screen">
         <p>
-          A window of its own for the class. Drag it onto the projector and press “Full screen” in
-          it. It shows a card to try the projector by, then the run with its forecast, and can
-          change nothing.
+          {say(
+            'A window of its own for the class. Drag it onto the projector and press “Full screen” in it. It shows a card to try the projector by, then the run with its forecast, and can change nothing.',
+          )}
         </p>
         {offer.by === 'address' && <ViewerAddress address={offer.address} />}
         <ClassViewPart />
       </div>
       <div className="dialog-acts">
-        <Button onClick={onClose}>Done</Button>
+        <Button onClick={onClose}>{say('Done')}</Button>
         {offer.by === 'address' ? (
           <a
             className="button"
@@ -33,11 +33,11 @@ export function SecondScreenDialog({ offer, onClose }: SecondScreenDialogProps) 
             target="_blank"
             rel="noopener noreferrer"
           >
-            Open it in a new window
+            {say('Open it in a new window')}
           </a>
         ) : (
           <Button weight="main" onClick={() => void commands.openSecondScreen().then(onClose)}>
-            Open it
+            {say('Open it')}
           </Button>
         )}
       </div>
@@ -61,7 +61,7 @@ function ViewerAddress({ address }: { readonly address: string }) {
   return (
     <div className="field">
       <label className="field-name" htmlFor="viewer-address">
-        Or open this address in a browser on this computer
+        {say('Or open this address in a browser on this computer')}
       </label>
       <div className="field-entry">
         <input
@@ -72,10 +72,10 @@ function ViewerAddress({ address }: { readonly address: string }) {
           value={address}
           onFocus={({ target }) => target.select()}
         />
-        <Button onClick={() => void copy()}>{isCopied ? 'Copied' : 'Copy'}</Button>
+        <Button onClick={() => void copy()}>{isCopied ? say('Copied') : say('Copy')}</Button>
       </div>
       <p className="unseen" role="status">
-        {isCopied && 'The address is copied.'}
+        {isCopied && say('The address is copied.')}
       </p>
     </div>
   );

@@ -7,14 +7,15 @@ export interface PreferencesState extends Preferences {
 
 export type PreferencesStore = StoreApi<PreferencesState>;
 
-const storageKey = 'preferences';
+/** Read under this name by `speak.ts` as well. */
+export const preferencesKey = 'preferences';
 
 export function createPreferencesStore(
   storage: Pick<Storage, 'getItem' | 'setItem'>,
   localeDecimal: '.' | ',',
 ): PreferencesStore {
   return createStore<PreferencesState>()((set) => ({
-    ...preferencesFrom(storage.getItem(storageKey), localeDecimal),
+    ...preferencesFrom(storage.getItem(preferencesKey), localeDecimal),
     set: (changes) => {
       set(changes);
       keep(storage, changes);
@@ -24,8 +25,9 @@ export function createPreferencesStore(
 
 /** What a newer version of this program keeps here stays as it is; what can't be read is kept beside it. */
 function keep(storage: Pick<Storage, 'getItem' | 'setItem'>, changes: Partial<Preferences>): void {
-  const stored = storage.getItem(storageKey);
+  const stored = storage.getItem(preferencesKey);
   const known = storedObject(stored);
-  if (stored !== null && known === null) storage.setItem(`${storageKey}.not-understood`, stored);
-  storage.setItem(storageKey, JSON.stringify({ ...known, ...changes }));
+  if (stored !== null && known === null)
+    storage.setItem(`${preferencesKey}.not-understood`, stored);
+  storage.setItem(preferencesKey, JSON.stringify({ ...known, ...changes }));
 }

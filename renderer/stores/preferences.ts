@@ -1,7 +1,11 @@
+import { type Language, languages } from '#shared-core';
+
 /** How this person likes the window; kept in the browser's own storage, never in a run. */
 export interface Preferences {
   readonly theme: 'system' | 'light' | 'dark' | 'projector';
   readonly decimal: '.' | ',';
+  /** What the window is written in; it is read before anything else is, so a new one needs a new window. */
+  readonly language: Language;
   readonly sound: boolean;
   /** Single letters make marks in Watch. */
   readonly markKeys: boolean;
@@ -14,6 +18,7 @@ export const themes = ['system', 'light', 'dark', 'projector'] as const;
 export const defaultPreferences: Preferences = {
   theme: 'system',
   decimal: '.',
+  language: 'en',
   sound: true,
   markKeys: true,
   welcomed: false,
@@ -27,6 +32,7 @@ export function preferencesFrom(stored: string | null, localeDecimal: '.' | ',')
   return {
     theme: theme ?? defaults.theme,
     decimal: found.decimal === '.' || found.decimal === ',' ? found.decimal : defaults.decimal,
+    language: languages.find((known) => known === found.language) ?? defaults.language,
     sound: typeof found.sound === 'boolean' ? found.sound : defaults.sound,
     markKeys: typeof found.markKeys === 'boolean' ? found.markKeys : defaults.markKeys,
     welcomed: typeof found.welcomed === 'boolean' ? found.welcomed : defaults.welcomed,

@@ -1,4 +1,11 @@
-import type { FermentOrigin, LessonScript, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
+import {
+  type FermentOrigin,
+  type LessonScript,
+  type RunSettings,
+  type SafetyConfirm,
+  type SetUp,
+  say,
+} from '#shared-core';
 import type { ProbeCorrection } from './probe-correction.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
@@ -48,7 +55,7 @@ export interface PrepareDraft {
 }
 
 export const firstDraft: PrepareDraft = {
-  name: 'Pear-juice ferment',
+  name: say('Pear-juice ferment'),
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
   ferment: null,

@@ -1,10 +1,10 @@
-import type { RecordedChange, Snapshot, StageSpan } from '#shared-core';
+import { type RecordedChange, type Snapshot, type StageSpan, say } from '#shared-core';
 
 const warmUpFromStart: StageSpan = {
   stage: 'warm-up',
   fromS: 0,
   toS: null,
-  because: 'The run began.',
+  because: say('The run began.'),
 };
 
 /** The stages that the record names, each closed where the next begins. */

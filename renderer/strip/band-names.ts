@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { type Box, clearPlace, type Point } from './clear-place.ts';
 import type { PlotFrame } from './plot-frame.ts';
 import type { StripMeasures } from './strip-text.ts';
@@ -26,8 +27,8 @@ interface BandToName {
   readonly azeotropeTexts: readonly [string, string];
 }
 
-const longBandText = 'plateau band on this probe';
-const bandText = 'plateau';
+const longBandText = say('plateau band on this probe');
+const bandText = say('plateau');
 const sidePx = 10;
 /** Of the type's height: these names measure 0.46 a letter. */
 const letterShare = 0.5;

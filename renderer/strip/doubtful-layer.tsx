@@ -1,8 +1,8 @@
-import type { DrawnPoint } from '#shared-core';
+import { type DrawnPoint, say } from '#shared-core';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
 
-const label = 'not believed';
+const label = say('not believed');
 
 /** Readings that are not believed: hollow, named once, and never joined to the line. */
 export function DoubtfulLayer({ drawn }: { readonly drawn: readonly DrawnPoint[] }) {

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import type { LinkGap } from '../stores/index.ts';
 import { usePlotFrame } from './plot-frame.ts';
 
@@ -26,7 +27,7 @@ export function GapsLayer({ gaps, nowS }: GapsLayerProps) {
             />
             {width > (reason === 'program-closed' ? 110 : 70) && (
               <text x={left + width / 2} y={frame.top + 20} className="gap-name">
-                {reason === 'program-closed' ? 'program closed' : 'no probe'}
+                {reason === 'program-closed' ? say('program closed') : say('no probe')}
               </text>
             )}
           </g>

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { BandNamesLayer } from './band-names-layer.tsx';
 import { bandOnProbe } from './band-on-probe.ts';
 import { DoubtfulLayer } from './doubtful-layer.tsx';
@@ -32,7 +33,7 @@ export function MovingLayers() {
         <ForecastFan
           {...forecast}
           limitC={band.limitC}
-          label="limit expected"
+          label={say('limit expected')}
           limitName={names?.limit ?? null}
         />
       )}

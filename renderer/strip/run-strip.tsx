@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { pointAt, reduceToWidth } from '#shared-core';
+import { pointAt, reduceToWidth, say } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
 import { useBoxSize } from '../figures/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
@@ -14,15 +14,15 @@ import { type StripSpan, spanS, timeRange } from './time-range.ts';
 type HeightChoice = StripHeight | 'auto';
 
 const spanOptions = [
-  { value: 'whole', label: 'Whole run' },
+  { value: 'whole', label: say('Whole run') },
   { value: 'last-30-min', label: `${spanS['last-30-min'] / 60} min` },
   { value: 'last-10-min', label: `${spanS['last-10-min'] / 60} min` },
 ] as const;
 
 const heightOptions = [
-  { value: 'auto', label: 'Follow' },
+  { value: 'auto', label: say('Follow') },
   { value: 'whole', label: `${wholeC.low}–${wholeC.high} °C` },
-  { value: 'plateau', label: 'Plateau close up' },
+  { value: 'plateau', label: say('Plateau close up') },
 ] as const;
 
 interface RunStripProps {
@@ -73,14 +73,14 @@ export function RunStrip(props: RunStripProps) {
       {hasControls && (
         <div className="strip-controls">
           <ChoiceField
-            name="Time shown"
+            name={say('Time shown')}
             isNameHidden
             options={spanOptions}
             value={span}
             onValue={setSpan}
           />
           <ChoiceField
-            name="Temperature shown"
+            name={say('Temperature shown')}
             isNameHidden
             options={heightOptions}
             value={heightChoice}

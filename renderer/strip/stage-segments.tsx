@@ -1,4 +1,4 @@
-import { type StageSpan, stageLabels } from '#shared-core';
+import { type StageSpan, stageLabels, told } from '#shared-core';
 import { stageLooks } from '../design/index.ts';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
@@ -29,7 +29,7 @@ export function StageSegments({ stages, nowS, height }: StageSegmentsProps) {
         const width = frame.xOf(toS ?? nowS) - left;
         if (width < 0.5) return null;
         const look = stageLooks[stage];
-        const name = fittingName(stageLabels[stage], look.shortName, {
+        const name = fittingName(told(stageLabels[stage]), look.shortName, {
           width,
           height,
           letterPx,

@@ -1,4 +1,4 @@
-import type { DrawnPoint, PlateauBand } from '#shared-core';
+import { type DrawnPoint, type PlateauBand, say } from '#shared-core';
 import { useWords } from '../words/index.ts';
 import { type BandNames, bandNames } from './band-names.ts';
 import { type Fan, fanLines, traceLines } from './lines-on-strip.ts';
@@ -29,8 +29,14 @@ export function useBandNames(props: NamesBesideLines): BandNames | null {
       limitY: frame.yOf(limitC),
       azeotropeY: frame.yOf(azeotropeC),
       // What it is goes before where it is: that can be read off the axis.
-      limitTexts: [`${strength} at ${words.quantity(limitC, 1, '°C')}`, strength],
-      azeotropeTexts: [`azeotrope at ${words.quantity(azeotropeC, 1, '°C')}`, 'azeotrope'],
+      limitTexts: [
+        say('{strength} at {limit}', { strength, limit: words.quantity(limitC, 1, '°C') }),
+        strength,
+      ],
+      azeotropeTexts: [
+        say('azeotrope at {azeotrope}', { azeotrope: words.quantity(azeotropeC, 1, '°C') }),
+        say('azeotrope'),
+      ],
     },
     frame,
     measures,

@@ -5,6 +5,7 @@ import {
   boilingDiagram,
   moleFractionFromStrength,
   niceTicks,
+  say,
 } from '#shared-core';
 import type { PlotScale } from '../figures/index.ts';
 import { type Axis, FigureFrame, NumbersTable, PlotPaper, percentAxis } from '../figures/index.ts';
@@ -25,7 +26,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   const highestC = diagram[0]?.temperatureC ?? 100;
   const lowC = Math.floor(lowest.temperatureC - 2);
   const highC = Math.ceil(highestC + 1);
-  const x = percentAxis('ethanol in liquid or vapour, mol %', words.number);
+  const x = percentAxis(say('ethanol in liquid or vapour, mol %'), words.number);
   const y: Axis = {
     low: lowC,
     high: highC,
@@ -43,7 +44,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
   const sentence = boilingSentence(moment, words);
   return (
     <FigureFrame
-      title={`Boiling at ${words.quantity(pressureKPa, 1, 'kPa')}`}
+      title={say('Boiling at {pressure}', { pressure: words.quantity(pressureKPa, 1, 'kPa') })}
       sentence={sentence}
       drawing={
         <PlotPaper x={x} y={y} above={above} description={sentence}>
@@ -57,7 +58,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
                   x={pot.ethanolMoleFraction}
                   y={pot.boilsAtC}
                   shape="pot"
-                  name="pot"
+                  name={say('pot')}
                 />
               )}
               {vapour && headC && (
@@ -66,7 +67,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
                   x={vapour.ethanolMoleFraction}
                   y={headC}
                   shape="head"
-                  name="head"
+                  name={say('head')}
                 />
               )}
             </>
@@ -75,25 +76,25 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
       }
     >
       <NumbersTable
-        title="Pot, head and azeotrope"
+        title={say('Pot, head and azeotrope')}
         rows={[
-          ['Air pressure', words.quantity(pressureKPa, 1, 'kPa')],
+          [say('Air pressure'), words.quantity(pressureKPa, 1, 'kPa')],
           [
-            'Azeotrope',
+            say('Azeotrope'),
             `${words.quantity(lowest.temperatureC, 1, '°C')}, ${words.quantity(100 * lowest.ethanolMoleFraction, 0, 'mol %')}`,
           ],
-          ['Head', headC ? words.range(headC, 1, '°C') : 'no reading'],
+          [say('Head'), headC ? words.range(headC, 1, '°C') : say('no reading')],
           [
-            'Vapour at the head',
-            vapour ? words.range(vapour.strengthAbv, 0, '% vol') : 'no vapour at the bulb',
+            say('Vapour at the head'),
+            vapour ? words.range(vapour.strengthAbv, 0, '% vol') : say('no vapour at the bulb'),
           ],
           [
-            'Pot',
+            say('Pot'),
             pot
               ? `${words.range(pot.strengthAbv, 1, '% vol')}, ${potBasisWords[pot.basis]}`
-              : 'not known',
+              : say('not known'),
           ],
-          ['Pot boils at', pot ? words.range(pot.boilsAtC, 1, '°C') : 'not known'],
+          [say('Pot boils at'), pot ? words.range(pot.boilsAtC, 1, '°C') : say('not known')],
         ]}
       />
     </FigureFrame>
@@ -114,8 +115,8 @@ function BoilingCurves({ diagram, scale }: BoilingCurvesProps) {
       <path d={scale.between(bubble, dew)} fill="url(#texture-band)" />
       <path d={scale.line(bubble)} className="curve" />
       <path d={scale.line(dew)} className="curve" data-dashes="dew" />
-      <CurveName scale={scale} at={named} name="vapour (dew curve)" side="above" />
-      <CurveName scale={scale} at={named} name="liquid (bubble curve)" side="below" />
+      <CurveName scale={scale} at={named} name={say('vapour (dew curve)')} side="above" />
+      <CurveName scale={scale} at={named} name={say('liquid (bubble curve)')} side="below" />
     </g>
   );
 }
@@ -155,7 +156,7 @@ function Azeotrope({ scale, x, y }: { scale: PlotScale; x: number; y: number }) 
         textAnchor="middle"
         className="plot-name"
       >
-        azeotrope
+        {say('azeotrope')}
       </text>
     </g>
   );

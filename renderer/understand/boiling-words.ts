@@ -1,4 +1,4 @@
-import { azeotrope, bubblePoint, strengthFromMoleFraction } from '#shared-core';
+import { azeotrope, bubblePoint, say, strengthFromMoleFraction } from '#shared-core';
 import type { useWords } from '../words/index.ts';
 import type { StillMoment } from './still-moment.ts';
 
@@ -9,25 +9,49 @@ export function boilingSentence(moment: StillMoment, words: Words): string {
   const { pot, vapour, headC, pressureKPa } = moment;
   if (pot === null) {
     const start = vapour ? `${headSentence(moment, words)} ` : '';
-    return `${start}What the pot holds by now is not known: book a volume, or put a probe in the pot.`;
+    return say(
+      '{start}What the pot holds by now is not known: book a volume, or put a probe in the pot.',
+      { start },
+    );
   }
-  const potWords = `the pot, at ${words.range(pot.strengthAbv, 0, '% vol')},`;
-  const boilsWords = `near ${words.quantity(pot.boilsAtC.value, 1, '°C')}`;
+  const strength = words.range(pot.strengthAbv, 0, '% vol');
+  const boils = words.quantity(pot.boilsAtC.value, 1, '°C');
   if (vapour === null || headC === null) {
     const over = bubblePoint({ ethanolMoleFraction: pot.ethanolMoleFraction.value, pressureKPa });
-    const overAbv = strengthFromMoleFraction(over.vapourEthanolMoleFraction);
-    const verb = pot.isBoiling ? 'boils' : 'would boil';
-    return `No vapour bathes the bulb fully; ${potWords} ${verb} ${boilsWords}, and the vapour straight above it is about ${words.number(overAbv, 0)} % vol.`;
+    const overAbv = words.number(strengthFromMoleFraction(over.vapourEthanolMoleFraction), 0);
+    return pot.isBoiling
+      ? say(
+          'No vapour bathes the bulb fully; the pot, at {strength}, boils near {boils}, and the vapour straight above it is about {overAbv} % vol.',
+          { strength, boils, overAbv },
+        )
+      : say(
+          'No vapour bathes the bulb fully; the pot, at {strength}, would boil near {boils}, and the vapour straight above it is about {overAbv} % vol.',
+          { strength, boils, overAbv },
+        );
   }
-  const lift = `${capital(potWords)} boils ${boilsWords}; the vapour at the head condenses at ${words.quantity(headC.value, 1, '°C')} to ${words.range(vapour.strengthAbv, 0, '% vol')}: the column has lifted it that far.`;
+  const lift = say(
+    'The pot, at {strength}, boils near {boils}; the vapour at the head condenses at {head} to {vapour}: the column has lifted it that far.',
+    {
+      strength,
+      boils,
+      head: words.quantity(headC.value, 1, '°C'),
+      vapour: words.range(vapour.strengthAbv, 0, '% vol'),
+    },
+  );
   return isAtAzeotrope(moment)
-    ? `${lift} It cannot be told from the azeotrope, the lowest point of the curves, which no column passes.`
+    ? say(
+        '{lift} It cannot be told from the azeotrope, the lowest point of the curves, which no column passes.',
+        { lift },
+      )
     : lift;
 }
 
 function headSentence({ headC, vapour }: StillMoment, words: Words): string {
   if (headC === null || vapour === null) return '';
-  return `The vapour at the head condenses at ${words.quantity(headC.value, 1, '°C')} to ${words.range(vapour.strengthAbv, 0, '% vol')}.`;
+  return say('The vapour at the head condenses at {head} to {strength}.', {
+    head: words.quantity(headC.value, 1, '°C'),
+    strength: words.range(vapour.strengthAbv, 0, '% vol'),
+  });
 }
 
 /** True when the head's interval reaches the azeotrope. */
@@ -38,11 +62,7 @@ export function isAtAzeotrope({ vapour, pressureKPa }: StillMoment): boolean {
 
 /** Where the pot's numbers come from. */
 export const potBasisWords = {
-  'pot-probe': 'from the probe in the pot',
-  balance: 'from what has come over',
-  'as-charged': 'as charged',
+  'pot-probe': say('from the probe in the pot'),
+  balance: say('from what has come over'),
+  'as-charged': say('as charged'),
 } as const;
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

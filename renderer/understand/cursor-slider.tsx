@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { clockWords } from '../words/index.ts';
 import type { Understanding } from './use-understanding.ts';
@@ -8,20 +9,20 @@ export function CursorSlider({ understanding }: { readonly understanding: Unders
   return (
     <div className="cursor-slider">
       <label>
-        <span className="field-name">Cursor</span>
+        <span className="field-name">{say('Cursor')}</span>
         <input
           type="range"
           min={0}
           max={Math.max(1, Math.floor(latestS))}
           step={5}
           value={Math.floor(timeS)}
-          aria-valuetext={`${clockWords(timeS)} in the run`}
+          aria-valuetext={say('{time} in the run', { time: clockWords(timeS) })}
           onChange={({ target }) => setTimeS(Number(target.value))}
         />
       </label>
       <output className="number">{clockWords(timeS)}</output>
       <Button disabled={isFollowing} onClick={follow}>
-        {isFollowing ? 'Follows the run' : 'Follow the run'}
+        {isFollowing ? say('Follows the run') : say('Follow the run')}
       </Button>
     </div>
   );

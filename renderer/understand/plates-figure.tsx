@@ -5,6 +5,7 @@ import {
   equilibriumCurve,
   type PlateDiagram,
   plateDiagram,
+  say,
 } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import type { PlotScale } from '../figures/index.ts';
@@ -43,18 +44,18 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
       : null;
   const sentence = diagram ? platesSentence(diagram, drawnReflux, words) : missingSentence(moment);
   const options = [
-    ...(reflux ? [{ value: 'present' as const, label: 'As estimated' }] : []),
+    ...(reflux ? [{ value: 'present' as const, label: say('As estimated') }] : []),
     ...(['1', '3', '10'] as const).map((value) => ({ value, label: value })),
-    { value: 'total' as const, label: 'All back' },
+    { value: 'total' as const, label: say('All back') },
   ];
   return (
     <FigureFrame
-      title="Plates between pot and head"
+      title={say('Plates between pot and head')}
       sentence={sentence}
       drawing={
         <PlotPaper
-          x={percentAxis('ethanol in the liquid, mol %', words.number)}
-          y={percentAxis('ethanol in the vapour, mol %', words.number)}
+          x={percentAxis(say('ethanol in the liquid, mol %'), words.number)}
+          y={percentAxis(say('ethanol in the vapour, mol %'), words.number)}
           description={sentence}
         >
           {(scale) => (
@@ -67,39 +68,40 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
       }
     >
       <ChoiceField
-        name="Liquid going back per distillate"
+        name={say('Liquid going back per distillate')}
         options={options}
         value={choice}
         onValue={setChosen}
       />
       {!reflux && vapour && (
         <p className="small soft">
-          The present reflux is not known: it takes booked volumes, and the column’s heat loss or
-          the heater’s power in Prepare.
+          {say(
+            'The present reflux is not known: it takes booked volumes, and the column’s heat loss or the heater’s power in Prepare.',
+          )}
         </p>
       )}
       <NumbersTable
-        title="Plates and reflux"
+        title={say('Plates and reflux')}
         rows={[
           [
-            'Present reflux ratio',
-            reflux ? words.range(reflux.refluxRatio, 1, 'mol/mol') : 'not known',
+            say('Present reflux ratio'),
+            reflux ? words.range(reflux.refluxRatio, 1, 'mol/mol') : say('not known'),
           ],
           [
-            'Drawn for',
+            say('Drawn for'),
             Number.isFinite(drawnReflux.value)
               ? words.range(drawnReflux, 1, 'mol/mol')
-              : 'all going back',
+              : say('all going back'),
           ],
           [
-            'Least reflux that would do',
+            say('Least reflux that would do'),
             diagram?.minimumReflux != null
               ? words.quantity(diagram.minimumReflux, 1, 'mol/mol')
-              : 'none',
+              : say('none'),
           ],
           [
-            'Theoretical plates, pot counted',
-            (diagram && stageWords(diagram.stages)) ?? 'none would do',
+            say('Theoretical plates, pot counted'),
+            (diagram && stageWords(diagram.stages)) ?? say('none would do'),
           ],
         ]}
       />
@@ -112,10 +114,10 @@ function exactly(value: number): Estimate {
 }
 
 function missingSentence({ vapour, pot }: StillMoment): string {
-  if (vapour === null) return 'The steps are drawn once vapour bathes the bulb.';
+  if (vapour === null) return say('The steps are drawn once vapour bathes the bulb.');
   if (pot === null)
-    return 'The steps need the pot’s strength: book a volume, or put a probe in the pot.';
-  return 'The vapour at the head is no richer than the pot: there is nothing to step off.';
+    return say('The steps need the pot’s strength: book a volume, or put a probe in the pot.');
+  return say('The vapour at the head is no richer than the pot: there is nothing to step off.');
 }
 
 interface EquilibriumLinesProps {
@@ -145,7 +147,7 @@ function EquilibriumLines({ equilibrium, scale }: EquilibriumLinesProps) {
         textAnchor="middle"
         className="plot-name"
       >
-        equilibrium
+        {say('equilibrium')}
       </text>
     </g>
   );
@@ -161,8 +163,8 @@ function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
   const { xOf, yOf, top, bottom, textPx } = scale;
   const [low, high] = diagram.operatingLine;
   const ends = [
-    { name: 'pot', interval: pot?.ethanolMoleFraction },
-    { name: 'head', interval: vapour?.ethanolMoleFraction },
+    { name: say('pot'), interval: pot?.ethanolMoleFraction },
+    { name: say('head'), interval: vapour?.ethanolMoleFraction },
   ];
   return (
     <g>

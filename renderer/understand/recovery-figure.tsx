@@ -1,4 +1,4 @@
-import type { RunSettings } from '#shared-core';
+import { type RunSettings, say } from '#shared-core';
 import { FigureFrame, NumbersTable, StrengthAgainstShare } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import type { StillMoment } from './still-moment.ts';
@@ -19,13 +19,21 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
   };
   const sentence =
     now && percent
-      ? `Up to the last booking ${words.range(percent, 0, '%')} of the charge’s ethanol has come over, at ${words.range(now.meanStrengthAbv, 0, '% vol')} on average: going on adds ethanol and takes away strength.`
-      : 'Nothing is booked yet: book a volume in the receiver, and this curve shows how much of the ethanol has come over, and how strong it is.';
+      ? say(
+          'Up to the last booking {percent} of the charge’s ethanol has come over, at {meanStrength} on average: going on adds ethanol and takes away strength.',
+          {
+            percent: words.range(percent, 0, '%'),
+            meanStrength: words.range(now.meanStrengthAbv, 0, '% vol'),
+          },
+        )
+      : say(
+          'Nothing is booked yet: book a volume in the receiver, and this curve shows how much of the ethanol has come over, and how strong it is.',
+        );
   const leastMeanAbv =
     settings.stop.kind === 'purity-against-recovery' ? settings.stop.leastMeanStrengthAbv : null;
   return (
     <FigureFrame
-      title="Strength against recovery so far"
+      title={say('Strength against recovery so far')}
       sentence={sentence}
       drawing={
         <StrengthAgainstShare
@@ -40,16 +48,19 @@ export function RecoveryFigure({ moment, settings }: RecoveryFigureProps) {
       }
     >
       <NumbersTable
-        title="Collected so far"
+        title={say('Collected so far')}
         rows={[
-          ['Booked', now ? words.quantity(now.volumeMl, 1, 'mL') : 'nothing'],
-          ['Mean strength', now ? words.range(now.meanStrengthAbv, 0, '% vol') : 'not known'],
-          ['Share of the ethanol', percent ? words.range(percent, 0, '%') : 'not known'],
+          [say('Booked'), now ? words.quantity(now.volumeMl, 1, 'mL') : say('nothing')],
           [
-            'Drip rate',
+            say('Mean strength'),
+            now ? words.range(now.meanStrengthAbv, 0, '% vol') : say('not known'),
+          ],
+          [say('Share of the ethanol'), percent ? words.range(percent, 0, '%') : say('not known')],
+          [
+            say('Drip rate'),
             moment.dripRateMlPerMin
               ? words.range(moment.dripRateMlPerMin, 1, 'mL/min')
-              : 'not known',
+              : say('not known'),
           ],
         ]}
       />

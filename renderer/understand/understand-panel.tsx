@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { say } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { BoilingFigure } from './boiling-figure.tsx';
 import { CursorSlider } from './cursor-slider.tsx';
@@ -16,14 +17,14 @@ interface UnderstandPanelProps {
 export function UnderstandPanel({ view, understanding }: UnderstandPanelProps) {
   const { isOpen, setOpen } = understanding;
   return (
-    <section className="understand" aria-label="Understand" data-open={isOpen}>
+    <section className="understand" aria-label={say('Understand')} data-open={isOpen}>
       <button
         type="button"
         className="understand-toggle"
         aria-expanded={isOpen}
         onClick={() => setOpen(!isOpen)}
       >
-        Understand this moment
+        {say('Understand this moment')}
       </button>
       {isOpen && <Figures view={view} understanding={understanding} />}
     </section>

@@ -1,4 +1,4 @@
-import { type Mark, type Snapshot, stageLabels } from '#shared-core';
+import { type Mark, type Snapshot, say, stageLabels, told } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { clockWords, useWords } from '../words/index.ts';
 import type { Liveness } from './liveness.ts';
@@ -22,19 +22,24 @@ export function Announcer({ view, liveness, hasAlerts }: AnnouncerProps) {
   const noted = marks.findLast(isOfTheBench);
   return (
     <>
-      <div className="unseen" role="status" aria-label="What to do">
+      <div className="unseen" role="status" aria-label={say('What to do')}>
         {liveness === 'live' && snapshot && !(hasAlerts && isSaidByPrompt(snapshot)) && (
-          <p>{snapshot.act === null ? 'Keep watching the glass.' : words.said(snapshot.act)}</p>
+          <p>
+            {snapshot.act === null ? say('Keep watching the glass.') : words.said(snapshot.act)}
+          </p>
         )}
       </div>
       <div className="unseen" role="status">
-        {snapshot && <p>{stageLabels[snapshot.stage.stage]}</p>}
-        {event && <p>{event.because}</p>}
+        {snapshot && <p>{told(stageLabels[snapshot.stage.stage])}</p>}
+        {event && <p>{words.said(event.because)}</p>}
       </div>
-      <div className="unseen" role="status" aria-label="Noted">
+      <div className="unseen" role="status" aria-label={say('Noted')}>
         {noted && (
           <p>
-            Noted {clockWords(noted.timeS)}: {words.mark(noted.mark)}
+            {say('Noted {time}: {mark}', {
+              time: clockWords(noted.timeS),
+              mark: words.mark(noted.mark),
+            })}
           </p>
         )}
       </div>

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { stageLabels } from '#shared-core';
+import { say, stageLabels, told } from '#shared-core';
 import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
 import { useBoxSize } from '../figures/index.ts';
@@ -67,12 +67,12 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
       />
       <div className="classroom-foot">
         {liveness === 'live' && <Countdown snapshot={snapshot} />}
-        <p>{snapshot ? stageLabels[snapshot.stage.stage] : 'Waiting for the probe'}</p>
+        <p>{snapshot ? told(stageLabels[snapshot.stage.stage]) : say('Waiting for the probe')}</p>
         <CautionsButton />
         {/* It opened by itself, and only a press may ask for the whole screen. */}
-        {onlyWatches && <Button onClick={fullScreenIfAllowed}>Full screen</Button>}
+        {onlyWatches && <Button onClick={fullScreenIfAllowed}>{say('Full screen')}</Button>}
         <Button ref={closeButton} onClick={onClose}>
-          Leave
+          {say('Leave')}
         </Button>
       </div>
       <Announcer view={view} liveness={liveness} hasAlerts={mayAnswer} />

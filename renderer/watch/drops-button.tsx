@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useMarkKeys } from '../parts/index.ts';
 import { type DropTaps, dropsMark, longestPauseMs, tapped } from './drops-counter.ts';
@@ -42,11 +42,13 @@ export function DropsButton({ canAct, showKey, onCounted }: DropsButtonProps) {
           d
         </span>
       )}
-      {mark ? `${Math.round((60 * mark.count) / mark.overS)} drops/min` : dropsWords(taps)}
+      {mark
+        ? say('{drops} drops/min', { drops: Math.round((60 * mark.count) / mark.overS) })
+        : dropsWords(taps)}
     </Button>
   );
 }
 
 function dropsWords(taps: DropTaps | null): string {
-  return taps === null ? 'Drops' : `${taps.count + 1} …`;
+  return taps === null ? say('Drops') : `${taps.count + 1} …`;
 }

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type Snapshot, type StageCall, stageLabels } from '#shared-core';
+import { type Snapshot, type StageCall, say, stageLabels, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import { probeScaleWords, useWords } from '../words/index.ts';
 import { Why } from './why.tsx';
@@ -22,22 +22,24 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
     <dl className="findings" data-passed={isPassed}>
       {isPassed && (
         <div>
-          <dt>Not now</dt>
-          <dd className="number">This was thought at {words.clock(timeS)}.</dd>
+          <dt>{say('Not now')}</dt>
+          <dd className="number">
+            {say('This was thought at {time}.', { time: words.clock(timeS) })}
+          </dd>
         </div>
       )}
       <div>
-        <dt>Stage</dt>
+        <dt>{say('Stage')}</dt>
         <dd>
-          <strong>{stageLabels[stage.stage]}</strong>
+          <strong>{told(stageLabels[stage.stage])}</strong>
           <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
-          <Why of="Stage" because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
+          <Why of={say('Stage')} because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
         </dd>
       </div>
       {vapour && (
         <div>
-          <dt>Vapour at the head</dt>
+          <dt>{say('Vapour at the head')}</dt>
           <dd>
             {vapour.alcoholByVolume ? (
               <strong className="number">{words.range(vapour.alcoholByVolume, 0, '% vol')}</strong>
@@ -50,18 +52,18 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
                 {words.range(vapour.ethanolMassPercent, 0, '% mass')}
               </span>
             )}
-            <Why of="Vapour at the head" because={vapour.explanation} />
+            <Why of={say('Vapour at the head')} because={vapour.explanation} />
           </dd>
         </div>
       )}
       {ahead}
       {scale && (
         <div>
-          <dt>This probe</dt>
+          <dt>{say('This probe')}</dt>
           <dd>
             <strong className="number">{scale.finding}</strong>
             <span className="soft number"> {scale.range}</span>
-            <Why of="This probe" because={scale.because} />
+            <Why of={say('This probe')} because={scale.because} />
           </dd>
         </div>
       )}
@@ -70,26 +72,26 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
 }
 
 const conditionWords = {
-  'vapour-receded': 'The vapour has drawn back from the bulb.',
-  surging: 'The head is surging.',
-  'total-reflux': 'All vapour runs back: nothing is being collected.',
-  'probe-suspect': 'The probe is in doubt, so the stage is held.',
+  'vapour-receded': say('The vapour has drawn back from the bulb.'),
+  surging: say('The head is surging.'),
+  'total-reflux': say('All vapour runs back: nothing is being collected.'),
+  'probe-suspect': say('The probe is in doubt, so the stage is held.'),
 } as const;
 
 const vapourWords = {
-  unsettled: 'Not settled yet',
-  'below-azeotrope': 'Below the azeotrope',
-  'ethanol-water': 'Ethanol and water',
-  'above-water': 'Above boiling water',
+  unsettled: say('Not settled yet'),
+  'below-azeotrope': say('Below the azeotrope'),
+  'ethanol-water': say('Ethanol and water'),
+  'above-water': say('Above boiling water'),
 } as const;
 
 /** Doubts alone, in words and tens of percent: more digits would promise too much. */
 function likelihoodWords({ probability, condition }: StageCall): string {
   // A stage that is only held says nothing of how likely it is.
-  if (condition === 'probe-suspect') return '· held';
+  if (condition === 'probe-suspect') return `· ${say('held')}`;
 
   if (probability >= 0.99) return '';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
-  if (probability < 0.5) return '· perhaps over';
-  return `· ${Math.min(95, Math.round(probability * 20) * 5)} % likely`;
+  if (probability < 0.5) return `· ${say('perhaps over')}`;
+  return `· ${say('{percent} % likely', { percent: Math.min(95, Math.round(probability * 20) * 5) })}`;
 }

@@ -1,4 +1,4 @@
-import { type AlarmView, alarmTitles } from '#shared-core';
+import { type AlarmView, alarmTitles, say, told } from '#shared-core';
 import { useWindowParts } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
@@ -24,7 +24,9 @@ export function FoldedPrompt({ alarm, nowS, canAct }: FoldedPromptProps) {
     >
       <details>
         <summary className="prompt-line">
-          <h2 className="prompt-act">Also: {alarmTitles[alarm.alarm]}</h2>
+          <h2 className="prompt-act">
+            {say('Also: {title}', { title: told(alarmTitles[alarm.alarm]) })}
+          </h2>
         </summary>
         <p className="prompt-because">
           <strong>{words.said(alarm.act)}</strong>

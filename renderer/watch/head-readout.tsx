@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { durationWords, useWords } from '../words/index.ts';
 import type { ShownHead } from './head-now.ts';
 import type { Liveness } from './liveness.ts';
@@ -15,16 +16,16 @@ export function HeadReadout({ head, liveness }: HeadReadoutProps) {
   if (head === null) {
     return (
       <div className="head-readout">
-        <p className="head-name">Still head</p>
+        <p className="head-name">{say('Still head')}</p>
         <p className="head-value number">–</p>
-        <p className="head-note">no reading yet</p>
+        <p className="head-note">{say('no reading yet')}</p>
       </div>
     );
   }
   const isStale = liveness === 'cut-off' || (liveness !== 'ended' && head.ageS > staleS);
   return (
     <div className="head-readout" data-stale={isStale} data-liveness={liveness}>
-      <p className="head-name">Still head</p>
+      <p className="head-name">{say('Still head')}</p>
       <p className="head-value number">
         {words.number(head.temperatureC, 1)}
         <span className="head-unit">°C</span>
@@ -39,11 +40,11 @@ function noteWords(
   liveness: Liveness,
   words: ReturnType<typeof useWords>,
 ): string {
-  if (liveness === 'cut-off') return 'not the present value';
-  if (liveness === 'ended') return 'last reading of the run';
-  if (head.ageS > staleS) return `last heard ${durationWords(head.ageS)} ago`;
+  if (liveness === 'cut-off') return say('not the present value');
+  if (liveness === 'ended') return say('last reading of the run');
+  if (head.ageS > staleS) return say('last heard {age} ago', { age: durationWords(head.ageS) });
   const { expandedUncertaintyK } = head;
-  if (expandedUncertaintyK === null) return 'as the probe sends it; nothing judges it';
+  if (expandedUncertaintyK === null) return say('as the probe sends it; nothing judges it');
   return `± ${words.number(expandedUncertaintyK, 1)} K${rateWords(head.rateKPerMin, expandedUncertaintyK, words)}`;
 }
 
@@ -56,7 +57,7 @@ function rateWords(
   words: ReturnType<typeof useWords>,
 ): string {
   if (rateKPerMin === null || expandedUncertaintyK > mostDoubtK) return '';
-  if (Math.abs(rateKPerMin) < 0.05) return ' · steady';
-  const direction = rateKPerMin > 0 ? 'rising' : 'falling';
-  return ` · ${direction} ${words.number(Math.abs(rateKPerMin), 1)} K/min`;
+  if (Math.abs(rateKPerMin) < 0.05) return ` · ${say('steady')}`;
+  const rate = `${words.number(Math.abs(rateKPerMin), 1)} K/min`;
+  return ` · ${rateKPerMin > 0 ? say('rising {rate}', { rate }) : say('falling {rate}', { rate })}`;
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { MeasureDialog } from '../measure/index.ts';
 import { useBench, useMarkKeys, usePreferences, useWindowParts } from '../parts/index.ts';
@@ -44,18 +44,18 @@ export function MarkBar({ view }: { readonly view: RunView }) {
     if (last) void commands.mark({ type: 'mark-withdrawn', withdrawnMarkId: last.markId });
   };
   const heatActs: readonly MarkAct[] = [
-    { key: 'h', name: 'Heat on', isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
+    { key: 'h', name: say('Heat on'), isNow: heat === 'on', run: () => mark({ type: 'heat-on' }) },
     {
       key: 'e',
-      name: 'eased',
-      beginOfName: 'Heat',
+      name: say('eased'),
+      beginOfName: say('Heat'),
       isNow: heat === 'eased',
       run: () => mark({ type: 'heat-eased' }),
     },
     {
       key: 'o',
-      name: 'off',
-      beginOfName: 'Heat',
+      name: say('off'),
+      beginOfName: say('Heat'),
       isNow: heat === 'off',
       run: () => void takeHeatOff(commands, alarms),
     },
@@ -63,20 +63,20 @@ export function MarkBar({ view }: { readonly view: RunView }) {
   const otherActs: readonly MarkAct[] = [
     {
       key: 'r',
-      name: 'Receiver',
-      restOfName: 'changed',
+      name: say('Receiver'),
+      restOfName: say('changed'),
       run: () => setDialog('receiver-changed'),
     },
-    { key: 'v', name: 'Volume', run: () => setDialog('volume-read') },
-    { key: 'm', name: 'Measured', run: () => setDialog('measured') },
-    { key: 'n', name: 'Note', isNow: isNoting, run: () => setNoting(true) },
-    { key: 'a', name: 'At the still', run: () => void answerAttention() },
+    { key: 'v', name: say('Volume'), run: () => setDialog('volume-read') },
+    { key: 'm', name: say('Measured'), run: () => setDialog('measured') },
+    { key: 'n', name: say('Note'), isNow: isNoting, run: () => setNoting(true) },
+    { key: 'a', name: say('At the still'), run: () => void answerAttention() },
   ];
   const isListening = canAct && dialog === null && showKey;
   useMarkKeys(isListening ? [...heatActs, ...otherActs, { key: 'u', run: undo }] : []);
 
   return (
-    <section className="mark-bar" aria-label="Marks">
+    <section className="mark-bar" aria-label={say('Marks')}>
       <div className="heat-marks">
         {heatActs.map((act) => (
           <MarkButton key={act.key} act={act} canAct={canAct} showKey={showKey} />
@@ -101,7 +101,9 @@ export function MarkBar({ view }: { readonly view: RunView }) {
             u
           </span>
         )}
-        {last ? `Undo “${shortened(words.mark(last.mark), undoLetters)}”` : 'Undo'}
+        {last
+          ? say('Undo “{mark}”', { mark: shortened(words.mark(last.mark), undoLetters) })
+          : say('Undo')}
       </Button>
       {dialog === 'measured' && (
         <MeasureDialog

@@ -1,7 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { useStore } from 'zustand';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
+import { Say } from '../words/index.ts';
 
 interface NoteDrawerProps {
   readonly canAct: boolean;
@@ -38,7 +40,7 @@ export function NoteDrawer({ canAct, onClose }: NoteDrawerProps) {
   return (
     <form
       className="note-drawer"
-      aria-label="Note"
+      aria-label={say('Note')}
       onSubmit={(event) => {
         event.preventDefault();
         void keep();
@@ -48,7 +50,10 @@ export function NoteDrawer({ canAct, onClose }: NoteDrawerProps) {
       }}
     >
       <label className="field-name" htmlFor={id}>
-        What did you see or do? <span className="soft">Enter keeps it.</span>
+        <Say
+          sentence={'What did you see or do? <span>Enter keeps it.</span>'}
+          parts={{ span: (words) => <span className="soft">{words}</span> }}
+        />
       </label>
       <textarea
         id={id}
@@ -67,9 +72,9 @@ export function NoteDrawer({ canAct, onClose }: NoteDrawerProps) {
       />
       <div className="note-drawer-acts">
         <button type="submit" className="button" data-weight="main" disabled={!canKeep}>
-          Keep note
+          {say('Keep note')}
         </button>
-        <Button onClick={onClose}>Later</Button>
+        <Button onClick={onClose}>{say('Later')}</Button>
       </div>
     </form>
   );

@@ -4,6 +4,7 @@ import {
   alarmCatalogue,
   type MarkBody,
   promptAsideForS,
+  say,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../parts/index.ts';
@@ -11,7 +12,7 @@ import { durationWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
 
 /** The button says how long, from the number that is sent. */
-const notYet = `Not for ${durationWords(promptAsideForS)}`;
+const notYet = say('Not for {time}', { time: durationWords(promptAsideForS) });
 
 interface PromptButtonsProps {
   readonly alarm: AlarmView;
@@ -38,23 +39,23 @@ export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProp
       {hasHeatOff && (
         <Button
           weight="act"
-          aria-label={`Heat is off: ${act}`}
+          aria-label={say('Heat is off: {act}', { act })}
           onClick={() => void did({ type: 'heat-off' })}
         >
-          Heat is off
+          {say('Heat is off')}
         </Button>
       )}
       {alarm === 'attention' && state === 'unacknowledged' ? (
         <Button weight="act" onClick={() => void did({ type: 'attention-answered' })}>
-          I am at the still
+          {say('I am at the still')}
         </Button>
       ) : (
         <Button
           weight={state === 'unacknowledged' && !hasHeatOff ? 'act' : 'plain'}
-          aria-label={`Acknowledge: ${act}`}
+          aria-label={say('Acknowledge: {act}', { act })}
           onClick={() => void answer(commands.acknowledge)}
         >
-          Acknowledge
+          {say('Acknowledge')}
         </Button>
       )}
       {state === 'unacknowledged' && mayWait && (

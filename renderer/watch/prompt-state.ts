@@ -1,4 +1,4 @@
-import type { AlarmView } from '#shared-core';
+import { type AlarmView, say } from '#shared-core';
 import { clockWords, durationWords } from '../words/index.ts';
 
 /** How a prompt stands. One that waits leads on to its reason, which is that of the call whatever the head reads by now. */
@@ -7,14 +7,19 @@ export function promptStateWords(alarm: AlarmView, nowS: number): string {
   const raised = clockWords(raisedS);
   switch (state) {
     case 'unacknowledged':
-      return `${priority === 'high' ? 'Act now' : 'Please act'}. Called at ${raised}, when this was so:`;
+      return priority === 'high'
+        ? say('Act now. Called at {raised}, when this was so:', { raised })
+        : say('Please act. Called at {raised}, when this was so:', { raised });
     case 'acknowledged':
-      return `Acknowledged, still so · ${raised}`;
+      return say('Acknowledged, still so · {raised}', { raised });
     case 'returned-unacknowledged':
-      return `Over, not acknowledged · ${raised}`;
+      return say('Over, not acknowledged · {raised}', { raised });
     case 'shelved':
-      return `Put aside, back in ${durationWords(Math.max(0, (shelvedUntilS ?? nowS) - nowS))} · ${raised}`;
+      return say('Put aside, back in {time} · {raised}', {
+        time: durationWords(Math.max(0, (shelvedUntilS ?? nowS) - nowS)),
+        raised,
+      });
     case 'normal':
-      return `Over · ${raised}`;
+      return say('Over · {raised}', { raised });
   }
 }

@@ -1,4 +1,4 @@
-import type { AlarmView } from '#shared-core';
+import { type AlarmView, say } from '#shared-core';
 import { useWindowParts } from '../parts/index.ts';
 import { clockWords, useWords } from '../words/index.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
@@ -36,19 +36,25 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       {isOpen && stateLine}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
-        <summary aria-label={`${isOpen ? 'What if not?' : 'Why?'} ${act}`}>
-          {isOpen ? 'What if not?' : 'Why?'}
+        <summary aria-label={`${isOpen ? say('What if not?') : say('Why?')} ${act}`}>
+          {isOpen ? say('What if not?') : say('Why?')}
         </summary>
         {!isOpen && (
           <p>
-            At {clockWords(alarm.raisedS)} this was so: {words.said(alarm.because)}
+            {say('At {raised} this was so: {because}', {
+              raised: clockWords(alarm.raisedS),
+              because: words.said(alarm.because),
+            })}
           </p>
         )}
         <p>{words.said(called.consequence)}</p>
         <p className="soft">{words.said(called.wouldChangeIf)}</p>
         {also && (
           <p className="soft number">
-            First called at {clockWords(alarm.raisedS)}: {words.said(alarm.because)}
+            {say('First called at {raised}: {because}', {
+              raised: clockWords(alarm.raisedS),
+              because: words.said(alarm.because),
+            })}
           </p>
         )}
       </details>

@@ -1,4 +1,4 @@
-import { type AlarmView, mostUrgentFirst } from '#shared-core';
+import { type AlarmView, mostUrgentFirst, say } from '#shared-core';
 import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { FoldedPrompt } from './folded-prompt.tsx';
@@ -28,9 +28,9 @@ export function Prompts({ alarms, nowS, isLive, isOver = false, isCalm }: Prompt
   const others = standing.slice(1).filter((alarm) => alarm !== also);
   if (first === undefined && !isCalm) return null;
   return (
-    <section className="prompts" aria-label="Prompts">
+    <section className="prompts" aria-label={say('Prompts')}>
       {first === undefined ? (
-        <p className="prompts-none soft">Keep watching the glass.</p>
+        <p className="prompts-none soft">{say('Keep watching the glass.')}</p>
       ) : (
         <ol>
           <li key={first.alarm}>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { exportRun } from '../exchange/index.ts';
 import { goTo, useBench, usePreferences, useWindowParts } from '../parts/index.ts';
@@ -21,20 +22,22 @@ export function RunEnded({ runId, progress, onBooks }: RunEndedProps) {
   const isReady = progress.step === 'ready';
   return (
     <div className="watch-ended">
-      <p>The run is in the library.</p>
+      <p>{say('The run is in the library.')}</p>
       {!onlyWatches && (
         <>
           <Button disabled={!isReady} onClick={() => setNaming(true)}>
-            Name it …
+            {say('Name it …')}
           </Button>
           <Button disabled={!isReady} onClick={onBooks}>
-            Books
+            {say('Books')}
           </Button>
-          <Button onClick={() => void exportRun(service, bench, runId, format)}>Export CSV</Button>
+          <Button onClick={() => void exportRun(service, bench, runId, format)}>
+            {say('Export CSV')}
+          </Button>
         </>
       )}
       <Button weight="main" onClick={() => goTo('look-back')}>
-        Look back
+        {say('Look back')}
       </Button>
       {isNaming && isReady && (
         <RenameDialog run={progress.summary} onClose={() => setNaming(false)} />

@@ -1,4 +1,4 @@
-import type { Snapshot } from '#shared-core';
+import { type Snapshot, say } from '#shared-core';
 import { clockWords, useWords } from '../words/index.ts';
 import type { Liveness } from './liveness.ts';
 
@@ -29,27 +29,29 @@ export function Sentence(props: SentenceProps) {
 function whatToSay({ snapshot, liveness, endedS }: SentenceProps): Said {
   if (liveness === 'cut-off') {
     return {
-      act: 'Go by the thermometer in the still head.',
-      sentence: 'This window has lost its connection and shows what it heard last.',
+      act: say('Go by the thermometer in the still head.'),
+      sentence: say('This window has lost its connection and shows what it heard last.'),
       tone: 'urgent',
     };
   }
   if (liveness === 'unjudged') {
     return {
-      act: 'Go by the thermometer in the still head.',
-      sentence: 'The temperature is what the probe sends; nobody judges it here.',
+      act: say('Go by the thermometer in the still head.'),
+      sentence: say('The temperature is what the probe sends; nobody judges it here.'),
       tone: 'urgent',
     };
   }
   if (liveness === 'ended' && endedS !== null) {
     return {
       act: null,
-      sentence: `This run ended at ${clockWords(endedS)}. Nothing is watched any more.`,
+      sentence: say('This run ended at {ended}. Nothing is watched any more.', {
+        ended: clockWords(endedS),
+      }),
       tone: 'calm',
     };
   }
   if (snapshot === null) {
-    return { act: null, sentence: 'Waiting for the first reading of the head.', tone: 'calm' };
+    return { act: null, sentence: say('Waiting for the first reading of the head.'), tone: 'calm' };
   }
   return { act: snapshot.act, sentence: snapshot.sentence, tone: toneOf(snapshot) };
 }

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import type { RunView } from '../stores/index.ts';
@@ -11,18 +12,21 @@ export function StopDialog({ view, onClose }: StopDialogProps) {
   const { commands } = useWindowParts();
   const isHeatOff = view.snapshot?.heat === 'off';
   return (
-    <Dialog title="Stop recording?" onClose={onClose}>
+    <Dialog title={say('Stop recording?')} onClose={onClose}>
       <p>
-        Prompts end with the recording. The run stays in the library, where it can be replayed and
-        exported.
+        {say(
+          'Prompts end with the recording. The run stays in the library, where it can be replayed and exported.',
+        )}
       </p>
       {!isHeatOff && (
         <p className="warning">
-          No “Heat off” was marked. This program does not control the heat: is it off at the still?
+          {say(
+            'No “Heat off” was marked. This program does not control the heat: is it off at the still?',
+          )}
         </p>
       )}
       <div className="dialog-acts">
-        <Button onClick={onClose}>Go on recording</Button>
+        <Button onClick={onClose}>{say('Go on recording')}</Button>
         <Button
           weight="act"
           onClick={() => {
@@ -30,7 +34,7 @@ export function StopDialog({ view, onClose }: StopDialogProps) {
             void commands.stop();
           }}
         >
-          Stop recording
+          {say('Stop recording')}
         </Button>
       </div>
     </Dialog>

@@ -1,4 +1,4 @@
-import { type AlarmView, mostUrgentFirst } from '#shared-core';
+import { type AlarmView, mostUrgentFirst, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, useLiveView, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -31,17 +31,17 @@ export function UrgentBar({ toWatch }: UrgentBarProps) {
       <p>
         <strong>{words.said(first.act)}</strong>{' '}
         <span className="number">
-          Called at {clockWords(first.raisedS)}
-          {others > 0 && `, and ${others} more`}.
+          {say('Called at {raised}', { raised: clockWords(first.raisedS) })}
+          {others > 0 && say(', and {others} more', { others })}.
         </span>
       </p>
       <div className="urgent-bar-acts">
         {canAct && waiting.some(({ alarm }) => asksForHeatOff(alarm)) && (
           <Button weight="act" onClick={() => void takeHeatOff(commands, alarms)}>
-            Heat is off
+            {say('Heat is off')}
           </Button>
         )}
-        {toWatch && <Button onClick={toWatch}>Go to Watch</Button>}
+        {toWatch && <Button onClick={toWatch}>{say('Go to Watch')}</Button>}
       </div>
     </div>
   );

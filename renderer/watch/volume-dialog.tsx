@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { MarkBody } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Button, Dialog, NumberField } from '../design/index.ts';
 import {
   beyondChargeWords,
@@ -17,14 +17,14 @@ interface VolumeDialogProps {
 
 const words = {
   'receiver-changed': {
-    title: 'Receiver changed',
-    field: 'Volume in the receiver you took away (may stay empty)',
-    act: 'Mark the change',
+    title: say('Receiver changed'),
+    field: say('Volume in the receiver you took away (may stay empty)'),
+    act: say('Mark the change'),
   },
   'volume-read': {
-    title: 'Volume read',
-    field: 'Volume in the receiver now',
-    act: 'Mark the volume',
+    title: say('Volume read'),
+    field: say('Volume in the receiver now'),
+    act: say('Mark the volume'),
   },
 } as const;
 
@@ -38,7 +38,7 @@ export function VolumeDialog({ kind, chargeMl, onMark, onClose }: VolumeDialogPr
     const isEmpty = text.trim() === '';
     if (isEmpty && kind === 'receiver-changed') return onMark({ type: kind, volumeMl: null });
     if (volumeMl === null || volumeMl < 0 || volumeMl > 100_000) {
-      return setProblem('A number of millilitres, 0 or more.');
+      return setProblem(say('A number of millilitres, 0 or more.'));
     }
     if (volumeMl > chargeMl && doubted !== text) {
       setDoubted(text);
@@ -62,7 +62,7 @@ export function VolumeDialog({ kind, chargeMl, onMark, onClose }: VolumeDialogPr
           problem={problem}
         />
         <div className="dialog-acts">
-          <Button onClick={onClose}>Cancel</Button>
+          <Button onClick={onClose}>{say('Cancel')}</Button>
           <button type="submit" className="button" data-weight="main">
             {words[kind].act}
           </button>

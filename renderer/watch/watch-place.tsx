@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useRef, useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { ForTheClass } from '../lesson-script/index.ts';
 import { goTo, useBench, useLiveView } from '../parts/index.ts';
@@ -41,7 +42,7 @@ export function WatchPlace() {
   };
   const classroomButton = (
     <Button ref={focusComingBack} onClick={openClassroom}>
-      Classroom view
+      {say('Classroom view')}
     </Button>
   );
   if (view === null) {
@@ -64,12 +65,12 @@ export function WatchPlace() {
         aside={view.snapshot && <ForTheClass stage={view.snapshot.stage.stage} />}
       />
       <div className="watch-foot">
-        {onlyWatches && <p className="watch-ended">This window only shows the run.</p>}
+        {onlyWatches && <p className="watch-ended">{say('This window only shows the run.')}</p>}
         {!onlyWatches && <MarkBar view={view} />}
         <div className="watch-foot-end">
           {!onlyWatches && (
             <Button disabled={!canAct} onClick={() => setStopping(true)}>
-              Stop …
+              {say('Stop …')}
             </Button>
           )}
         </div>
@@ -83,10 +84,10 @@ export function WatchPlace() {
 function Opening({ isUnderWay }: { readonly isUnderWay: boolean }) {
   return (
     <main className="place" id="place">
-      <h1>{isUnderWay ? 'Opening the run under way …' : 'Looking for a run …'}</h1>
+      <h1>{isUnderWay ? say('Opening the run under way …') : say('Looking for a run …')}</h1>
       {isUnderWay && (
         <p className="place-lead">
-          It goes on being recorded. Keep your eyes on the still until it is shown here.
+          {say('It goes on being recorded. Keep your eyes on the still until it is shown here.')}
         </p>
       )}
     </main>
@@ -97,8 +98,8 @@ function Opening({ isUnderWay }: { readonly isUnderWay: boolean }) {
 function NothingYet({ children }: { readonly children: ReactNode }) {
   return (
     <main className="place place-calm" id="place">
-      <h1>The run has not begun</h1>
-      <p className="place-lead">This screen shows it as soon as it does.</p>
+      <h1>{say('The run has not begun')}</h1>
+      <p className="place-lead">{say('This screen shows it as soon as it does.')}</p>
       <div className="choices">{children}</div>
       <WhatComes />
     </main>
@@ -109,16 +110,16 @@ function NothingToWatch() {
   const canAct = useBench(mayCommand);
   return (
     <main className="place" id="place">
-      <h1>Nothing is running</h1>
+      <h1>{say('Nothing is running')}</h1>
       <p className="place-lead">
-        A run is set up in Prepare. Or let the rehearsal rig run one for you, here and now.
+        {say('A run is set up in Prepare. Or let the rehearsal rig run one for you, here and now.')}
       </p>
       <div className="choices">
         <Button weight="main" size="large" onClick={() => goTo('prepare')}>
-          Go to Prepare
+          {say('Go to Prepare')}
         </Button>
         <Button size="large" onClick={() => goTo('look-back')}>
-          Look back at earlier runs
+          {say('Look back at earlier runs')}
         </Button>
       </div>
       <Invitation canAct={canAct} />

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { say } from '#shared-core';
 import { LessonRows } from '../lesson/index.ts';
 import { useBench } from '../parts/index.ts';
 import { LeftOutNote } from '../probe/index.ts';
@@ -42,7 +43,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             <CursorLayer timeS={understanding.timeS} onTimeS={understanding.setTimeS} />
           )}
         </RunStrip>
-        <aside className="watch-side" aria-label="Prompts and findings">
+        <aside className="watch-side" aria-label={say('Prompts and findings')}>
           {/* Once a run is over, what it came to goes before what was asked in it. */}
           {liveness === 'ended' && aside}
           <Prompts

@@ -1,4 +1,5 @@
-import { useWords } from '../words/index.ts';
+import { say } from '#shared-core';
+import { inMidSentence, useWords } from '../words/index.ts';
 
 interface WhyProps {
   /** What is explained: several stand on one page. */
@@ -12,15 +13,15 @@ export function Why({ of, because, wouldChangeIf }: WhyProps) {
   const words = useWords();
   return (
     <details className="why">
-      <summary aria-label={`Why? ${of}`}>Why?</summary>
+      <summary aria-label={say('Why? {of}', { of })}>{say('Why?')}</summary>
       <p>{words.said(because)}</p>
       {wouldChangeIf && (
-        <p className="soft">This would change if {words.said(lowerFirst(wouldChangeIf))}</p>
+        <p className="soft">
+          {say('This would change if {condition}', {
+            condition: inMidSentence(words.said(wouldChangeIf)),
+          })}
+        </p>
       )}
     </details>
   );
-}
-
-function lowerFirst(sentence: string): string {
-  return sentence.slice(0, 1).toLowerCase() + sentence.slice(1);
 }

@@ -1,55 +1,82 @@
+import { type Language, say } from '#shared-core';
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
 
 const themeOptions = [
-  { value: 'system', label: 'As the system' },
-  { value: 'light', label: 'Light' },
-  { value: 'dark', label: 'Dark' },
-  { value: 'projector', label: 'Projector' },
+  { value: 'system', label: say('As the system') },
+  { value: 'light', label: say('Light') },
+  { value: 'dark', label: say('Dark') },
+  { value: 'projector', label: say('Projector') },
 ] as const satisfies readonly { value: Preferences['theme']; label: string }[];
+
+/** Each in its own words: who looks for it may not read the others. */
+const languageOptions = [
+  { value: 'en', label: 'English' },
+  { value: 'de', label: 'Deutsch' },
+] as const satisfies readonly { value: Language; label: string }[];
+
+/** Others wait until every room is written in them. */
+const offered: readonly { readonly value: Language; readonly label: string }[] =
+  languageOptions.slice(0, 1);
 
 const decimalOptions = [
   { value: '.', label: '78.4' },
   { value: ',', label: '78,4' },
 ] as const;
 
+/** As each language writes its numbers; who wants the other sign chooses it after that. */
+const decimalSigns = { en: '.', de: ',' } as const satisfies Record<Language, string>;
+
 const switchOptions = [
-  { value: 'on', label: 'On' },
-  { value: 'off', label: 'Off' },
+  { value: 'on', label: say('On') },
+  { value: 'off', label: say('Off') },
 ] as const;
 
 export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
   const preferences = usePreferences((state) => state);
   const { chime } = useWindowParts();
   const { set } = preferences;
+  const speak = (language: Language) => {
+    set({ language, decimal: decimalSigns[language] });
+    // What has been said stays as it was said; the run goes on in the services, and drafts are kept.
+    window.location.reload();
+  };
   return (
-    <Dialog title="Display and sound" onClose={onClose}>
+    <Dialog title={say('Display and sound')} onClose={onClose}>
       <div className="display-choices">
         <ChoiceField
-          name="Colours"
+          name={say('Colours')}
           options={themeOptions}
           value={preferences.theme}
           onValue={(theme) => set({ theme })}
         />
+        {offered.length > 1 && (
+          <ChoiceField
+            name={say('Language')}
+            options={offered}
+            value={preferences.language}
+            onValue={speak}
+          />
+        )}
         <ChoiceField
-          name="Numbers"
+          name={say('Numbers')}
           options={decimalOptions}
           value={preferences.decimal}
           onValue={(decimal) => set({ decimal })}
         />
         <ChoiceField
-          name="Sound with prompts"
+          name={say('Sound with prompts')}
           options={switchOptions}
           value={preferences.sound ? 'on' : 'off'}
           onValue={(value) => set({ sound: value === 'on' })}
         />
         <div className="choices">
-          <Button onClick={() => chime.play('high')}>Test the urgent sound</Button>
-          <Button onClick={() => chime.play('medium')}>Test the softer sound</Button>
+          <Button onClick={() => chime.play('high')}>{say('Test the urgent sound')}</Button>
+          <Button onClick={() => chime.play('medium')}>{say('Test the softer sound')}</Button>
         </div>
         <ChoiceField
-          name="Single letters make marks in Watch"
+          name={say('Single letters make marks in Watch')}
           options={switchOptions}
           value={preferences.markKeys ? 'on' : 'off'}
           onValue={(value) => set({ markKeys: value === 'on' })}
@@ -57,7 +84,7 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
       </div>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
-          Done
+          {say('Done')}
         </Button>
       </div>
     </Dialog>

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { CautionsDialog } from '../cautions/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -11,5 +12,5 @@ export function FirstCautions() {
   const hasHadRun = useBench(({ rigs }) => rigs?.last != null);
   const { welcomed, set } = usePreferences((preferences) => preferences);
   if (!isAtBench || welcomed || hasHadRun) return null;
-  return <CautionsDialog closeWords="Go on" onClose={() => set({ welcomed: true })} />;
+  return <CautionsDialog closeWords={say('Go on')} onClose={() => set({ welcomed: true })} />;
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { CautionsButton } from '../cautions/index.ts';
 import { Button } from '../design/index.ts';
 import { HelpButton } from '../help/index.ts';
@@ -16,13 +17,13 @@ export function Masthead() {
   return (
     <header className="masthead">
       <a className="skip" href="#place">
-        Skip to the content
+        {say('Skip to the content')}
       </a>
       <p className="masthead-name">
         <StillHeadSign />
         <span>Still Head Monitor</span>
       </p>
-      <nav aria-label="Places">
+      <nav aria-label={say('Places')}>
         {(isShut ? [] : places).map((place) => (
           <a
             key={place}
@@ -40,7 +41,7 @@ export function Masthead() {
         <HelpButton />
         <SecondScreenButton />
         <Button weight="quiet" onClick={() => setDisplayOpen(true)}>
-          Display and sound
+          {say('Display and sound')}
         </Button>
       </div>
       {isDisplayOpen && <DisplayDialog onClose={() => setDisplayOpen(false)} />}

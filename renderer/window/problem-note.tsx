@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, usePlace, useWindowParts } from '../parts/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
@@ -14,7 +15,7 @@ export function ProblemNote() {
     <div className="problem-note" role="status">
       <p>{problemWords(problem)}</p>
       <Button onClick={() => bench.getState().dispatch({ type: 'problem-read' })}>
-        Understood
+        {say('Understood')}
       </Button>
     </div>
   );

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { useBench } from '../parts/index.ts';
 import { isViewer, troublesOf } from '../stores/index.ts';
 import { clockWords } from '../words/index.ts';
@@ -13,7 +14,7 @@ export function SavedLine() {
   if (connection === 'lost') {
     return (
       <p className="saved" data-tone="bad" role="alert">
-        Connection lost, trying again …
+        {say('Connection lost, trying again …')}
       </p>
     );
   }
@@ -21,7 +22,7 @@ export function SavedLine() {
   if (recording?.state === 'failed') {
     return (
       <p className="saved" data-tone="bad">
-        Not saved
+        {say('Not saved')}
       </p>
     );
   }
@@ -32,12 +33,12 @@ export function SavedLine() {
       data-tone={isRecording && troublesOf(recording).length === 0 ? 'good' : 'quiet'}
     >
       {isRecording && recording.savedToS !== null
-        ? `Saved to ${clockWords(recording.savedToS)}`
+        ? say('Saved to {savedTo}', { savedTo: clockWords(recording.savedToS) })
         : isRecording
-          ? 'Recording …'
-          : 'Not recording'}
-      {isRecording && isRehearsal && ` · rehearsal × ${timeScale}`}
-      {onlyWatches && ' · view only'}
+          ? say('Recording …')
+          : say('Not recording')}
+      {isRecording && isRehearsal && ` · ${say('rehearsal × {timeScale}', { timeScale })}`}
+      {onlyWatches && ` · ${say('view only')}`}
     </p>
   );
 }

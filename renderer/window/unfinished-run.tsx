@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
-import type { UnfinishedRun as Unfinished } from '#shared-core';
+import { say, type UnfinishedRun as Unfinished } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { durationWords, timeOfDayWords } from '../words/index.ts';
+import { durationWords, Say, timeOfDayWords } from '../words/index.ts';
 
 /** A run that broke off with the program: going on with it is one press, wherever the window stands. */
 export function UnfinishedRun() {
@@ -31,20 +31,26 @@ export function UnfinishedRun() {
     if (isUnderWay) goTo('watch');
   };
   return (
-    <section className="unfinished-run" aria-label="A run that broke off">
+    <section className="unfinished-run" aria-label={say('A run that broke off')}>
       <p role="status">
-        <strong>
-          The run “{run.name}” broke off at {timeOfDayWords(run.brokeOffAtIso)}
-        </strong>{' '}
-        when the program was closed, after {durationWords(run.durationS)}. Nothing is recorded until
-        you go on.
+        <Say
+          sentence={
+            '<strong>The run “{name}” broke off at {brokeOffAt}</strong> when the program was closed, after {duration}. Nothing is recorded until you go on.'
+          }
+          parts={{
+            name: run.name,
+            brokeOffAt: timeOfDayWords(run.brokeOffAtIso),
+            duration: durationWords(run.durationS),
+            strong: (words) => <strong>{words}</strong>,
+          }}
+        />
       </p>
       <div className="urgent-bar-acts">
         <Button weight="main" size="large" disabled={isGoingOn} onClick={() => void goOn()}>
-          {isGoingOn ? 'Opening the run …' : 'Go on with the run'}
+          {isGoingOn ? say('Opening the run …') : say('Go on with the run')}
         </Button>
         <Button size="large" disabled={isGoingOn} onClick={() => setRun(null)}>
-          Leave it as it is
+          {say('Leave it as it is')}
         </Button>
       </div>
     </section>

@@ -4,6 +4,7 @@ export { channelWords } from './channel-words.ts';
 export { counted } from './counted.ts';
 export { doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
+export { inMidSentence, locale } from './locale.ts';
 export { markSign } from './mark-words.ts';
 export {
   type Decimal,
@@ -17,6 +18,7 @@ export {
 } from './number-words.ts';
 export { probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
+export { Say } from './say-parts.tsx';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';
 export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';

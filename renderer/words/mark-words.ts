@@ -1,4 +1,4 @@
-import { assertNever, type MarkBody, proofSightWords } from '#shared-core';
+import { assertNever, type MarkBody, proofSightWords, say, told } from '#shared-core';
 import { liquidMarkWords } from './liquid-mark-words.ts';
 import { type Decimal, numberWords } from './number-words.ts';
 import { signs } from './signs.ts';
@@ -8,34 +8,39 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
   const number = (value: number, decimals = 0) => numberWords(value, decimals, decimal);
   switch (mark.type) {
     case 'heat-on':
-      return 'Heat on';
+      return say('Heat on');
     case 'heat-eased':
-      return 'Heat eased';
+      return say('Heat eased');
     case 'heat-off':
-      return 'Heat off';
+      return say('Heat off');
     case 'receiver-changed':
       return mark.volumeMl === null
-        ? 'Receiver changed'
-        : `Receiver changed, ${number(mark.volumeMl, 1)} mL in the old one`;
+        ? say('Receiver changed')
+        : say('Receiver changed, {volume} mL in the old one', { volume: number(mark.volumeMl, 1) });
     case 'volume-read':
-      return `${number(mark.volumeMl, 1)} mL in the receiver`;
+      return say('{volume} mL in the receiver', { volume: number(mark.volumeMl, 1) });
     case 'mass-read':
-      return `${number(mark.massG, 1)} g in the receiver`;
+      return say('{massG} g in the receiver', { massG: number(mark.massG, 1) });
     case 'drops-counted':
-      return `${number((60 * mark.count) / mark.overS)} drops a minute`;
+      return say('{drops} drops a minute', { drops: number((60 * mark.count) / mark.overS) });
     case 'strength-read': {
       const at =
-        mark.sampleTemperatureC === null ? '' : ` at ${number(mark.sampleTemperatureC, 1)} °C`;
-      return `${number(mark.alcoholByVolume, 1)} % vol read${at}`;
+        mark.sampleTemperatureC === null
+          ? ''
+          : ` ${say('at {temperature} °C', { temperature: number(mark.sampleTemperatureC, 1) })}`;
+      return say('{alcoholByVolume} % vol read{at}', {
+        alcoholByVolume: number(mark.alcoholByVolume, 1),
+        at,
+      });
     }
     case 'pressure-read':
-      return `Air pressure ${number(mark.pressureKPa, 1)} kPa`;
+      return say('Air pressure {pressure} kPa', { pressure: number(mark.pressureKPa, 1) });
     case 'alarm-acknowledged':
-      return 'Prompt acknowledged';
+      return say('Prompt acknowledged');
     case 'alarm-shelved':
-      return `Prompt put aside for ${number(mark.forS / 60)} min`;
+      return say('Prompt put aside for {minutes} min', { minutes: number(mark.forS / 60) });
     case 'attention-answered':
-      return 'At the still';
+      return say('At the still');
     case 'liquid-volume':
     case 'liquid-mass':
     case 'liquid-strength':
@@ -44,13 +49,18 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
     case 'sample-weighed':
       return liquidMarkWords(mark, decimal);
     case 'sugar-known':
-      return `${number(mark.sugarG, 1)} g of sugar in the ferment`;
+      return say('{sugarG} g of sugar in the ferment', { sugarG: number(mark.sugarG, 1) });
     case 'proof-burned':
-      return `Burned as proof: ${number(mark.volumeMl, 1)} mL of cut ${mark.cut}, ${proofSightWords[mark.seen]} (${mark.role})`;
+      return say('Burned as proof: {volume} mL of cut {cut}, {proofSight} ({role})', {
+        volume: number(mark.volumeMl, 1),
+        cut: mark.cut,
+        proofSight: told(proofSightWords[mark.seen]),
+        role: told(mark.role),
+      });
     case 'note':
       return mark.text;
     case 'mark-withdrawn':
-      return 'Mark withdrawn';
+      return say('Mark withdrawn');
     default:
       return assertNever(mark);
   }

@@ -1,3 +1,5 @@
+import { say } from '#shared-core';
+
 export type Decimal = '.' | ',';
 
 const minus = '−';
@@ -31,7 +33,7 @@ export function rangeWords(
   const low = numberWords(interval.low, decimals, decimal);
   const high = numberWords(interval.high, decimals, decimal);
   return low === high
-    ? `about ${low}${noBreakSpace}${unit}`
+    ? say('about {value}', { value: `${low}${noBreakSpace}${unit}` })
     : `${low}–${high}${noBreakSpace}${unit}`;
 }
 
@@ -65,4 +67,4 @@ export function mayHaveThousandsMark(text: string): boolean {
 }
 
 /** What to do about it. */
-export const thousandsWords = 'Without a mark for thousands, please: 1700, not 1,700.';
+export const thousandsWords = say('Without a mark for thousands, please: 1700, not 1,700.');

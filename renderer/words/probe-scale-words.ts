@@ -1,4 +1,4 @@
-import type { PlateauBand } from '#shared-core';
+import { type PlateauBand, say } from '#shared-core';
 import { type Decimal, quantityWords } from './number-words.ts';
 
 export interface ProbeScaleWords {
@@ -18,22 +18,38 @@ const leastFoundShare = 1 / 4;
 export function probeScaleWords(band: PlateauBand, decimal: Decimal): ProbeScaleWords | null {
   const { limitC, probeReadsHighK, probeReadsHighRangeK, pressureKPa, leastStrengthAbv } = band;
   if (probeReadsHighRangeK === null || Math.abs(probeReadsHighK) < 0.05) return null;
-  const say = (value: number, decimals: number, unit: string) =>
+  const quantity = (value: number, decimals: number, unit: string) =>
     quantityWords(value, decimals, unit, decimal);
-  const offset = (highK: number) => `${say(Math.abs(highK), 1, 'K')} ${highK > 0 ? 'high' : 'low'}`;
+  const offset = (highK: number) => {
+    const by = quantity(Math.abs(highK), 1, 'K');
+    return highK > 0 ? say('{by} high', { by }) : say('{by} low', { by });
+  };
   const { low, high } = probeReadsHighRangeK;
-  const onProbe = say(limitC + probeReadsHighK, 1, '°C');
+  const onProbe = quantity(limitC + probeReadsHighK, 1, '°C');
   const isFound = Math.abs(probeReadsHighK) > (high - low) * leastFoundShare;
   return {
     ...(isFound
       ? {
-          finding: `reads about ${offset(probeReadsHighK)}`,
-          range: `between ${offset(low)} and ${offset(high)}`,
+          finding: say('reads about {offset}', { offset: offset(probeReadsHighK) }),
+          range: say('between {low} and {high}', {
+            low: offset(low),
+            high: offset(high),
+          }),
         }
       : {
-          finding: `true within ${say(Math.max(Math.abs(low), Math.abs(high)), 1, 'K')}`,
-          range: 'as far as this run shows',
+          finding: say('true within {range}', {
+            range: quantity(Math.max(Math.abs(low), Math.abs(high)), 1, 'K'),
+          }),
+          range: say('as far as this run shows'),
         }),
-    because: `Vapour of ${say(leastStrengthAbv, 0, '% vol')} condenses at ${say(limitC, 1, '°C')} at ${say(pressureKPa, 1, 'kPa')}; this probe then shows ${onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.`,
+    because: say(
+      "Vapour of {strength} condenses at {limit} at {pressure}; this probe then shows {onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.",
+      {
+        strength: quantity(leastStrengthAbv, 0, '% vol'),
+        limit: quantity(limitC, 1, '°C'),
+        pressure: quantity(pressureKPa, 1, 'kPa'),
+        onProbe,
+      },
+    ),
   };
 }

@@ -1,3 +1,6 @@
+import { say } from '#shared-core';
+import { locale } from './locale.ts';
+
 const pad = (value: number) => String(value).padStart(2, '0');
 
 /** Run time as a clock: `0:07:12`. */
@@ -19,24 +22,27 @@ export function durationWords(durationS: number): string {
 /** How long until something, as a range: `in 4–7 min`. Both ends past: `any moment`. */
 export function untilWords(interval: { readonly low: number; readonly high: number }): string {
   const { low, high } = interval;
-  if (high <= 0) return 'any moment now';
-  if (high < 90) return `within ${Math.max(10, Math.ceil(high / 10) * 10)} s`;
+  if (high <= 0) return say('any moment now');
+  if (high < 90)
+    return say('within {seconds} s', { seconds: Math.max(10, Math.ceil(high / 10) * 10) });
   const lowMinutes = Math.max(0, Math.floor(low / 60));
   const highMinutes = Math.ceil(high / 60);
-  return lowMinutes === 0 ? `within ${highMinutes} min` : `in ${lowMinutes}–${highMinutes} min`;
+  return lowMinutes === 0
+    ? say('within {highMinutes} min', { highMinutes })
+    : say('in {lowMinutes}–{highMinutes} min', { lowMinutes, highMinutes });
 }
 
 /** Day and time of a recorded run in the person's own format. */
 export function dateWords(iso: string): string {
-  if (iso === '') return 'time of the run not known';
+  if (iso === '') return say('time of the run not known');
   const date = new Date(iso);
   if (Number.isNaN(date.getTime())) return iso;
-  return date.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  return date.toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' });
 }
 
 /** Time of day in the person's own format: `10:42`. */
 export function timeOfDayWords(iso: string): string {
   const date = new Date(iso);
   if (Number.isNaN(date.getTime())) return iso;
-  return date.toLocaleTimeString(undefined, { timeStyle: 'short' });
+  return date.toLocaleTimeString(locale(), { timeStyle: 'short' });
 }

@@ -1,4 +1,4 @@
-import { assertNever } from '#shared-core';
+import { assertNever, say } from '#shared-core';
 import type { Trouble } from '../stores/index.ts';
 import { problemWords } from './problem-words.ts';
 
@@ -6,13 +6,21 @@ import { problemWords } from './problem-words.ts';
 export function troubleWords(trouble: Trouble): string {
   switch (trouble.kind) {
     case 'advice-stopped':
-      return `Advice has stopped: no prompt will come in this run. Read the thermometer in the still head and go by it. Readings are still recorded. (${trouble.message})`;
+      return say(
+        'Advice has stopped: no prompt will come in this run. Read the thermometer in the still head and go by it. Readings are still recorded. ({message})',
+        { message: trouble.message },
+      );
     case 'record-in-danger':
       return trouble.problem.kind === 'disk-full'
-        ? `Little room is left at ${trouble.problem.path}. Free some space soon; everything is still being saved.`
+        ? say(
+            'Little room is left at {path}. Free some space soon; everything is still being saved.',
+            { path: trouble.problem.path },
+          )
         : problemWords(trouble.problem);
     case 'not-saved':
-      return `Not being saved. ${trouble.problem ? problemWords(trouble.problem) : ''}`.trim();
+      return say('Not being saved. {what}', {
+        what: trouble.problem ? problemWords(trouble.problem) : '',
+      }).trim();
     default:
       return assertNever(trouble);
   }

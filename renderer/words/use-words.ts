@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { axisTimeWords, type MarkBody, saidWords } from '#shared-core';
+import { axisTimeWords, type MarkBody, saidWords, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import { markWords } from './mark-words.ts';
 import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
@@ -16,7 +16,7 @@ export function useWords() {
       range: (interval: { low: number; high: number }, decimals: number, unit: string) =>
         rangeWords(interval, decimals, unit, decimal),
       count: countWords,
-      said: (sentence: string) => saidWords(sentence, decimal),
+      said: (sentence: string) => saidWords(told(sentence), decimal),
       mark: (mark: MarkBody) => markWords(mark, decimal),
       clock: clockWords,
       axisTime: axisTimeWords,

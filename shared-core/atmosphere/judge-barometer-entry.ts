@@ -1,4 +1,5 @@
 import { requireInRange } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import { recogniseUnit } from './recognise-unit.ts';
 import { stationPressureFromSeaLevelKPa } from './sea-level-reduction.ts';
 import { pressureAtAltitudeKPa, standardAtmosphere } from './standard-atmosphere.ts';
@@ -65,7 +66,10 @@ export function judgeBarometerEntry(entry: BarometerEntry): BarometerJudgement {
   const expectedKPa = pressureAtAltitudeKPa(altitudeM);
   const asStationKPa = Math.abs(pressureKPa / expectedKPa - 1) * seaLevelPressureKPa;
   const asSeaLevelKPa = Math.abs(pressureKPa - seaLevelPressureKPa);
-  const usual = `About ${expectedKPa.toFixed(1)} kPa is usual at ${altitudeM.toFixed(0)} m`;
+  const usual = worded('About {expected} kPa is usual at {altitudeM} m', {
+    expected: expectedKPa.toFixed(1),
+    altitudeM: altitudeM.toFixed(0),
+  });
   if (asSeaLevelKPa < asStationKPa && asSeaLevelKPa <= extremeWeatherKPa) {
     const stationPressureKPa = stationPressureFromSeaLevelKPa({
       seaLevelPressureKPa: pressureKPa,
@@ -74,41 +78,61 @@ export function judgeBarometerEntry(entry: BarometerEntry): BarometerJudgement {
     // Near sea level both readings mean the same: there is nothing to tell apart, whatever the weather.
     const differs = Math.abs(pressureKPa - stationPressureKPa) > negligibleKPa;
     const entered = `${pressureKPa.toFixed(1)} kPa`;
-    const meaning = `enter it as a sea-level value: it then means ${stationPressureKPa.toFixed(1)} kPa here.`;
+    const meaning = worded(
+      'enter it as a sea-level value: it then means {stationPressure} kPa here.',
+      { stationPressure: stationPressureKPa.toFixed(1) },
+    );
     if (differs && asStationKPa > usualWeatherKPa) {
       return {
         kind: 'looks-like-sea-level',
         stationPressureKPa,
-        sentence:
-          `${entered} looks like a weather-report value reduced to sea level. ${usual}. ` +
-          `Read a barometer in the room, or ${meaning}`,
+        sentence: worded(
+          '{entered} looks like a weather-report value reduced to sea level. {usual}. Read a barometer in the room, or {meaning}',
+          { entered, usual, meaning },
+        ),
       };
     }
     if (differs) {
       return {
         kind: 'may-be-sea-level',
         stationPressureKPa,
-        sentence:
-          `${entered} is possible here, but fits a value reduced to sea level better. ${usual}. ` +
-          `If it comes from a weather report, ${meaning}`,
+        sentence: worded(
+          '{entered} is possible here, but fits a value reduced to sea level better. {usual}. If it comes from a weather report, {meaning}',
+          { entered, usual, meaning },
+        ),
       };
     }
   }
   if (asStationKPa <= extremeWeatherKPa) {
-    return { kind: 'plausible', sentence: `${pressureKPa.toFixed(1)} kPa is plausible. ${usual}.` };
+    return {
+      kind: 'plausible',
+      sentence: worded('{pressure} kPa is plausible. {usual}.', {
+        pressure: pressureKPa.toFixed(1),
+        usual,
+      }),
+    };
   }
   const other = recogniseUnit(pressureKPa, expectedKPa);
   if (other !== undefined) {
     return {
       kind: 'other-unit',
       ...other,
-      sentence:
-        `${pressureKPa} is not a pressure in kPa, but it would be one in ${other.unit}: ` +
-        `${other.stationPressureKPa.toFixed(1)} kPa. ${usual}.`,
+      sentence: worded(
+        '{pressure} is not a pressure in kPa, but it would be one in {unit}: {stationPressure} kPa. {usual}.',
+        {
+          pressure: pressureKPa,
+          unit: other.unit,
+          stationPressure: other.stationPressureKPa.toFixed(1),
+          usual,
+        },
+      ),
     };
   }
   return {
     kind: 'implausible',
-    sentence: `${pressureKPa} kPa cannot be the air pressure here. ${usual}. Check the altitude and the barometer.`,
+    sentence: worded(
+      '{pressure} kPa cannot be the air pressure here. {usual}. Check the altitude and the barometer.',
+      { pressure: pressureKPa, usual },
+    ),
   };
 }

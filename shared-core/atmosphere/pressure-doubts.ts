@@ -1,4 +1,5 @@
 import { type Contribution, standardFromHalfWidth } from '../uncertainty/index.ts';
+import { worded } from '../wording/index.ts';
 import type {
   AltitudeEvidence,
   BarometerEvidence,
@@ -35,11 +36,11 @@ export function barometerDoubts(evidence: BarometerEvidence): readonly Contribut
   return [
     instrument(toleranceKPa, evidence.toleranceKPa === undefined),
     {
-      name: 'smallest step of the barometer',
+      name: worded('smallest step of the barometer'),
       distribution: 'rectangular',
       inputStandardUncertainty: standardFromHalfWidth('rectangular', resolutionKPa / 2),
       sensitivity: 1,
-      reason: `steps of ${resolutionKPa} kPa`,
+      reason: worded('steps of {resolution} kPa', { resolution: resolutionKPa }),
     },
     weatherSince(ageH),
   ];
@@ -55,11 +56,11 @@ export function seaLevelDoubts(evidence: SeaLevelEvidence): readonly Contributio
   const pressureKPa = stationPressureFromSeaLevelKPa(evidence);
   return [
     {
-      name: 'distance to the weather station and rounding',
+      name: worded('distance to the weather station and rounding'),
       distribution: 'normal',
       inputStandardUncertainty: distanceStandardKPa,
       sensitivity: pressureKPa / evidence.seaLevelPressureKPa,
-      reason: 'a usual change over 100 km; no source',
+      reason: worded('a usual change over 100 km; no source'),
     },
     weatherSince(ageH),
     altitudeDoubt(pressureKPa, altitudeToleranceM),
@@ -80,7 +81,7 @@ export function altitudeDoubts(evidence: AltitudeEvidence): readonly Contributio
       distribution: 'normal',
       inputStandardUncertainty: weatherStandardKPa,
       sensitivity: pressureKPa / standardAtmosphere.seaLevelPressureKPa,
-      reason: 'day-to-day spread of sea-level pressure in middle latitudes; from memory',
+      reason: worded('day-to-day spread of sea-level pressure in middle latitudes; from memory'),
     },
     altitudeDoubt(pressureKPa, altitudeToleranceM),
     columnTemperature(pressureKPa, altitudeM, columnTemperatureStandardK),
@@ -89,23 +90,26 @@ export function altitudeDoubts(evidence: AltitudeEvidence): readonly Contributio
 
 function instrument(toleranceKPa: number, assumed: boolean): Contribution {
   return {
-    name: 'error of the barometer',
+    name: worded('error of the barometer'),
     distribution: 'rectangular',
     inputStandardUncertainty: standardFromHalfWidth('rectangular', toleranceKPa),
     sensitivity: 1,
     reason: assumed
-      ? `limits ± ${toleranceKPa} kPa assumed, as usual for small digital barometers; from memory`
-      : `stated limits ± ${toleranceKPa} kPa`,
+      ? worded(
+          'limits ± {tolerance} kPa assumed, as usual for small digital barometers; from memory',
+          { tolerance: toleranceKPa },
+        )
+      : worded('stated limits ± {tolerance} kPa', { tolerance: toleranceKPa }),
   };
 }
 
 function weatherSince(ageH: number): Contribution {
   return {
-    name: 'weather since the reading',
+    name: worded('weather since the reading'),
     distribution: 'normal',
     inputStandardUncertainty: ageH,
     sensitivity: driftKPaPerH,
-    reason: `${ageH} h at a usual change of 0.1 kPa in 3 h; from memory`,
+    reason: worded('{ageH} h at a usual change of 0.1 kPa in 3 h; from memory', { ageH }),
   };
 }
 
@@ -117,11 +121,11 @@ function columnSlopePerM(): number {
 
 function altitudeDoubt(pressureKPa: number, toleranceM: number): Contribution {
   return {
-    name: 'altitude of the still',
+    name: worded('altitude of the still'),
     distribution: 'rectangular',
     inputStandardUncertainty: standardFromHalfWidth('rectangular', toleranceM),
     sensitivity: -pressureKPa * columnSlopePerM(),
-    reason: `limits ± ${toleranceM} m`,
+    reason: worded('limits ± {toleranceM} m', { toleranceM }),
   };
 }
 
@@ -132,11 +136,14 @@ function columnTemperature(
   standardK: number,
 ): Contribution {
   return {
-    name: 'temperature of the air below the still',
+    name: worded('temperature of the air below the still'),
     distribution: 'normal',
     inputStandardUncertainty: standardK,
     sensitivity:
       (pressureKPa * columnSlopePerM() * altitudeM) / standardAtmosphere.seaLevelTemperatureK,
-    reason: `the air column may be ${standardK} °C off what was assumed; round figure, no source`,
+    reason: worded(
+      'the air column may be {standard} °C off what was assumed; round figure, no source',
+      { standard: standardK },
+    ),
   };
 }

@@ -1,5 +1,6 @@
 import { assertNever, requireInRange } from '../result/index.ts';
 import { type Contribution, combineContributions } from '../uncertainty/index.ts';
+import { worded } from '../wording/index.ts';
 import {
   altitudeDoubts,
   barometerDoubts,
@@ -38,25 +39,44 @@ export function stationPressure(evidence: PressureEvidence): StationPressure {
     standardUncertaintyKPa: combinedStandardUncertainty,
     expandedUncertaintyKPa,
     components: lines,
-    sentence:
-      `Air pressure at the still: ${pressureKPa.toFixed(1)} kPa ± ${expandedUncertaintyKPa.toFixed(1)} kPa ` +
-      `(k = 2), from ${origins[evidence.kind]}` +
-      `${main ? `; the largest doubt is the ${main.name}` : ''}.`,
+    sentence: sentenceWords(evidence.kind, pressureKPa, expandedUncertaintyKPa, main?.name),
   };
 }
 
+function sentenceWords(
+  source: PressureEvidence['kind'],
+  pressureKPa: number,
+  expandedUncertaintyKPa: number,
+  largestDoubt: string | undefined,
+): string {
+  const values = {
+    pressure: pressureKPa.toFixed(1),
+    doubt: expandedUncertaintyKPa.toFixed(1),
+    origin: origins[source],
+  };
+  return largestDoubt === undefined
+    ? worded(
+        'Air pressure at the still: {pressure} kPa ± {doubt} kPa (k = 2), from {origin}.',
+        values,
+      )
+    : worded(
+        'Air pressure at the still: {pressure} kPa ± {doubt} kPa (k = 2), from {origin}; the largest doubt is the {largest}.',
+        { ...values, largest: largestDoubt },
+      );
+}
+
 const origins: Readonly<Record<PressureEvidence['kind'], string>> = {
-  barometer: 'a barometer reading',
-  channel: 'the pressure sensor',
-  'sea-level-report': 'a weather report converted to this altitude',
-  altitude: 'the altitude alone',
+  barometer: worded('a barometer reading'),
+  channel: worded('the pressure sensor'),
+  'sea-level-report': worded('a weather report converted to this altitude'),
+  altitude: worded('the altitude alone'),
 };
 
 function pressureOf(evidence: PressureEvidence): number {
   switch (evidence.kind) {
     case 'barometer':
     case 'channel':
-      requireInRange('station pressure', evidence.stationPressureKPa, 50, 115, 'kPa');
+      requireInRange(worded('station pressure'), evidence.stationPressureKPa, 50, 115, 'kPa');
       return evidence.stationPressureKPa;
     case 'sea-level-report':
       return stationPressureFromSeaLevelKPa(evidence);

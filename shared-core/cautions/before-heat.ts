@@ -1,94 +1,115 @@
+import { worded } from '../wording/index.ts';
 import type { Caution } from './caution.ts';
 
 /** What must be right while everything is cold. */
 export const beforeHeat = [
   {
     id: 'fill',
-    act: 'Strain and degas the ferment, and fill the pot to half at most.',
-    because: 'Pulp and gas froth up into the column and out of the rig; a full pot boils over.',
-    check: 'The charge is strained and degassed, the pot at most half full',
+    act: worded('Strain and degas the ferment, and fill the pot to half at most.'),
+    because: worded(
+      'Pulp and gas froth up into the column and out of the rig; a full pot boils over.',
+    ),
+    check: worded('The charge is strained and degassed, the pot at most half full'),
     places: ['prepare'],
   },
   {
     id: 'boiling-stones',
-    act: 'Fresh boiling stones before each heating, into the cold pot.',
-    because: 'Used ones no longer work, and any that fall into hot liquid make it boil over.',
-    check: 'Fresh boiling stones are in the cold pot',
+    act: worded('Fresh boiling stones before each heating, into the cold pot.'),
+    because: worded(
+      'Used ones no longer work, and any that fall into hot liquid make it boil over.',
+    ),
+    check: worded('Fresh boiling stones are in the cold pot'),
     places: ['prepare'],
   },
   {
     id: 'open-path',
-    act: 'Never close the rig.',
-    because:
+    act: worded('Never close the rig.'),
+    because: worded(
       'Pressure builds until the glass bursts: vent or receiver adapter stay open to the air.',
-    check: 'The way from pot to air is open',
+    ),
+    check: worded('The way from pot to air is open'),
     places: ['prepare'],
   },
   {
     id: 'clips',
-    act: 'Clips on every hose and joint.',
-    because:
+    act: worded('Clips on every hose and joint.'),
+    because: worded(
       'A hose that slips off stops the cooling and floods the bench; a joint that opens lets hot vapour out.',
-    check: 'Hoses and joints are clipped',
+    ),
+    check: worded('Hoses and joints are clipped'),
     places: ['prepare'],
   },
   {
     id: 'cooling-water',
-    act: 'Cooling water first, heat second.',
-    because: 'Without it, flammable vapour leaves the condenser. If it stops: heat off at once.',
-    check: 'Cooling water runs: in at the bottom, out at the top',
+    act: worded('Cooling water first, heat second.'),
+    because: worded(
+      'Without it, flammable vapour leaves the condenser. If it stops: heat off at once.',
+    ),
+    check: worded('Cooling water runs: in at the bottom, out at the top'),
     places: ['prepare', 'prompt'],
   },
   {
     id: 'ignition',
-    act: 'No flame, no spark, fresh air.',
-    because:
+    act: worded('No flame, no spark, fresh air.'),
+    because: worded(
       'Ethanol vapour is heavier than air, creeps along the bench and catches fire from afar. Heat with a mantle or a bath; where your rules allow a burner all the same, it is out before a receiver is changed.',
-    check: 'No flame, no spark around the still; the room is aired',
+    ),
+    check: worded('No flame, no spark around the still; the room is aired'),
     places: ['prepare'],
   },
   {
     id: 'receiver-away',
-    act: 'The receiver in a tray, away from the heat; board and laptop above spill height and away from it.',
-    because: 'The distillate burns, also where it is spilt; boards, laptops and plugs can spark.',
-    check: 'Receiver in a tray, away from the heat; board and laptop above spill height',
+    act: worded(
+      'The receiver in a tray, away from the heat; board and laptop above spill height and away from it.',
+    ),
+    because: worded(
+      'The distillate burns, also where it is spilt; boards, laptops and plugs can spark.',
+    ),
+    check: worded('Receiver in a tray, away from the heat; board and laptop above spill height'),
     places: ['prepare'],
   },
   {
     id: 'drop-heat',
-    act: 'Use heat that can be dropped at once.',
-    because:
+    act: worded('Use heat that can be dropped at once.'),
+    because: worded(
       'A flame is put out; a mantle or bath is lowered or removed, for switched off alone it boils on.',
-    check: 'The heat can be dropped at once: flame out, or mantle down',
+    ),
+    check: worded('The heat can be dropped at once: flame out, or mantle down'),
     places: ['prepare', 'prompt'],
   },
   {
     id: 'mercury',
-    act: 'No mercury thermometer where it can be avoided.',
-    because:
+    act: worded('No mercury thermometer where it can be avoided.'),
+    because: worded(
       'Broken at a hot still it fills the room with poisonous vapour. A glass thermometer filled with spirit tells the head when the probe fails.',
-    check: 'A glass thermometer at the head can be read by eye, without mercury if possible',
+    ),
+    check: worded(
+      'A glass thermometer at the head can be read by eye, without mercury if possible',
+    ),
     places: ['prepare'],
   },
   {
     id: 'bulb',
-    act: 'Hang the whole bulb level with the lower edge of the side arm.',
-    because:
+    act: worded('Hang the whole bulb level with the lower edge of the side arm.'),
+    because: worded(
       'One that hangs higher stays cooler than the vapour: the head seems stronger than it is, and the heat comes off late.',
-    check: 'The whole bulb hangs level with the lower edge of the side arm',
+    ),
+    check: worded('The whole bulb hangs level with the lower edge of the side arm'),
     places: ['prepare'],
   },
   {
     id: 'cable',
-    act: 'At the head a probe with a metal tip and a PTFE or silicone cable.',
-    because: 'Hot ethanol attacks PVC: bare wires in the vapour can spark.',
+    act: worded('At the head a probe with a metal tip and a PTFE or silicone cable.'),
+    because: worded('Hot ethanol attacks PVC: bare wires in the vapour can spark.'),
     places: [],
   },
   {
     id: 'protection',
-    act: 'Eye protection on, hair tied back, sleeves close.',
-    because: 'Splashes blind, and hair and loose cloth catch fire first: everybody near the bench.',
-    check: 'Eye protection on, hair tied back, sleeves close',
+    act: worded('Eye protection on, hair tied back, sleeves close.'),
+    because: worded(
+      'Splashes blind, and hair and loose cloth catch fire first: everybody near the bench.',
+    ),
+    check: worded('Eye protection on, hair tied back, sleeves close'),
     places: ['prepare'],
   },
 ] as const satisfies readonly Caution[];

@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { Caution } from './caution.ts';
 
 /**
@@ -7,5 +8,5 @@ import type { Caution } from './caution.ts';
  * cautionWords({ act: 'Steam burns.', because: 'Keep hands away.' }) // => "Steam burns. Keep hands away."
  */
 export function cautionWords({ act, because }: Pick<Caution, 'act' | 'because'>): string {
-  return `${act} ${because}`;
+  return worded('{act} {because}', { act, because });
 }

@@ -1,3 +1,5 @@
+import { worded } from '../wording/index.ts';
+
 /** Where a caution is said besides README.md and the Cautions page, which hold all of them. */
 export const cautionPlaces = [
   'ferment',
@@ -28,5 +30,6 @@ export interface Caution {
 }
 
 /** What is said at the end of a list of cautions, for those without a source. */
-export const commonPractice =
-  'Where no source is named: common practice in teaching laboratories, no source.';
+export const commonPractice = worded(
+  'Where no source is named: common practice in teaching laboratories, no source.',
+);

@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import { beforeHeat } from './before-heat.ts';
 import type { Caution } from './caution.ts';
 import { proofByBurning } from './proof-by-burning.ts';
@@ -9,13 +10,13 @@ import { whileItFerments } from './while-it-ferments.ts';
 
 /** The one list that everything said about danger is made from, in the order in which it is read. */
 export const cautionGroups = [
-  { title: 'The tool and the rules', cautions: toolAndRules },
-  { title: 'When something goes wrong', cautions: whenItGoesWrong },
-  { title: 'While it ferments', cautions: whileItFerments },
-  { title: 'Before any heat', cautions: beforeHeat },
-  { title: 'While it is hot', cautions: whileHot },
-  { title: 'What is collected', cautions: whatIsCollected },
-  { title: 'Proving it by burning a sample', cautions: proofByBurning },
+  { title: worded('The tool and the rules'), cautions: toolAndRules },
+  { title: worded('When something goes wrong'), cautions: whenItGoesWrong },
+  { title: worded('While it ferments'), cautions: whileItFerments },
+  { title: worded('Before any heat'), cautions: beforeHeat },
+  { title: worded('While it is hot'), cautions: whileHot },
+  { title: worded('What is collected'), cautions: whatIsCollected },
+  { title: worded('Proving it by burning a sample'), cautions: proofByBurning },
 ] as const satisfies readonly { readonly title: string; readonly cautions: readonly Caution[] }[];
 
 export type CautionId = (typeof cautionGroups)[number]['cautions'][number]['id'];

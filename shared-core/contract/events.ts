@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { linkChangeSchema, markSchema, readingSchema } from '../run/index.ts';
 import { snapshotSchema } from '../snapshot/index.ts';
+import { wordingSchema } from '../wording/index.ts';
 import { packProgressSchema } from './exchange-requests.ts';
 import { keptWarmSchema } from './kept-warmth.ts';
 import { portInfoSchema, probeStatusSchema } from './probe-schemas.ts';
@@ -12,7 +13,12 @@ export const events = {
   probe: probeStatusSchema,
   recording: recordingStatusSchema,
   /** What is thought of the running run now; a window that shows another run drops it. */
-  snapshot: z.strictObject({ runId: z.string(), snapshot: snapshotSchema }),
+  snapshot: z.strictObject({
+    runId: z.string(),
+    snapshot: snapshotSchema,
+    /** What its texts were made from, for windows in other languages. */
+    wording: wordingSchema.optional(),
+  }),
   pack: packProgressSchema,
   /** How the ferment that is kept warm stands; null once none is. */
   warmth: z.strictObject({ kept: keptWarmSchema.nullable() }),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { serialSourceSchema } from '../frame/index.ts';
 import { channelSchema, readingSchema } from '../run/index.ts';
+import { wordingSchema } from '../wording/index.ts';
 import { serviceProblemSchema } from './service-problem.ts';
 
 /** A serial port as the operating system lists it. */
@@ -84,6 +85,8 @@ export const probeStatusSchema = z.strictObject({
   problem: serviceProblemSchema.nullable(),
   /** One plain sentence about what is heard and what to try. */
   advice: z.string().nullable(),
+  /** What that was made from, for windows in other languages. */
+  wording: wordingSchema.optional(),
 });
 
 export type PortInfo = z.infer<typeof portInfoSchema>;

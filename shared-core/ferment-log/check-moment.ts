@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 
 /** Clocks of a bench and a computer differ by as much and nobody minds [ms]. */
 const differsMs = 3 * 60_000;
@@ -33,34 +34,44 @@ export function checkMoment(
   { nowMs, beganAtIso, lastKeptIso }: KnownMoments,
 ): Result<void, string> {
   const atMs = Date.parse(atIso);
-  if (Number.isNaN(atMs)) return fail('That is no day and time');
+  if (Number.isNaN(atMs)) return fail(worded('That is no day and time'));
   if (lastKeptIso !== null && nowMs < Date.parse(lastKeptIso) - differsMs) {
     return fail(
-      `The computer's clock stands ${spanWords(Date.parse(lastKeptIso) - nowMs)} before the last entry was kept. Put the clock right first`,
+      worded(
+        "The computer's clock stands {time} before the last entry was kept. Put the clock right first",
+        { time: spanWords(Date.parse(lastKeptIso) - nowMs) },
+      ),
     );
   }
   if (atMs > nowMs + differsMs) {
     return fail(
-      `That moment is ${spanWords(atMs - nowMs)} ahead of the computer's clock. Put right whichever is wrong`,
+      worded("That moment is {time} ahead of the computer's clock. Put right whichever is wrong", {
+        time: spanWords(atMs - nowMs),
+      }),
     );
   }
   if (beganAtIso !== null && atMs < Date.parse(beganAtIso) - differsMs) {
     return fail(
-      `That moment is ${spanWords(Date.parse(beganAtIso) - atMs)} before the ferment was begun. Look at the day and the time`,
+      worded('That moment is {time} before the ferment was begun. Look at the day and the time', {
+        time: spanWords(Date.parse(beganAtIso) - atMs),
+      }),
     );
   }
   if (atMs < nowMs - longestH * hourMs) {
-    return fail(`That moment is ${spanWords(nowMs - atMs)} ago. Look at the year`);
+    return fail(
+      worded('That moment is {time} ago. Look at the year', { time: spanWords(nowMs - atMs) }),
+    );
   }
   return succeed(undefined);
 }
 
 function spanWords(ms: number): string {
   const hours = ms / hourMs;
-  if (hours < 1) return counted(Math.max(1, Math.round(60 * hours)), 'minute');
-  return hours < 48 ? counted(Math.round(hours), 'hour') : counted(Math.round(hours / 24), 'day');
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
+  if (hours < 1)
+    return worded('{count, plural, one {# minute} other {# minutes}}', {
+      count: Math.max(1, Math.round(60 * hours)),
+    });
+  return hours < 48
+    ? worded('{count, plural, one {# hour} other {# hours}}', { count: Math.round(hours) })
+    : worded('{count, plural, one {# day} other {# days}}', { count: Math.round(hours / 24) });
 }

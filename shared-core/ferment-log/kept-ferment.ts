@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { worded } from '../wording/index.ts';
 import { fermentReadSchema } from './ferment-read.ts';
 
 const positive = (most: number, error: string) =>
@@ -9,17 +10,17 @@ export const statedFermentSchema = z.strictObject({
   name: z
     .string()
     .trim()
-    .min(1, { error: 'A name, please' })
-    .max(120, { error: 'At most 120 characters, please' }),
-  beganAtIso: z.iso.datetime({ error: 'A day and a time, please' }),
-  volumeMl: positive(1e7, 'A volume in mL, more than 0'),
+    .min(1, { error: worded('A name, please') })
+    .max(120, { error: worded('At most 120 characters, please') }),
+  beganAtIso: z.iso.datetime({ error: worded('A day and a time, please') }),
+  volumeMl: positive(1e7, worded('A volume in mL, more than 0')),
   /** All the fermentable sugar in it as hexose [g], two ends of what is known; null where that is not known. */
   sugarG: z
     .strictObject({ low: z.number().min(0).max(1e7), high: z.number().positive().max(1e7) })
-    .refine(({ low, high }) => low <= high, { error: 'The lower end first, please' })
+    .refine(({ low, high }) => low <= high, { error: worded('The lower end first, please') })
     .nullable(),
   /** In the person's words. */
-  wentIn: z.string().max(400, { error: 'At most 400 characters, please' }),
+  wentIn: z.string().max(400, { error: worded('At most 400 characters, please') }),
 });
 
 /** A reading as it was kept. It is never changed; it may be withdrawn. */

@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 import type {
   FermentFacts,
@@ -31,7 +32,7 @@ export function judgeFerment(
   if (last === null) {
     return {
       state: 'not-started',
-      because: 'Nothing was read yet.',
+      because: worded('Nothing was read yet.'),
       strengthAbv: null,
       expectedEndGravity: null,
       finishH: null,
@@ -86,7 +87,11 @@ function nothingToTell(readings: readonly FermentReading[]): readonly string[] {
   );
   return tells
     ? []
-    : ['Temperatures alone tell nothing of a ferment: add gravity, mass or bubbles a minute.'];
+    : [
+        worded(
+          'Temperatures alone tell nothing of a ferment: add gravity, mass or bubbles a minute.',
+        ),
+      ];
 }
 
 /** Readings that what came after speaks against. */
@@ -103,12 +108,17 @@ function doubtsOf(
   return [
     ...(isFirstDoubted && first !== null
       ? [
-          `The first gravity, ${first.value.toFixed(3)}, does not fit what came after and is not believed: was it read before the liquid was mixed, or had it begun to ferment?`,
+          worded(
+            'The first gravity, {value}, does not fit what came after and is not believed: was it read before the liquid was mixed, or had it begun to ferment?',
+            { value: first.value.toFixed(3) },
+          ),
         ]
       : []),
-    ...doubts.map(
-      ({ evidence: { gravity, timeH } }) =>
-        `The gravity ${gravity?.value.toFixed(3)} after ${timeH.toFixed(0)} h does not fit the others and is hardly counted: read it again.`,
+    ...doubts.map(({ evidence: { gravity, timeH } }) =>
+      worded(
+        'The gravity {value} after {timeH} h does not fit the others and is hardly counted: read it again.',
+        { value: gravity?.value.toFixed(3) ?? '', timeH: timeH.toFixed(0) },
+      ),
     ),
   ];
 }

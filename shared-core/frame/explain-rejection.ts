@@ -1,4 +1,5 @@
 import { assertNever } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import { printable } from './latin-1.ts';
 import type { LineRejection } from './raw-value.ts';
 
@@ -11,19 +12,33 @@ import type { LineRejection } from './raw-value.ts';
 export function explainRejection(rejection: LineRejection): string {
   switch (rejection.kind) {
     case 'not-understood':
-      return `The line “${printable(rejection.text, 60)}” holds no number that can be understood: choose another language or speed.`;
+      return worded(
+        'The line “{text}” holds no number that can be understood: choose another language or speed.',
+        { text: printable(rejection.text, 60) },
+      );
     case 'ambiguous-comma':
-      return `“${printable(rejection.text, 60)}” may be one number with a decimal comma or two numbers: say which in the probe settings.`;
+      return worded(
+        '“{text}” may be one number with a decimal comma or two numbers: say which in the probe settings.',
+        { text: printable(rejection.text, 60) },
+      );
     case 'no-value':
-      return `The probe says it has no value for ${printable(rejection.text, 30)}: is the sensor plugged in?`;
+      return worded('The probe says it has no value for {text}: is the sensor plugged in?', {
+        text: printable(rejection.text, 30),
+      });
     case 'too-long':
-      return 'Lines arrive without an end: the speed is probably wrong.';
+      return worded('Lines arrive without an end: the speed is probably wrong.');
     case 'outside-range':
-      return `${printable(rejection.text, 40)} cannot be a temperature: check the unit in the probe settings.`;
+      return worded('{text} cannot be a temperature: check the unit in the probe settings.', {
+        text: printable(rejection.text, 40),
+      });
     case 'checksum':
-      return 'What arrived was damaged: check the cable and the speed. If that happens every time, its checksum is of another kind: describe the line with a pattern.';
+      return worded(
+        'What arrived was damaged: check the cable and the speed. If that happens every time, its checksum is of another kind: describe the line with a pattern.',
+      );
     case 'answer-error':
-      return `The probe answered with an error: ${printable(rejection.text, 60)}.`;
+      return worded('The probe answered with an error: {text}.', {
+        text: printable(rejection.text, 60),
+      });
     default:
       return assertNever(rejection);
   }

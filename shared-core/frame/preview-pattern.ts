@@ -1,4 +1,5 @@
 import { assertNever } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import { explainRejection } from './explain-rejection.ts';
 import { createLineReader, type LineReaderOptions } from './line-reader.ts';
 import { compilePattern, type PatternProblem } from './own-pattern.ts';
@@ -43,17 +44,24 @@ export function previewPattern(
 function explainPatternProblem(problem: PatternProblem): string {
   switch (problem.kind) {
     case 'no-channel':
-      return 'Put the channel in braces where its number stands, such as {head}.';
+      return worded('Put the channel in braces where its number stands, such as {example}.', {
+        example: '{head}',
+      });
     case 'brace-not-closed':
-      return `The brace at position ${problem.position + 1} is not closed.`;
+      return worded('The brace at position {position} is not closed.', {
+        position: problem.position + 1,
+      });
     case 'channel-name':
-      return `{${problem.name}} is no channel: use small letters, digits and hyphens, such as {head} or {head F}.`;
+      return worded(
+        '{place} is no channel: use small letters, digits and hyphens, such as {example} or {other}.',
+        { place: `{${problem.name}}`, example: '{head}', other: '{head F}' },
+      );
     case 'channel-twice':
-      return `{${problem.name}} stands there twice.`;
+      return worded('{place} stands there twice.', { place: `{${problem.name}}` });
     case 'too-many-channels':
-      return 'That is more channels than one line can hold.';
+      return worded('That is more channels than one line can hold.');
     case 'nothing-between':
-      return 'Two {anything} in a row: one is enough.';
+      return worded('Two {place} in a row: one is enough.', { place: '{anything}' });
     default:
       return assertNever(problem);
   }

@@ -1,3 +1,5 @@
+import { worded } from '../wording/index.ts';
+
 /**
  * The column of a rig in words, by its theoretical plates, the pot not counted.
  *
@@ -9,7 +11,7 @@
  * platesWords(2.5) // => "2.5 plates"
  */
 export function platesWords(plates: number | null): string {
-  if (plates === null) return 'plates not known';
-  if (plates === 0) return 'no column';
-  return plates === 1 ? '1 plate' : `${plates} plates`;
+  if (plates === null) return worded('plates not known');
+  if (plates === 0) return worded('no column');
+  return plates === 1 ? worded('1 plate') : worded('{count} plates', { count: plates });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fail, type Result, succeed } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import { type RunSettings, runSettingsSchema } from './run-settings.ts';
 
 const settingsFileSchema = z.object({
@@ -46,5 +47,7 @@ export function readSettingsFile(text: string): Result<SettingsFile, string> {
   } catch {
     // Said below: to the person it is the same.
   }
-  return fail('This is no settings file of a pack: choose the one in its folder "settings".');
+  return fail(
+    worded('This is no settings file of a pack: choose the one in its folder "settings".'),
+  );
 }

@@ -18,4 +18,5 @@ export {
   snapshotSchema,
   type VapourView,
 } from './snapshot.ts';
+export { textsInSnapshot } from './texts-in-snapshot.ts';
 export { type RunProblem, type Verdicts, verdictsSchema } from './verdicts.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { worded } from '../wording/index.ts';
 
 export const stages = ['warm-up', 'first-fraction', 'main-fraction', 'tail', 'cool-down'] as const;
 
@@ -7,11 +8,11 @@ export type Stage = z.infer<typeof stageSchema>;
 
 /** The words people read for each stage. */
 export const stageLabels: Readonly<Record<Stage, string>> = {
-  'warm-up': 'Warm-up',
-  'first-fraction': 'Low-boiling first fraction',
-  'main-fraction': 'Main ethanol fraction',
-  tail: 'Water-rich tail',
-  'cool-down': 'Cool-down',
+  'warm-up': worded('Warm-up'),
+  'first-fraction': worded('Low-boiling first fraction'),
+  'main-fraction': worded('Main ethanol fraction'),
+  tail: worded('Water-rich tail'),
+  'cool-down': worded('Cool-down'),
 };
 
 /** What explains a head that does something other than its stage would. */

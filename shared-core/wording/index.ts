@@ -1,4 +1,7 @@
-/** Numbers, intervals and units as sentences for people hold them. */
+/** Sentences in the language of whoever reads them, and the numbers, intervals and units they hold. */
+
+export { type Language, language, languages, setLanguage } from './language.ts';
+export { catalogues } from './languages/index.ts';
 export {
   clockWords,
   decimalsFor,
@@ -6,4 +9,7 @@ export {
   measuredWords,
   numberWords,
 } from './measured-words.ts';
+export { wordingSchema } from './message.ts';
+export { learnWording, wordingOf } from './message-memory.ts';
 export { inDecimals, keepUnits, saidWords } from './said-words.ts';
+export { say, sayParts, told, worded } from './say.ts';

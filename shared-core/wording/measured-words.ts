@@ -1,7 +1,12 @@
-import type { Quantity } from '../bookkeeping/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 
 const space = '\u00a0';
+
+/** A value and its standard uncertainty, in one unit. */
+interface Measured {
+  readonly value: number;
+  readonly standardUncertainty: number;
+}
 
 /** A number with a fixed count of decimals and a true minus. */
 export function numberWords(value: number, decimals: number): string {
@@ -27,7 +32,7 @@ export function decimalsFor(expanded: number): number {
  * measuredWords({ value: 78.4074, standardUncertainty: 0.109 }, '°C') // => "(78.41\u00a0±\u00a00.22)\u00a0°C"
  * measuredWords({ value: 88.4, standardUncertainty: 3.26 }, '%') // => "(88.4\u00a0±\u00a06.5)\u00a0%"
  */
-export function measuredWords({ value, standardUncertainty }: Quantity, unit: string): string {
+export function measuredWords({ value, standardUncertainty }: Measured, unit: string): string {
   const expanded = 2 * standardUncertainty;
   const decimals = decimalsFor(expanded);
   return (

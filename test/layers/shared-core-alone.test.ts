@@ -8,7 +8,7 @@ import { projectRoot } from '../../scripts/testing/step.ts';
 
 let folder: string;
 
-/** A folder that holds shared-core and zod, and nothing else that could be imported. */
+/** A folder that holds shared-core with the packages it may import, and nothing else that could be imported. */
 beforeAll(() => {
   folder = mkdtempSync(path.join(tmpdir(), 'alone-'));
   cpSync(path.join(projectRoot, 'shared-core'), path.join(folder, 'shared-core'), {
@@ -16,10 +16,12 @@ beforeAll(() => {
   });
   writeFileSync(path.join(folder, 'package.json'), '{"type":"module"}');
   mkdirSync(path.join(folder, 'node_modules'));
-  const packageFolder = (name: string) => path.join('node_modules', name);
-  cpSync(path.join(projectRoot, packageFolder('zod')), path.join(folder, packageFolder('zod')), {
-    recursive: true,
-  });
+  for (const name of ['zod', 'intl-messageformat', '@formatjs']) {
+    const packageFolder = path.join('node_modules', name);
+    cpSync(path.join(projectRoot, packageFolder), path.join(folder, packageFolder), {
+      recursive: true,
+    });
+  }
   symlinkSync(path.join(projectRoot, 'tsconfig.json'), path.join(folder, 'tsconfig.json'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -4,6 +4,7 @@ import {
   type LineOutcome,
   type LineRejection,
   printable,
+  worded,
 } from '#shared-core';
 
 export type HearingState = 'connecting' | 'hearing' | 'silent' | 'unreadable';
@@ -61,17 +62,19 @@ export function createHearing(expectsText = true): Hearing {
   function whyUnreadable(): string {
     if (!expectsText) {
       return lastRejection === null
-        ? 'Bytes arrive that are no answer: check speed, parity and unit number.'
+        ? worded('Bytes arrive that are no answer: check speed, parity and unit number.')
         : explainRejection(lastRejection);
     }
     if (sample.all > 0 && sample.text / sample.all < leastTextShare) {
-      return 'Bytes arrive but they are not text: the speed (baud rate) is probably wrong.';
+      return worded('Bytes arrive but they are not text: the speed (baud rate) is probably wrong.');
     }
     if (sample.ends === 0) {
-      return 'Text arrives without line ends: check the speed (baud rate) and the language.';
+      return worded(
+        'Text arrives without line ends: check the speed (baud rate) and the language.',
+      );
     }
     return lastRejection === null
-      ? 'Lines arrive but none holds a reading: choose another language.'
+      ? worded('Lines arrive but none holds a reading: choose another language.')
       : explainRejection(lastRejection);
   }
 
@@ -130,9 +133,11 @@ export function createHearing(expectsText = true): Hearing {
         case 'hearing':
           return lastRejection?.kind === 'no-value' ? explainRejection(lastRejection) : null;
         case 'connecting':
-          return 'Listening …';
+          return worded('Listening …');
         case 'silent':
-          return 'The port is open but nothing arrives: is the probe switched on, and is this the right port?';
+          return worded(
+            'The port is open but nothing arrives: is the probe switched on, and is this the right port?',
+          );
         case 'unreadable':
           return whyUnreadable();
       }

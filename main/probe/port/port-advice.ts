@@ -1,18 +1,34 @@
 import type { ServiceProblem } from '#shared-core';
+import { worded } from '#shared-core';
 
 /** One plain sentence on what to do about a port that does not open; null for other problems. */
 export function portAdvice(problem: ServiceProblem): string | null {
   switch (problem.kind) {
     case 'port-permission-denied':
       return problem.platform === 'linux'
-        ? `This account may not open ${problem.path}. In a terminal: sudo usermod -aG dialout "$USER" (on Arch: uucp instead of dialout), then log out and in again.`
-        : `This account may not open ${problem.path}. Ask whoever looks after this computer for access to serial ports.`;
+        ? worded(
+            'This account may not open {path}. In a terminal: sudo usermod -aG dialout "$USER" (on Arch: uucp instead of dialout), then log out and in again.',
+            { path: problem.path },
+          )
+        : worded(
+            'This account may not open {path}. Ask whoever looks after this computer for access to serial ports.',
+            { path: problem.path },
+          );
     case 'port-busy':
-      return `Another program is using ${problem.path}. Close it there (a serial monitor, perhaps), then connect again.`;
+      return worded(
+        'Another program is using {path}. Close it there (a serial monitor, perhaps), then connect again.',
+        { path: problem.path },
+      );
     case 'port-not-found':
-      return `${problem.path} is not there. Is the plug in? Unplug it, count to five, plug it in again.${macOsHint(problem.path)}`;
+      return worded(
+        '{path} is not there. Is the plug in? Unplug it, count to five, plug it in again.{hint}',
+        { path: problem.path, hint: macOsHint(problem.path) },
+      );
     case 'port-failed':
-      return `${problem.path} could not be used: ${problem.message}`;
+      return worded('{path} could not be used: {message}', {
+        path: problem.path,
+        message: problem.message,
+      });
     default:
       return null;
   }
@@ -20,5 +36,7 @@ export function portAdvice(problem: ServiceProblem): string | null {
 
 /** On macOS the `tty.` name waits for a modem's carrier; the `cu.` name of the same plug does not. */
 function macOsHint(path: string): string {
-  return path.startsWith('/dev/tty.') ? ` Or try ${path.replace('/dev/tty.', '/dev/cu.')}.` : '';
+  return path.startsWith('/dev/tty.')
+    ? worded(' Or try {other}.', { other: path.replace('/dev/tty.', '/dev/cu.') })
+    : '';
 }

@@ -7,6 +7,7 @@ import {
   type ProbeStatus,
   type Result,
   type ServiceProblem,
+  worded,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../../clock/index.ts';
 import { createLinkLoss } from '../link/link-loss.ts';
@@ -29,8 +30,10 @@ type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
 const retryConnectS = 1;
 /** A wish outlives the process that was to meet it; when this many could not, the person is told. */
 const mostProcessesTried = 3;
-const startingAdvice = 'Starting the serial reader …';
-const restartingAdvice = 'The part that reads the serial port stopped and is being started again.';
+const startingAdvice = worded('Starting the serial reader …');
+const restartingAdvice = worded(
+  'The part that reads the serial port stopped and is being started again.',
+);
 
 /**
  * A hub whose serial work happens in a process of its own. That process may hang, crash or flood:
@@ -213,5 +216,5 @@ function startingStatus(source: ProbeSource): ProbeStatus {
 
 const stopped = {
   ok: false,
-  error: { kind: 'internal', message: 'The part that reads the serial port stopped.' },
+  error: { kind: 'internal', message: worded('The part that reads the serial port stopped.') },
 } as const;

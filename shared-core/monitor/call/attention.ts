@@ -1,4 +1,5 @@
 import { cautionOf } from '../../cautions/index.ts';
+import { worded } from '../../wording/index.ts';
 import { span } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 
@@ -7,8 +8,8 @@ const graceS = 60;
 
 export const attention = {
   id: 'attention',
-  title: 'Nobody answered',
-  act: 'Go to the still and confirm that you are there.',
+  title: worded('Nobody answered'),
+  act: worded('Go to the still and confirm that you are there.'),
   consequence: cautionOf('attended').because,
   caution: null,
   priority: 'medium',
@@ -22,8 +23,10 @@ export const attention = {
   condition: ({ facts: { attentionDueS, timeS } }) =>
     attentionDueS !== null && timeS >= attentionDueS + graceS,
   reason: ({ attentionDueS, timeS }) => ({
-    because: `The check was due ${span(timeS - (attentionDueS ?? timeS))} ago and nobody answered.`,
-    wouldChangeIf: 'Any mark made by a person.',
+    because: worded('The check was due {time} ago and nobody answered.', {
+      time: span(timeS - (attentionDueS ?? timeS)),
+    }),
+    wouldChangeIf: worded('Any mark made by a person.'),
   }),
-  sentence: () => 'Nobody has confirmed being at the still.',
+  sentence: () => worded('Nobody has confirmed being at the still.'),
 } as const satisfies AlarmDefinition;

@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
 import { celsius, kelvin } from '../words/numbers.ts';
@@ -8,9 +9,11 @@ const lowestKPa = 68;
 
 export const bulbDoubted = {
   id: 'bulb-doubted',
-  title: 'Bulb in doubt',
-  act: 'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
-  consequence: 'A bulb that reads too low has the heat-off call come late, or not at all.',
+  title: worded('Bulb in doubt'),
+  act: worded(
+    'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
+  ),
+  consequence: worded('A bulb that reads too low has the heat-off call come late, or not at all.'),
   caution: 'hot-head',
   priority: 'medium',
   onDelayS: 0,
@@ -29,14 +32,27 @@ export const bulbDoubted = {
     const { scale, situation } = facts;
     const lowestC = situation.lowestLaterC ?? situation.lowestLevelC ?? scale.azeotropeC;
     return {
-      because: `The head rested at ${celsius(lowestC)}, ${kelvin(scale.azeotropeC - lowestC)} below the azeotrope at ${scale.pressureKPa.toFixed(1)} kPa (${celsius(scale.azeotropeC)}), where no ethanol–water vapour condenses. ${explainedBy(scale, lowestC)}`,
-      wouldChangeIf: 'The air pressure that is right entered, or a bulb that hangs in the vapour.',
+      because: worded(
+        'The head rested at {lowest}, {difference} below the azeotrope at {pressure} kPa ({azeotrope}), where no ethanol–water vapour condenses. {explanation}',
+        {
+          lowest: celsius(lowestC),
+          difference: kelvin(scale.azeotropeC - lowestC),
+          pressure: scale.pressureKPa.toFixed(1),
+          azeotrope: celsius(scale.azeotropeC),
+          explanation: explainedBy(scale, lowestC),
+        },
+      ),
+      wouldChangeIf: worded(
+        'The air pressure that is right entered, or a bulb that hangs in the vapour.',
+      ),
     };
   },
   sentence: ({ doubt }) =>
     doubt === null
-      ? 'The head cannot be relied on.'
-      : `The head cannot be relied on: ${probeFaultWords[doubt]}.`,
+      ? worded('The head cannot be relied on.')
+      : worded('The head cannot be relied on: {probeFault}.', {
+          probeFault: probeFaultWords[doubt],
+        }),
   // A doubt may last for the whole run: who has answered it hears of the run again.
   speaks: (_, state) => state !== 'acknowledged',
 } as const satisfies AlarmDefinition;
@@ -45,7 +61,12 @@ export const bulbDoubted = {
 function explainedBy(scale: VapourScale, lowestC: number): string {
   const lowK = scale.azeotropeC - lowestC;
   const pressureKPa = scale.pressureKPa - lowK / scale.kelvinPerKPa;
-  const byProbe = `a bulb that hangs badly or a probe that reads ${kelvin(lowK)} low`;
-  if (pressureKPa < lowestKPa) return `Likely is ${byProbe}.`;
-  return `An air pressure of about ${pressureKPa.toFixed(0)} kPa would explain it, or ${byProbe}.`;
+  const byProbe = worded('a bulb that hangs badly or a probe that reads {low} low', {
+    low: kelvin(lowK),
+  });
+  if (pressureKPa < lowestKPa) return worded('Likely is {byProbe}.', { byProbe });
+  return worded('An air pressure of about {pressure} kPa would explain it, or {byProbe}.', {
+    pressure: pressureKPa.toFixed(0),
+    byProbe,
+  });
 }

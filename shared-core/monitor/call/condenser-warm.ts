@@ -1,4 +1,5 @@
 import { cautionOf } from '../../cautions/index.ts';
+import { worded } from '../../wording/index.ts';
 import { celsius } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { heatOffAct } from './heating.ts';
@@ -9,8 +10,8 @@ const offC = 35;
 
 export const condenserWarm = {
   id: 'condenser-warm',
-  title: 'Condenser warm',
-  act: `${heatOffAct} and restore the cooling water.`,
+  title: worded('Condenser warm'),
+  act: worded('{heatOffAct} and restore the cooling water.', { heatOffAct }),
   consequence: cautionOf('cooling-water').because,
   caution: 'drop-heat',
   priority: 'high',
@@ -25,8 +26,10 @@ export const condenserWarm = {
   condition: ({ facts: { condenserC }, track }) =>
     condenserC !== null && condenserC > (track.active ? offC : onC),
   reason: ({ condenserC }) => ({
-    because: `The condenser outlet is at ${condenserC === null ? 'an unknown temperature' : celsius(condenserC)}.`,
-    wouldChangeIf: `The outlet cooling below ${offC} °C.`,
+    because: worded('The condenser outlet is at {temperature}.', {
+      temperature: condenserC === null ? worded('an unknown temperature') : celsius(condenserC),
+    }),
+    wouldChangeIf: worded('The outlet cooling below {off} °C.', { off: offC }),
   }),
-  sentence: () => 'The condenser is warm: vapour may escape.',
+  sentence: () => worded('The condenser is warm: vapour may escape.'),
 } as const satisfies AlarmDefinition;

@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import { celsius, span } from '../words/numbers.ts';
@@ -5,6 +6,12 @@ import { celsius, span } from '../words/numbers.ts';
 /** What is wrong with the probe since when, with the last reading that was believed. */
 export function faultBecause({ fault, lastTrustedC, timeS }: MonitorFacts, past: string): string {
   const trusted =
-    lastTrustedC === null ? 'nothing believed yet' : `last trusted value ${celsius(lastTrustedC)}`;
-  return `At ${span(timeS)}: ${fault === null ? past : probeFaultWords[fault]}; ${trusted}.`;
+    lastTrustedC === null
+      ? worded('nothing believed yet')
+      : worded('last trusted value {lastTrusted}', { lastTrusted: celsius(lastTrustedC) });
+  return worded('At {time}: {fault}; {trusted}.', {
+    time: span(timeS),
+    fault: fault === null ? past : probeFaultWords[fault],
+    trusted,
+  });
 }

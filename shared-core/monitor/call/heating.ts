@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
 /** The pot may boil, for all that was marked and concluded. */
@@ -20,4 +21,4 @@ export function isStillWeak(facts: MonitorFacts, probability: number): boolean {
 }
 
 /** Switched off alone a mantle boils on, so the act says what is to be done. */
-export const heatOffAct = 'Take the heat off (flame out, mantle down)';
+export const heatOffAct = worded('Take the heat off (flame out, mantle down)');

@@ -1,4 +1,5 @@
 import { cautionOf } from '../../cautions/index.ts';
+import { worded } from '../../wording/index.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { heatOffAct, isHeating } from './heating.ts';
 
@@ -7,8 +8,8 @@ const leastPotShare = 0.1;
 
 export const nearDryness = {
   id: 'near-dryness',
-  title: 'Pot near dryness',
-  act: `${heatOffAct} now and let the pot cool.`,
+  title: worded('Pot near dryness'),
+  act: worded('{heatOffAct} now and let the pot cool.', { heatOffAct }),
   consequence: cautionOf('dryness').because,
   caution: 'drop-heat',
   priority: 'high',
@@ -26,11 +27,15 @@ export const nearDryness = {
   },
   reason: ({ forecast, settings }) => {
     const left = forecast?.potVolumeMl ?? null;
-    const leftMl = left === null ? 'a few' : `${left.low.toFixed(0)}–${left.high.toFixed(0)}`;
+    const leftMl =
+      left === null ? worded('a few') : `${left.low.toFixed(0)}–${left.high.toFixed(0)}`;
     return {
-      because: `Of the ${settings.charge.volumeMl} mL charge ${leftMl} mL are left in the pot by what was booked and estimated: that may be less than the tenth that must stay.`,
-      wouldChangeIf: 'A volume booked that shows more liquid left in the pot.',
+      because: worded(
+        'Of the {volume} mL charge {left} mL are left in the pot by what was booked and estimated: that may be less than the tenth that must stay.',
+        { volume: settings.charge.volumeMl, left: leftMl },
+      ),
+      wouldChangeIf: worded('A volume booked that shows more liquid left in the pot.'),
     };
   },
-  sentence: () => 'The pot may be close to running dry.',
+  sentence: () => worded('The pot may be close to running dry.'),
 } as const satisfies AlarmDefinition;

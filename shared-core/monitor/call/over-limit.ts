@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import { ofStrength } from '../words/head-strength.ts';
 import { celsius, percent } from '../words/numbers.ts';
 import { limitWords, standingAt } from '../words/stage-words.ts';
@@ -14,9 +15,9 @@ const fadesWithinS = 60;
 
 export const overLimit = {
   id: 'over-limit',
-  title: 'Heat off now: limit passed',
-  act: `${heatOffAct} now.`,
-  consequence: 'What comes over is weaker than the strength you asked for.',
+  title: worded('Heat off now: limit passed'),
+  act: worded('{heatOffAct} now.', { heatOffAct }),
+  consequence: worded('What comes over is weaker than the strength you asked for.'),
   caution: 'drop-heat',
   priority: 'high',
   onDelayS: 5,
@@ -35,15 +36,28 @@ export const overLimit = {
   },
   reason: (facts) => {
     const { head, heat, outlook } = facts;
-    const at = head === null ? 'unknown' : standingAt(head);
+    const at = head === null ? worded('unknown') : standingAt(head);
     const heatWords =
-      heat === 'unknown' ? 'no mark says that the heat is off' : 'the heat is still on';
+      heat === 'unknown'
+        ? worded('no mark says that the heat is off')
+        : worded('the heat is still on');
     return {
-      because: `The head is at ${at}, above the limit of ${limitWords(facts)}, ${percent(outlook.passed)} sure: vapour ${ofStrength(facts)}, and ${heatWords}.`,
-      wouldChangeIf: `The head staying below ${celsius(outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
+      because: worded(
+        'The head is at {at}, above the limit of {limit}, {passed} sure: vapour {strength}, and {heat}.',
+        {
+          at,
+          limit: limitWords(facts),
+          passed: percent(outlook.passed),
+          strength: ofStrength(facts),
+          heat: heatWords,
+        },
+      ),
+      wouldChangeIf: worded('The head staying below {limitOnProbe}, or the heat taken off.', {
+        limitOnProbe: celsius(outlook.limitOnProbeC - deadbandK(facts)),
+      }),
     };
   },
-  sentence: () => 'What comes over is weaker than you asked for.',
+  sentence: () => worded('What comes over is weaker than you asked for.'),
 } as const satisfies AlarmDefinition;
 
 function wasJustCalled({ facts: { timeS, settings }, trackOf }: CallSecond): boolean {

@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { celsius, kelvin, moving, percent, span } from '../words/numbers.ts';
 import { against, limitWords, standingAt } from '../words/stage-words.ts';
@@ -11,9 +12,9 @@ const nearlySure = 0.9;
 /** The heat-off call. */
 export const plateauDeparture = {
   id: 'plateau-departure',
-  title: 'Heat off, change the receiver',
-  act: `${heatOffAct} and change the receiver.`,
-  consequence: 'Each further minute runs weaker distillate into the main fraction.',
+  title: worded('Heat off, change the receiver'),
+  act: worded('{heatOffAct} and change the receiver.', { heatOffAct }),
+  consequence: worded('Each further minute runs weaker distillate into the main fraction.'),
   caution: 'drop-heat',
   priority: 'high',
   onDelayS: 4,
@@ -35,34 +36,57 @@ export const plateauDeparture = {
     const stands =
       head === null || situation.levelC === null
         ? ''
-        : `, ${against(head.vapourC, situation.levelC)} the level it held, ${moving(head.rateKPerS, head.rateSdKPerS)}`;
+        : worded(', {against} the level it held, {moving}', {
+            against: against(head.vapourC, situation.levelC),
+            moving: moving(head.rateKPerS, head.rateSdKPerS),
+          });
     return {
-      because: `The head is at ${atHead(facts)}${stands}. ${outlookWords(facts)}`,
-      wouldChangeIf: `The head falling back below ${celsius(facts.outlook.limitOnProbeC - deadbandK(facts))}, or the heat taken off.`,
+      because: worded('The head is at {at}{stands}. {outlook}', {
+        at: atHead(facts),
+        stands,
+        outlook: outlookWords(facts),
+      }),
+      wouldChangeIf: worded('The head falling back below {limitOnProbe}, or the heat taken off.', {
+        limitOnProbe: celsius(facts.outlook.limitOnProbeC - deadbandK(facts)),
+      }),
     };
   },
   sentence: (facts) => {
-    if (facts.stage === 'tail') return 'The main fraction has ended.';
+    if (facts.stage === 'tail') return worded('The main fraction has ended.');
     return facts.stage === 'first-fraction'
-      ? 'The head rises past the limit before the first fraction has ended.'
-      : 'The main fraction is ending.';
+      ? worded('The head rises past the limit before the first fraction has ended.')
+      : worded('The main fraction is ending.');
   },
 } as const satisfies AlarmDefinition;
 
-const atHead = ({ head }: MonitorFacts): string => (head === null ? 'unknown' : standingAt(head));
+const atHead = ({ head }: MonitorFacts): string =>
+  head === null ? worded('unknown') : standingAt(head);
 
 function outlookWords(facts: MonitorFacts): string {
   const { head, outlook, settings } = facts;
   const limit = limitWords(facts);
   if (outlook.etaS === 0) {
     return outlook.passed < nearlySure
-      ? `The limit of ${limit} is just about reached: ${percent(outlook.passed)} sure that it is passed.`
-      : `The limit of ${limit} is reached, ${percent(outlook.passed)} sure.`;
+      ? worded('The limit of {limit} is just about reached: {passed} sure that it is passed.', {
+          limit,
+          passed: percent(outlook.passed),
+        })
+      : worded('The limit of {limit} is reached, {passed} sure.', {
+          limit,
+          passed: percent(outlook.passed),
+        });
   }
   const rises = head !== null && head.rateKPerS > 2 * head.rateSdKPerS;
   if (outlook.etaS === null || !rises) {
     const toGoK = head === null ? 0 : outlook.limitOnProbeC - head.vapourC;
-    return `The limit of ${limit} is ${kelvin(toGoK)} away, within what probe and air pressure leave open.`;
+    return worded(
+      'The limit of {limit} is {toGo} away, within what probe and air pressure leave open.',
+      { limit, toGo: kelvin(toGoK) },
+    );
   }
-  return `The limit of ${limit} is about ${span(outlook.etaS)} away (reaction time ${settings.reactionTimeS} s).`;
+  return worded('The limit of {limit} is about {eta} away (reaction time {reactionTime} s).', {
+    limit,
+    eta: span(outlook.etaS),
+    reactionTime: settings.reactionTimeS,
+  });
 }

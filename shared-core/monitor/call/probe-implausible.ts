@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
@@ -6,10 +7,13 @@ import { faultBecause } from './fault-words.ts';
 
 export const probeImplausible = {
   id: 'probe-implausible',
-  title: 'Probe reading cannot be right',
-  act: 'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
-  consequence:
+  title: worded('Probe reading cannot be right'),
+  act: worded(
+    'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
+  ),
+  consequence: worded(
     'Until the head can be trusted the heat-off call waits, or may come late or not at all.',
+  ),
   caution: 'hot-head',
   priority: 'high',
   onDelayS: 0,
@@ -23,13 +27,13 @@ export const probeImplausible = {
   occurrence: (facts) =>
     facts.fault !== null && isImplausible(facts) ? { key: facts.fault, isRepeat: false } : null,
   reason: (facts) => ({
-    because: faultBecause(facts, 'the probe is not trusted'),
-    wouldChangeIf: 'Readings that can be right coming in again.',
+    because: faultBecause(facts, worded('the probe is not trusted')),
+    wouldChangeIf: worded('Readings that can be right coming in again.'),
   }),
   sentence: ({ fault }) =>
     fault === null
-      ? 'The head cannot be trusted.'
-      : `The head cannot be trusted: ${probeFaultWords[fault]}.`,
+      ? worded('The head cannot be trusted.')
+      : worded('The head cannot be trusted: {probeFault}.', { probeFault: probeFaultWords[fault] }),
 } as const satisfies AlarmDefinition;
 
 function isImplausible(facts: MonitorFacts): boolean {

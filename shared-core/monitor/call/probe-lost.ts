@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import { quietAgainS } from '../sense/dropout-watch.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import { span } from '../words/numbers.ts';
@@ -8,10 +9,13 @@ import { faultBecause } from './fault-words.ts';
 /** Who has just answered for a dropout is not called for each short one that follows [s]. */
 const answeredPatienceS = 20;
 
-const act =
-  'Read the glass thermometer by eye; heat off and cold before you touch or open the head.';
+const act = worded(
+  'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
+);
 /** The prompt has room for more than the line at the top. */
-const promptAct = `${act} Check the plug at the computer and the cable up to the still.`;
+const promptAct = worded('{act} Check the plug at the computer and the cable up to the still.', {
+  act,
+});
 
 /**
  * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
@@ -19,10 +23,11 @@ const promptAct = `${act} Check the plug at the computer and the cable up to the
  */
 export const probeLost = {
   id: 'probe-lost',
-  title: 'Probe lost',
+  title: worded('Probe lost'),
   act,
-  consequence:
+  consequence: worded(
     'Until the head can be read the heat-off call waits, or may come late or not at all.',
+  ),
   caution: 'hot-head',
   priority: 'high',
   onDelayS: 0,
@@ -47,21 +52,28 @@ export const probeLost = {
     return { key: `${fault} ${dropouts.count}`, isRepeat: dropouts.count > 1 };
   },
   reason: (facts) => {
-    const because = faultBecause(facts, 'the probe sends nothing that can be used');
+    const because = faultBecause(facts, worded('the probe sends nothing that can be used'));
     const { dropouts, timeS } = facts;
     if (dropouts.count < 2) {
-      return { because, wouldChangeIf: 'Good readings coming in again.', act: promptAct };
+      return { because, wouldChangeIf: worded('Good readings coming in again.'), act: promptAct };
     }
     return {
-      because: `${because} The probe has dropped out ${dropouts.count} times in ${span(timeS - dropouts.sinceS)}.`,
-      wouldChangeIf: `${span(quietAgainS)} without a dropout; once you have answered, good readings.`,
+      because: worded('{because} The probe has dropped out {count} times in {time}.', {
+        because,
+        count: dropouts.count,
+        time: span(timeS - dropouts.sinceS),
+      }),
+      wouldChangeIf: worded(
+        '{quietAgain} without a dropout; once you have answered, good readings.',
+        { quietAgain: span(quietAgainS) },
+      ),
       act: promptAct,
     };
   },
   sentence: ({ fault }) =>
     fault === null
-      ? 'The head cannot be read.'
-      : `The head cannot be read: ${probeFaultWords[fault]}.`,
+      ? worded('The head cannot be read.')
+      : worded('The head cannot be read: {probeFault}.', { probeFault: probeFaultWords[fault] }),
   // Dropped out repeatedly and reading at present, it is told of among the prompts; the sentence tells of the run.
   speaks: (facts) => faultKind(facts) === 'gone',
 } as const satisfies AlarmDefinition;

@@ -1,9 +1,10 @@
+import { worded } from '../../wording/index.ts';
 import type { AlarmId } from './alarm-list.ts';
 
 /** Names that records of earlier versions hold, and that `npm run analyse` prints still, with what became of each. */
 export const retiredAlarms = {
   'probe-fault': {
-    title: 'Probe in doubt',
+    title: worded('Probe in doubt'),
     became: ['probe-lost', 'probe-implausible', 'bulb-doubted'],
   },
 } as const satisfies Readonly<

@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import { kelvin } from '../words/numbers.ts';
 import { standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
@@ -5,9 +6,9 @@ import { mayBoil } from './heating.ts';
 
 export const surging = {
   id: 'surging',
-  title: 'Surging',
-  act: 'Ease the heat.',
-  consequence: 'Liquid thrown up the column spoils the separation.',
+  title: worded('Surging'),
+  act: worded('Ease the heat.'),
+  consequence: worded('Liquid thrown up the column spoils the separation.'),
   caution: null,
   priority: 'medium',
   onDelayS: 10,
@@ -19,8 +20,11 @@ export const surging = {
   lingers: true,
   condition: ({ facts, surging }) => surging && facts.situation.heldS !== null && mayBoil(facts),
   reason: ({ head, noise }) => ({
-    because: `The head swings up and down by far more than its noise of ${kelvin(noise.slowSdK)} around ${head === null ? 'unknown' : standingAt(head)}.`,
-    wouldChangeIf: 'A minute of steady readings.',
+    because: worded(
+      'The head swings up and down by far more than its noise of {noise} around {at}.',
+      { noise: kelvin(noise.slowSdK), at: head === null ? worded('unknown') : standingAt(head) },
+    ),
+    wouldChangeIf: worded('A minute of steady readings.'),
   }),
-  sentence: () => 'The column is surging.',
+  sentence: () => worded('The column is surging.'),
 } as const satisfies AlarmDefinition;

@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
@@ -17,13 +18,16 @@ export interface StagingLog {
 const estimateEveryS = 60;
 
 export function createStagingLog(): StagingLog {
-  const log = createConclusionLog('The run begins with the warm-up.');
+  const log = createConclusionLog(worded('The run begins with the warm-up.'));
   const silent = new Map<string, number>();
 
   const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
     const open = silent.get(channel);
     if (isSilent) {
-      const words = `The channel ${channel} has sent nothing since ${span(lastS)}; what hangs on it is left out. Check its probe and cable.`;
+      const words = worded(
+        'The channel {channel} has sent nothing since {last}; what hangs on it is left out. Check its probe and cable.',
+        { channel, last: span(lastS) },
+      );
       silent.set(channel, log.openProblem(words, lastS));
     } else if (open !== undefined) log.closeProblem(open, timeS);
   };
@@ -32,12 +36,14 @@ export function createStagingLog(): StagingLog {
   const noteFault = (before: MonitorFacts, { fault, timeS }: MonitorFacts): void => {
     if (fault === before.fault) return;
     if (faultProblem !== null) log.closeProblem(faultProblem, timeS);
-    const words = fault === null ? '' : probeFaultWords[fault];
+    const words = fault === null ? '' : atStart(probeFaultWords[fault]);
     faultProblem =
       fault === null
         ? null
         : log.openProblem(
-            `${words[0]?.toUpperCase()}${words.slice(1)}${isBlind(fault) ? '; staging waited' : ''}.`,
+            isBlind(fault)
+              ? worded('{fault}; staging waited.', { fault: words })
+              : worded('{fault}.', { fault: words }),
             timeS,
           );
   };
@@ -85,4 +91,8 @@ export function createStagingLog(): StagingLog {
       noteEstimate(now);
     },
   };
+}
+
+function atStart(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }

@@ -1,3 +1,5 @@
+import { worded } from '../../wording/index.ts';
+
 /** What can be wrong with the head probe. */
 export type ProbeFault =
   | 'lost'
@@ -16,16 +18,16 @@ export type BulbDoubt = 'below-boiling';
 
 /** What a person can see of each fault. */
 export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
-  lost: 'the probe is disconnected',
-  silent: 'the probe sends nothing',
-  'open-circuit': 'the probe reports an open circuit or an impossible value',
-  'program-closed': 'the program was closed and heard nothing',
-  spikes: 'readings jump back and forth faster than a bulb can follow',
-  step: 'the reading jumped faster than vapour can change, as when a probe slips',
-  frozen: 'the reading has stopped changing altogether, even in its last digit',
-  'above-boiling-water': 'the reading is above the boiling point of water at this pressure',
-  'hotter-than-pot': 'the head reads hotter than the pot that feeds it',
-  'below-boiling': 'it rests below the lowest boiling point at this air pressure',
+  lost: worded('the probe is disconnected'),
+  silent: worded('the probe sends nothing'),
+  'open-circuit': worded('the probe reports an open circuit or an impossible value'),
+  'program-closed': worded('the program was closed and heard nothing'),
+  spikes: worded('readings jump back and forth faster than a bulb can follow'),
+  step: worded('the reading jumped faster than vapour can change, as when a probe slips'),
+  frozen: worded('the reading has stopped changing altogether, even in its last digit'),
+  'above-boiling-water': worded('the reading is above the boiling point of water at this pressure'),
+  'hotter-than-pot': worded('the head reads hotter than the pot that feeds it'),
+  'below-boiling': worded('it rests below the lowest boiling point at this air pressure'),
 };
 
 /** True for what a loose plug or a broken cable does: readings fail to come, and may come again. */

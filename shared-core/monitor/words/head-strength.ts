@@ -1,5 +1,6 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
 import type { Estimate } from '../../uncertainty/index.ts';
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import { trueTemperatureQuantileC } from '../situation/scale-belief.ts';
@@ -84,12 +85,12 @@ function judge(facts: MonitorFacts): Judged {
 }
 
 const unsettledWords: Readonly<Record<Unsettled, string>> = {
-  'not-held': 'of a strength not known before the head comes to rest',
-  receded: 'of unknown strength while no vapour reaches the bulb',
-  returned: 'of a strength not known until the bulb has settled in the vapour again',
-  cooling: 'of unknown strength while the bulb cools',
-  moving: 'of a strength that changes too fast to tell',
-  fault: 'of unknown strength while the probe is not trusted',
+  'not-held': worded('of a strength not known before the head comes to rest'),
+  receded: worded('of unknown strength while no vapour reaches the bulb'),
+  returned: worded('of a strength not known until the bulb has settled in the vapour again'),
+  cooling: worded('of unknown strength while the bulb cools'),
+  moving: worded('of a strength that changes too fast to tell'),
+  fault: worded('of unknown strength while the probe is not trusted'),
 };
 
 /** The same for the middle of a sentence: `of 88–93 % vol`. */
@@ -97,9 +98,11 @@ export function ofStrength(facts: MonitorFacts): string {
   const head = headStrength(facts);
   switch (head.kind) {
     case 'known':
-      return `of ${strengthRange(head.strength.low, head.strength.high)}`;
+      return worded('of {strength}', {
+        strength: strengthRange(head.strength.low, head.strength.high),
+      });
     case 'below-azeotrope':
-      return 'cooler than ethanol–water vapour can be';
+      return worded('cooler than ethanol–water vapour can be');
     case 'unsettled':
       return unsettledWords[head.why];
   }

@@ -1,5 +1,6 @@
 import type { ForecastView } from '../../stages/index.ts';
 import type { Estimate } from '../../uncertainty/index.ts';
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
 /** When the limit is expected (run time, 90 % interval), by what since when, and when this was worked out. */
@@ -89,8 +90,8 @@ export function aheadWords({ by, expectedS }: LimitAhead, timeS: number): string
   const low = Math.max(1, Math.floor((expectedS.low - timeS) / 60));
   const high = Math.ceil((expectedS.high - timeS) / 60);
   return by === 'rate'
-    ? `within ${Math.max(1, high)} min`
-    : `in about ${low} to ${Math.max(low + 1, high)} min`;
+    ? worded('within {minutes} min', { minutes: Math.max(1, high) })
+    : worded('in about {low} to {high} min', { low, high: Math.max(low + 1, high) });
 }
 
 /** The forecast as shown: where the rate speaks, what the twin says of the same limit gives way to it. */

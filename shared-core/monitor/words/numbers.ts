@@ -1,3 +1,4 @@
+import { worded } from '../../wording/index.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
 
 /** A temperature as people read it: `78.4 °C`. */
@@ -13,7 +14,9 @@ const [nearlyNever, nearlySure] = [1, 99];
 /** The size of a temperature difference, to a tenth at most. `0.4 K`, `less than 0.1 K`. */
 export function kelvin(differenceK: number): string {
   const size = Math.abs(differenceK);
-  return size < 0.095 ? `less than ${leastToldK} K` : `${size.toFixed(1)} K`;
+  return size < 0.095
+    ? worded('less than {leastTold} K', { leastTold: leastToldK })
+    : `${size.toFixed(1)} K`;
 }
 
 /**
@@ -22,10 +25,11 @@ export function kelvin(differenceK: number): string {
  */
 export function moving(rateKPerS: number, sdKPerS: number): string {
   const size = Math.abs(60 * rateKPerS);
-  if (size < 0.095) return 'hardly moving';
-  if (size < 2 * 60 * sdKPerS) return 'at no sure rate';
+  if (size < 0.095) return worded('hardly moving');
+  if (size < 2 * 60 * sdKPerS) return worded('at no sure rate');
   const digits = size < 1.95 ? 1 : 0;
-  return `${rateKPerS > 0 ? 'rising' : 'falling'} ${size.toFixed(digits)} K/min`;
+  const rate = `${size.toFixed(digits)} K/min`;
+  return rateKPerS > 0 ? worded('rising {rate}', { rate }) : worded('falling {rate}', { rate });
 }
 
 /** A span of time: seconds below two minutes, minutes above. */
@@ -36,8 +40,8 @@ export function span(seconds: number): string {
 /** A probability: `97 %`, never a bare 100 or 0. */
 export function percent(probability: number): string {
   const rounded = Math.round(100 * probability);
-  if (rounded > nearlySure) return `over ${nearlySure} %`;
-  return rounded < nearlyNever ? `under ${nearlyNever} %` : `${rounded} %`;
+  if (rounded > nearlySure) return worded('over {nearlySure} %', { nearlySure });
+  return rounded < nearlyNever ? worded('under {nearlyNever} %', { nearlyNever }) : `${rounded} %`;
 }
 
 /** A strength range: `88–93 % vol`. */

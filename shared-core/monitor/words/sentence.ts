@@ -1,7 +1,9 @@
 import type { Alarm } from '../../snapshot/index.ts';
+import { worded } from '../../wording/index.ts';
 import { alarmCatalogue, isAlarm } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
+import { unitWords } from './first-fraction-words.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
 import { celsius, strengthRange } from './numbers.ts';
@@ -34,7 +36,9 @@ export function composeSentence(
   const isCheckDue = attentionDueS !== null && facts.timeS >= attentionDueS;
   return {
     sentence: topicSentence(kept.topic, facts, kept, shownC),
-    act: isCheckDue ? 'Confirm that you are at the still.' : topicAct(kept.topic, facts, kept),
+    act: isCheckDue
+      ? worded('Confirm that you are at the still.')
+      : topicAct(kept.topic, facts, kept),
   };
 }
 
@@ -45,40 +49,54 @@ function topicSentence(
   shownC: number | null,
 ): string {
   const { head } = facts;
-  if (head === null) return 'Waiting for the first reading of the head.';
+  if (head === null) return worded('Waiting for the first reading of the head.');
   const isSame = shownC !== null && Math.abs(shownC - head.bulbC) <= sameNumberK;
   const at = celsius(isSame ? shownC : head.bulbC);
   switch (topic) {
     case 'waiting':
-      return 'Waiting for the first reading of the head.';
+      return worded('Waiting for the first reading of the head.');
     case 'unjudged':
       return facts.fault === null
-        ? 'The head cannot be judged just now.'
-        : `The head cannot be judged: ${probeFaultWords[facts.fault]}.`;
+        ? worded('The head cannot be judged just now.')
+        : worded('The head cannot be judged: {probeFault}.', {
+            probeFault: probeFaultWords[facts.fault],
+          });
     case 'warming':
-      return `Warming up: the head is at ${at}, no vapour has reached it.`;
+      return worded('Warming up: the head is at {at}, no vapour has reached it.', { at });
     case 'arriving':
-      return `Vapour is arriving at the head: ${at}.`;
+      return worded('Vapour is arriving at the head: {at}.', { at });
     case 'receded':
-      return `Vapour has left the thermometer: the head has sunk to ${at}.`;
+      return worded('Vapour has left the thermometer: the head has sunk to {at}.', { at });
     case 'returning':
-      return `Vapour is back at the thermometer: the head is settling at ${at}.`;
+      return worded('Vapour is back at the thermometer: the head is settling at {at}.', { at });
     case 'to-and-fro':
-      return `Vapour comes and goes at the thermometer, as with a flame taken away and put back: the head is at ${at}.`;
+      return worded(
+        'Vapour comes and goes at the thermometer, as with a flame taken away and put back: the head is at {at}.',
+        { at },
+      );
     case 'settling':
-      return `The first fraction begins; the head is settling at ${at}.`;
+      return worded('The first fraction begins; the head is settling at {at}.', { at });
     case 'first':
-      return `The first fraction is coming over at ${at}.`;
+      return worded('The first fraction is coming over at {at}.', { at });
     case 'main':
-      return `The main fraction is coming over at ${at}${strengthClause(facts, kept)}.`;
+      return worded('The main fraction is coming over at {at}{strength}.', {
+        at,
+        strength: strengthClause(facts, kept),
+      });
     case 'leaving':
-      return `The plateau is ending: the head is at ${at}${leavingClause(facts, kept)}.`;
+      return worded('The plateau is ending: the head is at {at}{leaving}.', {
+        at,
+        leaving: leavingClause(facts, kept),
+      });
     case 'tail':
-      return `The tail is coming over at ${at}${strengthClause(facts, kept)}.`;
+      return worded('The tail is coming over at {at}{strength}.', {
+        at,
+        strength: strengthClause(facts, kept),
+      });
     case 'heat-off':
-      return `The heat is off; the head is at ${at}.`;
+      return worded('The heat is off; the head is at {at}.', { at });
     case 'cooling':
-      return 'The still is cooling down.';
+      return worded('The still is cooling down.');
   }
 }
 
@@ -88,18 +106,21 @@ function strengthClause(facts: MonitorFacts, { strength: shown }: Kept): string 
     return `, ${strengthRange(found.strength.low, found.strength.high)}`;
   }
   return shown === 'below-azeotrope'
-    ? ', cooler than ethanol–water vapour can be'
-    : '; its strength has not settled yet';
+    ? worded(', cooler than ethanol–water vapour can be')
+    : worded('; its strength has not settled yet');
 }
 
 function leavingClause({ head, situation, timeS }: MonitorFacts, { limitAhead }: Kept): string {
   const stands =
     head === null || situation.levelC === null
       ? ''
-      : `, ${against(head.vapourC, situation.levelC)} where it held`;
+      : worded(', {against} where it held', { against: against(head.vapourC, situation.levelC) });
   return limitAhead === null
     ? stands
-    : `${stands}; the limit comes ${aheadWords(limitAhead, timeS)}`;
+    : worded('{stands}; the limit comes {limitAhead}', {
+        stands,
+        limitAhead: aheadWords(limitAhead, timeS),
+      });
 }
 
 /** What to do now, heat first; null where watching is enough. */
@@ -107,7 +128,7 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
   const { heat } = facts;
   switch (topic) {
     case 'arriving':
-      return 'Ease the heat and watch the glass.';
+      return worded('Ease the heat and watch the glass.');
     case 'settling':
     case 'first':
       return firstFractionAct(facts);
@@ -115,16 +136,16 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
       return facts.stage === 'first-fraction' ? firstFractionAct(facts) : null;
     case 'main':
       return strength === 'below-azeotrope'
-        ? 'See through the glass whether the bulb sits in the vapour at the side arm.'
+        ? worded('See through the glass whether the bulb sits in the vapour at the side arm.')
         : null;
     case 'leaving':
-      return 'Stay at the still and have the next receiver ready.';
+      return worded('Stay at the still and have the next receiver ready.');
     case 'receded':
-      return heat === 'off' ? null : 'See whether the pot still boils.';
+      return heat === 'off' ? null : worded('See whether the pot still boils.');
     case 'heat-off':
-      return 'Keep the cooling water running until nothing drips.';
+      return worded('Keep the cooling water running until nothing drips.');
     case 'cooling':
-      return heat === 'off' ? null : 'Make sure that the heat is off.';
+      return heat === 'off' ? null : worded('Make sure that the heat is off.');
     default:
       return null;
   }
@@ -132,6 +153,6 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
 
 function firstFractionAct({ firstFraction: { unit, wanted } }: MonitorFacts): string {
   return unit === 'min'
-    ? `Collect what comes in the first ${wanted} min apart.`
-    : `Collect the first ${wanted} ${unit} apart.`;
+    ? worded('Collect what comes in the first {wanted} min apart.', { wanted })
+    : worded('Collect the first {wanted} {unit} apart.', { wanted, unit: unitWords(unit) });
 }

@@ -1,41 +1,102 @@
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
-import { firstFractionWords } from './first-fraction-words.ts';
+import { firstFractionWords, unitWords } from './first-fraction-words.ts';
 import { ofStrength } from './head-strength.ts';
 import { celsius, kelvin, moving, percent, span } from './numbers.ts';
 
 /** The limit watched for, with where this probe shows it: `80 % vol (82.3 °C on this probe)`. */
 export function limitWords({ limitAbv, outlook }: MonitorFacts): string {
-  return `${limitAbv} % vol (${celsius(outlook.limitOnProbeC)} on this probe)`;
+  return worded('{limit} % vol ({limitOnProbe} on this probe)', {
+    limit: limitAbv,
+    limitOnProbe: celsius(outlook.limitOnProbeC),
+  });
 }
 
 /** The evidence for the present stage, in words with numbers. */
 export function stageBecause(facts: MonitorFacts): string {
   const { head, scale, situation, stage, outlook } = facts;
   if (facts.fault !== null && isBlind(facts.fault)) {
-    return `Staging waits: ${probeFaultWords[facts.fault]}. The last sure stage is kept.`;
+    return worded('Staging waits: {probeFault}. The last sure stage is kept.', {
+      probeFault: probeFaultWords[facts.fault],
+    });
   }
-  if (head === null) return 'No reading of the head has come yet.';
-  const azeotrope = `the azeotrope at ${scale.pressureKPa.toFixed(1)} kPa, ${celsius(scale.azeotropeC)}`;
+  if (head === null) return worded('No reading of the head has come yet.');
+  const azeotrope = worded('the azeotrope at {pressure} kPa, {azeotrope}', {
+    pressure: scale.pressureKPa.toFixed(1),
+    azeotrope: celsius(scale.azeotropeC),
+  });
   if (situation.recededSinceS !== null && stage !== 'cool-down') {
-    return `The head fell to ${celsius(head.bulbC)}${heldWords(facts)}: vapour has receded from the bulb for ${span(facts.timeS - situation.recededSinceS)}.`;
+    return worded('The head fell to {bulb}{held}: vapour has receded from the bulb for {time}.', {
+      bulb: celsius(head.bulbC),
+      held: heldWords(facts),
+      time: span(facts.timeS - situation.recededSinceS),
+    });
   }
   switch (stage) {
     case 'warm-up':
       return situation.arrivedS === null
-        ? `The bulb is at ${celsius(head.bulbC)}, ${against(head.bulbC, scale.azeotropeC)} ${azeotrope}; no vapour bathes it yet.`
-        : `Vapour has reached the bulb, which is at ${celsius(head.bulbC)}, ${against(head.bulbC, scale.azeotropeC)} ${azeotrope}, and still warms up.`;
+        ? worded('The bulb is at {bulb}, {against} {azeotrope}; no vapour bathes it yet.', {
+            bulb: celsius(head.bulbC),
+            against: against(head.bulbC, scale.azeotropeC),
+            azeotrope,
+          })
+        : worded(
+            'Vapour has reached the bulb, which is at {bulb}, {against} {azeotrope}, and still warms up.',
+            {
+              bulb: celsius(head.bulbC),
+              against: against(head.bulbC, scale.azeotropeC),
+              azeotrope,
+            },
+          );
     case 'first-fraction':
-      return `Vapour bathes the bulb at ${celsius(head.bulbC)} (${azeotrope}); ${firstFractionSoFar(facts)}`;
+      return worded('Vapour bathes the bulb at {bulb} ({azeotrope}); {soFar}', {
+        bulb: celsius(head.bulbC),
+        azeotrope,
+        soFar: firstFractionSoFar(facts),
+      });
     case 'main-fraction':
-      return `The head is at ${standingAt(head)}, ${against(head.vapourC, outlook.limitOnProbeC)} the limit of ${limitWords(facts)}, and ${moving(head.rateKPerS, head.rateSdKPerS)}: vapour ${ofStrength(facts)}.`;
+      return worded(
+        'The head is at {at}, {against} the limit of {limit}, and {moving}: vapour {ofStrength}.',
+        {
+          at: standingAt(head),
+          against: against(head.vapourC, outlook.limitOnProbeC),
+          limit: limitWords(facts),
+          moving: moving(head.rateKPerS, head.rateSdKPerS),
+          ofStrength: ofStrength(facts),
+        },
+      );
     case 'tail':
       return outlook.passed < 0.5
-        ? `The head has passed the limit of ${limitWords(facts)} before, and has not been below it for long. It is at ${standingAt(head)} now: vapour ${ofStrength(facts)}.`
-        : `The head is at ${standingAt(head)}; the vapour is weaker than the limit of ${limitWords(facts)} with a probability of ${percent(outlook.passed)}: vapour ${ofStrength(facts)}.`;
+        ? worded(
+            'The head has passed the limit of {limit} before, and has not been below it for long. It is at {at} now: vapour {ofStrength}.',
+            {
+              limit: limitWords(facts),
+              at: standingAt(head),
+              ofStrength: ofStrength(facts),
+            },
+          )
+        : worded(
+            'The head is at {at}; the vapour is weaker than the limit of {limit} with a probability of {passed}: vapour {ofStrength}.',
+            {
+              at: standingAt(head),
+              limit: limitWords(facts),
+              passed: percent(outlook.passed),
+              ofStrength: ofStrength(facts),
+            },
+          );
     case 'cool-down':
-      return `No vapour has reached the bulb for ${span(situation.absentS)}${facts.heat === 'off' ? ' after the heat was taken off' : ''}; it is at ${celsius(head.bulbC)}, ${against(head.bulbC, scale.azeotropeC)} ${azeotrope}.`;
+      return worded(
+        'No vapour has reached the bulb for {absent}{heatOff}; it is at {bulb}, {against} {azeotrope}.',
+        {
+          absent: span(situation.absentS),
+          heatOff: facts.heat === 'off' ? worded(' after the heat was taken off') : '',
+          bulb: celsius(head.bulbC),
+          against: against(head.bulbC, scale.azeotropeC),
+          azeotrope,
+        },
+      );
   }
 }
 
@@ -46,45 +107,71 @@ const tellableLagK = 0.15;
 export function standingAt({ bulbC, vapourC, wet }: HeadState): string {
   return wet < 0.5 || Math.abs(vapourC - bulbC) < tellableLagK
     ? celsius(bulbC)
-    : `${celsius(bulbC)}, with the bulb's lag counted ${celsius(vapourC)}`;
+    : worded("{bulb}, with the bulb's lag counted {vapour}", {
+        bulb: celsius(bulbC),
+        vapour: celsius(vapourC),
+      });
 }
 
 /** Where a temperature stands against another: `1.2 K below`. */
 export function against(temperatureC: number, otherC: number): string {
-  return `${kelvin(temperatureC - otherC)} ${temperatureC < otherC ? 'below' : 'above'}`;
+  const difference = kelvin(temperatureC - otherC);
+  return temperatureC < otherC
+    ? worded('{difference} below', { difference })
+    : worded('{difference} above', { difference });
 }
 
 /** The held level is told only where the head has really fallen below it: in the tail it stood far above. */
 function heldWords({ head, situation }: MonitorFacts): string {
   if (head === null || situation.levelC === null || head.bulbC > situation.levelC - 0.1) return '';
-  return `, below the ${celsius(situation.levelC)} of its plateau`;
+  return worded(', below the {level} of its plateau', { level: celsius(situation.levelC) });
 }
 
 function firstFractionSoFar({ firstFraction, situation }: MonitorFacts): string {
-  if (situation.heldS === null) return 'it has not come to rest yet.';
-  const source = firstFraction.estimated ? ' (estimated, nothing booked)' : '';
-  return `${firstFractionWords(firstFraction)} of the first fraction so far${source}. Its end is your convention: light volatiles are too little to be seen by temperature.`;
+  if (situation.heldS === null) return worded('it has not come to rest yet.');
+  const source = firstFraction.estimated ? worded(' (estimated, nothing booked)') : '';
+  return worded(
+    '{firstFraction} of the first fraction so far{source}. Its end is your convention: light volatiles are too little to be seen by temperature.',
+    { firstFraction: firstFractionWords(firstFraction), source },
+  );
 }
 
 /** What would change the call, so that it can follow `This would change if`. */
 export function stageWouldChangeIf(facts: MonitorFacts): string {
   const { scale, outlook, situation, firstFraction } = facts;
   if (isBlind(facts.fault)) {
-    return 'Good readings came in again: staging then goes on where it was.';
+    return worded('Good readings came in again: staging then goes on where it was.');
   }
   if (situation.recededSinceS !== null && facts.stage !== 'cool-down') {
-    return `The head came back near ${celsius(Math.min(situation.levelC ?? scale.azeotropeC, outlook.limitOnProbeC))} or higher: the stage then goes on. After some minutes below, it becomes the cool-down.`;
+    return worded(
+      'The head came back near {level} or higher: the stage then goes on. After some minutes below, it becomes the cool-down.',
+      { level: celsius(Math.min(situation.levelC ?? scale.azeotropeC, outlook.limitOnProbeC)) },
+    );
   }
   switch (facts.stage) {
     case 'warm-up':
-      return `The bulb passed ${celsius(scale.azeotropeC - 5)} in vapour: then the first fraction begins.`;
+      return worded('The bulb passed {azeotrope} in vapour: then the first fraction begins.', {
+        azeotrope: celsius(scale.azeotropeC - 5),
+      });
     case 'first-fraction':
-      return `The head held and ${firstFraction.wanted} ${firstFraction.unit} had been set apart: then the main fraction begins. If the head holds above ${celsius(outlook.limitOnProbeC)}, there is no main fraction.`;
+      return worded(
+        'The head held and {wanted} {unit} had been set apart: then the main fraction begins. If the head holds above {limitOnProbe}, there is no main fraction.',
+        {
+          wanted: firstFraction.wanted,
+          unit: unitWords(firstFraction.unit),
+          limitOnProbe: celsius(outlook.limitOnProbeC),
+        },
+      );
     case 'main-fraction':
-      return `The head passed ${celsius(outlook.limitOnProbeC)}: then the tail begins.`;
+      return worded('The head passed {limitOnProbe}: then the tail begins.', {
+        limitOnProbe: celsius(outlook.limitOnProbeC),
+      });
     case 'tail':
-      return `The head held below ${celsius(outlook.limitOnProbeC)} for some minutes: then it is the main fraction again. No vapour for some minutes: then the cool-down begins.`;
+      return worded(
+        'The head held below {limitOnProbe} for some minutes: then it is the main fraction again. No vapour for some minutes: then the cool-down begins.',
+        { limitOnProbe: celsius(outlook.limitOnProbeC) },
+      );
     case 'cool-down':
-      return 'Vapour came back to the bulb: the stage before then goes on.';
+      return worded('Vapour came back to the bulb: the stage before then goes on.');
   }
 }

@@ -1,6 +1,7 @@
 import { massFractionFromAlcoholByVolume } from '../../alcoholometry/index.ts';
 import type { VapourView } from '../../snapshot/index.ts';
 import type { Estimate } from '../../uncertainty/index.ts';
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { fastestKPerS, type HeadStrength, headStrength, type Unsettled } from './head-strength.ts';
 import { celsius, kelvin } from './numbers.ts';
@@ -26,8 +27,11 @@ export function vapourView(facts: MonitorFacts, shown: HeadStrength['kind']): Va
     alcoholByVolume: strength,
     ethanolMassPercent: massPercent(strength),
     explanation: flat
-      ? 'Near the azeotrope the temperature says little about the strength.'
-      : `Read from the temperature at which such vapour condenses at ${scale.pressureKPa.toFixed(1)} kPa; the standard uncertainty of the temperature is ${kelvin(sdK)}.`,
+      ? worded('Near the azeotrope the temperature says little about the strength.')
+      : worded(
+          'Read from the temperature at which such vapour condenses at {pressure} kPa; the standard uncertainty of the temperature is {sd}.',
+          { pressure: scale.pressureKPa.toFixed(1), sd: kelvin(sdK) },
+        ),
   };
 }
 
@@ -36,19 +40,25 @@ function unknown(kind: VapourView['kind'], explanation: string): VapourView {
 }
 
 const reasons: Readonly<Record<Unsettled, string>> = {
-  'not-held': 'No vapour has reached the bulb yet: it still warms up.',
-  receded: 'No vapour reaches the bulb just now: what it shows is its own cooling.',
-  returned: 'Vapour is back at the bulb, which needs some seconds to settle in it.',
-  moving: `The head moves by more than ${(60 * fastestKPerS).toFixed(0)} K/min: the bulb lags too far behind the vapour.`,
-  cooling:
+  'not-held': worded('No vapour has reached the bulb yet: it still warms up.'),
+  receded: worded('No vapour reaches the bulb just now: what it shows is its own cooling.'),
+  returned: worded('Vapour is back at the bulb, which needs some seconds to settle in it.'),
+  moving: worded(
+    'The head moves by more than {rate} K/min: the bulb lags too far behind the vapour.',
+    { rate: (60 * fastestKPerS).toFixed(0) },
+  ),
+  cooling: worded(
     'The heat is off or the head sinks in the tail: vapour dies away, and the bulb shows its own cooling.',
-  fault: 'The probe is not trusted just now.',
+  ),
+  fault: worded('The probe is not trusted just now.'),
 };
 
 function unsettledWords(found: HeadStrength): string {
   return found.kind === 'unsettled'
     ? reasons[found.why]
-    : 'The bulb has only just settled in the vapour: the strength is told once it has stayed so for half a minute.';
+    : worded(
+        'The bulb has only just settled in the vapour: the strength is told once it has stayed so for half a minute.',
+      );
 }
 
 function massPercent(strength: Estimate): Estimate {
@@ -62,5 +72,8 @@ function massPercent(strength: Estimate): Estimate {
 }
 
 function belowAzeotropeWords({ scale }: MonitorFacts): string {
-  return `No ethanol–water vapour condenses below ${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa. See through the glass whether the bulb sits in the vapour at the side arm, then check the air pressure entered and the probe's correction; lighter volatiles are the rarer cause.`;
+  return worded(
+    "No ethanol–water vapour condenses below {azeotrope} at {pressure} kPa. See through the glass whether the bulb sits in the vapour at the side arm, then check the air pressure entered and the probe's correction; lighter volatiles are the rarer cause.",
+    { azeotrope: celsius(scale.azeotropeC), pressure: scale.pressureKPa.toFixed(1) },
+  );
 }

@@ -1,5 +1,6 @@
 import type { Verdicts } from '../../snapshot/index.ts';
 import type { StageSpan } from '../../stages/index.ts';
+import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { statedScaleSdK } from '../situation/scale-belief.ts';
 import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';
@@ -23,13 +24,13 @@ export function concludeVerdict(
   if (situation.arrivedS === null) {
     return {
       mainFraction: false,
-      because: 'No vapour reached the thermometer.',
+      because: worded('No vapour reached the thermometer.'),
     };
   }
   if (situation.lowestLevelC === null) {
     return {
       mainFraction: false,
-      because: 'Vapour reached the thermometer, but the head has not held yet.',
+      because: worded('Vapour reached the thermometer, but the head has not held yet.'),
     };
   }
   const impossible = impossibleLevel(facts);
@@ -37,22 +38,39 @@ export function concludeVerdict(
   if (facts.stage === 'first-fraction') {
     return {
       mainFraction: false,
-      because: 'The first fraction had not ended by the convention set.',
+      because: worded('The first fraction had not ended by the convention set.'),
     };
   }
   if (situation.lowestLevelC < outlook.limitOnProbeC) {
-    const held = `the head held at ${celsius(situation.lowestLevelC)}, stronger than ${limit}`;
+    const held = worded('the head held at {lowestLevel}, stronger than {limit}', {
+      lowestLevel: celsius(situation.lowestLevelC),
+      limit,
+    });
     const isPassed = spans.some(({ stage }) => stage === 'tail');
     return {
       mainFraction: false,
       because: isPassed
-        ? `No main fraction at ${facts.limitAbv} % vol or more: ${held}, but was judged to have passed it when the first fraction ended. More plates or reflux, a stronger charge or a shorter first fraction would help.`
-        : `No main fraction at ${facts.limitAbv} % vol or more: ${held}, but the still cooled down before the first fraction had ended by the convention set. A shorter first fraction or a longer run would help.`,
+        ? worded(
+            'No main fraction at {limit} % vol or more: {held}, but was judged to have passed it when the first fraction ended. More plates or reflux, a stronger charge or a shorter first fraction would help.',
+            { limit: facts.limitAbv, held },
+          )
+        : worded(
+            'No main fraction at {limit} % vol or more: {held}, but the still cooled down before the first fraction had ended by the convention set. A shorter first fraction or a longer run would help.',
+            { limit: facts.limitAbv, held },
+          ),
     };
   }
   return {
     mainFraction: false,
-    because: `No main fraction at ${facts.limitAbv} % vol or more with this rig: the lowest the head held at was ${celsius(situation.lowestLevelC)}, above ${limit}. ${causeWords(facts, situation.lowestLevelC)}`,
+    because: worded(
+      'No main fraction at {limit} % vol or more with this rig: the lowest the head held at was {lowestLevel}, above {limitWords}. {cause}',
+      {
+        limit: facts.limitAbv,
+        lowestLevel: celsius(situation.lowestLevelC),
+        limitWords: limit,
+        cause: causeWords(facts, situation.lowestLevelC),
+      },
+    ),
   };
 }
 
@@ -63,11 +81,20 @@ const steamAbv = 20;
 function causeWords({ scale, bias, settings }: MonitorFacts, lowestC: number): string {
   const sdK = Math.hypot(bias.sdK, scale.modelSdK(lowestC - bias.meanK));
   const { low, high } = vapourStrength(scale, lowestC - bias.meanK, sdK);
-  const strongest = `Vapour at that temperature has ${strengthRange(low, high)}.`;
-  if (high < steamAbv) return `${strongest} The charge held hardly any alcohol, or had lost it.`;
+  const strongest = worded('Vapour at that temperature has {strength}.', {
+    strength: strengthRange(low, high),
+  });
+  if (high < steamAbv)
+    return worded('{strongest} The charge held hardly any alcohol, or had lost it.', { strongest });
   return settings.rig.plates === 0
-    ? `${strongest} A still without a column gives no more from this charge; a column or a stronger charge would help.`
-    : `${strongest} Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.`;
+    ? worded(
+        '{strongest} A still without a column gives no more from this charge; a column or a stronger charge would help.',
+        { strongest },
+      )
+    : worded(
+        '{strongest} Too few plates, too little reflux or a weak charge; packing, lagging less, easing the heat or a stronger charge would help.',
+        { strongest },
+      );
 }
 
 /** A level that no ethanol–water vapour can have vouches for nothing. */
@@ -78,7 +105,16 @@ function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdicts
   if (belowK <= doubtK) return null;
   return {
     mainFraction: false,
-    because: `No main fraction that can be vouched for: the head stood at ${celsius(heldC)}, ${belowK.toFixed(1)} K below the azeotrope (${celsius(scale.azeotropeC)} at ${scale.pressureKPa.toFixed(1)} kPa), where no ethanol–water vapour condenses; pressure and probe explain ${doubtK.toFixed(1)} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.`,
+    because: worded(
+      "No main fraction that can be vouched for: the head stood at {held}, {below} K below the azeotrope ({azeotrope} at {pressure} kPa), where no ethanol–water vapour condenses; pressure and probe explain {doubt} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.",
+      {
+        held: celsius(heldC),
+        below: belowK.toFixed(1),
+        azeotrope: celsius(scale.azeotropeC),
+        pressure: scale.pressureKPa.toFixed(1),
+        doubt: doubtK.toFixed(1),
+      },
+    ),
   };
 }
 
@@ -96,11 +132,22 @@ function judgeMainFraction(
   if (lastedS < leastFractionS) {
     return {
       mainFraction: false,
-      because: `No main fraction at ${facts.limitAbv} % vol or more: after the first fraction the head was stronger than ${limit} for only ${span(lastedS)}; it takes ${leastFractionS} s to count as held.`,
+      because: worded(
+        'No main fraction at {limit} % vol or more: after the first fraction the head was stronger than {limitWords} for only {lasted}; it takes {leastFraction} s to count as held.',
+        {
+          limit: facts.limitAbv,
+          limitWords: limit,
+          lasted: span(lastedS),
+          leastFraction: leastFractionS,
+        },
+      ),
     };
   }
   return {
     mainFraction: true,
-    because: `The vapour stayed stronger than ${limit} for ${span(lastedS)}; the lowest the head held at was ${celsius(heldC)}.`,
+    because: worded(
+      'The vapour stayed stronger than {limit} for {lasted}; the lowest the head held at was {held}.',
+      { limit, lasted: span(lastedS), held: celsius(heldC) },
+    ),
   };
 }

@@ -26,11 +26,13 @@ function textsOf(file: string): readonly string[] {
   return texts;
 }
 
-const texts = ['shared-core', 'renderer', 'main'].flatMap((layer) =>
+const everyText = ['shared-core', 'renderer', 'main'].flatMap((layer) =>
   readdirSync(path.join(root, layer), { recursive: true, encoding: 'utf8' })
     .filter((file) => /\.tsx?$/.test(file))
     .flatMap((file) => textsOf(`${layer}/${file.replaceAll('\\', '/')}`)),
 );
+/** Each once: a catalogue of translations holds the English sentences again. */
+const texts = [...new Set(everyText)];
 const having = (words: RegExp) =>
   texts.filter((text) => !text.startsWith('./') && words.test(text));
 
@@ -38,6 +40,12 @@ test('nothing is ever called safe', () => {
   expect(having(/\b(safe|safely|harmless|drinkable|no danger)\b/i)).toEqual([
     expect.stringMatching(/Nothing that comes out of this rig becomes drinkable/),
   ]);
+});
+
+test('nor is anything called so in German, or pure', () => {
+  const german =
+    /(?<!\p{L})(gefahrlos|ungefährlich|harmlos|unbedenklich|trinkbar|rein(e[mnrs]?)?)(?!\p{L})/iu;
+  expect(having(german)).toEqual([expect.stringMatching(/Nichts, .* wird trinkbar/)]);
 });
 
 test('nothing but a substance in a sentence of physics is called pure', () => {

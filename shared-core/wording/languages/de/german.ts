@@ -1,0 +1,28 @@
+import { cautions } from './cautions.ts';
+import { ferment } from './ferment.ts';
+import { lessons } from './lessons.ts';
+import { measure } from './measure.ts';
+import { monitor } from './monitor.ts';
+import { planning } from './planning.ts';
+import { probe } from './probe.ts';
+import { prompts } from './prompts.ts';
+import { understand } from './understand.ts';
+import { watch } from './watch.ts';
+import { window } from './window.ts';
+import { words } from './words.ts';
+
+/** Every sentence stands in the file of the room that says it, or says it first. */
+export const german: Readonly<Record<string, string>> = {
+  ...cautions,
+  ...ferment,
+  ...lessons,
+  ...measure,
+  ...monitor,
+  ...planning,
+  ...probe,
+  ...prompts,
+  ...understand,
+  ...watch,
+  ...window,
+  ...words,
+};

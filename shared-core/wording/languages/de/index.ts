@@ -1,0 +1,2 @@
+/** Everything in German, room by room. */
+export { german } from './german.ts';

@@ -1,0 +1,100 @@
+/** German of the room `words`. */
+export const words: Readonly<Record<string, string>> = {
+  'More than the {charge} mL that went into the pot. Look at the number of {unit} again; if it is right, press once more and correct the charge later: until then the balance leaves it out.':
+    'Mehr als die {charge} mL, die in den Kolben kamen. Die Zahl der {unit} noch einmal ansehen; stimmt sie, noch einmal drücken und die Füllung später berichtigen: bis dahin lässt die Bilanz sie weg.',
+  'still head': 'Destillationskopf',
+  'condenser outlet': 'Kühlerausgang',
+  room: 'Raum',
+  ferment: 'Gäransatz',
+  receiver: 'Vorlage',
+  'air pressure': 'Luftdruck',
+  heater: 'Heizung',
+  'number {count}': 'Nummer {count}',
+  'second {name}': '{name}, zweiter Fühler',
+  '{name}, number {count}': '{name}, Nummer {count}',
+  Residue: 'Rückstand',
+  'Hold-up': 'Haftmenge in der Kolonne',
+  'Cut {number}': 'Fraktion {number}',
+  'at {temperature} °C': 'bei {temperature} °C',
+  'alcoholometer {alcoholByVolume} % vol{at}': 'Alkoholometer {alcoholByVolume} % vol{at}',
+  'hydrometer {densityKgPerM3} kg/m³{at}': 'Spindel {densityKgPerM3} kg/m³{at}',
+  'pycnometer with {withSampleG} g{at}': 'Pyknometer mit {withSampleG} g{at}',
+  '{volume} mL weigh {massG} g{at}': '{volume} mL wiegen {massG} g{at}',
+  'Heat eased': 'Wärme kleiner',
+  'Receiver changed, {volume} mL in the old one': 'Vorlage gewechselt, {volume} mL in der alten',
+  '{volume} mL in the receiver': '{volume} mL in der Vorlage',
+  '{massG} g in the receiver': '{massG} g in der Vorlage',
+  '{drops} drops a minute': '{drops} Tropfen je Minute',
+  '{alcoholByVolume} % vol read{at}': '{alcoholByVolume} % vol abgelesen{at}',
+  'Air pressure {pressure} kPa': 'Luftdruck {pressure} kPa',
+  'Prompt acknowledged': 'Aufforderung bestätigt',
+  'Prompt put aside for {minutes} min': 'Aufforderung für {minutes} min zurückgestellt',
+  '{sugarG} g of sugar in the ferment': '{sugarG} g Zucker im Gäransatz',
+  'Burned as proof: {volume} mL of cut {cut}, {proofSight} ({role})':
+    'Zum Nachweis abgebrannt: {volume} mL aus Fraktion {cut}, {proofSight} ({role})',
+  'Mark withdrawn': 'Marke zurückgenommen',
+  'Without a mark for thousands, please: 1700, not 1,700.':
+    'Bitte ohne Tausenderzeichen: 1700, nicht 1.700.',
+  '{by} high': '{by} zu hoch',
+  '{by} low': '{by} zu tief',
+  'reads about {offset}': 'zeigt etwa {offset}',
+  'between {low} and {high}': 'zwischen {low} und {high}',
+  'true within {range}': 'richtig auf {range}',
+  'as far as this run shows': 'soweit dieser Versuch zeigt',
+  "Vapour of {strength} condenses at {limit} at {pressure}; this probe then shows {onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.":
+    'Dampf mit {strength} kondensiert bei {pressure} bei {limit}; diese Sonde zeigt dann {onProbe}. Wie weit sie abweicht, zusammen mit dem eingegebenen Luftdruck, wird gelernt, während der Kopf hält. Das Band im Verlauf, die Grenze und die Aufforderungen stehen auf der Skala der Sonde.',
+  'This account may not open {path}. In a terminal type: sudo usermod -aG dialout $USER – then log out and in again.':
+    'Dieses Konto darf {path} nicht öffnen. In einem Terminal eingeben: sudo usermod -aG dialout $USER – dann ab- und wieder anmelden.',
+  'This account may not open {path}. Ask the person who looks after this computer.':
+    'Dieses Konto darf {path} nicht öffnen. Fragen, wer diesen Computer betreut.',
+  '{path} is in use by another program. Close that program, then choose the port again.':
+    '{path} wird von einem anderen Programm benutzt. Dieses Programm schließen, dann den Anschluss noch einmal wählen.',
+  '{path} is not there. Check the plug, or choose another port.':
+    '{path} ist nicht da. Den Stecker prüfen oder einen anderen Anschluss wählen.',
+  '{path} could not be opened ({message}). Unplug the probe, plug it in again and retry.':
+    '{path} ließ sich nicht öffnen ({message}). Die Sonde abziehen, wieder einstecken und noch einmal versuchen.',
+  'No probe is connected. Choose a port or start the rehearsal rig first.':
+    'Keine Sonde ist verbunden. Zuerst einen Anschluss wählen oder den Probestand starten.',
+  'A run is being recorded already. Stop it before starting another.':
+    'Es wird schon ein Versuch aufgezeichnet. Ihn vor dem nächsten beenden.',
+  'No run is being recorded. Start one in Prepare.':
+    'Es wird kein Versuch aufgezeichnet. Einen unter „Vorbereiten“ starten.',
+  'This run is no longer in the library. It may have been moved.':
+    'Dieser Versuch ist nicht mehr im Archiv. Vielleicht wurde er verschoben.',
+  'This run cannot go on any more. It is in the library as far as it was recorded; start a new one in Prepare.':
+    'Dieser Versuch lässt sich nicht mehr fortsetzen. Er ist im Archiv, soweit er aufgezeichnet wurde; einen neuen unter „Vorbereiten“ starten.',
+  'This run could not be read. {stopped} The file is left as it is.':
+    'Dieser Versuch ließ sich nicht lesen. {stopped} Die Datei bleibt, wie sie ist.',
+  'There is no room left at {path}. Free some space; everything saved so far stays.':
+    'Bei {path} ist kein Platz mehr. Platz schaffen; alles bisher Gespeicherte bleibt.',
+  '{path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.':
+    'In {path} lässt sich nicht schreiben. Einen eigenen Ordner wählen oder fragen, wer diesen Computer betreut.',
+  '{path} cannot be reached ({message}). Check the drive.':
+    '{path} ist nicht zu erreichen ({message}). Das Laufwerk prüfen.',
+  'Another window of this program is using {path}. Do it there, or close that one first.':
+    'Ein anderes Fenster dieses Programms benutzt {path}. Es dort tun oder jenes zuerst schließen.',
+  'That could not be done: {message}.': 'Das ging nicht: {message}.',
+  'This window only shows the run. Use the window at the bench.':
+    'Dieses Fenster zeigt den Versuch nur. Das Fenster am Experimentiertisch benutzen.',
+  'The connection to the recorder was lost. Nothing was changed; try again once it is back.':
+    'Die Verbindung zum Aufzeichner ging verloren. Nichts wurde geändert; noch einmal versuchen, sobald sie wieder da ist.',
+  'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.':
+    'Im Programm ging etwas schief ({message}). Was aufgezeichnet wurde, bleibt. Noch einmal versuchen; bleibt es so, das Programm neu starten.',
+  'within {seconds} s': 'innerhalb von {seconds} s',
+  'within {highMinutes} min': 'innerhalb von {highMinutes} min',
+  'in {lowMinutes}–{highMinutes} min': 'in {lowMinutes}–{highMinutes} min',
+  'time of the run not known': 'Zeit des Versuchs nicht bekannt',
+  'Advice has stopped: no prompt will come in this run. Read the thermometer in the still head and go by it. Readings are still recorded. ({message})':
+    'Die Beratung hat aufgehört: in diesem Versuch kommt keine Aufforderung mehr. Das Thermometer im Destillationskopf ablesen und sich danach richten. Werte werden weiter aufgezeichnet. ({message})',
+  'Little room is left at {path}. Free some space soon; everything is still being saved.':
+    'Bei {path} ist wenig Platz. Bald Platz schaffen; noch wird alles gespeichert.',
+  'Not being saved. {what}': 'Wird nicht gespeichert. {what}',
+  'This run can’t be opened: its beginning is damaged, or a newer version of this program wrote it. Open it with the newest version, or save its files and show them to whoever looks after this computer.':
+    'Dieser Versuch lässt sich nicht öffnen: sein Anfang ist beschädigt, oder eine neuere Fassung dieses Programms hat ihn geschrieben. Ihn mit der neuesten Fassung öffnen oder seine Dateien sichern und zeigen, wer diesen Computer betreut.',
+  'This run can’t be opened: its record is not in its folder “{runId}” any more. If “run.jsonl” was moved, put it back.':
+    'Dieser Versuch lässt sich nicht öffnen: seine Aufzeichnung ist nicht mehr in seinem Ordner „{runId}“. Wurde „run.jsonl“ verschoben, sie zurücklegen.',
+  'This account may not read this run. Ask who looks after this computer to let it read the folder “{runId}”.':
+    'Dieses Konto darf diesen Versuch nicht lesen. Wer diesen Computer betreut, soll ihm den Ordner „{runId}“ zum Lesen freigeben.',
+  'The disk does not give this run ({message}). Check the drive; what can be read of its files can be saved now.':
+    'Das Laufwerk gibt diesen Versuch nicht her ({message}). Das Laufwerk prüfen; was von seinen Dateien lesbar ist, lässt sich jetzt sichern.',
+};

@@ -1,0 +1,65 @@
+import type { Message, Wording } from './message.ts';
+
+/**
+ * What the texts of late were made from. A text says itself what it was made of only to whoever takes it apart, which nobody
+ * should; so the messages are kept beside the texts, those of late. Whoever forgets one shows it in
+ * English. Some hours of sentences; a lesson makes two or three a second.
+ */
+const mostRemembered = 30_000;
+const memory = new Map<string, Message>();
+
+export function rememberMessage(text: string, message: Message): void {
+  if (memory.has(text)) return;
+  if (memory.size >= mostRemembered) {
+    for (const oldest of memory.keys()) {
+      memory.delete(oldest);
+      break;
+    }
+  }
+  memory.set(text, message);
+}
+
+export function messageBehind(text: string): Message | undefined {
+  return memory.get(text);
+}
+
+/**
+ * What the texts were made from, and what is said within them, to send with them to another process.
+ *
+ * @param texts as made by `worded`
+ *
+ * Source: this project's rule.
+ * @example
+ * wordingOf(['Made by nobody.']) // => {}
+ */
+export function wordingOf(texts: readonly string[]): Wording {
+  const wording: Record<string, Message> = {};
+  const add = (text: string): void => {
+    const message = memory.get(text);
+    if (message === undefined || Object.hasOwn(wording, text)) return;
+    // Asked for again, it is not the next to be forgotten.
+    memory.delete(text);
+    memory.set(text, message);
+    wording[text] = message;
+    for (const value of Object.values(message.values)) {
+      if (typeof value === 'string') add(value);
+    }
+  };
+  for (const text of texts) add(text);
+  return wording;
+}
+
+/**
+ * Takes up what came with texts from another process.
+ *
+ * @param wording as {@link wordingOf} made it
+ *
+ * Source: this project's rule.
+ * @example
+ * const message = { sentence: 'About {at}.', values: { at: '9' } };
+ * learnWording({ 'About 9.': message });
+ * wordingOf(['About 9.'])['About 9.'].sentence // => "About {at}."
+ */
+export function learnWording(wording: Wording): void {
+  for (const [text, message] of Object.entries(wording)) rememberMessage(text, message);
+}

@@ -1,0 +1,69 @@
+import { afterEach, expect, test } from 'vitest';
+import { compiledMessage, formatMessage } from '../../../shared-core/wording/format-message.ts';
+import { setLanguage } from '../../../shared-core/wording/language.ts';
+import { learnWording, wordingOf } from '../../../shared-core/wording/message-memory.ts';
+import { say, told, worded } from '../../../shared-core/wording/say.ts';
+
+afterEach(() => setLanguage('en'));
+
+test('a sentence is said in the language of the process, in English where it has none', () => {
+  const sentences = () => [say('Heat off'), say('No catalogue holds {what}.', { what: 'this' })];
+  expect(sentences()).toEqual(['Heat off', 'No catalogue holds this.']);
+  setLanguage('de');
+  expect(sentences()).toEqual(['Wärme weg', 'No catalogue holds this.']);
+});
+
+test('what is worded is English in every process, and told in the language of whoever reads it, with all it holds', () => {
+  setLanguage('de');
+  const text = worded('The head cannot be read: {probeFault}.', {
+    probeFault: worded('the probe sends nothing'),
+  });
+  expect(text).toBe('The head cannot be read: the probe sends nothing.');
+  expect(told(text)).toBe('Der Kopf ist nicht zu lesen: die Sonde sendet nichts.');
+  expect(told('Written by a person.')).toBe('Written by a person.');
+});
+
+test('what texts were made from goes along with them, to whoever has not made them', () => {
+  const far = { sentence: 'The head is back at {at}.', values: { at: '81.3 °C' } };
+  learnWording({ 'The head is back at 81.3 °C.': far });
+  const text = worded('{because} The probe has dropped out {count} times in {time}.', {
+    because: 'The head is back at 81.3 °C.',
+    count: 3,
+    time: '9 min',
+  });
+  expect(wordingOf([text, 'Written by a person.'])).toEqual({
+    [text]: {
+      sentence: '{because} The probe has dropped out {count} times in {time}.',
+      values: { because: 'The head is back at 81.3 °C.', count: 3, time: '9 min' },
+    },
+    'The head is back at 81.3 °C.': far,
+  });
+  setLanguage('de');
+  expect(told(text)).toBe(
+    'Der Kopf ist zurück bei 81.3 °C. Die Sonde ist 3-mal in 9 min ausgefallen.',
+  );
+});
+
+test('a text that is nothing but one of its values stays what that was made from', () => {
+  const inner = worded('{difference} below', { difference: '1.2 K' });
+  expect(worded('{stands}', { stands: inner })).toBe(inner);
+  setLanguage('de');
+  expect(told(inner)).toBe('1.2 K unter');
+});
+
+test('plain places are filled as the library would fill them', () => {
+  const sentences = [
+    'The head is at {at}{stands}. {outlook}',
+    "{at}: it's 5 < 7, and the bulb's lag is told",
+    '{count, plural, one {# plate} other {# plates}} of {at}',
+    'as <b>{at}</b>',
+    'no place at all',
+  ];
+  const values = { at: '78.3 °C', stands: ', 1 K above', outlook: '', count: 2 };
+  const parts = { ...values, b: (words: string[]) => `[${words.join('')}]` };
+  for (const sentence of sentences.filter((one) => !one.includes('<b>'))) {
+    expect(formatMessage('en', sentence, values)).toBe(
+      String(compiledMessage('en', sentence).format(parts)),
+    );
+  }
+});
