@@ -13,6 +13,7 @@ export {
   type Balance,
   type BookEntries,
   type BookedCut,
+  benchUncertainty,
   booksOfRun,
   cutsOfRun,
   hexoseFromSucroseGPerG,
@@ -21,6 +22,7 @@ export {
   type Quantity,
   type RunBooks,
   type StrengthMeasurement,
+  type UncertaintyField,
 } from './bookkeeping/index.ts';
 export {
   type ExpectedPoint,

@@ -13,6 +13,11 @@ export function liquidWords(liquid: string): string {
 /** What was measured of a liquid, as lists of marks show it. */
 export function liquidMarkWords(mark: LiquidMark, decimal: Decimal): string {
   const number = (value: number, decimals: number) => numberWords(value, decimals, decimal);
+  /** With its uncertainty where one was written down, in the digits it was written with. */
+  const read = (value: number, decimals: number, unit: string, uncertainty: number | undefined) =>
+    uncertainty === undefined
+      ? `${number(value, decimals)} ${unit}`
+      : `(${number(value, decimals)} ± ${String(uncertainty).replace('.', decimal)}) ${unit}`;
   const at = (temperatureC: number | null) =>
     temperatureC === null ? '' : ` at ${number(temperatureC, 1)} °C`;
   return `${liquidWords(mark.liquid)}: ${measured()}`;
@@ -20,17 +25,23 @@ export function liquidMarkWords(mark: LiquidMark, decimal: Decimal): string {
   function measured(): string {
     switch (mark.type) {
       case 'liquid-volume':
-        return `${number(mark.volumeMl, 1)} mL${at(mark.temperatureC)}`;
+        return `${read(mark.volumeMl, 1, 'mL', mark.volumeUncertaintyMl)}${at(mark.temperatureC)}`;
       case 'liquid-mass':
-        return `${number(mark.massG, 2)} g`;
+        return read(mark.massG, 2, 'g', mark.massUncertaintyG);
       case 'liquid-strength':
-        return `alcoholometer ${number(mark.alcoholByVolume, 1)} % vol${at(mark.temperatureC)}`;
+        return `alcoholometer ${read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv)}${at(mark.temperatureC)}`;
       case 'liquid-density':
-        return `hydrometer ${number(mark.densityKgPerM3, 1)} kg/m³${at(mark.temperatureC)}`;
+        return `hydrometer ${read(mark.densityKgPerM3, 1, 'kg/m³', mark.densityUncertaintyKgPerM3)}${at(mark.temperatureC)}`;
       case 'liquid-pycnometer':
-        return `pycnometer with ${number(mark.withSampleG, 2)} g${at(mark.sampleTemperatureC)}`;
+        return `pycnometer with ${read(mark.withSampleG, 2, 'g', mark.weighingUncertaintyG)}${at(mark.sampleTemperatureC)}`;
       case 'sample-weighed':
-        return `${number(mark.volumeMl, 1)} mL weigh ${number(mark.massG, 2)} g${at(mark.temperatureC)}`;
+        return `${read(mark.volumeMl, 1, 'mL', mark.volumeUncertaintyMl)} weigh ${read(mark.massG, 2, 'g', mark.massUncertaintyG)}${at(mark.temperatureC)}`;
+      case 'liquid-refractometer':
+        return `refractometer ${read(mark.percent, 1, mark.scale === 'volume' ? '% vol' : '% of the mass', mark.uncertaintyPercent)}`;
+      case 'liquid-chromatogram':
+        return `gas chromatograph ${read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv)}`;
+      case 'liquid-label':
+        return `label ${read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv)}`;
       default:
         return assertNever(mark);
     }

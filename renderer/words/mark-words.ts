@@ -42,6 +42,9 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
     case 'liquid-density':
     case 'liquid-pycnometer':
     case 'sample-weighed':
+    case 'liquid-refractometer':
+    case 'liquid-chromatogram':
+    case 'liquid-label':
       return liquidMarkWords(mark, decimal);
     case 'sugar-known':
       return `${number(mark.sugarG, 1)} g of sugar in the ferment`;
