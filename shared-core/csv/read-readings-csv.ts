@@ -157,6 +157,8 @@ function* readRows(
   let marks = 0;
   let endS = 0;
   let hasEnded = false;
+  /** A remark that a logger repeats in each row was made once. */
+  let lastNote = '';
   let rowsRead = 0;
   for (const { line, cells } of rows) {
     if (line < layout.firstDataLine) continue;
@@ -180,6 +182,12 @@ function* readRows(
       if (!reading.ok) reject(reading.error);
       else if (reading.value !== null) inputs.push(reading.value);
     }
+    const note = layout.notesColumn === null ? '' : noteText(cells[layout.notesColumn]);
+    if (note !== '' && note !== lastNote) {
+      marks += 1;
+      inputs.push({ kind: 'mark', timeS, markId: marks, mark: { type: 'note', text: note } });
+    }
+    lastNote = note;
     const markText = layout.marksColumn === null ? '' : (cells[layout.marksColumn] ?? '').trim();
     if (markText === '') continue;
     const mark = readMarkCell(markText);
@@ -201,6 +209,9 @@ function* readRows(
   const began = times.began();
   return { inputs, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
 }
+
+/** Of the length that a note may have. */
+const noteText = (cell: string | undefined) => (cell ?? '').trim().slice(0, 2000);
 
 /** The reading in a cell, null when the cell is empty, or why it can't be used. */
 function readReading(

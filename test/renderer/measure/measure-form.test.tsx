@@ -48,7 +48,9 @@ test('shows the uncertainty that will be kept, and widens the strength by the on
   expect(screen.getByLabelText<HTMLInputElement>('± temperature').value).toBe('0.5');
   fireEvent.change(screen.getByLabelText('± strength'), { target: { value: '3' } });
   const told = screen.getByRole('status').textContent?.replaceAll('\u00a0', ' ');
-  expect(told).toMatch(/^Strength at 20 °C: 40\.0 % vol, between 3[34]\.\d–4[56]\.\d % vol \(95 %\)$/);
+  expect(told).toMatch(
+    /^Strength at 20 °C: 40\.0 % vol, between 3[34]\.\d–4[56]\.\d % vol \(95 %\)$/,
+  );
 });
 
 test('asks what the scale of a refractometer shows before it keeps a reading', () => {
