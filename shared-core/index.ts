@@ -291,6 +291,8 @@ export {
   bookTables,
   type DocumentTable,
   fermentSentence,
+  groupSheetsOf,
+  keyOf,
   markingSheetOf,
   type PrintedDocument,
   proofMeaning,
