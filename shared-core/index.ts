@@ -110,6 +110,7 @@ export {
 export {
   type ColumnMapping,
   type CsvDialect,
+  type CsvFacts,
   type CsvFormat,
   type CsvProblem,
   type CsvRow,

@@ -1,7 +1,7 @@
 import { setFlagsFromString } from 'node:v8';
 
 /** Of what was left alive by the last collection: how much more the heap may hold before the next one [%]. */
-const growthPercent = 30;
+const growthPercent = 50;
 
 /**
  * Lets the heap grow by a share of what is alive. By itself the engine lets it double and more, since it takes the computer's memory for its own:
