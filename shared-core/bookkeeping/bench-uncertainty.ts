@@ -19,7 +19,7 @@ export type UncertaintyField =
 /**
  * The standard uncertainty that is taken for a reading where none is stated, to be shown where it could be.
  *
- * @param reading type of the mark; field that would hold the uncertainty; value as read, in the unit of the field, null while there is none
+ * @param reading type of the mark; field that would hold the uncertainty; value as read [unit of the field] 0 … 100 000, null while there is none
  * @returns standard uncertainty (k = 1) in the unit that the field names
  *
  * Source: common practice, no source; see `benchDoubts`.

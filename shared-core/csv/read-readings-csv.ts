@@ -94,8 +94,8 @@ const rowsAtOnce = 2000;
  *
  * @example
  * const kept = [];
- * readReadingsCsvInSteps('time_s,head_degC\n0,20\n', (input) => kept.push(input.value)).next().done // => true
- * kept // => [20]
+ * const step = readReadingsCsvInSteps('time_s,head_degC\n0,20\n', (input) => kept.push(input.value)).next();
+ * [step.done, ...kept] // => [true, 20]
  */
 export function* readReadingsCsvInSteps(
   text: string,
