@@ -13,7 +13,7 @@ export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
       ) : (
         <>
           Strength at 20 °C: <strong>{words.quantity(strength.value, 1, '% vol')}</strong>, between{' '}
-          {words.range(strength, 1, '% vol')} (95 %)
+          {words.range(strength, 1, '% vol')} (95{'\u00a0'}%)
         </>
       )}
     </p>
