@@ -35,7 +35,7 @@ export interface MeasureDraft {
   readonly instrument: Instrument;
   readonly texts: Readonly<Partial<Record<MeasureField | UncertaintyField, string>>>;
   /** What the scale of a refractometer shows; empty until somebody has said it. */
-  readonly scale?: RefractometerScale | '';
+  readonly scale?: RefractometerScale | '' | undefined;
 }
 
 export type RefractometerScale = 'volume' | 'mass' | 'sugar';
