@@ -13,6 +13,7 @@ export {
   type Balance,
   type BookEntries,
   type BookedCut,
+  benchUncertainty,
   booksOfRun,
   cutsOfRun,
   hexoseFromSucroseGPerG,
@@ -21,6 +22,7 @@ export {
   type Quantity,
   type RunBooks,
   type StrengthMeasurement,
+  type UncertaintyField,
 } from './bookkeeping/index.ts';
 export {
   type ExpectedPoint,
@@ -113,6 +115,7 @@ export {
 export {
   type ColumnMapping,
   type CsvDialect,
+  type CsvFacts,
   type CsvFormat,
   type CsvProblem,
   type CsvRow,
@@ -308,6 +311,8 @@ export {
   bookTables,
   type DocumentTable,
   fermentSentence,
+  groupSheetsOf,
+  keyOf,
   markingSheetOf,
   type PrintedDocument,
   proofMeaning,

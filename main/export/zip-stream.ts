@@ -1,5 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
-import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import { Zip, ZipPassThrough } from 'fflate';
+import { DeflatedFile } from './deflated-file.ts';
 
 /** One file of an archive; its bytes may come in pieces. */
 export interface ZipEntry {
@@ -34,15 +35,17 @@ export async function* zipStream(
     return taken;
   };
   for await (const { path, content, stored } of entries) {
-    const file = stored ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
+    const file = stored ? new ZipPassThrough(path) : new DeflatedFile(path);
     file.mtime = Math.max(firstZipMs, modifiedMs);
     zip.add(file);
     for await (const piece of content) {
       file.push(typeof piece === 'string' ? encoder.encode(piece) : piece);
+      if (file instanceof DeflatedFile) await file.settled(false);
       yield* take();
       await setImmediate();
     }
     file.push(new Uint8Array(), true);
+    if (file instanceof DeflatedFile) await file.settled(true);
     yield* take();
   }
   zip.end();

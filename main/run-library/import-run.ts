@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import {
+  type CsvFacts,
   type CsvProblem,
   detectEncoding,
   explainCsvProblem,
@@ -10,7 +11,6 @@ import {
   loggerSilenceS,
   type Monitor,
   packReading,
-  type ReadCsv,
   type Reading,
   type RequestAnswer,
   type RequestBody,
@@ -26,6 +26,7 @@ import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { createLogWriter, type LogWriter, segmentFile } from '../recorder/index.ts';
 import { addLater } from './labels.ts';
+import { createPackedInputs, type PackedInputs } from './packed-inputs.ts';
 import type { RunLibrary } from './run-library.ts';
 
 export interface ImportSetup {
@@ -42,6 +43,11 @@ export interface ImportSetup {
 const readingsTogether = 400;
 /** Longest list of rejected rows that is shown; the number of the others is told. */
 const mostRejectedShown = 200;
+
+/** A file as it was read: what it says, and its inputs. */
+interface TakenIn extends CsvFacts {
+  readonly inputs: PackedInputs;
+}
 
 /** A file of another logger with what the person says of it. */
 export interface ImportRequest extends Pick<RequestBody<'imports/finish'>, 'encoding' | 'mapping'> {
@@ -92,7 +98,7 @@ export async function importRun(
 }
 
 /** When the run began by the file's own dates; empty where it does not say: the moment of import says nothing of it. */
-function ownStartIso({ began }: ReadCsv): string {
+function ownStartIso({ began }: CsvFacts): string {
   if (began === null) return '';
   const utc = new Date(began.calendarS * 1000);
   if (!began.isLocal) return utc.toISOString();
@@ -108,15 +114,18 @@ function ownStartIso({ began }: ReadCsv): string {
   return local.toISOString();
 }
 
-async function readInTurns(request: ImportRequest): Promise<Result<ReadCsv, CsvProblem>> {
+async function readInTurns(request: ImportRequest): Promise<Result<TakenIn, CsvProblem>> {
   const { content, encoding, mapping } = request;
   const text = new TextDecoder(encoding === 'auto' ? detectEncoding(content) : encoding).decode(
     content,
   );
-  const steps = readReadingsCsvInSteps(text, mapping ?? undefined);
+  const inputs = createPackedInputs();
+  const steps = readReadingsCsvInSteps(text, inputs.push, mapping ?? undefined);
   for (;;) {
     const step = steps.next();
-    if (step.done === true) return step.value;
+    if (step.done === true) {
+      return step.value.ok ? succeed({ ...step.value.value, inputs }) : step.value;
+    }
     await setImmediate();
   }
 }
@@ -124,7 +133,7 @@ async function readInTurns(request: ImportRequest): Promise<Result<ReadCsv, CsvP
 async function keepLateMarks(
   { files, clock }: ImportSetup,
   folder: string,
-  { lateMarks }: ReadCsv,
+  { lateMarks }: CsvFacts,
 ): Promise<Result<void, FileProblem>> {
   if (lateMarks.length === 0) return succeed(undefined);
   const records = lateMarks.map(
@@ -134,13 +143,13 @@ async function keepLateMarks(
 }
 
 /** A slow logger's pauses are no silence of its probe. */
-function atLoggersPace(settings: RunSettings, { inputs }: ReadCsv): RunSettings {
+function atLoggersPace(settings: RunSettings, { inputs }: TakenIn): RunSettings {
   const silenceS = Math.max(settings.probe.silenceS, loggerSilenceS(inputs));
   return { ...settings, probe: { ...settings.probe, silenceS } };
 }
 
 /** What could not be used, by its line. */
-function rejectedSentences({ rejectedRows }: ReadCsv): string[] {
+function rejectedSentences({ rejectedRows }: CsvFacts): string[] {
   const shown = rejectedRows
     .slice(0, mostRejectedShown)
     .map(({ line, reason }) => `Line ${line}: ${reason}.`);
@@ -152,7 +161,7 @@ async function writeLog(
   { files, clock, createMonitor }: ImportSetup,
   folder: string,
   header: LogHeader,
-  read: ReadCsv,
+  read: TakenIn,
 ): Promise<Result<void, FileProblem>> {
   const opened = createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!opened.ok) return opened;
@@ -181,7 +190,7 @@ async function writeAll(
 }
 
 /** The records that a recording of these inputs would have, readings in larger groups. */
-function* logBodies(header: LogHeader, read: ReadCsv, monitor: Monitor): Generator<LogBody> {
+function* logBodies(header: LogHeader, read: TakenIn, monitor: Monitor): Generator<LogBody> {
   yield { kind: 'header', header };
   for (const inputs of groups(read.inputs)) {
     const [first] = inputs;
@@ -196,7 +205,7 @@ function* logBodies(header: LogHeader, read: ReadCsv, monitor: Monitor): Generat
 }
 
 /** Runs of readings in handy lengths; each mark and link change by itself. */
-function* groups(inputs: readonly RunInput[]): Generator<readonly RunInput[]> {
+function* groups(inputs: Iterable<RunInput>): Generator<readonly RunInput[]> {
   let readings: Reading[] = [];
   for (const input of inputs) {
     if (isReading(input)) readings.push(input);

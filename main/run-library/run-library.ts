@@ -14,6 +14,7 @@ import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
 import { takeTurns } from '../turns/index.ts';
+import { createBin, trashFolder } from './bin.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
@@ -25,7 +26,6 @@ import type { RunToExport } from './run-to-export.ts';
 import { createSummaryStore, type KnownRun } from './summary-store.ts';
 import { unreadableRun } from './unreadable-run.ts';
 
-const trashFolder = 'trash';
 /** Summaries read at once when listing. */
 const listedTogether = 32;
 
@@ -62,6 +62,10 @@ export interface RunLibrary {
   /** Adds a measurement made after the run, or withdraws one; answers its number. */
   book(runId: string, mark: MarkBody): Promise<Result<number, ServiceProblem>>;
   trash(runId: string): Promise<Result<void, ServiceProblem>>;
+  /** Runs that were taken out, newest first. */
+  trashed(): Promise<Result<readonly RunSummary[], ServiceProblem>>;
+  /** Puts one back; answers the name it has in the library. */
+  restore(runId: string): Promise<Result<string, ServiceProblem>>;
   /** Cuts the torn ends of a run that nobody records any more, and derives its summary anew. */
   recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
   /** Recovers every run that has a torn end. */
@@ -80,6 +84,7 @@ export interface RunLibrarySetup {
 export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   const { files, clock, runsFolder, mayWrite } = setup;
   const summaries = createSummaryStore(setup);
+  const bin = createBin(setup);
   const folderOf = (runId: string) => path.join(runsFolder, runId);
   const pages = createRunPages(files, folderOf);
   /** What is added to a run goes on from what was added before it. */
@@ -227,20 +232,12 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
       const from = await folder(runId);
       if (!from.ok) return from;
-      const trash = folderOf(trashFolder);
-      const made = await files.makeFolder(trash);
-      const listed = made.ok ? await files.list(trash) : made;
-      if (!listed.ok) return fail(runProblem(runId, listed.error));
-      const taken = new Set(listed.value.map(({ name }) => name));
-      let target = runId;
-      for (let number = 2; taken.has(target); number += 1) target = `${runId}-${number}`;
-      const moved = await files.rename(from.value, path.join(trash, target));
-      if (!moved.ok) return fail(runProblem(runId, moved.error));
-      summaries.forget(runId);
-      await files.syncFolder(trash);
-      await files.syncFolder(runsFolder);
-      return succeed(undefined);
+      const taken = await bin.take(runId, from.value);
+      if (taken.ok) summaries.forget(runId);
+      return taken;
     },
+    trashed: () => bin.list(),
+    restore: (runId) => bin.giveBack(runId),
     close: pages.close,
   };
 }

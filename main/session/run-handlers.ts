@@ -44,5 +44,13 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
       const trashed = await library.trash(runId);
       return trashed.ok ? succeed({}) : trashed;
     },
+    async 'runs/trashed'() {
+      const runs = await library.trashed();
+      return runs.ok ? succeed({ runs: [...runs.value] }) : runs;
+    },
+    async 'runs/restore'({ runId }) {
+      const restored = await library.restore(runId);
+      return restored.ok ? succeed({ runId: restored.value }) : restored;
+    },
   };
 }

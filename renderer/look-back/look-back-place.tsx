@@ -9,6 +9,7 @@ import { problemWords } from '../words/index.ts';
 import { FindRuns } from './find-runs.tsx';
 import { everything, matchingRuns } from './matching-runs.ts';
 import { type OpenFor, OpenRun } from './open-run.tsx';
+import { RemovedRuns } from './removed-runs.tsx';
 import { RunCard } from './run-card.tsx';
 import { useLibrary } from './use-library.ts';
 
@@ -92,6 +93,7 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
           ))}
         </ul>
       )}
+      {!onlyWatches && runs && <RemovedRuns after={runs} onRestored={reload} />}
     </main>
   );
 }

@@ -17,8 +17,8 @@ export function TrashDialog({ run, onClose }: TrashDialogProps) {
   return (
     <Dialog title="Remove this run?" onClose={() => onClose(false)}>
       <p>
-        “{run.name}” leaves the library. Its folder is moved to “trash” beside the other runs and
-        can be moved back from there.
+        “{run.name}” leaves the library. Nothing is deleted: it lies under “Removed runs” at the end
+        of the list and can be put back from there.
       </p>
       <div className="dialog-acts">
         <Button onClick={() => onClose(false)}>Keep it</Button>

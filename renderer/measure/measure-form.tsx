@@ -1,8 +1,10 @@
 import { useState } from 'react';
-import { type MarkBody, say } from '#shared-core';
+import { type MarkBody, say, type UncertaintyField } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
+import { usePreferences } from '../parts/index.ts';
 import { beyondChargeWords, liquidWords } from '../words/index.ts';
 import {
+  assumedUncertainty,
   type DraftProblems,
   fieldBeyondCharge,
   fieldLooks,
@@ -12,6 +14,9 @@ import {
   type MeasureDraft,
   type MeasureField,
   markFromDraft,
+  scaleNames,
+  uncertaintyLooks,
+  withInstrument,
 } from './measure-draft.ts';
 import { StrengthSoFar } from './strength-so-far.tsx';
 
@@ -25,6 +30,11 @@ interface MeasureFormProps {
   readonly onCancel?: () => void;
 }
 
+const scaleOptions = (['', 'volume', 'mass', 'sugar'] as const).map((value) => ({
+  value,
+  label: scaleNames[value],
+}));
+
 /** One measurement of one liquid: what, with which instrument, and the numbers read. */
 export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: MeasureFormProps) {
   const [draft, setDraft] = useState<MeasureDraft>({
@@ -32,6 +42,8 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
     instrument: 'cylinder',
     texts: {},
   });
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const written = (value: number) => String(value).replace('.', decimal);
   const [problems, setProblems] = useState<DraftProblems>({});
   const [doubted, setDoubted] = useState<MeasureDraft>();
   const liquids = [
@@ -39,13 +51,13 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
     ...Array.from({ length: Math.max(1, cuts) }, (_, index) => `cut-${index + 1}`),
     'hold-up',
   ];
-  const { fields, finds } = instrumentLooks[draft.instrument];
+  const { fields, finds, uncertainties } = instrumentLooks[draft.instrument];
   const mark = markFromDraft(draft);
   const change = (changes: Partial<MeasureDraft>) => {
     setDraft({ ...draft, ...changes });
     setProblems({});
   };
-  const type = (field: MeasureField, text: string) =>
+  const type = (field: MeasureField | UncertaintyField, text: string) =>
     change({ texts: { ...draft.texts, [field]: text } });
   return (
     <form
@@ -73,9 +85,20 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
           name={say('Measured with')}
           options={instruments.map((value) => ({ value, label: instrumentLooks[value].name }))}
           value={draft.instrument}
-          onValue={(instrument) => change({ instrument })}
+          onValue={(instrument) => change(withInstrument(draft, instrument))}
         />
       </div>
+      {draft.instrument === 'refractometer' && (
+        <>
+          <SelectField
+            name={say('Its scale shows')}
+            options={scaleOptions}
+            value={draft.scale ?? ''}
+            onValue={(scale) => change({ scale })}
+          />
+          {problems.scale !== undefined && <p className="field-problem">{problems.scale}</p>}
+        </>
+      )}
       <p className="small soft">{say('Finds {finds}.', { finds })}</p>
       <div className="measure-fields">
         {fields.map((field) => {
@@ -92,6 +115,26 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
           );
         })}
       </div>
+      <fieldset className="measure-doubts">
+        <legend className="small soft">
+          {say('Standard uncertainty (k = 1). As shown unless you type another.')}
+        </legend>
+        <div className="measure-fields">
+          {uncertainties.map((field) => {
+            const { name, unit } = uncertaintyLooks[field];
+            return (
+              <NumberField
+                key={field}
+                name={name}
+                unit={unit}
+                text={draft.texts[field] ?? written(assumedUncertainty(draft, field))}
+                onText={(text) => type(field, text)}
+                problem={problems[field]}
+              />
+            );
+          })}
+        </div>
+      </fieldset>
       <StrengthSoFar mark={mark.ok ? mark.value : null} />
       <div className="dialog-acts">
         {onCancel && <Button onClick={onCancel}>{say('Cancel')}</Button>}

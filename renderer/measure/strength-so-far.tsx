@@ -12,7 +12,9 @@ export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
         say('No mixture of ethanol and water reads like this. Look at the numbers again.')
       ) : (
         <Say
-          sentence={'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)'}
+          sentence={
+            'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95\u00a0%)'
+          }
           parts={{
             quantity: words.quantity(strength.value, 1, '% vol'),
             strength: words.range(strength, 1, '% vol'),

@@ -1,5 +1,5 @@
 import { SelectField } from '../design/index.ts';
-import { holdsOptions, type ImportDraft, withColumn } from './import-draft.ts';
+import { holdsOptions, type ImportDraft, isNoChannel, withColumn } from './import-draft.ts';
 import { holdsName, timeUnitOptions, unitOptions } from './import-words.ts';
 
 interface ColumnFieldsProps {
@@ -13,7 +13,7 @@ export function ColumnFields({ draft, onDraft }: ColumnFieldsProps) {
     <ol className="import-columns">
       {draft.columns.map(({ title, samples, holds, unit }, index) => {
         const column = `Column ${index + 1}`;
-        const hasUnit = holds !== 'nothing' && holds !== 'time' && holds !== 'marks';
+        const hasUnit = !isNoChannel(holds);
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: a column is known by its number
           <li key={index} data-used={holds !== 'nothing'}>

@@ -10,8 +10,8 @@ import {
 } from '#shared-core';
 import type { Encoding } from './file-beginning.ts';
 
-/** What a column holds: nothing of use, the time, the marks, or a channel by its name. */
-export type ColumnHolds = 'nothing' | 'time' | 'marks' | (string & {});
+/** What a column holds: nothing of use, the time, the marks, free text, or a channel by its name. */
+export type ColumnHolds = 'nothing' | 'time' | 'marks' | 'notes' | (string & {});
 
 export interface DraftColumn {
   readonly title: string;
@@ -90,11 +90,16 @@ function firstDataLine(rows: readonly CsvRow[]): number {
 
 function holdsOf(
   column: number,
-  found: { readonly timeColumn: number | null; readonly marksColumn: number | null } | null,
+  found: {
+    readonly timeColumn: number | null;
+    readonly marksColumn: number | null;
+    readonly notesColumn: number | null;
+  } | null,
   channel: string | undefined,
 ): ColumnHolds {
   if (found?.timeColumn === column) return 'time';
   if (found?.marksColumn === column) return 'marks';
+  if (found?.notesColumn === column) return 'notes';
   return channel ?? 'nothing';
 }
 
@@ -138,8 +143,15 @@ export function withColumn(
 
 /** What a column may be said to hold: the known channels, and the name found for a channel of its own. */
 export function holdsOptions(found: string): readonly string[] {
-  const usual: readonly string[] = ['nothing', 'time', ...knownChannels, 'marks'];
+  const usual: readonly string[] = ['nothing', 'time', ...knownChannels, 'marks', 'notes'];
   return usual.includes(found) ? usual : [...usual, found];
+}
+
+const withoutUnit: ReadonlySet<ColumnHolds> = new Set(['nothing', 'time', 'marks', 'notes']);
+
+/** Whether a column is none of readings, and so has no unit. */
+export function isNoChannel(holds: ColumnHolds): boolean {
+  return withoutUnit.has(holds);
 }
 
 export type DraftMapping =
@@ -156,9 +168,12 @@ export function mappingOf({
   headDoubt,
 }: ImportDraft): DraftMapping {
   const time = columns.findIndex(({ holds }) => holds === 'time');
-  const marks = columns.findIndex(({ holds }) => holds === 'marks');
+  const only = (wanted: ColumnHolds) => {
+    const column = columns.findIndex(({ holds }) => holds === wanted);
+    return column === -1 ? null : column + 1;
+  };
   const channels = columns.flatMap(({ holds, unit, qualityColumn }, index) =>
-    holds === 'nothing' || holds === 'time' || holds === 'marks'
+    isNoChannel(holds)
       ? []
       : [
           {
@@ -185,7 +200,8 @@ export function mappingOf({
       ...(decimal === 'either' ? {} : { decimal }),
       ...(time === -1 ? {} : { time: { column: time + 1, unit: timeUnit, dateOrder } }),
       channels,
-      marks: marks === -1 ? null : marks + 1,
+      marks: only('marks'),
+      notes: only('notes'),
     },
   };
 }

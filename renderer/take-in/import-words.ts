@@ -12,6 +12,7 @@ const holdsWords: Readonly<Record<string, string>> = {
   receiver: 'Receiver, mass or volume',
   'air-pressure': 'Air pressure',
   marks: 'Marks',
+  notes: 'Remarks',
 };
 
 export function holdsName(holds: string): string {

@@ -13,6 +13,11 @@ export function liquidWords(liquid: string): string {
 /** What was measured of a liquid, as lists of marks show it. */
 export function liquidMarkWords(mark: LiquidMark, decimal: Decimal): string {
   const number = (value: number, decimals: number) => numberWords(value, decimals, decimal);
+  /** With its uncertainty where one was written down, in the digits it was written with. */
+  const read = (value: number, decimals: number, unit: string, uncertainty: number | undefined) =>
+    uncertainty === undefined
+      ? `${number(value, decimals)} ${unit}`
+      : `(${number(value, decimals)} ± ${String(uncertainty).replace('.', decimal)}) ${unit}`;
   const at = (temperatureC: number | null) =>
     temperatureC === null
       ? ''
@@ -22,29 +27,46 @@ export function liquidMarkWords(mark: LiquidMark, decimal: Decimal): string {
   function measured(): string {
     switch (mark.type) {
       case 'liquid-volume':
-        return `${number(mark.volumeMl, 1)} mL${at(mark.temperatureC)}`;
+        return `${read(mark.volumeMl, 1, 'mL', mark.volumeUncertaintyMl)}${at(mark.temperatureC)}`;
       case 'liquid-mass':
-        return `${number(mark.massG, 2)} g`;
+        return read(mark.massG, 2, 'g', mark.massUncertaintyG);
       case 'liquid-strength':
-        return say('alcoholometer {alcoholByVolume} % vol{at}', {
-          alcoholByVolume: number(mark.alcoholByVolume, 1),
+        return say('alcoholometer {strength}{at}', {
+          strength: read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv),
           at: at(mark.temperatureC),
         });
       case 'liquid-density':
-        return say('hydrometer {densityKgPerM3} kg/m³{at}', {
-          densityKgPerM3: number(mark.densityKgPerM3, 1),
+        return say('hydrometer {density}{at}', {
+          density: read(mark.densityKgPerM3, 1, 'kg/m³', mark.densityUncertaintyKgPerM3),
           at: at(mark.temperatureC),
         });
       case 'liquid-pycnometer':
-        return say('pycnometer with {withSampleG} g{at}', {
-          withSampleG: number(mark.withSampleG, 2),
+        return say('pycnometer with {mass}{at}', {
+          mass: read(mark.withSampleG, 2, 'g', mark.weighingUncertaintyG),
           at: at(mark.sampleTemperatureC),
         });
       case 'sample-weighed':
-        return say('{volume} mL weigh {massG} g{at}', {
-          volume: number(mark.volumeMl, 1),
-          massG: number(mark.massG, 2),
+        return say('{volume} weigh {mass}{at}', {
+          volume: read(mark.volumeMl, 1, 'mL', mark.volumeUncertaintyMl),
+          mass: read(mark.massG, 2, 'g', mark.massUncertaintyG),
           at: at(mark.temperatureC),
+        });
+      case 'liquid-refractometer':
+        return say('refractometer {reading}', {
+          reading: read(
+            mark.percent,
+            1,
+            mark.scale === 'volume' ? '% vol' : say('% of the mass'),
+            mark.uncertaintyPercent,
+          ),
+        });
+      case 'liquid-chromatogram':
+        return say('gas chromatograph {strength}', {
+          strength: read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv),
+        });
+      case 'liquid-label':
+        return say('label {strength}', {
+          strength: read(mark.alcoholByVolume, 1, '% vol', mark.strengthUncertaintyAbv),
         });
       default:
         return assertNever(mark);

@@ -47,6 +47,9 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
     case 'liquid-density':
     case 'liquid-pycnometer':
     case 'sample-weighed':
+    case 'liquid-refractometer':
+    case 'liquid-chromatogram':
+    case 'liquid-label':
       return liquidMarkWords(mark, decimal);
     case 'sugar-known':
       return say('{sugarG} g of sugar in the ferment', { sugarG: number(mark.sugarG, 1) });

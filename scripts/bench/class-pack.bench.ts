@@ -19,6 +19,7 @@ import {
   simulateBatch,
   teachingRigs,
 } from '#shared-core';
+import { tidyMemory } from '../../main/session/desk/tidy-memory.ts';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
 
 const easedS = 760;
@@ -30,10 +31,9 @@ const pressureKPa = 99.4;
 const rigs = ['wirePacking', 'glassBeads', 'vigreux', 'simpleHead'] as const;
 
 export async function run(count = 30): Promise<void> {
-  const batches = rigs.map(simulated);
-  const runs = Array.from({ length: count }, (_, index) =>
-    recorded(batches[index % batches.length], index),
-  );
+  // As the process does that makes packs.
+  tidyMemory();
+  const runs = benchRuns(count);
   const folder = mkdtempSync(path.join(tmpdir(), 'still-head-bench-'));
   const costs = new Map<string, number>();
   const mostMb = new Map<string, number>();
@@ -79,6 +79,13 @@ export async function run(count = 30): Promise<void> {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+export function benchRuns(count: number): readonly PackRun[] {
+  const batches = rigs.map(simulated);
+  return Array.from({ length: count }, (_, index) =>
+    recorded(batches[index % batches.length], index),
+  );
 }
 
 /** Files of one folder and one format cost alike. */

@@ -24,7 +24,12 @@ const sharedInstrumentSchema = z.strictObject({
 
 /** How a strength was measured; see `measuredStrength`. */
 export const strengthMeasurementSchema = z.discriminatedUnion('by', [
-  z.strictObject({ by: z.literal('stated'), strengthAbv: quantitySchema }),
+  z.strictObject({ by: z.literal(['stated', 'label']), strengthAbv: quantitySchema }),
+  z.strictObject({
+    by: z.literal(['refractometer', 'gas-chromatograph']),
+    strengthAbv: quantitySchema,
+    instrument: sharedInstrumentSchema.optional(),
+  }),
   z.strictObject({
     by: z.literal('alcoholometer'),
     indicatedAbv: quantitySchema,

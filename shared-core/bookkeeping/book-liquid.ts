@@ -117,6 +117,9 @@ export function bookLiquid({ name, amount, strength }: LiquidMeasurement): Booke
 
 const strengthReasons: Readonly<Record<StrengthMeasurement['by'], string>> = {
   stated: 'the strength as stated',
+  label: 'the strength on the label',
+  refractometer: 'the refractometer and its scale',
+  'gas-chromatograph': 'the chromatogram and its standards',
   alcoholometer: 'the alcoholometer and its temperature, through OIML R 22',
   hydrometer: 'the hydrometer and its temperature, through OIML R 22',
   pycnometer: 'the weighings of the pycnometer, through OIML R 22',

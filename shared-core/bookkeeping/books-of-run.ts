@@ -268,7 +268,7 @@ function bookCut(
   };
 }
 
-const assumedDoubts = `Readings without a stated uncertainty (k = 1): volumes ${benchDoubts.volumeMl} mL and ${100 * benchDoubts.volumeShare} %, masses ${benchDoubts.massG} g, alcoholometer ${benchDoubts.alcoholometerReadingAbv} % vol a reading and ${benchDoubts.alcoholometerItselfAbv} % vol of its own, hydrometer ${benchDoubts.hydrometerReadingKgPerM3} and ${benchDoubts.hydrometerItselfKgPerM3} kg/m³, temperatures ${benchDoubts.temperatureK} K.`;
+const assumedDoubts = `Readings without a stated uncertainty (k = 1): volumes ${benchDoubts.volumeMl} mL and ${100 * benchDoubts.volumeShare} %, masses ${benchDoubts.massG} g, alcoholometer ${benchDoubts.alcoholometerAbv} % vol and hydrometer ${benchDoubts.hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures ${benchDoubts.temperatureK} K.`;
 
 /** Mean over the cut; its errors are common to all (probe, pressure, model), so they don't average out. */
 function strengthFromHead(

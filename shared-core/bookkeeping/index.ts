@@ -1,6 +1,7 @@
 /** What a run comes to: liquids, cuts, balance, yield, plates. */
 export { type ApparentPlates, apparentPlates } from './apparent-plates.ts';
 export type { Balance } from './balance-batch.ts';
+export { benchUncertainty, type UncertaintyField } from './bench-uncertainty.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';
 export type { AmountMeasurement, BookedLiquid } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks } from './books-of-run.ts';

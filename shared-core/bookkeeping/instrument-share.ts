@@ -10,7 +10,7 @@ export interface InstrumentShare {
 
 /** The part of a strength's error that it shares with other readings of the same instrument; null for none. */
 export function instrumentShare(strength: StrengthMeasurement): InstrumentShare | null {
-  if (strength.by !== 'alcoholometer' && strength.by !== 'hydrometer') return null;
+  if (!('instrument' in strength)) return null;
   const { instrument } = strength;
   if (instrument === undefined || instrument.standardUncertainty === 0) return null;
   const step = instrument.standardUncertainty;
@@ -27,18 +27,31 @@ export function instrumentShare(strength: StrengthMeasurement): InstrumentShare 
 }
 
 function fractionAt(
-  strength: Extract<StrengthMeasurement, { by: 'alcoholometer' | 'hydrometer' }>,
+  strength: Extract<StrengthMeasurement, { readonly instrument?: unknown }>,
   offset: number,
 ): number | null {
-  const shifted: StrengthMeasurement =
-    strength.by === 'alcoholometer'
-      ? { ...strength, indicatedAbv: plus(strength.indicatedAbv, offset) }
-      : { ...strength, indicatedDensityKgPerM3: plus(strength.indicatedDensityKgPerM3, offset) };
   try {
-    return measuredStrength(shifted).ethanolMassFraction.value;
+    return measuredStrength(shifted(strength, offset)).ethanolMassFraction.value;
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;
+  }
+}
+
+function shifted(
+  strength: Extract<StrengthMeasurement, { readonly instrument?: unknown }>,
+  offset: number,
+): StrengthMeasurement {
+  switch (strength.by) {
+    case 'alcoholometer':
+      return { ...strength, indicatedAbv: plus(strength.indicatedAbv, offset) };
+    case 'hydrometer':
+      return {
+        ...strength,
+        indicatedDensityKgPerM3: plus(strength.indicatedDensityKgPerM3, offset),
+      };
+    default:
+      return { ...strength, strengthAbv: plus(strength.strengthAbv, offset) };
   }
 }
 

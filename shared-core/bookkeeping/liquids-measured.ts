@@ -1,9 +1,11 @@
 import { type Mark, type MarkBody, type RunInput, standingMarks } from '../run/index.ts';
 import {
   benchAlcoholometer,
+  benchChromatogram,
   benchDoubts,
   benchHydrometer,
   benchMass,
+  benchRefractometer,
   benchVolume,
   sampleTemperature,
 } from './bench-doubts.ts';
@@ -32,7 +34,7 @@ const nothing: PartlyMeasured = { amount: null, strength: null };
  * The measurements of liquids in a run's marks, made during or after it; of two of a kind the later one counts.
  *
  * @param inputs in order of time; any others than marks of liquids are passed over
- * @returns amounts and strengths with the uncertainties of a school bench
+ * @returns amounts and strengths with the uncertainties written down with them, or else those of a school bench
  *
  * Source: this project's rule; uncertainties: common practice, no source.
  * @example
@@ -73,32 +75,67 @@ function isLiquidMark(mark: Mark['mark']): mark is LiquidMark {
 function measuredIn(mark: LiquidMark): Partial<PartlyMeasured> {
   switch (mark.type) {
     case 'liquid-volume':
-      return { amount: benchVolume(mark.volumeMl, mark.temperatureC) };
+      return {
+        amount: benchVolume(mark.volumeMl, mark.temperatureC, {
+          volumeMl: mark.volumeUncertaintyMl,
+          temperatureK: mark.temperatureUncertaintyK,
+        }),
+      };
     case 'liquid-mass':
-      return { amount: benchMass(mark.massG) };
+      return { amount: benchMass(mark.massG, mark.massUncertaintyG) };
     case 'liquid-strength':
-      return { strength: benchAlcoholometer(mark.alcoholByVolume, mark.temperatureC) };
+      return {
+        strength: benchAlcoholometer(mark.alcoholByVolume, mark.temperatureC, {
+          abv: mark.strengthUncertaintyAbv,
+          temperatureK: mark.temperatureUncertaintyK,
+        }),
+      };
     case 'liquid-density':
-      return { strength: benchHydrometer(mark.densityKgPerM3, mark.temperatureC) };
-    case 'liquid-pycnometer': {
-      const { emptyG, withWaterG, withSampleG, waterTemperatureC, sampleTemperatureC } = mark;
-      const weighings = { emptyG, withWaterG, withSampleG, waterTemperatureC, sampleTemperatureC };
+      return {
+        strength: benchHydrometer(mark.densityKgPerM3, mark.temperatureC, {
+          kgPerM3: mark.densityUncertaintyKgPerM3,
+          temperatureK: mark.temperatureUncertaintyK,
+        }),
+      };
+    case 'liquid-refractometer':
+      return { strength: benchRefractometer(mark.percent, mark.scale, mark.uncertaintyPercent) };
+    case 'liquid-chromatogram':
+      return { strength: benchChromatogram(mark.alcoholByVolume, mark.strengthUncertaintyAbv) };
+    case 'liquid-label':
       return {
         strength: {
-          by: 'pycnometer',
-          weighings: { ...weighings, weighingUncertaintyG: benchDoubts.pycnometerG },
-          temperatureUncertaintyK: benchDoubts.temperatureK,
+          by: 'label',
+          strengthAbv: {
+            value: mark.alcoholByVolume,
+            standardUncertainty: mark.strengthUncertaintyAbv ?? benchDoubts.labelAbv,
+          },
         },
       };
-    }
+    case 'liquid-pycnometer':
     case 'sample-weighed':
-      return {
-        strength: {
-          by: 'balance',
-          massG: { value: mark.massG, standardUncertainty: benchDoubts.massG },
-          volumeMl: { value: mark.volumeMl, standardUncertainty: benchDoubts.flaskMl },
-          temperatureC: sampleTemperature(mark.temperatureC),
-        },
-      };
+      return { strength: weighed(mark) };
   }
+}
+
+/** A strength from weighings, with the bench's uncertainties where none is stated. */
+function weighed(
+  mark: Extract<LiquidMark, { readonly type: 'liquid-pycnometer' | 'sample-weighed' }>,
+): StrengthMeasurement {
+  if (mark.type === 'liquid-pycnometer') {
+    const { emptyG, withWaterG, withSampleG, waterTemperatureC, sampleTemperatureC } = mark;
+    const weighings = { emptyG, withWaterG, withSampleG, waterTemperatureC, sampleTemperatureC };
+    const weighingUncertaintyG = mark.weighingUncertaintyG ?? benchDoubts.pycnometerG;
+    return {
+      by: 'pycnometer',
+      weighings: { ...weighings, weighingUncertaintyG },
+      temperatureUncertaintyK: mark.temperatureUncertaintyK ?? benchDoubts.temperatureK,
+    };
+  }
+  const { massG, volumeMl, massUncertaintyG, volumeUncertaintyMl } = mark;
+  return {
+    by: 'balance',
+    massG: { value: massG, standardUncertainty: massUncertaintyG ?? benchDoubts.massG },
+    volumeMl: { value: volumeMl, standardUncertainty: volumeUncertaintyMl ?? benchDoubts.flaskMl },
+    temperatureC: sampleTemperature(mark.temperatureC, mark.temperatureUncertaintyK),
+  };
 }

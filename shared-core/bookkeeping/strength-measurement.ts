@@ -19,8 +19,15 @@ export interface SharedInstrument {
 
 /** How the strength of a liquid was found. */
 export type StrengthMeasurement =
-  /** Known beforehand, at 20 °C [% vol]. */
-  | { readonly by: 'stated'; readonly strengthAbv: Quantity }
+  /** Known beforehand, or printed on a label, at 20 °C [% vol]. */
+  | { readonly by: 'stated' | 'label'; readonly strengthAbv: Quantity }
+  /** Read on the scale of a refractometer or found by gas chromatography, at 20 °C [% vol]. */
+  | {
+      readonly by: 'refractometer' | 'gas-chromatograph';
+      readonly strengthAbv: Quantity;
+      /** The error of the scale or of the standards: every reading shares it. */
+      readonly instrument?: SharedInstrument | undefined;
+    }
   /** A float graduated in % vol at 20 °C; liquid 0 … 40 °C. */
   | {
       readonly by: 'alcoholometer';
@@ -73,7 +80,16 @@ const weightsGPerMl = 8;
 export function measuredStrength(measurement: StrengthMeasurement): Strength {
   switch (measurement.by) {
     case 'stated':
+    case 'label':
       return statedStrength(measurement.strengthAbv);
+    case 'refractometer':
+    case 'gas-chromatograph': {
+      const { strengthAbv, instrument } = measurement;
+      return statedStrength({
+        value: strengthAbv.value,
+        standardUncertainty: withInstrument(strengthAbv, instrument),
+      });
+    }
     case 'alcoholometer':
       return strengthFromAlcoholometer({
         indicatedAbv: measurement.indicatedAbv.value,

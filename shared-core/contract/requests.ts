@@ -119,6 +119,18 @@ export const requests = {
     answer: runSummarySchema,
   },
   'runs/trash': { commands: true, body: z.strictObject({ runId }), answer: nothing },
+  /** Runs that were taken out of the library. */
+  'runs/trashed': {
+    commands: false,
+    body: z.strictObject({}),
+    answer: z.strictObject({ runs: z.array(runSummarySchema) }),
+  },
+  /** Puts one of them back, under another name where its own is taken. */
+  'runs/restore': {
+    commands: true,
+    body: z.strictObject({ runId }),
+    answer: z.strictObject({ runId }),
+  },
   ...classViewRequests,
   ...exchangeRequests,
   ...rigRequests,

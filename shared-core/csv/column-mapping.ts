@@ -39,6 +39,8 @@ export const columnMappingSchema = z.strictObject({
     .max(100),
   /** The column with marks, in this program's own exports. */
   marks: columnSchema.nullable().default(null),
+  /** The column with free text. */
+  notes: columnSchema.nullable().default(null),
 });
 
 export type ColumnMapping = z.input<typeof columnMappingSchema>;
@@ -76,7 +78,7 @@ export function mappedLayout(
   const named = [
     along,
     ...mapping.channels.flatMap(({ column, quality }) => [column, quality ?? column]),
-    ...(mapping.marks == null ? [] : [mapping.marks]),
+    ...[mapping.marks, mapping.notes].flatMap((column) => column ?? []),
   ];
   const missing = named.find((column) => find(column) === -1);
   if (missing !== undefined) {
@@ -106,6 +108,7 @@ export function mappedLayout(
     decimal: mapping.decimal ?? null,
     channels: time === undefined ? byVolume(channels) : channels,
     marksColumn: mapping.marks == null ? null : find(mapping.marks),
+    notesColumn: mapping.notes == null ? null : find(mapping.notes),
     firstDataLine: firstData.line,
     headDoubt: [],
     remarks: time === undefined ? [byVolumeRemark(titles[alongColumn] ?? '')] : [],

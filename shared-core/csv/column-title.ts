@@ -14,6 +14,8 @@ export type ColumnRole =
   | { readonly kind: 'temperature'; readonly name: string; readonly unit: WireUnit | null }
   | { readonly kind: 'quality'; readonly of: string }
   | { readonly kind: 'marks' }
+  /** What somebody wrote beside the readings. */
+  | { readonly kind: 'notes' }
   /** Anything else: kept as a channel of its own if it holds numbers. */
   | { readonly kind: 'other'; readonly name: string; readonly unit: WireUnit | null };
 
@@ -60,6 +62,9 @@ const timeWords =
 const clockFormat =
   /\s*[([{]?\s*\b(?:(h{1,2}:mm)(:ss)?|(m{1,3}:ss))(?:[.,:][0sf]+)?\s*[)\]}]?\s*$/i;
 
+const noteWords =
+  /^(remarks?|notes?|comments?|observations?|annotations?|bemerkung(en)?|anmerkung(en)?|notiz(en)?|kommentare?|beobachtung(en)?|remarques?|commentaires?|observaciones)$/;
+
 const temperatureWords =
   /temperatur|temp(?:\d|\b)|\b(t\d*|thermometer|probe|sensor|celsius|fühler|sonde|kanal|channel|ch)\d*\b/;
 
@@ -85,6 +90,7 @@ export function columnRole(title: string): ColumnRole {
   const quality = /^(.+) quality$/.exec(words);
   if (quality?.[1] !== undefined) return { kind: 'quality', of: channelName(quality[1]) };
   if (words === 'marks') return { kind: 'marks' };
+  if (noteWords.test(words)) return { kind: 'notes' };
   const perS = secondsByUnit[unitText] ?? secondsByUnit[words] ?? null;
   const unit = readUnit(unitText) ?? null;
   if (timeWords.test(words) && unit === null) return { kind: 'time', perS };

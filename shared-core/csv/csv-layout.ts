@@ -17,6 +17,8 @@ export interface CsvLayout {
   readonly decimal: '.' | ',' | null;
   readonly channels: readonly ChannelColumn[];
   readonly marksColumn: number | null;
+  /** Free text beside the readings. */
+  readonly notesColumn: number | null;
   /** Rows before this line hold titles and remarks. */
   readonly firstDataLine: number;
   /** Columns of which each may hold the head temperature, where the file leaves open which. */
@@ -66,7 +68,10 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   }
   const candidates = headCandidates(holding, timeColumn, titleRow === undefined);
   const time = roles[timeFound];
-  const marksColumn = roles.findIndex(({ kind }) => kind === 'marks');
+  const only = (wanted: 'marks' | 'notes') => {
+    const found = roles.findIndex(({ kind }) => kind === wanted);
+    return found === -1 ? null : found;
+  };
   return succeed({
     timeColumn: timeFound === -1 ? null : timeFound,
     perS: (time?.kind === 'time' ? time.perS : null) ?? 1,
@@ -77,7 +82,8 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
       volumeColumn === -1
         ? channels
         : [volumeChannel(volumeColumn, titles), ...withoutReceiver(channels)],
-    marksColumn: marksColumn === -1 ? null : marksColumn,
+    marksColumn: only('marks'),
+    notesColumn: only('notes'),
     // Rows between titles and readings may hold marks.
     firstDataLine: titleRow === undefined ? (rows[0]?.line ?? 1) : titleRow.line + 1,
     headDoubt: candidates.length > 1 ? candidates : [],

@@ -16,7 +16,7 @@ const intervalsMissed = 3;
  * loggerSilenceS([at(0), at(30), at(60), at(300)]) // => 90
  * loggerSilenceS([]) // => 5
  */
-export function loggerSilenceS(inputs: readonly RunInput[]): number {
+export function loggerSilenceS(inputs: Iterable<RunInput>): number {
   const intervalsS: number[] = [];
   let lastS: number | null = null;
   for (const input of inputs) {

@@ -23,9 +23,10 @@ export function writeMarkCell(cell: MarkCell, decimal: CsvDialect['decimal'] = '
   if (cell.kind === 'end') return endCell;
   if (cell.kind === 'link') return `probe-${cell.change.state} reason=${cell.change.reason}`;
   const { type, ...details } = cell.mark;
-  const pairs = Object.entries(details).map(([name, value]) => {
+  const pairs = Object.entries(details).flatMap(([name, value]) => {
+    if (value === undefined) return [];
     const shown = show(value);
-    return `${name}=${typeof value === 'number' ? shown.replace('.', decimal) : shown}`;
+    return [`${name}=${typeof value === 'number' ? shown.replace('.', decimal) : shown}`];
   });
   return [type, ...pairs].join(' ');
 }

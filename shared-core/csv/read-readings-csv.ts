@@ -35,9 +35,8 @@ export interface RejectedRow {
   readonly reason: string;
 }
 
-export interface ReadCsv {
-  /** In time order, as the monitor takes them. */
-  readonly inputs: readonly RunInput[];
+/** What a table says beside its readings. */
+export interface CsvFacts {
   readonly endS: number;
   /** Marks below the line that ends the run: measurements made after it. */
   readonly lateMarks: readonly Mark[];
@@ -49,8 +48,13 @@ export interface ReadCsv {
   readonly remarks: readonly string[];
 }
 
+export interface ReadCsv extends CsvFacts {
+  /** In time order, as the monitor takes them. */
+  readonly inputs: readonly RunInput[];
+}
+
 const layoutRows = 80;
-/** Readings that fit into memory with ease (some 700 MB): two days at ten a second. */
+/** Two days at ten a second. */
 const mostReadings = 2_000_000;
 /** Rows whose rejection is kept one by one; the others are counted. */
 const mostRejected = 10_000;
@@ -70,10 +74,12 @@ export function readReadingsCsv(
   text: string,
   mapping?: ColumnMapping,
 ): Result<ReadCsv, CsvProblem> {
-  const steps = readReadingsCsvInSteps(text, mapping);
+  const inputs: RunInput[] = [];
+  const steps = readReadingsCsvInSteps(text, (input) => inputs.push(input), mapping);
   for (;;) {
     const step = steps.next();
-    if (step.done === true) return step.value;
+    if (step.done !== true) continue;
+    return step.value.ok ? succeed({ ...step.value.value, inputs }) : step.value;
   }
 }
 
@@ -84,25 +90,30 @@ const rowsAtOnce = 2000;
  * {@link readReadingsCsv} in steps, for whoever has something else to do meanwhile, such as recording a run. Each step
  * yields how many rows were read so far.
  *
+ * @param keep takes the inputs one by one, in time order: two million of them are too much to hold as objects
+ *
  * @example
- * const steps = readReadingsCsvInSteps('time_s,head_degC\n0,20\n');
- * steps.next().done // => true
+ * const kept = [];
+ * const step = readReadingsCsvInSteps('time_s,head_degC\n0,20\n', (input) => kept.push(input.value)).next();
+ * [step.done, ...kept] // => [true, 20]
  */
 export function* readReadingsCsvInSteps(
   text: string,
+  keep: (input: RunInput) => void,
   mapping?: ColumnMapping,
-): Generator<number, Result<ReadCsv, CsvProblem>> {
+): Generator<number, Result<CsvFacts, CsvProblem>> {
   if (text.slice(0, 4096).includes('\0')) return fail({ kind: 'not-text' });
   const delimiter = mapping?.delimiter ?? detectDelimiter(text);
   const rows = firstRows(text, delimiter);
   const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
   const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
-  const read = yield* readRows(parseCsv(text, delimiter), layout.value, twoParts);
+  const read = yield* readRows(parseCsv(text, delimiter), layout.value, twoParts, keep);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
   const remarks = [...layout.value.remarks, ...(remark === null ? [] : [remark]), ...read.remarks];
-  return read.inputs.some(({ kind }) => kind === 'reading')
-    ? succeed({ ...read, remarks })
+  const { readings, ...facts } = read;
+  return readings > 0
+    ? succeed({ ...facts, remarks })
     : fail({ kind: 'no-readings', rejectedRows: read.rejectedRows });
 }
 
@@ -146,8 +157,9 @@ function* readRows(
   rows: Iterable<CsvRow>,
   layout: CsvLayout,
   twoParts: TwoPartClock,
-): Generator<number, ReadCsv | 'too-many'> {
-  const inputs: RunInput[] = [];
+  keep: (input: RunInput) => void,
+): Generator<number, (CsvFacts & { readonly readings: number }) | 'too-many'> {
+  let readings = 0;
   const rejectedRows: RejectedRow[] = [];
   const lateMarks: Mark[] = [];
   const times = createTimeReader(layout.perS, twoParts, layout.dateOrder);
@@ -157,6 +169,8 @@ function* readRows(
   let marks = 0;
   let endS = 0;
   let hasEnded = false;
+  /** A remark that a logger repeats in each row was made once. */
+  let lastNote = '';
   let rowsRead = 0;
   for (const { line, cells } of rows) {
     if (line < layout.firstDataLine) continue;
@@ -166,7 +180,7 @@ function* readRows(
       if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
       else notListed = { line, count: notListed.count + 1 };
     };
-    if (inputs.length > mostReadings) return 'too-many';
+    if (readings > mostReadings) return 'too-many';
     const time =
       layout.timeColumn === null ? succeed(0) : times.read(cells[layout.timeColumn] ?? '');
     if (!time.ok) {
@@ -178,18 +192,27 @@ function* readRows(
     for (const column of layout.channels) {
       const reading = readReading(timeS, cells, column, layout.decimal, screen, fahrenheit);
       if (!reading.ok) reject(reading.error);
-      else if (reading.value !== null) inputs.push(reading.value);
+      else if (reading.value !== null) {
+        readings += 1;
+        keep(reading.value);
+      }
     }
+    const note = layout.notesColumn === null ? '' : noteText(cells[layout.notesColumn]);
+    if (note !== '' && note !== lastNote) {
+      marks += 1;
+      keep({ kind: 'mark', timeS, markId: marks, mark: { type: 'note', text: note } });
+    }
+    lastNote = note;
     const markText = layout.marksColumn === null ? '' : (cells[layout.marksColumn] ?? '').trim();
     if (markText === '') continue;
     const mark = readMarkCell(markText);
     if (mark === undefined) reject(`"${markText.slice(0, 60)}" is no mark that can be read`);
-    else if (mark.kind === 'link') inputs.push({ kind: 'link', timeS, ...mark.change });
+    else if (mark.kind === 'link') keep({ kind: 'link', timeS, ...mark.change });
     else if (mark.kind === 'mark') {
       marks += 1;
       const made: Mark = { kind: 'mark', timeS, markId: marks, mark: mark.mark };
       if (hasEnded) lateMarks.push(made);
-      else inputs.push(made);
+      else keep(made);
     } else hasEnded = true;
   }
   if (notListed.count > 0) {
@@ -199,8 +222,11 @@ function* readRows(
   const remark = fahrenheit.remark();
   const remarks = remark === null ? [] : [remark];
   const began = times.began();
-  return { inputs, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
+  return { readings, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
 }
+
+/** Of the length that a note may have. */
+const noteText = (cell: string | undefined) => (cell ?? '').trim().slice(0, 2000);
 
 /** The reading in a cell, null when the cell is empty, or why it can't be used. */
 function readReading(

@@ -3,10 +3,12 @@ import { leastPlateauS, plateauBandK } from '../study/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import { comparisonBlocks, mostSideBySide } from './comparison-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
+import { discussionBlocks, numbered, openingBlocks, sourceBlocks } from './hand-in-blocks.ts';
 import { runBlocks } from './report-of-run.ts';
 
 /**
- * The printed report of one or several runs: results first, then figures, tables, method, uncertainties and cautions.
+ * The printed report of one or several runs, to hand in: names, aim and apparatus, results with numbered figures and tables, prompts to discuss
+ * them, cautions, method and uncertainties, sources.
  *
  * @param studies at least one, from `studyRun`
  *
@@ -25,16 +27,19 @@ export function reportOf(studies: readonly RunStudy[]): PrintedDocument {
     title,
     subtitle: runsWords(studies),
     footer: footerOf(studies),
-    blocks: [
+    blocks: numbered([
+      ...openingBlocks(studies),
       ...comparisonBlocks(studies),
       ...studies.flatMap((study, index): readonly Block[] => [
         ...(index > 0 || studies.length > 1 ? [{ kind: 'page-break' } as const] : []),
         ...runBlocks(study),
       ]),
+      ...discussionBlocks(studies),
       // Before what fills the last pages: by themselves on one they would be laid aside with it.
       ...cautionBlocks('report'),
       ...method(studies),
-    ],
+      ...sourceBlocks,
+    ]),
   };
 }
 

@@ -1,11 +1,11 @@
-import { type Exercise, type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
+import { type Exercise, type ExerciseLevel, exercisesOf, partMarks } from '../exercises/index.ts';
 import { temperatureByVolumeFigure, temperatureFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
 
-const levelWords: Readonly<Record<ExerciseLevel, string>> = {
+export const levelWords: Readonly<Record<ExerciseLevel, string>> = {
   school: 'School level',
   undergraduate: 'Undergraduate level',
 };
@@ -24,18 +24,26 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
   const exercises = exercisesOf(study, level);
   return {
     title: `Worksheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${total(exercises)} marks · Name ____________________  Group ______  Date ____________`,
+    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · ${nameField}  Group ______`,
     footer: footerOf([study]),
-    blocks: [
-      ...cautionBlocks('worksheet'),
-      ...curves(study, false),
-      ...exercises.flatMap((exercise, index): readonly Block[] => [
-        ...asked(exercise, index + 1),
-        ...drawn(exercise.figure),
-        { kind: 'answer-lines', count: exercise.answerLines },
-      ]),
-    ],
+    blocks: sheetBlocks(study, exercises),
   };
+}
+
+/** Who worked on a sheet, and when. */
+export const nameField = 'Name ____________________  Date ____________';
+
+/** What stands on a sheet below its title: cautions, the curve, the questions with room to write. */
+export function sheetBlocks(study: RunStudy, exercises: readonly Exercise[]): readonly Block[] {
+  return [
+    ...cautionBlocks('worksheet'),
+    ...curves(study, false),
+    ...exercises.flatMap((exercise, index): readonly Block[] => [
+      ...asked(exercise, index + 1),
+      ...drawn(exercise.figure),
+      { kind: 'answer-lines', count: exercise.answerLines },
+    ]),
+  ];
 }
 
 /**
@@ -52,7 +60,7 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
   const exercises = exercisesOf(study, level);
   return {
     title: `Marking sheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${total(exercises)} marks · for the teacher`,
+    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · for the teacher`,
     footer: footerOf([study]),
     blocks: [
       ...cautionBlocks('worksheet'),
@@ -87,11 +95,21 @@ function curves(study: RunStudy, isSolved: boolean): readonly Block[] {
   ];
 }
 
-function asked({ title, marks, question, given }: Exercise, number: number): readonly Block[] {
+function asked(exercise: Exercise, number: number): readonly Block[] {
+  const { title, marks, question, given } = exercise;
+  const parts = partMarks(exercise);
   return [
     { kind: 'question', number, title, marks },
     { kind: 'paragraph', text: question },
     ...(given.length === 0 ? [] : [{ kind: 'list', ordered: false, items: given } as const]),
+    ...(parts.length < 2
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            text: `Marks: ${parts.map((part) => `${part.of} ${part.marks}`).join(', ')}.`,
+          } as const,
+        ]),
   ];
 }
 
@@ -99,5 +117,6 @@ function drawn(drawing: Exercise['figure']): readonly Block[] {
   return drawing === null ? [] : [{ kind: 'figure', drawing, caption: '' }];
 }
 
-const total = (exercises: readonly Exercise[]) =>
-  exercises.reduce((sum, { marks }) => sum + marks, 0);
+export function totalMarks(exercises: readonly Exercise[]): number {
+  return exercises.reduce((sum, { marks }) => sum + marks, 0);
+}

@@ -10,7 +10,7 @@ export {
 export { defaultRunSettings } from './default-run-settings.ts';
 export { type FermentOrigin, fermentOriginSchema } from './ferment-origin.ts';
 export { type LinkChange, linkChangeSchema } from './link-change.ts';
-export { liquidRanges } from './liquid-mark.ts';
+export { liquidRanges, refractometerScales } from './liquid-mark.ts';
 export {
   isBookMark,
   type Mark,

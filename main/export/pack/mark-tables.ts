@@ -132,7 +132,17 @@ function* strengthRows(of: string, strength: StrengthMeasurement): Generator<Row
   const { by } = strength;
   switch (by) {
     case 'stated':
+    case 'label':
       return yield row(of, 'strength', strength.strengthAbv, '%{vol}', by);
+    case 'refractometer':
+    case 'gas-chromatograph':
+      return yield row(
+        of,
+        'strength',
+        withInstrument(strength.strengthAbv, strength),
+        '%{vol}',
+        by,
+      );
     case 'alcoholometer':
       yield row(of, 'strength', withInstrument(strength.indicatedAbv, strength), '%{vol}', by);
       return yield row(of, 'temperature', strength.temperatureC, 'Cel', 'thermometer');

@@ -4,6 +4,8 @@ import {
   drawingToSvg,
   ethanolFigure,
   exerciseLevels,
+  groupSheetsOf,
+  keyOf,
   markingSheetOf,
   overlayFigure,
   type PrintedDocument,
@@ -18,8 +20,8 @@ import {
   writeReadingsCsv,
   writeSettingsFile,
 } from '#shared-core';
+import { pngOnce, type RenderPng } from '../print/png-once.ts';
 import { printDocument } from '../print/print-document.ts';
-import { renderPng } from '../print/render-png.ts';
 import { writeWord } from '../word/write-word.ts';
 import { writeWorkbook } from '../workbook/write-workbook.ts';
 import type { ZipEntry } from '../zip-stream.ts';
@@ -56,7 +58,11 @@ const formats = ['csv', 'csv-semicolon'] as const satisfies readonly CsvFormat[]
 const mostWithPictures = 6;
 
 /** Every file of a pack but its description, in order of their names; contents are made when they are read. */
-export function packFiles(studies: readonly RunStudy[], createdMs: number): readonly PackFile[] {
+export function packFiles(
+  studies: readonly RunStudy[],
+  createdMs: number,
+  render: RenderPng = pngOnce(),
+): readonly PackFile[] {
   const stems = runStems(studies);
   const each = <T>(of: (study: RunStudy, stem: string) => readonly T[]) =>
     studies.flatMap((study, index) => of(study, stems[index] ?? ''));
@@ -89,10 +95,20 @@ export function packFiles(studies: readonly RunStudy[], createdMs: number): read
     ]),
     ...each((study, stem) => [settingsFile(study, stem)]),
     ...notebooks(),
-    ...each((study, stem) => figureFiles(study, stem).filter(isWanted)),
-    ...drawn('figures/runs-over-one-another', overlayFigure(studies)),
+    ...each((study, stem) => figureFiles(study, stem, render).filter(isWanted)),
+    ...drawnFiles('figures/runs-over-one-another', overlayFigure(studies), render),
     printed('report.pdf', report, createdMs),
-    ...(withPictures ? [writtenOn('report.docx', report, createdMs)] : []),
+    ...(withPictures ? [writtenOn('report.docx', report, createdMs, render)] : []),
+    ...each((study, stem) => [printed(`marking/${stem}-key.pdf`, () => keyOf(study), createdMs)]),
+    ...(studies.length > 1
+      ? exerciseLevels.map((level) =>
+          printed(
+            `worksheets/all-groups-${level}.pdf`,
+            () => groupSheetsOf(studies, level),
+            createdMs,
+          ),
+        )
+      : []),
     ...each((study, stem) =>
       exerciseLevels.flatMap((level) => [
         printed(`worksheets/${stem}-${level}.pdf`, () => worksheetOf(study, level), createdMs),
@@ -133,8 +149,9 @@ function tableFile(table: Table, format: CsvFormat): PackFile {
   };
 }
 
-function figureFiles(study: RunStudy, stem: string): readonly PackFile[] {
+function figureFiles(study: RunStudy, stem: string, render: RenderPng): readonly PackFile[] {
   const { plates, books } = study;
+  const drawn = (path: string, drawing: Drawing | null) => drawnFiles(path, drawing, render);
   return [
     ...drawn(
       `figures/${stem}-1-temperature`,
@@ -153,11 +170,11 @@ function figureFiles(study: RunStudy, stem: string): readonly PackFile[] {
   ];
 }
 
-function drawn(path: string, drawing: Drawing | null): readonly PackFile[] {
+function drawnFiles(path: string, drawing: Drawing | null, render: RenderPng): readonly PackFile[] {
   if (drawing === null) return [];
   return [
     { path: `${path}.svg`, content: [drawingToSvg(drawing)] },
-    { path: `${path}.png`, content: lazily(() => renderPng(drawing)), stored: true },
+    { path: `${path}.png`, content: lazily(() => render(drawing)), stored: true },
   ];
 }
 
@@ -165,8 +182,13 @@ function printed(path: string, document: () => PrintedDocument, createdMs: numbe
   return { path, content: lazily(() => printDocument(document(), createdMs)) };
 }
 
-function writtenOn(path: string, document: () => PrintedDocument, createdMs: number): PackFile {
-  return { path, content: lazily(() => writeWord(document(), createdMs)), stored: true };
+function writtenOn(
+  path: string,
+  document: () => PrintedDocument,
+  createdMs: number,
+  render: RenderPng,
+): PackFile {
+  return { path, content: lazily(() => writeWord(document(), createdMs, render)), stored: true };
 }
 
 async function* lazily(make: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {

@@ -69,9 +69,10 @@ function processedSheet(study: RunStudy, name: string): Sheet {
   return tableSheet(table, name, {
     title: study.name,
     xTitle: 'Time / s',
-    yTitle: 'Head temperature / °C, strength / % vol',
     xColumn: column('time_s'),
-    yColumns: [column('head_degC'), column('head_vapour_abv')],
-    yLow: null,
+    yAxes: [
+      { title: 'Head temperature / °C', columns: [column('head_degC')] },
+      { title: 'Strength of the vapour / % vol', columns: [column('head_vapour_abv')] },
+    ],
   });
 }

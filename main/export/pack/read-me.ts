@@ -38,6 +38,7 @@ export function readMe(studies: readonly RunStudy[], files: readonly DescribedFi
           'data/all-runs.csv   the processed rows of all runs, one under the other',
           'data/comparison.csv one row a run, to compare simple and fractional',
           'data/class.csv      the results of all runs together: mean, spread, least, median, greatest',
+          'worksheets/all-groups-…  the sheets of all runs to print at once, one group a run',
         ]
       : []),
     'data-semicolon/     the same with semicolon and decimal comma',
@@ -46,7 +47,7 @@ export function readMe(studies: readonly RunStudy[], files: readonly DescribedFi
     'report.pdf          report; figures/ holds its pictures as SVG and (up to 6 runs) PNG',
     'report.docx         the same for a word processor, to go on writing in (up to 6 runs)',
     'worksheets/         questions about the runs, without answers',
-    'marking/            the same with worked answers: for the teacher',
+    'marking/            the same with worked answers, and a key on one page: for the teacher',
     'notebooks/          to start from in Python (pandas, matplotlib) and R (readr, ggplot2)',
     'settings/           charge, pressure, rig, probe and limits of each run',
     '',

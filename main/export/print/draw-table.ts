@@ -26,7 +26,12 @@ export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
   const heights = rows.map((row) => rowHeight(pdf, table, row, 'regular'));
   const total = heights.reduce((sum, height) => sum + height, 0);
   const first = total <= shortTablePt ? total : (heights[0] ?? 0) + (heights[1] ?? 0);
-  keepTogether(pdf, 34 + first);
+  setFont(pdf, 'bold', cellPt, softInk);
+  const captionPt = pdf.heightOfString(caption, { width: contentWidth(pdf) });
+  const titles = columns.map(({ title }) => title);
+  const titlesPt = hasTitles ? rowHeight(pdf, table, titles, 'bold') : 0;
+  // With its caption and titles: neither is ever the last thing on a page.
+  keepTogether(pdf, 7 + captionPt + titlesPt + first);
   const element = branch(pdf, document, 'Table');
   pdf.y += 4;
   leaf(pdf, element, 'Caption', () => {
@@ -34,7 +39,6 @@ export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
     write(pdf, caption, 'bold');
   });
   pdf.y += 3;
-  const titles = columns.map(({ title }) => title);
   if (hasTitles) drawRow(pdf, table, titles, 'bold', element);
   for (const [index, row] of rows.entries()) {
     // The last row never goes overleaf by itself.

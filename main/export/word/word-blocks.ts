@@ -12,7 +12,7 @@ import {
   WidthType,
 } from 'docx';
 import { type Block, type DocumentTable, keepUnits } from '#shared-core';
-import { renderPng } from '../print/render-png.ts';
+import type { RenderPng } from '../print/png-once.ts';
 import { questionHeading } from '../question-heading.ts';
 import { captionStyle, cautionStyle, contentWidthTwip, numberedList } from './word-styles.ts';
 
@@ -27,7 +27,11 @@ const mostRowsTogether = 14;
  * One piece of a document as the paragraphs, table or picture of a word processor, to be written on in. `list` tells one numbered list
  * from the next, so that each begins at 1.
  */
-export async function wordBlocks(block: Block, list: number): Promise<readonly FileChild[]> {
+export async function wordBlocks(
+  block: Block,
+  list: number,
+  render: RenderPng,
+): Promise<readonly FileChild[]> {
   switch (block.kind) {
     case 'heading':
       return [heading(block.text, block.level === 1 ? 'HEADING_1' : 'HEADING_2')];
@@ -47,7 +51,7 @@ export async function wordBlocks(block: Block, list: number): Promise<readonly F
     case 'table':
       return tableWithCaption(block);
     case 'figure':
-      return await figureWithCaption(block);
+      return await figureWithCaption(block, render);
     case 'question':
       return [heading(questionHeading(block), 'HEADING_3')];
     case 'answer-lines':
@@ -108,10 +112,10 @@ function tableWithCaption({ caption: words, columns, rows }: DocumentTable): Fil
   ];
 }
 
-async function figureWithCaption({
-  drawing,
-  caption: words,
-}: Extract<Block, { kind: 'figure' }>): Promise<FileChild[]> {
+async function figureWithCaption(
+  { drawing, caption: words }: Extract<Block, { kind: 'figure' }>,
+  render: RenderPng,
+): Promise<FileChild[]> {
   const scale = dotsPerPt * Math.min(1, contentWidthPt / drawing.widthPt);
   return [
     new Paragraph({
@@ -119,7 +123,7 @@ async function figureWithCaption({
       children: [
         new ImageRun({
           type: 'png',
-          data: await renderPng(drawing),
+          data: await render(drawing),
           transformation: { width: drawing.widthPt * scale, height: drawing.heightPt * scale },
           altText: { name: words, title: words, description: drawing.altText },
         }),

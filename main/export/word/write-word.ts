@@ -1,13 +1,19 @@
 import { setImmediate } from 'node:timers/promises';
 import { strFromU8, unzipSync } from 'fflate';
 import type { PrintedDocument } from '#shared-core';
+import type { RenderPng } from '../print/png-once.ts';
+import { renderPng } from '../print/render-png.ts';
 import { zipStream } from '../zip-stream.ts';
 
 /**
  * A document for a word processor (Office Open XML, ISO/IEC 29500), to go on writing in: headings, captions and cautions by named styles, tables as
  * tables, figures as pictures with their words. The date is the caller's, so the same document gives the same bytes.
  */
-export async function writeWord(printed: PrintedDocument, createdMs: number): Promise<Uint8Array> {
+export async function writeWord(
+  printed: PrintedDocument,
+  createdMs: number,
+  render: RenderPng = renderPng,
+): Promise<Uint8Array> {
   // Loaded when it is needed: no start of the program waits for it.
   const { AlignmentType, Document, Footer, HeadingLevel, Packer, PageNumber, Paragraph, TextRun } =
     await import('docx');
@@ -19,7 +25,7 @@ export async function writeWord(printed: PrintedDocument, createdMs: number): Pr
   ];
   const pieces = [];
   for (const [index, block] of printed.blocks.entries()) {
-    pieces.push(...(await wordBlocks(block, index)));
+    pieces.push(...(await wordBlocks(block, index, render)));
     // A recording under way gets its turn.
     await setImmediate();
   }

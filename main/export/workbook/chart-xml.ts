@@ -23,7 +23,7 @@ export function chartXml(sheet: Sheet, chart: SheetChart, rowCount: number): str
   };
   const titleCell = (column: number) =>
     escapeXml(`'${sheet.name.replaceAll("'", "''")}'!$${columnLetters(column)}$1`);
-  const series = chart.yColumns.map((column, index) => {
+  const series = (column: number, index: number) => {
     const { colour, dash } = lines[index % lines.length] ?? lines[0];
     const name = escapeXml(sheet.columns[column]?.title ?? '');
     return (
@@ -33,12 +33,20 @@ export function chartXml(sheet: Sheet, chart: SheetChart, rowCount: number): str
       `<c:marker><c:symbol val="none"/></c:marker><c:xVal><c:numRef><c:f>${range(chart.xColumn)}</c:f></c:numRef></c:xVal>` +
       `<c:yVal><c:numRef><c:f>${range(column)}</c:f></c:numRef></c:yVal><c:smooth val="0"/></c:ser>`
     );
-  });
+  };
+  let lineCount = 0;
+  const plots = chart.yAxes.map(
+    ({ columns }, axis) =>
+      '<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>' +
+      `${columns.map((column) => series(column, lineCount++)).join('')}` +
+      `<c:axId val="${2 * axis + 1}"/><c:axId val="${2 * axis + 2}"/></c:scatterChart>`,
+  );
+  const [left, right] = chart.yAxes;
   return (
     `${xmlHead}<c:chartSpace xmlns:c="${chartNamespace}" xmlns:a="${drawNamespace}" xmlns:r="${linkNamespace}"><c:roundedCorners val="0"/>` +
-    `<c:chart>${titleXml(chart.title)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/><c:scatterChart><c:scatterStyle val="lineMarker"/>` +
-    `<c:varyColors val="0"/>${series.join('')}<c:axId val="1"/><c:axId val="2"/></c:scatterChart>` +
-    `${axisXml(1, 2, 'b', chart.xTitle, null)}${axisXml(2, 1, 'l', chart.yTitle, chart.yLow)}</c:plotArea>` +
+    `<c:chart>${titleXml(chart.title)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>${plots.join('')}` +
+    `${axisXml(1, 2, 'b', chart.xTitle)}${axisXml(2, 1, 'l', left.title)}` +
+    `${right === undefined ? '' : `${axisXml(3, 4, 'hidden', chart.xTitle)}${axisXml(4, 3, 'r', right.title)}`}</c:plotArea>` +
     `<c:legend><c:legendPos val="b"/></c:legend><c:plotVisOnly val="1"/><c:dispBlanksAs val="gap"/></c:chart></c:chartSpace>`
   );
 }
@@ -47,19 +55,20 @@ function titleXml(words: string): string {
   return `<c:title><c:tx><c:rich><a:bodyPr/><a:p><a:r><a:t>${escapeXml(words)}</a:t></a:r></a:p></c:rich></c:tx><c:overlay val="0"/></c:title>`;
 }
 
+/** `hidden`: the second axis on the right needs one along the bottom, which is the same as the first. */
 function axisXml(
   id: number,
   crosses: number,
-  position: 'b' | 'l',
+  place: 'b' | 'l' | 'r' | 'hidden',
   title: string,
-  low: number | null,
 ): string {
-  const least = low === null ? '' : `<c:min val="${low}"/>`;
+  const isHidden = place === 'hidden';
+  const position = isHidden ? 'b' : place;
   return (
-    `<c:valAx><c:axId val="${id}"/><c:scaling><c:orientation val="minMax"/>${least}</c:scaling><c:delete val="0"/>` +
+    `<c:valAx><c:axId val="${id}"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="${isHidden ? 1 : 0}"/>` +
     `<c:axPos val="${position}"/>${position === 'l' ? '<c:majorGridlines/>' : ''}${titleXml(title)}` +
     `<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
-    `<c:tickLblPos val="low"/><c:crossAx val="${crosses}"/><c:crosses val="min"/></c:valAx>`
+    `<c:tickLblPos val="${place === 'r' ? 'high' : 'low'}"/><c:crossAx val="${crosses}"/><c:crosses val="${place === 'r' ? 'max' : 'min'}"/></c:valAx>`
   );
 }
 

@@ -21,7 +21,7 @@ const rowsAtOnce = 400;
 export function* sheetXml(sheet: Sheet): Generator<string, number> {
   const { columns, rows, chart } = sheet;
   yield `${xmlHead}<worksheet xmlns="${mainNamespace}" xmlns:r="${linkNamespace}">` +
-    '<sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/>' +
+    '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/>' +
     '<selection pane="bottomLeft" activeCell="A2" sqref="A2"/></sheetView></sheetViews>' +
     `<sheetFormatPr defaultRowHeight="15"/><cols>${columns.map(columnWidth).join('')}</cols><sheetData>` +
     rowXml(
@@ -45,6 +45,8 @@ export function* sheetXml(sheet: Sheet): Generator<string, number> {
     piece = '';
   }
   yield `${piece}</sheetData><pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>` +
+    // A4, as wide as the page, as many pages long as it takes.
+    '<pageSetup paperSize="9" orientation="landscape" fitToWidth="1" fitToHeight="0"/>' +
     `${chart === undefined ? '' : '<drawing r:id="rId1"/>'}</worksheet>`;
   return written;
 }

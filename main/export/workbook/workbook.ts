@@ -13,12 +13,15 @@ export type SheetCell = number | string | null;
 export interface SheetChart {
   readonly title: string;
   readonly xTitle: string;
-  readonly yTitle: string;
   /** Columns counted from 0. */
   readonly xColumn: number;
-  readonly yColumns: readonly number[];
-  /** Lower end of the vertical axis; the spreadsheet's choice when null. */
-  readonly yLow: number | null;
+  /** One axis a unit: the first stands on the left, the second on the right. */
+  readonly yAxes: readonly [SheetAxis] | readonly [SheetAxis, SheetAxis];
+}
+
+export interface SheetAxis {
+  readonly title: string;
+  readonly columns: readonly number[];
 }
 
 export interface Sheet {

@@ -16,6 +16,7 @@ describe('draftOf', () => {
         time: { column: 1, unit: 's', dateOrder: 'day-month' },
         channels: [{ column: 2, channel: 'head', unit: '°C', quality: 3 }],
         marks: 4,
+        notes: null,
       },
     });
     const judged = judgeDraft(own, draftOf(own, 'auto'));

@@ -135,11 +135,11 @@ describe('cuts by their marks', () => {
       { by: 'mass', massG: { value: 40, standardUncertainty: benchDoubts.massG } },
       {
         by: 'alcoholometer',
-        indicatedAbv: { value: 90, standardUncertainty: benchDoubts.alcoholometerReadingAbv },
+        indicatedAbv: { value: 90, standardUncertainty: 0.3 },
         temperatureC: { value: 21, standardUncertainty: benchDoubts.temperatureK },
         instrument: {
           name: 'Alcoholometer',
-          standardUncertainty: benchDoubts.alcoholometerItselfAbv,
+          standardUncertainty: 0.4,
         },
       },
     ]);

@@ -1,15 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import {
+  benchUncertainty,
   booksOfRun,
   createMonitor,
   defaultRunSettings,
   densityKgPerM3,
   isBookMark,
+  liquidsMeasured,
   type Mark,
   type MarkBody,
   markBodySchema,
   massFractionFromAlcoholByVolume,
+  measuredStrength,
   type RunInput,
+  type UncertaintyField,
 } from '#shared-core';
 import { readMarkCell, writeMarkCell } from '../../../shared-core/csv/mark-cell.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
@@ -23,6 +27,31 @@ const settings = {
 };
 const books = (inputs: readonly RunInput[]) =>
   booksOfRun({ settings, inputs, verdicts: { estimates: [] }, endS: 3600 });
+
+/** Where a mark keeps the uncertainty of which of its readings. */
+const markUncertainties: Readonly<
+  Partial<Record<MarkBody['type'], Readonly<Record<string, string>>>>
+> = {
+  'liquid-volume': { volumeUncertaintyMl: 'volumeMl', temperatureUncertaintyK: 'temperatureC' },
+  'liquid-mass': { massUncertaintyG: 'massG' },
+  'liquid-strength': {
+    strengthUncertaintyAbv: 'alcoholByVolume',
+    temperatureUncertaintyK: 'temperatureC',
+  },
+  'liquid-density': {
+    densityUncertaintyKgPerM3: 'densityKgPerM3',
+    temperatureUncertaintyK: 'temperatureC',
+  },
+  'liquid-pycnometer': {
+    weighingUncertaintyG: 'withSampleG',
+    temperatureUncertaintyK: 'sampleTemperatureC',
+  },
+  'sample-weighed': {
+    massUncertaintyG: 'massG',
+    volumeUncertaintyMl: 'volumeMl',
+    temperatureUncertaintyK: 'temperatureC',
+  },
+};
 
 const bookMarks: readonly MarkBody[] = [
   { type: 'liquid-volume', liquid: 'residue', volumeMl: 318.5, temperatureC: 31 },
@@ -39,6 +68,22 @@ const bookMarks: readonly MarkBody[] = [
     sampleTemperatureC: 21,
   },
   { type: 'sample-weighed', liquid: 'cut-12', massG: 41.2, volumeMl: 50, temperatureC: 20 },
+  {
+    type: 'liquid-volume',
+    liquid: 'cut-3',
+    volumeMl: 20,
+    temperatureC: 20,
+    volumeUncertaintyMl: 0.1,
+    temperatureUncertaintyK: 0.2,
+  },
+  { type: 'liquid-refractometer', liquid: 'cut-4', scale: 'mass', percent: 40.5 },
+  {
+    type: 'liquid-chromatogram',
+    liquid: 'cut-5',
+    alcoholByVolume: 90.2,
+    strengthUncertaintyAbv: 0.7,
+  },
+  { type: 'liquid-label', liquid: 'cut-6', alcoholByVolume: 40 },
   { type: 'sugar-known', sugarG: 60.5, standardUncertaintyG: 1.5 },
 ];
 
@@ -71,6 +116,116 @@ test('the monitor concludes nothing from them but that somebody was there', () =
     return { verdicts: monitor.verdicts(), snapshot: plainSnapshot(monitor.snapshot()) };
   };
   expect(conclude(marks(bookMarks, 699))).toEqual(conclude([]));
+});
+
+describe('an uncertainty that was written down with a reading', () => {
+  const cut = (bodies: readonly MarkBody[]) => books(marks(bodies)).cuts[0]?.booked;
+  const label: MarkBody = {
+    type: 'liquid-label',
+    liquid: 'cut-1',
+    alcoholByVolume: 40,
+    strengthUncertaintyAbv: 0.000001,
+  };
+
+  test('stands above that of the bench, and goes into the books by itself', () => {
+    const volume = {
+      type: 'liquid-volume',
+      liquid: 'cut-1',
+      volumeMl: 50,
+      temperatureC: 20,
+    } as const;
+    const stated = { ...volume, volumeUncertaintyMl: 0.2, temperatureUncertaintyK: 0.000001 };
+    // By hand: u(V)/V of the ethanol in it, 20 mL; the bench's own is √(0.5² + 0.25²) mL.
+    expect(cut([stated, label])?.ethanolMl.standardUncertainty).toBeCloseTo(0.08, 4);
+    expect(cut([volume, label])?.ethanolMl.standardUncertainty).toBeCloseTo(0.2236, 3);
+  });
+
+  test('of a float is mostly that of the float itself, which all its readings share', () => {
+    const read: MarkBody = {
+      type: 'liquid-strength',
+      liquid: 'cut-1',
+      alcoholByVolume: 40,
+      temperatureC: 20,
+      strengthUncertaintyAbv: 1,
+    };
+    expect(liquidsMeasured(marks([read])).cuts.get(1)?.strength).toEqual({
+      by: 'alcoholometer',
+      indicatedAbv: { value: 40, standardUncertainty: 0.6 },
+      temperatureC: { value: 20, standardUncertainty: 0.5 },
+      instrument: { name: 'Alcoholometer', standardUncertainty: 0.8 },
+    });
+  });
+
+  test('is the one that the form shows where none is typed', () => {
+    const bare = bookMarks.slice(0, 6);
+    const shown = bare.map((mark) => {
+      const own = markUncertainties[mark.type] ?? {};
+      return {
+        ...mark,
+        ...Object.fromEntries(
+          Object.entries(own).map(([field, of]) => {
+            const value = Object.entries(mark).find(([name]) => name === of)?.[1] ?? null;
+            return [
+              field,
+              benchUncertainty({ type: mark.type, field: field as UncertaintyField, value }),
+            ];
+          }),
+        ),
+      };
+    });
+    const measured = (bodies: readonly MarkBody[]) =>
+      bodies.map((body) => liquidsMeasured(marks([body])));
+    expect(measured(shown.map((mark) => markBodySchema.parse(mark)))).toEqual(measured(bare));
+  });
+
+  test('is never nothing: a mark without a doubt is refused', () => {
+    const none = { type: 'liquid-mass', liquid: 'residue', massG: 300, massUncertaintyG: 0 };
+    expect(markBodySchema.safeParse(none).success).toBe(false);
+  });
+});
+
+describe('strengths found in other ways', () => {
+  const strengthOf = (body: MarkBody) => {
+    const found = liquidsMeasured(marks([body])).residue.strength;
+    return found === null ? null : measuredStrength(found).alcoholByVolume;
+  };
+  const width = (body: MarkBody) => {
+    const found = strengthOf(body);
+    return found === null ? null : ((found.high - found.low) / 2 / 1.96).toFixed(2);
+  };
+
+  test('a refractometer is read on the scale that was stated, by volume or by mass', () => {
+    const read = { type: 'liquid-refractometer', liquid: 'residue', percent: 40 } as const;
+    expect(strengthOf({ ...read, scale: 'volume' })?.value).toBe(40);
+    // 40 % by mass are 47.36 % vol (OIML R 22, table of strength by mass).
+    expect(strengthOf({ ...read, scale: 'mass' })?.value).toBeCloseTo(47.4, 1);
+    expect([
+      width({ ...read, scale: 'volume' }),
+      width({ ...read, percent: 60, scale: 'volume' }),
+    ]).toEqual(['1.00', '2.00']);
+  });
+
+  test('no mark holds a refractometer’s reading where one index stands for two strengths', () => {
+    const read = { type: 'liquid-refractometer', liquid: 'residue' };
+    const holds = (scale: string, percent: number) =>
+      markBodySchema.safeParse({ ...read, scale, percent }).success;
+    expect([
+      holds('volume', 80),
+      holds('volume', 81),
+      holds('mass', 73),
+      holds('mass', 74),
+      holds('brix', 12),
+    ]).toEqual([true, false, true, false, false]);
+  });
+
+  test('a chromatogram is doubted by its share, a label by what labels may be off', () => {
+    const chromatogram = { type: 'liquid-chromatogram', liquid: 'residue' } as const;
+    expect([
+      width({ ...chromatogram, alcoholByVolume: 5 }),
+      width({ ...chromatogram, alcoholByVolume: 50 }),
+      width({ type: 'liquid-label', liquid: 'residue', alcoholByVolume: 40 }),
+    ]).toEqual(['0.30', '1.00', '0.30']);
+  });
 });
 
 describe('booksOfRun', () => {

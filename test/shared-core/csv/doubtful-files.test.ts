@@ -117,3 +117,58 @@ test.each([
   const read = readReadingsCsv(`${titles}\n${row(0)}\n${row(10)}\n`);
   expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(channels);
 });
+
+describe('remarks of a logger', () => {
+  const table = (title: string) =>
+    [
+      `Time (s);Head (°C);${title}`,
+      '0;20,5;',
+      '60;40,1;first drop; seen late',
+      '120;78,2;smells of pear',
+      '180;78,3;smells of pear',
+      '240;78,3;',
+      '300;78,4;smells of pear',
+    ].join('\n');
+  const notesIn = (text: string, mapping?: Parameters<typeof readReadingsCsv>[1]) => {
+    const read = readReadingsCsv(text, mapping);
+    if (!read.ok) throw new Error(read.error.kind);
+    return {
+      notes: read.value.inputs.flatMap((input) =>
+        input.kind === 'mark' && input.mark.type === 'note'
+          ? [[input.timeS, input.markId, input.mark.text]]
+          : [],
+      ),
+      rejected: read.value.rejectedRows,
+    };
+  };
+  const expected = {
+    notes: [
+      [60, 1, 'first drop'],
+      [120, 2, 'smells of pear'],
+      [300, 3, 'smells of pear'],
+    ],
+    rejected: [],
+  };
+
+  test.each(['Remarks', 'Bemerkungen', 'comment', 'Notizen'])(
+    'in a column titled %s become notes at their time, once each',
+    (title) => {
+      expect(notesIn(table(title))).toEqual(expected);
+    },
+  );
+
+  test('in a column that only the person knows become notes too', () => {
+    expect(
+      notesIn(table('Spalte 3'), {
+        time: { column: 1 },
+        channels: [{ column: 2, channel: 'head', unit: '°C' }],
+        notes: 3,
+      }),
+    ).toEqual(expected);
+  });
+
+  test('as long as a book keep the length of a note', () => {
+    const { notes } = notesIn(`time_s,head_degC,notes\n0,20,${'a'.repeat(5000)}\n`);
+    expect(String(notes[0]?.[2])).toHaveLength(2000);
+  });
+});

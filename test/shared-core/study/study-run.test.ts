@@ -159,7 +159,7 @@ test('simple and fractional runs are set against each other where the kinds diff
   const withPlates = (plates: number | null) =>
     studyRun({ ...run, settings: { ...run.settings, rig: { ...run.settings.rig, plates } } });
   const words = (studies: readonly ReturnType<typeof withPlates>[]) =>
-    JSON.stringify(reportOf(studies).blocks.slice(0, 6));
+    JSON.stringify(reportOf(studies).blocks.slice(0, 11));
   const [simple, fractional] = [withPlates(0), withPlates(6)];
   expect(words([simple, fractional])).toMatch(
     /Simple \(run 1\) gave \d\d\.\d.% vol, fractional \(run 2\)/,

@@ -107,15 +107,17 @@ const kinds = [
   'eleven hours',
 ] as const;
 
-/** Forty runs, no two alike: ten stills, each recorded by careful people, taken in from a slow logger's file, cut short, and drawn out. */
-export function variedRuns(): readonly (readonly [string, RunToStudy])[] {
-  return stills.flatMap((still, index) => {
-    const base = carefulRun(still, index);
-    return kinds.map(
-      (kind) =>
-        [`${index + 1} ${still.rig} ${still.abv} % vol, ${kind}`, variant(base, kind)] as const,
-    );
-  });
+/** The stills by their number and what they are. */
+export const variedStills = stills.map(
+  ({ rig, abv }, index) => [index, `${rig} ${abv} % vol`] as const,
+);
+
+/** The runs of one still, no two alike: recorded by careful people, taken in from a slow logger's file, cut short, and drawn out. */
+export function variedRunsOf(index: number): readonly (readonly [string, RunToStudy])[] {
+  const still = stills[index];
+  if (still === undefined) return [];
+  const base = carefulRun(still, index);
+  return kinds.map((kind) => [kind, variant(base, kind)] as const);
 }
 
 function variant(base: RunToStudy, kind: (typeof kinds)[number]): RunToStudy {

@@ -1,0 +1,12 @@
+import { setFlagsFromString } from 'node:v8';
+
+/** Of what was left alive by the last collection: how much more the heap may hold before the next one [%]. */
+const growthPercent = 50;
+
+/**
+ * Lets the heap grow by a share of what is alive. By itself the engine lets it double and more, since it takes the computer's memory for its own:
+ * a class's pack then took half as much again as it needs, for a tenth less of processor time.
+ */
+export function tidyMemory(): void {
+  setFlagsFromString(`--heap-growing-percent=${growthPercent}`);
+}

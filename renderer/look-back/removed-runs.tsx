@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'react';
+import type { RunSummary } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { useBench, useWindowParts } from '../parts/index.ts';
+import { mayCommand } from '../stores/index.ts';
+import { counted, dateWords } from '../words/index.ts';
+
+interface RemovedRunsProps {
+  /** The runs that are in the library: one more or less, and the others may have changed too. */
+  readonly after: readonly RunSummary[];
+  readonly onRestored: () => void;
+}
+
+/** Runs that were taken out of the library, each with the way back; nothing where there are none. */
+export function RemovedRuns({ after, onRestored }: RemovedRunsProps) {
+  const { service, bench } = useWindowParts();
+  const mayPutBack = useBench(mayCommand);
+  const [removed, setRemoved] = useState<readonly RunSummary[]>([]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever the library was read anew
+  useEffect(() => {
+    let isWanted = true;
+    void service.request('runs/trashed', {}).then((answer) => {
+      if (isWanted && answer.ok) setRemoved(answer.value.runs);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [service, after]);
+  const restore = async (runId: string) => {
+    const answer = await service.request('runs/restore', { runId });
+    if (answer.ok) onRestored();
+    else bench.getState().dispatch({ type: 'problem', problem: answer.error });
+  };
+  if (removed.length === 0) return null;
+  return (
+    <details className="why removed-runs">
+      <summary>Removed runs ({counted(removed.length, 'run')})</summary>
+      <ul>
+        {removed.map(({ runId, name, startedAtIso }) => (
+          <li key={runId}>
+            <span>
+              {name} <span className="soft number">· {dateWords(startedAtIso)}</span>
+            </span>
+            <Button
+              disabled={!mayPutBack}
+              onClick={() => void restore(runId)}
+              aria-label={`Put back ${name}`}
+            >
+              Put back
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
