@@ -388,4 +388,4 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';

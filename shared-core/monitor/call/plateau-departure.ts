@@ -1,5 +1,6 @@
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { celsius, kelvin, moving, percent, span } from '../words/numbers.ts';
+import { aheadWords, byRate } from '../words/limit-ahead.ts';
+import { celsius, kelvin, moving, percent } from '../words/numbers.ts';
 import { against, limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
@@ -64,5 +65,7 @@ function outlookWords(facts: MonitorFacts): string {
     const toGoK = head === null ? 0 : outlook.limitOnProbeC - head.vapourC;
     return `The limit of ${limit} is ${kelvin(toGoK)} away, within what probe and air pressure leave open.`;
   }
-  return `The limit of ${limit} is about ${span(outlook.etaS)} away (reaction time ${settings.reactionTimeS} s).`;
+  // In the words of the sentence above the plot, from one line: seconds would be more than anybody knows of the vapour.
+  const when = aheadWords(byRate(facts, facts.timeS), facts.timeS);
+  return `The limit of ${limit} comes ${when} by the rise of the vapour, which runs ahead of the bulb (reaction time ${settings.reactionTimeS} s).`;
 }

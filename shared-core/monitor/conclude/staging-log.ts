@@ -1,10 +1,10 @@
+import { clockWords } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { eventBecause } from '../words/event-words.ts';
 import { headStrength } from '../words/head-strength.ts';
-import { span } from '../words/numbers.ts';
 import { stageBecause } from '../words/stage-words.ts';
 
 /** Puts into the run's log what has changed from one second to the next. */
@@ -23,7 +23,7 @@ export function createStagingLog(): StagingLog {
   const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
     const open = silent.get(channel);
     if (isSilent) {
-      const words = `The channel ${channel} has sent nothing since ${span(lastS)}; what hangs on it is left out. Check its probe and cable.`;
+      const words = `The channel ${channel} has sent nothing since ${clockWords(lastS)}; what hangs on it is left out. Check its probe and cable.`;
       silent.set(channel, log.openProblem(words, lastS));
     } else if (open !== undefined) log.closeProblem(open, timeS);
   };
