@@ -1,20 +1,35 @@
-import { Button, ChoiceField, Section } from '../design/index.ts';
+import { Button, ChoiceField } from '../design/index.ts';
 import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
 import type { TrialAnswer } from '../stores/index.ts';
+import { More } from './more.tsx';
 
 const answers = [
   { value: 'yes', label: 'Yes' },
   { value: 'no', label: 'No' },
 ] as const satisfies readonly { value: TrialAnswer; label: string }[];
 
+const heardWords: Readonly<Record<TrialAnswer, string>> = {
+  unsaid: 'call not tried',
+  yes: 'call heard at the still',
+  no: 'call not heard',
+};
+
+const seenWords: Readonly<Record<TrialAnswer, string>> = {
+  unsaid: 'class screen not tried',
+  yes: 'read from the back row',
+  no: 'not read from the back row',
+};
+
 /** Whether a prompt will be heard and the class will see: tried before heat, by the person; nothing waits for it. */
 export function TrialSection({ canAct }: { readonly canAct: boolean }) {
+  const { soundHeard, backRowReads } = usePrepare((state) => state.draft);
+  const summary = `${heardWords[soundHeard]} · ${seenWords[backRowReads]}`;
   return (
-    <Section title="Heard and seen" lead="Try both once before a class is in the room.">
+    <More name="Heard and seen" summary={summary}>
       <SoundTrial />
       <ScreenTrial canAct={canAct} />
-    </Section>
+    </More>
   );
 }
 
