@@ -336,6 +336,9 @@ export {
   type SettingsFile,
   settingRanges,
   standingMarks,
+  type Trial,
+  trialSchema,
+  trialWords,
   writeSettingsFile,
 } from './run/index.ts';
 export {

@@ -1,32 +1,26 @@
+import { type Trial, trialWords } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
-import type { TrialAnswer } from '../stores/index.ts';
+import { withTrial } from '../stores/index.ts';
 import { More } from './more.tsx';
+
+/** What the person says of something tried; `unsaid` until then. */
+type TrialAnswer = 'unsaid' | 'yes' | 'no';
 
 const answers = [
   { value: 'yes', label: 'Yes' },
   { value: 'no', label: 'No' },
 ] as const satisfies readonly { value: TrialAnswer; label: string }[];
 
-const heardWords: Readonly<Record<TrialAnswer, string>> = {
-  unsaid: 'call not tried',
-  yes: 'call heard at the still',
-  no: 'call not heard',
-};
-
-const seenWords: Readonly<Record<TrialAnswer, string>> = {
-  unsaid: 'class screen not tried',
-  yes: 'read from the back row',
-  no: 'not read from the back row',
-};
-
 /** Whether a prompt will be heard and the class will see: tried before heat, by the person; nothing waits for it. */
 export function TrialSection({ canAct }: { readonly canAct: boolean }) {
-  const { soundHeard, backRowReads } = usePrepare((state) => state.draft);
-  const summary = `${heardWords[soundHeard]} · ${seenWords[backRowReads]}`;
+  const trials = usePrepare((state) => state.draft.trials);
   return (
-    <More name="Heard and seen" summary={summary}>
+    <More
+      name="Heard and seen"
+      summary={trials.length === 0 ? 'not tried' : trials.map(trialWords).join(' · ')}
+    >
       <SoundTrial />
       <ScreenTrial canAct={canAct} />
     </More>
@@ -37,18 +31,17 @@ function SoundTrial() {
   const { chime } = useWindowParts();
   const isOn = usePreferences(({ sound }) => sound);
   const set = usePreferences((preferences) => preferences.set);
-  const draft = usePrepare((state) => state.draft);
-  const change = usePrepare((state) => state.change);
+  const [soundHeard, answer] = useTrial('sound');
   return (
     <div className="trial">
       <Button onClick={() => chime.play('high')}>Play the urgent call</Button>
       <ChoiceField
         name="Was it heard at the still?"
         options={answers}
-        value={draft.soundHeard}
-        onValue={(soundHeard) => change({ soundHeard })}
+        value={soundHeard}
+        onValue={answer}
       />
-      {draft.soundHeard === 'no' && (
+      {soundHeard === 'no' && (
         <p role="status">
           Turn this computer’s sound up, or choose its loudspeaker, and play it again. Unheard, a
           prompt is only seen: keep this screen in sight.
@@ -65,18 +58,17 @@ function SoundTrial() {
 }
 
 function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
-  const draft = usePrepare((state) => state.draft);
-  const change = usePrepare((state) => state.change);
+  const [backRowReads, answer] = useTrial('screen');
   return (
     <div className="trial">
       {canAct && <SecondScreenButton name="Show the class a test card" weight="plain" />}
       <ChoiceField
         name="Is its smallest line read from the back row?"
         options={answers}
-        value={draft.backRowReads}
-        onValue={(backRowReads) => change({ backRowReads })}
+        value={backRowReads}
+        onValue={answer}
       />
-      {draft.backRowReads === 'no' && (
+      {backRowReads === 'no' && (
         <p role="status">
           Darken the room, make the picture larger, or leave the card and choose “Projector” under
           “Display and sound” there.
@@ -84,4 +76,14 @@ function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
       )}
     </div>
   );
+}
+
+/** What was said of a trial, and how it is said: with role and time, as of the looks. */
+function useTrial(trial: Trial['trial']): readonly [TrialAnswer, (answer: TrialAnswer) => void] {
+  const draft = usePrepare((state) => state.draft);
+  const change = usePrepare((state) => state.change);
+  const said = draft.trials.find((one) => one.trial === trial);
+  const answer = (said: TrialAnswer) =>
+    change(withTrial(draft, trial, said === 'yes', new Date().toISOString()));
+  return [said === undefined ? 'unsaid' : said.worked ? 'yes' : 'no', answer];
 }

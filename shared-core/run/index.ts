@@ -41,7 +41,10 @@ export {
   runSettingsSchema,
   type SafetyConfirm,
   stopSettingSchema,
+  type Trial,
+  trialSchema,
 } from './run-settings.ts';
 export { type NumberRange, settingRanges } from './setting-ranges.ts';
 export { readSettingsFile, type SettingsFile, writeSettingsFile } from './settings-file.ts';
 export { standingMarks } from './standing-marks.ts';
+export { trialWords } from './trial-words.ts';
