@@ -34,6 +34,7 @@ export {
   type CautionId,
   cautionGroups,
   cautionOf,
+  cautionPlaces,
   cautionsAt,
   cautionWords,
   commonPractice,
@@ -301,6 +302,7 @@ export {
   type Channel,
   type Correction,
   channelSchema,
+  clockWords,
   correctedSettings,
   correctedStart,
   correctionSchema,
@@ -391,4 +393,4 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';

@@ -1,5 +1,4 @@
-import { type Caution, cautionGroups } from '#shared-core';
-import { cautionPlaces } from '../../shared-core/cautions/caution.ts';
+import { type Caution, cautionGroups, cautionPlaces } from '#shared-core';
 
 const placeNames: Readonly<Record<(typeof cautionPlaces)[number], string>> = {
   ferment: 'Ferment',

@@ -1,6 +1,7 @@
-/** Numbers, intervals and units as sentences for people hold them. */
+/** Numbers, moments, intervals and units as sentences for people hold them. */
+
+export { clockWords } from '../run/index.ts';
 export {
-  clockWords,
   decimalsFor,
   intervalWords,
   measuredWords,

@@ -1,4 +1,4 @@
-import { clockWords } from '../../wording/index.ts';
+import { clockWords } from '../../run/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import { celsius } from '../words/numbers.ts';

@@ -1,4 +1,4 @@
-import { clockWords } from '../../wording/index.ts';
+import { clockWords } from '../../run/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
