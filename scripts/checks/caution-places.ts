@@ -25,9 +25,7 @@ export function cautionPlacesPage(): string {
     ...cautionGroups.flatMap(({ title, cautions }) => [
       `## ${title}`,
       '',
-      row(['Caution', ...places]),
-      row(['---', ...places.map(() => ':-:')]),
-      ...cautions.map(cautionRow),
+      ...tableLines([['Caution', ...places], ...cautions.map(cautionCells)]),
       '',
     ]),
   ]
@@ -35,8 +33,24 @@ export function cautionPlacesPage(): string {
     .replace(/\n+$/, '\n');
 }
 
-function cautionRow({ act, places }: Caution): string {
-  return row([act, ...cautionPlaces.map((place) => (places.includes(place) ? '●' : ''))]);
+function cautionCells({ act, places }: Caution): readonly string[] {
+  return [act, ...cautionPlaces.map((place) => (places.includes(place) ? '●' : ''))];
 }
 
-const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+/** In columns that also stand level as plain text: names to the left, marks in the middle. */
+function tableLines(rows: readonly (readonly string[])[]): readonly string[] {
+  const widths = (rows[0] ?? []).map((_, at) =>
+    Math.max(...rows.map((row) => row[at]?.length ?? 0)),
+  );
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  const padded = (cell: string, at: number) => {
+    const width = widths[at] ?? 0;
+    const left = at === 0 ? 0 : Math.floor((width - cell.length) / 2);
+    return `${' '.repeat(left)}${cell}`.padEnd(width);
+  };
+  const rule = widths.map((width, at) =>
+    at === 0 ? '-'.repeat(width) : `:${'-'.repeat(width - 2)}:`,
+  );
+  const [head = '', ...body] = rows.map((row) => line(row.map(padded)));
+  return [head, line(rule), ...body];
+}
