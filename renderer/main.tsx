@@ -8,6 +8,7 @@ import './help/help.css';
 import './strip/strip.css';
 import './prepare/prepare.css';
 import './prepare/risk-checklist.css';
+import './prepare/steps.css';
 import './ferment/ferment.css';
 import './warmth/warmth.css';
 import './calibrate/calibrate.css';

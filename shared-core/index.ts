@@ -36,6 +36,7 @@ export {
   type CautionId,
   cautionGroups,
   cautionOf,
+  cautionPlaces,
   cautionsAt,
   cautionWords,
   commonPractice,
@@ -325,6 +326,7 @@ export {
   type Channel,
   type Correction,
   channelSchema,
+  clockWords,
   correctedSettings,
   correctedStart,
   correctionSchema,
@@ -360,6 +362,9 @@ export {
   type SettingsFile,
   settingRanges,
   standingMarks,
+  type Trial,
+  trialSchema,
+  trialWords,
   writeSettingsFile,
 } from './run/index.ts';
 export {

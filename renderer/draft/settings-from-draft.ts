@@ -94,6 +94,7 @@ export function settingsFromDraft(
     reactionTimeS: read('reactionTimeS'),
     attentionCheckS: 900,
     safetyConfirms: [...draft.confirms],
+    ...(draft.trials.length > 0 && { trials: [...draft.trials] }),
     ...(draft.ferment && { ferment: draft.ferment }),
   };
   if (!pressure.ok || problems.length > 0) return fail(problems);

@@ -1,4 +1,4 @@
-import { NumberField, Section, TextLine } from '../design/index.ts';
+import { NumberField, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { counted } from '../words/index.ts';
@@ -14,7 +14,7 @@ export function ChargeSection() {
     heatW.trim() === '' ? 'heat not known' : `${heatW.trim()} W`,
   ];
   return (
-    <Section title="In the pot" lead="What is in the pot, and what stands on it.">
+    <div className="prepare-fields">
       <NumberField unit="mL" {...numberField('chargeVolumeMl')} />
       <NumberField unit="% vol" {...numberField('chargeStrengthAbv')} />
       <More
@@ -36,6 +36,6 @@ export function ChargeSection() {
       </More>
       <ChargedFrom />
       <FermentButtons />
-    </Section>
+    </div>
   );
 }

@@ -5,14 +5,7 @@ import type { Decimal } from '../words/index.ts';
 /** What was said of this room, this lesson and its ferment, whichever still stands in it. */
 type OfToday = Pick<
   PrepareDraft,
-  | 'role'
-  | 'bell'
-  | 'soundHeard'
-  | 'backRowReads'
-  | 'name'
-  | 'chargeVolumeMl'
-  | 'chargeStrengthAbv'
-  | 'ferment'
+  'role' | 'bell' | 'trials' | 'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'ferment'
 >;
 
 /**
@@ -21,7 +14,7 @@ type OfToday = Pick<
  */
 export function draftFromSetUp(
   setUp: SetUp,
-  { role, bell, soundHeard, backRowReads, ...now }: OfToday,
+  { role, bell, trials, ...now }: OfToday,
   decimal: Decimal,
 ): PrepareDraft {
   const { charge, rig, stop } = setUp;
@@ -32,8 +25,7 @@ export function draftFromSetUp(
     ...firstFractionFrom(setUp, text),
     role,
     bell,
-    soundHeard,
-    backRowReads,
+    trials,
     name: setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),

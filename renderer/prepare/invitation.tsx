@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button, ChoiceField } from '../design/index.ts';
 import { goTo, useBench, useWindowParts } from '../parts/index.ts';
+import { isSimulated } from '../probe/index.ts';
 import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
 
 const speedOptions = rehearsalSpeeds.map((speed) => ({
@@ -12,7 +13,10 @@ const speedOptions = rehearsalSpeeds.map((speed) => ({
 export function Invitation({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
   const isKnown = useBench(
-    ({ rigs }) => rigs !== null && (rigs.hasRehearsed || rigs.last !== null),
+    ({ rigs, probe }) =>
+      // Who has a probe on the line is about to run, not to rehearse.
+      (rigs !== null && (rigs.hasRehearsed || rigs.last !== null)) ||
+      (probe !== null && probe.state !== 'none' && !isSimulated(probe)),
   );
   const [speed, setSpeed] = useState<string>('60');
   const [isStarting, setStarting] = useState(false);

@@ -1,6 +1,8 @@
 import { type ReactNode, useState } from 'react';
 
 interface MoreProps {
+  /** What it is about, where “More” would not say. */
+  readonly name?: string;
   /** What stands in it now, so that nobody must open it to know. */
   readonly summary: string;
   /** An entry that stops the start must be in sight. */
@@ -9,7 +11,7 @@ interface MoreProps {
 }
 
 /** What most lessons leave as it is. */
-export function More({ summary, mustShow = false, children }: MoreProps) {
+export function More({ name = 'More', summary, mustShow = false, children }: MoreProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <details
@@ -18,7 +20,7 @@ export function More({ summary, mustShow = false, children }: MoreProps) {
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
       <summary>
-        More: <span className="more-now">{summary}</span>
+        {name}: <span className="more-now">{summary}</span>
       </summary>
       <div className="prepare-fields">{children}</div>
     </details>

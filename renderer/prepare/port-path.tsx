@@ -11,7 +11,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
   const [path, setPath] = useState('');
   return (
     <form
-      className="field field-wide"
+      className="field port-path"
       onSubmit={(event) => {
         event.preventDefault();
         if (path.trim() !== '') onPath(path.trim());

@@ -1,37 +1,70 @@
 import { Button } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
 import { goTo, useBench } from '../parts/index.ts';
 import { PlanSection, usePreparedPlan } from '../plan/index.ts';
 import { isRunUnderWay, mayCommand } from '../stores/index.ts';
 import { ChargeSection } from './charge-section.tsx';
+import { ExpectPanel } from './expect-panel.tsx';
 import { Invitation } from './invitation.tsx';
+import { KeepRig } from './keep-rig.tsx';
+import { More } from './more.tsx';
+import { PrepareStep } from './prepare-step.tsx';
 import { PressureSection } from './pressure-section.tsx';
 import { ProbeSection } from './probe-section.tsx';
 import { RigBar } from './rig-bar.tsx';
 import { SafetySection } from './safety-section.tsx';
 import { StartPanel } from './start-panel.tsx';
+import { StepBar } from './step-bar.tsx';
 import { StopSection } from './stop-section.tsx';
 import { TrialSection } from './trial-section.tsx';
 
-/** Prepare: everything before heat, on one sheet, with what to expect beside it. */
+/** Prepare: everything before heat, in four steps of a screen each, with what to expect beside them. */
 export function PreparePlace() {
   const canAct = useBench(mayCommand);
   const isRecording = useBench(isRunUnderWay);
   const prepared = usePreparedPlan();
+  const { draft, hasProblemIn } = useDraftFields();
   return (
     <main className="place prepare" id="place">
       <h1>Prepare the run</h1>
-      {isRecording ? <UnderWay /> : <WaysIn canAct={canAct} />}
+      {isRecording && <UnderWay />}
+      <StepBar />
       <div className="prepare-columns">
         <div>
-          <ProbeSection canAct={canAct && !isRecording} />
-          <ChargeSection />
-          <PressureSection />
-          <SafetySection />
-          <TrialSection canAct={canAct} />
-          <StopSection />
-          <PlanSection prepared={prepared} />
+          <PrepareStep step="probe" lead="In the still head, level with the side arm.">
+            {!isRecording && <WaysIn canAct={canAct} />}
+            <ProbeSection canAct={canAct && !isRecording} />
+          </PrepareStep>
+          <PrepareStep
+            step="pot"
+            lead="What is in the pot, what stands on it, and when the heat goes off."
+          >
+            <ChargeSection />
+            <StopSection />
+            <More
+              name="Expected course"
+              summary={`drawn for this charge, rig and air, at ${draft.dripRateMlPerMin.trim()} mL/min`}
+              mustShow={hasProblemIn('dripRateMlPerMin')}
+            >
+              <PlanSection prepared={prepared} />
+            </More>
+          </PrepareStep>
+          <PrepareStep step="air" lead="In this room, today.">
+            <PressureSection />
+            {!isRecording && <KeepRig canAct={canAct} />}
+          </PrepareStep>
+          <PrepareStep
+            step="checks"
+            lead="Look, then confirm. This program advises; it is no safety device and controls nothing."
+          >
+            <SafetySection />
+            <div className="step-end">
+              {!isRecording && <StartPanel canAct={canAct} />}
+              <TrialSection canAct={canAct} />
+            </div>
+          </PrepareStep>
         </div>
-        <StartPanel canAct={canAct} plan={prepared.plan} />
+        <ExpectPanel plan={prepared.plan} />
       </div>
     </main>
   );

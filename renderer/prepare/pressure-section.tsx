@@ -1,5 +1,5 @@
 import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
-import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { ChoiceField, NumberField } from '../design/index.ts';
 import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
 import type { PressureFrom, PressureUnit } from '../stores/index.ts';
 import { useWords } from '../words/index.ts';
@@ -18,16 +18,13 @@ const units = [
 /** Station and sea-level pressure are two different questions here, never one field with a switch. */
 export function PressureSection() {
   const { draft, change, numberField } = useDraftFields();
-  const words = useWords();
   const { pressureFrom, pressureUnit } = draft;
+  const words = useWords();
   const pressure = pressureFromDraft(draft);
   const { pressureKPa } = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
   const slopeKPerKPa = azeotropeSlopeKPerKPa(pressureKPa);
   return (
-    <Section
-      title="Air pressure"
-      lead={`It moves the plateau by ${words.quantity(slopeKPerKPa, 2, 'K')} for every kPa. A barometer is best.`}
-    >
+    <div className="prepare-fields">
       <ChoiceField
         name="Where the pressure comes from"
         options={sources}
@@ -65,11 +62,14 @@ export function PressureSection() {
         }
         {...numberField('altitudeM')}
       />
+      <p className="soft field-wide">
+        {`It moves the plateau by ${words.quantity(slopeKPerKPa, 2, 'K')} for every kPa. A barometer is best.`}
+      </p>
       {pressure.ok && (
         <p className="prepare-finding" role="status">
           {pressure.value.doubt ?? pressure.value.sentence}
         </p>
       )}
-    </Section>
+    </div>
   );
 }

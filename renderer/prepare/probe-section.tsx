@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { PortInfo } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
-import { Button, ChoiceField, Section } from '../design/index.ts';
+import { Button, ChoiceField } from '../design/index.ts';
 import { probeKinds, useDraftFields } from '../draft/index.ts';
 import { useBench, useWindowParts } from '../parts/index.ts';
 import { FindSpeech } from '../probe/index.ts';
@@ -32,8 +32,8 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
     void commands.connect({ kind: 'serial', ...known, path });
   };
   return (
-    <Section title="Probe" lead="In the still head, level with the side arm.">
-      <div className="field field-wide">
+    <div className="prepare-fields">
+      <div className="field">
         <p className="field-name" id="ports-name">
           Ports on this computer
         </p>
@@ -88,7 +88,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
           <CalibrationWalk />
         </details>
       </More>
-    </Section>
+    </div>
   );
 }
 

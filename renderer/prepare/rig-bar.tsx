@@ -3,6 +3,7 @@ import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { dateWords } from '../words/index.ts';
 import { setUpWords } from './set-up-words.ts';
+import { goToStep } from './steps.ts';
 import { useRigs } from './use-rigs.ts';
 
 /** A whole known set-up by one press; what is true of this day only is asked for again. */
@@ -20,6 +21,8 @@ export function RigBar({ canAct }: { readonly canAct: boolean }) {
   const use = async (name: string, fill: Promise<void>) => {
     await fill;
     setUsed(name);
+    // All that it can’t bring is asked for there.
+    goToStep('checks');
   };
   return (
     <section className="rig-bar" aria-label="Set-ups kept from earlier lessons">

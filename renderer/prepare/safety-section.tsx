@@ -1,5 +1,5 @@
 import type { SafetyConfirm } from '#shared-core';
-import { ChoiceField, Section } from '../design/index.ts';
+import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type Role, withConfirms } from '../stores/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
@@ -17,27 +17,22 @@ export function SafetySection() {
   const draft = usePrepare((state) => state.draft);
   const change = usePrepare((state) => state.change);
   return (
-    <Section
-      title="Before heat"
-      lead="Look, then confirm. This program advises; it is no safety device and controls nothing."
-    >
-      <div className="field-wide">
+    <div className="prepare-fields">
+      <div className="field-wide who-looks">
         <ChoiceField
           name="Who is looking"
           options={roles}
           value={draft.role}
           onValue={(role) => change({ role })}
         />
+        <RiskChecklist />
       </div>
       <ul className="checks field-wide">
         {safetyLooks.map((look) => (
           <Look key={look.title} look={look} />
         ))}
       </ul>
-      <div className="field-wide">
-        <RiskChecklist />
-      </div>
-    </Section>
+    </div>
   );
 }
 

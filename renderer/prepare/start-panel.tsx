@@ -1,32 +1,20 @@
 import { useState } from 'react';
-import type { RunPlan, RunSettings } from '#shared-core';
+import type { RunSettings } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
-import { PlannedLesson } from '../lesson/index.ts';
-import { LessonScriptButton } from '../lesson-script/index.ts';
-import { goTo, useBench, useWindowParts } from '../parts/index.ts';
-import { isRunUnderWay } from '../stores/index.ts';
-import { Expectation } from './expectation.tsx';
-import { focusOn } from './focus-on.ts';
-import { KeepRig } from './keep-rig.tsx';
-import { stillToDo } from './still-to-do.ts';
+import { goTo, useWindowParts } from '../parts/index.ts';
 import { ToBeRecorded } from './to-be-recorded.tsx';
+import { ToDoList } from './to-do-list.tsx';
 import { useRigs } from './use-rigs.ts';
+import { useToDo } from './use-to-do.ts';
 
-interface StartPanelProps {
-  readonly canAct: boolean;
-  readonly plan: RunPlan | null;
-}
-
-/** What to expect, what is still missing, and the start. */
-export function StartPanel({ canAct, plan }: StartPanelProps) {
+/** The end of the last step: what is still missing in any of them, what will be recorded, and the start. */
+export function StartPanel({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
-  const probe = useBench((bench) => bench.probe);
-  const isRecording = useBench(isRunUnderWay);
-  const { draft, change, settings } = useDraftFields();
+  const { change, settings } = useDraftFields();
   const [isStarting, setStarting] = useState(false);
   const { keep } = useRigs();
-  const missing = stillToDo(settings.ok ? [] : settings.error, probe, draft.confirms);
+  const missing = useToDo();
   const start = async (ready: RunSettings) => {
     setStarting(true);
     const isUnderWay = await commands.start(ready);
@@ -38,35 +26,17 @@ export function StartPanel({ canAct, plan }: StartPanelProps) {
     goTo('watch');
   };
   return (
-    <aside className="start-panel" aria-label="What to expect, and start">
-      {!isRecording && (
-        <>
-          <h2>Start</h2>
-          <ul className="missing" aria-label="Still to do">
-            {missing.map(({ words, field }) => (
-              <li key={field}>
-                <Button weight="quiet" onClick={() => focusOn(field)}>
-                  {words}
-                </Button>
-              </li>
-            ))}
-          </ul>
-          <ToBeRecorded />
-          <Button
-            weight="main"
-            size="large"
-            disabled={!canAct || isStarting || missing.length > 0 || !settings.ok}
-            onClick={() => settings.ok && void start(settings.value)}
-          >
-            Start the run
-          </Button>
-        </>
-      )}
-      <h2>What to expect</h2>
-      <Expectation />
-      {!isRecording && <PlannedLesson plan={plan} />}
-      <LessonScriptButton />
-      {!isRecording && <KeepRig canAct={canAct} />}
-    </aside>
+    <section className="start-panel" aria-label="Start">
+      <Button
+        weight="main"
+        size="large"
+        disabled={!canAct || isStarting || missing.length > 0 || !settings.ok}
+        onClick={() => settings.ok && void start(settings.value)}
+      >
+        Start the run
+      </Button>
+      <ToDoList name="Still to do" toDo={missing} />
+      <ToBeRecorded />
+    </section>
   );
 }

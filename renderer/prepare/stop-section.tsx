@@ -1,4 +1,4 @@
-import { ChoiceField, NumberField, Section } from '../design/index.ts';
+import { ChoiceField, NumberField } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import type { FirstFractionKind, PrepareDraft, StopKind } from '../stores/index.ts';
 import { More } from './more.tsx';
@@ -19,52 +19,51 @@ const units = { minutes: 'min', volume: 'mL', drops: 'drops' } as const;
 export function StopSection() {
   const { draft, change, numberField, hasProblemIn } = useDraftFields();
   return (
-    <Section title="Fractions" lead="When the main fraction begins and when the heat goes off.">
-      <More
-        summary={fractionsWords(draft)}
-        mustShow={hasProblemIn(
-          'leastStrengthAbv',
-          'leastMeanStrengthAbv',
-          'reactionTimeS',
-          'firstFractionAmount',
-        )}
-      >
-        <ChoiceField
-          name="Heat off"
-          options={stops}
-          value={draft.stopKind}
-          onValue={(value) => change({ stopKind: value })}
-        />
-        {draft.stopKind === 'purity-against-recovery' && (
-          <NumberField
-            unit="% vol"
-            hint="Weigh it against the yield in the curve below."
-            {...numberField('leastMeanStrengthAbv')}
-          />
-        )}
+    <More
+      name="Fractions"
+      summary={fractionsWords(draft)}
+      mustShow={hasProblemIn(
+        'leastStrengthAbv',
+        'leastMeanStrengthAbv',
+        'reactionTimeS',
+        'firstFractionAmount',
+      )}
+    >
+      <ChoiceField
+        name="Heat off"
+        options={stops}
+        value={draft.stopKind}
+        onValue={(value) => change({ stopKind: value })}
+      />
+      {draft.stopKind === 'purity-against-recovery' && (
         <NumberField
           unit="% vol"
-          hint="The heat-off prompt comes when the head leaves the plateau for this."
-          {...numberField('leastStrengthAbv')}
+          hint="Weigh it against the yield, under “Expected course”."
+          {...numberField('leastMeanStrengthAbv')}
         />
-        <NumberField
-          unit="s"
-          hint="The prompt comes that much earlier."
-          {...numberField('reactionTimeS')}
-        />
-        <ChoiceField
-          name="The first fraction ends"
-          options={conventions}
-          value={draft.firstFractionKind}
-          onValue={(value) => change({ firstFractionKind: value })}
-        />
-        <NumberField
-          unit={units[draft.firstFractionKind]}
-          hint="A convention: a sugar ferment holds too little of it for the temperature to show."
-          {...numberField('firstFractionAmount')}
-        />
-      </More>
-    </Section>
+      )}
+      <NumberField
+        unit="% vol"
+        hint="The heat-off prompt comes when the head leaves the plateau for this."
+        {...numberField('leastStrengthAbv')}
+      />
+      <NumberField
+        unit="s"
+        hint="The prompt comes that much earlier."
+        {...numberField('reactionTimeS')}
+      />
+      <ChoiceField
+        name="The first fraction ends"
+        options={conventions}
+        value={draft.firstFractionKind}
+        onValue={(value) => change({ firstFractionKind: value })}
+      />
+      <NumberField
+        unit={units[draft.firstFractionKind]}
+        hint="A convention: a sugar ferment holds too little of it for the temperature to show."
+        {...numberField('firstFractionAmount')}
+      />
+    </More>
   );
 }
 

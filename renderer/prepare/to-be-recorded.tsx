@@ -1,3 +1,4 @@
+import { trialWords } from '#shared-core';
 import { useDraftFields } from '../draft/index.ts';
 import { useBench } from '../parts/index.ts';
 import { channelWords, useWords } from '../words/index.ts';
@@ -37,6 +38,9 @@ export function ToBeRecorded() {
         <Row name="Looks before heat">
           {looked} of {safetyLooks.length}, each with its time and “{draft.role}”
         </Row>
+        {draft.trials.length > 0 && (
+          <Row name="Tried before heat">{draft.trials.map(trialWords).join(', ')}</Row>
+        )}
         <Row name="During the run">
           every mark and note with its time, every prompt and how it was answered
         </Row>

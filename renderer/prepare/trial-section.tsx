@@ -1,7 +1,12 @@
-import { Button, ChoiceField, Section } from '../design/index.ts';
+import { type Trial, trialWords } from '#shared-core';
+import { Button, ChoiceField } from '../design/index.ts';
 import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
-import type { TrialAnswer } from '../stores/index.ts';
+import { withTrial } from '../stores/index.ts';
+import { More } from './more.tsx';
+
+/** What the person says of something tried; `unsaid` until then. */
+type TrialAnswer = 'unsaid' | 'yes' | 'no';
 
 const answers = [
   { value: 'yes', label: 'Yes' },
@@ -10,11 +15,15 @@ const answers = [
 
 /** Whether a prompt will be heard and the class will see: tried before heat, by the person; nothing waits for it. */
 export function TrialSection({ canAct }: { readonly canAct: boolean }) {
+  const trials = usePrepare((state) => state.draft.trials);
   return (
-    <Section title="Heard and seen" lead="Try both once before a class is in the room.">
+    <More
+      name="Heard and seen"
+      summary={trials.length === 0 ? 'not tried' : trials.map(trialWords).join(' · ')}
+    >
       <SoundTrial />
       <ScreenTrial canAct={canAct} />
-    </Section>
+    </More>
   );
 }
 
@@ -22,18 +31,17 @@ function SoundTrial() {
   const { chime } = useWindowParts();
   const isOn = usePreferences(({ sound }) => sound);
   const set = usePreferences((preferences) => preferences.set);
-  const draft = usePrepare((state) => state.draft);
-  const change = usePrepare((state) => state.change);
+  const [soundHeard, answer] = useTrial('sound');
   return (
     <div className="trial">
       <Button onClick={() => chime.play('high')}>Play the urgent call</Button>
       <ChoiceField
         name="Was it heard at the still?"
         options={answers}
-        value={draft.soundHeard}
-        onValue={(soundHeard) => change({ soundHeard })}
+        value={soundHeard}
+        onValue={answer}
       />
-      {draft.soundHeard === 'no' && (
+      {soundHeard === 'no' && (
         <p role="status">
           Turn this computer’s sound up, or choose its loudspeaker, and play it again. Unheard, a
           prompt is only seen: keep this screen in sight.
@@ -50,18 +58,17 @@ function SoundTrial() {
 }
 
 function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
-  const draft = usePrepare((state) => state.draft);
-  const change = usePrepare((state) => state.change);
+  const [backRowReads, answer] = useTrial('screen');
   return (
     <div className="trial">
       {canAct && <SecondScreenButton name="Show the class a test card" weight="plain" />}
       <ChoiceField
         name="Is its smallest line read from the back row?"
         options={answers}
-        value={draft.backRowReads}
-        onValue={(backRowReads) => change({ backRowReads })}
+        value={backRowReads}
+        onValue={answer}
       />
-      {draft.backRowReads === 'no' && (
+      {backRowReads === 'no' && (
         <p role="status">
           Darken the room, make the picture larger, or leave the card and choose “Projector” under
           “Display and sound” there.
@@ -69,4 +76,14 @@ function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
       )}
     </div>
   );
+}
+
+/** What was said of a trial, and how it is said: with role and time, as of the looks. */
+function useTrial(trial: Trial['trial']): readonly [TrialAnswer, (answer: TrialAnswer) => void] {
+  const draft = usePrepare((state) => state.draft);
+  const change = usePrepare((state) => state.change);
+  const said = draft.trials.find((one) => one.trial === trial);
+  const answer = (said: TrialAnswer) =>
+    change(withTrial(draft, trial, said === 'yes', new Date().toISOString()));
+  return [said === undefined ? 'unsaid' : said.worked ? 'yes' : 'no', answer];
 }

@@ -24,8 +24,8 @@ export {
   type ProbeKind,
   type Role,
   type StopKind,
-  type TrialAnswer,
   withConfirms,
+  withTrial,
 } from './prepare-draft.ts';
 export { createPrepareStore, type PrepareState, type PrepareStore } from './prepare-store.ts';
 export type { ProbeCorrection } from './probe-correction.ts';

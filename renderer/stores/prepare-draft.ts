@@ -5,6 +5,7 @@ import {
   type SafetyConfirm,
   type SetUp,
   say,
+  type Trial,
 } from '#shared-core';
 import type { ProbeCorrection } from './probe-correction.ts';
 
@@ -14,9 +15,6 @@ export type ProbeKind = SetUp['probeKind'];
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
 export type Role = SafetyConfirm['role'];
-
-/** What the person says of something tried; `unsaid` until then. */
-export type TrialAnswer = 'unsaid' | 'yes' | 'no';
 
 /** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
 export interface PrepareDraft {
@@ -48,8 +46,8 @@ export interface PrepareDraft {
   readonly bell: string;
   /** For the class, stage by stage; null while nobody has written over the given text. */
   readonly lessonScript: LessonScript | null;
-  readonly soundHeard: TrialAnswer;
-  readonly backRowReads: TrialAnswer;
+  /** What was tried in this room, and what was said of it. */
+  readonly trials: readonly Trial[];
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: readonly SafetyConfirm[];
 }
@@ -79,8 +77,7 @@ export const firstDraft: PrepareDraft = {
   role: 'teacher',
   bell: '',
   lessonScript: null,
-  soundHeard: 'unsaid',
-  backRowReads: 'unsaid',
+  trials: [],
   confirms: [],
 };
 
@@ -95,4 +92,16 @@ export function withConfirms(
   const { role } = draft;
   const made = checks.map((check) => ({ check, role, confirmedAtIso }));
   return { ...draft, confirms: isDone ? [...others, ...made] : others };
+}
+
+/** The draft with what the present role says of a trial now, in place of what was said of it before. */
+export function withTrial(
+  { trials, role }: Pick<PrepareDraft, 'trials' | 'role'>,
+  trial: Trial['trial'],
+  worked: boolean,
+  triedAtIso: string,
+): Pick<PrepareDraft, 'trials'> {
+  return {
+    trials: [...trials.filter((one) => one.trial !== trial), { trial, worked, role, triedAtIso }],
+  };
 }

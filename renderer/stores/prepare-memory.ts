@@ -6,6 +6,7 @@ import {
   pressureUnitSchema,
   probeCorrectionSchema,
   probeKindSchema,
+  trialSchema,
 } from '#shared-core';
 import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
@@ -37,8 +38,7 @@ const keptSchema = z.strictObject({
   role: z.enum(['teacher', 'technician', 'assistant']),
   bell: text,
   lessonScript: lessonScriptSchema.nullable(),
-  soundHeard: z.enum(['unsaid', 'yes', 'no']),
-  backRowReads: z.enum(['unsaid', 'yes', 'no']),
+  trials: z.array(trialSchema).readonly(),
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

@@ -1,4 +1,6 @@
 /** What the window says, in words and numbers. */
+
+export { clockWords } from '#shared-core';
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
 export { counted } from './counted.ts';
@@ -21,7 +23,7 @@ export { problemWords } from './problem-words.ts';
 export { Say } from './say-parts.tsx';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';
-export { clockWords, dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
+export { dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
 export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';
 export { useWords } from './use-words.ts';

@@ -1,14 +1,6 @@
 import { say } from '#shared-core';
 import { locale } from './locale.ts';
 
-const pad = (value: number) => String(value).padStart(2, '0');
-
-/** Run time as a clock: `0:07:12`. */
-export function clockWords(timeS: number): string {
-  const whole = Math.max(0, Math.floor(timeS));
-  return `${Math.floor(whole / 3600)}:${pad(Math.floor(whole / 60) % 60)}:${pad(whole % 60)}`;
-}
-
 /** A duration as people say it: `40 s`, `12 min`, `1 h 5 min`. */
 export function durationWords(durationS: number): string {
   const wholeS = Math.max(0, Math.round(durationS));

@@ -1,9 +1,8 @@
 import { useMemo } from 'react';
-import { axisTimeWords, type MarkBody, saidWords, told } from '#shared-core';
+import { axisTimeWords, clockWords, type MarkBody, saidWords, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import { markWords } from './mark-words.ts';
 import { countWords, numberWords, quantityWords, rangeWords } from './number-words.ts';
-import { clockWords } from './time-words.ts';
 
 /** Numbers, times and marks in the person's own way of writing them. */
 export function useWords() {

@@ -2,6 +2,7 @@ import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
 import { type MarkType, standingMarks } from '../run/index.ts';
 import { stageLabels } from '../stages/index.ts';
 import type { RunStudy } from '../study/index.ts';
+import { clockWords } from '../wording/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import {
@@ -232,7 +233,7 @@ function altText(
       ? ''
       : ` The head held at ${plateau.mean.value.toFixed(1)} °C for ${Math.round((plateau.statistics.span.toS - plateau.statistics.span.fromS) / 60)} min.`;
   const stages = detail.stages
-    ? ` Stages: ${verdicts.stages.map(({ stage, fromS }) => `${stageLabels[stage]} from ${Math.round(fromS / 60)} min`).join(', ')}.`
+    ? ` Stages: ${verdicts.stages.map(({ stage, fromS }) => `${stageLabels[stage]} from ${clockWords(fromS)}`).join(', ')}.`
     : '';
   return `Head temperature of “${name}” over ${minutes} min${imported === true ? ', imported from a file' : ''}.${held}${stages}`;
 }

@@ -1,4 +1,5 @@
 import { alarmTitles } from '../monitor/index.ts';
+import { trialWords } from '../run/index.ts';
 import { stageLabels } from '../stages/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { kindWords } from '../study/index.ts';
@@ -112,6 +113,14 @@ export function settingsTable({
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
       ['Kind', kindWords({ rig })],
+      ...(settings.trials === undefined
+        ? []
+        : [
+            [
+              'Tried before heat',
+              settings.trials.map((trial) => `${trialWords(trial)} (${trial.role})`).join('; '),
+            ],
+          ]),
       ['Least strength wanted', `${plain(settings.leastStrengthAbv)} % vol`],
     ],
   };

@@ -1,5 +1,6 @@
 /** Readings, marks, settings: the inputs of a run. */
 export { type Channel, channelSchema, type KnownChannel, knownChannels } from './channel.ts';
+export { clockWords } from './clock-words.ts';
 export {
   type Correction,
   correctedSettings,
@@ -41,7 +42,10 @@ export {
   runSettingsSchema,
   type SafetyConfirm,
   stopSettingSchema,
+  type Trial,
+  trialSchema,
 } from './run-settings.ts';
 export { type NumberRange, settingRanges } from './setting-ranges.ts';
 export { readSettingsFile, type SettingsFile, writeSettingsFile } from './settings-file.ts';
 export { standingMarks } from './standing-marks.ts';
+export { trialWords } from './trial-words.ts';

@@ -68,6 +68,14 @@ export const safetyConfirmSchema = z.strictObject({
   confirmedAtIso: z.iso.datetime().optional(),
 });
 
+/** Whether a call was heard at the still, or the class screen read from the back row: what was said, the role (never the name) and when. */
+export const trialSchema = z.strictObject({
+  trial: z.enum(['sound', 'screen']),
+  worked: z.boolean(),
+  role: safetyConfirmSchema.shape.role,
+  triedAtIso: z.iso.datetime(),
+});
+
 /** Everything the person set before the run; recorded in the run's header. */
 export const runSettingsSchema = z.strictObject({
   name: z.string().min(1).max(120),
@@ -81,6 +89,8 @@ export const runSettingsSchema = z.strictObject({
   reactionTimeS: within(settingRanges.reactionTimeS),
   attentionCheckS: z.number().min(120).max(7200).nullable(),
   safetyConfirms: z.array(safetyConfirmSchema).max(40),
+  /** What was tried before heat; absent where nothing was, and in older records. */
+  trials: z.array(trialSchema).max(10).optional(),
   /** The ferment that the charge came from; absent where it was not kept in this program. */
   ferment: fermentOriginSchema.optional(),
 });
@@ -88,5 +98,6 @@ export const runSettingsSchema = z.strictObject({
 export type PressureSetting = z.infer<typeof pressureSettingSchema>;
 export type ChargeSetting = z.infer<typeof chargeSettingSchema>;
 export type RigSetting = z.infer<typeof rigSettingSchema>;
+export type Trial = z.infer<typeof trialSchema>;
 export type SafetyConfirm = z.infer<typeof safetyConfirmSchema>;
 export type RunSettings = z.infer<typeof runSettingsSchema>;

@@ -1,9 +1,9 @@
-/** Sentences in the language of whoever reads them, and the numbers, intervals and units they hold. */
+/** Sentences in the language of whoever reads them, and the numbers, moments, intervals and units they hold. */
 
+export { clockWords } from '../run/index.ts';
 export { type Language, language, languages, setLanguage } from './language.ts';
 export { catalogues } from './languages/index.ts';
 export {
-  clockWords,
   decimalsFor,
   intervalWords,
   measuredWords,

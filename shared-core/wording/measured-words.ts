@@ -56,10 +56,3 @@ export function intervalWords({ low, high }: Estimate, unit: string): string {
   const withUnit = unit === '' ? '' : `${space}${unit}`;
   return from === to ? `${from}${withUnit}` : `${from}–${to}${withUnit}`;
 }
-
-/** Run time as a clock: `0:07:12`. */
-export function clockWords(timeS: number): string {
-  const whole = Math.max(0, Math.round(timeS));
-  const pad = (value: number) => String(value).padStart(2, '0');
-  return `${Math.floor(whole / 3600)}:${pad(Math.floor(whole / 60) % 60)}:${pad(whole % 60)}`;
-}

@@ -46,6 +46,7 @@ test('the hurried lesson: sound and screen tried, one page printed, a reload and
 
 /** Before the class is in: the call is heard, the card is up and legible to the last row. */
 async function tryBoth(page: Page): Promise<Page> {
+  await page.getByText('Heard and seen:').click();
   await page.getByRole('button', { name: 'Play the urgent call' }).click();
   await answer(page, 'Was it heard at the still?');
   await page.getByRole('button', { name: 'Show the class a test card' }).click();

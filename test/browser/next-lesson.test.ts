@@ -65,6 +65,7 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   const { press, fill, steps } = counted();
   await press(page.getByRole('dialog').getByRole('button', { name: 'Go on' }));
   await takeScreenshot(page, 'prepare-first', 'projector');
+  await expectFourSteps(page);
   await fill(page.getByLabel('Or type where the probe is'), cable.path);
   await press(page.getByRole('button', { name: 'Connect', exact: true }));
   await fill(page.getByLabel('Altitude of this room'), '540');
@@ -84,6 +85,8 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   const nextPage = next.window.page;
   await again.press(nextPage.getByRole('button', { name: 'Same as last time' }));
   await nextPage.getByText('Heard clearly').waitFor();
+  // All that a kept set-up can’t bring is in the last step: there it leads, by sight and by ear.
+  expect(await stepAtHand(nextPage)).toEqual(['4. Before heat', '4. Before heat']);
   expect(await nextPage.getByRole('checkbox', { checked: true }).count()).toBe(0);
   await nextPage.getByRole('button', { name: 'Lab 2, short column' }).waitFor();
   await expectSoundScreen(nextPage, 'prepare-next');
@@ -105,6 +108,45 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   expect(two?.settings.safetyConfirms).toHaveLength(cautionsAt('prepare').length);
   expect(two?.source).toEqual(one?.source);
 });
+
+/** The step that the line of steps names, and the heading that has the focus. */
+async function stepAtHand(page: Page): Promise<readonly (string | null)[]> {
+  return [
+    await page.locator('[aria-current=step] .step-name').textContent(),
+    await page.evaluate(() => document.activeElement?.textContent ?? null),
+  ];
+}
+
+/** A step is a screen of the usual laptop; going on and back leads to its heading and loses nothing. */
+async function expectFourSteps(page: Page): Promise<void> {
+  const before = page.viewportSize();
+  await page.setViewportSize({ width: 1366, height: 768 });
+  await page.getByLabel('Volume in the pot').fill('400');
+  const bar = page.getByRole('navigation', { name: 'Steps of preparing' });
+  for (const name of ['1. Probe', '2. In the pot', '3. Air pressure', '4. Before heat']) {
+    await bar.getByRole('button', { name }).click();
+    await expect.poll(() => stepAtHand(page)).toEqual([name, name]);
+    const screen = await page.getByRole('region', { name }).evaluate((step) => ({
+      top: step.getBoundingClientRect().top,
+      end: step.lastElementChild?.getBoundingClientRect().bottom ?? Infinity,
+    }));
+    expect(screen.top, name).toBeGreaterThanOrEqual(0);
+    expect(screen.end, name).toBeLessThanOrEqual(768);
+  }
+  await page.getByRole('group', { name: 'Who is looking' }).waitFor();
+  await bar.getByRole('button', { name: '2. In the pot' }).click();
+  expect(await page.getByLabel('Volume in the pot').inputValue()).toBe('400');
+  await page.getByRole('button', { name: 'Next: Air pressure' }).click();
+  await expect.poll(() => stepAtHand(page)).toEqual(['3. Air pressure', '3. Air pressure']);
+  await page
+    .getByRole('list', { name: 'Still to do under “Air pressure”' })
+    .getByRole('button')
+    .click();
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-field'))).toBe(
+    'altitudeM',
+  );
+  if (before !== null) await page.setViewportSize(before);
+}
 
 async function keepRig(page: Page, name: string): Promise<void> {
   await page.getByText('Keep this set-up under a name').click();

@@ -1,6 +1,7 @@
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { celsius, kelvin, moving, percent, span } from '../words/numbers.ts';
+import { aheadWords, byRate } from '../words/limit-ahead.ts';
+import { celsius, kelvin, moving, percent } from '../words/numbers.ts';
 import { against, limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
@@ -84,9 +85,13 @@ function outlookWords(facts: MonitorFacts): string {
       { limit, toGo: kelvin(toGoK) },
     );
   }
-  return worded('The limit of {limit} is about {eta} away (reaction time {reactionTime} s).', {
-    limit,
-    eta: span(outlook.etaS),
-    reactionTime: settings.reactionTimeS,
-  });
+  // In the words of the sentence above the plot, from one line: seconds would be more than anybody knows of the vapour.
+  return worded(
+    'The limit of {limit} comes {when} by the rise of the vapour, which runs ahead of the bulb (reaction time {reactionTime} s).',
+    {
+      limit,
+      when: aheadWords(byRate(facts, facts.timeS), facts.timeS),
+      reactionTime: settings.reactionTimeS,
+    },
+  );
 }

@@ -1,3 +1,4 @@
+import { clockWords } from '../../run/index.ts';
 import { worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
@@ -5,7 +6,6 @@ import type { ChannelTurn } from '../sense/channel-senses.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { eventBecause } from '../words/event-words.ts';
 import { headStrength } from '../words/head-strength.ts';
-import { span } from '../words/numbers.ts';
 import { stageBecause } from '../words/stage-words.ts';
 
 /** Puts into the run's log what has changed from one second to the next. */
@@ -26,7 +26,7 @@ export function createStagingLog(): StagingLog {
     if (isSilent) {
       const words = worded(
         'The channel {channel} has sent nothing since {last}; what hangs on it is left out. Check its probe and cable.',
-        { channel, last: span(lastS) },
+        { channel, last: clockWords(lastS) },
       );
       silent.set(channel, log.openProblem(words, lastS));
     } else if (open !== undefined) log.closeProblem(open, timeS);

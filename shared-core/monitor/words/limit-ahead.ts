@@ -66,8 +66,8 @@ function isNear({ head, outlook, situation, settings }: MonitorFacts, was: boole
   return significant && outlook.etaS < reactions * settings.reactionTimeS;
 }
 
-/** Where a straight line meets the limit, with what rate, level and scale leave open. */
-function byRate({ head, outlook, bias, timeS }: MonitorFacts, bySinceS: number): LimitAhead {
+/** Where a straight line meets the limit, with what rate, level and scale leave open; the line is the vapour's, not the bulb's. */
+export function byRate({ head, outlook, bias, timeS }: MonitorFacts, bySinceS: number): LimitAhead {
   const etaS = outlook.etaS ?? 0;
   const rate = Math.max(head?.rateKPerS ?? 0, 1e-4);
   const levelS = Math.hypot(bias.sdK, head?.vapourSdK ?? 0) / rate;

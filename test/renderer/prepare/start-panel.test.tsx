@@ -50,7 +50,7 @@ function show(probe: ProbeStatus, confirmed = safetyLooks.length) {
   renderInWindow(
     <>
       <ProbeHeard probe={probe} canAct />
-      <StartPanel canAct plan={null} />
+      <StartPanel canAct />
     </>,
     request as never,
     (made) => {

@@ -55,7 +55,7 @@ describe('another channel than the head costs no call to take the heat off', () 
     expect(problems).toEqual([
       {
         problem:
-          'The channel pot has sent nothing since 8 min; what hangs on it is left out. Check its probe and cable.',
+          'The channel pot has sent nothing since 0:08:20; what hangs on it is left out. Check its probe and cable.',
         fromS: 500,
         toS: null,
       },

@@ -41,7 +41,7 @@ describe('a head that rises past the limit without ever holding', () => {
       expect(calls[0]?.raisedS).toBeGreaterThan(limitS - 30);
       expect(calls[0]?.raisedS).toBeLessThan(limitS + 30);
       expect(calls[0]?.because).toMatch(
-        /The limit of 80 % vol \(8\d\.\d °C on this probe\) is (just about reached: \d\d % sure|reached, \d\d % sure|about \d+ s away)/,
+        /The limit of 80 % vol \(8\d\.\d °C on this probe\) (is just about reached: \d\d % sure|is reached, \d\d % sure|comes within \d min by)/,
       );
     },
   );

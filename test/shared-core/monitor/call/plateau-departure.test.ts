@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { plateauDeparture } from '../../../../shared-core/monitor/call/plateau-departure.ts';
+import { aheadWords, followLimitAhead } from '../../../../shared-core/monitor/words/limit-ahead.ts';
 import { factsOf, headAt, limitC } from '../words/facts.ts';
 import { callSecond, standsBy } from './call-second.ts';
 
@@ -28,6 +29,18 @@ describe('why the heat-off call stands', () => {
     expect(reason(standing).because).toMatch(/is 0\.1 K away/);
     const half = factsOf({}, { head: headAt(limitC), outlook: { etaS: 0, passed: 0.52 } });
     expect(reason(half).because).toMatch(/is just about reached: 52 % sure that it is passed\.$/);
+  });
+
+  test('a limit ahead is told by the rise of the vapour and in the minutes of the sentence, not in seconds that gap and rate of the bulb belie', () => {
+    const rising = factsOf(
+      {},
+      { head: headAt(limitC - 0.03, 1 / 60), outlook: { etaS: 1.8, heatOffDue: true } },
+    );
+    expect(reason(rising).because).toMatch(
+      / comes within 2 min by the rise of the vapour, which runs ahead of the bulb \(reaction time 45 s\)\.$/,
+    );
+    const line = followLimitAhead(null, rising, true);
+    expect(line && reason(rising).because.includes(aheadWords(line, rising.timeS))).toBe(true);
   });
 
   test('what takes it back is a head that is under the limit by more than it wavers', () => {

@@ -20,7 +20,7 @@ test('calls for each reading that cannot be, and for no other trouble of a probe
 test('tells what cannot be, by the newest of its causes, and sends nobody’s hands to a hot head', () => {
   const frozen = factsOf({ fault: 'frozen' });
   expect(reason(frozen).because).toBe(
-    'At 30 min: the reading has stopped changing altogether, even in its last digit; last trusted value 78.2 °C.',
+    'At 0:30:00: the reading has stopped changing altogether, even in its last digit; last trusted value 78.2 °C.',
   );
   expect(sentence(frozen)).toMatch(/^The head cannot be trusted: the reading has stopped/);
   const keys = [frozen, factsOf({ fault: 'spikes' }), factsOf({ fault: 'lost' })].map(

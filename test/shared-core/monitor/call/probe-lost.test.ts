@@ -42,7 +42,7 @@ describe('a probe that sends nothing', () => {
   test('tells how often, and is one alarm for all of them', () => {
     const { because, wouldChangeIf } = reason(factsOf({ fault: 'silent', dropouts: again }));
     expect(because).toBe(
-      'At 30 min: the probe sends nothing; last trusted value 78.2 °C. The probe has dropped out 3 times in 5 min.',
+      'At 0:30:00: the probe sends nothing; last trusted value 78.2 °C. The probe has dropped out 3 times in 5 min.',
     );
     expect(wouldChangeIf).toBe('5 min without a dropout; once you have answered, good readings.');
     expect(occurrence(factsOf({ fault: 'silent', dropouts: again }))?.isRepeat).toBe(true);

@@ -1,0 +1,19 @@
+import type { RunPlan } from '#shared-core';
+import { PlannedLesson } from '../lesson/index.ts';
+import { LessonScriptButton } from '../lesson-script/index.ts';
+import { useBench } from '../parts/index.ts';
+import { isRunUnderWay } from '../stores/index.ts';
+import { Expectation } from './expectation.tsx';
+
+/** What the head should show and when: beside every step, since each entry changes it. */
+export function ExpectPanel({ plan }: { readonly plan: RunPlan | null }) {
+  const isRecording = useBench(isRunUnderWay);
+  return (
+    <aside className="expect-panel" aria-label="What to expect">
+      <h2>What to expect</h2>
+      <Expectation />
+      {!isRecording && <PlannedLesson plan={plan} />}
+      <LessonScriptButton />
+    </aside>
+  );
+}

@@ -1,0 +1,62 @@
+import { pressureFromDraft } from '../draft/index.ts';
+import { useBench, usePrepare } from '../parts/index.ts';
+import { counted, signs, useWords } from '../words/index.ts';
+import { looksLeft, safetyLooks } from './safety-checks.ts';
+import { goToStep, type StepId, stepIds, stepTitles, toDoIn } from './steps.ts';
+import { useStepInView } from './use-step-in-view.ts';
+import { useToDo } from './use-to-do.ts';
+
+/** Where one is among the four steps, what is done in each, and what is not. */
+export function StepBar() {
+  const here = useStepInView();
+  const toDo = useToDo();
+  const done = useDoneWords();
+  const looksToDo = usePrepare((state) => looksLeft(state.draft.confirms).length);
+  return (
+    <nav className="step-bar" aria-label="Steps of preparing">
+      <ol>
+        {stepIds.map((step, index) => {
+          const left = toDoIn(step, toDo).length;
+          return (
+            <li key={step}>
+              <button
+                type="button"
+                aria-current={step === here ? 'step' : undefined}
+                data-done={left === 0}
+                onClick={() => goToStep(step)}
+              >
+                <span className="step-name">
+                  {index + 1}. {stepTitles[step]}
+                </span>{' '}
+                <span className="step-state">
+                  <span aria-hidden="true">{left === 0 ? signs.done : signs.toDo}</span>{' '}
+                  <span className="step-gist">
+                    {left === 0 ? done[step] : leftWords(step, left, looksToDo)}
+                  </span>
+                </span>
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+    </nav>
+  );
+}
+
+function leftWords(step: StepId, left: number, looksToDo: number): string {
+  return step === 'checks' ? `${counted(looksToDo, 'look')} to do` : `${left} to do`;
+}
+
+/** What each step has brought, once nothing is left to do in it. */
+function useDoneWords(): Readonly<Record<StepId, string>> {
+  const words = useWords();
+  const head = useBench((bench) => bench.probe?.latest.find(({ channel }) => channel === 'head'));
+  const draft = usePrepare((state) => state.draft);
+  const pressure = pressureFromDraft(draft);
+  return {
+    probe: head ? `heard, ${words.quantity(head.value, 1, head.unit)}` : 'heard',
+    pot: `${draft.chargeVolumeMl.trim()} mL of ${draft.chargeStrengthAbv.trim()} % vol`,
+    air: pressure.ok ? words.quantity(pressure.value.setting.pressureKPa, 1, 'kPa') : '',
+    checks: `all ${safetyLooks.length} looks`,
+  };
+}
