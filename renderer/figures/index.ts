@@ -1,7 +1,9 @@
 /** Squared paper with two axes, and the frame and table that go with a figure. */
 export { type Axis, percentAxis } from './axis.ts';
 export { FigureFrame } from './figure-frame.tsx';
+export { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
 export { NumbersTable } from './numbers-table.tsx';
+export { PlotAxes } from './plot-axes.tsx';
 export { PlotPaper } from './plot-paper.tsx';
 export { type PlotScale, plotScale } from './plot-scale.ts';
 export { StrengthAgainstShare } from './strength-against-share.tsx';
