@@ -203,6 +203,7 @@ export {
   niceTicks,
   overlayFigure,
   plateFigure,
+  plateLines,
   type Shape,
   stageColours,
   strengthByVolumeFigure,

@@ -6,7 +6,7 @@ import {
   mostOfPot,
   readingsOfFerment,
 } from '#shared-core';
-import { DrawnFigure } from '../by-volume/index.ts';
+import { DrawnFigure } from '../figures/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';

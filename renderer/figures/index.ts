@@ -1,5 +1,7 @@
 /** Squared paper with two axes, and the frame and table that go with a figure. */
 export { type Axis, percentAxis } from './axis.ts';
+export { DrawnFigure } from './drawn-figure.tsx';
+export { DrawnShapes } from './drawn-shapes.tsx';
 export { FigureFrame } from './figure-frame.tsx';
 export { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
 export { NumbersTable } from './numbers-table.tsx';

@@ -1,14 +1,14 @@
 import { useMemo, useState } from 'react';
-import {
-  type EquilibriumCurve,
-  type Estimate,
-  equilibriumCurve,
-  type PlateDiagram,
-  plateDiagram,
-} from '#shared-core';
+import { type Estimate, equilibriumCurve, plateDiagram, plateLines } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import type { PlotScale } from '../figures/index.ts';
-import { FigureFrame, NumbersTable, PlotPaper, percentAxis } from '../figures/index.ts';
+import {
+  DrawnShapes,
+  FigureFrame,
+  NumbersTable,
+  PlotPaper,
+  percentAxis,
+} from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
 import type { StillMoment } from './still-moment.ts';
@@ -59,8 +59,23 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
         >
           {(scale) => (
             <>
-              <EquilibriumLines equilibrium={equilibrium} scale={scale} />
-              {diagram && <Steps diagram={diagram} moment={moment} scale={scale} />}
+              {diagram && <Ends moment={moment} scale={scale} />}
+              <DrawnShapes
+                shapes={plateLines(
+                  (x, y) => [scale.xOf(x), scale.yOf(y)],
+                  equilibrium,
+                  diagram,
+                  looks,
+                )}
+              />
+              <text
+                x={scale.xOf(0.32)}
+                y={scale.yOf(equilibrium(0.32)) - 0.8 * scale.textPx}
+                textAnchor="middle"
+                className="plot-name"
+              >
+                equilibrium
+              </text>
             </>
           )}
         </PlotPaper>
@@ -118,48 +133,23 @@ function missingSentence({ vapour, pot }: StillMoment): string {
   return 'The vapour at the head is no richer than the pot: there is nothing to step off.';
 }
 
-interface EquilibriumLinesProps {
-  readonly equilibrium: EquilibriumCurve;
-  readonly scale: PlotScale;
-}
+/** The theme's colours; the width of lines is what the window's other curves have. */
+const line = (colour: string) => ({ colour, widthPt: 2.5 });
+const looks = {
+  diagonal: { colour: 'var(--rule-strong)', widthPt: 1.5 },
+  equilibrium: line('var(--trace)'),
+  operating: { ...line('var(--fan)'), dash: [10, 4, 2, 4] },
+  steps: line('var(--trace-second)'),
+};
 
-function EquilibriumLines({ equilibrium, scale }: EquilibriumLinesProps) {
-  const curve = Array.from({ length: 121 }, (_, index) => {
-    const x = (index / 120) ** 2;
-    return [x, equilibrium(x)] as const;
-  });
-  return (
-    <g>
-      <path
-        d={scale.line([
-          [0, 0],
-          [1, 1],
-        ])}
-        className="curve"
-        data-dashes="diagonal"
-      />
-      <path d={scale.line(curve)} className="curve" />
-      <text
-        x={scale.xOf(0.32)}
-        y={scale.yOf(equilibrium(0.32)) - 0.8 * scale.textPx}
-        textAnchor="middle"
-        className="plot-name"
-      >
-        equilibrium
-      </text>
-    </g>
-  );
-}
-
-interface StepsProps {
-  readonly diagram: PlateDiagram;
+interface EndsProps {
   readonly moment: StillMoment;
   readonly scale: PlotScale;
 }
 
-function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
-  const { xOf, yOf, top, bottom, textPx } = scale;
-  const [low, high] = diagram.operatingLine;
+/** Where pot and head may lie. */
+function Ends({ moment: { pot, vapour }, scale }: EndsProps) {
+  const { xOf, top, bottom, textPx } = scale;
   const ends = [
     { name: 'pot', interval: pot?.ethanolMoleFraction },
     { name: 'head', interval: vapour?.ethanolMoleFraction },
@@ -188,15 +178,6 @@ function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
           </g>
         ) : null,
       )}
-      <path
-        d={`M${xOf(low.x)} ${yOf(low.y)}L${xOf(high.x)} ${yOf(high.y)}`}
-        className="curve"
-        data-dashes="operating"
-      />
-      <path
-        d={scale.line(diagram.staircase.map(({ x, y }) => [x, y] as const))}
-        className="staircase"
-      />
     </g>
   );
 }
