@@ -3,7 +3,6 @@ export {
   alcoholByVolume,
   densityKgPerM3,
   massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
   moleFractionFromStrength,
   strengthFromMoleFraction,
 } from './alcoholometry/index.ts';
@@ -42,7 +41,6 @@ export {
 export {
   createBatchSimulation,
   createProbeSignal,
-  type EquilibriumCurve,
   equilibriumCurve,
   pearFermentSetup,
   simulateBatch,
@@ -132,18 +130,11 @@ export {
   boilingDiagram,
   collectedAtMl,
   collectedCourse,
-  dripRateAt,
   type PlateDiagram,
-  type PotEstimate,
   plateDiagram,
-  potEstimate,
-  potStrengthFromBalance,
-  presentReflux,
-  type RecoveryPoint,
-  type RefluxEstimate,
-  recoverySoFar,
   type StageCount,
-  type StrengthMoment,
+  type StillMoment,
+  stillMomentAt,
 } from './diagram/index.ts';
 export {
   azeotrope,

@@ -1,6 +1,6 @@
+import type { StillMoment } from '#shared-core';
 import { azeotrope, bubblePoint, strengthFromMoleFraction } from '#shared-core';
 import type { useWords } from '../words/index.ts';
-import type { StillMoment } from './still-moment.ts';
 
 type Words = ReturnType<typeof useWords>;
 

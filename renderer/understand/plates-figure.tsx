@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import type { StillMoment } from '#shared-core';
 import { type Estimate, equilibriumCurve, plateDiagram, plateLines } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import type { PlotScale } from '../figures/index.ts';
@@ -11,7 +12,6 @@ import {
 } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
-import type { StillMoment } from './still-moment.ts';
 
 const triedRatios = { '1': 1, '3': 3, '10': 10, total: Number.POSITIVE_INFINITY } as const;
 type Tried = keyof typeof triedRatios;
