@@ -1,5 +1,11 @@
-import type { FermentOrigin, LessonScript, RunSettings, SafetyConfirm, SetUp } from '#shared-core';
-import type { ProbeCorrection } from './probe-correction.ts';
+import type {
+  FermentOrigin,
+  LessonScript,
+  ProbeCorrection,
+  RunSettings,
+  SafetyConfirm,
+  SetUp,
+} from '#shared-core';
 
 export type PressureFrom = SetUp['pressureFrom'];
 export type PressureUnit = SetUp['pressureUnit'];

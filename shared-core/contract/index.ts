@@ -23,10 +23,7 @@ export {
   type ProbeFinding,
   type ProbeSource,
   type ProbeStatus,
-  portInfoSchema,
-  probeFindingSchema,
   probeSourceSchema,
-  probeStatusSchema,
 } from './probe-schemas.ts';
 export { promptAsideForS } from './prompt-aside.ts';
 export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';
