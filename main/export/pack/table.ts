@@ -33,6 +33,24 @@ export interface Table {
   readonly rows: () => Iterable<readonly TableCell[]>;
 }
 
+/** A column with its cells: all there is of it stands in one place. */
+export interface Column<Row> extends TableField {
+  readonly value: (row: Row) => TableCell;
+}
+
+/** What a table is by its columns. */
+export function byColumns<Row>(
+  columns: readonly Column<Row>[],
+  each: () => Iterable<Row>,
+): Pick<Table, 'fields' | 'rows'> {
+  return {
+    fields: columns.map(({ value: _, ...field }) => field),
+    *rows() {
+      for (const row of each()) yield columns.map(({ value }) => value(row));
+    },
+  };
+}
+
 const rowsAtOnce = 500;
 
 /** A table as CSV text in pieces. */
