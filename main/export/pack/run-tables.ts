@@ -1,6 +1,14 @@
 import { processingStepS, type Reading, type RunStudy } from '#shared-core';
 import { channelMeans, type MeanChannel, meanField, otherChannels } from './channel-means.ts';
-import { byColumns, type Column, type Table, type TableCell, type TableField } from './table.ts';
+import {
+  amount,
+  byColumns,
+  type Column,
+  type Table,
+  type TableCell,
+  type TableField,
+  words,
+} from './table.ts';
 
 const runId: TableField = {
   name: 'run_id',
@@ -54,14 +62,7 @@ export function processedTable(
           } as const,
         ]
       : []),
-    {
-      name: 'head_degC',
-      type: 'number',
-      unit: 'Cel',
-      description: 'Head temperature, calibrated, mean',
-      decimals: 3,
-      value: ({ headC }) => headC,
-    },
+    amount('head_degC', 'Cel', 'Head temperature, calibrated, mean', ({ headC }) => headC, 3),
     {
       name: 'head_readings',
       type: 'integer',
@@ -69,32 +70,24 @@ export function processedTable(
       description: 'Good readings in the mean',
       value: ({ readings }) => readings,
     },
-    {
-      name: 'air_pressure_kPa',
-      type: 'number',
-      unit: 'kPa',
-      description: 'Air pressure at the still',
-      decimals: 3,
-      value: ({ pressureKPa }) => pressureKPa,
-    },
-    {
-      name: 'above_azeotrope_K',
-      type: 'number',
-      unit: 'K',
-      description: 'Head temperature, as calibrated, above the local azeotrope',
-      decimals: 3,
-      value: ({ aboveAzeotropeK }) => aboveAzeotropeK,
-    },
+    amount(
+      'air_pressure_kPa',
+      'kPa',
+      'Air pressure at the still',
+      ({ pressureKPa }) => pressureKPa,
+      3,
+    ),
+    amount(
+      'above_azeotrope_K',
+      'K',
+      'Head temperature, as calibrated, above the local azeotrope',
+      ({ aboveAzeotropeK }) => aboveAzeotropeK,
+      3,
+    ),
     strength('abv', 'best value', 'value'),
     strength('abv_low', 'low end of the 95 % interval', 'low'),
     strength('abv_high', 'high end of the 95 % interval', 'high'),
-    {
-      name: 'stage',
-      type: 'string',
-      unit: null,
-      description: 'Stage as called by the monitor',
-      value: ({ stage }) => stage,
-    },
+    words('stage', 'Stage as called by the monitor', ({ stage }) => stage),
     ...channels.map(
       (channel, index): Column<Interval> => ({
         ...meanField(channel),
@@ -125,13 +118,7 @@ function strength(of: string, what: string, end: 'value' | 'low' | 'high'): Colu
 
 const readingColumns: readonly Column<Reading>[] = [
   { ...timeS, value: (reading) => reading.timeS },
-  {
-    name: 'channel',
-    type: 'string',
-    unit: null,
-    description: 'What was measured',
-    value: ({ channel }) => channel,
-  },
+  words('channel', 'What was measured', ({ channel }) => channel),
   {
     name: 'value',
     type: 'number',
@@ -139,20 +126,8 @@ const readingColumns: readonly Column<Reading>[] = [
     description: 'As recorded, uncorrected, in the unit beside it',
     value: ({ value }) => value,
   },
-  {
-    name: 'unit',
-    type: 'string',
-    unit: null,
-    description: 'Unit of the value',
-    value: ({ unit }) => unit,
-  },
-  {
-    name: 'quality',
-    type: 'string',
-    unit: null,
-    description: 'good, suspect or bad',
-    value: ({ quality }) => quality,
-  },
+  words('unit', 'Unit of the value', ({ unit }) => unit),
+  words('quality', 'good, suspect or bad', ({ quality }) => quality),
 ];
 
 function* readingsOf({ inputs, runId }: RunStudy) {
@@ -187,21 +162,9 @@ export function stagesTable(studies: readonly RunStudy[]): Table {
     ...byColumns(
       [
         { ...runId, value: (row) => row.runId },
-        {
-          name: 'stage',
-          type: 'string',
-          unit: null,
-          description: 'Stage',
-          value: ({ stage }) => stage,
-        },
-        {
-          name: 'from_s',
-          type: 'number',
-          unit: 's',
-          description: 'Beginning',
-          value: ({ fromS }) => fromS,
-        },
-        { name: 'to_s', type: 'number', unit: 's', description: 'End', value: ({ toS }) => toS },
+        words('stage', 'Stage', ({ stage }) => stage),
+        amount('from_s', 's', 'Beginning', ({ fromS }) => fromS),
+        amount('to_s', 's', 'End', ({ toS }) => toS),
         { ...because('Why it was called, in words'), value: (row) => row.because },
       ],
       function* () {
@@ -228,35 +191,15 @@ interface Call {
 export function callsTable(studies: readonly RunStudy[]): Table {
   const columns: readonly Column<Call>[] = [
     { ...runId, value: (row) => row.runId },
-    {
-      name: 'call',
-      type: 'string',
-      unit: null,
-      description: 'Alarm or event',
-      value: ({ call }) => call,
-    },
-    {
-      name: 'priority',
-      type: 'string',
-      unit: null,
-      description: 'Of an alarm: high or medium; empty for an event',
-      value: ({ priority }) => priority,
-    },
+    words('call', 'Alarm or event', ({ call }) => call),
+    words(
+      'priority',
+      'Of an alarm: high or medium; empty for an event',
+      ({ priority }) => priority,
+    ),
     { ...timeS, description: 'When it was raised', value: (row) => row.timeS },
-    {
-      name: 'acknowledged_s',
-      type: 'number',
-      unit: 's',
-      description: 'When somebody answered',
-      value: ({ acknowledgedS }) => acknowledgedS,
-    },
-    {
-      name: 'cleared_s',
-      type: 'number',
-      unit: 's',
-      description: 'When its condition ended',
-      value: ({ clearedS }) => clearedS,
-    },
+    amount('acknowledged_s', 's', 'When somebody answered', ({ acknowledgedS }) => acknowledgedS),
+    amount('cleared_s', 's', 'When its condition ended', ({ clearedS }) => clearedS),
     { ...because('Why, in words'), value: (row) => row.because },
   ];
   return {

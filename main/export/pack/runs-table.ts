@@ -1,11 +1,5 @@
 import { originOf, type RunStudy, runKind } from '#shared-core';
-import { byColumns, type Column, type Table } from './table.ts';
-
-const words = (
-  name: string,
-  description: string,
-  value: (study: RunStudy) => string,
-): Column<RunStudy> => ({ name, type: 'string', unit: null, description, value });
+import { byColumns, type Column, type Table, words } from './table.ts';
 
 const columns: readonly Column<RunStudy>[] = [
   words('run_id', 'Which run; the same in every table', ({ runId }) => runId),

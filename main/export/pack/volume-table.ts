@@ -1,5 +1,5 @@
 import type { ExpectedPoint, RunStudy } from '#shared-core';
-import { byColumns, type Column, type Table } from './table.ts';
+import { amount, byColumns, type Column, type Table, words } from './table.ts';
 
 type ByVolume = NonNullable<RunStudy['byVolume']>;
 
@@ -11,85 +11,70 @@ type AtVolume = ByVolume['course'][number] & {
   readonly column: Expected | null;
 };
 
-const amount = (
-  name: string,
-  unit: string,
-  description: string,
-  value: (at: AtVolume) => number | null | undefined,
-): Column<AtVolume> => ({
-  name,
-  type: 'number',
-  unit,
-  description,
-  decimals: 3,
-  value: (at) => value(at) ?? null,
-});
-
 const columns: readonly Column<AtVolume>[] = [
-  {
-    name: 'run_id',
-    type: 'string',
-    unit: null,
-    description: 'Which run',
-    value: ({ runId }) => runId,
-  },
-  {
-    name: 'volume_from',
-    type: 'string',
-    unit: null,
-    description:
-      'How the volume is known: table, receiver-volume, receiver-mass, booked or drip-rate',
-    value: ({ basis }) => basis,
-  },
-  amount('volume_mL', 'mL', 'All distillate so far', (at) => at.volumeMl),
-  amount('head_degC', 'Cel', 'Head temperature, calibrated', (at) => at.headC),
+  words('run_id', 'Which run', ({ runId }) => runId),
+  words(
+    'volume_from',
+    'How the volume is known: table, receiver-volume, receiver-mass, booked or drip-rate',
+    ({ basis }) => basis,
+  ),
+  amount('volume_mL', 'mL', 'All distillate so far', (at) => at.volumeMl, 3),
+  amount('head_degC', 'Cel', 'Head temperature, calibrated', (at) => at.headC, 3),
   amount(
     'head_vapour_abv',
     '%{vol}',
     'Strength of the vapour at 20 °C, best value',
     (at) => at.vapourAbv?.value,
+    3,
   ),
   amount(
     'head_vapour_abv_low',
     '%{vol}',
     'Low end of its 95 % interval',
     (at) => at.vapourAbv?.low,
+    3,
   ),
   amount(
     'head_vapour_abv_high',
     '%{vol}',
     'High end of its 95 % interval',
     (at) => at.vapourAbv?.high,
+    3,
   ),
   amount(
     'collected_abv',
     '%{vol}',
     'Mean strength of all distillate so far',
     (at) => at.collectedAbv?.value,
+    3,
   ),
   amount(
     'simple_degC',
     'Cel',
     'Head temperature of a simple still of this charge (Rayleigh)',
     (at) => at.simple?.headC,
+    3,
   ),
   amount(
     'simple_abv',
     '%{vol}',
     'Strength in a simple still of this charge (Rayleigh)',
     (at) => at.simple?.strengthAbv,
+    3,
   ),
   amount(
     'column_degC',
     'Cel',
     'Head temperature with the plates and the reflux entered',
     (at) => at.column?.headC,
+    3,
   ),
   amount(
     'column_abv',
     '%{vol}',
     'Strength with the plates and the reflux entered',
     (at) => at.column?.strengthAbv,
+    3,
   ),
 ];
 
