@@ -154,24 +154,31 @@ export function longReadingsTable(studies: readonly RunStudy[]): Table {
   };
 }
 
+interface StageOfRun {
+  readonly runId: string;
+  readonly stage: string;
+  readonly fromS: number;
+  readonly toS: number;
+  readonly because: string;
+}
+
+const stageColumns: readonly Column<StageOfRun>[] = [
+  { ...runId, value: (row) => row.runId },
+  words('stage', 'Stage', ({ stage }) => stage),
+  amount('from_s', 's', 'Beginning', ({ fromS }) => fromS),
+  amount('to_s', 's', 'End', ({ toS }) => toS),
+  { ...because('Why it was called, in words'), value: (row) => row.because },
+];
+
 /** Stages of all runs. */
 export function stagesTable(studies: readonly RunStudy[]): Table {
   return {
     name: 'stages',
     title: 'Stages',
-    ...byColumns(
-      [
-        { ...runId, value: (row) => row.runId },
-        words('stage', 'Stage', ({ stage }) => stage),
-        amount('from_s', 's', 'Beginning', ({ fromS }) => fromS),
-        amount('to_s', 's', 'End', ({ toS }) => toS),
-        { ...because('Why it was called, in words'), value: (row) => row.because },
-      ],
-      function* () {
-        for (const { runId, verdicts, endS } of studies) {
-          for (const span of verdicts.stages) yield { ...span, runId, toS: span.toS ?? endS };
-        }
-      },
+    ...byColumns(stageColumns, () =>
+      studies.flatMap(({ runId, verdicts, endS }) =>
+        verdicts.stages.map((span) => ({ ...span, runId, toS: span.toS ?? endS })),
+      ),
     ),
   };
 }
