@@ -1,3 +1,4 @@
+/** What the shells use of the services; each folder says what lives there. */
 export * from './clock/index.ts';
 export * from './export/index.ts';
 export * from './ferments/index.ts';

@@ -24,7 +24,8 @@ export interface FolderLock {
 /**
  * Takes the folder, or answers null when another running instance has it. The file names the owner; that the owner lives is shown
  * by a sign that the operating system takes away with the process. A lock left behind is passed on from its dead owner to one
- * successor: whoever raises that owner's second sign first, and finds the file unchanged after that.
+ * successor: whoever raises that owner's second sign first, and finds the file unchanged after that. By hand, since a lock that goes
+ * by a file's age alone is lost when the computer sleeps, and two programs then record into one folder.
  */
 export async function lockFolder(folder: string, scheduler: Scheduler): Promise<FolderLock | null> {
   const file = path.join(folder, lockFile);

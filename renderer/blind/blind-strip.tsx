@@ -1,4 +1,4 @@
-import { type PointerEvent, useMemo } from 'react';
+import { useMemo } from 'react';
 import {
   indexAtTime,
   niceTicks,
@@ -7,7 +7,7 @@ import {
   type Series,
   say,
 } from '#shared-core';
-import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
+import { type Axis, PlotPaper, type PlotScale, PressArea, timeAxis } from '../figures/index.ts';
 import { clockWords, inMidSentence, signs, useWords } from '../words/index.ts';
 import { type Guess, groupLetters, guessKinds, guessNames } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
@@ -176,25 +176,14 @@ interface ReachProps {
 
 /** Press or drag on the uncovered trace to set the flag; the slider does the same by keyboard. */
 function Reach({ scale, shownToS, onGuess }: ReachProps) {
-  const width = scale.xOf(shownToS) - scale.left;
-  if (width < 1) return null;
-  const place = ({ currentTarget, clientX, buttons }: PointerEvent<SVGRectElement>) => {
-    if (buttons === 0) return;
-    const offset = clientX - currentTarget.getBoundingClientRect().left;
-    onGuess(Math.min(shownToS, Math.round(scale.xAt(scale.left + offset))));
-  };
+  const right = scale.xOf(shownToS);
+  if (right - scale.left < 1) return null;
   return (
-    <rect
-      x={scale.left}
-      y={scale.top}
-      width={width}
-      height={scale.bottom - scale.top}
-      className="cursor-reach"
-      onPointerDown={(event) => {
-        event.currentTarget.setPointerCapture(event.pointerId);
-        place(event);
-      }}
-      onPointerMove={place}
+    <PressArea
+      edges={{ ...scale, right }}
+      onPress={(fromLeftPx) =>
+        onGuess(Math.min(shownToS, Math.round(scale.xAt(scale.left + fromLeftPx))))
+      }
     />
   );
 }

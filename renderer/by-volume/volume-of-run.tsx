@@ -10,9 +10,9 @@ import {
   temperatureByVolumeFigure,
 } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
+import { DrawnFigure } from '../figures/index.ts';
 import type { Film } from '../replay/index.ts';
 import { counted, numberFrom, useWords } from '../words/index.ts';
-import { DrawnFigure } from './drawn-figure.tsx';
 import { VolumeTable } from './volume-table.tsx';
 
 interface VolumeOfRunProps {

@@ -1,10 +1,14 @@
-import { type CalibrationProblem, type Result, say } from '#shared-core';
+import {
+  type CalibrationProblem,
+  correctionAtPlateauK,
+  type ProbeCorrection,
+  type Result,
+  say,
+} from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences, usePrepare } from '../parts/index.ts';
-import type { ProbeCorrection } from '../stores/index.ts';
 import { useWords } from '../words/index.ts';
 import { calibrationProblemWords } from './calibration-words.ts';
-import { correctionAtPlateauK } from './correction-from.ts';
 
 interface CalibrationResultProps {
   readonly correction: Result<ProbeCorrection, CalibrationProblem> | null;

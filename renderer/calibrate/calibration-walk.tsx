@@ -1,12 +1,19 @@
 import { useEffect, useReducer } from 'react';
-import { cautionsAt, cautionWords, say, settledReading, steamPoint, told } from '#shared-core';
+import {
+  cautionsAt,
+  cautionWords,
+  correctionFrom,
+  say,
+  settledReading,
+  steamPoint,
+  told,
+} from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { Say, useWords } from '../words/index.ts';
 import { CalibrationResult } from './calibration-result.tsx';
 import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';
-import { correctionFrom } from './correction-from.ts';
 
 const steamCautions = cautionsAt('calibrate')
   .map((caution) => told(cautionWords(caution)))

@@ -11,7 +11,7 @@ import {
   usualWarmthBand,
   type WarmthReport,
 } from '#shared-core';
-import { DrawnFigure } from '../by-volume/index.ts';
+import { DrawnFigure } from '../figures/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';

@@ -7,11 +7,12 @@ export function timeAxis(
   toS: number,
   name: string,
   words: (timeS: number) => string,
+  mostTicks = 8,
 ): Axis {
   return {
     low: fromS,
     high: toS,
-    ticks: timeTicks(fromS, toS, 8),
+    ticks: timeTicks(fromS, toS, mostTicks),
     name,
     tickWords: (timeS) => (timeS < 0 ? `−${words(-timeS)}` : words(timeS)),
   };

@@ -28,7 +28,6 @@ export {
   withTrial,
 } from './prepare-draft.ts';
 export { createPrepareStore, type PrepareState, type PrepareStore } from './prepare-store.ts';
-export type { ProbeCorrection } from './probe-correction.ts';
 export type { LinkGap, RunIdentity, RunView } from './run-view.ts';
 export { runViewAfter } from './run-view-reducer.ts';
 export { createRunViewStore, type RunViewStore } from './run-view-store.ts';

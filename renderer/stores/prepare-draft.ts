@@ -1,13 +1,13 @@
 import {
   type FermentOrigin,
   type LessonScript,
+  type ProbeCorrection,
   type RunSettings,
   type SafetyConfirm,
   type SetUp,
   say,
   type Trial,
 } from '#shared-core';
-import type { ProbeCorrection } from './probe-correction.ts';
 
 export type PressureFrom = SetUp['pressureFrom'];
 export type PressureUnit = SetUp['pressureUnit'];

@@ -1,10 +1,9 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { pointAt, reduceToWidth, say } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
-import { useBoxSize } from '../figures/index.ts';
+import { keepOutOfTabOrder, useBoxSize } from '../figures/index.ts';
 import { benchMarks, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
-import { keepOutOfTabOrder } from './keep-out-of-tab-order.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
 import { StripTextContext, stripMeasures } from './strip-text.ts';

@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import { CartesianGrid, ComposedChart, XAxis, YAxis } from 'recharts';
-import { niceTicks, timeTicks } from '#shared-core';
+import { niceTicks } from '#shared-core';
+import { PlotAxes, timeAxis } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { MovingLayers } from './moving-layers.tsx';
 import { PlateauLayer } from './plateau-layer.tsx';
@@ -18,48 +18,38 @@ interface StripFrameProps {
   readonly limitC: number | null;
 }
 
-/** No rows of data: the frame gives the axes and their scales, the layers draw by them. */
-const noRows: never[] = [];
-
 /** Axes, grid and plateau band. What moves is drawn by {@link MovingLayers} in its coordinates. */
 export const StripFrame = memo(function StripFrame(props: StripFrameProps) {
   const { width, height, fromS, toS, lowC, highC, azeotropeC, limitC } = props;
   const words = useWords();
   const { textPx, axisWidthPx, axisHeightPx, footPx } = useStripMeasures();
   const decimals = highC - lowC < 5 ? 1 : 0;
+  const mostAcross = 1 + Math.max(3, Math.floor(width / (textPx * 7.3)));
+  const mostUp = 1 + Math.max(3, Math.floor(height / (textPx * 4)));
   return (
-    <ComposedChart
-      width={width}
-      height={height}
-      data={noRows}
-      margin={{ top: textPx * 1.6, right: textPx * 1.8, bottom: 4, left: 0 }}
-      accessibilityLayer={false}
-      aria-hidden="true"
+    <PlotAxes
+      {...{ width, height, textPx, footPx }}
+      x={timeAxis(fromS, toS, '', words.axisTime, mostAcross)}
+      y={{
+        low: lowC,
+        high: highC,
+        ticks: niceTicks(lowC, highC, mostUp).values,
+        name: '',
+        tickWords: (value) => words.quantity(value, decimals, '°C'),
+      }}
+      room={{
+        left: axisWidthPx,
+        right: textPx * 1.8,
+        top: textPx * 1.6,
+        bottom: axisHeightPx + 4,
+      }}
+      hasUprightGrid={false}
+      description={null}
     >
-      <CartesianGrid vertical={false} className="strip-grid" />
       {azeotropeC !== null && limitC !== null && (
         <PlateauLayer azeotropeC={azeotropeC} limitC={limitC} />
       )}
-      <XAxis
-        dataKey="timeS"
-        type="number"
-        domain={[fromS, toS]}
-        allowDataOverflow
-        ticks={timeTicks(fromS, toS, 1 + Math.max(3, Math.floor(width / (textPx * 7.3))))}
-        tickFormatter={words.axisTime}
-        height={axisHeightPx}
-        tickMargin={6}
-      />
-      <YAxis
-        type="number"
-        domain={[lowC, highC]}
-        allowDataOverflow
-        ticks={niceTicks(lowC, highC, 1 + Math.max(3, Math.floor(height / (textPx * 4)))).values}
-        tickFormatter={(value: number) => words.quantity(value, decimals, '°C')}
-        width={axisWidthPx}
-        padding={{ bottom: footPx }}
-      />
       <MovingLayers />
-    </ComposedChart>
+    </PlotAxes>
   );
 });

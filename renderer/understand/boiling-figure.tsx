@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { StillMoment } from '#shared-core';
 import {
   azeotrope,
   type BoilingDiagramPoint,
@@ -12,7 +13,6 @@ import { type Axis, FigureFrame, NumbersTable, PlotPaper, percentAxis } from '..
 import { useWords } from '../words/index.ts';
 import { boilingSentence, potBasisWords } from './boiling-words.ts';
 import { IntervalCross } from './interval-cross.tsx';
-import type { StillMoment } from './still-moment.ts';
 
 const strengthTicks = [20, 50, 80, 90, 96];
 

@@ -1,6 +1,11 @@
-import { azeotrope, bubblePoint, say, strengthFromMoleFraction } from '#shared-core';
+import {
+  azeotrope,
+  bubblePoint,
+  type StillMoment,
+  say,
+  strengthFromMoleFraction,
+} from '#shared-core';
 import type { useWords } from '../words/index.ts';
-import type { StillMoment } from './still-moment.ts';
 
 type Words = ReturnType<typeof useWords>;
 

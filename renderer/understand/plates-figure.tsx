@@ -1,18 +1,23 @@
 import { useMemo, useState } from 'react';
 import {
-  type EquilibriumCurve,
   type Estimate,
   equilibriumCurve,
-  type PlateDiagram,
   plateDiagram,
+  plateLines,
+  type StillMoment,
   say,
 } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import type { PlotScale } from '../figures/index.ts';
-import { FigureFrame, NumbersTable, PlotPaper, percentAxis } from '../figures/index.ts';
+import {
+  DrawnShapes,
+  FigureFrame,
+  NumbersTable,
+  PlotPaper,
+  percentAxis,
+} from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
 import { platesSentence, stageWords } from './plates-words.ts';
-import type { StillMoment } from './still-moment.ts';
 
 const triedRatios = { '1': 1, '3': 3, '10': 10, total: Number.POSITIVE_INFINITY } as const;
 type Tried = keyof typeof triedRatios;
@@ -60,8 +65,23 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
         >
           {(scale) => (
             <>
-              <EquilibriumLines equilibrium={equilibrium} scale={scale} />
-              {diagram && <Steps diagram={diagram} moment={moment} scale={scale} />}
+              {diagram && <Ends moment={moment} scale={scale} />}
+              <DrawnShapes
+                shapes={plateLines(
+                  (x, y) => [scale.xOf(x), scale.yOf(y)],
+                  equilibrium,
+                  diagram,
+                  looks,
+                )}
+              />
+              <text
+                x={scale.xOf(0.32)}
+                y={scale.yOf(equilibrium(0.32)) - 0.8 * scale.textPx}
+                textAnchor="middle"
+                className="plot-name"
+              >
+                equilibrium
+              </text>
             </>
           )}
         </PlotPaper>
@@ -120,57 +140,32 @@ function missingSentence({ vapour, pot }: StillMoment): string {
   return say('The vapour at the head is no richer than the pot: there is nothing to step off.');
 }
 
-interface EquilibriumLinesProps {
-  readonly equilibrium: EquilibriumCurve;
-  readonly scale: PlotScale;
-}
+/** The theme's colours; the width of lines is what the window's other curves have. */
+const line = (colour: string) => ({ colour, widthPt: 2.5 });
+const looks = {
+  diagonal: { colour: 'var(--rule-strong)', widthPt: 1.5 },
+  equilibrium: line('var(--trace)'),
+  operating: { ...line('var(--fan)'), dash: [10, 4, 2, 4] },
+  steps: line('var(--trace-second)'),
+};
 
-function EquilibriumLines({ equilibrium, scale }: EquilibriumLinesProps) {
-  const curve = Array.from({ length: 121 }, (_, index) => {
-    const x = (index / 120) ** 2;
-    return [x, equilibrium(x)] as const;
-  });
-  return (
-    <g>
-      <path
-        d={scale.line([
-          [0, 0],
-          [1, 1],
-        ])}
-        className="curve"
-        data-dashes="diagonal"
-      />
-      <path d={scale.line(curve)} className="curve" />
-      <text
-        x={scale.xOf(0.32)}
-        y={scale.yOf(equilibrium(0.32)) - 0.8 * scale.textPx}
-        textAnchor="middle"
-        className="plot-name"
-      >
-        {say('equilibrium')}
-      </text>
-    </g>
-  );
-}
-
-interface StepsProps {
-  readonly diagram: PlateDiagram;
+interface EndsProps {
   readonly moment: StillMoment;
   readonly scale: PlotScale;
 }
 
-function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
-  const { xOf, yOf, top, bottom, textPx } = scale;
-  const [low, high] = diagram.operatingLine;
+/** Where pot and head may lie. */
+function Ends({ moment: { pot, vapour }, scale }: EndsProps) {
+  const { xOf, top, bottom, textPx } = scale;
   const ends = [
-    { name: say('pot'), interval: pot?.ethanolMoleFraction },
-    { name: say('head'), interval: vapour?.ethanolMoleFraction },
+    { place: 'pot', name: say('pot'), interval: pot?.ethanolMoleFraction },
+    { place: 'head', name: say('head'), interval: vapour?.ethanolMoleFraction },
   ];
   return (
     <g>
-      {ends.map(({ name, interval }) =>
+      {ends.map(({ place, name, interval }) =>
         interval ? (
-          <g key={name}>
+          <g key={place}>
             <rect
               x={xOf(interval.low)}
               y={top}
@@ -181,8 +176,8 @@ function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
             <text
               x={xOf(interval.value)}
               y={bottom - 0.53 * textPx}
-              textAnchor={name === 'pot' ? 'start' : 'end'}
-              dx={(name === 'pot' ? 0.53 : -0.53) * textPx}
+              textAnchor={place === 'pot' ? 'start' : 'end'}
+              dx={(place === 'pot' ? 0.53 : -0.53) * textPx}
               className="plot-name"
             >
               {name}
@@ -190,15 +185,6 @@ function Steps({ diagram, moment: { pot, vapour }, scale }: StepsProps) {
           </g>
         ) : null,
       )}
-      <path
-        d={`M${xOf(low.x)} ${yOf(low.y)}L${xOf(high.x)} ${yOf(high.y)}`}
-        className="curve"
-        data-dashes="operating"
-      />
-      <path
-        d={scale.line(diagram.staircase.map(({ x, y }) => [x, y] as const))}
-        className="staircase"
-      />
     </g>
   );
 }

@@ -1,7 +1,6 @@
-import { type RunSettings, say } from '#shared-core';
+import { type RunSettings, type StillMoment, say } from '#shared-core';
 import { FigureFrame, NumbersTable, StrengthAgainstShare } from '../figures/index.ts';
 import { useWords } from '../words/index.ts';
-import type { StillMoment } from './still-moment.ts';
 
 interface RecoveryFigureProps {
   readonly moment: StillMoment;

@@ -1,11 +1,10 @@
 import { useMemo } from 'react';
-import { say } from '#shared-core';
+import { say, stillMomentAt } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import { BoilingFigure } from './boiling-figure.tsx';
 import { CursorSlider } from './cursor-slider.tsx';
 import { PlatesFigure } from './plates-figure.tsx';
 import { RecoveryFigure } from './recovery-figure.tsx';
-import { stillMomentAt } from './still-moment.ts';
 import type { Understanding } from './use-understanding.ts';
 
 interface UnderstandPanelProps {

@@ -25,10 +25,7 @@ export {
   type ProbeFinding,
   type ProbeSource,
   type ProbeStatus,
-  portInfoSchema,
-  probeFindingSchema,
   probeSourceSchema,
-  probeStatusSchema,
 } from './probe-schemas.ts';
 export type { ProblemReport, WindowFacts } from './problem-report.ts';
 export { promptAsideForS } from './prompt-aside.ts';

@@ -40,7 +40,10 @@ export type LayoutProblem =
   | { readonly kind: 'no-time-column'; readonly titles: readonly string[] }
   | { readonly kind: 'no-head-column'; readonly titles: readonly string[] };
 
-/** Finds the columns from the first rows of a file. */
+/**
+ * Finds the columns from the first rows of a file. By hand: a reader of CSV finds rows and types, but not which of five columns is
+ * the still head's, and this layer imports no package but the schemas'.
+ */
 export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutProblem> {
   if (rows.length === 0) return fail({ kind: 'empty' });
   const found = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));

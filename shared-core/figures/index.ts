@@ -8,6 +8,7 @@ export { fermentFigure } from './ferment-figure.ts';
 export { niceTicks, timeTicks } from './nice-ticks.ts';
 export { overlayFigure } from './overlay-figure.ts';
 export { plateFigure } from './plate-figure.ts';
+export { plateLines } from './plate-lines.ts';
 export { plateauFigure } from './plateau-figure.ts';
 export { strengthFigure } from './strength-figure.ts';
 export { temperatureFigure } from './temperature-figure.ts';

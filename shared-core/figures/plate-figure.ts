@@ -1,9 +1,18 @@
 import { equilibriumCurve } from '../column/index.ts';
 import type { RunPlates } from '../study/index.ts';
+import { mutedColours } from './colours.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
+import { type PlateLooks, plateLines } from './plate-lines.ts';
 import { frame, label, line, type PlotArea, place } from './plot-area.ts';
 
 const ticks = [0, 0.2, 0.4, 0.6, 0.8, 1].map((at) => ({ at, words: at.toFixed(1) }));
+
+/** At total reflux the operating line is the diagonal. */
+const inkOfLines: PlateLooks = {
+  diagonal: { colour: softInk, widthPt: 0.8 },
+  equilibrium: { colour: ink, widthPt: 1.3 },
+  steps: { colour: mutedColours.indigo, widthPt: 1.1 },
+};
 
 /** The diagram of McCabe and Thiele at total reflux; without `steps` it is a sheet to draw them on. */
 export function plateFigure(
@@ -19,15 +28,11 @@ export function plateFigure(
     y: { low: 0, high: 1, title: 'Ethanol in the vapour / (mol/mol)', ticks },
   };
   const at = (x: number, y: number) => place(area, x, y);
-  const equilibrium = equilibriumCurve(pressureKPa);
-  const curve = Array.from({ length: 201 }, (_, index) =>
-    at((index / 200) ** 2, equilibrium((index / 200) ** 2)),
-  );
+  const diagram = withSteps ? plates.diagram : null;
   const grid = Array.from({ length: 19 }, (_, index) => (index + 1) / 20).flatMap((value) => [
     line([at(value, 0), at(value, 1)], '#e9e7df', 0.4),
     line([at(0, value), at(1, value)], '#e9e7df', 0.4),
   ]);
-  const staircase = plates.diagram?.staircase ?? [];
   const pot = potMoleFraction.value;
   const top = distillateMoleFraction.value;
   return {
@@ -41,36 +46,26 @@ export function plateFigure(
     shapes: [
       ...grid,
       ...frame(area),
-      line([at(0, 0), at(1, 1)], softInk, 0.8),
-      line(curve, ink, 1.3),
-      line([at(pot, 0), at(pot, pot)], '#882255', 0.9, [3, 2]),
+      ...plateLines(at, equilibriumCurve(pressureKPa), diagram, inkOfLines),
+      line([at(pot, 0), at(pot, pot)], mutedColours.wine, 0.9, [3, 2]),
       // Right of the diagonal, whose foot would run through the words.
       label(
         [Math.max(at(pot, 0)[0] + 4, area.left + 18), area.bottom - 5],
         `pot ${pot.toFixed(3)}`,
         'start',
-        '#882255',
+        mutedColours.wine,
       ),
-      line([at(top, 0), at(top, top)], '#882255', 0.9, [3, 2]),
+      line([at(top, 0), at(top, top)], mutedColours.wine, 0.9, [3, 2]),
       label(
         [at(top, 0)[0] - 4, area.bottom - 16],
         `distillate ${top.toFixed(3)}`,
         'end',
-        '#882255',
+        mutedColours.wine,
       ),
-      ...(withSteps && staircase.length > 1
-        ? [
-            line(
-              staircase.map(({ x, y }) => at(x, y)),
-              '#332288',
-              1.1,
-            ),
-            ...stepNumbers(
-              staircase.map(({ x, y }) => at(x, y)),
-              area.left,
-            ),
-          ]
-        : []),
+      ...stepNumbers(
+        (diagram?.staircase ?? []).map(({ x, y }) => at(x, y)),
+        area.left,
+      ),
     ],
   };
 }
@@ -91,8 +86,8 @@ function stepNumbers(corners: readonly Point[], axisX: number): readonly Shape[]
       const isAtAxis = x < axisX + numberRoomPt;
       return [
         isAtAxis
-          ? label([x + 3, y + 9], String(index + 1), 'start', '#332288')
-          : label([x - 3, y - 4], String(index + 1), 'end', '#332288'),
+          ? label([x + 3, y + 9], String(index + 1), 'start', mutedColours.indigo)
+          : label([x - 3, y - 4], String(index + 1), 'end', mutedColours.indigo),
       ];
     });
 }

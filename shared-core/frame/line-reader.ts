@@ -1,4 +1,4 @@
-import { fail, type Result } from '../result/index.ts';
+import { assertNever, fail, type Result } from '../result/index.ts';
 import { meaningOf } from './meaning-of.ts';
 import { compilePattern, matchPattern } from './own-pattern.ts';
 import { parseJsonLine } from './parse-json-line.ts';
@@ -58,17 +58,26 @@ function sevenBits(line: string): string {
 type ParseLine = (line: string) => Result<readonly RawValue[], LineRejection>;
 
 function parserFor({ language, pattern, decimalComma }: LineReaderOptions): ParseLine {
-  if (language === 'json-lines') return parseJsonLine;
-  if (language === 'own-pattern') {
-    const compiled = compilePattern(pattern ?? '');
-    return (line) =>
-      compiled.ok
-        ? matchPattern(compiled.value, line, decimalComma)
-        : fail({ kind: 'not-understood', text: line });
+  switch (language) {
+    case 'json-lines':
+      return parseJsonLine;
+    case 'own-pattern': {
+      const compiled = compilePattern(pattern ?? '');
+      return (line) =>
+        compiled.ok
+          ? matchPattern(compiled.value, line, decimalComma)
+          : fail({ kind: 'not-understood', text: line });
+    }
+    case 'auto':
+      return (line) =>
+        /^\s*[{[]/.test(line) ? parseJsonLine(line) : parsePlainText(line, { decimalComma });
+    case 'plain-text':
+    case 'balance':
+    // What these two answer is read by their own talks.
+    case 'scpi':
+    case 'modbus-rtu':
+      return (line) => parsePlainText(line, { decimalComma });
+    default:
+      return assertNever(language);
   }
-  if (language === 'auto') {
-    return (line) =>
-      /^\s*[{[]/.test(line) ? parseJsonLine(line) : parsePlainText(line, { decimalComma });
-  }
-  return (line) => parsePlainText(line, { decimalComma });
 }

@@ -1,16 +1,11 @@
 /** Calibration, tolerance, lag and the physics of sensors. */
-export {
-  type CalibrationPoint,
-  type CalibrationProblem,
-  calibrateAtOnePoint,
-  calibrateAtTwoPoints,
-  calibrationLimits,
-} from './calibrate.ts';
-export { applyCalibration, type Calibration } from './calibration.ts';
+export { type CalibrationProblem, calibrationLimits } from './calibrate.ts';
+
+export { correctionAtPlateauK, correctionFrom, type ProbeCorrection } from './correction-from.ts';
 export { lagTimeConstantS } from './lag.ts';
 export { platinumTemperatureC } from './platinum.ts';
 export { probeBudget } from './probe-budget.ts';
-export { icePoint, type ReferencePoint, steamPoint } from './reference-point.ts';
+export { steamPoint } from './reference-point.ts';
 export type { TimedTemperature } from './regression-line.ts';
 export {
   type SensorKind,

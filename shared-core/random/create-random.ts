@@ -2,7 +2,10 @@ import { fnv1a64 } from './fnv1a-64.ts';
 import { splitMix64 } from './split-mix-64.ts';
 import { xoshiro128 } from './xoshiro-128.ts';
 
-/** A repeatable source of random numbers. The same seed gives the same numbers, for ever. */
+/**
+ * A repeatable source of random numbers. The same seed gives the same numbers, for ever: by hand, since the language's own source
+ * takes no seed, and a package's next version may give others.
+ */
 export interface Random {
   /** Uniform in [0, 1), 53 bits. */
   uniform(): number;

@@ -69,7 +69,7 @@ test('a ferment is planned, its week written down, judged, charged into the stil
   await log.getByText('By its log, yes').waitFor();
   const said = log.getByRole('status', { name: 'What the log says' });
   expect(await said.textContent()).toContain('Finished. It has been steady');
-  expect(await log.getByRole('img').getAttribute('alt')).toContain('Gravity: 8 readings');
+  expect(await log.getByRole('img').getAttribute('aria-label')).toContain('Gravity: 8 readings');
   await lookAt(page, 'log');
 
   await log.getByRole('button', { name: 'Charge the still with it' }).click();

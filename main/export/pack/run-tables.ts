@@ -1,6 +1,14 @@
-import { processingStepS, type RunStudy } from '#shared-core';
+import { processingStepS, type Reading, type RunStudy } from '#shared-core';
 import { channelMeans, type MeanChannel, meanField, otherChannels } from './channel-means.ts';
-import type { Table, TableCell, TableField } from './table.ts';
+import {
+  amount,
+  byColumns,
+  type Column,
+  type Table,
+  type TableCell,
+  type TableField,
+  words,
+} from './table.ts';
 
 const runId: TableField = {
   name: 'run_id',
@@ -24,6 +32,9 @@ const because = (description: string): TableField => ({
   isSentence: true,
 });
 
+/** An interval averaged over, and the means of the channels beside the head in it. */
+type Interval = RunStudy['rows'][number] & { readonly others: readonly TableCell[] };
+
 /** One row for each interval averaged over: what the tool makes of the readings, and every other channel beside it. */
 export function processedTable(
   study: RunStudy,
@@ -33,101 +44,94 @@ export function processedTable(
   const stepS = processingStepS(study.endS);
   const startMs = Date.parse(study.startedAtIso);
   const hasDate = Number.isFinite(startMs) && !study.rehearsal;
-  const strength = (of: string, what: string): TableField => ({
+  const columns: readonly Column<Interval>[] = [
+    {
+      ...timeS,
+      description: `Middle of the ${stepS} s averaged over`,
+      decimals: 3,
+      value: (row) => row.timeS,
+    },
+    ...(hasDate
+      ? [
+          {
+            name: 'time_utc',
+            type: 'datetime',
+            unit: null,
+            description: 'The same by the clock, UTC',
+            value: (row: Interval) => startMs + 1000 * row.timeS,
+          } as const,
+        ]
+      : []),
+    amount('head_degC', 'Cel', 'Head temperature, calibrated, mean', ({ headC }) => headC, 3),
+    {
+      name: 'head_readings',
+      type: 'integer',
+      unit: null,
+      description: 'Good readings in the mean',
+      value: ({ readings }) => readings,
+    },
+    amount(
+      'air_pressure_kPa',
+      'kPa',
+      'Air pressure at the still',
+      ({ pressureKPa }) => pressureKPa,
+      3,
+    ),
+    amount(
+      'above_azeotrope_K',
+      'K',
+      'Head temperature, as calibrated, above the local azeotrope',
+      ({ aboveAzeotropeK }) => aboveAzeotropeK,
+      3,
+    ),
+    strength('abv', 'best value', 'value'),
+    strength('abv_low', 'low end of the 95 % interval', 'low'),
+    strength('abv_high', 'high end of the 95 % interval', 'high'),
+    words('stage', 'Stage as called by the monitor', ({ stage }) => stage),
+    ...channels.map(
+      (channel, index): Column<Interval> => ({
+        ...meanField(channel),
+        value: ({ others }) => others[index] ?? null,
+      }),
+    ),
+  ];
+  return {
+    name,
+    title: `${study.name}: processed`,
+    ...byColumns(columns, function* () {
+      const means = channelMeans(study.inputs, channels, stepS);
+      for (const row of study.rows) yield { ...row, others: means(row.timeS) };
+    }),
+  };
+}
+
+function strength(of: string, what: string, end: 'value' | 'low' | 'high'): Column<Interval> {
+  return {
     name: `head_vapour_${of}`,
     type: 'number',
     unit: '%{vol}',
     description: `Strength of the head vapour at 20 °C by the temperature as calibrated, without what the monitor learned of the probe during the run, ${what}; empty while no vapour bathes the bulb`,
     decimals: 2,
-  });
-  return {
-    name,
-    title: `${study.name}: processed`,
-    fields: [
-      { ...timeS, description: `Middle of the ${stepS} s averaged over`, decimals: 3 },
-      ...(hasDate
-        ? [
-            {
-              name: 'time_utc',
-              type: 'datetime',
-              unit: null,
-              description: 'The same by the clock, UTC',
-            } as const,
-          ]
-        : []),
-      {
-        name: 'head_degC',
-        type: 'number',
-        unit: 'Cel',
-        description: 'Head temperature, calibrated, mean',
-        decimals: 3,
-      },
-      {
-        name: 'head_readings',
-        type: 'integer',
-        unit: null,
-        description: 'Good readings in the mean',
-      },
-      {
-        name: 'air_pressure_kPa',
-        type: 'number',
-        unit: 'kPa',
-        description: 'Air pressure at the still',
-        decimals: 3,
-      },
-      {
-        name: 'above_azeotrope_K',
-        type: 'number',
-        unit: 'K',
-        description: 'Head temperature, as calibrated, above the local azeotrope',
-        decimals: 3,
-      },
-      strength('abv', 'best value'),
-      strength('abv_low', 'low end of the 95 % interval'),
-      strength('abv_high', 'high end of the 95 % interval'),
-      { name: 'stage', type: 'string', unit: null, description: 'Stage as called by the monitor' },
-      ...channels.map(meanField),
-    ],
-    *rows() {
-      const means = channelMeans(study.inputs, channels, stepS);
-      for (const row of study.rows) {
-        const { vapourAbv } = row;
-        yield [
-          row.timeS,
-          ...(hasDate ? [startMs + 1000 * row.timeS] : []),
-          row.headC,
-          row.readings,
-          row.pressureKPa,
-          row.aboveAzeotropeK,
-          vapourAbv?.value ?? null,
-          vapourAbv?.low ?? null,
-          vapourAbv?.high ?? null,
-          row.stage,
-          ...means(row.timeS),
-        ];
-      }
-    },
+    value: ({ vapourAbv }) => vapourAbv?.[end] ?? null,
   };
 }
 
-const readingFields: readonly TableField[] = [
-  timeS,
-  { name: 'channel', type: 'string', unit: null, description: 'What was measured' },
+const readingColumns: readonly Column<Reading>[] = [
+  { ...timeS, value: (reading) => reading.timeS },
+  words('channel', 'What was measured', ({ channel }) => channel),
   {
     name: 'value',
     type: 'number',
     unit: null,
     description: 'As recorded, uncorrected, in the unit beside it',
+    value: ({ value }) => value,
   },
-  { name: 'unit', type: 'string', unit: null, description: 'Unit of the value' },
-  { name: 'quality', type: 'string', unit: null, description: 'good, suspect or bad' },
+  words('unit', 'Unit of the value', ({ unit }) => unit),
+  words('quality', 'good, suspect or bad', ({ quality }) => quality),
 ];
 
-function* readingRows({ inputs }: RunStudy): Generator<readonly TableCell[]> {
-  for (const input of inputs) {
-    if (input.kind !== 'reading') continue;
-    yield [input.timeS, input.channel, input.value, input.unit, input.quality];
-  }
+function* readingsOf({ inputs, runId }: RunStudy) {
+  for (const input of inputs) if (input.kind === 'reading') yield { ...input, runId };
 }
 
 /** Every reading of a run as it was recorded, one a row; for the workbook. */
@@ -135,8 +139,7 @@ export function readingsTable(study: RunStudy, name: string): Table {
   return {
     name,
     title: `${study.name}: readings as recorded`,
-    fields: readingFields,
-    rows: () => readingRows(study),
+    ...byColumns(readingColumns, () => readingsOf(study)),
   };
 }
 
@@ -145,82 +148,89 @@ export function longReadingsTable(studies: readonly RunStudy[]): Table {
   return {
     name: 'readings',
     title: 'Readings of all runs and channels',
-    fields: [runId, ...readingFields],
-    *rows() {
-      for (const study of studies) {
-        for (const cells of readingRows(study)) yield [study.runId, ...cells];
-      }
-    },
+    ...byColumns([{ ...runId, value: (row) => row.runId }, ...readingColumns], function* () {
+      for (const study of studies) yield* readingsOf(study);
+    }),
   };
 }
+
+interface StageOfRun {
+  readonly runId: string;
+  readonly stage: string;
+  readonly fromS: number;
+  readonly toS: number;
+  readonly because: string;
+}
+
+const stageColumns: readonly Column<StageOfRun>[] = [
+  { ...runId, value: (row) => row.runId },
+  words('stage', 'Stage', ({ stage }) => stage),
+  amount('from_s', 's', 'Beginning', ({ fromS }) => fromS),
+  amount('to_s', 's', 'End', ({ toS }) => toS),
+  { ...because('Why it was called, in words'), value: (row) => row.because },
+];
 
 /** Stages of all runs. */
 export function stagesTable(studies: readonly RunStudy[]): Table {
   return {
     name: 'stages',
     title: 'Stages',
-    fields: [
-      runId,
-      { name: 'stage', type: 'string', unit: null, description: 'Stage' },
-      { name: 'from_s', type: 'number', unit: 's', description: 'Beginning' },
-      { name: 'to_s', type: 'number', unit: 's', description: 'End' },
-      because('Why it was called, in words'),
-    ],
-    *rows() {
-      for (const { runId: id, verdicts, endS } of studies) {
-        for (const { stage, fromS, toS, because } of verdicts.stages) {
-          yield [id, stage, fromS, toS ?? endS, because];
-        }
-      }
-    },
+    ...byColumns(stageColumns, () =>
+      studies.flatMap(({ runId, verdicts, endS }) =>
+        verdicts.stages.map((span) => ({ ...span, runId, toS: span.toS ?? endS })),
+      ),
+    ),
   };
+}
+
+/** An alarm or an event, as one row. */
+interface Call {
+  readonly runId: string;
+  readonly call: string;
+  readonly priority: string | null;
+  readonly timeS: number;
+  readonly acknowledgedS: number | null;
+  readonly clearedS: number | null;
+  readonly because: string;
 }
 
 /** Alarms and events of all runs. */
 export function callsTable(studies: readonly RunStudy[]): Table {
+  const columns: readonly Column<Call>[] = [
+    { ...runId, value: (row) => row.runId },
+    words('call', 'Alarm or event', ({ call }) => call),
+    words(
+      'priority',
+      'Of an alarm: high or medium; empty for an event',
+      ({ priority }) => priority,
+    ),
+    { ...timeS, description: 'When it was raised', value: (row) => row.timeS },
+    amount('acknowledged_s', 's', 'When somebody answered', ({ acknowledgedS }) => acknowledgedS),
+    amount('cleared_s', 's', 'When its condition ended', ({ clearedS }) => clearedS),
+    { ...because('Why, in words'), value: (row) => row.because },
+  ];
   return {
     name: 'calls',
     title: 'Alarms and events',
-    fields: [
-      runId,
-      { name: 'call', type: 'string', unit: null, description: 'Alarm or event' },
-      {
-        name: 'priority',
-        type: 'string',
-        unit: null,
-        description: 'Of an alarm: high or medium; empty for an event',
-      },
-      { ...timeS, description: 'When it was raised' },
-      { name: 'acknowledged_s', type: 'number', unit: 's', description: 'When somebody answered' },
-      { name: 'cleared_s', type: 'number', unit: 's', description: 'When its condition ended' },
-      because('Why, in words'),
-    ],
-    *rows() {
-      for (const { runId: id, verdicts } of studies) {
-        const rows: TableCell[][] = [
-          ...verdicts.alarms.map(
-            ({ alarm, priority, raisedS, acknowledgedS, clearedS, because }) => [
-              id,
-              alarm,
-              priority,
-              raisedS,
-              acknowledgedS,
-              clearedS,
-              because,
-            ],
-          ),
-          ...verdicts.events.map(({ event, timeS: at, because }) => [
-            id,
-            event,
-            null,
-            at,
-            null,
-            null,
-            because,
-          ]),
-        ];
-        yield* rows.sort((a, b) => Number(a[3]) - Number(b[3]));
-      }
-    },
+    ...byColumns(columns, () => studies.flatMap(callsOf)),
   };
+}
+
+function callsOf({ runId, verdicts }: RunStudy): readonly Call[] {
+  return [
+    ...verdicts.alarms.map(
+      ({ alarm: call, raisedS: timeS, ...rest }): Call => ({ ...rest, runId, call, timeS }),
+    ),
+    ...verdicts.events.map(
+      ({ event: call, timeS, because }): Call => ({
+        runId,
+        call,
+        priority: null,
+        timeS,
+        acknowledgedS: null,
+        clearedS: null,
+        because,
+      }),
+    ),
+  ].sort((a, b) => a.timeS - b.timeS);
 }

@@ -33,6 +33,51 @@ export interface Table {
   readonly rows: () => Iterable<readonly TableCell[]>;
 }
 
+/** A column with its cells: all there is of it stands in one place. */
+export interface Column<Row> extends TableField {
+  readonly value: (row: Row) => TableCell;
+}
+
+/** A column of words. */
+export function words<Row>(
+  name: string,
+  description: string,
+  value: (row: Row) => TableCell,
+): Column<Row> {
+  return { name, type: 'string', unit: null, description, value };
+}
+
+/** A column of numbers in a unit (UCUM), to so many decimals; empty where there is none. */
+export function amount<Row>(
+  name: string,
+  unit: string,
+  description: string,
+  value: (row: Row) => number | null | undefined,
+  decimals?: number,
+): Column<Row> {
+  return {
+    name,
+    type: 'number',
+    unit,
+    description,
+    ...(decimals === undefined ? {} : { decimals }),
+    value: (row) => value(row) ?? null,
+  };
+}
+
+/** What a table is by its columns. */
+export function byColumns<Row>(
+  columns: readonly Column<Row>[],
+  each: () => Iterable<Row>,
+): Pick<Table, 'fields' | 'rows'> {
+  return {
+    fields: columns.map(({ value: _, ...field }) => field),
+    *rows() {
+      for (const row of each()) yield columns.map(({ value }) => value(row));
+    },
+  };
+}
+
 const rowsAtOnce = 500;
 
 /** A table as CSV text in pieces. */

@@ -1,6 +1,9 @@
 import type { Pdf } from './page.ts';
 
-/** A place in the structure tree (ISO 32000-1, 14.7): what assistive programs read in place of the drawing. */
+/**
+ * A place in the structure tree (ISO 32000-1, 14.7): what assistive programs read in place of the drawing. Marked here, since the
+ * library draws and writes marks, but which text is a heading or a cell only its caller knows.
+ */
 export type Tag = ReturnType<Pdf['struct']>;
 
 /** The library knows `bbox` and `scope` too; its types don't yet. */

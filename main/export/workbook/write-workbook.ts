@@ -12,7 +12,10 @@ import { sheetXml } from './sheet-xml.ts';
 import { stylesXml } from './styles.ts';
 import type { Workbook } from './workbook.ts';
 
-/** A workbook as the bytes of an XLSX file, in pieces: long sheets are never in memory as a whole. */
+/**
+ * A workbook as the bytes of an XLSX file, in pieces. By hand rather than by a package, since it needs three things at once: line
+ * charts, sheets that are never in memory as a whole, and the same bytes for the same runs.
+ */
 export function writeWorkbook(workbook: Workbook): AsyncGenerator<Uint8Array> {
   return zipStream(parts(workbook), workbook.createdMs);
 }

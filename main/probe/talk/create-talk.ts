@@ -1,4 +1,4 @@
-import type { SerialSource } from '#shared-core';
+import { assertNever, type SerialSource } from '#shared-core';
 import { createBalanceTalk } from './balance-talk.ts';
 import { createListeningTalk } from './listening-talk.ts';
 import { createModbusTalk } from './modbus-talk.ts';
@@ -14,7 +14,12 @@ export function createTalk(source: SerialSource, wire: TalkWire): Talk {
       return createBalanceTalk(source, wire);
     case 'modbus-rtu':
       return createModbusTalk(source, wire);
-    default:
+    case 'auto':
+    case 'plain-text':
+    case 'json-lines':
+    case 'own-pattern':
       return createListeningTalk(source, wire);
+    default:
+      return assertNever(source.language);
   }
 }

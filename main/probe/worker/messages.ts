@@ -1,15 +1,13 @@
 import { z } from 'zod';
 import {
-  channelSchema,
+  events,
   linkChangeSchema,
-  portInfoSchema,
-  probeFindingSchema,
-  probeSourceSchema,
-  probeStatusSchema,
-  readingQualitySchema,
-  readingUnitSchema,
+  readingSchema,
+  requests,
   serviceProblemSchema,
 } from '#shared-core';
+
+const { body: connectBody, answer: connectAnswer } = requests['probe/connect'];
 
 const requestId = z.int();
 const result = <T extends z.ZodType>(value: T) =>
@@ -20,7 +18,7 @@ const result = <T extends z.ZodType>(value: T) =>
 
 /** What the services ask of the serial process. */
 export const toWorkerSchema = z.discriminatedUnion('type', [
-  z.strictObject({ type: z.literal('connect'), id: requestId, source: probeSourceSchema }),
+  z.strictObject({ type: z.literal('connect'), id: requestId, ...connectBody.shape }),
   z.strictObject({ type: z.literal('disconnect'), id: requestId }),
   z.strictObject({ type: z.literal('list-ports'), id: requestId }),
   z.strictObject({ type: z.literal('find'), id: requestId, path: z.string() }),
@@ -36,22 +34,20 @@ export const toWorkerSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('close') }),
 ]);
 
-const readingSchema = z.strictObject({
-  atS: z.number(),
-  channel: channelSchema,
-  value: z.number(),
-  unit: readingUnitSchema,
-  quality: readingQualitySchema,
+/** A moment of the computer's clock: the process knows no run. */
+const heardAt = { atS: z.number() };
+const heardReadingSchema = z.strictObject({
+  ...readingSchema.omit({ kind: true, timeS: true }).shape,
+  ...heardAt,
 });
 const changeSchema = z.strictObject({
-  atS: z.number(),
-  state: linkChangeSchema.shape.state,
-  reason: linkChangeSchema.shape.reason,
+  ...linkChangeSchema.omit({ kind: true, timeS: true }).shape,
+  ...heardAt,
 });
 
 /** Readings and link changes stay in the order in which they happened. */
 export const batchItemSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('reading'), reading: readingSchema }),
+  z.strictObject({ kind: z.literal('reading'), reading: heardReadingSchema }),
   z.strictObject({ kind: z.literal('link'), change: changeSchema }),
 ]);
 
@@ -60,16 +56,20 @@ export const fromWorkerSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('batch'), items: z.array(batchItemSchema) }),
   /** All that was heard before this moment is in the batches before this message. */
   z.strictObject({ type: z.literal('heard'), upToS: z.number() }),
-  z.strictObject({ type: z.literal('status'), status: probeStatusSchema }),
-  z.strictObject({ type: z.literal('ports'), ports: z.array(portInfoSchema) }),
+  z.strictObject({ type: z.literal('status'), status: events.probe }),
+  z.strictObject({ type: z.literal('ports'), ...events.ports.shape }),
   z.strictObject({ type: z.literal('pong'), count: z.int() }),
   z.strictObject({
     type: z.literal('connected'),
     id: requestId,
-    result: result(probeStatusSchema),
+    result: result(connectAnswer),
   }),
-  z.strictObject({ type: z.literal('found'), id: requestId, result: result(probeFindingSchema) }),
-  z.strictObject({ type: z.literal('listed'), id: requestId, ports: z.array(portInfoSchema) }),
+  z.strictObject({
+    type: z.literal('found'),
+    id: requestId,
+    result: result(requests['probe/find'].answer),
+  }),
+  z.strictObject({ type: z.literal('listed'), id: requestId, ...events.ports.shape }),
   z.strictObject({ type: z.literal('done'), id: requestId }),
 ]);
 

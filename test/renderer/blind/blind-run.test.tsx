@@ -96,9 +96,9 @@ describe('BlindRun', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Set at 0:40:00' }));
     fireEvent.click(screen.getByRole('button', { name: 'Reveal the record' }));
     const band = container.querySelector('rect[fill="url(#texture-band)"]');
-    const edges = container.querySelector('.paper-edge')?.getAttribute('d') ?? '';
-    const [, above, below] = (/^M\S+ (\S+?)V(\S+?)H/.exec(edges) ?? []).map(Number);
-    if (above === undefined || below === undefined) throw new Error(`edges ${edges}`);
+    const axis = container.querySelector('.recharts-yAxis .recharts-cartesian-axis-line');
+    const [above, below] = ['y1', 'y2'].map((end) => Number(axis?.getAttribute(end)));
+    if (!above || !below) throw new Error('no axis');
     // The whole scale goes from 10 to 105 °C.
     const celsiusAt = (y: number) => 10 + (95 * (below - y)) / (below - above);
     const top = Number(band?.getAttribute('y'));

@@ -1,13 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { correctionAtPlateauK, correctionFrom } from '#shared-core';
 import {
   type CalibrationState,
   calibrationAfter,
   nothingTaken,
 } from '../../../renderer/calibrate/calibration-state.ts';
-import {
-  correctionAtPlateauK,
-  correctionFrom,
-} from '../../../renderer/calibrate/correction-from.ts';
 
 const pressure = { pressureKPa: 101.325, standardUncertaintyKPa: 0.1 };
 

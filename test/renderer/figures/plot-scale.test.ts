@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Axis, plotScale } from '../../../renderer/figures/index.ts';
+import type { Axis } from '../../../renderer/figures/axis.ts';
+import { plotScale } from '../../../renderer/figures/plot-scale.ts';
 
 const axis = (low: number, high: number): Axis => ({
   low,

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { type ProbeStatus, probeStatusSchema, type ServiceProblem } from '#shared-core';
+import type { ProbeStatus, ServiceProblem } from '#shared-core';
 import { benchAfter, unknownBench } from '../../../renderer/stores/bench-state.ts';
+import { probeStatusSchema } from '../../../shared-core/contract/probe-schemas.ts';
 
 const heard: ProbeStatus = probeStatusSchema.parse({
   state: 'hearing',

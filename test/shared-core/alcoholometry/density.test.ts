@@ -3,12 +3,14 @@ import {
   alcoholByVolume,
   densityKgPerM3,
   massFractionFromAlcoholByVolume,
-  moleFractionFromMassFraction,
   moleFractionFromStrength,
   OutOfRangeError,
   strengthFromMoleFraction,
 } from '#shared-core';
-import { massFractionFromMoleFraction } from '../../../shared-core/alcoholometry/amount-fractions.ts';
+import {
+  massFractionFromMoleFraction,
+  moleFractionFromMassFraction,
+} from '../../../shared-core/alcoholometry/amount-fractions.ts';
 import { massFractionFromDensity } from '../../../shared-core/alcoholometry/mass-fraction-from-density.ts';
 import { referenceTable } from '../../reference-table.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bubblePoint, potEstimate } from '#shared-core';
+import { bubblePoint } from '#shared-core';
 import type { PotClues } from '../../../shared-core/diagram/pot-estimate.ts';
+import { potEstimate } from '../../../shared-core/diagram/pot-estimate.ts';
 
 const clues: PotClues = {
   charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.5 },

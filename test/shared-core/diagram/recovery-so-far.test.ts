@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import {
   collectedAtMl,
   collectedCourse,
-  dripRateAt,
   type Mark,
   type MarkBody,
   pearFermentSetup,
-  presentReflux,
-  recoverySoFar,
   simulateBatch,
 } from '#shared-core';
+import { dripRateAt } from '../../../shared-core/diagram/collected-course.ts';
+import { presentReflux } from '../../../shared-core/diagram/present-reflux.ts';
+import { recoverySoFar } from '../../../shared-core/diagram/recovery-so-far.ts';
 
 function marks(...made: readonly (readonly [number, MarkBody])[]): Mark[] {
   return made.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));

@@ -1,17 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { createRandom, OutOfRangeError, stationPressure, steamPoint } from '#shared-core';
+import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
 import {
-  applyCalibration,
-  type Calibration,
   type CalibrationPoint,
   calibrateAtOnePoint,
   calibrateAtTwoPoints,
-  createRandom,
-  icePoint,
-  OutOfRangeError,
-  stationPressure,
-  steamPoint,
-} from '#shared-core';
-import { saturationTemperatureC } from '../../../shared-core/equilibrium/saturation-temperature.ts';
+} from '../../../shared-core/probe/calibrate.ts';
+import { applyCalibration, type Calibration } from '../../../shared-core/probe/calibration.ts';
+import { icePoint } from '../../../shared-core/probe/reference-point.ts';
 
 const ice: CalibrationPoint = {
   readingC: 0.4,

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import {
-  calibrateAtTwoPoints,
   createRandom,
-  icePoint,
   OutOfRangeError,
   platinumTemperatureC,
   stationPressure,
   steamPoint,
 } from '#shared-core';
+import { calibrateAtTwoPoints } from '../../../shared-core/probe/calibrate.ts';
 import { platinumResistanceOhm } from '../../../shared-core/probe/platinum.ts';
 import { probeBudget } from '../../../shared-core/probe/probe-budget.ts';
 import type { ProbeBudgetSetup } from '../../../shared-core/probe/probe-budget-setup.ts';
+import { icePoint } from '../../../shared-core/probe/reference-point.ts';
 
 const classB: ProbeBudgetSetup = {
   temperatureC: 78.2,

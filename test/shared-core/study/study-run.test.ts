@@ -2,14 +2,16 @@ import { describe, expect, test } from 'vitest';
 import {
   booksOfRun,
   type MarkBody,
-  moleFractionFromMassFraction,
   pearFermentSetup,
   reportOf,
   simulateBatch,
   studyRun,
   teachingRigs,
 } from '#shared-core';
-import { ethanolMolarMassGPerMol } from '../../../shared-core/alcoholometry/amount-fractions.ts';
+import {
+  ethanolMolarMassGPerMol,
+  moleFractionFromMassFraction,
+} from '../../../shared-core/alcoholometry/amount-fractions.ts';
 import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
 import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { pearRun } from '../report/support/pear-run.ts';

@@ -3,10 +3,10 @@ import { sourceAsNow } from '#main';
 import {
   type PortInfo,
   type ProbeSource,
-  portInfoSchema,
   type SerialSource,
   serialSourceSchema,
 } from '#shared-core';
+import { portInfoSchema } from '../../../../shared-core/contract/probe-schemas.ts';
 
 const probe = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyUSB0', baudRate: 9600 });
 const other = { ...probe, baudRate: 4800 };

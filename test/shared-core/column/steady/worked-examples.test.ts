@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { type EquilibriumCurve, equilibriumCurve } from '#shared-core';
+import { equilibriumCurve } from '#shared-core';
+import type { EquilibriumCurve } from '../../../../shared-core/column/steady/equilibrium-curve.ts';
 import { simpleBatch } from '../../../../shared-core/column/steady/simple-batch.ts';
 import examples from '../../../reference/batch_worked_examples.json' with { type: 'json' };
 import { interpolatedEquilibrium } from '../../../support/interpolated-equilibrium.ts';

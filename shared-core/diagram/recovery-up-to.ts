@@ -1,15 +1,9 @@
-import {
-  type Booking,
-  headVapourTable,
-  indexAtTime,
-  pointAt,
-  type RecoveryPoint,
-  recoverySoFar,
-  type Series,
-  type StrengthMoment,
-  strengthFromMoleFraction,
-} from '#shared-core';
-import type { RunView } from '../stores/index.ts';
+import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
+import { headVapourTable } from '../equilibrium/index.ts';
+import { indexAtTime, pointAt, type Series } from '../series/index.ts';
+import type { Booking } from './collected-course.ts';
+import type { FollowedRun } from './followed-run.ts';
+import { type RecoveryPoint, recoverySoFar, type StrengthMoment } from './recovery-so-far.ts';
 
 /** The curve is followed in steps of half a minute. */
 const stepS = 30;
@@ -18,7 +12,7 @@ const kelvinPerKPa = 0.27;
 
 /** Purity against recovery from the arrival of the vapour to a time, from the head's readings and the bookings. */
 export function recoveryUpTo(
-  view: RunView,
+  view: FollowedRun,
   bookings: readonly Booking[],
   pressureKPa: number,
   timeS: number,

@@ -1,22 +1,14 @@
-import {
-  type Booking,
-  collectedCourse,
-  dripRateAt,
-  type Estimate,
-  headVapour,
-  indexAtTime,
-  moleFractionFromMassFraction,
-  type PotEstimate,
-  pointAt,
-  potEstimate,
-  potStrengthFromBalance,
-  presentReflux,
-  type RecoveryPoint,
-  type RefluxEstimate,
-  type Series,
-  type Stage,
-} from '#shared-core';
-import type { RunView } from '../stores/index.ts';
+import { moleFractionFromMassFraction } from '../alcoholometry/index.ts';
+import { headVapour } from '../equilibrium/index.ts';
+import { indexAtTime, pointAt, type Series } from '../series/index.ts';
+import type { Stage } from '../stages/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
+import { type Booking, collectedCourse, dripRateAt } from './collected-course.ts';
+import type { FollowedRun } from './followed-run.ts';
+import { type PotEstimate, potEstimate } from './pot-estimate.ts';
+import { potStrengthFromBalance } from './pot-from-balance.ts';
+import { presentReflux, type RefluxEstimate } from './present-reflux.ts';
+import type { RecoveryPoint } from './recovery-so-far.ts';
 import { recoveryUpTo } from './recovery-up-to.ts';
 
 /** The vapour at the head as a point of the diagrams. */
@@ -46,8 +38,19 @@ const staleS = 20;
 /** This near to the snapshot, the moment is the monitor's own [s]. */
 const nowReachS = 2;
 
-/** The moment at a time of the run, from what is in view: the monitor's own word where it is the present. */
-export function stillMomentAt(view: RunView, timeS: number): StillMoment {
+/**
+ * What is known of pot, column and head at a time of a run: the monitor's own word where it is the present, else what follows
+ * from the readings and bookings nearby.
+ *
+ * @param view the run as far as it was followed
+ * @param timeS since the run began [s], not after the last reading
+ *
+ * @example
+ * const emptyRun = { settings: defaultRunSettings, tracks: {}, marks: [], snapshot: null, stages: [] };
+ * stillMomentAt(emptyRun, 60).stage // => "warm-up"
+ * stillMomentAt(emptyRun, 60).vapour // => null
+ */
+export function stillMomentAt(view: FollowedRun, timeS: number): StillMoment {
   const { settings, snapshot } = view;
   const isPresent = snapshot !== null && Math.abs(timeS - snapshot.timeS) <= nowReachS;
   const pressureKPa = snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa;
@@ -96,7 +99,7 @@ export function stillMomentAt(view: RunView, timeS: number): StillMoment {
   };
 }
 
-function stageAt(view: RunView, timeS: number): Stage {
+function stageAt(view: FollowedRun, timeS: number): Stage {
   const span = view.stages.findLast(({ fromS }) => fromS <= timeS);
   return span?.stage ?? 'warm-up';
 }
@@ -109,7 +112,11 @@ function valueAt(series: Series | null, timeS: number): number | null {
   return point !== null && timeS - point.timeS <= staleS ? point.value : null;
 }
 
-function headEstimate(view: RunView, isPresent: boolean, readC: number | null): Estimate | null {
+function headEstimate(
+  view: FollowedRun,
+  isPresent: boolean,
+  readC: number | null,
+): Estimate | null {
   const { snapshot, settings } = view;
   const head = isPresent ? (snapshot?.head ?? null) : null;
   if (head !== null) {
@@ -121,7 +128,7 @@ function headEstimate(view: RunView, isPresent: boolean, readC: number | null): 
   return { value: readC, low: readC - reach, high: readC + reach };
 }
 
-function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {
+function presentVapour({ snapshot }: FollowedRun): HeadVapourPoint | null {
   const vapour = snapshot?.vapour ?? null;
   if (vapour?.alcoholByVolume == null || vapour.ethanolMassPercent == null) return null;
   const { value, low, high } = vapour.ethanolMassPercent;
@@ -138,7 +145,7 @@ function presentVapour({ snapshot }: RunView): HeadVapourPoint | null {
 }
 
 function vapourFromReading(
-  { settings, snapshot }: RunView,
+  { settings, snapshot }: FollowedRun,
   headC: Estimate | null,
   pressureKPa: number,
 ): HeadVapourPoint | null {

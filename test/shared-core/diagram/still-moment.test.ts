@@ -2,9 +2,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { pearFermentSetup, simulateBatch } from '#shared-core';
 import { type Film, frameIndexAt } from '../../../renderer/replay/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
-import { stillMomentAt } from '../../../renderer/understand/still-moment.ts';
 import type { BatchRun } from '../../../shared-core/column/simulate-batch.ts';
-import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+import { stillMomentAt } from '../../../shared-core/diagram/still-moment.ts';
+import { filmOf, simulatedRecord } from '../../renderer/support/simulated-film.ts';
 
 let film: Film;
 let truth: BatchRun;
