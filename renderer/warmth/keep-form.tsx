@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { KeptWarm, WarmthBand } from '#shared-core';
+import { type KeptWarm, say, type WarmthBand } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, quantityWords } from '../words/index.ts';
@@ -25,8 +25,12 @@ export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
     return (
       <p className="soft">
         {isDemo
-          ? 'A simulated still is connected: stop the rehearsal and connect the probe that hangs in the ferment, in Prepare.'
-          : 'Connect the probe that hangs in the ferment, in Prepare: the same one that will hang in the still.'}
+          ? say(
+              'A simulated still is connected: stop the rehearsal and connect the probe that hangs in the ferment, in Prepare.',
+            )
+          : say(
+              'Connect the probe that hangs in the ferment, in Prepare: the same one that will hang in the still.',
+            )}
       </p>
     );
   }
@@ -46,7 +50,7 @@ export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
   return (
     <form
       className="dialog-form"
-      aria-label="Keep it warm under watch"
+      aria-label={say('Keep it warm under watch')}
       onSubmit={(event) => {
         event.preventDefault();
         keep();
@@ -54,24 +58,28 @@ export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
     >
       <div className="prepare-fields">
         <SelectField
-          name="Which one hangs in the ferment?"
+          name={say('Which one hangs in the ferment?')}
           options={heard.map((reading) => ({
             value: reading.channel,
-            label: `${channelWords(reading.channel)}, now ${quantityWords(reading.value, 1, '°C', decimal)}`,
+            label: say('{channel}, now {quantity}', {
+              channel: channelWords(reading.channel),
+              quantity: quantityWords(reading.value, 1, '°C', decimal),
+            }),
           }))}
           value={by?.channel ?? ''}
           onValue={setChosen}
         />
-        <NumberField name="Set-point of the warmer" {...field('aimC')} />
-        <NumberField name="Call me below" {...field('lowC')} />
-        <NumberField name="Call me above" {...field('highC')} />
+        <NumberField name={say('Set-point of the warmer')} {...field('aimC')} />
+        <NumberField name={say('Call me below')} {...field('lowC')} />
+        <NumberField name={say('Call me above')} {...field('highC')} />
       </div>
       <p className="small soft">
-        A minute’s mean is kept each minute, for as long as this computer is on; after a restart the
-        watch goes on by itself. It warns; it switches nothing.
+        {say(
+          'A minute’s mean is kept each minute, for as long as this computer is on; after a restart the watch goes on by itself. It warns; it switches nothing.',
+        )}
       </p>
       <Button weight="main" onClick={keep}>
-        Keep watch
+        {say('Keep watch')}
       </Button>
     </form>
   );

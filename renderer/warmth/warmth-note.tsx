@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { KeptWarm } from '#shared-core';
+import { type KeptWarm, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { useKeptWarm } from './use-kept-warm.ts';
@@ -20,7 +20,7 @@ export function WarmthNote() {
           <strong>{title}</strong> {because} {act}
         </p>
         <Button onClick={() => setSeen((known) => new Set([...known, nameOf(kept, one)]))}>
-          Seen
+          {say('Seen')}
         </Button>
       </div>
     );

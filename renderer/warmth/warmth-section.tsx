@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type KeptFerment, usualWarmthBand, type WarmthReport } from '#shared-core';
+import { type KeptFerment, say, usualWarmthBand, type WarmthReport } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -25,20 +25,21 @@ export function WarmthSection({ ferment, watched }: WarmthSectionProps) {
   const isKept = kept !== null && kept.fermentId === ferment.fermentId;
   const showsForm = canAct && (!isKept || isChanging);
   return (
-    <section aria-label="Kept warm">
-      <h3>Kept warm</h3>
+    <section aria-label={say('Kept warm')}>
+      <h3>{say('Kept warm')}</h3>
       {isKept && (
         <>
           <p role="status">
             {kept.isProbeAtStill
-              ? 'The run under way has its probe: the watch goes on when that ends.'
+              ? say('The run under way has its probe: the watch goes on when that ends.')
               : warmthNowWords(kept, decimal)}
           </p>
           <p className="small soft">{keepingWords(kept.keeping, decimal)}</p>
           {kept.unsaved !== null && (
             <p className="field-problem" role="alert">
-              What is heard of it can’t be put on the disk just now; it waits. Make room, or look
-              for another program that has the runs’ folder.
+              {say(
+                'What is heard of it can’t be put on the disk just now; it waits. Make room, or look for another program that has the runs’ folder.',
+              )}
             </p>
           )}
         </>
@@ -50,8 +51,8 @@ export function WarmthSection({ ferment, watched }: WarmthSectionProps) {
       )}
       {isKept && canAct && !isChanging && (
         <div className="ferment-acts">
-          <Button onClick={() => setChanging(true)}>Change band or channel</Button>
-          <Button onClick={() => void leave()}>End the watch</Button>
+          <Button onClick={() => setChanging(true)}>{say('Change band or channel')}</Button>
+          <Button onClick={() => void leave()}>{say('End the watch')}</Button>
         </div>
       )}
       {showsForm && (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { DoubtfulFile } from '#shared-core';
+import { type DoubtfulFile, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -29,7 +29,7 @@ export function DoubtfulFiles() {
           <p key={file.name}>{doubtfulFileWords(file)}</p>
         ))}
       </div>
-      <Button onClick={() => setFiles([])}>Understood</Button>
+      <Button onClick={() => setFiles([])}>{say('Understood')}</Button>
     </div>
   );
 }

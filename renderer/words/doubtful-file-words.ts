@@ -1,18 +1,27 @@
-import type { DoubtfulFile } from '#shared-core';
+import { type DoubtfulFile, say } from '#shared-core';
 
 const heldWords: Readonly<Record<DoubtfulFile['holds'], string>> = {
-  rigs: 'the rigs of earlier lessons',
-  probes: 'how each probe was understood the last time',
-  ferment: 'the log of a ferment',
+  rigs: say('the rigs of earlier lessons'),
+  probes: say('how each probe was understood the last time'),
+  ferment: say('the log of a ferment'),
 };
 
 /** Why something that was kept is not there, what becomes of its file, and what to do. */
 export function doubtfulFileWords({ name, holds, state }: DoubtfulFile): string {
   const held = heldWords[holds];
   if (state === 'newer') {
-    return `A newer version of this program wrote “${name}” (${held}). This one leaves it as it is and can’t use it. Use the newer version, or go on without.`;
+    return say(
+      'A newer version of this program wrote “{name}” ({held}). This one leaves it as it is and can’t use it. Use the newer version, or go on without.',
+      { name, held },
+    );
   }
   return holds === 'ferment'
-    ? `The beginning of “${name}” (${held}) can’t be read. The file is left as it is and not listed. Show it to whoever looks after this computer.`
-    : `“${name}” (${held}) can’t be read, or only in part. When something new is kept, the file as it is now stays beside it as “${name}.not-understood”. Show that to whoever looks after this computer, or go on without.`;
+    ? say(
+        'The beginning of “{name}” ({held}) can’t be read. The file is left as it is and not listed. Show it to whoever looks after this computer.',
+        { name, held },
+      )
+    : say(
+        '“{name}” ({held}) can’t be read, or only in part. When something new is kept, the file as it is now stays beside it as “{name}.not-understood”. Show that to whoever looks after this computer, or go on without.',
+        { name, held },
+      );
 }

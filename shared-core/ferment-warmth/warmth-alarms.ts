@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { WarmthBand } from './warmth-band.ts';
 
 /** What can be wrong with a ferment that is kept warm. */
@@ -27,24 +28,24 @@ export const diesFromC = 38;
 
 export const warmthAlarmTexts: Readonly<Record<WarmthAlarm, WarmthAlarmText>> = {
   'too-hot': {
-    title: 'Ferment far too hot',
-    consequence: 'Yeast dies within hours, and the ferment stays stuck.',
-    act: 'Switch the warmer off and let the vessel cool in the air, its air lock open.',
+    title: worded('Ferment far too hot'),
+    consequence: worded('Yeast dies within hours, and the ferment stays stuck.'),
+    act: worded('Switch the warmer off and let the vessel cool in the air, its air lock open.'),
   },
   hot: {
-    title: 'Ferment too warm',
-    consequence: 'It foams more, and a ferment that was too hot tends to get stuck.',
-    act: 'Turn the warmer down, or off until it has cooled.',
+    title: worded('Ferment too warm'),
+    consequence: worded('It foams more, and a ferment that was too hot tends to get stuck.'),
+    act: worded('Turn the warmer down, or off until it has cooled.'),
   },
   cold: {
-    title: 'Ferment too cold',
-    consequence: 'It slows down and may not be done by the lesson.',
-    act: 'See whether the warmer is on, and wrap the vessel; leave its air lock open.',
+    title: worded('Ferment too cold'),
+    consequence: worded('It slows down and may not be done by the lesson.'),
+    act: worded('See whether the warmer is on, and wrap the vessel; leave its air lock open.'),
   },
   unheard: {
-    title: 'Ferment not heard',
-    consequence: 'Nobody watches how warm it is.',
-    act: 'See to the plug of the probe and to this computer.',
+    title: worded('Ferment not heard'),
+    consequence: worded('Nobody watches how warm it is.'),
+    act: worded('See to the plug of the probe and to this computer.'),
   },
 };
 

@@ -134,6 +134,7 @@ export const ferment: Readonly<Record<string, string>> = {
   'No ferment is kept yet.': 'Noch wird kein Gäransatz geführt.',
   Close: 'Schließen',
   'Reading the log …': 'Das Protokoll wird gelesen …',
+  'Save it as a table (CSV)': 'Als Tabelle speichern (CSV)',
   'Charge the still with it': 'Die Apparatur damit füllen',
   'Juice, by its gravity': 'Saft, nach relativer Dichte',
   'Table sugar': 'Haushaltszucker',

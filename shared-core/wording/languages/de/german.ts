@@ -1,5 +1,6 @@
 import { cautions } from './cautions.ts';
 import { ferment } from './ferment.ts';
+import { fermentWarmth } from './ferment-warmth.ts';
 import { lessons } from './lessons.ts';
 import { measure } from './measure.ts';
 import { monitor } from './monitor.ts';
@@ -7,6 +8,7 @@ import { planning } from './planning.ts';
 import { probe } from './probe.ts';
 import { prompts } from './prompts.ts';
 import { understand } from './understand.ts';
+import { warmth } from './warmth.ts';
 import { watch } from './watch.ts';
 import { window } from './window.ts';
 import { words } from './words.ts';
@@ -15,6 +17,7 @@ import { words } from './words.ts';
 export const german: Readonly<Record<string, string>> = {
   ...cautions,
   ...ferment,
+  ...fermentWarmth,
   ...lessons,
   ...measure,
   ...monitor,
@@ -22,6 +25,7 @@ export const german: Readonly<Record<string, string>> = {
   ...probe,
   ...prompts,
   ...understand,
+  ...warmth,
   ...watch,
   ...window,
   ...words,

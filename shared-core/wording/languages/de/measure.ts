@@ -49,8 +49,6 @@ export const measure: Readonly<Record<string, string>> = {
   'Keep measurement': 'Messung behalten',
   'No mixture of ethanol and water reads like this. Look at the numbers again.':
     'So zeigt keine Mischung aus Ethanol und Wasser an. Die Zahlen noch einmal ansehen.',
-  'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)':
-    'Gehalt bei 20 °C: <strong>{quantity}</strong>, zwischen {strength} (95 %)',
   Teacher: 'Lehrkraft',
   Technician: 'Technische Fachkraft',
   'Before it is lit': 'Vor dem Anzünden',

@@ -27,10 +27,10 @@ export const window: Readonly<Record<string, string>> = {
   'Test the urgent sound': 'Dringenden Ton probieren',
   'Test the softer sound': 'Leiseren Ton probieren',
   'Single letters make marks in Watch': 'Einzelne Buchstaben setzen Marken in „Beobachten“',
+  Understood: 'Verstanden',
   'Go on': 'Weiter',
   'Skip to the content': 'Zum Inhalt springen',
   Places: 'Orte',
-  Understood: 'Verstanden',
   'This address was used before': 'Diese Adresse wurde schon benutzt',
   'It opens one window, once, and that window goes on as it was. For a new one, start the program again, or open the page <code>open-window.html</code> in the folder of runs. A run that is being recorded goes on.':
     'Sie öffnet ein Fenster, einmal, und dieses Fenster läuft weiter wie bisher. Für ein neues das Programm neu starten oder die Seite <code>open-window.html</code> im Ordner der Versuche öffnen. Ein Versuch, der aufgezeichnet wird, läuft weiter.',

@@ -12,14 +12,19 @@ export const words: Readonly<Record<string, string>> = {
   'number {count}': 'Nummer {count}',
   'second {name}': '{name}, zweiter Fühler',
   '{name}, number {count}': '{name}, Nummer {count}',
+  'the rigs of earlier lessons': 'die Aufbauten früherer Stunden',
+  'how each probe was understood the last time': 'wie jeder Fühler zuletzt verstanden wurde',
+  'the log of a ferment': 'das Protokoll eines Gäransatzes',
+  'A newer version of this program wrote “{name}” ({held}). This one leaves it as it is and can’t use it. Use the newer version, or go on without.':
+    'Eine neuere Version dieses Programms hat „{name}“ ({held}) geschrieben. Diese lässt die Datei, wie sie ist, und kann sie nicht verwenden. Die neuere Version verwenden oder ohne sie weitermachen.',
+  'The beginning of “{name}” ({held}) can’t be read. The file is left as it is and not listed. Show it to whoever looks after this computer.':
+    'Der Anfang von „{name}“ ({held}) ist nicht lesbar. Die Datei bleibt, wie sie ist, und wird nicht aufgeführt. Sie der Person zeigen, die diesen Computer betreut.',
+  '“{name}” ({held}) can’t be read, or only in part. When something new is kept, the file as it is now stays beside it as “{name}.not-understood”. Show that to whoever looks after this computer, or go on without.':
+    '„{name}“ ({held}) ist nicht oder nur zum Teil lesbar. Sobald etwas Neues gespeichert wird, bleibt die jetzige Datei als „{name}.not-understood“ daneben liegen. Diese der Person zeigen, die diesen Computer betreut, oder ohne sie weitermachen.',
   Residue: 'Rückstand',
   'Hold-up': 'Haftmenge in der Kolonne',
   'Cut {number}': 'Fraktion {number}',
   'at {temperature} °C': 'bei {temperature} °C',
-  'alcoholometer {alcoholByVolume} % vol{at}': 'Alkoholometer {alcoholByVolume} % vol{at}',
-  'hydrometer {densityKgPerM3} kg/m³{at}': 'Spindel {densityKgPerM3} kg/m³{at}',
-  'pycnometer with {withSampleG} g{at}': 'Pyknometer mit {withSampleG} g{at}',
-  '{volume} mL weigh {massG} g{at}': '{volume} mL wiegen {massG} g{at}',
   'Heat eased': 'Wärme kleiner',
   'Receiver changed, {volume} mL in the old one': 'Vorlage gewechselt, {volume} mL in der alten',
   '{volume} mL in the receiver': '{volume} mL in der Vorlage',
@@ -73,6 +78,8 @@ export const words: Readonly<Record<string, string>> = {
     '{path} ist nicht zu erreichen ({message}). Das Laufwerk prüfen.',
   'Another window of this program is using {path}. Do it there, or close that one first.':
     'Ein anderes Fenster dieses Programms benutzt {path}. Es dort tun oder jenes zuerst schließen.',
+  'A newer version of this program wrote {path}, and this one leaves it as it is. Use the newer one, or move that file to another folder.':
+    'Eine neuere Version dieses Programms hat {path} geschrieben, und diese lässt die Datei, wie sie ist. Die neuere verwenden oder die Datei in einen anderen Ordner verschieben.',
   'That could not be done: {message}.': 'Das ging nicht: {message}.',
   'This window only shows the run. Use the window at the bench.':
     'Dieses Fenster zeigt den Versuch nur. Das Fenster am Experimentiertisch benutzen.',
