@@ -16,6 +16,9 @@ const atLeastTwo: readonly string[] = [
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
   'shared-core/report/worksheet-of.ts', // the marks of a whole sheet
+  'shared-core/report/group-sheets-of.ts', // the same
+  'shared-core/report/key-of.ts', // the same
+  'shared-core/report/hand-in-blocks.ts', // this run and others
 ];
 
 /** Their keys are the English sentences, which are looked at where they are said. */
