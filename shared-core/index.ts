@@ -51,15 +51,11 @@ export {
   teachingRigs,
 } from './column/index.ts';
 export {
-  type ChannelOrigin,
   type ClassView,
-  type DemoSource,
-  type DoubtfulFile,
   type EventBody,
   type EventName,
   events,
   type KeptWarm,
-  type KnownRigs,
   keptRigSchema,
   type LessonScript,
   largestImportBytes,
@@ -71,7 +67,6 @@ export {
   type ProbeFinding,
   type ProbeSource,
   type ProbeStatus,
-  type ProblemReport,
   pieceBytes,
   pressureFromSchema,
   pressureUnitSchema,
@@ -88,17 +83,13 @@ export {
   recordedChangeSchema,
   requests,
   runSummarySchema,
-  type SecondScreen,
   type Service,
   type ServiceProblem,
   type SetUp,
-  type StageScript,
   serviceProblemSchema,
   setUpSchema,
-  type UnfinishedRun,
   type Unreadable,
   type WarmthReport,
-  type WindowFacts,
   type WireHello,
   type WireMessage,
   type WireRequest,
@@ -194,10 +185,6 @@ export {
   gatherSpans,
   tallyWarmth,
   usualWarmthBand,
-  type WarmthAlarm,
-  type WarmthBand,
-  type WarmthSpan,
-  type WarmthTally,
   warmthAlarmTexts,
   warmthBandSchema,
   warmthSpanSchema,
@@ -310,7 +297,6 @@ export {
   type Channel,
   type Correction,
   channelSchema,
-  clockWords,
   correctedSettings,
   correctedStart,
   correctionSchema,
@@ -401,7 +387,7 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
 
 // Sentences in the reader's language.
 

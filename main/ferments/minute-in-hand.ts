@@ -1,4 +1,6 @@
-import type { WarmthSpan } from '#shared-core';
+import type { WarmthReport } from '#shared-core';
+
+type WarmthSpan = WarmthReport['stretches'][number];
 
 /** Readings of the minute that is not over yet. */
 export interface MinuteInHand {

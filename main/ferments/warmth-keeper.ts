@@ -11,7 +11,6 @@ import {
   type ServiceProblem,
   succeed,
   type WarmthReport,
-  type WarmthSpan,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
@@ -20,6 +19,8 @@ import { takeTurns } from '../turns/index.ts';
 import { createMinuteInHand, type MinuteInHand } from './minute-in-hand.ts';
 import { createWarmthFiles } from './warmth-file.ts';
 import type { Keeping, WarmthLine } from './warmth-lines.ts';
+
+type WarmthSpan = WarmthReport['stretches'][number];
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 

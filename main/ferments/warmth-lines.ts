@@ -6,10 +6,12 @@ import {
   type KeptWarm,
   type ProbeSource,
   requests,
-  type WarmthSpan,
+  type WarmthReport,
   warmthBandSchema,
   warmthSpanSchema,
 } from '#shared-core';
+
+type WarmthSpan = WarmthReport['stretches'][number];
 
 const keptAtIso = z.iso.datetime();
 

@@ -1,6 +1,8 @@
-import type { Channel, ChannelOrigin } from '#shared-core';
+import type { Channel, ProbeStatus } from '#shared-core';
 import type { ProbeLinkView } from './link/probe-link.ts';
 import type { ProbeReading } from './probe-hub.ts';
+
+type ChannelOrigin = NonNullable<ProbeStatus['origins']>[number];
 
 /** One map of channels for several probes: whoever brings a channel first keeps its name. */
 export interface ChannelMap {

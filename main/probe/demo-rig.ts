@@ -1,6 +1,6 @@
 import {
-  type DemoSource,
   fail,
+  type ProbeSource,
   type Result,
   type SerialSource,
   type ServiceProblem,
@@ -14,6 +14,8 @@ import { type HeatMark, isVirtualRigName, startVirtualProbe } from '../virtual-p
 import type { OpenByteLine } from './port/byte-line.ts';
 import { createMemoryLine } from './port/memory-line.ts';
 import { openSerialLine } from './port/open-serial-line.ts';
+
+type DemoSource = Extract<ProbeSource, { readonly kind: 'demo' }>;
 
 /** The rehearsal rig: a virtual probe, and how to listen to it. */
 export interface DemoRig {

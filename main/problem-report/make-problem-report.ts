@@ -3,14 +3,17 @@ import process from 'node:process';
 import type {
   PortInfo,
   ProbeStatus,
-  ProblemReport,
   RecordingStatus,
+  RequestAnswer,
+  RequestBody,
   RunSummary,
-  WindowFacts,
 } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { problemInShort } from './problem-in-short.ts';
 import { everyText, type Private, withoutPrivate } from './without-private.ts';
+
+type WindowFacts = NonNullable<RequestBody<'problem-report/make'>['window']>;
+type ProblemReport = RequestAnswer<'problem-report/make'>;
 
 export interface ReportParts {
   readonly app: { readonly version: string; readonly modelVersion: string; readonly shell: string };

@@ -1,5 +1,7 @@
-import type { ProblemReport } from '#shared-core';
+import type { RequestAnswer } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
+
+type ProblemReport = RequestAnswer<'problem-report/make'>;
 
 type RecentProblem = ProblemReport['recentProblems'][number];
 

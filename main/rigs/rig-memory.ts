@@ -1,9 +1,9 @@
 import path from 'node:path';
 import {
   fail,
-  type KnownRigs,
   mostRigs,
   type PortInfo,
+  type RequestAnswer,
   type Result,
   type ServiceProblem,
   type SetUp,
@@ -15,6 +15,8 @@ import { createKeptFile } from '../kept-file/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { devicesOf, withPathsOfToday } from './devices.ts';
 import { type RigsFile, rigsFormat, type StoredRig } from './rigs-file.ts';
+
+type KnownRigs = RequestAnswer<'rigs/list'>;
 
 type Answer = Promise<Result<KnownRigs, ServiceProblem>>;
 

@@ -1,10 +1,12 @@
 import path from 'node:path';
-import type { DoubtfulFile } from '#shared-core';
+import type { RequestAnswer } from '#shared-core';
 import { doubtfulFerments } from '../ferments/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
 import { type KeptFormat, readKeptFile } from '../kept-file/index.ts';
 import { probesFileName, probesFormat } from '../probe/index.ts';
 import { rigsFileName, rigsFormat } from '../rigs/index.ts';
+
+type DoubtfulFile = RequestAnswer<'kept-files/doubtful'>['files'][number];
 
 /** Which of the files that are kept from one lesson to the next can't be read as they should; looked at before any is written. */
 export async function doubtfulFiles(

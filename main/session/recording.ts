@@ -5,10 +5,10 @@ import type {
   Monitor,
   ProbeSource,
   RecordingStatus,
+  RequestAnswer,
   Result,
   RunSettings,
   ServiceProblem,
-  UnfinishedRun,
 } from '#shared-core';
 import { fail, runLogVersion, succeed, textsInSnapshot, wordingOf } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
@@ -25,6 +25,8 @@ import { clockEvent } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
 import { createUnfinished } from './unfinished.ts';
+
+type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
 /** Below this much room the person is warned, long before anything is lost: a week at 1 Hz [bytes]. */
 export const lowSpaceBytes = 200_000_000;

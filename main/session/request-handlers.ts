@@ -5,9 +5,10 @@ import type {
   RequestName,
   Result,
   requests,
-  SecondScreen,
   ServiceProblem,
 } from '#shared-core';
+
+type SecondScreen = NonNullable<RequestAnswer<'app/describe'>['secondScreen']>;
 
 /** A request's body after it was parsed, with every default filled in. */
 export type ParsedBody<N extends RequestName> = z.output<(typeof requests)[N]['body']>;

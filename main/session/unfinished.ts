@@ -2,16 +2,18 @@ import {
   fail,
   type LogBody,
   type ProbeSource,
+  type RequestAnswer,
   type Result,
   type ServiceProblem,
   succeed,
-  type UnfinishedRun,
 } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
 import { type RunLibrary, type RunSoFar, readRunSoFar } from '../run-library/index.ts';
 import type { ClockReading } from './clock-watch.ts';
 import { timeClosedS } from './time-closed.ts';
+
+type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
 /** Chosen here: after an hour the still is another one, and a new run tells more of it [s]. */
 const longestClosedS = 3600;

@@ -1,17 +1,11 @@
 import { useId } from 'react';
-import {
-  type LessonScript,
-  type Stage,
-  type StageScript,
-  say,
-  stageLabels,
-  stages,
-  told,
-} from '#shared-core';
+import { type LessonScript, type Stage, say, stageLabels, stages, told } from '#shared-core';
 import { Button, Dialog, OnPaper } from '../design/index.ts';
 import { defaultScript } from './default-script.ts';
 import { scriptParts } from './script-parts.ts';
 import { useLessonScript } from './use-lesson-script.ts';
+
+type StageScript = LessonScript[keyof LessonScript];
 
 /** What to show, ask and predict in every stage: written over as the teacher likes, and printed. */
 export function LessonScriptDialog({ onClose }: { readonly onClose: () => void }) {

@@ -1,4 +1,6 @@
-import type { ChannelOrigin, ProbeSource, SerialSource } from '#shared-core';
+import type { ProbeSource, ProbeStatus, SerialSource } from '#shared-core';
+
+type ChannelOrigin = NonNullable<ProbeStatus['origins']>[number];
 
 /**
  * The source whose shown channel is the one in the still head; null where that can't be said of it: the simulated still has none to

@@ -1,8 +1,10 @@
 import { useRef, useState } from 'react';
-import { type SecondScreen, say } from '#shared-core';
+import { type RequestAnswer, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { ClassViewPart } from './class-view-part.tsx';
+
+type SecondScreen = NonNullable<RequestAnswer<'app/describe'>['secondScreen']>;
 
 interface SecondScreenDialogProps {
   readonly offer: SecondScreen;

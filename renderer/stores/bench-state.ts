@@ -1,5 +1,4 @@
 import type {
-  KnownRigs,
   PortInfo,
   ProbeStatus,
   RecordingStatus,
@@ -8,6 +7,8 @@ import type {
 } from '#shared-core';
 import { assertNever } from '#shared-core';
 import type { Connection } from '../service/index.ts';
+
+type KnownRigs = RequestAnswer<'rigs/list'>;
 
 /** What is known of the bench: the way to the services, the probe, the recorder. */
 export interface BenchState {

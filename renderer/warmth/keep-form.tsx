@@ -1,9 +1,11 @@
 import { useState } from 'react';
-import { type KeptWarm, say, type WarmthBand } from '#shared-core';
+import { type KeptWarm, say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, quantityWords } from '../words/index.ts';
 import { type BandProblems, bandDraft, bandFromDraft } from './band-draft.ts';
+
+type WarmthBand = KeptWarm['keeping']['band'];
 
 interface KeepFormProps {
   readonly band: WarmthBand;

@@ -1,4 +1,8 @@
-import { tallyWarmth, type WarmthBand, type WarmthSpan, type WarmthTally } from '#shared-core';
+import { type KeptWarm, tallyWarmth, type WarmthReport } from '#shared-core';
+
+type WarmthBand = KeptWarm['keeping']['band'];
+type WarmthTally = NonNullable<ReturnType<typeof tallyWarmth>>;
+type WarmthSpan = WarmthReport['stretches'][number];
 
 /** A day of a ferment's warmth, by the clock of whoever looks. */
 export interface WarmthDay {

@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'react';
-import { say, type UnfinishedRun as Unfinished } from '#shared-core';
+import { type RequestAnswer, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { durationWords, Say, timeOfDayWords } from '../words/index.ts';
+
+type Unfinished = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
 /** A run that broke off with the program: going on with it is one press, wherever the window stands. */
 export function UnfinishedRun() {

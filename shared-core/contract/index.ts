@@ -4,9 +4,7 @@ export type { ClassView } from './class-view.ts';
 export { type EventBody, type EventName, events } from './events.ts';
 export { largestImportBytes, mostInPack, pieceBytes } from './exchange-requests.ts';
 export { mostFermentsTold } from './kept-ferments.ts';
-export type { DoubtfulFile } from './kept-files.ts';
 export {
-  type KnownRigs,
   keptRigSchema,
   mostRigs,
   pressureFromSchema,
@@ -17,10 +15,8 @@ export {
   setUpSchema,
 } from './kept-rigs.ts';
 export type { KeptWarm, WarmthReport } from './kept-warmth.ts';
-export { type LessonScript, lessonScriptSchema, type StageScript } from './lesson-script.ts';
+export { type LessonScript, lessonScriptSchema } from './lesson-script.ts';
 export {
-  type ChannelOrigin,
-  type DemoSource,
   type PortInfo,
   type ProbeFinding,
   type ProbeSource,
@@ -38,10 +34,8 @@ export {
   runSummarySchema,
   type Unreadable,
 } from './run-schemas.ts';
-export type { SecondScreen } from './second-screen.ts';
 export type { Service } from './service.ts';
 export { type ServiceProblem, serviceProblemSchema } from './service-problem.ts';
-export type { UnfinishedRun } from './unfinished-run.ts';
 export {
   type WireHello,
   type WireMessage,

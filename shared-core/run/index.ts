@@ -1,6 +1,5 @@
 /** Readings, marks, settings: the inputs of a run. */
 export { type Channel, channelSchema, type KnownChannel, knownChannels } from './channel.ts';
-export { clockWords } from './clock-words.ts';
 export {
   type Correction,
   correctedSettings,

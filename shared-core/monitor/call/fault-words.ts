@@ -1,5 +1,4 @@
-import { clockWords } from '../../run/index.ts';
-import { worded } from '../../wording/index.ts';
+import { clockWords, worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import { celsius } from '../words/numbers.ts';

@@ -1,5 +1,4 @@
-import { clockWords } from '../../run/index.ts';
-import { worded } from '../../wording/index.ts';
+import { clockWords, worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { createRandom, type RunInput, readingQualitySchema } from '#shared-core';
+import { createRandom, type RunInput } from '#shared-core';
 import { createPackedInputs } from '../../../main/run-library/packed-inputs.ts';
+import { readingQualitySchema } from '../../../shared-core/run/reading.ts';
 
 test('what is kept comes back as it was and in its order, as often as it is gone through', () => {
   const random = createRandom('packed');

@@ -55,6 +55,8 @@ function bodies(
     'runs/rename': { runId, name: 'Mine', notes: '' },
     'runs/book': { runId, mark: { type: 'mark-withdrawn', withdrawnMarkId: 1 } },
     'runs/trash': { runId },
+    'runs/trashed': {},
+    'runs/restore': { runId },
     'imports/begin': { bytes: table.length },
     'imports/add': {
       importId,
@@ -115,6 +117,7 @@ const refusedAsInUse: readonly RequestName[] = [
   'runs/rename',
   'runs/book',
   'runs/trash',
+  'runs/restore',
   'warmth/keep',
   'imports/finish',
   'rigs/keep',

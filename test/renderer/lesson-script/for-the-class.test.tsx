@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type KnownRigs, type LessonScript, setUpSchema, stages } from '#shared-core';
+import { type LessonScript, type RequestAnswer, setUpSchema, stages } from '#shared-core';
 import { defaultScript } from '../../../renderer/lesson-script/default-script.ts';
 import { ForTheClass } from '../../../renderer/lesson-script/for-the-class.tsx';
 import { LessonScriptButton } from '../../../renderer/lesson-script/lesson-script-button.tsx';
@@ -12,6 +12,8 @@ import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { keptDraft, restoredDraft } from '../../../renderer/stores/prepare-memory.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { recording } from '../support/running-run.ts';
+
+type KnownRigs = RequestAnswer<'rigs/list'>;
 
 afterEach(cleanup);
 

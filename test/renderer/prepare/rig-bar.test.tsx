@@ -1,7 +1,12 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { type KnownRigs, type RequestName, serialSourceSchema, setUpSchema } from '#shared-core';
+import {
+  type RequestAnswer,
+  type RequestName,
+  serialSourceSchema,
+  setUpSchema,
+} from '#shared-core';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { Invitation } from '../../../renderer/prepare/invitation.tsx';
 import { KeepRig } from '../../../renderer/prepare/keep-rig.tsx';
@@ -10,6 +15,8 @@ import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { FirstCautions } from '../../../renderer/window/first-cautions.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { runUnderWay } from '../support/running-run.ts';
+
+type KnownRigs = RequestAnswer<'rigs/list'>;
 
 const keptAtIso = '2026-01-01T09:00:00.000Z';
 const setUp = setUpSchema.parse({

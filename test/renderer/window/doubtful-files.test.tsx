@@ -1,10 +1,12 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import type { DoubtfulFile, RequestName } from '#shared-core';
+import type { RequestAnswer, RequestName } from '#shared-core';
 import { DoubtfulFiles } from '../../../renderer/window/doubtful-files.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { recording, runUnderWay } from '../support/running-run.ts';
+
+type DoubtfulFile = RequestAnswer<'kept-files/doubtful'>['files'][number];
 
 const files: readonly DoubtfulFile[] = [
   { name: 'kept-rigs.json', holds: 'rigs', state: 'newer' },
