@@ -144,7 +144,7 @@ function TableButton({ ferment, warmth }: TableButtonProps) {
   };
   return (
     <div className="ferment-acts">
-      <Button onClick={save}>Save it as a table (CSV)</Button>
+      <Button onClick={save}>{say('Save it as a table (CSV)')}</Button>
     </div>
   );
 }

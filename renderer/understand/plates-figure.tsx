@@ -80,7 +80,7 @@ export function PlatesFigure({ moment }: { readonly moment: StillMoment }) {
                 textAnchor="middle"
                 className="plot-name"
               >
-                equilibrium
+                {say('equilibrium')}
               </text>
             </>
           )}
