@@ -122,7 +122,6 @@ export const ferment: Readonly<Record<string, string>> = {
   '{count} withdrawn': '{count} zurückgenommen',
   'Entries, newest first': 'Einträge, die neuesten zuerst',
   'Withdraw the entry of {at}': 'Den Eintrag von {at} zurücknehmen',
-  Withdraw: 'Zurücknehmen',
   'Withdrawn, not counted:': 'Zurückgenommen, zählt nicht:',
   '{count, plural, one {# line of its file cannot be read and is left as it is.} other {# lines of its file cannot be read and are left as they are.}}':
     '{count, plural, one {# Zeile seiner Datei ist nicht zu lesen und bleibt, wie sie ist.} other {# Zeilen seiner Datei sind nicht zu lesen und bleiben, wie sie sind.}}',
@@ -134,6 +133,7 @@ export const ferment: Readonly<Record<string, string>> = {
   'No ferment is kept yet.': 'Noch wird kein Gäransatz geführt.',
   Close: 'Schließen',
   'Reading the log …': 'Das Protokoll wird gelesen …',
+  'Save it as a table (CSV)': 'Als Tabelle (CSV) speichern',
   'Charge the still with it': 'Die Apparatur damit füllen',
   'Juice, by its gravity': 'Saft, nach relativer Dichte',
   'Table sugar': 'Haushaltszucker',
@@ -225,7 +225,6 @@ export const ferment: Readonly<Record<string, string>> = {
   '{count} counted.': '{count} gezählt.',
   'What the log says': 'Was das Protokoll sagt',
   'Strength now': 'Gehalt jetzt',
-  'not known': 'nicht bekannt',
   Ended: 'Endete',
   Ends: 'Endet',
   'Gravity at its end': 'Relative Dichte am Ende',

@@ -1,5 +1,37 @@
 /** German of the room `measure`. */
 export const measure: Readonly<Record<string, string>> = {
+  measured: 'gemessen',
+  'head temp.': 'Kopftemp.',
+  'Liquids (±: k = 2; strength at 20 °C: 95 % interval)':
+    'Flüssigkeiten (±: k = 2; Gehalt bei 20 °C: 95-%-Bereich)',
+  Liquid: 'Flüssigkeit',
+  From: 'Aus',
+  To: 'Bis',
+  'Volume at 20 °C': 'Volumen bei 20 °C',
+  Mass: 'Masse',
+  Strength: 'Gehalt',
+  Ethanol: 'Ethanol',
+  'Strength from': 'Gehalt aus',
+  'not measured': 'nicht gemessen',
+  Charged: 'Eingefüllt',
+  'In the cuts': 'In den Fraktionen',
+  Missing: 'Fehlt',
+  Recovery: 'Ausbeute',
+  Closure: 'Abgleich',
+  'Closes within k = 2': 'Geht auf innerhalb von k = 2',
+  'cannot be judged': 'nicht zu beurteilen',
+  yes: 'ja',
+  no: 'nein',
+  'Balance (±: k = 2)': 'Bilanz (±: k = 2)',
+  'All liquid': 'Alle Flüssigkeit',
+  'Where the uncertainty of the ethanol recovery comes from':
+    'Woher die Unsicherheit der Ethanolausbeute kommt',
+  Quantity: 'Größe',
+  'u of the quantity / g': 'u der Größe / g',
+  'u of the recovery / %': 'u der Ausbeute / %',
+  Share: 'Anteil',
+  'From sugar to product: at most {most} of ethanol (Gay-Lussac). Fermentation {fermentation}, distillation {distillation}, overall {overall}.':
+    'Vom Zucker zum Produkt: höchstens {most} Ethanol (Gay-Lussac). Gärung {fermentation}, Destillation {distillation}, insgesamt {overall}.',
   'burned away': 'restlos abgebrannt',
   'burned and went out': 'angebrannt und ausgegangen',
   'did not burn': 'nicht gebrannt',
@@ -15,7 +47,6 @@ export const measure: Readonly<Record<string, string>> = {
     'die Datei ist nicht mehr zu lesen; sie noch einmal wählen',
   Measured: 'Messung',
   Volume: 'Menge',
-  Mass: 'Masse',
   'Strength on the scale': 'Gehalt auf der Skala',
   'Density on the scale': 'Dichte auf der Skala',
   'Temperature of the liquid': 'Temperatur der Flüssigkeit',
@@ -23,9 +54,16 @@ export const measure: Readonly<Record<string, string>> = {
   'Filled with water': 'Mit Wasser gefüllt',
   'Filled with the liquid': 'Mit der Flüssigkeit gefüllt',
   'Temperature of the water': 'Temperatur des Wassers',
+  'Reading of the refractometer': 'Ablesung des Refraktometers',
+  '± volume': '± Volumen',
+  '± mass': '± Masse',
+  '± strength': '± Gehalt',
+  '± density': '± Dichte',
+  '± temperature': '± Temperatur',
+  '± each weighing': '± jede Wägung',
+  '± reading': '± Ablesung',
   'Measuring cylinder': 'Messzylinder',
   'the volume of all of it': 'das Volumen von allem',
-  Balance: 'Waage',
   'the mass of all of it, without the vessel': 'die Masse von allem, ohne Gefäß',
   Alcoholometer: 'Alkoholometer',
   'the strength': 'den Gehalt',
@@ -35,21 +73,41 @@ export const measure: Readonly<Record<string, string>> = {
   'Weighed flask': 'Gewogener Kolben',
   'the strength, from a known volume on a balance':
     'den Gehalt, aus einem bekannten Volumen auf der Waage',
+  'the strength, up to {mostRefractometer} % vol: above that ethanol bends light hardly more and then less again, and one reading stands for two strengths':
+    'den Gehalt, bis {mostRefractometer} % vol: darüber bricht Ethanol das Licht kaum stärker und dann wieder schwächer, und eine Ablesung steht für zwei Gehalte',
+  'Gas chromatograph': 'Gaschromatograph',
+  'the strength, against standards of known strength':
+    'den Gehalt, gegen Standards bekannten Gehalts',
+  Label: 'Etikett',
+  'the strength that is printed there, which nobody here has measured':
+    'den Gehalt, der dort gedruckt steht und den hier niemand gemessen hat',
+  'Choose what is printed on it': 'Wählen, was darauf gedruckt ist',
+  '% vol of ethanol in water at 20 °C': '% vol Ethanol in Wasser bei 20 °C',
+  '% of the mass, ethanol in water at 20 °C': '% der Masse, Ethanol in Wasser bei 20 °C',
+  '% sugar (Brix, Oechsle, Plato) or an index':
+    '% Zucker (Brix, Oechsle, Plato) oder ein Brechungsindex',
+  'Say what its scale shows.': 'Angeben, was seine Skala zeigt.',
+  'Such a scale says nothing of ethanol by itself. Use a float or a flask on a balance.':
+    'Eine solche Skala sagt für sich nichts über Ethanol. Eine Spindel oder einen Kolben auf einer Waage benutzen.',
   'A number of {unit}.': 'Eine Zahl in {unit}.',
+  'More than 0 {unit}.': 'Mehr als 0 {unit}.',
   'No such value is possible.': 'Ein solcher Wert ist nicht möglich.',
+  '{between}: above that use a float or a flask on a balance.':
+    '{between}: darüber eine Spindel oder einen Kolben auf einer Waage benutzen.',
   'Between {low} and {high} {unit}': 'Zwischen {low} und {high} {unit}',
   '{between}: water is {waterKgPerM3}, not {waterKgPerM32}.':
     '{between}: Wasser hat {waterKgPerM3}, nicht {waterKgPerM32}.',
   '{between}: let it cool first.': '{between}: zuerst abkühlen lassen.',
-  Liquid: 'Flüssigkeit',
   'Measured with': 'Gemessen mit',
+  'Its scale shows': 'Seine Skala zeigt',
   'Finds {finds}.': 'Ergibt {finds}.',
   '{name} (may stay empty)': '{name} (darf leer bleiben)',
-  Cancel: 'Abbrechen',
+  'Standard uncertainty (k = 1). As shown unless you type another.':
+    'Standardunsicherheit (k = 1). Wie gezeigt, wenn nichts anderes eingegeben wird.',
   'Keep measurement': 'Messung behalten',
   'No mixture of ethanol and water reads like this. Look at the numbers again.':
     'So zeigt keine Mischung aus Ethanol und Wasser an. Die Zahlen noch einmal ansehen.',
-  'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)':
+  'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)':
     'Gehalt bei 20 °C: <strong>{quantity}</strong>, zwischen {strength} (95 %)',
   Teacher: 'Lehrkraft',
   Technician: 'Technische Fachkraft',
@@ -67,7 +125,6 @@ export const measure: Readonly<Record<string, string>> = {
   'Samples burned': 'Abgebrannte Proben',
   'None yet.': 'Noch keine.',
   'More than 0, at most {most}.': 'Mehr als 0, höchstens {most}.',
-  From: 'Aus',
   'Cut {index}': 'Fraktion {index}',
   'Volume burned': 'Abgebrannte Menge',
   'It is missing from a cut that is measured only now.':

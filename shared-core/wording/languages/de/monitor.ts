@@ -56,6 +56,7 @@ export const monitor: Readonly<Record<string, string>> = {
     'von einem Gehalt, der sich zu schnell ändert, um ihn zu nennen',
   'of unknown strength while the probe is not trusted':
     'von unbekanntem Gehalt, solange der Sonde nicht zu trauen ist',
+  'of {strength}': 'mit {strength}',
   'cooler than ethanol–water vapour can be': 'kühler, als Ethanol-Wasser-Dampf sein kann',
   'within {minutes} min': 'innerhalb von {minutes} min',
   'in about {low} to {high} min': 'in etwa {low} bis {high} min',
@@ -200,5 +201,4 @@ export const monitor: Readonly<Record<string, string>> = {
   'Main ethanol fraction': 'Ethanolreicher Hauptlauf',
   'Water-rich tail': 'Wasserreicher Nachlauf',
   'Cool-down': 'Abkühlen',
-  'of {strength}': 'mit {strength}',
 };

@@ -23,6 +23,37 @@ export const probe: Readonly<Record<string, string>> = {
   'That is more channels than one line can hold.':
     'Das sind mehr Kanäle, als eine Zeile fassen kann.',
   'Two {place} in a row: one is enough.': 'Zweimal {place} hintereinander: einmal genügt.',
+  '{notice} {advice}': '{notice} {advice}',
+  'There is no demo rig named {rig}.': 'Es gibt keinen Probestand mit dem Namen {rig}.',
+  'Rehearsal without a serial port: {reason}, so the demo rig speaks in memory.':
+    'Probelauf ohne seriellen Anschluss: {reason}, deshalb spricht der Probestand im Speicher.',
+  'Bytes arrive that are no answer: check speed, parity and unit number.':
+    'Es kommen Bytes an, die keine Antwort sind: Geschwindigkeit, Parität und Adresse prüfen.',
+  'Bytes arrive but they are not text: the speed (baud rate) is probably wrong.':
+    'Es kommen Bytes an, aber kein Text: die Geschwindigkeit (Baudrate) ist wahrscheinlich falsch.',
+  'Text arrives without line ends: check the speed (baud rate) and the language.':
+    'Es kommt Text ohne Zeilenenden an: Geschwindigkeit (Baudrate) und Sprache prüfen.',
+  'Lines arrive but none holds a reading: choose another language.':
+    'Es kommen Zeilen an, aber keine enthält einen Wert: eine andere Sprache wählen.',
+  'Listening …': 'Es wird gehört …',
+  'The port is open but nothing arrives: is the probe switched on, and is this the right port?':
+    'Der Anschluss ist offen, aber nichts kommt an: ist die Sonde eingeschaltet, und ist es der richtige Anschluss?',
+  '{path}: {advice}': '{path}: {advice}',
+  'This account may not open {path}. In a terminal: sudo usermod -aG dialout "$USER" (on Arch: uucp instead of dialout), then log out and in again.':
+    'Dieses Konto darf {path} nicht öffnen. In einem Terminal: sudo usermod -aG dialout "$USER" (unter Arch: uucp statt dialout), dann ab- und wieder anmelden.',
+  'This account may not open {path}. Ask whoever looks after this computer for access to serial ports.':
+    'Dieses Konto darf {path} nicht öffnen. Wer diesen Computer betreut, soll Zugang zu den seriellen Anschlüssen geben.',
+  'Another program is using {path}. Close it there (a serial monitor, perhaps), then connect again.':
+    'Ein anderes Programm benutzt {path}. Es dort schließen (vielleicht ein serieller Monitor), dann noch einmal verbinden.',
+  '{path} is not there. Is the plug in? Unplug it, count to five, plug it in again.{hint}':
+    '{path} ist nicht da. Steckt der Stecker? Ihn abziehen, bis fünf zählen, wieder einstecken.{hint}',
+  '{path} could not be used: {message}': '{path} war nicht zu benutzen: {message}',
+  ' Or try {other}.': ' Oder {other} versuchen.',
+  'Starting the serial reader …': 'Der serielle Leser wird gestartet …',
+  'The part that reads the serial port stopped and is being started again.':
+    'Der Teil, der den seriellen Anschluss liest, ist stehen geblieben und wird neu gestartet.',
+  'The part that reads the serial port stopped.':
+    'Der Teil, der den seriellen Anschluss liest, ist stehen geblieben.',
   'In use: {inUse}. The record keeps it.': 'In Gebrauch: {inUse}. Die Aufzeichnung hält es fest.',
   'Go on without it': 'Ohne sie weitermachen',
   'One point only: good near it, less sure away from it.':
@@ -150,35 +181,4 @@ export const probe: Readonly<Record<string, string>> = {
   'empty: the usual questions': 'leer: die üblichen Fragen',
   'A line looks like this': 'Eine Zeile sieht so aus',
   'Use these settings': 'Diese Einstellungen verwenden',
-  '{notice} {advice}': '{notice} {advice}',
-  'There is no demo rig named {rig}.': 'Es gibt keinen Probestand mit dem Namen {rig}.',
-  'Rehearsal without a serial port: {reason}, so the demo rig speaks in memory.':
-    'Probelauf ohne seriellen Anschluss: {reason}, deshalb spricht der Probestand im Speicher.',
-  '{path}: {advice}': '{path}: {advice}',
-  'Bytes arrive that are no answer: check speed, parity and unit number.':
-    'Es kommen Bytes an, die keine Antwort sind: Geschwindigkeit, Parität und Adresse prüfen.',
-  'Bytes arrive but they are not text: the speed (baud rate) is probably wrong.':
-    'Es kommen Bytes an, aber kein Text: die Geschwindigkeit (Baudrate) ist wahrscheinlich falsch.',
-  'Text arrives without line ends: check the speed (baud rate) and the language.':
-    'Es kommt Text ohne Zeilenenden an: Geschwindigkeit (Baudrate) und Sprache prüfen.',
-  'Lines arrive but none holds a reading: choose another language.':
-    'Es kommen Zeilen an, aber keine enthält einen Wert: eine andere Sprache wählen.',
-  'Listening …': 'Es wird gehört …',
-  'The port is open but nothing arrives: is the probe switched on, and is this the right port?':
-    'Der Anschluss ist offen, aber nichts kommt an: ist die Sonde eingeschaltet, und ist es der richtige Anschluss?',
-  'This account may not open {path}. In a terminal: sudo usermod -aG dialout "$USER" (on Arch: uucp instead of dialout), then log out and in again.':
-    'Dieses Konto darf {path} nicht öffnen. In einem Terminal: sudo usermod -aG dialout "$USER" (unter Arch: uucp statt dialout), dann ab- und wieder anmelden.',
-  'This account may not open {path}. Ask whoever looks after this computer for access to serial ports.':
-    'Dieses Konto darf {path} nicht öffnen. Wer diesen Computer betreut, soll Zugang zu den seriellen Anschlüssen geben.',
-  'Another program is using {path}. Close it there (a serial monitor, perhaps), then connect again.':
-    'Ein anderes Programm benutzt {path}. Es dort schließen (vielleicht ein serieller Monitor), dann noch einmal verbinden.',
-  '{path} is not there. Is the plug in? Unplug it, count to five, plug it in again.{hint}':
-    '{path} ist nicht da. Steckt der Stecker? Ihn abziehen, bis fünf zählen, wieder einstecken.{hint}',
-  '{path} could not be used: {message}': '{path} war nicht zu benutzen: {message}',
-  ' Or try {other}.': ' Oder {other} versuchen.',
-  'Starting the serial reader …': 'Der serielle Leser wird gestartet …',
-  'The part that reads the serial port stopped and is being started again.':
-    'Der Teil, der den seriellen Anschluss liest, ist stehen geblieben und wird neu gestartet.',
-  'The part that reads the serial port stopped.':
-    'Der Teil, der den seriellen Anschluss liest, ist stehen geblieben.',
 };

@@ -9,7 +9,6 @@ export const understand: Readonly<Record<string, string>> = {
   pot: 'Kolben',
   head: 'Kopf',
   'Pot, head and azeotrope': 'Kolben, Kopf und Azeotrop',
-  'Air pressure': 'Luftdruck',
   Azeotrope: 'Azeotrop',
   'no reading': 'kein Wert',
   'no vapour at the bulb': 'kein Dampf am Fühler',
@@ -41,6 +40,7 @@ export const understand: Readonly<Record<string, string>> = {
   'Plates between pot and head': 'Böden zwischen Kolben und Kopf',
   'ethanol in the liquid, mol %': 'Ethanol in der Flüssigkeit, mol %',
   'ethanol in the vapour, mol %': 'Ethanol im Dampf, mol %',
+  equilibrium: 'Gleichgewicht',
   'Liquid going back per distillate': 'Rücklaufende Flüssigkeit je Destillat',
   'The present reflux is not known: it takes booked volumes, and the column’s heat loss or the heater’s power in Prepare.':
     'Der jetzige Rücklauf ist nicht bekannt: dafür braucht es gebuchte Mengen und den Wärmeverlust der Kolonne oder die Heizleistung unter „Vorbereiten“.',
@@ -57,7 +57,6 @@ export const understand: Readonly<Record<string, string>> = {
     'Die Stufen brauchen den Gehalt des Kolbens: eine Menge buchen oder eine Sonde in den Kolben hängen.',
   'The vapour at the head is no richer than the pot: there is nothing to step off.':
     'Der Dampf am Kopf ist nicht reicher als der Kolben: es gibt nichts abzustufen.',
-  equilibrium: 'Gleichgewicht',
   'at least {count}': 'mindestens {count}',
   'about {count}': 'etwa {count}',
   '{start}, about 1 theoretical plate, the pot itself, leads from the pot to this head.':
@@ -84,7 +83,6 @@ export const understand: Readonly<Record<string, string>> = {
   nothing: 'nichts',
   'Mean strength': 'Mittlerer Gehalt',
   'Share of the ethanol': 'Anteil am Ethanol',
-  'Drip rate': 'Tropfgeschwindigkeit',
   Understand: 'Verstehen',
   'Understand this moment': 'Diesen Moment verstehen',
 };
