@@ -21,6 +21,8 @@ import {
   runLogVersion,
   type ServiceProblem,
   succeed,
+  worded,
+  wordingOf,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
@@ -93,8 +95,10 @@ export async function importRun(
     await files.remove(folder);
     return fail(serviceProblemOf(kept.error));
   }
-  const { remarks } = read.value;
-  return succeed({ runId, remarks: [...remarks], rejectedRows: rejectedSentences(read.value) });
+  const remarks = [...read.value.remarks];
+  const rejectedRows = rejectedSentences(read.value);
+  const wording = wordingOf([...remarks, ...rejectedRows]);
+  return succeed({ runId, remarks, rejectedRows, wording });
 }
 
 /** When the run began by the file's own dates; empty where it does not say: the moment of import says nothing of it. */
@@ -152,9 +156,9 @@ function atLoggersPace(settings: RunSettings, { inputs }: TakenIn): RunSettings 
 function rejectedSentences({ rejectedRows }: CsvFacts): string[] {
   const shown = rejectedRows
     .slice(0, mostRejectedShown)
-    .map(({ line, reason }) => `Line ${line}: ${reason}.`);
+    .map(({ line, reason }) => worded('Line {line}: {reason}.', { line, reason }));
   const more = rejectedRows.length - shown.length;
-  return [...shown, ...(more > 0 ? [`… and ${more} more.`] : [])];
+  return [...shown, ...(more > 0 ? [worded('… and {more} more.', { more })] : [])];
 }
 
 async function writeLog(

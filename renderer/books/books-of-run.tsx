@@ -1,5 +1,12 @@
 import { useMemo } from 'react';
-import { booksOfRun, isBookMark, type Mark, type RunSummary, standingMarks } from '#shared-core';
+import {
+  booksOfRun,
+  isBookMark,
+  type Mark,
+  type RunSummary,
+  say,
+  standingMarks,
+} from '#shared-core';
 import { Button } from '../design/index.ts';
 import { MeasureForm } from '../measure/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -37,22 +44,24 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
   return (
     <main className="place books" id="place">
       <div className="books-head">
-        <h1>Books of “{summary.name}”</h1>
-        <Button onClick={onClose}>Back to the library</Button>
+        <h1>{say('Books of “{name}”', { name: summary.name })}</h1>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       <div className="books-columns">
         <section aria-labelledby="measurements">
-          <h2 id="measurements">Measurements</h2>
+          <h2 id="measurements">{say('Measurements')}</h2>
           <MeasurementList
             marks={measured}
-            whenNone="None yet. For a balance measure how much residue is in the pot and how strong it is, and the same of each cut."
+            whenNone={say(
+              'None yet. For a balance measure how much residue is in the pot and how strong it is, and the same of each cut.',
+            )}
             canAct={canAct}
             onlyWatches={onlyWatches}
             onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}
           />
           {!onlyWatches && (
             <>
-              <h3>Add one</h3>
+              <h3>{say('Add one')}</h3>
               <MeasureForm
                 chargeMl={settings.charge.volumeMl}
                 cuts={receivers}
@@ -64,7 +73,7 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
           )}
         </section>
         <section aria-labelledby="balance">
-          <h2 id="balance">Balance</h2>
+          <h2 id="balance">{say('Balance')}</h2>
           <BooksTables books={books} />
         </section>
       </div>

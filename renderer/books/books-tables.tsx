@@ -1,30 +1,39 @@
-import { bookTables, type DocumentTable, fermentSentence, type RunBooks } from '#shared-core';
+import {
+  bookTables,
+  type DocumentTable,
+  fermentSentence,
+  inDecimals,
+  type RunBooks,
+  say,
+  told,
+} from '#shared-core';
 import { StackingTable } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 
 /** What the books say, in the words of the report. */
 export function BooksTables({ books }: { readonly books: RunBooks }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const own = (text: string) => (decimal === ',' ? text.replaceAll(/(\d)\.(?=\d)/g, '$1,') : text);
+  const own = (text: string) => inDecimals(told(text), decimal);
   const tables = bookTables(books);
   return (
     <>
       {tables.length === 0 && (
-        <p className="soft">Nothing is measured yet that could be balanced.</p>
+        <p className="soft">{say('Nothing is measured yet that could be balanced.')}</p>
       )}
       {tables.map((table) => (
         <BookTable key={table.caption} table={table} own={own} />
       ))}
       {books.balance !== null && books.residue === null && (
         <p>
-          Without a measured residue there is no closure: taking it from the difference would make
-          every balance close.
+          {say(
+            'Without a measured residue there is no closure: taking it from the difference would make every balance close.',
+          )}
         </p>
       )}
       {books.ferment !== null && <p>{own(fermentSentence(books.ferment))}</p>}
       {books.assumptions.length > 0 && (
         <details className="why">
-          <summary>Taken for granted, and left out</summary>
+          <summary>{say('Taken for granted, and left out')}</summary>
           <ul>
             {books.assumptions.map((assumption) => (
               <li key={assumption}>{own(assumption)}</li>
@@ -45,16 +54,16 @@ function BookTable({ table: { caption, columns, rows }, own }: BookTableProps) {
   const [corner, ...others] = columns;
   return (
     <StackingTable
-      name={caption}
+      name={told(caption)}
       isNameShown
       isTerse
-      corner={corner?.title ?? ''}
+      corner={told(corner?.title ?? '')}
       columns={others.map(({ title }, place) => ({
         key: `${place} ${title}`,
-        title,
-        label: title,
+        title: told(title),
+        label: told(title),
       }))}
-      rows={rows.map(([name = '', ...cells]) => ({ name, cells: cells.map(own) }))}
+      rows={rows.map(([name = '', ...cells]) => ({ name: told(name), cells: cells.map(own) }))}
     />
   );
 }

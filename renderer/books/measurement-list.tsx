@@ -1,4 +1,4 @@
-import type { Mark } from '#shared-core';
+import { type Mark, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWords } from '../words/index.ts';
 
@@ -25,9 +25,9 @@ export function MeasurementList(props: MeasurementListProps) {
               weight="quiet"
               disabled={!canAct}
               onClick={() => void onWithdraw(markId)}
-              aria-label={`Withdraw ${words.mark(mark)}`}
+              aria-label={say('Withdraw {mark}', { mark: words.mark(mark) })}
             >
-              Withdraw
+              {say('Withdraw')}
             </Button>
           )}
         </li>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { hexoseFromSucroseGPerG, type MarkBody } from '#shared-core';
+import { hexoseFromSucroseGPerG, type MarkBody, say } from '#shared-core';
 import { NumberField } from '../design/index.ts';
 import { numberFrom } from '../words/index.ts';
 
@@ -12,7 +12,10 @@ interface SugarFormProps {
 const usualShare = 0.02;
 
 /** Source: C12H22O11 + H2O = 2 C6H12O6, see `hexoseFromSucroseGPerG`. */
-const hint = `Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose (100 g of table sugar make ${(100 * hexoseFromSucroseGPerG).toFixed(0)} g).`;
+const hint = say(
+  'Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose (100 g of table sugar make {hexoseG} g).',
+  { hexoseG: (100 * hexoseFromSucroseGPerG).toFixed(0) },
+);
 
 /** The sugar that the ferment came from: with it the yield of the yeast can be told. */
 export function SugarForm({ canAct, onMark }: SugarFormProps) {
@@ -21,7 +24,7 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
   const [problem, setProblem] = useState<string>();
   return (
     <details className="why">
-      <summary>Sugar in the ferment</summary>
+      <summary>{say('Sugar in the ferment')}</summary>
       <form
         className="measure-form"
         onSubmit={(event) => {
@@ -29,7 +32,7 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
           const sugarG = numberFrom(sugar);
           const standardUncertaintyG = numberFrom(doubt) ?? usualShare * (sugarG ?? 0);
           if (sugarG === null || sugarG <= 0 || standardUncertaintyG < 0) {
-            return setProblem('A number of grams, more than 0.');
+            return setProblem(say('A number of grams, more than 0.'));
           }
           setProblem(undefined);
           onMark({ type: 'sugar-known', sugarG, standardUncertaintyG });
@@ -37,9 +40,15 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
       >
         <p className="small soft">{hint}</p>
         <div className="measure-fields">
-          <NumberField name="Sugar" unit="g" text={sugar} onText={setSugar} problem={problem} />
           <NumberField
-            name={`Standard uncertainty (empty: ${100 * usualShare} %)`}
+            name={say('Sugar')}
+            unit="g"
+            text={sugar}
+            onText={setSugar}
+            problem={problem}
+          />
+          <NumberField
+            name={say('Standard uncertainty (empty: {percent} %)', { percent: 100 * usualShare })}
             unit="g"
             text={doubt}
             onText={setDoubt}
@@ -47,7 +56,7 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
         </div>
         <div className="dialog-acts">
           <button type="submit" className="button" disabled={!canAct}>
-            Keep sugar
+            {say('Keep sugar')}
           </button>
         </div>
       </form>

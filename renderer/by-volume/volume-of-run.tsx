@@ -6,13 +6,14 @@ import {
   type RunByVolume,
   type RunSummary,
   runByVolume,
+  say,
   strengthByVolumeFigure,
   temperatureByVolumeFigure,
 } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
 import { DrawnFigure } from '../figures/index.ts';
 import type { Film } from '../replay/index.ts';
-import { counted, numberFrom, useWords } from '../words/index.ts';
+import { numberFrom, useWords } from '../words/index.ts';
 import { VolumeTable } from './volume-table.tsx';
 
 interface VolumeOfRunProps {
@@ -23,11 +24,11 @@ interface VolumeOfRunProps {
 }
 
 const basisWords: Readonly<Record<RunByVolume['basis'], string>> = {
-  table: 'The table gives volumes and no times, so it is judged by its temperatures alone.',
-  'receiver-volume': 'Volumes as the receiver was measured.',
-  'receiver-mass': 'Volumes from the balance under the receiver.',
-  booked: 'Volumes as written down, evenly between one and the next.',
-  'drip-rate': 'Volumes from the drip rate below, even all along.',
+  table: say('The table gives volumes and no times, so it is judged by its temperatures alone.'),
+  'receiver-volume': say('Volumes as the receiver was measured.'),
+  'receiver-mass': say('Volumes from the balance under the receiver.'),
+  booked: say('Volumes as written down, evenly between one and the next.'),
+  'drip-rate': say('Volumes from the drip rate below, even all along.'),
 };
 
 /** A run against the volume of distillate: the figure of the textbook, its strength, where to cut. */
@@ -65,13 +66,14 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
   return (
     <main className="place" id="place">
       <div className="books-head">
-        <h1>“{name}” against volume</h1>
-        <Button onClick={onClose}>Back to the library</Button>
+        <h1>{say('“{name}” against volume', { name })}</h1>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       {byVolume === null ? (
         <p className="place-lead">
-          No volume was written down while distillate came over. State a drip rate to see the run
-          against volume.
+          {say(
+            'No volume was written down while distillate came over. State a drip rate to see the run against volume.',
+          )}
         </p>
       ) : (
         <>
@@ -81,10 +83,15 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
         </>
       )}
       <div className="volume-fields">
-        {needsDrip && <NumberField name="Drip rate" unit="mL/min" text={drip} onText={setDrip} />}
+        {needsDrip && (
+          <NumberField name={say('Drip rate')} unit="mL/min" text={drip} onText={setDrip} />
+        )}
         {plates !== null && plates > 0 && (
           <NumberField
-            name={`Reflux ratio of the column of ${counted(plates, 'plate')}`}
+            name={say(
+              'Reflux ratio of the column of {plates, plural, one {# plate} other {# plates}}',
+              { plates },
+            )}
             unit=""
             text={reflux}
             onText={setReflux}
@@ -95,13 +102,17 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
         {temperature !== null && (
           <DrawnFigure
             drawing={temperature}
-            caption="Head temperature against the distillate collected. Dashed: what this charge would give in a simple still."
+            caption={say(
+              'Head temperature against the distillate collected. Dashed: what this charge would give in a simple still.',
+            )}
           />
         )}
         {strength !== null && (
           <DrawnFigure
             drawing={strength}
-            caption="Strength of the vapour against the distillate collected. Shaded: 95 % interval."
+            caption={say(
+              'Strength of the vapour against the distillate collected. Shaded: 95 % interval.',
+            )}
           />
         )}
       </div>

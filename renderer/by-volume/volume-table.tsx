@@ -1,4 +1,4 @@
-import type { RunByVolume } from '#shared-core';
+import { type RunByVolume, say } from '#shared-core';
 import { useWords } from '../words/index.ts';
 
 /** The cuts by the temperature, and what is in all of them together. */
@@ -6,24 +6,29 @@ export function VolumeTable({ byVolume }: { readonly byVolume: RunByVolume }) {
   const words = useWords();
   const last = byVolume.course.findLast(({ collectedAbv }) => collectedAbv !== null);
   const parts = byVolume.verdict.cuts.map(({ cut, fromMl, toMl, meanAbv }) => ({
-    name: cut === 'as-wanted' ? 'As strong as wanted' : 'Weaker',
+    name: cut === 'as-wanted' ? say('As strong as wanted') : say('Weaker'),
     fromMl,
     toMl,
     abv: meanAbv,
   }));
   if (last?.collectedAbv != null) {
-    parts.push({ name: 'All together', fromMl: 0, toMl: last.volumeMl, abv: last.collectedAbv });
+    parts.push({
+      name: say('All together'),
+      fromMl: 0,
+      toMl: last.volumeMl,
+      abv: last.collectedAbv,
+    });
   }
   if (parts.length === 0) return null;
   return (
     <table className="numbers volume-cuts">
-      <caption>Cuts by the temperature</caption>
+      <caption>{say('Cuts by the temperature')}</caption>
       <thead>
         <tr>
-          <th scope="col">Part</th>
-          <th scope="col">From</th>
-          <th scope="col">To</th>
-          <th scope="col">Mean strength at 20 °C</th>
+          <th scope="col">{say('Part')}</th>
+          <th scope="col">{say('From')}</th>
+          <th scope="col">{say('To')}</th>
+          <th scope="col">{say('Mean strength at 20 °C')}</th>
         </tr>
       </thead>
       <tbody>

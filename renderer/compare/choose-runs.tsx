@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { mostInPack, type RunSummary } from '#shared-core';
+import { mostInPack, type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
 import { dateWords } from '../words/index.ts';
@@ -19,10 +19,12 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
   if (usable.length < 2) return null;
   return (
     <details className="why choose-runs">
-      <summary>Compare runs, or export them together</summary>
+      <summary>{say('Compare runs, or export them together')}</summary>
       <p>
-        Tick 2 to {mostRuns} runs to lay them over each other from vapour arrival on, or up to{' '}
-        {mostInPack} for one pack with all their files, one table of all runs and a comparison.
+        {say(
+          'Tick 2 to {mostRuns} runs to lay them over each other from vapour arrival on, or up to {mostInPack} for one pack with all their files, one table of all runs and a comparison.',
+          { mostRuns, mostInPack },
+        )}
       </p>
       <ul>
         {usable.map(({ runId, name, startedAtIso, imported }) => {
@@ -42,7 +44,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
                   {name}{' '}
                   <span className="soft number">
                     · {dateWords(startedAtIso)}
-                    {imported === true && ' · imported'}
+                    {imported === true && ` · ${say('imported')}`}
                   </span>
                 </span>
               </label>
@@ -56,13 +58,17 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
           disabled={picked.length < 2 || picked.length > mostRuns}
           onClick={() => onCompare(picked)}
         >
-          {picked.length < 2 ? 'Compare' : `Compare these ${picked.length}`}
+          {picked.length < 2
+            ? say('Compare')
+            : say('Compare these {count}', { count: picked.length })}
         </Button>
         <Button
           disabled={picked.length < 2 || pack.step !== null}
           onClick={() => void pack.make(picked.map(({ runId }) => runId))}
         >
-          {picked.length < 2 ? 'One pack' : `One pack of these ${picked.length}`}
+          {picked.length < 2
+            ? say('One pack')
+            : say('One pack of these {count}', { count: picked.length })}
         </Button>
         <PackProgress pack={pack} />
       </div>

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { useFilm } from '../replay/index.ts';
@@ -28,8 +29,8 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
   return (
     <main className="place compare" id="place">
       <div className="compare-head">
-        <h1>Compare runs</h1>
-        <Button onClick={onClose}>Back to the library</Button>
+        <h1>{say('Compare runs')}</h1>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       {!isReady && (
         <ul className="compare-loading">
@@ -46,12 +47,16 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
       {isReady && (
         <>
           <p className="place-lead">
-            Time counts from vapour arrival, so that a slow warm-up does not shift the rest.{' '}
-            {signs.prompt} is the heat-off prompt.
+            {say(
+              'Time counts from vapour arrival, so that a slow warm-up does not shift the rest. {prompt} is the heat-off prompt.',
+              { prompt: signs.prompt },
+            )}
           </p>
           {late.map(({ film }) => (
             <p key={film.identity.runId} className="warning">
-              In “{film.identity.name}” no vapour reached the head: it has no line here.
+              {say('In “{name}” no vapour reached the head: it has no line here.', {
+                name: film.identity.name,
+              })}
             </p>
           ))}
           <Overlay runs={compared} />
@@ -85,12 +90,12 @@ function FilmLine({ runId, name, onFilm }: FilmLineProps) {
   }
   return (
     <li role="status">
-      {name}: {film ? 'ready' : 'going through the run …'}
+      {name}: {film ? say('ready') : say('going through the run …')}
       <br />
       <progress
         value={film ? 1 : progress.step === 'computing' ? progress.done : undefined}
         max={1}
-        aria-label={`How far ${name} is`}
+        aria-label={say('How far {name} is', { name })}
       />
     </li>
   );

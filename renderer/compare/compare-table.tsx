@@ -1,4 +1,4 @@
-import { measuredWords, type Quantity } from '#shared-core';
+import { measuredWords, type Quantity, say } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
 import { dateWords, durationWords, useWords } from '../words/index.ts';
 import type { ComparedRun } from './overlay.tsx';
@@ -15,31 +15,31 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
   const quantity = (value: number | null, decimals: number, unit: string) =>
     value === null ? '–' : words.quantity(value, decimals, unit);
   const rows: readonly (readonly [string, (facts: RunFacts) => string])[] = [
-    ['Air pressure', (facts) => quantity(facts.pressureKPa, 1, 'kPa')],
-    ['Azeotrope there', (facts) => quantity(facts.azeotropeC, 1, '°C')],
-    ['Plateau', ({ plateau }) => measured(plateau?.mean, '°C')],
-    ['Plateau above the azeotrope', ({ plateau }) => measured(plateau?.aboveAzeotropeK, 'K')],
+    [say('Air pressure'), (facts) => quantity(facts.pressureKPa, 1, 'kPa')],
+    [say('Azeotrope there'), (facts) => quantity(facts.azeotropeC, 1, '°C')],
+    [say('Plateau'), ({ plateau }) => measured(plateau?.mean, '°C')],
+    [say('Plateau above the azeotrope'), ({ plateau }) => measured(plateau?.aboveAzeotropeK, 'K')],
     [
-      'Plateau lasted',
+      say('Plateau lasted'),
       ({ plateau }) =>
         plateau === null
-          ? 'no plateau'
+          ? say('no plateau')
           : durationWords(plateau.statistics.span.toS - plateau.statistics.span.fromS),
     ],
     [
-      'Main fraction lasted',
+      say('Main fraction lasted'),
       ({ mainFractionS }) =>
-        mainFractionS === null ? 'no main fraction' : durationWords(mainFractionS),
+        mainFractionS === null ? say('no main fraction') : durationWords(mainFractionS),
     ],
-    ['Heat-off prompt, after vapour arrival', (facts) => lasting(facts.heatOffCalledS)],
-    ['Heat taken off, after vapour arrival', (facts) => lasting(facts.heatOffDoneS)],
-    ['Collected, as booked', (facts) => quantity(facts.collectedMl, 1, 'mL')],
-    ['Limit', (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
+    [say('Heat-off prompt, after vapour arrival'), (facts) => lasting(facts.heatOffCalledS)],
+    [say('Heat taken off, after vapour arrival'), (facts) => lasting(facts.heatOffDoneS)],
+    [say('Collected, as booked'), (facts) => quantity(facts.collectedMl, 1, 'mL')],
+    [say('Limit'), (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
   ];
   // Runs of one lesson plan have one name: the date tells them apart.
   const began = runs.map(({ film: { identity } }) => {
     const date = identity.startedAtIso === null ? '–' : dateWords(identity.startedAtIso);
-    return identity.isImported === true ? `${date}, imported` : date;
+    return identity.isImported === true ? say('{date}, imported', { date }) : date;
   });
   const columns = runs.map(({ film }, index) => {
     const look = traceLooks[index];
@@ -55,12 +55,12 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
   });
   return (
     <StackingTable
-      name="Runs side by side"
-      corner="Run"
+      name={say('Runs side by side')}
+      corner={say('Run')}
       hasLegend
       columns={columns}
       rows={[
-        { name: 'Began', cells: began },
+        { name: say('Began'), cells: began },
         ...rows.map(([name, value]) => ({ name, cells: runs.map(({ facts }) => value(facts)) })),
       ]}
     />

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { niceTicks } from '#shared-core';
+import { niceTicks, say } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
 import type { Film } from '../replay/index.ts';
@@ -18,7 +18,7 @@ type HeadScale = 'celsius' | 'above-azeotrope';
 
 const scaleOptions = [
   { value: 'celsius', label: '°C' },
-  { value: 'above-azeotrope', label: 'K above the azeotrope' },
+  { value: 'above-azeotrope', label: say('K above the azeotrope') },
 ] as const;
 
 /** Before arrival the head is cold, below the paper: a little of it is enough to see it come. */
@@ -43,7 +43,7 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
       }),
     [runs, isAbove, toS],
   );
-  const x = timeAxis(beforeS, toS, 'time from vapour arrival', words.axisTime);
+  const x = timeAxis(beforeS, toS, say('time from vapour arrival'), words.axisTime);
   const low = isAbove ? -4 : 74;
   const high = highest(traces, low + 8);
   const scaled = traces.map((points) => points.map((point) => within(point, low)));
@@ -51,14 +51,14 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
     low,
     high,
     ticks: niceTicks(low, high, 8).values,
-    name: isAbove ? 'head above the azeotrope, K' : 'head, °C',
+    name: isAbove ? say('head above the azeotrope, K') : say('head, °C'),
     tickWords: (value) => words.number(value, 0),
   };
   const names = runs.map(({ film }, index) => `${traceLooks[index]?.letter} ${film.identity.name}`);
   return (
     <div className="overlay">
       <ChoiceField
-        name="Head shown in"
+        name={say('Head shown in')}
         options={scaleOptions}
         value={headScale}
         onValue={setHeadScale}
@@ -66,7 +66,10 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
       <PlotPaper
         x={x}
         y={y}
-        description={`The heads of ${names.join(', ')}, laid over each other from vapour arrival on; the table below has the figures.`}
+        description={say(
+          'The heads of {names}, laid over each other from vapour arrival on; the table below has the figures.',
+          { names: names.join(', ') },
+        )}
       >
         {(scale) =>
           runs.map(({ film, facts }, index) => {

@@ -1,4 +1,12 @@
-import { alarmTitles, mostUrgentFirst, stageLabels, stages, type Verdicts } from '#shared-core';
+import {
+  alarmTitles,
+  mostUrgentFirst,
+  say,
+  stageLabels,
+  stages,
+  told,
+  type Verdicts,
+} from '#shared-core';
 import { clockWords } from '../words/index.ts';
 
 /** One line of recorded against supposed. */
@@ -9,7 +17,7 @@ export interface VerdictRow {
   readonly isDifferent: boolean;
 }
 
-const absent = 'did not come';
+const absent = say('did not come');
 
 /** Stages, prompts and the main fraction of both, line by line; stages and prompts that neither has are left out. */
 export function verdictRows(recorded: Verdicts, supposed: Verdicts): readonly VerdictRow[] {
@@ -27,17 +35,19 @@ export function verdictRows(recorded: Verdicts, supposed: Verdicts): readonly Ve
     ];
   };
   return [
-    ...row('Main fraction', ({ verdict }) => (verdict.mainFraction ? 'yes' : 'no')),
+    ...row(say('Main fraction'), ({ verdict }) => (verdict.mainFraction ? say('yes') : say('no'))),
     ...stages.flatMap((stage) =>
-      row(stageLabels[stage], (verdicts) => {
+      row(told(stageLabels[stage]), (verdicts) => {
         const span = verdicts.stages.find((found) => found.stage === stage);
         if (span === undefined) return null;
-        const end = span.toS === null ? 'to the end' : `to ${clockWords(span.toS)}`;
-        return `${clockWords(span.fromS)} ${end}`;
+        const from = clockWords(span.fromS);
+        return span.toS === null
+          ? say('{from} to the end', { from })
+          : say('{from} to {to}', { from, to: clockWords(span.toS) });
       }),
     ),
     ...mostUrgentFirst.flatMap((alarm) =>
-      row(`Prompt: ${alarmTitles[alarm]}`, (verdicts) => {
+      row(say('Prompt: {title}', { title: told(alarmTitles[alarm]) }), (verdicts) => {
         const raised = verdicts.alarms.filter((found) => found.alarm === alarm);
         return raised.length === 0
           ? null

@@ -1,4 +1,4 @@
-import type { RunInput, RunSettings } from '#shared-core';
+import { type RunInput, type RunSettings, say } from '#shared-core';
 import type { RecordedRun } from '../replay/index.ts';
 
 /** What is supposed instead of what was. */
@@ -30,7 +30,7 @@ export function whatIfRun(run: RecordedRun, change: WhatIfChange): RecordedRun {
     identity: {
       ...identity,
       origin: 'what-if',
-      name: `${identity.name}, what if`,
+      name: say('{name}, what if', { name: identity.name }),
       settings: {
         ...settings,
         leastStrengthAbv: change.leastStrengthAbv,
@@ -53,8 +53,8 @@ function tellsAirPressure(input: RunInput): boolean {
 /** What differs between two suppositions, for saying so; none when nothing does. */
 export function changedParts(before: WhatIfChange, after: WhatIfChange): readonly string[] {
   return [
-    ...(after.pressureKPa === before.pressureKPa ? [] : ['air pressure']),
-    ...(after.leastStrengthAbv === before.leastStrengthAbv ? [] : ['strength limit']),
-    ...(after.plates === before.plates ? [] : ['plates']),
+    ...(after.pressureKPa === before.pressureKPa ? [] : [say('air pressure')]),
+    ...(after.leastStrengthAbv === before.leastStrengthAbv ? [] : [say('strength limit')]),
+    ...(after.plates === before.plates ? [] : [say('plates')]),
   ];
 }

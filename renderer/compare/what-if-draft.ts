@@ -1,4 +1,4 @@
-import { type NumberRange, settingRanges } from '#shared-core';
+import { type NumberRange, say, settingRanges } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import type { WhatIfChange } from './what-if-change.ts';
 
@@ -14,13 +14,14 @@ export interface CheckedDraft {
   readonly problems: Readonly<Partial<Record<keyof WhatIfDraft, string>>>;
 }
 
-const inWords = ({ low, high }: NumberRange, rest: string) => `Between ${low} and ${high}${rest}`;
+const inWords = ({ low, high }: NumberRange, unit: string) =>
+  say('Between {low} and {high} {unit}.', { low, high, unit });
 
 /** Ranges of the run's settings, in the words of the fields. */
 const problems = {
-  pressureKPa: inWords(settingRanges.pressureKPa, ' kPa.'),
-  leastStrengthAbv: inWords(settingRanges.leastStrengthAbv, ' % vol.'),
-  plates: inWords(settingRanges.plates, ', or empty.'),
+  pressureKPa: inWords(settingRanges.pressureKPa, 'kPa'),
+  leastStrengthAbv: inWords(settingRanges.leastStrengthAbv, '% vol'),
+  plates: say('Between {low} and {high}, or empty.', { ...settingRanges.plates }),
 } as const;
 
 /** The change a draft stands for, or what is wrong with it. Empty plates mean that they are not known. */

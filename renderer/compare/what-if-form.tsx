@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button, NumberField } from '../design/index.ts';
 import { useWords } from '../words/index.ts';
 import type { WhatIfChange } from './what-if-change.ts';
@@ -29,7 +30,7 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
     onText: (text: string) => setDraft({ ...draft, [name]: text }),
     problem: problems[name],
   });
-  const was = (value: string) => `was ${value}`;
+  const was = (value: string) => say('was {value}', { value });
   return (
     <form
       className="what-if-form"
@@ -39,23 +40,23 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
       }}
     >
       <NumberField
-        name="Air pressure"
+        name={say('Air pressure')}
         unit="kPa"
         hint={was(words.quantity(recorded.pressureKPa, 1, 'kPa'))}
         {...field('pressureKPa')}
       />
       <NumberField
-        name="Least strength"
+        name={say('Least strength')}
         unit="% vol"
         hint={was(words.quantity(recorded.leastStrengthAbv, 0, '% vol'))}
         {...field('leastStrengthAbv')}
       />
       <NumberField
-        name="Plates of the column"
-        unit="plates"
+        name={say('Plates of the column')}
+        unit={say('plates')}
         hint={was(
           recorded.plates === null
-            ? 'not known'
+            ? say('not known')
             : words.number(recorded.plates, platesDecimals(recorded.plates)),
         )}
         {...field('plates')}
@@ -67,7 +68,7 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
           if (change) onChange(change);
         }}
       >
-        Go through the run again
+        {say('Go through the run again')}
       </Button>
     </form>
   );

@@ -1,3 +1,4 @@
+import { say, told } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { RunStrip } from '../strip/index.ts';
@@ -18,19 +19,22 @@ export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps)
     <>
       <p className="what-if-sentence" role="status">
         {differences === 0
-          ? 'Nothing would have been called differently.'
-          : `With another ${joined(changed)}, ${differences} of ${rows.length} calls would have been different (marked ≠).`}
+          ? say('Nothing would have been called differently.')
+          : say(
+              'With another {changed}, {differences} of {all} calls would have been different (marked ≠).',
+              { changed: joined(changed), differences, all: rows.length },
+            )}
       </p>
       <div className="what-if-strips">
-        <StripOf film={recorded} title="As recorded" />
-        <StripOf film={supposed} title="What if: this did not happen" isSupposed />
+        <StripOf film={recorded} title={say('As recorded')} />
+        <StripOf film={supposed} title={say('What if: this did not happen')} isSupposed />
       </div>
       <StackingTable
-        name="Record and what-if"
-        corner="Call"
+        name={say('Record and what-if')}
+        corner={say('Call')}
         columns={[
-          { key: 'recorded', title: 'As recorded', label: 'As recorded' },
-          { key: 'supposed', title: 'What if', label: 'What if' },
+          { key: 'recorded', title: say('As recorded'), label: say('As recorded') },
+          { key: 'supposed', title: say('What if'), label: say('What if') },
         ]}
         rows={rows.map(({ name, recorded: before, supposed: after, isDifferent }) => ({
           name,
@@ -40,12 +44,12 @@ export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps)
       />
       <dl className="what-if-reasons">
         <div>
-          <dt>As recorded</dt>
-          <dd>{recorded.verdicts.verdict.because}</dd>
+          <dt>{say('As recorded')}</dt>
+          <dd>{told(recorded.verdicts.verdict.because)}</dd>
         </div>
         <div>
-          <dt>What if</dt>
-          <dd>{supposed.verdicts.verdict.because}</dd>
+          <dt>{say('What if')}</dt>
+          <dd>{told(supposed.verdicts.verdict.because)}</dd>
         </div>
       </dl>
     </>
@@ -70,6 +74,8 @@ function StripOf({ film, title, isSupposed = false }: StripOfProps) {
 }
 
 function joined(parts: readonly string[]): string {
-  if (parts.length < 2) return parts[0] ?? 'supposition';
-  return `${parts.slice(0, -1).join(', ')} and ${parts[parts.length - 1]}`;
+  const [last, ...before] = parts.toReversed();
+  if (last === undefined) return say('supposition');
+  if (before.length === 0) return last;
+  return say('{some} and {last}', { some: before.toReversed().join(', '), last });
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { useWhatIf } from './use-what-if.ts';
@@ -19,19 +20,21 @@ export function WhatIf({ film, onClose }: WhatIfProps) {
   return (
     <main className="place what-if" id="place">
       <div className="compare-head">
-        <h1>What if …</h1>
-        <Button onClick={onClose}>Back to the library</Button>
+        <h1>{say('What if …')}</h1>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       <p className="place-lead">
-        “{film.identity.name}”: the same readings and marks, gone through again under other
-        suppositions. The record itself stays as it is.
+        {say(
+          '“{name}”: the same readings and marks, gone through again under other suppositions. The record itself stays as it is.',
+          { name: film.identity.name },
+        )}
       </p>
       <WhatIfForm recorded={recorded} onChange={setChange} />
       {progress.step === 'computing' && (
         <p role="status">
-          Going through the run again …
+          {say('Going through the run again …')}
           <br />
-          <progress value={progress.done} max={1} aria-label="How far" />
+          <progress value={progress.done} max={1} aria-label={say('How far')} />
         </p>
       )}
       {progress.step === 'ready' && change && (

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
@@ -26,7 +26,7 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
     onClose();
   };
   return (
-    <Dialog title={`Annotate ${clockWords(timeS)}`} onClose={onClose}>
+    <Dialog title={say('Annotate {time}', { time: clockWords(timeS) })} onClose={onClose}>
       <form
         className="dialog-form"
         onSubmit={(event) => {
@@ -36,7 +36,7 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
       >
         <div className="field">
           <label className="field-name" htmlFor={id}>
-            What happens here?
+            {say('What happens here?')}
           </label>
           <input
             id={id}
@@ -47,9 +47,9 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
           />
         </div>
         <div className="dialog-acts">
-          <Button onClick={onClose}>Cancel</Button>
+          <Button onClick={onClose}>{say('Cancel')}</Button>
           <button type="submit" className="button" data-weight="main" disabled={text.trim() === ''}>
-            Keep annotation
+            {say('Keep annotation')}
           </button>
         </div>
       </form>

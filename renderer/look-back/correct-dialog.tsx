@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'react';
-import type { RunSettings, RunSummary } from '#shared-core';
+import { type RunSettings, type RunSummary, say } from '#shared-core';
 import { Button, Dialog, TextLine } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
@@ -48,7 +48,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
     onClose(answer.ok);
   };
   return (
-    <Dialog title="Correct charge and pressure" onClose={() => onClose(false)}>
+    <Dialog title={say('Correct charge and pressure')} onClose={() => onClose(false)}>
       <form
         className="dialog-form"
         onSubmit={(event) => {
@@ -67,11 +67,11 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
           onDraft={setDraft}
         />
         {run.imported === true && (
-          <TextLine name="Began" type="datetime-local" text={began} onText={setBegan} />
+          <TextLine name={say('Began')} type="datetime-local" text={began} onText={setBegan} />
         )}
         <div className="field">
           <label className="field-name" htmlFor={id}>
-            Reason
+            {say('Reason')}
           </label>
           <input
             id={id}
@@ -81,18 +81,20 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
             onChange={({ target }) => setReason(target.value)}
           />
           <p className="small soft">
-            The record itself stays as it was; books, replay and reports take what is right.
+            {say(
+              'The record itself stays as it was; books, replay and reports take what is right.',
+            )}
           </p>
         </div>
         <div className="dialog-acts">
-          <Button onClick={() => onClose(false)}>Cancel</Button>
+          <Button onClick={() => onClose(false)}>{say('Cancel')}</Button>
           <button
             type="submit"
             className="button"
             data-weight="main"
             disabled={correction === null}
           >
-            Correct
+            {say('Correct')}
           </button>
         </div>
       </form>

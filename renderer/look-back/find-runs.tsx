@@ -1,6 +1,6 @@
 import { useId } from 'react';
+import { say } from '#shared-core';
 import { SelectField } from '../design/index.ts';
-import { counted } from '../words/index.ts';
 import type { LookFor } from './matching-runs.ts';
 
 interface FindRunsProps {
@@ -11,10 +11,10 @@ interface FindRunsProps {
 }
 
 const filters = [
-  { value: 'all', label: 'All runs' },
-  { value: 'recorded', label: 'Recorded here' },
-  { value: 'imported', label: 'Imported' },
-  { value: 'rehearsal', label: 'Rehearsals' },
+  { value: 'all', label: say('All runs') },
+  { value: 'recorded', label: say('Recorded here') },
+  { value: 'imported', label: say('Imported') },
+  { value: 'rehearsal', label: say('Rehearsals') },
 ] as const;
 
 /** Finds runs in a long library by a word of their name, their notes or their date. */
@@ -24,7 +24,7 @@ export function FindRuns({ lookFor, found, all, onLookFor }: FindRunsProps) {
     <search className="find-runs">
       <div className="field">
         <label className="field-name" htmlFor={id}>
-          Find a run
+          {say('Find a run')}
         </label>
         <input
           id={id}
@@ -36,13 +36,15 @@ export function FindRuns({ lookFor, found, all, onLookFor }: FindRunsProps) {
         />
       </div>
       <SelectField
-        name="Show"
+        name={say('Show')}
         options={filters}
         value={lookFor.filter}
         onValue={(filter) => onLookFor({ ...lookFor, filter })}
       />
       <p className="small soft number" role="status">
-        {found === all ? counted(all, 'run') : `${found} of ${counted(all, 'run')}`}
+        {found === all
+          ? say('{count, plural, one {# run} other {# runs}}', { count: all })
+          : say('{found} of {all, plural, one {# run} other {# runs}}', { found, all })}
       </p>
     </search>
   );

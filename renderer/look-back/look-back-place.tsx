@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { ChooseRuns, CompareRuns } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
 import { goTo, useBench } from '../parts/index.ts';
@@ -67,9 +67,9 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
   const found = runs === null ? [] : matchingRuns(runs, lookFor);
   return (
     <main className="place" id="place">
-      <h1>Look back</h1>
+      <h1>{say('Look back')}</h1>
       {problem && <p className="warning">{problemWords(problem)}</p>}
-      {runs === null && !problem && <p role="status">Reading the library …</p>}
+      {runs === null && !problem && <p role="status">{say('Reading the library …')}</p>}
       {runs?.length === 0 && <NoRuns />}
       {runs && (
         <div className="library-tools">
@@ -81,7 +81,7 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
         <FindRuns lookFor={lookFor} found={found.length} all={runs.length} onLookFor={setLookFor} />
       )}
       {runs && runs.length > 0 && (
-        <ul className="runs" aria-label="Runs, newest first">
+        <ul className="runs" aria-label={say('Runs, newest first')}>
           {found.map((run) => (
             <RunCard
               key={run.runId}
@@ -102,10 +102,12 @@ function NoRuns() {
   const onlyWatches = useBench(isViewer);
   return (
     <div className="place-lead">
-      <p>No run yet. Every run you record appears here, ready to replay and to hand out.</p>
+      <p>
+        {say('No run yet. Every run you record appears here, ready to replay and to hand out.')}
+      </p>
       {!onlyWatches && (
         <Button weight="main" onClick={() => goTo('prepare')}>
-          Prepare one, or rehearse
+          {say('Prepare one, or rehearse')}
         </Button>
       )}
     </div>

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { clockWords, signs } from '../words/index.ts';
 import type { Moment } from './moments.ts';
@@ -15,10 +16,10 @@ const kindSigns = {
   annotation: signs.note,
 } as const;
 const kindNames = {
-  stage: 'Stage',
-  alarm: 'Prompt',
-  mark: 'Mark',
-  annotation: 'Annotation',
+  stage: say('Stage'),
+  alarm: say('Prompt'),
+  mark: say('Mark'),
+  annotation: say('Annotation'),
 } as const;
 
 /** Jump to a stage, a prompt, a mark or an annotation. */
@@ -27,7 +28,7 @@ export function MomentList({ moments, timeS, onJump }: MomentListProps) {
   return (
     <section aria-labelledby="moments-title">
       <h2 id="moments-title" className="moments-title">
-        Jump to
+        {say('Jump to')}
       </h2>
       <ol className="moments">
         {moments.map((moment) => (

@@ -1,4 +1,4 @@
-import { alarmTitles, type MarkBody, stageLabels, type Verdicts } from '#shared-core';
+import { alarmTitles, type MarkBody, stageLabels, told, type Verdicts } from '#shared-core';
 import { type Film, frameIndexAt, frameTimeS } from '../replay/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { benchMarks } from '../stores/index.ts';
@@ -24,7 +24,7 @@ export function momentsOf(
     ({ stage, fromS }): Moment => ({
       timeS: fromS,
       kind: 'stage',
-      name: stageLabels[stage],
+      name: told(stageLabels[stage]),
       isShownIn: ({ snapshot }) => snapshot?.stage.stage === stage,
     }),
   );
@@ -32,7 +32,7 @@ export function momentsOf(
     ({ alarm, raisedS }): Moment => ({
       timeS: raisedS,
       kind: 'alarm',
-      name: alarmTitles[alarm],
+      name: told(alarmTitles[alarm]),
       isShownIn: ({ snapshot }) =>
         snapshot?.alarms.some((shown) => shown.alarm === alarm && shown.raisedS === raisedS) ??
         false,

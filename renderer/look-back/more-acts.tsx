@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { PackMaking } from '../exchange/index.ts';
 import { exportRun } from '../exchange/index.ts';
@@ -29,46 +29,58 @@ export function MoreActs({ id, run, pack, onOpen, onChanged }: MoreActsProps) {
   const [isCorrecting, setCorrecting] = useState(false);
   return (
     <div id={id} className="run-more">
-      <Button onClick={() => onOpen('books')} aria-label={`Books of ${run.name}`}>
-        Books
+      <Button
+        onClick={() => onOpen('books')}
+        aria-label={say('Books of {name}', { name: run.name })}
+      >
+        {say('Books')}
       </Button>
-      <Button onClick={() => onOpen('by-volume')} aria-label={`Against volume: ${run.name}`}>
-        Against volume
+      <Button
+        onClick={() => onOpen('by-volume')}
+        aria-label={say('Against volume: {name}', { name: run.name })}
+      >
+        {say('Against volume')}
       </Button>
-      <Button onClick={() => onOpen('proof')} aria-label={`Prove by burning … for ${run.name}`}>
-        Prove by burning …
+      <Button
+        onClick={() => onOpen('proof')}
+        aria-label={say('Prove by burning … for {name}', { name: run.name })}
+      >
+        {say('Prove by burning …')}
       </Button>
-      <Button onClick={() => onOpen('what-if')} aria-label={`What if … for ${run.name}`}>
-        What if …
+      <Button
+        onClick={() => onOpen('what-if')}
+        aria-label={say('What if … for {name}', { name: run.name })}
+      >
+        {say('What if …')}
       </Button>
       <Button
         onClick={() => void exportRun(service, bench, run.runId, format)}
-        aria-label={`Export CSV of ${run.name}`}
+        aria-label={say('Export CSV of {name}', { name: run.name })}
       >
-        Export CSV
+        {say('Export CSV')}
       </Button>
       <Button
         disabled={pack.step !== null}
         onClick={() => void pack.make([run.runId])}
-        aria-label={`Export pack of ${run.name}`}
+        aria-label={say('Export pack of {name}', { name: run.name })}
       >
-        Export pack
+        {say('Export pack')}
       </Button>
       {!onlyWatches && (
         <>
           <Button
             disabled={!mayChange}
             onClick={() => setRenaming(true)}
-            aria-label={`Name and notes … of ${run.name}`}
+            aria-label={say('Name and notes … of {name}', { name: run.name })}
           >
-            Name and notes …
+            {say('Name and notes …')}
           </Button>
           <Button
             disabled={!mayChange}
             onClick={() => setCorrecting(true)}
-            aria-label={`Correct charge and pressure … of ${run.name}`}
+            aria-label={say('Correct charge and pressure … of {name}', { name: run.name })}
           >
-            Correct charge …
+            {say('Correct charge …')}
           </Button>
           <RemoveButton run={run} onRemoved={onChanged} />
         </>

@@ -1,4 +1,4 @@
-import { isVolumeTable } from '#shared-core';
+import { isVolumeTable, say } from '#shared-core';
 import { BlindRun } from '../blind/index.ts';
 import { BooksOfRun } from '../books/index.ts';
 import { VolumeOfRun } from '../by-volume/index.ts';
@@ -40,17 +40,19 @@ export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
   const done = progress.step === 'computing' ? progress.done : undefined;
   return (
     <main className="place" id="place">
-      <h1>Look back</h1>
+      <h1>{say('Look back')}</h1>
       {progress.step === 'failed' ? (
         <p className="warning">{problemWords(progress.problem)}</p>
       ) : (
         <p className="place-lead" role="status">
-          {progress.step === 'reading' ? 'Reading the run …' : 'Going through the run once more …'}
+          {progress.step === 'reading'
+            ? say('Reading the run …')
+            : say('Going through the run once more …')}
           <br />
-          <progress value={done} max={1} aria-label="How far" />
+          <progress value={done} max={1} aria-label={say('How far')} />
         </p>
       )}
-      <Button onClick={onClose}>Back to the library</Button>
+      <Button onClick={onClose}>{say('Back to the library')}</Button>
     </main>
   );
 }

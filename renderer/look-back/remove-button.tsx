@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { TrashDialog } from './trash-dialog.tsx';
 import { useMayChange } from './use-may-change.ts';
@@ -19,9 +19,9 @@ export function RemoveButton({ run, onRemoved }: RemoveButtonProps) {
         weight="quiet"
         disabled={!mayChange}
         onClick={() => setAsking(true)}
-        aria-label={`Remove … ${run.name}`}
+        aria-label={say('Remove … {name}', { name: run.name })}
       >
-        Remove …
+        {say('Remove …')}
       </Button>
       {isAsking && (
         <TrashDialog

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { counted, dateWords } from '../words/index.ts';
+import { dateWords } from '../words/index.ts';
 
 interface RemovedRunsProps {
   /** The runs that are in the library: one more or less, and the others may have changed too. */
@@ -34,7 +34,11 @@ export function RemovedRuns({ after, onRestored }: RemovedRunsProps) {
   if (removed.length === 0) return null;
   return (
     <details className="why removed-runs">
-      <summary>Removed runs ({counted(removed.length, 'run')})</summary>
+      <summary>
+        {say('Removed runs ({count, plural, one {# run} other {# runs}})', {
+          count: removed.length,
+        })}
+      </summary>
       <ul>
         {removed.map(({ runId, name, startedAtIso }) => (
           <li key={runId}>
@@ -44,9 +48,9 @@ export function RemovedRuns({ after, onRestored }: RemovedRunsProps) {
             <Button
               disabled={!mayPutBack}
               onClick={() => void restore(runId)}
-              aria-label={`Put back ${name}`}
+              aria-label={say('Put back {name}', { name })}
             >
-              Put back
+              {say('Put back')}
             </Button>
           </li>
         ))}

@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
 import type { Film } from '../replay/index.ts';
@@ -51,10 +51,10 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
     <main className="watch replay" id="place" ref={place}>
       <div className="replay-head">
         <p>
-          <strong>Replay</strong> · {summary.name}{' '}
+          <strong>{say('Replay')}</strong> · {summary.name}{' '}
           <span className="soft">· {agreementWords(agreement)}</span>
         </p>
-        <Button onClick={onClose}>Back to the library</Button>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       {frame && (
         <WatchRun
@@ -62,7 +62,7 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
           stripExtra={
             !onlyWatches && (
               <Button disabled={!canAct} onClick={annotate}>
-                Annotate …
+                {say('Annotate …')}
               </Button>
             )
           }

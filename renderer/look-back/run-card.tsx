@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -40,9 +40,9 @@ export function RunCard({ run, isReturnedTo = false, onOpen, onChanged }: RunCar
           <Button
             disabled={pack.step !== null}
             onClick={() => void pack.makeFiles(run.runId)}
-            aria-label={`Save the files of ${run.name}`}
+            aria-label={say('Save the files of {name}', { name: run.name })}
           >
-            Save its files
+            {say('Save its files')}
           </Button>
           {!onlyWatches && <RemoveButton run={run} onRemoved={onChanged} />}
         </div>
@@ -60,21 +60,24 @@ export function RunCard({ run, isReturnedTo = false, onOpen, onChanged }: RunCar
           ref={replay}
           weight="main"
           onClick={() => onOpen('replay')}
-          aria-label={`Replay ${run.name}`}
+          aria-label={say('Replay {name}', { name: run.name })}
         >
-          Replay
+          {say('Replay')}
         </Button>
-        <Button onClick={() => onOpen('guess')} aria-label={`Guess first: ${run.name}`}>
-          Guess first
+        <Button
+          onClick={() => onOpen('guess')}
+          aria-label={say('Guess first: {name}', { name: run.name })}
+        >
+          {say('Guess first')}
         </Button>
         <Button
           className="opens-more"
           aria-expanded={isMore}
           aria-controls={isMore ? moreId : undefined}
-          aria-label={`More for ${run.name}`}
+          aria-label={say('More for {name}', { name: run.name })}
           onClick={() => setMore(!isMore)}
         >
-          More
+          {say('More')}
         </Button>
       </div>
       {isMore && (

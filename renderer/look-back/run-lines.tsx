@@ -1,4 +1,4 @@
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import {
   clockWords,
   dateWords,
@@ -27,25 +27,25 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
   return (
     <>
       <h2 className="run-name">{run.name}</h2>
-      <p className="soft number">
-        {dateWords(run.startedAtIso)} ·{' '}
-        {isTable ? 'a table by volume, without times' : durationWords(run.durationS)}
-        {run.rehearsal && ' · rehearsal'}
-        {run.imported && ' · imported'}
-        {run.ended === 'cut-off' && ' · cut off, saved up to its last second'}
-        {run.ended === 'recording' && ' · being recorded'}
-      </p>
+      <p className="soft number">{joined(factsOf(run, isTable))}</p>
       {!isTable && (
         <p className="number">
-          {run.plateauC === null
-            ? 'No plateau'
-            : `Plateau at ${words.quantity(run.plateauC, 1, '°C')}`}
-          {run.heatOffCalledS !== null && ` · heat-off prompt at ${clockWords(run.heatOffCalledS)}`}
+          {joined([
+            run.plateauC === null
+              ? say('No plateau')
+              : say('Plateau at {plateau}', { plateau: words.quantity(run.plateauC, 1, '°C') }),
+            run.heatOffCalledS !== null &&
+              say('heat-off prompt at {time}', { time: clockWords(run.heatOffCalledS) }),
+          ])}
         </p>
       )}
       {run.damagedRecords > 0 && (
         <p className="run-damage">
-          {signs.problem} {damageWords(run.damagedRecords)}; the rest is good.
+          {signs.problem}{' '}
+          {say(
+            '{count, plural, one {# damaged record was skipped} other {# damaged records were skipped}}; the rest is good.',
+            { count: run.damagedRecords },
+          )}
         </p>
       )}
       {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
@@ -53,6 +53,18 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
   );
 }
 
-function damageWords(records: number): string {
-  return records === 1 ? '1 damaged record was skipped' : `${records} damaged records were skipped`;
+type Fact = string | false;
+
+const joined = (facts: readonly Fact[]): string =>
+  facts.filter((fact) => fact !== false).join(' · ');
+
+function factsOf(run: RunSummary, isTable: boolean): readonly Fact[] {
+  return [
+    dateWords(run.startedAtIso),
+    isTable ? say('a table by volume, without times') : durationWords(run.durationS),
+    run.rehearsal && say('rehearsal'),
+    run.imported === true && say('imported'),
+    run.ended === 'cut-off' && say('cut off, saved up to its last second'),
+    run.ended === 'recording' && say('being recorded'),
+  ];
 }

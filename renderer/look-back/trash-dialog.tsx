@@ -1,4 +1,4 @@
-import type { RunSummary } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 
@@ -15,15 +15,17 @@ export function TrashDialog({ run, onClose }: TrashDialogProps) {
     onClose(answer.ok);
   };
   return (
-    <Dialog title="Remove this run?" onClose={() => onClose(false)}>
+    <Dialog title={say('Remove this run?')} onClose={() => onClose(false)}>
       <p>
-        “{run.name}” leaves the library. Nothing is deleted: it lies under “Removed runs” at the end
-        of the list and can be put back from there.
+        {say(
+          '“{name}” leaves the library. Nothing is deleted: it lies under “Removed runs” at the end of the list and can be put back from there.',
+          { name: run.name },
+        )}
       </p>
       <div className="dialog-acts">
-        <Button onClick={() => onClose(false)}>Keep it</Button>
+        <Button onClick={() => onClose(false)}>{say('Keep it')}</Button>
         <Button weight="act" onClick={() => void remove()}>
-          Remove from the library
+          {say('Remove from the library')}
         </Button>
       </div>
     </Dialog>

@@ -1,4 +1,4 @@
-import { readReadingsCsv } from '#shared-core';
+import { readReadingsCsv, say } from '#shared-core';
 import { type ImportDraft, mappingOf, withColumn } from './import-draft.ts';
 
 /** What a column that may hold the head temperature shows over the first lines. */
@@ -20,7 +20,7 @@ export function candidateCurves(text: string, draft: ImportDraft): readonly Cand
         ? [{ timeS: input.timeS, temperatureC: input.value }]
         : [],
     );
-    const title = draft.columns[column]?.title || `Column ${column + 1}`;
+    const title = draft.columns[column]?.title || say('Column {column}', { column: column + 1 });
     return points.length === 0 ? [] : [{ column, title, points }];
   });
 }

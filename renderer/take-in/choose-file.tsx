@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { say } from '#shared-core';
 import { useBench } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 
@@ -14,10 +15,10 @@ export function ChooseFile({ isFirst, onFile }: ChooseFileProps) {
   const id = useId();
   return (
     <details className="why choose-file" open={isFirst}>
-      <summary>Take in the table of another logger</summary>
+      <summary>{say('Take in the table of another logger')}</summary>
       <div className="choose-file-field">
         <label className="field-name" htmlFor={id}>
-          Take in a CSV of time and head temperature
+          {say('Take in a CSV of time and head temperature')}
         </label>
         <input
           id={id}
@@ -30,7 +31,9 @@ export function ChooseFile({ isFirst, onFile }: ChooseFileProps) {
             target.value = '';
           }}
         />
-        <p className="small soft">You see its first lines and say which column holds what.</p>
+        <p className="small soft">
+          {say('You see its first lines and say which column holds what.')}
+        </p>
       </div>
     </details>
   );

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { SelectField } from '../design/index.ts';
 import { holdsOptions, type ImportDraft, isNoChannel, withColumn } from './import-draft.ts';
 import { holdsName, timeUnitOptions, unitOptions } from './import-words.ts';
@@ -12,7 +13,7 @@ export function ColumnFields({ draft, onDraft }: ColumnFieldsProps) {
   return (
     <ol className="import-columns">
       {draft.columns.map(({ title, samples, holds, unit }, index) => {
-        const column = `Column ${index + 1}`;
+        const column = say('Column {index}', { index: index + 1 });
         const hasUnit = !isNoChannel(holds);
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: a column is known by its number
@@ -20,17 +21,17 @@ export function ColumnFields({ draft, onDraft }: ColumnFieldsProps) {
             <p>
               <strong>{title === '' ? column : title}</strong>
               <br />
-              <span className="small soft number">{samples.join(' · ') || 'empty'}</span>
+              <span className="small soft number">{samples.join(' · ') || say('empty')}</span>
             </p>
             <SelectField
-              name={`${column} holds`}
+              name={say('{column} holds', { column })}
               options={holdsOptions(holds).map((value) => ({ value, label: holdsName(value) }))}
               value={holds}
               onValue={(chosen) => onDraft(withColumn(draft, index, { holds: chosen }))}
             />
             {holds === 'time' && (
               <SelectField
-                name="Counted in"
+                name={say('Counted in')}
                 options={timeUnitOptions}
                 value={draft.timeUnit}
                 onValue={(timeUnit) => onDraft({ ...draft, timeUnit })}
@@ -38,7 +39,7 @@ export function ColumnFields({ draft, onDraft }: ColumnFieldsProps) {
             )}
             {hasUnit && (
               <SelectField
-                name="Unit"
+                name={say('Unit')}
                 options={unitOptions}
                 value={unit ?? ''}
                 onValue={(chosen) =>

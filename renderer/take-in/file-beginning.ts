@@ -1,4 +1,4 @@
-import { detectEncoding, type RequestBody } from '#shared-core';
+import { detectEncoding, type RequestBody, say } from '#shared-core';
 import { type SentFile, sizeProblem } from '../exchange/index.ts';
 
 export type Encoding = RequestBody<'imports/finish'>['encoding'];
@@ -21,7 +21,7 @@ export async function readBeginning(file: SentFile): Promise<FileBeginning> {
     const bytes = new Uint8Array(await file.slice(0, beginningBytes).arrayBuffer());
     return { kind: 'read', bytes, isWhole: bytes.length === file.size };
   } catch {
-    return { kind: 'refused', sentence: 'The file can’t be read. Choose it again.' };
+    return { kind: 'refused', sentence: say('The file can’t be read. Choose it again.') };
   }
 }
 

@@ -1,3 +1,5 @@
+import { say } from '#shared-core';
+
 interface FirstLinesProps {
   readonly lines: readonly string[];
 }
@@ -6,7 +8,7 @@ interface FirstLinesProps {
 export function FirstLines({ lines }: FirstLinesProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard (WCAG 2.1.1)
-    <section className="first-lines" aria-label="First lines of the file" tabIndex={0}>
+    <section className="first-lines" aria-label={say('First lines of the file')} tabIndex={0}>
       <pre>{lines.join('\n')}</pre>
     </section>
   );

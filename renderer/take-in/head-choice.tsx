@@ -1,4 +1,5 @@
 import { useId, useMemo } from 'react';
+import { say } from '#shared-core';
 import { useWords } from '../words/index.ts';
 import { type CandidateCurve, candidateCurves } from './candidate-curves.ts';
 import { type ImportDraft, withColumn } from './import-draft.ts';
@@ -34,10 +35,11 @@ export function HeadChoice({ text, draft, onDraft }: HeadChoiceProps) {
   };
   return (
     <fieldset className="head-choice">
-      <legend>Which thermometer hung in the still head?</legend>
+      <legend>{say('Which thermometer hung in the still head?')}</legend>
       <p className="small">
-        The pot warms first and stays the hotter one; the head stays cool until vapour reaches it,
-        then jumps.
+        {say(
+          'The pot warms first and stays the hotter one; the head stays cool until vapour reaches it, then jumps.',
+        )}
       </p>
       <svg
         viewBox={`-4 -4 ${width + 8} ${height + 8}`}
@@ -56,8 +58,12 @@ export function HeadChoice({ text, draft, onDraft }: HeadChoiceProps) {
         ))}
       </svg>
       <p className="small soft number">
-        {words.clock(fromS)} to {words.clock(toS)}, {words.quantity(lowC, 1, '°C')} to{' '}
-        {words.quantity(highC, 1, '°C')}
+        {say('{from} to {to}, {low} to {high}', {
+          from: words.clock(fromS),
+          to: words.clock(toS),
+          low: words.quantity(lowC, 1, '°C'),
+          high: words.quantity(highC, 1, '°C'),
+        })}
       </p>
       {curves.map((curve, index) => (
         <label key={curve.column} className="head-candidate">
@@ -88,7 +94,11 @@ export function HeadChoice({ text, draft, onDraft }: HeadChoiceProps) {
 
   function spanWords({ points }: CandidateCurve): string {
     const [low = 0, high = 0] = range(points.map(({ temperatureC }) => temperatureC));
-    return `from ${words.quantity(points[0]?.temperatureC ?? 0, 1, '°C')}, between ${words.quantity(low, 1, '°C')} and ${words.quantity(high, 1, '°C')}`;
+    return say('from {temperature}, between {low} and {high}', {
+      temperature: words.quantity(points[0]?.temperatureC ?? 0, 1, '°C'),
+      low: words.quantity(low, 1, '°C'),
+      high: words.quantity(high, 1, '°C'),
+    });
   }
 }
 

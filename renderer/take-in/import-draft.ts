@@ -7,6 +7,7 @@ import {
   knownChannels,
   parseCsv,
   readTime,
+  say,
 } from '#shared-core';
 import type { Encoding } from './file-beginning.ts';
 
@@ -185,13 +186,18 @@ export function mappingOf({
         ],
   );
   if (time === -1 && !channels.some(({ channel }) => channel === 'receiver')) {
-    const sentence = 'Say which column holds the time, or the volume of distillate.';
+    const sentence = say('Say which column holds the time, or the volume of distillate.');
     return { kind: 'incomplete', sentence };
   }
   if (!channels.some(({ channel }) => channel === 'head')) {
-    const [first, ...others] = headDoubt.map((column) => `column ${column + 1}`);
-    const which = others.length === 0 ? '' : `: ${first} or ${others.join(' or ')}`;
-    return { kind: 'incomplete', sentence: `Say which column holds the head temperature${which}.` };
+    const doubted = headDoubt.map((column) => say('column {column}', { column: column + 1 }));
+    const sentence =
+      doubted.length < 2
+        ? say('Say which column holds the head temperature.')
+        : say('Say which column holds the head temperature: {columns}.', {
+            columns: doubted.reduce((some, other) => say('{some} or {other}', { some, other })),
+          });
+    return { kind: 'incomplete', sentence };
   }
   return {
     kind: 'mapping',

@@ -1,4 +1,4 @@
-import { explainCsvProblem, type ReadCsv, readReadingsCsv } from '#shared-core';
+import { explainCsvProblem, type ReadCsv, readReadingsCsv, say, told } from '#shared-core';
 import { type ImportDraft, mappingOf } from './import-draft.ts';
 
 /** What the first lines give when they are read as the draft says. */
@@ -11,10 +11,10 @@ export function judgeDraft(text: string, draft: ImportDraft): Judgement {
   const mapped = mappingOf(draft);
   if (mapped.kind === 'incomplete') return { kind: 'not-yet', sentence: mapped.sentence };
   const read = readReadingsCsv(text, mapped.mapping);
-  if (!read.ok) return { kind: 'not-yet', sentence: explainCsvProblem(read.error) };
+  if (!read.ok) return { kind: 'not-yet', sentence: told(explainCsvProblem(read.error)) };
   const hasHead = read.value.inputs.some(
     (input) => input.kind === 'reading' && input.channel === 'head',
   );
   if (hasHead) return { kind: 'readable', read: read.value };
-  return { kind: 'not-yet', sentence: 'The column of the head temperature holds no number.' };
+  return { kind: 'not-yet', sentence: say('The column of the head temperature holds no number.') };
 }

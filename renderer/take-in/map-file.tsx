@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { defaultRunSettings } from '#shared-core';
+import { defaultRunSettings, learnWording, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
@@ -64,8 +64,9 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
     };
     const answer = await sendFile(service, file, says, setShare);
     setShare(null);
-    if (answer.ok) onTaken({ ...answer.value, name });
-    else setProblem(problemWords(answer.error));
+    if (!answer.ok) return setProblem(problemWords(answer.error));
+    learnWording(answer.value.wording ?? {});
+    onTaken({ ...answer.value, name });
   };
   return (
     <>
@@ -75,7 +76,9 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       <ReadingFields draft={draft} onDraft={change} onSplit={split} />
       <ColumnFields draft={draft} onDraft={change} />
       {draft.columns.length === mostColumnsShown && (
-        <p className="small soft">Only the first {mostColumnsShown} columns are offered.</p>
+        <p className="small soft">
+          {say('Only the first {mostColumnsShown} columns are offered.', { mostColumnsShown })}
+        </p>
       )}
       <DraftVerdict judgement={judgement} isWhole={beginning.isWhole} />
       <RunStated
@@ -92,7 +95,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       />
       {!stated.ok && (
         <p className="small" role="status">
-          Say what was in the pot, how strong it was, and the air pressure.
+          {say('Say what was in the pot, how strong it was, and the air pressure.')}
         </p>
       )}
       {problem && (
@@ -102,19 +105,19 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       )}
       {share !== null && (
         <p role="status">
-          {share < 1 ? 'Bringing the file in …' : 'Going through the run …'}
+          {share < 1 ? say('Bringing the file in …') : say('Going through the run …')}
           <br />
-          <progress value={share < 1 ? share : undefined} max={1} aria-label="How far" />
+          <progress value={share < 1 ? share : undefined} max={1} aria-label={say('How far')} />
         </p>
       )}
       <div className="dialog-acts">
-        <Button onClick={onCancel}>Cancel</Button>
+        <Button onClick={onCancel}>{say('Cancel')}</Button>
         <Button
           weight="main"
           disabled={!canAct || share !== null || judgement.kind !== 'readable' || !stated.ok}
           onClick={() => void take()}
         >
-          Take it in
+          {say('Take it in')}
         </Button>
       </div>
     </>

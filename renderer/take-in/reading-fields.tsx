@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { SelectField } from '../design/index.ts';
 import type { Encoding } from './file-beginning.ts';
 import type { ImportDraft } from './import-draft.ts';
@@ -16,25 +17,25 @@ export function ReadingFields({ draft, onDraft, onSplit }: ReadingFieldsProps) {
   return (
     <div className="import-reading">
       <SelectField
-        name="Columns are parted by"
+        name={say('Columns are parted by')}
         options={delimiterOptions}
         value={delimiter}
         onValue={(chosen) => onSplit(encoding, chosen)}
       />
       <SelectField
-        name="Decimal sign"
+        name={say('Decimal sign')}
         options={decimalOptions}
         value={draft.decimal}
         onValue={(decimal) => onDraft({ ...draft, decimal })}
       />
       <SelectField
-        name="Dates like 03/04/2026"
+        name={say('Dates like 03/04/2026')}
         options={dateOptions}
         value={draft.dateOrder}
         onValue={(dateOrder) => onDraft({ ...draft, dateOrder })}
       />
       <SelectField
-        name="Characters"
+        name={say('Characters')}
         options={encodingOptions}
         value={encoding}
         onValue={(chosen) => onSplit(chosen, delimiter)}

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { readSettingsFile, type SettingsFile } from '#shared-core';
+import { readSettingsFile, type SettingsFile, say, told } from '#shared-core';
 import { TextLine } from '../design/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 import { StatedFields } from './stated-fields.tsx';
@@ -26,10 +26,10 @@ export function RunStated(props: RunStatedProps) {
   };
   return (
     <section className="run-stated" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>What the table does not tell</h3>
+      <h3 id={`${id}-title`}>{say('What the table does not tell')}</h3>
       <div className="field">
         <label className="field-name" htmlFor={`${id}-file`}>
-          Settings file of a pack, if there is one
+          {say('Settings file of a pack, if there is one')}
         </label>
         <input
           id={`${id}-file`}
@@ -43,13 +43,13 @@ export function RunStated(props: RunStatedProps) {
         />
         {refused !== null && (
           <p className="field-problem" role="alert">
-            {refused}
+            {told(refused)}
           </p>
         )}
       </div>
       <StatedFields draft={draft} problems={problems} onDraft={onDraft} />
       <TextLine
-        name="Began, if the file has no dates"
+        name={say('Began, if the file has no dates')}
         type="datetime-local"
         text={began}
         onText={onBegan}

@@ -5,6 +5,7 @@ import {
   type NumberRange,
   type Result,
   type RunSettings,
+  say,
   settingRanges,
   succeed,
 } from '#shared-core';
@@ -54,7 +55,7 @@ export function statedFrom(draft: StatedDraft, known: RunSettings): Result<State
   const read = (field: keyof StatedDraft, { low, high }: NumberRange, unit: string) => {
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
-    problems[field] = `A number from ${low} to ${high}${unit}.`;
+    problems[field] = say('A number from {low} to {high}{unit}.', { low, high, unit });
     return low;
   };
   const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { say } from '#shared-core';
 import { NumberField } from '../design/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 
@@ -18,18 +19,18 @@ export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
   });
   return (
     <div className="stated-fields">
-      <NumberField name="Volume in the pot" unit="mL" {...field('volumeMl')} />
-      <NumberField name="Strength of the charge" unit="% vol" {...field('strengthAbv')} />
-      <NumberField name="Air pressure at the still" unit="kPa" {...field('pressureKPa')} />
+      <NumberField name={say('Volume in the pot')} unit="mL" {...field('volumeMl')} />
+      <NumberField name={say('Strength of the charge')} unit="% vol" {...field('strengthAbv')} />
+      <NumberField name={say('Air pressure at the still')} unit="kPa" {...field('pressureKPa')} />
       <NumberField
-        name="Plates of the column"
+        name={say('Plates of the column')}
         unit=""
-        hint="0 for no column; leave empty if not known."
+        hint={say('0 for no column; leave empty if not known.')}
         {...field('plates')}
       />
       <div className="field">
         <label className="field-name" htmlFor={id}>
-          Rig
+          {say('Rig')}
         </label>
         <input
           id={id}

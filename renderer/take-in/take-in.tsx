@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { explainCsvProblem } from '#shared-core';
+import { explainCsvProblem, say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { beginningText, type FileBeginning, readBeginning } from './file-beginning.ts';
 import { MapFile } from './map-file.tsx';
@@ -17,7 +17,7 @@ export function TakeIn({ file, beginning, onOpen, onClose }: TakeInProps) {
   const [taken, setTaken] = useState<Taken | null>(null);
   return (
     <main className="place" id="place">
-      <h1>Take in a table</h1>
+      <h1>{say('Take in a table')}</h1>
       <div className="import-body">
         {taken !== null ? (
           <TakenNote taken={taken} onOpen={() => onOpen(taken.runId)} onClose={onClose} />
@@ -27,7 +27,7 @@ export function TakeIn({ file, beginning, onOpen, onClose }: TakeInProps) {
             <p className="warning" role="alert">
               {beginning.sentence}
             </p>
-            <Button onClick={onClose}>Back to the library</Button>
+            <Button onClick={onClose}>{say('Back to the library')}</Button>
           </>
         ) : (
           <MapFile file={file} beginning={beginning} onTaken={setTaken} onCancel={onClose} />
@@ -43,5 +43,5 @@ export async function lookInto(file: File): Promise<FileBeginning> {
   if (beginning.kind === 'refused') return beginning;
   const isText = !beginningText(beginning, 'auto').includes('\0');
   if (isText) return beginning;
-  return { kind: 'refused', sentence: explainCsvProblem({ kind: 'not-text' }) };
+  return { kind: 'refused', sentence: told(explainCsvProblem({ kind: 'not-text' })) };
 }

@@ -1,4 +1,6 @@
+import { say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
+import { Say } from '../words/index.ts';
 
 /** What came of a file that was taken in. */
 export interface Taken {
@@ -20,25 +22,30 @@ export function TakenNote({ taken, onOpen, onClose }: TakenNoteProps) {
   return (
     <div className="import-taken">
       <p role="status">
-        Taken in as <strong>{name}</strong>. It stands in the library, marked as imported.
+        <Say
+          sentence={
+            'Taken in as <strong>{name}</strong>. It stands in the library, marked as imported.'
+          }
+          parts={{ name, strong: (words) => <strong>{words}</strong> }}
+        />
       </p>
       {remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
+        <p key={remark}>{told(remark)}</p>
       ))}
       {rejectedRows.length > 0 && (
         <>
-          <h2>Left out, by line</h2>
+          <h2>{say('Left out, by line')}</h2>
           <ul className="import-rejected">
             {rejectedRows.map((row) => (
-              <li key={row}>{row}</li>
+              <li key={row}>{told(row)}</li>
             ))}
           </ul>
         </>
       )}
       <div className="dialog-acts">
-        <Button onClick={onClose}>Back to the library</Button>
+        <Button onClick={onClose}>{say('Back to the library')}</Button>
         <Button weight="main" onClick={onOpen}>
-          Replay it
+          {say('Replay it')}
         </Button>
       </div>
     </div>

@@ -62,7 +62,7 @@ export function isForPeople(text: string): boolean {
 }
 
 const units = new Set(
-  '°C K K/min baud pH kPa hPa mL mL/min L % vol mass min s h mol mol/mol g kg kg/m³ kJ W Hz cm mm m km MB kB'.split(
+  '°C K K/min baud pH Pa kPa hPa mL mL/min L % vol mass min s h mol mol/mol g kg kg/m³ kJ W Hz cm mm m km MB kB'.split(
     ' ',
   ),
 );

@@ -1,4 +1,5 @@
 import { requireInRange } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import type { BookedLiquid } from './book-liquid.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
@@ -71,7 +72,10 @@ function balanceOf(
   const out = residue === null ? null : [...cuts, residue, ...(holdUp === null ? [] : [holdUp])];
   const percentOfCharge = (parts: readonly BookedLiquid[]) =>
     propagateUncertainty(
-      [{ name: 'Charge', reason: 'as booked [g]', ...pick(inG) }, ...inputsOfSum(parts, of)],
+      [
+        { name: worded('Charge'), reason: 'as booked [g]', ...pick(inG) },
+        ...inputsOfSum(parts, of),
+      ],
       ([charged = 1, ...others]) => (100 * others.reduce((sum, part) => sum + part, 0)) / charged,
     );
   const accounted = out === null ? null : sumOfLiquids(out, of);

@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { BookedLiquid } from './book-liquid.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -21,7 +22,10 @@ const grams = ({ value }: Quantity) => `${value.toFixed(0)} g`;
 
 /** Of one liquid by itself. */
 export function beyondChargeWords(liquid: BookedLiquid, charge: BookedLiquid): string {
-  return `${liquid.name}: ${grams(liquid.massG)} is more than the ${grams(charge.massG)} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.`;
+  return worded(
+    '{name}: {mass} is more than the {charged} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.',
+    { name: liquid.name, mass: grams(liquid.massG), charged: grams(charge.massG) },
+  );
 }
 
 /** Of liquids that are each possible. */
@@ -30,5 +34,8 @@ export function togetherBeyondChargeWords(
   charge: BookedLiquid,
 ): string {
   const value = liquids.reduce((sum, { massG }) => sum + massG.value, 0);
-  return `All liquids together weigh ${grams({ value, standardUncertainty: 0 })}, more than the ${grams(charge.massG)} that were charged: an amount or the charge is wrong, and the balance with it.`;
+  return worded(
+    'All liquids together weigh {mass}, more than the {charged} that were charged: an amount or the charge is wrong, and the balance with it.',
+    { mass: grams({ value, standardUncertainty: 0 }), charged: grams(charge.massG) },
+  );
 }

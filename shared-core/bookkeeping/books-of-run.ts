@@ -1,6 +1,7 @@
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
+import { worded } from '../wording/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -82,14 +83,14 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     .map((cut) => ({ ...cut, booked: withinCharge(cut.booked, charge, assumptions) }));
   const part = (name: string, measured: PartlyMeasured) =>
     withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
-  const residue = part('Residue', entries?.residue ?? marked.residue);
-  const holdUp = part('Hold-up', entries?.holdUp ?? marked.holdUp);
+  const residue = part(worded('Residue'), entries?.residue ?? marked.residue);
+  const holdUp = part(worded('Hold-up'), entries?.holdUp ?? marked.holdUp);
   const sugarG = entries?.sugarG ?? marked.sugarG ?? sugarOfFerment(settings, assumptions);
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
   const balance =
     booked.length === 0 ? null : balanceBatch({ charge, cuts: booked, residue, holdUp });
   if (cuts.length > booked.length) {
-    assumptions.add('A cut without an amount or a strength is left out of the balance.');
+    assumptions.add(worded('A cut without an amount or a strength is left out of the balance.'));
   }
   const liquids = [...booked, residue, holdUp].filter((liquid) => liquid !== null);
   if (balance !== null && isMoreThanCharge(liquids, charge)) {
@@ -97,7 +98,9 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   }
   if (balance !== null && holdUp === null) {
     assumptions.add(
-      'Liquid left in the column and the condenser was not measured; it is missing from the balance.',
+      worded(
+        'Liquid left in the column and the condenser was not measured; it is missing from the balance.',
+      ),
     );
   }
   const measured: readonly MeasuredLiquid[] = [
@@ -135,7 +138,10 @@ function sugarOfFerment(
   const perL = ferment?.sugarGPerL ?? null;
   if (perL === null) return null;
   assumptions.add(
-    `The sugar is that of the ferment “${ferment?.name}”, ${perL.value.toFixed(0)} g/L as it began, for the volume that was charged.`,
+    worded(
+      'The sugar is that of the ferment “{ferment}”, {sugar} g/L as it began, for the volume that was charged.',
+      { ferment: ferment?.name ?? '', sugar: perL.value.toFixed(0) },
+    ),
   );
   const litres = charge.volumeMl / 1000;
   return {
@@ -217,8 +223,15 @@ function bookPart(
 ): BookedLiquid | null {
   if (amount === null && strength === null) return null;
   if (amount === null || strength === null) {
-    const missing = amount === null ? 'volume or mass' : 'strength or density';
-    assumptions.add(`${name}: its ${missing} was not measured, so it is not in the balance.`);
+    assumptions.add(
+      amount === null
+        ? worded('{name}: its volume or mass was not measured, so it is not in the balance.', {
+            name,
+          })
+        : worded('{name}: its strength or density was not measured, so it is not in the balance.', {
+            name,
+          }),
+    );
     return null;
   }
   return bookMeasured({ name, amount, strength }, assumptions);
@@ -230,7 +243,10 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
   if ('instrument' in liquid.strength && liquid.strength.instrument !== undefined) {
     const { name } = liquid.strength.instrument;
     assumptions.add(
-      `${name}: all readings were taken with one and the same instrument, whose own error is in each of them.`,
+      worded(
+        '{name}: all readings were taken with one and the same instrument, whose own error is in each of them.',
+        { name },
+      ),
     );
   }
   try {
@@ -238,7 +254,10 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     assumptions.add(
-      `${liquid.name}: no mixture of ethanol and water has these readings (${error.message}), so it is not in the balance.`,
+      worded(
+        '{name}: no mixture of ethanol and water has these readings ({message}), so it is not in the balance.',
+        { name: liquid.name, message: error.message },
+      ),
     );
     return null;
   }
@@ -254,7 +273,9 @@ function bookCut(
     cut.strength !== null ? 'measured' : strength === null ? 'unknown' : 'head-temperature';
   if (strengthFrom === 'head-temperature') {
     assumptions.add(
-      'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
+      worded(
+        'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
+      ),
     );
   }
   const { number, amount } = cut;
@@ -264,11 +285,21 @@ function bookCut(
     booked:
       amount === null || strength === null
         ? null
-        : bookMeasured({ name: `Cut ${number}`, amount, strength }, assumptions),
+        : bookMeasured({ name: worded('Cut {number}', { number }), amount, strength }, assumptions),
   };
 }
 
-const assumedDoubts = `Readings without a stated uncertainty (k = 1): volumes ${benchDoubts.volumeMl} mL and ${100 * benchDoubts.volumeShare} %, masses ${benchDoubts.massG} g, alcoholometer ${benchDoubts.alcoholometerAbv} % vol and hydrometer ${benchDoubts.hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures ${benchDoubts.temperatureK} K.`;
+const assumedDoubts = worded(
+  'Readings without a stated uncertainty (k = 1): volumes {volumeMl} mL and {volumePercent} %, masses {massG} g, alcoholometer {alcoholometerAbv} % vol and hydrometer {hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures {temperatureK} K.',
+  {
+    volumeMl: benchDoubts.volumeMl,
+    volumePercent: 100 * benchDoubts.volumeShare,
+    massG: benchDoubts.massG,
+    alcoholometerAbv: benchDoubts.alcoholometerAbv,
+    hydrometerKgPerM3: benchDoubts.hydrometerKgPerM3,
+    temperatureK: benchDoubts.temperatureK,
+  },
+);
 
 /** Mean over the cut; its errors are common to all (probe, pressure, model), so they don't average out. */
 function strengthFromHead(

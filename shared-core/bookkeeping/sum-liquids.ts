@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { BookedLiquid } from './book-liquid.ts';
 import type { MeasuredInput } from './propagate-uncertainty.ts';
 import type { Quantity } from './quantity.ts';
@@ -32,7 +33,7 @@ export function inputsOfSum(
       standardUncertainty: ownUncertaintyG(part, substance),
     })),
     ...[...shared].map(([name, { sumG, names }]) => ({
-      name: `${name} itself`,
+      name: worded('{name} itself', { name }),
       reason: `common to ${names.join(', ')} [g]`,
       value: 0,
       standardUncertainty: Math.abs(sumG),

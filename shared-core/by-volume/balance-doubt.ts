@@ -1,6 +1,7 @@
 import { moleFractionFromStrength } from '../alcoholometry/index.ts';
 import { bubblePoint } from '../equilibrium/index.ts';
 import type { RunSettings } from '../run/index.ts';
+import { worded } from '../wording/index.ts';
 import type { VolumePoint } from './volume-course.ts';
 
 /** What bulb, scale and book together may be off [K]; chosen here. */
@@ -36,5 +37,13 @@ export function balanceDoubt(
   }).temperatureC;
   if (last.headC <= potC + allowedK) return null;
   const collectedMl = (last.volumeMl * last.collectedAbv.value) / 100;
-  return `The books don’t agree with the thermometer: by the temperatures ${collectedMl.toFixed(1)} mL of the ${chargedMl.toFixed(1)} mL of ethanol charged came over, which leaves a pot that boils at ${potC.toFixed(1)} °C or below, yet the head read ${last.headC.toFixed(1)} °C. The charge was weaker than stated, ethanol was lost, or the thermometer read too high.`;
+  return worded(
+    'The books don’t agree with the thermometer: by the temperatures {collected} mL of the {charged} mL of ethanol charged came over, which leaves a pot that boils at {pot} °C or below, yet the head read {head} °C. The charge was weaker than stated, ethanol was lost, or the thermometer read too high.',
+    {
+      collected: collectedMl.toFixed(1),
+      charged: chargedMl.toFixed(1),
+      pot: potC.toFixed(1),
+      head: last.headC.toFixed(1),
+    },
+  );
 }

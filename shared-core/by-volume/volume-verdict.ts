@@ -1,6 +1,7 @@
 import { limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
+import { worded } from '../wording/index.ts';
 import type { VolumePoint } from './volume-course.ts';
 
 /** One part of the distillate, from volume to volume. */
@@ -40,24 +41,52 @@ export function volumeVerdict(
 ): VolumeVerdict {
   const { leastStrengthAbv } = settings;
   const { pressureKPa } = settings.pressure;
-  const limit = `${leastStrengthAbv} % vol (${limitTemperatureC({ leastStrengthAbv, pressureKPa }).toFixed(1)} °C at ${pressureKPa.toFixed(1)} kPa)`;
+  const limit = worded('{strength} % vol ({temperature} °C at {pressure} kPa)', {
+    strength: leastStrengthAbv,
+    temperature: limitTemperatureC({ leastStrengthAbv, pressureKPa }).toFixed(1),
+    pressure: pressureKPa.toFixed(1),
+  });
   const wet = course.filter((point): point is Strong => point.vapourAbv !== null);
   const [first] = wet;
   if (first === undefined) {
-    const because = `No reading is warm enough for vapour of ethanol and water, so nothing can be said of ${limit}.`;
+    const because = worded(
+      'No reading is warm enough for vapour of ethanol and water, so nothing can be said of {limit}.',
+      { limit },
+    );
     return { mainFraction: false, because, cuts: [] };
   }
   const lastMl = wet.at(-1)?.volumeMl ?? first.volumeMl;
   const until = lastStrong(wet, leastStrengthAbv);
   if (until === null) {
     const best = wet.reduce((a, b) => (b.vapourAbv.value > a.vapourAbv.value ? b : a));
-    const because = `At no volume was the vapour as strong as ${limit}: at its strongest it held ${rangeWords(best.vapourAbv)}, at ${best.volumeMl} mL and ${best.headC.toFixed(1)} °C.`;
+    const because = worded(
+      'At no volume was the vapour as strong as {limit}: at its strongest it held {strength}, at {volumeMl} mL and {head} °C.',
+      {
+        limit,
+        strength: rangeWords(best.vapourAbv),
+        volumeMl: best.volumeMl,
+        head: best.headC.toFixed(1),
+      },
+    );
     return { mainFraction: false, because, cuts: [part(wet, 0, lastMl, 'weaker')] };
   }
   const strong = part(wet, 0, until, 'as-wanted');
   const isWeakLater = until < lastMl;
   const isDoubtful = strong.meanAbv.low < leastStrengthAbv;
-  const because = `The vapour was as strong as ${limit} up to ${until.toFixed(1)} mL, ${rangeWords(strong.meanAbv)} on average${isDoubtful ? ', so by the thermometer’s uncertainty it may have been weaker all along' : ''}; ${isWeakLater ? 'what came later was weaker' : 'the readings end before it grew weaker'}.`;
+  const because = worded(
+    'The vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.',
+    {
+      limit,
+      until: until.toFixed(1),
+      strength: rangeWords(strong.meanAbv),
+      doubt: isDoubtful
+        ? worded(', so by the thermometer’s uncertainty it may have been weaker all along')
+        : '',
+      after: isWeakLater
+        ? worded('what came later was weaker')
+        : worded('the readings end before it grew weaker'),
+    },
+  );
   return {
     mainFraction: true,
     because,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { columnMappingSchema } from '../csv/index.ts';
 import { runSettingsSchema } from '../run/index.ts';
+import { wordingSchema } from '../wording/index.ts';
 import { lateMarkSchema } from './late-mark.ts';
 
 const runId = z.string().min(1).max(120);
@@ -66,6 +67,8 @@ export const exchangeRequests = {
       runId,
       remarks: z.array(z.string()),
       rejectedRows: z.array(z.string()),
+      /** What these sentences were made from, for a window in another language. */
+      wording: wordingSchema.optional(),
     }),
   },
   'imports/cancel': {

@@ -23,7 +23,6 @@ export {
   type ProbeStatus,
   probeSourceSchema,
 } from './probe-schemas.ts';
-export type { ProblemReport, WindowFacts } from './problem-report.ts';
 export { promptAsideForS } from './prompt-aside.ts';
 export { type RecordedChange, recordedChangeSchema } from './recorded-change.ts';
 export { type RequestAnswer, type RequestBody, type RequestName, requests } from './requests.ts';

@@ -1,6 +1,7 @@
 import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
+import { worded } from '../wording/index.ts';
 import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { type DateOrder, readTime } from './read-time.ts';
@@ -199,7 +200,10 @@ const withoutReceiver = (channels: readonly ChannelColumn[]) =>
 
 /** What is said of a table that is taken without times. */
 export const byVolumeRemark = (title: string) =>
-  `The table has no times; it is taken by the volume in "${title.trim().slice(0, 40)}". What needs a time (stages, calls, duration) is left out.`;
+  worded(
+    'The table has no times; it is taken by the volume in "{title}". What needs a time (stages, calls, duration) is left out.',
+    { title: title.trim().slice(0, 40) },
+  );
 
 type Holding = ColumnRole | typeof textColumn;
 
@@ -239,10 +243,21 @@ function headRemarks(
   if (taken === undefined || others.length === 0) return [];
   const name = (at: number) => {
     const title = channels.find(({ column }) => column === at)?.title.trim() ?? '';
-    return title === '' ? `column ${at + 1}` : `"${title.slice(0, 40)}" (column ${at + 1})`;
+    const column = at + 1;
+    return title === ''
+      ? worded('column {column}', { column })
+      : worded('"{title}" (column {column})', { title: title.slice(0, 40), column });
   };
   return [
-    `${name(taken)} was taken for the head temperature, but ${others.map(name).join(', ')} might be it as well. Give the right one the title "head_degC", or name it with --columns.`,
+    worded(
+      '{taken} was taken for the head temperature, but {others} might be it as well. Give the right one the title "head_degC", or name it with --columns.',
+      {
+        taken: name(taken),
+        others: others
+          .map(name)
+          .reduce((some, other) => worded('{some}, {other}', { some, other })),
+      },
+    ),
   ];
 }
 

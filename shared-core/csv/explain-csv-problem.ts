@@ -1,4 +1,5 @@
 import { assertNever } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import type { CsvProblem } from './read-readings-csv.ts';
 
 /**
@@ -10,27 +11,49 @@ import type { CsvProblem } from './read-readings-csv.ts';
 export function explainCsvProblem(problem: CsvProblem): string {
   switch (problem.kind) {
     case 'empty':
-      return 'The file is empty.';
+      return worded('The file is empty.');
     case 'not-text':
-      return 'The file is not text. Save it as CSV first.';
+      return worded('The file is not text. Save it as CSV first.');
     case 'no-time-column':
-      return `No time column was found${among(problem.titles)}. Give one the title "time_s" (seconds), or, in a table by volume, "volume_mL" (all distillate so far).`;
+      return worded(
+        'No time column was found{among}. Give one the title "time_s" (seconds), or, in a table by volume, "volume_mL" (all distillate so far).',
+        { among: among(problem.titles) },
+      );
     case 'no-head-column':
-      return `No head temperature column was found${among(problem.titles)}. Give one the title "head_degC" (°C).`;
+      return worded(
+        'No head temperature column was found{among}. Give one the title "head_degC" (°C).',
+        { among: among(problem.titles) },
+      );
     case 'no-such-column':
-      return `There is no column "${problem.column}"${among(problem.titles)}. Name it as the file does, or by its number from 1.`;
+      return worded(
+        'There is no column "{column}"{among}. Name it as the file does, or by its number from 1.',
+        { column: problem.column, among: among(problem.titles) },
+      );
     case 'unknown-unit':
-      return `"${problem.unit.slice(0, 12)}" is no unit that can be converted. Use °C, °F, K, g, kg, mL, kPa, hPa, Pa or mmHg.`;
+      return worded(
+        '"{unit}" is no unit that can be converted. Use °C, °F, K, g, kg, mL, kPa, hPa, Pa or mmHg.',
+        { unit: problem.unit.slice(0, 12) },
+      );
     case 'no-times-in-column':
-      return `No time can be read in the column "${problem.column.slice(0, 40)}".`;
+      return worded('No time can be read in the column "{column}".', {
+        column: problem.column.slice(0, 40),
+      });
     case 'neither-time-nor-volume':
-      return 'Say which column holds the time, or the volume of distillate (channel "receiver", mL).';
+      return worded(
+        'Say which column holds the time, or the volume of distillate (channel "receiver", mL).',
+      );
     case 'too-many-readings':
-      return `The file holds more than ${problem.most / 1e6} million readings. Export a part of it, or every tenth reading.`;
+      return worded(
+        'The file holds more than {millions} million readings. Export a part of it, or every tenth reading.',
+        { millions: problem.most / 1e6 },
+      );
     case 'no-readings': {
       const [first] = problem.rejectedRows;
-      const example = first === undefined ? '' : ` Line ${first.line}: ${first.reason}.`;
-      return `No row of the file holds a time and a temperature.${example}`;
+      if (first === undefined) return worded('No row of the file holds a time and a temperature.');
+      return worded('No row of the file holds a time and a temperature. Line {line}: {reason}.', {
+        line: first.line,
+        reason: first.reason,
+      });
     }
     default:
       return assertNever(problem);
@@ -41,5 +64,7 @@ function among(titles: readonly string[]): string {
   const shown = titles.filter((title) => title.trim() !== '').slice(0, 12);
   return shown.length === 0
     ? ''
-    : ` among ${shown.map((title) => `"${title.slice(0, 40)}"`).join(', ')}`;
+    : worded(' among {titles}', {
+        titles: shown.map((title) => `"${title.slice(0, 40)}"`).join(', '),
+      });
 }

@@ -1,3 +1,5 @@
+import { worded } from '../wording/index.ts';
+
 /** Notices head temperatures without a unit that can only be degrees Fahrenheit. */
 export interface FahrenheitSuspicion {
   /** Takes a value that neither its title nor its cell gives a unit. */
@@ -25,7 +27,9 @@ export function createFahrenheitSuspicion(): FahrenheitSuspicion {
     },
     remark: () =>
       within >= leastCount && within >= leastShare * count && above <= mostAboveShare * count
-        ? `The head temperatures have no unit and were read as °C, but they look like °F: name the unit in the title, as in "head (°F)".`
+        ? worded(
+            'The head temperatures have no unit and were read as °C, but they look like °F: name the unit in the title, as in "head (°F)".',
+          )
         : null,
   };
 }

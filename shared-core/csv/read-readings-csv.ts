@@ -6,6 +6,7 @@ import {
 } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { type Mark, type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
+import { worded } from '../wording/index.ts';
 import { type ColumnMapping, type MappingProblem, mappedLayout } from './column-mapping.ts';
 import type { TwoPartClock } from './column-title.ts';
 import {
@@ -206,7 +207,8 @@ function* readRows(
     const markText = layout.marksColumn === null ? '' : (cells[layout.marksColumn] ?? '').trim();
     if (markText === '') continue;
     const mark = readMarkCell(markText);
-    if (mark === undefined) reject(`"${markText.slice(0, 60)}" is no mark that can be read`);
+    if (mark === undefined)
+      reject(worded('"{mark}" is no mark that can be read', { mark: markText.slice(0, 60) }));
     else if (mark.kind === 'link') keep({ kind: 'link', timeS, ...mark.change });
     else if (mark.kind === 'mark') {
       marks += 1;
@@ -216,7 +218,9 @@ function* readRows(
     } else hasEnded = true;
   }
   if (notListed.count > 0) {
-    const reason = `here end ${notListed.count} more rows or values that could not be used`;
+    const reason = worded('here end {count} more rows or values that could not be used', {
+      count: notListed.count,
+    });
     rejectedRows.push({ line: notListed.line, reason });
   }
   const remark = fahrenheit.remark();
@@ -240,14 +244,23 @@ function readReading(
   const text = (cells[column] ?? '').trim();
   if (text === '') return succeed(null);
   const number = readWireNumber(decimal === ',' ? withoutGroups(text) : text, decimal !== '.');
-  if (number.kind === 'no-value') return fail(`no value in the column "${title}" ("${text}")`);
+  if (number.kind === 'no-value')
+    return fail(worded('no value in the column "{title}" ("{text}")', { title, text }));
   if (number.kind === 'neither') {
-    return fail(`"${text.slice(0, 60)}" in the column "${title}" is not a number`);
+    return fail(
+      worded('"{text}" in the column "{title}" is not a number', {
+        text: text.slice(0, 60),
+        title,
+      }),
+    );
   }
   if (channel === 'head' && (number.unit ?? unit) === null) fahrenheit.see(number.value);
   const raw = { name: null, value: number.value, unit: number.unit ?? unit };
   const converted = toChannelValue(channel, raw, '°C');
-  if (!converted.ok) return fail(`${text} in the column "${title}" can't be a measured value`);
+  if (!converted.ok)
+    return fail(
+      worded('{text} in the column "{title}" can\'t be a measured value', { text, title }),
+    );
   const stated = qualityColumn === null ? '' : (cells[qualityColumn] ?? '').trim();
   const quality = readingQualitySchema.safeParse(stated);
   const value = quality.success ? converted.value : screen.screen(converted.value);

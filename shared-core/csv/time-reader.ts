@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
+import { worded } from '../wording/index.ts';
 import type { TwoPartClock } from './column-title.ts';
 import { type DateOrder, readTime } from './read-time.ts';
 
@@ -27,9 +28,9 @@ const longestS = 366 * dayS;
 /** A column counts in one of these ways; a cell that counts in another is no time of it. */
 type Counting = 'elapsed' | 'clock' | 'date';
 const countingWords: Readonly<Record<Counting, string>> = {
-  elapsed: 'a number of seconds',
-  clock: 'a clock time',
-  date: 'a date',
+  elapsed: worded('a number of seconds'),
+  clock: worded('a clock time'),
+  date: worded('a date'),
 };
 
 interface Counted {
@@ -100,17 +101,21 @@ export function createTimeReader(
     read(text) {
       const shown = text.trim().slice(0, 60);
       const counted = count(text);
-      if (counted === undefined) return fail(`"${shown}" is no time`);
+      if (counted === undefined) return fail(worded('"{shown}" is no time', { shown }));
       counting ??= counted.counting;
       if (counted.counting !== counting) {
         return fail(
-          `the time "${shown}" is ${countingWords[counted.counting]}, but the times above it are not`,
+          worded('the time "{shown}" is {kind}, but the times above it are not', {
+            shown,
+            kind: countingWords[counted.counting],
+          }),
         );
       }
       const timeS = sinceStartS(counted);
-      if (!(timeS >= 0)) return fail(`the time ${shown} lies before the start`);
-      if (timeS < lastS) return fail(`the time goes back to ${shown}`);
-      if (timeS > longestS) return fail(`the time ${shown} lies more than a year after the start`);
+      if (!(timeS >= 0)) return fail(worded('the time {shown} lies before the start', { shown }));
+      if (timeS < lastS) return fail(worded('the time goes back to {shown}', { shown }));
+      if (timeS > longestS)
+        return fail(worded('the time {shown} lies more than a year after the start', { shown }));
       lastS = timeS;
       isLocal ||= counted.isLocal === true;
       return succeed(timeS);

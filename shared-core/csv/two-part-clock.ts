@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { TwoPartClock } from './column-title.ts';
 import { readTime } from './read-time.ts';
 
@@ -48,10 +49,13 @@ export function judgeTwoPartClock(cells: Iterable<string>): TwoPartJudgement | n
 }
 
 function doubtful(clock: TwoPartClock): TwoPartJudgement {
-  const [taken, other] =
+  const remark =
     clock === 'mm:ss'
-      ? ['minutes and seconds', 'hours and minutes, write "(h:mm)"']
-      : ['hours and minutes', 'minutes and seconds, write "(mm:ss)"'];
-  const remark = `The times were read as ${taken}. If they are ${other} behind the title of their column.`;
+      ? worded(
+          'The times were read as minutes and seconds. If they are hours and minutes, write "(h:mm)" behind the title of their column.',
+        )
+      : worded(
+          'The times were read as hours and minutes. If they are minutes and seconds, write "(mm:ss)" behind the title of their column.',
+        );
   return { clock, remark };
 }

@@ -1,5 +1,5 @@
 import type { Balance, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
-import { clockWords, intervalWords, measuredWords } from '../wording/index.ts';
+import { clockWords, intervalWords, measuredWords, worded } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
 
 /** What the tables are made from: a study, or the books of one. */
@@ -35,26 +35,26 @@ export function bookTables(books: RunBooks): readonly DocumentTable[] {
 function cutsTable({ books }: BooksToShow): DocumentTable | null {
   if (books.cuts.length === 0 && books.residue === null && books.holdUp === null) return null;
   const sources = {
-    measured: 'measured',
-    'head-temperature': 'head temp.',
+    measured: worded('measured'),
+    'head-temperature': worded('head temp.'),
     unknown: '–',
   } as const;
   return {
     kind: 'table',
-    caption: 'Liquids (±: k = 2; strength at 20 °C: 95 % interval)',
+    caption: worded('Liquids (±: k = 2; strength at 20 °C: 95 % interval)'),
     columns: [
-      column('Liquid', 1.3),
-      column('From', 1.2, 'end'),
-      column('To', 1.2, 'end'),
-      column('Volume at 20 °C', 2.5, 'end'),
-      column('Mass', 2.5, 'end'),
-      column('Strength', 3, 'end'),
-      column('Ethanol', 2.5, 'end'),
-      column('Strength from', 2.1),
+      column(worded('Liquid'), 1.3),
+      column(worded('From'), 1.2, 'end'),
+      column(worded('To'), 1.2, 'end'),
+      column(worded('Volume at 20 °C'), 2.5, 'end'),
+      column(worded('Mass'), 2.5, 'end'),
+      column(worded('Strength'), 3, 'end'),
+      column(worded('Ethanol'), 2.5, 'end'),
+      column(worded('Strength from'), 2.1),
     ],
     rows: [
       ...books.cuts.map(({ number, fromS, toS, booked, strengthFrom }) => [
-        `Cut ${number}`,
+        worded('Cut {number}', { number }),
         clockWords(fromS),
         clockWords(toS),
         ...liquidCells(booked),
@@ -68,7 +68,7 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
 }
 
 function liquidCells(booked: BookedLiquid | null): readonly string[] {
-  if (booked === null) return ['not measured', '–', '–', '–'];
+  if (booked === null) return [worded('not measured'), '–', '–', '–'];
   return [
     measuredWords(booked.volumeMl, 'mL'),
     measuredWords(booked.massG, 'g'),
@@ -82,28 +82,36 @@ function balanceTable({ books }: BooksToShow): DocumentTable | null {
   if (books.balance === null) return null;
   const { total, ethanol } = books.balance;
   const rows: readonly (readonly [string, (balance: Balance) => string])[] = [
-    ['Charged', ({ inG }) => measuredWords(inG, 'g')],
-    ['In the cuts', ({ cutsG }) => measuredWords(cutsG, 'g')],
+    [worded('Charged'), ({ inG }) => measuredWords(inG, 'g')],
+    [worded('In the cuts'), ({ cutsG }) => measuredWords(cutsG, 'g')],
     [
-      'Residue',
-      ({ residueG }) => (residueG === null ? 'not measured' : measuredWords(residueG, 'g')),
+      worded('Residue'),
+      ({ residueG }) => (residueG === null ? worded('not measured') : measuredWords(residueG, 'g')),
     ],
-    ['Hold-up', ({ holdUpG }) => (holdUpG === null ? 'not measured' : measuredWords(holdUpG, 'g'))],
-    ['Missing', ({ missingG }) => (missingG === null ? '–' : measuredWords(missingG, 'g'))],
-    ['Recovery', ({ recoveryPercent }) => measuredWords(recoveryPercent, '%')],
     [
-      'Closure',
+      worded('Hold-up'),
+      ({ holdUpG }) => (holdUpG === null ? worded('not measured') : measuredWords(holdUpG, 'g')),
+    ],
+    [worded('Missing'), ({ missingG }) => (missingG === null ? '–' : measuredWords(missingG, 'g'))],
+    [worded('Recovery'), ({ recoveryPercent }) => measuredWords(recoveryPercent, '%')],
+    [
+      worded('Closure'),
       ({ closurePercent }) => (closurePercent === null ? '–' : measuredWords(closurePercent, '%')),
     ],
     [
-      'Closes within k = 2',
-      ({ closes }) => (closes === null ? 'cannot be judged' : closes ? 'yes' : 'no'),
+      worded('Closes within k = 2'),
+      ({ closes }) =>
+        closes === null ? worded('cannot be judged') : closes ? worded('yes') : worded('no'),
     ],
   ];
   return {
     kind: 'table',
-    caption: 'Balance (±: k = 2)',
-    columns: [column('', 3), column('All liquid', 3, 'end'), column('Ethanol', 3, 'end')],
+    caption: worded('Balance (±: k = 2)'),
+    columns: [
+      column('', 3),
+      column(worded('All liquid'), 3, 'end'),
+      column(worded('Ethanol'), 3, 'end'),
+    ],
     rows: rows.map(([name, words]) => [name, words(total), words(ethanol)]),
   };
 }
@@ -114,12 +122,12 @@ function recoveryBudgetTable({ books }: BooksToShow): DocumentTable | null {
   const { lines } = books.balance.ethanol.recoveryPercent.budget;
   return {
     kind: 'table',
-    caption: 'Where the uncertainty of the ethanol recovery comes from',
+    caption: worded('Where the uncertainty of the ethanol recovery comes from'),
     columns: [
-      column('Quantity', 3),
-      column('u of the quantity / g', 2.4, 'end'),
-      column('u of the recovery / %', 2.4, 'end'),
-      column('Share', 1.2, 'end'),
+      column(worded('Quantity'), 3),
+      column(worded('u of the quantity / g'), 2.4, 'end'),
+      column(worded('u of the recovery / %'), 2.4, 'end'),
+      column(worded('Share'), 1.2, 'end'),
     ],
     rows: lines.map(({ name, inputStandardUncertainty, standardUncertainty, share }) => [
       name,

@@ -1,5 +1,5 @@
 import type { FermentYield } from '../bookkeeping/index.ts';
-import { measuredWords } from '../wording/index.ts';
+import { measuredWords, worded } from '../wording/index.ts';
 
 /**
  * From sugar to product in one sentence, the same in the report and in the window.
@@ -13,5 +13,13 @@ import { measuredWords } from '../wording/index.ts';
  */
 export function fermentSentence(ferment: FermentYield): string {
   const { theoreticalG, fermentationPercent, distillationPercent, overallPercent } = ferment;
-  return `From sugar to product: at most ${measuredWords(theoreticalG, 'g')} of ethanol (Gay-Lussac). Fermentation ${measuredWords(fermentationPercent, '%')}, distillation ${measuredWords(distillationPercent, '%')}, overall ${measuredWords(overallPercent, '%')}.`;
+  return worded(
+    'From sugar to product: at most {most} of ethanol (Gay-Lussac). Fermentation {fermentation}, distillation {distillation}, overall {overall}.',
+    {
+      most: measuredWords(theoreticalG, 'g'),
+      fermentation: measuredWords(fermentationPercent, '%'),
+      distillation: measuredWords(distillationPercent, '%'),
+      overall: measuredWords(overallPercent, '%'),
+    },
+  );
 }

@@ -18,5 +18,5 @@ export const fermentWarmth: Readonly<Record<string, string>> = {
   'Ferment not heard': 'Gäransatz nicht gemessen',
   'Nobody watches how warm it is.': 'Niemand überwacht, wie warm er ist.',
   'See to the plug of the probe and to this computer.':
-    'Nach dem Stecker des Fühlers und nach diesem Computer sehen.',
+    'Nach dem Stecker der Sonde und nach diesem Computer sehen.',
 };

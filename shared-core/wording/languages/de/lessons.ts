@@ -36,7 +36,6 @@ export const lessons: Readonly<Record<string, string>> = {
   Time: 'Zeit',
   Head: 'Kopf',
   Collected: 'Aufgefangen',
-  Strength: 'Gehalt',
   'What it meant': 'Was es bedeutete',
   'The record of this run has no answer to this one, so every guess is as good as another.':
     'Die Aufzeichnung dieses Versuchs hat darauf keine Antwort, jede Schätzung ist also so gut wie die andere.',
@@ -79,7 +78,6 @@ export const lessons: Readonly<Record<string, string>> = {
   'After the {number} % vol limit': 'Nach der Grenze von {number} % vol',
   'volume not marked': 'Menge nicht vermerkt',
   'of {strength}, {what}': 'mit {strength}, {what}',
-  measured: 'gemessen',
   'by the head temperature': 'nach der Kopftemperatur',
   'Clean up': 'Aufräumen',
   'Where the bulb of the probe hangs, and the wet ring that climbs the column as vapour warms the glass.':
@@ -165,7 +163,6 @@ export const lessons: Readonly<Record<string, string>> = {
   'The record itself stays as it was; this is kept beside it.':
     'Die Aufzeichnung selbst bleibt, wie sie war; dies wird daneben aufbewahrt.',
   Keep: 'Behalten',
-  Replay: 'Wiedergabe',
   Pause: 'Anhalten',
   Play: 'Abspielen',
   '◂ step back': '◂ Schritt zurück',

@@ -49,7 +49,6 @@ export const planning: Readonly<Record<string, string>> = {
   'Name of the run': 'Name des Versuchs',
   'Volume in the pot': 'Menge im Kolben',
   'Still and column': 'Apparatur und Kolonne',
-  'Plates of the column': 'Böden der Kolonne',
   Heat: 'Wärme',
   'Pressure the barometer shows here': 'Druck, den das Barometer hier zeigt',
   'Pressure in the weather report': 'Druck im Wetterbericht',

@@ -74,7 +74,7 @@ export const prompts: Readonly<Record<string, string>> = {
   'The limit of {limit} is {toGo} away, within what probe and air pressure leave open.':
     'Bis zur Grenze von {limit} sind es {toGo}, soweit Sonde und Luftdruck das offen lassen.',
   'The limit of {limit} comes {when} by the rise of the vapour, which runs ahead of the bulb (reaction time {reactionTime} s).':
-    'Die Grenze von {limit} kommt {when} nach dem Anstieg des Dampfes, der dem Fühler vorausläuft (Reaktionszeit {reactionTime} s).',
+    'Die Grenze von {limit} kommt {when} nach dem Anstieg des Dampfs, der dem Fühler vorausläuft (Ansprechzeit {reactionTime} s).',
   'Probe reading cannot be right': 'Anzeige der Sonde kann nicht stimmen',
   'Read the glass thermometer by eye; heat off and cold before you touch or open the head.':
     'Das Glasthermometer mit dem Auge ablesen; vor dem Anfassen oder Öffnen des Kopfes Wärme weg und abkühlen lassen.',

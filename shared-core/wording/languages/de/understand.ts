@@ -9,7 +9,6 @@ export const understand: Readonly<Record<string, string>> = {
   pot: 'Kolben',
   head: 'Kopf',
   'Pot, head and azeotrope': 'Kolben, Kopf und Azeotrop',
-  'Air pressure': 'Luftdruck',
   Azeotrope: 'Azeotrop',
   'no reading': 'kein Wert',
   'no vapour at the bulb': 'kein Dampf am Fühler',
@@ -84,7 +83,6 @@ export const understand: Readonly<Record<string, string>> = {
   nothing: 'nichts',
   'Mean strength': 'Mittlerer Gehalt',
   'Share of the ethanol': 'Anteil am Ethanol',
-  'Drip rate': 'Tropfgeschwindigkeit',
   Understand: 'Verstehen',
   'Understand this moment': 'Diesen Moment verstehen',
 };

@@ -1,11 +1,11 @@
 /** German of the room `warmth`. */
 export const warmth: Readonly<Record<string, string>> = {
   'A simulated still is connected: stop the rehearsal and connect the probe that hangs in the ferment, in Prepare.':
-    'Eine simulierte Anlage ist verbunden: Probelauf beenden und unter „Vorbereiten“ den Fühler verbinden, der im Gäransatz hängt.',
+    'Eine simulierte Apparatur ist verbunden: Probelauf beenden und unter „Vorbereiten“ die Sonde verbinden, die im Gäransatz hängt.',
   'Connect the probe that hangs in the ferment, in Prepare: the same one that will hang in the still.':
-    'Unter „Vorbereiten“ den Fühler verbinden, der im Gäransatz hängt: denselben, der später in der Anlage hängen wird.',
+    'Unter „Vorbereiten“ die Sonde verbinden, die im Gäransatz hängt: dieselbe, die später in der Apparatur hängen wird.',
   'Keep it warm under watch': 'Warmhalten und überwachen',
-  'Which one hangs in the ferment?': 'Welcher hängt im Gäransatz?',
+  'Which one hangs in the ferment?': 'Welche hängt im Gäransatz?',
   '{channel}, now {quantity}': '{channel}, jetzt {quantity}',
   'Set-point of the warmer': 'Sollwert der Heizung',
   'Call me below': 'Melden unter',
@@ -16,12 +16,12 @@ export const warmth: Readonly<Record<string, string>> = {
   Seen: 'Gesehen',
   'Kept warm': 'Warmgehalten',
   'The run under way has its probe: the watch goes on when that ends.':
-    'Der laufende Versuch hat seinen Fühler: Die Überwachung geht weiter, wenn er endet.',
+    'Der laufende Versuch hat seine Sonde: Die Überwachung geht weiter, wenn er endet.',
   'What is heard of it can’t be put on the disk just now; it waits. Make room, or look for another program that has the runs’ folder.':
-    'Was der Fühler meldet, lässt sich gerade nicht auf die Platte schreiben; es wartet. Platz schaffen, oder nach einem anderen Programm sehen, das den Ordner der Versuche belegt.',
+    'Was die Sonde meldet, lässt sich gerade nicht auf die Platte schreiben; es wartet. Platz schaffen, oder nach einem anderen Programm sehen, das den Ordner der Versuche belegt.',
   'Change band or channel': 'Bereich oder Kanal ändern',
   'End the watch': 'Überwachung beenden',
-  'Nothing has been heard of it yet.': 'Noch hat der Fühler nichts gemeldet.',
+  'Nothing has been heard of it yet.': 'Noch hat die Sonde nichts gemeldet.',
   '{temperature} at {time}.': '{temperature} um {time}.',
   '{temperature} at {time}, steady.': '{temperature} um {time}, gleichbleibend.',
   '{temperature} at {time}, warming by {rate} an hour.':

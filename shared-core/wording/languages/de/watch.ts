@@ -33,7 +33,6 @@ export const watch: Readonly<Record<string, string>> = {
   Drops: 'Tropfen',
   'Not now': 'Nicht jetzt',
   'This was thought at {time}.': 'So wurde es bei {time} gesehen.',
-  Stage: 'Abschnitt',
   'This probe': 'Diese Sonde',
   'The vapour has drawn back from the bulb.': 'Der Dampf ist vom Fühler zurückgewichen.',
   'The head is surging.': 'Der Kopf stößt.',
@@ -62,7 +61,6 @@ export const watch: Readonly<Record<string, string>> = {
   Receiver: 'Vorlage',
   changed: 'gewechselt',
   'At the still': 'Anwesend',
-  Marks: 'Marken',
   'Undo “{mark}”': 'Zurück: „{mark}“',
   Undo: 'Zurücknehmen',
   'What did you see or do? <span>Enter keeps it.</span>':
@@ -90,8 +88,6 @@ export const watch: Readonly<Record<string, string>> = {
   Prompts: 'Aufforderungen',
   'The run is in the library.': 'Der Versuch ist im Archiv.',
   'Name it …': 'Benennen …',
-  Books: 'Bücher',
-  'Export CSV': 'CSV exportieren',
   'Go by the thermometer in the still head.': 'Nach dem Thermometer im Destillationskopf richten.',
   'This window has lost its connection and shows what it heard last.':
     'Dieses Fenster hat die Verbindung verloren und zeigt, was es zuletzt gehört hat.',

@@ -7,13 +7,12 @@ export const words: Readonly<Record<string, string>> = {
   room: 'Raum',
   ferment: 'Gäransatz',
   receiver: 'Vorlage',
-  'air pressure': 'Luftdruck',
   heater: 'Heizung',
   'number {count}': 'Nummer {count}',
   'second {name}': '{name}, zweiter Fühler',
   '{name}, number {count}': '{name}, Nummer {count}',
   'the rigs of earlier lessons': 'die Aufbauten früherer Stunden',
-  'how each probe was understood the last time': 'wie jeder Fühler zuletzt verstanden wurde',
+  'how each probe was understood the last time': 'wie jede Sonde zuletzt verstanden wurde',
   'the log of a ferment': 'das Protokoll eines Gäransatzes',
   'A newer version of this program wrote “{name}” ({held}). This one leaves it as it is and can’t use it. Use the newer version, or go on without.':
     'Eine neuere Version dieses Programms hat „{name}“ ({held}) geschrieben. Diese lässt die Datei, wie sie ist, und kann sie nicht verwenden. Die neuere Version verwenden oder ohne sie weitermachen.',
@@ -21,10 +20,15 @@ export const words: Readonly<Record<string, string>> = {
     'Der Anfang von „{name}“ ({held}) ist nicht lesbar. Die Datei bleibt, wie sie ist, und wird nicht aufgeführt. Sie der Person zeigen, die diesen Computer betreut.',
   '“{name}” ({held}) can’t be read, or only in part. When something new is kept, the file as it is now stays beside it as “{name}.not-understood”. Show that to whoever looks after this computer, or go on without.':
     '„{name}“ ({held}) ist nicht oder nur zum Teil lesbar. Sobald etwas Neues gespeichert wird, bleibt die jetzige Datei als „{name}.not-understood“ daneben liegen. Diese der Person zeigen, die diesen Computer betreut, oder ohne sie weitermachen.',
-  Residue: 'Rückstand',
-  'Hold-up': 'Haftmenge in der Kolonne',
-  'Cut {number}': 'Fraktion {number}',
   'at {temperature} °C': 'bei {temperature} °C',
+  'alcoholometer {strength}{at}': 'Alkoholometer {strength}{at}',
+  'hydrometer {density}{at}': 'Spindel {density}{at}',
+  'pycnometer with {mass}{at}': 'Pyknometer mit {mass}{at}',
+  '{volume} weigh {mass}{at}': '{volume} wiegen {mass}{at}',
+  'refractometer {reading}': 'Refraktometer {reading}',
+  '% of the mass': '% der Masse',
+  'gas chromatograph {strength}': 'Gaschromatograph {strength}',
+  'label {strength}': 'Etikett {strength}',
   'Heat eased': 'Wärme kleiner',
   'Receiver changed, {volume} mL in the old one': 'Vorlage gewechselt, {volume} mL in der alten',
   '{volume} mL in the receiver': '{volume} mL in der Vorlage',
@@ -79,7 +83,7 @@ export const words: Readonly<Record<string, string>> = {
   'Another window of this program is using {path}. Do it there, or close that one first.':
     'Ein anderes Fenster dieses Programms benutzt {path}. Es dort tun oder jenes zuerst schließen.',
   'A newer version of this program wrote {path}, and this one leaves it as it is. Use the newer one, or move that file to another folder.':
-    'Eine neuere Version dieses Programms hat {path} geschrieben, und diese lässt die Datei, wie sie ist. Die neuere verwenden oder die Datei in einen anderen Ordner verschieben.',
+    'Eine neuere Fassung dieses Programms hat {path} geschrieben, und diese lässt die Datei, wie sie ist. Die neuere Fassung benutzen oder jene Datei in einen anderen Ordner legen.',
   'That could not be done: {message}.': 'Das ging nicht: {message}.',
   'This window only shows the run. Use the window at the bench.':
     'Dieses Fenster zeigt den Versuch nur. Das Fenster am Experimentiertisch benutzen.',

@@ -1,0 +1,88 @@
+/** German of the room `books`. */
+export const books: Readonly<Record<string, string>> = {
+  Charge: 'Füllung',
+  '{name}: {mass} is more than the {charged} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.':
+    '{name}: {mass} ist mehr als die {charged}, die eingefüllt wurden, und steht deshalb nicht in der Bilanz. Die Menge noch einmal ansehen oder die Füllung berichtigen.',
+  'All liquids together weigh {mass}, more than the {charged} that were charged: an amount or the charge is wrong, and the balance with it.':
+    'Alle Flüssigkeiten zusammen wiegen {mass}, mehr als die {charged}, die eingefüllt wurden: eine Menge oder die Füllung ist falsch, und die Bilanz mit ihr.',
+  Residue: 'Rückstand',
+  'Hold-up': 'Haftmenge in der Kolonne',
+  'A cut without an amount or a strength is left out of the balance.':
+    'Eine Fraktion ohne Menge oder ohne Gehalt bleibt aus der Bilanz weg.',
+  'Liquid left in the column and the condenser was not measured; it is missing from the balance.':
+    'Flüssigkeit, die in Kolonne und Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
+  'The sugar is that of the ferment “{ferment}”, {sugar} g/L as it began, for the volume that was charged.':
+    'Der Zucker ist der des Gäransatzes „{ferment}“, {sugar} g/L zu Beginn, für die eingefüllte Menge.',
+  '{name}: its volume or mass was not measured, so it is not in the balance.':
+    '{name}: Menge oder Masse wurde nicht gemessen und fehlt deshalb in der Bilanz.',
+  '{name}: its strength or density was not measured, so it is not in the balance.':
+    '{name}: Gehalt oder Dichte wurde nicht gemessen, deshalb fehlt die Flüssigkeit in der Bilanz.',
+  '{name}: all readings were taken with one and the same instrument, whose own error is in each of them.':
+    '{name}: alle Ablesungen stammen von ein und demselben Gerät, dessen eigener Fehler in jeder steckt.',
+  '{name}: no mixture of ethanol and water has these readings ({message}), so it is not in the balance.':
+    '{name}: keine Mischung aus Ethanol und Wasser hat diese Werte ({message}), deshalb fehlt sie in der Bilanz.',
+  'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.':
+    'Wo kein Gehalt gemessen wurde, wird er aus der Kopftemperatur genommen, während die Fraktion aufgefangen wurde, bei gleichmäßiger Geschwindigkeit. Das ist eine Schätzung, keine Messung.',
+  'Cut {number}': 'Fraktion {number}',
+  'Readings without a stated uncertainty (k = 1): volumes {volumeMl} mL and {volumePercent} %, masses {massG} g, alcoholometer {alcoholometerAbv} % vol and hydrometer {hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures {temperatureK} K.':
+    'Ablesungen ohne angegebene Unsicherheit (k = 1): Volumen {volumeMl} mL und {volumePercent} %, Massen {massG} g, Alkoholometer {alcoholometerAbv} % vol und Spindel {hydrometerKgPerM3} kg/m³, jeweils größtenteils vom Gerät selbst, Temperaturen {temperatureK} K.',
+  '{name} itself': '{name} selbst',
+  'The books don’t agree with the thermometer: by the temperatures {collected} mL of the {charged} mL of ethanol charged came over, which leaves a pot that boils at {pot} °C or below, yet the head read {head} °C. The charge was weaker than stated, ethanol was lost, or the thermometer read too high.':
+    'Die Bücher passen nicht zum Thermometer: nach den Temperaturen gingen {collected} mL der eingefüllten {charged} mL Ethanol über; es bleibt ein Kolbeninhalt, der bei {pot} °C oder darunter siedet, und doch zeigte der Kopf {head} °C. Die Füllung war schwächer als angegeben, Ethanol ging verloren, oder das Thermometer zeigte zu hoch.',
+  '{strength} % vol ({temperature} °C at {pressure} kPa)':
+    '{strength} % vol ({temperature} °C bei {pressure} kPa)',
+  'No reading is warm enough for vapour of ethanol and water, so nothing can be said of {limit}.':
+    'Kein Wert ist warm genug für Dampf aus Ethanol und Wasser, über {limit} lässt sich deshalb nichts sagen.',
+  'At no volume was the vapour as strong as {limit}: at its strongest it held {strength}, at {volumeMl} mL and {head} °C.':
+    'Bei keiner Menge war der Dampf so stark wie {limit}: am stärksten enthielt er {strength}, bei {volumeMl} mL und {head} °C.',
+  'The vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.':
+    'Der Dampf war so stark wie {limit} bis {until} mL, im Mittel {strength}{doubt}; {after}.',
+  ', so by the thermometer’s uncertainty it may have been weaker all along':
+    ', könnte nach der Unsicherheit des Thermometers also durchgehend schwächer gewesen sein',
+  'what came later was weaker': 'was später kam, war schwächer',
+  'the readings end before it grew weaker': 'die Werte enden, bevor er schwächer wurde',
+  'Books of “{name}”': 'Bücher von „{name}“',
+  Measurements: 'Messungen',
+  'None yet. For a balance measure how much residue is in the pot and how strong it is, and the same of each cut.':
+    'Noch keine. Für eine Bilanz messen, wie viel Rückstand im Kolben ist und wie stark er ist, und dasselbe von jeder Fraktion.',
+  'Add one': 'Eine hinzufügen',
+  Balance: 'Waage',
+  'Nothing is measured yet that could be balanced.':
+    'Noch ist nichts gemessen, das sich bilanzieren ließe.',
+  'Without a measured residue there is no closure: taking it from the difference would make every balance close.':
+    'Ohne gemessenen Rückstand gibt es keinen Abgleich: aus der Differenz genommen würde jede Bilanz aufgehen.',
+  'Taken for granted, and left out': 'Vorausgesetzt und weggelassen',
+  'Withdraw {mark}': '{mark} zurücknehmen',
+  Withdraw: 'Zurücknehmen',
+  'Fermentable sugar in the juice or mash that this charge came from, as glucose and fructose (100 g of table sugar make {hexoseG} g).':
+    'Vergärbarer Zucker im Saft oder in der Maische, aus der diese Füllung stammt, als Glucose und Fructose (100 g Haushaltszucker ergeben {hexoseG} g).',
+  'Sugar in the ferment': 'Zucker im Gäransatz',
+  'A number of grams, more than 0.': 'Eine Zahl in Gramm, mehr als 0.',
+  Sugar: 'Zucker',
+  'Standard uncertainty (empty: {percent} %)': 'Standardunsicherheit (leer: {percent} %)',
+  'Keep sugar': 'Zucker behalten',
+  'The table gives volumes and no times, so it is judged by its temperatures alone.':
+    'Die Tabelle gibt Mengen und keine Zeiten, sie wird deshalb allein nach ihren Temperaturen beurteilt.',
+  'Volumes as the receiver was measured.': 'Mengen, wie die Vorlage gemessen wurde.',
+  'Volumes from the balance under the receiver.': 'Mengen aus der Waage unter der Vorlage.',
+  'Volumes as written down, evenly between one and the next.':
+    'Mengen wie aufgeschrieben, dazwischen gleichmäßig.',
+  'Volumes from the drip rate below, even all along.':
+    'Mengen aus der Tropfgeschwindigkeit unten, durchgehend gleichmäßig.',
+  '“{name}” against volume': '„{name}“ gegen die Menge',
+  'No volume was written down while distillate came over. State a drip rate to see the run against volume.':
+    'Während Destillat überging, wurde keine Menge aufgeschrieben. Eine Tropfgeschwindigkeit angeben, um den Versuch gegen die Menge zu sehen.',
+  'Drip rate': 'Tropfgeschwindigkeit',
+  'Reflux ratio of the column of {plates, plural, one {# plate} other {# plates}}':
+    'Rücklaufverhältnis der Kolonne mit {plates, plural, one {# Boden} other {# Böden}}',
+  'Head temperature against the distillate collected. Dashed: what this charge would give in a simple still.':
+    'Kopftemperatur gegen die aufgefangene Menge. Gestrichelt: was diese Füllung in einer einfachen Apparatur gäbe.',
+  'Strength of the vapour against the distillate collected. Shaded: 95 % interval.':
+    'Gehalt des Dampfs gegen die aufgefangene Menge. Schattiert: 95-%-Bereich.',
+  'As strong as wanted': 'So stark wie verlangt',
+  Weaker: 'Schwächer',
+  'All together': 'Alles zusammen',
+  'Cuts by the temperature': 'Fraktionen nach der Temperatur',
+  Part: 'Teil',
+  'Mean strength at 20 °C': 'Mittlerer Gehalt bei 20 °C',
+};
