@@ -22,7 +22,6 @@ export const notYetSaid: readonly string[] = [
   'renderer/compare/',
   'renderer/help/',
   'renderer/look-back/',
-  'renderer/prepare/',
   'renderer/take-in/',
 ];
 /** Not for people, or the same in every language, for the reason beside it. */

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { say } from '#shared-core';
 
 interface PortPathProps {
   readonly canAct: boolean;
@@ -18,7 +19,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
       }}
     >
       <label className="field-name" htmlFor={id}>
-        Or type where the probe is
+        {say('Or type where the probe is')}
       </label>
       <div className="field-entry">
         <input
@@ -32,7 +33,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
           onChange={({ target }) => setPath(target.value)}
         />
         <button type="submit" className="button" disabled={!canAct || path.trim() === ''}>
-          Connect
+          {say('Connect')}
         </button>
       </div>
     </form>

@@ -4,6 +4,7 @@ import { lessons } from './lessons.ts';
 import { measure } from './measure.ts';
 import { monitor } from './monitor.ts';
 import { planning } from './planning.ts';
+import { prepare } from './prepare.ts';
 import { probe } from './probe.ts';
 import { prompts } from './prompts.ts';
 import { understand } from './understand.ts';
@@ -19,6 +20,7 @@ export const german: Readonly<Record<string, string>> = {
   ...measure,
   ...monitor,
   ...planning,
+  ...prepare,
   ...probe,
   ...prompts,
   ...understand,
