@@ -1,5 +1,6 @@
 import { cautions } from './cautions.ts';
 import { ferment } from './ferment.ts';
+import { help } from './help.ts';
 import { lessons } from './lessons.ts';
 import { measure } from './measure.ts';
 import { monitor } from './monitor.ts';
@@ -16,6 +17,7 @@ import { words } from './words.ts';
 export const german: Readonly<Record<string, string>> = {
   ...cautions,
   ...ferment,
+  ...help,
   ...lessons,
   ...measure,
   ...monitor,
