@@ -20,7 +20,6 @@ export const notYetSaid: readonly string[] = [
   'renderer/books/',
   'renderer/by-volume/',
   'renderer/compare/',
-  'renderer/help/',
   'renderer/look-back/',
   'renderer/take-in/',
 ];
