@@ -28,7 +28,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
           data-field="probe"
           spellCheck={false}
           autoComplete="off"
-          placeholder="/dev/ttyACM0 or COM3"
+          placeholder={say('/dev/ttyACM0 or COM3')}
           value={path}
           onChange={({ target }) => setPath(target.value)}
         />

@@ -39,6 +39,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'Take away': 'Entfernen',
   More: 'Mehr',
   'Or type where the probe is': 'Oder eingeben, wo die Sonde ist',
+  '/dev/ttyACM0 or COM3': '/dev/ttyACM0 oder COM3',
   Connect: 'Verbinden',
   'Prepare the run': 'Den Versuch vorbereiten',
   'In the still head, level with the side arm.': 'Im Destillationskopf, auf Höhe des Seitenrohrs.',
@@ -83,7 +84,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'Ports on this computer': 'Anschlüsse an diesem Computer',
   'No port with a probe on it. Plug the probe in and it appears here by itself.':
     'Kein Anschluss mit einer Sonde. Die Sonde einstecken, dann erscheint sie hier von selbst.',
-  'Show {hidden} more without a USB name': '{hidden} weitere ohne USB-Namen zeigen',
+  'Show {hidden} more without a USB name': 'Noch {hidden} ohne USB-Namen zeigen',
   'calibrated with ice and steam': 'mit Eis und Dampf kalibriert',
   'not calibrated': 'nicht kalibriert',
   'Kind of probe': 'Art der Sonde',
@@ -149,7 +150,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'In the pot': 'Im Kolben',
   'Before heat': 'Vor dem Erhitzen',
   'Confirm the {left} looks before heat': 'Die {left} Kontrollen vor dem Erhitzen bestätigen',
-  'Confirm {left} more before heat': 'Noch {left} Kontrollen vor dem Erhitzen bestätigen',
+  'Confirm {left} more before heat': 'Noch {left} vor dem Erhitzen bestätigen',
   'Connect a probe that is heard': 'Eine Sonde verbinden, die zu hören ist',
   'Say which number is the still head': 'Angeben, welche Zahl der Destillationskopf ist',
   'Say how high this room lies, under “Air pressure”':
