@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, useMarkKeys, usePlace, usePreferences } from '../parts/index.ts';
 import { HelpDialog } from './help-dialog.tsx';
@@ -17,7 +18,7 @@ export function HelpButton() {
   return (
     <>
       <Button weight="quiet" onClick={open} aria-keyshortcuts={hasKeys ? '?' : undefined}>
-        Help
+        {say('Help')}
       </Button>
       {isOpen && (
         <HelpDialog openAt={topicFor(place, isPortInTrouble)} onClose={() => setOpen(false)} />

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { saidWords } from '#shared-core';
+import { saidWords, say } from '#shared-core';
 import { Button, Dialog } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -15,12 +15,15 @@ interface HelpDialogProps {
 }
 
 /** What stands behind the topics; no page of the help, so that no search finds it. */
-const otherTitles = { 'problem-report': 'A problem report', licences: 'Licences' } as const;
+const otherTitles = {
+  'problem-report': say('A problem report'),
+  licences: say('Licences'),
+} as const;
 
 /** Topics on one side, the page on the other; the search leaves the topics in which every word stands. */
 export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const runsFolder = useBench(({ app }) => app?.runsFolder ?? 'The folder of runs');
+  const runsFolder = useBench(({ app }) => app?.runsFolder ?? say('The folder of runs'));
   const canAct = useBench(mayCommand);
   const [shown, setShown] = useState<HelpTopic | 'licences' | 'problem-report'>(openAt);
   const [sought, setSought] = useState('');
@@ -48,11 +51,11 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
     page.current?.scrollTo(0, 0);
   }, [shown]);
   return (
-    <Dialog title="Help" onClose={onClose}>
+    <Dialog title={say('Help')} onClose={onClose}>
       <div className="help">
         <div className="help-topics">
           <label className="help-search">
-            <span className="field-name">Find in the help</span>
+            <span className="field-name">{say('Find in the help')}</span>
             <input
               className="entry"
               type="search"
@@ -60,7 +63,7 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
               onChange={({ target }) => setSought(target.value)}
             />
           </label>
-          <nav aria-label="Topics of the help">
+          <nav aria-label={say('Topics of the help')}>
             <ul>
               {found.map(({ topic, title }) => (
                 <TopicEntry
@@ -104,7 +107,7 @@ export function HelpDialog({ openAt, onClose }: HelpDialogProps) {
       </div>
       <div className="dialog-acts">
         <Button weight="main" onClick={onClose}>
-          Back
+          {say('Back')}
         </Button>
       </div>
     </Dialog>
@@ -133,6 +136,6 @@ function TopicEntry({ title, isShown, onChosen }: TopicEntryProps) {
 }
 
 function foundWords(count: number): string {
-  if (count === 0) return 'No page holds all of these words.';
-  return count === 1 ? 'One page.' : `${count} pages.`;
+  if (count === 0) return say('No page holds all of these words.');
+  return count === 1 ? say('One page.') : say('{count} pages.', { count });
 }

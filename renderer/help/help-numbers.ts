@@ -3,6 +3,7 @@ import {
   azeotropeSlopeKPerKPa,
   defaultRunSettings,
   type SensorKind,
+  say,
   sensorToleranceK,
   serialSourceSchema,
   settingRanges,
@@ -15,7 +16,7 @@ const lowPressureKPa = 85;
 /** Highest temperature at which a digital one-wire sensor keeps its narrower limits; see `sensorToleranceK`. */
 const oneWireEndC = 85;
 /** Sheaths that follow a still head quickly enough and last in a class; common practice, no source. */
-const sheath = '3 to 4 mm';
+const sheath = say('3 to 4 mm');
 
 /** What the window may say, to be explained: made up, no source needed. */
 const examples = {

@@ -1,25 +1,8 @@
+import { type Language, language } from '#shared-core';
 import type { Place } from '../parts/index.ts';
-import firstRun from './first-run.md?raw';
-import limits from './limits.md?raw';
-import meaning from './meaning.md?raw';
-import ports from './ports.md?raw';
-import probe from './probe.md?raw';
-import questions from './questions.md?raw';
-import runs from './runs.md?raw';
-import sound from './sound.md?raw';
+import { type HelpTopic, pagesIn } from './pages-in.ts';
 
-const pages = {
-  'first-run': firstRun,
-  probe,
-  ports,
-  meaning,
-  limits,
-  sound,
-  runs,
-  questions,
-} as const;
-
-export type HelpTopic = keyof typeof pages;
+export type { HelpTopic } from './pages-in.ts';
 
 export interface HelpPage {
   readonly topic: HelpTopic;
@@ -28,14 +11,19 @@ export interface HelpPage {
   readonly body: string;
 }
 
-/** In the order in which a new person needs them. */
-export const helpPages: readonly HelpPage[] = (Object.keys(pages) as HelpTopic[]).map((topic) => {
-  const [heading = '', ...rest] = pages[topic].split('\n');
-  return { topic, title: heading.replace(/^# /, ''), body: rest.join('\n').trim() };
-});
+/** In the order in which a new person needs them, in the language of this window. */
+export const helpPages: readonly HelpPage[] = helpPagesIn(language());
+
+export function helpPagesIn(language: Language): readonly HelpPage[] {
+  const pages = pagesIn[language];
+  return (Object.keys(pages) as HelpTopic[]).map((topic) => {
+    const [heading = '', ...rest] = pages[topic].split('\n');
+    return { topic, title: heading.replace(/^# /, ''), body: rest.join('\n').trim() };
+  });
+}
 
 export function isHelpTopic(name: string): name is HelpTopic {
-  return Object.hasOwn(pages, name);
+  return Object.hasOwn(pagesIn.en, name);
 }
 
 /** What a person who asks for help most likely wants to know, from where they are. */

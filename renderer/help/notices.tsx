@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { say } from '#shared-core';
 
 /** Whose work is in this program. A long text, so it is fetched when somebody asks for it. */
 export function Notices() {
@@ -15,7 +16,9 @@ export function Notices() {
   return (
     <>
       <p>
-        This program is under the MIT licence. It holds the work of others, with their licences:
+        {say(
+          'This program is under the MIT licence. It holds the work of others, with their licences:',
+        )}
       </p>
       <pre className="help-notices">{text}</pre>
     </>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { ServiceProblem } from '#shared-core';
+import { type ServiceProblem, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { saveFile } from '../exchange/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
@@ -39,13 +39,14 @@ export function ProblemReportPage() {
   return (
     <>
       <p>
-        For whoever mends this program. It is sent nowhere: save it, read it, and hand it on
-        yourself, with a sentence on what you did and what came of it.
+        {say(
+          'For whoever mends this program. It is sent nowhere: save it, read it, and hand it on yourself, with a sentence on what you did and what came of it.',
+        )}
       </p>
       <p>
-        It holds what stands below and nothing else: versions, this computer’s system, what went
-        wrong lately, how the window is set, how the probe was heard, the room on the disk. It holds
-        no names of people, no folders, no readings.
+        {say(
+          'It holds what stands below and nothing else: versions, this computer’s system, what went wrong lately, how the window is set, how the probe was heard, the room on the disk. It holds no names of people, no folders, no readings.',
+        )}
       </p>
       <label className="check">
         <input
@@ -53,12 +54,12 @@ export function ProblemReportPage() {
           checked={withRunNames}
           onChange={({ target }) => setWithRunNames(target.checked)}
         />
-        <span>With the names of runs</span>
+        <span>{say('With the names of runs')}</span>
       </label>
       {made !== null && 'problem' in made && <p role="alert">{problemWords(made.problem)}</p>}
       <p>
         <Button weight="main" disabled={text === null} onClick={save}>
-          Save this report
+          {say('Save this report')}
         </Button>
       </p>
       <pre className="help-notices">{text ?? ''}</pre>

@@ -1,7 +1,7 @@
+import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
-import { counted } from '../words/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {
@@ -10,8 +10,13 @@ export function ChargeSection() {
   const inUse = [
     name.trim(),
     rigDescription.trim(),
-    plates.trim() === '' ? 'column not known' : counted(plates.trim(), 'plate'),
-    heatW.trim() === '' ? 'heat not known' : `${heatW.trim()} W`,
+    plates.trim() === ''
+      ? say('column not known')
+      : // As it was typed, with the comma or point of whoever typed it.
+        say('{count, plural, one {{count} plate} other {{count} plates}}', {
+          count: plates.trim(),
+        }),
+    heatW.trim() === '' ? say('heat not known') : `${heatW.trim()} W`,
   ];
   return (
     <div className="prepare-fields">
@@ -24,15 +29,17 @@ export function ChargeSection() {
         <TextLine maxLength={120} {...numberField('name')} />
         <TextLine
           maxLength={200}
-          placeholder="as it is called in this room"
+          placeholder={say('as it is called in this room')}
           {...numberField('rigDescription')}
         />
         <NumberField
           unit=""
-          hint="What it counts for (theoretical plates); 0 for no column; leave empty if not known."
+          hint={say(
+            'What it counts for (theoretical plates); 0 for no column; leave empty if not known.',
+          )}
           {...numberField('plates')}
         />
-        <NumberField unit="W" hint="Leave empty if not known." {...numberField('heatW')} />
+        <NumberField unit="W" hint={say('Leave empty if not known.')} {...numberField('heatW')} />
       </More>
       <ChargedFrom />
       <FermentButtons />

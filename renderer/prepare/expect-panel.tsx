@@ -1,4 +1,4 @@
-import type { RunPlan } from '#shared-core';
+import { type RunPlan, say } from '#shared-core';
 import { PlannedLesson } from '../lesson/index.ts';
 import { LessonScriptButton } from '../lesson-script/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -9,8 +9,8 @@ import { Expectation } from './expectation.tsx';
 export function ExpectPanel({ plan }: { readonly plan: RunPlan | null }) {
   const isRecording = useBench(isRunUnderWay);
   return (
-    <aside className="expect-panel" aria-label="What to expect">
-      <h2>What to expect</h2>
+    <aside className="expect-panel" aria-label={say('What to expect')}>
+      <h2>{say('What to expect')}</h2>
       <Expectation />
       {!isRecording && <PlannedLesson plan={plan} />}
       <LessonScriptButton />

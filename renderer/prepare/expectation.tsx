@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { say } from '#shared-core';
 import { useDraftFields } from '../draft/index.ts';
 import { useWords } from '../words/index.ts';
 import { expectedPlateau } from './expected-plateau.ts';
@@ -17,32 +18,40 @@ export function Expectation() {
     [pressureKPa, leastStrengthAbv],
   );
   if (!settings.ok || plateau === null) {
-    return <p className="soft">Fill in the marked fields and the expected plateau appears here.</p>;
+    return (
+      <p className="soft">
+        {say('Fill in the marked fields and the expected plateau appears here.')}
+      </p>
+    );
   }
   const { pressure } = settings.value;
   return (
     <>
       <dl className="expectation">
         <div>
-          <dt>Plateau at the head</dt>
+          <dt>{say('Plateau at the head')}</dt>
           <dd className="expectation-main number">
             {words.number(plateau.azeotropeC, 1)}–{words.quantity(plateau.limitC, 1, '°C')}
           </dd>
         </div>
       </dl>
       <details className="why">
-        <summary aria-label="Why this plateau?">Why?</summary>
+        <summary aria-label={say('Why this plateau?')}>{say('Why?')}</summary>
         <dl className="expectation">
           <div>
-            <dt>Azeotrope, the lowest it can be</dt>
+            <dt>{say('Azeotrope, the lowest it can be')}</dt>
             <dd className="number">{words.quantity(plateau.azeotropeC, 1, '°C')}</dd>
           </div>
           <div>
-            <dt>{words.quantity(settings.value.leastStrengthAbv, 0, '% vol')} reached at</dt>
+            <dt>
+              {say('{leastStrength} reached at', {
+                leastStrength: words.quantity(settings.value.leastStrengthAbv, 0, '% vol'),
+              })}
+            </dt>
             <dd className="number">{words.quantity(plateau.limitC, 1, '°C')}</dd>
           </div>
           <div>
-            <dt>Air pressure on the still</dt>
+            <dt>{say('Air pressure on the still')}</dt>
             <dd className="number">
               {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
               {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}

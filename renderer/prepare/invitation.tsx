@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import { goTo, useBench, useWindowParts } from '../parts/index.ts';
 import { isSimulated } from '../probe/index.ts';
@@ -6,7 +7,7 @@ import { type RehearsalSpeed, rehearsalSpeeds, rehearse } from './rehearse.ts';
 
 const speedOptions = rehearsalSpeeds.map((speed) => ({
   value: String(speed),
-  label: `${speed} times faster`,
+  label: say('{speed} times faster', { speed }),
 }));
 
 /** The quickest way in: watch a whole distillation without glass, heat or probe. Who has done so knows it, and gets one line. */
@@ -30,17 +31,18 @@ export function Invitation({ canAct }: { readonly canAct: boolean }) {
   return (
     <section className="invitation" data-known={isKnown} aria-labelledby="invitation-title">
       <div>
-        <h2 id="invitation-title">{isKnown ? 'Rehearse' : 'Rehearse first'}</h2>
+        <h2 id="invitation-title">{isKnown ? say('Rehearse') : say('Rehearse first')}</h2>
         {!isKnown && (
           <p>
-            A simulated still plays a whole distillation of a pear-juice ferment: no glass, no heat,
-            no probe. Practise the prompts before the class arrives.
+            {say(
+              'A simulated still plays a whole distillation of a pear-juice ferment: no glass, no heat, no probe. Practise the prompts before the class arrives.',
+            )}
           </p>
         )}
       </div>
       <div className="invitation-acts">
         <ChoiceField
-          name="How fast"
+          name={say('How fast')}
           isNameHidden
           options={speedOptions}
           value={speed}
@@ -52,7 +54,7 @@ export function Invitation({ canAct }: { readonly canAct: boolean }) {
           disabled={!canAct || isStarting}
           onClick={() => void start()}
         >
-          {isStarting ? 'Setting up the rig …' : 'Start the rehearsal'}
+          {isStarting ? say('Setting up the rig …') : say('Start the rehearsal')}
         </Button>
       </div>
     </section>

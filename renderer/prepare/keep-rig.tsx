@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { mostRigs } from '#shared-core';
+import { mostRigs, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
@@ -19,12 +19,12 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
   const isFull = kept.length >= mostRigs && !isKnown;
   const submit = async () => {
     if (!(await keep(wanted))) return;
-    setSaid(`Kept as “${wanted}”: one press brings it back next time.`);
+    setSaid(say('Kept as “{wanted}”: one press brings it back next time.', { wanted }));
     setName('');
   };
   return (
     <details className="why keep-rig">
-      <summary>Keep this set-up under a name</summary>
+      <summary>{say('Keep this set-up under a name')}</summary>
       <form
         className="field"
         onSubmit={(event) => {
@@ -33,7 +33,7 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
         }}
       >
         <label className="field-name" htmlFor={id}>
-          Name of the rig
+          {say('Name of the rig')}
         </label>
         <div className="field-entry">
           <input
@@ -41,7 +41,7 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
             className="entry"
             maxLength={60}
             autoComplete="off"
-            placeholder="such as: Lab 2, short column"
+            placeholder={say('such as: Lab 2, short column')}
             value={name}
             onChange={({ target }) => setName(target.value)}
           />
@@ -50,28 +50,30 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
             className="button"
             disabled={!canAct || wanted === '' || !isComplete || isFull}
           >
-            {isKnown ? 'Replace' : 'Keep'}
+            {isKnown ? say('Replace') : say('Keep')}
           </button>
         </div>
         <p className="small soft" role="status">
           {isFull
-            ? `${mostRigs} rigs are kept already. Take one away first.`
+            ? say('{mostRigs} rigs are kept already. Take one away first.', { mostRigs })
             : (said ??
-              'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.')}
+              say(
+                'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.',
+              ))}
         </p>
       </form>
       {kept.length > 0 && (
-        <ul className="kept-rigs" aria-label="Kept rigs">
+        <ul className="kept-rigs" aria-label={say('Kept rigs')}>
           {kept.map((rig) => (
             <li key={rig.name}>
               <span>{rig.name}</span>
               <Button
                 weight="quiet"
                 disabled={!canAct}
-                aria-label={`Take away: ${rig.name}`}
+                aria-label={say('Take away: {name}', { name: rig.name })}
                 onClick={() => void forget(rig.name)}
               >
-                Take away
+                {say('Take away')}
               </Button>
             </li>
           ))}

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { say } from '#shared-core';
 
 interface MoreProps {
   /** What it is about, where “More” would not say. */
@@ -11,7 +12,7 @@ interface MoreProps {
 }
 
 /** What most lessons leave as it is. */
-export function More({ name = 'More', summary, mustShow = false, children }: MoreProps) {
+export function More({ name = say('More'), summary, mustShow = false, children }: MoreProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <details

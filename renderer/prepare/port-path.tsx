@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { say } from '#shared-core';
 
 interface PortPathProps {
   readonly canAct: boolean;
@@ -18,7 +19,7 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
       }}
     >
       <label className="field-name" htmlFor={id}>
-        Or type where the probe is
+        {say('Or type where the probe is')}
       </label>
       <div className="field-entry">
         <input
@@ -27,12 +28,12 @@ export function PortPath({ canAct, onPath }: PortPathProps) {
           data-field="probe"
           spellCheck={false}
           autoComplete="off"
-          placeholder="/dev/ttyACM0 or COM3"
+          placeholder={say('/dev/ttyACM0 or COM3')}
           value={path}
           onChange={({ target }) => setPath(target.value)}
         />
         <button type="submit" className="button" disabled={!canAct || path.trim() === ''}>
-          Connect
+          {say('Connect')}
         </button>
       </div>
     </form>

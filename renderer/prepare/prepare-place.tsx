@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { goTo, useBench } from '../parts/index.ts';
@@ -26,36 +27,40 @@ export function PreparePlace() {
   const { draft, hasProblemIn } = useDraftFields();
   return (
     <main className="place prepare" id="place">
-      <h1>Prepare the run</h1>
+      <h1>{say('Prepare the run')}</h1>
       {isRecording && <UnderWay />}
       <StepBar />
       <div className="prepare-columns">
         <div>
-          <PrepareStep step="probe" lead="In the still head, level with the side arm.">
+          <PrepareStep step="probe" lead={say('In the still head, level with the side arm.')}>
             {!isRecording && <WaysIn canAct={canAct} />}
             <ProbeSection canAct={canAct && !isRecording} />
           </PrepareStep>
           <PrepareStep
             step="pot"
-            lead="What is in the pot, what stands on it, and when the heat goes off."
+            lead={say('What is in the pot, what stands on it, and when the heat goes off.')}
           >
             <ChargeSection />
             <StopSection />
             <More
-              name="Expected course"
-              summary={`drawn for this charge, rig and air, at ${draft.dripRateMlPerMin.trim()} mL/min`}
+              name={say('Expected course')}
+              summary={say('drawn for this charge, rig and air, at {dripRate} mL/min', {
+                dripRate: draft.dripRateMlPerMin.trim(),
+              })}
               mustShow={hasProblemIn('dripRateMlPerMin')}
             >
               <PlanSection prepared={prepared} />
             </More>
           </PrepareStep>
-          <PrepareStep step="air" lead="In this room, today.">
+          <PrepareStep step="air" lead={say('In this room, today.')}>
             <PressureSection />
             {!isRecording && <KeepRig canAct={canAct} />}
           </PrepareStep>
           <PrepareStep
             step="checks"
-            lead="Look, then confirm. This program advises; it is no safety device and controls nothing."
+            lead={say(
+              'Look, then confirm. This program advises; it is no safety device and controls nothing.',
+            )}
           >
             <SafetySection />
             <div className="step-end">
@@ -84,9 +89,9 @@ function WaysIn({ canAct }: { readonly canAct: boolean }) {
 function UnderWay() {
   return (
     <section className="invitation" aria-labelledby="under-way-title">
-      <h2 id="under-way-title">A run is under way</h2>
+      <h2 id="under-way-title">{say('A run is under way')}</h2>
       <Button weight="main" size="large" onClick={() => goTo('watch')}>
-        Watch the run under way
+        {say('Watch the run under way')}
       </Button>
     </section>
   );

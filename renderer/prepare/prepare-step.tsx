@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import {
   goToStep,
@@ -42,8 +43,12 @@ export function PrepareStep({ step, lead, children }: PrepareStepProps) {
       {children}
       {next && (
         <div className="step-foot">
-          <Button onClick={() => goToStep(next)}>Next: {stepTitles[next]}</Button>
-          {missing.length > 0 && <ToDoList name={`Still to do under “${title}”`} toDo={missing} />}
+          <Button onClick={() => goToStep(next)}>
+            {say('Next: {title}', { title: stepTitles[next] })}
+          </Button>
+          {missing.length > 0 && (
+            <ToDoList name={say('Still to do under “{title}”', { title })} toDo={missing} />
+          )}
         </div>
       )}
     </section>

@@ -1,13 +1,13 @@
-import { azeotropeSlopeKPerKPa, defaultRunSettings } from '#shared-core';
+import { azeotropeSlopeKPerKPa, defaultRunSettings, say } from '#shared-core';
 import { ChoiceField, NumberField } from '../design/index.ts';
 import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
 import type { PressureFrom, PressureUnit } from '../stores/index.ts';
 import { useWords } from '../words/index.ts';
 
 const sources = [
-  { value: 'barometer', label: 'Barometer in this room' },
-  { value: 'sea-level', label: 'Weather report' },
-  { value: 'altitude', label: 'Only the altitude' },
+  { value: 'barometer', label: say('Barometer in this room') },
+  { value: 'sea-level', label: say('Weather report') },
+  { value: 'altitude', label: say('Only the altitude') },
 ] as const satisfies readonly { value: PressureFrom; label: string }[];
 
 const units = [
@@ -26,14 +26,14 @@ export function PressureSection() {
   return (
     <div className="prepare-fields">
       <ChoiceField
-        name="Where the pressure comes from"
+        name={say('Where the pressure comes from')}
         options={sources}
         value={pressureFrom}
         onValue={(value) => change({ pressureFrom: value })}
       />
       {pressureFrom !== 'altitude' && (
         <ChoiceField
-          name="Unit"
+          name={say('Unit')}
           options={units}
           value={pressureUnit}
           onValue={(value) => change({ pressureUnit: value })}
@@ -42,14 +42,14 @@ export function PressureSection() {
       {pressureFrom === 'barometer' && (
         <NumberField
           unit={pressureUnit}
-          hint="As it is in this room, not corrected to sea level."
+          hint={say('As it is in this room, not corrected to sea level.')}
           {...numberField('stationPressure')}
         />
       )}
       {pressureFrom === 'sea-level' && (
         <NumberField
           unit={pressureUnit}
-          hint="Reports give the pressure at sea level; it is converted to your altitude."
+          hint={say('Reports give the pressure at sea level; it is converted to your altitude.')}
           {...numberField('seaLevelPressure')}
         />
       )}
@@ -57,13 +57,15 @@ export function PressureSection() {
         unit="m"
         hint={
           pressureFrom === 'barometer'
-            ? 'Used to check that the barometer is not set to sea level.'
-            : 'Above sea level, from a map.'
+            ? say('Used to check that the barometer is not set to sea level.')
+            : say('Above sea level, from a map.')
         }
         {...numberField('altitudeM')}
       />
       <p className="soft field-wide">
-        {`It moves the plateau by ${words.quantity(slopeKPerKPa, 2, 'K')} for every kPa. A barometer is best.`}
+        {say('It moves the plateau by {slope} for every kPa. A barometer is best.', {
+          slope: words.quantity(slopeKPerKPa, 2, 'K'),
+        })}
       </p>
       {pressure.ok && (
         <p className="prepare-finding" role="status">

@@ -1,8 +1,8 @@
-import { assertNever, type ProbeStatus } from '#shared-core';
+import { assertNever, type ProbeStatus, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
-import { channelWords, counted, problemWords, useWords } from '../words/index.ts';
+import { channelWords, problemWords, Say, useWords } from '../words/index.ts';
 
 interface ProbeHeardProps {
   readonly probe: ProbeStatus | null;
@@ -18,7 +18,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   return (
     <div className="heard field-wide" data-state={state}>
       <p className="heard-state">
-        {isSimulated(probe) ? 'Simulated still, for a rehearsal: no probe' : stateWords(state)}
+        {isSimulated(probe) ? say('Simulated still, for a rehearsal: no probe') : stateWords(state)}
         {path && <span className="soft"> · {path}</span>}
         {identity && <span className="soft"> · {identity}</span>}
       </p>
@@ -34,9 +34,17 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
       )}
       {lastLine && (
         <p className="small">
-          Last line: <code>{lastLine}</code>
+          <Say
+            sentence={'Last line: <code>{lastLine}</code>'}
+            parts={{ lastLine, code: (words) => <code>{words}</code> }}
+          />
           {rejectedLines > 0 && (
-            <span className="soft"> · {counted(rejectedLines, 'line')} not understood</span>
+            <span className="soft">
+              {' '}
+              {say('· {count, plural, one {{count} line} other {{count} lines}} not understood', {
+                count: rejectedLines,
+              })}
+            </span>
           )}
         </p>
       )}
@@ -46,10 +54,10 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
       <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>
         {probe.source?.kind === 'several'
-          ? 'Let go of all of them'
+          ? say('Let go of all of them')
           : isSimulated(probe)
-            ? 'Let go of the simulated still'
-            : 'Let go of this port'}
+            ? say('Let go of the simulated still')
+            : say('Let go of this port')}
       </Button>
     </div>
   );
@@ -58,17 +66,17 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
 function stateWords(state: Exclude<ProbeStatus['state'], 'none'>): string {
   switch (state) {
     case 'starting':
-      return 'Starting the serial reader …';
+      return say('Starting the serial reader …');
     case 'connecting':
-      return 'Opening the port …';
+      return say('Opening the port …');
     case 'hearing':
-      return 'Heard clearly';
+      return say('Heard clearly');
     case 'silent':
-      return 'Connected, but silent';
+      return say('Connected, but silent');
     case 'lost':
-      return 'The probe is gone';
+      return say('The probe is gone');
     case 'unreadable':
-      return 'Something is heard, but not understood';
+      return say('Something is heard, but not understood');
     default:
       return assertNever(state);
   }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { PortInfo } from '#shared-core';
+import { type PortInfo, say } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
 import { probeKinds, useDraftFields } from '../draft/index.ts';
@@ -35,11 +35,11 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
     <div className="prepare-fields">
       <div className="field">
         <p className="field-name" id="ports-name">
-          Ports on this computer
+          {say('Ports on this computer')}
         </p>
         {shown.length === 0 ? (
           <p className="soft">
-            No port with a probe on it. Plug the probe in and it appears here by itself.
+            {say('No port with a probe on it. Plug the probe in and it appears here by itself.')}
           </p>
         ) : (
           <ul className="ports" aria-labelledby="ports-name">
@@ -58,7 +58,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
         )}
         {hidden > 0 && (
           <Button className="ports-more" weight="quiet" onClick={() => setShowsAll(true)}>
-            Show {hidden} more without a USB name
+            {say('Show {hidden} more without a USB name', { hidden })}
           </Button>
         )}
       </div>
@@ -71,11 +71,11 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       <ProbeHeard probe={probe} canAct={canAct} />
       <FindSpeech probe={probe} canAct={canAct} />
       <More
-        summary={`${probeKinds[draft.probeKind].label} · ${draft.correction ? 'calibrated with ice and steam' : 'not calibrated'}`}
+        summary={`${probeKinds[draft.probeKind].label} · ${draft.correction ? say('calibrated with ice and steam') : say('not calibrated')}`}
       >
         <div className="field-wide">
           <ChoiceField
-            name="Kind of probe"
+            name={say('Kind of probe')}
             options={kinds}
             value={draft.probeKind}
             onValue={(value) => change({ probeKind: value })}
@@ -83,7 +83,9 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
         </div>
         <details className="why field-wide">
           <summary>
-            {draft.correction ? 'Calibrated with ice and steam' : 'Calibrate with ice and steam'}
+            {draft.correction
+              ? say('Calibrated with ice and steam')
+              : say('Calibrate with ice and steam')}
           </summary>
           <CalibrationWalk />
         </details>

@@ -1,4 +1,10 @@
-import { defaultRunSettings, pearFermentSetup, type RunSettings, teachingRigs } from '#shared-core';
+import {
+  defaultRunSettings,
+  pearFermentSetup,
+  type RunSettings,
+  say,
+  teachingRigs,
+} from '#shared-core';
 import type { Commands } from '../parts/index.ts';
 
 /** Run seconds per second: a lesson's distillation in a few minutes, slow enough to answer prompts. */
@@ -13,7 +19,7 @@ export function rehearsalSettings(): RunSettings {
   const { description, plates } = teachingRigs.glassBeads;
   return {
     ...defaultRunSettings,
-    name: 'Rehearsal: pear-juice ferment',
+    name: say('Rehearsal: pear-juice ferment'),
     // Once in the run: with seconds that fly, the usual quarter of an hour would ask every few seconds.
     attentionCheckS: 2400,
     charge: {

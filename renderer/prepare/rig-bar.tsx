@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { dateWords } from '../words/index.ts';
@@ -25,16 +26,16 @@ export function RigBar({ canAct }: { readonly canAct: boolean }) {
     goToStep('checks');
   };
   return (
-    <section className="rig-bar" aria-label="Set-ups kept from earlier lessons">
+    <section className="rig-bar" aria-label={say('Set-ups kept from earlier lessons')}>
       <div className="choices">
         {last && (
           <Button
             weight="main"
             size="large"
             disabled={!canAct}
-            onClick={() => void use('last time', fillAsLastTime())}
+            onClick={() => void use(say('last time'), fillAsLastTime())}
           >
-            Same as last time
+            {say('Same as last time')}
           </Button>
         )}
         {rigs.rigs.map(({ name }) => (
@@ -50,8 +51,14 @@ export function RigBar({ canAct }: { readonly canAct: boolean }) {
       </div>
       <p className="small soft" role="status">
         {used === null
-          ? last && `Last time, ${dateWords(last.keptAtIso)}: ${setUpWords(last.setUp, decimal)}`
-          : `Filled in as in “${used}”. What is true of today only is asked for again.`}
+          ? last &&
+            say('Last time, {keptAt}: {setUp}', {
+              keptAt: dateWords(last.keptAtIso),
+              setUp: setUpWords(last.setUp, decimal),
+            })
+          : say('Filled in as in “{used}”. What is true of today only is asked for again.', {
+              used,
+            })}
       </p>
     </section>
   );

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { cautionOf, cautionsAt, commonPractice, type KnownCaution } from '#shared-core';
+import { cautionOf, cautionsAt, commonPractice, type KnownCaution, say, told } from '#shared-core';
 import { Button, Dialog, Printed } from '../design/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type SafetyLook, safetyLooks } from './safety-checks.ts';
@@ -9,16 +9,16 @@ export function RiskChecklist() {
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <Button onClick={() => setOpen(true)}>Risk checklist on paper …</Button>
+      <Button onClick={() => setOpen(true)}>{say('Risk checklist on paper …')}</Button>
       {isOpen && (
-        <Dialog title="Risk checklist on paper" onClose={() => setOpen(false)}>
+        <Dialog title={say('Risk checklist on paper')} onClose={() => setOpen(false)}>
           <Printed>
             <Checklist />
           </Printed>
           <div className="dialog-acts">
-            <Button onClick={() => setOpen(false)}>Close</Button>
+            <Button onClick={() => setOpen(false)}>{say('Close')}</Button>
             <Button weight="main" onClick={() => window.print()}>
-              Print
+              {say('Print')}
             </Button>
           </div>
         </Dialog>
@@ -41,43 +41,49 @@ function Checklist() {
   const { name, chargeVolumeMl, chargeStrengthAbv } = usePrepare((state) => state.draft);
   return (
     <div className="risk-checklist">
-      <h1>Risk checklist: distilling a ferment before a class</h1>
+      <h1>{say('Risk checklist: distilling a ferment before a class')}</h1>
       <p>
-        To be kept with the school’s own risk assessment, which it does not replace. {rules.act}{' '}
-        {tool.act} {tool.because}
+        {say(
+          'To be kept with the school’s own risk assessment, which it does not replace. {rules} {tool} {because}',
+          { rules: told(rules.act), tool: told(tool.act), because: told(tool.because) },
+        )}
       </p>
       <ul className="lines-to-fill">
-        <Line name="School and room" />
-        <Line name="Class" />
-        <Line name="Date" />
+        <Line name={say('School and room')} />
+        <Line name={say('Class')} />
+        <Line name={say('Date')} />
         <Line
-          name="Charge"
-          filled={`${name}: ${chargeVolumeMl} mL of ${chargeStrengthAbv} % vol`}
+          name={say('Charge')}
+          filled={say('{name}: {chargeVolume} mL of {chargeStrength} % vol', {
+            name,
+            chargeVolume: chargeVolumeMl,
+            chargeStrength: chargeStrengthAbv,
+          })}
         />
       </ul>
-      <h2>Before heat: looked at and ticked by hand</h2>
+      <h2>{say('Before heat: looked at and ticked by hand')}</h2>
       <ul className="ticks">
         {safetyLooks.map((look) => (
           <Look key={look.title} look={look} />
         ))}
       </ul>
-      <h2>While it is hot, and afterwards</h2>
+      <h2>{say('While it is hot, and afterwards')}</h2>
       <p>{actsOf([...whileHot, ...afterwards])}</p>
-      <h2>Further measures that the rules here ask for</h2>
+      <h2>{say('Further measures that the rules here ask for')}</h2>
       <ul className="lines-to-fill lines-empty" aria-hidden="true">
         <Line name="" />
         <Line name="" />
       </ul>
-      <h2>Names</h2>
+      <h2>{say('Names')}</h2>
       <ul className="lines-to-fill">
-        <Line name="Prepared by" />
-        <Line name="Date and signature" />
-        <Line name="At the still" />
-        <Line name="Date and signature" />
-        <Line name="Seen by" />
-        <Line name="Date and signature" />
+        <Line name={say('Prepared by')} />
+        <Line name={say('Date and signature')} />
+        <Line name={say('At the still')} />
+        <Line name={say('Date and signature')} />
+        <Line name={say('Seen by')} />
+        <Line name={say('Date and signature')} />
       </ul>
-      <p className="sheet-source">{commonPractice}</p>
+      <p className="sheet-source">{told(commonPractice)}</p>
     </div>
   );
 }
@@ -91,7 +97,7 @@ function Look({ look: { title, checks } }: { readonly look: SafetyLook }) {
           <li key={id}>
             <span className="tick" aria-hidden="true" />
             <span>
-              <b>{check}.</b> {because}
+              <b>{check !== undefined && told(check)}.</b> {told(because)}
             </span>
           </li>
         ))}
@@ -109,6 +115,6 @@ function Line({ name, filled }: { readonly name: string; readonly filled?: strin
   );
 }
 
-function actsOf(told: readonly KnownCaution[]): string {
-  return told.map(({ act }) => act).join(' ');
+function actsOf(cautions: readonly KnownCaution[]): string {
+  return cautions.map(({ act }) => told(act)).join(' ');
 }

@@ -1,4 +1,4 @@
-import { type CautionId, cautionsAt, type KnownCaution } from '#shared-core';
+import { type CautionId, cautionsAt, type KnownCaution, say } from '#shared-core';
 
 /** One look at one place of the bench, confirmed by one press: what can be seen there at a glance, and nothing else. */
 export interface SafetyLook {
@@ -8,13 +8,13 @@ export interface SafetyLook {
 
 /** Where each caution of Prepare is looked for. */
 const places: readonly { readonly title: string; readonly ids: readonly CautionId[] }[] = [
-  { title: 'The rules here', ids: ['permission'] },
-  { title: 'The people', ids: ['attended', 'protection'] },
-  { title: 'The room', ids: ['ignition', 'fire'] },
-  { title: 'The pot', ids: ['fill', 'boiling-stones'] },
-  { title: 'Glass, hoses and water', ids: ['open-path', 'clips', 'cooling-water'] },
-  { title: 'The heat', ids: ['drop-heat'] },
-  { title: 'Receiver, computer and head', ids: ['receiver-away', 'bulb', 'mercury'] },
+  { title: say('The rules here'), ids: ['permission'] },
+  { title: say('The people'), ids: ['attended', 'protection'] },
+  { title: say('The room'), ids: ['ignition', 'fire'] },
+  { title: say('The pot'), ids: ['fill', 'boiling-stones'] },
+  { title: say('Glass, hoses and water'), ids: ['open-path', 'clips', 'cooling-water'] },
+  { title: say('The heat'), ids: ['drop-heat'] },
+  { title: say('Receiver, computer and head'), ids: ['receiver-away', 'bulb', 'mercury'] },
 ];
 
 /** What must be true at the bench before heat: the cautions of this place, by where one looks. */

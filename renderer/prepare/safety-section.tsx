@@ -1,16 +1,15 @@
-import type { SafetyConfirm } from '#shared-core';
+import { type SafetyConfirm, say, told } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type Role, withConfirms } from '../stores/index.ts';
-import { timeOfDayWords } from '../words/index.ts';
+import { inMidSentence, timeOfDayWords } from '../words/index.ts';
 import { RiskChecklist } from './risk-checklist.tsx';
+import { roleTitles } from './role-titles.ts';
 import { looksLeft, type SafetyLook, safetyLooks } from './safety-checks.ts';
 
-const roles = [
-  { value: 'teacher', label: 'Teacher' },
-  { value: 'technician', label: 'Technician' },
-  { value: 'assistant', label: 'Assistant' },
-] as const satisfies readonly { value: Role; label: string }[];
+const roles = (['teacher', 'technician', 'assistant'] as const satisfies readonly Role[]).map(
+  (value) => ({ value, label: roleTitles[value] }),
+);
 
 /** Every look at the bench is confirmed by itself, with the role of who looked; the record keeps each check of it. */
 export function SafetySection() {
@@ -20,7 +19,7 @@ export function SafetySection() {
     <div className="prepare-fields">
       <div className="field-wide who-looks">
         <ChoiceField
-          name="Who is looking"
+          name={say('Who is looking')}
           options={roles}
           value={draft.role}
           onValue={(role) => change({ role })}
@@ -61,16 +60,16 @@ function Look({ look }: { readonly look: SafetyLook }) {
           )}
           {checks.map(({ id, check }) => (
             <span key={id} className="check-line">
-              {check}
+              {check !== undefined && told(check)}
             </span>
           ))}
         </span>
       </label>
       <details className="why">
-        <summary aria-label={`Why: ${title}`}>Why?</summary>
+        <summary aria-label={say('Why: {title}', { title })}>{say('Why?')}</summary>
         {checks.map(({ id, because }) => (
           <p key={id} className="small soft">
-            {because}
+            {told(because)}
           </p>
         ))}
       </details>
@@ -79,5 +78,6 @@ function Look({ look }: { readonly look: SafetyLook }) {
 }
 
 function confirmWords({ role, confirmedAtIso }: SafetyConfirm): string {
-  return confirmedAtIso === undefined ? role : `${role}, ${timeOfDayWords(confirmedAtIso)}`;
+  const who = inMidSentence(roleTitles[role]);
+  return confirmedAtIso === undefined ? who : `${who}, ${timeOfDayWords(confirmedAtIso)}`;
 }

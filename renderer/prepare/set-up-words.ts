@@ -1,5 +1,5 @@
-import type { SetUp } from '#shared-core';
-import { counted, type Decimal, quantityWords } from '../words/index.ts';
+import { type SetUp, say } from '#shared-core';
+import { type Decimal, quantityWords } from '../words/index.ts';
 
 /** What a kept set-up brings, in one line. */
 export function setUpWords(
@@ -8,17 +8,23 @@ export function setUpWords(
 ): string {
   const probe =
     source === null
-      ? 'no probe'
+      ? say('no probe')
       : source.kind === 'serial'
-        ? `probe at ${source.path}`
-        : counted(source.probes.length, 'probe');
+        ? say('probe at {path}', { path: source.path })
+        : say('{count, plural, one {# probe} other {# probes}}', { count: source.probes.length });
   const parts = [
     name,
-    `${quantityWords(charge.volumeMl, 0, 'mL', decimal)} of ${quantityWords(charge.strengthAbv, 1, '% vol', decimal)}`,
+    say('{volume} of {strength}', {
+      volume: quantityWords(charge.volumeMl, 0, 'mL', decimal),
+      strength: quantityWords(charge.strengthAbv, 1, '% vol', decimal),
+    }),
     rig.description,
-    rig.plates !== null && counted(rig.plates, 'plate'),
-    correction === null ? probe : `${probe}, calibrated`,
-    `heat off at ${quantityWords(leastStrengthAbv, 0, '% vol', decimal)}`,
+    rig.plates !== null &&
+      say('{count, plural, one {# plate} other {# plates}}', { count: rig.plates }),
+    correction === null ? probe : say('{probe}, calibrated', { probe }),
+    say('heat off at {leastStrength}', {
+      leastStrength: quantityWords(leastStrengthAbv, 0, '% vol', decimal),
+    }),
   ];
   return parts.filter((part) => part !== false && part !== '').join(' · ');
 }

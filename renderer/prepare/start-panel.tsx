@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { RunSettings } from '#shared-core';
+import { type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { goTo, useWindowParts } from '../parts/index.ts';
@@ -26,16 +26,16 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
     goTo('watch');
   };
   return (
-    <section className="start-panel" aria-label="Start">
+    <section className="start-panel" aria-label={say('Start')}>
       <Button
         weight="main"
         size="large"
         disabled={!canAct || isStarting || missing.length > 0 || !settings.ok}
         onClick={() => settings.ok && void start(settings.value)}
       >
-        Start the run
+        {say('Start the run')}
       </Button>
-      <ToDoList name="Still to do" toDo={missing} />
+      <ToDoList name={say('Still to do')} toDo={missing} />
       <ToBeRecorded />
     </section>
   );

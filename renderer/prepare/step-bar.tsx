@@ -1,6 +1,7 @@
+import { say } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
-import { counted, signs, useWords } from '../words/index.ts';
+import { signs, useWords } from '../words/index.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
 import { goToStep, type StepId, stepIds, stepTitles, toDoIn } from './steps.ts';
 import { useStepInView } from './use-step-in-view.ts';
@@ -13,7 +14,7 @@ export function StepBar() {
   const done = useDoneWords();
   const looksToDo = usePrepare((state) => looksLeft(state.draft.confirms).length);
   return (
-    <nav className="step-bar" aria-label="Steps of preparing">
+    <nav className="step-bar" aria-label={say('Steps of preparing')}>
       <ol>
         {stepIds.map((step, index) => {
           const left = toDoIn(step, toDo).length;
@@ -44,7 +45,9 @@ export function StepBar() {
 }
 
 function leftWords(step: StepId, left: number, looksToDo: number): string {
-  return step === 'checks' ? `${counted(looksToDo, 'look')} to do` : `${left} to do`;
+  return step === 'checks'
+    ? say('{count, plural, one {# look to do} other {# looks to do}}', { count: looksToDo })
+    : say('{left} to do', { left });
 }
 
 /** What each step has brought, once nothing is left to do in it. */
@@ -54,9 +57,14 @@ function useDoneWords(): Readonly<Record<StepId, string>> {
   const draft = usePrepare((state) => state.draft);
   const pressure = pressureFromDraft(draft);
   return {
-    probe: head ? `heard, ${words.quantity(head.value, 1, head.unit)}` : 'heard',
-    pot: `${draft.chargeVolumeMl.trim()} mL of ${draft.chargeStrengthAbv.trim()} % vol`,
+    probe: head
+      ? say('heard, {quantity}', { quantity: words.quantity(head.value, 1, head.unit) })
+      : say('heard'),
+    pot: say('{chargeVolume} mL of {chargeStrength} % vol', {
+      chargeVolume: draft.chargeVolumeMl.trim(),
+      chargeStrength: draft.chargeStrengthAbv.trim(),
+    }),
     air: pressure.ok ? words.quantity(pressure.value.setting.pressureKPa, 1, 'kPa') : '',
-    checks: `all ${safetyLooks.length} looks`,
+    checks: say('all {count} looks', { count: safetyLooks.length }),
   };
 }

@@ -1,3 +1,4 @@
+import { say } from '#shared-core';
 import type { ToDo } from './still-to-do.ts';
 
 /** From cold glass to the start, in the order in which it is done at the bench. */
@@ -5,10 +6,10 @@ export const stepIds = ['probe', 'pot', 'air', 'checks'] as const;
 export type StepId = (typeof stepIds)[number];
 
 export const stepTitles: Readonly<Record<StepId, string>> = {
-  probe: 'Probe',
-  pot: 'In the pot',
-  air: 'Air pressure',
-  checks: 'Before heat',
+  probe: say('Probe'),
+  pot: say('In the pot'),
+  air: say('Air pressure'),
+  checks: say('Before heat'),
 };
 
 const stepOfField: Readonly<Record<ToDo['field'], StepId>> = {

@@ -1,7 +1,8 @@
-import { trialWords } from '#shared-core';
+import { language, say, told, trialWords } from '#shared-core';
 import { useDraftFields } from '../draft/index.ts';
 import { useBench } from '../parts/index.ts';
-import { channelWords, useWords } from '../words/index.ts';
+import { channelWords, inMidSentence, Say, useWords } from '../words/index.ts';
+import { roleTitles } from './role-titles.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
 
 /** What the record of this run will hold, told before it begins. */
@@ -17,42 +18,55 @@ export function ToBeRecorded() {
   const channels = probe?.channels ?? [];
   return (
     <details className="why to-be-recorded">
-      <summary>What will be recorded</summary>
+      <summary>{say('What will be recorded')}</summary>
       <dl className="expectation">
-        <Row name="Run">
+        <Row name={say('Run')}>
           {name}
           {rig.description !== '' && `, ${rig.description}`}
         </Row>
-        <Row name="Every reading of">
-          {channels.length === 0 ? 'the probe, once one is heard' : channelsInWords(channels)}
-          {draft.correction !== null && ', with its calibration'}
+        <Row name={say('Every reading of')}>
+          {channels.length === 0 ? say('the probe, once one is heard') : channelsInWords(channels)}
+          {draft.correction !== null && say(', with its calibration')}
         </Row>
-        <Row name="Charge">
-          {words.quantity(volumeMl, 0, 'mL')} of {words.quantity(strengthAbv, 1, '% vol')}
+        <Row name={say('Charge')}>
+          {say('{volume} of {strength}', {
+            volume: words.quantity(volumeMl, 0, 'mL'),
+            strength: words.quantity(strengthAbv, 1, '% vol'),
+          })}
         </Row>
-        <Row name="Air pressure">
+        <Row name={say('Air pressure')}>
           {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
           {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}
         </Row>
-        <Row name="Heat off at">{words.quantity(leastStrengthAbv, 0, '% vol')}</Row>
-        <Row name="Looks before heat">
-          {looked} of {safetyLooks.length}, each with its time and “{draft.role}”
+        <Row name={say('Heat off at')}>{words.quantity(leastStrengthAbv, 0, '% vol')}</Row>
+        <Row name={say('Looks before heat')}>
+          {say('{looked} of {all}, each with its time and “{role}”', {
+            looked,
+            all: safetyLooks.length,
+            role: inMidSentence(roleTitles[draft.role]),
+          })}
         </Row>
         {draft.trials.length > 0 && (
-          <Row name="Tried before heat">{draft.trials.map(trialWords).join(', ')}</Row>
+          <Row name={say('Tried before heat')}>
+            {draft.trials.map((trial) => told(trialWords(trial))).join(', ')}
+          </Row>
         )}
-        <Row name="During the run">
-          every mark and note with its time, every prompt and how it was answered
+        <Row name={say('During the run')}>
+          {say('every mark and note with its time, every prompt and how it was answered')}
         </Row>
         {folder !== null && (
-          <Row name="Where">
-            <code>{folder}</code>, on this computer only
+          <Row name={say('Where')}>
+            <Say
+              sentence={'<code>{folder}</code>, on this computer only'}
+              parts={{ folder, code: (words) => <code>{words}</code> }}
+            />
           </Row>
         )}
       </dl>
       <p className="small soft">
-        Nobody’s name is asked for; no picture and no sound is taken. A note is kept as it is
-        written.
+        {say(
+          'Nobody’s name is asked for; no picture and no sound is taken. A note is kept as it is written.',
+        )}
       </p>
     </details>
   );
@@ -68,7 +82,12 @@ function Row({ name, children }: { readonly name: string; readonly children: Rea
 }
 
 function channelsInWords(channels: readonly string[]): string {
-  return new Intl.ListFormat('en').format(
-    channels.map((channel) => channelWords(channel).toLowerCase()),
+  return new Intl.ListFormat(language()).format(
+    channels.map((channel) => inLine(channelWords(channel))),
   );
+}
+
+/** English writes its nouns small within a line; German keeps them as they are. */
+function inLine(name: string): string {
+  return language() === 'en' ? name.toLowerCase() : name;
 }

@@ -1,4 +1,4 @@
-import { type Trial, trialWords } from '#shared-core';
+import { say, type Trial, told, trialWords } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
@@ -9,8 +9,8 @@ import { More } from './more.tsx';
 type TrialAnswer = 'unsaid' | 'yes' | 'no';
 
 const answers = [
-  { value: 'yes', label: 'Yes' },
-  { value: 'no', label: 'No' },
+  { value: 'yes', label: say('Yes') },
+  { value: 'no', label: say('No') },
 ] as const satisfies readonly { value: TrialAnswer; label: string }[];
 
 /** Whether a prompt will be heard and the class will see: tried before heat, by the person; nothing waits for it. */
@@ -18,8 +18,12 @@ export function TrialSection({ canAct }: { readonly canAct: boolean }) {
   const trials = usePrepare((state) => state.draft.trials);
   return (
     <More
-      name="Heard and seen"
-      summary={trials.length === 0 ? 'not tried' : trials.map(trialWords).join(' · ')}
+      name={say('Heard and seen')}
+      summary={
+        trials.length === 0
+          ? say('not tried')
+          : trials.map((trial) => told(trialWords(trial))).join(' · ')
+      }
     >
       <SoundTrial />
       <ScreenTrial canAct={canAct} />
@@ -34,23 +38,24 @@ function SoundTrial() {
   const [soundHeard, answer] = useTrial('sound');
   return (
     <div className="trial">
-      <Button onClick={() => chime.play('high')}>Play the urgent call</Button>
+      <Button onClick={() => chime.play('high')}>{say('Play the urgent call')}</Button>
       <ChoiceField
-        name="Was it heard at the still?"
+        name={say('Was it heard at the still?')}
         options={answers}
         value={soundHeard}
         onValue={answer}
       />
       {soundHeard === 'no' && (
         <p role="status">
-          Turn this computer’s sound up, or choose its loudspeaker, and play it again. Unheard, a
-          prompt is only seen: keep this screen in sight.
+          {say(
+            'Turn this computer’s sound up, or choose its loudspeaker, and play it again. Unheard, a prompt is only seen: keep this screen in sight.',
+          )}
         </p>
       )}
       {!isOn && (
         <p role="status">
-          Sound with prompts is off.{' '}
-          <Button onClick={() => set({ sound: true })}>Switch it on</Button>
+          {say('Sound with prompts is off.')}{' '}
+          <Button onClick={() => set({ sound: true })}>{say('Switch it on')}</Button>
         </p>
       )}
     </div>
@@ -61,17 +66,18 @@ function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
   const [backRowReads, answer] = useTrial('screen');
   return (
     <div className="trial">
-      {canAct && <SecondScreenButton name="Show the class a test card" weight="plain" />}
+      {canAct && <SecondScreenButton name={say('Show the class a test card')} weight="plain" />}
       <ChoiceField
-        name="Is its smallest line read from the back row?"
+        name={say('Is its smallest line read from the back row?')}
         options={answers}
         value={backRowReads}
         onValue={answer}
       />
       {backRowReads === 'no' && (
         <p role="status">
-          Darken the room, make the picture larger, or leave the card and choose “Projector” under
-          “Display and sound” there.
+          {say(
+            'Darken the room, make the picture larger, or leave the card and choose “Projector” under “Display and sound” there.',
+          )}
         </p>
       )}
     </div>

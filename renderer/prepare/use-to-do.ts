@@ -6,5 +6,5 @@ import { stillToDo, type ToDo } from './still-to-do.ts';
 export function useToDo(): readonly ToDo[] {
   const probe = useBench((bench) => bench.probe);
   const { draft, settings } = useDraftFields();
-  return stillToDo(settings.ok ? [] : settings.error, probe, draft.confirms);
+  return stillToDo(settings.ok ? [] : settings.error, probe, draft);
 }

@@ -16,10 +16,6 @@ const languageOptions = [
   { value: 'de', label: 'Deutsch' },
 ] as const satisfies readonly { value: Language; label: string }[];
 
-/** Others wait until every room is written in them. */
-const offered: readonly { readonly value: Language; readonly label: string }[] =
-  languageOptions.slice(0, 1);
-
 const decimalOptions = [
   { value: '.', label: '78.4' },
   { value: ',', label: '78,4' },
@@ -51,14 +47,12 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
           value={preferences.theme}
           onValue={(theme) => set({ theme })}
         />
-        {offered.length > 1 && (
-          <ChoiceField
-            name={say('Language')}
-            options={offered}
-            value={preferences.language}
-            onValue={speak}
-          />
-        )}
+        <ChoiceField
+          name={say('Language')}
+          options={languageOptions}
+          value={preferences.language}
+          onValue={speak}
+        />
         <ChoiceField
           name={say('Numbers')}
           options={decimalOptions}

@@ -1,3 +1,4 @@
+import { worded } from '../wording/index.ts';
 import type { Trial } from './run-settings.ts';
 
 /**
@@ -8,8 +9,10 @@ import type { Trial } from './run-settings.ts';
  * trialWords({ trial: 'screen', worked: false }) // => "class screen not read from the back row"
  */
 export function trialWords({ trial, worked }: Pick<Trial, 'trial' | 'worked'>): string {
-  const not = worked ? '' : 'not ';
-  return trial === 'sound'
-    ? `call ${not}heard at the still`
-    : `class screen ${not}read from the back row`;
+  if (trial === 'sound') {
+    return worked ? worded('call heard at the still') : worded('call not heard at the still');
+  }
+  return worked
+    ? worded('class screen read from the back row')
+    : worded('class screen not read from the back row');
 }

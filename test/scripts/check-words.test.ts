@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
-import { notYetSaid, wordsUnsaid } from '../../scripts/check-words.ts';
+import { wordsUnsaid } from '../../scripts/check-words.ts';
 import { unsaidWords } from '../../scripts/checks/unsaid-words.ts';
 
-test('every word of the rooms that are done is said in the language of the window', () => {
+test('every word of the window is said in the language of the window', () => {
   expect(wordsUnsaid()).toEqual([]);
-  expect(notYetSaid.filter((room) => /watch|window|strip/.test(room))).toEqual([]);
 });
 
 test('words are found between tags, in attributes, templates and tables, and names for the machine are not', () => {

@@ -97,7 +97,7 @@ test('every entry that may stop a start belongs to one step', () => {
     field,
     message: 'Not a number.',
   }));
-  const all = stillToDo(problems, null, []);
+  const all = stillToDo(problems, null, firstDraft);
   expect(all).toHaveLength(problems.length + 2);
   expect(stepIds.flatMap((step) => toDoIn(step, all)).toSorted(byField)).toEqual(
     all.toSorted(byField),

@@ -3,11 +3,13 @@ import { cautions } from './cautions.ts';
 import { compare } from './compare.ts';
 import { ferment } from './ferment.ts';
 import { fermentWarmth } from './ferment-warmth.ts';
+import { help } from './help.ts';
 import { lessons } from './lessons.ts';
 import { lookBack } from './look-back.ts';
 import { measure } from './measure.ts';
 import { monitor } from './monitor.ts';
 import { planning } from './planning.ts';
+import { prepare } from './prepare.ts';
 import { probe } from './probe.ts';
 import { prompts } from './prompts.ts';
 import { takeIn } from './take-in.ts';
@@ -24,11 +26,13 @@ export const german: Readonly<Record<string, string>> = {
   ...compare,
   ...ferment,
   ...fermentWarmth,
+  ...help,
   ...lessons,
   ...lookBack,
   ...measure,
   ...monitor,
   ...planning,
+  ...prepare,
   ...probe,
   ...prompts,
   ...takeIn,

@@ -162,7 +162,6 @@ export const lessons: Readonly<Record<string, string>> = {
   Notes: 'Notizen',
   'The record itself stays as it was; this is kept beside it.':
     'Die Aufzeichnung selbst bleibt, wie sie war; dies wird daneben aufbewahrt.',
-  Keep: 'Behalten',
   Pause: 'Anhalten',
   Play: 'Abspielen',
   '◂ step back': '◂ Schritt zurück',

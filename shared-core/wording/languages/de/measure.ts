@@ -109,8 +109,6 @@ export const measure: Readonly<Record<string, string>> = {
     'So zeigt keine Mischung aus Ethanol und Wasser an. Die Zahlen noch einmal ansehen.',
   'Strength at 20 °C: <strong>{quantity}</strong>, between {strength} (95 %)':
     'Gehalt bei 20 °C: <strong>{quantity}</strong>, zwischen {strength} (95 %)',
-  Teacher: 'Lehrkraft',
-  Technician: 'Technische Fachkraft',
   'Before it is lit': 'Vor dem Anzünden',
   'Who does it': 'Wer es tut',
   'What was seen': 'Was zu sehen war',

@@ -46,6 +46,11 @@ export const planning: Readonly<Record<string, string>> = {
   '{count} plates': '{count} Böden',
   'This is no settings file of a pack: choose the one in its folder "settings".':
     'Dies ist keine Einstellungsdatei eines Pakets: die aus seinem Ordner „settings“ wählen.',
+  'call heard at the still': 'Ruf an der Apparatur gehört',
+  'call not heard at the still': 'Ruf an der Apparatur nicht gehört',
+  'class screen read from the back row': 'Klassenbildschirm aus der letzten Reihe gelesen',
+  'class screen not read from the back row':
+    'Klassenbildschirm aus der letzten Reihe nicht gelesen',
   'Name of the run': 'Name des Versuchs',
   'Volume in the pot': 'Menge im Kolben',
   'Still and column': 'Apparatur und Kolonne',

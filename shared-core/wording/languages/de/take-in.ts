@@ -63,7 +63,6 @@ export const takeIn: Readonly<Record<string, string>> = {
   empty: 'leer',
   '{column} holds': '{column} enthält',
   'Counted in': 'Gezählt in',
-  Unit: 'Einheit',
   '{extent, select, whole {The file gives} other {Its first lines give}} <strong>{count}</strong> head readings from <time>{from}</time> to <time>{to}</time>, between {low} and {high}.':
     '{extent, select, whole {Die Datei gibt} other {Ihre ersten Zeilen geben}} <strong>{count}</strong> Kopfwerte von <time>{from}</time> bis <time>{to}</time>, zwischen {low} und {high}.',
   '{extent, select, whole {The file gives} other {Its first lines give}} <strong>{count}</strong> head readings from {from} to {to} of distillate, without times, between {low} and {high}.':

@@ -4,7 +4,6 @@ export const watch: Readonly<Record<string, string>> = {
   plateau: 'Plateau',
   'not believed': 'nicht geglaubt',
   'program closed': 'Programm geschlossen',
-  'no probe': 'keine Sonde',
   'limit expected': 'Grenze erwartet',
   'Whole run': 'Ganzer Versuch',
   Follow: 'Mitlaufen',
@@ -60,7 +59,6 @@ export const watch: Readonly<Record<string, string>> = {
   off: 'weg',
   Receiver: 'Vorlage',
   changed: 'gewechselt',
-  'At the still': 'Anwesend',
   'Undo “{mark}”': 'Zurück: „{mark}“',
   Undo: 'Zurücknehmen',
   'What did you see or do? <span>Enter keeps it.</span>':
@@ -82,7 +80,6 @@ export const watch: Readonly<Record<string, string>> = {
   'Put aside, back in {time} · {raised}': 'Zurückgestellt, wieder da in {time} · {raised}',
   'Over · {raised}': 'Vorbei · {raised}',
   'What if not?': 'Und wenn nicht?',
-  'Why?': 'Warum?',
   'At {raised} this was so: {because}': 'Bei {raised} stand es so: {because}',
   'First called at {raised}: {because}': 'Zuerst aufgefordert bei {raised}: {because}',
   Prompts: 'Aufforderungen',

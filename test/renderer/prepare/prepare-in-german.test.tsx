@@ -1,0 +1,48 @@
+// @vitest-environment happy-dom
+import { cleanup } from '@testing-library/react';
+import { afterAll, afterEach, expect, test } from 'vitest';
+import { setLanguage } from '#shared-core';
+
+// Before anything else is loaded, as the window does it: names are said once.
+setLanguage('de');
+const { PreparePlace } = await import('../../../renderer/prepare/prepare-place.tsx');
+const { ToBeRecorded } = await import('../../../renderer/prepare/to-be-recorded.tsx');
+const { stillToDo } = await import('../../../renderer/prepare/still-to-do.ts');
+const { firstDraft } = await import('../../../renderer/stores/prepare-draft.ts');
+const { renderInWindow } = await import('../support/render-in-window.tsx');
+
+afterEach(cleanup);
+afterAll(() => setLanguage('en'));
+
+test('what nobody can guess is asked for in German as well, and what cannot be used is named', () => {
+  const message = 'Nötig.';
+  const problems = [
+    { field: 'altitudeM', message },
+    { field: 'plates', message },
+  ] as const;
+  expect(stillToDo(problems, null, firstDraft).map(({ words }) => words)).toEqual([
+    'Eine Sonde verbinden, die zu hören ist',
+    'Angeben, wie hoch dieser Raum liegt, unter „Luftdruck“',
+    '„Böden der Kolonne“ berichtigen',
+    'Die 7 Kontrollen vor dem Erhitzen bestätigen',
+  ]);
+});
+
+test('Prepare is German from its heading to its cautions', () => {
+  renderInWindow(<PreparePlace />);
+  const text = document.body.textContent?.replaceAll('\u00a0', ' ') ?? '';
+  expect(text).toContain('Den Versuch vorbereiten');
+  expect(text).toContain('Frische Siedesteine liegen im kalten Kolben');
+  expect(text).toContain('Das Kühlwasser läuft: unten hinein, oben hinaus');
+  // The small words that every English sentence has.
+  expect(text.match(/\b(the|and|with|your|before|from)\b/g)).toBeNull();
+});
+
+test('the role and the channels keep their capitals', () => {
+  renderInWindow(<ToBeRecorded />, undefined, ({ prepare }) =>
+    prepare.getState().replace({ ...firstDraft, altitudeM: '540', role: 'technician' }),
+  );
+  expect(document.body.textContent).toContain(
+    '0 von 7, jede mit ihrer Zeit und „Technische Fachkraft“',
+  );
+});
