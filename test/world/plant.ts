@@ -40,9 +40,10 @@ export function plantInHub(hub: ProbeHub, planted: Planted): ProbeHub {
     return { ...hub, status: () => ({ ...hub.status(), lastLine: kept }) };
   }
   if (planted !== 'reading-lost' && planted !== 'reading-doubled') return hub;
-  let count = 0;
   const on: ProbeHub['on'] = (name, listener) => {
     if (name !== 'readings') return hub.on(name, listener);
+    // Whoever listens misses the same.
+    let count = 0;
     const told = listener as (readings: readonly ProbeReading[]) => void;
     return hub.on('readings', (readings) => {
       count += 1;

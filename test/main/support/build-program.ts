@@ -6,7 +6,8 @@ export async function buildProgram(source: string, folder: string): Promise<stri
   await build({
     configFile: false,
     logLevel: 'error',
-    ssr: { noExternal: ['zod'] },
+    // Beside the built file lie no packages.
+    ssr: { noExternal: [/^zod/, /^intl-messageformat/, /^@formatjs/] },
     build: {
       ssr: source,
       outDir: folder,
