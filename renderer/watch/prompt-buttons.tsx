@@ -5,6 +5,7 @@ import {
   type MarkBody,
   promptAsideForS,
   say,
+  told,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../parts/index.ts';
@@ -22,7 +23,8 @@ interface PromptButtonsProps {
 }
 
 export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProps) {
-  const { alarm, state, act } = view;
+  const { alarm, state } = view;
+  const act = told(view.act);
   const asked = also === null ? [alarm] : [alarm, also.alarm];
   const answer = async (reply: (asked: Alarm) => Promise<boolean>) => {
     for (const one of asked) await reply(one);

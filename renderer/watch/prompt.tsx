@@ -36,7 +36,7 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       {isOpen && stateLine}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
-        <summary aria-label={`${isOpen ? say('What if not?') : say('Why?')} ${act}`}>
+        <summary aria-label={`${isOpen ? say('What if not?') : say('Why?')} ${words.said(act)}`}>
           {isOpen ? say('What if not?') : say('Why?')}
         </summary>
         {!isOpen && (
