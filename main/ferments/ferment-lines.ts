@@ -9,8 +9,8 @@ import {
   statedFermentSchema,
 } from '#shared-core';
 
-/** The version that this program writes. */
-const fermentLogVersion = 1;
+/** What this program writes. */
+export const fermentLog = { format: 'still-head-ferment-log', version: 1 } as const;
 
 const entryId = z.number().int().min(1);
 const keptAtIso = z.iso.datetime();
@@ -19,8 +19,8 @@ const keptAtIso = z.iso.datetime();
 const fermentLineSchema = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('begun'),
-    format: z.literal('still-head-ferment-log'),
-    version: z.literal(fermentLogVersion),
+    format: z.literal(fermentLog.format),
+    version: z.literal(fermentLog.version),
     keptAtIso,
     fermentId: fermentIdSchema,
     stated: statedFermentSchema,
@@ -42,21 +42,6 @@ function readLine(text: string): FermentLine | null {
     return fermentLineSchema.safeParse(JSON.parse(text)).data ?? null;
   } catch {
     return null;
-  }
-}
-
-const begunByAnySchema = z.object({
-  format: z.literal('still-head-ferment-log'),
-  version: z.number().int(),
-});
-
-/** Whether its first line says that a later version of this program wrote it. */
-export function isOfNewerVersion(text: string): boolean {
-  try {
-    const { data } = begunByAnySchema.safeParse(JSON.parse(text.split('\n', 1)[0] ?? ''));
-    return data !== undefined && data.version > fermentLogVersion;
-  } catch {
-    return false;
   }
 }
 

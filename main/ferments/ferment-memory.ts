@@ -15,7 +15,7 @@ import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.
 import { takeTurns } from '../turns/index.ts';
 import { appendLines } from './append-lines.ts';
 import { fermentFileNames } from './doubtful-ferments.ts';
-import { type FermentLine, fermentLineText, fermentOfText } from './ferment-lines.ts';
+import { type FermentLine, fermentLineText, fermentLog, fermentOfText } from './ferment-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 
@@ -109,8 +109,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
         const fermentId = newFermentId(nowMs, new Set(ids.value));
         return add(fermentId, {
           kind: 'begun',
-          format: 'still-head-ferment-log',
-          version: 1,
+          ...fermentLog,
           keptAtIso: nowIso(),
           fermentId,
           stated,

@@ -12,7 +12,7 @@ import {
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 
-const fileNames = /^warmth-([0-9A-Za-z][0-9A-Za-z-]{0,79})\.jsonl$/;
+export const warmthFileNames = /^warmth-([0-9A-Za-z][0-9A-Za-z-]{0,79})\.jsonl$/;
 
 /** The records of how warm ferments were kept: one file each beside the runs, to which lines are only ever added. */
 export interface WarmthFiles {
@@ -28,7 +28,7 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
     ids: async () => {
       const listed = await files.list(folder);
       if (!listed.ok) return fail(serviceProblemOf(listed.error));
-      const ids = listed.value.flatMap(({ name }) => fileNames.exec(name)?.[1] ?? []);
+      const ids = listed.value.flatMap(({ name }) => warmthFileNames.exec(name)?.[1] ?? []);
       return succeed(ids.sort().reverse());
     },
     read: async (fermentId) => {

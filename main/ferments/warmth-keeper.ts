@@ -18,7 +18,7 @@ import type { ProbeReading } from '../probe/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { createMinuteInHand, type MinuteInHand } from './minute-in-hand.ts';
 import { createWarmthFiles } from './warmth-file.ts';
-import type { Keeping, WarmthLine } from './warmth-lines.ts';
+import { type Keeping, type WarmthLine, warmthLog } from './warmth-lines.ts';
 
 type WarmthSpan = WarmthReport['stretches'][number];
 
@@ -246,8 +246,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       const sinceIso = nowIso();
       const added = await addLine(fermentId, {
         kind: 'keep',
-        format: 'still-head-ferment-warmth',
-        version: 1,
+        ...warmthLog,
         keptAtIso: sinceIso,
         band,
         channel,

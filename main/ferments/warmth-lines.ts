@@ -13,6 +13,9 @@ import {
 
 type WarmthSpan = WarmthReport['stretches'][number];
 
+/** What this program writes. */
+export const warmthLog = { format: 'still-head-ferment-warmth', version: 1 } as const;
+
 const keptAtIso = z.iso.datetime();
 
 /** What a line of the record of a ferment's warmth says. */
@@ -20,8 +23,8 @@ const warmthLineSchema = z.discriminatedUnion('kind', [
   /** From here on it is kept warm under watch, by this channel of this probe. */
   z.object({
     kind: z.literal('keep'),
-    format: z.literal('still-head-ferment-warmth'),
-    version: z.literal(1),
+    format: z.literal(warmthLog.format),
+    version: z.literal(warmthLog.version),
     keptAtIso,
     band: warmthBandSchema,
     channel: channelSchema,

@@ -14,6 +14,11 @@ const files = {
     version: 7,
   }).line,
   'ferment-20260302T090000Z.jsonl': 'torn\n',
+  'warmth-20260301T090000Z.jsonl': checkedLine({
+    kind: 'keep',
+    format: 'still-head-ferment-warmth',
+    version: 2,
+  }).line,
 };
 
 test('of what was kept and cannot be read as it should, each file is told by name, and none is changed', async () => {
@@ -28,6 +33,7 @@ test('of what was kept and cannot be read as it should, each file is told by nam
       { name: 'known-probes.json', holds: 'probes', state: 'not-understood' },
       { name: 'ferment-20260301T090000Z.jsonl', holds: 'ferment', state: 'newer' },
       { name: 'ferment-20260302T090000Z.jsonl', holds: 'ferment', state: 'not-understood' },
+      { name: 'warmth-20260301T090000Z.jsonl', holds: 'ferment', state: 'newer' },
     ],
   });
   expect(await session.handle('kept-files/doubtful', {}, { mayCommand: false })).toMatchObject({
