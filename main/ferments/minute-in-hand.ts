@@ -1,6 +1,4 @@
-import type { WarmthReport } from '#shared-core';
-
-type WarmthSpan = WarmthReport['stretches'][number];
+import type { WarmthSpan } from './warmth-lines.ts';
 
 /** Readings of the minute that is not over yet. */
 export interface MinuteInHand {

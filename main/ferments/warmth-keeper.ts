@@ -18,9 +18,7 @@ import type { ProbeReading } from '../probe/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { createMinuteInHand, type MinuteInHand } from './minute-in-hand.ts';
 import { createWarmthFiles } from './warmth-file.ts';
-import { type Keeping, type WarmthLine, warmthLog } from './warmth-lines.ts';
-
-type WarmthSpan = WarmthReport['stretches'][number];
+import { type Keeping, type WarmthLine, type WarmthSpan, warmthLog } from './warmth-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 
@@ -183,16 +181,16 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     kept = null;
   }
 
+  /** Of the ferment that is kept all is known already: its file grows for a week, and windows ask each minute. */
   async function report(fermentId: string): Answer<WarmthReport> {
-    const read = await record.read(fermentId);
-    if (!read.ok) return read;
-    const { keeping, minutes } = read.value;
-    const known = kept?.fermentId === fermentId ? kept.minutes : minutes;
+    const known = kept?.fermentId === fermentId ? succeed(kept) : await record.read(fermentId);
+    if (!known.ok) return known;
+    const { keeping, minutes } = known.value;
     return succeed({
       fermentId,
       keeping: keeping === null ? null : shownOf(keeping),
       isKeptNow: kept?.fermentId === fermentId,
-      stretches: [...gatherSpans(known)],
+      stretches: [...gatherSpans(minutes)],
     });
   }
 

@@ -11,7 +11,8 @@ import {
   warmthSpanSchema,
 } from '#shared-core';
 
-type WarmthSpan = WarmthReport['stretches'][number];
+/** A minute of a ferment, or a longer stretch. */
+export type WarmthSpan = WarmthReport['stretches'][number];
 
 /** What this program writes. */
 export const warmthLog = { format: 'still-head-ferment-warmth', version: 1 } as const;

@@ -1,19 +1,12 @@
 import os from 'node:os';
 import process from 'node:process';
-import type {
-  PortInfo,
-  ProbeStatus,
-  RecordingStatus,
-  RequestAnswer,
-  RequestBody,
-  RunSummary,
-} from '#shared-core';
+import type { PortInfo, ProbeStatus, RecordingStatus, RequestBody, RunSummary } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { problemInShort } from './problem-in-short.ts';
+import type { ProblemReport } from './problem-log.ts';
 import { everyText, type Private, withoutPrivate } from './without-private.ts';
 
 type WindowFacts = NonNullable<RequestBody<'problem-report/make'>['window']>;
-type ProblemReport = RequestAnswer<'problem-report/make'>;
 
 export interface ReportParts {
   readonly app: { readonly version: string; readonly modelVersion: string; readonly shell: string };

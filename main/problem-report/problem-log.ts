@@ -1,7 +1,8 @@
 import type { RequestAnswer } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 
-type ProblemReport = RequestAnswer<'problem-report/make'>;
+/** What the report holds. */
+export type ProblemReport = RequestAnswer<'problem-report/make'>;
 
 type RecentProblem = ProblemReport['recentProblems'][number];
 

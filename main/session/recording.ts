@@ -5,7 +5,6 @@ import type {
   Monitor,
   ProbeSource,
   RecordingStatus,
-  RequestAnswer,
   Result,
   RunSettings,
   ServiceProblem,
@@ -24,9 +23,7 @@ import type { LiveView, RunLibrary } from '../run-library/index.ts';
 import { clockEvent } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
-import { createUnfinished } from './unfinished.ts';
-
-type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
+import { createUnfinished, type UnfinishedRun } from './unfinished.ts';
 
 /** Below this much room the person is warned, long before anything is lost: a week at 1 Hz [bytes]. */
 export const lowSpaceBytes = 200_000_000;

@@ -1,12 +1,9 @@
-import type { RequestAnswer } from '#shared-core';
 import { systemClock } from '../clock/index.ts';
 import { nodeFileLayer } from '../file-layer/index.ts';
-import { makeProblemReport } from '../problem-report/index.ts';
+import { makeProblemReport, type ProblemReport } from '../problem-report/index.ts';
 import { createRunLibrary } from '../run-library/index.ts';
 import type { AppFacts } from './app-handlers.ts';
 import { doubtfulFiles } from './doubtful-files.ts';
-
-type ProblemReport = RequestAnswer<'problem-report/make'>;
 
 /** The report of a computer where the program did not start; reads the folder of runs and changes nothing. */
 export async function reportWithoutServices(

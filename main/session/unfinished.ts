@@ -13,7 +13,7 @@ import { type RunLibrary, type RunSoFar, readRunSoFar } from '../run-library/ind
 import type { ClockReading } from './clock-watch.ts';
 import { timeClosedS } from './time-closed.ts';
 
-type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
+export type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
 /** Chosen here: after an hour the still is another one, and a new run tells more of it [s]. */
 const longestClosedS = 3600;

@@ -100,7 +100,8 @@ interface OneFermentProps {
 
 function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermentProps) {
   const verdict = useJudgement(ferment);
-  const watched = useWarmthReport(ferment.fermentId, useKeptWarm());
+  const kept = useKeptWarm();
+  const watched = useWarmthReport(ferment.fermentId, kept);
   const { wentIn } = ferment.stated;
   return (
     <>
@@ -110,7 +111,7 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
       ) : (
         <VerdictShown ferment={ferment} verdict={verdict} warmth={watched.report} />
       )}
-      <WarmthSection ferment={ferment} watched={watched} />
+      <WarmthSection ferment={ferment} kept={kept} watched={watched} />
       {canAct && (
         <>
           <h3>{say('Enter what you read')}</h3>

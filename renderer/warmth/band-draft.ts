@@ -1,7 +1,7 @@
 import { fail, type KeptWarm, type Result, succeed, warmthBandSchema } from '#shared-core';
 import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
 
-type WarmthBand = KeptWarm['keeping']['band'];
+export type WarmthBand = KeptWarm['keeping']['band'];
 
 /** The ends of a band and its set-point, as typed. */
 export type BandDraft = Readonly<Record<keyof WarmthBand, string>>;

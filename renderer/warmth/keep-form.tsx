@@ -3,9 +3,7 @@ import { type KeptWarm, say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, quantityWords } from '../words/index.ts';
-import { type BandProblems, bandDraft, bandFromDraft } from './band-draft.ts';
-
-type WarmthBand = KeptWarm['keeping']['band'];
+import { type BandProblems, bandDraft, bandFromDraft, type WarmthBand } from './band-draft.ts';
 
 interface KeepFormProps {
   readonly band: WarmthBand;

@@ -1,7 +1,7 @@
-import { type KeptWarm, tallyWarmth, type WarmthReport } from '#shared-core';
+import { tallyWarmth, type WarmthReport } from '#shared-core';
+import type { WarmthBand } from './band-draft.ts';
 
-type WarmthBand = KeptWarm['keeping']['band'];
-type WarmthTally = NonNullable<ReturnType<typeof tallyWarmth>>;
+export type WarmthTally = NonNullable<ReturnType<typeof tallyWarmth>>;
 type WarmthSpan = WarmthReport['stretches'][number];
 
 /** A day of a ferment's warmth, by the clock of whoever looks. */

@@ -15,7 +15,7 @@ export function WarmthNote() {
   return waiting.map((one) => {
     const { title, because, act } = warmthAlarmWords(kept, one.alarm, decimal);
     return (
-      <div key={one.alarm} className="warmth-note" role="alert">
+      <div key={one.alarm} className="problem-note" role="alert">
         <p>
           <strong>{title}</strong> {because} {act}
         </p>

@@ -1,24 +1,30 @@
 import { useState } from 'react';
-import { type KeptFerment, say, usualWarmthBand, type WarmthReport } from '#shared-core';
+import {
+  type KeptFerment,
+  type KeptWarm,
+  say,
+  usualWarmthBand,
+  type WarmthReport,
+} from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { KeepForm } from './keep-form.tsx';
-import { useKeptWarm } from './use-kept-warm.ts';
 import type { useWarmthReport } from './use-warmth-report.ts';
 import { warmthDays } from './warmth-days.ts';
 import { dayWords, keepingWords, warmthNowWords } from './warmth-words.ts';
 
 interface WarmthSectionProps {
   readonly ferment: KeptFerment;
+  /** The ferment that is kept now, this or another. */
+  readonly kept: KeptWarm | null;
   readonly watched: ReturnType<typeof useWarmthReport>;
 }
 
 /** How warm a ferment is kept: now, day by day, and how to begin or end the watch. */
-export function WarmthSection({ ferment, watched }: WarmthSectionProps) {
+export function WarmthSection({ ferment, kept, watched }: WarmthSectionProps) {
   const canAct = useBench(mayCommand);
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const kept = useKeptWarm();
   const [isChanging, setChanging] = useState(false);
   const { report, problem, keep, leave } = watched;
   if (report === null) return null;

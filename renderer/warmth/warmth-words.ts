@@ -1,4 +1,4 @@
-import { type KeptWarm, say, type tallyWarmth, told, warmthAlarmTexts } from '#shared-core';
+import { type KeptWarm, say, told, warmthAlarmTexts } from '#shared-core';
 import {
   channelWords,
   type Decimal,
@@ -7,9 +7,9 @@ import {
   quantityWords,
   timeOfDayWords,
 } from '../words/index.ts';
+import type { WarmthTally } from './warmth-days.ts';
 
 type WarmthAlarm = KeptWarm['now']['standing'][number]['alarm'];
-type WarmthTally = NonNullable<ReturnType<typeof tallyWarmth>>;
 
 const celsius = (temperatureC: number, decimal: Decimal): string =>
   quantityWords(temperatureC, 1, '°C', decimal);

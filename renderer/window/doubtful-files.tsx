@@ -1,11 +1,9 @@
 import { useEffect, useState } from 'react';
-import { type RequestAnswer, say } from '#shared-core';
+import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { doubtfulFileWords } from '../words/index.ts';
-
-type DoubtfulFile = RequestAnswer<'kept-files/doubtful'>['files'][number];
+import { type DoubtfulFile, doubtfulFileWords } from '../words/index.ts';
 
 /** What was kept and can't be read as it should, until it has been read; never beside a run. */
 export function DoubtfulFiles() {

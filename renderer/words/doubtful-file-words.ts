@@ -1,6 +1,6 @@
 import { type RequestAnswer, say } from '#shared-core';
 
-type DoubtfulFile = RequestAnswer<'kept-files/doubtful'>['files'][number];
+export type DoubtfulFile = RequestAnswer<'kept-files/doubtful'>['files'][number];
 
 const heldWords: Readonly<Record<DoubtfulFile['holds'], string>> = {
   rigs: say('the rigs of earlier lessons'),

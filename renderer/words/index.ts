@@ -4,7 +4,7 @@ export { clockWords } from '#shared-core';
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
 export { counted } from './counted.ts';
-export { doubtfulFileWords } from './doubtful-file-words.ts';
+export { type DoubtfulFile, doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
 export { inMidSentence, locale } from './locale.ts';
 export { markSign } from './mark-words.ts';
