@@ -1,6 +1,6 @@
 /**
- * Checks that files stay short (median ≤ 80 lines, 90 % ≤ 250, none over 400; tests ≤ 600) and that every
- * `index.ts` holds export lines only.
+ * Checks that files stay short (median ≤ 80 lines, 90 % ≤ 250, none over 400; tests ≤ 600), that functions of the
+ * monitor do (≤ 40 lines; ≤ 80 where they hold others), and that every `index.ts` holds export lines only.
  *
  * Usage: npx tsx scripts/check-sizes.ts
  */
@@ -8,6 +8,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import ts from 'typescript';
+import { functionLines } from './checks/function-lines.ts';
 import { isEntryPoint } from './checks/is-entry-point.ts';
 
 /** Lines allowed. */
@@ -16,7 +17,12 @@ export const sizeLimits = {
   ninetyPercent: 250,
   largest: 400,
   largestTest: 600,
+  /** In the monitor, of which every part must be seen through at once. */
+  largestFunction: 40,
+  largestClosure: 80,
 } as const;
+
+const monitorFolders = ['shared-core/monitor/', 'shared-core/alarms/'];
 
 const layers = ['shared-core', 'main', 'renderer', 'app', 'scripts', 'test'];
 const sourceFile = /\.(ts|tsx|mjs|css)$/;
@@ -68,8 +74,24 @@ export function checkSizes(files: readonly SourceFile[]): SizesReport {
       ? [`one file in ten is over ${ninetyPercentLines} lines, at most ${sizeLimits.ninetyPercent}`]
       : []),
   ];
-  const failures = [...tooLong, ...spread, ...files.filter(isIndex).flatMap(nonExportLines)];
+  const failures = [
+    ...tooLong,
+    ...spread,
+    ...files.filter(isOfMonitor).flatMap(longFunctions),
+    ...files.filter(isIndex).flatMap(nonExportLines),
+  ];
   return { fileCount: files.length, medianLines, ninetyPercentLines, failures };
+}
+
+function isOfMonitor({ file }: SourceFile): boolean {
+  return monitorFolders.some((folder) => file.startsWith(folder));
+}
+
+function longFunctions({ file, text }: SourceFile): readonly string[] {
+  return functionLines(file, text).flatMap(({ name, line, lines, isClosure }) => {
+    const limit = isClosure ? sizeLimits.largestClosure : sizeLimits.largestFunction;
+    return lines > limit ? [`${file}:${line}: ${name} has ${lines} lines, at most ${limit}`] : [];
+  });
 }
 
 function isIndex({ file }: SourceFile): boolean {

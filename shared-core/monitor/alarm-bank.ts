@@ -89,19 +89,6 @@ export function createAlarmBank(): AlarmBank {
     changes.push({ timeS, record, state: track.state, raised });
   };
 
-  const listStanding = (): readonly StandingAlarm[] => {
-    const list: StandingAlarm[] = [];
-    for (const [alarm, track] of tracks) {
-      if (track.state === 'normal') continue;
-      list.push({ alarm, track, reason: reasonOf(alarm) });
-    }
-    const urgency = (item: StandingAlarm): number =>
-      alarmCatalogue[item.alarm].priority === 'high' ? 0 : 1;
-    return list.sort(
-      (a, b) => urgency(a) - urgency(b) || (a.track.raisedS ?? 0) - (b.track.raisedS ?? 0),
-    );
-  };
-
   const follow: AlarmBank['condition'] = (alarm, timeS, active, reason, occurrence = null) => {
     const before = reasons.get(alarm);
     const isSameCause = occurrence?.isRepeat ?? false;
@@ -125,7 +112,7 @@ export function createAlarmBank(): AlarmBank {
     isActive: (alarm) => trackOf(alarm).active,
     trackOf,
     standing: () => {
-      standing ??= listStanding();
+      standing ??= inOrderOfUrgency(tracks, reasonOf);
       return standing;
     },
     records: () => records.slice(),
@@ -135,4 +122,17 @@ export function createAlarmBank(): AlarmBank {
       return taken;
     },
   };
+}
+
+/** What is not normal: high priority first, then the order they were raised in. */
+function inOrderOfUrgency(
+  tracks: ReadonlyMap<Alarm, AlarmTrack>,
+  reasonOf: (alarm: Alarm) => AlarmReason,
+): readonly StandingAlarm[] {
+  const urgency = ({ alarm }: StandingAlarm): number =>
+    alarmCatalogue[alarm].priority === 'high' ? 0 : 1;
+  return [...tracks]
+    .filter(([, { state }]) => state !== 'normal')
+    .map(([alarm, track]) => ({ alarm, track, reason: reasonOf(alarm) }))
+    .sort((a, b) => urgency(a) - urgency(b) || (a.track.raisedS ?? 0) - (b.track.raisedS ?? 0));
 }

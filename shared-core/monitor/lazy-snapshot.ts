@@ -3,6 +3,7 @@ import type { StandingAlarm } from './alarm-bank.ts';
 import { alarmCatalogue } from './call/index.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
+import type { LatestHead } from './sense/head-seconds.ts';
 import type { HeadState } from './situation/vapour-filter.ts';
 import { forecastInStep } from './words/limit-ahead.ts';
 import { scaleFinding } from './words/scale-finding.ts';
@@ -10,12 +11,6 @@ import { composeSentence, type Sentence } from './words/sentence.ts';
 import type { Kept } from './words/sentence-keeper.ts';
 import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
 import { vapourView } from './words/vapour-words.ts';
-
-/** Newest reading, calibrated: shown at once, whatever the second's tick makes of it later. */
-export interface LatestHead {
-  readonly timeS: number;
-  readonly temperatureC: number;
-}
 
 /** What a snapshot is made from: all of it immutable, so a late look sees the same as an early one. */
 export interface SnapshotSource {

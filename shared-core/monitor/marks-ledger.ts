@@ -95,45 +95,65 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     receiverStill: false,
     airPressureKPa: null,
   };
-  let earlierReceiversMl = 0;
+  const receiver = createBookedReceiver();
+  for (const { timeS, markId, body } of marks) {
+    if (isHeatMark(body)) {
+      sum.heat = heatAfter[body.type];
+      sum.heatChangedS = timeS;
+      if (sum.heat !== 'off') sum.heatFirstOnS ??= timeS;
+    } else if (body.type === 'pressure-read') {
+      sum.airPressureKPa = body.pressureKPa;
+    } else if (body.type === 'drops-counted') {
+      sum.drops += body.count;
+      sum.receiverStill = false;
+      receiver.dropsCame();
+    } else if (receiver.book(body)) {
+      sum.receiverStill = receiver.isStill(timeS);
+      sum.bookings.push({ markId, timeS, collectedMl: receiver.collectedMl() });
+    }
+  }
+  return sum;
+}
+
+type HeatMark = Extract<MarkBody, { type: 'heat-on' | 'heat-eased' | 'heat-off' }>;
+
+const heatAfter: Readonly<Record<HeatMark['type'], Heat>> = {
+  'heat-on': 'on',
+  'heat-eased': 'eased',
+  'heat-off': 'off',
+};
+
+function isHeatMark(body: MarkBody): body is HeatMark {
+  return body.type in heatAfter;
+}
+
+/** The receivers as they are booked one after the other. */
+function createBookedReceiver() {
+  let earlierMl = 0;
   let presentMl = 0;
   /** The reading since which nothing more has come. */
   let risen: { readonly timeS: number; readonly ml: number } | null = null;
-  for (const { timeS, markId, body } of marks) {
-    switch (body.type) {
-      case 'heat-on':
-      case 'heat-eased':
-      case 'heat-off':
-        sum.heat = body.type === 'heat-on' ? 'on' : body.type === 'heat-off' ? 'off' : 'eased';
-        sum.heatChangedS = timeS;
-        if (body.type !== 'heat-off') sum.heatFirstOnS ??= timeS;
-        continue;
-      case 'receiver-changed':
-        earlierReceiversMl += body.volumeMl ?? presentMl;
+  return {
+    /** Takes a mark; true when it tells what has been collected. */
+    book: (body: MarkBody): boolean => {
+      if (body.type === 'volume-read') presentMl = body.volumeMl;
+      else if (body.type === 'mass-read') presentMl = body.massG / strongDistillateGPerMl;
+      else if (body.type === 'receiver-changed') {
+        earlierMl += body.volumeMl ?? presentMl;
         presentMl = 0;
-        if (body.volumeMl === null) continue;
-        break;
-      case 'volume-read':
-        presentMl = body.volumeMl;
-        break;
-      case 'mass-read':
-        presentMl = body.massG / strongDistillateGPerMl;
-        break;
-      case 'drops-counted':
-        sum.drops += body.count;
-        sum.receiverStill = false;
-        risen = null;
-        continue;
-      case 'pressure-read':
-        sum.airPressureKPa = body.pressureKPa;
-        continue;
-      default:
-        continue;
-    }
-    const collectedMl = earlierReceiversMl + presentMl;
-    if (risen === null || collectedMl - risen.ml >= stillMl) risen = { timeS, ml: collectedMl };
-    sum.receiverStill = timeS - risen.timeS >= stillForS;
-    sum.bookings.push({ markId, timeS, collectedMl });
-  }
-  return sum;
+        return body.volumeMl !== null;
+      } else return false;
+      return true;
+    },
+    collectedMl: (): number => earlierMl + presentMl,
+    /** Whether readings minutes apart were the same up to this one. */
+    isStill: (timeS: number): boolean => {
+      const ml = earlierMl + presentMl;
+      if (risen === null || ml - risen.ml >= stillMl) risen = { timeS, ml };
+      return timeS - risen.timeS >= stillForS;
+    },
+    dropsCame: (): void => {
+      risen = null;
+    },
+  };
 }

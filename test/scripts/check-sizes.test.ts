@@ -34,3 +34,27 @@ test('a long median, a long tail, a long file, a long test and code in an index 
     'main/b/index.ts:3: an index.ts holds "export … from" lines only',
   ]);
 });
+
+test('a long function of the monitor is reported, where it holds others from 81 lines on', () => {
+  const body = (lines: number) => '  step();\n'.repeat(lines - 2);
+  const closure = (lines: number) =>
+    `export function createWatch() {\n  const see = (): void => {\n    step();\n    step();\n  };\n${'  step();\n'.repeat(lines - 6)}}\n`;
+  const monitor = (name: string, text: string) => ({
+    file: `shared-core/monitor/${name}.ts`,
+    text,
+  });
+  const files = [
+    ...Array.from({ length: 10 }, (_, index) => ofLines(`main/a${index}.ts`, 3)),
+    monitor('short', `function short() {\n${body(40)}}\n`),
+    monitor('long', `\nfunction long() {\n${body(41)}}\n`),
+    monitor('table', `const table = {\n  act: () => {\n${body(41)}},\n};\n`),
+    monitor('closure', closure(80)),
+    monitor('long-closure', closure(81)),
+    { file: 'main/elsewhere.ts', text: `function long() {\n${body(60)}}\n` },
+  ];
+  expect(checkSizes(files).failures).toEqual([
+    'shared-core/monitor/long.ts:2: long has 41 lines, at most 40',
+    'shared-core/monitor/table.ts:2: act has 41 lines, at most 40',
+    'shared-core/monitor/long-closure.ts:1: createWatch has 81 lines, at most 80',
+  ]);
+});

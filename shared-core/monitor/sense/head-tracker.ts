@@ -6,6 +6,7 @@ import { createNoiseLearner } from './noise-learner.ts';
 import type { ProbeFault } from './probe-fault.ts';
 import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
 import type { BinnedSecond } from './second-bin.ts';
+import { createSlippedProbe } from './slipped-probe.ts';
 
 /** What is known of the head after one second. */
 export interface HeadSecond {
@@ -44,12 +45,12 @@ const forgetAfterS = 30;
 export function createHeadTracker(settings: RunSettings): HeadTracker {
   const health = createProbeHealth(settings.probe.silenceS);
   const learner = createNoiseLearner();
+  const slipped = createSlippedProbe();
   const filter = createVapourFilter(lagTimeConstantS(settings.probe.lagT90S), learner.noise());
   let started = false;
   let lastUsedS = 0;
   let surprises = 0;
   let surpriseSign = 0;
-  let stepK = 0;
 
   const use = (valueC: number, around: HeadSurroundings): boolean => {
     if (!started) {
@@ -71,22 +72,6 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
     return true;
   };
 
-  /**
-   * A probe that slipped goes on telling changes truly: its step is taken off from there on, until readings
-   * fit better without.
-   */
-  const withoutStep = (
-    reported: BinnedSecond | null,
-    bulbC: number | null,
-  ): BinnedSecond | null => {
-    if (reported === null || stepK === 0) return reported;
-    const corrected = reported.value - stepK;
-    const backAgain =
-      bulbC !== null && Math.abs(reported.value - bulbC) < Math.abs(corrected - bulbC) - 1;
-    if (backAgain) stepK = 0;
-    return backAgain ? reported : { ...reported, value: corrected };
-  };
-
   return {
     health,
     noise: () => learner.noise(),
@@ -95,7 +80,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
       const before = started ? filter.state() : null;
       const noise = learner.noise();
       const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
-      const binned = withoutStep(reported, before?.bulbC ?? null);
+      const binned = slipped.corrected(reported, before?.bulbC ?? null);
       const forgotten = timeS - lastUsedS > forgetAfterS;
       const verdict = health.judge(timeS, binned, {
         bulbC: forgotten ? null : (before?.bulbC ?? null),
@@ -104,7 +89,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
         waterC: around.waterC,
         potC: around.potC,
       });
-      stepK += verdict.probeStepK;
+      slipped.slipped(verdict.probeStepK);
       let observedC: number | null = null;
       if (verdict.accepted !== null && use(verdict.accepted.value - verdict.probeStepK, around)) {
         observedC = verdict.accepted.value - verdict.probeStepK;

@@ -1,20 +1,14 @@
 import { powerOnC } from '../../frame/index.ts';
 import type { LinkChange, Reading } from '../../run/index.ts';
+import { createBelievableSteps, type ExpectedStep } from './believable-steps.ts';
 import { createFrozenWatch } from './frozen-watch.ts';
+import { createHotWatch, type HottestThings } from './hot-watch.ts';
 import type { ProbeFault } from './probe-fault.ts';
+import { createReadingPace } from './reading-pace.ts';
 import type { BinnedSecond } from './second-bin.ts';
 
 /** What the rest of the monitor expects of the head, to judge a reading by. */
-export interface HeadExpectation {
-  /** Where the bulb should be now; null before the first reading or after a long gap. */
-  readonly bulbC: number | null;
-  /** Noise of one second's observation [K]. */
-  readonly noiseSdK: number;
-  /** The held plateau on the probe's scale; null before the head has held. */
-  readonly plateauC: number | null;
-  readonly waterC: number;
-  readonly potC: number | null;
-}
+export type HeadExpectation = ExpectedStep & HottestThings;
 
 /** The judgement of one second. */
 export interface HealthVerdict {
@@ -32,114 +26,73 @@ export interface ProbeHealth {
   judge(timeS: number, binned: BinnedSecond | null, expected: HeadExpectation): HealthVerdict;
 }
 
-/** Chosen here: no vapour front heats a bulb faster, no wet bulb cools faster [K/s]. */
-const fastestRiseKPerS = 20;
-const fastestFallKPerS = 8;
-/** On a plateau vapour gets hotter only as fast as the pot weakens; a fast tail is some 0.1 K/s. */
-const fastestRiseAbovePlateauKPerS = 0.5;
-const confirmSeconds = 3;
+/** A probe that slipped is told of for so long. */
 const stepHoldS = 45;
-const beforeFirstS = 30;
-/** Before so many intervals nobody knows a logger's pace: a slow one must not count as silent. */
-const intervalsToKnow = 2;
-/** But a probe that falls silent at once must be told of: loggers slower than once a minute are rare. */
-const unknownPaceS = 180;
+/** Before the first reading the time since a good one counts as this [s]. */
+const unknownGapS = 60;
+const manyJumps = 4;
+const nothingAccepted = { accepted: null, probeStepK: 0 };
 
 /** @param silenceS silence after which the probe counts as lost [s] */
 export function createProbeHealth(silenceS: number): ProbeHealth {
   const frozenWatch = createFrozenWatch();
+  const hotWatch = createHotWatch();
+  const steps = createBelievableSteps();
+  const pace = createReadingPace();
   let frozen = false;
   let lostFor: 'link' | 'program' | null = null;
   /** Since when the program has been listening; never while it was closed. */
   let listensSinceS = 0;
-  let lastGoodS: number | null = null;
   let lastValueC: number | null = null;
-  let intervalS = 1;
-  let intervals = 0;
-  let badSinceGood = 0;
-  let pending: { readonly valueC: number; readonly count: number } | null = null;
-  let jumps = 0;
+  /** When a reading last came that no head can have, and one that no head can have come to; null since a good one. */
+  let impossibleS: number | null = null;
+  let unbelievedS: number | null = null;
   let stepUntilS = Number.NEGATIVE_INFINITY;
-  let hotSinceS: number | null = null;
-  let overPotSinceS: number | null = null;
 
-  /** Also screens what other layers may have let through: values no head can have. */
-  const seeReading = (reading: Reading, calibratedC: number): boolean => {
-    const possible = Number.isFinite(calibratedC) && calibratedC > -40 && calibratedC < 140;
-    if (reading.quality === 'bad' || !possible) {
-      badSinceGood += 1;
-      return false;
-    }
-    if (reading.value === powerOnC && !isNear(lastValueC, calibratedC, 2)) return false;
-    frozen = frozenWatch.see(reading.value);
-    lostFor = null;
-    return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
-  };
-
+  /** Where nothing has been accepted for too long: what comes instead, if anything does. */
   const noReadingFault = (timeS: number): ProbeFault | null => {
-    const quietS = timeS - Math.max(lastGoodS ?? 0, listensSinceS);
+    const quietS = timeS - Math.max(pace.lastS() ?? 0, listensSinceS);
     if (lostFor === 'link' && quietS > 2) return 'lost';
-    const patienceS =
-      lastGoodS === null
-        ? beforeFirstS
-        : intervals < intervalsToKnow && badSinceGood === 0
-          ? unknownPaceS
-          : 3 * intervalS;
-    if (quietS <= Math.max(silenceS, patienceS))
-      return lostFor === 'program' ? 'program-closed' : null;
-    if (badSinceGood > 0) return 'open-circuit';
-    return 'silent';
+    const patienceS = Math.max(silenceS, pace.patienceS(impossibleS !== null));
+    if (quietS <= patienceS) return lostFor === 'program' ? 'program-closed' : null;
+    if (isWithin(impossibleS, timeS, patienceS)) return 'open-circuit';
+    return isWithin(unbelievedS, timeS, patienceS) ? 'spikes' : 'silent';
   };
 
-  const judgeValue = (
+  const accept = (
     timeS: number,
     binned: BinnedSecond,
     expected: HeadExpectation,
-  ): HealthVerdict => {
-    const gapS = lastGoodS === null ? 60 : Math.max(1, timeS - lastGoodS);
-    const from = expected.bulbC;
-    const change = from === null ? 0 : binned.value - from;
-    const slack = 1 + 6 * expected.noiseSdK;
-    const abovePlateau = expected.plateauC !== null && binned.value > expected.plateauC + 1;
-    const riseLimit = abovePlateau
-      ? slack + fastestRiseAbovePlateauKPerS * gapS
-      : slack + fastestRiseKPerS * gapS;
-    const believable = change <= riseLimit && change >= -(slack + fastestFallKPerS * gapS);
-    if (believable) {
-      pending = null;
-      return accept(timeS, binned, 0);
+  ): Omit<HealthVerdict, 'fault'> => {
+    const lastS = pace.lastS();
+    const gapS = lastS === null ? unknownGapS : Math.max(1, timeS - lastS);
+    const { believed, probeStepK } = steps.judge(binned, expected, gapS);
+    if (!believed) {
+      unbelievedS = timeS;
+      return nothingAccepted;
     }
-    jumps += 1;
-    const same = pending !== null && Math.abs(binned.value - pending.valueC) < slack;
-    pending = { valueC: binned.value, count: same && pending !== null ? pending.count + 1 : 1 };
-    if (pending.count < confirmSeconds) {
-      return { accepted: null, probeStepK: 0, fault: null };
-    }
-    pending = null;
-    const byProbe = change > 0 && abovePlateau;
-    if (byProbe) stepUntilS = timeS + stepHoldS;
-    return accept(timeS, binned, byProbe ? change : 0);
-  };
-
-  const accept = (timeS: number, binned: BinnedSecond, probeStepK: number): HealthVerdict => {
-    if (lastGoodS !== null && timeS > lastGoodS) {
-      const wholeGapS = timeS - lastGoodS;
-      if (intervals < intervalsToKnow) {
-        // The shorter of the first two: the longer may hold an outage.
-        intervalS = intervals === 0 ? wholeGapS : Math.min(intervalS, wholeGapS);
-        intervals += 1;
-      } else {
-        intervalS += 0.2 * (Math.min(wholeGapS, 4 * intervalS + 1) - intervalS);
-      }
-    }
-    lastGoodS = timeS;
+    if (probeStepK !== 0) stepUntilS = timeS + stepHoldS;
+    pace.see(timeS);
     lastValueC = binned.value;
-    badSinceGood = 0;
-    return { accepted: binned, probeStepK, fault: null };
+    impossibleS = null;
+    unbelievedS = null;
+    hotWatch.see(timeS, binned.value, expected);
+    return { accepted: binned, probeStepK };
   };
 
   return {
-    seeReading,
+    /** Also screens what other layers may have let through: values no head can have. */
+    seeReading: (reading, calibratedC) => {
+      const possible = Number.isFinite(calibratedC) && calibratedC > -40 && calibratedC < 140;
+      if (reading.quality === 'bad' || !possible) {
+        impossibleS = reading.timeS;
+        return false;
+      }
+      if (reading.value === powerOnC && !isNear(lastValueC, calibratedC, 2)) return false;
+      frozen = frozenWatch.see(reading.value);
+      lostFor = null;
+      return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
+    },
     seeLink: ({ state, reason, timeS }) => {
       const isProgram = reason === 'program-closed';
       if (isProgram) listensSinceS = state === 'lost' ? Number.POSITIVE_INFINITY : timeS;
@@ -148,24 +101,14 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
       else if (!isProgram) lostFor = null;
     },
     judge: (timeS, binned, expected) => {
-      jumps *= 0.97;
-      const verdict =
-        binned === null
-          ? { accepted: null, probeStepK: 0, fault: null }
-          : judgeValue(timeS, binned, expected);
-      const value = verdict.accepted?.value ?? null;
-      if (value !== null) {
-        hotSinceS = value > expected.waterC + 1.5 ? (hotSinceS ?? timeS) : null;
-        const overPot = expected.potC !== null && value > expected.potC + 2;
-        overPotSinceS = overPot ? (overPotSinceS ?? timeS) : null;
-      }
+      steps.fade();
+      const verdict = binned === null ? nothingAccepted : accept(timeS, binned, expected);
       const fault =
         noReadingFault(timeS) ??
         (timeS < stepUntilS ? 'step' : null) ??
-        (jumps > 4 ? 'spikes' : null) ??
+        (steps.jumps() > manyJumps ? 'spikes' : null) ??
         (frozen ? 'frozen' : null) ??
-        lasting(hotSinceS, timeS, 'above-boiling-water') ??
-        lasting(overPotSinceS, timeS, 'hotter-than-pot');
+        hotWatch.fault(timeS);
       return { ...verdict, fault };
     },
   };
@@ -175,6 +118,6 @@ function isNear(known: number | null, valueC: number, withinK: number): boolean 
   return known !== null && Math.abs(known - valueC) <= withinK;
 }
 
-function lasting(sinceS: number | null, timeS: number, fault: ProbeFault): ProbeFault | null {
-  return sinceS !== null && timeS - sinceS > 60 ? fault : null;
+function isWithin(sinceS: number | null, timeS: number, withinS: number): boolean {
+  return sinceS !== null && timeS - sinceS <= withinS;
 }

@@ -5,6 +5,8 @@ import {
   departureBlockS,
   departureThreshold,
 } from './departure-detector.ts';
+import { createHeadBlocks, type HeadBlock } from './head-blocks.ts';
+import { createStoodHeights } from './stood-heights.ts';
 
 /** The level a head is held at, and whether it is leaving it. */
 export interface HeldLevel {
@@ -26,35 +28,20 @@ const levelDelayS = 60;
 const settlingS = 240;
 /** A slow logger needs as many readings as this for a level, however long they take. */
 const fewestLevelBlocks = 12;
-/** What one reading may move the level by does not grow with the silence before it [s]. */
-const longestLevelStepS = 5;
 /** A head that settles after the heat was eased, or whose pot weakens, rises by some tenths: only one that rises further is leaving [K]. */
 const leavingK = 0.75;
-/** A height counts when it was held for so many blocks. */
-const heightBlocks = 3;
 /** Scatter of a block's mean that no noise model explains [K]. */
 const unexplainedSdK = 0.015;
 
 export function createHeldLevel(): HeldLevel {
   const detector = createDepartureDetector();
+  const blocks = createHeadBlocks();
+  const heights = createStoodHeights();
   let levelC: number | null = null;
   let departedS: number | null = null;
-  let sum = 0;
-  let count = 0;
-  let recent: { readonly timeS: number; readonly meanC: number }[] = [];
+  let recent: HeadBlock[] = [];
   let settlingBlocks = 0;
   let settledForS = 0;
-  let lastBlockS = 0;
-  /** The highest the head has stood since it was last upset, and in all the time before. */
-  let lastMeans: number[] = [];
-  let highestC = Number.NEGATIVE_INFINITY;
-  let cameBackFromC = Number.NEGATIVE_INFINITY;
-
-  const keepHeight = (meanC: number): void => {
-    lastMeans = [...lastMeans.slice(1 - heightBlocks), meanC];
-    if (lastMeans.length === heightBlocks) highestC = Math.max(highestC, Math.min(...lastMeans));
-  };
-
   const settle = (level: number, meanC: number, stepS: number): number => {
     settlingBlocks += 1;
     settledForS += stepS;
@@ -77,28 +64,22 @@ export function createHeldLevel(): HeldLevel {
   /** Where a head has stood before and came back from, as one heated by hand does, it leaves nothing. */
   const judge = (timeS: number, level: number, meanC: number): void => {
     const { logLikelihoodRatio } = detector.evidence();
-    const isNew = meanC > Math.max(level, cameBackFromC) + leavingK;
-    const rises = logLikelihoodRatio > departureThreshold && isNew;
-    if (departedS === null && rises) departedS = timeS;
+    const isNew = meanC > Math.max(level, heights.cameBackFromC()) + leavingK;
+    if (isNew && logLikelihoodRatio > departureThreshold) departedS ??= timeS;
     if (departedS !== null && logLikelihoodRatio < 1) departedS = null;
   };
 
-  const closeBlock = (level: number, timeS: number, noise: HeadNoise): void => {
-    const meanC = sum / count;
-    const sampled = count;
-    const stepS = Math.min(longestLevelStepS, Math.max(departureBlockS, timeS - lastBlockS));
-    lastBlockS = timeS;
-    sum = 0;
-    count = 0;
-    recent.push({ timeS, meanC });
-    keepHeight(meanC);
+  const seeBlock = (level: number, block: HeadBlock, noise: HeadNoise): void => {
+    const { timeS, meanC, readings, stepS } = block;
+    recent.push(block);
+    heights.see(meanC);
     if (settledForS < settlingS || settlingBlocks < 2 * fewestLevelBlocks) {
       levelC = settle(level, meanC, stepS);
       return;
     }
     levelC = follow(level, timeS, stepS);
     detector.see(timeS, meanC - levelC, {
-      whiteSdK: Math.hypot(noise.whiteSdK / Math.sqrt(sampled), unexplainedSdK),
+      whiteSdK: Math.hypot(noise.whiteSdK / Math.sqrt(readings), unexplainedSdK),
       slowSdK: noise.slowSdK,
       slowCorrelationS: noise.slowCorrelationS,
     });
@@ -108,11 +89,9 @@ export function createHeldLevel(): HeldLevel {
   /** The head settles again after every upset, and finds its level anew. */
   const interrupt = (): void => {
     detector.restart();
-    cameBackFromC = Math.max(cameBackFromC, highestC);
-    lastMeans = [];
+    heights.interrupt();
+    blocks.interrupt();
     departedS = null;
-    sum = 0;
-    count = 0;
     recent = [];
     settlingBlocks = 0;
     settledForS = 0;
@@ -124,9 +103,9 @@ export function createHeldLevel(): HeldLevel {
       interrupt();
     },
     see: (timeS, observedC, noise) => {
-      sum += observedC;
-      count += 1;
-      if (levelC !== null && timeS % departureBlockS === 0) closeBlock(levelC, timeS, noise);
+      blocks.add(observedC);
+      if (levelC === null || timeS % departureBlockS !== 0) return;
+      seeBlock(levelC, blocks.close(timeS), noise);
     },
     interrupt,
     levelC: () => levelC,

@@ -49,56 +49,50 @@ function topicSentence(
   shownC: number | null,
 ): string {
   const { head } = facts;
-  if (head === null) return worded('Waiting for the first reading of the head.');
+  if (head === null) return sentenceOf.waiting('', facts, kept);
   const isSame = shownC !== null && Math.abs(shownC - head.bulbC) <= sameNumberK;
-  const at = celsius(isSame ? shownC : head.bulbC);
-  switch (topic) {
-    case 'waiting':
-      return worded('Waiting for the first reading of the head.');
-    case 'unjudged':
-      return facts.fault === null
-        ? worded('The head cannot be judged just now.')
-        : worded('The head cannot be judged: {probeFault}.', {
-            probeFault: probeFaultWords[facts.fault],
-          });
-    case 'warming':
-      return worded('Warming up: the head is at {at}, no vapour has reached it.', { at });
-    case 'arriving':
-      return worded('Vapour is arriving at the head: {at}.', { at });
-    case 'receded':
-      return worded('Vapour has left the thermometer: the head has sunk to {at}.', { at });
-    case 'returning':
-      return worded('Vapour is back at the thermometer: the head is settling at {at}.', { at });
-    case 'to-and-fro':
-      return worded(
-        'Vapour comes and goes at the thermometer, as with a flame taken away and put back: the head is at {at}.',
-        { at },
-      );
-    case 'settling':
-      return worded('The first fraction begins; the head is settling at {at}.', { at });
-    case 'first':
-      return worded('The first fraction is coming over at {at}.', { at });
-    case 'main':
-      return worded('The main fraction is coming over at {at}{strength}.', {
-        at,
-        strength: strengthClause(facts, kept),
-      });
-    case 'leaving':
-      return worded('The plateau is ending: the head is at {at}{leaving}.', {
-        at,
-        leaving: leavingClause(facts, kept),
-      });
-    case 'tail':
-      return worded('The tail is coming over at {at}{strength}.', {
-        at,
-        strength: strengthClause(facts, kept),
-      });
-    case 'heat-off':
-      return worded('The heat is off; the head is at {at}.', { at });
-    case 'cooling':
-      return worded('The still is cooling down.');
-  }
+  return sentenceOf[topic](celsius(isSame ? shownC : head.bulbC), facts, kept);
 }
+
+/** What is said of each topic; `at` is where the head is. */
+const sentenceOf: Readonly<
+  Record<Exclude<Topic, Alarm>, (at: string, facts: MonitorFacts, kept: Kept) => string>
+> = {
+  waiting: () => worded('Waiting for the first reading of the head.'),
+  unjudged: (_, { fault }) =>
+    fault === null
+      ? worded('The head cannot be judged just now.')
+      : worded('The head cannot be judged: {probeFault}.', { probeFault: probeFaultWords[fault] }),
+  warming: (at) => worded('Warming up: the head is at {at}, no vapour has reached it.', { at }),
+  arriving: (at) => worded('Vapour is arriving at the head: {at}.', { at }),
+  receded: (at) => worded('Vapour has left the thermometer: the head has sunk to {at}.', { at }),
+  returning: (at) =>
+    worded('Vapour is back at the thermometer: the head is settling at {at}.', { at }),
+  'to-and-fro': (at) =>
+    worded(
+      'Vapour comes and goes at the thermometer, as with a flame taken away and put back: the head is at {at}.',
+      { at },
+    ),
+  settling: (at) => worded('The first fraction begins; the head is settling at {at}.', { at }),
+  first: (at) => worded('The first fraction is coming over at {at}.', { at }),
+  main: (at, facts, kept) =>
+    worded('The main fraction is coming over at {at}{strength}.', {
+      at,
+      strength: strengthClause(facts, kept),
+    }),
+  leaving: (at, facts, kept) =>
+    worded('The plateau is ending: the head is at {at}{leaving}.', {
+      at,
+      leaving: leavingClause(facts, kept),
+    }),
+  tail: (at, facts, kept) =>
+    worded('The tail is coming over at {at}{strength}.', {
+      at,
+      strength: strengthClause(facts, kept),
+    }),
+  'heat-off': (at) => worded('The heat is off; the head is at {at}.', { at }),
+  cooling: () => worded('The still is cooling down.'),
+};
 
 function strengthClause(facts: MonitorFacts, { strength: shown }: Kept): string {
   const found: HeadStrength = headStrength(facts);

@@ -1,3 +1,4 @@
+import type { Stage } from '../../stages/index.ts';
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
@@ -16,17 +17,13 @@ export function limitWords({ limitAbv, outlook }: MonitorFacts): string {
 
 /** The evidence for the present stage, in words with numbers. */
 export function stageBecause(facts: MonitorFacts): string {
-  const { head, scale, situation, stage, outlook } = facts;
+  const { head, situation, stage } = facts;
   if (facts.fault !== null && isBlind(facts.fault)) {
     return worded('Staging waits: {probeFault}. The last sure stage is kept.', {
       probeFault: probeFaultWords[facts.fault],
     });
   }
   if (head === null) return worded('No reading of the head has come yet.');
-  const azeotrope = worded('the azeotrope at {pressure} kPa, {azeotrope}', {
-    pressure: scale.pressureKPa.toFixed(1),
-    azeotrope: celsius(scale.azeotropeC),
-  });
   if (situation.recededSinceS !== null && stage !== 'cool-down') {
     return worded('The head fell to {bulb}{held}: vapour has receded from the bulb for {time}.', {
       bulb: celsius(head.bulbC),
@@ -34,70 +31,73 @@ export function stageBecause(facts: MonitorFacts): string {
       time: span(facts.timeS - situation.recededSinceS),
     });
   }
-  switch (stage) {
-    case 'warm-up':
-      return situation.arrivedS === null
-        ? worded('The bulb is at {bulb}, {against} {azeotrope}; no vapour bathes it yet.', {
-            bulb: celsius(head.bulbC),
-            against: against(head.bulbC, scale.azeotropeC),
-            azeotrope,
-          })
-        : worded(
-            'Vapour has reached the bulb, which is at {bulb}, {against} {azeotrope}, and still warms up.',
-            {
-              bulb: celsius(head.bulbC),
-              against: against(head.bulbC, scale.azeotropeC),
-              azeotrope,
-            },
-          );
-    case 'first-fraction':
-      return worded('Vapour bathes the bulb at {bulb} ({azeotrope}); {soFar}', {
+  return evidenceOf[stage](facts, head);
+}
+
+/** What shows that a stage is the present one, while the head can be read and vapour is there. */
+const evidenceOf: Readonly<Record<Stage, (facts: MonitorFacts, head: HeadState) => string>> = {
+  'warm-up': (facts, head) => {
+    const values = {
+      bulb: celsius(head.bulbC),
+      against: against(head.bulbC, facts.scale.azeotropeC),
+      azeotrope: azeotropeWords(facts),
+    };
+    return facts.situation.arrivedS === null
+      ? worded('The bulb is at {bulb}, {against} {azeotrope}; no vapour bathes it yet.', values)
+      : worded(
+          'Vapour has reached the bulb, which is at {bulb}, {against} {azeotrope}, and still warms up.',
+          values,
+        );
+  },
+  'first-fraction': (facts, head) =>
+    worded('Vapour bathes the bulb at {bulb} ({azeotrope}); {soFar}', {
+      bulb: celsius(head.bulbC),
+      azeotrope: azeotropeWords(facts),
+      soFar: firstFractionSoFar(facts),
+    }),
+  'main-fraction': (facts, head) =>
+    worded(
+      'The head is at {at}, {against} the limit of {limit}, and {moving}: vapour {ofStrength}.',
+      {
+        at: standingAt(head),
+        against: against(head.vapourC, facts.outlook.limitOnProbeC),
+        limit: limitWords(facts),
+        moving: moving(head.rateKPerS, head.rateSdKPerS),
+        ofStrength: ofStrength(facts),
+      },
+    ),
+  tail: (facts, head) => {
+    const limit = limitWords(facts);
+    const at = standingAt(head);
+    const { passed } = facts.outlook;
+    return passed < 0.5
+      ? worded(
+          'The head has passed the limit of {limit} before, and has not been below it for long. It is at {at} now: vapour {ofStrength}.',
+          { limit, at, ofStrength: ofStrength(facts) },
+        )
+      : worded(
+          'The head is at {at}; the vapour is weaker than the limit of {limit} with a probability of {passed}: vapour {ofStrength}.',
+          { at, limit, passed: percent(passed), ofStrength: ofStrength(facts) },
+        );
+  },
+  'cool-down': (facts, head) =>
+    worded(
+      'No vapour has reached the bulb for {absent}{heatOff}; it is at {bulb}, {against} {azeotrope}.',
+      {
+        absent: span(facts.situation.absentS),
+        heatOff: facts.heat === 'off' ? worded(' after the heat was taken off') : '',
         bulb: celsius(head.bulbC),
-        azeotrope,
-        soFar: firstFractionSoFar(facts),
-      });
-    case 'main-fraction':
-      return worded(
-        'The head is at {at}, {against} the limit of {limit}, and {moving}: vapour {ofStrength}.',
-        {
-          at: standingAt(head),
-          against: against(head.vapourC, outlook.limitOnProbeC),
-          limit: limitWords(facts),
-          moving: moving(head.rateKPerS, head.rateSdKPerS),
-          ofStrength: ofStrength(facts),
-        },
-      );
-    case 'tail':
-      return outlook.passed < 0.5
-        ? worded(
-            'The head has passed the limit of {limit} before, and has not been below it for long. It is at {at} now: vapour {ofStrength}.',
-            {
-              limit: limitWords(facts),
-              at: standingAt(head),
-              ofStrength: ofStrength(facts),
-            },
-          )
-        : worded(
-            'The head is at {at}; the vapour is weaker than the limit of {limit} with a probability of {passed}: vapour {ofStrength}.',
-            {
-              at: standingAt(head),
-              limit: limitWords(facts),
-              passed: percent(outlook.passed),
-              ofStrength: ofStrength(facts),
-            },
-          );
-    case 'cool-down':
-      return worded(
-        'No vapour has reached the bulb for {absent}{heatOff}; it is at {bulb}, {against} {azeotrope}.',
-        {
-          absent: span(situation.absentS),
-          heatOff: facts.heat === 'off' ? worded(' after the heat was taken off') : '',
-          bulb: celsius(head.bulbC),
-          against: against(head.bulbC, scale.azeotropeC),
-          azeotrope,
-        },
-      );
-  }
+        against: against(head.bulbC, facts.scale.azeotropeC),
+        azeotrope: azeotropeWords(facts),
+      },
+    ),
+};
+
+function azeotropeWords({ scale }: MonitorFacts): string {
+  return worded('the azeotrope at {pressure} kPa, {azeotrope}', {
+    pressure: scale.pressureKPa.toFixed(1),
+    azeotrope: celsius(scale.azeotropeC),
+  });
 }
 
 /** Less than this between bulb and vapour is not worth a word [K]. */

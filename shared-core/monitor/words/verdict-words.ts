@@ -12,66 +12,69 @@ const leastFractionS = 30;
 const leastDoubtK = 2;
 const doubtFactor = 4;
 
+type Verdict = Verdicts['verdict'];
+
 /** Whether there was a main fraction at the strength asked for, and why. */
-export function concludeVerdict(
-  facts: MonitorFacts,
-  spans: readonly StageSpan[],
-): Verdicts['verdict'] {
-  const { situation, outlook } = facts;
-  const limit = limitWords(facts);
+export function concludeVerdict(facts: MonitorFacts, spans: readonly StageSpan[]): Verdict {
+  const { situation, outlook, stage } = facts;
   const main = spans.find((item) => item.stage === 'main-fraction');
-  if (main !== undefined) return judgeMainFraction(facts, main, limit);
-  if (situation.arrivedS === null) {
-    return {
-      mainFraction: false,
-      because: worded('No vapour reached the thermometer.'),
-    };
-  }
-  if (situation.lowestLevelC === null) {
-    return {
-      mainFraction: false,
-      because: worded('Vapour reached the thermometer, but the head has not held yet.'),
-    };
+  if (main !== undefined) return judgeMainFraction(facts, main);
+  if (situation.arrivedS === null) return noMain(worded('No vapour reached the thermometer.'));
+  const lowestC = situation.lowestLevelC;
+  if (lowestC === null) {
+    return noMain(worded('Vapour reached the thermometer, but the head has not held yet.'));
   }
   const impossible = impossibleLevel(facts);
   if (impossible !== null) return impossible;
-  if (facts.stage === 'first-fraction') {
-    return {
-      mainFraction: false,
-      because: worded('The first fraction had not ended by the convention set.'),
-    };
+  if (stage === 'first-fraction') {
+    return noMain(worded('The first fraction had not ended by the convention set.'));
   }
-  if (situation.lowestLevelC < outlook.limitOnProbeC) {
-    const held = worded('the head held at {lowestLevel}, stronger than {limit}', {
-      lowestLevel: celsius(situation.lowestLevelC),
-      limit,
-    });
-    const isPassed = spans.some(({ stage }) => stage === 'tail');
-    return {
-      mainFraction: false,
-      because: isPassed
-        ? worded(
-            'No main fraction at {limit} % vol or more: {held}, but was judged to have passed it when the first fraction ended. More plates or reflux, a stronger charge or a shorter first fraction would help.',
-            { limit: facts.limitAbv, held },
-          )
-        : worded(
-            'No main fraction at {limit} % vol or more: {held}, but the still cooled down before the first fraction had ended by the convention set. A shorter first fraction or a longer run would help.',
-            { limit: facts.limitAbv, held },
-          ),
-    };
-  }
-  return {
-    mainFraction: false,
-    because: worded(
+  return lowestC < outlook.limitOnProbeC
+    ? strongInFirstOnly(facts, lowestC, spans)
+    : neverStrong(facts, lowestC);
+}
+
+function noMain(because: string): Verdict {
+  return { mainFraction: false, because };
+}
+
+/** Strong enough it was, but only while the first fraction was being set apart. */
+function strongInFirstOnly(
+  facts: MonitorFacts,
+  lowestC: number,
+  spans: readonly StageSpan[],
+): Verdict {
+  const limit = facts.limitAbv;
+  const held = worded('the head held at {lowestLevel}, stronger than {limit}', {
+    lowestLevel: celsius(lowestC),
+    limit: limitWords(facts),
+  });
+  const isPassed = spans.some(({ stage }) => stage === 'tail');
+  return noMain(
+    isPassed
+      ? worded(
+          'No main fraction at {limit} % vol or more: {held}, but was judged to have passed it when the first fraction ended. More plates or reflux, a stronger charge or a shorter first fraction would help.',
+          { limit, held },
+        )
+      : worded(
+          'No main fraction at {limit} % vol or more: {held}, but the still cooled down before the first fraction had ended by the convention set. A shorter first fraction or a longer run would help.',
+          { limit, held },
+        ),
+  );
+}
+
+function neverStrong(facts: MonitorFacts, lowestC: number): Verdict {
+  return noMain(
+    worded(
       'No main fraction at {limit} % vol or more with this rig: the lowest the head held at was {lowestLevel}, above {limitWords}. {cause}',
       {
         limit: facts.limitAbv,
-        lowestLevel: celsius(situation.lowestLevelC),
-        limitWords: limit,
-        cause: causeWords(facts, situation.lowestLevelC),
+        lowestLevel: celsius(lowestC),
+        limitWords: limitWords(facts),
+        cause: causeWords(facts, lowestC),
       },
     ),
-  };
+  );
 }
 
 /** Weaker than this the vapour is little else than steam [% vol]; chosen here. */
@@ -98,14 +101,13 @@ function causeWords({ scale, bias, settings }: MonitorFacts, lowestC: number): s
 }
 
 /** A level that no ethanol–water vapour can have vouches for nothing. */
-function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdicts['verdict'] | null {
+function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdict | null {
   const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
   const belowK = scale.azeotropeC - heldC;
   const doubtK = Math.max(leastDoubtK, doubtFactor * statedScaleSdK(settings, scale));
   if (belowK <= doubtK) return null;
-  return {
-    mainFraction: false,
-    because: worded(
+  return noMain(
+    worded(
       "No main fraction that can be vouched for: the head stood at {held}, {below} K below the azeotrope ({azeotrope} at {pressure} kPa), where no ethanol–water vapour condenses; pressure and probe explain {doubt} K at most. Check the air pressure, the probe's correction and whether vapour bathed the bulb.",
       {
         held: celsius(heldC),
@@ -115,24 +117,20 @@ function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdicts
         doubt: doubtK.toFixed(1),
       },
     ),
-  };
+  );
 }
 
 /** A main fraction that was called must have lasted, and at a temperature that such vapour can have. */
-function judgeMainFraction(
-  facts: MonitorFacts,
-  main: StageSpan,
-  limit: string,
-): Verdicts['verdict'] {
+function judgeMainFraction(facts: MonitorFacts, main: StageSpan): Verdict {
   const impossible = impossibleLevel(facts);
   if (impossible !== null) return impossible;
   const { situation, scale } = facts;
+  const limit = limitWords(facts);
   const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
   const lastedS = (main.toS ?? facts.timeS) - main.fromS;
   if (lastedS < leastFractionS) {
-    return {
-      mainFraction: false,
-      because: worded(
+    return noMain(
+      worded(
         'No main fraction at {limit} % vol or more: after the first fraction the head was stronger than {limitWords} for only {lasted}; it takes {leastFraction} s to count as held.',
         {
           limit: facts.limitAbv,
@@ -141,7 +139,7 @@ function judgeMainFraction(
           leastFraction: leastFractionS,
         },
       ),
-    };
+    );
   }
   return {
     mainFraction: true,

@@ -1,0 +1,46 @@
+import { departureBlockS } from './departure-detector.ts';
+
+/** The mean of the readings of one block of time. */
+export interface HeadBlock {
+  readonly timeS: number;
+  readonly meanC: number;
+  readonly readings: number;
+  /** Time it stands for [s]. */
+  readonly stepS: number;
+}
+
+/** Gathers readings of the head into blocks. */
+export interface HeadBlocks {
+  add(observedC: number): void;
+  /** The block that ends at `timeS`, in which at least one reading came. */
+  close(timeS: number): HeadBlock;
+  /** Forgets what has come since the last block. */
+  interrupt(): void;
+}
+
+/** What one reading may move the level by does not grow with the silence before it [s]. */
+const longestLevelStepS = 5;
+
+export function createHeadBlocks(): HeadBlocks {
+  let sum = 0;
+  let readings = 0;
+  let lastS = 0;
+  const interrupt = (): void => {
+    sum = 0;
+    readings = 0;
+  };
+  return {
+    add: (observedC) => {
+      sum += observedC;
+      readings += 1;
+    },
+    close: (timeS) => {
+      const stepS = Math.min(longestLevelStepS, Math.max(departureBlockS, timeS - lastS));
+      const block = { timeS, meanC: sum / readings, readings, stepS };
+      lastS = timeS;
+      interrupt();
+      return block;
+    },
+    interrupt,
+  };
+}

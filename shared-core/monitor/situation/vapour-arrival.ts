@@ -1,0 +1,38 @@
+import type { HeadState } from './vapour-filter.ts';
+import { comes } from './vapour-presence.ts';
+
+/** When vapour first reached the bulb, and first bathed it. */
+export interface VapourArrival {
+  /** Takes one second until the bulb is bathed; `wet` is what was believed of vapour at the last reading. */
+  see(timeS: number, head: HeadState, wet: number, azeotropeC: number): void;
+  arrivedS(): number | null;
+  bathedS(): number | null;
+  /** How long vapour had been at the bulb when it was bathed [s]. */
+  wetBeforeS(): number;
+}
+
+/** A bulb this far below the azeotrope is not yet reached by vapour, and not yet bathed [K]. */
+const arrivingK = 15;
+const bathedK = 5;
+/** The bulb needs 2.2 times as long from cold to bathed as for the last third of the way (first-order lag). */
+const warmingFactor = 2.2;
+/** A bulb that took longer was not in the vapour all the while [s]; chosen here. */
+const longestWarmingS = 60;
+
+export function createVapourArrival(): VapourArrival {
+  let arrivedS: number | null = null;
+  let bathedS: number | null = null;
+  return {
+    see: (timeS, { bulbC }, wet, azeotropeC) => {
+      if (bathedS !== null || wet <= comes) return;
+      if (bulbC > azeotropeC - arrivingK) arrivedS ??= timeS;
+      if (bulbC >= azeotropeC - bathedK) bathedS = timeS;
+    },
+    arrivedS: () => arrivedS,
+    bathedS: () => bathedS,
+    wetBeforeS: () =>
+      arrivedS === null || bathedS === null
+        ? 0
+        : Math.min(longestWarmingS, Math.round(warmingFactor * (bathedS - arrivedS))),
+  };
+}

@@ -1,0 +1,92 @@
+import type { HeadNoise } from '../sense/head-noise.ts';
+import type { HeadState } from './vapour-filter.ts';
+
+/** One second of a bulb that vapour has bathed. */
+export interface PresenceSecond {
+  readonly timeS: number;
+  readonly head: HeadState;
+  readonly noise: HeadNoise;
+}
+
+/** How vapour and bulb have stood to each other. */
+export interface Presence {
+  /** Since when no vapour has bathed the bulb; null while it does. */
+  readonly recededSinceS: number | null;
+  /** How long no vapour has come [s]. */
+  readonly absentS: number;
+  /** And for how long nothing has warmed the bulb either: what is heated warms it, though the vapour stay below [s]. */
+  readonly leftAloneS: number;
+  /** The longest time that it was so left alone and vapour came back all the same [s]. */
+  readonly longestBreakS: number;
+}
+
+/** Follows whether vapour bathes the bulb, after it first has. */
+export interface VapourPresence {
+  /** The bulb is bathed for the first time. */
+  begin(timeS: number): void;
+  /** Takes a second in which a reading came; whether vapour has come or gone with it. */
+  see(second: PresenceSecond): 'come' | 'gone' | 'as-before';
+  /** `absentS` and `leftAloneS` count up to `timeS`. */
+  at(timeS: number): Presence;
+}
+
+/** What the filter must believe, for so many seconds, before vapour counts as come or gone. */
+export const comes = 0.6;
+const goes = 0.3;
+const sureForS = 3;
+/** A bulb that has hardly cooled is not said to have lost its vapour [K], [noise]. */
+const leastFallK = 0.5;
+const fallSds = 4;
+/** Warm glass and rising air warm a bulb that has cooled by less than this [K]. */
+const warmedK = 2;
+
+export function createVapourPresence(): VapourPresence {
+  let recededSinceS: number | null = null;
+  let lastWetS = 0;
+  let lastWarmedS = 0;
+  let longestBreakS = 0;
+  /** The coolest it has been since it was last in vapour or warmed [°C]. */
+  let troughC = Number.POSITIVE_INFINITY;
+  let otherForS = 0;
+  let readS = 0;
+
+  const followWarmth = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
+    troughC = Math.min(troughC, head.bulbC);
+    if (head.wet <= comes && head.bulbC <= troughC + Math.max(warmedK, noiseK)) return;
+    if (recededSinceS !== null) longestBreakS = Math.max(longestBreakS, timeS - lastWarmedS);
+    lastWarmedS = timeS;
+    troughC = head.bulbC;
+  };
+
+  /** For how long the filter has believed the other of what is held [s]. */
+  const seeOther = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
+    const hasFallen = head.bulbC < head.vapourC - Math.max(leastFallK, noiseK);
+    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > comes;
+    otherForS = isOther ? otherForS + timeS - readS : 0;
+    readS = timeS;
+  };
+
+  return {
+    begin: (timeS) => {
+      lastWetS = timeS;
+      lastWarmedS = timeS;
+    },
+    see: (second) => {
+      const { timeS, head, noise } = second;
+      const noiseK = fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK);
+      if (head.wet > comes) lastWetS = timeS;
+      followWarmth(second, noiseK);
+      seeOther(second, noiseK);
+      if (otherForS < sureForS) return 'as-before';
+      otherForS = 0;
+      recededSinceS = recededSinceS === null ? Math.max(lastWetS, timeS - sureForS) : null;
+      return recededSinceS === null ? 'come' : 'gone';
+    },
+    at: (timeS) => ({
+      recededSinceS,
+      absentS: recededSinceS === null ? 0 : timeS - lastWetS,
+      leftAloneS: recededSinceS === null ? 0 : timeS - lastWarmedS,
+      longestBreakS,
+    }),
+  };
+}

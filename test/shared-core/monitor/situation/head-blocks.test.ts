@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { createHeadBlocks } from '../../../../shared-core/monitor/situation/head-blocks.ts';
+import { createStoodHeights } from '../../../../shared-core/monitor/situation/stood-heights.ts';
+
+test('a block is the mean of its readings, and stands for the time since the one before, 2 to 5 s', () => {
+  const blocks = createHeadBlocks();
+  blocks.add(78.2);
+  blocks.add(78.4);
+  const first = blocks.close(2);
+  blocks.add(79);
+  const afterSilence = blocks.close(60);
+  blocks.add(80);
+  const soonAfter = blocks.close(61);
+  expect([first, afterSilence, soonAfter]).toEqual([
+    { timeS: 2, meanC: expect.closeTo(78.3, 9), readings: 2, stepS: 2 },
+    { timeS: 60, meanC: 79, readings: 1, stepS: 5 },
+    { timeS: 61, meanC: 80, readings: 1, stepS: 2 },
+  ]);
+});
+
+test('what came before an upset is in no block', () => {
+  const blocks = createHeadBlocks();
+  blocks.add(60);
+  blocks.interrupt();
+  blocks.add(78);
+  expect(blocks.close(4)).toMatchObject({ meanC: 78, readings: 1 });
+});
+
+test('a height is what a head held for three blocks, and counts from its upset on', () => {
+  const heights = createStoodHeights();
+  for (const meanC of [78, 80, 81, 79.5, 78]) heights.see(meanC);
+  const before = heights.cameBackFromC();
+  heights.interrupt();
+  expect([before, heights.cameBackFromC()]).toEqual([Number.NEGATIVE_INFINITY, 79.5]);
+  for (const meanC of [90, 90]) heights.see(meanC);
+  heights.interrupt();
+  expect(heights.cameBackFromC()).toBe(79.5);
+});

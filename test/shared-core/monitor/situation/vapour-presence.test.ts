@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import type { HeadState } from '../../../../shared-core/monitor/situation/vapour-filter.ts';
+import {
+  createVapourPresence,
+  type VapourPresence,
+} from '../../../../shared-core/monitor/situation/vapour-presence.ts';
+
+const noise = { whiteSdK: 0.03, slowSdK: 0.04, slowCorrelationS: 15 };
+
+function state(wet: number, bulbC: number, vapourC = 78.4): HeadState {
+  return { bulbC, bulbRateKPerS: 0, vapourC, vapourSdK: 0.2, rateKPerS: 0, rateSdKPerS: 0.01, wet };
+}
+
+/** Feeds seconds from `fromS` on; what was said of each. */
+function feed(presence: VapourPresence, fromS: number, heads: readonly HeadState[]) {
+  return heads.map((head, index) => presence.see({ timeS: fromS + index, head, noise }));
+}
+
+function bathedAt(timeS: number): VapourPresence {
+  const presence = createVapourPresence();
+  presence.begin(timeS);
+  feed(presence, timeS, [state(0.9, 78.4)]);
+  return presence;
+}
+
+describe('vapour at the bulb', () => {
+  test('has gone when the filter has been sure of it for three seconds, since it was last there', () => {
+    const presence = bathedAt(100);
+    expect(feed(presence, 101, [state(0.1, 77), state(0.1, 76), state(0.1, 75)])).toEqual([
+      'as-before',
+      'as-before',
+      'gone',
+    ]);
+    expect(presence.at(110)).toEqual({
+      recededSinceS: 100,
+      absentS: 10,
+      leftAloneS: 10,
+      longestBreakS: 0,
+    });
+  });
+
+  test('has not gone while the bulb has hardly cooled, whatever the filter believes', () => {
+    // Half a kelvin, or four times the noise where that is more.
+    expect(feed(bathedAt(100), 101, Array(10).fill(state(0.1, 78)))).toEqual(
+      Array(10).fill('as-before'),
+    );
+  });
+
+  test('has not gone by seconds that are not in a row', () => {
+    const heads = [state(0.1, 77), state(0.1, 77), state(0.5, 77), state(0.1, 77), state(0.1, 77)];
+    expect(feed(bathedAt(100), 101, heads)).toEqual(Array(5).fill('as-before'));
+  });
+
+  test('is gone at the first reading of a slow logger that shows it', () => {
+    const presence = bathedAt(100);
+    expect(presence.see({ timeS: 160, head: state(0.1, 60), noise })).toBe('gone');
+    expect(presence.at(160).recededSinceS).toBe(157);
+  });
+
+  test('has come back when the filter has been sure of it; the break is remembered', () => {
+    const presence = bathedAt(100);
+    feed(presence, 101, Array(60).fill(state(0.1, 70)));
+    expect(feed(presence, 161, Array(3).fill(state(0.9, 77)))).toEqual([
+      'as-before',
+      'as-before',
+      'come',
+    ]);
+    expect(presence.at(163)).toEqual({
+      recededSinceS: null,
+      absentS: 0,
+      leftAloneS: 0,
+      longestBreakS: 61,
+    });
+  });
+
+  test('that stays below still warms a bulb: it is absent, but the bulb is not left alone', () => {
+    const presence = bathedAt(100);
+    feed(presence, 101, [...Array(20).fill(state(0.1, 60)), ...Array(20).fill(state(0.1, 62.5))]);
+    expect(presence.at(141)).toMatchObject({ absentS: 41, leftAloneS: 20, longestBreakS: 21 });
+  });
+});
