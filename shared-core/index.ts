@@ -194,19 +194,14 @@ export {
   type Drawing,
   drawingToSvg,
   escapeXml,
-  ethanolFigure,
   fermentFigure,
   mutedColours,
   niceTicks,
-  overlayFigure,
-  plateFigure,
   plateLines,
   type Shape,
   stageColours,
   strengthByVolumeFigure,
-  strengthFigure,
   temperatureByVolumeFigure,
-  temperatureFigure,
   timeTicks,
 } from './figures/index.ts';
 export {
@@ -282,15 +277,12 @@ export {
   type Block,
   bookTables,
   type DocumentTable,
+  distillationKind,
   fermentSentence,
-  groupSheetsOf,
-  keyOf,
-  markingSheetOf,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,
-  reportOf,
-  worksheetOf,
+  type RunKind,
 } from './report/index.ts';
 export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
 export {

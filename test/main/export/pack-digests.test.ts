@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
 import { packEntries } from '../../../main/export/pack/pack-entries.ts';
-import { studies } from '../../../main/export/pack/write-pack.ts';
+import { distillationsOrder } from '../../../main/export/pack/write-pack.ts';
 import { packRequest } from './support/pear-pack.ts';
 
 /** What a picture or a page is packed with differs from one version of Node to the next. */
@@ -10,9 +10,11 @@ const isPacked = /\.(pdf|docx|xlsx|png)$/;
 /** SHA-256 of each file of a pack that is text, by its path. */
 async function digestsOf(count: number): Promise<string> {
   const request = packRequest();
-  const worked = await studies({ ...request, runs: request.runs.slice(0, count) });
+  const runs = request.runs.slice(0, count);
+  const { kind, work, createdMs } = distillationsOrder({ ...request, runs });
+  const worked = await work(() => undefined);
   const lines: string[] = [];
-  for await (const { path, content } of packEntries(worked, request.createdMs, () => undefined)) {
+  for await (const { path, content } of packEntries(kind, worked, createdMs, () => undefined)) {
     const hash = createHash('sha256');
     // The description holds those of the others, which must be read through for it.
     for await (const piece of content) hash.update(piece);
