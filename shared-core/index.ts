@@ -278,6 +278,7 @@ export {
   bookTables,
   type DocumentTable,
   distillationKind,
+  fermentKind,
   fermentSentence,
   type PrintedDocument,
   proofMeaning,
@@ -368,6 +369,7 @@ export {
 } from './snapshot/index.ts';
 export { type Stage, type StageCall, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
+  type FermentStudy,
   originOf,
   plateauBandK,
   plateauOfRun,
@@ -376,6 +378,7 @@ export {
   type RunPlateau,
   type RunStudy,
   runKind,
+  studyFerment,
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { columnMappingSchema } from '../csv/index.ts';
+import { fermentIdSchema } from '../ferment-log/index.ts';
 import { runSettingsSchema } from '../run/index.ts';
 import { wordingSchema } from '../wording/index.ts';
 import { lateMarkSchema } from './late-mark.ts';
@@ -80,6 +81,15 @@ export const exchangeRequests = {
   'packs/make': {
     commands: false,
     body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(mostInPack) }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
+  /** The same of the weeks of some ferments. */
+  'packs/make-ferments': {
+    commands: false,
+    body: z.strictObject({
+      packId: ticket,
+      fermentIds: z.array(fermentIdSchema).min(1).max(mostInPack),
+    }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },
   /** The files of a run as they are, in one ZIP file that is fetched and dropped like a pack: for a run that can't be opened. */

@@ -2,6 +2,7 @@
 
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
+  type DistillingAdvice,
   type DistillingCondition,
   distillingAdvice,
   mostOfPot,
@@ -35,3 +36,8 @@ export {
 } from './plan-ferment.ts';
 export { explainFermentCsvProblem, readFermentCsv } from './read-ferment-csv.ts';
 export { factsOfFerment, readingsOfFerment, standingEntries } from './readings-of-ferment.ts';
+export {
+  carbonDioxidePerEthanolGPerG,
+  ethanolPerAbvGPerL,
+  fromSugar,
+} from './sugar-to-ethanol.ts';
