@@ -1,7 +1,7 @@
 import path from 'node:path';
 import {
+  contractLimits,
   fail,
-  mostRigs,
   type PortInfo,
   type RequestAnswer,
   type Result,
@@ -91,8 +91,8 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
 
 function withRig(file: RigsFile, rig: StoredRig): Result<RigsFile, ServiceProblem> {
   const others = file.rigs.filter(({ name }) => name !== rig.name);
-  if (others.length >= mostRigs) {
-    const message = `${mostRigs} rigs are kept already. Take one away first`;
+  if (others.length >= contractLimits.rigs) {
+    const message = `${contractLimits.rigs} rigs are kept already. Take one away first`;
     return fail({ kind: 'request-invalid', message });
   }
   return succeed({

@@ -1,4 +1,4 @@
-import { fail, largestImportBytes, type Result, type ServiceProblem, succeed } from '#shared-core';
+import { contractLimits, fail, type Result, type ServiceProblem, succeed } from '#shared-core';
 
 /** Files on their way in, piece by piece. There is one person at the bench, so a new file replaces the last. */
 export interface Uploads {
@@ -16,7 +16,7 @@ interface Upload {
   receivedBytes: number;
 }
 
-/** Keeps at most one file of {@link largestImportBytes} in memory. */
+/** Keeps at most one file of {@link contractLimits.importBytes} in memory. */
 export function createUploads(): Uploads {
   let open: Upload | null = null;
   let begun = 0;
@@ -28,7 +28,7 @@ export function createUploads(): Uploads {
 
   return {
     begin(bytes) {
-      if (bytes > largestImportBytes) return invalid('the file is too large');
+      if (bytes > contractLimits.importBytes) return invalid('the file is too large');
       begun += 1;
       open = { importId: `import-${begun}`, content: new Uint8Array(bytes), receivedBytes: 0 };
       return succeed(open.importId);

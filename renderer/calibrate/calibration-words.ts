@@ -1,20 +1,11 @@
-import {
-  assertNever,
-  type CalibrationProblem,
-  type Result,
-  type SettledReading,
-  say,
-  settledLimits,
-  type UnsettledProblem,
-} from '#shared-core';
+import { assertNever, type correctionFrom, say, settledLimits } from '#shared-core';
 import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
+import type { Settling } from './calibration-state.ts';
+
+type CalibrationProblem = Extract<ReturnType<typeof correctionFrom>, { ok: false }>['error'];
 
 /** Whether the bath has settled, and if not what to do. */
-export function settlingWords(
-  settled: Result<SettledReading, UnsettledProblem>,
-  isThisBath: boolean,
-  decimal: Decimal,
-): string {
+export function settlingWords(settled: Settling, isThisBath: boolean, decimal: Decimal): string {
   if (settled.ok) {
     const steady = say('Steady at {reading}', {
       reading: quantityWords(settled.value.readingC, 2, '°C', decimal),

@@ -2,7 +2,6 @@ import {
   askEveryRangeS,
   baudRates,
   fail,
-  type LineLanguage,
   type Result,
   type SerialSource,
   say,
@@ -15,7 +14,7 @@ import { type ModbusDraft, modbusDraftFrom, modbusFrom } from './modbus-draft.ts
 
 /** How a probe speaks, as chosen in the form. */
 export interface SpeechDraft {
-  readonly language: LineLanguage;
+  readonly language: SerialSource['language'];
   readonly baudRate: string;
   readonly parity: 'usual' | 'none' | 'even' | 'odd';
   readonly unit: SerialSource['unit'];
@@ -74,7 +73,7 @@ export function sourceFromSpeech(
 }
 
 /** Whether nothing comes in a language before it is asked for. */
-export function mustBeAsked(language: LineLanguage): boolean {
+export function mustBeAsked(language: SerialSource['language']): boolean {
   return language === 'scpi' || language === 'modbus-rtu' || language === 'balance';
 }
 
@@ -129,7 +128,7 @@ export const languageOptions = [
   { value: 'modbus-rtu', label: say('Modbus RTU') },
   { value: 'balance', label: say('A balance that must be asked') },
   { value: 'own-pattern', label: say('A pattern of my own') },
-] as const satisfies readonly { value: LineLanguage; label: string }[];
+] as const satisfies readonly { value: SerialSource['language']; label: string }[];
 
 export const unitOptions = [
   { value: '°C', label: '°C' },

@@ -10,8 +10,6 @@ export { loggerSilenceS } from './logger-silence.ts';
 export { writeMarkCell } from './mark-cell.ts';
 export { type CsvRow, parseCsv } from './parse-csv.ts';
 export {
-  type CsvFacts,
-  type CsvProblem,
   type ReadCsv,
   readReadingsCsv,
   readReadingsCsvInSteps,

@@ -1,13 +1,9 @@
-import {
-  findModbusAnswer,
-  type LineRejection,
-  type ModbusQuestion,
-  modbusQuestionBytes,
-  type Result,
-} from '#shared-core';
+import { findModbusAnswer, type LineOutcome, modbusQuestionBytes, type Result } from '#shared-core';
+
+type ModbusQuestion = Parameters<typeof modbusQuestionBytes>[0];
 
 /** Registers as read; else why not, null when nothing was heard at all: silence is judged elsewhere. */
-export type ModbusAnswer = Result<readonly number[], LineRejection | null>;
+export type ModbusAnswer = Result<readonly number[], LineOutcome['rejections'][number] | null>;
 
 /** One question at a time over a line that is opened and watched elsewhere. */
 export interface ModbusLine {

@@ -13,8 +13,8 @@ import {
   massFractionFromAlcoholByVolume,
   measuredStrength,
   type RunInput,
-  type UncertaintyField,
 } from '#shared-core';
+import type { UncertaintyField } from '../../../shared-core/bookkeeping/bench-uncertainty.ts';
 import { readMarkCell, writeMarkCell } from '../../../shared-core/csv/mark-cell.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
