@@ -13,9 +13,8 @@ export {
   booksOfRun,
   cutsOfRun,
   hexoseFromSucroseGPerG,
-  liquidsMeasured,
-  measuredStrength,
   type Quantity,
+  strengthByMark,
 } from './bookkeeping/index.ts';
 export {
   isVolumeTable,
@@ -71,18 +70,15 @@ export {
   type ColumnMapping,
   type CsvDialect,
   type CsvFormat,
-  type CsvRow,
   csvDialects,
-  detectDelimiter,
   detectEncoding,
-  detectLayout,
   explainCsvProblem,
   loggerSilenceS,
+  lookAtCsv,
   parseCsv,
   type ReadCsv,
   readReadingsCsv,
   readReadingsCsvInSteps,
-  readTime,
   writeCsvRow,
   writeMarkCell,
   writeReadingsCsv,
@@ -183,7 +179,6 @@ export {
   printable,
   registersIn,
   type SerialSource,
-  scpiQuestionSchema,
   serialSourceSchema,
   toChannelValue,
 } from './frame/index.ts';
@@ -210,7 +205,6 @@ export {
   platinumTemperatureC,
   sensorStandardUncertaintyK,
   sensorToleranceK,
-  settledLimits,
   settledReading,
   steamPoint,
 } from './probe/index.ts';
@@ -232,9 +226,7 @@ export {
 export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
 export {
   channelSchema,
-  correctedSettings,
-  correctedStart,
-  correctionSentences,
+  correctedRun,
   defaultRunSettings,
   isBookMark,
   knownChannels,

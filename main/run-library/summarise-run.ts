@@ -1,9 +1,12 @@
-import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
 import {
-  correctedSettings,
-  correctedStart,
-  correctionSentences,
+  correctedRun,
+  type LogHeader,
+  type LogRecord,
   plateauOfRun,
+  type Reading,
+  type Result,
+  type RunInput,
+  type RunSummary,
   succeed,
   unpackReading,
 } from '#shared-core';
@@ -40,14 +43,8 @@ export async function summariseRun(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;
   const recorded = gathered.header() ?? labels.value.header;
-  const header =
-    recorded === null
-      ? null
-      : {
-          ...recorded,
-          settings: correctedSettings(recorded.settings, corrections),
-          startedAtIso: correctedStart(recorded, corrections),
-        };
+  const { sentences = [], ...corrected } = recorded ? correctedRun(recorded, corrections) : {};
+  const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
@@ -63,10 +60,7 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections:
-      recorded === null
-        ? []
-        : [...correctionSentences(recorded.settings, corrections, recorded.startedAtIso)],
+    corrections: [...sentences],
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

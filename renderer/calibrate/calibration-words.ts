@@ -1,4 +1,4 @@
-import { assertNever, type correctionFrom, say, settledLimits } from '#shared-core';
+import { assertNever, type correctionFrom, say } from '#shared-core';
 import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
 import type { Settling } from './calibration-state.ts';
 
@@ -21,7 +21,7 @@ export function settlingWords(settled: Settling, isThisBath: boolean, decimal: D
     case 'too-short':
       return say('Listening … {span} of {leastSpan} s. Leave the probe as it hangs.', {
         span: numberWords(problem.spanS, 0, decimal),
-        leastSpan: settledLimits.leastSpanS,
+        leastSpan: problem.leastSpanS,
       });
     case 'still-drifting':
       return say(

@@ -5,7 +5,7 @@ import {
   type Result,
   type SerialSource,
   say,
-  scpiQuestionSchema,
+  serialSourceSchema,
   succeed,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
@@ -99,7 +99,7 @@ function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, Spee
   if (draft.language === 'balance') return succeed(pace);
   const question = draft.question.trim();
   if (question === '') return succeed({ ...pace, question: null });
-  return scpiQuestionSchema.safeParse(question).success
+  return serialSourceSchema.shape.question.safeParse(question).success
     ? succeed({ ...pace, question })
     : fail({ question: say('One question that ends in a question mark, such as MEAS:TEMP?') });
 }

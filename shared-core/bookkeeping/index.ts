@@ -13,7 +13,7 @@ export {
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from './ferment-yield.ts';
-export { liquidsMeasured } from './liquids-measured.ts';
+export { strengthByMark } from './liquids-measured.ts';
 export {
   atStandardPressureC,
   type HeadPoint,
@@ -26,4 +26,3 @@ export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
 export { propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';
-export { measuredStrength } from './strength-measurement.ts';

@@ -20,7 +20,6 @@ export {
   baudRates,
   modbusSettingsSchema,
   type SerialSource,
-  scpiQuestionSchema,
   serialSourceSchema,
 } from './serial-source.ts';
 export { toChannelValue } from './to-channel-value.ts';

@@ -10,7 +10,4 @@ export {
   sensorStandardUncertaintyK,
   sensorToleranceK,
 } from './sensor-tolerance.ts';
-export {
-  settledLimits,
-  settledReading,
-} from './settled-reading.ts';
+export { settledReading } from './settled-reading.ts';

@@ -1,10 +1,8 @@
 /** Readings, marks, settings: the inputs of a run. */
 export { type Channel, channelSchema, knownChannels } from './channel.ts';
 export {
-  correctedSettings,
-  correctedStart,
+  correctedRun,
   correctionSchema,
-  correctionSentences,
 } from './correction.ts';
 export { defaultRunSettings } from './default-run-settings.ts';
 export type { FermentOrigin } from './ferment-origin.ts';
