@@ -144,18 +144,13 @@ export {
   type Drawing,
   drawingToSvg,
   escapeXml,
-  ethanolFigure,
   fermentFigure,
   mutedColours,
   niceTicks,
-  overlayFigure,
-  plateFigure,
   plateLines,
   stageColours,
   strengthByVolumeFigure,
-  strengthFigure,
   temperatureByVolumeFigure,
-  temperatureFigure,
   timeTicks,
 } from './figures/index.ts';
 export {
@@ -213,15 +208,12 @@ export {
   type Block,
   bookTables,
   type DocumentTable,
+  distillationKind,
   fermentSentence,
-  groupSheetsOf,
-  keyOf,
-  markingSheetOf,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,
-  reportOf,
-  worksheetOf,
+  type RunKind,
 } from './report/index.ts';
 export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
 export {
