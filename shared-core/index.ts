@@ -20,6 +20,7 @@ export {
   isVolumeTable,
   type RunByVolume,
   runByVolume,
+  volumeCutWords,
   volumeReadings,
 } from './by-volume/index.ts';
 export {
