@@ -72,6 +72,7 @@ export {
   pressureUnitSchema,
   probeCorrectionSchema,
   probeKindSchema,
+  problemToSend,
   promptAsideForS,
   type RecordedChange,
   type RecordingStatus,
@@ -395,4 +396,4 @@ export { type Language, language, languages, setLanguage } from './wording/index
 
 // What is said, told, and sent along with what is told.
 
-export { learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';
+export { asGiven, learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';

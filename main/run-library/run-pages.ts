@@ -1,5 +1,5 @@
 import type { Result, RunInput, RunPage, ServiceProblem } from '#shared-core';
-import { fail, inputsOfRecord, succeed } from '#shared-core';
+import { fail, inputsOfRecord, succeed, worded } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
 import { takeTurns } from '../turns/index.ts';
@@ -64,7 +64,9 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   ): Promise<Result<RunPage, ServiceProblem>> {
     const { runId } = summary;
     if (header === null) {
-      const message = 'Its header is damaged or was written by a newer version of this program.';
+      const message = worded(
+        'Its header is damaged or was written by a newer version of this program.',
+      );
       return fail({ kind: 'run-unreadable', runId, message });
     }
     const pager = await pagerAt(runId, fromIndex);

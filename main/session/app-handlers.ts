@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { type ClassView, fail, succeed } from '#shared-core';
+import { type ClassView, fail, succeed, worded } from '#shared-core';
 import type { RequestHandlers } from './request-handlers.ts';
 
 type AppRequest = Extract<keyof RequestHandlers, `app/${string}` | `class-view/${string}`>;
@@ -31,7 +31,7 @@ export function createAppHandlers(
       if (secondScreen?.open === undefined) {
         return fail({
           kind: 'request-invalid',
-          message: 'A second screen is opened by its address.',
+          message: worded('a second screen is opened by its address'),
         });
       }
       secondScreen.open();

@@ -34,7 +34,7 @@ export {
   type Unreadable,
 } from './run-schemas.ts';
 export type { Service } from './service.ts';
-export { type ServiceProblem, serviceProblemSchema } from './service-problem.ts';
+export { problemToSend, type ServiceProblem, serviceProblemSchema } from './service-problem.ts';
 export {
   type WireHello,
   type WireMessage,

@@ -85,4 +85,6 @@ export const books: Readonly<Record<string, string>> = {
   'Cuts by the temperature': 'Fraktionen nach der Temperatur',
   Part: 'Teil',
   'Mean strength at 20 °C': 'Mittlerer Gehalt bei 20 °C',
+  'after the run only measurements of liquids can be added or withdrawn':
+    'nach dem Lauf können nur Messungen an Flüssigkeiten ergänzt oder zurückgenommen werden',
 };

@@ -236,4 +236,10 @@ export const ferment: Readonly<Record<string, string>> = {
   'Not yet.': 'Noch nicht.',
   'Fill the pot to half at most: all of this ferment at once needs a pot of {pot} or more.':
     'Den Kolben höchstens zur Hälfte füllen: dieser ganze Gäransatz auf einmal braucht einen Kolben von {pot} oder mehr.',
+  'This ferment is no longer beside the runs. Its file may have been moved':
+    'Dieser Gäransatz liegt nicht mehr neben den Läufen. Vielleicht wurde seine Datei verschoben',
+  'The first line of this ferment cannot be read. Its file is left as it is':
+    'Die erste Zeile dieses Gäransatzes ist nicht lesbar. Seine Datei bleibt, wie sie ist',
+  'There is no such entry': 'Diesen Eintrag gibt es nicht',
+  'There is no such ferment': 'Diesen Gäransatz gibt es nicht',
 };
