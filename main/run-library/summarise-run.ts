@@ -6,6 +6,7 @@ import {
   plateauOfRun,
   succeed,
   unpackReading,
+  wordingOf,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
@@ -49,6 +50,10 @@ export async function summariseRun(
           startedAtIso: correctedStart(recorded, corrections),
         };
   const found = gathered.result(header);
+  const corrected =
+    recorded === null
+      ? []
+      : correctionSentences(recorded.settings, corrections, recorded.startedAtIso);
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -63,10 +68,8 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections:
-      recorded === null
-        ? []
-        : [...correctionSentences(recorded.settings, corrections, recorded.startedAtIso)],
+    corrections: [...corrected],
+    ...(corrected.length > 0 && { wording: wordingOf(corrected) }),
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

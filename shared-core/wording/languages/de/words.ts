@@ -115,11 +115,11 @@ export const words: Readonly<Record<string, string>> = {
   '{most} rigs are kept already. Take one away first':
     'es sind schon {most} Aufbauten aufgehoben. Zuerst einen davon wegnehmen',
   'Its header is damaged or was written by a newer version of this program.':
-    'Sein Kopf ist beschädigt oder wurde von einer neueren Version dieses Programms geschrieben.',
+    'Sein Anfang ist beschädigt oder wurde von einer neueren Version dieses Programms geschrieben.',
   'a second screen is opened by its address':
     'ein zweiter Bildschirm wird über seine Adresse geöffnet',
   'this pack is no longer here; make it again':
     'dieses Paket ist nicht mehr da; noch einmal packen',
   'The part that reads and writes whole runs stopped. Try it once more.':
-    'Der Teil, der ganze Läufe liest und schreibt, ist stehen geblieben. Noch einmal versuchen.',
+    'Der Teil, der ganze Versuche liest und schreibt, ist stehen geblieben. Noch einmal versuchen.',
 };
