@@ -51,6 +51,7 @@ export {
   type PortInfo,
   type ProbeSource,
   type ProbeStatus,
+  problemToSend,
   type RecordedChange,
   type RequestAnswer,
   type RequestBody,
@@ -298,4 +299,4 @@ export { type Language, language, languages, setLanguage } from './wording/index
 
 // What is said, told, and sent along with what is told.
 
-export { learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';
+export { asGiven, learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';
