@@ -96,7 +96,6 @@ export function createSituationWatch(): SituationWatch {
       // Before the head has first come to rest in vapour any rest may be its level; afterwards no bulb that cools by the hour is.
       if (heldS === null || wet > comes) lowest.see(head, input.statedAzeotropeC);
       if (arrival.bathedS() === null) {
-        // Only by a reading that was believed: where one odd reading is followed by what contradicts it, the filter runs on alone.
         if (observedC !== null) arrival.see(timeS, head, wet, input.azeotropeC);
         if (arrival.bathedS() === null) return;
         presence.begin(timeS);
