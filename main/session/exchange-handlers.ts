@@ -1,5 +1,5 @@
 import { Buffer } from 'node:buffer';
-import { type EventBody, fail, type ServiceProblem, succeed } from '#shared-core';
+import { type EventBody, fail, type ServiceProblem, succeed, worded } from '#shared-core';
 import {
   createPackShelf,
   distillationsOrder,
@@ -131,5 +131,5 @@ export function createExchange(setup: ExchangeSetup): Exchange {
 
 function shelfProblem(problem: ShelfProblem): ServiceProblem {
   if (problem.kind !== 'no-such-pack') return serviceProblemOf(problem);
-  return { kind: 'request-invalid', message: 'this pack is no longer here; make it again' };
+  return { kind: 'request-invalid', message: worded('this pack is no longer here; make it again') };
 }

@@ -32,15 +32,15 @@ export const fermentKind: RunKind<FermentStudy> = {
 };
 
 function sheetRun(study: FermentStudy): SheetRun {
-  const week = weekFigure(study);
   return {
     name: study.name,
     footer: footerOfFerments([study]),
     cautions: 'ferment',
-    curves: () =>
-      week === null
-        ? []
-        : [{ kind: 'figure', drawing: week, caption: 'The week as it was entered and heard.' }],
+    curves: (isSolved) => {
+      const week = weekFigure(study, isSolved);
+      const caption = 'The week as it was entered and heard.';
+      return week === null ? [] : [{ kind: 'figure', drawing: week, caption }];
+    },
     exercises: (level) => fermentExercises(study, level),
   };
 }

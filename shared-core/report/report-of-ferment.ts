@@ -69,8 +69,8 @@ export function overlayOfFerments(studies: readonly FermentStudy[]) {
   );
 }
 
-/** Its week in rows over the days. */
-export function weekFigure(study: FermentStudy) {
+/** Its week in rows over the days, with the end that is expected where it may be told. */
+export function weekFigure(study: FermentStudy, isSolved = true) {
   const { moments, stretches, band, kept, verdict } = study;
   const beganMs = Date.parse(kept.stated.beganAtIso);
   const heard = stretches.map(({ atIso, meanC }) => ({
@@ -86,7 +86,7 @@ export function weekFigure(study: FermentStudy) {
       bubblesPerMin: read.bubblesPerMin,
       isDegassed: read.treatments.includes('degassed'),
     })),
-    endGravity: verdict.expectedEndGravity,
+    endGravity: isSolved ? verdict.expectedEndGravity : null,
     ...(heard.length > 0 && { warmth: { heard, band } }),
   });
 }

@@ -1,7 +1,7 @@
 /** A run looked into afterwards: its plateau, plates, verdicts and books, which pages, figures and questions tell of. */
 export type { FermentBalance } from './ferment-balance.ts';
 export { processingStepS } from './head-course.ts';
-export { leastPlateauS, plateauBandK, plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
+export { leastPlateauS, plateauBandK, plateauOfRun } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';
 export { processedRows } from './processed-rows.ts';
 export { type ColumnKind, kindWords, runKind } from './run-kind.ts';

@@ -2,7 +2,6 @@ import {
   concludeFerment,
   type DistillingAdvice,
   distillingAdvice,
-  type FermentState,
   type FermentVerdict,
   factsOfFerment,
   followFerment,
@@ -46,7 +45,7 @@ export interface FermentMoment {
 /** What the readings up to a moment say. */
 export interface JudgedMoment {
   readonly timeH: number;
-  readonly state: FermentState;
+  readonly state: FermentVerdict['state'];
   readonly strengthAbv: NinetyInterval;
   readonly gravity: NinetyInterval;
   readonly donePercent: NinetyInterval;

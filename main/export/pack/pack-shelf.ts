@@ -1,7 +1,7 @@
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type EventBody, fail, pieceBytes, type Result, succeed } from '#shared-core';
+import { contractLimits, type EventBody, fail, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
 import { fileProblem } from '../../file-layer/index.ts';
 import type { PackedRun } from './pack-kind.ts';
@@ -100,7 +100,7 @@ export function createPackShelf(
     async read(packId, fromByte) {
       const pack = packs.get(packId);
       if (pack === undefined) return fail({ kind: 'no-such-pack' });
-      const piece = await files.read(pack.file, fromByte, pieceBytes);
+      const piece = await files.read(pack.file, fromByte, contractLimits.pieceBytes);
       if (!piece.ok) return piece;
       const next = fromByte + piece.value.length;
       const isLast = piece.value.length === 0 || next >= pack.bytes;
