@@ -9,7 +9,7 @@ import {
 } from '#shared-core';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { fermentOfText } from './ferment-lines.ts';
-import { createWarmthFiles } from './warmth-file.ts';
+import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
 import type { WarmthSpan } from './warmth-lines.ts';
 
 /** A ferment with all that is on the disk of it. */
@@ -37,7 +37,9 @@ export function createFermentArchive(files: FileLayer, runsFolder: string) {
       }
       const heard = await warmth.read(fermentId);
       if (!heard.ok) return heard;
-      const { keeping, minutes } = heard.value;
+      const { keeping } = heard.value;
+      const underWay = await warmth.underWay(fermentId, heard.value);
+      const minutes = minutesUntilNow(heard.value, underWay);
       return succeed({ kept, warmth: { band: keeping?.band ?? null, minutes } });
     },
   };
