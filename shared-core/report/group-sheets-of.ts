@@ -2,7 +2,7 @@ import { type ExerciseLevel, exercisesOf } from '../exercises/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
-import { levelWords, nameField, sheetBlocks, totalMarks } from './worksheet-of.ts';
+import { levelWords, marksOf, nameField, sheetBlocks } from './worksheet-of.ts';
 
 /**
  * The worksheets of a class in one document to print at one press: each group has the sheet of its own run, beginning on a page of its own.
@@ -24,7 +24,7 @@ export function groupSheetsOf(studies: readonly RunStudy[], level: ExerciseLevel
       return [
         ...(index === 0 ? [] : [{ kind: 'page-break' } as const]),
         { kind: 'heading', level: 1, text: `Group ${index + 1}: ${study.name}` },
-        { kind: 'paragraph', text: `${totalMarks(exercises)} marks · ${nameField}` },
+        { kind: 'paragraph', text: `${marksOf(exercises)} · ${nameField}` },
         ...sheetBlocks(study, exercises),
       ];
     }),

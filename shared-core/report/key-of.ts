@@ -2,7 +2,7 @@ import { type Exercise, exerciseLevels, exercisesOf, partMarks } from '../exerci
 import type { RunStudy } from '../study/index.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
-import { levelWords } from './worksheet-of.ts';
+import { levelWords, marksOf } from './worksheet-of.ts';
 
 /**
  * The key of a run's worksheets for a teacher's pocket: both levels on one page, each answer with its limits of acceptance and its marks part
@@ -22,10 +22,9 @@ export function keyOf(study: RunStudy): PrintedDocument {
     footer: footerOf([study]),
     blocks: exerciseLevels.map((level): Block => {
       const exercises = exercisesOf(study, level);
-      const total = exercises.reduce((sum, { marks }) => sum + marks, 0);
       return {
         kind: 'table',
-        caption: `${levelWords[level]}: ${total} marks`,
+        caption: `${levelWords[level]}: ${marksOf(exercises)}`,
         columns: [
           { title: 'Question', align: 'start', width: 4 },
           { title: 'Answer', align: 'start', width: 8 },

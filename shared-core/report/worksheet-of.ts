@@ -1,6 +1,7 @@
 import { type Exercise, type ExerciseLevel, exercisesOf, partMarks } from '../exercises/index.ts';
 import { temperatureByVolumeFigure, temperatureFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
+import { counted } from '../wording/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 import { footerOf } from './report-of.ts';
@@ -24,7 +25,7 @@ export function worksheetOf(study: RunStudy, level: ExerciseLevel): PrintedDocum
   const exercises = exercisesOf(study, level);
   return {
     title: `Worksheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · ${nameField}  Group ______`,
+    subtitle: `${levelWords[level]} · ${marksOf(exercises)} · ${nameField}  Group ______`,
     footer: footerOf([study]),
     blocks: sheetBlocks(study, exercises),
   };
@@ -60,7 +61,7 @@ export function markingSheetOf(study: RunStudy, level: ExerciseLevel): PrintedDo
   const exercises = exercisesOf(study, level);
   return {
     title: `Marking sheet: ${study.name}`,
-    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · for the teacher`,
+    subtitle: `${levelWords[level]} · ${marksOf(exercises)} · for the teacher`,
     footer: footerOf([study]),
     blocks: [
       ...cautionBlocks('worksheet'),
@@ -117,6 +118,10 @@ function drawn(drawing: Exercise['figure']): readonly Block[] {
   return drawing === null ? [] : [{ kind: 'figure', drawing, caption: '' }];
 }
 
-export function totalMarks(exercises: readonly Exercise[]): number {
-  return exercises.reduce((sum, { marks }) => sum + marks, 0);
+/** What a whole sheet is worth: `24 marks`. */
+export function marksOf(exercises: readonly Exercise[]): string {
+  return counted(
+    exercises.reduce((sum, { marks }) => sum + marks, 0),
+    'mark',
+  );
 }

@@ -1,9 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
+import { counted, defaultRunSettings } from '#shared-core';
 import { setUpWords } from '../../../renderer/prepare/set-up-words.ts';
-import { counted } from '../../../renderer/words/counted.ts';
 
 const root = path.join(import.meta.dirname, '../../..');
 /** What a number that may be one is put before, in a text of the window, the report or the monitor. */
@@ -15,9 +14,6 @@ const atLeastTwo: readonly string[] = [
   'shared-core/report/report-of.ts', // one run has a title of its own
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
-  'shared-core/report/worksheet-of.ts', // the marks of a whole sheet
-  'shared-core/report/group-sheets-of.ts', // the same
-  'shared-core/report/key-of.ts', // the same
   'shared-core/report/hand-in-blocks.ts', // this run and others
 ];
 
