@@ -20,6 +20,7 @@ export {
   isVolumeTable,
   type RunByVolume,
   runByVolume,
+  volumeCutWords,
   volumeReadings,
 } from './by-volume/index.ts';
 export {
@@ -50,6 +51,7 @@ export {
   type PortInfo,
   type ProbeSource,
   type ProbeStatus,
+  problemToSend,
   type RecordedChange,
   type RequestAnswer,
   type RequestBody,
@@ -144,18 +146,13 @@ export {
   type Drawing,
   drawingToSvg,
   escapeXml,
-  ethanolFigure,
   fermentFigure,
   mutedColours,
   niceTicks,
-  overlayFigure,
-  plateFigure,
   plateLines,
   stageColours,
   strengthByVolumeFigure,
-  strengthFigure,
   temperatureByVolumeFigure,
-  temperatureFigure,
   timeTicks,
 } from './figures/index.ts';
 export {
@@ -213,15 +210,12 @@ export {
   type Block,
   bookTables,
   type DocumentTable,
+  distillationKind,
   fermentSentence,
-  groupSheetsOf,
-  keyOf,
-  markingSheetOf,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,
-  reportOf,
-  worksheetOf,
+  type RunKind,
 } from './report/index.ts';
 export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
 export {
@@ -312,4 +306,4 @@ export { type Language, language, languages, setLanguage } from './wording/index
 
 // What is said, told, and sent along with what is told.
 
-export { learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';
+export { asGiven, learnWording, say, sayParts, told, worded, wordingOf } from './wording/index.ts';

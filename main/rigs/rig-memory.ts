@@ -8,6 +8,7 @@ import {
   type ServiceProblem,
   type SetUp,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
@@ -92,7 +93,9 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
 function withRig(file: RigsFile, rig: StoredRig): Result<RigsFile, ServiceProblem> {
   const others = file.rigs.filter(({ name }) => name !== rig.name);
   if (others.length >= contractLimits.rigs) {
-    const message = `${contractLimits.rigs} rigs are kept already. Take one away first`;
+    const message = worded('{most} rigs are kept already. Take one away first', {
+      most: contractLimits.rigs,
+    });
     return fail({ kind: 'request-invalid', message });
   }
   return succeed({

@@ -6,6 +6,7 @@ import {
   type RunInput,
   type ServiceProblem,
   succeed,
+  worded,
 } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
@@ -71,7 +72,9 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
     const { runId } = summary;
     if (header === null) {
-      const message = 'Its header is damaged or was written by a newer version of this program.';
+      const message = worded(
+        'Its header is damaged or was written by a newer version of this program.',
+      );
       return fail({ kind: 'run-unreadable', runId, message });
     }
     const pager = await pagerAt(runId, fromIndex);

@@ -9,6 +9,7 @@ import {
   type RunSummary,
   succeed,
   unpackReading,
+  wordingOf,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
@@ -61,6 +62,7 @@ export async function summariseRun(
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
     corrections: [...sentences],
+    ...(sentences.length > 0 && { wording: wordingOf(sentences) }),
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

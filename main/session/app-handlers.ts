@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { fail, type RequestAnswer, succeed } from '#shared-core';
+import { fail, type RequestAnswer, succeed, worded } from '#shared-core';
 import type { RequestHandlers } from './request-handlers.ts';
 
 type ClassView = RequestAnswer<'class-view/status'>;
@@ -33,7 +33,7 @@ export function createAppHandlers(
       if (secondScreen?.open === undefined) {
         return fail({
           kind: 'request-invalid',
-          message: 'A second screen is opened by its address.',
+          message: worded('a second screen is opened by its address'),
         });
       }
       secondScreen.open();

@@ -1,4 +1,4 @@
-import type { FermentVerdict, judgeFerment } from '#shared-core';
+import type { FermentVerdict, judgeFerment, wordingOf } from '#shared-core';
 
 export interface JudgeQuestion {
   readonly id: number;
@@ -9,4 +9,6 @@ export interface JudgeQuestion {
 export interface JudgeAnswer {
   readonly id: number;
   readonly verdict: FermentVerdict;
+  /** What its sentences were made from, beside the window and in no language but English. */
+  readonly wording: ReturnType<typeof wordingOf>;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { asGiven, worded } from '../wording/index.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -117,25 +118,60 @@ export function correctionSentences(
   let began = startedAtIso;
   return corrections.map((correction) => {
     const now = correctedSettings(so, [correction]);
-    const changes = parts.flatMap((words) =>
-      words(so) === words(now) ? [] : [`${words(so)} → ${words(now, true)}`],
-    );
-    so = now;
     const start = correction.startedAtIso ?? began;
-    if (start !== began) changes.push(`began ${minuteWords(began)} → ${minuteWords(start)}`);
+    const changes = [
+      ...parts.flatMap(({ words, change }) =>
+        words(so) === words(now) ? [] : [change(words(so), words(now))],
+      ),
+      ...(start === began
+        ? []
+        : [
+            worded('began {before} → {after}', {
+              before: minuteWords(began),
+              after: minuteWords(start),
+            }),
+          ]),
+    ];
+    so = now;
     began = start;
-    return `Corrected after the run: ${changes.join('; ') || 'nothing changed'}. Reason: ${correction.reason}`;
+    return worded('Corrected after the run: {changes}. Reason: {reason}', {
+      changes:
+        changes.length === 0
+          ? worded('nothing changed')
+          : changes.reduce((some, other) => worded('{some}; {other}', { some, other })),
+      reason: asGiven(correction.reason),
+    });
   });
 }
 
 /** To the minute, in world time: the record may be read in another zone. */
 const minuteWords = (iso: string) =>
-  iso === '' ? 'at a time not stated' : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
+  iso === '' ? worded('at a time not stated') : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
 
-const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
-  ({ charge }, isBare) =>
-    `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
-  ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
-  ({ rig }, isBare) =>
-    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,
+interface Part {
+  readonly words: (settings: RunSettings) => string;
+  readonly change: (before: string, after: string) => string;
+}
+
+const parts: readonly Part[] = [
+  {
+    words: ({ charge }) =>
+      worded('{volume} mL of {strength} % vol', {
+        volume: charge.volumeMl,
+        strength: charge.strengthAbv,
+      }),
+    change: (before, after) => worded('charge {before} → {after}', { before, after }),
+  },
+  {
+    words: ({ pressure }) => `${pressure.pressureKPa} kPa`,
+    change: (before, after) => worded('air pressure {before} → {after}', { before, after }),
+  },
+  {
+    words: ({ rig: { description, plates } }) =>
+      worded('{rig}, {plates}', {
+        rig: description === '' ? worded('not described') : asGiven(description),
+        plates: platesWords(plates),
+      }),
+    change: (before, after) => worded('rig {before} → {after}', { before, after }),
+  },
 ];

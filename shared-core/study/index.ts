@@ -3,6 +3,6 @@ export { processingStepS } from './head-course.ts';
 export { leastPlateauS, plateauBandK, plateauOfRun } from './plateau-of-run.ts';
 export type { RunPlates } from './plates-of-run.ts';
 export { processedRows } from './processed-rows.ts';
-export { kindWords, type RunKind, runKind } from './run-kind.ts';
+export { type ColumnKind, kindWords, runKind } from './run-kind.ts';
 export { originOf } from './run-origin.ts';
 export { type RunStudy, studyRun } from './study-run.ts';

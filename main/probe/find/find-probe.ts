@@ -1,4 +1,5 @@
 import {
+  asGiven,
   printable,
   type RequestAnswer,
   type Result,
@@ -6,6 +7,8 @@ import {
   type ServiceProblem,
   serialSourceSchema,
   succeed,
+  worded,
+  wordingOf,
 } from '#shared-core';
 import type { Clock } from '../../clock/index.ts';
 import type { OpenByteLine } from '../port/byte-line.ts';
@@ -41,7 +44,8 @@ export async function findProbe(
   if (!opened.ok) return opened;
   const line = opened.value;
   try {
-    return succeed(await search(path, line, dependencies.clock));
+    const finding = await search(path, line, dependencies.clock);
+    return succeed({ ...finding, wording: wordingOf([finding.because]) });
   } finally {
     await line.close();
   }
@@ -75,14 +79,16 @@ function judge(trial: Trial | undefined): RequestAnswer<'probe/find'> | null {
   const { source, outcomes } = trial;
   const lines = outcomes.filter(understood);
   const heard = shown(trial);
-  const speed = `${source.baudRate} baud`;
+  const baudRate = `${source.baudRate}`;
   if (lines.length >= 2 && lines.length >= outcomes.length / 2) {
     const isJson = lines.every(({ text }) => /^\s*[{[]/.test(text));
     const language = isJson ? 'json-lines' : 'plain-text';
     return {
       source: { ...source, language },
       heard,
-      because: `${isJson ? 'JSON lines' : 'Plain text'} at ${speed}.`,
+      because: isJson
+        ? worded('JSON lines at {baudRate} baud.', { baudRate })
+        : worded('Plain text at {baudRate} baud.', { baudRate }),
     };
   }
   const commas = outcomes.filter(({ rejections }) => rejections[0]?.kind === 'ambiguous-comma');
@@ -90,7 +96,10 @@ function judge(trial: Trial | undefined): RequestAnswer<'probe/find'> | null {
     return {
       source: { ...source, language: 'plain-text', decimalComma: true },
       heard,
-      because: `Plain text with a decimal comma at ${speed}: check the value before you trust it.`,
+      because: worded(
+        'Plain text with a decimal comma at {baudRate} baud: check the value before you trust it.',
+        { baudRate },
+      ),
     };
   }
   return null;
@@ -109,11 +118,16 @@ async function ask(
     const full = await tryTalk(line, source, { patienceS: 6, enough: 2 }, clock);
     if (!full.outcomes.some(understood)) continue;
     const identity = full.identity ?? quick.identity;
-    const who = identity === null ? '' : ` It says it is ${identity}.`;
     return {
       source: at({ baudRate, language: 'scpi' }),
       heard: shown(full),
-      because: `It answers SCPI questions at ${baudRate} baud.${who}`,
+      because:
+        identity === null
+          ? worded('It answers SCPI questions at {baudRate} baud.', { baudRate: `${baudRate}` })
+          : worded('It answers SCPI questions at {baudRate} baud. It says it is {identity}.', {
+              baudRate: `${baudRate}`,
+              identity: asGiven(identity),
+            }),
     };
   }
   for (const question of modbusQuestions(at)) {
@@ -129,8 +143,9 @@ async function ask(
 const nothingHeard: RequestAnswer<'probe/find'> = {
   source: null,
   heard: [],
-  because:
+  because: worded(
     'Nothing was heard, and no question was answered: is the probe switched on, and is this its port?',
+  ),
 };
 
 /** Text at some speed that is in no language known here: the person can describe it. */
@@ -141,14 +156,18 @@ function unknownLines(trials: readonly Trial[]): RequestAnswer<'probe/find'> {
     return {
       source: null,
       heard: shown(best),
-      because:
+      because: worded(
         'Bytes arrive, but at no usual speed are they text. What does its manual say of speed?',
+      ),
     };
   }
   return {
     source: null,
     heard: shown(best),
-    because: `Text arrives at ${best.source.baudRate} baud, but not in a form known here: describe its lines with a pattern of your own.`,
+    because: worded(
+      'Text arrives at {baudRate} baud, but not in a form known here: describe its lines with a pattern of your own.',
+      { baudRate: `${best.source.baudRate}` },
+    ),
   };
 }
 
