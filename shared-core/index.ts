@@ -211,6 +211,7 @@ export {
   bookTables,
   type DocumentTable,
   distillationKind,
+  fermentKind,
   fermentSentence,
   type PrintedDocument,
   proofMeaning,
@@ -281,6 +282,7 @@ export {
 } from './snapshot/index.ts';
 export { type Stage, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
+  type FermentStudy,
   originOf,
   plateauBandK,
   plateauOfRun,
@@ -288,6 +290,7 @@ export {
   processingStepS,
   type RunStudy,
   runKind,
+  studyFerment,
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';

@@ -23,6 +23,6 @@ export {
   type TimeSpan,
 } from './plateau-statistics.ts';
 export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
-export { propagateUncertainty } from './propagate-uncertainty.ts';
+export { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';
