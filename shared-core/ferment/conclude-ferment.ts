@@ -4,6 +4,7 @@ import { doneWithin, forecastDoneH, gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts, FermentState, NinetyInterval } from './ferment-log.ts';
 import type { FermentBelief } from './follow-ferment.ts';
 import { ferments, type PossibleFerments, usualYield } from './possible-ferments.ts';
+import { pureSugarPotentialAbv } from './potential-strength.ts';
 import { abvPerGravity, endGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
 import { fromSugar, strengthOf } from './sugar-to-ethanol.ts';
@@ -123,12 +124,25 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   const aboveUsualEnd = gravity.value - endGravity(originalGravity.value, 2, 100);
   const strengthAbv = ninetyOf(strength, weights);
   // The model can talk itself out of the sugar, and out of a sudden death of the yeast: both rules ask the readings alone.
-  const least =
-    facts.sugarG === null ? null : sugarUsed * asHexoseAbv(facts.sugarG, facts.volumeMl);
-  const atEnd = facts.isFromFruit === true ? nearTheEnd : aboveUsual.atEnd;
-  const isAtEnd = least === null ? aboveUsualEnd <= atEnd : strengthAbv.value >= least;
+  const { sugarG, volumeMl } = facts;
+  const gasAbv = ninetyOf(
+    each(
+      (index) =>
+        abvPerGravity(at(cloud.original, index)) *
+        at(cloud.lost, index) *
+        at(cloud.gasYield, index),
+    ),
+    weights,
+  );
+  const made = hasGravity ? strengthAbv.value : gasAbv.value;
+  const isAtEnd =
+    sugarG === null
+      ? aboveUsualEnd <= (facts.isFromFruit === true ? nearTheEnd : aboveUsual.atEnd)
+      : made >= sugarUsed * pureSugarPotentialAbv(sugarG, volumeMl);
   const isPerhaps =
-    least === null ? aboveUsualEnd <= aboveUsual.perhaps : strengthAbv.high >= least;
+    sugarG === null
+      ? aboveUsualEnd <= aboveUsual.perhaps
+      : strengthAbv.high >= sugarUsed * asHexoseAbv(sugarG, volumeMl);
   const state = stateOf();
   return {
     state,
@@ -205,6 +219,8 @@ function forecast(belief: FermentBelief, weights: Float64Array): NinetyInterval 
     future.lost[from] = cloud.lost[from] as number;
     future.vigour[from] = cloud.vigour[from] as number;
     future.doneH[from] = cloud.doneH[from] as number;
+    // What has faded so far does not come back by itself.
+    future.logHours[from] = (cloud.logHours[from] as number) - (cloud.fading[from] as number);
     future.fading[from] = 0;
     done[index] = forecastDoneH(future, from, timeH, timeH + longestForecastH, warmthK, random);
   }
@@ -218,6 +234,7 @@ function copyOf(cloud: PossibleFerments): PossibleFerments {
     lost: cloud.lost.slice(),
     vigour: cloud.vigour.slice(),
     fading: cloud.fading.slice(),
+    logHours: cloud.logHours.slice(),
     doneH: cloud.doneH.slice(),
   };
 }

@@ -1,13 +1,9 @@
 import type { Random } from '../random/index.ts';
 import { gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts } from './ferment-log.ts';
+import { type GasBudget, lostPerGasG, usualGasG } from './gas-budget.ts';
 import type { Evidence, Measured } from './gather-evidence.ts';
-import {
-  carbonDioxidePerAbvGPerL,
-  dissolvedGasGPerL,
-  ethanolCarriedGPerG,
-  waterCarriedGPerG,
-} from './mass-loss.ts';
+import { carbonDioxidePerAbvGPerL } from './mass-loss.ts';
 import { ferments, type PossibleFerments, unknownMassG2 } from './possible-ferments.ts';
 import { abvPerGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
@@ -24,9 +20,6 @@ const misread = {
 const bubbleScatter = 0.4;
 const leastBubbles = 0.4;
 
-/** Temperature where nobody reads it, a warm corner of a room [°C]; common practice, no source. */
-const unreadTemperatureC = 23;
-
 /**
  * Changes the weights by what one piece of evidence says.
  *
@@ -36,15 +29,14 @@ export function weighEvidence(
   cloud: PossibleFerments,
   evidence: Evidence,
   facts: FermentFacts,
-  warmthK: number,
+  { warmthK, budget }: { readonly warmthK: number; readonly budget: GasBudget },
   random: Random,
   isFirst: boolean,
 ): number | null {
-  const { gravity, massG, bubblesPerMin, temperatureC, timeH } = evidence;
+  const { gravity, massG, bubblesPerMin, timeH } = evidence;
   // The first gravity was believed, or not, when the ferments were drawn.
   const doubt = gravity === null || isFirst ? null : weighGravity(cloud, gravity);
-  if (massG !== null)
-    weighMass(cloud, massG, evidence, facts, temperatureC ?? unreadTemperatureC, random);
+  if (massG !== null) weighMass(cloud, massG, facts, budget, random);
   if (bubblesPerMin !== null) {
     for (let index = 0; index < ferments; index += 1) {
       weighBubbles(cloud, index, bubblesPerMin, facts, gravityPerH(cloud, index, timeH, warmthK));
@@ -75,36 +67,19 @@ function weighGravity(cloud: PossibleFerments, { value, uncertainty }: Measured)
   return inAll > 0 ? asMisread / inAll : 1;
 }
 
-/** Gas that a possible ferment has made with the usual yield [g]. */
-function usualGasG(cloud: PossibleFerments, index: number, facts: FermentFacts): number {
-  return (
-    abvPerGravity(cloud.original[index] as number) *
-    (cloud.lost[index] as number) *
-    carbonDioxidePerAbvGPerL *
-    (facts.volumeMl / 1000) *
-    mustPerFinished
-  );
-}
-
-/** Gas of a litre of must, over that of a litre of finished liquid, into which it shrinks a little; from a mass balance. */
-const mustPerFinished = 0.997;
-
 /** In each ferment the first mass and the yield are known as far as the masses so far tell: a Kalman filter of two states. */
 function weighMass(
   cloud: PossibleFerments,
   { value, uncertainty }: Measured,
-  { isDegassed }: Evidence,
   facts: FermentFacts,
-  temperatureC: number,
+  budget: GasBudget,
   random: Random,
 ): void {
-  const within = Math.min(40, Math.max(1, temperatureC));
-  const carried = 1 + waterCarriedGPerG(within) + ethanolCarriedGPerG(6, within);
-  // Ferments at rest hold some more than at balance with the air above; common practice, no source.
-  const dissolvedG = isDegassed ? 0 : (1.12 * dissolvedGasGPerL(within) * facts.volumeMl) / 1000;
+  const carried = lostPerGasG(budget);
+  const dissolvedG = budget.heldG;
   const variance = uncertainty ** 2;
   for (let index = 0; index < ferments; index += 1) {
-    const madeG = usualGasG(cloud, index, facts);
+    const madeG = usualGasG(cloud, index, facts.volumeMl);
     const isAbove = madeG > dissolvedG;
     const gasG = isAbove ? madeG * carried : 0;
     const read = value + (isAbove ? -dissolvedG * carried : 0);
