@@ -46,7 +46,7 @@ export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as con
  * How likely near its end is near enough: told by gravities, or by masses against the sugar. There {@link sugarUsed} asks the
  * readings themselves, and the model need only not speak against it.
  */
-const sureNear = { byGravity: 0.95, bySugar: 0.5 } as const;
+const sureNear = { byGravity: 0.95, bySugar: 0.7 } as const;
 /** Gravity lost in two days, by masses, that counts as nothing: they are finer than floats. */
 const stillByMass = 0.001;
 const sureStill = 0.9;
@@ -58,10 +58,10 @@ const likelyStuck = 0.5;
  */
 const aboveUsual = { atEnd: 0, perhaps: 0.006 } as const;
 /**
- * Share of the strength its sugar gives in practice that must be there: "mass loss within 5 %", a rule to be tested, less the 2 % by
- * which a stated volume and the vapours are in doubt.
+ * Share of the gas its sugar gives in practice that must have been made: "mass loss within 5 %", a rule to be tested, less the 3 % by
+ * which a stated volume, the vapours and a sugar of a kind not told are in doubt.
  */
-const sugarUsed = 0.93;
+const sugarUsed = 0.92;
 /** Fewer possible futures than ferments give the same quantiles. */
 const futures = 400;
 const longestForecastH = 60 * 24;

@@ -5,7 +5,7 @@ import { degas, noGasYet, spendGas, usualGasG } from './gas-budget.ts';
 import type { Evidence } from './gather-evidence.ts';
 import { drawFerments, type PossibleFerments } from './possible-ferments.ts';
 import { renewFerments, weightsOf } from './renew-ferments.ts';
-import { weighEvidence } from './weigh-evidence.ts';
+import { takeInEvidence } from './take-in-evidence.ts';
 
 /** What the log says up to one of its readings. */
 export interface FermentBelief {
@@ -57,18 +57,15 @@ export function* followFerment(
     const nowC = temperature?.valueC ?? null;
     const nowK = nowC === null ? 0 : warmthOf(nowC);
     const atH = Math.max(timeH, piece.timeH - originH);
+    cloud.lostAtEvidence.set(cloud.lost);
     advanceFerments(cloud, timeH, atH, (warmthK + nowK) / 2, random);
     [warmthK, timeH] = [nowK, atH];
     budget = spendGas(budget, meanGasG(cloud, facts.volumeMl), nowC, facts.volumeMl);
     if (piece.isDegassed) budget = degas(budget);
-    const doubt = weighEvidence(
-      cloud,
-      { ...piece, timeH },
-      facts,
-      { warmthK, budget },
-      random,
-      piece === first,
-    );
+    // The first gravity was believed, or not, when the ferments were drawn.
+    const gravity = piece === first ? null : piece.gravity;
+    const surroundings = { facts, warmthK, budget };
+    const doubt = takeInEvidence(cloud, { ...piece, timeH, gravity }, surroundings, random);
     if (doubt !== null) gravityDoubts.push({ evidence: piece, probability: doubt });
     yield {
       cloud,
