@@ -294,7 +294,14 @@ export {
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export {
+  clockWords,
+  counted,
+  inDecimals,
+  keepUnits,
+  measuredWords,
+  saidWords,
+} from './wording/index.ts';
 
 // Sentences in the reader's language.
 

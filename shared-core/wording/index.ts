@@ -1,6 +1,7 @@
 /** Sentences in the language of whoever reads them, and the numbers, moments, intervals and units they hold. */
 
 export { clockWords } from './clock-words.ts';
+export { counted } from './counted.ts';
 export { type Language, language, languages, setLanguage } from './language.ts';
 export { catalogues } from './languages/index.ts';
 export {
