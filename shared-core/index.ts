@@ -213,6 +213,7 @@ export {
   distillationKind,
   fermentKind,
   fermentSentence,
+  fromFermentFigure,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,

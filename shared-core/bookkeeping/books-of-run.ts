@@ -14,6 +14,7 @@ import {
 } from './book-liquid.ts';
 import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
+import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { Quantity } from './quantity.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
@@ -39,6 +40,8 @@ export interface RunBooks {
   /** Null when no cut is booked. */
   readonly balance: BatchBalance | null;
   readonly ferment: FermentYield | null;
+  /** Null where the charge is of no ferment that was kept in this program. */
+  readonly fromFerment: FromFerment | null;
   readonly refluxRatio: number | null;
   /** What the books are made from, liquid by liquid as it was measured; the sugar [g] where it is known. */
   readonly measured: readonly MeasuredLiquid[];
@@ -109,6 +112,16 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     { liquid: 'residue', ...(entries?.residue ?? marked.residue) },
     { liquid: 'hold-up', ...(entries?.holdUp ?? marked.holdUp) },
   ];
+  const collectedG = balance?.ethanol.cutsG ?? null;
+  const yields =
+    sugarG === null || collectedG === null
+      ? null
+      : fermentYield({
+          sugarG,
+          fermentEthanolG: charge.ethanolG,
+          productEthanolG: collectedG,
+        });
+  const { amount } = chargeMeasurement(settings.charge);
   return {
     charge,
     measured,
@@ -117,13 +130,15 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     residue,
     holdUp,
     balance,
-    ferment:
-      sugarG === null || balance === null
+    ferment: yields,
+    fromFerment:
+      settings.ferment == null
         ? null
-        : fermentYield({
+        : fromFerment(settings.ferment, amount, {
             sugarG,
-            fermentEthanolG: charge.ethanolG,
-            productEthanolG: balance.ethanol.cutsG,
+            chargedG: charge.ethanolG,
+            collectedG,
+            yields,
           }),
     refluxRatio: entries?.refluxRatio ?? null,
     assumptions: [...assumptions],

@@ -13,6 +13,7 @@ export {
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from './ferment-yield.ts';
+export type { FromFerment } from './from-ferment.ts';
 export { strengthByMark } from './liquids-measured.ts';
 export {
   atStandardPressureC,

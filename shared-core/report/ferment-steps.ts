@@ -15,6 +15,7 @@ const paints: readonly Pick<BalanceStep, 'colour' | 'texture'>[] = [
   { colour: mutedColours.teal, texture: 'plain' },
   { colour: mutedColours.rose, texture: 'falling' },
   { colour: mutedColours.paleGrey, texture: 'cross' },
+  { colour: mutedColours.olive, texture: 'rising' },
 ];
 
 /** Masses one under the other, whiskers over k = 2. */
