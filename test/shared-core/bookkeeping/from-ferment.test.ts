@@ -1,11 +1,8 @@
 import { expect, test } from 'vitest';
-import {
-  bookTables,
-  defaultRunSettings,
-  type FermentOrigin,
-  fromFermentFigure,
-} from '#shared-core';
+import { bookTables, defaultRunSettings, fromFermentFigure, type RunSettings } from '#shared-core';
 import { booksOfRun } from '../../../shared-core/bookkeeping/books-of-run.ts';
+
+type FermentOrigin = NonNullable<RunSettings['ferment']>;
 
 const origin: FermentOrigin = {
   fermentId: 'pear-juice',
