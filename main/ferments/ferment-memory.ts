@@ -1,10 +1,10 @@
 import path from 'node:path';
 import {
   checkMoment,
+  contractLimits,
   type FermentRead,
   fail,
   type KeptFerment,
-  mostFermentsTold,
   type Result,
   type ServiceProblem,
   type StatedFerment,
@@ -84,7 +84,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
         const ids = await idsOnDisk();
         if (!ids.ok) return ids;
         const ferments: KeptFerment[] = [];
-        for (const id of ids.value.slice(0, mostFermentsTold)) {
+        for (const id of ids.value.slice(0, contractLimits.fermentsTold)) {
           // One that can't be read takes no other away.
           const ferment = await read(id);
           if (ferment.ok) ferments.push(ferment.value);

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import {
+  contractLimits,
   fail,
-  mostRigs,
   type PortInfo,
   type RequestAnswer,
   type Result,
@@ -92,8 +92,10 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
 
 function withRig(file: RigsFile, rig: StoredRig): Result<RigsFile, ServiceProblem> {
   const others = file.rigs.filter(({ name }) => name !== rig.name);
-  if (others.length >= mostRigs) {
-    const message = worded('{most} rigs are kept already. Take one away first', { most: mostRigs });
+  if (others.length >= contractLimits.rigs) {
+    const message = worded('{most} rigs are kept already. Take one away first', {
+      most: contractLimits.rigs,
+    });
     return fail({ kind: 'request-invalid', message });
   }
   return succeed({

@@ -1,9 +1,12 @@
-import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
 import {
-  correctedSettings,
-  correctedStart,
-  correctionSentences,
+  correctedRun,
+  type LogHeader,
+  type LogRecord,
   plateauOfRun,
+  type Reading,
+  type Result,
+  type RunInput,
+  type RunSummary,
   succeed,
   unpackReading,
   wordingOf,
@@ -41,19 +44,9 @@ export async function summariseRun(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;
   const recorded = gathered.header() ?? labels.value.header;
-  const header =
-    recorded === null
-      ? null
-      : {
-          ...recorded,
-          settings: correctedSettings(recorded.settings, corrections),
-          startedAtIso: correctedStart(recorded, corrections),
-        };
+  const { sentences = [], ...corrected } = recorded ? correctedRun(recorded, corrections) : {};
+  const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
-  const corrected =
-    recorded === null
-      ? []
-      : correctionSentences(recorded.settings, corrections, recorded.startedAtIso);
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -68,8 +61,8 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections: [...corrected],
-    ...(corrected.length > 0 && { wording: wordingOf(corrected) }),
+    corrections: [...sentences],
+    ...(sentences.length > 0 && { wording: wordingOf(sentences) }),
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

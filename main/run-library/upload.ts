@@ -1,6 +1,6 @@
 import {
+  contractLimits,
   fail,
-  largestImportBytes,
   type Result,
   type ServiceProblem,
   succeed,
@@ -23,7 +23,7 @@ interface Upload {
   receivedBytes: number;
 }
 
-/** Keeps at most one file of {@link largestImportBytes} in memory. */
+/** Keeps at most one file of {@link contractLimits.importBytes} in memory. */
 export function createUploads(): Uploads {
   let open: Upload | null = null;
   let begun = 0;
@@ -35,7 +35,7 @@ export function createUploads(): Uploads {
 
   return {
     begin(bytes) {
-      if (bytes > largestImportBytes) return invalid(worded('the file is too large'));
+      if (bytes > contractLimits.importBytes) return invalid(worded('the file is too large'));
       begun += 1;
       open = { importId: `import-${begun}`, content: new Uint8Array(bytes), receivedBytes: 0 };
       return succeed(open.importId);

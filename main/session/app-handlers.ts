@@ -1,6 +1,8 @@
 import process from 'node:process';
-import { type ClassView, fail, succeed, worded } from '#shared-core';
+import { fail, type RequestAnswer, succeed, worded } from '#shared-core';
 import type { RequestHandlers } from './request-handlers.ts';
+
+type ClassView = RequestAnswer<'class-view/status'>;
 
 type AppRequest = Extract<keyof RequestHandlers, `app/${string}` | `class-view/${string}`>;
 

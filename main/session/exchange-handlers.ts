@@ -2,6 +2,7 @@ import { Buffer } from 'node:buffer';
 import { type EventBody, fail, type ServiceProblem, succeed, worded } from '#shared-core';
 import {
   createPackShelf,
+  distillationsOrder,
   exportRunAsCsv,
   runFilesZip,
   type ShelfProblem,
@@ -79,7 +80,8 @@ export function createExchange(setup: ExchangeSetup): Exchange {
         if (!read.ok) return read;
         runs.push({ run: read.value });
       }
-      const made = await shelf.make(packId, { runs, createMonitor, createdMs: clock.wallMs() });
+      const order = distillationsOrder({ runs, createMonitor, createdMs: clock.wallMs() });
+      const made = await shelf.make(packId, order);
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },
     async 'packs/make-files'({ packId, runId }) {

@@ -2,8 +2,8 @@ import {
   defaultRunSettings,
   fail,
   judgeBarometerEntry,
-  type PressureSetting,
   type Result,
+  type RunSettings,
   saidWords,
   say,
   settingRanges,
@@ -22,7 +22,7 @@ import {
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
 export interface DraftPressure {
-  readonly setting: PressureSetting;
+  readonly setting: RunSettings['pressure'];
   readonly sentence: string;
   readonly doubt: string | null;
 }

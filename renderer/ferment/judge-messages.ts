@@ -1,9 +1,9 @@
-import type { FermentFacts, FermentReading, FermentVerdict, wordingOf } from '#shared-core';
+import type { FermentVerdict, judgeFerment, wordingOf } from '#shared-core';
 
 export interface JudgeQuestion {
   readonly id: number;
-  readonly readings: readonly FermentReading[];
-  readonly facts: FermentFacts;
+  readonly readings: Parameters<typeof judgeFerment>[0];
+  readonly facts: Parameters<typeof judgeFerment>[1];
 }
 
 export interface JudgeAnswer {

@@ -20,6 +20,36 @@ export const correctionSchema = z.strictObject({
 
 export type Correction = z.infer<typeof correctionSchema>;
 
+/** What was said of a run when it began. */
+interface StatedRun {
+  readonly settings: RunSettings;
+  /** ISO 8601; empty where not known. */
+  readonly startedAtIso: string;
+  readonly origin: 'recorded' | 'imported';
+}
+
+/**
+ * A run with every correction made after it, and each correction as a sentence: see {@link correctedSettings},
+ * {@link correctedStart} and {@link correctionSentences} for the rule.
+ *
+ * @param run as recorded: settings (charge [mL, % vol], pressure [kPa]), start (ISO 8601, empty where not known), where it came from
+ * @param corrections in the order in which they were made
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const charge = { volumeMl: 300, strengthAbv: 10, standardUncertaintyAbv: 0.5 };
+ * const run = { settings: defaultRunSettings, startedAtIso: '', origin: 'recorded' };
+ * correctedRun(run, [{ charge, reason: 'misread' }]).settings.charge.volumeMl // => 300
+ * correctedRun(run, [{ charge, reason: 'misread' }]).sentences.length // => 1
+ */
+export function correctedRun(run: StatedRun, corrections: readonly Correction[]) {
+  return {
+    settings: correctedSettings(run.settings, corrections),
+    startedAtIso: correctedStart(run, corrections),
+    sentences: correctionSentences(run.settings, corrections, run.startedAtIso),
+  };
+}
+
 /**
  * A run's settings with every correction made after it, the rule being that the last one counts.
  *

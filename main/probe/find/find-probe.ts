@@ -1,7 +1,7 @@
 import {
   asGiven,
-  type ProbeFinding,
   printable,
+  type RequestAnswer,
   type Result,
   type SerialSource,
   type ServiceProblem,
@@ -39,7 +39,7 @@ const mostHeard = 5;
 export async function findProbe(
   path: string,
   dependencies: FindProbeDependencies,
-): Promise<Result<ProbeFinding, ServiceProblem>> {
+): Promise<Result<RequestAnswer<'probe/find'>, ServiceProblem>> {
   const opened = await openSearchLine(path, dependencies.openLine, dependencies.wait);
   if (!opened.ok) return opened;
   const line = opened.value;
@@ -51,7 +51,11 @@ export async function findProbe(
   }
 }
 
-async function search(path: string, line: SearchLine, clock: Clock): Promise<ProbeFinding> {
+async function search(
+  path: string,
+  line: SearchLine,
+  clock: Clock,
+): Promise<RequestAnswer<'probe/find'>> {
   const at = (rest: Partial<SerialSource>) =>
     serialSourceSchema.parse({ kind: 'serial', path, ...rest });
   const listen = (baudRate: number, patienceS: number) =>
@@ -70,7 +74,7 @@ async function search(path: string, line: SearchLine, clock: Clock): Promise<Pro
 }
 
 /** What listening at one speed amounts to; null when it was not understood. */
-function judge(trial: Trial | undefined): ProbeFinding | null {
+function judge(trial: Trial | undefined): RequestAnswer<'probe/find'> | null {
   if (trial === undefined) return null;
   const { source, outcomes } = trial;
   const lines = outcomes.filter(understood);
@@ -105,7 +109,7 @@ async function ask(
   line: SearchLine,
   at: (rest: Partial<SerialSource>) => SerialSource,
   clock: Clock,
-): Promise<ProbeFinding | null> {
+): Promise<RequestAnswer<'probe/find'> | null> {
   for (const baudRate of speeds) {
     await line.change(baudRate, 'none');
     const source = at({ baudRate, language: 'scpi', askEveryS: 0.2 });
@@ -136,7 +140,7 @@ async function ask(
   return null;
 }
 
-const nothingHeard: ProbeFinding = {
+const nothingHeard: RequestAnswer<'probe/find'> = {
   source: null,
   heard: [],
   because: worded(
@@ -145,7 +149,7 @@ const nothingHeard: ProbeFinding = {
 };
 
 /** Text at some speed that is in no language known here: the person can describe it. */
-function unknownLines(trials: readonly Trial[]): ProbeFinding {
+function unknownLines(trials: readonly Trial[]): RequestAnswer<'probe/find'> {
   const share = ({ textBytes, bytes }: Trial) => (bytes === 0 ? 0 : textBytes / bytes);
   const best = trials.reduce((a, b) => (share(b) > share(a) ? b : a));
   if (best.outcomes.length === 0 || share(best) < 0.9) {

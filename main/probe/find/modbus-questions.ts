@@ -1,10 +1,10 @@
-import { modbusSettingsSchema, type ProbeFinding, type SerialSource, worded } from '#shared-core';
+import { modbusSettingsSchema, type RequestAnswer, type SerialSource, worded } from '#shared-core';
 import type { Trial } from './try-talk.ts';
 
 /** One way of asking a Modbus transmitter, and what to make of the answer. */
 export interface ModbusSearchQuestion {
   readonly source: SerialSource;
-  readonly judge: (trial: Trial) => ProbeFinding | null;
+  readonly judge: (trial: Trial) => RequestAnswer<'probe/find'> | null;
 }
 
 const speeds = [9600, 19_200, 115_200, 38_400, 4800] as const;
@@ -47,7 +47,7 @@ function judge(
   trial: Trial,
   withScale: (scale: number) => SerialSource,
   line: string,
-): ProbeFinding | null {
+): RequestAnswer<'probe/find'> | null {
   const raw = trial.outcomes.at(-1)?.values[0]?.value;
   if (raw === undefined) return null;
   const scale = scales.find((each) => raw * each >= expectedC.low && raw * each <= expectedC.high);

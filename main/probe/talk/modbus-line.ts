@@ -1,14 +1,15 @@
 import {
   findModbusAnswer,
-  type LineRejection,
-  type ModbusQuestion,
+  type LineOutcome,
   modbusQuestionBytes,
   type Result,
   worded,
 } from '#shared-core';
 
+type ModbusQuestion = Parameters<typeof modbusQuestionBytes>[0];
+
 /** Registers as read; else why not, null when nothing was heard at all: silence is judged elsewhere. */
-export type ModbusAnswer = Result<readonly number[], LineRejection | null>;
+export type ModbusAnswer = Result<readonly number[], LineOutcome['rejections'][number] | null>;
 
 /** One question at a time over a line that is opened and watched elsewhere. */
 export interface ModbusLine {
