@@ -103,4 +103,6 @@ export const books: Readonly<Record<string, string>> = {
   'Distillate / mL': 'Destillat / mL',
   'imported readings': 'übernommene Messwerte',
   '{value}, where {low} to {high} is possible': '{value}, wo {low} bis {high} möglich ist',
+  'Sample from': 'Probe aus',
+  'Mass balance': 'Bilanz',
 };
