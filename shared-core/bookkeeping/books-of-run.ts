@@ -1,7 +1,8 @@
+import { OutOfRangeError } from '../result/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
-import { asGiven, worded } from '../wording/index.ts';
+import { type AsGiven, asGiven, worded } from '../wording/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -271,7 +272,7 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
     assumptions.add(
       worded(
         '{name}: no mixture of ethanol and water has these readings ({message}), so it is not in the balance.',
-        { name: liquid.name, message: error.message },
+        { name: liquid.name, message: rangeWords(error) },
       ),
     );
     return null;
@@ -334,4 +335,16 @@ function strengthFromHead(
       standardUncertainty: (mean('high') - mean('low')) / (2 * coverageFactor95),
     },
   };
+}
+
+/** What was read, and what can be; which quantity that is, the sentence around it says. */
+function rangeWords(error: RangeError): string | AsGiven {
+  if (!(error instanceof OutOfRangeError)) return asGiven(error.message);
+  const { value, low, high, unit } = error.detail;
+  const digits = (number: number) => `${Number(number.toPrecision(4))}`;
+  return worded('{value}, where {low} to {high} is possible', {
+    value: `${digits(value)} ${unit}`.trim(),
+    low: digits(low),
+    high: `${digits(high)} ${unit}`.trim(),
+  });
 }

@@ -3,7 +3,7 @@ import { usualWarmthBand } from '../ferment-warmth/index.ts';
 import { say } from '../wording/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
-import { type Axis, box, frame, label, line, type PlotArea, place } from './plot-area.ts';
+import { type Axis, box, frame, label, line, type PlotArea, place, smallPt } from './plot-area.ts';
 
 /** The week of a ferment, as far as it goes. */
 export interface FermentWeek {
@@ -236,7 +236,13 @@ function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[
         [5, 3],
       ),
     ),
-    label([area.right - 4, bottom - 3], band.words, 'end', softInk),
+    // A band too thin for its words has them above.
+    label(
+      [area.right - 4, bottom - top < smallPt + 4 ? top - 3 : bottom - 3],
+      band.words,
+      'end',
+      softInk,
+    ),
   ];
 }
 

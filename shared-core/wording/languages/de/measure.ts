@@ -5,7 +5,7 @@ export const measure: Readonly<Record<string, string>> = {
   'Liquids (±: k = 2; strength at 20 °C: 95 % interval)':
     'Flüssigkeiten (±: k = 2; Gehalt bei 20 °C: 95-%-Bereich)',
   Liquid: 'Flüssigkeit',
-  From: 'Aus',
+  From: 'Von',
   To: 'Bis',
   'Volume at 20 °C': 'Volumen bei 20 °C',
   Mass: 'Masse',
