@@ -298,6 +298,7 @@ export {
   type Channel,
   type Correction,
   channelSchema,
+  chargeDoubtMl,
   correctedSettings,
   correctedStart,
   correctionSchema,

@@ -17,6 +17,8 @@ const keptSchema = z.strictObject({
   name: text,
   chargeVolumeMl: text,
   chargeStrengthAbv: text,
+  chargeDoubtMl: text.default(''),
+  chargeDoubtAbv: text.default(''),
   ferment: fermentOriginSchema.nullable().default(null),
   rigDescription: text,
   plates: text,

@@ -1,5 +1,5 @@
 import { alarmTitles } from '../monitor/index.ts';
-import { trialWords } from '../run/index.ts';
+import { chargeDoubtMl, trialWords } from '../run/index.ts';
 import { stageLabels } from '../stages/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { kindWords } from '../study/index.ts';
@@ -93,7 +93,7 @@ export function settingsTable({
       ],
       [
         'Charge',
-        `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
+        `${measuredWords({ value: charge.volumeMl, standardUncertainty: chargeDoubtMl(charge) }, 'mL')} of ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
       ],
       ...(ferment === undefined
         ? []

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { numberWords } from '../wording/index.ts';
+import { chargeDoubtMl } from './charge-doubt.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -105,6 +107,8 @@ const minuteWords = (iso: string) =>
 const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
   ({ charge }, isBare) =>
     `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
+  ({ charge }, isBare) =>
+    `${isBare ? '' : 'standard uncertainty of the charge '}${numberWords(chargeDoubtMl(charge), 1)} mL and ${numberWords(charge.standardUncertaintyAbv, 2)} % vol`,
   ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
   ({ rig }, isBare) =>
     `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,

@@ -1,5 +1,6 @@
 /** Readings, marks, settings: the inputs of a run. */
 export { type Channel, channelSchema, type KnownChannel, knownChannels } from './channel.ts';
+export { chargeDoubtMl, cylinderDoubt } from './charge-doubt.ts';
 export {
   type Correction,
   correctedSettings,
