@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { numberWords } from '../wording/index.ts';
-import { chargeDoubtMl } from './charge-doubt.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -104,11 +103,16 @@ export function correctionSentences(
 const minuteWords = (iso: string) =>
   iso === '' ? 'at a time not stated' : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
 
+const volumeDoubtWords = ({ standardUncertaintyMl }: RunSettings['charge']) =>
+  standardUncertaintyMl === undefined
+    ? 'as usual for the volume'
+    : `${numberWords(standardUncertaintyMl, 1)} mL`;
+
 const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
   ({ charge }, isBare) =>
     `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
   ({ charge }, isBare) =>
-    `${isBare ? '' : 'standard uncertainty of the charge '}${numberWords(chargeDoubtMl(charge), 1)} mL and ${numberWords(charge.standardUncertaintyAbv, 2)} % vol`,
+    `${isBare ? '' : 'standard uncertainty of the charge '}${volumeDoubtWords(charge)} and ${numberWords(charge.standardUncertaintyAbv, 2)} % vol`,
   ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
   ({ rig }, isBare) =>
     `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,

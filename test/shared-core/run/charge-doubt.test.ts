@@ -78,6 +78,6 @@ test('it widens what is known of the pot and of the recovery while the run goes 
 
 test('a correction of the uncertainty alone is told as one', () => {
   expect(correctionSentences(run.settings, [{ charge: roughly, reason: 'by eye' }])[0]).toMatch(
-    /standard uncertainty of the charge 1\.3 mL and 0\.20 % vol → 12\.0 mL and 0\.20 % vol\. Reason: by eye$/,
+    /standard uncertainty of the charge as usual for the volume and 0\.20 % vol → 12\.0 mL and 0\.20 % vol\. Reason: by eye$/,
   );
 });
