@@ -391,9 +391,9 @@ export {
 export type { Estimate } from './uncertainty/index.ts';
 export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
 
-// Sentences in the reader's language.
+// Sentences in the reader's language, moments in the reader's zone.
 
-export { type Language, language, languages, setLanguage } from './wording/index.ts';
+export { type Language, language, languages, offsetWords, setLanguage } from './wording/index.ts';
 
 // What is said, told, and sent along with what is told.
 

@@ -1,4 +1,12 @@
-import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
+import type {
+  Correction,
+  LogHeader,
+  LogRecord,
+  Reading,
+  Result,
+  RunInput,
+  RunSummary,
+} from '#shared-core';
 import {
   correctedSettings,
   correctedStart,
@@ -9,6 +17,7 @@ import {
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
+import { localIso } from './local-iso.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { startOfRunId } from './run-id.ts';
 
@@ -66,12 +75,24 @@ export async function summariseRun(
     corrections:
       recorded === null
         ? []
-        : [...correctionSentences(recorded.settings, corrections, recorded.startedAtIso)],
+        : [
+            ...correctionSentences(
+              recorded.settings,
+              corrections.map(inLocalTime),
+              localIso(recorded.startedAtIso),
+            ),
+          ],
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
   return succeed({ summary, header, report });
 }
+
+/** Told as the clock on the wall says it. */
+const inLocalTime = ({ startedAtIso, ...correction }: Correction): Correction => ({
+  ...correction,
+  ...(startedAtIso === undefined ? {} : { startedAtIso: localIso(startedAtIso) }),
+});
 
 function createGathering() {
   let header: LogHeader | null = null;

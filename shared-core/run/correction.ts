@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { numberWords } from '../wording/index.ts';
+import { localTimeWords, numberWords } from '../wording/index.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -72,7 +72,7 @@ export function correctedStart(
  *
  * @param settings as recorded (charge [mL, % vol], pressure [kPa])
  * @param corrections in the order in which they were made
- * @param startedAtIso when the run began as recorded (ISO 8601); empty where not known
+ * @param startedAtIso when the run began as recorded (ISO 8601, told in the zone it is written in); empty where not known
  *
  * Source: this project's rule; no standard.
  * @example
@@ -99,9 +99,7 @@ export function correctionSentences(
   });
 }
 
-/** To the minute, in world time: the record may be read in another zone. */
-const minuteWords = (iso: string) =>
-  iso === '' ? 'at a time not stated' : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
+const minuteWords = (iso: string) => (iso === '' ? 'at a time not stated' : localTimeWords(iso));
 
 const volumeDoubtWords = ({ standardUncertaintyMl }: RunSettings['charge']) =>
   standardUncertaintyMl === undefined
