@@ -23,8 +23,9 @@ import { forecastBound } from './ensemble/forecast-bound.ts';
 import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
 import type { ScoredRun } from './ensemble/scored-run.ts';
 import { simulateRun } from './ensemble/simulate-run.ts';
-import { callLine, kindLine, summariseScores } from './ensemble/summary.ts';
+import { callLine, kindCalibration, kindLine, summariseScores } from './ensemble/summary.ts';
 import { readTruth } from './ensemble/truth.ts';
+import { toldCalibration } from './measuring/told-calibration.ts';
 import { drawSecondRun, type SecondKind, secondKinds } from './second-still/draw-second-run.ts';
 import { runSecondDraw } from './second-still/report-second-run.ts';
 
@@ -52,7 +53,16 @@ if (options.delays) {
 const runs = Number(options.runs);
 if (options['by-hand']) {
   const { seed, list, save = null, from = null } = options;
-  measureByHand({ runs, seed, list, save, from, pokes: Number(options.poke), watch: watchRun });
+  measureByHand({
+    runs,
+    seed,
+    list,
+    save,
+    from,
+    pokes: Number(options.poke),
+    watch: watchRun,
+    calibration: toldCalibration,
+  });
   process.exit(0);
 }
 if (options.bound) {
@@ -125,6 +135,9 @@ for (const [name, calls] of ruleCalls) console.log(callLine(name, calls, plateau
 for (const line of summariseScores(scores)) console.log(line);
 if (byKind.size > 1) {
   for (const [kind, ofKind] of byKind) console.log(kindLine(kind, ofKind));
+  for (const [kind, ofKind] of byKind) {
+    for (const line of kindCalibration(kind, ofKind)) console.log(line);
+  }
 }
 
 function readKinds(text: string): readonly SecondKind[] {

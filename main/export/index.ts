@@ -6,5 +6,5 @@ export type { PackProgress } from './pack/pack-entries.ts';
 export type { PackRun } from './pack/pack-run.ts';
 export { createPackShelf, type PackShelf, type ShelfProblem } from './pack/pack-shelf.ts';
 export { type PackZip, packZip } from './pack/pack-zip.ts';
-export { type PackRequest, writePack } from './pack/write-pack.ts';
+export { distillationsOrder, type PackRequest, writePack } from './pack/write-pack.ts';
 export { runFilesZip } from './run-files-zip.ts';

@@ -1,19 +1,15 @@
-import type {
-  Correction,
-  LogHeader,
-  LogRecord,
-  Reading,
-  Result,
-  RunInput,
-  RunSummary,
-} from '#shared-core';
 import {
-  correctedSettings,
-  correctedStart,
-  correctionSentences,
+  correctedRun,
+  type LogHeader,
+  type LogRecord,
   plateauOfRun,
+  type Reading,
+  type Result,
+  type RunInput,
+  type RunSummary,
   succeed,
   unpackReading,
+  wordingOf,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
@@ -49,14 +45,10 @@ export async function summariseRun(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;
   const recorded = gathered.header() ?? labels.value.header;
-  const header =
-    recorded === null
-      ? null
-      : {
-          ...recorded,
-          settings: correctedSettings(recorded.settings, corrections),
-          startedAtIso: correctedStart(recorded, corrections),
-        };
+  const { sentences = [], ...corrected } = recorded
+    ? correctedRun(recorded, corrections, localIso)
+    : {};
+  const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
@@ -72,27 +64,13 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections:
-      recorded === null
-        ? []
-        : [
-            ...correctionSentences(
-              recorded.settings,
-              corrections.map(inLocalTime),
-              localIso(recorded.startedAtIso),
-            ),
-          ],
+    corrections: [...sentences],
+    ...(sentences.length > 0 && { wording: wordingOf(sentences) }),
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
   return succeed({ summary, header, report });
 }
-
-/** Told as the clock on the wall says it. */
-const inLocalTime = ({ startedAtIso, ...correction }: Correction): Correction => ({
-  ...correction,
-  ...(startedAtIso === undefined ? {} : { startedAtIso: localIso(startedAtIso) }),
-});
 
 function createGathering() {
   let header: LogHeader | null = null;

@@ -1,7 +1,8 @@
 import { Buffer } from 'node:buffer';
-import { type EventBody, fail, type ServiceProblem, succeed } from '#shared-core';
+import { type EventBody, fail, type ServiceProblem, succeed, worded } from '#shared-core';
 import {
   createPackShelf,
+  distillationsOrder,
   exportRunAsCsv,
   runFilesZip,
   type ShelfProblem,
@@ -79,7 +80,8 @@ export function createExchange(setup: ExchangeSetup): Exchange {
         if (!read.ok) return read;
         runs.push({ run: read.value });
       }
-      const made = await shelf.make(packId, { runs, createMonitor, createdMs: clock.wallMs() });
+      const order = distillationsOrder({ runs, createMonitor, createdMs: clock.wallMs() });
+      const made = await shelf.make(packId, order);
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },
     async 'packs/make-files'({ packId, runId }) {
@@ -115,5 +117,5 @@ export function createExchange(setup: ExchangeSetup): Exchange {
 
 function shelfProblem(problem: ShelfProblem): ServiceProblem {
   if (problem.kind !== 'no-such-pack') return serviceProblemOf(problem);
-  return { kind: 'request-invalid', message: 'this pack is no longer here; make it again' };
+  return { kind: 'request-invalid', message: worded('this pack is no longer here; make it again') };
 }

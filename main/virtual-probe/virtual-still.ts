@@ -2,17 +2,16 @@ import {
   createBatchSimulation,
   createProbeSignal,
   createRandom,
-  type MarkType,
+  type MarkBody,
   pearFermentSetup,
-  type TeachingRigName,
   teachingRigs,
 } from '#shared-core';
 
 /** What a person does to the heat, as marked in a run. */
-export type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
+export type HeatMark = Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>;
 
 export interface VirtualStillOptions {
-  readonly rig: TeachingRigName;
+  readonly rig: keyof typeof teachingRigs;
   readonly seed: number;
   /** Heat on from the start; otherwise the still waits, cold, for a heat mark. */
   readonly heated: boolean;
@@ -37,7 +36,7 @@ export const virtualRigs = {
   vigreux: 'vigreux',
   'glass-bead-column': 'glassBeads',
   'wire-packing': 'wirePacking',
-} as const satisfies Readonly<Record<string, TeachingRigName>>;
+} as const satisfies Readonly<Record<string, keyof typeof teachingRigs>>;
 
 export type VirtualRigName = keyof typeof virtualRigs;
 
@@ -55,10 +54,16 @@ const leastDripMlPerMin = 0.25;
 /** The end of a digital one-wire sensor's scale [°C]: beyond it, as in a pot that is dry, nothing can be told. */
 const sensorEndC = 125;
 
-/** Digital one-wire sensors: 1/16 °C steps, 85 °C once after power-on; noise and dropouts as felt at a bench. */
+/**
+ * Digital one-wire sensors: 1/16 °C steps, 85 °C once after power-on; dropouts as felt at a bench. Noise, wander and the slower part of the
+ * bulb (t90/t63 of 3.4) as measured by others on open series.
+ */
 const flaws = {
   whiteNoiseK: 0.03,
-  slowNoiseK: 0.04,
+  slowNoiseK: 0.02,
+  wanderK: 0.02,
+  slowShare: 0.27,
+  slowShareS: 30,
   quantumK: 1 / 16,
   dropoutsPerHour: 2,
   dropoutS: 4,

@@ -1,7 +1,7 @@
 import { type Tag, tags } from './draw-by-hand.ts';
 import type { CallJudgement } from './judge-call.ts';
 import { knownVapours } from './known-vapour.ts';
-import type { ByHandScore, Share } from './score-by-hand.ts';
+import type { ByHandScore, Share, ToldTruth } from './score-by-hand.ts';
 import { thresholdRules } from './threshold-rules.ts';
 
 /** A scored run with what it is. */
@@ -10,12 +10,21 @@ export interface TaggedScore {
   readonly score: ByHandScore;
 }
 
+/** Says in a line where truths fell in what was told, run by run; who measures other runs says it the same way. */
+export interface CalibrationWords {
+  strengths(name: string, runs: readonly (readonly ToldTruth[])[]): string;
+  timesLeft(name: string, runs: readonly (readonly ToldTruth[])[]): string;
+}
+
 const judgements: readonly CallJudgement[] = ['good', 'late', 'missed', 'false', 'spell'];
 /** A pot called nearly dry with more than this share of its charge is called so wrongly. */
 const dryShare = 0.25;
 
 /** Everything measured, all runs first and then by what they are. */
-export function byHandTable(runs: readonly TaggedScore[]): readonly string[] {
+export function byHandTable(
+  runs: readonly TaggedScore[],
+  calibration: CalibrationWords,
+): readonly string[] {
   const groups = tags.map((tag) => ({
     name: tag as string,
     scores: runs.filter((run) => run.tags.includes(tag)).map(({ score }) => score),
@@ -34,6 +43,20 @@ export function byHandTable(runs: readonly TaggedScore[]): readonly string[] {
     ...rows.map(({ name, scores }) => callRow(name, scores)),
     '',
     ...rows.map(({ name, scores }) => figuresRow(name, scores)),
+    '',
+    ...rows.map(({ name, scores }) =>
+      calibration.timesLeft(
+        `${name}, forecast`,
+        scores.map(({ timesLeft }) => timesLeft),
+      ),
+    ),
+    '',
+    ...rows.map(({ name, scores }) =>
+      calibration.strengths(
+        `${name}, strength`,
+        scores.map(({ strengths }) => strengths),
+      ),
+    ),
   ];
 }
 

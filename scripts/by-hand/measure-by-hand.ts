@@ -1,6 +1,6 @@
 import process from 'node:process';
 import { type ByHandRun, byHandRun, endS, inputsOf } from './by-hand-run.ts';
-import { byHandTable, type TaggedScore } from './by-hand-table.ts';
+import { byHandTable, type CalibrationWords, type TaggedScore } from './by-hand-table.ts';
 import { byHandTruth } from './by-hand-truth.ts';
 import { harmed, type PokedCalls, pokeRuns, pokeTable } from './measure-pokes.ts';
 import { loadRuns, saveRuns } from './saved-runs.ts';
@@ -18,6 +18,7 @@ export interface ByHandOptions {
   readonly pokes: number;
   /** Who is judged. */
   readonly watch: Watch;
+  readonly calibration: CalibrationWords;
 }
 
 /** Draws, watches and scores runs heated by hand, and prints what was measured. */
@@ -34,7 +35,7 @@ export function measureByHand(options: ByHandOptions): void {
 
 function measureScores(
   runs: Iterable<ByHandRun>,
-  { list, runs: count, watch }: ByHandOptions,
+  { list, runs: count, watch, calibration }: ByHandOptions,
 ): void {
   const scored: TaggedScore[] = [];
   for (const run of runs) {
@@ -49,7 +50,7 @@ function measureScores(
     }
     if (process.stderr.isTTY) process.stderr.write(`\r${scored.length} of ${count} runs`);
   }
-  for (const line of byHandTable(scored)) console.log(line);
+  for (const line of byHandTable(scored, calibration)) console.log(line);
 }
 
 function measurePokes(runs: Iterable<ByHandRun>, { pokes, seed, list }: ByHandOptions): void {

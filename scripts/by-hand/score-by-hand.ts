@@ -12,6 +12,12 @@ export interface Share {
   readonly count: number;
 }
 
+/** What was told of something, and what it truly was. */
+export interface ToldTruth {
+  readonly truth: number;
+  readonly told: { readonly low: number; readonly value: number; readonly high: number };
+}
+
 export interface ByHandScore {
   readonly calledS: number | null;
   readonly call: CallJudgement;
@@ -24,6 +30,8 @@ export interface ByHandScore {
   /** Minutes with vapour in which a strength was told; told intervals that hold the truth. */
   readonly told: Share;
   readonly covered: Share;
+  /** Strengths told with vapour at the bulb [% vol], 95 % intervals. */
+  readonly strengths: readonly ToldTruth[];
   readonly stages: Share;
   readonly hours: number;
   readonly surging: number;
@@ -35,6 +43,8 @@ export interface ByHandScore {
   readonly flatHours: number;
   readonly endingsOnFlat: number;
   readonly forecasts: Share;
+  /** Boiling time left to the limit [s], 90 % ranges. */
+  readonly timesLeft: readonly ToldTruth[];
   /** Largest share of the charge that was left when the pot was called nearly dry. */
   readonly dryCalledWith: number | null;
   readonly coolDownWhileDistilling: boolean;
@@ -89,7 +99,7 @@ export function scoreByHand(run: ByHandRun, truth: ByHandTruth, watched: Watched
     endingsOnFlat: verdicts.events.filter(
       ({ event, timeS }) => event === 'plateau-ending' && truth.flat[Math.round(timeS)] === true,
     ).length,
-    forecasts: forecasts(run, truth, verdicts),
+    ...forecasts(run, truth, verdicts),
     dryCalledWith: dryCalledWith(run, verdicts),
     coolDownWhileDistilling:
       run.course.bathed.filter(
@@ -122,20 +132,26 @@ function stageAt({ stages }: Verdicts, endS: number): Stage[] {
 function strengths(
   { course }: ByHandRun,
   { estimates }: Verdicts,
-): { told: Share; covered: Share } {
+): Pick<ByHandScore, 'told' | 'covered' | 'strengths'> {
   let minutes = 0;
-  let told = 0;
-  let held = 0;
+  const strengths: ToldTruth[] = [];
   for (const { timeS, headVapourAbv } of estimates) {
     const second = Math.round(timeS);
     if (second >= course.heatOffS || (course.bathed[second] ?? 0) < bathedShare) continue;
     minutes += 1;
     if (headVapourAbv === null) continue;
-    told += 1;
-    const abv = course.abv[second] as number;
-    if (headVapourAbv.low <= abv && abv <= headVapourAbv.high) held += 1;
+    strengths.push({ truth: course.abv[second] as number, told: headVapourAbv });
   }
-  return { told: { of: minutes, count: told }, covered: { of: told, count: held } };
+  return {
+    told: { of: minutes, count: strengths.length },
+    covered: heldOf(strengths),
+    strengths,
+  };
+}
+
+function heldOf(items: readonly ToldTruth[]): Share {
+  const held = items.filter(({ truth, told }) => told.low <= truth && truth <= told.high);
+  return { of: items.length, count: held.length };
 }
 
 /** Stages entered again, events that come once told again, and vapour said to leave that did not. */
@@ -183,10 +199,11 @@ function forecasts(
   { course }: ByHandRun,
   { mainFromS, limitS }: ByHandTruth,
   verdicts: Verdicts,
-): Share {
-  if (mainFromS === null || limitS === null || limitS - mainFromS < 600) return { of: 0, count: 0 };
-  let made = 0;
-  let held = 0;
+): Pick<ByHandScore, 'forecasts' | 'timesLeft'> {
+  const timesLeft: ToldTruth[] = [];
+  if (mainFromS === null || limitS === null || limitS - mainFromS < 600) {
+    return { forecasts: heldOf(timesLeft), timesLeft };
+  }
   for (const share of [0.25, 0.5, 0.75]) {
     const atS = mainFromS + share * (limitS - mainFromS);
     const last = verdicts.forecasts.findLast(({ madeS }) => madeS <= atS);
@@ -196,10 +213,14 @@ function forecasts(
     for (let timeS = Math.ceil(last.madeS); timeS < limitS; timeS += 1) {
       if ((course.bathed[timeS] as number) >= bathedShare) leftS += 1;
     }
-    made += 1;
-    if (forecast.low - last.madeS <= leftS && leftS <= forecast.high - last.madeS) held += 1;
+    const { value, low, high } = forecast;
+    const { madeS } = last;
+    timesLeft.push({
+      truth: leftS,
+      told: { value: value - madeS, low: low - madeS, high: high - madeS },
+    });
   }
-  return { of: made, count: held };
+  return { forecasts: heldOf(timesLeft), timesLeft };
 }
 
 function dryCalledWith({ course }: ByHandRun, { alarms }: Verdicts): number | null {

@@ -20,6 +20,18 @@ function noiseSource(noise: PlateauNoise, random: Random): () => number {
   };
 }
 
+/** Heating up to vapour at the bulb comes first: a head that begins in the middle of a plateau is not seen to arrive [s], [°C]. */
+const warmUpS = 420;
+const vapourComesS = 360;
+const roomC = 21;
+const bulbTimeConstantS = 8;
+
+function warmingUpC(timeS: number): number {
+  const followed =
+    timeS < vapourComesS ? 0 : -Math.expm1((vapourComesS - timeS) / bulbTimeConstantS);
+  return roomC + followed * (plateauC - roomC);
+}
+
 /** The monitor's own chain from reading to `plateau-ending`; it learns level and noise by itself. */
 function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
   const settings: RunSettings = {
@@ -32,12 +44,11 @@ function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
     createHeadTracker(settings),
     createLimitScale(settings),
   );
-  return (timeS, readingC) =>
-    course.second(
-      timeS,
-      { timeS, value: readingC, count: 1, spread: 0 },
-      { potC: null, isQuiet: true },
-    ).situation.departedS !== null;
+  const isEnding = (timeS: number, value: number): boolean =>
+    course.second(timeS, { timeS, value, count: 1, spread: 0 }, { potC: null, isQuiet: true })
+      .situation.departedS !== null;
+  for (let timeS = 0; timeS <= warmUpS; timeS += 1) isEnding(timeS, warmingUpC(timeS));
+  return (timeS, readingC) => isEnding(warmUpS + timeS, readingC);
 }
 
 function falseAlarmsPerHour(

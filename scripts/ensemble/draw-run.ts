@@ -1,11 +1,17 @@
 import { createRandom, defaultRunSettings, type RunSettings, teachingRigs } from '#shared-core';
 import type { BatchEvent, BatchSetup, ProbeFlaws } from '../../shared-core/column/index.ts';
 import type { Random } from '../../shared-core/random/index.ts';
+import { type TwoLags, timeToShareS } from './two-lags.ts';
 
 /** One run of the ensemble: the true still, the true probe, and what the monitor is told of them. */
 export interface DrawnRun {
   readonly setup: BatchSetup;
   readonly flaws: ProbeFlaws;
+  /** What real probes do besides, drawn and played apart from that: a seed keeps the noise it always had. */
+  readonly bulbFlaws: ProbeFlaws;
+  readonly bursts: ProbeFlaws;
+  /** How far the true mixture boils off the model of it, in standard uncertainties of that. */
+  readonly mixtureOffSds: number;
   readonly settings: RunSettings;
   readonly sampleEveryS: number;
   readonly marksHeat: boolean;
@@ -16,6 +22,9 @@ export interface DrawnRun {
   readonly plates: number;
   readonly refluxRatio: number;
 }
+
+/** A probe is off by up to so much, as likely by any of it [K]. */
+const mostBiasK = 0.3;
 
 /** Heat that one mL/min of strong distillate needs: 38.6 kJ/mol over 58.4 mL/mol [W·min/mL]. */
 const wattPerMlPerMin = 11;
@@ -62,6 +71,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
   const boilUpW = distillateW * (1 + refluxRatio);
   const holdUpMl = between(random, 0.3, 1) * plates;
   const { simpleHead: base } = teachingRigs;
+  const lags = drawLags(random.fork('lags'), between(random, 3, 30));
   const rig = {
     ...base,
     description: `${plates.toFixed(1)} plates, reflux ${refluxRatio.toFixed(1)}`,
@@ -73,7 +83,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
       drainS: between(random, 5, 15),
     },
     head: { ...base.head, lossWPerK: (0.15 * columnDutyW) / 62 },
-    bulb: { wetT90S: between(random, 3, 30), dryT90S: between(random, 60, 120) },
+    bulb: { wetT90S: Math.LN10 * lags.fastS, dryT90S: between(random, 60, 120) },
     heater: {
       powerW: boilUpW + base.flask.lossWPerK * 75,
       timeConstantS: between(random, 20, 90),
@@ -88,7 +98,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     whiteNoiseK: noiseK * Math.sqrt(1 - slowShare),
     slowNoiseK: noiseK * Math.sqrt(slowShare),
     slowNoiseS: between(random, 10, 20),
-    biasK: between(random, -0.3, 0.3),
+    biasK: between(random, -mostBiasK, mostBiasK),
     driftKPerHour: between(random, -0.05, 0.05),
     quantumK: random.uniform() < 0.5 ? 1 / 16 : random.uniform() < 0.5 ? 0.1 : 0,
     dropoutsPerHour: between(random, 0, 3),
@@ -113,6 +123,8 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
       source: 'barometer',
       altitudeM: null,
     },
+    // Told as it is drawn: the error of a probe that was held against a reference.
+    probe: { ...defaultRunSettings.probe, standardUncertaintyK: mostBiasK / Math.sqrt(3) },
     attentionCheckS: null,
     safetyConfirms: [{ check: 'bulb', role: 'technician' }],
   };
@@ -131,6 +143,8 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
   return {
     setup,
     flaws,
+    ...drawRealFlaws(random.fork('real probe'), lags),
+    mixtureOffSds: random.fork('mixture').normal(),
     settings,
     sampleEveryS,
     marksHeat,
@@ -138,6 +152,49 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     volumeEveryS: random.uniform() < 0.5 ? null : between(random, 240, 480),
     plates,
     refluxRatio,
+  };
+}
+
+/**
+ * A bulb whose reading makes 90 % of a step within so long, part of it slower than the rest.
+ *
+ * Source: eight one-wire sensors in ice water had t90/t63 of 2.6 … 4.6, one lag has 2.30; test/reference/real-traces.
+ */
+export function drawLags(random: Random, t90S: number): TwoLags {
+  const unit = {
+    fastS: 1,
+    slowShare: between(random, 0.2, 0.34),
+    slowS: between(random, 2.5, 5),
+  };
+  const scale = t90S / timeToShareS(unit, 0.9);
+  return { fastS: scale, slowShare: unit.slowShare, slowS: scale * unit.slowS };
+}
+
+/**
+ * What probes measured by others did: wander of 0.005 … 0.04 K over a minute, and of every fifth probe bursts of fault values of some
+ * seconds.
+ *
+ * Source: figures of open series of a thermocouple amplifier and a laboratory column; test/reference/real-traces.
+ */
+function drawRealFlaws(
+  random: Random,
+  { slowShare, slowS }: TwoLags,
+): Pick<DrawnRun, 'bulbFlaws' | 'bursts'> {
+  return {
+    bulbFlaws: {
+      random: random.fork('wander'),
+      slowShare,
+      slowShareS: slowS,
+      wanderK: between(random, 0.005, 0.04),
+      wanderS: 120,
+    },
+    bursts: {
+      random: random.fork('bursts'),
+      burstsPerHour: random.uniform() < 0.2 ? between(random, 1, 6) : 0,
+      burstS: between(random, 1, 6),
+      // A one-wire sensor that does not answer, an amplifier without its thermocouple.
+      faultC: random.uniform() < 0.5 ? -127 : 2047.75,
+    },
   };
 }
 

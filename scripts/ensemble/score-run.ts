@@ -1,5 +1,8 @@
 import type { Alarm, Stage, Verdicts } from '#shared-core';
 import { analyseRun, retiredAlarms } from '../../shared-core/monitor/index.ts';
+import { mapEstimate } from '../../shared-core/uncertainty/index.ts';
+import { endsOf95Sds, placeInInterval } from '../measuring/place-in-interval.ts';
+import { placeOfTimeLeft } from '../measuring/place-of-time-left.ts';
 import type { ScoredRun, TrueSecond } from './scored-run.ts';
 import type { Truth } from './truth.ts';
 
@@ -80,7 +83,16 @@ export interface ForecastScore {
   /** |forecast − truth| as a share of the boiling time that remained. */
   readonly relativeError: number;
   readonly signedError: number;
+  /** Where the truth fell in what was told, by the logarithm of what was left, 0 … 1. */
+  readonly place: number;
   readonly withVolumes: boolean;
+}
+
+/** One estimate of the strength at the head compared with the truth. */
+export interface StrengthScore {
+  readonly covered: boolean;
+  /** Where the truth fell in what was told, 0 … 1. */
+  readonly place: number;
 }
 
 export interface RunScore {
@@ -92,9 +104,8 @@ export interface RunScore {
   readonly alarmsPerHour: number;
   readonly falseProbeFaults: number;
   readonly mainAgrees: boolean;
-  /** Estimates of the head's strength, once a minute, and those whose interval holds the truth. */
-  readonly estimates: number;
-  readonly estimatesCovered: number;
+  /** Of the head's strength, once a minute. */
+  readonly strengths: readonly StrengthScore[];
   /** Prompts to take the heat off before it was taken off, `plateau-departure` and `over-limit` together. */
   readonly heatOffPrompts: number;
   readonly verdicts: Verdicts;
@@ -119,11 +130,6 @@ export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
   const normal = verdicts.alarms.filter(
     ({ raisedS }) => raisedS < (truth.limitS ?? run.heatOffS) + 60,
   );
-  const estimates = verdicts.estimates.flatMap(({ timeS, headVapourAbv }) => {
-    const abv = run.samples[Math.round(timeS)]?.headVapourStrengthAbv;
-    if (headVapourAbv === null || abv === undefined) return [];
-    return [headVapourAbv.low <= abv && abv <= headVapourAbv.high];
-  });
   return {
     call: scoreCalls(run, truth, heatOff),
     plateauHours: plateauS / 3600,
@@ -133,8 +139,7 @@ export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
     alarmsPerHour: normal.length / normalHours,
     falseProbeFaults: verdicts.alarms.filter(({ alarm }) => aboutProbe.includes(alarm)).length,
     mainAgrees: verdicts.verdict.mainFraction === (truth.mainFromS !== null),
-    estimates: estimates.length,
-    estimatesCovered: estimates.filter(Boolean).length,
+    strengths: scoreStrengths(run, verdicts),
     heatOffPrompts: heatOff.filter(({ raisedS }) => raisedS < run.heatOffS).length,
     verdicts,
   };
@@ -144,6 +149,15 @@ export function calledStage(verdicts: Verdicts, timeS: number): Stage {
   let called: Stage = 'warm-up';
   for (const { stage, fromS } of verdicts.stages) if (fromS <= timeS) called = stage;
   return called;
+}
+
+function scoreStrengths({ samples }: ScoredRun, { estimates }: Verdicts): StrengthScore[] {
+  return estimates.flatMap(({ timeS, headVapourAbv: told }) => {
+    const abv = samples[Math.round(timeS)]?.headVapourStrengthAbv;
+    if (told === null || abv === undefined) return [];
+    const covered = told.low <= abv && abv <= told.high;
+    return [{ covered, place: placeInInterval(abv, told, endsOf95Sds) }];
+  });
 }
 
 function scoreForecasts(run: ScoredRun, truth: Truth, verdicts: Verdicts): ForecastScore[] {
@@ -157,13 +171,15 @@ function scoreForecasts(run: ScoredRun, truth: Truth, verdicts: Verdicts): Forec
     if (last === undefined || forecast === null) return [];
     // What nobody can foresee, heat taken away later, is not held against the forecast.
     const leftS = boilingSeconds(run, last.madeS, limitS);
-    const signedError = (forecast.value - last.madeS - leftS) / leftS;
+    const toldS = mapEstimate(forecast, (endS) => endS - last.madeS);
+    const signedError = (toldS.value - leftS) / leftS;
     return [
       {
         plateauShare,
-        covered: forecast.low - last.madeS <= leftS && leftS <= forecast.high - last.madeS,
+        covered: toldS.low <= leftS && leftS <= toldS.high,
         relativeError: Math.abs(signedError),
         signedError,
+        place: placeOfTimeLeft(leftS, toldS),
         withVolumes: run.readsVolumes,
       },
     ];

@@ -1,5 +1,6 @@
-import { createBatchSimulation, createProbeSignal, type RunInput } from '#shared-core';
+import { azeotrope, createBatchSimulation, createProbeSignal, type RunInput } from '#shared-core';
 import type { BatchState } from '../../shared-core/column/index.ts';
+import { equilibriumModelUncertaintyK } from '../../shared-core/equilibrium/index.ts';
 import type { DrawnRun } from './draw-run.ts';
 import type { ScoredRun } from './scored-run.ts';
 
@@ -44,7 +45,9 @@ export function simulateRun(drawn: DrawnRun): SimulatedRun {
 }
 
 function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: number): RunInput[] {
+  const bulb = createProbeSignal(drawn.bulbFlaws);
   const probe = createProbeSignal(drawn.flaws);
+  const bursts = createProbeSignal(drawn.bursts);
   const inputs: RunInput[] = [];
   let markId = 0;
   const mark = (timeS: number, body: Extract<RunInput, { kind: 'mark' }>['mark']): void => {
@@ -59,7 +62,7 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
     : new Map<number, 'heat-off' | 'heat-on'>();
   let nextVolumeS = drawn.volumeEveryS ?? Number.POSITIVE_INFINITY;
   if (drawn.marksHeat) mark(0, { type: 'heat-on' });
-  for (const { timeS, bulbTemperatureC, distillateVolumeMl } of samples) {
+  for (const { timeS, bulbTemperatureC, distillateVolumeMl, pressureKPa } of samples) {
     if (drawn.marksHeat && timeS === easedS) mark(timeS, { type: 'heat-eased' });
     const removal = timeS < heatOffS ? removals.get(timeS) : undefined;
     if (removal !== undefined) mark(timeS, { type: removal });
@@ -71,11 +74,23 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
       if (volumeMl > 0) mark(timeS, { type: 'volume-read', volumeMl });
     }
     if (timeS % drawn.sampleEveryS !== 0) continue;
-    const value = probe.read(timeS, bulbTemperatureC);
+    const offK = drawn.mixtureOffSds * mixtureSdK(bulbTemperatureC, pressureKPa);
+    const shownC = probe.read(timeS, bulb.read(timeS, bulbTemperatureC + offK) ?? bulbTemperatureC);
+    const overlaidC = bursts.read(timeS, bulbTemperatureC);
+    const isFault = overlaidC === drawn.bursts.faultC;
+    const value = isFault ? overlaidC : shownC;
     if (value === null) continue;
-    inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
+    // Whoever reads a line of a probe knows its fault value.
+    const quality = isFault ? 'bad' : 'good';
+    inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality });
   }
   return inputs;
+}
+
+/** How far vapour of the strength that this temperature means may really stand from there [K]. */
+function mixtureSdK(temperatureC: number, pressureKPa: number): number {
+  const temperatureAboveAzeotropeK = temperatureC - azeotrope(pressureKPa).temperatureC;
+  return equilibriumModelUncertaintyK({ temperatureAboveAzeotropeK, pressureKPa });
 }
 
 /** Heat taken away for a moment, as a careful person marks it: off, and on again. */

@@ -1,3 +1,4 @@
+import { calibrationLine, type PlacesByRun } from '../measuring/calibration-line.ts';
 import { quantile } from '../measuring/quantile.ts';
 import type { CallScore, RunScore } from './score-run.ts';
 
@@ -41,10 +42,11 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
     `main-fraction verdict agrees with the truth in ${scores.filter(({ mainAgrees }) => mainAgrees).length} of ${scores.length}`,
     `alarms per hour up to the heat-off: mean ${mean(scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(2)}, largest ${Math.max(...scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(1)}`,
   ];
-  const told = scores.reduce((sum, { estimates }) => sum + estimates, 0);
-  const held = scores.reduce((sum, { estimatesCovered }) => sum + estimatesCovered, 0);
+  const strengths = scores.flatMap((score) => score.strengths);
+  const held = strengths.filter(({ covered }) => covered).length;
   lines.push(
-    `interval of the strength at the head holds the truth in ${percent(held / told)} of ${told} minutes`,
+    `interval of the strength at the head holds the truth in ${percent(held / strengths.length)} of ${strengths.length} minutes`,
+    strengthCalibration('where the true strength fell', scores),
     `prompts to take the heat off a run: mean ${mean(scores.map(({ heatOffPrompts }) => heatOffPrompts)).toFixed(2)}, most ${Math.max(...scores.map(({ heatOffPrompts }) => heatOffPrompts))}`,
   );
   for (const withVolumes of [false, true]) {
@@ -64,6 +66,10 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
       );
       lines.push(
         `forecast at ${100 * share} % of the plateau ${withVolumes ? 'with' : 'without'} volume marks: n ${made.length}, 90 % interval covers ${percent(covered)}, median error ${percent(error)} (signed ${percent(signed)})`,
+        calibrationLine(
+          '  where the true end fell',
+          byRun(scores, ({ forecasts }) => forecasts.filter((item) => made.includes(item))),
+        ),
       );
     }
   }
@@ -86,6 +92,31 @@ export function kindLine(kind: string, scores: readonly RunScore[]): string {
     `alarms/h at most ${Math.max(...scores.map(({ alarmsPerHour }) => alarmsPerHour)).toFixed(1)}`,
     `forecasts held ${covered} of ${forecasts.length}`,
   ].join('  ');
+}
+
+/** Where truths fell in what was told of them in the runs of one kind. */
+export function kindCalibration(kind: string, scores: readonly RunScore[]): readonly string[] {
+  return [
+    calibrationLine(
+      `${kind}, forecast`,
+      byRun(scores, ({ forecasts }) => forecasts),
+    ),
+    strengthCalibration(`${kind}, strength`, scores),
+  ];
+}
+
+function strengthCalibration(name: string, scores: readonly RunScore[]): string {
+  return calibrationLine(
+    name,
+    byRun(scores, ({ strengths }) => strengths),
+  );
+}
+
+function byRun(
+  scores: readonly RunScore[],
+  of: (score: RunScore) => readonly { readonly place: number }[],
+): PlacesByRun {
+  return scores.map((score) => of(score).map(({ place }) => place));
 }
 
 function mean(values: readonly number[]): number {

@@ -1,5 +1,7 @@
 import { createMonitor, defaultRunSettings, type RunSettings, type Verdicts } from '#shared-core';
 import { limitTemperatureC } from '../../shared-core/equilibrium/index.ts';
+import { mapEstimate } from '../../shared-core/uncertainty/index.ts';
+import { placeOfTimeLeft } from '../measuring/place-of-time-left.ts';
 import { placeTrace } from './place-trace.ts';
 import { type TraceTruth, traceTruth } from './trace-truth.ts';
 
@@ -19,6 +21,8 @@ export interface TraceJudgement {
   readonly alarmsPerHour: number;
   /** Forecasts before the limit whose range holds it, out of all; null where the trace never gets there. */
   readonly held: { readonly of: number; readonly count: number } | null;
+  /** Where the limit fell in what each of them told, 0 … 1. */
+  readonly places: readonly number[];
   /** Error of the forecast half-way, as a share of the time that was left. */
   readonly halfWayError: number | null;
 }
@@ -64,8 +68,8 @@ function judgeForecasts(
   { forecasts }: Verdicts,
   limitS: number | null,
   mainFromS: number | null,
-): Pick<TraceJudgement, 'held' | 'halfWayError'> {
-  if (limitS === null || mainFromS === null) return { held: null, halfWayError: null };
+): Pick<TraceJudgement, 'held' | 'places' | 'halfWayError'> {
+  if (limitS === null || mainFromS === null) return { held: null, places: [], halfWayError: null };
   const made = forecasts.flatMap(({ madeS, mainFractionEndS }) =>
     mainFractionEndS !== null && madeS < limitS ? [{ madeS, end: mainFractionEndS }] : [],
   );
@@ -75,6 +79,12 @@ function judgeForecasts(
       of: made.length,
       count: made.filter(({ end }) => end.low <= limitS && limitS <= end.high).length,
     },
+    places: made.map(({ madeS, end }) =>
+      placeOfTimeLeft(
+        limitS - madeS,
+        mapEstimate(end, (endS) => endS - madeS),
+      ),
+    ),
     halfWayError: half === undefined ? null : (half.end.value - limitS) / (limitS - half.madeS),
   };
 }

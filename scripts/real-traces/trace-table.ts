@@ -1,3 +1,4 @@
+import { calibrationLine } from '../measuring/calibration-line.ts';
 import type { TraceJudgement } from './judge-trace.ts';
 
 /** A trace's name and what was made of it; null where there is no head in it. */
@@ -33,6 +34,10 @@ export function traceTable(items: readonly NamedJudgement[]): readonly string[] 
         .trimEnd(),
     ),
     allOf(items),
+    calibrationLine(
+      'where the end fell in it',
+      items.map(({ judgement }) => judgement?.places ?? []),
+    ),
   ];
 }
 

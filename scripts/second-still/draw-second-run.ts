@@ -49,6 +49,8 @@ const shares: Readonly<Record<SecondKind, number>> = {
 const strengthSdAbv = 0.5;
 const volumeSdShare = 0.01;
 const barometerSdKPa = 0.2;
+/** A probe is off by up to so much, as likely by any of it, and is told to be [K]. */
+export const mostBiasK = 0.3;
 
 /** Draws a run of one of the kinds; the monitor is told of it what `settings` say and no more. */
 export function drawSecondRun(
@@ -114,6 +116,7 @@ export function drawSecondRun(
       source: 'barometer',
       altitudeM: null,
     },
+    probe: { ...defaultRunSettings.probe, standardUncertaintyK: mostBiasK / Math.sqrt(3) },
     attentionCheckS: null,
     safetyConfirms: [{ check: 'bulb', role: 'technician' }],
   };

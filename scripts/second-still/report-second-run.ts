@@ -1,6 +1,7 @@
 import type { MarkBody, RunInput, RunSettings } from '#shared-core';
+import type { Random } from '../../shared-core/random/index.ts';
 import type { ScoredRun, TrueSecond } from '../ensemble/scored-run.ts';
-import type { SecondDraw, SecondKind } from './draw-second-run.ts';
+import { mostBiasK, type SecondDraw, type SecondKind } from './draw-second-run.ts';
 import { runSecondStill } from './second-still.ts';
 
 export interface SecondRun extends ScoredRun {
@@ -48,7 +49,7 @@ function readings(
   const noiseK = Math.exp(between(Math.log(0.02), Math.log(0.2)));
   const keeps = Math.exp(-everyS / between(10, 20));
   const slowShare = between(0.3, 0.8);
-  const biasK = between(-0.3, 0.3);
+  const biasK = between(-mostBiasK, mostBiasK);
   const driftKPerS = between(-0.08, 0.08) / 3600;
   const quantumK = [0.01, 0.0625, 0.1, 0.001][random.integer(0, 3)] as number;
   const dryK = kind === 'unwetted-bulb' ? between(2, 12) : 0;
@@ -63,21 +64,46 @@ function readings(
     Array.from({ length: faulty ? random.integer(2, 7) : 0 }, () => random.integer(0, endS)),
   );
   let slow = random.normal();
+  const wander = wanderOf(random.fork('wander'), everyS);
+  const slowPart = slowPartOf(random.fork('slow part'), still.bulbS, everyS);
   const inputs: RunInput[] = [];
   for (let timeS = 0; timeS <= endS; timeS += everyS) {
     slow = keeps * slow + Math.sqrt(1 - keeps * keeps) * random.normal();
     const noise =
       noiseK * (Math.sqrt(slowShare) * slow + Math.sqrt(1 - slowShare) * random.normal());
-    const { bulbTemperatureC } = samples[timeS] as TrueSecond;
+    const bulbTemperatureC = slowPart((samples[timeS] as TrueSecond).bulbTemperatureC);
+    const wanderK = wander();
     const dry =
       dryK * ((bulbTemperatureC - still.roomC) / 60) * (1 + 0.3 * Math.sin(timeS / swingS));
     const spike = spikes.has(timeS) ? (random.uniform() < 0.5 ? -1 : 1) * between(2, 60) : 0;
     if (gaps.some(({ fromS, toS }) => timeS >= fromS && timeS < toS)) continue;
-    const read = bulbTemperatureC - dry + biasK + driftKPerS * timeS + noise + spike;
+    const read = bulbTemperatureC - dry + biasK + driftKPerS * timeS + noise + wanderK + spike;
     const value = Math.round(read / quantumK) * quantumK;
     inputs.push({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' });
   }
   return inputs;
+}
+
+/** Wander of 0.005 … 0.04 K that forgets in two minutes, as measured on a laboratory column; test/reference/real-traces. */
+function wanderOf(random: Random, everyS: number): () => number {
+  const sdK = 0.005 + 0.035 * random.uniform();
+  const keeps = Math.exp(-everyS / 120);
+  let wander = random.normal();
+  return () => {
+    wander = keeps * wander + Math.sqrt(1 - keeps * keeps) * random.normal();
+    return sdK * wander;
+  };
+}
+
+/** What a probe shows whose stem is slower than its tip: t90/t63 is 2.6 … 4.6 of real ones, 2.30 of one lag. */
+function slowPartOf(random: Random, bulbS: number, everyS: number): (bulbC: number) => number {
+  const share = 0.2 + 0.14 * random.uniform();
+  const followed = -Math.expm1(-everyS / (bulbS * (3 + 3 * random.uniform())));
+  let slowC: number | null = null;
+  return (bulbC) => {
+    slowC = slowC === null ? bulbC : slowC + followed * (bulbC - slowC);
+    return (1 - share) * bulbC + share * slowC;
+  };
 }
 
 /** What a busy person writes down, and when a hand is free. */

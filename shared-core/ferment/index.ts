@@ -2,14 +2,12 @@
 
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
-  type DistillingCondition,
   distillingAdvice,
   mostOfPot,
 } from './distilling-advice.ts';
 export {
   type FermentFacts,
   type FermentReading,
-  type FermentState,
   type FermentVerdict,
   fermentStates,
   type NinetyInterval,
@@ -25,12 +23,8 @@ export { dissolvedGasGPerL, ethanolCarriedGPerG, waterCarriedGPerG } from './mas
 export { originOfFerment } from './origin-of-ferment.ts';
 export {
   type FermentPlan,
-  type FermentPlanRequest,
-  type FermentWarning,
   frothRoomPercent,
-  type PlanRange,
   planFerment,
-  type SugarSource,
   sugarToWeighG,
 } from './plan-ferment.ts';
 export { explainFermentCsvProblem, readFermentCsv } from './read-ferment-csv.ts';

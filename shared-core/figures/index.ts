@@ -1,6 +1,6 @@
 /** Drawings of a run as data, and as SVG. */
 export { mutedColours, stageColours } from './colours.ts';
-export type { Drawing, Shape } from './drawing.ts';
+export type { Drawing } from './drawing.ts';
 export { drawingToSvg } from './drawing-to-svg.ts';
 export { escapeXml } from './escape-xml.ts';
 export { ethanolFigure } from './ethanol-figure.ts';

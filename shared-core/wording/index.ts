@@ -10,7 +10,7 @@ export {
   measuredWords,
   numberWords,
 } from './measured-words.ts';
-export { wordingSchema } from './message.ts';
+export { asGiven, wordingSchema } from './message.ts';
 export { learnWording, wordingOf } from './message-memory.ts';
 export { inDecimals, keepUnits, saidWords } from './said-words.ts';
 export { say, sayParts, told, worded } from './say.ts';

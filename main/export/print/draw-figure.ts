@@ -1,4 +1,4 @@
-import type { Drawing, Shape } from '#shared-core';
+import type { Drawing } from '#shared-core';
 import { writable } from './fallback-font.ts';
 import {
   contentWidth,
@@ -51,7 +51,7 @@ export function figurePt(pdf: Pdf, drawing: Drawing, caption: string): number {
   return height + 16 + pdf.heightOfString(caption, { width: contentWidth(pdf), lineGap: 1.5 });
 }
 
-function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
+function drawPath(pdf: Pdf, shape: Extract<Drawing['shapes'][number], { kind: 'path' }>): void {
   const [first, ...others] = shape.points;
   if (first === undefined) return;
   pdf.moveTo(...first);
@@ -68,7 +68,7 @@ function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
   else if (stroke !== undefined) pdf.stroke();
 }
 
-function drawText(pdf: Pdf, shape: Extract<Shape, { kind: 'text' }>): void {
+function drawText(pdf: Pdf, shape: Extract<Drawing['shapes'][number], { kind: 'text' }>): void {
   const [x, y] = shape.at;
   const text = writable(shape.text);
   const weight = shape.weight ?? 'regular';

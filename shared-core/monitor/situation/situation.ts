@@ -96,7 +96,7 @@ export function createSituationWatch(): SituationWatch {
       // Before the head has first come to rest in vapour any rest may be its level; afterwards no bulb that cools by the hour is.
       if (heldS === null || wet > comes) lowest.see(head, input.statedAzeotropeC);
       if (arrival.bathedS() === null) {
-        arrival.see(timeS, head, wet, input.azeotropeC);
+        if (observedC !== null) arrival.see(timeS, head, wet, input.azeotropeC);
         if (arrival.bathedS() === null) return;
         presence.begin(timeS);
         wetS = arrival.wetBeforeS();

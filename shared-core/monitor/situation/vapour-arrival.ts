@@ -3,7 +3,10 @@ import { comes } from './vapour-presence.ts';
 
 /** When vapour first reached the bulb, and first bathed it. */
 export interface VapourArrival {
-  /** Takes one second until the bulb is bathed; `wet` is what was believed of vapour at the last reading. */
+  /**
+   * Takes a second in which a reading was believed, until the bulb is bathed; `wet` is what was believed of vapour by it. Where one odd reading
+   * is followed by what contradicts it, the filter runs on alone, and the bulb with it.
+   */
   see(timeS: number, head: HeadState, wet: number, azeotropeC: number): void;
   arrivedS(): number | null;
   bathedS(): number | null;

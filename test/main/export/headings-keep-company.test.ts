@@ -1,15 +1,12 @@
 import { expect, test } from 'vitest';
+import { type Block, type Drawing, type PrintedDocument, studyRun } from '#shared-core';
+import { printDocument } from '../../../main/export/print/print-document.ts';
 import {
-  type Block,
-  type Drawing,
   keyOf,
   markingSheetOf,
-  type PrintedDocument,
-  reportOf,
-  studyRun,
   worksheetOf,
-} from '#shared-core';
-import { printDocument } from '../../../main/export/print/print-document.ts';
+} from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { carefulRun } from '../../shared-core/exercises/support/varied-runs.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 

@@ -3,8 +3,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { nodeFileLayer, writePack } from '#main';
-import { reportOf, studyRun } from '#shared-core';
+import { studyRun } from '#shared-core';
 import { localIso } from '../../../main/run-library/local-iso.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import { packRequest } from './support/pear-pack.ts';
 

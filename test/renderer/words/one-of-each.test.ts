@@ -15,9 +15,7 @@ const atLeastTwo: readonly string[] = [
   'shared-core/report/report-of.ts', // one run has a title of its own
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
-  'shared-core/report/worksheet-of.ts', // the marks of a whole sheet
-  'shared-core/report/group-sheets-of.ts', // the same
-  'shared-core/report/key-of.ts', // the same
+  'shared-core/report/sheets.ts', // the marks of a whole sheet
   'shared-core/report/hand-in-blocks.ts', // this run and others
 ];
 

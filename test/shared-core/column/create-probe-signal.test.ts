@@ -44,6 +44,43 @@ describe('createProbeSignal', () => {
     }
   });
 
+  test('a bulb with a slower part reaches 90 % of a step later than one lag would, as real ones do', () => {
+    const slow = { t90S: 23, slowShare: 0.27, slowShareS: 50 };
+    const probe = createProbeSignal({ random: createRandom(1), ...slow });
+    const shares = Array.from({ length: 4000 }, (_, index) => {
+      const value = probe.read(index / 10, index === 0 ? 20 : 80) ?? Number.NaN;
+      return (value - 20) / 60;
+    });
+    const reaches = (share: number) => shares.findIndex((value) => value >= share) / 10;
+    // One lag alone has ln 10 = 2.30; eight one-wire sensors in ice water had 2.6 … 4.6 (test/reference/real-traces).
+    expect(reaches(0.9) / reaches(1 - Math.exp(-1))).toBeGreaterThan(2.6);
+    expect(reaches(0.9) / reaches(1 - Math.exp(-1))).toBeLessThan(4.6);
+    // 1 − 0.73 e^(−t/10) − 0.27 e^(−t/50) at 30 s.
+    expect(shares[300]).toBeCloseTo(1 - 0.73 * Math.exp(-3) - 0.27 * Math.exp(-0.6), 2);
+  });
+
+  test('wander shows in means of a minute, which noise alone does not reach', () => {
+    const minutes = (flaws: Omit<ProbeFlaws, 'random'>): number => {
+      const values = numbers(readings(flaws, 60_000)).map((value) => value - 78);
+      const means = Array.from({ length: 1000 }, (_, minute) =>
+        mean(values.slice(60 * minute, 60 * minute + 60)),
+      );
+      return deviation(means);
+    };
+    expect(minutes({ whiteNoiseK: 0.02 })).toBeLessThan(0.004);
+    expect(minutes({ whiteNoiseK: 0.02, wanderK: 0.03 })).toBeGreaterThan(0.02);
+  });
+
+  test('fault values come in bursts of some seconds, as often as said', () => {
+    const values = readings({ burstsPerHour: 12, burstS: 5, faultC: -127 }, 100_000);
+    const faults = values.filter((value) => value === -127).length;
+    const bursts = values.filter((value, at) => value === -127 && values[at - 1] !== -127).length;
+    expect(bursts).toBeGreaterThan(270);
+    expect(bursts).toBeLessThan(400);
+    expect(faults / bursts).toBeGreaterThan(3);
+    expect(faults / bursts).toBeLessThan(8);
+  });
+
   test('bias and drift add up, and the quantum rounds to sixteenths', () => {
     const values = numbers(readings({ biasK: 0.3, driftKPerHour: 0.6, quantumK: 1 / 16 }, 3601));
     expect(values[0]).toBe(78.3125);
@@ -87,5 +124,6 @@ describe('createProbeSignal', () => {
     expect(() => probe.read(6, Number.NaN)).toThrow(OutOfRangeError);
     expect(() => probe.read(4, 20)).toThrow(OutOfRangeError);
     expect(() => createProbeSignal({ random, slowNoiseS: 0 })).toThrow(OutOfRangeError);
+    expect(() => createProbeSignal({ random, slowShare: 0.6 })).toThrow(OutOfRangeError);
   });
 });

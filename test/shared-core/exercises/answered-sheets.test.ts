@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { exerciseLevels, studyRun, worksheetOf } from '#shared-core';
+import { exerciseLevels, studyRun } from '#shared-core';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
 import { calculationsIn } from './support/printed-arithmetic.ts';
 import { readSheet } from './support/printed-sheet.ts';
 import { solveQuestion } from './support/solve-question.ts';

@@ -1,15 +1,10 @@
 import { expect, test } from 'vitest';
-import {
-  chargeDoubtMl,
-  correctionSentences,
-  defaultRunSettings,
-  type RunSettings,
-  reportOf,
-  studyRun,
-} from '#shared-core';
+import { chargeDoubtMl, defaultRunSettings, type RunSettings, studyRun } from '#shared-core';
 import { potStrengthFromBalance } from '../../../shared-core/diagram/pot-from-balance.ts';
 import { recoverySoFar } from '../../../shared-core/diagram/recovery-so-far.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
+import { correctionSentences } from '../../../shared-core/run/correction.ts';
 import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 

@@ -1,14 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import {
-  createMonitor,
-  markingSheetOf,
-  type RunInput,
-  reportOf,
-  studyRun,
-  worksheetOf,
-} from '#shared-core';
+import { createMonitor, type RunInput, studyRun } from '#shared-core';
+import { markingSheetOf, worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { simulatedRun } from '../../support/simulated-run.ts';
 
 /** A moment told as a span: `At 132 min`, `since 8 min`, `from 90 s`. */

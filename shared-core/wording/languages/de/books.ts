@@ -89,4 +89,17 @@ export const books: Readonly<Record<string, string>> = {
   'Cuts by the temperature': 'Fraktionen nach der Temperatur',
   Part: 'Teil',
   'Mean strength at 20 °C': 'Mittlerer Gehalt bei 20 °C',
+  'after the run only measurements of liquids can be added or withdrawn':
+    'nach dem Versuch können nur Messungen an Flüssigkeiten ergänzt oder zurückgenommen werden',
+  'Head temperature / °C': 'Kopftemperatur / °C',
+  'limit: {leastStrength} % vol': 'Grenze: {leastStrength} % vol',
+  'Head temperature of “{name}” against the volume of distillate: from {first} to {last} °C at {volume} mL.':
+    'Kopftemperatur von „{name}“ gegen die Destillatmenge: von {first} bis {last} °C bei {volume} mL.',
+  'Vapour / % vol': 'Dampf / % vol',
+  'Strength of the vapour of “{name}” against the volume of distillate, from {first} to {last} % vol.':
+    'Gehalt des Dampfs von „{name}“ gegen die Destillatmenge, von {first} bis {last} % vol.',
+  'simple still (Rayleigh)': 'einfache Apparatur (Rayleigh)',
+  'the column at the reflux entered': 'die Kolonne beim angegebenen Rücklauf',
+  'Distillate / mL': 'Destillat / mL',
+  'imported readings': 'übernommene Messwerte',
 };
