@@ -222,6 +222,7 @@ export {
 export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
 export {
   channelSchema,
+  chargeDoubtMl,
   correctedRun,
   defaultRunSettings,
   isBookMark,
@@ -304,9 +305,9 @@ export {
   saidWords,
 } from './wording/index.ts';
 
-// Sentences in the reader's language.
+// Sentences in the reader's language, moments in the reader's zone.
 
-export { type Language, language, languages, setLanguage } from './wording/index.ts';
+export { type Language, language, languages, offsetWords, setLanguage } from './wording/index.ts';
 
 // What is said, told, and sent along with what is told.
 

@@ -1,5 +1,5 @@
 import { OutOfRangeError } from '../result/index.ts';
-import type { RunInput, RunSettings } from '../run/index.ts';
+import { chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type AsGiven, asGiven, worded } from '../wording/index.ts';
@@ -162,24 +162,22 @@ function sugarOfFerment(
   const litres = charge.volumeMl / 1000;
   return {
     value: perL.value * litres,
-    standardUncertainty:
-      litres * Math.hypot(perL.standardUncertainty, benchDoubts.volumeShare * perL.value),
+    standardUncertainty: Math.hypot(
+      litres * perL.standardUncertainty,
+      (chargeDoubtMl(charge) / 1000) * perL.value,
+    ),
   };
 }
 
-function chargeMeasurement({
-  volumeMl,
-  strengthAbv,
-  standardUncertaintyAbv,
-}: RunSettings['charge']): { amount: AmountMeasurement; strength: StrengthMeasurement } {
-  const { volumeMl: constant, volumeShare } = benchDoubts;
+function chargeMeasurement(charge: RunSettings['charge']): {
+  amount: AmountMeasurement;
+  strength: StrengthMeasurement;
+} {
+  const { volumeMl, strengthAbv, standardUncertaintyAbv } = charge;
   return {
     amount: {
       by: 'volume',
-      volumeMl: {
-        value: volumeMl,
-        standardUncertainty: Math.hypot(constant, volumeShare * volumeMl),
-      },
+      volumeMl: { value: volumeMl, standardUncertainty: chargeDoubtMl(charge) },
       // The charge's volume is planned and entered as volume at 20 °C.
       temperatureC: { value: 20, standardUncertainty: benchDoubts.temperatureK },
     },

@@ -4,6 +4,7 @@ export { clockWords } from './clock-words.ts';
 export { counted } from './counted.ts';
 export { type Language, language, languages, setLanguage } from './language.ts';
 export { catalogues } from './languages/index.ts';
+export { localDayWords, localTimeWords, offsetWords } from './local-time-words.ts';
 export {
   decimalsFor,
   intervalWords,

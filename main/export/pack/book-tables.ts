@@ -1,4 +1,4 @@
-import type { Quantity, RunStudy } from '#shared-core';
+import { chargeDoubtMl, type Quantity, type RunStudy } from '#shared-core';
 import type { Table, TableField } from './table.ts';
 
 const words = (name: string, description: string): TableField => ({
@@ -104,7 +104,7 @@ type ResultRow = readonly [
 function* resultsOf(study: RunStudy): Generator<ResultRow> {
   const { settings, plateau, books, plates, product, simple, endS } = study;
   yield ['duration', endS, null, 's'];
-  yield ['charge volume', settings.charge.volumeMl, null, 'mL'];
+  yield ['charge volume', settings.charge.volumeMl, chargeDoubtMl(settings.charge), 'mL'];
   yield [
     'charge strength',
     settings.charge.strengthAbv,
