@@ -251,6 +251,8 @@ export {
   mostUrgentFirst,
 } from './monitor/index.ts';
 export {
+  type InstrumentGains,
+  instrumentGains,
   type NoMainFractionCause,
   type PlanRequest,
   type PlanVerdict,

@@ -2,6 +2,7 @@ import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
+import { InstrumentGainsLine } from '../plan/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {
@@ -25,6 +26,7 @@ export function ChargeSection() {
       <More
         summary={inUse.filter((words) => words !== '').join(' · ')}
         mustShow={hasProblemIn('name', 'plates', 'heatW')}
+        whenOpen={<InstrumentGainsLine />}
       >
         <TextLine maxLength={120} {...numberField('name')} />
         <TextLine
