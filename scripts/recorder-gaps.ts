@@ -9,7 +9,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
-import { defaultRunSettings, pieceBytes } from '#shared-core';
+import { contractLimits, defaultRunSettings } from '#shared-core';
 import { linesPerKelvin, startCountingProbe } from './attack/counting-probe.ts';
 import { startRecordingServices } from './gaps/recording-services.ts';
 import { watchLog } from './gaps/watch-log.ts';
@@ -79,8 +79,8 @@ function fileOf(count: number): Buffer {
 
 async function takeIn(bytes: Buffer): Promise<string> {
   const { importId } = await services.ask('imports/begin', { bytes: bytes.length });
-  for (let at = 0; at < bytes.length; at += pieceBytes) {
-    const base64 = bytes.subarray(at, at + pieceBytes).toString('base64');
+  for (let at = 0; at < bytes.length; at += contractLimits.pieceBytes) {
+    const base64 = bytes.subarray(at, at + contractLimits.pieceBytes).toString('base64');
     await services.ask('imports/add', { importId, base64 });
   }
   const { runId } = await services.ask('imports/finish', {

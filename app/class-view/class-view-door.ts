@@ -1,10 +1,12 @@
 import { networkInterfaces } from 'node:os';
 import type { ClassViewDoor } from '#main';
-import type { ClassView } from '#shared-core';
+import type { RequestAnswer } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
 import { newLessonCode } from './lesson-code.ts';
 import { localAddress } from './local-address.ts';
 import { type ClassListener, openClassView } from './open-class-view.ts';
+
+type ClassView = RequestAnswer<'class-view/status'>;
 
 export interface ClassViewParts {
   readonly services: ServiceHandler;

@@ -1,6 +1,6 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { wireRefusedCode } from '#shared-core';
+import { wire } from '#shared-core';
 import { securityHeaders } from '../files/index.ts';
 import { acceptSockets } from '../loopback/accept-sockets.ts';
 import { answerPage } from '../loopback/answer-page.ts';
@@ -79,7 +79,7 @@ export async function openClassView(deps: ClassListenerDeps): Promise<ClassListe
     async close() {
       services.close();
       // Not a lost connection: the screens are told that this is over, and don't come back.
-      for (const socket of sockets.clients) socket.close(wireRefusedCode, 'lesson over');
+      for (const socket of sockets.clients) socket.close(wire.refusedCode, 'lesson over');
       const cutOff = setTimeout(() => server.closeAllConnections(), 500);
       sockets.close();
       await new Promise((resolve) => {

@@ -1,4 +1,4 @@
-import type { EventBody, MarkType, RequestAnswer, RunSettings } from '#shared-core';
+import type { EventBody, MarkBody, RequestAnswer, RunSettings } from '#shared-core';
 
 const plainName = 'The run';
 const plainNote = '(a note)';
@@ -10,7 +10,7 @@ type AnyInput = RequestAnswer<'runs/read'>['inputs'][number];
  * What a class may see of a mark: numbers and words of this program, and nothing that somebody wrote or that says who did it.
  * Every kind of mark has to be decided on here.
  */
-const isForTheClass: Readonly<Record<MarkType, boolean>> = {
+const isForTheClass: Readonly<Record<MarkBody['type'], boolean>> = {
   'heat-on': true,
   'heat-eased': true,
   'heat-off': true,

@@ -1,13 +1,14 @@
-import { type WireHello, type WireRequest, wireHelloSchema, wireRequestSchema } from '#shared-core';
+import type { z } from 'zod';
+import { wire } from '#shared-core';
 
 /** The first message of a window, or null when it is anything else. */
-export function parseHello(text: string): WireHello | null {
-  return wireHelloSchema.safeParse(parseJson(text)).data ?? null;
+export function parseHello(text: string): z.infer<typeof wire.hello> | null {
+  return wire.hello.safeParse(parseJson(text)).data ?? null;
 }
 
 /** A request, or null when the text is none. */
-export function parseRequest(text: string): WireRequest | null {
-  return wireRequestSchema.safeParse(parseJson(text)).data ?? null;
+export function parseRequest(text: string): z.infer<typeof wire.request> | null {
+  return wire.request.safeParse(parseJson(text)).data ?? null;
 }
 
 function parseJson(text: string): unknown {

@@ -1,7 +1,7 @@
 import type { WebSocket } from 'ws';
+import type { z } from 'zod';
 import type { Asker, ClassViewDoor } from '#main';
-import type { WireMessage } from '#shared-core';
-import { type EventName, events, type ServiceProblem, wireRefusedCode } from '#shared-core';
+import { type EventName, events, type ServiceProblem, wire } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
 import type { Access, Admission } from './access.ts';
 import { parseHello, parseRequest } from './parse-message.ts';
@@ -39,7 +39,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
   );
 
   /** Settles once the message has left, or never will. */
-  function send(message: WireMessage): Promise<void> {
+  function send(message: z.infer<typeof wire.message>): Promise<void> {
     if (socket.readyState !== socket.OPEN) return Promise.resolve();
     if (socket.bufferedAmount > windowLimits.waitingBytes) {
       socket.terminate();
@@ -104,7 +104,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
       return;
     }
     const accepted = access.admit(parseHello(text)?.token ?? '');
-    if (accepted === null) socket.close(wireRefusedCode, 'token refused');
+    if (accepted === null) socket.close(wire.refusedCode, 'token refused');
     else welcome(accepted);
   });
   // A socket error is always followed by `close`, which does the tidying.

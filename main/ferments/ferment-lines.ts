@@ -2,7 +2,6 @@ import { z } from 'zod';
 import {
   checkedLine,
   checksumOfLine,
-  type FermentEntry,
   fermentIdSchema,
   fermentReadSchema,
   type KeptFerment,
@@ -49,7 +48,7 @@ function readLine(text: string): FermentLine | null {
 export function fermentOfText(text: string): KeptFerment | null {
   const lines = text.split('\n').filter((line) => line !== '');
   let begun: Extract<FermentLine, { kind: 'begun' }> | null = null;
-  const entries = new Map<number, FermentEntry>();
+  const entries = new Map<number, KeptFerment['entries'][number]>();
   let unreadableLines = 0;
   for (const line of lines.map(readLine)) {
     if (line === null) unreadableLines += 1;

@@ -1,14 +1,15 @@
 import path from 'node:path';
 import {
   checkMoment,
+  contractLimits,
   type FermentRead,
   fail,
   type KeptFerment,
-  mostFermentsTold,
   type Result,
   type ServiceProblem,
   type StatedFerment,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
@@ -46,12 +47,12 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
     const text = await readText(files, fileOf(fermentId));
     if (!text.ok) {
       return text.error.kind === 'missing'
-        ? refuse('This ferment is no longer beside the runs. Its file may have been moved')
+        ? refuse(worded('This ferment is no longer beside the runs. Its file may have been moved'))
         : fail(serviceProblemOf(text.error));
     }
     const ferment = fermentOfText(text.value);
     return ferment === null
-      ? refuse('The first line of this ferment cannot be read. Its file is left as it is')
+      ? refuse(worded('The first line of this ferment cannot be read. Its file is left as it is'))
       : succeed(ferment);
   }
 
@@ -83,7 +84,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
         const ids = await idsOnDisk();
         if (!ids.ok) return ids;
         const ferments: KeptFerment[] = [];
-        for (const id of ids.value.slice(0, mostFermentsTold)) {
+        for (const id of ids.value.slice(0, contractLimits.fermentsTold)) {
           // One that can't be read takes no other away.
           const ferment = await read(id);
           if (ferment.ok) ferments.push(ferment.value);
@@ -134,7 +135,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
         const found = await read(fermentId);
         if (!found.ok) return found;
         const entry = found.value.entries.find((known) => known.entryId === entryId);
-        if (entry === undefined) return refuse('There is no such entry');
+        if (entry === undefined) return refuse(worded('There is no such entry'));
         // Asked twice, it is withdrawn once.
         if (entry.withdrawnAtIso !== null) return found;
         return add(fermentId, { kind: 'withdrawn', keptAtIso: nowIso(), entryId });

@@ -11,6 +11,7 @@ import {
   type ServiceProblem,
   succeed,
   type WarmthReport,
+  worded,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
@@ -233,7 +234,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: setup.runsFolder });
       const ferment = await setup.fermentOf(fermentId);
       if (ferment === null) {
-        return fail({ kind: 'request-invalid', message: 'There is no such ferment' });
+        return fail({ kind: 'request-invalid', message: worded('There is no such ferment') });
       }
       const before = kept?.fermentId ?? null;
       await end();

@@ -1,4 +1,4 @@
-import type { Channel, ProbeStatus } from '#shared-core';
+import type { ProbeStatus, Reading } from '#shared-core';
 import type { ProbeLinkView } from './link/probe-link.ts';
 import type { ProbeReading } from './probe-hub.ts';
 
@@ -15,11 +15,11 @@ export interface ChannelMap {
 }
 
 export function createChannelMap(): ChannelMap {
-  const owners = new Map<Channel, number>();
-  const origins = new Map<Channel, ChannelOrigin>();
+  const owners = new Map<Reading['channel'], number>();
+  const origins = new Map<Reading['channel'], ChannelOrigin>();
 
   /** The second probe's `head` becomes `head-2`; its readings are kept, never mixed with the first's. */
-  function nameFor(probe: number, channel: Channel): Channel {
+  function nameFor(probe: number, channel: Reading['channel']): Reading['channel'] {
     const owner = owners.get(channel) ?? probe;
     owners.set(channel, owner);
     const name = owner === probe ? channel : `${channel.slice(0, 29)}-${probe + 1}`;

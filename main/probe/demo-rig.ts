@@ -1,4 +1,5 @@
 import {
+  asGiven,
   fail,
   type ProbeSource,
   type Result,
@@ -34,7 +35,7 @@ export function startDemoRig(demo: DemoSource, clock: Clock): Result<DemoRig, Se
   if (!isVirtualRigName(demo.rig)) {
     return fail({
       kind: 'request-invalid',
-      message: worded('There is no demo rig named {rig}.', { rig: demo.rig }),
+      message: worded('There is no demo rig named {rig}.', { rig: asGiven(demo.rig) }),
     });
   }
   const terminal = openPseudoTerminal();

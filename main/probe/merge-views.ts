@@ -1,4 +1,4 @@
-import { type ProbeStatus, worded } from '#shared-core';
+import { asGiven, type ProbeStatus, worded } from '#shared-core';
 import type { ProbeLinkView } from './link/probe-link.ts';
 
 /** What a person must know first when several probes are in different states. */
@@ -33,6 +33,6 @@ export function mergeViews(views: readonly ProbeLinkView[]): ProbeLinkView {
     advice:
       about.advice === null
         ? null
-        : worded('{path}: {advice}', { path: about.path ?? '', advice: about.advice }),
+        : worded('{path}: {advice}', { path: asGiven(about.path ?? ''), advice: about.advice }),
   };
 }

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import process from 'node:process';
 import {
+  asGiven,
   compilePattern,
   fail,
   type PortInfo,
@@ -9,6 +10,7 @@ import {
   type SerialSource,
   type ServiceProblem,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { createChannelMap } from './channel-map.ts';
@@ -61,10 +63,13 @@ export function createProbeGroup(
     ({ language, pattern }) => language === 'own-pattern' && !compilePattern(pattern ?? '').ok,
   );
   if (unusable !== undefined) {
-    return fail({ kind: 'request-invalid', message: `No pattern: ${unusable.pattern ?? ''}` });
+    return fail({
+      kind: 'request-invalid',
+      message: worded('no pattern: {pattern}', { pattern: asGiven(unusable.pattern ?? '') }),
+    });
   }
   if (new Set(probes.map(({ path }) => path)).size < probes.length) {
-    return fail({ kind: 'request-invalid', message: 'Each probe needs a port of its own.' });
+    return fail({ kind: 'request-invalid', message: worded('each probe needs a port of its own') });
   }
   return succeed(group(probes, null, dependencies));
 }

@@ -1,31 +1,29 @@
 import type {
-  Channel,
-  LinkChange,
-  MarkType,
+  MarkBody,
   PortInfo,
-  ProbeFinding,
   ProbeSource,
   ProbeStatus,
-  ReadingQuality,
-  ReadingUnit,
+  Reading,
+  RequestAnswer,
   Result,
+  RunInput,
   ServiceProblem,
 } from '#shared-core';
 
 /** A reading as it came from the wire, stamped with the computer's monotonic clock where its bytes arrived. */
 export interface ProbeReading {
   readonly atS: number;
-  readonly channel: Channel;
+  readonly channel: Reading['channel'];
   readonly value: number;
-  readonly unit: ReadingUnit;
-  readonly quality: ReadingQuality;
+  readonly unit: Reading['unit'];
+  readonly quality: Reading['quality'];
 }
 
 /** The line went quiet or came back. */
 export interface ProbeLinkChange {
   readonly atS: number;
-  readonly state: LinkChange['state'];
-  readonly reason: LinkChange['reason'];
+  readonly state: Extract<RunInput, { kind: 'link' }>['state'];
+  readonly reason: Extract<RunInput, { kind: 'link' }>['reason'];
 }
 
 export interface ProbeListeners {
@@ -50,10 +48,10 @@ export interface ProbeHub {
   connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>>;
   disconnect(): Promise<void>;
   /** Tries speeds and languages on the one port the person points at; nothing may be connected there. */
-  find(path: string): Promise<Result<ProbeFinding, ServiceProblem>>;
+  find(path: string): Promise<Result<RequestAnswer<'probe/find'>, ServiceProblem>>;
   on<N extends keyof ProbeListeners>(name: N, listener: ProbeListeners[N]): () => void;
   /** Lets the rehearsal rig follow the person's heat marks; real probes ignore it. */
-  followHeat(mark: Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>): void;
+  followHeat(mark: Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>): void;
   /** The computer is about to sleep, or woke up: close, and reopen the same port. */
   suspend(): Promise<void>;
   resume(): Promise<void>;

@@ -1,6 +1,6 @@
 import os from 'node:os';
 import process from 'node:process';
-import type { PortInfo, ProbeStatus, RecordingStatus, RequestBody, RunSummary } from '#shared-core';
+import type { EventBody, PortInfo, ProbeStatus, RequestBody, RunSummary } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { problemInShort } from './problem-in-short.ts';
 import type { ProblemReport } from './problem-log.ts';
@@ -19,7 +19,7 @@ export interface ReportParts {
   readonly doubtfulFiles: readonly string[];
   readonly status: ProbeStatus | null;
   readonly ports: readonly PortInfo[];
-  readonly recording: RecordingStatus | null;
+  readonly recording: EventBody<'recording'> | null;
   readonly recentProblems: ProblemReport['recentProblems'];
   readonly window: WindowFacts | null;
   readonly withRunNames: boolean;

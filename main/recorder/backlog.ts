@@ -1,8 +1,8 @@
-import type { LogBody, LogStamp } from '#shared-core';
+import type { LogBody, LogRecord } from '#shared-core';
 
 /** A record that is not known to be on the disk yet. */
 export interface PendingRecord {
-  readonly stamp: LogStamp;
+  readonly stamp: LogRecord['stamp'];
   readonly body: LogBody;
   /** Run time of the newest thing in it [s]. */
   readonly timeS: number;

@@ -3,7 +3,7 @@ import {
   fail,
   firstPreviousChecksum,
   type LogBody,
-  type LogStamp,
+  type LogRecord,
   type Result,
   succeed,
 } from '#shared-core';
@@ -11,7 +11,7 @@ import type { AppendFile, FileLayer, FileProblem } from '../file-layer/index.ts'
 
 /** One log file being written: each record is chained to the one before and goes out in one write. */
 export interface LogWriter {
-  write(body: LogBody, stamp: LogStamp): Result<void, FileProblem>;
+  write(body: LogBody, stamp: LogRecord['stamp']): Result<void, FileProblem>;
   sync(): Promise<Result<void, FileProblem>>;
   close(): Promise<void>;
 }

@@ -1,6 +1,5 @@
 import path from 'node:path';
-import type { LogBody, LogStamp, Result } from '#shared-core';
-import { succeed } from '#shared-core';
+import { type LogBody, type LogRecord, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import type { PendingRecord } from './backlog.ts';
 import { createLogWriter, type LogWriter } from './log-writer.ts';
@@ -10,7 +9,7 @@ export interface SegmentStart {
   readonly files: FileLayer;
   readonly folder: string;
   readonly opening: Extract<LogBody, { kind: 'header' | 'segment' }>;
-  readonly openingStamp: LogStamp;
+  readonly openingStamp: LogRecord['stamp'];
   /** Records that may not be on the disk yet: they stand in the new file again. */
   readonly pending: readonly PendingRecord[];
 }

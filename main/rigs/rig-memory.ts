@@ -1,13 +1,14 @@
 import path from 'node:path';
 import {
+  contractLimits,
   fail,
-  mostRigs,
   type PortInfo,
   type RequestAnswer,
   type Result,
   type ServiceProblem,
   type SetUp,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
@@ -91,8 +92,10 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
 
 function withRig(file: RigsFile, rig: StoredRig): Result<RigsFile, ServiceProblem> {
   const others = file.rigs.filter(({ name }) => name !== rig.name);
-  if (others.length >= mostRigs) {
-    const message = `${mostRigs} rigs are kept already. Take one away first`;
+  if (others.length >= contractLimits.rigs) {
+    const message = worded('{most} rigs are kept already. Take one away first', {
+      most: contractLimits.rigs,
+    });
     return fail({ kind: 'request-invalid', message });
   }
   return succeed({

@@ -1,17 +1,15 @@
 import { z } from 'zod';
-import { keptRigSchema, setUpSchema } from '#shared-core';
+import { requests } from '#shared-core';
 import type { KeptFormat } from '../kept-file/index.ts';
 import { usbIdentitySchema } from '../probe/index.ts';
+
+const known = requests['rigs/list'].answer.shape;
 
 /** Which USB device each probe of the set-up was, in the order of its source; null where it has no identity. */
 const devicesSchema = z.array(usbIdentitySchema.nullable()).default([]);
 
-const lastSchema = z.object({
-  keptAtIso: z.iso.datetime(),
-  setUp: setUpSchema,
-  devices: devicesSchema,
-});
-const rigSchema = z.object({ ...keptRigSchema.shape, devices: devicesSchema });
+const lastSchema = z.object({ ...known.last.unwrap().shape, devices: devicesSchema });
+const rigSchema = z.object({ ...known.rigs.element.shape, devices: devicesSchema });
 
 /** The file as a whole. Its parts are parsed one by one: a damaged rig must not take the others away. */
 const fileSchema = z.object({

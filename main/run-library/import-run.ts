@@ -1,8 +1,6 @@
 import path from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import {
-  type CsvFacts,
-  type CsvProblem,
   detectEncoding,
   explainCsvProblem,
   fail,
@@ -11,6 +9,7 @@ import {
   loggerSilenceS,
   type Monitor,
   packReading,
+  type ReadCsv,
   type Reading,
   type RequestAnswer,
   type RequestBody,
@@ -30,6 +29,9 @@ import { createLogWriter, type LogWriter, segmentFile } from '../recorder/index.
 import { addLater } from './labels.ts';
 import { createPackedInputs, type PackedInputs } from './packed-inputs.ts';
 import type { RunLibrary } from './run-library.ts';
+
+type CsvFacts = Omit<ReadCsv, 'inputs'>;
+type CsvProblem = Parameters<typeof explainCsvProblem>[0];
 
 export interface ImportSetup {
   readonly library: RunLibrary;

@@ -1,6 +1,12 @@
 import path from 'node:path';
-import type { Correction, LogBody, LogHeader, Mark, Result } from '#shared-core';
-import { succeed } from '#shared-core';
+import {
+  type LogBody,
+  type LogHeader,
+  type Mark,
+  type RequestBody,
+  type Result,
+  succeed,
+} from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import {
@@ -26,7 +32,7 @@ export interface LabelsFile {
   /** Measurements made after the run. */
   readonly lateMarks: readonly Omit<Mark, 'timeS'>[];
   /** What was put right after the run. */
-  readonly corrections: readonly Correction[];
+  readonly corrections: readonly RequestBody<'runs/correct'>['correction'][];
   readonly last: { readonly seq: number; readonly checksum: string } | null;
 }
 
@@ -37,7 +43,7 @@ export async function readLabels(
   let header: LogHeader | null = null;
   let label: RunLabel | null = null;
   const lateMarks: Omit<Mark, 'timeS'>[] = [];
-  const corrections: Correction[] = [];
+  const corrections: RequestBody<'runs/correct'>['correction'][] = [];
   let last: LabelsFile['last'] = null;
   const scan = scanFile(files, path.join(folder, labelsFile));
   let step = await scan.next();

@@ -6,6 +6,7 @@ import {
   type Result,
   type ServiceProblem,
   succeed,
+  worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
@@ -40,7 +41,7 @@ export async function addLateMark(
   const isAllowed =
     mark.type === 'mark-withdrawn' ? isKnown(mark.withdrawnMarkId) : isBookMark(mark);
   if (!isAllowed) {
-    const message = 'after the run only measurements of liquids can be added or withdrawn';
+    const message = worded('after the run only measurements of liquids can be added or withdrawn');
     return fail({ kind: 'request-invalid', message });
   }
   const markId = known.value.reduce((most, other) => Math.max(most, other.markId), 0) + 1;

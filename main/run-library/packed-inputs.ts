@@ -1,4 +1,4 @@
-import type { Channel, Reading, RunInput } from '#shared-core';
+import type { Reading, RunInput } from '#shared-core';
 
 /** The inputs of a long file, in a twelfth of the memory that they take as objects: those of readings as bare numbers. */
 export interface PackedInputs extends Iterable<RunInput> {
@@ -26,7 +26,7 @@ export function createPackedInputs(): PackedInputs {
     const known = kindNumbers.get(name);
     if (known !== undefined) return known;
     kindNumbers.set(name, kinds.length);
-    return kinds.push({ channel: channel satisfies Channel, unit, quality }) - 1;
+    return kinds.push({ channel: channel satisfies Reading['channel'], unit, quality }) - 1;
   }
 
   function makeRoom(): void {

@@ -1,15 +1,16 @@
 import path from 'node:path';
-import type {
-  Correction,
-  LogHeader,
-  MarkBody,
-  RecordedChange,
-  Result,
-  RunPage,
-  RunSummary,
-  ServiceProblem,
+import {
+  fail,
+  type LogHeader,
+  type MarkBody,
+  type RecordedChange,
+  type RequestAnswer,
+  type RequestBody,
+  type Result,
+  type RunSummary,
+  type ServiceProblem,
+  succeed,
 } from '#shared-core';
-import { fail, succeed } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
@@ -48,7 +49,11 @@ export interface RunLibrary {
   /** Where the files of a run are, also of one that can't be opened. */
   folder(runId: string): Promise<Result<string, ServiceProblem>>;
   /** `live` describes the run while it is being recorded. */
-  page(runId: string, fromIndex: number, live?: LiveView): Promise<Result<RunPage, ServiceProblem>>;
+  page(
+    runId: string,
+    fromIndex: number,
+    live?: LiveView,
+  ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>>;
   /** A whole run in memory. */
   whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
   /** What the monitor concluded while the run was recorded. */
@@ -58,7 +63,10 @@ export interface RunLibrary {
     label: { readonly name: string; readonly notes: string },
   ): Promise<Result<RunSummary, ServiceProblem>>;
   /** Puts right what was said wrongly of a run; the record keeps both. */
-  correct(runId: string, correction: Correction): Promise<Result<RunSummary, ServiceProblem>>;
+  correct(
+    runId: string,
+    correction: RequestBody<'runs/correct'>['correction'],
+  ): Promise<Result<RunSummary, ServiceProblem>>;
   /** Adds a measurement made after the run, or withdraws one; answers its number. */
   book(runId: string, mark: MarkBody): Promise<Result<number, ServiceProblem>>;
   trash(runId: string): Promise<Result<void, ServiceProblem>>;

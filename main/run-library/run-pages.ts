@@ -1,5 +1,13 @@
-import type { Result, RunInput, RunPage, ServiceProblem } from '#shared-core';
-import { fail, inputsOfRecord, succeed } from '#shared-core';
+import {
+  fail,
+  inputsOfRecord,
+  type RequestAnswer,
+  type Result,
+  type RunInput,
+  type ServiceProblem,
+  succeed,
+  worded,
+} from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
 import { takeTurns } from '../turns/index.ts';
@@ -28,7 +36,7 @@ export interface RunPages {
     known: KnownRun,
     fromIndex: number,
     live?: LiveView,
-  ): Promise<Result<RunPage, ServiceProblem>>;
+  ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>>;
   /** A whole run in memory. */
   whole(known: KnownRun, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
   close(): Promise<void>;
@@ -61,10 +69,12 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
     { summary, header }: KnownRun,
     fromIndex: number,
     live?: LiveView,
-  ): Promise<Result<RunPage, ServiceProblem>> {
+  ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
     const { runId } = summary;
     if (header === null) {
-      const message = 'Its header is damaged or was written by a newer version of this program.';
+      const message = worded(
+        'Its header is damaged or was written by a newer version of this program.',
+      );
       return fail({ kind: 'run-unreadable', runId, message });
     }
     const pager = await pagerAt(runId, fromIndex);

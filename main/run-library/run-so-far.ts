@@ -1,6 +1,12 @@
 import path from 'node:path';
-import type { LogHeader, LogStamp, Result, RunInput } from '#shared-core';
-import { inputsOfRecord, type LogRecord, succeed } from '#shared-core';
+import {
+  inputsOfRecord,
+  type LogHeader,
+  type LogRecord,
+  type Result,
+  type RunInput,
+  succeed,
+} from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type LogEnd, segmentFile, segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
@@ -21,7 +27,7 @@ export interface RunSoFar {
   /** Run time of the newest thing recorded [s]. */
   readonly endS: number;
   /** When the last record was written, and what run time it was then [s]. */
-  readonly written: LogStamp;
+  readonly written: LogRecord['stamp'];
   readonly writtenAtS: number;
   readonly logEnd: LogEnd;
 }
@@ -51,7 +57,7 @@ export async function readRunSoFar(
 function createGathering() {
   let header: LogHeader | null = null;
   let modelVersion = '';
-  let written: LogStamp | null = null;
+  let written: LogRecord['stamp'] | null = null;
   /** The monotonic clock at the beginning of the run, less what it did not count; each input says it a little too late. */
   let beganS = Number.POSITIVE_INFINITY;
   let hasEnded = false;

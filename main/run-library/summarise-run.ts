@@ -1,11 +1,15 @@
-import type { LogHeader, LogRecord, Reading, Result, RunInput, RunSummary } from '#shared-core';
 import {
-  correctedSettings,
-  correctedStart,
-  correctionSentences,
+  correctedRun,
+  type LogHeader,
+  type LogRecord,
   plateauOfRun,
+  type Reading,
+  type Result,
+  type RunInput,
+  type RunSummary,
   succeed,
   unpackReading,
+  wordingOf,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
@@ -40,14 +44,8 @@ export async function summariseRun(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;
   const recorded = gathered.header() ?? labels.value.header;
-  const header =
-    recorded === null
-      ? null
-      : {
-          ...recorded,
-          settings: correctedSettings(recorded.settings, corrections),
-          startedAtIso: correctedStart(recorded, corrections),
-        };
+  const { sentences = [], ...corrected } = recorded ? correctedRun(recorded, corrections) : {};
+  const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
   const summary: RunSummary = {
     runId,
@@ -63,10 +61,8 @@ export async function summariseRun(
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
-    corrections:
-      recorded === null
-        ? []
-        : [...correctionSentences(recorded.settings, corrections, recorded.startedAtIso)],
+    corrections: [...sentences],
+    ...(sentences.length > 0 && { wording: wordingOf(sentences) }),
     damagedRecords: report.missingRecords + report.unknownRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };

@@ -13,7 +13,7 @@ import { labelsFile, segmentNumber, summaryFile } from '../recorder/index.ts';
 import { summariseRun } from './summarise-run.ts';
 
 const storedSchema = z.strictObject({
-  version: z.literal(3),
+  version: z.literal(4),
   /** Names and sizes of the files it was derived from; another figure makes it stale. */
   derivedFrom: z.string(),
   summary: runSummarySchema,
@@ -64,7 +64,7 @@ export function createSummaryStore({
     if (!derived.ok) return derived;
     const { summary, header, report } = derived.value;
     const fresh: Stored = {
-      version: 3,
+      version: 4,
       derivedFrom: derivedFrom.value,
       summary,
       header,

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { RunSummary, Unreadable } from '#shared-core';
+import type { RunSummary } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
@@ -42,7 +42,9 @@ export async function unreadableRun(
   };
 }
 
-const whyByKind: Partial<Record<FileProblem['kind'], Unreadable['why']>> = {
+const whyByKind: Partial<
+  Record<FileProblem['kind'], NonNullable<RunSummary['unreadable']>['why']>
+> = {
   missing: 'log-missing',
   'read-only': 'not-permitted',
 };

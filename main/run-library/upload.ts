@@ -1,4 +1,11 @@
-import { fail, largestImportBytes, type Result, type ServiceProblem, succeed } from '#shared-core';
+import {
+  contractLimits,
+  fail,
+  type Result,
+  type ServiceProblem,
+  succeed,
+  worded,
+} from '#shared-core';
 
 /** Files on their way in, piece by piece. There is one person at the bench, so a new file replaces the last. */
 export interface Uploads {
@@ -16,7 +23,7 @@ interface Upload {
   receivedBytes: number;
 }
 
-/** Keeps at most one file of {@link largestImportBytes} in memory. */
+/** Keeps at most one file of {@link contractLimits.importBytes} in memory. */
 export function createUploads(): Uploads {
   let open: Upload | null = null;
   let begun = 0;
@@ -24,11 +31,11 @@ export function createUploads(): Uploads {
   const find = (importId: string): Result<Upload, ServiceProblem> =>
     open?.importId === importId
       ? succeed(open)
-      : invalid('the file is no longer here; choose it again');
+      : invalid(worded('the file is no longer here; choose it again'));
 
   return {
     begin(bytes) {
-      if (bytes > largestImportBytes) return invalid('the file is too large');
+      if (bytes > contractLimits.importBytes) return invalid(worded('the file is too large'));
       begun += 1;
       open = { importId: `import-${begun}`, content: new Uint8Array(bytes), receivedBytes: 0 };
       return succeed(open.importId);
@@ -39,7 +46,7 @@ export function createUploads(): Uploads {
       const upload = found.value;
       if (upload.receivedBytes + piece.length > upload.content.length) {
         open = null;
-        return invalid('the file grew while it was being read; choose it again');
+        return invalid(worded('the file grew while it was being read; choose it again'));
       }
       upload.content.set(piece, upload.receivedBytes);
       upload.receivedBytes += piece.length;
@@ -52,7 +59,7 @@ export function createUploads(): Uploads {
       const { content, receivedBytes } = found.value;
       return receivedBytes === content.length
         ? succeed(content)
-        : invalid('the file has not come whole; choose it again');
+        : invalid(worded('the file has not come whole; choose it again'));
     },
     drop(importId) {
       if (open?.importId === importId) open = null;

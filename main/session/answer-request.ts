@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { fail, type RequestName, type Result, requests, type ServiceProblem } from '#shared-core';
+import {
+  fail,
+  problemToSend,
+  type RequestName,
+  type Result,
+  requests,
+  type ServiceProblem,
+} from '#shared-core';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 
 const mostIssuesTold = 3;
@@ -30,7 +37,8 @@ export async function answerRequest(
     asker: Asker,
   ) => Promise<Result<unknown, ServiceProblem>>;
   try {
-    return await handler(parsed.data, asker);
+    const answer = await handler(parsed.data, asker);
+    return answer.ok ? answer : fail(problemToSend(answer.error));
   } catch (error) {
     console.error(`The request "${name}" failed:`, error);
     const message = error instanceof Error ? error.message : String(error);

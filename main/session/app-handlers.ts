@@ -1,6 +1,8 @@
 import process from 'node:process';
-import { type ClassView, fail, succeed } from '#shared-core';
+import { fail, type RequestAnswer, succeed, worded } from '#shared-core';
 import type { RequestHandlers } from './request-handlers.ts';
+
+type ClassView = RequestAnswer<'class-view/status'>;
 
 type AppRequest = Extract<keyof RequestHandlers, `app/${string}` | `class-view/${string}`>;
 
@@ -31,7 +33,7 @@ export function createAppHandlers(
       if (secondScreen?.open === undefined) {
         return fail({
           kind: 'request-invalid',
-          message: 'A second screen is opened by its address.',
+          message: worded('a second screen is opened by its address'),
         });
       }
       secondScreen.open();

@@ -5,7 +5,6 @@ import {
   type EventName,
   fail,
   type Monitor,
-  type RecordingStatus,
   type Result,
   type RunSettings,
   type ServiceProblem,
@@ -59,7 +58,7 @@ export interface Session {
   handle(name: string, body: unknown, asker: Asker): Promise<Result<unknown, ServiceProblem>>;
   on<N extends EventName>(name: N, listener: (body: EventBody<N>) => void): () => void;
   /** What the recorder has safely on disk; shells keep the computer awake while it records. */
-  recordingStatus(): RecordingStatus;
+  recordingStatus(): EventBody<'recording'>;
   /** The computer is about to sleep. */
   suspend(): Promise<void>;
   resume(): Promise<void>;

@@ -1,11 +1,14 @@
 import { Buffer } from 'node:buffer';
-import { type EventBody, fail, type ServiceProblem, succeed } from '#shared-core';
+import { type EventBody, fail, type ServiceProblem, succeed, worded } from '#shared-core';
 import {
   createPackShelf,
+  distillationsOrder,
   exportRunAsCsv,
+  fermentsOrder,
   runFilesZip,
   type ShelfProblem,
 } from '../export/index.ts';
+import { createFermentArchive } from '../ferments/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
@@ -35,7 +38,8 @@ export interface Exchange {
 
 /** Handlers of what comes in and goes out as files, and of measurements made after a run. */
 export function createExchange(setup: ExchangeSetup): Exchange {
-  const { library, recording, clock, createMonitor, files, onPack } = setup;
+  const { library, recording, clock, createMonitor, files, runsFolder, app, onPack } = setup;
+  const archive = createFermentArchive(files, runsFolder);
   const uploads = createUploads();
   const shelf = createPackShelf(files, onPack);
 
@@ -79,7 +83,19 @@ export function createExchange(setup: ExchangeSetup): Exchange {
         if (!read.ok) return read;
         runs.push({ run: read.value });
       }
-      const made = await shelf.make(packId, { runs, createMonitor, createdMs: clock.wallMs() });
+      const order = distillationsOrder({ runs, createMonitor, createdMs: clock.wallMs() });
+      const made = await shelf.make(packId, order);
+      return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
+    },
+    async 'packs/make-ferments'({ packId, fermentIds }) {
+      const ferments: Parameters<typeof fermentsOrder>[0]['ferments'][number][] = [];
+      for (const fermentId of fermentIds) {
+        const read = await archive.read(fermentId);
+        if (!read.ok) return read;
+        ferments.push({ ...read.value, appVersion: app.version });
+      }
+      const order = fermentsOrder({ ferments, createdMs: clock.wallMs() });
+      const made = await shelf.make(packId, order);
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },
     async 'packs/make-files'({ packId, runId }) {
@@ -115,5 +131,5 @@ export function createExchange(setup: ExchangeSetup): Exchange {
 
 function shelfProblem(problem: ShelfProblem): ServiceProblem {
   if (problem.kind !== 'no-such-pack') return serviceProblemOf(problem);
-  return { kind: 'request-invalid', message: 'this pack is no longer here; make it again' };
+  return { kind: 'request-invalid', message: worded('this pack is no longer here; make it again') };
 }

@@ -1,20 +1,19 @@
-import type {
-  EventBody,
-  LinkChange,
-  LogBody,
-  LogHeader,
-  Mark,
-  MarkBody,
-  Monitor,
-  MonitorChange,
-  Reading,
-  Result,
-  RunInput,
-  RunSettings,
-  RunSummary,
-  Snapshot,
+import {
+  type EventBody,
+  type LogBody,
+  type LogHeader,
+  type Mark,
+  type MarkBody,
+  type Monitor,
+  type MonitorChange,
+  packReading,
+  type Reading,
+  type Result,
+  type RunInput,
+  type RunSettings,
+  type RunSummary,
+  type Snapshot,
 } from '#shared-core';
-import { packReading } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
 import type { ProbeLinkChange, ProbeReading } from '../probe/index.ts';
@@ -145,7 +144,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     if (!advice.isBehind()) newestSnapshot = answer.snapshot;
   }
 
-  function record(input: Mark | LinkChange): void {
+  function record(input: Mark | Extract<RunInput, { kind: 'link' }>): void {
     endS = Math.max(endS, input.timeS);
     recorder.append(input, input.timeS, 'now');
     give([input]);
@@ -168,7 +167,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
 
   const stampOfAct = (atS: number) => (probeTellsTime ? null : runClock.stamp(atS)) ?? endS;
 
-  function addLinkAt(atS: number, change: Pick<LinkChange, 'state' | 'reason'>): void {
+  function addLinkAt(
+    atS: number,
+    change: Pick<Extract<RunInput, { kind: 'link' }>, 'state' | 'reason'>,
+  ): void {
     if (ended || atS > endsAtS) return;
     const timeS = runClock.stamp(atS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });

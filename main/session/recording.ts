@@ -1,15 +1,19 @@
-import type {
-  LogHeader,
-  Mark,
-  MarkBody,
-  Monitor,
-  ProbeSource,
-  RecordingStatus,
-  Result,
-  RunSettings,
-  ServiceProblem,
+import {
+  type EventBody,
+  fail,
+  type LogHeader,
+  type Mark,
+  type MarkBody,
+  type Monitor,
+  type ProbeSource,
+  type Result,
+  type RunSettings,
+  runLogVersion,
+  type ServiceProblem,
+  succeed,
+  textsInSnapshot,
+  wordingOf,
 } from '#shared-core';
-import { fail, runLogVersion, succeed, textsInSnapshot, wordingOf } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
@@ -48,7 +52,7 @@ export interface RecordingSetup {
 
 /** At most one run is being recorded; this is where it starts, lives and ends. */
 export interface Recording {
-  status(): RecordingStatus;
+  status(): EventBody<'recording'>;
   current(): { readonly runId: string; readonly header: LogHeader } | null;
   /** What the library can't read from the files of the running run. */
   liveView(runId: string): LiveView | undefined;
@@ -93,7 +97,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     return { monoS: clock.monotonicS(), wallMs: clock.wallMs(), uptimeS: setup.uptimeS() };
   }
 
-  function status(): RecordingStatus {
+  function status(): EventBody<'recording'> {
     if (running === null || recorder === null) {
       return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
     }

@@ -2,17 +2,16 @@ import {
   createBatchSimulation,
   createProbeSignal,
   createRandom,
-  type MarkType,
+  type MarkBody,
   pearFermentSetup,
-  type TeachingRigName,
   teachingRigs,
 } from '#shared-core';
 
 /** What a person does to the heat, as marked in a run. */
-export type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
+export type HeatMark = Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>;
 
 export interface VirtualStillOptions {
-  readonly rig: TeachingRigName;
+  readonly rig: keyof typeof teachingRigs;
   readonly seed: number;
   /** Heat on from the start; otherwise the still waits, cold, for a heat mark. */
   readonly heated: boolean;
@@ -37,7 +36,7 @@ export const virtualRigs = {
   vigreux: 'vigreux',
   'glass-bead-column': 'glassBeads',
   'wire-packing': 'wirePacking',
-} as const satisfies Readonly<Record<string, TeachingRigName>>;
+} as const satisfies Readonly<Record<string, keyof typeof teachingRigs>>;
 
 export type VirtualRigName = keyof typeof virtualRigs;
 

@@ -1,4 +1,4 @@
-import { type Mark, plateauBandK, type RunPlateau, say, type Verdicts } from '#shared-core';
+import { type Mark, plateauBandK, type RunStudy, say, type Verdicts } from '#shared-core';
 import { benchMarks } from '../stores/index.ts';
 import type { GuessKind } from './blind-state.ts';
 
@@ -18,7 +18,7 @@ export type RecordedAnswers = Readonly<Record<GuessKind, RecordedAnswer | null>>
 export function recordedAnswers(
   verdicts: Verdicts,
   marks: readonly Mark[],
-  plateau: RunPlateau | null,
+  plateau: RunStudy['plateau'],
 ): RecordedAnswers {
   const prompt =
     verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure') ??

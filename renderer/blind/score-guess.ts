@@ -1,4 +1,4 @@
-import { type Booking, collectedAtMl } from '#shared-core';
+import { collectedAtMl } from '#shared-core';
 import type { Guess } from './blind-state.ts';
 import type { RecordedAnswers } from './recorded-answer.ts';
 
@@ -8,7 +8,7 @@ export interface RunCourse {
   readonly headAtC: (timeS: number) => number | null;
   /** Strength of the head vapour [% vol]; null where no vapour bathes the bulb. */
   readonly strengthAtAbv: (timeS: number) => number | null;
-  readonly bookings: readonly Booking[];
+  readonly bookings: Parameters<typeof collectedAtMl>[0];
   /** When the heat was taken off, or, where nobody marked it, the still cooled down [s]; null where it never was. */
   readonly heatOffS: number | null;
 }

@@ -3,7 +3,7 @@ import {
   type DocumentTable,
   fermentSentence,
   inDecimals,
-  type RunBooks,
+  type RunStudy,
   say,
   told,
 } from '#shared-core';
@@ -11,7 +11,7 @@ import { StackingTable } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 
 /** What the books say, in the words of the report. */
-export function BooksTables({ books }: { readonly books: RunBooks }) {
+export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const own = (text: string) => inDecimals(told(text), decimal);
   const tables = bookTables(books);

@@ -1,4 +1,4 @@
-import { type RunByVolume, say } from '#shared-core';
+import { type RunByVolume, say, told, volumeCutWords } from '#shared-core';
 import { useWords } from '../words/index.ts';
 
 /** The cuts by the temperature, and what is in all of them together. */
@@ -6,7 +6,7 @@ export function VolumeTable({ byVolume }: { readonly byVolume: RunByVolume }) {
   const words = useWords();
   const last = byVolume.course.findLast(({ collectedAbv }) => collectedAbv !== null);
   const parts = byVolume.verdict.cuts.map(({ cut, fromMl, toMl, meanAbv }) => ({
-    name: cut === 'as-wanted' ? say('As strong as wanted') : say('Weaker'),
+    name: told(volumeCutWords[cut]),
     fromMl,
     toMl,
     abv: meanAbv,

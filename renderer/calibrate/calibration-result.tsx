@@ -1,17 +1,11 @@
-import {
-  type CalibrationProblem,
-  correctionAtPlateauK,
-  type ProbeCorrection,
-  type Result,
-  say,
-} from '#shared-core';
+import { correctionAtPlateauK, type correctionFrom, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences, usePrepare } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
 import { calibrationProblemWords } from './calibration-words.ts';
 
 interface CalibrationResultProps {
-  readonly correction: Result<ProbeCorrection, CalibrationProblem> | null;
+  readonly correction: ReturnType<typeof correctionFrom> | null;
   readonly hasBoth: boolean;
 }
 
@@ -51,7 +45,10 @@ export function CalibrationResult({ correction, hasBoth }: CalibrationResultProp
   );
 }
 
-function correctionWords(correction: ProbeCorrection, words: ReturnType<typeof useWords>): string {
+function correctionWords(
+  correction: Parameters<typeof correctionAtPlateauK>[0],
+  words: ReturnType<typeof useWords>,
+): string {
   const atPlateauK = correctionAtPlateauK(correction);
   const sign = atPlateauK < 0 ? '' : '+';
   const doubt = words.quantity(2 * correction.standardUncertaintyK, 2, 'K');

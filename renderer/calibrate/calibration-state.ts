@@ -1,9 +1,9 @@
-import {
-  assertNever,
-  type SettledReading,
-  settledReading,
-  type TimedTemperature,
-} from '#shared-core';
+import { assertNever, settledReading } from '#shared-core';
+
+type TimedTemperature = Parameters<typeof settledReading>[0][number];
+/** A bath that has settled, or why it has not. */
+export type Settling = ReturnType<typeof settledReading>;
+export type SettledReading = Extract<Settling, { ok: true }>['value'];
 
 export type Point = 'ice' | 'steam';
 

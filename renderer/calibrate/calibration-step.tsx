@@ -1,13 +1,8 @@
-import {
-  calibrationLimits,
-  type Result,
-  type SettledReading,
-  say,
-  type UnsettledProblem,
-} from '#shared-core';
+import { calibrationLimits, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
+import type { SettledReading, Settling } from './calibration-state.ts';
 import { settlingWords } from './calibration-words.ts';
 
 interface CalibrationStepProps {
@@ -16,7 +11,7 @@ interface CalibrationStepProps {
   /** What a true thermometer shows in this bath [°C]. */
   readonly referenceC: number;
   readonly taken: SettledReading | null;
-  readonly settled: Result<SettledReading, UnsettledProblem>;
+  readonly settled: Settling;
   readonly onTake: () => void;
   readonly onForget: () => void;
 }

@@ -1,20 +1,11 @@
-import {
-  assertNever,
-  type CalibrationProblem,
-  type Result,
-  type SettledReading,
-  say,
-  settledLimits,
-  type UnsettledProblem,
-} from '#shared-core';
+import { assertNever, type correctionFrom, say } from '#shared-core';
 import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
+import type { Settling } from './calibration-state.ts';
+
+type CalibrationProblem = Extract<ReturnType<typeof correctionFrom>, { ok: false }>['error'];
 
 /** Whether the bath has settled, and if not what to do. */
-export function settlingWords(
-  settled: Result<SettledReading, UnsettledProblem>,
-  isThisBath: boolean,
-  decimal: Decimal,
-): string {
+export function settlingWords(settled: Settling, isThisBath: boolean, decimal: Decimal): string {
   if (settled.ok) {
     const steady = say('Steady at {reading}', {
       reading: quantityWords(settled.value.readingC, 2, '°C', decimal),
@@ -30,7 +21,7 @@ export function settlingWords(
     case 'too-short':
       return say('Listening … {span} of {leastSpan} s. Leave the probe as it hangs.', {
         span: numberWords(problem.spanS, 0, decimal),
-        leastSpan: settledLimits.leastSpanS,
+        leastSpan: problem.leastSpanS,
       });
     case 'still-drifting':
       return say(

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { mostInPack, type RunSummary, say } from '#shared-core';
+import { contractLimits, type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { PackProgress, usePack } from '../exchange/index.ts';
 import { dateWords } from '../words/index.ts';
@@ -23,7 +23,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
       <p>
         {say(
           'Tick 2 to {mostRuns} runs to lay them over each other from vapour arrival on, or up to {mostInPack} for one pack with all their files, one table of all runs and a comparison.',
-          { mostRuns, mostInPack },
+          { mostRuns, mostInPack: contractLimits.runsInPack },
         )}
       </p>
       <ul>
@@ -35,7 +35,7 @@ export function ChooseRuns({ runs, onCompare }: ChooseRunsProps) {
                 <input
                   type="checkbox"
                   checked={isChosen}
-                  disabled={!isChosen && picked.length === mostInPack}
+                  disabled={!isChosen && picked.length === contractLimits.runsInPack}
                   onChange={() =>
                     setChosen(isChosen ? chosen.filter((id) => id !== runId) : [...chosen, runId])
                   }

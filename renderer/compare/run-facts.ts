@@ -1,10 +1,4 @@
-import {
-  type Booking,
-  collectedCourse,
-  plateauOfRun,
-  type RunPlateau,
-  type Stage,
-} from '#shared-core';
+import { collectedCourse, plateauOfRun, type Stage } from '#shared-core';
 import type { Film } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 
@@ -15,7 +9,7 @@ export interface RunFacts {
   readonly azeotropeC: number | null;
   /** When vapour reached the head, counted from the start of the run [s]. */
   readonly arrivedS: number | null;
-  readonly plateau: RunPlateau | null;
+  readonly plateau: ReturnType<typeof plateauOfRun>;
   readonly mainFractionS: number | null;
   readonly heatOffCalledS: number | null;
   readonly heatOffDoneS: number | null;
@@ -51,6 +45,6 @@ export function runFacts(film: Film): RunFacts {
   };
 }
 
-function lastVolume(bookings: readonly Booking[]): number | null {
+function lastVolume(bookings: ReturnType<typeof collectedCourse>): number | null {
   return bookings[bookings.length - 1]?.volumeMl ?? null;
 }

@@ -1,12 +1,12 @@
 import {
   type Alarm,
   alarmCatalogue,
-  type BookedCut,
   booksOfRun,
   type Mark,
   type PlateauBand,
   type RunInput,
   type RunSettings,
+  type RunStudy,
   standingMarks,
   type Verdicts,
 } from '#shared-core';
@@ -38,8 +38,10 @@ export type AfterLimit =
       readonly volumeMl: { low: number; high: number } | null;
     };
 
+type DebriefCut = RunStudy['books']['cuts'][number];
+
 export interface Debrief {
-  readonly cuts: readonly BookedCut[];
+  readonly cuts: readonly DebriefCut[];
   readonly reaction: Reaction;
   readonly afterLimit: AfterLimit;
 }
@@ -74,7 +76,7 @@ const rateShare = 0.3;
 
 function afterLimitOf(
   run: EndedRun,
-  cuts: readonly BookedCut[],
+  cuts: readonly DebriefCut[],
   heatOffs: readonly Mark[],
 ): AfterLimit {
   const passedS = limitPassedS(run);
@@ -113,7 +115,7 @@ function limitPassedS({ inputs, settings, verdicts, plateau }: EndedRun): number
 }
 
 /** As booked, or as read where no strength is known to convert it by [mL]. */
-export function volumeOf({ booked, amount }: BookedCut): number | null {
+export function volumeOf({ booked, amount }: DebriefCut): number | null {
   if (booked !== null) return booked.volumeMl.value;
   return amount?.by === 'volume' ? amount.volumeMl.value : null;
 }

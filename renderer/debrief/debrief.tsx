@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type BookedCut, cautionsAt, say, told } from '#shared-core';
+import { cautionsAt, say, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import type { FilmProgress } from '../replay/index.ts';
 import { problemWords, useWords } from '../words/index.ts';
@@ -58,7 +58,7 @@ export function Debrief({ progress }: { readonly progress: FilmProgress }) {
   );
 }
 
-function CutWords({ cut }: { readonly cut: BookedCut }) {
+function CutWords({ cut }: { readonly cut: ReturnType<typeof debriefOf>['cuts'][number] }) {
   const words = useWords();
   const volumeMl = volumeOf(cut);
   const strength = cut.booked?.strengthAbv ?? null;

@@ -1,8 +1,8 @@
 import {
   fail,
   judgeBarometerEntry,
-  type PressureSetting,
   type Result,
+  type RunSettings,
   say,
   settingRanges,
   stationPressure,
@@ -14,7 +14,7 @@ import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '.
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
 export interface DraftPressure {
-  readonly setting: PressureSetting;
+  readonly setting: RunSettings['pressure'];
   readonly sentence: string;
   readonly doubt: string | null;
 }

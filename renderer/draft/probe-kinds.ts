@@ -1,4 +1,4 @@
-import { type SensorKind, say, sensorStandardUncertaintyK } from '#shared-core';
+import { say, sensorStandardUncertaintyK } from '#shared-core';
 import type { ProbeKind } from '../stores/index.ts';
 
 export interface ProbeKindFacts {
@@ -23,7 +23,11 @@ export const probeKinds: Readonly<Record<ProbeKind, ProbeKindFacts>> = {
   ),
 };
 
-function factsOf(label: string, sensor: SensorKind, lagT90S: number): ProbeKindFacts {
+function factsOf(
+  label: string,
+  sensor: Parameters<typeof sensorStandardUncertaintyK>[0],
+  lagT90S: number,
+): ProbeKindFacts {
   const standardUncertaintyK = Math.round(100 * sensorStandardUncertaintyK(sensor, plateauC)) / 100;
   return { label, standardUncertaintyK, lagT90S };
 }

@@ -1,7 +1,6 @@
 import {
+  contractLimits,
   fail,
-  largestImportBytes,
-  pieceBytes,
   type RequestAnswer,
   type RequestBody,
   type Result,
@@ -31,7 +30,7 @@ export async function sendFile(
   const begun = await service.request('imports/begin', { bytes: file.size });
   if (!begun.ok) return begun;
   const { importId } = begun.value;
-  for (let from = 0; from < file.size; from += pieceBytes) {
+  for (let from = 0; from < file.size; from += contractLimits.pieceBytes) {
     const bytes = await readPiece(file, from);
     if (!bytes.ok) {
       void service.request('imports/cancel', { importId });
@@ -47,11 +46,11 @@ export async function sendFile(
 /** A sentence on a file that is not taken, without its full stop; null when it is. */
 export function sizeProblem(bytes: number): string | null {
   if (bytes === 0) return say('the file is empty');
-  if (bytes <= largestImportBytes) return null;
+  if (bytes <= contractLimits.importBytes) return null;
   const megabytes = (size: number) => Math.round(size / 1e6);
   return say(
     'the file has {megabytes} MB, and at most {megabytes2} MB can be taken in. Export a part of it, or every tenth reading',
-    { megabytes: megabytes(bytes), megabytes2: megabytes(largestImportBytes) },
+    { megabytes: megabytes(bytes), megabytes2: megabytes(contractLimits.importBytes) },
   );
 }
 
@@ -61,7 +60,9 @@ async function readPiece(
   from: number,
 ): Promise<Result<Uint8Array, ServiceProblem>> {
   try {
-    const piece = await file.slice(from, Math.min(file.size, from + pieceBytes)).arrayBuffer();
+    const piece = await file
+      .slice(from, Math.min(file.size, from + contractLimits.pieceBytes))
+      .arrayBuffer();
     return { ok: true, value: new Uint8Array(piece) };
   } catch {
     const message = say('the file can’t be read any more; choose it again');

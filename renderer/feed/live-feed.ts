@@ -1,4 +1,4 @@
-import { type EventBody, learnWording, type RecordingStatus } from '#shared-core';
+import { type EventBody, learnWording } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore, RunViewStore } from '../stores/index.ts';
 import { createCatchUp } from './catch-up.ts';
@@ -49,7 +49,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (recording.ok && toldBefore === recordingsTold) tell(() => onRecording(recording.value));
   };
 
-  const onRecording = (recording: RecordingStatus) => {
+  const onRecording = (recording: EventBody<'recording'>) => {
     bench.getState().dispatch({ type: 'recording', recording });
     const { runId } = recording;
     const { view, dispatch } = live.getState();

@@ -1,4 +1,4 @@
-import type { RunPage, Service, ServiceProblem } from '#shared-core';
+import type { RequestAnswer, Service, ServiceProblem } from '#shared-core';
 
 export interface RunReader {
   readonly service: Service;
@@ -12,7 +12,7 @@ export async function readWholeRun(
   { service, breathe, isWanted }: RunReader,
   runId: string,
   fromIndex: number,
-  takePage: (page: RunPage & { readonly fromIndex: number }) => void,
+  takePage: (page: RequestAnswer<'runs/read'> & { readonly fromIndex: number }) => void,
 ): Promise<ServiceProblem | null> {
   let next: number | null = fromIndex;
   while (next !== null && isWanted()) {

@@ -1,10 +1,10 @@
-import type { FermentOrigin } from '#shared-core';
+import type { RunSettings } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, numberWords } from '../words/index.ts';
 
 /** Prepare's form, charged with a ferment. */
 export function chargeFrom(
-  origin: FermentOrigin,
+  origin: NonNullable<RunSettings['ferment']>,
   volumeMl: number,
   decimal: Decimal,
 ): Pick<PrepareDraft, 'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'ferment'> {

@@ -1,6 +1,5 @@
 import {
   type FermentRead,
-  type FermentTreatment,
   fail,
   fermentReadSchema,
   type Result,
@@ -21,7 +20,7 @@ export interface EntryDraft {
   readonly bubblesPerMin: string;
   readonly ph: string;
   readonly refractometerPercent: string;
-  readonly treatments: readonly FermentTreatment[];
+  readonly treatments: Readonly<FermentRead['treatments']>;
   readonly note: string;
 }
 

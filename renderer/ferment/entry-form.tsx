@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type FermentRead, type FermentTreatment, fermentTreatments, say } from '#shared-core';
+import { type FermentRead, fermentTreatments, say } from '#shared-core';
 import { Button, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords } from '../words/index.ts';
@@ -90,8 +90,8 @@ export function EntryForm({ onEnter }: EntryFormProps) {
 }
 
 interface TreatmentsProps {
-  readonly chosen: readonly FermentTreatment[];
-  readonly onChosen: (chosen: readonly FermentTreatment[]) => void;
+  readonly chosen: EntryDraft['treatments'];
+  readonly onChosen: (chosen: EntryDraft['treatments']) => void;
 }
 
 function Treatments({ chosen, onChosen }: TreatmentsProps) {

@@ -1,5 +1,11 @@
 import { useState } from 'react';
-import { cautionsAt, fruitSugars, leastUsefulStrengthAbv, type PlanRange, say } from '#shared-core';
+import {
+  cautionsAt,
+  type FermentPlan,
+  fruitSugars,
+  leastUsefulStrengthAbv,
+  say,
+} from '#shared-core';
 import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
@@ -121,7 +127,7 @@ export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) 
 
 function PlanShown({ shown }: { readonly shown: FermentPlanShown }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const range = ({ low, high }: PlanRange, digits: number, unit: string) => {
+  const range = ({ low, high }: FermentPlan['sugarG'], digits: number, unit: string) => {
     const [from, to] = [low, high].map((value) => numberWords(value, digits, decimal));
     return from === to
       ? `${from} ${unit}`

@@ -1,16 +1,14 @@
 import {
   assertNever,
-  type DistillingCondition,
+  type distillingAdvice,
   type FermentRead,
-  type FermentState,
-  type FermentTreatment,
   type FermentVerdict,
   say,
   told,
 } from '#shared-core';
 import { type Decimal, locale, numberWords, quantityWords } from '../words/index.ts';
 
-export const stateWords: Readonly<Record<FermentState, string>> = {
+export const stateWords: Readonly<Record<FermentVerdict['state'], string>> = {
   'not-started': say('Not started'),
   working: say('At work'),
   slow: say('Slow'),
@@ -18,7 +16,7 @@ export const stateWords: Readonly<Record<FermentState, string>> = {
   finished: say('Finished'),
 };
 
-export function treatmentWords(treatment: FermentTreatment): string {
+export function treatmentWords(treatment: FermentRead['treatments'][number]): string {
   switch (treatment) {
     case 'degassed':
       return say('Degassed: shaken or stirred until no more gas came');
@@ -32,7 +30,9 @@ export function treatmentWords(treatment: FermentTreatment): string {
 }
 
 /** What is still to do before a ferment goes into the still. */
-export function conditionWords(condition: DistillingCondition): string {
+export function conditionWords(
+  condition: ReturnType<typeof distillingAdvice>['unmet'][number],
+): string {
   switch (condition) {
     case 'ended':
       return say('It is not judged finished: sugar that is left foams, scorches and is lost.');

@@ -1,12 +1,10 @@
 import {
   type FermentPlan,
-  type FermentPlanRequest,
   fail,
   type fruitSugars,
   gravityAt20C,
   planFerment,
   type Result,
-  type SugarSource,
   say,
   succeed,
   sugarToWeighG,
@@ -56,6 +54,8 @@ export type FermentPlanField = keyof typeof bounds;
 /** What a field needs, where it needs a better entry. */
 export type FermentPlanProblems = Partial<Record<FermentPlanField, string>>;
 
+type Source = Parameters<typeof planFerment>[0]['sources'][number];
+
 export interface FermentPlanShown {
   readonly plan: FermentPlan;
   readonly wantedAbv: number;
@@ -81,8 +81,8 @@ export function planFromDraft(
     read('amount'),
     draft.source === 'juice' ? gravityAt20C(read('gravity'), read('temperatureC')) : 1,
   );
-  const added: SugarSource = { kind: 'sucrose', massG: read('addedSugarG') };
-  const request: FermentPlanRequest = {
+  const added: Source = { kind: 'sucrose', massG: read('addedSugarG') };
+  const request: Parameters<typeof planFerment>[0] = {
     sources: [source, added],
     volumeMl: read('volumeMl'),
     vesselMl: read('vesselMl'),
@@ -101,7 +101,7 @@ export function planFromDraft(
   });
 }
 
-function sourceOf(source: MainSource, amount: number, gravity: number): SugarSource {
+function sourceOf(source: MainSource, amount: number, gravity: number): Source {
   if (source === 'juice') return { kind: 'juice', gravity, volumeMl: amount };
   if (source === 'sucrose' || source === 'hexose') return { kind: source, massG: amount };
   return { kind: 'fruit', fruit: source, massG: amount };

@@ -1,7 +1,7 @@
-import { assertNever, type FermentWarning, frothRoomPercent, say } from '#shared-core';
+import { assertNever, type FermentPlan, frothRoomPercent, say } from '#shared-core';
 
 /** What a warning says and what to do. */
-export function fermentWarningWords(warning: FermentWarning): string {
+export function fermentWarningWords(warning: FermentPlan['warnings'][number]): string {
   switch (warning) {
     case 'no-sugar':
       return say('There is no sugar in it yet.');

@@ -4,13 +4,14 @@ import {
   factsOfFerment,
   judgeFerment,
   type KeptFerment,
+  learnWording,
   readingsOfFerment,
 } from '#shared-core';
 import type { JudgeAnswer, JudgeQuestion } from './judge-messages.ts';
 
 /** What the readings of a ferment say, worked out beside the window; null until it is there. */
 export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null {
-  const [answer, setAnswer] = useState<JudgeAnswer | null>(null);
+  const [answer, setAnswer] = useState<Omit<JudgeAnswer, 'wording'> | null>(null);
   const worker = useRef<Worker | null>(null);
   const asked = useRef(0);
   const key = ferment === null ? null : JSON.stringify(questionOf(ferment));
@@ -24,6 +25,7 @@ export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null
     if (key === null) return;
     const question: JudgeQuestion = { id: asked.current, ...JSON.parse(key) };
     worker.current ??= startWorker((found) => {
+      learnWording(found.wording);
       if (found.id === asked.current) setAnswer(found);
     });
     if (worker.current !== null) worker.current.postMessage(question);

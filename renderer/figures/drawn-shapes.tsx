@@ -1,12 +1,12 @@
 import { createElement } from 'react';
-import type { Drawing, Shape } from '#shared-core';
+import type { Drawing } from '#shared-core';
 
 /** The shapes of a drawing in the window; `drawingToSvg` writes the same into a file. */
 export function DrawnShapes({ shapes }: Pick<Drawing, 'shapes'>) {
   return createElement('g', null, ...shapes.map(drawn));
 }
 
-function drawn(shape: Shape) {
+function drawn(shape: Drawing['shapes'][number]) {
   if (shape.kind === 'path') {
     const { points, closed, fill, stroke } = shape;
     return (

@@ -2,7 +2,6 @@ import {
   azeotrope,
   azeotropeSlopeKPerKPa,
   defaultRunSettings,
-  type SensorKind,
   say,
   sensorToleranceK,
   serialSourceSchema,
@@ -28,7 +27,8 @@ const examples = {
 
 const { chargeVolumeMl, chargeStrengthAbv, pressureKPa, leastStrengthAbv } = settingRanges;
 const celsius = (temperatureC: number) => `${temperatureC.toFixed(1)} °C`;
-const toleranceK = (sensor: SensorKind) => `${sensorToleranceK(sensor, plateauC).toFixed(1)} K`;
+const toleranceK = (sensor: Parameters<typeof sensorToleranceK>[0]) =>
+  `${sensorToleranceK(sensor, plateauC).toFixed(1)} K`;
 const lag = (kind: keyof typeof probeKinds) => `${probeKinds[kind].lagT90S} s`;
 
 /** What stands in double braces on the pages of the help; worked out where the rest of the program takes it from. */

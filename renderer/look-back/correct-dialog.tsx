@@ -1,5 +1,5 @@
-import { useEffect, useId, useState } from 'react';
-import { type RunSettings, type RunSummary, say } from '#shared-core';
+import { useEffect, useId, useMemo, useState } from 'react';
+import { learnWording, type RunSettings, type RunSummary, say } from '#shared-core';
 import { Button, Dialog, TextLine } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
@@ -10,6 +10,7 @@ import {
   statedDraftOf,
   statedFrom,
 } from '../take-in/index.ts';
+import { useWords } from '../words/index.ts';
 
 interface CorrectDialogProps {
   readonly run: RunSummary;
@@ -20,6 +21,8 @@ interface CorrectDialogProps {
 export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
   const { service, bench } = useWindowParts();
   const decimal = usePreferences((state) => state.decimal);
+  const words = useWords();
+  useMemo(() => learnWording(run.wording ?? {}), [run]);
   const id = useId();
   const [known, setKnown] = useState<RunSettings | null>(null);
   const [draft, setDraft] = useState(nothingStated);
@@ -58,7 +61,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
       >
         {(run.corrections ?? []).map((sentence) => (
           <p key={sentence} className="small">
-            {sentence}
+            {words.said(sentence)}
           </p>
         ))}
         <StatedFields

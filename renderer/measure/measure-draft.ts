@@ -9,9 +9,11 @@ import {
   type Result,
   say,
   succeed,
-  type UncertaintyField,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
+
+/** A standard uncertainty as a mark of a measurement holds it. */
+export type UncertaintyField = Parameters<typeof benchUncertainty>[0]['field'];
 
 const mostRefractometerAbv = liquidRanges.refractometerPercent.volume.high;
 

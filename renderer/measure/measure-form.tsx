@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type MarkBody, say, type UncertaintyField } from '#shared-core';
+import { type MarkBody, say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { beyondChargeWords, liquidWords } from '../words/index.ts';
@@ -15,6 +15,7 @@ import {
   type MeasureField,
   markFromDraft,
   scaleNames,
+  type UncertaintyField,
   uncertaintyLooks,
   withInstrument,
 } from './measure-draft.ts';

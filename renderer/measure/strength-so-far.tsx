@@ -1,10 +1,10 @@
-import { liquidsMeasured, type MarkBody, measuredStrength, say } from '#shared-core';
+import { type MarkBody, say, strengthByMark } from '#shared-core';
 import { Say, useWords } from '../words/index.ts';
 
 /** The strength at 20 °C that a reading means, as soon as it is typed; nothing for amounts. */
 export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
   const words = useWords();
-  const strength = mark === null ? null : strengthOf(mark);
+  const strength = mark === null ? null : strengthByMark(mark);
   if (strength === null) return null;
   return (
     <p role="status" className="measured-strength">
@@ -24,19 +24,4 @@ export function StrengthSoFar({ mark }: { readonly mark: MarkBody | null }) {
       )}
     </p>
   );
-}
-
-function strengthOf(mark: MarkBody) {
-  if (!('liquid' in mark)) return null;
-  const asCut = { ...mark, liquid: 'residue' };
-  const { strength } = liquidsMeasured([
-    { kind: 'mark', timeS: 0, markId: 1, mark: asCut },
-  ]).residue;
-  if (strength === null) return null;
-  try {
-    return measuredStrength(strength).alcoholByVolume;
-  } catch (error) {
-    if (error instanceof RangeError) return 'impossible';
-    throw error;
-  }
 }

@@ -1,7 +1,7 @@
 import {
   type Alarm,
+  contractLimits,
   type MarkBody,
-  promptAsideForS,
   type RequestBody,
   type RequestName,
   type RunSettings,
@@ -32,7 +32,7 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
   return {
     mark,
     acknowledge: (alarm) => mark({ type: 'alarm-acknowledged', alarm }),
-    putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: promptAsideForS }),
+    putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: contractLimits.promptAsideS }),
     connect: (source) => ask('probe/connect', { source }),
     disconnect: () => ask('probe/disconnect', {}),
     start: (settings) => ask('run/start', { settings }),

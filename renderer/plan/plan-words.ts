@@ -1,11 +1,7 @@
-import {
-  assertNever,
-  type NoMainFractionCause,
-  type PlanVerdict,
-  type RunPlan,
-  say,
-} from '#shared-core';
+import { assertNever, type RunPlan, say } from '#shared-core';
 import { type Decimal, durationWords, numberWords, rangeWords } from '../words/index.ts';
+
+type NoMainFractionCause = Extract<RunPlan['verdict'], { kind: 'no-main-fraction' }>['cause'];
 
 /** Minutes as a range: planning to the second would promise too much. */
 function minutes({ low, high }: { readonly low: number; readonly high: number }): string {
@@ -38,7 +34,7 @@ export function planSentence(plan: RunPlan, leastStrengthAbv: number, decimal: D
   );
 }
 
-function noMainFractionWords(verdict: PlanVerdict, limit: string): string {
+function noMainFractionWords(verdict: RunPlan['verdict'], limit: string): string {
   if (verdict.kind === 'main-fraction')
     return say('A main fraction above {limit} is doubtful.', { limit });
   const { plates, collectW, chargeStrengthAbv, leastStrengthAbv } = verdict.remedies;

@@ -1,8 +1,8 @@
-import type { PurityPoint } from '#shared-core';
+import type { RunPlan } from '#shared-core';
 
 /** Share of the ethanol collected when the mean strength has fallen to a value; null when it never does. */
 export function recoveryAtMeanStrength(
-  points: readonly PurityPoint[],
+  points: RunPlan['purityAgainstRecovery'],
   meanStrengthAbv: number,
 ): number | null {
   for (let index = 1; index < points.length; index++) {

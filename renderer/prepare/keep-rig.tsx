@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { mostRigs, say } from '#shared-core';
+import { contractLimits, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
@@ -16,7 +16,7 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
   const wanted = name.trim();
   const isComplete = setUpFromDraft(draft, null).ok;
   const isKnown = kept.some((rig) => rig.name === wanted);
-  const isFull = kept.length >= mostRigs && !isKnown;
+  const isFull = kept.length >= contractLimits.rigs && !isKnown;
   const submit = async () => {
     if (!(await keep(wanted))) return;
     setSaid(say('Kept as “{wanted}”: one press brings it back next time.', { wanted }));
@@ -55,7 +55,9 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
         </div>
         <p className="small soft" role="status">
           {isFull
-            ? say('{mostRigs} rigs are kept already. Take one away first.', { mostRigs })
+            ? say('{mostRigs} rigs are kept already. Take one away first.', {
+                mostRigs: contractLimits.rigs,
+              })
             : (said ??
               say(
                 'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.',

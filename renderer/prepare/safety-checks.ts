@@ -1,4 +1,4 @@
-import { type CautionId, cautionsAt, type KnownCaution, say } from '#shared-core';
+import { cautionsAt, type KnownCaution, say } from '#shared-core';
 
 /** One look at one place of the bench, confirmed by one press: what can be seen there at a glance, and nothing else. */
 export interface SafetyLook {
@@ -7,7 +7,7 @@ export interface SafetyLook {
 }
 
 /** Where each caution of Prepare is looked for. */
-const places: readonly { readonly title: string; readonly ids: readonly CautionId[] }[] = [
+const places: readonly { readonly title: string; readonly ids: readonly KnownCaution['id'][] }[] = [
   { title: say('The rules here'), ids: ['permission'] },
   { title: say('The people'), ids: ['attended', 'protection'] },
   { title: say('The room'), ids: ['ignition', 'fire'] },

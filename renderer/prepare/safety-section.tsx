@@ -1,4 +1,4 @@
-import { type SafetyConfirm, say, told } from '#shared-core';
+import { type RunSettings, say, told } from '#shared-core';
 import { ChoiceField } from '../design/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type Role, withConfirms } from '../stores/index.ts';
@@ -77,7 +77,7 @@ function Look({ look }: { readonly look: SafetyLook }) {
   );
 }
 
-function confirmWords({ role, confirmedAtIso }: SafetyConfirm): string {
+function confirmWords({ role, confirmedAtIso }: RunSettings['safetyConfirms'][number]): string {
   const who = inMidSentence(roleTitles[role]);
   return confirmedAtIso === undefined ? who : `${who}, ${timeOfDayWords(confirmedAtIso)}`;
 }

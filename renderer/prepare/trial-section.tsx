@@ -1,4 +1,4 @@
-import { say, type Trial, told, trialWords } from '#shared-core';
+import { type RunSettings, say, told, trialWords } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import { usePreferences, usePrepare, useWindowParts } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
@@ -85,7 +85,9 @@ function ScreenTrial({ canAct }: { readonly canAct: boolean }) {
 }
 
 /** What was said of a trial, and how it is said: with role and time, as of the looks. */
-function useTrial(trial: Trial['trial']): readonly [TrialAnswer, (answer: TrialAnswer) => void] {
+function useTrial(
+  trial: NonNullable<RunSettings['trials']>[number]['trial'],
+): readonly [TrialAnswer, (answer: TrialAnswer) => void] {
   const draft = usePrepare((state) => state.draft);
   const change = usePrepare((state) => state.change);
   const said = draft.trials.find((one) => one.trial === trial);

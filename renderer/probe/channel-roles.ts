@@ -1,4 +1,4 @@
-import { type KnownChannel, say } from '#shared-core';
+import { type knownChannels, say } from '#shared-core';
 
 /** What a probe of one number may be measuring; empty for "as it says". */
 export const roleOptions = [
@@ -10,7 +10,7 @@ export const roleOptions = [
   { value: 'air-pressure', label: say('the air pressure') },
   { value: 'room', label: say('the room') },
   { value: 'ferment', label: say('the ferment') },
-] as const satisfies readonly { value: KnownChannel | ''; label: string }[];
+] as const satisfies readonly { value: (typeof knownChannels)[number] | ''; label: string }[];
 
 export type ChannelRole = (typeof roleOptions)[number]['value'];
 

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
+import { learnWording, type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { Say } from '../words/index.ts';
@@ -36,6 +36,7 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
   const find = async () => {
     setTrial({ path, found: null });
     const answer = await service.request('probe/find', { path });
+    if (answer.ok) learnWording(answer.value.wording ?? {});
     setTrial(answer.ok ? { path, found: answer.value } : null);
     if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
   };

@@ -1,14 +1,15 @@
 import {
   fail,
-  type ModbusSettings,
   modbusSettingsSchema,
   type Result,
+  type SerialSource,
   say,
   succeed,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
 import type { ChannelRole } from './channel-roles.ts';
 
+type ModbusSettings = NonNullable<SerialSource['modbus']>;
 type RegisterType = ModbusSettings['registers'][number]['type'];
 
 /** One register as typed. */

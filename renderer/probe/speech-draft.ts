@@ -2,11 +2,10 @@ import {
   askEveryRangeS,
   baudRates,
   fail,
-  type LineLanguage,
   type Result,
   type SerialSource,
   say,
-  scpiQuestionSchema,
+  serialSourceSchema,
   succeed,
 } from '#shared-core';
 import { numberFrom } from '../words/index.ts';
@@ -15,7 +14,7 @@ import { type ModbusDraft, modbusDraftFrom, modbusFrom } from './modbus-draft.ts
 
 /** How a probe speaks, as chosen in the form. */
 export interface SpeechDraft {
-  readonly language: LineLanguage;
+  readonly language: SerialSource['language'];
   readonly baudRate: string;
   readonly parity: 'usual' | 'none' | 'even' | 'odd';
   readonly unit: SerialSource['unit'];
@@ -74,7 +73,7 @@ export function sourceFromSpeech(
 }
 
 /** Whether nothing comes in a language before it is asked for. */
-export function mustBeAsked(language: LineLanguage): boolean {
+export function mustBeAsked(language: SerialSource['language']): boolean {
   return language === 'scpi' || language === 'modbus-rtu' || language === 'balance';
 }
 
@@ -100,7 +99,7 @@ function askedFrom(source: SerialSource, draft: SpeechDraft): Result<Asked, Spee
   if (draft.language === 'balance') return succeed(pace);
   const question = draft.question.trim();
   if (question === '') return succeed({ ...pace, question: null });
-  return scpiQuestionSchema.safeParse(question).success
+  return serialSourceSchema.shape.question.safeParse(question).success
     ? succeed({ ...pace, question })
     : fail({ question: say('One question that ends in a question mark, such as MEAS:TEMP?') });
 }
@@ -129,7 +128,7 @@ export const languageOptions = [
   { value: 'modbus-rtu', label: say('Modbus RTU') },
   { value: 'balance', label: say('A balance that must be asked') },
   { value: 'own-pattern', label: say('A pattern of my own') },
-] as const satisfies readonly { value: LineLanguage; label: string }[];
+] as const satisfies readonly { value: SerialSource['language']; label: string }[];
 
 export const unitOptions = [
   { value: '°C', label: '°C' },

@@ -1,12 +1,5 @@
 import { useState } from 'react';
-import {
-  type ProofMark,
-  type ProofSight,
-  proofSights,
-  proofSightWords,
-  say,
-  told,
-} from '#shared-core';
+import { type ProofMark, proofSights, proofSightWords, say, told } from '#shared-core';
 import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
 import { numberFrom, useWords } from '../words/index.ts';
 
@@ -22,7 +15,7 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
   const words = useWords();
   const [cut, setCut] = useState('1');
   const [volume, setVolume] = useState('');
-  const [seen, setSeen] = useState<ProofSight>('burned-away');
+  const [seen, setSeen] = useState<ProofMark['seen']>('burned-away');
   const [problem, setProblem] = useState<string>();
   return (
     <form

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Mark, RunInput, RunPage, RunSummary, ServiceProblem } from '#shared-core';
+import type { Mark, RequestAnswer, RunInput, RunSummary, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { type Agreement, agreementWith } from './agreement.ts';
@@ -28,7 +28,7 @@ export function useFilm(runId: string): FilmProgress {
     let isWanted = true;
     const make = async () => {
       const inputs: RunInput[] = [];
-      let last: RunPage | null = null;
+      let last: RequestAnswer<'runs/read'> | null = null;
       const reader = { service, breathe, isWanted: () => isWanted };
       const problem = await readWholeRun(reader, runId, 0, (page) => {
         for (const input of page.inputs) inputs.push(input);
@@ -39,7 +39,7 @@ export function useFilm(runId: string): FilmProgress {
         const failure = problem ?? { kind: 'run-not-found', runId };
         return setProgress({ step: 'failed', problem: failure });
       }
-      const { summary, settings, endS, lateMarks = [] }: RunPage = last;
+      const { summary, settings, endS, lateMarks = [] }: RequestAnswer<'runs/read'> = last;
       const { name, startedAtIso, imported } = summary;
       const isImported = imported === true;
       const film = await makeFilm(

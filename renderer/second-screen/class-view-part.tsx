@@ -1,8 +1,10 @@
 import { useEffect, useState } from 'react';
-import { type ClassView, type RequestName, say } from '#shared-core';
+import { type RequestAnswer, type RequestName, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { QrCode } from './qr-code.tsx';
+
+type ClassView = RequestAnswer<'class-view/status'>;
 
 const lookAgainMs = 2000;
 

@@ -8,8 +8,7 @@ import {
   requests,
   type ServiceProblem,
   succeed,
-  wireMessageSchema,
-  wireRefusedCode,
+  wire,
 } from '#shared-core';
 import type { ConnectedService, Connection } from './connected-service.ts';
 import { createListeners } from './listeners.ts';
@@ -69,7 +68,7 @@ export function createSocketService(around: SocketSurroundings): ConnectedServic
       outbox = [];
       for (const { settle } of pending.values()) settle(fail({ kind: 'disconnected' }));
       pending.clear();
-      if (code === wireRefusedCode) return become('refused');
+      if (code === wire.refusedCode) return become('refused');
       become('lost');
       around.after(waitBeforeRetryMs(attempt, around.random()), connect);
       attempt += 1;
@@ -129,7 +128,7 @@ export function createSocketService(around: SocketSurroundings): ConnectedServic
 function parseMessage(data: unknown) {
   if (typeof data !== 'string') return null;
   try {
-    const message = wireMessageSchema.safeParse(JSON.parse(data));
+    const message = wire.message.safeParse(JSON.parse(data));
     return message.success ? message.data : null;
   } catch {
     return null;

@@ -1,11 +1,11 @@
-import type {
-  PortInfo,
-  ProbeStatus,
-  RecordingStatus,
-  RequestAnswer,
-  ServiceProblem,
+import {
+  assertNever,
+  type EventBody,
+  type PortInfo,
+  type ProbeStatus,
+  type RequestAnswer,
+  type ServiceProblem,
 } from '#shared-core';
-import { assertNever } from '#shared-core';
 import type { Connection } from '../service/index.ts';
 
 type KnownRigs = RequestAnswer<'rigs/list'>;
@@ -16,7 +16,7 @@ export interface BenchState {
   readonly app: RequestAnswer<'app/describe'> | null;
   readonly ports: readonly PortInfo[];
   readonly probe: ProbeStatus | null;
-  readonly recording: RecordingStatus | null;
+  readonly recording: EventBody<'recording'> | null;
   /** Set-ups of earlier lessons; null until the services have told. */
   readonly rigs: KnownRigs | null;
   /** The last thing that could not be done, until the person has read it. */
@@ -28,7 +28,7 @@ export type BenchEvent =
   | { readonly type: 'app'; readonly app: RequestAnswer<'app/describe'> }
   | { readonly type: 'ports'; readonly ports: readonly PortInfo[] }
   | { readonly type: 'probe'; readonly probe: ProbeStatus }
-  | { readonly type: 'recording'; readonly recording: RecordingStatus }
+  | { readonly type: 'recording'; readonly recording: EventBody<'recording'> }
   | { readonly type: 'rigs'; readonly rigs: KnownRigs }
   | { readonly type: 'problem'; readonly problem: ServiceProblem }
   | { readonly type: 'problem-read' };

@@ -1,20 +1,12 @@
-import {
-  type FermentOrigin,
-  type LessonScript,
-  type ProbeCorrection,
-  type RunSettings,
-  type SafetyConfirm,
-  type SetUp,
-  say,
-  type Trial,
-} from '#shared-core';
+import { type LessonScript, type RunSettings, type SetUp, say } from '#shared-core';
 
 export type PressureFrom = SetUp['pressureFrom'];
 export type PressureUnit = SetUp['pressureUnit'];
 export type ProbeKind = SetUp['probeKind'];
 export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
 export type StopKind = RunSettings['stop']['kind'];
-export type Role = SafetyConfirm['role'];
+export type Role = RunSettings['safetyConfirms'][number]['role'];
+type Trial = NonNullable<RunSettings['trials']>[number];
 
 /** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
 export interface PrepareDraft {
@@ -22,7 +14,7 @@ export interface PrepareDraft {
   readonly chargeVolumeMl: string;
   readonly chargeStrengthAbv: string;
   /** The ferment that the pot was charged with from its log; null for another charge. */
-  readonly ferment: FermentOrigin | null;
+  readonly ferment: NonNullable<RunSettings['ferment']> | null;
   readonly rigDescription: string;
   readonly plates: string;
   readonly heatW: string;
@@ -33,7 +25,7 @@ export interface PrepareDraft {
   readonly altitudeM: string;
   readonly probeKind: ProbeKind;
   /** From ice and steam; null for a probe as bought. */
-  readonly correction: ProbeCorrection | null;
+  readonly correction: SetUp['correction'];
   readonly leastStrengthAbv: string;
   readonly stopKind: StopKind;
   readonly leastMeanStrengthAbv: string;
@@ -49,7 +41,7 @@ export interface PrepareDraft {
   /** What was tried in this room, and what was said of it. */
   readonly trials: readonly Trial[];
   /** Checks confirmed so far, each with the role of who did. */
-  readonly confirms: readonly SafetyConfirm[];
+  readonly confirms: RunSettings['safetyConfirms'];
 }
 
 export const firstDraft: PrepareDraft = {

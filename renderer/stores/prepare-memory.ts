@@ -1,33 +1,27 @@
 import { z } from 'zod';
-import {
-  fermentOriginSchema,
-  lessonScriptSchema,
-  pressureFromSchema,
-  pressureUnitSchema,
-  probeCorrectionSchema,
-  probeKindSchema,
-  trialSchema,
-} from '#shared-core';
+import { requests, setUpSchema } from '#shared-core';
 import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
 const text = z.string().max(400);
+const run = requests['run/start'].body.shape.settings.shape;
+const rig = setUpSchema.shape;
 
 /** Everything typed and chosen; not the checks, which were made at one moment and hold for one run. */
 const keptSchema = z.strictObject({
   name: text,
   chargeVolumeMl: text,
   chargeStrengthAbv: text,
-  ferment: fermentOriginSchema.nullable().default(null),
+  ferment: run.ferment.unwrap().nullable().default(null),
   rigDescription: text,
   plates: text,
   heatW: text,
-  pressureFrom: pressureFromSchema,
-  pressureUnit: pressureUnitSchema,
+  pressureFrom: rig.pressureFrom.unwrap(),
+  pressureUnit: rig.pressureUnit.unwrap(),
   stationPressure: text,
   seaLevelPressure: text,
   altitudeM: text,
-  probeKind: probeKindSchema,
-  correction: probeCorrectionSchema.nullable(),
+  probeKind: rig.probeKind.unwrap(),
+  correction: rig.correction.unwrap(),
   leastStrengthAbv: text,
   stopKind: z.enum(['strength', 'purity-against-recovery']),
   leastMeanStrengthAbv: text,
@@ -37,8 +31,8 @@ const keptSchema = z.strictObject({
   reactionTimeS: text,
   role: z.enum(['teacher', 'technician', 'assistant']),
   bell: text,
-  lessonScript: lessonScriptSchema.nullable(),
-  trials: z.array(trialSchema).readonly(),
+  lessonScript: rig.lessonScript.unwrap(),
+  trials: z.array(run.trials.unwrap().element).readonly(),
 }) satisfies z.ZodType<Omit<PrepareDraft, 'confirms'>>;
 
 export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {

@@ -1,6 +1,6 @@
 import type {
   Mark,
-  ReadingUnit,
+  Reading,
   RunInput,
   RunSettings,
   Series,
@@ -13,7 +13,7 @@ export type RunOrigin = 'live' | 'replay' | 'what-if';
 
 /** The readings of one channel that can be drawn. */
 export interface ChannelTrack {
-  readonly unit: ReadingUnit;
+  readonly unit: Reading['unit'];
   readonly series: Series;
 }
 

@@ -1,4 +1,4 @@
-import type { RecordingStatus, ServiceProblem } from '#shared-core';
+import type { EventBody, ServiceProblem } from '#shared-core';
 
 /** What is wrong with the run under way while it is still being recorded, or is not. */
 export type Trouble =
@@ -8,7 +8,7 @@ export type Trouble =
   | { readonly kind: 'not-saved'; readonly problem: ServiceProblem | null };
 
 /** The advice first: whoever trusts it has to act at the still. */
-export function troublesOf(recording: RecordingStatus | null): readonly Trouble[] {
+export function troublesOf(recording: EventBody<'recording'> | null): readonly Trouble[] {
   if (recording === null || recording.state === 'idle') return [];
   const { state, problem, adviceStopped } = recording;
   const troubles: Trouble[] = [];

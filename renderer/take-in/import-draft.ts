@@ -1,14 +1,4 @@
-import {
-  type ColumnMapping,
-  type CsvDialect,
-  type CsvRow,
-  detectDelimiter,
-  detectLayout,
-  knownChannels,
-  parseCsv,
-  readTime,
-  say,
-} from '#shared-core';
+import { type ColumnMapping, type CsvDialect, knownChannels, lookAtCsv, say } from '#shared-core';
 import type { Encoding } from './file-beginning.ts';
 
 /** What a column holds: nothing of use, the time, the marks, free text, or a channel by its name. */
@@ -40,7 +30,6 @@ export interface ImportDraft {
   readonly headDoubt: readonly number[];
 }
 
-const rowsLookedAt = 80;
 const samplesShown = 3;
 /** Columns offered; whoever has more names the others with `npm run analyse -- --columns`. */
 export const mostColumnsShown = 40;
@@ -49,14 +38,11 @@ export const mostColumnsShown = 40;
 export function draftOf(
   text: string,
   encoding: Encoding,
-  delimiter: CsvDialect['delimiter'] = detectDelimiter(text),
+  chosen?: CsvDialect['delimiter'],
 ): ImportDraft {
-  const rows = firstRows(text, delimiter);
-  const layout = detectLayout(rows);
-  const found = layout.ok ? layout.value : null;
-  const dataLine = found?.firstDataLine ?? firstDataLine(rows);
-  const data = rows.filter(({ line }) => line >= dataLine);
-  const titles = rows.findLast(({ line }) => line < dataLine)?.cells ?? [];
+  const { delimiter, rows, layout: found, firstDataLine } = lookAtCsv(text, chosen);
+  const data = rows.filter(({ line }) => line >= firstDataLine);
+  const titles = rows.findLast(({ line }) => line < firstDataLine)?.cells ?? [];
   const width = Math.min(mostColumnsShown, Math.max(0, ...rows.map(({ cells }) => cells.length)));
   const headDoubt = (found?.headDoubt ?? []).filter((column) => column < width);
   const columns = Array.from({ length: width }, (_, column): DraftColumn => {
@@ -82,13 +68,6 @@ export function draftOf(
   };
 }
 
-/** Where nothing was found out: the first row with two cells that are numbers, dates or clock times. */
-function firstDataLine(rows: readonly CsvRow[]): number {
-  const isData = ({ cells }: CsvRow) =>
-    cells.filter((cell) => readTime(cell) !== undefined).length >= 2;
-  return rows.find(isData)?.line ?? 1;
-}
-
 function holdsOf(
   column: number,
   found: {
@@ -110,16 +89,7 @@ function timeUnitOf(perS: number): TimeUnit {
   return perS === 0.001 ? 'ms' : 's';
 }
 
-function firstRows(text: string, delimiter: CsvDialect['delimiter']): readonly CsvRow[] {
-  const rows: CsvRow[] = [];
-  for (const row of parseCsv(text, delimiter)) {
-    rows.push(row);
-    if (rows.length === rowsLookedAt) break;
-  }
-  return rows;
-}
-
-function samplesOf(data: readonly CsvRow[], column: number): readonly string[] {
+function samplesOf(data: ReturnType<typeof lookAtCsv>['rows'], column: number): readonly string[] {
   return data
     .map(({ cells }) => (cells[column] ?? '').trim().slice(0, 24))
     .filter((cell) => cell !== '')

@@ -1,8 +1,10 @@
 import { useId, useState } from 'react';
-import { readSettingsFile, type SettingsFile, say, told } from '#shared-core';
+import { readSettingsFile, say, told } from '#shared-core';
 import { TextLine } from '../design/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 import { StatedFields } from './stated-fields.tsx';
+
+type SettingsFile = Extract<ReturnType<typeof readSettingsFile>, { ok: true }>['value'];
 
 interface RunStatedProps {
   readonly draft: StatedDraft;

@@ -1,15 +1,17 @@
 import {
-  type Correction,
-  correctionSchema,
   fail,
   type NumberRange,
+  type RequestBody,
   type Result,
   type RunSettings,
+  requests,
   say,
   settingRanges,
   succeed,
 } from '#shared-core';
 import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
+
+const correctionSchema = requests['runs/correct'].body.shape.correction;
 
 /** What a table does not tell of a run, as typed. */
 export interface StatedDraft {
@@ -85,7 +87,7 @@ export function correctionOf(
   known: RunSettings,
   reason: string,
   startedAtIso?: string,
-): Correction | null {
+): RequestBody<'runs/correct'>['correction'] | null {
   const isChanged = (part: keyof Stated) =>
     JSON.stringify(stated[part]) !== JSON.stringify(known[part]);
   const { charge, pressure, rig } = stated;

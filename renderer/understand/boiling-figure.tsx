@@ -1,11 +1,10 @@
 import { useMemo } from 'react';
-import type { StillMoment } from '#shared-core';
 import {
   azeotrope,
-  type BoilingDiagramPoint,
   boilingDiagram,
   moleFractionFromStrength,
   niceTicks,
+  type StillMoment,
   say,
 } from '#shared-core';
 import type { PlotScale } from '../figures/index.ts';
@@ -102,7 +101,7 @@ export function BoilingFigure({ moment }: { readonly moment: StillMoment }) {
 }
 
 interface BoilingCurvesProps {
-  readonly diagram: readonly BoilingDiagramPoint[];
+  readonly diagram: ReturnType<typeof boilingDiagram>;
   readonly scale: PlotScale;
 }
 

@@ -1,10 +1,10 @@
-import { type Estimate, type PlateDiagram, type StageCount, say } from '#shared-core';
+import { type Estimate, type PlateDiagram, say } from '#shared-core';
 import type { useWords } from '../words/index.ts';
 
 type Words = ReturnType<typeof useWords>;
 
 /** Theoretical plates as a range of whole numbers: `about 5`, `4–6`, `at least 7`; null when none would do. */
-export function stageWords({ value, low, high }: StageCount): string | null {
+export function stageWords({ value, low, high }: PlateDiagram['stages']): string | null {
   const least = low ?? value;
   if (least === null) return null;
   if (high === null) return say('at least {count}', { count: whole(least) });
@@ -15,7 +15,7 @@ export function stageWords({ value, low, high }: StageCount): string | null {
 
 const whole = (count: number) => Math.max(1, Math.round(count));
 
-function isOne({ value, low, high }: StageCount): boolean {
+function isOne({ value, low, high }: PlateDiagram['stages']): boolean {
   const least = low ?? value;
   return least !== null && high !== null && whole(least) === 1 && whole(high) === 1;
 }

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type Snapshot, type StageCall, say, stageLabels, told } from '#shared-core';
+import { type Snapshot, say, stageLabels, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import { probeScaleWords, useWords } from '../words/index.ts';
 import { Why } from './why.tsx';
@@ -86,7 +86,7 @@ const vapourWords = {
 } as const;
 
 /** Doubts alone, in words and tens of percent: more digits would promise too much. */
-function likelihoodWords({ probability, condition }: StageCall): string {
+function likelihoodWords({ probability, condition }: Snapshot['stage']): string {
   // A stage that is only held says nothing of how likely it is.
   if (condition === 'probe-suspect') return `· ${say('held')}`;
 

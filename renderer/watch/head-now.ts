@@ -1,9 +1,12 @@
-import { type HeadView, pointAt } from '#shared-core';
+import { pointAt, type Snapshot } from '#shared-core';
 import type { RunView } from '../stores/index.ts';
 import type { Liveness } from './liveness.ts';
 
 /** The head as it is shown. Without an uncertainty nothing has judged it: it is what the probe sent. */
-export type ShownHead = Pick<HeadView, 'temperatureC' | 'rateKPerMin' | 'ageS'> & {
+export type ShownHead = Pick<
+  NonNullable<Snapshot['head']>,
+  'temperatureC' | 'rateKPerMin' | 'ageS'
+> & {
   readonly expandedUncertaintyK: number | null;
 };
 

@@ -2,8 +2,8 @@ import {
   type Alarm,
   type AlarmView,
   alarmCatalogue,
+  contractLimits,
   type MarkBody,
-  promptAsideForS,
   say,
   told,
 } from '#shared-core';
@@ -13,7 +13,7 @@ import { durationWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
 
 /** The button says how long, from the number that is sent. */
-const notYet = say('Not for {time}', { time: durationWords(promptAsideForS) });
+const notYet = say('Not for {time}', { time: durationWords(contractLimits.promptAsideS) });
 
 interface PromptButtonsProps {
   readonly alarm: AlarmView;

@@ -58,7 +58,7 @@ export function markWords(mark: MarkBody, decimal: Decimal): string {
         volume: number(mark.volumeMl, 1),
         cut: mark.cut,
         proofSight: told(proofSightWords[mark.seen]),
-        role: told(mark.role),
+        role: mark.role === 'teacher' ? say('teacher') : say('technician'),
       });
     case 'note':
       return mark.text;

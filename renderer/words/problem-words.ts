@@ -1,4 +1,4 @@
-import { assertNever, type ServiceProblem, say, told } from '#shared-core';
+import { assertNever, learnWording, type ServiceProblem, say, told } from '#shared-core';
 
 /** What went wrong and what to do next, in plain words. */
 export function problemWords(problem: ServiceProblem): string {
@@ -40,7 +40,7 @@ export function problemWords(problem: ServiceProblem): string {
       );
     case 'run-unreadable':
       return say('This run could not be read. {stopped} The file is left as it is.', {
-        stopped: stopped(problem.message),
+        stopped: stopped(toldProblem(problem)),
       });
     case 'disk-full':
       return say(
@@ -68,7 +68,7 @@ export function problemWords(problem: ServiceProblem): string {
         { path: problem.path },
       );
     case 'request-invalid':
-      return say('That could not be done: {message}.', { message: told(problem.message) });
+      return say('That could not be done: {message}.', { message: toldProblem(problem) });
     case 'viewer-may-not-command':
       return say('This window only shows the run. Use the window at the bench.');
     case 'disconnected':
@@ -78,7 +78,7 @@ export function problemWords(problem: ServiceProblem): string {
     case 'internal':
       return say(
         'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.',
-        { message: problem.message },
+        { message: toldProblem(problem) },
       );
     default:
       return assertNever(problem);
@@ -88,4 +88,10 @@ export function problemWords(problem: ServiceProblem): string {
 /** With the full stop that some messages bring and others lack. */
 function stopped(message: string): string {
   return message.endsWith('.') ? message : `${message}.`;
+}
+
+/** Its message in the language of the window, where it is ours and no operating system's. */
+function toldProblem({ message, wording }: Extract<ServiceProblem, { wording?: unknown }>): string {
+  if (wording !== undefined) learnWording(wording);
+  return told(message);
 }

@@ -1,7 +1,10 @@
-import { assertNever, say, type Unreadable } from '#shared-core';
+import { assertNever, type RunSummary, say } from '#shared-core';
 
 /** Why a run can't be opened and what to do about it. */
-export function unreadableWords({ why, message }: Unreadable, runId: string): string {
+export function unreadableWords(
+  { why, message }: NonNullable<RunSummary['unreadable']>,
+  runId: string,
+): string {
   switch (why) {
     case 'header-lost':
       return say(

@@ -34,7 +34,7 @@ export const printedByVolumeSchema = z.strictObject({
   ),
   cuts: z.array(
     z.strictObject({
-      cut: z.enum(['as-wanted', 'weaker']),
+      cut: z.enum(['first', 'as-wanted', 'weaker']),
       fromMl: z.number(),
       toMl: z.number(),
       meanAbv: intervalSchema,

@@ -1,10 +1,4 @@
-import {
-  createRandom,
-  defaultRunSettings,
-  type PressureSetting,
-  type RunSettings,
-  stationPressure,
-} from '#shared-core';
+import { createRandom, defaultRunSettings, type RunSettings, stationPressure } from '#shared-core';
 import type { Random } from '../../shared-core/random/index.ts';
 import type { StillSetup } from './hand-heated-still.ts';
 import { type TwoLags, twoLags } from './hung-bulb.ts';
@@ -301,7 +295,7 @@ function drawPressure(
   knowledge: PressureKnowledge,
   pressureKPa: number,
   altitudeM: number,
-): PressureSetting {
+): RunSettings['pressure'] {
   if (knowledge === 'unknown') return defaultRunSettings.pressure;
   if (knowledge === 'altitude') {
     const toldM = Math.round(altitudeM + 15 * random.normal());

@@ -3,7 +3,7 @@ import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import process from 'node:process';
 import { WebSocket } from 'ws';
-import { wireMessageSchema } from '#shared-core';
+import { wire } from '#shared-core';
 
 /** From the start of a process to what was heard first [ms of wall time]. */
 export interface FirstReading {
@@ -70,7 +70,7 @@ async function heardThrough(url: string, probePath: string): Promise<void> {
   const heard = new Promise<void>((resolve, reject) => {
     socket.on('close', () => reject(new Error('The window was turned away.')));
     socket.on('message', (data) => {
-      const message = wireMessageSchema.parse(JSON.parse(String(data)));
+      const message = wire.message.parse(JSON.parse(String(data)));
       if (message.type === 'answer' && !message.result.ok) {
         reject(new Error(JSON.stringify(message.result.error)));
       }

@@ -3,7 +3,6 @@ import {
   createLineSplitter,
   createRandom,
   findModbusAnswer,
-  type LineReaderOptions,
   latin1Bytes,
   parseScpiAnswer,
   toChannelValue,
@@ -41,7 +40,7 @@ export interface FuzzReport {
 
 const messageValue = 78.4375;
 
-function lines(options: Partial<LineReaderOptions>): FuzzTarget['listen'] {
+function lines(options: Partial<Parameters<typeof createLineReader>[0]>): FuzzTarget['listen'] {
   return () => {
     const splitter = createLineSplitter();
     splitter.startOfLine();

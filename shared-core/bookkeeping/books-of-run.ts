@@ -1,7 +1,7 @@
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
-import { worded } from '../wording/index.ts';
+import { asGiven, worded } from '../wording/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -140,7 +140,7 @@ function sugarOfFerment(
   assumptions.add(
     worded(
       'The sugar is that of the ferment “{ferment}”, {sugar} g/L as it began, for the volume that was charged.',
-      { ferment: ferment?.name ?? '', sugar: perL.value.toFixed(0) },
+      { ferment: asGiven(ferment?.name ?? ''), sugar: perL.value.toFixed(0) },
     ),
   );
   const litres = charge.volumeMl / 1000;

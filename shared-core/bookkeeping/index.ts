@@ -1,9 +1,9 @@
 /** What a run comes to: liquids, cuts, balance, yield, plates. */
 export { type ApparentPlates, apparentPlates } from './apparent-plates.ts';
 export type { Balance } from './balance-batch.ts';
-export { benchUncertainty, type UncertaintyField } from './bench-uncertainty.ts';
+export { benchUncertainty } from './bench-uncertainty.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';
-export type { AmountMeasurement, BookedLiquid } from './book-liquid.ts';
+export type { BookedLiquid } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks } from './books-of-run.ts';
 export { cutsOfRun } from './cuts-of-run.ts';
 export {
@@ -13,7 +13,7 @@ export {
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from './ferment-yield.ts';
-export { liquidsMeasured } from './liquids-measured.ts';
+export { strengthByMark } from './liquids-measured.ts';
 export {
   atStandardPressureC,
   type HeadPoint,
@@ -23,7 +23,6 @@ export {
   type TimeSpan,
 } from './plateau-statistics.ts';
 export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
-export { propagateUncertainty } from './propagate-uncertainty.ts';
+export { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';
-export { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';

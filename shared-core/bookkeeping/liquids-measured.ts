@@ -1,4 +1,6 @@
+import { OutOfRangeError } from '../result/index.ts';
 import { type Mark, type MarkBody, type RunInput, standingMarks } from '../run/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import {
   benchAlcoholometer,
   benchChromatogram,
@@ -11,7 +13,7 @@ import {
 } from './bench-doubts.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
 import type { Quantity } from './quantity.ts';
-import type { StrengthMeasurement } from './strength-measurement.ts';
+import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
 
 /** What is known of a liquid: either may still be missing. */
 export interface PartlyMeasured {
@@ -63,6 +65,30 @@ export function liquidsMeasured(inputs: readonly RunInput[]): LiquidsMeasured {
     cuts: new Map(cuts),
     sugarG,
   };
+}
+
+/**
+ * The strength at 20 °C that one measurement means by itself, `ρ(w, t) = ρ` solved for w: see {@link measuredStrength}.
+ *
+ * @param mark a measurement of a liquid, readings in the units of their names [% vol, kg/m³, g, °C]
+ * @returns [% vol at 20 °C], 95 % interval; null for a mark that tells no strength, `impossible` for readings that no mixture of ethanol and
+ * water gives
+ *
+ * Source: see {@link measuredStrength}.
+ * @example
+ * const read = { type: 'liquid-strength', liquid: 'cut-1', alcoholByVolume: 40, temperatureC: 20 };
+ * strengthByMark(read).value // ≈ 40 ± 1e-6
+ * strengthByMark({ type: 'liquid-mass', liquid: 'cut-1', massG: 42 }) // => null
+ */
+export function strengthByMark(mark: MarkBody): Estimate | 'impossible' | null {
+  const strength = isLiquidMark(mark) ? measuredIn(mark).strength : null;
+  if (!strength) return null;
+  try {
+    return measuredStrength(strength).alcoholByVolume;
+  } catch (error) {
+    if (error instanceof OutOfRangeError) return 'impossible';
+    throw error;
+  }
 }
 
 type LiquidMark = Extract<MarkBody, { readonly liquid: string }>;

@@ -3,3 +3,4 @@ export type { ExpectedPoint } from './batch-by-volume.ts';
 export { type RunByVolume, runByVolume } from './run-by-volume.ts';
 export { verdictsByVolume } from './verdicts-by-volume.ts';
 export { isVolumeTable, volumeReadings } from './volume-reading.ts';
+export { volumeCutWords } from './volume-verdict.ts';

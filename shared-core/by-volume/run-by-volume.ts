@@ -26,7 +26,7 @@ export interface RunByVolume {
 export interface RunAgainstVolume {
   readonly settings: Pick<
     RunSettings,
-    'charge' | 'pressure' | 'probe' | 'rig' | 'leastStrengthAbv'
+    'charge' | 'pressure' | 'probe' | 'rig' | 'leastStrengthAbv' | 'firstFraction'
   >;
   readonly inputs: readonly RunInput[];
   readonly endS: number;

@@ -6,12 +6,19 @@ import type { VolumePoint } from './volume-course.ts';
 
 /** One part of the distillate, from volume to volume. */
 export interface VolumeCut {
-  readonly cut: 'as-wanted' | 'weaker';
+  readonly cut: 'first' | 'as-wanted' | 'weaker';
   readonly fromMl: number;
   readonly toMl: number;
   /** Mean strength of this part [% vol]. */
   readonly meanAbv: Estimate;
 }
+
+/** What a part of the distillate is called. */
+export const volumeCutWords: Readonly<Record<VolumeCut['cut'], string>> = {
+  first: worded('Low-boiling first fraction'),
+  'as-wanted': worded('As strong as wanted'),
+  weaker: worded('Weaker'),
+};
 
 export interface VolumeVerdict {
   readonly mainFraction: boolean;
@@ -24,10 +31,11 @@ type Strong = VolumePoint & { readonly vapourAbv: Estimate };
 
 /**
  * Whether and up to which volume the vapour was as strong as wanted, and the cut that follows. The cut lies where the strength falls
- * through the limit for the last time, found between two readings on a straight line.
+ * through the limit for the last time, found between two readings on a straight line. Where the first fraction was set in millilitres, it is
+ * set apart before.
  *
  * @param course in rising order of volume, from `volumeCourse`
- * @param settings pressure [kPa] and least strength wanted [% vol]
+ * @param settings pressure [kPa], least strength wanted [% vol] and the convention of the first fraction
  *
  * Source: this project's rule; limit from `limitTemperatureC`.
  * @example
@@ -37,7 +45,7 @@ type Strong = VolumePoint & { readonly vapourAbv: Estimate };
  */
 export function volumeVerdict(
   course: readonly VolumePoint[],
-  settings: Pick<RunSettings, 'pressure' | 'leastStrengthAbv'>,
+  settings: Pick<RunSettings, 'pressure' | 'leastStrengthAbv' | 'firstFraction'>,
 ): VolumeVerdict {
   const { leastStrengthAbv } = settings;
   const { pressureKPa } = settings.pressure;
@@ -47,15 +55,15 @@ export function volumeVerdict(
     pressure: pressureKPa.toFixed(1),
   });
   const wet = course.filter((point): point is Strong => point.vapourAbv !== null);
-  const [first] = wet;
-  if (first === undefined) {
+  const [firstWet] = wet;
+  if (firstWet === undefined) {
     const because = worded(
       'No reading is warm enough for vapour of ethanol and water, so nothing can be said of {limit}.',
       { limit },
     );
     return { mainFraction: false, because, cuts: [] };
   }
-  const lastMl = wet.at(-1)?.volumeMl ?? first.volumeMl;
+  const lastMl = wet.at(-1)?.volumeMl ?? firstWet.volumeMl;
   const until = lastStrong(wet, leastStrengthAbv);
   if (until === null) {
     const best = wet.reduce((a, b) => (b.vapourAbv.value > a.vapourAbv.value ? b : a));
@@ -70,28 +78,50 @@ export function volumeVerdict(
     );
     return { mainFraction: false, because, cuts: [part(wet, 0, lastMl, 'weaker')] };
   }
-  const strong = part(wet, 0, until, 'as-wanted');
+  const firstMl = Math.min(lastMl, firstFractionMl(settings));
+  const first = firstMl > 0 ? [part(wet, 0, firstMl, 'first')] : [];
+  if (until <= firstMl) {
+    const because = worded(
+      'The vapour was as strong as {limit} only up to {until} mL, within the {first} mL of the first fraction that were set: nothing was left for a main fraction.',
+      { limit, until: until.toFixed(1), first: firstMl.toFixed(1) },
+    );
+    const rest = firstMl < lastMl ? [part(wet, firstMl, lastMl, 'weaker')] : [];
+    return { mainFraction: false, because, cuts: [...first, ...rest] };
+  }
+  const strong = part(wet, firstMl, until, 'as-wanted');
   const isWeakLater = until < lastMl;
   const isDoubtful = strong.meanAbv.low < leastStrengthAbv;
-  const because = worded(
-    'The vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.',
-    {
-      limit,
-      until: until.toFixed(1),
-      strength: rangeWords(strong.meanAbv),
-      doubt: isDoubtful
-        ? worded(', so by the thermometer’s uncertainty it may have been weaker all along')
-        : '',
-      after: isWeakLater
-        ? worded('what came later was weaker')
-        : worded('the readings end before it grew weaker'),
-    },
-  );
+  const values = {
+    limit,
+    until: until.toFixed(1),
+    strength: rangeWords(strong.meanAbv),
+    doubt: isDoubtful
+      ? worded(', so by the thermometer’s uncertainty it may have been weaker all along')
+      : '',
+    after: isWeakLater
+      ? worded('what came later was weaker')
+      : worded('the readings end before it grew weaker'),
+  };
+  const because =
+    firstMl > 0
+      ? worded(
+          'After {first} mL of first fraction the vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.',
+          { ...values, first: firstMl.toFixed(1) },
+        )
+      : worded(
+          'The vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.',
+          values,
+        );
   return {
     mainFraction: true,
     because,
-    cuts: [strong, ...(isWeakLater ? [part(wet, until, lastMl, 'weaker')] : [])],
+    cuts: [...first, strong, ...(isWeakLater ? [part(wet, until, lastMl, 'weaker')] : [])],
   };
+}
+
+/** What was set to be the first fraction, as far as it is a volume [mL]: drops and minutes have no place in a table of volumes. */
+function firstFractionMl({ firstFraction }: Pick<RunSettings, 'firstFraction'>): number {
+  return firstFraction.kind === 'volume' ? firstFraction.volumeMl : 0;
 }
 
 /** The volume at which the strength falls through the limit for the last time; null if it never reached it. */

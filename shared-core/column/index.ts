@@ -14,4 +14,4 @@ export { fenskeStages } from './steady/fenske-stages.ts';
 export { minimumRefluxRatio } from './steady/minimum-reflux-ratio.ts';
 export { type BatchYield, simpleBatch } from './steady/simple-batch.ts';
 export { distillateAboveStages, potBelowStages, stepPlates } from './steady/step-plates.ts';
-export { type TeachingRigName, teachingRigs } from './teaching-rigs.ts';
+export { teachingRigs } from './teaching-rigs.ts';

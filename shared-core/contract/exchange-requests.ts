@@ -1,18 +1,15 @@
 import { z } from 'zod';
 import { columnMappingSchema } from '../csv/index.ts';
+import { fermentIdSchema } from '../ferment-log/index.ts';
 import { runSettingsSchema } from '../run/index.ts';
 import { wordingSchema } from '../wording/index.ts';
+import { contractLimits } from './contract-limits.ts';
 import { lateMarkSchema } from './late-mark.ts';
 
 const runId = z.string().min(1).max(120);
 const ticket = z.string().min(1).max(60);
 
-/** Bytes in one message, before base64: small beside a socket's limit, large beside what a message costs. */
-export const pieceBytes = 512 * 1024;
-const base64Piece = z.string().max(Math.ceil(pieceBytes / 3) * 4 + 4);
-
-/** Larger files of other loggers are refused in the window; 64 MB are ten hours at 10 Hz five times over. */
-export const largestImportBytes = 64_000_000;
+const base64Piece = z.string().max(Math.ceil(contractLimits.pieceBytes / 3) * 4 + 4);
 
 /** Encodings a person may say a file is in; `auto` finds out. All are names of the Encoding Standard. */
 export const textEncodingSchema = z.enum([
@@ -29,9 +26,6 @@ export const textEncodingSchema = z.enum([
   'shift_jis',
 ]);
 
-/** Runs in one pack: a class. Up to six have a column of the report and a line of a figure each; more have a row. */
-export const mostInPack = 30;
-
 /** Requests about files that come in and go out, in pieces, so that neither end holds a message of any size. */
 export const exchangeRequests = {
   /** A measurement made after the run, or the withdrawal of one; the run's log stays as it was. */
@@ -42,7 +36,7 @@ export const exchangeRequests = {
   },
   'imports/begin': {
     commands: true,
-    body: z.strictObject({ bytes: z.number().int().min(1).max(largestImportBytes) }),
+    body: z.strictObject({ bytes: z.number().int().min(1).max(contractLimits.importBytes) }),
     answer: z.strictObject({ importId: ticket }),
   },
   /** The next piece; the file is whole once as many bytes have come as were announced. */
@@ -79,7 +73,19 @@ export const exchangeRequests = {
   /** Makes the export pack of some runs; the event `pack` tells how far it is. */
   'packs/make': {
     commands: false,
-    body: z.strictObject({ packId: ticket, runIds: z.array(runId).min(1).max(mostInPack) }),
+    body: z.strictObject({
+      packId: ticket,
+      runIds: z.array(runId).min(1).max(contractLimits.runsInPack),
+    }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
+  /** The same of the weeks of some ferments. */
+  'packs/make-ferments': {
+    commands: false,
+    body: z.strictObject({
+      packId: ticket,
+      fermentIds: z.array(fermentIdSchema).min(1).max(contractLimits.runsInPack),
+    }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },
   /** The files of a run as they are, in one ZIP file that is fetched and dropped like a pack: for a run that can't be opened. */

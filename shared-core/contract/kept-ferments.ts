@@ -6,9 +6,6 @@ import {
   statedFermentSchema,
 } from '../ferment-log/index.ts';
 
-/** More ferments than a department has in a year; older files stay on the disk. */
-export const mostFermentsTold = 40;
-
 /** Requests about the week before; what is kept is never written over. */
 export const fermentRequests = {
   /** Newest first. */

@@ -68,9 +68,6 @@ export const keptRigSchema = z.strictObject({
   setUp: setUpSchema,
 });
 
-/** More rigs than a department has. */
-export const mostRigs = 40;
-
 /** What the program knows of this bench from earlier lessons. */
 export const knownRigsSchema = z.strictObject({
   /** That of the last run. */

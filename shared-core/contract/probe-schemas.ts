@@ -51,6 +51,8 @@ export const probeFindingSchema = z.strictObject({
   heard: z.array(z.string()),
   /** One plain sentence on what was found, or on what was tried in vain. */
   because: z.string(),
+  /** What that sentence was made from, to say it in another language. */
+  wording: wordingSchema.optional(),
 });
 
 const channelOriginSchema = z.strictObject({

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { markSchema, runInputSchema, runSettingsSchema } from '../run/index.ts';
+import { wordingSchema } from '../wording/index.ts';
 import { serviceProblemSchema } from './service-problem.ts';
 
 /** Why a run can't be opened. Its folder is left as it is, and what can be read of its files can still be saved. */
@@ -29,6 +30,8 @@ export const runSummarySchema = z.strictObject({
   heatOffCalledS: z.number().nullable(),
   /** What was put right after the run, in sentences; absent in summaries of older versions. */
   corrections: z.array(z.string()).optional(),
+  /** What those sentences were made from; absent without any. */
+  wording: wordingSchema.optional(),
   damagedRecords: z.number().int(),
   /** Null for a run that can be opened. */
   unreadable: unreadableSchema.nullable(),

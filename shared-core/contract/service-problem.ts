@@ -1,4 +1,8 @@
 import { z } from 'zod';
+import { wordingOf, wordingSchema } from '../wording/index.ts';
+
+/** With what its words were made from, where they are ours: whoever reads them may read another language. */
+const worded = { message: z.string(), wording: wordingSchema.optional() };
 
 /** Why a request could not be met. Words for people are made in the renderer from `kind`. */
 export const serviceProblemSchema = z.discriminatedUnion('kind', [
@@ -16,7 +20,7 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('run-not-found'), runId: z.string() }),
   /** It was ended, has gone on since, or was left for too long: nobody can go on with it. */
   z.strictObject({ kind: z.literal('run-over'), runId: z.string() }),
-  z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), message: z.string() }),
+  z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), ...worded }),
   z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
@@ -24,10 +28,33 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('folder-in-use'), path: z.string() }),
   /** A newer version of this program wrote the file; it is left as it is. */
   z.strictObject({ kind: z.literal('kept-by-newer'), path: z.string() }),
-  z.strictObject({ kind: z.literal('request-invalid'), message: z.string() }),
+  z.strictObject({ kind: z.literal('request-invalid'), ...worded }),
   z.strictObject({ kind: z.literal('viewer-may-not-command') }),
   z.strictObject({ kind: z.literal('disconnected') }),
-  z.strictObject({ kind: z.literal('internal'), message: z.string() }),
+  z.strictObject({ kind: z.literal('internal'), ...worded }),
 ]);
 
 export type ServiceProblem = z.infer<typeof serviceProblemSchema>;
+
+/**
+ * A problem on its way to another process, with what its words were made from.
+ *
+ * @param problem with a message in English
+ *
+ * Source: this project's rule.
+ * @example
+ * problemToSend({ kind: 'request-invalid', message: worded('the file is too large') }).wording // => { "the file is too large": { "sentence": "the file is too large", "values": {} } }
+ * problemToSend({ kind: 'no-probe' }) // => { "kind": "no-probe" }
+ */
+export function problemToSend(problem: ServiceProblem): ServiceProblem {
+  switch (problem.kind) {
+    case 'request-invalid':
+    case 'run-unreadable':
+    case 'internal': {
+      const wording = { ...problem.wording, ...wordingOf([problem.message]) };
+      return Object.keys(wording).length === 0 ? problem : { ...problem, wording };
+    }
+    default:
+      return problem;
+  }
+}

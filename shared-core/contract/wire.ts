@@ -1,41 +1,41 @@
 import { z } from 'zod';
 import { serviceProblemSchema } from './service-problem.ts';
 
-/**
- * The first message on a loopback socket. `token` is the one from the address (`#token=…`, good
- * once), the `secret` of an earlier welcome (the same window after a reload), or a viewer's token.
- */
-export const wireHelloSchema = z.strictObject({ token: z.string().min(1).max(200) });
-
-/** The socket's close code when the token of {@link wireHelloSchema} is unknown or used up. */
-export const wireRefusedCode = 4401;
-
-/** A request as it crosses the loopback socket; Electron's IPC carries name and body the same way. */
-export const wireRequestSchema = z.strictObject({
-  id: z.number().int().nonnegative(),
-  name: z.string(),
-  body: z.unknown(),
-});
-
-/** What comes back: a welcome, the answer to a request, or an event. Bodies are parsed by name. */
-export const wireMessageSchema = z.discriminatedUnion('type', [
-  z.strictObject({
-    type: z.literal('welcome'),
-    /** Keep in sessionStorage; send as the token to come back after a reload or a lost socket. */
-    secret: z.string(),
-    mayCommand: z.boolean(),
-  }),
-  z.strictObject({
-    type: z.literal('answer'),
-    id: z.number().int(),
-    result: z.discriminatedUnion('ok', [
-      z.strictObject({ ok: z.literal(true), value: z.unknown() }),
-      z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
-    ]),
-  }),
-  z.strictObject({ type: z.literal('event'), name: z.string(), body: z.unknown() }),
+const answered = z.discriminatedUnion('ok', [
+  z.strictObject({ ok: z.literal(true), value: z.unknown() }),
+  z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
 ]);
 
-export type WireHello = z.infer<typeof wireHelloSchema>;
-export type WireRequest = z.infer<typeof wireRequestSchema>;
-export type WireMessage = z.infer<typeof wireMessageSchema>;
+/** What crosses the loopback socket; Electron's IPC carries name and body the same way. */
+export const wire = {
+  /**
+   * The first message on a socket. `token` is the one from the address (`#token=…`, good
+   * once), the `secret` of an earlier welcome (the same window after a reload), or a viewer's token.
+   */
+  hello: z.strictObject({ token: z.string().min(1).max(200) }),
+
+  /** The socket's close code when the token of a hello is unknown or used up. */
+  refusedCode: 4401,
+
+  request: z.strictObject({
+    id: z.number().int().nonnegative(),
+    name: z.string(),
+    body: z.unknown(),
+  }),
+
+  /** What comes back: a welcome, the answer to a request, or an event. Bodies are parsed by name. */
+  message: z.discriminatedUnion('type', [
+    z.strictObject({
+      type: z.literal('welcome'),
+      /** Keep in sessionStorage; send as the token to come back after a reload or a lost socket. */
+      secret: z.string(),
+      mayCommand: z.boolean(),
+    }),
+    z.strictObject({
+      type: z.literal('answer'),
+      id: z.number().int(),
+      result: answered,
+    }),
+    z.strictObject({ type: z.literal('event'), name: z.string(), body: z.unknown() }),
+  ]),
+} as const;

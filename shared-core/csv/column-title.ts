@@ -52,7 +52,10 @@ const channelWords: readonly (readonly [RegExp, Channel])[] = [
   ],
   [/\b(room|ambient|air temp(erature)?|raum|umgebung)\b/, 'room'],
   [/\b(ferment(er|or|ation)?|must|vat|gärung)\b/, 'ferment'],
-  [/\b(receiver|distillate|collected|balance|mass|weight|volume|vorlage|masse)\b/, 'receiver'],
+  [
+    /\b(receiver|distillate?|collected|balance|mass|weight|volumen?|vorlage|masse|destillat(?:menge|volumen)?)\b/,
+    'receiver',
+  ],
   [/\b(pressure|barometer|baro|luftdruck|druck|pression)\b/, 'air-pressure'],
   [/\bt?(head|vapou?rs?|dampf|kopf|top|tête|cabeza)(?:temp(?:erature?|\.)?)?\b/, 'head'],
 ];
@@ -94,10 +97,14 @@ export function columnRole(title: string): ColumnRole {
   const perS = secondsByUnit[unitText] ?? secondsByUnit[words] ?? null;
   const unit = readUnit(unitText) ?? null;
   if (timeWords.test(words) && unit === null) return { kind: 'time', perS };
-  const known = channelWords.find(([pattern]) => pattern.test(words));
+  const isWarm = unit === '°C' || unit === '°F' || unit === 'K';
+  const isTemperature = isWarm || temperatureWords.test(words) || readUnit(words) === '°C';
+  const known = channelWords.find(
+    // A receiver is weighed or measured: how warm the distillate is says something else.
+    ([pattern, channel]) => pattern.test(words) && !(channel === 'receiver' && isTemperature),
+  );
   if (known !== undefined) return { kind: 'channel', channel: known[1], unit };
-  const isTemperature = unit === '°C' || unit === '°F' || unit === 'K';
-  if (isTemperature || temperatureWords.test(words) || readUnit(words) === '°C') {
+  if (isTemperature) {
     return { kind: 'temperature', name: channelName(words), unit };
   }
   return { kind: 'other', name: channelName(words), unit };

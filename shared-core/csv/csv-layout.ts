@@ -1,7 +1,7 @@
 import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
-import { worded } from '../wording/index.ts';
+import { asGiven, worded } from '../wording/index.ts';
 import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { type DateOrder, readTime } from './read-time.ts';
@@ -246,7 +246,7 @@ function headRemarks(
     const column = at + 1;
     return title === ''
       ? worded('column {column}', { column })
-      : worded('"{title}" (column {column})', { title: title.slice(0, 40), column });
+      : worded('"{title}" (column {column})', { title: asGiven(title.slice(0, 40)), column });
   };
   return [
     worded(

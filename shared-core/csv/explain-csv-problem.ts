@@ -1,5 +1,5 @@
 import { assertNever } from '../result/index.ts';
-import { worded } from '../wording/index.ts';
+import { asGiven, worded } from '../wording/index.ts';
 import type { CsvProblem } from './read-readings-csv.ts';
 
 /**
@@ -27,16 +27,16 @@ export function explainCsvProblem(problem: CsvProblem): string {
     case 'no-such-column':
       return worded(
         'There is no column "{column}"{among}. Name it as the file does, or by its number from 1.',
-        { column: problem.column, among: among(problem.titles) },
+        { column: asGiven(problem.column), among: among(problem.titles) },
       );
     case 'unknown-unit':
       return worded(
         '"{unit}" is no unit that can be converted. Use °C, °F, K, g, kg, mL, kPa, hPa, Pa or mmHg.',
-        { unit: problem.unit.slice(0, 12) },
+        { unit: asGiven(problem.unit.slice(0, 12)) },
       );
     case 'no-times-in-column':
       return worded('No time can be read in the column "{column}".', {
-        column: problem.column.slice(0, 40),
+        column: asGiven(problem.column.slice(0, 40)),
       });
     case 'neither-time-nor-volume':
       return worded(
@@ -65,6 +65,6 @@ function among(titles: readonly string[]): string {
   return shown.length === 0
     ? ''
     : worded(' among {titles}', {
-        titles: shown.map((title) => `"${title.slice(0, 40)}"`).join(', '),
+        titles: asGiven(shown.map((title) => `"${title.slice(0, 40)}"`).join(', ')),
       });
 }

@@ -2,21 +2,18 @@
 export { type ColumnMapping, columnMappingSchema } from './column-mapping.ts';
 export { columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
-export { detectLayout } from './csv-layout.ts';
 export { detectDelimiter } from './detect-delimiter.ts';
 export { detectEncoding } from './detect-encoding.ts';
 export { explainCsvProblem } from './explain-csv-problem.ts';
 export { loggerSilenceS } from './logger-silence.ts';
+export { lookAtCsv } from './look-at-csv.ts';
 export { writeMarkCell } from './mark-cell.ts';
-export { type CsvRow, parseCsv } from './parse-csv.ts';
+export { parseCsv } from './parse-csv.ts';
 export {
-  type CsvFacts,
-  type CsvProblem,
   type ReadCsv,
   readReadingsCsv,
   readReadingsCsvInSteps,
 } from './read-readings-csv.ts';
-export { readTime } from './read-time.ts';
 export { createTimeReader } from './time-reader.ts';
 export { writeCsvRow } from './write-csv-row.ts';
 export { writeReadingsCsv } from './write-readings-csv.ts';

@@ -6,7 +6,7 @@ import {
 } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { type Mark, type Reading, type RunInput, readingQualitySchema } from '../run/index.ts';
-import { worded } from '../wording/index.ts';
+import { asGiven, worded } from '../wording/index.ts';
 import { type ColumnMapping, type MappingProblem, mappedLayout } from './column-mapping.ts';
 import type { TwoPartClock } from './column-title.ts';
 import {
@@ -245,12 +245,17 @@ function readReading(
   if (text === '') return succeed(null);
   const number = readWireNumber(decimal === ',' ? withoutGroups(text) : text, decimal !== '.');
   if (number.kind === 'no-value')
-    return fail(worded('no value in the column "{title}" ("{text}")', { title, text }));
+    return fail(
+      worded('no value in the column "{title}" ("{text}")', {
+        title: asGiven(title),
+        text: asGiven(text),
+      }),
+    );
   if (number.kind === 'neither') {
     return fail(
       worded('"{text}" in the column "{title}" is not a number', {
-        text: text.slice(0, 60),
-        title,
+        text: asGiven(text.slice(0, 60)),
+        title: asGiven(title),
       }),
     );
   }
@@ -259,7 +264,10 @@ function readReading(
   const converted = toChannelValue(channel, raw, '°C');
   if (!converted.ok)
     return fail(
-      worded('{text} in the column "{title}" can\'t be a measured value', { text, title }),
+      worded('{text} in the column "{title}" can\'t be a measured value', {
+        text: asGiven(text),
+        title: asGiven(title),
+      }),
     );
   const stated = qualityColumn === null ? '' : (cells[qualityColumn] ?? '').trim();
   const quality = readingQualitySchema.safeParse(stated);

@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
-import { worded } from '../wording/index.ts';
+import { asGiven, worded } from '../wording/index.ts';
 import type { TwoPartClock } from './column-title.ts';
 import { type DateOrder, readTime } from './read-time.ts';
 
@@ -99,7 +99,7 @@ export function createTimeReader(
   return {
     began: () => (counting === 'date' && originS !== null ? { calendarS: originS, isLocal } : null),
     read(text) {
-      const shown = text.trim().slice(0, 60);
+      const shown = asGiven(text.trim().slice(0, 60));
       const counted = count(text);
       if (counted === undefined) return fail(worded('"{shown}" is no time', { shown }));
       counting ??= counted.counting;

@@ -1,6 +1,6 @@
 /** What the drawings of understanding show, as numbers. */
-export { type BoilingDiagramPoint, boilingDiagram } from './boiling-diagram.ts';
-export { type Booking, collectedAtMl, collectedCourse } from './collected-course.ts';
+export { boilingDiagram } from './boiling-diagram.ts';
+export { collectedAtMl, collectedCourse } from './collected-course.ts';
 export { moleFractionEstimate } from './mole-fraction-estimate.ts';
 export { type PlateDiagram, plateDiagram, type StageCount } from './plate-diagram.ts';
 

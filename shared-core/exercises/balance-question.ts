@@ -26,15 +26,20 @@ export function balanceEthanol({ books }: RunStudy): Exercise | null {
   const residue = books.residue === null ? null : printed(books.residue);
   const holdUp = books.holdUp === null ? null : printed(books.holdUp);
   const others = [residue, holdUp].filter((liquid) => liquid !== null);
-  const chargedG = charge.ethanolG;
+  const chargedG = shown(charge.ethanolG, 2);
+  // Each term is multiplied out and only their sum is rounded, as whoever keys in the printed line does.
   const cutsG = shown(sum(cuts), 2);
+  const othersG = others.map(({ ethanolG }) => shown(ethanolG, 2));
   const recovery = shown((100 * cutsG) / chargedG, 1);
   const doubts = [
     ...doubtsOf(charge, chargedG),
     ...cuts.flatMap((cut) => doubtsOf(cut, cutsG)),
   ].toSorted((a, b) => b.relative - a.relative);
   const expanded = shown(recovery * Math.hypot(...doubts.map(({ relative }) => relative)), 1);
-  const missingG = shown(chargedG - cutsG - sum(others), 1);
+  const missingG = shown(
+    othersG.reduce((leftG, grams) => leftG - grams, chargedG - cutsG),
+    1,
+  );
   const isClosed = residue !== null;
   const first = doubts[0];
   return exercise({
@@ -77,7 +82,7 @@ export function balanceEthanol({ books }: RunStudy): Exercise | null {
       `Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = ${expanded.toFixed(1)} %. Largest part: ${first?.name ?? 'none'}.`,
       `With readings of one alcoholometer sharing its error the tool gets ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
       isClosed
-        ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...others.map(({ ethanolG }) => ethanolG)].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? ', the hold-up of the column among it' : ''}. ${closureWords(books.balance.ethanol.closes)}`
+        ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...othersG].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? ', the hold-up of the column among it' : ''}. ${closureWords(books.balance.ethanol.closes)}`
         : 'The residue was not measured, so closure cannot be judged: a difference always closes.',
     ],
     answerLines: 12,
@@ -104,7 +109,7 @@ function printed({ name, massG, ethanolMassFraction, ethanolG }: BookedLiquid): 
     given: `${name}: ${measuredWords(massG, 'g')} with a mass fraction of ethanol of ${measuredWords(fraction, '%')}.`,
     massG: mass,
     massPercent,
-    ethanolG: ethanolG.value === 0 ? 0 : shown((mass.value * massPercent.value) / 100, 2),
+    ethanolG: ethanolG.value === 0 ? 0 : (mass.value * massPercent.value) / 100,
   };
 }
 

@@ -2,7 +2,6 @@
 export { checkMoment } from './check-moment.ts';
 export {
   type FermentRead,
-  type FermentTreatment,
   fermentReadSchema,
   fermentTreatments,
 } from './ferment-read.ts';

@@ -2,14 +2,13 @@
 
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
-  type DistillingCondition,
+  type DistillingAdvice,
   distillingAdvice,
   mostOfPot,
 } from './distilling-advice.ts';
 export {
   type FermentFacts,
   type FermentReading,
-  type FermentState,
   type FermentVerdict,
   fermentStates,
   type NinetyInterval,
@@ -25,13 +24,14 @@ export { dissolvedGasGPerL, ethanolCarriedGPerG, waterCarriedGPerG } from './mas
 export { originOfFerment } from './origin-of-ferment.ts';
 export {
   type FermentPlan,
-  type FermentPlanRequest,
-  type FermentWarning,
   frothRoomPercent,
-  type PlanRange,
   planFerment,
-  type SugarSource,
   sugarToWeighG,
 } from './plan-ferment.ts';
 export { explainFermentCsvProblem, readFermentCsv } from './read-ferment-csv.ts';
 export { factsOfFerment, readingsOfFerment, standingEntries } from './readings-of-ferment.ts';
+export {
+  carbonDioxidePerEthanolGPerG,
+  ethanolPerAbvGPerL,
+  fromSugar,
+} from './sugar-to-ethanol.ts';

@@ -1,5 +1,6 @@
 import type { FermentReading } from '../ferment/index.ts';
 import { usualWarmthBand } from '../ferment-warmth/index.ts';
+import { say } from '../wording/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
 import { type Axis, box, frame, label, line, type PlotArea, place } from './plot-area.ts';
@@ -26,6 +27,7 @@ const dayH = 24;
 const fewestDays = 3;
 
 interface Row {
+  readonly name: string;
   readonly title: string;
   readonly unit: string;
   readonly points: readonly Point[];
@@ -58,7 +60,7 @@ export function fermentFigure(week: FermentWeek): Drawing | null {
   return {
     widthPt,
     heightPt: rows.length * (rowPt + gapPt) + 34,
-    altText: `The ferment over ${days} days. ${rows.map(rowWords).join(' ')}`,
+    altText: `${say('The ferment over {days} days.', { days })} ${rows.map(rowWords).join(' ')}`,
     shapes,
   };
 }
@@ -89,29 +91,32 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
   const { lowC: low, highC: high } = warmth?.band ?? usualWarmthBand;
   return [
     {
-      title: 'Gravity',
+      name: say('Gravity'),
+      title: say('Gravity'),
       unit: '',
       points: of('gravity'),
       tracks: [],
       also: endGravity === null ? [] : [endGravity.low, endGravity.high],
       leastSpan: 0.02,
       look: 'steps',
-      band: endGravity && { ...endGravity, words: 'end expected' },
+      band: endGravity && { ...endGravity, words: say('end expected') },
       decimals: 3,
     },
     {
-      title: 'Temperature / °C',
+      name: say('Temperature'),
+      title: say('Temperature / °C'),
       unit: ' °C',
       points: of('temperatureC'),
       tracks: warmth === undefined ? [] : tracksOf(warmth),
       also: [low - 2, high + 2],
       leastSpan: 10,
       look: 'line',
-      band: { low, high, words: `${low} to ${high} °C` },
+      band: { low, high, words: say('{low} to {high} °C', { low, high }) },
       decimals: 1,
     },
     {
-      title: 'Bubbles a minute',
+      name: say('Bubbles a minute'),
+      title: say('Bubbles a minute'),
       unit: '',
       points: of('bubblesPerMin'),
       tracks: [],
@@ -122,7 +127,8 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
       decimals: 0,
     },
     {
-      title: 'Mass / g',
+      name: say('Mass'),
+      title: say('Mass / g'),
       unit: ' g',
       points: of('massG'),
       tracks: [],
@@ -143,7 +149,7 @@ function drawnRow(row: Row, index: number, days: number, count: number): readonl
     right,
     top,
     bottom: top + rowPt,
-    x: { ...dayAxis(days), title: isLast ? 'Days since it was begun' : '' },
+    x: { ...dayAxis(days), title: isLast ? say('Days since it was begun') : '' },
     y: valueAxis(row),
   };
   const onPaper = (points: readonly Point[]): readonly Point[] =>
@@ -219,13 +225,26 @@ function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[
 }
 
 function rowWords(row: Row): string {
-  const { title, unit, points, tracks, band, decimals } = row;
+  const { name, unit, points, tracks, band, decimals } = row;
   const words = (value: number | undefined) => `${(value ?? 0).toFixed(decimals)}${unit}`;
   const told = tracks.length > 0 ? tracks.flat() : points;
   const values = told.map(([, value]) => value);
-  const name = title.split(' / ')[0];
-  const course = `${name}: ${told.length} ${told.length === 1 ? 'reading' : 'readings'}, first ${words(values[0])}, last ${words(values.at(-1))}, ${words(Math.min(...values))} to ${words(Math.max(...values))}`;
+  const course = say(
+    '{name}: {count, plural, one {# reading} other {# readings}}, first {first}, last {last}, {least} to {most}',
+    {
+      name,
+      count: told.length,
+      first: words(values[0]),
+      last: words(values.at(-1)),
+      least: words(Math.min(...values)),
+      most: words(Math.max(...values)),
+    },
+  );
   return band === null
     ? `${course}.`
-    : `${course}; shaded from ${words(band.low)} to ${words(band.high)}.`;
+    : say('{course}; shaded from {low} to {high}.', {
+        course,
+        low: words(band.low),
+        high: words(band.high),
+      });
 }

@@ -1,3 +1,4 @@
+import { say } from '../wording/index.ts';
 import { ink, type Point, rule, type Shape, softInk } from './drawing.ts';
 
 /** One axis: the ends of its scale, its title and where ticks stand with what words. */
@@ -89,7 +90,7 @@ export function frame(area: PlotArea): readonly Shape[] {
 
 /** Says of a figure that its readings came from a file of another logger; nothing for this program's own. */
 export function importedNote({ right, bottom }: PlotArea, isImported: boolean): readonly Shape[] {
-  return isImported ? [label([right, bottom + 28], 'imported readings', 'end', softInk)] : [];
+  return isImported ? [label([right, bottom + 28], say('imported readings'), 'end', softInk)] : [];
 }
 
 export function line(

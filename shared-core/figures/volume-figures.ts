@@ -1,6 +1,7 @@
 import type { ExpectedPoint, RunByVolume } from '../by-volume/index.ts';
 import { limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunStudy } from '../study/index.ts';
+import { say } from '../wording/index.ts';
 import { type Drawing, ink, type Point, type Shape } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
 import {
@@ -38,14 +39,22 @@ export function temperatureByVolumeFigure(
   const values = [...measured, ...curves.flatMap(({ points }) => points)].map(({ value }) => value);
   const area = volumeArea(
     study,
-    'Head temperature / °C',
+    say('Head temperature / °C'),
     Math.min(...values, limitC) - 1,
     Math.max(...values, limitC) + 1,
   );
   const last = measured.at(-1);
   return drawing(study, area, measured, curves, {
-    limit: detail.expected ? { at: limitC, words: `limit: ${leastStrengthAbv} % vol` } : null,
-    altText: `Head temperature of “${study.name}” against the volume of distillate: from ${measured[0]?.value.toFixed(1)} to ${last?.value.toFixed(1)} °C at ${last?.volumeMl.toFixed(1)} mL.`,
+    limit: detail.expected ? { at: limitC, words: limitWords(leastStrengthAbv) } : null,
+    altText: say(
+      'Head temperature of “{name}” against the volume of distillate: from {first} to {last} °C at {volume} mL.',
+      {
+        name: study.name,
+        first: measured[0]?.value.toFixed(1) ?? '–',
+        last: last?.value.toFixed(1) ?? '–',
+        volume: last?.volumeMl.toFixed(1) ?? '–',
+      },
+    ),
   });
 }
 
@@ -64,12 +73,24 @@ export function strengthByVolumeFigure(study: RunOfVolumes): Drawing | null {
     ...curves.flatMap(({ points }) => points.map(({ value }) => value)),
     settings.leastStrengthAbv - 5,
   );
-  const area = volumeArea(study, 'Vapour / % vol', Math.max(0, 10 * Math.floor(lowest / 10)), 100);
+  const area = volumeArea(
+    study,
+    say('Vapour / % vol'),
+    Math.max(0, 10 * Math.floor(lowest / 10)),
+    100,
+  );
   const edge = (of: 'low' | 'high') =>
     wet.map(({ volumeMl, vapourAbv }) => place(area, volumeMl, vapourAbv[of]));
   return drawing(study, area, measured, curves, {
-    limit: { at: settings.leastStrengthAbv, words: `limit: ${settings.leastStrengthAbv} % vol` },
-    altText: `Strength of the vapour of “${study.name}” against the volume of distillate, from ${first.vapourAbv.value.toFixed(0)} to ${last.vapourAbv.value.toFixed(0)} % vol.`,
+    limit: { at: settings.leastStrengthAbv, words: limitWords(settings.leastStrengthAbv) },
+    altText: say(
+      'Strength of the vapour of “{name}” against the volume of distillate, from {first} to {last} % vol.',
+      {
+        name: study.name,
+        first: first.vapourAbv.value.toFixed(0),
+        last: last.vapourAbv.value.toFixed(0),
+      },
+    ),
     under: [
       {
         kind: 'path',
@@ -80,6 +101,9 @@ export function strengthByVolumeFigure(study: RunOfVolumes): Drawing | null {
     ],
   });
 }
+
+const limitWords = (leastStrengthAbv: number) =>
+  say('limit: {leastStrength} % vol', { leastStrength: leastStrengthAbv });
 
 interface VolumeValue {
   readonly volumeMl: number;
@@ -114,8 +138,8 @@ function expectedCurves(
           },
         ];
   return [
-    ...curve('simple still (Rayleigh)', rayleigh, '#882255', [6, 3]),
-    ...curve('the column at the reflux entered', rectified, '#332288', [2, 2]),
+    ...curve(say('simple still (Rayleigh)'), rayleigh, '#882255', [6, 3]),
+    ...curve(say('the column at the reflux entered'), rectified, '#332288', [2, 2]),
   ];
 }
 
@@ -136,7 +160,7 @@ function volumeArea(
     x: {
       low: 0,
       high: highMl,
-      title: 'Distillate / mL',
+      title: say('Distillate / mL'),
       ticks: x.values.map((at) => ({ at, words: at.toFixed(x.decimals) })),
     },
     y: {
@@ -166,7 +190,7 @@ function drawing(
   const points = (values: readonly VolumeValue[]): readonly Point[] =>
     values.map(({ volumeMl, value }) => place(area, volumeMl, value));
   const keys = [
-    { name: 'measured', colour: ink, dash: undefined },
+    { name: say('measured'), colour: ink, dash: undefined },
     ...curves.map(({ name, colour, dash }) => ({ name, colour, dash })),
   ];
   const keyTop = area.bottom + 46;

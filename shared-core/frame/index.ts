@@ -5,27 +5,22 @@ export { countTextBytes, latin1Bytes, printable } from './latin-1.ts';
 export {
   createLineReader,
   type LineOutcome,
-  type LineReader,
-  type LineReaderOptions,
 } from './line-reader.ts';
 export { createLineSplitter } from './line-splitter.ts';
 export { meaningOf } from './meaning-of.ts';
-export { findModbusAnswer, type ModbusQuestion, modbusChecksum } from './modbus-answer.ts';
+export { findModbusAnswer, modbusChecksum } from './modbus-answer.ts';
 export { modbusQuestionBytes } from './modbus-question.ts';
 export { compilePattern } from './own-pattern.ts';
 export { parseScpiAnswer } from './parse-scpi-answer.ts';
 export { createPowerOnScreen, type PowerOnScreen, powerOnC } from './power-on-screen.ts';
 export { previewPattern } from './preview-pattern.ts';
-export type { LineRejection, WireUnit } from './raw-value.ts';
+export type { WireUnit } from './raw-value.ts';
 export {
   askEveryRangeS,
   baudRates,
-  type LineLanguage,
-  type ModbusSettings,
   modbusSettingsSchema,
   type SerialSource,
-  scpiQuestionSchema,
   serialSourceSchema,
 } from './serial-source.ts';
-export { type ChannelValue, toChannelValue } from './to-channel-value.ts';
+export { toChannelValue } from './to-channel-value.ts';
 export { readUnit, readWireNumber } from './wire-number.ts';

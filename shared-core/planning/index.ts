@@ -4,4 +4,4 @@ export { type InstrumentGains, instrumentGains } from './instrument-gains.ts';
 export type { PlanRequest } from './plan-request.ts';
 export { planRun } from './plan-run.ts';
 export { rigAsKnown } from './rig-as-known.ts';
-export type { NoMainFractionCause, PlanVerdict, PurityPoint, RunPlan } from './run-plan.ts';
+export type { RunPlan } from './run-plan.ts';

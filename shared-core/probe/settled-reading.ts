@@ -11,7 +11,12 @@ export interface SettledReading {
 /** Why readings cannot stand for a settled bath, with the numbers that show it. */
 export type UnsettledProblem =
   | { readonly kind: 'not-a-number' }
-  | { readonly kind: 'too-short'; readonly count: number; readonly spanS: number }
+  | {
+      readonly kind: 'too-short';
+      readonly count: number;
+      readonly spanS: number;
+      readonly leastSpanS: number;
+    }
   | {
       readonly kind: 'still-drifting';
       readonly driftKPerMin: number;
@@ -20,7 +25,7 @@ export type UnsettledProblem =
   | { readonly kind: 'too-noisy'; readonly noiseK: number; readonly limitK: number };
 
 /** What counts as settled in a class: enough readings, half a minute, 0.1 K a minute; common practice, no source. */
-export const settledLimits = {
+const settledLimits = {
   leastCount: 10,
   leastSpanS: 30,
   driftKPerMin: 0.1,
@@ -50,8 +55,9 @@ export function settledReading(
   const times = readings.map(({ timeS }) => timeS);
   const count = times.length;
   const spanS = count === 0 ? 0 : Math.max(...times) - Math.min(...times);
-  if (count < settledLimits.leastCount || spanS < settledLimits.leastSpanS) {
-    return fail({ kind: 'too-short', count, spanS });
+  const { leastCount, leastSpanS } = settledLimits;
+  if (count < leastCount || spanS < leastSpanS) {
+    return fail({ kind: 'too-short', count, spanS, leastSpanS });
   }
   const line = regressionLine(readings);
   const driftKPerMin = line.slopeKPerS * 60;

@@ -1,6 +1,6 @@
 import { overlayFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
-import { kindWords, originOf, type RunKind, runKind } from '../study/index.ts';
+import { type ColumnKind, kindWords, originOf, runKind } from '../study/index.ts';
 import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
@@ -77,7 +77,7 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
 
 /** Simple against fractional in a sentence, where there are runs of both kinds with measured cuts. */
 function kindsCompared(studies: readonly RunStudy[]): readonly Block[] {
-  const ofKind = (kind: RunKind) =>
+  const ofKind = (kind: ColumnKind) =>
     studies.flatMap(({ settings, product, books }, index) =>
       runKind(settings) === kind && product !== null && books.balance !== null
         ? [{ number: index + 1, strengthAbv: product.strengthAbv, ...books.balance.ethanol }]

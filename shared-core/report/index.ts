@@ -1,9 +1,8 @@
-/** Pages about a run: report, worksheet, tables, their words. */
+/** Pages about a run: report, worksheets, tables, their words, for each kind of run. */
 export { bookTables } from './book-tables.ts';
+export { distillationKind } from './distillation-kind.ts';
 export type { Block, DocumentTable, PrintedDocument } from './document.ts';
+export { fermentKind } from './ferment-kind.ts';
 export { fermentSentence } from './ferment-sentence.ts';
-export { groupSheetsOf } from './group-sheets-of.ts';
-export { keyOf } from './key-of.ts';
 export { proofMeaning, proofSightWords } from './proof-words.ts';
-export { reportOf } from './report-of.ts';
-export { markingSheetOf, worksheetOf } from './worksheet-of.ts';
+export type { RunKind } from './run-kind.ts';

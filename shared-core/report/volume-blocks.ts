@@ -1,4 +1,4 @@
-import type { RunByVolume } from '../by-volume/index.ts';
+import { type RunByVolume, volumeCutWords } from '../by-volume/index.ts';
 import { strengthByVolumeFigure, temperatureByVolumeFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { intervalWords, numberWords } from '../wording/index.ts';
@@ -80,12 +80,7 @@ function cutsByVolumeTable({ verdict, course }: RunByVolume): DocumentTable {
     ],
     rows: [
       ...verdict.cuts.map(({ cut, fromMl, toMl, meanAbv }) =>
-        row(
-          cut === 'as-wanted' ? 'As strong as wanted' : 'Weaker',
-          fromMl,
-          toMl,
-          intervalWords(meanAbv, '% vol'),
-        ),
+        row(volumeCutWords[cut], fromMl, toMl, intervalWords(meanAbv, '% vol')),
       ),
       ...(last?.collectedAbv == null
         ? []

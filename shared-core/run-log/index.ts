@@ -6,7 +6,6 @@ export {
   type LogBody,
   type LogHeader,
   type LogRecord,
-  type LogStamp,
   logHeaderSchema,
   runLogVersion,
 } from './log-record.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { asGiven, worded } from '../wording/index.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -18,6 +19,36 @@ export const correctionSchema = z.strictObject({
 });
 
 export type Correction = z.infer<typeof correctionSchema>;
+
+/** What was said of a run when it began. */
+interface StatedRun {
+  readonly settings: RunSettings;
+  /** ISO 8601; empty where not known. */
+  readonly startedAtIso: string;
+  readonly origin: 'recorded' | 'imported';
+}
+
+/**
+ * A run with every correction made after it, and each correction as a sentence: see {@link correctedSettings},
+ * {@link correctedStart} and {@link correctionSentences} for the rule.
+ *
+ * @param run as recorded: settings (charge [mL, % vol], pressure [kPa]), start (ISO 8601, empty where not known), where it came from
+ * @param corrections in the order in which they were made
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * const charge = { volumeMl: 300, strengthAbv: 10, standardUncertaintyAbv: 0.5 };
+ * const run = { settings: defaultRunSettings, startedAtIso: '', origin: 'recorded' };
+ * correctedRun(run, [{ charge, reason: 'misread' }]).settings.charge.volumeMl // => 300
+ * correctedRun(run, [{ charge, reason: 'misread' }]).sentences.length // => 1
+ */
+export function correctedRun(run: StatedRun, corrections: readonly Correction[]) {
+  return {
+    settings: correctedSettings(run.settings, corrections),
+    startedAtIso: correctedStart(run, corrections),
+    sentences: correctionSentences(run.settings, corrections, run.startedAtIso),
+  };
+}
 
 /**
  * A run's settings with every correction made after it, the rule being that the last one counts.
@@ -87,25 +118,60 @@ export function correctionSentences(
   let began = startedAtIso;
   return corrections.map((correction) => {
     const now = correctedSettings(so, [correction]);
-    const changes = parts.flatMap((words) =>
-      words(so) === words(now) ? [] : [`${words(so)} → ${words(now, true)}`],
-    );
-    so = now;
     const start = correction.startedAtIso ?? began;
-    if (start !== began) changes.push(`began ${minuteWords(began)} → ${minuteWords(start)}`);
+    const changes = [
+      ...parts.flatMap(({ words, change }) =>
+        words(so) === words(now) ? [] : [change(words(so), words(now))],
+      ),
+      ...(start === began
+        ? []
+        : [
+            worded('began {before} → {after}', {
+              before: minuteWords(began),
+              after: minuteWords(start),
+            }),
+          ]),
+    ];
+    so = now;
     began = start;
-    return `Corrected after the run: ${changes.join('; ') || 'nothing changed'}. Reason: ${correction.reason}`;
+    return worded('Corrected after the run: {changes}. Reason: {reason}', {
+      changes:
+        changes.length === 0
+          ? worded('nothing changed')
+          : changes.reduce((some, other) => worded('{some}; {other}', { some, other })),
+      reason: asGiven(correction.reason),
+    });
   });
 }
 
 /** To the minute, in world time: the record may be read in another zone. */
 const minuteWords = (iso: string) =>
-  iso === '' ? 'at a time not stated' : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
+  iso === '' ? worded('at a time not stated') : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
 
-const parts: readonly ((settings: RunSettings, isBare?: boolean) => string)[] = [
-  ({ charge }, isBare) =>
-    `${isBare ? '' : 'charge '}${charge.volumeMl} mL of ${charge.strengthAbv} % vol`,
-  ({ pressure }, isBare) => `${isBare ? '' : 'air pressure '}${pressure.pressureKPa} kPa`,
-  ({ rig }, isBare) =>
-    `${isBare ? '' : 'rig '}${rig.description || 'not described'}, ${platesWords(rig.plates)}`,
+interface Part {
+  readonly words: (settings: RunSettings) => string;
+  readonly change: (before: string, after: string) => string;
+}
+
+const parts: readonly Part[] = [
+  {
+    words: ({ charge }) =>
+      worded('{volume} mL of {strength} % vol', {
+        volume: charge.volumeMl,
+        strength: charge.strengthAbv,
+      }),
+    change: (before, after) => worded('charge {before} → {after}', { before, after }),
+  },
+  {
+    words: ({ pressure }) => `${pressure.pressureKPa} kPa`,
+    change: (before, after) => worded('air pressure {before} → {after}', { before, after }),
+  },
+  {
+    words: ({ rig: { description, plates } }) =>
+      worded('{rig}, {plates}', {
+        rig: description === '' ? worded('not described') : asGiven(description),
+        plates: platesWords(plates),
+      }),
+    change: (before, after) => worded('rig {before} → {after}', { before, after }),
+  },
 ];

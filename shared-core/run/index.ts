@@ -1,14 +1,11 @@
 /** Readings, marks, settings: the inputs of a run. */
-export { type Channel, channelSchema, type KnownChannel, knownChannels } from './channel.ts';
+export { type Channel, channelSchema, knownChannels } from './channel.ts';
 export {
-  type Correction,
-  correctedSettings,
-  correctedStart,
+  correctedRun,
   correctionSchema,
-  correctionSentences,
 } from './correction.ts';
 export { defaultRunSettings } from './default-run-settings.ts';
-export { type FermentOrigin, fermentOriginSchema } from './ferment-origin.ts';
+export type { FermentOrigin } from './ferment-origin.ts';
 export { type LinkChange, linkChangeSchema } from './link-change.ts';
 export { liquidRanges, refractometerScales } from './liquid-mark.ts';
 export {
@@ -34,17 +31,13 @@ export {
   type ChargeSetting,
   chargeSettingSchema,
   firstFractionSettingSchema,
-  type PressureSetting,
   type RigSetting,
   type RunSettings,
   rigSettingSchema,
   runSettingsSchema,
-  type SafetyConfirm,
   stopSettingSchema,
-  type Trial,
-  trialSchema,
 } from './run-settings.ts';
 export { type NumberRange, settingRanges } from './setting-ranges.ts';
-export { readSettingsFile, type SettingsFile, writeSettingsFile } from './settings-file.ts';
+export { readSettingsFile, writeSettingsFile } from './settings-file.ts';
 export { standingMarks } from './standing-marks.ts';
 export { trialWords } from './trial-words.ts';

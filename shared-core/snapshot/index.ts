@@ -12,7 +12,6 @@ export {
 } from './alarm.ts';
 export { type RunEvent, type RunEventName, runEventSchema } from './run-event.ts';
 export {
-  type HeadView,
   type PlateauBand,
   type Snapshot,
   snapshotSchema,

@@ -3,7 +3,6 @@ export { type ForecastView, forecastViewSchema } from './forecast-view.ts';
 export {
   type Condition,
   type Stage,
-  type StageCall,
   type StageSpan,
   stageCallSchema,
   stageLabels,

@@ -1,7 +1,7 @@
 import { platesWords, type RunSettings } from '../run/index.ts';
 
 /** A still without a column, one with a column, or one of which nobody said what it is. */
-export type RunKind = 'simple' | 'fractional' | 'not described';
+export type ColumnKind = 'simple' | 'fractional' | 'not described';
 
 /**
  * What kind of distillation a run was, by the plates set for its column; the pot, one more equilibrium stage, is not
@@ -16,7 +16,7 @@ export type RunKind = 'simple' | 'fractional' | 'not described';
  * runKind({ rig: { ...defaultRunSettings.rig, plates: 6 } }) // => "fractional"
  * runKind(defaultRunSettings) // => "not described"
  */
-export function runKind({ rig }: Pick<RunSettings, 'rig'>): RunKind {
+export function runKind({ rig }: Pick<RunSettings, 'rig'>): ColumnKind {
   if (rig.plates === null) return 'not described';
   return rig.plates === 0 ? 'simple' : 'fractional';
 }

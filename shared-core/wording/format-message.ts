@@ -1,6 +1,6 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import type { Language } from './language.ts';
-import type { Values } from './message.ts';
+import { shownValue, type Values } from './message.ts';
 
 /** A sentence as it is filled: text by turns with the names of its places; null where it needs the whole of ICU. */
 type Plan = readonly string[] | null;
@@ -15,12 +15,15 @@ const compiled = new Map<string, IntlMessageFormat>();
 /** Fills the places of a sentence in ICU MessageFormat. Plain places, nearly all there are, need no library. */
 export function formatMessage(language: Language, sentence: string, values: Values): string {
   const plan = planOf(sentence);
-  if (plan === null) return String(compiledMessage(language, sentence).format(values));
+  if (plan === null) {
+    const shown = Object.entries(values).map(([name, value]) => [name, shownValue(value)]);
+    return String(compiledMessage(language, sentence).format(Object.fromEntries(shown)));
+  }
   if (plan.length === 1) return sentence;
   let text = plan[0] ?? '';
   for (let index = 1; index < plan.length; index += 2) {
     const name = plan[index] ?? '';
-    text += `${values[name] ?? `{${name}}`}${plan[index + 1] ?? ''}`;
+    text += `${shownValue(values[name] ?? `{${name}}`)}${plan[index + 1] ?? ''}`;
   }
   return text;
 }

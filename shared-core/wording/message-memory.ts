@@ -1,4 +1,4 @@
-import type { Message, Wording } from './message.ts';
+import type { Message, Value, Wording } from './message.ts';
 
 /**
  * What the texts of late were made from. A text says itself what it was made of only to whoever takes it apart, which nobody
@@ -7,9 +7,22 @@ import type { Message, Wording } from './message.ts';
  */
 const mostRemembered = 30_000;
 const memory = new Map<string, Message>();
+/**
+ * Sentences without places, and those made of nothing but such: no more than stand in the code. Many are made once, when their
+ * file is loaded, and shown hours later.
+ */
+const lasting = new Map<string, Message>();
+
+export function rememberPlain(sentence: string): void {
+  if (!lasting.has(sentence)) lasting.set(sentence, { sentence, values: {} });
+}
 
 export function rememberMessage(text: string, message: Message): void {
-  if (memory.has(text)) return;
+  if (memory.has(text) || lasting.has(text)) return;
+  if (Object.values(message.values).every(isLasting)) {
+    lasting.set(text, message);
+    return;
+  }
   if (memory.size >= mostRemembered) {
     for (const oldest of memory.keys()) {
       memory.delete(oldest);
@@ -19,9 +32,12 @@ export function rememberMessage(text: string, message: Message): void {
   memory.set(text, message);
 }
 
+/** What a text was made from; undefined of a text that nobody made here. */
 export function messageBehind(text: string): Message | undefined {
-  return memory.get(text);
+  return memory.get(text) ?? lasting.get(text);
 }
+
+const isLasting = (value: Value): boolean => typeof value === 'string' && lasting.has(value);
 
 /**
  * What the texts were made from, and what is said within them, to send with them to another process.
@@ -35,11 +51,10 @@ export function messageBehind(text: string): Message | undefined {
 export function wordingOf(texts: readonly string[]): Wording {
   const wording: Record<string, Message> = {};
   const add = (text: string): void => {
-    const message = memory.get(text);
+    const message = messageBehind(text);
     if (message === undefined || Object.hasOwn(wording, text)) return;
     // Asked for again, it is not the next to be forgotten.
-    memory.delete(text);
-    memory.set(text, message);
+    if (memory.delete(text)) memory.set(text, message);
     wording[text] = message;
     for (const value of Object.values(message.values)) {
       if (typeof value === 'string') add(value);

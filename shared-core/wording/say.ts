@@ -2,7 +2,7 @@ import { compiledMessage, formatMessage } from './format-message.ts';
 import { language } from './language.ts';
 import { catalogues } from './languages/index.ts';
 import type { Values } from './message.ts';
-import { messageBehind, rememberMessage } from './message-memory.ts';
+import { messageBehind, rememberMessage, rememberPlain } from './message-memory.ts';
 
 const noValues: Values = {};
 
@@ -27,7 +27,7 @@ export function say(sentence: string, values: Values = noValues): string {
  * {@link told} says it in the language of whoever reads it.
  *
  * @param sentence a literal, with places in ICU MessageFormat
- * @param values what stands in them; texts made by this function are told in their turn
+ * @param values what stands in them; texts made by this function are told in their turn, those marked by `asGiven` never
  *
  * Source: as for {@link say}.
  * @example
@@ -36,14 +36,14 @@ export function say(sentence: string, values: Values = noValues): string {
 export function worded(sentence: string, values: Values = noValues): string {
   const text = formatMessage('en', sentence, values);
   // What is nothing but one of its values has been remembered as that.
-  if (values !== noValues && !Object.values(values).includes(text)) {
-    rememberMessage(text, { sentence, values });
-  }
+  if (values === noValues) rememberPlain(text);
+  else if (!Object.values(values).includes(text)) rememberMessage(text, { sentence, values });
   return text;
 }
 
 /**
- * A text made by {@link worded}, in the language of this process; any other text as it is.
+ * A text made by {@link worded}, in the language of this process; any other text as it is, even one that a catalogue holds:
+ * who wrote it meant it so.
  *
  * @param text in English
  *
@@ -54,7 +54,7 @@ export function worded(sentence: string, values: Values = noValues): string {
 export function told(text: string): string {
   if (language() === 'en') return text;
   const message = messageBehind(text);
-  if (message === undefined) return translationOf(text);
+  if (message === undefined) return text;
   const values = Object.fromEntries(
     Object.entries(message.values).map(([name, value]) => [
       name,

@@ -41,3 +41,9 @@ test('a name that no other layer or room uses, and a file that only a test reach
     ],
   });
 });
+
+test('more names than one person can know are too many', () => {
+  expect(checkFaces(root, Object.keys(sources), 3).failures).toContainEqual(
+    expect.stringMatching(/^shared-core\/index\.ts: 4 names, at most 3;/),
+  );
+});

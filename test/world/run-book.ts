@@ -1,5 +1,5 @@
 import { emptyReport, type FileLayer, type ProbeReading, readRunLog } from '#main';
-import { inputsOfRecord, type Monitor, type RunInput, type RunPage } from '#shared-core';
+import { inputsOfRecord, type Monitor, type RequestAnswer, type RunInput } from '#shared-core';
 import { analyseRun } from '../../shared-core/monitor/analyse-run.ts';
 import type { Judge } from './judge.ts';
 import { runsFolder } from './program.ts';
@@ -105,7 +105,12 @@ export function checkMarks(judge: Judge, book: RunBook, inputs: readonly RunInpu
 }
 
 /** A run that was read whole gives the verdicts that were told while it was recorded. */
-export function checkReplay(judge: Judge, book: RunBook, page: RunPage, found: Found): void {
+export function checkReplay(
+  judge: Judge,
+  book: RunBook,
+  page: RequestAnswer<'runs/read'>,
+  found: Found,
+): void {
   const replayed = JSON.stringify(analyseRun(page.settings, found.inputs, page.endS));
   if (replayed !== JSON.stringify(book.monitor.verdicts())) {
     judge.violated('live-and-replay-agree', 'The verdicts differ.');

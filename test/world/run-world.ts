@@ -5,7 +5,6 @@ import {
   defaultRunSettings,
   type RequestAnswer,
   type Result,
-  type RunPage,
   type Snapshot,
 } from '#shared-core';
 import { createBench, stepS } from './bench.ts';
@@ -194,15 +193,15 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     if (page !== null) books.checkReplay(judge, ending, page, found);
   }
 
-  async function wholeRun(runId: string): Promise<RunPage | null> {
-    const inputs: RunPage['inputs'] = [];
+  async function wholeRun(runId: string): Promise<RequestAnswer<'runs/read'> | null> {
+    const inputs: RequestAnswer<'runs/read'>['inputs'] = [];
     for (let next: number | null = 0; next !== null; ) {
       const read = await ask('runs/read', { runId, fromIndex: next });
       if (!read.ok) {
         judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(read.error)}.`);
         return null;
       }
-      const page = read.value as RunPage;
+      const page = read.value as RequestAnswer<'runs/read'>;
       inputs.push(...page.inputs);
       next = page.nextIndex;
       if (next === null) return { ...page, inputs };

@@ -1,4 +1,4 @@
-import type { Balance, Quantity, RunStudy } from '#shared-core';
+import type { Quantity, RunStudy } from '#shared-core';
 import type { Table, TableField } from './table.ts';
 
 const words = (name: string, description: string): TableField => ({
@@ -142,7 +142,10 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
     yield ['strength without a column, Rayleigh', simple.strengthAbv, null, '%{vol}'];
 }
 
-function* balanceRows(substance: string, balance: Balance): Generator<ResultRow> {
+function* balanceRows(
+  substance: string,
+  balance: NonNullable<RunStudy['books']['balance']>['ethanol'],
+): Generator<ResultRow> {
   const rows: readonly (readonly [string, Quantity | null, string])[] = [
     ['charged', balance.inG, 'g'],
     ['in the cuts', balance.cutsG, 'g'],

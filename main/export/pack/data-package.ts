@@ -21,6 +21,8 @@ export interface PackDescription {
   readonly version: string;
   readonly description: string;
   readonly resources: readonly PackResource[];
+  /** Where its numbers come from. */
+  readonly sources: readonly string[];
 }
 
 /**
@@ -36,7 +38,7 @@ export function dataPackage(pack: PackDescription): Readonly<Record<string, unkn
     description: pack.description,
     created: new Date(pack.createdMs).toISOString(),
     version: pack.version,
-    sources: dataSources,
+    sources: pack.sources.map((title) => ({ title })),
     // Whoever made the runs decides on a licence; a program can't for them.
     licenses: [{ name: 'notspecified', title: 'Not stated: ask whoever made the runs' }],
     resources: pack.resources.map((resource) => {
@@ -69,19 +71,6 @@ export function dataPackage(pack: PackDescription): Readonly<Record<string, unkn
     }),
   };
 }
-
-/** Where numbers come from that nobody measured here. */
-const dataSources = [
-  { title: 'Readings of the runs, by the instruments named in measurements and settings' },
-  {
-    title:
-      'Strength, density and temperature: OIML R 22 (1975), International alcoholometric tables',
-  },
-  {
-    title:
-      'Equilibrium of ethanol and water: NRTL fitted to published data, named with the model version in data/runs.csv',
-  },
-] as const;
 
 /** Every table with a run_id leads to the table of runs in the same dialect. */
 function keysOf({ name, fields, primaryKey }: PackResource) {

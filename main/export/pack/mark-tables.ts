@@ -1,14 +1,15 @@
 import {
-  type AmountMeasurement,
   type MarkBody,
   type Quantity,
   type RunInput,
   type RunStudy,
-  type StrengthMeasurement,
   standingMarks,
   writeMarkCell,
 } from '#shared-core';
 import type { Table, TableCell, TableField } from './table.ts';
+
+/** A liquid as far as it was measured. */
+type Measured = RunStudy['books']['measured'][number];
 
 const words = (name: string, description: string): TableField => ({
   name,
@@ -122,13 +123,13 @@ const row = (
   by: string,
 ): Row => [null, of, quantity, value, standardUncertainty, unit, by];
 
-function* amountRows(of: string, amount: AmountMeasurement): Generator<Row> {
+function* amountRows(of: string, amount: NonNullable<Measured['amount']>): Generator<Row> {
   if (amount.by === 'mass') return yield row(of, 'mass', amount.massG, 'g', 'balance');
   yield row(of, 'volume', amount.volumeMl, 'mL', 'measuring cylinder');
   yield row(of, 'temperature', amount.temperatureC, 'Cel', 'thermometer');
 }
 
-function* strengthRows(of: string, strength: StrengthMeasurement): Generator<Row> {
+function* strengthRows(of: string, strength: NonNullable<Measured['strength']>): Generator<Row> {
   const { by } = strength;
   switch (by) {
     case 'stated':

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import type { RunStudy } from '#shared-core';
 import type { ZipEntry } from '../zip-stream.ts';
 import { dataPackage, type PackResource } from './data-package.ts';
 import { type PackFile, packFiles } from './pack-files.ts';
+import type { PackedRun, PackKind } from './pack-kind.ts';
 import { runStems } from './pack-stem.ts';
 import { readMe } from './read-me.ts';
 
@@ -18,12 +18,13 @@ export interface PackProgress {
  * Every file of a pack in turn, the description last: it holds sizes and hashes of the others, and whoever finds it
  * knows that the pack is whole.
  */
-export async function* packEntries(
-  studies: readonly RunStudy[],
+export async function* packEntries<Study extends PackedRun>(
+  kind: PackKind<Study>,
+  studies: readonly Study[],
   createdMs: number,
   onProgress: (progress: PackProgress) => void,
 ): AsyncGenerator<ZipEntry> {
-  const files = packFiles(studies, createdMs);
+  const files = packFiles(kind, studies, createdMs);
   const filesTotal = files.length + 2;
   const resources: PackResource[] = [];
   for (const [filesDone, file] of files.entries()) {
@@ -33,23 +34,24 @@ export async function* packEntries(
   onProgress({ file: 'README.txt', filesDone: files.length, filesTotal });
   yield {
     path: 'README.txt',
-    content: [readMe(studies, files)],
+    content: [readMe(kind, studies, files)],
   };
   onProgress({ file: 'datapackage.json', filesDone: files.length + 1, filesTotal });
   const description = dataPackage({
     name: packName(studies).toLowerCase(),
     title: studies.map(({ name }) => name).join(', '),
-    description: 'Readings and results of fractional distillations in a teaching laboratory.',
+    description: kind.description,
     version: studies[0]?.appVersion ?? '',
     createdMs,
     resources,
+    sources: kind.dataSources,
   });
   yield { path: 'datapackage.json', content: [`${JSON.stringify(description, null, 2)}\n`] };
   onProgress({ file: 'datapackage.json', filesDone: filesTotal, filesTotal });
 }
 
 /** The pack's name: of its run, or of its first run and how many more. */
-export function packName(studies: readonly Pick<RunStudy, 'runId' | 'name'>[]): string {
+export function packName(studies: readonly Pick<PackedRun, 'runId' | 'name'>[]): string {
   const [first = 'runs'] = runStems(studies);
   return studies.length <= 1 ? first : `${first}-and-${studies.length - 1}-more`;
 }

@@ -1,12 +1,13 @@
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type EventBody, fail, pieceBytes, type Result, succeed } from '#shared-core';
+import { contractLimits, type EventBody, fail, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
 import { fileProblem } from '../../file-layer/index.ts';
+import type { PackedRun } from './pack-kind.ts';
+import type { PackOrder } from './pack-order.ts';
 import { type MadeFile, packZip } from './pack-zip.ts';
 import { replaceFileStream } from './replace-file-stream.ts';
-import type { PackRequest } from './write-pack.ts';
 
 /** A pack that lies ready. */
 export interface ShelvedPack {
@@ -18,9 +19,9 @@ export type ShelfProblem = FileProblem | { readonly kind: 'no-such-pack' };
 
 /** Packs that were made for windows, each a file in a folder of the system's until its window has fetched it. */
 export interface PackShelf {
-  make(
+  make<Study extends PackedRun>(
     packId: string,
-    request: Omit<PackRequest, 'onProgress' | 'onStudied'>,
+    order: PackOrder<Study>,
   ): Promise<Result<ShelvedPack, FileProblem>>;
   /** Keeps a file that is made from anything else. */
   keep(packId: string, file: MadeFile): Promise<Result<ShelvedPack, FileProblem>>;
@@ -85,21 +86,21 @@ export function createPackShelf(
 
   return {
     keep,
-    async make(packId, request) {
+    async make(packId, order) {
       const tell = (doing: string, done: number) =>
         onProgress({ packId, doing, done: Math.round(done), total: 100 });
-      const zip = await packZip({
-        ...request,
-        onStudied: (name, index, count) => tell(name, (studyPercent * index) / count),
-        onProgress: ({ file, filesDone, filesTotal }) =>
+      const zip = await packZip(
+        order,
+        (name, index, count) => tell(name, (studyPercent * index) / count),
+        ({ file, filesDone, filesTotal }) =>
           tell(file, studyPercent + ((100 - studyPercent) * filesDone) / filesTotal),
-      });
+      );
       return keep(packId, zip);
     },
     async read(packId, fromByte) {
       const pack = packs.get(packId);
       if (pack === undefined) return fail({ kind: 'no-such-pack' });
-      const piece = await files.read(pack.file, fromByte, pieceBytes);
+      const piece = await files.read(pack.file, fromByte, contractLimits.pieceBytes);
       if (!piece.ok) return piece;
       const next = fromByte + piece.value.length;
       const isLast = piece.value.length === 0 || next >= pack.bytes;

@@ -1,36 +1,32 @@
 import type { RunStudy } from '#shared-core';
-import type { Sheet, Workbook } from '../workbook/workbook.ts';
+import type { Sheet } from '../workbook/workbook.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
 import { classTable } from './class-table.ts';
 import { callsTable, processedTable, readingsTable, stagesTable } from './run-tables.ts';
 import { comparisonTable } from './several-tables.ts';
 import { tableSheet } from './table.ts';
 
-/** The workbook of a pack: results first, then every run's curve with its chart, then the raw readings. */
-export function packWorkbook(studies: readonly RunStudy[], createdMs: number): Workbook {
+/** The sheets of a pack's workbook: results first, then every run's curve with its chart, then the raw readings. */
+export function distillationSheets(studies: readonly RunStudy[]): readonly Sheet[] {
   const single = studies.length === 1;
   const numbered = (name: string, index: number) => (single ? name : `${name} ${index + 1}`);
-  return {
-    title: studies.map(({ name }) => name).join(', '),
-    createdMs,
-    sheets: [
-      runsSheet(studies),
-      ...(single
-        ? []
-        : [
-            tableSheet(comparisonTable(studies), 'Comparison'),
-            tableSheet(classTable(studies), 'Class'),
-          ]),
-      tableSheet(resultsTable(studies), 'Results'),
-      tableSheet(cutsTable(studies), 'Cuts'),
-      tableSheet(stagesTable(studies), 'Stages'),
-      tableSheet(callsTable(studies), 'Calls'),
-      ...studies.map((study, index) => processedSheet(study, numbered('Processed', index))),
-      ...studies.map((study, index) =>
-        tableSheet(readingsTable(study, 'readings'), numbered('Readings', index)),
-      ),
-    ],
-  };
+  return [
+    runsSheet(studies),
+    ...(single
+      ? []
+      : [
+          tableSheet(comparisonTable(studies), 'Comparison'),
+          tableSheet(classTable(studies), 'Class'),
+        ]),
+    tableSheet(resultsTable(studies), 'Results'),
+    tableSheet(cutsTable(studies), 'Cuts'),
+    tableSheet(stagesTable(studies), 'Stages'),
+    tableSheet(callsTable(studies), 'Calls'),
+    ...studies.map((study, index) => processedSheet(study, numbered('Processed', index))),
+    ...studies.map((study, index) =>
+      tableSheet(readingsTable(study, 'readings'), numbered('Readings', index)),
+    ),
+  ];
 }
 
 /** Which run is which, with its date as a date. */

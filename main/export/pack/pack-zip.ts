@@ -1,6 +1,7 @@
 import { type ZipEntry, zipStream } from '../zip-stream.ts';
-import { packEntries, packName } from './pack-entries.ts';
-import { type PackRequest, studies } from './write-pack.ts';
+import { type PackProgress, packEntries, packName } from './pack-entries.ts';
+import type { PackedRun } from './pack-kind.ts';
+import type { OnStudied, PackOrder } from './pack-order.ts';
 
 /** Any file that is made for a window, in pieces as they are made. */
 export interface MadeFile {
@@ -15,11 +16,14 @@ export interface PackZip {
 }
 
 /** The export pack of one or several runs as one ZIP file: the files that `writePack` puts into a folder. */
-export async function packZip(request: PackRequest): Promise<PackZip> {
-  const { createdMs, onProgress = () => {} } = request;
-  const worked = await studies(request);
+export async function packZip<Study extends PackedRun>(
+  { kind, work, createdMs }: PackOrder<Study>,
+  onStudied: OnStudied = () => {},
+  onProgress: (progress: PackProgress) => void = () => {},
+): Promise<PackZip> {
+  const worked = await work(onStudied);
   return {
     fileName: `${packName(worked)}.zip`,
-    content: zipStream(packEntries(worked, createdMs, onProgress), createdMs),
+    content: zipStream(packEntries(kind, worked, createdMs, onProgress), createdMs),
   };
 }

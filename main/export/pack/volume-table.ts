@@ -1,4 +1,4 @@
-import type { ExpectedPoint, RunStudy } from '#shared-core';
+import type { RunStudy } from '#shared-core';
 import { amount, byColumns, type Column, type Table, words } from './table.ts';
 
 type ByVolume = NonNullable<RunStudy['byVolume']>;
@@ -97,10 +97,13 @@ export function volumeTable(studies: readonly RunStudy[]): Table {
   };
 }
 
-type Expected = Omit<ExpectedPoint, 'volumeMl'>;
+type Expected = Omit<NonNullable<ByVolume['rayleigh']>[number], 'volumeMl'>;
 
 /** Between two steps of the expected course on a straight line; null beyond its end. */
-function expectedAt(course: readonly ExpectedPoint[] | null, volumeMl: number): Expected | null {
+function expectedAt(
+  course: readonly NonNullable<ByVolume['rayleigh']>[number][] | null,
+  volumeMl: number,
+): Expected | null {
   const right = course?.findIndex((point) => point.volumeMl >= volumeMl - 1e-9) ?? -1;
   const [after, before] = [course?.[right], course?.[right - 1]];
   if (after === undefined) return null;

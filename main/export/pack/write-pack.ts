@@ -8,7 +8,9 @@ import {
   succeed,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
+import { distillationPackKind } from './distillation-pack-kind.ts';
 import { type PackProgress, packEntries } from './pack-entries.ts';
+import type { OnStudied, PackOrder } from './pack-order.ts';
 import { type PackRun, studyForPack } from './pack-run.ts';
 import { replaceFileStream } from './replace-file-stream.ts';
 
@@ -19,8 +21,7 @@ export interface PackRequest {
   /** Milliseconds since 1970. */
   readonly createdMs: number;
   readonly onProgress?: (progress: PackProgress) => void;
-  /** Called before each run is worked through. */
-  readonly onStudied?: (name: string, index: number, count: number) => void;
+  readonly onStudied?: OnStudied;
 }
 
 /**
@@ -30,13 +31,15 @@ export interface PackRequest {
 export async function writePack(
   request: PackRequest & { readonly outDir: string; readonly files: FileLayer },
 ): Promise<Result<readonly string[], FileProblem>> {
-  const { outDir, files, createdMs, onProgress = () => {} } = request;
+  const { outDir, files, createdMs, onProgress = () => {}, onStudied = () => {} } = request;
   // An old description must not speak for a pack that is only half written.
   const cleared = await files.remove(path.join(outDir, 'datapackage.json'));
   if (!cleared.ok && cleared.error.kind !== 'missing') return cleared;
   const written: string[] = [];
+  const { kind, work } = distillationsOrder(request);
   for await (const { path: own, content } of packEntries(
-    await studies(request),
+    kind,
+    await work(onStudied),
     createdMs,
     onProgress,
   )) {
@@ -49,16 +52,22 @@ export async function writePack(
   return synced.ok ? succeed(written) : synced;
 }
 
-/** The runs of a pack, worked through one after the other. */
-export async function studies({
+/** The pack of some distillations, to be made. */
+export function distillationsOrder({
   runs,
   createMonitor,
-  onStudied = () => {},
-}: PackRequest): Promise<readonly RunStudy[]> {
-  const found: RunStudy[] = [];
-  for (const [index, run] of runs.entries()) {
-    onStudied(run.run.summary.name, index, runs.length);
-    found.push(await studyForPack(run, createMonitor));
-  }
-  return found;
+  createdMs,
+}: PackRequest): PackOrder<RunStudy> {
+  return {
+    kind: distillationPackKind,
+    createdMs,
+    async work(onStudied) {
+      const found: RunStudy[] = [];
+      for (const [index, run] of runs.entries()) {
+        onStudied(run.run.summary.name, index, runs.length);
+        found.push(await studyForPack(run, createMonitor));
+      }
+      return found;
+    },
+  };
 }

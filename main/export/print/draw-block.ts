@@ -1,7 +1,7 @@
 import type { Block } from '#shared-core';
 import { type Question, questionHeading } from '../question-heading.ts';
-import { drawFigure } from './draw-figure.ts';
-import { drawTable } from './draw-table.ts';
+import { drawFigure, figurePt } from './draw-figure.ts';
+import { drawTable, leastTablePt } from './draw-table.ts';
 import {
   bodyPt,
   contentWidth,
@@ -23,6 +23,9 @@ const linesTogether = 10;
 const longTextPt = 120;
 /** A heading with the space about it. */
 const headingPt = 34;
+/** A question with the beginning of its text. */
+const questionPt = 150;
+const listIndentPt = 16;
 
 export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   switch (block.kind) {
@@ -32,7 +35,6 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
       );
       break;
     case 'paragraph':
-      setFont(pdf, 'regular', bodyPt);
       keepWhole(pdf, block.text, contentWidth(pdf));
       leaf(pdf, document, 'P', () => {
         setFont(pdf, 'regular', bodyPt);
@@ -64,16 +66,42 @@ export function drawBlock(pdf: Pdf, document: Tag, block: Block): void {
   }
 }
 
-/** Height of a heading with all cautions under it: none of them is to stand on a page by itself [pt]; 0 for other blocks. */
-export function cautionsHeight(pdf: Pdf, blocks: readonly Block[], at: number): number {
+/**
+ * Height that a heading needs with the least of what it stands over [pt]: it is never the last thing on a page. All cautions under a heading stay
+ * with it, since none of them is to have a page to itself. 0 for other blocks.
+ */
+export function withNextPt(pdf: Pdf, blocks: readonly Block[], at: number): number {
   if (blocks[at]?.kind !== 'heading') return 0;
-  let height = 0;
-  for (let index = at + 1; ; index++) {
-    const block = blocks[index];
-    if (block?.kind !== 'caution') break;
+  let height = headingPt;
+  let index = at + 1;
+  for (let block = blocks[index]; block?.kind === 'caution'; block = blocks[++index]) {
     height += cautionHeight(pdf, block.text) + 7;
   }
-  return height === 0 ? 0 : height + headingPt;
+  const next = blocks[at + 1];
+  if (next?.kind === 'heading') return height + withNextPt(pdf, blocks, at + 1);
+  return next === undefined || next.kind === 'caution' ? height : height + leastPt(pdf, next);
+}
+
+/** The least of a block that stands on one page [pt]. */
+function leastPt(pdf: Pdf, block: Block): number {
+  switch (block.kind) {
+    case 'paragraph':
+      return wholePt(pdf, block.text, contentWidth(pdf));
+    case 'list':
+      return wholePt(pdf, block.items[0] ?? '', contentWidth(pdf) - listIndentPt);
+    case 'table':
+      return leastTablePt(pdf, block);
+    case 'figure':
+      return figurePt(pdf, block.drawing, block.caption);
+    case 'question':
+      return questionPt;
+    case 'answer-lines':
+      return Math.min(block.count, linesTogether) * lineGapPt;
+    case 'heading':
+    case 'caution':
+    case 'page-break':
+      return 0;
+  }
 }
 
 const cautionWidth = (pdf: Pdf) => contentWidth(pdf) - 12;
@@ -84,7 +112,6 @@ function cautionHeight(pdf: Pdf, text: string): number {
 }
 
 function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
-  keepTogether(pdf, 90);
   pdf.y += level === 1 ? 8 : 6;
   setFont(pdf, 'bold', level === 1 ? 15 : 12);
   write(pdf, text, 'bold');
@@ -92,7 +119,7 @@ function drawHeading(pdf: Pdf, text: string, level: 1 | 2): void {
 }
 
 function drawQuestion(pdf: Pdf, question: Question): void {
-  keepTogether(pdf, 150);
+  keepTogether(pdf, questionPt);
   pdf.y += 10;
   setFont(pdf, 'bold', 11.5);
   write(pdf, questionHeading(question), 'bold');
@@ -116,17 +143,15 @@ function drawCaution(pdf: Pdf, document: Tag, text: string): void {
 }
 
 function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: boolean): void {
-  const indent = 16;
   const list = branch(pdf, document, 'L');
   for (const [index, item] of items.entries()) {
-    setFont(pdf, 'regular', bodyPt);
-    const width = contentWidth(pdf) - indent;
+    const width = contentWidth(pdf) - listIndentPt;
     keepWhole(pdf, item, width);
     const top = pdf.y;
     const entry = branch(pdf, list, 'LI');
     leaf(pdf, entry, 'LBody', () => {
       pdf.text(ordered ? `${index + 1}.` : '•', margins.left + 2, top, { lineBreak: false });
-      writeAt(pdf, 'regular', item, [margins.left + indent, top], { width, lineGap: 1.5 });
+      writeAt(pdf, 'regular', item, [margins.left + listIndentPt, top], { width, lineGap: 1.5 });
     });
     entry.end();
     pdf.y += 3;
@@ -137,7 +162,12 @@ function drawList(pdf: Pdf, document: Tag, items: readonly string[], ordered: bo
 
 /** A line by itself at the top or the foot of a page is easily missed: only long texts go on overleaf. */
 function keepWhole(pdf: Pdf, text: string, width: number): void {
-  keepTogether(pdf, Math.min(longTextPt, pdf.heightOfString(text, { width, lineGap: 1.5 })));
+  keepTogether(pdf, wholePt(pdf, text, width));
+}
+
+function wholePt(pdf: Pdf, text: string, width: number): number {
+  setFont(pdf, 'regular', bodyPt);
+  return Math.min(longTextPt, pdf.heightOfString(text, { width, lineGap: 1.5 }));
 }
 
 function drawAnswerLines(pdf: Pdf, count: number): void {

@@ -1,4 +1,4 @@
-import type { Drawing, Shape } from '#shared-core';
+import type { Drawing } from '#shared-core';
 import { writable } from './fallback-font.ts';
 import {
   contentWidth,
@@ -12,11 +12,13 @@ import {
 } from './page.ts';
 import { leaf, type Tag } from './tagged.ts';
 
+const captionPt = 9;
+
 /** A figure as vectors, with its caption under it and its words for screen readers. */
 export function drawFigure(pdf: Pdf, document: Tag, drawing: Drawing, caption: string): void {
-  const scale = Math.min(1, contentWidth(pdf) / drawing.widthPt);
+  const scale = scaleOf(pdf, drawing);
   const height = drawing.heightPt * scale;
-  keepTogether(pdf, height + (caption === '' ? 6 : 40));
+  keepTogether(pdf, figurePt(pdf, drawing, caption));
   const [left, top] = [margins.left, pdf.y + 4];
   const draw = () => {
     pdf.save();
@@ -32,14 +34,24 @@ export function drawFigure(pdf: Pdf, document: Tag, drawing: Drawing, caption: s
   pdf.y = top + height + 4;
   if (caption !== '') {
     leaf(pdf, document, 'Caption', () => {
-      setFont(pdf, 'regular', 9, softInk);
+      setFont(pdf, 'regular', captionPt, softInk);
       write(pdf, caption);
     });
   }
   pdf.y += 8;
 }
 
-function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
+const scaleOf = (pdf: Pdf, { widthPt }: Drawing) => Math.min(1, contentWidth(pdf) / widthPt);
+
+/** Height of a figure with its caption [pt]: both on one page. */
+export function figurePt(pdf: Pdf, drawing: Drawing, caption: string): number {
+  const height = drawing.heightPt * scaleOf(pdf, drawing);
+  if (caption === '') return height + 6;
+  setFont(pdf, 'regular', captionPt);
+  return height + 16 + pdf.heightOfString(caption, { width: contentWidth(pdf), lineGap: 1.5 });
+}
+
+function drawPath(pdf: Pdf, shape: Extract<Drawing['shapes'][number], { kind: 'path' }>): void {
   const [first, ...others] = shape.points;
   if (first === undefined) return;
   pdf.moveTo(...first);
@@ -56,7 +68,7 @@ function drawPath(pdf: Pdf, shape: Extract<Shape, { kind: 'path' }>): void {
   else if (stroke !== undefined) pdf.stroke();
 }
 
-function drawText(pdf: Pdf, shape: Extract<Shape, { kind: 'text' }>): void {
+function drawText(pdf: Pdf, shape: Extract<Drawing['shapes'][number], { kind: 'text' }>): void {
   const [x, y] = shape.at;
   const text = writable(shape.text);
   const weight = shape.weight ?? 'regular';

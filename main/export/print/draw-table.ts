@@ -23,15 +23,9 @@ const padding = { x: 4, y: 3 } as const;
 export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
   const { caption, columns, rows } = table;
   const hasTitles = columns.some(({ title }) => title !== '');
-  const heights = rows.map((row) => rowHeight(pdf, table, row, 'regular'));
-  const total = heights.reduce((sum, height) => sum + height, 0);
-  const first = total <= shortTablePt ? total : (heights[0] ?? 0) + (heights[1] ?? 0);
-  setFont(pdf, 'bold', cellPt, softInk);
-  const captionPt = pdf.heightOfString(caption, { width: contentWidth(pdf) });
   const titles = columns.map(({ title }) => title);
-  const titlesPt = hasTitles ? rowHeight(pdf, table, titles, 'bold') : 0;
-  // With its caption and titles: neither is ever the last thing on a page.
-  keepTogether(pdf, 7 + captionPt + titlesPt + first);
+  const heights = rows.map((row) => rowHeight(pdf, table, row, 'regular'));
+  keepTogether(pdf, leastTablePt(pdf, table));
   const element = branch(pdf, document, 'Table');
   pdf.y += 4;
   leaf(pdf, element, 'Caption', () => {
@@ -56,6 +50,32 @@ export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
   }
   element.end();
   pdf.y += 10;
+}
+
+/** Height of the caption, the titles and the first rows [pt]: neither of the first two is ever the last thing on a page. */
+export function leastTablePt(pdf: Pdf, table: DocumentTable): number {
+  const { caption, columns, rows } = table;
+  const titles = columns.map(({ title }) => title);
+  const titlesPt = titles.some((title) => title !== '') ? rowHeight(pdf, table, titles, 'bold') : 0;
+  const [first, total] = firstRowsPt(pdf, table, rows);
+  setFont(pdf, 'bold', cellPt, softInk);
+  const captionPt = pdf.heightOfString(caption, { width: contentWidth(pdf) });
+  return 7 + captionPt + titlesPt + (total <= shortTablePt ? total : first);
+}
+
+/** Height of the first two rows, and of all, counted until they are no short table [pt]. */
+function firstRowsPt(
+  pdf: Pdf,
+  table: DocumentTable,
+  rows: DocumentTable['rows'],
+): readonly [number, number] {
+  let [first, total] = [0, 0];
+  for (const [index, row] of rows.entries()) {
+    total += rowHeight(pdf, table, row, 'regular');
+    if (index < 2) first = total;
+    else if (total > shortTablePt) break;
+  }
+  return [first, total];
 }
 
 function widths(pdf: Pdf, { columns }: DocumentTable): readonly number[] {

@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import type { PrintedDocument } from '#shared-core';
-import { cautionsHeight, drawBlock } from './draw-block.ts';
+import { drawBlock, withNextPt } from './draw-block.ts';
 import { writable } from './fallback-font.ts';
 import { keptBlock } from './kept-block.ts';
 import { contentWidth, keepTogether, margins, type Pdf, setFont, softInk, write } from './page.ts';
@@ -49,7 +49,7 @@ export async function printDocument(
   });
   pdf.y += 8;
   for (const [index, block] of printed.blocks.entries()) {
-    keepTogether(pdf, cautionsHeight(pdf, printed.blocks, index));
+    keepTogether(pdf, withNextPt(pdf, printed.blocks, index));
     drawBlock(pdf, document, keptBlock(block));
     // A recording under way gets its turn.
     await setImmediate();

@@ -1,11 +1,14 @@
 import {
-  type ProbeFinding,
+  asGiven,
   printable,
+  type RequestAnswer,
   type Result,
   type SerialSource,
   type ServiceProblem,
   serialSourceSchema,
   succeed,
+  worded,
+  wordingOf,
 } from '#shared-core';
 import type { Clock } from '../../clock/index.ts';
 import type { OpenByteLine } from '../port/byte-line.ts';
@@ -36,18 +39,23 @@ const mostHeard = 5;
 export async function findProbe(
   path: string,
   dependencies: FindProbeDependencies,
-): Promise<Result<ProbeFinding, ServiceProblem>> {
+): Promise<Result<RequestAnswer<'probe/find'>, ServiceProblem>> {
   const opened = await openSearchLine(path, dependencies.openLine, dependencies.wait);
   if (!opened.ok) return opened;
   const line = opened.value;
   try {
-    return succeed(await search(path, line, dependencies.clock));
+    const finding = await search(path, line, dependencies.clock);
+    return succeed({ ...finding, wording: wordingOf([finding.because]) });
   } finally {
     await line.close();
   }
 }
 
-async function search(path: string, line: SearchLine, clock: Clock): Promise<ProbeFinding> {
+async function search(
+  path: string,
+  line: SearchLine,
+  clock: Clock,
+): Promise<RequestAnswer<'probe/find'>> {
   const at = (rest: Partial<SerialSource>) =>
     serialSourceSchema.parse({ kind: 'serial', path, ...rest });
   const listen = (baudRate: number, patienceS: number) =>
@@ -66,19 +74,21 @@ async function search(path: string, line: SearchLine, clock: Clock): Promise<Pro
 }
 
 /** What listening at one speed amounts to; null when it was not understood. */
-function judge(trial: Trial | undefined): ProbeFinding | null {
+function judge(trial: Trial | undefined): RequestAnswer<'probe/find'> | null {
   if (trial === undefined) return null;
   const { source, outcomes } = trial;
   const lines = outcomes.filter(understood);
   const heard = shown(trial);
-  const speed = `${source.baudRate} baud`;
+  const baudRate = `${source.baudRate}`;
   if (lines.length >= 2 && lines.length >= outcomes.length / 2) {
     const isJson = lines.every(({ text }) => /^\s*[{[]/.test(text));
     const language = isJson ? 'json-lines' : 'plain-text';
     return {
       source: { ...source, language },
       heard,
-      because: `${isJson ? 'JSON lines' : 'Plain text'} at ${speed}.`,
+      because: isJson
+        ? worded('JSON lines at {baudRate} baud.', { baudRate })
+        : worded('Plain text at {baudRate} baud.', { baudRate }),
     };
   }
   const commas = outcomes.filter(({ rejections }) => rejections[0]?.kind === 'ambiguous-comma');
@@ -86,7 +96,10 @@ function judge(trial: Trial | undefined): ProbeFinding | null {
     return {
       source: { ...source, language: 'plain-text', decimalComma: true },
       heard,
-      because: `Plain text with a decimal comma at ${speed}: check the value before you trust it.`,
+      because: worded(
+        'Plain text with a decimal comma at {baudRate} baud: check the value before you trust it.',
+        { baudRate },
+      ),
     };
   }
   return null;
@@ -96,7 +109,7 @@ async function ask(
   line: SearchLine,
   at: (rest: Partial<SerialSource>) => SerialSource,
   clock: Clock,
-): Promise<ProbeFinding | null> {
+): Promise<RequestAnswer<'probe/find'> | null> {
   for (const baudRate of speeds) {
     await line.change(baudRate, 'none');
     const source = at({ baudRate, language: 'scpi', askEveryS: 0.2 });
@@ -105,11 +118,16 @@ async function ask(
     const full = await tryTalk(line, source, { patienceS: 6, enough: 2 }, clock);
     if (!full.outcomes.some(understood)) continue;
     const identity = full.identity ?? quick.identity;
-    const who = identity === null ? '' : ` It says it is ${identity}.`;
     return {
       source: at({ baudRate, language: 'scpi' }),
       heard: shown(full),
-      because: `It answers SCPI questions at ${baudRate} baud.${who}`,
+      because:
+        identity === null
+          ? worded('It answers SCPI questions at {baudRate} baud.', { baudRate: `${baudRate}` })
+          : worded('It answers SCPI questions at {baudRate} baud. It says it is {identity}.', {
+              baudRate: `${baudRate}`,
+              identity: asGiven(identity),
+            }),
     };
   }
   for (const question of modbusQuestions(at)) {
@@ -122,29 +140,34 @@ async function ask(
   return null;
 }
 
-const nothingHeard: ProbeFinding = {
+const nothingHeard: RequestAnswer<'probe/find'> = {
   source: null,
   heard: [],
-  because:
+  because: worded(
     'Nothing was heard, and no question was answered: is the probe switched on, and is this its port?',
+  ),
 };
 
 /** Text at some speed that is in no language known here: the person can describe it. */
-function unknownLines(trials: readonly Trial[]): ProbeFinding {
+function unknownLines(trials: readonly Trial[]): RequestAnswer<'probe/find'> {
   const share = ({ textBytes, bytes }: Trial) => (bytes === 0 ? 0 : textBytes / bytes);
   const best = trials.reduce((a, b) => (share(b) > share(a) ? b : a));
   if (best.outcomes.length === 0 || share(best) < 0.9) {
     return {
       source: null,
       heard: shown(best),
-      because:
+      because: worded(
         'Bytes arrive, but at no usual speed are they text. What does its manual say of speed?',
+      ),
     };
   }
   return {
     source: null,
     heard: shown(best),
-    because: `Text arrives at ${best.source.baudRate} baud, but not in a form known here: describe its lines with a pattern of your own.`,
+    because: worded(
+      'Text arrives at {baudRate} baud, but not in a form known here: describe its lines with a pattern of your own.',
+      { baudRate: `${best.source.baudRate}` },
+    ),
   };
 }
 

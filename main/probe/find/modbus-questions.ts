@@ -1,15 +1,18 @@
-import type { ProbeFinding, SerialSource } from '#shared-core';
-import { modbusSettingsSchema } from '#shared-core';
+import { modbusSettingsSchema, type RequestAnswer, type SerialSource, worded } from '#shared-core';
 import type { Trial } from './try-talk.ts';
 
 /** One way of asking a Modbus transmitter, and what to make of the answer. */
 export interface ModbusSearchQuestion {
   readonly source: SerialSource;
-  readonly judge: (trial: Trial) => ProbeFinding | null;
+  readonly judge: (trial: Trial) => RequestAnswer<'probe/find'> | null;
 }
 
 const speeds = [9600, 19_200, 115_200, 38_400, 4800] as const;
 const parities = ['none', 'even'] as const;
+const lineWords = {
+  none: (baudRate: string) => worded('{baudRate} baud, no parity', { baudRate }),
+  even: (baudRate: string) => worded('{baudRate} baud, even parity', { baudRate }),
+} as const;
 const functionCodes = [4, 3] as const;
 
 /** Tenths are usual, then hundredths, then whole degrees (common practice, no source). */
@@ -33,7 +36,7 @@ export function modbusQuestions(
           });
         return {
           source: { ...withScale(1), askEveryS: 0.2 },
-          judge: (trial) => judge(trial, withScale, `${baudRate} baud, parity ${parity}`),
+          judge: (trial) => judge(trial, withScale, lineWords[parity](`${baudRate}`)),
         };
       }),
     ),
@@ -44,7 +47,7 @@ function judge(
   trial: Trial,
   withScale: (scale: number) => SerialSource,
   line: string,
-): ProbeFinding | null {
+): RequestAnswer<'probe/find'> | null {
   const raw = trial.outcomes.at(-1)?.values[0]?.value;
   if (raw === undefined) return null;
   const scale = scales.find((each) => raw * each >= expectedC.low && raw * each <= expectedC.high);
@@ -53,12 +56,18 @@ function judge(
     return {
       source: null,
       heard,
-      because: `A Modbus device answers (${line}), but its first register is no temperature: take the register from its manual.`,
+      because: worded(
+        'A Modbus device answers ({line}), but its first register is no temperature: take the register from its manual.',
+        { line },
+      ),
     };
   }
   return {
     source: withScale(scale),
     heard,
-    because: `A Modbus device answers (${line}); its first register reads as ${Number((raw * scale).toPrecision(4))} °C. Check that against a thermometer.`,
+    because: worded(
+      'A Modbus device answers ({line}); its first register reads as {temperature} °C. Check that against a thermometer.',
+      { line, temperature: `${Number((raw * scale).toPrecision(4))}` },
+    ),
   };
 }

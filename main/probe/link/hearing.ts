@@ -2,7 +2,6 @@ import {
   countTextBytes,
   explainRejection,
   type LineOutcome,
-  type LineRejection,
   printable,
   worded,
 } from '#shared-core';
@@ -40,7 +39,7 @@ export function createHearing(expectsText = true): Hearing {
   let lastReadingS: number | null = null;
   let intervalS: number | null = null;
   let rejected = 0;
-  let lastRejection: LineRejection | null = null;
+  let lastRejection: LineOutcome['rejections'][number] | null = null;
   let recentLines: readonly string[] = [];
   let sample = { all: 0, text: 0, ends: 0 };
   let recent: { readonly atS: number; readonly count: number }[] = [];

@@ -1,7 +1,7 @@
-import type { LinkChange } from '#shared-core';
+import type { RunInput } from '#shared-core';
 import type { ProbeLinkChange } from '../probe-hub.ts';
 
-type Reason = LinkChange['reason'];
+type Reason = Extract<RunInput, { kind: 'link' }>['reason'];
 
 /** Tells of losses and returns once each, in pairs, and only after something was heard at all. */
 export interface LinkLoss {

@@ -1,11 +1,11 @@
-import type { Channel, LineOutcome, Reading } from '#shared-core';
+import type { LineOutcome, Reading } from '#shared-core';
 import type { ProbeReading } from '../probe-hub.ts';
 import { createLineStamps } from './line-stamps.ts';
 
 /** Turns understood lines into stamped readings and remembers the last one of each channel. */
 export interface ReadingStamper {
   stamp(outcomes: readonly LineOutcome[], atS: number): readonly ProbeReading[];
-  channels(): Channel[];
+  channels(): Reading['channel'][];
   latest(): Reading[];
 }
 
@@ -14,7 +14,7 @@ const mostChannels = 32;
 
 export function createReadingStamper(): ReadingStamper {
   const stamps = createLineStamps();
-  const latest = new Map<Channel, ProbeReading>();
+  const latest = new Map<Reading['channel'], ProbeReading>();
 
   function remember(reading: ProbeReading): boolean {
     if (!latest.has(reading.channel) && latest.size >= mostChannels) return false;

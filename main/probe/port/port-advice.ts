@@ -1,5 +1,5 @@
 import type { ServiceProblem } from '#shared-core';
-import { worded } from '#shared-core';
+import { asGiven, worded } from '#shared-core';
 
 /** One plain sentence on what to do about a port that does not open; null for other problems. */
 export function portAdvice(problem: ServiceProblem): string | null {
@@ -8,26 +8,26 @@ export function portAdvice(problem: ServiceProblem): string | null {
       return problem.platform === 'linux'
         ? worded(
             'This account may not open {path}. In a terminal: sudo usermod -aG dialout "$USER" (on Arch: uucp instead of dialout), then log out and in again.',
-            { path: problem.path },
+            { path: asGiven(problem.path) },
           )
         : worded(
             'This account may not open {path}. Ask whoever looks after this computer for access to serial ports.',
-            { path: problem.path },
+            { path: asGiven(problem.path) },
           );
     case 'port-busy':
       return worded(
         'Another program is using {path}. Close it there (a serial monitor, perhaps), then connect again.',
-        { path: problem.path },
+        { path: asGiven(problem.path) },
       );
     case 'port-not-found':
       return worded(
         '{path} is not there. Is the plug in? Unplug it, count to five, plug it in again.{hint}',
-        { path: problem.path, hint: macOsHint(problem.path) },
+        { path: asGiven(problem.path), hint: macOsHint(problem.path) },
       );
     case 'port-failed':
       return worded('{path} could not be used: {message}', {
-        path: problem.path,
-        message: problem.message,
+        path: asGiven(problem.path),
+        message: asGiven(problem.message),
       });
     default:
       return null;
@@ -37,6 +37,6 @@ export function portAdvice(problem: ServiceProblem): string | null {
 /** On macOS the `tty.` name waits for a modem's carrier; the `cu.` name of the same plug does not. */
 function macOsHint(path: string): string {
   return path.startsWith('/dev/tty.')
-    ? worded(' Or try {other}.', { other: path.replace('/dev/tty.', '/dev/cu.') })
+    ? worded(' Or try {other}.', { other: asGiven(path.replace('/dev/tty.', '/dev/cu.')) })
     : '';
 }

@@ -1,10 +1,4 @@
-import {
-  createLineReader,
-  createLineSplitter,
-  type LineOutcome,
-  type LineReader,
-  type LineReaderOptions,
-} from '#shared-core';
+import { createLineReader, createLineSplitter, type LineOutcome } from '#shared-core';
 import type { Talk, TalkWire } from './talk.ts';
 
 /**
@@ -17,11 +11,11 @@ const longestPauseInLineS = 3;
 
 /** For probes that speak by themselves, one reading or more a line. */
 export function createListeningTalk(
-  options: LineReaderOptions,
+  options: Parameters<typeof createLineReader>[0],
   wire: Pick<TalkWire, 'outcomes'>,
 ): Talk {
   const splitter = createLineSplitter();
-  let reader: LineReader = createLineReader(options);
+  let reader = createLineReader(options);
   let lastByteS = 0;
   let heardAny = false;
   let overlong = 0;

@@ -1,13 +1,15 @@
 import {
   findModbusAnswer,
-  type LineRejection,
-  type ModbusQuestion,
+  type LineOutcome,
   modbusQuestionBytes,
   type Result,
+  worded,
 } from '#shared-core';
 
+type ModbusQuestion = Parameters<typeof modbusQuestionBytes>[0];
+
 /** Registers as read; else why not, null when nothing was heard at all: silence is judged elsewhere. */
-export type ModbusAnswer = Result<readonly number[], LineRejection | null>;
+export type ModbusAnswer = Result<readonly number[], LineOutcome['rejections'][number] | null>;
 
 /** One question at a time over a line that is opened and watched elsewhere. */
 export interface ModbusLine {
@@ -36,11 +38,11 @@ const longestFrame = 256;
 
 /** What a refusal means. MODBUS Application Protocol Specification V1.1b3, 7. */
 const refusals: Readonly<Record<number, string>> = {
-  1: 'the device does not know this function',
-  2: 'the device has no register at this address',
-  3: 'the device does not take this question',
-  4: 'the device reports a failure of its own',
-  6: 'the device is busy',
+  1: worded('the device does not know this function'),
+  2: worded('the device has no register at this address'),
+  3: worded('the device does not take this question'),
+  4: worded('the device reports a failure of its own'),
+  6: worded('the device is busy'),
 };
 
 /**
@@ -108,7 +110,10 @@ function readAnswer(frame: Uint8Array): ModbusAnswer {
   const view = new DataView(frame.buffer, frame.byteOffset, frame.byteLength);
   const reason = view.getUint8(2);
   if (view.getUint8(1) & 0x80) {
-    const text = `${refusals[reason] ?? 'the device refuses'} (Modbus exception ${reason})`;
+    const text = worded('{refusal} (Modbus exception {reason})', {
+      refusal: refusals[reason] ?? worded('the device refuses'),
+      reason: `${reason}`,
+    });
     return { ok: false, error: { kind: 'answer-error', text } };
   }
   const registers = Array.from({ length: reason / 2 }, (_, index) => view.getUint16(3 + 2 * index));

@@ -1,9 +1,7 @@
 import {
-  type ChannelValue,
   createPowerOnScreen,
   decodeRegisters,
-  type LineRejection,
-  type ModbusSettings,
+  type LineOutcome,
   modbusSettingsSchema,
   type Result,
   registersIn,
@@ -14,7 +12,7 @@ import { createModbusLine } from './modbus-line.ts';
 import type { Talk, TalkWire } from './talk.ts';
 
 type Source = Pick<SerialSource, 'unit' | 'modbus' | 'askEveryS' | 'channels'>;
-type Register = ModbusSettings['registers'][number];
+type Register = NonNullable<SerialSource['modbus']>['registers'][number];
 
 /** Tenths of a degree in the first register: what most temperature transmitters do (common practice, no source). */
 const usualSettings = modbusSettingsSchema.parse({ registers: [{}] });
@@ -32,8 +30,8 @@ export function createModbusTalk(source: Source, wire: TalkWire): Talk {
 
   async function askAll(): Promise<void> {
     const thisOpening = opening;
-    const values: ChannelValue[] = [];
-    const rejections: LineRejection[] = [];
+    const values: LineOutcome['values'][number][] = [];
+    const rejections: LineOutcome['rejections'][number][] = [];
     const texts: string[] = [];
     for (const register of settings.registers) {
       const question = {
@@ -86,7 +84,7 @@ function meaningOfRegisters(
   registers: readonly number[],
   register: Register,
   { unit, channels }: Source,
-): Result<ChannelValue, LineRejection> {
+): Result<LineOutcome['values'][number], LineOutcome['rejections'][number]> {
   const number = decodeRegisters(registers, register.type);
   // Twelve digits: 783 × 0.1 is 78.3 and not 78.30000000000001.
   const value = number === null ? null : Number((number * register.scale).toPrecision(12));

@@ -1,10 +1,10 @@
 import {
   assertNever,
-  type MarkType,
+  type MarkBody,
   type PortInfo,
-  type ProbeFinding,
   type ProbeSource,
   type ProbeStatus,
+  type RequestAnswer,
   type Result,
   type ServiceProblem,
   worded,
@@ -25,7 +25,7 @@ export interface IsolatedProbeHubOptions {
   readonly startWorker: () => ProbeWorker;
 }
 
-type HeatMark = Extract<MarkType, 'heat-on' | 'heat-eased' | 'heat-off'>;
+type HeatMark = Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>;
 
 const retryConnectS = 1;
 /** A wish outlives the process that was to meet it; when this many could not, the person is told. */
@@ -172,7 +172,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
         });
       return listing;
     },
-    async find(path): Promise<Result<ProbeFinding, ServiceProblem>> {
+    async find(path): Promise<Result<RequestAnswer<'probe/find'>, ServiceProblem>> {
       const found = await keeper.ask({ type: 'find', path }, 'found');
       return found?.result ?? stopped;
     },

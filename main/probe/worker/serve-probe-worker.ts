@@ -1,4 +1,11 @@
-import { assertNever, type ProbeStatus } from '#shared-core';
+import {
+  assertNever,
+  fail,
+  type ProbeStatus,
+  problemToSend,
+  type Result,
+  type ServiceProblem,
+} from '#shared-core';
 import type { Clock, Scheduler } from '../../clock/index.ts';
 import type { ProbeHub } from '../probe-hub.ts';
 import { type FromWorker, type ToWorker, toWorkerSchema } from './messages.ts';
@@ -82,7 +89,11 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
   async function obey(message: ToWorker): Promise<void> {
     switch (message.type) {
       case 'connect':
-        post({ type: 'connected', id: message.id, result: await hub.connect(message.source) });
+        post({
+          type: 'connected',
+          id: message.id,
+          result: toSend(await hub.connect(message.source)),
+        });
         return;
       case 'disconnect':
         await hub.disconnect();
@@ -93,7 +104,7 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
         post({ type: 'listed', id: message.id, ports: [...(await hub.listPorts())] });
         return;
       case 'find':
-        post({ type: 'found', id: message.id, result: await hub.find(message.path) });
+        post({ type: 'found', id: message.id, result: toSend(await hub.find(message.path)) });
         return;
       case 'suspend':
         await hub.suspend();
@@ -129,4 +140,9 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
     const message = toWorkerSchema.safeParse(heard);
     if (message.success) void obey(message.data);
   });
+}
+
+/** The words of a problem were made here, and are told where nobody knows what from. */
+function toSend<T>(answer: Result<T, ServiceProblem>): Result<T, ServiceProblem> {
+  return answer.ok ? answer : fail(problemToSend(answer.error));
 }

@@ -1,4 +1,4 @@
-import { type EventBody, fail, type Result, type ServiceProblem } from '#shared-core';
+import { type EventBody, fail, type Result, type ServiceProblem, worded } from '#shared-core';
 import type { Scheduler } from '../../clock/index.ts';
 import type { SideProcess } from '../../side-process/index.ts';
 import type { AppFacts } from '../app-handlers.ts';
@@ -26,7 +26,7 @@ export interface Desk {
 const closePatienceS = 2;
 const stopped = {
   kind: 'internal',
-  message: 'The part that reads and writes whole runs stopped. Try it once more.',
+  message: worded('The part that reads and writes whole runs stopped. Try it once more.'),
 } as const;
 
 type Answer = Result<unknown, ServiceProblem>;

@@ -3,7 +3,7 @@ import { get } from 'node:http';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { WebSocket } from 'ws';
-import { type ClassView, defaultRunSettings, type RequestName, requests } from '#shared-core';
+import { defaultRunSettings, type RequestAnswer, type RequestName, requests } from '#shared-core';
 import { createClassViewDoor } from '../../../app/class-view/index.ts';
 import { until } from '../../main/probe/support/until.ts';
 import { ask, setUpSession } from '../../main/support/session-bench.ts';
@@ -43,7 +43,7 @@ async function openLesson() {
   return { session, time, door, runId, address, code: address.pathname.slice(1) };
 }
 
-function addressOf(view: ClassView): URL {
+function addressOf(view: RequestAnswer<'class-view/status'>): URL {
   if (view.state !== 'open') throw new Error(view.state);
   return new URL(view.address);
 }

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { exerciseLevels, groupSheetsOf, keyOf, studyRun } from '#shared-core';
+import { exerciseLevels, studyRun } from '#shared-core';
 import { printDocument } from '../../../main/export/print/print-document.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { partMarks } from '../../../shared-core/exercises/part-marks.ts';
+import { groupSheetsOf, keyOf } from '../../../shared-core/report/distillation-sheets.ts';
 import { carefulRun } from '../../shared-core/exercises/support/varied-runs.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 

@@ -14,7 +14,14 @@ import path from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { type FileLayer, nodeFileLayer, type PackProgress, packZip, writePack } from '#main';
+import {
+  distillationsOrder,
+  type FileLayer,
+  nodeFileLayer,
+  type PackProgress,
+  packZip,
+  writePack,
+} from '#main';
 import { fail, readReadingsCsv } from '#shared-core';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -232,7 +239,7 @@ test('a full disk leaves no half file and no description, and is reported', {
 test('the ZIP for the window holds the same files, byte for byte', {
   timeout: packMinutes,
 }, async () => {
-  const { fileName, content } = await packZip(request);
+  const { fileName, content } = await packZip(distillationsOrder(request));
   expect(fileName).toBe('20260318-0915-pear-juice-ferment-and-1-more.zip');
   const pieces: Uint8Array[] = [];
   for await (const piece of content) pieces.push(piece);

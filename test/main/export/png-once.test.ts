@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Drawing, drawingToSvg, studyRun } from '#shared-core';
+import { distillationPackKind } from '../../../main/export/pack/distillation-pack-kind.ts';
 import { packFiles } from '../../../main/export/pack/pack-files.ts';
 import { pngOnce } from '../../../main/export/print/png-once.ts';
 import { renderPng } from '../../../main/export/print/render-png.ts';
@@ -11,7 +12,7 @@ test('a pack renders each of its figures once, though the folder and the report 
     rendered.push(drawingToSvg(drawing));
     return renderPng(drawing);
   };
-  const files = packFiles([studyRun(pearRun().run)], 0, pngOnce(render));
+  const files = packFiles(distillationPackKind, [studyRun(pearRun().run)], 0, pngOnce(render));
   const pictures = files.filter(({ path }) => path.endsWith('.png') || path === 'report.docx');
   for (const { content } of pictures) for await (const _ of content);
   expect(pictures.length).toBeGreaterThan(4);

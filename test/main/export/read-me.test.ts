@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { cautionsAt, cautionWords, defaultRunSettings, studyRun } from '#shared-core';
+import { distillationPackKind } from '../../../main/export/pack/distillation-pack-kind.ts';
 import { readMe } from '../../../main/export/pack/read-me.ts';
 import { cautions } from '../../../shared-core/cautions/cautions.ts';
 
 const lines = readMe(
+  distillationPackKind,
   [
     studyRun({
       runId: 'a',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Mark, type MarkBody, reportOf, studyRun } from '#shared-core';
+import { type Mark, type MarkBody, studyRun } from '#shared-core';
 import { measurementsTable } from '../../../main/export/pack/mark-tables.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 
 const { entries: _, ...run } = pearRun().run;

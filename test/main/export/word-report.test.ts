@@ -3,14 +3,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import {
-  markingSheetOf,
-  type PrintedDocument,
-  reportOf,
-  studyRun,
-  worksheetOf,
-} from '#shared-core';
+import { type PrintedDocument, studyRun } from '#shared-core';
 import { writeWord } from '../../../main/export/word/write-word.ts';
+import { markingSheetOf, worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'word-'));

@@ -1,12 +1,13 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import { studyRun } from '#shared-core';
-import { packWorkbook } from '../../../main/export/pack/pack-workbook.ts';
+import { distillationSheets } from '../../../main/export/pack/pack-workbook.ts';
 import { writeWorkbook } from '../../../main/export/workbook/write-workbook.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 
 const parts: Uint8Array[] = [];
-for await (const part of writeWorkbook(packWorkbook([studyRun(pearRun().run)], 0)))
+const sheetsOfRun = distillationSheets([studyRun(pearRun().run)]);
+for await (const part of writeWorkbook({ title: 'Pear', createdMs: 0, sheets: sheetsOfRun }))
   parts.push(part);
 const files = unzipSync(Buffer.concat(parts));
 const named = (pattern: RegExp) =>

@@ -13,7 +13,7 @@ import {
   systemClock,
   systemScheduler,
 } from '#main';
-import { createRandom, type RunPage } from '#shared-core';
+import { createRandom, type RequestAnswer } from '#shared-core';
 import { buildProgram } from '../support/build-program.ts';
 import { logHeader } from '../support/log-header.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -58,11 +58,11 @@ function listen(child: ChildProcess, onLine: (line: Line) => void): Promise<read
   return new Promise((resolve) => child.once('close', () => resolve(lines)));
 }
 
-const valuesIn = ({ inputs }: RunPage) =>
+const valuesIn = ({ inputs }: RequestAnswer<'runs/read'>) =>
   inputs.flatMap((input) => (input.kind === 'reading' ? [input.value] : []));
 const countedTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 
-async function readAll(runsFolder: string, runId: string): Promise<RunPage> {
+async function readAll(runsFolder: string, runId: string): Promise<RequestAnswer<'runs/read'>> {
   const library = libraryOf(runsFolder);
   const page = await library.page(runId, 0);
   await library.close();

@@ -2,7 +2,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { createRigMemory, nodeFileLayer } from '#main';
-import { defaultRunSettings, mostRigs, type PortInfo, setUpSchema } from '#shared-core';
+import { contractLimits, defaultRunSettings, type PortInfo, setUpSchema } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -136,7 +136,7 @@ describe('set-ups kept from one lesson to the next', () => {
 
   test('there is an end to rigs, and a viewer keeps none', async () => {
     const { session } = await setUpSession();
-    for (let index = 0; index < mostRigs; index += 1) {
+    for (let index = 0; index < contractLimits.rigs; index += 1) {
       await ask(session, 'rigs/keep', { name: `Rig ${index}`, setUp });
     }
     const tooMany = await session.handle('rigs/keep', { name: 'One more', setUp }, teacher);

@@ -9,11 +9,11 @@ import {
   measuredWords,
   packReading,
   type RunInput,
-  reportOf,
   studyRun,
 } from '#shared-core';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { filmOf } from '../../renderer/support/simulated-film.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import { logHeader } from '../support/log-header.ts';

@@ -7,7 +7,7 @@ import {
   defaultRunSettings,
   type EventBody,
   type Monitor,
-  type RunPage,
+  type RequestAnswer,
   type RunSettings,
   readReadingsCsv,
 } from '#shared-core';
@@ -22,7 +22,7 @@ import {
 } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
-async function readWhole(session: Session, runId: string): Promise<RunPage> {
+async function readWhole(session: Session, runId: string): Promise<RequestAnswer<'runs/read'>> {
   return ask(session, 'runs/read', { runId, fromIndex: 0 });
 }
 

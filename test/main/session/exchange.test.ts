@@ -7,15 +7,14 @@ import { describe, expect, onTestFinished, test } from 'vitest';
 import { createRunLibrary, nodeFileLayer, type Session, writePack } from '#main';
 import {
   booksOfRun,
+  contractLimits,
   createMonitor,
   defaultRunSettings,
-  largestImportBytes,
   type MarkBody,
   type RequestAnswer,
   type RequestBody,
   type RequestName,
   type RunInput,
-  type RunPage,
   writeReadingsCsv,
 } from '#shared-core';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
@@ -50,11 +49,11 @@ const importBytes = (session: Session, content: Uint8Array, says: ImportSays = {
 const importRun = async (session: Session, csv: string, says: ImportSays = {}): Promise<string> =>
   (await takeIn(session, csv, { settings, ...says })).runId;
 
-async function readWhole(session: Session, runId: string): Promise<RunPage> {
+async function readWhole(session: Session, runId: string): Promise<RequestAnswer<'runs/read'>> {
   return ask(session, 'runs/read', { runId, fromIndex: 0 });
 }
 
-function booksOf({ settings: own, inputs, lateMarks = [], endS }: RunPage) {
+function booksOf({ settings: own, inputs, lateMarks = [], endS }: RequestAnswer<'runs/read'>) {
   const verdicts = analyseRun(own, inputs, endS);
   return booksOfRun({ settings: own, inputs: [...inputs, ...lateMarks], verdicts, endS });
 }
@@ -186,7 +185,7 @@ describe('importing a file of another logger', patience, () => {
         ok: false,
         error: { kind: 'request-invalid' },
       });
-    await refuse('imports/begin', { bytes: largestImportBytes + 1 });
+    await refuse('imports/begin', { bytes: contractLimits.importBytes + 1 });
     await refuse('imports/add', { importId: 'import-9', base64: 'AAAA' });
     const finish = { encoding: 'auto', mapping: null, settings } as const;
     const half = await ask(session, 'imports/begin', { bytes: 6 });

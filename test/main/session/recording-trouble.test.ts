@@ -2,7 +2,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { type FileLayer, lowSpaceBytes, nodeFileLayer, type Session } from '#main';
-import { defaultRunSettings, fail, type RunPage, succeed } from '#shared-core';
+import { defaultRunSettings, fail, type RequestAnswer, succeed } from '#shared-core';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 async function setUp(faults: Partial<FileLayer>) {
@@ -66,9 +66,9 @@ test('goes on showing, and lets a window read, what a failing disk does not take
     problem: { kind: 'folder-unavailable', message: 'EIO: i/o error, write' },
   });
   const page = await session.handle('runs/read', { runId, fromIndex: 0 }, teacher);
-  expect(page.ok && (page.value as RunPage).inputs.map(({ timeS }) => timeS)).toEqual([
-    1, 2, 3, 4.5, 5.5, 6.5, 7.5,
-  ]);
+  expect(
+    page.ok && (page.value as RequestAnswer<'runs/read'>).inputs.map(({ timeS }) => timeS),
+  ).toEqual([1, 2, 3, 4.5, 5.5, 6.5, 7.5]);
   isBroken = false;
   await time.pass(3);
   await expect.poll(() => session.recordingStatus().savedToS).toBe(7.5);

@@ -8,7 +8,6 @@ import {
   defaultRunSettings,
   type RequestAnswer,
   type RunInput,
-  type RunPage,
   readSettingsFile,
   writeReadingsCsv,
 } from '#shared-core';
@@ -33,7 +32,7 @@ const takeInAs = async (
   says: Parameters<typeof takeIn>[2] = {},
 ): Promise<string> => (await takeIn(session, csv, { settings, ...says })).runId;
 
-const read = (session: Session, runId: string): Promise<RunPage> =>
+const read = (session: Session, runId: string): Promise<RequestAnswer<'runs/read'>> =>
   ask(session, 'runs/read', { runId, fromIndex: 0 });
 
 describe('an imported run', patience, () => {
@@ -110,7 +109,8 @@ describe('the settings that go with a pack', patience, () => {
       session,
       await takeInAs(session, raw, { settings: kept.value.settings }),
     );
-    const verdictsOf = ({ settings: so, inputs, endS }: RunPage) => analyseRun(so, inputs, endS);
+    const verdictsOf = ({ settings: so, inputs, endS }: RequestAnswer<'runs/read'>) =>
+      analyseRun(so, inputs, endS);
     expect(verdictsOf(again)).toEqual(verdictsOf(first));
     const alone = await read(
       session,

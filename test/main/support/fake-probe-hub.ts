@@ -1,7 +1,7 @@
 import type { ProbeHub, ProbeListeners } from '#main';
 import {
   fail,
-  type MarkType,
+  type MarkBody,
   type ProbeSource,
   type ProbeStatus,
   type ServiceProblem,
@@ -18,7 +18,7 @@ export interface FakeProbeHub extends ProbeHub {
   heardTo(timeS: number): void;
   /** What connecting is refused with from now on; null when it is not. */
   refuse(problem: ServiceProblem | null): void;
-  readonly heatMarks: MarkType[];
+  readonly heatMarks: MarkBody['type'][];
   readonly calls: string[];
 }
 
@@ -35,7 +35,7 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
     readingsPerS: 1,
   };
   const listeners = new Map<string, Set<(...body: never[]) => void>>();
-  const heatMarks: MarkType[] = [];
+  const heatMarks: MarkBody['type'][] = [];
   const calls: string[] = [];
   let refusal: ServiceProblem | null = null;
   let heardUpToS = Number.POSITIVE_INFINITY;

@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
-import { defaultRunSettings, pieceBytes, type Service, succeed } from '#shared-core';
+import { contractLimits, defaultRunSettings, type Service, succeed } from '#shared-core';
 import { sendFile } from '../../../renderer/exchange/send-file.ts';
 
 test('a file goes over in pieces that are never all in memory, and comes whole', async () => {
-  const content = Uint8Array.from({ length: 2 * pieceBytes + 17 }, (_, index) => index % 251);
+  const content = Uint8Array.from(
+    { length: 2 * contractLimits.pieceBytes + 17 },
+    (_, index) => index % 251,
+  );
   let received = Buffer.alloc(0);
   const shares: number[] = [];
   const service = {
@@ -12,7 +15,7 @@ test('a file goes over in pieces that are never all in memory, and comes whole',
       if (name === 'imports/begin') return succeed({ importId: 'import-1' });
       if (name === 'imports/finish') return succeed({ runId: 'r', remarks: [], rejectedRows: [] });
       const piece = Buffer.from(body.base64 ?? '', 'base64');
-      expect(piece.length).toBeLessThanOrEqual(pieceBytes);
+      expect(piece.length).toBeLessThanOrEqual(contractLimits.pieceBytes);
       received = Buffer.concat([received, piece]);
       return succeed({ receivedBytes: received.length });
     },

@@ -1,8 +1,9 @@
 // @vitest-environment happy-dom
 import { cleanup, render } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { drawingToSvg, plateFigure, studyRun } from '#shared-core';
+import { drawingToSvg, studyRun } from '#shared-core';
 import { DrawnShapes } from '../../../renderer/figures/drawn-shapes.tsx';
+import { plateFigure } from '../../../shared-core/figures/plate-figure.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 
 afterEach(cleanup);

@@ -1,13 +1,14 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { defaultRunSettings, reportOf, studyRun } from '#shared-core';
+import { defaultRunSettings, studyRun } from '#shared-core';
 import { settingsFromDraft } from '../../../renderer/draft/index.ts';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
 import { TrialSection } from '../../../renderer/prepare/trial-section.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { wireRefusedCode } from '#shared-core';
+import { wire } from '#shared-core';
 import { createSocketService, type Socket } from '../../../renderer/service/index.ts';
 import { waitBeforeRetryMs } from '../../../renderer/service/wait-before-retry.ts';
 
@@ -81,7 +81,7 @@ describe('createSocketService', () => {
     sockets[0]?.onclose?.({ code: 1006 });
     waits[0]?.task();
     sockets[1]?.onopen?.();
-    sockets[1]?.onclose?.({ code: wireRefusedCode });
+    sockets[1]?.onclose?.({ code: wire.refusedCode });
     expect([sockets[1]?.sent, waits.length, service.connection()]).toEqual([
       [JSON.stringify({ token: 'kept-secret' })],
       1,

@@ -1,13 +1,8 @@
-import {
-  type AlarmView,
-  createMonitor,
-  defaultRunSettings,
-  type RecordingStatus,
-} from '#shared-core';
+import { type AlarmView, createMonitor, defaultRunSettings, type EventBody } from '#shared-core';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
-export const recording: RecordingStatus = {
+export const recording: EventBody<'recording'> = {
   state: 'recording',
   runId: 'r1',
   startedAtIso: '2026-01-01T09:00:00.000Z',
@@ -31,7 +26,7 @@ export const heatOffPrompt: AlarmView = {
 export function runUnderWay(
   { bench, live, preferences }: WindowParts,
   alarms: readonly AlarmView[] = [],
-  status: RecordingStatus = recording,
+  status: EventBody<'recording'> = recording,
   welcomed = true,
 ): void {
   preferences.getState().set({ welcomed });

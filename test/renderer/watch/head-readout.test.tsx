@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { cleanup } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { HeadView } from '#shared-core';
+import type { Snapshot } from '#shared-core';
 import { HeadReadout } from '../../../renderer/watch/head-readout.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
-const steady: HeadView = {
+const steady: NonNullable<Snapshot['head']> = {
   temperatureC: 78.04,
   expandedUncertaintyK: 0.5,
   rateKPerMin: -0.3,
@@ -14,7 +14,7 @@ const steady: HeadView = {
 
 afterEach(cleanup);
 
-function noteOf(head: HeadView): string {
+function noteOf(head: NonNullable<Snapshot['head']>): string {
   const { container } = renderInWindow(<HeadReadout head={head} liveness="live" />);
   const note = container.querySelector('.head-note')?.textContent ?? '';
   cleanup();

@@ -1,14 +1,14 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import type { RecordingStatus } from '#shared-core';
+import type { EventBody } from '#shared-core';
 import { WatchPlace } from '../../../renderer/watch/index.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { recording } from '../support/running-run.ts';
 
-const idle: RecordingStatus = { ...recording, state: 'idle', runId: null, savedToS: null };
+const idle: EventBody<'recording'> = { ...recording, state: 'idle', runId: null, savedToS: null };
 
-function heading(status: RecordingStatus | null): string | null {
+function heading(status: EventBody<'recording'> | null): string | null {
   renderInWindow(<WatchPlace />, undefined, ({ bench }) => {
     if (status) bench.getState().dispatch({ type: 'recording', recording: status });
   });

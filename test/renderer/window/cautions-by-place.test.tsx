@@ -9,10 +9,9 @@ import {
   cautionsAt,
   defaultRunSettings,
   mostUrgentFirst,
-  reportOf,
   studyRun,
-  worksheetOf,
 } from '#shared-core';
+import { distillationPackKind } from '../../../main/export/pack/distillation-pack-kind.ts';
 import { readMe } from '../../../main/export/pack/read-me.ts';
 import { CalibrationWalk } from '../../../renderer/calibrate/index.ts';
 import { Debrief } from '../../../renderer/debrief/index.ts';
@@ -22,6 +21,8 @@ import { ProofForm } from '../../../renderer/proof/proof-form.tsx';
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { type CautionPlace, cautionPlaces } from '../../../shared-core/cautions/caution.ts';
 import { cautions } from '../../../shared-core/cautions/cautions.ts';
+import { worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
@@ -77,7 +78,7 @@ const renderings: Readonly<Record<CautionPlace, () => string>> = {
   proof: () => shown(<ProofForm cuts={3} canAct onMark={async () => true} />),
   report: () => JSON.stringify(reportOf([study]).blocks),
   worksheet: () => JSON.stringify(worksheetOf(study, 'school').blocks),
-  pack: () => readMe([study], [{ path: 'report.pdf' }]),
+  pack: () => readMe(distillationPackKind, [study], [{ path: 'report.pdf' }]),
 };
 
 const isSaidIn = (text: string) => (caution: Caution) =>

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { RecordingStatus, RequestName } from '#shared-core';
+import type { EventBody, RequestName } from '#shared-core';
 import type { Place } from '../../../renderer/parts/place.ts';
 import { MainWindow } from '../../../renderer/window/index.ts';
 import { StandingNotes } from '../../../renderer/window/standing-notes.tsx';
@@ -10,7 +10,7 @@ import { heatOffPrompt, recording, runUnderWay } from '../support/running-run.ts
 
 const overLimit = { ...heatOffPrompt, alarm: 'over-limit', act: 'Take the heat off now.' } as const;
 
-function show(place: Place, status: RecordingStatus = recording) {
+function show(place: Place, status: EventBody<'recording'> = recording) {
   window.location.hash = place;
   const asked: unknown[] = [];
   const request = async (name: RequestName, body: unknown) => {
@@ -82,7 +82,7 @@ describe('what is wrong with the run under way', () => {
       state: 'failed',
       problem: { kind: 'folder-unavailable', path: '/runs', message: 'EIO' },
     },
-  } as const satisfies Record<string, RecordingStatus>;
+  } as const satisfies Record<string, EventBody<'recording'>>;
   for (const [words, status] of Object.entries(troubles)) {
     test(`“${words}” is said in every place and in a dialog, and nothing beside it is green`, () => {
       for (const place of ['prepare', 'watch', 'look-back'] as const) {

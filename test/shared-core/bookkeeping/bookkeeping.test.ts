@@ -5,7 +5,6 @@ import {
   equilibriumCurve,
   type Mark,
   type MarkBody,
-  measuredStrength,
   OutOfRangeError,
   type Quantity,
 } from '#shared-core';
@@ -24,6 +23,7 @@ import {
 import { poolLiquids } from '../../../shared-core/bookkeeping/pool-liquids.ts';
 import { propagateUncertainty } from '../../../shared-core/bookkeeping/propagate-uncertainty.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
+import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
 
 const exactly = (value: number): Quantity => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number): Quantity => ({

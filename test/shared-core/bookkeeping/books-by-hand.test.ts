@@ -3,7 +3,6 @@ import {
   booksOfRun,
   defaultRunSettings,
   type MarkBody,
-  measuredStrength,
   OutOfRangeError,
   type RunSettings,
 } from '#shared-core';
@@ -12,6 +11,7 @@ import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
 import { liquidsMeasured } from '../../../shared-core/bookkeeping/liquids-measured.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
+import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });

@@ -6,15 +6,18 @@ import {
   defaultRunSettings,
   densityKgPerM3,
   isBookMark,
-  liquidsMeasured,
   type Mark,
   type MarkBody,
   markBodySchema,
   massFractionFromAlcoholByVolume,
-  measuredStrength,
   type RunInput,
-  type UncertaintyField,
 } from '#shared-core';
+import type { UncertaintyField } from '../../../shared-core/bookkeeping/bench-uncertainty.ts';
+import {
+  liquidsMeasured,
+  strengthByMark,
+} from '../../../shared-core/bookkeeping/liquids-measured.ts';
+import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
 import { readMarkCell, writeMarkCell } from '../../../shared-core/csv/mark-cell.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
@@ -303,6 +306,17 @@ describe('booksOfRun', () => {
     expect(booksOfRun({ ...run, entries: { ...entries, cuts: [] } }).residue?.massG.value).toBe(
       290,
     );
+  });
+
+  test('a reading tells its strength by itself, or that no mixture reads like this', () => {
+    const read = { type: 'liquid-density', liquid: 'cut-2', temperatureC: 20 } as const;
+    // OIML R 22 table: 40 % vol is 948.0452 kg/m³ at 20 °C.
+    const [strong, light] = [948.0452, 650].map((densityKgPerM3) =>
+      strengthByMark({ ...read, densityKgPerM3 }),
+    );
+    expect(strong).toMatchObject({ value: expect.closeTo(40, 3) });
+    expect(light).toBe('impossible');
+    expect(strengthByMark({ type: 'heat-off' })).toBeNull();
   });
 
   test('known sugar gives the yield of the ferment', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { equilibriumCurve, measuredStrength, type Quantity } from '#shared-core';
+import { equilibriumCurve, type Quantity } from '#shared-core';
 import { apparentPlates } from '../../../shared-core/bookkeeping/apparent-plates.ts';
 import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { instrumentShare } from '../../../shared-core/bookkeeping/instrument-share.ts';
 import { propagateUncertainty } from '../../../shared-core/bookkeeping/propagate-uncertainty.ts';
 import type { StrengthMeasurement } from '../../../shared-core/bookkeeping/strength-measurement.ts';
+import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
 import { sumOfLiquids } from '../../../shared-core/bookkeeping/sum-liquids.ts';
 
 const about = (value: number, standardUncertainty: number): Quantity => ({

@@ -105,6 +105,17 @@ test('compound titles say which thermometer they name, whatever the order of the
   expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(['pot', 'head']);
 });
 
+test('how warm the distillate is says nothing of how much there is', () => {
+  const read = readReadingsCsv(
+    'time_s,head (°C),Distillate temperature (°C),Destillat (cm³)\n0,78,21,0\n10,78.2,22,1.5\n',
+  );
+  expect(read.ok && read.value.channels.map(({ channel, unit }) => [channel, unit])).toEqual([
+    ['head', '°C'],
+    ['distillate-temperature', '°C'],
+    ['receiver', 'mL'],
+  ]);
+});
+
 test.each([
   ['Zeit,Siedetemperatur', ['head']],
   ['Zeit,Temperatur1', ['head']],

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  type CsvProblem,
   explainCsvProblem,
   type Reading,
   type RunInput,
@@ -9,6 +8,7 @@ import {
   type StageSpan,
   writeReadingsCsv,
 } from '#shared-core';
+import type { CsvProblem } from '../../../shared-core/csv/read-readings-csv.ts';
 
 const reading = (timeS: number, value: number, channel = 'head'): Reading => ({
   kind: 'reading',

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { exerciseLevels, studyRun, worksheetOf } from '#shared-core';
+import { exerciseLevels, studyRun } from '#shared-core';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { calculationsIn } from './support/printed-arithmetic.ts';
 import { readSheet } from './support/printed-sheet.ts';
 import { solveQuestion } from './support/solve-question.ts';
 import { variedRunsOf, variedStills } from './support/varied-runs.ts';
@@ -8,10 +10,11 @@ import { variedRunsOf, variedStills } from './support/varied-runs.ts';
 describe('every worksheet', () => {
   const asked = new Map<string, number>();
 
+  const calculated = new Set<string>();
   let gone = 0;
 
   test.each(variedStills)(
-    'of still %i, %s, is answered from the sheet alone as its key says',
+    'of still %i, %s, is answered from the sheet alone as its key says, whose printed digits give its printed results',
     (still) => {
       const wrong: string[] = [];
       for (const [name, run] of variedRunsOf(still)) {
@@ -23,7 +26,13 @@ describe('every worksheet', () => {
             sheet.questions.find(({ title }) => title === 'Read the plateau')?.figure ?? null;
           const keys = exercisesOf(study, level);
           expect(sheet.questions.map(({ title }) => title)).toEqual(keys.map(({ title }) => title));
-          for (const [index, { id, answer }] of keys.entries()) {
+          for (const [index, { id, answer, working }] of keys.entries()) {
+            for (const { words, computed, printed, rounding } of working.flatMap(calculationsIn)) {
+              calculated.add(id);
+              if (!(Math.abs(computed - printed) <= rounding + 1e-9)) {
+                wrong.push(`${name}: ${id}: ${words}, but it is ${computed.toFixed(4)}`);
+              }
+            }
             asked.set(id, (asked.get(id) ?? 0) + 1);
             const question = sheet.questions[index]!;
             const found = solveQuestion(question, sheet.curve, enlarged);
@@ -57,5 +66,14 @@ describe('every worksheet', () => {
       if (!isAlwaysAsked) expect(`${id} ${count < 40}`).toBe(`${id} true`);
     }
     expect(asked.size).toBe(13);
+    expect([...calculated].toSorted()).toEqual([
+      'school-pressure',
+      'school-recovery',
+      'undergraduate-balance',
+      'undergraduate-plates',
+      'undergraduate-pressure',
+      'undergraduate-sensitivity',
+      'undergraduate-yield',
+    ]);
   });
 });

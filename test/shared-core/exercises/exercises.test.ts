@@ -1,17 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import {
-  azeotrope,
-  exerciseLevels,
-  markingSheetOf,
-  type PrintedDocument,
-  reportOf,
-  studyRun,
-  worksheetOf,
-} from '#shared-core';
+import { azeotrope, exerciseLevels, type PrintedDocument, studyRun } from '#shared-core';
 import { heatOffAt, shownLimitC } from '../../../shared-core/exercises/curve-facts.ts';
 import { judgeHeatOff } from '../../../shared-core/exercises/curve-questions.ts';
 import type { Exercise } from '../../../shared-core/exercises/exercise.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { markingSheetOf, worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const { run } = pearRun();

@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type FermentPlanRequest,
-  leastUsefulStrengthAbv,
-  OutOfRangeError,
-  planFerment,
-  sugarToWeighG,
-} from '#shared-core';
+import { leastUsefulStrengthAbv, OutOfRangeError, planFerment, sugarToWeighG } from '#shared-core';
+import type { FermentPlanRequest } from '../../../shared-core/ferment/plan-ferment.ts';
 
 const litre: FermentPlanRequest = {
   sources: [{ kind: 'hexose', massG: 168.3 }],

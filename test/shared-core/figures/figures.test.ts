@@ -1,15 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Drawing,
-  drawingToSvg,
-  ethanolFigure,
-  overlayFigure,
-  plateFigure,
-  strengthFigure,
-  studyRun,
-  temperatureFigure,
-} from '#shared-core';
+import { type Drawing, drawingToSvg, studyRun } from '#shared-core';
+import { ethanolFigure } from '../../../shared-core/figures/ethanol-figure.ts';
 import { niceTicks, timeTicks } from '../../../shared-core/figures/nice-ticks.ts';
+import { overlayFigure } from '../../../shared-core/figures/overlay-figure.ts';
+import { plateFigure } from '../../../shared-core/figures/plate-figure.ts';
+import { strengthFigure } from '../../../shared-core/figures/strength-figure.ts';
+import { temperatureFigure } from '../../../shared-core/figures/temperature-figure.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const study = studyRun(pearRun().run);

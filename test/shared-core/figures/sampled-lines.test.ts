@@ -1,12 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Drawing,
-  overlayFigure,
-  type RunStudy,
-  strengthFigure,
-  studyRun,
-  temperatureFigure,
-} from '#shared-core';
+import { type Drawing, type RunStudy, studyRun } from '#shared-core';
+import { overlayFigure } from '../../../shared-core/figures/overlay-figure.ts';
+import { strengthFigure } from '../../../shared-core/figures/strength-figure.ts';
+import { temperatureFigure } from '../../../shared-core/figures/temperature-figure.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const { run } = pearRun();

@@ -1,11 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  decodeRegisters,
-  findModbusAnswer,
-  parseScpiAnswer,
-  scpiQuestionSchema,
-} from '#shared-core';
+import { decodeRegisters, findModbusAnswer, parseScpiAnswer } from '#shared-core';
 import { modbusChecksum } from '../../../shared-core/frame/modbus-answer.ts';
+import { scpiQuestionSchema } from '../../../shared-core/frame/serial-source.ts';
 
 const question = { unitId: 1, functionCode: 4, registerCount: 1 } as const;
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createLineReader, type LineReaderOptions } from '#shared-core';
+import { createLineReader } from '#shared-core';
+import type { LineReaderOptions } from '../../../shared-core/frame/line-reader.ts';
 
 const defaults: LineReaderOptions = {
   language: 'auto',

@@ -8,9 +8,9 @@ import {
   moleFractionFromStrength,
   OutOfRangeError,
   type PlanRequest,
-  type PlanVerdict,
   pearFermentSetup,
   planRun,
+  type RunPlan,
   rigAsKnown,
   teachingRigs,
 } from '#shared-core';
@@ -260,7 +260,7 @@ function withPlates(request: PlanRequest, plates: number): PlanRequest {
       };
 }
 
-function remediesOf(verdict: PlanVerdict) {
+function remediesOf(verdict: RunPlan['verdict']) {
   if (verdict.kind !== 'no-main-fraction') throw new Error('there is a main fraction');
   return verdict.remedies;
 }

@@ -40,8 +40,8 @@ describe('settledReading', () => {
   });
 
   test.each<[string, ReturnType<typeof bath>, object]>([
-    ['nothing', [], { kind: 'too-short', count: 0, spanS: 0 }],
-    ['ten seconds', bath(11, () => 0), { kind: 'too-short', count: 11, spanS: 10 }],
+    ['nothing', [], { kind: 'too-short', count: 0, spanS: 0, leastSpanS: 30 }],
+    ['ten seconds', bath(11, () => 0), { kind: 'too-short', count: 11, spanS: 10, leastSpanS: 30 }],
     [
       'a bath still warming',
       bath(60, (timeS) => 0.01 * timeS),

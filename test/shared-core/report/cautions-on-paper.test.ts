@@ -5,12 +5,11 @@ import {
   cautionWords,
   defaultRunSettings,
   type MarkBody,
-  markingSheetOf,
   proofMeaning,
-  reportOf,
   studyRun,
-  worksheetOf,
 } from '#shared-core';
+import { markingSheetOf, worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 
 const run = {
   runId: 'a',

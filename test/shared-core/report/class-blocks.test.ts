@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { overlayFigure, reportOf, studyRun } from '#shared-core';
+import { studyRun } from '#shared-core';
+import { overlayFigure } from '../../../shared-core/figures/overlay-figure.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from './support/pear-run.ts';
 
 const one = studyRun(pearRun().run);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type RunStudy, reportOf, studyRun } from '#shared-core';
+import { type RunStudy, studyRun } from '#shared-core';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from './support/pear-run.ts';
 
 const { run } = pearRun();

@@ -3,7 +3,6 @@ import {
   booksOfRun,
   type MarkBody,
   pearFermentSetup,
-  reportOf,
   simulateBatch,
   studyRun,
   teachingRigs,
@@ -14,6 +13,7 @@ import {
 } from '../../../shared-core/alcoholometry/amount-fractions.ts';
 import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
 import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });

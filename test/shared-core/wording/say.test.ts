@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { compiledMessage, formatMessage } from '../../../shared-core/wording/format-message.ts';
 import { setLanguage } from '../../../shared-core/wording/language.ts';
+import { asGiven } from '../../../shared-core/wording/message.ts';
 import { learnWording, wordingOf } from '../../../shared-core/wording/message-memory.ts';
 import { say, told, worded } from '../../../shared-core/wording/say.ts';
 
@@ -21,6 +22,33 @@ test('what is worded is English in every process, and told in the language of wh
   expect(text).toBe('The head cannot be read: the probe sends nothing.');
   expect(told(text)).toBe('Der Kopf ist nicht zu lesen: die Sonde sendet nichts.');
   expect(told('Written by a person.')).toBe('Written by a person.');
+});
+
+test('what somebody else wrote stays as it was written, even where it reads like words of the program', () => {
+  worded('Mass');
+  const inside = worded('No time can be read in the column "{column}".', {
+    column: asGiven('Mass'),
+  });
+  const counted = worded('{count, plural, one {# plate} other {# plates}} of {name}', {
+    count: 2,
+    name: asGiven('Mass'),
+  });
+  setLanguage('de');
+  expect(told(inside)).toBe('In der Spalte „Mass“ ist keine Zeit zu lesen.');
+  expect(told(counted)).toBe('2 plates of Mass');
+  // The catalogue holds it, but nobody worded it: it is a person's.
+  expect(say('Heat off')).toBe('Wärme weg');
+  expect(told('Heat off')).toBe('Heat off');
+});
+
+test('a sentence made of nothing but fixed ones is told however many were made since', () => {
+  const act = worded('Take the heat off now.');
+  const made = worded('{act} Then read the thermometer.', { act });
+  for (let each = 0; each < 30_001; each += 1) worded('The head is at {at}.', { at: `${each}` });
+  expect(wordingOf([made])).toEqual({
+    [made]: { sentence: '{act} Then read the thermometer.', values: { act } },
+    [act]: { sentence: act, values: {} },
+  });
 });
 
 test('what texts were made from goes along with them, to whoever has not made them', () => {

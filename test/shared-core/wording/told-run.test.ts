@@ -40,7 +40,9 @@ const holdsWords = (value: string) => /\p{L}{4,}|^of |\bor\b/u.test(value);
 test('every text in the snapshots of a run is told in German, with nothing of it left in English', () => {
   const snapshots = moments();
   const wording = wordingOf(snapshots.flatMap(textsInSnapshot));
-  const isTellable = (text: string) => Object.hasOwn(wording, text) || Object.hasOwn(german, text);
+  const isTellable = (text: string) =>
+    Object.hasOwn(german, wording[text]?.sentence ?? '') ||
+    wording[text]?.sentence.match(/\p{L}{3}/u) === null;
   const texts = new Set(snapshots.flatMap(textsInSnapshot));
   const within = Object.values(wording).flatMap(({ values }) => Object.values(values));
   const untold = [...texts, ...within.map(String).filter(holdsWords)].filter(

@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import { explainCsvProblem, readReadingsCsv, setLanguage, told } from '#shared-core';
+import { explainCsvProblem, readReadingsCsv, setLanguage, told, worded } from '#shared-core';
 
 afterEach(() => setLanguage('en'));
 
@@ -19,6 +19,26 @@ test('what is said of a table and of its rows is told in German where it is show
     '„noon“ ist keine Zeit',
     '„ab“ in der Spalte „Fühler A (°C)“ ist keine Zahl',
     'die Zeit geht zurück auf 00:20',
+  ]);
+});
+
+test('titles that pupils gave their columns are shown as they stand in the file, whatever the program calls its own', () => {
+  for (const ours of [worded('Mass'), worded('Volume at 20 °C')]) expect(ours).not.toBe('');
+  const titles = ['Volume at 20 °C', 'Mass'];
+  const problem = explainCsvProblem({ kind: 'no-time-column', titles });
+  const unread = explainCsvProblem({ kind: 'no-times-in-column', column: 'Mass' });
+  const read = readReadingsCsv('time_s,head_degC,Mass\n0,20,Mass\n1,21,12\n', {
+    time: { column: 1 },
+    channels: [
+      { column: 2, channel: 'head' },
+      { column: 3, channel: 'receiver', unit: 'g' },
+    ],
+  });
+  setLanguage('de');
+  expect(told(problem)).toContain('"Volume at 20 °C", "Mass"');
+  expect(told(unread)).toBe('In der Spalte „Mass“ ist keine Zeit zu lesen.');
+  expect(read.ok && read.value.rejectedRows.map(({ reason }) => told(reason))).toEqual([
+    '„Mass“ in der Spalte „Mass“ ist keine Zahl',
   ]);
 });
 

@@ -37,6 +37,10 @@ export const books: Readonly<Record<string, string>> = {
     'Bei keiner Menge war der Dampf so stark wie {limit}: am stärksten enthielt er {strength}, bei {volumeMl} mL und {head} °C.',
   'The vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.':
     'Der Dampf war so stark wie {limit} bis {until} mL, im Mittel {strength}{doubt}; {after}.',
+  'After {first} mL of first fraction the vapour was as strong as {limit} up to {until} mL, {strength} on average{doubt}; {after}.':
+    'Nach {first} mL Vorlauf war der Dampf so stark wie {limit} bis {until} mL, im Mittel {strength}{doubt}; {after}.',
+  'The vapour was as strong as {limit} only up to {until} mL, within the {first} mL of the first fraction that were set: nothing was left for a main fraction.':
+    'Der Dampf war so stark wie {limit} nur bis {until} mL, innerhalb der {first} mL, die für den Vorlauf festgelegt waren: für einen Hauptlauf blieb nichts.',
   ', so by the thermometer’s uncertainty it may have been weaker all along':
     ', könnte nach der Unsicherheit des Thermometers also durchgehend schwächer gewesen sein',
   'what came later was weaker': 'was später kam, war schwächer',
@@ -85,4 +89,17 @@ export const books: Readonly<Record<string, string>> = {
   'Cuts by the temperature': 'Fraktionen nach der Temperatur',
   Part: 'Teil',
   'Mean strength at 20 °C': 'Mittlerer Gehalt bei 20 °C',
+  'after the run only measurements of liquids can be added or withdrawn':
+    'nach dem Versuch können nur Messungen an Flüssigkeiten ergänzt oder zurückgenommen werden',
+  'Head temperature / °C': 'Kopftemperatur / °C',
+  'limit: {leastStrength} % vol': 'Grenze: {leastStrength} % vol',
+  'Head temperature of “{name}” against the volume of distillate: from {first} to {last} °C at {volume} mL.':
+    'Kopftemperatur von „{name}“ gegen die Destillatmenge: von {first} bis {last} °C bei {volume} mL.',
+  'Vapour / % vol': 'Dampf / % vol',
+  'Strength of the vapour of “{name}” against the volume of distillate, from {first} to {last} % vol.':
+    'Gehalt des Dampfs von „{name}“ gegen die Destillatmenge, von {first} bis {last} % vol.',
+  'simple still (Rayleigh)': 'einfache Apparatur (Rayleigh)',
+  'the column at the reflux entered': 'die Kolonne beim angegebenen Rücklauf',
+  'Distillate / mL': 'Destillat / mL',
+  'imported readings': 'übernommene Messwerte',
 };

@@ -74,4 +74,16 @@ export const lookBack: Readonly<Record<string, string>> = {
     '„{name}“ verlässt das Archiv. Nichts wird gelöscht: er liegt unter „Entfernte Versuche“ am Ende der Liste und lässt sich von dort zurücklegen.',
   'Keep it': 'Behalten',
   'Remove from the library': 'Aus dem Archiv entfernen',
+  'Corrected after the run: {changes}. Reason: {reason}':
+    'Nach dem Versuch berichtigt: {changes}. Grund: {reason}',
+  'nothing changed': 'nichts geändert',
+  '{some}; {other}': '{some}; {other}',
+  'began {before} → {after}': 'Beginn {before} → {after}',
+  'at a time not stated': 'zu keiner genannten Zeit',
+  '{volume} mL of {strength} % vol': '{volume} mL mit {strength} % vol',
+  'charge {before} → {after}': 'Füllung {before} → {after}',
+  'air pressure {before} → {after}': 'Luftdruck {before} → {after}',
+  '{rig}, {plates}': '{rig}, {plates}',
+  'not described': 'nicht beschrieben',
+  'rig {before} → {after}': 'Aufbau {before} → {after}',
 };

@@ -181,4 +181,31 @@ export const probe: Readonly<Record<string, string>> = {
   'empty: the usual questions': 'leer: die üblichen Fragen',
   'A line looks like this': 'Eine Zeile sieht so aus',
   'Use these settings': 'Diese Einstellungen verwenden',
+  'JSON lines at {baudRate} baud.': 'JSON-Zeilen mit {baudRate} Baud.',
+  'Plain text at {baudRate} baud.': 'Einfacher Text mit {baudRate} Baud.',
+  'Plain text with a decimal comma at {baudRate} baud: check the value before you trust it.':
+    'Einfacher Text mit Dezimalkomma, {baudRate} Baud: den Wert prüfen, bevor man ihm traut.',
+  'It answers SCPI questions at {baudRate} baud.':
+    'Sie beantwortet SCPI-Fragen mit {baudRate} Baud.',
+  'It answers SCPI questions at {baudRate} baud. It says it is {identity}.':
+    'Sie beantwortet SCPI-Fragen mit {baudRate} Baud. Nach eigener Angabe ist sie {identity}.',
+  'Nothing was heard, and no question was answered: is the probe switched on, and is this its port?':
+    'Nichts war zu hören, und keine Frage wurde beantwortet: ist die Sonde eingeschaltet, und ist das ihr Anschluss?',
+  'Bytes arrive, but at no usual speed are they text. What does its manual say of speed?':
+    'Bytes kommen an, aber bei keiner üblichen Geschwindigkeit sind sie Text. Was sagt die Anleitung der Sonde zur Geschwindigkeit?',
+  'Text arrives at {baudRate} baud, but not in a form known here: describe its lines with a pattern of your own.':
+    'Mit {baudRate} Baud kommt Text an, aber in keiner hier bekannten Form: die Zeilen mit einem eigenen Muster beschreiben.',
+  '{baudRate} baud, no parity': '{baudRate} Baud, keine Parität',
+  '{baudRate} baud, even parity': '{baudRate} Baud, gerade Parität',
+  'A Modbus device answers ({line}), but its first register is no temperature: take the register from its manual.':
+    'Ein Modbus-Gerät antwortet ({line}), aber sein erstes Register ist keine Temperatur: das Register aus seiner Anleitung nehmen.',
+  'A Modbus device answers ({line}); its first register reads as {temperature} °C. Check that against a thermometer.':
+    'Ein Modbus-Gerät antwortet ({line}); sein erstes Register liest sich als {temperature} °C. Das mit einem Thermometer prüfen.',
+  'the device does not know this function': 'das Gerät kennt diese Funktion nicht',
+  'the device has no register at this address': 'das Gerät hat an dieser Adresse kein Register',
+  'the device does not take this question': 'das Gerät nimmt diese Frage nicht an',
+  'the device reports a failure of its own': 'das Gerät meldet einen eigenen Fehler',
+  'the device is busy': 'das Gerät ist beschäftigt',
+  'the device refuses': 'das Gerät lehnt ab',
+  '{refusal} (Modbus exception {reason})': '{refusal} (Modbus-Ausnahme {reason})',
 };

@@ -141,4 +141,11 @@ export const takeIn: Readonly<Record<string, string>> = {
     'Aufgenommen als <strong>{name}</strong>. Der Versuch steht im Archiv, als importiert bezeichnet.',
   'Left out, by line': 'Weggelassen, nach Zeilen',
   'Replay it': 'Wiedergeben',
+  'the file is no longer here; choose it again':
+    'die Datei ist nicht mehr da; sie noch einmal wählen',
+  'the file is too large': 'die Datei ist zu groß',
+  'the file grew while it was being read; choose it again':
+    'die Datei wuchs, während sie gelesen wurde; sie noch einmal wählen',
+  'the file has not come whole; choose it again':
+    'die Datei kam nicht ganz an; sie noch einmal wählen',
 };

@@ -108,4 +108,18 @@ export const words: Readonly<Record<string, string>> = {
     'Dieses Konto darf diesen Versuch nicht lesen. Wer diesen Computer betreut, soll ihm den Ordner „{runId}“ zum Lesen freigeben.',
   'The disk does not give this run ({message}). Check the drive; what can be read of its files can be saved now.':
     'Das Laufwerk gibt diesen Versuch nicht her ({message}). Das Laufwerk prüfen; was von seinen Dateien lesbar ist, lässt sich jetzt sichern.',
+  teacher: 'Lehrkraft',
+  technician: 'Technik',
+  'each probe needs a port of its own': 'jede Sonde braucht einen eigenen Anschluss',
+  'no pattern: {pattern}': 'kein Muster: {pattern}',
+  '{most} rigs are kept already. Take one away first':
+    'es sind schon {most} Aufbauten aufgehoben. Zuerst einen davon wegnehmen',
+  'Its header is damaged or was written by a newer version of this program.':
+    'Sein Anfang ist beschädigt oder wurde von einer neueren Version dieses Programms geschrieben.',
+  'a second screen is opened by its address':
+    'ein zweiter Bildschirm wird über seine Adresse geöffnet',
+  'this pack is no longer here; make it again':
+    'dieses Paket ist nicht mehr da; noch einmal packen',
+  'The part that reads and writes whole runs stopped. Try it once more.':
+    'Der Teil, der ganze Versuche liest und schreibt, ist stehen geblieben. Noch einmal versuchen.',
 };

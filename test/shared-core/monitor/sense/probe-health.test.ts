@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { LinkChange, Reading } from '../../../../shared-core/index.ts';
+import type { Reading } from '#shared-core';
 import { createProbeHealth } from '../../../../shared-core/monitor/sense/probe-health.ts';
+import type { LinkChange } from '../../../../shared-core/run/link-change.ts';
 
 const expected = { bulbC: null, noiseSdK: 0.05, plateauC: null, waterC: 99.6, potC: null };
 const bin = (timeS: number, value: number) => ({ timeS, value, count: 1, spread: 0 });
