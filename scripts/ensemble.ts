@@ -1,10 +1,10 @@
 /**
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
- * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--second-still [--kinds plain,water]]
+ * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--with balance,stated-heat,pot-probe] [--second-still [--kinds plain,water]]
  *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--poke TIMES]
  *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
- * With --poor the stills have little or no column. With --second-still they are simulated by other physics than the
+ * With --poor the stills have little or no column; with --with instruments stand beside the head, or the heat is stated within 5 %. With --second-still they are simulated by other physics than the
  * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
  * that is taken away and put back; its runs can be kept in a file and judged again, and
  * with --poke other channels than the head fail at random seconds of each run. With --delays it compares the plateau-ending test with the best
@@ -17,7 +17,7 @@ import { measureByHand } from './by-hand/measure-by-hand.ts';
 import { watchRun } from './by-hand/watch-run.ts';
 import { conditionsStudy } from './ensemble/conditions-study.ts';
 import { delayStudy } from './ensemble/delay-study.ts';
-import { drawRun, poorStills, teachingStills } from './ensemble/draw-run.ts';
+import { drawRun, instruments, poorStills, teachingStills } from './ensemble/draw-run.ts';
 import { fixedRuleCalls, fixedRules } from './ensemble/fixed-rules.ts';
 import { forecastBound } from './ensemble/forecast-bound.ts';
 import { type CallScore, type RunScore, scoreCalls, scoreRun } from './ensemble/score-run.ts';
@@ -26,7 +26,7 @@ import { simulateRun } from './ensemble/simulate-run.ts';
 import { callLine, kindCalibration, kindLine, summariseScores } from './ensemble/summary.ts';
 import { readTruth } from './ensemble/truth.ts';
 import { toldCalibration } from './measuring/told-calibration.ts';
-import { drawSecondRun, type SecondKind, secondKinds } from './second-still/draw-second-run.ts';
+import { drawSecondRun, secondKinds } from './second-still/draw-second-run.ts';
 import { runSecondDraw } from './second-still/report-second-run.ts';
 
 const { values: options } = parseArgs({
@@ -35,6 +35,7 @@ const { values: options } = parseArgs({
     seed: { type: 'string', default: '1' },
     list: { type: 'boolean', default: false },
     poor: { type: 'boolean', default: false },
+    with: { type: 'string', default: '' },
     'second-still': { type: 'boolean', default: false },
     kinds: { type: 'string', default: '' },
     'by-hand': { type: 'boolean', default: false },
@@ -75,7 +76,8 @@ if (options.conditions) {
 }
 
 const stills = options.poor ? poorStills : teachingStills;
-const kinds = readKinds(options.kinds);
+const kinds = readNames(options.kinds, secondKinds, secondKinds);
+const beside = readNames(options.with, instruments, []);
 
 /** The run of an index, and what it is in a few words. */
 function runOf(index: number): {
@@ -90,7 +92,7 @@ function runOf(index: number): {
     const words = `${draw.kind} stages ${stages.length} R ${refluxRatio.toFixed(1)} P ${pressureKPa.toFixed(0)}`;
     return { run: runSecondDraw(draw), words, kind: draw.kind };
   }
-  const run = simulateRun(drawRun(seed, stills));
+  const run = simulateRun(drawRun(seed, stills, beside));
   const { plates, refluxRatio, flaws } = run.drawn;
   const words = `N ${plates.toFixed(1)} R ${refluxRatio.toFixed(1)} P ${run.settings.pressure.pressureKPa.toFixed(0)} bias ${flaws.biasK?.toFixed(2)}`;
   return { run, words, kind: 'own' };
@@ -140,12 +142,17 @@ if (byKind.size > 1) {
   }
 }
 
-function readKinds(text: string): readonly SecondKind[] {
+/** Names given on the command line, of those there are. */
+function readNames<Name extends string>(
+  text: string,
+  known: readonly Name[],
+  ifNone: readonly Name[],
+): readonly Name[] {
   const wanted = text === '' ? [] : text.split(',');
-  const unknown = wanted.find((name) => !secondKinds.some((kind) => kind === name));
+  const unknown = wanted.find((name) => !known.some((item) => item === name));
   if (unknown !== undefined) {
-    console.error(`No kind of run is called ${unknown}; there are: ${secondKinds.join(', ')}.`);
+    console.error(`There is no ${unknown} here; there are: ${known.join(', ')}.`);
     process.exit(2);
   }
-  return wanted.length === 0 ? secondKinds : secondKinds.filter((kind) => wanted.includes(kind));
+  return wanted.length === 0 ? ifNone : known.filter((name) => wanted.includes(name));
 }

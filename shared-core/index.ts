@@ -189,6 +189,8 @@ export {
   mostUrgentFirst,
 } from './monitor/index.ts';
 export {
+  type InstrumentGains,
+  instrumentGains,
   type PlanRequest,
   planCoverage,
   planRun,

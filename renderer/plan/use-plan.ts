@@ -1,9 +1,5 @@
-import { useEffect, useRef, useState } from 'react';
 import type { PlanRequest, RunPlan } from '#shared-core';
-import type { PlanAnswer, PlanQuestion } from './plan-messages.ts';
-
-/** Typing pauses this long before a plan is made. */
-const pauseMs = 400;
+import { useWorkedOut } from './use-worked-out.ts';
 
 export interface PlanState {
   readonly plan: RunPlan | null;
@@ -13,40 +9,10 @@ export interface PlanState {
 
 /** The plan for a request, made beside the window; the last plan stays in view meanwhile. */
 export function usePlan(request: PlanRequest | null): PlanState {
-  const [state, setState] = useState<PlanState>({ plan: null, isMaking: false });
-  const worker = useRef<Worker | null>(null);
-  const asked = useRef(0);
-  const key = JSON.stringify(request);
-
-  useEffect(() => () => worker.current?.terminate(), []);
-
-  useEffect(() => {
-    // Whatever was asked before is out of date, also when the entries make no request any more.
-    asked.current += 1;
-    setState((known) => ({ ...known, isMaking: key !== 'null' }));
-    if (key === 'null') return;
-    const question: PlanQuestion = { id: asked.current, request: JSON.parse(key) };
-    // Not before there is something to plan: a run that is past its warm-up needs none.
-    const ask = () => {
-      worker.current ??= startWorker(({ id, plan }) => {
-        if (id === asked.current) setState({ plan, isMaking: false });
-      });
-      worker.current?.postMessage(question);
-    };
-    const timer = setTimeout(ask, pauseMs);
-    return () => clearTimeout(timer);
-  }, [key]);
-
-  return state;
+  const { result, isMaking } = useWorkedOut<PlanRequest, RunPlan>(request, startPlanWorker);
+  return { plan: result, isMaking };
 }
 
-/** Null in a window that may start none: it goes without a plan, and everything else goes on. */
-function startWorker(onAnswer: (answer: PlanAnswer) => void): Worker | null {
-  try {
-    const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => onAnswer(data);
-    return worker;
-  } catch {
-    return null;
-  }
+function startPlanWorker(): Worker {
+  return new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
 }

@@ -2,6 +2,7 @@ import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
 import { chargeDoubtHints, useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
+import { InstrumentGainsLine } from '../plan/index.ts';
 import { useWords } from '../words/index.ts';
 import { More } from './more.tsx';
 
@@ -27,6 +28,7 @@ export function ChargeSection() {
       <More
         summary={inUse.filter((words) => words !== '').join(' · ')}
         mustShow={hasProblemIn('name', 'chargeDoubtMl', 'chargeDoubtAbv', 'plates', 'heatW')}
+        whenOpen={<InstrumentGainsLine />}
       >
         <TextLine maxLength={120} {...numberField('name')} />
         <NumberField unit="mL" hint={hints.volume} {...numberField('chargeDoubtMl')} />

@@ -8,11 +8,19 @@ interface MoreProps {
   readonly summary: string;
   /** An entry that stops the start must be in sight. */
   readonly mustShow?: boolean;
+  /** What is only worked out for who looks. */
+  readonly whenOpen?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** What most lessons leave as it is. */
-export function More({ name = say('More'), summary, mustShow = false, children }: MoreProps) {
+export function More({
+  name = say('More'),
+  summary,
+  mustShow = false,
+  whenOpen,
+  children,
+}: MoreProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <details
@@ -23,7 +31,10 @@ export function More({ name = say('More'), summary, mustShow = false, children }
       <summary>
         {name}: <span className="more-now">{summary}</span>
       </summary>
-      <div className="prepare-fields">{children}</div>
+      <div className="prepare-fields">
+        {children}
+        {(isOpen || mustShow) && whenOpen}
+      </div>
     </details>
   );
 }

@@ -21,10 +21,19 @@ export interface DrawnRun {
   readonly volumeEveryS: number | null;
   readonly plates: number;
   readonly refluxRatio: number;
+  readonly beside: readonly Instrument[];
+  readonly besideRandom: Random;
 }
 
 /** A probe is off by up to so much, as likely by any of it [K]. */
 const mostBiasK = 0.3;
+
+/** What stands beside the head, or is stated of the heat. */
+export const instruments = ['balance', 'stated-heat', 'pot-probe'] as const;
+export type Instrument = (typeof instruments)[number];
+
+/** A heat is stated as well as a meter at the plug shows it. */
+const statedHeatShareSd = 0.05;
 
 /** Heat that one mL/min of strong distillate needs: 38.6 kJ/mol over 58.4 mL/mol [W·min/mL]. */
 const wattPerMlPerMin = 11;
@@ -57,7 +66,11 @@ export const poorStills: StillRanges = {
  * Draws a run. The monitor gets none of these numbers: only a barometer reading, the charge as measured,
  * and its default lag, whatever the true one is.
  */
-export function drawRun(seed: number | string, ranges: StillRanges = teachingStills): DrawnRun {
+export function drawRun(
+  seed: number | string,
+  ranges: StillRanges = teachingStills,
+  beside: readonly Instrument[] = [],
+): DrawnRun {
   const random = createRandom(`ensemble ${seed}`);
   const plates = between(random, ...ranges.plates);
   const refluxRatio = between(random, ...ranges.refluxRatio);
@@ -110,6 +123,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
   };
   const barometerSdKPa = 0.3;
   const strengthSdAbv = 0.2;
+  const statedW = rig.heater.powerW * (1 + statedHeatShareSd * random.fork('stated heat').normal());
   const settings: RunSettings = {
     ...defaultRunSettings,
     charge: {
@@ -125,6 +139,7 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     },
     // Told as it is drawn: the error of a probe that was held against a reference.
     probe: { ...defaultRunSettings.probe, standardUncertaintyK: mostBiasK / Math.sqrt(3) },
+    rig: { ...defaultRunSettings.rig, heatW: beside.includes('stated-heat') ? statedW : null },
     attentionCheckS: null,
     safetyConfirms: [{ check: 'bulb', role: 'technician' }],
   };
@@ -152,6 +167,8 @@ export function drawRun(seed: number | string, ranges: StillRanges = teachingSti
     volumeEveryS: random.uniform() < 0.5 ? null : between(random, 240, 480),
     plates,
     refluxRatio,
+    beside,
+    besideRandom: random.fork('beside'),
   };
 }
 

@@ -2,6 +2,7 @@ import { azeotrope, createBatchSimulation, createProbeSignal, type RunInput } fr
 import type { BatchState } from '../../shared-core/column/index.ts';
 import { equilibriumModelUncertaintyK } from '../../shared-core/equilibrium/index.ts';
 import type { DrawnRun } from './draw-run.ts';
+import { createReadingsBeside } from './readings-beside.ts';
 import type { ScoredRun } from './scored-run.ts';
 
 /** What truly happened, second by second, and what the probe and the person reported. */
@@ -62,7 +63,10 @@ function report(drawn: DrawnRun, samples: readonly BatchState[], heatOffS: numbe
     : new Map<number, 'heat-off' | 'heat-on'>();
   let nextVolumeS = drawn.volumeEveryS ?? Number.POSITIVE_INFINITY;
   if (drawn.marksHeat) mark(0, { type: 'heat-on' });
-  for (const { timeS, bulbTemperatureC, distillateVolumeMl, pressureKPa } of samples) {
+  const besideHead = createReadingsBeside(drawn);
+  for (const sample of samples) {
+    const { timeS, bulbTemperatureC, distillateVolumeMl, pressureKPa } = sample;
+    inputs.push(...besideHead(sample));
     if (drawn.marksHeat && timeS === easedS) mark(timeS, { type: 'heat-eased' });
     const removal = timeS < heatOffS ? removals.get(timeS) : undefined;
     if (removal !== undefined) mark(timeS, { type: removal });

@@ -1,5 +1,6 @@
 /** What to expect of a charge before it is heated. */
 export { planCoverage } from './estimate-from.ts';
+export { type InstrumentGains, instrumentGains } from './instrument-gains.ts';
 export type { PlanRequest } from './plan-request.ts';
 export { planRun } from './plan-run.ts';
 export { rigAsKnown } from './rig-as-known.ts';

@@ -25,7 +25,7 @@ export interface CourseClock {
 /** Vapour reaches the bulb some time before or after the course begins [s]; by simulation. */
 const startSdS = 40;
 /** Unmarked, the heat changes by a quarter in an hour, up or down; common practice, no source. */
-const heatWalkPerS = 0.25 ** 2 / 3600;
+export const heatWalkPerS = 0.25 ** 2 / 3600;
 /** A marked easing is one by a quarter, more or less; common practice, no source. */
 const easedLogMean = -0.3;
 const easedLogSd = 0.3;

@@ -3,6 +3,7 @@ import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
 import { advanceClock, createClock, setClock } from './course-clock.ts';
+import { receiverSdMl } from './instrument-readings.ts';
 import type { Observation } from './observations.ts';
 import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
 import { guessPrior, type HeatUp } from './still-guess.ts';
@@ -49,10 +50,9 @@ const beyondLimitK = 2.5;
 /** A mean strength falls long after the head has: courses must reach further then [K]. */
 const meanHeightK = 14;
 /** Scatter of the reduced model's remaining time against that of the dynamic simulator, given the same still. */
-const remainingModelShare = 0.07;
+export const remainingModelShare = 0.07;
 /** Scatter of what comes over in the tail, of which the head says nothing; by simulation. */
 const tailModelShare = 0.4;
-const receiverReadingSdMl = 0.5;
 
 /**
  * Creates the twin when vapour arrives. It is deterministic: its random numbers come from a fixed seed, so a
@@ -235,6 +235,6 @@ function narrowing(
     (value, index) => (value - end.mean) * ((collected[index] as number) - volume.mean),
   );
   const correlation = weightedMoments(products, weights).mean / (end.sd * volume.sd);
-  const told = volume.sd ** 2 / (volume.sd ** 2 + receiverReadingSdMl ** 2);
+  const told = volume.sd ** 2 / (volume.sd ** 2 + receiverSdMl ** 2);
   return 1 - Math.sqrt(Math.max(0, 1 - correlation ** 2 * told));
 }

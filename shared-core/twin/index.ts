@@ -1,6 +1,27 @@
 /** The still as it probably is, and when the main fraction will end. */
 
-export { courseAt, distillateAt, emptyCourse, runCourse } from './batch-course.ts';
-export { createTwin, type Twin, type TwinOutlook } from './create-twin.ts';
-export type { Observation } from './observations.ts';
-export { drawWalk, guessPrior, toGuess } from './still-guess.ts';
+export {
+  type BatchCourse,
+  courseAt,
+  distillateAt,
+  emptyCourse,
+  runCourse,
+} from './batch-course.ts';
+export { heatWalkPerS } from './course-clock.ts';
+export { createTwin, remainingModelShare, type Twin, type TwinOutlook } from './create-twin.ts';
+export {
+  heightModelSdK,
+  potSdK,
+  receiverEveryS,
+  receiverSdMl,
+} from './instrument-readings.ts';
+export { headModelErrsForS, headModelSdK, type Observation } from './observations.ts';
+export {
+  drawWalk,
+  guessPrior,
+  type HeatUp,
+  type StillGuess,
+  statedHeatLogSd,
+  statedHeatW,
+  toGuess,
+} from './still-guess.ts';

@@ -29,12 +29,13 @@ export interface Easing {
 export type Observation = Measurement | Easing;
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
-const headModelSdK = 0.1;
+export const headModelSdK = 0.1;
 /** Sugar, yeast and stones let a pot boil off the mixture's own temperature; order of magnitude, from memory. */
 const potModelSdK = 1.5;
 const timingS = 40;
 const volumeModelShare = 0.015;
-/** Minutes are not independent: the model errs for five minutes in a row. */
+/** Minutes are not independent: the model errs for five minutes in a row [s]. */
+export const headModelErrsForS = 300;
 const headWeight = 0.6;
 
 /**

@@ -47,6 +47,9 @@ const heldGrowth = 0.8;
 /** A still head without a column: its wall alone enriches and leads back a little. From memory. */
 const bareHead = { plates: 0.2, refluxRatio: 0.3 };
 
+/** What a stated heat leaves open: the losses between heater and column, and how well it was stated; by simulation. */
+export const statedHeatLogSd = 0.15;
+
 /** What is known of the heat between switching on and the first vapour. */
 export interface HeatUp {
   /** Time from heat on to vapour at the head [s]; null when the start was not seen. */
@@ -75,7 +78,7 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       : (charge.volumeMl * heatUpJPerMl) / heatUp.tookS;
   const powerW = rig.heatW ?? fromHeatUpW;
   const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
-  const ease = rig.heatW === null ? easing(heatUp) : { mean: 0, sd: 0.15 };
+  const ease = rig.heatW === null ? easing(heatUp) : { mean: 0, sd: statedHeatLogSd };
   const plates = Math.max(bareHead.plates, rig.plates ?? 4.8);
   const refluxRatio = rig.plates === 0 ? bareHead.refluxRatio : 2.2;
   return {
@@ -98,6 +101,11 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       biasSdK,
     ],
   };
+}
+
+/** Heat [W] that a person would state who knew that so much vapour rises. */
+export function statedHeatW(vapourMolPerS: number): number {
+  return vapourMolPerS * latentJPerMol + flaskLossW;
 }
 
 /** Turns walking scales into a guess; every value lands in its physical range. */

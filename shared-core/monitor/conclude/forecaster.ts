@@ -1,13 +1,21 @@
 import { moleFractionFromStrength, strengthFromMoleFraction } from '../../alcoholometry/index.ts';
 import type { RunSettings } from '../../run/index.ts';
 import type { ForecastView } from '../../stages/index.ts';
-import { createTwin, type Twin, type TwinOutlook } from '../../twin/index.ts';
+import {
+  createTwin,
+  heightModelSdK,
+  potSdK,
+  receiverEveryS,
+  receiverSdMl,
+  type Twin,
+  type TwinOutlook,
+} from '../../twin/index.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
 import { composeForecast } from './compose-forecast.ts';
 import { createForecastCheck } from './forecast-check.ts';
 import type { ForecastSecond } from './forecast-second.ts';
-import { createTwinFeed, receiverSdMl, type TwinFeed } from './twin-feed.ts';
+import { createTwinFeed, type TwinFeed } from './twin-feed.ts';
 
 /** Feeds the twin with what is seen and turns its outlook into the forecast people read. */
 export interface Forecaster {
@@ -20,11 +28,6 @@ export interface Forecaster {
 
 const everyS = 60;
 const settledS = 120;
-/** A balance is read as often as a busy person would: its errors do not average out any faster [s]. */
-const receiverEveryS = 240;
-const potSdK = 0.4;
-/** By how much a column's head lies off the twin's for the whole of a run [K]; by simulation, rounded up. */
-const heightModelSdK = 0.35;
 const enoughBlocks = 4;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
 const coldC = 40;

@@ -1,4 +1,4 @@
-import type { Observation, Twin } from '../../twin/index.ts';
+import { type Observation, receiverSdMl, type Twin } from '../../twin/index.ts';
 import type { MarksLedger, StandingMark } from '../marks-ledger.ts';
 import { dropsPerMl } from './first-fraction-progress.ts';
 
@@ -19,8 +19,6 @@ interface Shown {
   readonly markId: number | null;
 }
 
-/** A measuring cylinder is read to half a millilitre. */
-export const receiverSdMl = 0.5;
 /** A person reads the receiver first and books it when a hand is free: the time of a mark is known to so much [s]. */
 const bookingDelayS = 20;
 const dropsShareSd = 0.3;

@@ -86,6 +86,14 @@ export const planning: Readonly<Record<string, string>> = {
   'Fill in the marked fields and the course is drawn here.':
     'Die markierten Felder ausfüllen, dann wird hier der Verlauf gezeichnet.',
   'Simulating …': 'Wird simuliert …',
+  'Working out how well the end will be known …':
+    'Es wird ausgerechnet, wie gut das Ende bekannt sein wird …',
+  'Half-way, the end of the main fraction will be known to ± {minutes} min':
+    'Auf halbem Weg wird das Ende des Hauptlaufs auf ± {minutes} min bekannt sein',
+  'with a balance under the receiver ± {minutes} min':
+    'mit einer Waage unter der Vorlage auf ± {minutes} min',
+  'with the heat stated ± {minutes} min': 'mit angegebener Wärme auf ± {minutes} min',
+  'with a probe in the pot ± {minutes} min': 'mit einer Sonde im Kolben auf ± {minutes} min',
   'Expected head temperature. {sentence}': 'Erwartete Kopftemperatur. {sentence}',
   'Mean strength of the distillate against the share of ethanol collected: the more is collected, the weaker it gets.':
     'Mittlerer Gehalt des Destillats gegen den Anteil des aufgefangenen Ethanols: je mehr aufgefangen ist, desto schwächer wird es.',
