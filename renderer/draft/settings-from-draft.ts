@@ -23,6 +23,8 @@ interface Bounds {
 const bounds = {
   chargeVolumeMl: { ...settingRanges.chargeVolumeMl, unit: 'mL' },
   chargeStrengthAbv: { ...settingRanges.chargeStrengthAbv, unit: '% vol' },
+  chargeDoubtMl: { ...settingRanges.chargeDoubtMl, unit: 'mL' },
+  chargeDoubtAbv: { ...settingRanges.chargeDoubtAbv, unit: '% vol' },
   leastStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
   reactionTimeS: { ...settingRanges.reactionTimeS, unit: 's' },
   leastMeanStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
@@ -57,7 +59,7 @@ export function settingsFromDraft(
     });
     return low;
   };
-  const readOrUnknown = (field: 'plates' | 'heatW') =>
+  const readOrUnknown = (field: 'plates' | 'heatW' | 'chargeDoubtMl' | 'chargeDoubtAbv') =>
     draft[field].trim() === '' ? null : read(field);
 
   if (draft.name.trim() === '')
@@ -66,12 +68,14 @@ export function settingsFromDraft(
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
   const probe = probeKinds[draft.probeKind];
+  const volumeDoubtMl = readOrUnknown('chargeDoubtMl');
   const settings: Omit<RunSettings, 'pressure'> = {
     name: draft.name.trim(),
     charge: {
       volumeMl: read('chargeVolumeMl'),
       strengthAbv: read('chargeStrengthAbv'),
-      standardUncertaintyAbv: strengthDoubtAbv(draft),
+      standardUncertaintyAbv: readOrUnknown('chargeDoubtAbv') ?? strengthDoubtAbv(draft),
+      ...(volumeDoubtMl !== null && { standardUncertaintyMl: volumeDoubtMl }),
     },
     rig: {
       description: draft.rigDescription.trim(),
@@ -112,15 +116,12 @@ function betweenWords({ low, high, unit }: Bounds, decimal: Decimal): string {
   });
 }
 
-/** Of a strength by an instrument of a classroom; common practice, no source. */
-const usualDoubtAbv = 0.5;
-
 /** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
 function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number {
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));
-  return isJudged ? judgedDoubtAbv(ferment) : usualDoubtAbv;
+  return isJudged ? judgedDoubtAbv(ferment) : defaultRunSettings.charge.standardUncertaintyAbv;
 }
 
 function readFirstFraction(

@@ -1,4 +1,5 @@
 import {
+  defaultRunSettings,
   fail,
   inDecimals,
   type NumberRange,
@@ -18,6 +19,9 @@ const correctionSchema = requests['runs/correct'].body.shape.correction;
 export interface StatedDraft {
   readonly volumeMl: string;
   readonly strengthAbv: string;
+  /** Standard uncertainties; empty for the usual ones. */
+  readonly volumeDoubtMl: string;
+  readonly strengthDoubtAbv: string;
   readonly pressureKPa: string;
   readonly rigDescription: string;
   readonly plates: string;
@@ -26,6 +30,8 @@ export interface StatedDraft {
 export const nothingStated: StatedDraft = {
   volumeMl: '',
   strengthAbv: '',
+  volumeDoubtMl: '',
+  strengthDoubtAbv: '',
   pressureKPa: '',
   rigDescription: '',
   plates: '',
@@ -43,6 +49,9 @@ export function statedDraftOf(
   return {
     volumeMl: typed(charge.volumeMl),
     strengthAbv: typed(charge.strengthAbv),
+    volumeDoubtMl:
+      charge.standardUncertaintyMl === undefined ? '' : typed(charge.standardUncertaintyMl),
+    strengthDoubtAbv: typed(charge.standardUncertaintyAbv),
     pressureKPa: numberWords(pressure.pressureKPa, 2, decimal),
     rigDescription: rig.description,
     plates: rig.plates === null ? '' : typed(rig.plates),
@@ -72,12 +81,25 @@ export function statedFrom(
   };
   const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');
   const strengthAbv = read('strengthAbv', settingRanges.chargeStrengthAbv, ' % vol');
+  const volumeDoubtMl =
+    draft.volumeDoubtMl.trim() === ''
+      ? undefined
+      : read('volumeDoubtMl', settingRanges.chargeDoubtMl, ' mL');
+  const strengthDoubtAbv =
+    draft.strengthDoubtAbv.trim() === ''
+      ? defaultRunSettings.charge.standardUncertaintyAbv
+      : read('strengthDoubtAbv', settingRanges.chargeDoubtAbv, ' % vol');
   const pressureKPa = read('pressureKPa', settingRanges.pressureKPa, ' kPa');
   const plates = draft.plates.trim() === '' ? null : read('plates', settingRanges.plates, '');
   if (Object.keys(problems).length > 0) return fail(problems);
   const isSamePressure = Math.abs(pressureKPa - known.pressure.pressureKPa) < 0.005;
   const stated = {
-    charge: { ...known.charge, volumeMl, strengthAbv },
+    charge: {
+      volumeMl,
+      strengthAbv,
+      standardUncertaintyAbv: strengthDoubtAbv,
+      ...(volumeDoubtMl === undefined ? {} : { standardUncertaintyMl: volumeDoubtMl }),
+    },
     pressure: isSamePressure
       ? known.pressure
       : {

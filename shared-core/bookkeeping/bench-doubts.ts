@@ -1,5 +1,5 @@
 import { alcoholByVolume } from '../alcoholometry/index.ts';
-import type { refractometerScales } from '../run/index.ts';
+import { cylinderDoubt, type refractometerScales } from '../run/index.ts';
 import { worded } from '../wording/index.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
 import type { Quantity } from './quantity.ts';
@@ -11,8 +11,8 @@ import type { StrengthMeasurement } from './strength-measurement.ts';
  * source; the form shows them, and the report says that they were assumed.
  */
 export const benchDoubts = {
-  volumeMl: 0.5,
-  volumeShare: 0.005,
+  volumeMl: cylinderDoubt.constantMl,
+  volumeShare: cylinderDoubt.share,
   massG: 0.05,
   alcoholometerAbv: 0.5,
   /** A school hydrometer with marks of 1 or 2 kg/m³. */

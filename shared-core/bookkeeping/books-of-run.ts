@@ -1,5 +1,5 @@
 import { OutOfRangeError } from '../result/index.ts';
-import type { RunInput, RunSettings } from '../run/index.ts';
+import { chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type AsGiven, asGiven, worded } from '../wording/index.ts';
@@ -15,6 +15,7 @@ import {
 } from './book-liquid.ts';
 import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
+import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { Quantity } from './quantity.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
@@ -40,6 +41,8 @@ export interface RunBooks {
   /** Null when no cut is booked. */
   readonly balance: BatchBalance | null;
   readonly ferment: FermentYield | null;
+  /** Null where the charge is of no ferment that was kept in this program. */
+  readonly fromFerment: FromFerment | null;
   readonly refluxRatio: number | null;
   /** What the books are made from, liquid by liquid as it was measured; the sugar [g] where it is known. */
   readonly measured: readonly MeasuredLiquid[];
@@ -110,6 +113,16 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     { liquid: 'residue', ...(entries?.residue ?? marked.residue) },
     { liquid: 'hold-up', ...(entries?.holdUp ?? marked.holdUp) },
   ];
+  const collectedG = balance?.ethanol.cutsG ?? null;
+  const yields =
+    sugarG === null || collectedG === null
+      ? null
+      : fermentYield({
+          sugarG,
+          fermentEthanolG: charge.ethanolG,
+          productEthanolG: collectedG,
+        });
+  const { amount } = chargeMeasurement(settings.charge);
   return {
     charge,
     measured,
@@ -118,13 +131,15 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     residue,
     holdUp,
     balance,
-    ferment:
-      sugarG === null || balance === null
+    ferment: yields,
+    fromFerment:
+      settings.ferment == null
         ? null
-        : fermentYield({
+        : fromFerment(settings.ferment, amount, {
             sugarG,
-            fermentEthanolG: charge.ethanolG,
-            productEthanolG: balance.ethanol.cutsG,
+            chargedG: charge.ethanolG,
+            collectedG,
+            yields,
           }),
     refluxRatio: entries?.refluxRatio ?? null,
     assumptions: [...assumptions],
@@ -147,24 +162,22 @@ function sugarOfFerment(
   const litres = charge.volumeMl / 1000;
   return {
     value: perL.value * litres,
-    standardUncertainty:
-      litres * Math.hypot(perL.standardUncertainty, benchDoubts.volumeShare * perL.value),
+    standardUncertainty: Math.hypot(
+      litres * perL.standardUncertainty,
+      (chargeDoubtMl(charge) / 1000) * perL.value,
+    ),
   };
 }
 
-function chargeMeasurement({
-  volumeMl,
-  strengthAbv,
-  standardUncertaintyAbv,
-}: RunSettings['charge']): { amount: AmountMeasurement; strength: StrengthMeasurement } {
-  const { volumeMl: constant, volumeShare } = benchDoubts;
+function chargeMeasurement(charge: RunSettings['charge']): {
+  amount: AmountMeasurement;
+  strength: StrengthMeasurement;
+} {
+  const { volumeMl, strengthAbv, standardUncertaintyAbv } = charge;
   return {
     amount: {
       by: 'volume',
-      volumeMl: {
-        value: volumeMl,
-        standardUncertainty: Math.hypot(constant, volumeShare * volumeMl),
-      },
+      volumeMl: { value: volumeMl, standardUncertainty: chargeDoubtMl(charge) },
       // The charge's volume is planned and entered as volume at 20 °C.
       temperatureC: { value: 20, standardUncertainty: benchDoubts.temperatureK },
     },

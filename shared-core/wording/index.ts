@@ -1,8 +1,10 @@
 /** Sentences in the language of whoever reads them, and the numbers, moments, intervals and units they hold. */
 
 export { clockWords } from './clock-words.ts';
+export { counted } from './counted.ts';
 export { type Language, language, languages, setLanguage } from './language.ts';
 export { catalogues } from './languages/index.ts';
+export { localDayWords, localTimeWords, offsetWords } from './local-time-words.ts';
 export {
   decimalsFor,
   intervalWords,

@@ -1,5 +1,8 @@
 /** German of the room `prepare`. */
 export const prepare: Readonly<Record<string, string>> = {
+  'Uncertainty of the volume': 'Unsicherheit des Volumens',
+  'Uncertainty of the strength': 'Unsicherheit des Gehalts',
+  'Standard uncertainty (k = 1); empty: {usual}.': 'Standardunsicherheit (k = 1); leer: {usual}.',
   'column not known': 'Kolonne nicht bekannt',
   '{count, plural, one {{count} plate} other {{count} plates}}':
     '{count, plural, one {{count} Boden} other {{count} Böden}}',
