@@ -70,9 +70,7 @@ export async function importRun(
   if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
   const read = await readInTurns(request);
   if (!read.ok) {
-    // The sentence stands within one that ends it.
-    const message = explainCsvProblem(read.error).replace(/\.$/, '');
-    return fail({ kind: 'request-invalid', message });
+    return fail({ kind: 'request-invalid', message: explainCsvProblem(read.error) });
   }
   const made = await library.makeRunFolder(clock.wallMs());
   if (!made.ok) return fail(serviceProblemOf(made.error));

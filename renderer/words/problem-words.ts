@@ -68,7 +68,10 @@ export function problemWords(problem: ServiceProblem): string {
         { path: problem.path },
       );
     case 'request-invalid':
-      return say('That could not be done: {message}.', { message: toldProblem(problem) });
+      // A sentence stands within one that ends it.
+      return say('That could not be done: {message}.', {
+        message: toldProblem(problem).replace(/\.$/, ''),
+      });
     case 'viewer-may-not-command':
       return say('This window only shows the run. Use the window at the bench.');
     case 'disconnected':
