@@ -4,30 +4,23 @@
  *
  * Usage: npx tsx scripts/check-numbers.ts
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { bareNumbersInCode, bareNumbersInPage } from './checks/bare-numbers.ts';
+import { filesIn } from './checks/files-in.ts';
 import { isEntryPoint } from './checks/is-entry-point.ts';
 
 const root = path.join(import.meta.dirname, '..');
 const folders = ['renderer', 'shared-core', 'main/export'];
-/** Their texts get their sources with the next change of the monitor and its prompts. */
-const notYet: readonly string[] = [];
 /** Translations hold the numbers of their English sentences, which are looked at where they are said. */
 const translations = 'shared-core/wording/languages/';
 
 /** One line each: `file:line: the number`. */
 export function numbersWithoutSource(): readonly string[] {
-  return folders
-    .flatMap((folder) =>
-      readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' }).map((file) =>
-        path.posix.join(folder, file.replaceAll(path.sep, '/')),
-      ),
-    )
+  return filesIn(root, folders)
     .filter((file) => /\.tsx?$|^renderer\/help\/.*\.md$/.test(file))
-    .filter((file) => ![...notYet, translations].some((start) => file.startsWith(start)))
-    .sort()
+    .filter((file) => !file.startsWith(translations))
     .flatMap((file) => {
       const text = readFileSync(path.join(root, file), 'utf8');
       const found = file.endsWith('.md') ? bareNumbersInPage(text) : bareNumbersInCode(file, text);

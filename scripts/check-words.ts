@@ -4,10 +4,11 @@
  *
  * Usage: npx tsx scripts/check-words.ts [de]
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { catalogues, languages } from '../shared-core/wording/index.ts';
+import { codeIn } from './checks/files-in.ts';
 import { isEntryPoint } from './checks/is-entry-point.ts';
 import { type SaidSentence, saidSentences } from './checks/said-sentences.ts';
 import { unsaidWords } from './checks/unsaid-words.ts';
@@ -21,30 +22,19 @@ const leftAlone: Readonly<Record<string, string>> = {
   'renderer/vite.config.ts': 'read by the builder',
 };
 
-function filesOf(folders: readonly string[]): readonly string[] {
-  return folders
-    .flatMap((folder) =>
-      readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' }).map((file) =>
-        path.posix.join(folder, file.replaceAll(path.sep, '/')),
-      ),
-    )
-    .filter((file) => /\.tsx?$/.test(file));
-}
-
 const textOf = (file: string): string => readFileSync(path.join(root, file), 'utf8');
 
 /** Every sentence that the program says, where it stands. */
 export function everySaidSentence(): readonly SaidSentence[] {
-  return filesOf(['renderer', 'shared-core', 'main'])
+  return codeIn(root, ['renderer', 'shared-core', 'main'])
     .filter((file) => !file.startsWith(madeIn))
     .flatMap((file) => saidSentences(file, textOf(file)));
 }
 
 /** One line each: `file:line: the words`. */
 export function wordsUnsaid(): readonly string[] {
-  return filesOf(['renderer'])
+  return codeIn(root, ['renderer'])
     .filter((file) => !Object.keys(leftAlone).some((start) => file.startsWith(start)))
-    .sort()
     .flatMap((file) =>
       unsaidWords(file, textOf(file)).map(({ line, words }) => `${file}:${line}: ${words}`),
     );

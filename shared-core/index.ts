@@ -211,7 +211,9 @@ export {
   bookTables,
   type DocumentTable,
   distillationKind,
+  fermentKind,
   fermentSentence,
+  fromFermentFigure,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,
@@ -282,6 +284,7 @@ export {
 } from './snapshot/index.ts';
 export { type Stage, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
+  type FermentStudy,
   originOf,
   plateauBandK,
   plateauOfRun,
@@ -289,10 +292,18 @@ export {
   processingStepS,
   type RunStudy,
   runKind,
+  studyFerment,
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
-export { clockWords, inDecimals, keepUnits, measuredWords, saidWords } from './wording/index.ts';
+export {
+  clockWords,
+  counted,
+  inDecimals,
+  keepUnits,
+  measuredWords,
+  saidWords,
+} from './wording/index.ts';
 
 // Sentences in the reader's language, moments in the reader's zone.
 

@@ -1,6 +1,7 @@
 import {
   defaultRunSettings,
   fail,
+  inDecimals,
   type NumberRange,
   type RequestBody,
   type Result,
@@ -61,12 +62,21 @@ export function statedDraftOf(
 const statedPressureDoubtKPa = 0.3;
 
 /** Charge, pressure and rig from what was typed, `known` for all that is not asked; or what is wrong, field by field. */
-export function statedFrom(draft: StatedDraft, known: RunSettings): Result<Stated, StatedProblems> {
+export function statedFrom(
+  draft: StatedDraft,
+  known: RunSettings,
+  decimal: Decimal = '.',
+): Result<Stated, StatedProblems> {
   const problems: { -readonly [F in keyof StatedDraft]?: string } = {};
   const read = (field: keyof StatedDraft, { low, high }: NumberRange, unit: string) => {
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
-    problems[field] = say('A number from {low} to {high}{unit}.', { low, high, unit });
+    const typed = (end: number) => inDecimals(`${end}`, decimal);
+    problems[field] = say('A number from {low} to {high}{unit}.', {
+      low: typed(low),
+      high: typed(high),
+      unit,
+    });
     return low;
   };
   const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');

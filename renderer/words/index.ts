@@ -3,7 +3,6 @@
 export { clockWords } from '#shared-core';
 export { beyondChargeWords } from './beyond-charge-words.ts';
 export { channelWords } from './channel-words.ts';
-export { counted } from './counted.ts';
 export { type DoubtfulFile, doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
 export { inMidSentence, locale } from './locale.ts';

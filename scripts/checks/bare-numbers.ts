@@ -1,4 +1,5 @@
 import ts from 'typescript';
+import { lineOf, partsOf, textsOf } from './texts.ts';
 
 /** A number with a unit that stands as such in a text for people, with nothing beside it that says where it comes from. */
 export interface BareNumber {
@@ -21,6 +22,7 @@ export const conventions: Readonly<Record<string, string>> = {
   '101.325 kPa': 'standard atmosphere: ISO 2533:1975',
   '101,325 kPa': 'the same, as it is written in German',
   '95 %': 'coverage of an interval: JCGM 100:2008, 6.2',
+  '90 %': 'the same, of the judge of ferments',
   '100 %': 'the whole',
   '0 °C': 'nominal resistance of a platinum sensor: IEC 60751',
 };
@@ -30,20 +32,12 @@ const sourceWords =
 
 /** The bare numbers in the texts of a TypeScript file: literals, the fixed parts of templates, words between tags. */
 export function bareNumbersInCode(file: string, text: string): readonly BareNumber[] {
-  const kind = file.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
-  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true, kind);
-  const found: BareNumber[] = [];
-  const visit = (node: ts.Node): void => {
-    if (isText(node) && !sourceWords.test(node.text)) {
-      for (const words of numbersIn(node.text)) {
-        if (hasSource(node, source)) continue;
-        found.push({ line: lineOf(source, node.getStart(source)), words });
-      }
-    }
-    ts.forEachChild(node, visit);
-  };
-  visit(source);
-  return found;
+  return textsOf(file, text)
+    .flatMap(({ node }) => partsOf(node))
+    .filter((part) => !sourceWords.test(part.text))
+    .flatMap((part) => numbersIn(part.text).map((words) => ({ part, words })))
+    .filter(({ part }) => !hasSource(part))
+    .map(({ part, words }) => ({ line: lineOf(part), words }));
 }
 
 /** The bare numbers of a page for people; a computed one stands there as a name in double braces. */
@@ -59,19 +53,9 @@ function numbersIn(text: string): readonly string[] {
     .filter((words) => conventions[words] === undefined);
 }
 
-type TextNode = ts.LiteralLikeNode | ts.JsxText;
-
-function isText(node: ts.Node): node is TextNode {
-  return (
-    ts.isStringLiteralLike(node) ||
-    ts.isTemplateHead(node) ||
-    ts.isTemplateMiddleOrTemplateTail(node) ||
-    ts.isJsxText(node)
-  );
-}
-
 /** A comment that names a source on the line, or before whatever holds the text, up to the function it stands in. */
-function hasSource(node: ts.Node, source: ts.SourceFile): boolean {
+function hasSource(node: ts.Node): boolean {
+  const source = node.getSourceFile();
   const { text } = source;
   const lineEnd = text.indexOf('\n', node.getEnd());
   const rest = text.slice(node.getEnd(), lineEnd === -1 ? text.length : lineEnd);
@@ -81,8 +65,4 @@ function hasSource(node: ts.Node, source: ts.SourceFile): boolean {
     if (comments.some(({ pos, end }) => sourceWords.test(text.slice(pos, end)))) return true;
   }
   return false;
-}
-
-function lineOf(source: ts.SourceFile, position: number): number {
-  return source.getLineAndCharacterOfPosition(position).line + 1;
 }

@@ -1,5 +1,5 @@
 import ts from 'typescript';
-import { parseFile } from './unsaid-words.ts';
+import { isSayer, lineOf, parseFile } from './texts.ts';
 
 /** A sentence that is said somewhere, and in what way. */
 export interface SaidSentence {
@@ -9,22 +9,14 @@ export interface SaidSentence {
   readonly sentence: string | null;
 }
 
-const sayers = new Set(['say', 'worded']);
-
 /** Every sentence a file says: the first argument of `say` and `worded`, the `sentence` of `<Say>`. */
 export function saidSentences(file: string, text: string): readonly SaidSentence[] {
   const source = parseFile(file, text);
   const found: SaidSentence[] = [];
-  const add = (node: ts.Node, said: ts.Expression | undefined): void => {
-    const line = source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1;
-    found.push({ file, line, sentence: literalOf(said) });
-  };
   const visit = (node: ts.Node): void => {
-    if (ts.isCallExpression(node) && sayers.has(node.expression.getText(source))) {
-      add(node, node.arguments[0]);
-    }
-    if (ts.isJsxSelfClosingElement(node) && node.tagName.getText(source) === 'Say') {
-      add(node, sentenceOf(node));
+    if (isSayer(node)) {
+      const said = ts.isCallExpression(node) ? node.arguments[0] : sentenceOf(node);
+      found.push({ file, line: lineOf(node), sentence: literalOf(said) });
     }
     ts.forEachChild(node, visit);
   };

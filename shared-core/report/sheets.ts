@@ -5,6 +5,7 @@ import {
   exerciseLevels,
   partMarks,
 } from '../exercises/index.ts';
+import { counted } from '../wording/index.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import type { Block, PrintedDocument } from './document.ts';
 
@@ -31,7 +32,7 @@ export function worksheet(run: SheetRun, level: ExerciseLevel): PrintedDocument 
   const exercises = run.exercises(level);
   return {
     title: `Worksheet: ${run.name}`,
-    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · ${nameField}  Group ______`,
+    subtitle: `${levelWords[level]} · ${marksOf(exercises)} · ${nameField}  Group ______`,
     footer: run.footer,
     blocks: sheetBlocks(run, exercises),
   };
@@ -68,7 +69,7 @@ export function markingSheet(run: SheetRun, level: ExerciseLevel): PrintedDocume
   const exercises = run.exercises(level);
   return {
     title: `Marking sheet: ${run.name}`,
-    subtitle: `${levelWords[level]} · ${totalMarks(exercises)} marks · for the teacher`,
+    subtitle: `${levelWords[level]} · ${marksOf(exercises)} · for the teacher`,
     footer: run.footer,
     blocks: [
       ...cautionBlocks(run.cautions),
@@ -96,7 +97,7 @@ export function key(run: SheetRun): PrintedDocument {
       return [
         {
           kind: 'table',
-          caption: `${levelWords[level]}: ${totalMarks(exercises)} marks`,
+          caption: `${levelWords[level]}: ${marksOf(exercises)}`,
           columns: [
             { title: 'Question', align: 'start', width: 4 },
             { title: 'Answer', align: 'start', width: 8 },
@@ -128,7 +129,7 @@ export function groupSheets(
       return [
         ...(index === 0 ? [] : [{ kind: 'page-break' } as const]),
         { kind: 'heading', level: 1, text: `Group ${index + 1}: ${run.name}` },
-        { kind: 'paragraph', text: `${totalMarks(exercises)} marks · ${nameField}` },
+        { kind: 'paragraph', text: `${marksOf(exercises)} · ${nameField}` },
         ...sheetBlocks(run, exercises),
       ];
     }),
@@ -157,8 +158,12 @@ function drawn(drawing: Exercise['figure']): readonly Block[] {
   return drawing === null ? [] : [{ kind: 'figure', drawing, caption: '' }];
 }
 
-function totalMarks(exercises: readonly Exercise[]): number {
-  return exercises.reduce((sum, { marks }) => sum + marks, 0);
+/** What a whole sheet is worth: `24 marks`. */
+function marksOf(exercises: readonly Exercise[]): string {
+  return counted(
+    exercises.reduce((sum, { marks }) => sum + marks, 0),
+    'mark',
+  );
 }
 
 /** `3`, or `2 + 1 = 3` in the order of the numbers asked for. */

@@ -135,6 +135,15 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
     yield ['fermentation yield', ...both(books.ferment.fermentationPercent), '%'];
     yield ['overall yield from sugar', ...both(books.ferment.overallPercent), '%'];
   }
+  if (books.fromFerment !== null) {
+    const { sugarG, mostG, byLogG, fermentPercent } = books.fromFerment;
+    if (sugarG !== null) yield ['sugar of the charge', ...both(sugarG), 'g'];
+    if (mostG !== null) yield ['ethanol at most from the sugar', ...both(mostG), 'g'];
+    yield ['ethanol in the ferment by its log', ...both(byLogG), 'g'];
+    if (fermentPercent !== null) {
+      yield ['fermentation yield by its log', ...both(fermentPercent), '%'];
+    }
+  }
   const { stepped, fenske } = plates?.plates ?? { stepped: null, fenske: null };
   if (stepped?.value != null) yield ['apparent stages, stepped', stepped.value, null, '1'];
   if (fenske !== null) yield ['apparent stages, Fenske', fenske, null, '1'];

@@ -1,35 +1,14 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import ts from 'typescript';
 import { expect, test } from 'vitest';
+import { codeIn } from '../../../scripts/checks/files-in.ts';
+import { textsOf } from '../../../scripts/checks/texts.ts';
 
 const root = path.join(import.meta.dirname, '..', '..', '..');
 
 /** Everything in quotes and between tags: what a person may come to read. */
-function textsOf(file: string): readonly string[] {
-  const kind = file.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
-  const parsed = ts.createSourceFile(
-    file,
-    readFileSync(path.join(root, file), 'utf8'),
-    ts.ScriptTarget.ES2022,
-    true,
-    kind,
-  );
-  const texts: string[] = [];
-  const visit = (node: ts.Node): void => {
-    if (ts.isStringLiteralLike(node) || ts.isTemplateLiteralToken(node) || ts.isJsxText(node)) {
-      texts.push(node.text);
-    }
-    ts.forEachChild(node, visit);
-  };
-  visit(parsed);
-  return texts;
-}
-
-const everyText = ['shared-core', 'renderer', 'main'].flatMap((layer) =>
-  readdirSync(path.join(root, layer), { recursive: true, encoding: 'utf8' })
-    .filter((file) => /\.tsx?$/.test(file))
-    .flatMap((file) => textsOf(`${layer}/${file.replaceAll('\\', '/')}`)),
+const everyText = codeIn(root, ['shared-core', 'renderer', 'main']).flatMap((file) =>
+  textsOf(file, readFileSync(path.join(root, file), 'utf8')).map(({ words }) => words),
 );
 /** Each once: a catalogue of translations holds the English sentences again. */
 const texts = [...new Set(everyText)];

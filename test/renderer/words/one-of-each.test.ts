@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
+import { counted, defaultRunSettings } from '#shared-core';
 import { setUpWords } from '../../../renderer/prepare/set-up-words.ts';
-import { counted } from '../../../renderer/words/counted.ts';
+import { codeIn } from '../../../scripts/checks/files-in.ts';
 
 const root = path.join(import.meta.dirname, '../../..');
 /** What a number that may be one is put before, in a text of the window, the report or the monitor. */
@@ -15,7 +15,8 @@ const atLeastTwo: readonly string[] = [
   'shared-core/report/report-of.ts', // one run has a title of its own
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
-  'shared-core/report/sheets.ts', // the marks of a whole sheet
+  'shared-core/report/report-of-ferment.ts', // the same
+  'shared-core/figures/ferment-course-figure.ts', // several ferments over each other
   'shared-core/report/hand-in-blocks.ts', // this run and others
 ];
 
@@ -35,10 +36,8 @@ function plainPlurals(file: string): readonly string[] {
 }
 
 test('no text says “1 plates” or the like: what may be one is counted in the form that goes with it', () => {
-  const files = ['renderer', 'shared-core', 'main'].flatMap((folder) =>
-    readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' })
-      .map((file) => path.posix.join(folder, file.replaceAll(path.sep, '/')))
-      .filter((file) => /\.tsx?$/.test(file) && !file.startsWith(translations)),
+  const files = codeIn(root, ['renderer', 'shared-core', 'main']).filter(
+    (file) => !file.startsWith(translations),
   );
   const found = files.flatMap(plainPlurals);
   expect(found.filter((one) => !atLeastTwo.some((file) => one.startsWith(file)))).toEqual([]);

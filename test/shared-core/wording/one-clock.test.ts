@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { createMonitor, type RunInput, studyRun } from '#shared-core';
+import { codeIn } from '../../../scripts/checks/files-in.ts';
 import { markingSheetOf, worksheetOf } from '../../../shared-core/report/distillation-sheets.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { simulatedRun } from '../../support/simulated-run.ts';
@@ -74,14 +75,10 @@ test('no source writes a moment of a run in another form than the clock', () => 
   const root = path.join(import.meta.dirname, '../../..');
   const written =
     /\b(?:at|since|from|until)\s+(?:about\s+)?(?:\$\{|\{' '\}\s*\{)(?:span|durationWords|words\.duration|Math\.round)\([^}]*(?:\/ 60\)\} min|[sS]\)\})/gi;
-  const found = ['renderer', 'shared-core', 'main', 'app'].flatMap((folder) =>
-    readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' })
-      .filter((file) => /\.tsx?$/.test(file))
-      .flatMap((file) =>
-        (readFileSync(path.join(root, folder, file), 'utf8').match(written) ?? []).map(
-          (words) => `${folder}/${file}: ${words}`,
-        ),
-      ),
+  const found = codeIn(root, ['renderer', 'shared-core', 'main', 'app']).flatMap((file) =>
+    (readFileSync(path.join(root, file), 'utf8').match(written) ?? []).map(
+      (words) => `${file}: ${words}`,
+    ),
   );
   expect(found).toEqual([]);
   expect(`At \${span(timeS)}: gone`.match(written)).toHaveLength(1);
