@@ -43,6 +43,8 @@ export interface RunAgainstVolume {
   readonly cuts: RunToMeasure['cuts'];
 }
 
+/** A bulb is within a hundredth of a step after so many of its t90. */
+const lagsToFollow = 2;
 /** More points than a figure is wide show nothing more. */
 const mostPoints = 200;
 
@@ -107,7 +109,9 @@ function overTime({
   });
   if (known === null || known.points.length < 2) return null;
   const { points, basis } = known;
-  const heads = bathed.filter(({ timeS }) => timeS <= untilS);
+  // While the bulb follows the front it reads cooler than the vapour, as if stronger than any.
+  const followedS = first.timeS + lagsToFollow * settings.probe.lagT90S;
+  const heads = bathed.filter(({ timeS }) => timeS >= followedS && timeS <= untilS);
   const everyNth = Math.max(1, Math.ceil(heads.length / mostPoints));
   let at = 0;
   const readings = heads.flatMap(({ timeS, headC }, index): VolumeReading[] => {

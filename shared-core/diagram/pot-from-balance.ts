@@ -18,7 +18,7 @@ const holdUp = { volumeMl: 10, ethanolMl: 8 };
  *
  * Source: mass balance, own derivation; volumes as at 20 °C.
  * @example
- * const charge = { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0 };
+ * const charge = { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0, standardUncertaintyMl: 0 };
  * const exactly = (value) => ({ value, low: value, high: value });
  * const collected = { timeS: 0, volumeMl: 20, meanStrengthAbv: exactly(90), recovery: exactly(0.571) };
  * potStrengthFromBalance(charge, collected).high // ≈ 4.09 ± 0.01

@@ -111,7 +111,7 @@ export function compareWithSimple(study: RunStudy): Exercise | null {
     question: `Apply Rayleigh’s equation to the charge and the number of moles of distillate${kind === 'simple' ? '' : ', as if there were no column'}. What is the mole fraction of the distillate? ${comparisonAsked(kind)}`,
     given: [
       `Charge: ${chargeMol.toFixed(2)} mol, x = ${chargeX.toFixed(4)}. Distillate: ${distillateMol.toFixed(3)} mol, as measured ${product.strengthAbv.toFixed(1)} % vol; by Rayleigh it would have ${simple.strengthAbv.toFixed(1)} % vol.`,
-      `x: 1/(y* − x) at ${pressureKPa.toFixed(1)} kPa: ${table.map(({ x, inverse }) => `${x.toFixed(4)}: ${inverse.toFixed(2)}`).join('; ')}.`,
+      `x: 1/(y* − x) at ${pressureKPa.toFixed(1)} kPa: ${table.map(({ x, inverse }) => `${x.toFixed(4)}:\u00a0${inverse.toFixed(2)}`).join('; ')}.`,
     ],
     marks: 6,
     answer: answerOf(

@@ -32,6 +32,9 @@ function apparatusWords({ name, settings }: RunStudy): string {
 
 const plain = (value: number) => String(Number(value.toPrecision(4)));
 
+const isHeatOff = (input: RunStudy['inputs'][number]) =>
+  input.kind === 'mark' && input.mark.type === 'heat-off';
+
 /** What is left for whoever hands the report in to write: prompts that this run's data can answer. */
 export function discussionBlocks(studies: readonly RunStudy[]): readonly Block[] {
   const some = (has: (study: RunStudy) => boolean) => studies.some(has);
@@ -40,7 +43,14 @@ export function discussionBlocks(studies: readonly RunStudy[]): readonly Block[]
       ? [
           'How far is the plateau from the azeotrope at this air pressure? What of the difference do the thermometer and the pressure explain?',
         ]
-      : ['Why did the head show no plateau? What would have to change for one?']),
+      : some(({ byVolume }) => byVolume?.basis !== 'table')
+        ? ['Why did the head show no plateau? What would have to change for one?']
+        : []),
+    ...(some(({ byVolume }) => byVolume?.basis === 'table')
+      ? [
+          'At which volume would you have changed the receiver? What would another millilitre have added, and how strong?',
+        ]
+      : []),
     ...(some(({ books }) => books.balance?.ethanol.closurePercent != null)
       ? ['Does the balance of ethanol close within its uncertainty? Where may the rest be?']
       : [
@@ -56,7 +66,11 @@ export function discussionBlocks(studies: readonly RunStudy[]): readonly Block[]
           'Compare the stages counted with those that the rig should have. What does the reflux during the run do to the number?',
         ]
       : []),
-    'Was the heat taken off at the right moment? Argue with the strength still wanted and the ethanol left in the pot.',
+    ...(some(({ inputs }) => inputs.some(isHeatOff))
+      ? [
+          'Was the heat taken off at the right moment? Argue with the strength still wanted and the ethanol left in the pot.',
+        ]
+      : []),
     ...(studies.length > 1
       ? ['By more than their uncertainties: in what do the runs differ, and why?']
       : []),

@@ -43,12 +43,25 @@ function sheetBlocks(run: SheetRun, exercises: readonly Exercise[]): readonly Bl
   return [
     ...cautionBlocks(run.cautions),
     ...run.curves(false),
+    ...nothingAsked(exercises),
     ...exercises.flatMap((exercise, index): readonly Block[] => [
       ...asked(exercise, index + 1),
       ...drawn(exercise.figure),
       { kind: 'answer-lines', count: exercise.answerLines },
     ]),
   ];
+}
+
+/** A sheet without a question says so, instead of looking as if one had been lost. */
+function nothingAsked(exercises: readonly Exercise[]): readonly Block[] {
+  return exercises.length > 0
+    ? []
+    : [
+        {
+          kind: 'paragraph',
+          text: 'There is no question at this level: too little of this run was measured to ask for.',
+        },
+      ];
 }
 
 /** The same questions with answers, limits of acceptance and the way to them. */
@@ -61,6 +74,7 @@ export function markingSheet(run: SheetRun, level: ExerciseLevel): PrintedDocume
     blocks: [
       ...cautionBlocks(run.cautions),
       ...run.curves(true),
+      ...nothingAsked(exercises),
       ...exercises.flatMap((exercise, index): readonly Block[] => [
         ...asked(exercise, index + 1),
         { kind: 'caution', text: `Answer: ${exercise.answer.words}` },
@@ -77,22 +91,25 @@ export function key(run: SheetRun): PrintedDocument {
     title: `Key: ${run.name}`,
     subtitle: 'For the teacher: answers, what to accept, marks part by part',
     footer: run.footer,
-    blocks: exerciseLevels.map((level): Block => {
+    blocks: exerciseLevels.flatMap((level): readonly Block[] => {
       const exercises = run.exercises(level);
-      return {
-        kind: 'table',
-        caption: `${levelWords[level]}: ${marksOf(exercises)}`,
-        columns: [
-          { title: 'Question', align: 'start', width: 4 },
-          { title: 'Answer', align: 'start', width: 8 },
-          { title: 'Marks', align: 'end', width: 1.6 },
-        ],
-        rows: exercises.map((exercise, index) => [
-          `${index + 1}  ${exercise.title}`,
-          exercise.answer.words,
-          marksWords(exercise),
-        ]),
-      };
+      if (exercises.length === 0) return [];
+      return [
+        {
+          kind: 'table',
+          caption: `${levelWords[level]}: ${marksOf(exercises)}`,
+          columns: [
+            { title: 'Question', align: 'start', width: 4 },
+            { title: 'Answer', align: 'start', width: 8 },
+            { title: 'Marks', align: 'end', width: 1.6 },
+          ],
+          rows: exercises.map((exercise, index) => [
+            `${index + 1}  ${exercise.title}`,
+            exercise.answer.words,
+            marksWords(exercise),
+          ]),
+        },
+      ];
     }),
   };
 }

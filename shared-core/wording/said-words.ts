@@ -3,6 +3,8 @@ const units =
 const numberAndUnit = new RegExp(`(\\d\\)?) (?=(?:${units})(?![\\p{L}\\d]))`, 'gu');
 const accepted = /accept ±/g;
 const equals = /= (?=[−-]?\d)/g;
+/** A symbol stands on the line of its value: `R = 8.314`. */
+const symbolBefore = /(?<=(?:^|[\s(])\p{L}{1,2}) =\u00a0/gu;
 
 /**
  * A sentence with every number on one line with its unit, by spaces that do not break.
@@ -18,7 +20,8 @@ export function keepUnits(sentence: string): string {
     .replace(numberAndUnit, '$1\u00a0')
     .replaceAll('% vol', '%\u00a0vol')
     .replace(accepted, 'accept\u00a0±')
-    .replace(equals, '=\u00a0');
+    .replace(equals, '=\u00a0')
+    .replace(symbolBefore, '\u00a0=\u00a0');
 }
 
 /**

@@ -36,6 +36,15 @@ test('in print no number leaves its unit, in text, list and table alike', () => 
   expect(all).not.toMatch(/\d [%sJ°]|% vol|accept ±/);
 });
 
+test('a symbol stays on the line of its value', () => {
+  const [first, second] = [
+    'vapour pressure: 40.7 kJ/mol. R = 8.314 J/(mol K)',
+    'the run had = 3',
+  ].map((text) => JSON.stringify(keptBlock({ kind: 'paragraph', text })));
+  expect(first).toMatch(/\. R\u00a0=\u00a08\.314\u00a0J/);
+  expect(second).toContain('had =\u00a03');
+});
+
 test('a range of numbers stays on one line of a printed page', () => {
   expect(keptBlock({ kind: 'paragraph', text: 'vapour of 78–80 % vol – stronger' })).toEqual({
     kind: 'paragraph',

@@ -13,6 +13,7 @@ import {
 } from '#shared-core';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
 import { batchByVolume } from '../../../shared-core/by-volume/batch-by-volume.ts';
+import { carefulRun } from '../exercises/support/varied-runs.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
 const table = (rows: readonly (readonly [number, number])[]) => {
@@ -210,6 +211,15 @@ describe('a run with times', () => {
     for (const volumeMl of [5, 15, 25]) {
       expect(Math.abs(headAt(found, volumeMl) - trueHeadAt(volumeMl))).toBeLessThan(0.6);
     }
+  });
+
+  test('begins when the bulb has followed the front, not while it warms up as if in stronger vapour', () => {
+    const still = { rig: 'simpleHead', volumeMl: 250, abv: 40, pressureKPa: 99.4 } as const;
+    const { byVolume } = studyRun(
+      carefulRun({ ...still, limitAbv: 60, easedW: 60, lateS: 300 }, 2),
+    );
+    // A still without a column follows Rayleigh from its first drop on; the warming bulb was 5 K below.
+    expect(Math.abs(byVolume?.aboveRayleighK?.greatest ?? 99)).toBeLessThan(1);
   });
 
   test('takes a stated drip rate where nothing was measured, and makes nothing up where none is stated', () => {

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { defaultRunSettings, type RunSettings, readReadingsCsv, studyRun } from '#shared-core';
 import {
+  keyOf,
+  markingSheetOf,
+  worksheetOf,
+} from '../../../shared-core/report/distillation-sheets.ts';
+import type { PrintedDocument } from '../../../shared-core/report/document.ts';
+import { reportOf } from '../../../shared-core/report/report-of.ts';
+import {
   type TableStill,
   trueAt,
   trueCourse,
@@ -193,6 +200,26 @@ describe.each(Object.entries(tables))('%s', (_, table) => {
   test('agrees with the charge that was stated, and says nothing else', () => {
     expect([byVolume?.doubt, study.verdicts.problems]).toEqual([null, []]);
   });
+});
+
+test('a table by volume is asked what it can answer, in sheets, keys and discussion', () => {
+  const { study } = studied(tables['a weak column, 40 % vol in a larger flask'] as HandedIn);
+  const words = (document: PrintedDocument) => JSON.stringify(document.blocks);
+  expect(words(reportOf([study]))).toContain(
+    'At which volume would you have changed the receiver?',
+  );
+  expect(words(reportOf([study]))).not.toMatch(/show no plateau|heat taken off/);
+  for (const sheet of [
+    worksheetOf(study, 'undergraduate'),
+    markingSheetOf(study, 'undergraduate'),
+  ]) {
+    expect(words(sheet)).toContain('There is no question at this level');
+  }
+  expect(words(worksheetOf(study, 'school'))).not.toContain('There is no question');
+  const captions = keyOf(study).blocks.map((block) =>
+    block.kind === 'table' ? block.caption : '',
+  );
+  expect(captions).toEqual(['School level: 4 marks']);
 });
 
 test('the simple stills follow Rayleigh, and those with a column lie below', () => {

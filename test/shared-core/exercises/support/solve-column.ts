@@ -68,7 +68,7 @@ export function solveRayleigh(text: string): readonly number[] {
     text,
     /Charge: ([\d.]+) mol, x = ([\d.]+)\. Distillate: ([\d.]+) mol/,
   );
-  const table = [...text.matchAll(/(0\.\d{4}): ([\d.]+)/g)].map(([, x, value]) => ({
+  const table = [...text.matchAll(/(0\.\d{4}):\s([\d.]+)/g)].map(([, x, value]) => ({
     x: Number(x),
     value: Number(value),
   }));
