@@ -122,7 +122,7 @@ test('a ferment is planned, its week written down and heard, judged, handed out,
   await page.getByRole('button', { name: 'Keep measurement' }).click();
   await page.getByText(/From sugar to product: at most/).waitFor();
   const collected = journey.getByRole('row', { name: /^Ethanol collected/ });
-  expect(await collected.textContent()).toMatch(/39\.\d ± .*%/);
+  expect(await collected.textContent()).toMatch(/39\.\d+\s±\s.*%/);
   expect(await journey.textContent()).toContain('nine times in ten');
   await page.getByRole('img', { name: /Sugar .*Ethanol collected / }).waitFor();
   await lookAt(page, 'books');
