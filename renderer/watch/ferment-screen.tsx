@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import {
-  cautionsAt,
+  cautionOf,
   type FermentVerdict,
   type KeptFerment,
   type KeptWarm,
@@ -44,7 +44,7 @@ export function FermentScreen({ fermentId, onClose }: FermentScreenProps) {
         <OneFerment ferment={ferment} kept={kept?.fermentId === ferment.fermentId ? kept : null} />
       )}
       <div className="classroom-foot">
-        <p>{told(cautionsAt('ferment')[0]?.act ?? '')}</p>
+        <p>{told(cautionOf('never-sealed').act)}</p>
         <CautionsButton />
         {onlyWatches && <Button onClick={fullScreenIfAllowed}>{say('Full screen')}</Button>}
         <Button ref={closeButton} onClick={onClose}>

@@ -75,7 +75,7 @@ test('a ferment’s week is found beside the runs, replayed as it was known then
   await room.getByText('Never seal a vessel that ferments.').waitFor();
   await lookAt(room, 'second-screen');
 
-  await page.getByRole('button', { name: 'Look back' }).click();
+  await page.getByRole('link', { name: 'Look back' }).click();
   const list = page.getByRole('list', { name: 'Ferments, newest first' });
   await list.getByRole('listitem').nth(1).waitFor();
   await page.getByRole('button', { name: /Compare them: one pack of these 2/ }).waitFor();
