@@ -69,7 +69,9 @@ function OneFerment({ ferment, kept }: OneFermentProps) {
   const day = 1 + Math.floor((Date.now() - Date.parse(ferment.stated.beganAtIso)) / dayMs);
   const [alarm] = kept?.now.standing ?? [];
   const called = kept && alarm ? warmthAlarmWords(kept, alarm.alarm, decimal) : null;
-  const temperatureC = kept?.now.temperatureC ?? null;
+  // What was heard long ago is no temperature of now.
+  const isUnheard = kept?.now.standing.some((one) => one.alarm === 'unheard') ?? false;
+  const temperatureC = isUnheard ? null : (kept?.now.temperatureC ?? null);
   return (
     <>
       <div className="classroom-top">
@@ -87,8 +89,10 @@ function OneFerment({ ferment, kept }: OneFermentProps) {
         </div>
         {temperatureC !== null && (
           <p className="head-readout-week">
-            <span className="head-value">{numberWords(temperatureC, 1, decimal)}</span>
-            <span className="head-unit"> °C</span>
+            <span className="head-value">
+              {numberWords(temperatureC, 1, decimal)}
+              <span className="head-unit"> °C</span>
+            </span>
           </p>
         )}
       </div>
