@@ -54,7 +54,7 @@ export function WeekReplay({ ferment, onClose }: WeekReplayProps) {
     hour: cursorH % 24,
   });
   return (
-    <main className="place" id="place">
+    <main className="place week-replay" id="place">
       <h1>{say('The week of {name}', { name: ferment.stated.name })}</h1>
       {drawing === null ? (
         <p>{say('Nothing was entered yet')}</p>

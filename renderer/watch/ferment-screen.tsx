@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import {
-  cautionsAt,
+  cautionOf,
   type FermentVerdict,
   type KeptFerment,
   type KeptWarm,
@@ -44,7 +44,7 @@ export function FermentScreen({ fermentId, onClose }: FermentScreenProps) {
         <OneFerment ferment={ferment} kept={kept?.fermentId === ferment.fermentId ? kept : null} />
       )}
       <div className="classroom-foot">
-        <p>{told(cautionsAt('ferment')[0]?.act ?? '')}</p>
+        <p>{told(cautionOf('never-sealed').act)}</p>
         <CautionsButton />
         {onlyWatches && <Button onClick={fullScreenIfAllowed}>{say('Full screen')}</Button>}
         <Button ref={closeButton} onClick={onClose}>
@@ -69,7 +69,9 @@ function OneFerment({ ferment, kept }: OneFermentProps) {
   const day = 1 + Math.floor((Date.now() - Date.parse(ferment.stated.beganAtIso)) / dayMs);
   const [alarm] = kept?.now.standing ?? [];
   const called = kept && alarm ? warmthAlarmWords(kept, alarm.alarm, decimal) : null;
-  const temperatureC = kept?.now.temperatureC ?? null;
+  // What was heard long ago is no temperature of now.
+  const isUnheard = kept?.now.standing.some((one) => one.alarm === 'unheard') ?? false;
+  const temperatureC = isUnheard ? null : (kept?.now.temperatureC ?? null);
   return (
     <>
       <div className="classroom-top">
@@ -87,8 +89,10 @@ function OneFerment({ ferment, kept }: OneFermentProps) {
         </div>
         {temperatureC !== null && (
           <p className="head-readout-week">
-            <span className="head-value">{numberWords(temperatureC, 1, decimal)}</span>
-            <span className="head-unit"> °C</span>
+            <span className="head-value">
+              {numberWords(temperatureC, 1, decimal)}
+              <span className="head-unit"> °C</span>
+            </span>
           </p>
         )}
       </div>

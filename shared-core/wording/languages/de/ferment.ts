@@ -258,7 +258,7 @@ export const ferment: Readonly<Record<string, string>> = {
   'begun {began}': 'begonnen {began}',
   'Classroom view of {name}': 'Klassenansicht von {name}',
   'Compare them: one pack of these {count}': 'Vergleichen: ein Paket dieser {count}',
-  'It may go into the still.': 'Er darf in die Destille.',
+  'It may go into the still.': 'Er darf in die Apparatur.',
   'Warm it, stir it up, and read its gravity again tomorrow.':
     'Wärmen, aufrühren und die relative Dichte morgen noch einmal ablesen.',
   'Keep it warm, and read its gravity again tomorrow.':
