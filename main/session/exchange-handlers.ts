@@ -10,8 +10,8 @@ import {
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
-  type ImportSetup,
   importRun,
+  type NewRunSetup,
   type RunToExport,
   runProblem,
 } from '../run-library/index.ts';
@@ -23,7 +23,7 @@ type ExchangeRequest = Extract<
   `imports/${string}` | `packs/${string}` | 'runs/book'
 >;
 
-export interface ExchangeSetup extends ImportSetup {
+export interface ExchangeSetup extends NewRunSetup {
   readonly recording: UnderWay;
   readonly onPack: (progress: EventBody<'pack'>) => void;
 }

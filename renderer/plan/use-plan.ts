@@ -1,9 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
 import type { PlanRequest, RunPlan } from '#shared-core';
+import { startWorker } from '../parts/index.ts';
 import type { PlanAnswer, PlanQuestion } from './plan-messages.ts';
 
 /** Typing pauses this long before a plan is made. */
 const pauseMs = 400;
+
+const makeWorker = () =>
+  new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
 
 export interface PlanState {
   readonly plan: RunPlan | null;
@@ -28,7 +32,8 @@ export function usePlan(request: PlanRequest | null): PlanState {
     const question: PlanQuestion = { id: asked.current, request: JSON.parse(key) };
     // Not before there is something to plan: a run that is past its warm-up needs none.
     const ask = () => {
-      worker.current ??= startWorker(({ id, plan }) => {
+      // A window that may start no worker goes without a plan, and everything else goes on.
+      worker.current ??= startWorker(makeWorker, ({ id, plan }: PlanAnswer) => {
         if (id === asked.current) setState({ plan, isMaking: false });
       });
       worker.current?.postMessage(question);
@@ -38,15 +43,4 @@ export function usePlan(request: PlanRequest | null): PlanState {
   }, [key]);
 
   return state;
-}
-
-/** Null in a window that may start none: it goes without a plan, and everything else goes on. */
-function startWorker(onAnswer: (answer: PlanAnswer) => void): Worker | null {
-  try {
-    const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => onAnswer(data);
-    return worker;
-  } catch {
-    return null;
-  }
 }
