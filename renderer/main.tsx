@@ -18,6 +18,7 @@ import './watch/note-drawer.css';
 import './watch/what-comes.css';
 import './watch/watch-phone.css';
 import './watch/classroom.css';
+import './watch/ferment-screen.css';
 import './watch/test-card.css';
 import './look-back/look-back.css';
 import './measure/measure.css';

@@ -211,7 +211,9 @@ export {
   bookTables,
   type DocumentTable,
   distillationKind,
+  fermentKind,
   fermentSentence,
+  fromFermentFigure,
   type PrintedDocument,
   proofMeaning,
   proofSightWords,
@@ -227,6 +229,7 @@ export {
 } from './result/index.ts';
 export {
   channelSchema,
+  chargeDoubtMl,
   correctedRun,
   defaultRunSettings,
   isBookMark,
@@ -288,6 +291,7 @@ export {
 } from './snapshot/index.ts';
 export { type Stage, type StageSpan, stageLabels, stages } from './stages/index.ts';
 export {
+  type FermentStudy,
   originOf,
   plateauBandK,
   plateauOfRun,
@@ -295,6 +299,7 @@ export {
   processingStepS,
   type RunStudy,
   runKind,
+  studyFerment,
   studyRun,
 } from './study/index.ts';
 export type { Estimate } from './uncertainty/index.ts';
@@ -307,9 +312,9 @@ export {
   saidWords,
 } from './wording/index.ts';
 
-// Sentences in the reader's language.
+// Sentences in the reader's language, moments in the reader's zone.
 
-export { type Language, language, languages, setLanguage } from './wording/index.ts';
+export { type Language, language, languages, offsetWords, setLanguage } from './wording/index.ts';
 
 // What is said, told, and sent along with what is told.
 

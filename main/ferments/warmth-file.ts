@@ -1,11 +1,13 @@
 import path from 'node:path';
 import { fail, type Result, type ServiceProblem, succeed } from '#shared-core';
-import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
 import { appendLines } from './append-lines.ts';
+import { type MinuteSoFar, minuteOf, minuteSoFarSchema } from './minute-in-hand.ts';
 import {
   noWarmth,
   type WarmthLine,
   type WarmthRecord,
+  type WarmthSpan,
   warmthLineText,
   warmthOfText,
 } from './warmth-lines.ts';
@@ -20,10 +22,23 @@ export interface WarmthFiles {
   ids(): Answer<readonly string[]>;
   read(fermentId: string): Answer<WarmthRecord>;
   add(fermentId: string, lines: readonly WarmthLine[]): Answer<void>;
+  /** Puts the minute under way beside the record, in place of what was there of it or of one before. */
+  keepUnderWay(fermentId: string, minute: MinuteSoFar): Answer<void>;
+  /** What was heard of a minute that did not come into the record; null where there is none. */
+  underWay(fermentId: string, record: WarmthRecord): Promise<MinuteSoFar | null>;
+}
+
+/** The minutes of a record, the one under way among them. */
+export function minutesUntilNow(
+  { minutes }: WarmthRecord,
+  underWay: MinuteSoFar | null,
+): readonly WarmthSpan[] {
+  return underWay === null ? minutes : [...minutes, minuteOf(underWay)];
 }
 
 export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles {
   const fileOf = (fermentId: string) => path.join(folder, `warmth-${fermentId}.jsonl`);
+  const underWayOf = (fermentId: string) => path.join(folder, `warmth-${fermentId}.minute.json`);
   return {
     ids: async () => {
       const listed = await files.list(folder);
@@ -44,5 +59,24 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
       });
       return written.ok ? succeed(undefined) : fail(serviceProblemOf(written.error));
     },
+    keepUnderWay: async (fermentId, minute) => {
+      const kept = await replaceFile(files, underWayOf(fermentId), JSON.stringify(minute));
+      return kept.ok ? succeed(undefined) : fail(serviceProblemOf(kept.error));
+    },
+    underWay: async (fermentId, { minutes }) => {
+      const text = await readText(files, underWayOf(fermentId));
+      const minute = text.ok ? minuteOfText(text.value) : null;
+      const isRecorded = minutes.some(({ atIso }) => atIso === minute?.atIso);
+      return isRecorded ? null : minute;
+    },
   };
+}
+
+/** Null where a loss of power left nothing that can be read. */
+function minuteOfText(text: string): MinuteSoFar | null {
+  try {
+    return minuteSoFarSchema.safeParse(JSON.parse(text)).data ?? null;
+  } catch {
+    return null;
+  }
 }

@@ -17,8 +17,8 @@ import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { ProbeReading } from '../probe/index.ts';
 import { takeTurns } from '../turns/index.ts';
-import { createMinuteInHand, type MinuteInHand } from './minute-in-hand.ts';
-import { createWarmthFiles } from './warmth-file.ts';
+import { createMinuteInHand, type MinuteInHand, type MinuteSoFar } from './minute-in-hand.ts';
+import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
 import { type Keeping, type WarmthLine, type WarmthSpan, warmthLog } from './warmth-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
@@ -32,7 +32,7 @@ export interface WarmthKeeper {
   report(fermentId: string): Answer<WarmthReport>;
   keep(body: RequestBody<'warmth/keep'>): Answer<WarmthReport>;
   leave(fermentId: string): Answer<WarmthReport>;
-  /** Puts the last minute on the disk. */
+  /** Puts what was heard last on the disk; a minute that is not over is gone on with at the next start. */
   close(): Promise<void>;
 }
 
@@ -64,11 +64,15 @@ interface Kept {
   /** Minutes that are not on the disk yet. */
   waiting: WarmthSpan[];
   unsaved: string | null;
+  /** What of the minute under way is on the disk, or on its way there. */
+  underWaySaved: MinuteSoFar | null;
 }
 
 const minuteMs = 60_000;
 /** Minutes are looked at as they end; silence is noticed as soon. */
 const lookEveryS = 5;
+/** No more than this is lost with the power. */
+const keepUnderWayEveryS = 1;
 /** How often a probe that is not there is asked for again. */
 const askEveryS = 30;
 /** The only channel that is a ferment's whatever else goes on. */
@@ -129,6 +133,19 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     });
   }
 
+  /** The minute under way, second by second: a loss of power takes no minute away. */
+  async function saveUnderWay(into: Kept): Promise<void> {
+    const minute = into.inHand.soFar();
+    if (minute === null || minute === into.underWaySaved || !mayWrite()) return;
+    into.underWaySaved = minute;
+    const saved = await inTurn(() => record.keepUnderWay(into.fermentId, minute));
+    if (saved.ok) return;
+    // It is tried again, and told as a minute that can't be saved is.
+    into.underWaySaved = null;
+    into.unsaved = saved.error.kind;
+    tell();
+  }
+
   function look(): void {
     if (kept === null) return;
     const wallMs = clock.wallMs();
@@ -152,6 +169,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     name: string,
     keeping: Keeping,
     minutes: readonly WarmthSpan[],
+    underWay: MinuteSoFar | null,
   ): void {
     const watch = createWarmthWatch(keeping.band, Date.parse(keeping.sinceIso));
     for (const minute of minutes) watch.see(minute);
@@ -160,31 +178,40 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       name,
       keeping,
       watch,
-      inHand: createMinuteInHand(),
+      inHand: createMinuteInHand(underWay),
       minutes: [...minutes],
       waiting: [],
       unsaved: null,
+      underWaySaved: underWay,
     };
+    const begun = kept;
     stopTimers();
-    const timers = [scheduler.every(lookEveryS, look), scheduler.every(askEveryS, askForProbe)];
+    const timers = [
+      scheduler.every(lookEveryS, look),
+      scheduler.every(askEveryS, askForProbe),
+      scheduler.every(keepUnderWayEveryS, () => void saveUnderWay(begun)),
+    ];
     stopTimers = () => {
       for (const stop of timers) stop();
     };
     look();
   }
 
-  async function end(): Promise<void> {
+  /** @param isOver whether nothing more of the minute under way is to be heard */
+  async function end(isOver: boolean): Promise<void> {
     stopTimers();
     stopTimers = () => undefined;
     if (kept === null) return;
-    takeMinute(kept, kept.inHand.endedBy(Number.POSITIVE_INFINITY));
-    await save(kept);
+    const ended = kept;
+    takeMinute(ended, ended.inHand.endedBy(isOver ? Number.POSITIVE_INFINITY : clock.wallMs()));
+    await save(ended);
+    await saveUnderWay(ended);
     kept = null;
   }
 
   /** Of the ferment that is kept all is known already: its file grows for a week, and windows ask each minute. */
   async function report(fermentId: string): Answer<WarmthReport> {
-    const known = kept?.fermentId === fermentId ? succeed(kept) : await record.read(fermentId);
+    const known = kept?.fermentId === fermentId ? succeed(kept) : await readUntilNow(fermentId);
     if (!known.ok) return known;
     const { keeping, minutes } = known.value;
     return succeed({
@@ -193,6 +220,13 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       isKeptNow: kept?.fermentId === fermentId,
       stretches: [...gatherSpans(minutes)],
     });
+  }
+
+  async function readUntilNow(fermentId: string) {
+    const read = await record.read(fermentId);
+    if (!read.ok) return read;
+    const minutes = minutesUntilNow(read.value, await record.underWay(fermentId, read.value));
+    return succeed({ ...read.value, minutes });
   }
 
   const addLine = (fermentId: string, line: WarmthLine) =>
@@ -206,7 +240,9 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
         if (!read.ok || !read.value.isKeptNow || read.value.keeping === null) continue;
         const ferment = await setup.fermentOf(fermentId);
         if (ferment === null) continue;
-        begin(fermentId, ferment.stated.name, read.value.keeping, read.value.minutes);
+        const { keeping, minutes } = read.value;
+        const underWay = await record.underWay(fermentId, read.value);
+        begin(fermentId, ferment.stated.name, keeping, minutes, underWay);
         isProbeAwaited = true;
         askForProbe();
         return;
@@ -237,7 +273,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
         return fail({ kind: 'request-invalid', message: worded('There is no such ferment') });
       }
       const before = kept?.fermentId ?? null;
-      await end();
+      await end(true);
       if (before !== null && before !== fermentId) {
         await addLine(before, { kind: 'leave', keptAtIso: nowIso() });
       }
@@ -255,18 +291,18 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       const read = await record.read(fermentId);
       if (!read.ok) return read;
       const keeping = { band, channel, source, sinceIso };
-      begin(fermentId, ferment.stated.name, keeping, read.value.minutes);
+      begin(fermentId, ferment.stated.name, keeping, read.value.minutes, null);
       return report(fermentId);
     },
     leave: async (fermentId) => {
       if (kept?.fermentId !== fermentId) return report(fermentId);
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: setup.runsFolder });
-      await end();
+      await end(true);
       const added = await addLine(fermentId, { kind: 'leave', keptAtIso: nowIso() });
       tell();
       return added.ok ? report(fermentId) : added;
     },
-    close: end,
+    close: () => end(false),
   };
 }
 

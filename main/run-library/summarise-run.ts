@@ -13,6 +13,7 @@ import {
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
+import { localIso } from './local-iso.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { startOfRunId } from './run-id.ts';
 
@@ -44,7 +45,9 @@ export async function summariseRun(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const { corrections } = labels.value;
   const recorded = gathered.header() ?? labels.value.header;
-  const { sentences = [], ...corrected } = recorded ? correctedRun(recorded, corrections) : {};
+  const { sentences = [], ...corrected } = recorded
+    ? correctedRun(recorded, corrections, localIso)
+    : {};
   const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
   const summary: RunSummary = {

@@ -4,9 +4,11 @@ import {
   createPackShelf,
   distillationsOrder,
   exportRunAsCsv,
+  fermentsOrder,
   runFilesZip,
   type ShelfProblem,
 } from '../export/index.ts';
+import { createFermentArchive } from '../ferments/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
@@ -36,7 +38,8 @@ export interface Exchange {
 
 /** Handlers of what comes in and goes out as files, and of measurements made after a run. */
 export function createExchange(setup: ExchangeSetup): Exchange {
-  const { library, recording, clock, createMonitor, files, onPack } = setup;
+  const { library, recording, clock, createMonitor, files, runsFolder, app, onPack } = setup;
+  const archive = createFermentArchive(files, runsFolder);
   const uploads = createUploads();
   const shelf = createPackShelf(files, onPack);
 
@@ -81,6 +84,17 @@ export function createExchange(setup: ExchangeSetup): Exchange {
         runs.push({ run: read.value });
       }
       const order = distillationsOrder({ runs, createMonitor, createdMs: clock.wallMs() });
+      const made = await shelf.make(packId, order);
+      return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
+    },
+    async 'packs/make-ferments'({ packId, fermentIds }) {
+      const ferments: Parameters<typeof fermentsOrder>[0]['ferments'][number][] = [];
+      for (const fermentId of fermentIds) {
+        const read = await archive.read(fermentId);
+        if (!read.ok) return read;
+        ferments.push({ ...read.value, appVersion: app.version });
+      }
+      const order = fermentsOrder({ ferments, createdMs: clock.wallMs() });
       const made = await shelf.make(packId, order);
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },

@@ -73,7 +73,7 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
           )}
         </section>
         <section aria-labelledby="balance">
-          <h2 id="balance">{say('Balance')}</h2>
+          <h2 id="balance">{say('Mass balance')}</h2>
           <BooksTables books={books} />
         </section>
       </div>

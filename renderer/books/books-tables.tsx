@@ -2,12 +2,14 @@ import {
   bookTables,
   type DocumentTable,
   fermentSentence,
+  fromFermentFigure,
   inDecimals,
   type RunStudy,
   say,
   told,
 } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
+import { DrawnFigure } from '../figures/index.ts';
 import { usePreferences } from '../parts/index.ts';
 
 /** What the books say, in the words of the report. */
@@ -15,6 +17,7 @@ export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const own = (text: string) => inDecimals(told(text), decimal);
   const tables = bookTables(books);
+  const fromSugar = fromFermentFigure(books.fromFerment);
   return (
     <>
       {tables.length === 0 && (
@@ -31,6 +34,12 @@ export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
         </p>
       )}
       {books.ferment !== null && <p>{own(fermentSentence(books.ferment))}</p>}
+      {fromSugar !== null && (
+        <DrawnFigure
+          drawing={fromSugar}
+          caption={say('From sugar to distillate. Whiskers hold nineteen times in twenty.')}
+        />
+      )}
       {books.assumptions.length > 0 && (
         <details className="why">
           <summary>{say('Taken for granted, and left out')}</summary>

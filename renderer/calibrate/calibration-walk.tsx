@@ -34,7 +34,7 @@ export function CalibrationWalk() {
   }, [head]);
 
   const pressure = pressureFromDraft(draft);
-  if (!pressure.ok) {
+  if (!pressure.ok || pressure.value.setting.source === 'assumed') {
     return <p>{say('Enter the air pressure first: it decides how hot steam is.')}</p>;
   }
   const { setting } = pressure.value;

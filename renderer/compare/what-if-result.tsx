@@ -1,7 +1,8 @@
-import { say, told } from '#shared-core';
+import { say } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { RunStrip } from '../strip/index.ts';
+import { useWords } from '../words/index.ts';
 import { verdictRows } from './verdict-rows.ts';
 
 interface WhatIfResultProps {
@@ -13,6 +14,7 @@ interface WhatIfResultProps {
 
 /** The record and the supposition side by side; the supposition can never be taken for what happened. */
 export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps) {
+  const words = useWords();
   const rows = verdictRows(recorded.verdicts, supposed.verdicts);
   const differences = rows.filter(({ isDifferent }) => isDifferent).length;
   return (
@@ -45,11 +47,11 @@ export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps)
       <dl className="what-if-reasons">
         <div>
           <dt>{say('As recorded')}</dt>
-          <dd>{told(recorded.verdicts.verdict.because)}</dd>
+          <dd>{words.said(recorded.verdicts.verdict.because)}</dd>
         </div>
         <div>
           <dt>{say('What if')}</dt>
-          <dd>{told(supposed.verdicts.verdict.because)}</dd>
+          <dd>{words.said(supposed.verdicts.verdict.because)}</dd>
         </div>
       </dl>
     </>

@@ -11,6 +11,8 @@ export const fieldNames: Readonly<Record<TextField, string>> = {
   name: say('Name of the run'),
   chargeVolumeMl: say('Volume in the pot'),
   chargeStrengthAbv: say('Strength'),
+  chargeDoubtMl: say('Uncertainty of the volume'),
+  chargeDoubtAbv: say('Uncertainty of the strength'),
   rigDescription: say('Still and column'),
   plates: say('Plates of the column'),
   heatW: say('Heat'),

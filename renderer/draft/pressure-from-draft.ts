@@ -1,8 +1,10 @@
 import {
+  defaultRunSettings,
   fail,
   judgeBarometerEntry,
   type Result,
   type RunSettings,
+  saidWords,
   say,
   settingRanges,
   stationPressure,
@@ -10,7 +12,13 @@ import {
   told,
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
-import { mayHaveThousandsMark, numberFrom, numberWords, thousandsWords } from '../words/index.ts';
+import {
+  type Decimal,
+  mayHaveThousandsMark,
+  numberFrom,
+  numberWords,
+  thousandsWords,
+} from '../words/index.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
 export interface DraftPressure {
@@ -30,16 +38,26 @@ const seaLevelRangeKPa = { low: 87, high: 109 } as const;
 /** The pressure on the still, or what is wrong with the entries it is made from: all of them at once. */
 export function pressureFromDraft(
   draft: PrepareDraft,
+  decimal: Decimal = '.',
 ): Result<DraftPressure, readonly FieldProblem[]> {
   const { pressureFrom } = draft;
+  if (pressureFrom === 'unknown') {
+    // Judged from wide ends, until the head itself tells more than any assumption.
+    const { pressure } = defaultRunSettings;
+    return succeed({
+      setting: pressure,
+      sentence: say('The air pressure is not known.'),
+      doubt: null,
+    });
+  }
   const altitude = altitudeOf(draft);
   const problems = altitude.ok ? [] : [altitude.error];
   const altitudeM = altitude.ok ? altitude.value : null;
   if (pressureFrom === 'altitude') {
     if (altitudeM === null) return fail(problems);
-    return succeed(settled({ kind: 'altitude', altitudeM }, altitudeM, null));
+    return succeed(settled({ kind: 'altitude', altitudeM }, altitudeM, null, decimal));
   }
-  const pressure = readPressureKPa(draft, pressureFrom);
+  const pressure = readPressureKPa(draft, pressureFrom, decimal);
   if (!pressure.ok) return fail([...problems, pressure.error]);
   if (problems.length > 0) return fail(problems);
   const pressureKPa = pressure.value;
@@ -49,11 +67,15 @@ export function pressureFromDraft(
       seaLevelPressureKPa: pressureKPa,
       altitudeM: altitudeM ?? 0,
     } as const;
-    return succeed(settled(evidence, altitudeM, null));
+    return succeed(settled(evidence, altitudeM, null, decimal));
   }
   const judgement = altitudeM === null ? null : judgeBarometerEntry({ pressureKPa, altitudeM });
-  const doubt = judgement && judgement.kind !== 'plausible' ? told(judgement.sentence) : null;
-  return succeed(settled({ kind: 'barometer', stationPressureKPa: pressureKPa }, altitudeM, doubt));
+  const doubt =
+    judgement && judgement.kind !== 'plausible'
+      ? saidWords(told(judgement.sentence), decimal)
+      : null;
+  const evidence = { kind: 'barometer', stationPressureKPa: pressureKPa } as const;
+  return succeed(settled(evidence, altitudeM, doubt, decimal));
 }
 
 /** Beside a barometer it may be left out (null), but what is there must be an altitude. */
@@ -83,6 +105,7 @@ function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
 function readPressureKPa(
   draft: PrepareDraft,
   pressureFrom: 'barometer' | 'sea-level',
+  decimal: Decimal,
 ): Result<number, FieldProblem> {
   const isSeaLevel = pressureFrom === 'sea-level';
   const field = isSeaLevel ? 'seaLevelPressure' : 'stationPressure';
@@ -104,8 +127,8 @@ function readPressureKPa(
   return fail({
     field,
     message: say('A pressure from {low} to {high} {unit}.', {
-      low: low * scale,
-      high: high * scale,
+      low: numberWords(low * scale, 0, decimal),
+      high: numberWords(high * scale, 0, decimal),
       unit: draft.pressureUnit,
     }),
   });
@@ -115,12 +138,13 @@ function settled(
   evidence: Parameters<typeof stationPressure>[0],
   altitudeM: number | null,
   doubt: string | null,
+  decimal: Decimal,
 ): DraftPressure {
   const { pressureKPa, standardUncertaintyKPa, sentence } = stationPressure(evidence);
   const source = evidence.kind === 'altitude' ? 'altitude' : 'barometer';
   return {
     setting: { pressureKPa, standardUncertaintyKPa, source, altitudeM },
-    sentence: told(sentence),
+    sentence: saidWords(told(sentence), decimal),
     doubt,
   };
 }

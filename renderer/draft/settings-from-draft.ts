@@ -1,6 +1,7 @@
 import {
   defaultRunSettings,
   fail,
+  inDecimals,
   type Result,
   type RunSettings,
   say,
@@ -8,7 +9,7 @@ import {
   succeed,
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
-import { mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import { type Decimal, mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import { judgedDoubtAbv } from './judged-doubt.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
@@ -22,27 +23,30 @@ interface Bounds {
 const bounds = {
   chargeVolumeMl: { ...settingRanges.chargeVolumeMl, unit: 'mL' },
   chargeStrengthAbv: { ...settingRanges.chargeStrengthAbv, unit: '% vol' },
+  chargeDoubtMl: { ...settingRanges.chargeDoubtMl, unit: 'mL' },
+  chargeDoubtAbv: { ...settingRanges.chargeDoubtAbv, unit: '% vol' },
   leastStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
   reactionTimeS: { ...settingRanges.reactionTimeS, unit: 's' },
   leastMeanStrengthAbv: { ...settingRanges.leastStrengthAbv, unit: '% vol' },
   dripRateMlPerMin: { low: 0.05, high: 100, unit: 'mL/min' },
-  plates: { ...settingRanges.plates, unit: 'plates' },
+  plates: { ...settingRanges.plates, unit: say('plates') },
   heatW: { ...settingRanges.heatW, unit: 'W' },
 } as const satisfies Partial<Record<keyof PrepareDraft, Bounds>>;
 
 const firstFractionBounds = {
   minutes: { ...settingRanges.firstFractionMinutes, unit: 'min' },
   volume: { ...settingRanges.firstFractionMl, unit: 'mL' },
-  drops: { ...settingRanges.firstFractionDrops, unit: 'drops' },
+  drops: { ...settingRanges.firstFractionDrops, unit: say('drops') },
 } as const;
 
-/** The run's settings from the form, or every field that still needs a better entry. */
+/** The run's settings from the form, or every field that still needs a better entry, told with the decimal sign of whoever types. */
 export function settingsFromDraft(
   draft: PrepareDraft,
+  decimal: Decimal = '.',
 ): Result<RunSettings, readonly FieldProblem[]> {
   const problems: FieldProblem[] = [];
   const read = (field: keyof typeof bounds): number => {
-    const { low, high, unit } = bounds[field];
+    const { low, high } = bounds[field];
     if (high >= 1000 && mayHaveThousandsMark(draft[field])) {
       problems.push({ field, message: thousandsWords });
       return low;
@@ -51,25 +55,27 @@ export function settingsFromDraft(
     if (value !== null && value >= low && value <= high) return value;
     problems.push({
       field,
-      message: say('A number from {low} to {high} {unit}.', { low, high, unit }),
+      message: betweenWords(bounds[field], decimal),
     });
     return low;
   };
-  const readOrUnknown = (field: 'plates' | 'heatW') =>
+  const readOrUnknown = (field: 'plates' | 'heatW' | 'chargeDoubtMl' | 'chargeDoubtAbv') =>
     draft[field].trim() === '' ? null : read(field);
 
   if (draft.name.trim() === '')
     problems.push({ field: 'name', message: say('Give the run a name.') });
-  const pressure = pressureFromDraft(draft);
+  const pressure = pressureFromDraft(draft, decimal);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
   const probe = probeKinds[draft.probeKind];
+  const volumeDoubtMl = readOrUnknown('chargeDoubtMl');
   const settings: Omit<RunSettings, 'pressure'> = {
     name: draft.name.trim(),
     charge: {
       volumeMl: read('chargeVolumeMl'),
       strengthAbv: read('chargeStrengthAbv'),
-      standardUncertaintyAbv: strengthDoubtAbv(draft),
+      standardUncertaintyAbv: readOrUnknown('chargeDoubtAbv') ?? strengthDoubtAbv(draft),
+      ...(volumeDoubtMl !== null && { standardUncertaintyMl: volumeDoubtMl }),
     },
     rig: {
       description: draft.rigDescription.trim(),
@@ -90,7 +96,7 @@ export function settingsFromDraft(
       draft.stopKind === 'strength'
         ? { kind: 'strength' }
         : { kind: draft.stopKind, leastMeanStrengthAbv: read('leastMeanStrengthAbv') },
-    firstFraction: readFirstFraction(draft, problems),
+    firstFraction: readFirstFraction(draft, problems, decimal),
     reactionTimeS: read('reactionTimeS'),
     attentionCheckS: 900,
     safetyConfirms: [...draft.confirms],
@@ -101,30 +107,35 @@ export function settingsFromDraft(
   return succeed({ ...settings, pressure: pressure.value.setting });
 }
 
-/** Of a strength by an instrument of a classroom; common practice, no source. */
-const usualDoubtAbv = 0.5;
+function betweenWords({ low, high, unit }: Bounds, decimal: Decimal): string {
+  const typed = (value: number) => inDecimals(`${value}`, decimal);
+  return say('A number from {low} to {high} {unit}.', {
+    low: typed(low),
+    high: typed(high),
+    unit,
+  });
+}
 
 /** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
 function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number {
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));
-  return isJudged ? judgedDoubtAbv(ferment) : usualDoubtAbv;
+  return isJudged ? judgedDoubtAbv(ferment) : defaultRunSettings.charge.standardUncertaintyAbv;
 }
 
 function readFirstFraction(
   { firstFractionKind: kind, firstFractionAmount }: PrepareDraft,
   problems: FieldProblem[],
+  decimal: Decimal,
 ): RunSettings['firstFraction'] {
-  const { low, high, unit } = firstFractionBounds[kind];
+  const { low, high } = firstFractionBounds[kind];
   const isDoubtful = high >= 1000 && mayHaveThousandsMark(firstFractionAmount);
   const amount = isDoubtful ? null : numberFrom(firstFractionAmount);
   if (amount === null || amount < low || amount > high) {
     problems.push({
       field: 'firstFractionAmount',
-      message: isDoubtful
-        ? thousandsWords
-        : say('A number from {low} to {high} {unit}.', { low, high, unit }),
+      message: isDoubtful ? thousandsWords : betweenWords(firstFractionBounds[kind], decimal),
     });
     return { kind: 'minutes', minutes: 0 };
   }

@@ -1,4 +1,4 @@
-import { usePrepare } from '../parts/index.ts';
+import { usePreferences, usePrepare } from '../parts/index.ts';
 import { fieldNames, type TextField } from './field-names.ts';
 import type { FieldProblem } from './pressure-from-draft.ts';
 import { settingsFromDraft } from './settings-from-draft.ts';
@@ -9,7 +9,8 @@ const none: readonly FieldProblem[] = [];
 export function useDraftFields() {
   const draft = usePrepare((state) => state.draft);
   const change = usePrepare((state) => state.change);
-  const settings = settingsFromDraft(draft);
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const settings = settingsFromDraft(draft, decimal);
   const problems = settings.ok ? none : settings.error;
   const problemAt = (field: TextField) =>
     problems.find((problem) => problem.field === field)?.message;

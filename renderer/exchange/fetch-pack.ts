@@ -23,9 +23,10 @@ export interface FetchedPack {
 /** Part of the way that is left for bringing the finished pack into the window. */
 const fetchingShare = 0.1;
 
-/** A pack of runs, the files of one run as they are, or one run as a table. */
+/** A pack of runs or of ferments, the files of one run as they are, or one run as a table. */
 export type WantedPack =
   | { readonly runIds: readonly string[] }
+  | { readonly fermentIds: readonly string[] }
   | { readonly filesOf: string }
   | { readonly tableOf: string; readonly format: TableFormat };
 
@@ -34,6 +35,12 @@ export type TableFormat = RequestBody<'packs/make-table'>['format'];
 function make(service: Service, packId: string, wanted: WantedPack) {
   if ('filesOf' in wanted) {
     return service.request('packs/make-files', { packId, runId: wanted.filesOf });
+  }
+  if ('fermentIds' in wanted) {
+    return service.request('packs/make-ferments', {
+      packId,
+      fermentIds: [...wanted.fermentIds],
+    });
   }
   if ('tableOf' in wanted) {
     const { tableOf, format } = wanted;

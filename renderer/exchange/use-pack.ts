@@ -9,6 +9,7 @@ export interface PackMaking {
   /** Name of the file that was saved last; null while one is being made. */
   readonly madeFile: string | null;
   readonly make: (runIds: readonly string[]) => Promise<void>;
+  readonly makeFerments: (fermentIds: readonly string[]) => Promise<void>;
   /** The files of one run as they are. */
   readonly makeFiles: (runId: string) => Promise<void>;
 }
@@ -34,6 +35,10 @@ export function usePack(): PackMaking {
     [service, bench],
   );
   const make = useCallback((runIds: readonly string[]) => fetch({ runIds }), [fetch]);
+  const makeFerments = useCallback(
+    (fermentIds: readonly string[]) => fetch({ fermentIds }),
+    [fetch],
+  );
   const makeFiles = useCallback((filesOf: string) => fetch({ filesOf }), [fetch]);
-  return { step, madeFile, make, makeFiles };
+  return { step, madeFile, make, makeFerments, makeFiles };
 }

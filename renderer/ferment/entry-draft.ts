@@ -2,12 +2,13 @@ import {
   type FermentRead,
   fail,
   fermentReadSchema,
+  inDecimals,
   type Result,
   say,
   succeed,
   told,
 } from '#shared-core';
-import { numberFrom } from '../words/index.ts';
+import { type Decimal, numberFrom } from '../words/index.ts';
 import { momentIso, momentText } from './moment-text.ts';
 
 /** What is being entered, as typed. */
@@ -54,7 +55,10 @@ const numberFields = [
 ] as const;
 
 /** The reading of what is typed, or what each field needs. */
-export function readFromDraft(draft: EntryDraft): Result<FermentRead, EntryProblems> {
+export function readFromDraft(
+  draft: EntryDraft,
+  decimal: Decimal = '.',
+): Result<FermentRead, EntryProblems> {
   const problems: { -readonly [F in keyof EntryProblems]: string } = {};
   for (const field of numberFields) {
     if (draft[field].trim() !== '' && numberFrom(draft[field]) === null) {
@@ -78,7 +82,7 @@ export function readFromDraft(draft: EntryDraft): Result<FermentRead, EntryProbl
     note: draft.note.trim(),
   });
   for (const { path, message } of parsed.error?.issues ?? []) {
-    problems[fieldAt(path)] ??= `${told(message)}.`;
+    problems[fieldAt(path)] ??= `${inDecimals(told(message), decimal)}.`;
   }
   return parsed.success && Object.keys(problems).length === 0
     ? succeed(parsed.data)

@@ -24,7 +24,7 @@ export function EntryForm({ onEnter }: EntryFormProps) {
     problem: problems[name],
   });
   const enter = async () => {
-    const read = readFromDraft(draft);
+    const read = readFromDraft(draft, decimal);
     setProblems(read.ok ? {} : read.error);
     if (read.ok && (await onEnter(read.value))) setDraft(emptyEntry(new Date()));
   };

@@ -11,7 +11,7 @@ import {
 } from '#shared-core';
 import { CautionLines } from '../cautions/index.ts';
 import { Button, Dialog, SelectField } from '../design/index.ts';
-import { saveFile } from '../exchange/index.ts';
+import { PackProgress, saveFile, usePack } from '../exchange/index.ts';
 import { useBench, usePreferences, usePrepare } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { useKeptWarm, useWarmthReport, WarmthSection } from '../warmth/index.ts';
@@ -119,7 +119,7 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
         </>
       )}
       <EntryList ferment={ferment} canAct={canAct} onWithdraw={onWithdraw} />
-      <TableButton ferment={ferment} warmth={watched.report} />
+      <HandOut ferment={ferment} warmth={watched.report} />
       {verdict !== null && (
         <>
           <Readiness ferment={ferment} verdict={verdict} />
@@ -130,13 +130,14 @@ function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermen
   );
 }
 
-interface TableButtonProps {
+interface HandOutProps {
   readonly ferment: KeptFerment;
   readonly warmth: WarmthReport | null;
 }
 
-/** The week as a table, for whoever wants to plot it. */
-function TableButton({ ferment, warmth }: TableButtonProps) {
+/** The week as a table, for whoever wants to plot it, and as a pack: tables, report, worksheets, pictures. */
+function HandOut({ ferment, warmth }: HandOutProps) {
+  const pack = usePack();
   const heard = heardWarmth(ferment, warmth);
   if (ferment.entries.length === 0 && heard.length === 0) return null;
   const save = () => {
@@ -146,6 +147,13 @@ function TableButton({ ferment, warmth }: TableButtonProps) {
   return (
     <div className="ferment-acts">
       <Button onClick={save}>{say('Save it as a table (CSV)')}</Button>
+      <Button
+        disabled={pack.step !== null}
+        onClick={() => void pack.makeFerments([ferment.fermentId])}
+      >
+        {say('Export pack')}
+      </Button>
+      <PackProgress pack={pack} />
     </div>
   );
 }

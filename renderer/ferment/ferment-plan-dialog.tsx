@@ -3,6 +3,8 @@ import {
   cautionsAt,
   type FermentPlan,
   fruitSugars,
+  inDecimals,
+  keepUnits,
   leastUsefulStrengthAbv,
   say,
 } from '#shared-core';
@@ -42,7 +44,11 @@ interface FermentPlanDialogProps {
 
 /** The week before: what a ferment would give, and how much sugar it needs. */
 export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) {
-  const [draft, setDraft] = useState<FermentPlanDraft>(firstFermentPlan);
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const [draft, setDraft] = useState<FermentPlanDraft>(() => ({
+    ...firstFermentPlan,
+    gravity: inDecimals(firstFermentPlan.gravity, decimal),
+  }));
   const canAct = useBench(mayCommand);
   const { settings } = useDraftFields();
   const plates = settings.ok ? settings.value.rig.plates : null;
@@ -62,7 +68,9 @@ export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) 
   });
   return (
     <Dialog title={say('Plan the ferment')} onClose={onClose}>
-      <p>{say('A week before: what the sugar gives, and how much of it to weigh.')}</p>
+      <p className="ferment-plan-lead">
+        {say('A week before: what the sugar gives, and how much of it to weigh.')}
+      </p>
       <div className="prepare-fields">
         <SelectField
           name={say('Sugar from')}
@@ -129,9 +137,11 @@ function PlanShown({ shown }: { readonly shown: FermentPlanShown }) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const range = ({ low, high }: FermentPlan['sugarG'], digits: number, unit: string) => {
     const [from, to] = [low, high].map((value) => numberWords(value, digits, decimal));
-    return from === to
-      ? `${from} ${unit}`
-      : say('{from} to {to} {unit}', { from: from ?? '', to: to ?? '', unit });
+    return keepUnits(
+      from === to
+        ? `${from} ${unit}`
+        : say('{from} to {to} {unit}', { from: from ?? '', to: to ?? '', unit }),
+    );
   };
   const { plan, wantedAbv, sugarToAddG } = shown;
   return (

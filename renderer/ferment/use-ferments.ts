@@ -5,12 +5,17 @@ import { problemWords } from '../words/index.ts';
 
 type FermentChange = 'ferments/begin' | 'ferments/enter' | 'ferments/withdraw';
 
-/** The kept ferments, newest first, and what can be done with them; every change answers whether it was kept. */
-export function useFerments() {
+/**
+ * The kept ferments, newest first, and what can be done with them; every change answers whether it was kept.
+ *
+ * @param readAgainAt read anew whenever this changes: another window may have entered something
+ */
+export function useFerments(readAgainAt: string | null = null) {
   const { service } = useWindowParts();
   const [ferments, setFerments] = useState<readonly KeptFerment[] | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another minute heard is a moment to look again.
   useEffect(() => {
     let isOpen = true;
     void service.request('ferments/list', {}).then((answer) => {
@@ -21,7 +26,7 @@ export function useFerments() {
     return () => {
       isOpen = false;
     };
-  }, [service]);
+  }, [service, readAgainAt]);
 
   const ask = async <N extends FermentChange>(
     name: N,

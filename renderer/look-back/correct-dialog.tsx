@@ -40,7 +40,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
       isWanted = false;
     };
   }, [service, run.runId, decimal]);
-  const stated = known === null ? null : statedFrom(draft, known);
+  const stated = known === null ? null : statedFrom(draft, known, decimal);
   const newStart = began === begun || began === '' ? undefined : new Date(began).toISOString();
   const correction =
     stated?.ok && known !== null ? correctionOf(stated.value, known, reason, newStart) : null;

@@ -1,10 +1,12 @@
-import { useState } from 'react';
-import { type RunSummary, say } from '#shared-core';
+import { useCallback, useState } from 'react';
+import { type KeptFerment, type RunSummary, say } from '#shared-core';
 import { ChooseRuns, CompareRuns } from '../compare/index.ts';
 import { Button } from '../design/index.ts';
+import { FermentCards, WeekReplay } from '../ferment/index.ts';
 import { goTo, useBench } from '../parts/index.ts';
 import { isViewer } from '../stores/index.ts';
 import { ChooseFile, type FileBeginning, lookInto, TakeIn } from '../take-in/index.ts';
+import { FermentScreen } from '../watch/index.ts';
 import { problemWords } from '../words/index.ts';
 import { FindRuns } from './find-runs.tsx';
 import { everything, matchingRuns } from './matching-runs.ts';
@@ -19,6 +21,10 @@ export function LookBackPlace() {
   const [taking, setTaking] = useState<{ file: File; beginning: FileBeginning } | null>(null);
   /** Where the eye and the focus go back to. */
   const [cameFrom, setCameFrom] = useState<string | null>(null);
+  const [week, setWeek] = useState<{ ferment: KeptFerment; as: 'replay' | 'classroom' } | null>(
+    null,
+  );
+  const closeWeek = useCallback(() => setWeek(null), []);
   const [compared, setCompared] = useState<readonly RunSummary[] | null>(null);
   if (open !== null) {
     const close = () => {
@@ -39,12 +45,17 @@ export function LookBackPlace() {
       />
     );
   }
+  if (week?.as === 'replay') return <WeekReplay ferment={week.ferment} onClose={closeWeek} />;
+  if (week !== null) {
+    return <FermentScreen fermentId={week.ferment.fermentId} onClose={closeWeek} />;
+  }
   if (compared !== null) return <CompareRuns runs={compared} onClose={() => setCompared(null)} />;
   return (
     <RunLibrary
       cameFrom={cameFrom}
       onOpen={(runId, openFor) => setOpen({ runId, openFor })}
       onCompare={setCompared}
+      onWeek={(ferment, as) => setWeek({ ferment, as })}
       onFile={(file) => void lookInto(file).then((beginning) => setTaking({ file, beginning }))}
     />
   );
@@ -58,9 +69,10 @@ interface RunLibraryProps {
   readonly onOpen: (runId: string, openFor: OpenFor) => void;
   readonly onCompare: (runs: readonly RunSummary[]) => void;
   readonly onFile: (file: File) => void;
+  readonly onWeek: (ferment: KeptFerment, as: 'replay' | 'classroom') => void;
 }
 
-function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
+function RunLibrary({ cameFrom, onOpen, onCompare, onFile, onWeek }: RunLibraryProps) {
   const { runs, problem, reload } = useLibrary();
   const onlyWatches = useBench(isViewer);
   const [lookFor, setLookFor] = useState(everything);
@@ -93,6 +105,10 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile }: RunLibraryProps) {
           ))}
         </ul>
       )}
+      <FermentCards
+        onReplay={(ferment) => onWeek(ferment, 'replay')}
+        onClassroom={(ferment) => onWeek(ferment, 'classroom')}
+      />
       {!onlyWatches && runs && <RemovedRuns after={runs} onRestored={reload} />}
     </main>
   );

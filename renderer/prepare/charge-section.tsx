@@ -1,12 +1,14 @@
 import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
-import { useDraftFields } from '../draft/index.ts';
+import { chargeDoubtHints, useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
+import { useWords } from '../words/index.ts';
 import { More } from './more.tsx';
 
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();
   const { name, plates, heatW, rigDescription } = draft;
+  const hints = chargeDoubtHints(draft.chargeVolumeMl, useWords());
   const inUse = [
     name.trim(),
     rigDescription.trim(),
@@ -24,9 +26,11 @@ export function ChargeSection() {
       <NumberField unit="% vol" {...numberField('chargeStrengthAbv')} />
       <More
         summary={inUse.filter((words) => words !== '').join(' · ')}
-        mustShow={hasProblemIn('name', 'plates', 'heatW')}
+        mustShow={hasProblemIn('name', 'chargeDoubtMl', 'chargeDoubtAbv', 'plates', 'heatW')}
       >
         <TextLine maxLength={120} {...numberField('name')} />
+        <NumberField unit="mL" hint={hints.volume} {...numberField('chargeDoubtMl')} />
+        <NumberField unit="% vol" hint={hints.strength} {...numberField('chargeDoubtAbv')} />
         <TextLine
           maxLength={200}
           placeholder={say('as it is called in this room')}

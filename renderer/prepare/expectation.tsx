@@ -1,12 +1,15 @@
 import { useMemo } from 'react';
 import { say } from '#shared-core';
 import { useDraftFields } from '../draft/index.ts';
+import { usePreferences } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
 import { expectedPlateau } from './expected-plateau.ts';
+import { pressureWords, unknownPressureKPa } from './unknown-pressure.ts';
 
 /** What the head should show at this pressure, before any heat. */
 export function Expectation() {
   const words = useWords();
+  const decimal = usePreferences((preferences) => preferences.decimal);
   const { settings } = useDraftFields();
   const pressureKPa = settings.ok ? settings.value.pressure.pressureKPa : null;
   const leastStrengthAbv = settings.ok ? settings.value.leastStrengthAbv : null;
@@ -25,6 +28,7 @@ export function Expectation() {
     );
   }
   const { pressure } = settings.value;
+  const { low, high } = unknownPressureKPa;
   return (
     <>
       <dl className="expectation">
@@ -35,6 +39,23 @@ export function Expectation() {
           </dd>
         </div>
       </dl>
+      {pressure.source === 'assumed' && (
+        <p className="small">
+          {say(
+            'At {pressure}, which nobody measured: between {low} and {high} all of it shifts by up to {shift}.',
+            {
+              pressure: words.quantity(pressure.pressureKPa, 1, 'kPa'),
+              low: words.quantity(low, 0, 'kPa'),
+              high: words.quantity(high, 0, 'kPa'),
+              shift: words.quantity(
+                plateau.limitC - expectedPlateau(low, settings.value.leastStrengthAbv).limitC,
+                1,
+                'K',
+              ),
+            },
+          )}
+        </p>
+      )}
       <details className="why">
         <summary aria-label={say('Why this plateau?')}>{say('Why?')}</summary>
         <dl className="expectation">
@@ -52,10 +73,7 @@ export function Expectation() {
           </div>
           <div>
             <dt>{say('Air pressure on the still')}</dt>
-            <dd className="number">
-              {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
-              {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}
-            </dd>
+            <dd className="number">{pressureWords({ pressure }, decimal)}</dd>
           </div>
         </dl>
       </details>

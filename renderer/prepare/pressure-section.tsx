@@ -1,13 +1,16 @@
 import { azeotropeSlopeKPerKPa, defaultRunSettings, say } from '#shared-core';
 import { ChoiceField, NumberField } from '../design/index.ts';
 import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
+import { usePreferences } from '../parts/index.ts';
 import type { PressureFrom, PressureUnit } from '../stores/index.ts';
 import { useWords } from '../words/index.ts';
+import { unknownPressureWords } from './unknown-pressure.ts';
 
 const sources = [
   { value: 'barometer', label: say('Barometer in this room') },
   { value: 'sea-level', label: say('Weather report') },
   { value: 'altitude', label: say('Only the altitude') },
+  { value: 'unknown', label: say('I don’t know') },
 ] as const satisfies readonly { value: PressureFrom; label: string }[];
 
 const units = [
@@ -17,10 +20,12 @@ const units = [
 
 /** Station and sea-level pressure are two different questions here, never one field with a switch. */
 export function PressureSection() {
-  const { draft, change, numberField } = useDraftFields();
+  const { draft, change, numberField, settings } = useDraftFields();
+  const limitAbv = (settings.ok ? settings.value : defaultRunSettings).leastStrengthAbv;
   const { pressureFrom, pressureUnit } = draft;
   const words = useWords();
-  const pressure = pressureFromDraft(draft);
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const pressure = pressureFromDraft(draft, decimal);
   const { pressureKPa } = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
   const slopeKPerKPa = azeotropeSlopeKPerKPa(pressureKPa);
   return (
@@ -31,7 +36,7 @@ export function PressureSection() {
         value={pressureFrom}
         onValue={(value) => change({ pressureFrom: value })}
       />
-      {pressureFrom !== 'altitude' && (
+      {(pressureFrom === 'barometer' || pressureFrom === 'sea-level') && (
         <ChoiceField
           name={say('Unit')}
           options={units}
@@ -53,15 +58,17 @@ export function PressureSection() {
           {...numberField('seaLevelPressure')}
         />
       )}
-      <NumberField
-        unit="m"
-        hint={
-          pressureFrom === 'barometer'
-            ? say('Used to check that the barometer is not set to sea level.')
-            : say('Above sea level, from a map.')
-        }
-        {...numberField('altitudeM')}
-      />
+      {pressureFrom !== 'unknown' && (
+        <NumberField
+          unit="m"
+          hint={
+            pressureFrom === 'barometer'
+              ? say('Used to check that the barometer is not set to sea level.')
+              : say('Above sea level, from a map.')
+          }
+          {...numberField('altitudeM')}
+        />
+      )}
       <p className="soft field-wide">
         {say('It moves the plateau by {slope} for every kPa. A barometer is best.', {
           slope: words.quantity(slopeKPerKPa, 2, 'K'),
@@ -69,7 +76,8 @@ export function PressureSection() {
       </p>
       {pressure.ok && (
         <p className="prepare-finding" role="status">
-          {pressure.value.doubt ?? pressure.value.sentence}
+          {pressure.value.doubt ?? pressure.value.sentence}{' '}
+          {pressureFrom === 'unknown' && unknownPressureWords(limitAbv, decimal)}
         </p>
       )}
     </div>

@@ -64,7 +64,11 @@ function useDoneWords(): Readonly<Record<StepId, string>> {
       chargeVolume: draft.chargeVolumeMl.trim(),
       chargeStrength: draft.chargeStrengthAbv.trim(),
     }),
-    air: pressure.ok ? words.quantity(pressure.value.setting.pressureKPa, 1, 'kPa') : '',
+    air: !pressure.ok
+      ? ''
+      : pressure.value.setting.source === 'assumed'
+        ? say('not known')
+        : words.quantity(pressure.value.setting.pressureKPa, 1, 'kPa'),
     checks: say('all {count} looks', { count: safetyLooks.length }),
   };
 }

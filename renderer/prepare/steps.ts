@@ -17,6 +17,8 @@ const stepOfField: Readonly<Record<ToDo['field'], StepId>> = {
   name: 'pot',
   chargeVolumeMl: 'pot',
   chargeStrengthAbv: 'pot',
+  chargeDoubtMl: 'pot',
+  chargeDoubtAbv: 'pot',
   rigDescription: 'pot',
   plates: 'pot',
   heatW: 'pot',

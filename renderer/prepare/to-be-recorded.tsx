@@ -1,13 +1,15 @@
 import { language, say, told, trialWords } from '#shared-core';
 import { useDraftFields } from '../draft/index.ts';
-import { useBench } from '../parts/index.ts';
+import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, inMidSentence, Say, useWords } from '../words/index.ts';
 import { roleTitles } from './role-titles.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
+import { pressureWords } from './unknown-pressure.ts';
 
 /** What the record of this run will hold, told before it begins. */
 export function ToBeRecorded() {
   const words = useWords();
+  const decimal = usePreferences((preferences) => preferences.decimal);
   const probe = useBench((bench) => bench.probe);
   const folder = useBench((bench) => bench.app?.runsFolder ?? null);
   const { draft, settings } = useDraftFields();
@@ -34,10 +36,7 @@ export function ToBeRecorded() {
             strength: words.quantity(strengthAbv, 1, '% vol'),
           })}
         </Row>
-        <Row name={say('Air pressure')}>
-          {words.quantity(pressure.pressureKPa, 1, 'kPa')} ±{' '}
-          {words.quantity(2 * pressure.standardUncertaintyKPa, 1, 'kPa')}
-        </Row>
+        <Row name={say('Air pressure')}>{pressureWords({ pressure }, decimal)}</Row>
         <Row name={say('Heat off at')}>{words.quantity(leastStrengthAbv, 0, '% vol')}</Row>
         <Row name={say('Looks before heat')}>
           {say('{looked} of {all}, each with its time and “{role}”', {

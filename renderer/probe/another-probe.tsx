@@ -37,7 +37,7 @@ export function AnotherProbe({ usedPaths, canAct, onProbe }: AnotherProbeProps) 
         <TextLine
           name={say('Where it is')}
           text={path}
-          placeholder="/dev/ttyACM1 or COM4"
+          placeholder={say('/dev/ttyACM1 or COM4')}
           problem={isUsed ? say('This port is listened to already.') : undefined}
           onText={setPath}
         />

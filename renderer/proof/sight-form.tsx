@@ -33,7 +33,7 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
     >
       <div className="measure-choice">
         <SelectField
-          name={say('From')}
+          name={say('Sample from')}
           options={Array.from({ length: cuts }, (_, index) => ({
             value: `${index + 1}`,
             label: say('Cut {index}', { index: index + 1 }),

@@ -13,6 +13,9 @@ export interface PrepareDraft {
   readonly name: string;
   readonly chargeVolumeMl: string;
   readonly chargeStrengthAbv: string;
+  /** Standard uncertainties of the charge; empty for the usual ones. */
+  readonly chargeDoubtMl: string;
+  readonly chargeDoubtAbv: string;
   /** The ferment that the pot was charged with from its log; null for another charge. */
   readonly ferment: NonNullable<RunSettings['ferment']> | null;
   readonly rigDescription: string;
@@ -48,6 +51,8 @@ export const firstDraft: PrepareDraft = {
   name: say('Pear-juice ferment'),
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
+  chargeDoubtMl: '',
+  chargeDoubtAbv: '',
   ferment: null,
   rigDescription: '',
   plates: '',

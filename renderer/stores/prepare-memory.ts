@@ -11,6 +11,8 @@ const keptSchema = z.strictObject({
   name: text,
   chargeVolumeMl: text,
   chargeStrengthAbv: text,
+  chargeDoubtMl: text.default(''),
+  chargeDoubtAbv: text.default(''),
   ferment: run.ferment.unwrap().nullable().default(null),
   rigDescription: text,
   plates: text,

@@ -41,7 +41,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const [known, setKnown] = useState(defaultRunSettings);
   const [statedDraft, setStatedDraft] = useState(nothingStated);
   const [began, setBegan] = useState('');
-  const stated = statedFrom(statedDraft, known);
+  const stated = statedFrom(statedDraft, known, decimal);
   const change = (changed: ImportDraft) => {
     setDraft(changed);
     setProblem(null);

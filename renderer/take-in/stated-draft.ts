@@ -1,5 +1,7 @@
 import {
+  defaultRunSettings,
   fail,
+  inDecimals,
   type NumberRange,
   type RequestBody,
   type Result,
@@ -17,6 +19,9 @@ const correctionSchema = requests['runs/correct'].body.shape.correction;
 export interface StatedDraft {
   readonly volumeMl: string;
   readonly strengthAbv: string;
+  /** Standard uncertainties; empty for the usual ones. */
+  readonly volumeDoubtMl: string;
+  readonly strengthDoubtAbv: string;
   readonly pressureKPa: string;
   readonly rigDescription: string;
   readonly plates: string;
@@ -25,6 +30,8 @@ export interface StatedDraft {
 export const nothingStated: StatedDraft = {
   volumeMl: '',
   strengthAbv: '',
+  volumeDoubtMl: '',
+  strengthDoubtAbv: '',
   pressureKPa: '',
   rigDescription: '',
   plates: '',
@@ -42,6 +49,9 @@ export function statedDraftOf(
   return {
     volumeMl: typed(charge.volumeMl),
     strengthAbv: typed(charge.strengthAbv),
+    volumeDoubtMl:
+      charge.standardUncertaintyMl === undefined ? '' : typed(charge.standardUncertaintyMl),
+    strengthDoubtAbv: typed(charge.standardUncertaintyAbv),
     pressureKPa: numberWords(pressure.pressureKPa, 2, decimal),
     rigDescription: rig.description,
     plates: rig.plates === null ? '' : typed(rig.plates),
@@ -52,22 +62,44 @@ export function statedDraftOf(
 const statedPressureDoubtKPa = 0.3;
 
 /** Charge, pressure and rig from what was typed, `known` for all that is not asked; or what is wrong, field by field. */
-export function statedFrom(draft: StatedDraft, known: RunSettings): Result<Stated, StatedProblems> {
+export function statedFrom(
+  draft: StatedDraft,
+  known: RunSettings,
+  decimal: Decimal = '.',
+): Result<Stated, StatedProblems> {
   const problems: { -readonly [F in keyof StatedDraft]?: string } = {};
   const read = (field: keyof StatedDraft, { low, high }: NumberRange, unit: string) => {
     const value = numberFrom(draft[field]);
     if (value !== null && value >= low && value <= high) return value;
-    problems[field] = say('A number from {low} to {high}{unit}.', { low, high, unit });
+    const typed = (end: number) => inDecimals(`${end}`, decimal);
+    problems[field] = say('A number from {low} to {high}{unit}.', {
+      low: typed(low),
+      high: typed(high),
+      unit,
+    });
     return low;
   };
   const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');
   const strengthAbv = read('strengthAbv', settingRanges.chargeStrengthAbv, ' % vol');
+  const volumeDoubtMl =
+    draft.volumeDoubtMl.trim() === ''
+      ? undefined
+      : read('volumeDoubtMl', settingRanges.chargeDoubtMl, ' mL');
+  const strengthDoubtAbv =
+    draft.strengthDoubtAbv.trim() === ''
+      ? defaultRunSettings.charge.standardUncertaintyAbv
+      : read('strengthDoubtAbv', settingRanges.chargeDoubtAbv, ' % vol');
   const pressureKPa = read('pressureKPa', settingRanges.pressureKPa, ' kPa');
   const plates = draft.plates.trim() === '' ? null : read('plates', settingRanges.plates, '');
   if (Object.keys(problems).length > 0) return fail(problems);
   const isSamePressure = Math.abs(pressureKPa - known.pressure.pressureKPa) < 0.005;
   const stated = {
-    charge: { ...known.charge, volumeMl, strengthAbv },
+    charge: {
+      volumeMl,
+      strengthAbv,
+      standardUncertaintyAbv: strengthDoubtAbv,
+      ...(volumeDoubtMl === undefined ? {} : { standardUncertaintyMl: volumeDoubtMl }),
+    },
     pressure: isSamePressure
       ? known.pressure
       : {

@@ -1,6 +1,8 @@
 import { useId } from 'react';
 import { say } from '#shared-core';
 import { NumberField } from '../design/index.ts';
+import { chargeDoubtHints } from '../draft/index.ts';
+import { useWords } from '../words/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
 
 interface StatedFieldsProps {
@@ -12,6 +14,7 @@ interface StatedFieldsProps {
 /** Charge, air pressure and rig: what no table tells, and every strength and recovery hangs on. */
 export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
   const id = useId();
+  const words = useWords();
   const field = (name: keyof StatedDraft) => ({
     text: draft[name],
     problem: draft[name] === '' ? undefined : problems[name],
@@ -21,6 +24,18 @@ export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
     <div className="stated-fields">
       <NumberField name={say('Volume in the pot')} unit="mL" {...field('volumeMl')} />
       <NumberField name={say('Strength of the charge')} unit="% vol" {...field('strengthAbv')} />
+      <NumberField
+        name={say('Uncertainty of the volume')}
+        unit="mL"
+        hint={chargeDoubtHints(draft.volumeMl, words).volume}
+        {...field('volumeDoubtMl')}
+      />
+      <NumberField
+        name={say('Uncertainty of the strength')}
+        unit="% vol"
+        hint={chargeDoubtHints(draft.volumeMl, words).strength}
+        {...field('strengthDoubtAbv')}
+      />
       <NumberField name={say('Air pressure at the still')} unit="kPa" {...field('pressureKPa')} />
       <NumberField
         name={say('Plates of the column')}

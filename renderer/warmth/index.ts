@@ -3,3 +3,4 @@ export { useKeptWarm } from './use-kept-warm.ts';
 export { useWarmthReport } from './use-warmth-report.ts';
 export { WarmthNote } from './warmth-note.tsx';
 export { WarmthSection } from './warmth-section.tsx';
+export { warmthAlarmWords, warmthNowWords } from './warmth-words.ts';

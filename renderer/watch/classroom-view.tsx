@@ -14,6 +14,7 @@ import { HeadReadout } from './head-readout.tsx';
 import { useLiveness } from './liveness.ts';
 import { Sentence } from './sentence.tsx';
 import { UrgentBar } from './urgent-bar.tsx';
+import { useClassroomKeys } from './use-classroom-keys.ts';
 
 /** Least height of projected type as a share of the screen's height: a letter is read 30 rows back. */
 const textShare = 0.044;
@@ -33,21 +34,7 @@ export function ClassroomView({ view, onClose }: ClassroomViewProps) {
       if (document.fullscreenElement) void document.exitFullscreen();
     };
   }, []);
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Escape' && !document.querySelector('dialog[open]')) onClose();
-    };
-    // The browser takes Escape for itself in full screen and only tells the outcome.
-    const onScreen = () => {
-      if (!document.fullscreenElement) onClose();
-    };
-    window.addEventListener('keydown', onKey);
-    document.addEventListener('fullscreenchange', onScreen);
-    return () => {
-      window.removeEventListener('keydown', onKey);
-      document.removeEventListener('fullscreenchange', onScreen);
-    };
-  }, [onClose]);
+  useClassroomKeys(onClose);
   const { snapshot } = view;
   const mayAnswer = useBench(mayCommand);
   const onlyWatches = useBench(isViewer);

@@ -49,7 +49,7 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
             {vapour.ethanolMassPercent && (
               <span className="soft number">
                 {' '}
-                {words.range(vapour.ethanolMassPercent, 0, '% mass')}
+                {words.range(vapour.ethanolMassPercent, 0, say('% mass'))}
               </span>
             )}
             <Why of={say('Vapour at the head')} because={vapour.explanation} />

@@ -5,7 +5,9 @@ import { ForTheClass } from '../lesson-script/index.ts';
 import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
 import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
+import { useKeptWarm } from '../warmth/index.ts';
 import { ClassroomView } from './classroom-view.tsx';
+import { FermentScreen } from './ferment-screen.tsx';
 import { fullScreenIfAllowed } from './full-screen.ts';
 import { MarkBar } from './mark-bar.tsx';
 import { StopDialog } from './stop-dialog.tsx';
@@ -21,6 +23,7 @@ export function WatchPlace() {
   const onlyWatches = useBench(isViewer);
   const isKnown = useBench(({ recording }) => recording !== null);
   const isUnderWay = useBench(isRunUnderWay);
+  const isFermentKept = useKeptWarm() !== null;
   const [isStopping, setStopping] = useState(false);
   const [chosen, setClassroom] = useState<boolean | null>(null);
   // A window for the class opens as the class needs it.
@@ -48,6 +51,9 @@ export function WatchPlace() {
   if (view === null) {
     if (!isKnown || isUnderWay) return <Opening isUnderWay={isUnderWay} />;
     if (!onlyWatches) return <NothingToWatch />;
+    if (isClassroom && isFermentKept) {
+      return <FermentScreen fermentId={null} onClose={closeClassroom} />;
+    }
     return isClassroom ? (
       <TestCard onClose={closeClassroom} />
     ) : (

@@ -22,6 +22,7 @@ export const conventions: Readonly<Record<string, string>> = {
   '101.325 kPa': 'standard atmosphere: ISO 2533:1975',
   '101,325 kPa': 'the same, as it is written in German',
   '95 %': 'coverage of an interval: JCGM 100:2008, 6.2',
+  '90 %': 'the same, of the judge of ferments',
   '100 %': 'the whole',
   '0 °C': 'nominal resistance of a platinum sensor: IEC 60751',
 };

@@ -56,7 +56,7 @@ export function drawFerment(seed: string, index: number): DrawnFerment {
   const sugarGPerL = between(95, 235);
   const isWash = random.uniform() < 0.35;
   const volumeMl = 1000 * Math.exp(between(Math.log(0.5), Math.log(5)));
-  const setup: FermentSetup = {
+  const usual: FermentSetup = {
     sugarGPerL,
     sucroseShare: isWash ? 1 : between(0, 0.3),
     unfermentableGPerL: isWash ? between(2, 8) : between(10, 30),
@@ -72,14 +72,15 @@ export function drawFerment(seed: string, index: number): DrawnFerment {
     temperatureC: warmth(between(18, 27), between(0.2, 2)),
     shock: null,
   };
+  const setup = { ...usual, ...ofKind(kind, usual, random) };
   return {
     kind,
-    setup: { ...setup, ...ofKind(kind, setup, random) },
+    setup,
     habits: drawHabits(kind, random, volumeMl),
     volumeMl,
     statedVolumeMl: volumeMl * (1 + 0.012 * random.normal()),
     statedSugarG:
-      isWash && random.uniform() < 0.5 ? (sugarGPerL / 1.0526) * (volumeMl / 1000) : null,
+      isWash && random.uniform() < 0.5 ? (setup.sugarGPerL / 1.0526) * (volumeMl / 1000) : null,
     hours: 24 * 24,
     startHourOfDay: between(8, 16),
     startDay: random.integer(0, 4),

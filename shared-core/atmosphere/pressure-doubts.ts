@@ -77,7 +77,7 @@ export function altitudeDoubts(evidence: AltitudeEvidence): readonly Contributio
   const pressureKPa = pressureAtAltitudeKPa(altitudeM);
   return [
     {
-      name: 'weather',
+      name: worded('weather'),
       distribution: 'normal',
       inputStandardUncertainty: weatherStandardKPa,
       sensitivity: pressureKPa / standardAtmosphere.seaLevelPressureKPa,

@@ -1,5 +1,6 @@
 import { alcoholByVolume } from '../alcoholometry/index.ts';
-import type { refractometerScales } from '../run/index.ts';
+import { cylinderDoubt, type refractometerScales } from '../run/index.ts';
+import { worded } from '../wording/index.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
 import type { Quantity } from './quantity.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
@@ -10,8 +11,8 @@ import type { StrengthMeasurement } from './strength-measurement.ts';
  * source; the form shows them, and the report says that they were assumed.
  */
 export const benchDoubts = {
-  volumeMl: 0.5,
-  volumeShare: 0.005,
+  volumeMl: cylinderDoubt.constantMl,
+  volumeShare: cylinderDoubt.share,
   massG: 0.05,
   alcoholometerAbv: 0.5,
   /** A school hydrometer with marks of 1 or 2 kg/m³. */
@@ -84,7 +85,7 @@ export function benchAlcoholometer(
     by: 'alcoholometer',
     indicatedAbv: { value: indicatedAbv, standardUncertainty: ofReading },
     temperatureC: sampleTemperature(temperatureC, stated.temperatureK),
-    instrument: { name: 'Alcoholometer', standardUncertainty: ofInstrument },
+    instrument: { name: worded('Alcoholometer'), standardUncertainty: ofInstrument },
   };
 }
 
@@ -102,7 +103,7 @@ export function benchHydrometer(
     by: 'hydrometer',
     indicatedDensityKgPerM3: { value: densityKgPerM3, standardUncertainty: ofReading },
     temperatureC: sampleTemperature(temperatureC, stated.temperatureK),
-    instrument: { name: 'Hydrometer', standardUncertainty: ofInstrument },
+    instrument: { name: worded('Hydrometer'), standardUncertainty: ofInstrument },
   };
 }
 
@@ -121,7 +122,7 @@ export function benchRefractometer(
   return {
     by: 'refractometer',
     strengthAbv: { value: at(percent), standardUncertainty: ofReading },
-    instrument: { name: 'Refractometer', standardUncertainty: ofInstrument },
+    instrument: { name: worded('Refractometer'), standardUncertainty: ofInstrument },
   };
 }
 
@@ -139,7 +140,7 @@ export function benchChromatogram(
   return {
     by: 'gas-chromatograph',
     strengthAbv: { value: strengthAbv, standardUncertainty: ofReading },
-    instrument: { name: 'Gas chromatograph', standardUncertainty: ofInstrument },
+    instrument: { name: worded('Gas chromatograph'), standardUncertainty: ofInstrument },
   };
 }
 

@@ -1,7 +1,8 @@
-import type { RunInput, RunSettings } from '../run/index.ts';
+import { OutOfRangeError } from '../result/index.ts';
+import { chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
-import { asGiven, worded } from '../wording/index.ts';
+import { type AsGiven, asGiven, worded } from '../wording/index.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -14,6 +15,7 @@ import {
 } from './book-liquid.ts';
 import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
+import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { Quantity } from './quantity.ts';
 import type { StrengthMeasurement } from './strength-measurement.ts';
@@ -39,6 +41,8 @@ export interface RunBooks {
   /** Null when no cut is booked. */
   readonly balance: BatchBalance | null;
   readonly ferment: FermentYield | null;
+  /** Null where the charge is of no ferment that was kept in this program. */
+  readonly fromFerment: FromFerment | null;
   readonly refluxRatio: number | null;
   /** What the books are made from, liquid by liquid as it was measured; the sugar [g] where it is known. */
   readonly measured: readonly MeasuredLiquid[];
@@ -109,6 +113,16 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     { liquid: 'residue', ...(entries?.residue ?? marked.residue) },
     { liquid: 'hold-up', ...(entries?.holdUp ?? marked.holdUp) },
   ];
+  const collectedG = balance?.ethanol.cutsG ?? null;
+  const yields =
+    sugarG === null || collectedG === null
+      ? null
+      : fermentYield({
+          sugarG,
+          fermentEthanolG: charge.ethanolG,
+          productEthanolG: collectedG,
+        });
+  const { amount } = chargeMeasurement(settings.charge);
   return {
     charge,
     measured,
@@ -117,13 +131,15 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     residue,
     holdUp,
     balance,
-    ferment:
-      sugarG === null || balance === null
+    ferment: yields,
+    fromFerment:
+      settings.ferment == null
         ? null
-        : fermentYield({
+        : fromFerment(settings.ferment, amount, {
             sugarG,
-            fermentEthanolG: charge.ethanolG,
-            productEthanolG: balance.ethanol.cutsG,
+            chargedG: charge.ethanolG,
+            collectedG,
+            yields,
           }),
     refluxRatio: entries?.refluxRatio ?? null,
     assumptions: [...assumptions],
@@ -146,24 +162,22 @@ function sugarOfFerment(
   const litres = charge.volumeMl / 1000;
   return {
     value: perL.value * litres,
-    standardUncertainty:
-      litres * Math.hypot(perL.standardUncertainty, benchDoubts.volumeShare * perL.value),
+    standardUncertainty: Math.hypot(
+      litres * perL.standardUncertainty,
+      (chargeDoubtMl(charge) / 1000) * perL.value,
+    ),
   };
 }
 
-function chargeMeasurement({
-  volumeMl,
-  strengthAbv,
-  standardUncertaintyAbv,
-}: RunSettings['charge']): { amount: AmountMeasurement; strength: StrengthMeasurement } {
-  const { volumeMl: constant, volumeShare } = benchDoubts;
+function chargeMeasurement(charge: RunSettings['charge']): {
+  amount: AmountMeasurement;
+  strength: StrengthMeasurement;
+} {
+  const { volumeMl, strengthAbv, standardUncertaintyAbv } = charge;
   return {
     amount: {
       by: 'volume',
-      volumeMl: {
-        value: volumeMl,
-        standardUncertainty: Math.hypot(constant, volumeShare * volumeMl),
-      },
+      volumeMl: { value: volumeMl, standardUncertainty: chargeDoubtMl(charge) },
       // The charge's volume is planned and entered as volume at 20 °C.
       temperatureC: { value: 20, standardUncertainty: benchDoubts.temperatureK },
     },
@@ -256,7 +270,7 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
     assumptions.add(
       worded(
         '{name}: no mixture of ethanol and water has these readings ({message}), so it is not in the balance.',
-        { name: liquid.name, message: error.message },
+        { name: liquid.name, message: rangeWords(error) },
       ),
     );
     return null;
@@ -319,4 +333,16 @@ function strengthFromHead(
       standardUncertainty: (mean('high') - mean('low')) / (2 * coverageFactor95),
     },
   };
+}
+
+/** What was read, and what can be; which quantity that is, the sentence around it says. */
+function rangeWords(error: RangeError): string | AsGiven {
+  if (!(error instanceof OutOfRangeError)) return asGiven(error.message);
+  const { value, low, high, unit } = error.detail;
+  const digits = (number: number) => `${Number(number.toPrecision(4))}`;
+  return worded('{value}, where {low} to {high} is possible', {
+    value: `${digits(value)} ${unit}`.trim(),
+    low: digits(low),
+    high: `${digits(high)} ${unit}`.trim(),
+  });
 }

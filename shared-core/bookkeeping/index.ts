@@ -13,6 +13,7 @@ export {
   hexoseMolarMassGPerMol,
   pasteurEthanolGPerG,
 } from './ferment-yield.ts';
+export type { FromFerment } from './from-ferment.ts';
 export { strengthByMark } from './liquids-measured.ts';
 export {
   atStandardPressureC,
@@ -23,6 +24,6 @@ export {
   type TimeSpan,
 } from './plateau-statistics.ts';
 export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
-export { propagateUncertainty } from './propagate-uncertainty.ts';
+export { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';

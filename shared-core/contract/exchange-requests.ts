@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { columnMappingSchema } from '../csv/index.ts';
+import { fermentIdSchema } from '../ferment-log/index.ts';
 import { runSettingsSchema } from '../run/index.ts';
 import { wordingSchema } from '../wording/index.ts';
 import { contractLimits } from './contract-limits.ts';
@@ -75,6 +76,15 @@ export const exchangeRequests = {
     body: z.strictObject({
       packId: ticket,
       runIds: z.array(runId).min(1).max(contractLimits.runsInPack),
+    }),
+    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+  },
+  /** The same of the weeks of some ferments. */
+  'packs/make-ferments': {
+    commands: false,
+    body: z.strictObject({
+      packId: ticket,
+      fermentIds: z.array(fermentIdSchema).min(1).max(contractLimits.runsInPack),
     }),
     answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
   },

@@ -270,15 +270,15 @@ function readReading(
       }),
     );
   const stated = qualityColumn === null ? '' : (cells[qualityColumn] ?? '').trim();
-  const quality = readingQualitySchema.safeParse(stated);
-  const value = quality.success ? converted.value : screen.screen(converted.value);
+  const quality = stated === '' ? null : readingQualitySchema.safeParse(stated);
+  const value = quality?.success === true ? converted.value : screen.screen(converted.value);
   return succeed({
     kind: 'reading',
     timeS,
     channel,
     value: value.value,
     unit: value.unit,
-    quality: quality.success ? quality.data : value.quality,
+    quality: quality?.success === true ? quality.data : value.quality,
   });
 }
 

@@ -1,4 +1,4 @@
-import type { ChargeSetting } from '../run/index.ts';
+import { type ChargeSetting, chargeDoubtMl } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import type { RecoveryPoint } from './recovery-so-far.ts';
 
@@ -31,7 +31,14 @@ export function potStrengthFromBalance(
   const leftMl = charge.volumeMl - collected.volumeMl;
   if (leftMl < 2 * holdUp.volumeMl) return null;
   const { meanStrengthAbv: taken, volumeMl } = collected;
-  const doubtAbv = 2 * charge.standardUncertaintyAbv;
+  const doubtAbv =
+    2 *
+    Math.hypot(
+      charge.standardUncertaintyAbv,
+      // ∂q/∂V0 = V (q̄ − q0)/(V0 − V)², as a strength of the charge that would do the same.
+      (((taken.value - charge.strengthAbv) * volumeMl) / leftMl / charge.volumeMl) *
+        chargeDoubtMl(charge),
+    );
   const strength = (chargeAbv: number, takenAbv: number, heldMl: number, heldEthanolMl: number) => {
     const ethanolMl = (charge.volumeMl * chargeAbv - volumeMl * takenAbv) / 100 - heldEthanolMl;
     return Math.max(0, (100 * ethanolMl) / (leftMl - heldMl));

@@ -1,4 +1,4 @@
-import type { ChargeSetting } from '../run/index.ts';
+import { type ChargeSetting, chargeDoubtMl } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type Booking, collectedAtMl } from './collected-course.ts';
 
@@ -41,7 +41,12 @@ export function recoverySoFar(
   charge: ChargeSetting,
 ): readonly RecoveryPoint[] {
   const chargeEthanolMl = (charge.volumeMl * charge.strengthAbv) / 100;
-  const chargeDoubt = (2 * charge.standardUncertaintyAbv) / charge.strengthAbv;
+  const chargeDoubt =
+    2 *
+    Math.hypot(
+      charge.standardUncertaintyAbv / charge.strengthAbv,
+      chargeDoubtMl(charge) / charge.volumeMl,
+    );
   const points: RecoveryPoint[] = [];
   const ethanolMl = { value: 0, low: 0, high: 0 };
   let lastMl = 0;

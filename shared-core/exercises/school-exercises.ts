@@ -1,5 +1,6 @@
 import { massFractionFromMoleFraction, strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { azeotrope, azeotropeSlopeKPerKPa, publishedAzeotrope } from '../equilibrium/index.ts';
+import { chargeDoubtMl } from '../run/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { numberWords } from '../wording/index.ts';
 import { judgeHeatOff, nameMoments, readPlateau } from './curve-questions.ts';
@@ -96,6 +97,7 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
       `In the flask: ${volumeMl} × ${strengthAbv}/100 = ${chargedMl.toFixed(1)} mL ethanol.`,
       `In the receivers: ${cuts.map(({ ml, abv }) => `${ml.toFixed(1)} × ${abv.toFixed(1)}/100`).join(' + ')} = ${recoveredMl.toFixed(1)} mL ethanol.`,
       `${recoveredMl.toFixed(1)}/${chargedMl.toFixed(1)} × 100 % = ${percent.toFixed(1)} %.`,
+      chargeDoubtWords(settings.charge),
       percent <= 100
         ? 'The rest is still in the flask, clings to the column, or was lost as vapour.'
         : 'More than was there cannot come over: the charge, a volume or a strength was misread.',
@@ -103,6 +105,14 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
     answerLines: 5,
   });
 };
+
+/** What the charge alone leaves uncertain of a recovery: relative uncertainties add as squares. */
+function chargeDoubtWords(charge: RunStudy['settings']['charge']): string {
+  const { volumeMl, strengthAbv, standardUncertaintyAbv } = charge;
+  const [ofMl, ofAbv] = [2 * chargeDoubtMl(charge), 2 * standardUncertaintyAbv];
+  const percent = 100 * Math.hypot(ofMl / volumeMl, ofAbv / strengthAbv);
+  return `The flask held ±${numberWords(ofMl, 1)} mL and ±${numberWords(ofAbv, 2)} % vol (k = 2): by that alone the percentage is uncertain by ${numberWords(percent, 1)} % of itself.`;
+}
 
 /** Tenths of a millilitre, rounded on the way, may be a per cent of a small charge. */
 const roundingOf = (chargedMl: number) => Math.max(1, Math.ceil(20 / chargedMl));

@@ -4,6 +4,7 @@ import { doneWithin, forecastDoneH, gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts, FermentState, NinetyInterval } from './ferment-log.ts';
 import type { FermentBelief } from './follow-ferment.ts';
 import { ferments, type PossibleFerments, usualYield } from './possible-ferments.ts';
+import { pureSugarPotentialAbv } from './potential-strength.ts';
 import { abvPerGravity, endGravity } from './practical-end.ts';
 import { weightsOf } from './renew-ferments.ts';
 import { fromSugar, strengthOf } from './sugar-to-ethanol.ts';
@@ -45,7 +46,7 @@ export const sluggishPerDay = { above: 0.005, below: 0.002, from: 1.005 } as con
  * How likely near its end is near enough: told by gravities, or by masses against the sugar. There {@link sugarUsed} asks the
  * readings themselves, and the model need only not speak against it.
  */
-const sureNear = { byGravity: 0.95, bySugar: 0.5 } as const;
+const sureNear = { byGravity: 0.95, bySugar: 0.7 } as const;
 /** Gravity lost in two days, by masses, that counts as nothing: they are finer than floats. */
 const stillByMass = 0.001;
 const sureStill = 0.9;
@@ -57,10 +58,10 @@ const likelyStuck = 0.5;
  */
 const aboveUsual = { atEnd: 0, perhaps: 0.006 } as const;
 /**
- * Share of the strength its sugar gives in practice that must be there: "mass loss within 5 %", a rule to be tested, less the 2 % by
- * which a stated volume and the vapours are in doubt.
+ * Share of the gas its sugar gives in practice that must have been made: "mass loss within 5 %", a rule to be tested, less the 3 % by
+ * which a stated volume, the vapours and a sugar of a kind not told are in doubt.
  */
-const sugarUsed = 0.93;
+const sugarUsed = 0.92;
 /** Fewer possible futures than ferments give the same quantiles. */
 const futures = 400;
 const longestForecastH = 60 * 24;
@@ -123,12 +124,25 @@ export function concludeFerment(belief: FermentBelief, facts: FermentFacts): Fer
   const aboveUsualEnd = gravity.value - endGravity(originalGravity.value, 2, 100);
   const strengthAbv = ninetyOf(strength, weights);
   // The model can talk itself out of the sugar, and out of a sudden death of the yeast: both rules ask the readings alone.
-  const least =
-    facts.sugarG === null ? null : sugarUsed * asHexoseAbv(facts.sugarG, facts.volumeMl);
-  const atEnd = facts.isFromFruit === true ? nearTheEnd : aboveUsual.atEnd;
-  const isAtEnd = least === null ? aboveUsualEnd <= atEnd : strengthAbv.value >= least;
+  const { sugarG, volumeMl } = facts;
+  const gasAbv = ninetyOf(
+    each(
+      (index) =>
+        abvPerGravity(at(cloud.original, index)) *
+        at(cloud.lost, index) *
+        at(cloud.gasYield, index),
+    ),
+    weights,
+  );
+  const made = hasGravity ? strengthAbv.value : gasAbv.value;
+  const isAtEnd =
+    sugarG === null
+      ? aboveUsualEnd <= (facts.isFromFruit === true ? nearTheEnd : aboveUsual.atEnd)
+      : made >= sugarUsed * pureSugarPotentialAbv(sugarG, volumeMl);
   const isPerhaps =
-    least === null ? aboveUsualEnd <= aboveUsual.perhaps : strengthAbv.high >= least;
+    sugarG === null
+      ? aboveUsualEnd <= aboveUsual.perhaps
+      : strengthAbv.high >= sugarUsed * asHexoseAbv(sugarG, volumeMl);
   const state = stateOf();
   return {
     state,
@@ -205,6 +219,8 @@ function forecast(belief: FermentBelief, weights: Float64Array): NinetyInterval 
     future.lost[from] = cloud.lost[from] as number;
     future.vigour[from] = cloud.vigour[from] as number;
     future.doneH[from] = cloud.doneH[from] as number;
+    // What has faded so far does not come back by itself.
+    future.logHours[from] = (cloud.logHours[from] as number) - (cloud.fading[from] as number);
     future.fading[from] = 0;
     done[index] = forecastDoneH(future, from, timeH, timeH + longestForecastH, warmthK, random);
   }
@@ -218,6 +234,7 @@ function copyOf(cloud: PossibleFerments): PossibleFerments {
     lost: cloud.lost.slice(),
     vigour: cloud.vigour.slice(),
     fading: cloud.fading.slice(),
+    logHours: cloud.logHours.slice(),
     doneH: cloud.doneH.slice(),
   };
 }

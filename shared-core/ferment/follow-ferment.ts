@@ -1,10 +1,11 @@
 import { createRandom } from '../random/index.ts';
 import { advanceFerments } from './advance-ferments.ts';
 import type { FermentFacts } from './ferment-log.ts';
+import { degas, noGasYet, spendGas, usualGasG } from './gas-budget.ts';
 import type { Evidence } from './gather-evidence.ts';
 import { drawFerments, type PossibleFerments } from './possible-ferments.ts';
-import { renewFerments } from './renew-ferments.ts';
-import { weighEvidence } from './weigh-evidence.ts';
+import { renewFerments, weightsOf } from './renew-ferments.ts';
+import { takeInEvidence } from './take-in-evidence.ts';
 
 /** What the log says up to one of its readings. */
 export interface FermentBelief {
@@ -40,43 +41,57 @@ export function* followFerment(
   facts: FermentFacts,
 ): Generator<FermentBelief> {
   const random = createRandom('ferment');
-  const first = evidence[0];
+  // A probe that hangs in it from the first hour says how warm it is, not how sweet it was.
+  const first = evidence.find(tellsOfSugar) ?? evidence[0];
   if (first === undefined) return;
   const originH = first.timeH > latestBeginningH ? first.timeH : 0;
   const cloud = drawFerments(random, facts, first.gravity);
   const gravityDoubts: { evidence: Evidence; probability: number }[] = [];
   let temperature: { readonly atH: number; readonly valueC: number } | null = null;
-  let warmthK = 0;
+  let [warmthK, timeH, budget] = [0, first.timeH - originH, noGasYet];
   let isEndTold = facts.sugarG !== null;
-  let { timeH } = first;
   for (const [at, piece] of evidence.entries()) {
     if (piece.temperatureC !== null) temperature = { atH: piece.timeH, valueC: piece.temperatureC };
     else if (temperature !== null && piece.timeH - temperature.atH > temperatureKeepsH)
       temperature = null;
-    const nowK = temperature === null ? 0 : warmthOf(temperature.valueC);
-    advanceFerments(cloud, timeH - originH, piece.timeH - originH, (warmthK + nowK) / 2, random);
-    warmthK = nowK;
-    timeH = piece.timeH;
-    const doubt = weighEvidence(
-      cloud,
-      { ...piece, timeH: timeH - originH },
-      facts,
-      warmthK,
-      random,
-      at === 0,
-    );
+    const nowC = temperature?.valueC ?? null;
+    const nowK = nowC === null ? 0 : warmthOf(nowC);
+    const atH = Math.max(timeH, piece.timeH - originH);
+    cloud.lostAtEvidence.set(cloud.lost);
+    advanceFerments(cloud, timeH, atH, (warmthK + nowK) / 2, random);
+    [warmthK, timeH] = [nowK, atH];
+    budget = spendGas(budget, meanGasG(cloud, facts.volumeMl), nowC, facts.volumeMl);
+    if (piece.isDegassed) budget = degas(budget);
+    // The first gravity was believed, or not, when the ferments were drawn.
+    const gravity = piece === first ? null : piece.gravity;
+    const surroundings = { facts, warmthK, budget };
+    const doubt = takeInEvidence(cloud, { ...piece, timeH, gravity }, surroundings, random);
     if (doubt !== null) gravityDoubts.push({ evidence: piece, probability: doubt });
     yield {
       cloud,
-      timeH: timeH - originH,
+      timeH,
       warmthK,
-      temperatureC: temperature?.valueC ?? null,
+      temperatureC: nowC,
       evidence: evidence.slice(0, at + 1),
       gravityDoubts,
     };
     isEndTold ||= piece.gravity !== null;
     renewFerments(cloud, random, isEndTold);
   }
+}
+
+function tellsOfSugar({ gravity, massG, bubblesPerMin }: Evidence): boolean {
+  return gravity !== null || massG !== null || bubblesPerMin !== null;
+}
+
+/** Gas made in all, by the possible ferments on the average [g]. */
+function meanGasG(cloud: PossibleFerments, volumeMl: number): number {
+  const weights = weightsOf(cloud);
+  return weights.reduce(
+    (sum, weight, index) =>
+      sum + weight * usualGasG(cloud, index, volumeMl) * (cloud.gasYield[index] as number),
+    0,
+  );
 }
 
 /** Yeast works no faster above some 32 °C, and hardly at all below 8 °C. */

@@ -2,6 +2,7 @@
 
 export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
+  type DistillingAdvice,
   distillingAdvice,
   mostOfPot,
 } from './distilling-advice.ts';
@@ -29,3 +30,8 @@ export {
 } from './plan-ferment.ts';
 export { explainFermentCsvProblem, readFermentCsv } from './read-ferment-csv.ts';
 export { factsOfFerment, readingsOfFerment, standingEntries } from './readings-of-ferment.ts';
+export {
+  carbonDioxidePerEthanolGPerG,
+  ethanolPerAbvGPerL,
+  fromSugar,
+} from './sugar-to-ethanol.ts';

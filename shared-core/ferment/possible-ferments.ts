@@ -24,6 +24,12 @@ export const ferments = 4000;
  */
 export interface PossibleFerments {
   readonly original: Float64Array;
+  /**
+   * Where a ferment's original gravity is still open, as it does not believe the first that was read: centre and spread of what it
+   * may be. The spread is 0 once a gravity has told.
+   */
+  readonly originalCentre: Float64Array;
+  readonly originalSpread: Float64Array;
   /** Standard normal numbers that the next arrays follow from. */
   readonly traits: Readonly<Record<Trait, Float64Array>>;
   /** Gravity at which it ends, and at which its sugar would be used up by a yeast that bears any strength. */
@@ -41,6 +47,8 @@ export interface PossibleFerments {
   readonly lost: Float64Array;
   readonly vigour: Float64Array;
   readonly fading: Float64Array;
+  /** Gravity lost when the last evidence was taken in. */
+  readonly lostAtEvidence: Float64Array;
   /** When it came within 0.002 of its end [h]; NaN before. */
   readonly doneH: Float64Array;
   /** What was lost 12, 24, 36, 48 h ago, at the last four half days. */
@@ -73,6 +81,8 @@ export function drawFerments(
   const array = () => new Float64Array(ferments);
   const drawn: PossibleFerments = {
     original: array(),
+    originalCentre: array(),
+    originalSpread: array(),
     traits: {
       extractLeft: array(),
       tolerance: array(),
@@ -87,6 +97,7 @@ export function drawFerments(
     lagH: array(),
     fadeHours: array(),
     lost: array(),
+    lostAtEvidence: array(),
     vigour: array(),
     fading: array(),
     doneH: array().fill(Number.NaN),
@@ -101,9 +112,12 @@ export function drawFerments(
     logWeight: array(),
   };
   for (let index = 0; index < ferments; index += 1) {
-    const { original, logWeight } = drawOriginal(random, firstGravity);
+    const { original, centre, spread, logWeight } = drawOriginal(random, firstGravity);
     drawn.original[index] = original;
     drawn.logWeight[index] = logWeight;
+    drawn.originalCentre[index] = centre;
+    // Sugar that was weighed says as much of the original as a gravity.
+    drawn.originalSpread[index] = facts.sugarG === null ? spread : 0;
     for (const trait of traitNames) drawn.traits[trait][index] = random.normal();
     drawn.logHours[index] = Math.log(45) + random.normal();
     drawn.vigour[index] = vigourSpread * random.normal();
@@ -126,21 +140,36 @@ export const vigourHours = 36;
 /** Share of the drawn that believe the first gravity; fewer than is likely, so that the others are many enough. */
 const believers = 0.6;
 
-function drawOriginal(
-  random: Random,
-  first: Measured | null,
-): { readonly original: number; readonly logWeight: number } {
+interface DrawnOriginal {
+  readonly original: number;
+  /** What it may be beside that, if it is open; spread 0 if it is not. */
+  readonly centre: number;
+  readonly spread: number;
+  readonly logWeight: number;
+}
+
+function drawOriginal(random: Random, first: Measured | null): DrawnOriginal {
   const isNoBeginning = first === null || first.value < 1.015;
   // Sugar lies at the bottom before it is stirred, so that the first gravity is more often too low.
   const [centre, spread] = isNoBeginning ? [1.075, 0.022] : [first.value + 0.006, 0.016];
-  const broad = Math.min(1.16, Math.max(1.01, centre + spread * random.normal()));
-  if (first === null) return { original: broad, logWeight: 0 };
+  const original = possibleOriginal(centre + spread * random.normal());
+  const open = { original, centre, spread };
+  if (first === null) return { ...open, logWeight: 0 };
   const doubt = isNoBeginning ? 0.9 : doubtOfFirst;
-  if (random.uniform() > believers) {
-    return { original: broad, logWeight: Math.log(doubt / (1 - believers)) };
-  }
+  if (random.uniform() > believers)
+    return { ...open, logWeight: Math.log(doubt / (1 - believers)) };
   const told = first.value + first.uncertainty * random.normal();
-  return { original: Math.max(1.004, told), logWeight: Math.log((1 - doubt) / believers) };
+  return {
+    original: Math.max(1.004, told),
+    centre,
+    spread: 0,
+    logWeight: Math.log((1 - doubt) / believers),
+  };
+}
+
+/** Musts lie between these. */
+export function possibleOriginal(gravity: number): number {
+  return Math.min(1.16, Math.max(1.01, gravity));
 }
 
 const bearsAnything = 100;

@@ -7,6 +7,10 @@ const nudges = { little: 0.08, bold: 0.6, boldShare: 0.06 } as const;
 
 /** Weights that sum to one. */
 export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
+  return asWeights(logWeight);
+}
+
+function asWeights(logWeight: Float64Array): Float64Array {
   const highest = logWeight.reduce(
     (most, value) => Math.max(most, value),
     Number.NEGATIVE_INFINITY,
@@ -14,6 +18,12 @@ export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
   const weights = logWeight.map((value) => Math.exp(value - highest));
   const sum = weights.reduce((total, value) => total + value, 0);
   return weights.map((value) => value / sum);
+}
+
+/** How many ferments count, by the logarithms of their weights: one over the sum of the squared weights. */
+export function effectiveCount(logWeight: Float64Array): number {
+  const weights = asWeights(logWeight);
+  return 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
 }
 
 /**
@@ -25,20 +35,54 @@ export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
  * (2001), 197 (from memory).
  */
 export function renewFerments(cloud: PossibleFerments, random: Random, isEndTold: boolean): void {
-  const weights = weightsOf(cloud);
-  const effective = 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
-  if (effective > ferments / 2) return;
-  const chosen = systematicPicks(weights, random);
-  const { traits, lostBefore, ...others } = cloud;
-  for (const values of [...Object.values(others), ...Object.values(traits), ...lostBefore]) {
-    values.set(pick(values, chosen));
-  }
-  cloud.logWeight.fill(0);
+  if (effectiveCount(cloud.logWeight) > ferments / 2) return;
+  drawAgain(cloud, random);
   nudgeOriginals(cloud, random);
   for (let index = 0; index < ferments; index += 1) {
     if (!isEndTold && random.uniform() < nudges.boldShare) widenRange(cloud, index, random);
     nudgeTraits(cloud, index, random);
   }
+}
+
+/** Draws ferments again as often as they are likely, and gives all the same weight. */
+export function drawAgain(cloud: PossibleFerments, random: Random): void {
+  const chosen = systematicPicks(weightsOf(cloud), random);
+  const { traits, lostBefore, ...others } = cloud;
+  for (const values of [...Object.values(others), ...Object.values(traits), ...lostBefore]) {
+    values.set(pick(values, chosen));
+  }
+  cloud.logWeight.fill(0);
+}
+
+/** Spread by which the speed of the last step is moved (logarithm). */
+const speedShift = 0.15;
+
+/** Moves what each has lost since the last evidence, and its vigour with it, as if it had gone slower or faster. */
+export function shiftLastStep(cloud: PossibleFerments, timeH: number, random: Random): void {
+  for (let index = 0; index < ferments; index += 1) {
+    moveLastStep(cloud, index, timeH, Math.exp(speedShift * random.normal()));
+  }
+}
+
+/** Slowest that a step is taken to have gone, of what was foreseen. */
+const slowestStep = 0.05;
+
+/** Lets the last step of one, which ended at a time [h], have gone by a factor faster. */
+export function moveLastStep(
+  cloud: PossibleFerments,
+  index: number,
+  timeH: number,
+  factor: number,
+): void {
+  const faster = Math.max(slowestStep, factor);
+  const before = cloud.lostAtEvidence[index] as number;
+  const range = rangeOf(cloud, index);
+  const lost = before + ((cloud.lost[index] as number) - before) * faster;
+  cloud.lost[index] = Math.min(lost, range - 1e-6);
+  cloud.vigour[index] = (cloud.vigour[index] as number) + Math.log(faster);
+  const isDone = range - (cloud.lost[index] as number) <= doneWithin;
+  if (!isDone) cloud.doneH[index] = Number.NaN;
+  else if (Number.isNaN(cloud.doneH[index] as number)) cloud.doneH[index] = timeH;
 }
 
 /** How far the original gravity of one that begins anew may lie above what it has lost. */

@@ -1,16 +1,18 @@
 import type { Random } from '../random/index.ts';
 import { gravityPerH } from './advance-ferments.ts';
 import type { FermentFacts } from './ferment-log.ts';
+import { type GasBudget, lostPerGasG, usualGasG } from './gas-budget.ts';
 import type { Evidence, Measured } from './gather-evidence.ts';
+import { carbonDioxidePerAbvGPerL } from './mass-loss.ts';
 import {
-  carbonDioxidePerAbvGPerL,
-  dissolvedGasGPerL,
-  ethanolCarriedGPerG,
-  waterCarriedGPerG,
-} from './mass-loss.ts';
-import { ferments, type PossibleFerments, unknownMassG2 } from './possible-ferments.ts';
+  ferments,
+  followTraits,
+  type PossibleFerments,
+  possibleOriginal,
+  unknownMassG2,
+} from './possible-ferments.ts';
 import { abvPerGravity } from './practical-end.ts';
-import { weightsOf } from './renew-ferments.ts';
+import { moveLastStep, weightsOf } from './renew-ferments.ts';
 
 /** Shares of readings that are misread or mistyped, and by how much then; common practice, no source. */
 const misread = {
@@ -24,104 +26,227 @@ const misread = {
 const bubbleScatter = 0.4;
 const leastBubbles = 0.4;
 
-/** Temperature where nobody reads it, a warm corner of a room [°C]; common practice, no source. */
-const unreadTemperatureC = 23;
-
-/**
- * Changes the weights by what one piece of evidence says.
- *
- * @returns how likely its gravity was misread; null where it has none, or it is the first
- */
-export function weighEvidence(
-  cloud: PossibleFerments,
-  evidence: Evidence,
-  facts: FermentFacts,
-  warmthK: number,
-  random: Random,
-  isFirst: boolean,
-): number | null {
-  const { gravity, massG, bubblesPerMin, temperatureC, timeH } = evidence;
-  // The first gravity was believed, or not, when the ferments were drawn.
-  const doubt = gravity === null || isFirst ? null : weighGravity(cloud, gravity);
-  if (massG !== null)
-    weighMass(cloud, massG, evidence, facts, temperatureC ?? unreadTemperatureC, random);
-  if (bubblesPerMin !== null) {
-    for (let index = 0; index < ferments; index += 1) {
-      weighBubbles(cloud, index, bubblesPerMin, facts, gravityPerH(cloud, index, timeH, warmthK));
-    }
-  }
-  return doubt;
+/** What surrounds a piece of evidence: the warmth that the speed goes with beside 20 °C [K], and where the gas went. */
+export interface Surroundings {
+  readonly facts: FermentFacts;
+  readonly warmthK: number;
+  readonly budget: GasBudget;
 }
 
 const density = (off: number, uncertainty: number) =>
   Math.exp(-0.5 * (off / uncertainty) ** 2) / uncertainty;
 
-function add(cloud: PossibleFerments, index: number, likelihood: number): void {
-  cloud.logWeight[index] = (cloud.logWeight[index] as number) + Math.log(likelihood + 1e-300);
-}
-
-function weighGravity(cloud: PossibleFerments, { value, uncertainty }: Measured): number {
-  const wide = Math.hypot(uncertainty, misread.gravityBy);
-  const before = weightsOf(cloud);
-  let [asMisread, inAll] = [0, 0];
-  for (let index = 0; index < ferments; index += 1) {
-    const off = value - (cloud.original[index] as number) + (cloud.lost[index] as number);
-    const wrong = misread.gravity * density(off, wide);
-    const likelihood = (1 - misread.gravity) * density(off, uncertainty) + wrong;
-    asMisread += (before[index] as number) * wrong;
-    inAll += (before[index] as number) * likelihood;
-    add(cloud, index, likelihood);
-  }
-  return inAll > 0 ? asMisread / inAll : 1;
-}
-
-/** Gas that a possible ferment has made with the usual yield [g]. */
-function usualGasG(cloud: PossibleFerments, index: number, facts: FermentFacts): number {
-  return (
-    abvPerGravity(cloud.original[index] as number) *
-    (cloud.lost[index] as number) *
-    carbonDioxidePerAbvGPerL *
-    (facts.volumeMl / 1000) *
-    mustPerFinished
-  );
-}
-
-/** Gas of a litre of must, over that of a litre of finished liquid, into which it shrinks a little; from a mass balance. */
-const mustPerFinished = 0.997;
-
-/** In each ferment the first mass and the yield are known as far as the masses so far tell: a Kalman filter of two states. */
-function weighMass(
+/** Logarithm of how likely one possible ferment makes a piece of evidence. */
+export function logLikelihood(
   cloud: PossibleFerments,
-  { value, uncertainty }: Measured,
-  { isDegassed }: Evidence,
-  facts: FermentFacts,
-  temperatureC: number,
+  index: number,
+  { gravity, massG, bubblesPerMin, timeH }: Evidence,
+  { facts, warmthK, budget }: Surroundings,
+): number {
+  let log = 0;
+  if (gravity !== null) {
+    const { right, wrong } = gravityLikelihoods(cloud, index, gravity);
+    log += Math.log(right + wrong + 1e-300);
+  }
+  if (massG !== null) {
+    const { usual, anew } = massLikelihoods(cloud, index, massG, facts, budget);
+    log += Math.log(usual + anew + 1e-300);
+  }
+  if (bubblesPerMin !== null) {
+    const expected = expectedBubbles(
+      cloud,
+      index,
+      facts,
+      gravityPerH(cloud, index, timeH, warmthK),
+    );
+    const { seen, nothing } = bubbleLikelihoods(cloud, index, bubblesPerMin, expected);
+    log += Math.log(seen + nothing + 1e-300);
+  }
+  return log;
+}
+
+/** How likely a gravity was misread, once its evidence was weighed. */
+export function doubtOfGravity(cloud: PossibleFerments, gravity: Measured): number {
+  return weightsOf(cloud).reduce((sum, weight, index) => {
+    const { right, wrong } = gravityLikelihoods(cloud, index, gravity);
+    return sum + (right + wrong > 0 ? (weight * wrong) / (right + wrong) : weight);
+  }, 0);
+}
+
+/** Lets each possible ferment learn what a piece of evidence tells of its vessel, its gas and its air lock. */
+export function learnFromEvidence(
+  cloud: PossibleFerments,
+  { gravity, massG, bubblesPerMin, timeH }: Evidence,
+  surroundings: Surroundings,
   random: Random,
 ): void {
-  const within = Math.min(40, Math.max(1, temperatureC));
-  const carried = 1 + waterCarriedGPerG(within) + ethanolCarriedGPerG(6, within);
-  // Ferments at rest hold some more than at balance with the air above; common practice, no source.
-  const dissolvedG = isDegassed ? 0 : (1.12 * dissolvedGasGPerL(within) * facts.volumeMl) / 1000;
-  const variance = uncertainty ** 2;
+  const { facts, warmthK } = surroundings;
   for (let index = 0; index < ferments; index += 1) {
-    const madeG = usualGasG(cloud, index, facts);
-    const isAbove = madeG > dissolvedG;
-    const gasG = isAbove ? madeG * carried : 0;
-    const read = value + (isAbove ? -dissolvedG * carried : 0);
-    const spread = Math.sqrt(massSpread(cloud, index, gasG) + variance);
-    const off = read - (cloud.mass[index] as number) + gasG * (cloud.gasYield[index] as number);
-    if ((cloud.massVariance[index] as number) < unknownMassG2) {
-      const usual = (1 - misread.mass) * density(off, spread);
-      // Something was taken away or put on the balance: it counts anew from here.
-      const anew = misread.mass * density(off, Math.hypot(spread, misread.massByG));
-      add(cloud, index, usual + anew);
-      if (random.uniform() * (usual + anew) < anew) {
-        cloud.massVariance[index] = unknownMassG2;
-        cloud.massGasCovariance[index] = 0;
-      }
+    if (gravity !== null) learnGravity(cloud, index, timeH, gravity, random);
+    if (massG !== null) learnMass(cloud, index, timeH, massG, surroundings, random);
+    if (bubblesPerMin !== null && bubblesPerMin >= leastBubbles) {
+      const perH = gravityPerH(cloud, index, timeH, warmthK);
+      learnBubbles(cloud, index, bubblesPerMin, expectedBubbles(cloud, index, facts, perH));
     }
-    learnMass(cloud, index, gasG, read, variance);
   }
+}
+
+/** Where the original is open, a gravity is as likely as the original that it asks for. */
+function gravityLikelihoods(
+  cloud: PossibleFerments,
+  index: number,
+  { value, uncertainty }: Measured,
+): { readonly right: number; readonly wrong: number } {
+  const asked = value + (cloud.lost[index] as number);
+  const off = asked - (cloud.original[index] as number);
+  const isOpen = (cloud.originalSpread[index] as number) > 0;
+  const right = isOpen
+    ? density(
+        asked - (cloud.originalCentre[index] as number),
+        Math.hypot(cloud.originalSpread[index] as number, uncertainty),
+      )
+    : density(off, Math.hypot(uncertainty, speedOfStep * lastStep(cloud, index)));
+  return {
+    right: (1 - misread.gravity) * right,
+    wrong: misread.gravity * density(off, Math.hypot(uncertainty, misread.gravityBy)),
+  };
+}
+
+/** Gravity that one has lost since the last evidence. */
+function lastStep(cloud: PossibleFerments, index: number): number {
+  return (cloud.lost[index] as number) - (cloud.lostAtEvidence[index] as number);
+}
+
+/** Learns the speed of the last step from a gravity, or the original where that is open; nothing from one taken for misread. */
+function learnGravity(
+  cloud: PossibleFerments,
+  index: number,
+  timeH: number,
+  gravity: Measured,
+  random: Random,
+): void {
+  const { right, wrong } = gravityLikelihoods(cloud, index, gravity);
+  if (random.uniform() * (right + wrong) < wrong) return;
+  const asked = gravity.value + (cloud.lost[index] as number);
+  const variance = gravity.uncertainty ** 2;
+  const spread = cloud.originalSpread[index] as number;
+  if (spread === 0) {
+    const off = asked - (cloud.original[index] as number);
+    learnStep(cloud, index, { timeH, off, step: lastStep(cloud, index), variance }, random);
+    return;
+  }
+  const centre = cloud.originalCentre[index] as number;
+  const gain = spread ** 2 / (spread ** 2 + variance);
+  const drawn = centre + gain * (asked - centre) + Math.sqrt(gain * variance) * random.normal();
+  cloud.original[index] = possibleOriginal(drawn);
+  cloud.originalSpread[index] = 0;
+  followTraits(cloud, index);
+}
+
+/** A mass beside what one possible ferment expects [g]. */
+interface MassBeside {
+  /** Gas that has left it with all it took along, and what of that left since the last evidence. */
+  readonly gasG: number;
+  readonly off: number;
+  readonly stepG: number;
+  /** Variance but for the speed of the last step. */
+  readonly variance: number;
+}
+
+function massBeside(
+  cloud: PossibleFerments,
+  index: number,
+  { value, uncertainty }: Measured,
+  facts: FermentFacts,
+  budget: GasBudget,
+): MassBeside {
+  const perGas = lostPerGasG(budget);
+  const gasYield = cloud.gasYield[index] as number;
+  const madeG = usualGasG(cloud, index, facts.volumeMl);
+  const isAbove = madeG > budget.heldG;
+  const gasG = isAbove ? madeG * perGas : 0;
+  const read = value + (isAbove ? -budget.heldG * perGas : 0);
+  const stepShare =
+    1 - (cloud.lostAtEvidence[index] as number) / Math.max(1e-9, cloud.lost[index] as number);
+  return {
+    gasG,
+    off: read - (cloud.mass[index] as number) + gasG * gasYield,
+    stepG: gasG * gasYield * stepShare,
+    variance: massSpread(cloud, index, gasG) + uncertainty ** 2,
+  };
+}
+
+function massLikelihoods(
+  cloud: PossibleFerments,
+  index: number,
+  measured: Measured,
+  facts: FermentFacts,
+  budget: GasBudget,
+): { readonly usual: number; readonly anew: number } {
+  if ((cloud.massVariance[index] as number) >= unknownMassG2) return { usual: 1, anew: 0 };
+  const { off, variance, stepG } = massBeside(cloud, index, measured, facts, budget);
+  const spread = Math.hypot(Math.sqrt(variance), speedOfStep * stepG);
+  return {
+    usual: (1 - misread.mass) * density(off, spread),
+    // Something was taken away or put on the balance: it counts anew from here.
+    anew: misread.mass * density(off, Math.hypot(spread, misread.massByG)),
+  };
+}
+
+/** In each ferment the first mass and the yield are known as far as the masses so far tell: a Kalman filter of two states. */
+function learnMass(
+  cloud: PossibleFerments,
+  index: number,
+  timeH: number,
+  measured: Measured,
+  { facts, budget }: Surroundings,
+  random: Random,
+): void {
+  const { usual, anew } = massLikelihoods(cloud, index, measured, facts, budget);
+  if (random.uniform() * (usual + anew) < anew) {
+    cloud.massVariance[index] = unknownMassG2;
+    cloud.massGasCovariance[index] = 0;
+  } else {
+    const { off, stepG, variance } = massBeside(cloud, index, measured, facts, budget);
+    learnStep(cloud, index, { timeH, off, step: stepG, variance }, random);
+  }
+  const [mass, both, gas] = [
+    cloud.massVariance[index] as number,
+    cloud.massGasCovariance[index] as number,
+    cloud.gasYieldVariance[index] as number,
+  ];
+  const { gasG, off, variance } = massBeside(cloud, index, measured, facts, budget);
+  const toMass = (mass - gasG * both) / variance;
+  const toGas = (both - gasG * gas) / variance;
+  cloud.mass[index] = (cloud.mass[index] as number) + toMass * off;
+  cloud.gasYield[index] = (cloud.gasYield[index] as number) + toGas * off;
+  cloud.massVariance[index] = mass - toMass * toMass * variance;
+  cloud.massGasCovariance[index] = both - toMass * toGas * variance;
+  cloud.gasYieldVariance[index] = Math.max(1e-9, gas - toGas * toGas * variance);
+}
+
+/** Spread of a step's speed about what was foreseen (share); the model's shape is no ferment's. Common practice, no source. */
+const speedOfStep = 0.1;
+
+/** The last step: when it ended [h], and in one unit what is off, how much it made, and the variance of the rest. */
+interface Step {
+  readonly timeH: number;
+  readonly off: number;
+  readonly step: number;
+  readonly variance: number;
+}
+
+/** Draws how much faster or slower the last step went, by what is off and how much of it the step could have made. */
+function learnStep(
+  cloud: PossibleFerments,
+  index: number,
+  { timeH, off, step, variance }: Step,
+  random: Random,
+): void {
+  const total = variance + (speedOfStep * step) ** 2;
+  const mean = (-off * step * speedOfStep ** 2) / total;
+  const spread = speedOfStep * Math.sqrt(variance / total);
+  moveLastStep(cloud, index, timeH, 1 + mean + spread * random.normal());
 }
 
 function massSpread(cloud: PossibleFerments, index: number, gasG: number): number {
@@ -132,59 +257,53 @@ function massSpread(cloud: PossibleFerments, index: number, gasG: number): numbe
   );
 }
 
-function learnMass(
-  cloud: PossibleFerments,
-  index: number,
-  gasG: number,
-  read: number,
-  variance: number,
-): void {
-  const [mass, both, gas] = [
-    cloud.massVariance[index] as number,
-    cloud.massGasCovariance[index] as number,
-    cloud.gasYieldVariance[index] as number,
-  ];
-  const total = massSpread(cloud, index, gasG) + variance;
-  const toMass = (mass - gasG * both) / total;
-  const toGas = (both - gasG * gas) / total;
-  const off = read - (cloud.mass[index] as number) + gasG * (cloud.gasYield[index] as number);
-  cloud.mass[index] = (cloud.mass[index] as number) + toMass * off;
-  cloud.gasYield[index] = (cloud.gasYield[index] as number) + toGas * off;
-  cloud.massVariance[index] = mass - toMass * toMass * total;
-  cloud.massGasCovariance[index] = both - toMass * toGas * total;
-  cloud.gasYieldVariance[index] = Math.max(1e-9, gas - toGas * toGas * total);
-}
-
 /** Range of logarithms that a count may have when it tells nothing. */
 const anyCount = 1 / 9;
 
-function weighBubbles(
+/** Logarithm of the bubbles a minute that a possible ferment would show. */
+function expectedBubbles(
   cloud: PossibleFerments,
   index: number,
-  bubblesPerMin: number,
   facts: FermentFacts,
   perH: number,
-): void {
+): number {
   const gasGPerH =
     abvPerGravity(cloud.original[index] as number) *
     perH *
     carbonDioxidePerAbvGPerL *
     (facts.volumeMl / 1000);
-  const known = cloud.bubblesVariance[index] as number;
-  const expected = Math.log(gasGPerH + 1e-6) + (cloud.bubbles[index] as number);
-  const spread = Math.sqrt(known + bubbleScatter ** 2);
+  return Math.log(gasGPerH + 1e-6) + (cloud.bubbles[index] as number);
+}
+
+function bubbleLikelihoods(
+  cloud: PossibleFerments,
+  index: number,
+  bubblesPerMin: number,
+  expected: number,
+): { readonly seen: number; readonly nothing: number } {
+  const spread = Math.hypot(Math.sqrt(cloud.bubblesVariance[index] as number), bubbleScatter);
   if (bubblesPerMin < leastBubbles) {
     const unseen = 1 / (1 + Math.exp((1.7 * (expected - Math.log(leastBubbles))) / spread));
-    add(cloud, index, misread.bubbles + (1 - misread.bubbles) * unseen);
-    return;
+    return { seen: (1 - misread.bubbles) * unseen, nothing: misread.bubbles };
   }
   const off = Math.log(bubblesPerMin) - expected;
-  const seen = ((1 - misread.bubbles) * density(off, spread)) / Math.sqrt(2 * Math.PI);
-  const nothing = misread.bubbles * anyCount;
-  add(cloud, index, seen + nothing);
-  if (seen > nothing) {
-    const gain = known / (known + bubbleScatter ** 2);
-    cloud.bubbles[index] = (cloud.bubbles[index] as number) + gain * off;
-    cloud.bubblesVariance[index] = known * (1 - gain) + 0.01;
-  }
+  return {
+    seen: ((1 - misread.bubbles) * density(off, spread)) / Math.sqrt(2 * Math.PI),
+    nothing: misread.bubbles * anyCount,
+  };
+}
+
+function learnBubbles(
+  cloud: PossibleFerments,
+  index: number,
+  bubblesPerMin: number,
+  expected: number,
+): void {
+  const { seen, nothing } = bubbleLikelihoods(cloud, index, bubblesPerMin, expected);
+  if (seen <= nothing) return;
+  const known = cloud.bubblesVariance[index] as number;
+  const gain = known / (known + bubbleScatter ** 2);
+  cloud.bubbles[index] =
+    (cloud.bubbles[index] as number) + gain * (Math.log(bubblesPerMin) - expected);
+  cloud.bubblesVariance[index] = known * (1 - gain) + 0.01;
 }

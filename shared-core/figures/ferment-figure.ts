@@ -3,13 +3,15 @@ import { usualWarmthBand } from '../ferment-warmth/index.ts';
 import { say } from '../wording/index.ts';
 import { type Drawing, ink, type Point, type Shape, softInk } from './drawing.ts';
 import { niceTicks } from './nice-ticks.ts';
-import { type Axis, box, frame, label, line, type PlotArea, place } from './plot-area.ts';
+import { type Axis, box, frame, label, line, type PlotArea, place, smallPt } from './plot-area.ts';
 
 /** The week of a ferment, as far as it goes. */
 export interface FermentWeek {
   readonly readings: readonly FermentReading[];
   /** Ends of the gravity at which it should end; null where nothing tells it. */
   readonly endGravity: { readonly low: number; readonly high: number } | null;
+  /** An hour at which a line stands through all rows. */
+  readonly cursorH?: number;
   /** What a probe said of its warmth, where one was in it. */
   readonly warmth?: FermentWarmth;
 }
@@ -57,12 +59,26 @@ export function fermentFigure(week: FermentWeek): Drawing | null {
   const lastH = Math.max(week.readings.at(-1)?.timeH ?? 0, week.warmth?.heard.at(-1)?.timeH ?? 0);
   const days = Math.max(fewestDays, Math.ceil(lastH / dayH));
   const shapes = rows.flatMap((row, index) => drawnRow(row, index, days, rows.length));
+  if (week.cursorH !== undefined) shapes.push(cursorAt(week.cursorH / dayH / days, rows.length));
   return {
     widthPt,
     heightPt: rows.length * (rowPt + gapPt) + 34,
     altText: `${say('The ferment over {days} days.', { days })} ${rows.map(rowWords).join(' ')}`,
     shapes,
   };
+}
+
+function cursorAt(share: number, rows: number): Shape {
+  const x = left + Math.min(1, share) * (right - left);
+  const bottom = 12 + rows * (rowPt + gapPt) - gapPt;
+  return line(
+    [
+      [x, 4],
+      [x, bottom],
+    ],
+    '#882255',
+    1.6,
+  );
 }
 
 function allPoints({ points, tracks }: Row): readonly Point[] {
@@ -220,7 +236,13 @@ function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[
         [5, 3],
       ),
     ),
-    label([area.right - 4, bottom - 3], band.words, 'end', softInk),
+    // A band too thin for its words has them above.
+    label(
+      [area.right - 4, bottom - top < smallPt + 4 ? top - 3 : bottom - 3],
+      band.words,
+      'end',
+      softInk,
+    ),
   ];
 }
 

@@ -1,25 +1,15 @@
 import type { RunStudy } from '../study/index.ts';
-import { furtherLineColours, mutedColours } from './colours.ts';
-import { type Drawing, softInk } from './drawing.ts';
+import { lineStrokes } from './colours.ts';
+import { type Drawing, type Stroke, softInk } from './drawing.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
 import { frame, label, line, type PlotArea } from './plot-area.ts';
 import { runLine } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
 
-/** Each colour has a dash of its own. */
-const strokes = [
-  { colour: mutedColours.indigo, widthPt: 1.3 },
-  { colour: mutedColours.wine, widthPt: 1.3, dash: [6, 3] },
-  { colour: mutedColours.green, widthPt: 1.3, dash: [2, 2] },
-  { colour: furtherLineColours.brown, widthPt: 1.3, dash: [8, 2, 2, 2] },
-  { colour: furtherLineColours.slate, widthPt: 1.3, dash: [10, 4] },
-  { colour: furtherLineColours.blue, widthPt: 1.3, dash: [4, 4] },
-];
-
 /** Several runs on one scale, from the arrival of vapour where it is known; null for fewer than two, and for more than can be told apart. */
 export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
-  if (studies.length < 2 || studies.length > strokes.length) return null;
+  if (studies.length < 2 || studies.length > lineStrokes.length) return null;
   const shifted = studies.map(({ rows, verdicts }) => {
     const originS = verdicts.events.find(({ event }) => event === 'vapour-arrived')?.timeS ?? 0;
     return rows.flatMap(({ timeS, headC }) =>
@@ -49,8 +39,8 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
       ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
     },
   };
-  const strokeOf = (index: number) =>
-    strokes[index % strokes.length] ?? { colour: softInk, widthPt: 1 };
+  const strokeOf = (index: number): Stroke =>
+    lineStrokes[index % lineStrokes.length] ?? { colour: softInk, widthPt: 1 };
   return {
     widthPt: figureWidthPt,
     heightPt: 254 + 12 * studies.length,
@@ -60,7 +50,7 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
       ...shifted.flatMap((points, index) => runLine(area, points, strokeOf(index))),
       ...studies.flatMap(({ name, runId, imported }, index) => {
         const y = area.bottom + 44 + 12 * index;
-        const { colour, widthPt, ...dash } = strokeOf(index);
+        const { colour, widthPt, dash } = strokeOf(index);
         return [
           line(
             [
@@ -69,7 +59,7 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
             ],
             colour,
             widthPt,
-            'dash' in dash ? dash.dash : undefined,
+            dash,
           ),
           label(
             [area.left + 42, y],

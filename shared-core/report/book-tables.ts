@@ -1,6 +1,7 @@
 import type { Balance, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
 import { clockWords, intervalWords, measuredWords, worded } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
+import { fromFermentTable } from './from-ferment-blocks.ts';
 
 /** What the tables are made from: a study, or the books of one. */
 interface BooksToShow {
@@ -26,9 +27,12 @@ const column = (title: string, width: number, align: 'start' | 'end' = 'start') 
  */
 export function bookTables(books: RunBooks): readonly DocumentTable[] {
   const shown: BooksToShow = { books };
-  return [cutsTable(shown), balanceTable(shown), recoveryBudgetTable(shown)].filter(
-    (table) => table !== null,
-  );
+  return [
+    cutsTable(shown),
+    balanceTable(shown),
+    recoveryBudgetTable(shown),
+    books.fromFerment === null ? null : fromFermentTable(books.fromFerment),
+  ].filter((table) => table !== null);
 }
 
 /** Cuts, residue and hold-up as booked; null without any. */

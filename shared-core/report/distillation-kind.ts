@@ -9,6 +9,7 @@ import {
 } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { groupSheetsOf, keyOf, markingSheetOf, worksheetOf } from './distillation-sheets.ts';
+import { fromFermentFigure } from './from-ferment-blocks.ts';
 import { reportOf } from './report-of.ts';
 import type { NamedDrawing, RunKind } from './run-kind.ts';
 
@@ -41,5 +42,6 @@ function drawingsOf(study: RunStudy): readonly NamedDrawing[] {
       drawing: temperatureByVolumeFigure(study, { expected: true }),
     },
     { name: 'strength-by-volume', drawing: strengthByVolumeFigure(study) },
+    { name: 'sugar-to-distillate', drawing: fromFermentFigure(books.fromFerment) },
   ];
 }

@@ -5,6 +5,7 @@ import { clockWords, intervalWords, measuredWords } from '../wording/index.ts';
 import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
+import { fromFermentFigure } from './from-ferment-blocks.ts';
 import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import { volumeBlocks } from './volume-blocks.ts';
@@ -106,6 +107,7 @@ function strengthBlocks(study: RunStudy): readonly Block[] {
 function bookBlocks(study: RunStudy): readonly Block[] {
   const { books, simple, product } = study;
   const ethanol = ethanolFigure(books);
+  const fromSugar = fromFermentFigure(books.fromFerment);
   const [liquids, ...balances] = bookTables(books);
   return [
     ...(liquids === undefined ? [] : [liquids]),
@@ -114,6 +116,14 @@ function bookBlocks(study: RunStudy): readonly Block[] {
     ...(books.ferment === null
       ? []
       : [{ kind: 'paragraph', text: fermentSentence(books.ferment) } as const]),
+    ...(fromSugar === null
+      ? []
+      : [
+          figure(
+            fromSugar,
+            'From sugar to distillate; whiskers: k = 2, the log’s from the interval of its judge.',
+          ),
+        ]),
     ...(simple === null || product === null
       ? []
       : [

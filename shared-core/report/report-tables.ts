@@ -1,9 +1,9 @@
 import { alarmTitles } from '../monitor/index.ts';
-import { trialWords } from '../run/index.ts';
+import { chargeDoubtMl, trialWords } from '../run/index.ts';
 import { stageLabels } from '../stages/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { kindWords } from '../study/index.ts';
-import { clockWords, measuredWords } from '../wording/index.ts';
+import { clockWords, localDayWords, localTimeWords, measuredWords } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
@@ -79,12 +79,7 @@ export function settingsTable({
     columns: [column('', 3), column('', 7)],
     rows: [
       ['Run', imported === true ? `${runId} (imported)` : runId],
-      [
-        'Began',
-        startedAtIso === ''
-          ? 'not stated in the file'
-          : `${startedAtIso.slice(0, 16).replace('T', ' ')} UTC`,
-      ],
+      ['Began', startedAtIso === '' ? 'not stated in the file' : localTimeWords(startedAtIso)],
       [
         'Lasted',
         byVolume?.basis === 'table'
@@ -93,14 +88,14 @@ export function settingsTable({
       ],
       [
         'Charge',
-        `${plain(charge.volumeMl)} mL, ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
+        `${measuredWords({ value: charge.volumeMl, standardUncertainty: chargeDoubtMl(charge) }, 'mL')} of ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
       ],
       ...(ferment === undefined
         ? []
         : [
             [
               'From the ferment',
-              `“${ferment.name}”, begun ${ferment.beganAtIso.slice(0, 10)}: ${ferment.strengthAbv.value.toFixed(1)} % vol (${ferment.strengthAbv.low.toFixed(1)} to ${ferment.strengthAbv.high.toFixed(1)}) by its log${ferment.wentIn === '' ? '' : `; in it ${ferment.wentIn}`}`,
+              `“${ferment.name}”, begun ${localDayWords(ferment.beganAtIso, startedAtIso)}: ${ferment.strengthAbv.value.toFixed(1)} % vol (${ferment.strengthAbv.low.toFixed(1)} to ${ferment.strengthAbv.high.toFixed(1)}) by its log${ferment.wentIn === '' ? '' : `; in it ${ferment.wentIn}`}`,
             ],
           ]),
       [

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { asGiven, worded } from '../wording/index.ts';
+import { asGiven, localTimeWords, numberWords, worded } from '../wording/index.ts';
 import { platesWords } from './plates-words.ts';
 import {
   chargeSettingSchema,
@@ -34,6 +34,7 @@ interface StatedRun {
  *
  * @param run as recorded: settings (charge [mL, % vol], pressure [kPa]), start (ISO 8601, empty where not known), where it came from
  * @param corrections in the order in which they were made
+ * @param inZone a moment [ISO 8601] as it is told where it is read, with the offset of that zone; as it is written if left out
  *
  * Source: this project's rule; no standard.
  * @example
@@ -42,11 +43,15 @@ interface StatedRun {
  * correctedRun(run, [{ charge, reason: 'misread' }]).settings.charge.volumeMl // => 300
  * correctedRun(run, [{ charge, reason: 'misread' }]).sentences.length // => 1
  */
-export function correctedRun(run: StatedRun, corrections: readonly Correction[]) {
+export function correctedRun(
+  run: StatedRun,
+  corrections: readonly Correction[],
+  inZone: (iso: string) => string = (iso) => iso,
+) {
   return {
     settings: correctedSettings(run.settings, corrections),
     startedAtIso: correctedStart(run, corrections),
-    sentences: correctionSentences(run.settings, corrections, run.startedAtIso),
+    sentences: correctionSentences(run.settings, corrections, run.startedAtIso, inZone),
   };
 }
 
@@ -103,6 +108,7 @@ export function correctedStart(
  * @param settings as recorded (charge [mL, % vol], pressure [kPa])
  * @param corrections in the order in which they were made
  * @param startedAtIso when the run began as recorded (ISO 8601); empty where not known
+ * @param inZone a moment [ISO 8601] as it is told where it is read; as it is written if left out
  *
  * Source: this project's rule; no standard.
  * @example
@@ -113,6 +119,7 @@ export function correctionSentences(
   settings: RunSettings,
   corrections: readonly Correction[],
   startedAtIso = '',
+  inZone: (iso: string) => string = (iso) => iso,
 ): readonly string[] {
   let so = settings;
   let began = startedAtIso;
@@ -127,8 +134,8 @@ export function correctionSentences(
         ? []
         : [
             worded('began {before} → {after}', {
-              before: minuteWords(began),
-              after: minuteWords(start),
+              before: minuteWords(inZone(began)),
+              after: minuteWords(inZone(start)),
             }),
           ]),
     ];
@@ -144,9 +151,8 @@ export function correctionSentences(
   });
 }
 
-/** To the minute, in world time: the record may be read in another zone. */
 const minuteWords = (iso: string) =>
-  iso === '' ? worded('at a time not stated') : `${iso.slice(0, 16).replace('T', ' ')} UTC`;
+  iso === '' ? worded('at a time not stated') : localTimeWords(iso);
 
 interface Part {
   readonly words: (settings: RunSettings) => string;
@@ -161,6 +167,18 @@ const parts: readonly Part[] = [
         strength: charge.strengthAbv,
       }),
     change: (before, after) => worded('charge {before} → {after}', { before, after }),
+  },
+  {
+    words: ({ charge: { standardUncertaintyMl, standardUncertaintyAbv } }) =>
+      worded('{volume} and {strength} % vol', {
+        volume:
+          standardUncertaintyMl === undefined
+            ? worded('as usual for the volume')
+            : `${numberWords(standardUncertaintyMl, 1)} mL`,
+        strength: numberWords(standardUncertaintyAbv, 2),
+      }),
+    change: (before, after) =>
+      worded('standard uncertainty of the charge {before} → {after}', { before, after }),
   },
   {
     words: ({ pressure }) => `${pressure.pressureKPa} kPa`,

@@ -1,3 +1,4 @@
+import { usualChargeDoubtAbv } from './charge-doubt.ts';
 import type { RunSettings } from './run-settings.ts';
 
 /**
@@ -7,7 +8,7 @@ import type { RunSettings } from './run-settings.ts';
  */
 export const defaultRunSettings: RunSettings = {
   name: 'Pear-juice ferment',
-  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.5 },
+  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: usualChargeDoubtAbv },
   rig: { description: '', plates: null, heatW: null, columnLossW: null },
   pressure: {
     pressureKPa: 101.325,

@@ -1,5 +1,6 @@
 /** Readings, marks, settings: the inputs of a run. */
 export { type Channel, channelSchema, knownChannels } from './channel.ts';
+export { chargeDoubtMl, cylinderDoubt } from './charge-doubt.ts';
 export {
   correctedRun,
   correctionSchema,

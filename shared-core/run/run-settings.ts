@@ -17,7 +17,9 @@ export const pressureSettingSchema = z.strictObject({
 export const chargeSettingSchema = z.strictObject({
   volumeMl: within(settingRanges.chargeVolumeMl),
   strengthAbv: within(settingRanges.chargeStrengthAbv),
-  standardUncertaintyAbv: z.number().min(0).max(10),
+  standardUncertaintyAbv: within(settingRanges.chargeDoubtAbv),
+  /** As somebody stated it; left out for that of a measuring cylinder. */
+  standardUncertaintyMl: within(settingRanges.chargeDoubtMl).optional(),
 });
 
 /** The glassware, as far as it is known; `null` means "not known", and the estimates widen. */

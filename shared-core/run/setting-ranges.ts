@@ -13,6 +13,9 @@ export const settingRanges = {
   altitudeM: { low: -430, high: 4500 },
   chargeVolumeMl: { low: 20, high: 50_000 },
   chargeStrengthAbv: { low: 0.5, high: 60 },
+  /** Standard uncertainties of the charge. */
+  chargeDoubtAbv: { low: 0, high: 10 },
+  chargeDoubtMl: { low: 0, high: 5000 },
   leastStrengthAbv: { low: 10, high: 96 },
   plates: { low: 0, high: 40 },
   heatW: { low: 5, high: 5000 },

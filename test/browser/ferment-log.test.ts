@@ -1,6 +1,11 @@
+import { appendFileSync, readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
 import process from 'node:process';
+import { strFromU8, unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
+import { usualWarmthBand } from '#shared-core';
+import { warmthLineText, warmthLog } from '../../main/ferments/warmth-lines.ts';
 import {
   type DeviceLanguage,
   deviceLanguages,
@@ -35,7 +40,7 @@ const week: readonly (readonly [number, string])[] = [
   [1, '0.996'],
 ];
 
-test('a ferment is planned, its week written down, judged, charged into the still and found again in the run’s header', async () => {
+test('a ferment is planned, its week written down and heard, judged, handed out, charged into the still, distilled and booked: its yield is in window, report and pack', async () => {
   const { page, runsFolder } = bench;
   onTestFailed(() => bench.explain());
   await page.getByRole('button', { name: 'Plan the ferment' }).click();
@@ -48,6 +53,7 @@ test('a ferment is planned, its week written down, judged, charged into the stil
   await log.getByRole('button', { name: 'Begin the log' }).click();
   await log.getByText('Nothing was entered yet').waitFor();
   for (const [at, read] of week.entries()) await enterGravity(page, at + 1, read);
+  hearWeek(runsFolder);
   // Misread, and withdrawn: it stays in the file and is counted no more.
   await enterGravity(page, 9, [2, '1.030']);
   await log.getByText('9 entries').click();
@@ -72,6 +78,21 @@ test('a ferment is planned, its week written down, judged, charged into the stil
   expect(await log.getByRole('img').getAttribute('aria-label')).toContain('Gravity: 8 readings');
   await lookAt(page, 'log');
 
+  const handedOut = await saved(page, () =>
+    log.getByRole('button', { name: 'Export pack' }).click(),
+  );
+  expect(handedOut('data/runs.csv')).toMatch(/Pear juice,.*,finished,/);
+  expect(handedOut('data/days.csv').split('\r\n').length).toBeGreaterThan(6);
+  expect(handedOut.names).toEqual(
+    expect.arrayContaining([
+      'report.pdf',
+      'workbook.xlsx',
+      expect.stringMatching(/^worksheets\/.*pear-juice-school\.pdf$/),
+      expect.stringMatching(/^marking\/.*pear-juice-key\.pdf$/),
+      expect.stringMatching(/^figures\/.*-3-sugar\.svg$/),
+    ]),
+  );
+
   await log.getByRole('button', { name: 'Charge the still with it' }).click();
   await page.getByText('From the ferment “Pear juice”').waitFor();
   expect(await page.getByLabel('Volume in the pot').inputValue()).toBe('1000');
@@ -90,8 +111,76 @@ test('a ferment is planned, its week written down, judged, charged into the stil
   expect(settings.charge.strengthAbv).toBeGreaterThan(7.5);
   expect(settings.charge.strengthAbv).toBeLessThan(9.5);
   expect(settings.charge.standardUncertaintyAbv).toBeLessThan(0.5);
+
+  await page.getByRole('button', { name: 'Books' }).click();
+  const journey = page.getByRole('table', { name: /^From sugar to distillate/ });
+  await journey.getByRole('row', { name: /^Ethanol collected/ }).waitFor();
+  await page.getByLabel('Liquid', { exact: true }).selectOption('Cut 1');
+  await page.getByLabel('Measured with').selectOption('Alcoholometer');
+  const fields = page.locator('.measure-fields').first().getByRole('textbox');
+  for (const [index, value] of ['62', '20'].entries()) await fields.nth(index).fill(value);
+  await page.getByRole('button', { name: 'Keep measurement' }).click();
+  await page.getByText(/From sugar to product: at most/).waitFor();
+  const collected = journey.getByRole('row', { name: /^Ethanol collected/ });
+  expect(await collected.textContent()).toMatch(/39\.\d ± .*%/);
+  expect(await journey.textContent()).toContain('nine times in ten');
+  await page.getByRole('img', { name: /Sugar .*Ethanol collected / }).waitFor();
+  await lookAt(page, 'books');
+  await page.getByRole('button', { name: 'Back to the library' }).click();
+  await page.getByRole('button', { name: 'More for Pear juice' }).click();
+  const run = await saved(page, () =>
+    page.getByRole('button', { name: 'Export pack of Pear juice' }).click(),
+  );
+  expect(run('data/results.csv')).toMatch(/ethanol in the ferment by its log,\d/);
+  expect(run('data/results.csv')).toMatch(/overall yield from sugar,\d/);
+  expect(run.names.some((name) => name.endsWith('-7-sugar-to-distillate.svg'))).toBe(true);
+  const report = strFromU8(
+    unzipSync(run.bytes('report.docx'))['word/document.xml'] ?? new Uint8Array(),
+  );
+  expect(report).toContain('From sugar to distillate');
+  expect(report).toContain('nine times in ten');
   expect(bench.complaints).toEqual([]);
 });
+
+/** A download of the window, unpacked. */
+async function saved(page: Page, act: () => Promise<void>) {
+  const coming = page.waitForEvent('download', { timeout: 180_000 });
+  await act();
+  const files = unzipSync(readFileSync(await (await coming).path()));
+  const bytes = (name: string) => files[name] ?? new Uint8Array();
+  return Object.assign((name: string) => strFromU8(bytes(name)), {
+    bytes,
+    names: Object.keys(files),
+  });
+}
+
+/** What a probe heard of the week, as the program keeps it. */
+function hearWeek(runsFolder: string): void {
+  const fermentId =
+    readdirSync(runsFolder)
+      .map((name) => /^ferment-(.*)\.jsonl$/.exec(name)?.[1])
+      .find((id) => id !== undefined) ?? '';
+  const nowMs = Math.floor(Date.now() / 60_000) * 60_000;
+  const minutes = Array.from({ length: 168 * 60 }, (_, ago) => {
+    const atMs = nowMs - (168 * 60 - ago) * 60_000;
+    const meanC = 29 + Math.sin(ago / 200);
+    return { atIso: new Date(atMs).toISOString(), lowC: meanC - 0.1, meanC, highC: meanC + 0.1 };
+  });
+  const keptAtIso = minutes[0]?.atIso ?? '';
+  const lines = [
+    warmthLineText({
+      kind: 'keep',
+      ...warmthLog,
+      keptAtIso,
+      band: usualWarmthBand,
+      channel: 'ferment',
+      source: null,
+    }),
+    ...minutes.map((minute) => warmthLineText({ kind: 'minute', ...minute, minutes: 1 })),
+    warmthLineText({ kind: 'leave', keptAtIso: new Date(nowMs).toISOString() }),
+  ];
+  appendFileSync(path.join(runsFolder, `warmth-${fermentId}.jsonl`), lines.join(''));
+}
 
 async function momentBefore(page: Page, hours: number): Promise<string> {
   return page.evaluate((ago) => {

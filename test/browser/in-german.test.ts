@@ -2,6 +2,7 @@ import process from 'node:process';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { axeViolations } from './support/check-screen.ts';
+import { englishLeft, inGerman, unfoldAll } from './support/english-left.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 
 let bench: JourneyBench;
@@ -10,21 +11,17 @@ beforeAll(async () => {
 });
 afterAll(() => bench?.tidy());
 
-/** Words that only English has, in any sentence of some length. */
-const english = /\b(?:the|and|of|with|has|have|from|which|your|this)\b/gi;
+/** What is left in English, by the room it stands in. */
+const left: Record<string, readonly string[]> = {};
 
-/** What a person sees and a screen reader is told; what was typed or read from a device has no language. */
-async function saidIn(page: Page): Promise<string> {
-  const texts = await page.locator('main, .masthead, .unseen, [role=alert]').allInnerTexts();
-  const labels = await page.evaluate(
-    `[...document.querySelectorAll('[aria-label]')].map((one) => one.getAttribute('aria-label')).join('\\n')`,
-  );
-  return [...texts, labels].join('\n');
+async function look(page: Page, room: string): Promise<void> {
+  await unfoldAll(page);
+  const found = await englishLeft(page, [bench.runsFolder]);
+  if (found.length > 0) left[room] = found;
 }
 
 async function expectGerman(page: Page, name: string): Promise<void> {
-  const said = await saidIn(page);
-  expect(said.split('\n').filter((line) => line.match(english) !== null)).toEqual([]);
+  await look(page, name);
   for (const [width, height] of [
     [1280, 720],
     [390, 844],
@@ -55,14 +52,22 @@ test('chosen in Display, the window says a whole run in German, from Prepare to 
     .getByText(/\d\d,\d/)
     .first()
     .waitFor();
+  await look(page, 'watch');
+  await page.getByRole('button', { name: inGerman('Understand this moment') }).click();
+  await look(page, 'understand, warm-up');
+  await page.getByRole('button', { name: inGerman('Understand this moment') }).click();
   await page
     .getByRole('alert')
     .filter({ hasText: 'Vorlage wechseln' })
     .first()
     .waitFor({ timeout: 240_000 });
   await expectGerman(page, 'prompt');
+  await lookAtMarks(page);
   await page.keyboard.press('o');
+  await lookAtSecondScreens(page);
   await page.getByRole('button', { name: /^Ende/ }).click();
+  await page.getByRole('dialog').waitFor();
+  await look(page, 'stop');
   await page.getByRole('button', { name: 'Aufzeichnung beenden' }).click();
   await page.getByRole('heading', { name: 'Was herauskam' }).waitFor();
   await expectGerman(page, 'debrief');
@@ -70,5 +75,44 @@ test('chosen in Display, the window says a whole run in German, from Prepare to 
   await page.getByRole('link', { name: 'Rückblick' }).first().click();
   await page.getByRole('heading', { name: 'Rückblick' }).waitFor();
   await expectGerman(page, 'library');
+  expect(left).toEqual({});
   expect(bench.complaints).toEqual([]);
 });
+
+/** What is opened by the keys of the bench, with what can’t be entered. */
+async function lookAtMarks(page: Page): Promise<void> {
+  for (const key of ['r', 'v', 'm']) {
+    await page.keyboard.press(key);
+    const dialog = page.getByRole('dialog');
+    await dialog.waitFor();
+    await look(page, `dialog of ${key}`);
+    await dialog.getByRole('textbox').first().fill('abc');
+    await dialog.locator('button[type=submit]').click();
+    await look(page, `dialog of ${key}, mistakes`);
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'detached' });
+  }
+  await page.keyboard.press('n');
+  await page.locator('.note-drawer').waitFor();
+  await look(page, 'note');
+  await page.keyboard.type('Klar');
+  await page.keyboard.press('Enter');
+  await page.locator('.note-drawer').waitFor({ state: 'detached' });
+  await page.keyboard.press('d');
+  await look(page, 'drops');
+  await page.keyboard.press('Escape');
+}
+
+/** The classroom view of this window, and a window that only watches. */
+async function lookAtSecondScreens(page: Page): Promise<void> {
+  await page.getByRole('button', { name: inGerman('Classroom view') }).click();
+  await page.getByRole('button', { name: inGerman('Leave') }).waitFor();
+  await look(page, 'classroom view');
+  await page.getByRole('button', { name: inGerman('Leave') }).click();
+  const viewer = await page.context().newPage();
+  viewer.setDefaultTimeout(60_000);
+  await viewer.goto(bench.app.viewerUrl);
+  await viewer.locator('.classroom .strip').waitFor();
+  await look(viewer, 'second screen');
+  await viewer.close();
+}

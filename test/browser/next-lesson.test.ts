@@ -6,6 +6,14 @@ import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { cautionsAt } from '#shared-core';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
 import { expectSoundScreen } from './support/check-screen.ts';
+import {
+  filled,
+  keyS,
+  modelTimeS,
+  modelWords,
+  type Operator,
+  pressed,
+} from './support/keystroke-level.ts';
 import { type OpenWindow, openWindow, takeScreenshot } from './support/open-window.ts';
 import { stopRun } from './support/prepare-run.ts';
 import { readRecordedRun, runIds } from './support/recorded-run.ts';
@@ -14,16 +22,24 @@ import { createSerialPair, type SerialPair } from './support/serial-pair.ts';
 /** Steps that teach nothing in Prepare: each press and each field filled in is one. */
 function counted() {
   let steps = 0;
+  const operators: Operator[] = [];
   return {
     press: async (button: Locator) => {
       await button.click();
       steps += 1;
+      operators.push(...pressed);
     },
     fill: async (field: Locator, text: string) => {
       await field.fill(text);
       steps += 1;
+      operators.push(...filled(text));
     },
     steps: () => steps,
+    /** By the keystroke-level model, and printed: what hands and head take. */
+    timeS: (name: string, secondsAKey: number) => {
+      console.log(`${name}: ${modelWords(steps, operators)}`);
+      return modelTimeS(operators, secondsAKey);
+    },
   };
 }
 
@@ -59,10 +75,10 @@ async function confirmChecks(page: Page, press: (box: Locator) => Promise<void>)
   return boxes.length;
 }
 
-test('from opening to a run: twelve presses and fields the first time, two and the checks the next, each check anew', async () => {
+test('from opening to a run: twelve presses and fields and under three minutes the first time, two and the checks the next, each check anew', async () => {
   const first = await openProgram();
   const { page } = first.window;
-  const { press, fill, steps } = counted();
+  const { press, fill, steps, timeS } = counted();
   await press(page.getByRole('dialog').getByRole('button', { name: 'Go on' }));
   await takeScreenshot(page, 'prepare-first', 'projector');
   await expectFourSteps(page);
@@ -74,6 +90,8 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   await press(page.getByRole('button', { name: 'Start the run' }));
   await page.getByText(/Saved to/).waitFor();
   expect(steps()).toBeLessThanOrEqual(12);
+  // Most of the three minutes are left for looking at the still and for reading what is new.
+  expect(timeS('First time', keyS.worst)).toBeLessThanOrEqual(180);
   await stopRun(page);
   await page.goto(`${page.url().split('#')[0]}#prepare`);
   await keepRig(page, 'Lab 2, short column');
@@ -94,6 +112,7 @@ test('from opening to a run: twelve presses and fields the first time, two and t
   await again.press(nextPage.getByRole('button', { name: 'Start the run' }));
   await nextPage.getByText(/Saved to/).waitFor();
   expect([again.steps() - checks, checks]).toEqual([2, 7]);
+  expect(again.timeS('Next time', keyS.worst)).toBeLessThanOrEqual(60);
   await stopRun(nextPage);
   expect([...first.window.complaints, ...next.window.complaints]).toEqual([]);
   await next.window.close();

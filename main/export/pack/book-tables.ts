@@ -1,4 +1,4 @@
-import type { Quantity, RunStudy } from '#shared-core';
+import { chargeDoubtMl, type Quantity, type RunStudy } from '#shared-core';
 import type { Table, TableField } from './table.ts';
 
 const words = (name: string, description: string): TableField => ({
@@ -104,7 +104,7 @@ type ResultRow = readonly [
 function* resultsOf(study: RunStudy): Generator<ResultRow> {
   const { settings, plateau, books, plates, product, simple, endS } = study;
   yield ['duration', endS, null, 's'];
-  yield ['charge volume', settings.charge.volumeMl, null, 'mL'];
+  yield ['charge volume', settings.charge.volumeMl, chargeDoubtMl(settings.charge), 'mL'];
   yield [
     'charge strength',
     settings.charge.strengthAbv,
@@ -134,6 +134,15 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
   if (books.ferment !== null) {
     yield ['fermentation yield', ...both(books.ferment.fermentationPercent), '%'];
     yield ['overall yield from sugar', ...both(books.ferment.overallPercent), '%'];
+  }
+  if (books.fromFerment !== null) {
+    const { sugarG, mostG, byLogG, fermentPercent } = books.fromFerment;
+    if (sugarG !== null) yield ['sugar of the charge', ...both(sugarG), 'g'];
+    if (mostG !== null) yield ['ethanol at most from the sugar', ...both(mostG), 'g'];
+    yield ['ethanol in the ferment by its log', ...both(byLogG), 'g'];
+    if (fermentPercent !== null) {
+      yield ['fermentation yield by its log', ...both(fermentPercent), '%'];
+    }
   }
   const { stepped, fenske } = plates?.plates ?? { stepped: null, fenske: null };
   if (stepped?.value != null) yield ['apparent stages, stepped', stepped.value, null, '1'];

@@ -1,7 +1,7 @@
 import type { ZipEntry } from '../zip-stream.ts';
 
 /** A step of a notebook: what is to be seen, and how it is done. */
-interface Step {
+export interface Step {
   readonly words: string;
   readonly code: string;
 }
@@ -99,9 +99,18 @@ const rSteps: readonly Step[] = [
 
 /** A notebook to start from in each of the two languages that classes use; both read the pack as it is. */
 export function notebooks(): readonly ZipEntry[] {
+  return notebooksOf('Distillation runs', pythonSteps, rSteps);
+}
+
+/** The same of other steps. */
+export function notebooksOf(
+  title: string,
+  python: readonly Step[],
+  r: readonly Step[],
+): readonly ZipEntry[] {
   return [
-    { path: 'notebooks/start-python.ipynb', content: [jupyter(pythonSteps)] },
-    { path: 'notebooks/start-r.Rmd', content: [rMarkdown(rSteps)] },
+    { path: 'notebooks/start-python.ipynb', content: [jupyter(python)] },
+    { path: 'notebooks/start-r.Rmd', content: [rMarkdown(title, r)] },
   ];
 }
 
@@ -126,7 +135,7 @@ function jupyter(steps: readonly Step[]): string {
   return `${JSON.stringify({ cells, metadata, nbformat: 4, nbformat_minor: 5 }, null, 1)}\n`;
 }
 
-function rMarkdown(steps: readonly Step[]): string {
+function rMarkdown(title: string, steps: readonly Step[]): string {
   const blocks = steps.map(({ words, code }) => `${words}\n\n\`\`\`{r}\n${code}\n\`\`\`\n`);
-  return `---\ntitle: "Distillation runs"\noutput: html_document\n---\n\n${blocks.join('\n')}`;
+  return `---\ntitle: "${title}"\noutput: html_document\n---\n\n${blocks.join('\n')}`;
 }

@@ -7,7 +7,7 @@ import {
   type RunStudy,
   studyRun,
 } from '#shared-core';
-import type { RunToExport } from '../../run-library/index.ts';
+import { localIso, type RunToExport } from '../../run-library/index.ts';
 
 /** A run of a pack with what was measured after it. */
 export interface PackRun {
@@ -37,7 +37,7 @@ export async function studyForPack(
     {
       runId,
       name,
-      startedAtIso,
+      startedAtIso: localIso(startedAtIso),
       rehearsal,
       imported,
       underWay: ended === 'recording',

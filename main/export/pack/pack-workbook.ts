@@ -1,10 +1,10 @@
-import type { RunStudy } from '#shared-core';
+import { offsetWords, type RunStudy } from '#shared-core';
 import type { Sheet } from '../workbook/workbook.ts';
 import { cutsTable, resultsTable } from './book-tables.ts';
 import { classTable } from './class-table.ts';
 import { callsTable, processedTable, readingsTable, stagesTable } from './run-tables.ts';
 import { comparisonTable } from './several-tables.ts';
-import { tableSheet } from './table.ts';
+import { tableSheet, wallMs } from './table.ts';
 
 /** The sheets of a pack's workbook: results first, then every run's curve with its chart, then the raw readings. */
 export function distillationSheets(studies: readonly RunStudy[]): readonly Sheet[] {
@@ -37,19 +37,20 @@ function runsSheet(studies: readonly RunStudy[]): Sheet {
       { title: 'run', type: 'number', decimals: 0 },
       { title: 'run_id', type: 'text' },
       { title: 'name', type: 'text' },
-      { title: 'began_utc', type: 'date-time' },
+      { title: 'began', type: 'date-time' },
+      { title: 'zone', type: 'text' },
       { title: 'rehearsal', type: 'text' },
       { title: 'verdict', type: 'text' },
       { title: 'monitor_model', type: 'text' },
       { title: 'equilibrium_model', type: 'text' },
     ],
     rows: studies.map((study, index) => {
-      const beganMs = Date.parse(study.startedAtIso);
+      const beganMs = wallMs(study.startedAtIso);
       return [
         index + 1,
         study.runId,
         study.name,
-        Number.isFinite(beganMs) ? beganMs : null,
+        ...(Number.isFinite(beganMs) ? [beganMs, offsetWords(study.startedAtIso)] : [null, null]),
         study.rehearsal ? 'yes' : 'no',
         study.verdicts.verdict.because,
         study.modelVersion,
@@ -62,7 +63,12 @@ function runsSheet(studies: readonly RunStudy[]): Sheet {
 function processedSheet(study: RunStudy, name: string): Sheet {
   const table = processedTable(study, 'processed');
   const column = (of: string) => table.fields.findIndex((field) => field.name === of);
-  return tableSheet(table, name, {
+  const fields = table.fields.map((field) =>
+    field.type === 'datetime'
+      ? { ...field, name: `${field.name} (${offsetWords(study.startedAtIso)})` }
+      : field,
+  );
+  return tableSheet({ ...table, fields }, name, {
     title: study.name,
     xTitle: 'Time / s',
     xColumn: column('time_s'),

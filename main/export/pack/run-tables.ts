@@ -1,4 +1,4 @@
-import { processingStepS, type Reading, type RunStudy } from '#shared-core';
+import { offsetWords, processingStepS, type Reading, type RunStudy } from '#shared-core';
 import { channelMeans, type MeanChannel, meanField, otherChannels } from './channel-means.ts';
 import {
   amount,
@@ -7,6 +7,7 @@ import {
   type Table,
   type TableCell,
   type TableField,
+  wallMs,
   words,
 } from './table.ts';
 
@@ -42,7 +43,7 @@ export function processedTable(
   channels: readonly MeanChannel[] = otherChannels([study]),
 ): Table {
   const stepS = processingStepS(study.endS);
-  const startMs = Date.parse(study.startedAtIso);
+  const startMs = wallMs(study.startedAtIso);
   const hasDate = Number.isFinite(startMs) && !study.rehearsal;
   const columns: readonly Column<Interval>[] = [
     {
@@ -54,10 +55,10 @@ export function processedTable(
     ...(hasDate
       ? [
           {
-            name: 'time_utc',
+            name: 'time_local',
             type: 'datetime',
             unit: null,
-            description: 'The same by the clock, UTC',
+            description: `The same by the computer’s clock, ${offsetWords(study.startedAtIso)}`,
             value: (row: Interval) => startMs + 1000 * row.timeS,
           } as const,
         ]

@@ -5,8 +5,8 @@ const columns: readonly Column<RunStudy>[] = [
   words('run_id', 'Which run; the same in every table', ({ runId }) => runId),
   words('name', 'As the person named it', ({ name }) => name),
   words(
-    'began_utc',
-    'When it began, ISO 8601, UTC; empty where nobody knows',
+    'began',
+    'When it began, ISO 8601 with the offset of the computer’s zone; empty where nobody knows',
     ({ startedAtIso }) => startedAtIso,
   ),
   words('readings', 'recorded, imported from a file of another logger, or rehearsal', originOf),

@@ -34,7 +34,7 @@ export function allRunsTable(studies: readonly RunStudy[]): Table {
   const channels = otherChannels(studies);
   const tables = studies.map((study) => processedTable(study, '', channels));
   // By the clock only some runs have a time, and rows are compared by the time since vapour arrived.
-  const fields = (tables[0]?.fields ?? []).filter(({ name }) => name !== 'time_utc');
+  const fields = (tables[0]?.fields ?? []).filter(({ name }) => name !== 'time_local');
   return {
     name: 'all-runs',
     title: 'All runs, processed',

@@ -10,7 +10,7 @@ import type { Sheet, SheetChart } from '../workbook/workbook.ts';
 /** A column of a table: one description for CSV, data package and workbook. */
 export interface TableField {
   readonly name: string;
-  /** `datetime`: milliseconds since 1970, UTC; written as {@link csvDateTime}. */
+  /** `datetime`: milliseconds as {@link wallMs} gives them; written as {@link csvDateTime}. */
   readonly type: 'number' | 'integer' | 'string' | 'datetime';
   /** UCUM code; null for words and pure numbers. */
   readonly unit: string | null;
@@ -112,8 +112,13 @@ function csvCell(
   return decimals === undefined ? cell : rounded(cell, decimals);
 }
 
+/** A moment as the clock on the wall shows it [ms], in the zone that it is written in: spreadsheets know no zones. */
+export function wallMs(iso: string): number {
+  return Date.parse(iso.replace(/(?:Z|[+-]\d\d:\d\d)$/, 'Z'));
+}
+
 /**
- * Date and time, UTC, without a zone's letter: spreadsheets of every locale take this form for a date and time,
+ * Date and time by the clock on the wall, without a zone's letter: spreadsheets of every locale take this form for a date and time,
  * but `2026-03-18T09:15:00Z` for text.
  */
 function csvDateTime(epochMs: number): string {

@@ -1,7 +1,7 @@
 /** What a column of a sheet holds. */
 export interface SheetColumn {
   readonly title: string;
-  /** `date-time`: milliseconds since 1970, UTC. */
+  /** `date-time`: milliseconds since 1970, as the clock that is shown counts them. */
   readonly type: 'number' | 'text' | 'date-time';
   /** Decimals shown; the cell keeps the whole number. */
   readonly decimals?: number;

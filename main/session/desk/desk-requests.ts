@@ -13,6 +13,7 @@ export const deskRequests = [
   'imports/finish',
   'imports/cancel',
   'packs/make',
+  'packs/make-ferments',
   'packs/make-files',
   'packs/make-table',
   'packs/read',

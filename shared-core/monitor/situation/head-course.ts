@@ -84,6 +84,7 @@ export function createHeadCourse(
     });
   };
 
+  const learnScale = createScaleLearner();
   const believe = (timeS: number, situation: Situation): void => {
     const isNew = limitScale.scale() !== scale;
     if (!isNew && timeS % believedEveryS !== 0) return;
@@ -130,13 +131,32 @@ export function createHeadCourse(
 const hasHeld = ({ lowestLevelC }: Situation, vapourC: number): boolean =>
   lowestLevelC !== null && vapourC > lowestLevelC - heldWithinK;
 
-function learnScale(
+type LearnScale = (
   settings: RunSettings,
   scale: VapourScale,
-  { lowestLevelC, lowestLaterC }: Situation,
+  situation: Situation,
   slowSdK: number,
-): ScaleBelief {
-  if (lowestLevelC === null) return priorScale(settings, scale);
-  const lowestSdK = Math.hypot(leastLevelSdK, slowSdK / 2);
-  return believeScale(settings, scale, { lowestC: lowestLevelC, lowestSdK, lowestLaterC });
+) => ScaleBelief;
+
+/** The belief by what the run has shown; worked out anew only when something new was shown, which is seldom in hours of a plateau. */
+function createScaleLearner(): LearnScale {
+  let shown: readonly unknown[] = [];
+  let belief: ScaleBelief | null = null;
+  return (settings, scale, { lowestLevelC, lowestLaterC }, slowSdK) => {
+    const now = [
+      settings,
+      scale,
+      lowestLevelC,
+      lowestLaterC,
+      lowestLevelC === null ? null : slowSdK,
+    ];
+    if (belief !== null && now.every((part, index) => Object.is(part, shown[index]))) return belief;
+    shown = now;
+    const lowestSdK = Math.hypot(leastLevelSdK, slowSdK / 2);
+    belief =
+      lowestLevelC === null
+        ? priorScale(settings, scale)
+        : believeScale(settings, scale, { lowestC: lowestLevelC, lowestSdK, lowestLaterC });
+    return belief;
+  };
 }

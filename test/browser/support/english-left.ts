@@ -27,6 +27,9 @@ export function inGerman(sentence: string, values: Readonly<Record<string, strin
   return said.replaceAll(/\{(\w+)\}/g, (_, name: string) => values[name] ?? '');
 }
 
+/** Its abbreviation reads like an English word. */
+const thursday = 'Do.,';
+
 /** All that is written in the page or told to a screen reader, a text each. What devices and files say stands in `code` and `pre`. */
 function textsInPage(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
@@ -57,7 +60,7 @@ export async function englishLeft(
 ): Promise<readonly string[]> {
   const texts = await textsInPage(page);
   return [...new Set(texts)].flatMap((text) => {
-    const ours = given.reduce((rest, one) => rest.replaceAll(one, ' '), text);
+    const ours = [...given, thursday].reduce((rest, one) => rest.replaceAll(one, ' '), text);
     const english = [...new Set(wordsOf(ours).filter((word) => englishWords.has(word)))];
     const left = [...english, ...(ours.match(decimalPoint) ?? [])];
     return left.length === 0 ? [] : [`${text.trim()} (${left.join(', ')})`];

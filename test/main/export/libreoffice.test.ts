@@ -3,10 +3,16 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { nodeFileLayer, writePack } from '#main';
+import { offsetWords } from '#shared-core';
+import { localIso } from '../../../main/run-library/local-iso.ts';
 import { type CalcCell, openInCalc, requireCalc } from './support/open-in-calc.ts';
 import { packRequest } from './support/pear-pack.ts';
 
 const minutes = 300_000;
+/** As the clock on the wall of this computer shows the start of the run, and 25 min of it. */
+const began = localIso('2026-03-18T09:15:00.000Z');
+const later = localIso('2026-03-18T09:40:00.000Z');
+const zone = offsetWords(began);
 const folder = mkdtempSync(path.join(tmpdir(), 'still-head-calc-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -52,8 +58,8 @@ describe.each(locales)('LibreOffice with the locale %s', (locale) => {
     // One for each run, each over its own sheet (LibreOffice names the class again for every series).
     expect(scatterCharts).toBeGreaterThanOrEqual(2);
     const runs = sheets.get('Runs') ?? [];
-    expect(column(runs, 'began_utc').slice(0, 1)).toEqual([
-      { type: 'date', value: '2026-03-18T09:15:00', isFormula: false },
+    expect(column(runs, 'began').slice(0, 1)).toEqual([
+      { type: 'date', value: began.slice(0, 19), isFormula: false },
     ]);
     expect(column(runs, 'name')[1]).toEqual({
       type: 'string',
@@ -62,9 +68,9 @@ describe.each(locales)('LibreOffice with the locale %s', (locale) => {
     });
     const processed = sheets.get('Processed 1') ?? [];
     // Row 300 holds the reading at 1500 s; a day has 86 400 s, so the clock must not be off by one.
-    expect(column(processed, 'time_utc')[300]).toMatchObject({
+    expect(column(processed, `time_local (${zone})`)[300]).toMatchObject({
       type: 'date',
-      value: '2026-03-18T09:40:00.5',
+      value: `${later.slice(0, 19)}.5`,
     });
     expect(column(processed, 'time_s')[300]).toEqual({
       type: 'float',
@@ -98,9 +104,9 @@ describe.each(locales)('LibreOffice with the locale %s', (locale) => {
       value: '1500.5',
       isFormula: false,
     });
-    expect(column(rows, 'time_utc')[300]).toMatchObject({
+    expect(column(rows, 'time_local')[300]).toMatchObject({
       type: 'date',
-      value: '2026-03-18T09:40:00',
+      value: later.slice(0, 19),
     });
     const strengths = column(rows, 'head_vapour_abv').slice(250, 500);
     expect(

@@ -1,8 +1,37 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
+import { createMonitor, type Monitor, type RunSettings, type Verdicts } from '#shared-core';
 import { packEntries } from '../../../main/export/pack/pack-entries.ts';
 import { distillationsOrder } from '../../../main/export/pack/write-pack.ts';
 import { packRequest } from './support/pear-pack.ts';
+
+/** What a monitor once said of this run. A later one may judge otherwise: what a pack makes of a judgement is held here, not the judgement. */
+const saidOnce: Verdicts = {
+  stages: [
+    { stage: 'warm-up', fromS: 0, toS: 900, because: 'The run begins.' },
+    { stage: 'first-fraction', fromS: 900, toS: 1200, because: 'Vapour reached 78.2 °C.' },
+    { stage: 'main-fraction', fromS: 1200, toS: 2600, because: 'The head holds.' },
+    { stage: 'tail', fromS: 2600, toS: null, because: 'The head left the plateau.' },
+  ],
+  alarms: [
+    {
+      alarm: 'plateau-departure',
+      priority: 'high',
+      raisedS: 2590,
+      clearedS: 2700,
+      acknowledgedS: 2600,
+      because: 'Heat off: 80 % vol is reached.',
+    },
+  ],
+  forecasts: [{ madeS: 1300, mainFractionEndS: { low: 2300, value: 2500, high: 2800 } }],
+  estimates: [1000, 1500, 2000, 2500].map((timeS) => ({
+    timeS,
+    headVapourAbv: { low: 90, value: 93 - timeS / 1000, high: 95 },
+  })),
+  events: [{ event: 'vapour-arrived', timeS: 900, because: 'The head rose fast.' }],
+  verdict: { mainFraction: true, because: 'A main fraction of 80 % vol or more was collected.' },
+  problems: [],
+};
 
 /** What a picture or a page is packed with differs from one version of Node to the next. */
 const isPacked = /\.(pdf|docx|xlsx|png)$/;
@@ -11,7 +40,16 @@ const isPacked = /\.(pdf|docx|xlsx|png)$/;
 async function digestsOf(count: number): Promise<string> {
   const request = packRequest();
   const runs = request.runs.slice(0, count);
-  const { kind, work, createdMs } = distillationsOrder({ ...request, runs });
+  const createOnce = (settings: RunSettings): Monitor => ({
+    ...createMonitor(settings),
+    verdicts: () => saidOnce,
+  });
+  const { kind, work, createdMs } = distillationsOrder({
+    ...request,
+    // Versions come with what judges and calculates, not with what packs.
+    runs: runs.map(({ run, ...rest }) => ({ ...rest, run: { ...run, modelVersion: '1' } })),
+    createMonitor: createOnce,
+  });
   const worked = await work(() => undefined);
   const lines: string[] = [];
   for await (const { path, content } of packEntries(kind, worked, createdMs, () => undefined)) {

@@ -1,9 +1,11 @@
-import { appendFile, readdir, readFile } from 'node:fs/promises';
+import { appendFile, cp, readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
 import { nodeFileLayer, type ProbeReading } from '#main';
 import { defaultRunSettings, type KeptWarm, usualWarmthBand } from '#shared-core';
+import { createMinuteInHand } from '../../../main/ferments/minute-in-hand.ts';
 import { ask, setUpSession, teacher } from '../support/session-bench.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
 
 type Bench = Awaited<ReturnType<typeof setUpSession>>;
 
@@ -104,7 +106,7 @@ describe('a ferment kept warm under watch', () => {
     expect(await standing(bench)).toEqual([]);
   });
 
-  test('after an end of the program it goes on by itself, asks for its probe, and lost at most the minute in hand', async () => {
+  test('after an end of the program it goes on by itself, asks for its probe, and lost nothing', async () => {
     const first = await setUpSession();
     const fermentId = await beginFerment(first);
     await ask(first.session, 'warmth/keep', { fermentId, band, channel: 'ferment' });
@@ -121,6 +123,60 @@ describe('a ferment kept warm under watch', () => {
     expect(again.probeHub.status().source).toBeNull();
     await pass(again, 5, 30);
     expect(await minutesOf(again, fermentId)).toBe(12 + 5);
+  });
+
+  test('a loss of power in the middle of a minute takes no more than its last second away', async () => {
+    const bench = await setUpSession();
+    const fermentId = await beginFerment(bench);
+    await ask(bench.session, 'warmth/keep', { fermentId, band, channel: 'ferment' });
+    await pass(bench, 3, 30);
+    for (const value of [31, 32, 33]) {
+      send(bench, value);
+      await bench.time.pass(1);
+    }
+    await minutesOnDisk(bench, 3);
+    // As the disk is at that moment; nothing is closed.
+    const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
+    await vi.waitFor(async () =>
+      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({
+        lowC: 31,
+        meanC: 32,
+        highC: 33,
+        readings: 3,
+      }),
+    );
+    const asItWas = await temporaryFolder();
+    await cp(bench.runsFolder, asItWas, {
+      recursive: true,
+      filter: (file) => !path.basename(file).includes('lock'),
+    });
+    const again = await setUpSession({ runsFolder: asItWas, withoutProbe: true });
+    const report = await ask(again.session, 'warmth/report', { fermentId });
+    expect(report.stretches.reduce((sum, { minutes }) => sum + minutes, 0)).toBe(4);
+    expect(report.stretches.at(-1)?.highC).toBe(33);
+    await minutesOnDisk(again, 4);
+  });
+
+  test('a minute is gone on with where the program is started again within it', () => {
+    const atMs = Date.parse('2025-03-14T10:15:00.000Z');
+    const before = createMinuteInHand();
+    for (const [at, value] of [
+      [0, 30],
+      [10_000, 31],
+    ] as const) {
+      expect(before.take(atMs + at, value)).toBeNull();
+    }
+    const after = createMinuteInHand(before.soFar());
+    expect(after.take(atMs + 50_000, 35)).toBeNull();
+    expect(after.endedBy(atMs + 59_999)).toBeNull();
+    expect(after.endedBy(atMs + 60_000)).toEqual({
+      atIso: '2025-03-14T10:15:00.000Z',
+      lowC: 30,
+      meanC: 32,
+      highC: 35,
+      minutes: 1,
+    });
+    expect(after.soFar()).toBeNull();
   });
 
   test('a probe that is not there at the start is asked for until it is', async () => {

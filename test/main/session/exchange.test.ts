@@ -17,7 +17,9 @@ import {
   type RunInput,
   writeReadingsCsv,
 } from '#shared-core';
+import { localIso } from '../../../main/run-library/local-iso.ts';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
+import { localTimeWords } from '../../../shared-core/wording/local-time-words.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
 import {
   ask,
@@ -217,7 +219,7 @@ test(
     expect((await readWhole(session, runId)).summary).toMatchObject({
       startedAtIso: '2026-03-18T10:15:00.000Z',
       corrections: [
-        'Corrected after the run: began 2026-03-18 09:15 UTC → 2026-03-18 10:15 UTC. Reason: the logger was an hour slow',
+        `Corrected after the run: began ${localTimeWords(localIso('2026-03-18T09:15:00.000Z'))} → ${localTimeWords(localIso('2026-03-18T10:15:00.000Z'))}. Reason: the logger was an hour slow`,
       ],
     });
     expect((await readFile(log)).equals(before)).toBe(true);

@@ -70,6 +70,7 @@ function bodies(
     },
     'imports/cancel': { importId },
     'packs/make': { packId, runIds: [runId] },
+    'packs/make-ferments': { packId, fermentIds: [fermentId] },
     'packs/make-files': { packId, runId },
     'packs/make-table': { packId, runId, format: 'csv' },
     'packs/read': { packId, fromByte: 0 },

@@ -44,7 +44,7 @@ describe('proving by burning a sample', () => {
     const onMark = show();
     fireEvent.click(screen.getByLabelText('Technician'));
     confirm(conditions.length);
-    fireEvent.change(screen.getByLabelText('From'), { target: { value: '2' } });
+    fireEvent.change(screen.getByLabelText('Sample from'), { target: { value: '2' } });
     typeVolume('0,8');
     fireEvent.click(screen.getByLabelText('burned and went out'));
     await pressKeep();

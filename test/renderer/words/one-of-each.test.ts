@@ -15,6 +15,8 @@ const atLeastTwo: readonly string[] = [
   'shared-core/report/report-of.ts', // one run has a title of its own
   'shared-core/figures/overlay-figure.ts', // several runs over each other
   'shared-core/exercises/column-questions.ts', // told with a decimal
+  'shared-core/report/report-of-ferment.ts', // the same
+  'shared-core/figures/ferment-course-figure.ts', // several ferments over each other
   'shared-core/report/hand-in-blocks.ts', // this run and others
 ];
 

@@ -160,8 +160,11 @@ test('the sugar is what was said last of it: an entry, a mark, or the ferment it
     booksOf({ settings: withFerment, inputs: marks(known), entries }).sugarG,
   ]).toEqual([
     null,
-    // 0.35 L × 150 g/L = 52.5 g; 0.35 × √(3² + (0.5 % of 150)²) g.
-    { value: 52.5, standardUncertainty: expect.closeTo(0.35 * Math.hypot(3, 0.75), 9) },
+    // 0.35 L × 150 g/L = 52.5 g; √((0.35 × 3)² + (0.15 × √(0.5² + (0.5 % of 350)²))²) g.
+    {
+      value: 52.5,
+      standardUncertainty: expect.closeTo(Math.hypot(0.35 * 3, 0.15 * Math.hypot(0.5, 1.75)), 9),
+    },
     about(60, 2),
     about(70, 1),
   ]);

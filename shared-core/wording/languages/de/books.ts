@@ -102,4 +102,7 @@ export const books: Readonly<Record<string, string>> = {
   'the column at the reflux entered': 'die Kolonne beim angegebenen Rücklauf',
   'Distillate / mL': 'Destillat / mL',
   'imported readings': 'übernommene Messwerte',
+  '{value}, where {low} to {high} is possible': '{value}, wo {low} bis {high} möglich ist',
+  'Sample from': 'Probe aus',
+  'Mass balance': 'Bilanz',
 };

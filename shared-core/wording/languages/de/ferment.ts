@@ -253,4 +253,24 @@ export const ferment: Readonly<Record<string, string>> = {
   '{name}: {count, plural, one {# reading} other {# readings}}, first {first}, last {last}, {least} to {most}':
     '{name}: {count, plural, one {# Messwert} other {# Messwerte}}, zuerst {first}, zuletzt {last}, {least} bis {most}',
   '{course}; shaded from {low} to {high}.': '{course}; schattiert von {low} bis {high}.',
+  Ferments: 'Gäransätze',
+  'Ferments, newest first': 'Gäransätze, neueste zuerst',
+  'begun {began}': 'begonnen {began}',
+  'Classroom view of {name}': 'Klassenansicht von {name}',
+  'Compare them: one pack of these {count}': 'Vergleichen: ein Paket dieser {count}',
+  'It may go into the still.': 'Er darf in die Destille.',
+  'Warm it, stir it up, and read its gravity again tomorrow.':
+    'Wärmen, aufrühren und die relative Dichte morgen noch einmal ablesen.',
+  'Keep it warm, and read its gravity again tomorrow.':
+    'Warm halten und die relative Dichte morgen noch einmal ablesen.',
+  'day {day}, hour {hour}': 'Tag {day}, Stunde {hour}',
+  'The week of {name}': 'Die Woche von {name}',
+  'The line stands at {moment}.': 'Die Linie steht bei {moment}.',
+  'Time in the week': 'Zeit in der Woche',
+  'Judged then': 'Damals beurteilt',
+  'Strength then': 'Damaliger Gehalt',
+  '{name}, day {day}': '{name}, Tag {day}',
+  'How warm': 'Wie warm',
+  'Wanted: {low} to {high}.': 'Gewollt: {low} bis {high}.',
+  'What comes next': 'Was als Nächstes kommt',
 };

@@ -83,6 +83,10 @@ export const lookBack: Readonly<Record<string, string>> = {
   '{volume} mL of {strength} % vol': '{volume} mL mit {strength} % vol',
   'charge {before} → {after}': 'Füllung {before} → {after}',
   'air pressure {before} → {after}': 'Luftdruck {before} → {after}',
+  '{volume} and {strength} % vol': '{volume} und {strength} % vol',
+  'as usual for the volume': 'wie für das Volumen üblich',
+  'standard uncertainty of the charge {before} → {after}':
+    'Standardunsicherheit der Füllung {before} → {after}',
   '{rig}, {plates}': '{rig}, {plates}',
   'not described': 'nicht beschrieben',
   'rig {before} → {after}': 'Aufbau {before} → {after}',

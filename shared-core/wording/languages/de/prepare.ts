@@ -1,5 +1,8 @@
 /** German of the room `prepare`. */
 export const prepare: Readonly<Record<string, string>> = {
+  'Uncertainty of the volume': 'Unsicherheit des Volumens',
+  'Uncertainty of the strength': 'Unsicherheit des Gehalts',
+  'Standard uncertainty (k = 1); empty: {usual}.': 'Standardunsicherheit (k = 1); leer: {usual}.',
   'column not known': 'Kolonne nicht bekannt',
   '{count, plural, one {{count} plate} other {{count} plates}}':
     '{count, plural, one {{count} Boden} other {{count} Böden}}',
@@ -210,4 +213,15 @@ export const prepare: Readonly<Record<string, string>> = {
     'Ist ihre kleinste Zeile aus der letzten Reihe zu lesen?',
   'Darken the room, make the picture larger, or leave the card and choose “Projector” under “Display and sound” there.':
     'Den Raum verdunkeln, das Bild vergrößern oder die Karte verlassen und dort unter „Anzeige, Ton“ „Projektor“ wählen.',
+  drops: 'Tropfen',
+  plates: 'Böden',
+  weather: 'Wetter',
+  '/dev/ttyACM1 or COM4': '/dev/ttyACM1 oder COM4',
+  'I don’t know': 'Weiß ich nicht',
+  'The air pressure is not known.': 'Der Luftdruck ist nicht bekannt.',
+  'not known: {low} to {high}': 'nicht bekannt: {low} bis {high}',
+  'It may be anything from {low} to {high}. So {strength} may be reached at {limitLow} or only at {limitHigh}: until the head holds, nobody can tell which. Then the program goes by where it holds, less surely: heat off may be called too early or too late. The altitude, even from a map, brings the limit to within ± {narrowed}.':
+    'Er kann zwischen {low} und {high} liegen. Also können {strength} bei {limitLow} erreicht sein oder erst bei {limitHigh}: bevor der Kopf hält, kann niemand sagen, was gilt. Danach richtet sich das Programm danach, wo er hält, aber weniger sicher: die Aufforderung „Wärme weg“ kann zu früh oder zu spät kommen. Die Höhe, auch nur aus einer Karte, bringt die Grenze auf ± {narrowed} genau.',
+  'At {pressure}, which nobody measured: between {low} and {high} all of it shifts by up to {shift}.':
+    'Bei {pressure}, die niemand gemessen hat: zwischen {low} und {high} verschiebt sich alles um bis zu {shift}.',
 };

@@ -143,4 +143,5 @@ export const watch: Readonly<Record<string, string>> = {
     'Der Kopf steigt: immer mehr Wasser. Wärme weg.',
   'Why? {of}': 'Warum? {of}',
   'This would change if {condition}': 'Das ändert sich, sobald Folgendes eintritt: {condition}',
+  '% mass': 'Massen-%',
 };
