@@ -39,7 +39,7 @@ const entries = [
   /^scripts\/bench\/[^/]+\.bench\.ts$/,
   /^scripts\/attack\/attacked-program\.ts$/,
   /^scripts\/measuring\/page-recorder\.mjs$/,
-  /^scripts\/soak\/speak\.ts$/,
+  /^scripts\/soak\/(speak|warm-services)\.ts$/,
   /^scripts\/desktop\/stand-in-electron\.ts$/,
   /^app\/electron\/(main|preload)\.ts$/,
   /^app\/loopback\/run-loopback\.ts$/,
