@@ -29,7 +29,7 @@ import './understand/understand.css';
 import './blind/blind.css';
 import './compare/compare.css';
 import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
-import { createCommands, WindowPartsContext } from './parts/index.ts';
+import { breathe, createCommands, WindowPartsContext } from './parts/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
 import {
@@ -67,7 +67,7 @@ startLiveFeed({
   service,
   bench,
   live,
-  breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
+  breathe,
   beforeNextPaint: (act) => beforeNextPaint(window, act),
 });
 

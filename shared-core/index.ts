@@ -42,6 +42,7 @@ export {
   teachingRigs,
 } from './column/index.ts';
 export {
+  answeredSchema,
   contractLimits,
   type EventBody,
   type EventName,
@@ -63,7 +64,6 @@ export {
   type Service,
   type ServiceProblem,
   type SetUp,
-  serviceProblemSchema,
   setUpSchema,
   type WarmthReport,
   wire,
@@ -221,7 +221,14 @@ export {
   proofSightWords,
   type RunKind,
 } from './report/index.ts';
-export { assertNever, fail, OutOfRangeError, type Result, succeed } from './result/index.ts';
+export {
+  assertNever,
+  fail,
+  OutOfRangeError,
+  parseJson,
+  type Result,
+  succeed,
+} from './result/index.ts';
 export {
   channelSchema,
   chargeDoubtMl,

@@ -1,3 +1,4 @@
+import { createEventHub } from '#main';
 import {
   type EventBody,
   type EventName,
@@ -36,17 +37,13 @@ const nothingThere: Readonly<Partial<Record<RequestName, unknown>>> = {
 export function createOnlookerServices(services: ServiceHandler): OnlookerServices {
   let runId: string | null = null;
   let told: Told = {};
-  const listeners = new Map<EventName, Set<(body: never) => void>>();
+  const { emit, on } = createEventHub();
 
   const ask = <N extends RequestName>(name: N, body: unknown) =>
     services.handle(name, body, onlooker) as Promise<Result<RequestAnswer<N>, ServiceProblem>>;
   void ask('run/status', {}).then((answer) => {
     if (answer.ok) runId ??= answer.value.runId;
   });
-
-  function emit<N extends EventName>(name: N, body: EventBody<N>): void {
-    for (const listener of listeners.get(name) ?? []) listener(body as never);
-  }
 
   function tell(): void {
     const { probe, inputs, snapshot } = told;
@@ -127,12 +124,7 @@ export function createOnlookerServices(services: ServiceHandler): OnlookerServic
 
   return {
     handle: (name, body) => answer(name, body),
-    on(name, listener) {
-      const ofName = listeners.get(name) ?? new Set();
-      listeners.set(name, ofName);
-      ofName.add(listener);
-      return () => ofName.delete(listener);
-    },
+    on,
     close() {
       clearInterval(timer);
       for (const end of endings) end();

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { wire } from '#shared-core';
+import { parseJson, wire } from '#shared-core';
 
 /** The first message of a window, or null when it is anything else. */
 export function parseHello(text: string): z.infer<typeof wire.hello> | null {
@@ -9,12 +9,4 @@ export function parseHello(text: string): z.infer<typeof wire.hello> | null {
 /** A request, or null when the text is none. */
 export function parseRequest(text: string): z.infer<typeof wire.request> | null {
   return wire.request.safeParse(parseJson(text)).data ?? null;
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

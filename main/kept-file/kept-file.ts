@@ -1,4 +1,4 @@
-import { fail, type Result, type ServiceProblem, succeed } from '#shared-core';
+import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import {
   type FileLayer,
   type FileProblem,
@@ -79,21 +79,13 @@ export async function readKeptFile<T>(
       : bytes;
   }
   const as = (state: KeptState, value = nothing) => succeed({ value, state, bytes: bytes.value });
-  const json = parsedJson(bytes.value);
+  const json = parseJson(new TextDecoder().decode(bytes.value));
   const found = versionOf(json);
   if (found !== null && found > version) return as('newer');
   const known = read(json);
   if (known === null) return as('not-understood');
   if (!known.isWhole) return as('not-understood', known.value);
   return as(found === version ? 'as-written' : 'older', known.value);
-}
-
-function parsedJson(bytes: Uint8Array): unknown {
-  try {
-    return JSON.parse(new TextDecoder().decode(bytes));
-  } catch {
-    return undefined;
-  }
 }
 
 function versionOf(json: unknown): number | null {

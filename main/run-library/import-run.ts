@@ -33,7 +33,8 @@ import type { RunLibrary } from './run-library.ts';
 type CsvFacts = Omit<ReadCsv, 'inputs'>;
 type CsvProblem = Parameters<typeof explainCsvProblem>[0];
 
-export interface ImportSetup {
+/** What makes a run needs. */
+export interface NewRunSetup {
   readonly library: RunLibrary;
   readonly files: FileLayer;
   readonly clock: Clock;
@@ -63,7 +64,7 @@ export interface ImportRequest extends Pick<RequestBody<'imports/finish'>, 'enco
 
 /** Makes a run of the library from a CSV file of any logger, taking turns with the recording of another run. */
 export async function importRun(
-  setup: ImportSetup,
+  setup: NewRunSetup,
   request: ImportRequest,
 ): Promise<Result<RequestAnswer<'imports/finish'>, ServiceProblem>> {
   const { library, files, clock, runsFolder } = setup;
@@ -135,7 +136,7 @@ async function readInTurns(request: ImportRequest): Promise<Result<TakenIn, CsvP
 }
 
 async function keepLateMarks(
-  { files, clock }: ImportSetup,
+  { files, clock }: NewRunSetup,
   folder: string,
   { lateMarks }: CsvFacts,
 ): Promise<Result<void, FileProblem>> {
@@ -162,7 +163,7 @@ function rejectedSentences({ rejectedRows }: CsvFacts): string[] {
 }
 
 async function writeLog(
-  { files, clock, createMonitor }: ImportSetup,
+  { files, clock, createMonitor }: NewRunSetup,
   folder: string,
   header: LogHeader,
   read: TakenIn,

@@ -3,7 +3,7 @@
 export { checkRuns, type RunCheck } from './check-runs.ts';
 export { cutTornTail } from './cut-torn-tail.ts';
 export { type FolderLock, lockFolder } from './folder-lock.ts';
-export { type ImportRequest, type ImportSetup, importRun } from './import-run.ts';
+export { type ImportRequest, importRun, type NewRunSetup } from './import-run.ts';
 export type { TimeDoubt } from './judge-times.ts';
 export { localIso } from './local-iso.ts';
 export { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';

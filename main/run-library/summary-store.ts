@@ -4,6 +4,7 @@ import {
   fail,
   type LogHeader,
   logHeaderSchema,
+  parseJson,
   type Result,
   runSummarySchema,
   succeed,
@@ -87,11 +88,7 @@ export function createSummaryStore({
 async function readStored(files: FileLayer, folder: string): Promise<Stored | undefined> {
   const text = await readText(files, path.join(folder, summaryFile));
   if (!text.ok) return undefined;
-  try {
-    return storedSchema.safeParse(JSON.parse(text.value)).data;
-  } catch {
-    return undefined;
-  }
+  return storedSchema.safeParse(parseJson(text.value)).data;
 }
 
 async function fingerprint(files: FileLayer, folder: string): Promise<Result<string, FileProblem>> {

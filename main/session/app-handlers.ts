@@ -1,8 +1,6 @@
 import process from 'node:process';
-import { fail, type RequestAnswer, succeed, worded } from '#shared-core';
-import type { RequestHandlers } from './request-handlers.ts';
-
-type ClassView = RequestAnswer<'class-view/status'>;
+import { fail, succeed, worded } from '#shared-core';
+import type { ClassView, RequestHandlers } from './request-handlers.ts';
 
 type AppRequest = Extract<keyof RequestHandlers, `app/${string}` | `class-view/${string}`>;
 

@@ -12,8 +12,8 @@ import { createFermentArchive } from '../ferments/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import {
   createUploads,
-  type ImportSetup,
   importRun,
+  type NewRunSetup,
   type RunToExport,
   runProblem,
 } from '../run-library/index.ts';
@@ -25,7 +25,7 @@ type ExchangeRequest = Extract<
   `imports/${string}` | `packs/${string}` | 'runs/book'
 >;
 
-export interface ExchangeSetup extends ImportSetup {
+export interface ExchangeSetup extends NewRunSetup {
   readonly recording: UnderWay;
   readonly onPack: (progress: EventBody<'pack'>) => void;
 }

@@ -4,7 +4,6 @@ import {
   type LogHeader,
   type Mark,
   type MarkBody,
-  type Monitor,
   type ProbeSource,
   type Result,
   type RunSettings,
@@ -14,8 +13,8 @@ import {
   textsInSnapshot,
   wordingOf,
 } from '#shared-core';
-import type { Clock, Scheduler } from '../clock/index.ts';
-import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
+import type { Scheduler } from '../clock/index.ts';
+import { serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import {
   continueRecorder,
@@ -23,7 +22,7 @@ import {
   type RecorderStatus,
   startRecorder,
 } from '../recorder/index.ts';
-import type { LiveView, RunLibrary } from '../run-library/index.ts';
+import type { LiveView, NewRunSetup } from '../run-library/index.ts';
 import { clockEvent } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
@@ -36,17 +35,10 @@ const tickS = 0.25;
 /** What is heard between waking and the next look at the clocks is stamped as if the computer had not slept. */
 const clockCheckS = 0.25;
 
-export interface RecordingSetup {
+export interface RecordingSetup extends NewRunSetup {
   readonly probeHub: ProbeHub;
-  readonly clock: Clock;
   readonly scheduler: Scheduler;
   readonly uptimeS: () => number;
-  readonly files: FileLayer;
-  readonly library: RunLibrary;
-  readonly mayWrite: () => boolean;
-  readonly runsFolder: string;
-  readonly createMonitor: (settings: RunSettings) => Monitor;
-  readonly app: { readonly version: string; readonly modelVersion: string };
   readonly events: EventHub;
 }
 

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { RequestAnswer, RequestName, Result, requests, ServiceProblem } from '#shared-core';
 
-type ClassView = RequestAnswer<'class-view/status'>;
+export type ClassView = RequestAnswer<'class-view/status'>;
 
 type SecondScreen = NonNullable<RequestAnswer<'app/describe'>['secondScreen']>;
 

@@ -1,5 +1,5 @@
 import { fail, succeed } from '#shared-core';
-import type { ImportSetup } from '../run-library/index.ts';
+import type { NewRunSetup } from '../run-library/index.ts';
 import { createReadingHandlers } from './reading-handlers.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
@@ -9,7 +9,7 @@ type RunRequest = Exclude<
   'runs/book'
 >;
 
-export interface RunHandlersSetup extends ImportSetup {
+export interface RunHandlersSetup extends NewRunSetup {
   readonly recording: Recording;
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { breathe } from '../parts/index.ts';
 import type { Film, RecordedRun } from '../replay/index.ts';
 import { makeFilm } from '../replay/index.ts';
 import { type WhatIfChange, whatIfRun } from './what-if-change.ts';
@@ -7,8 +8,6 @@ export type WhatIfProgress =
   | { readonly step: 'asked-nothing' }
   | { readonly step: 'computing'; readonly done: number }
   | { readonly step: 'ready'; readonly film: Film };
-
-const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** Plays the same readings through the monitor under other suppositions. */
 export function useWhatIf(run: RecordedRun, change: WhatIfChange | null): WhatIfProgress {

@@ -3,6 +3,7 @@ export { AboveDialogs } from './above-dialogs.ts';
 export { Button } from './button.tsx';
 export { ChoiceField } from './choice-field.tsx';
 export { Dialog } from './dialog.tsx';
+export { FormDialog } from './form-dialog.tsx';
 export { NumberField } from './number-field.tsx';
 export { OnPaper, Printed } from './on-paper.tsx';
 export { Section } from './section.tsx';

@@ -7,7 +7,11 @@ import {
   learnWording,
   readingsOfFerment,
 } from '#shared-core';
+import { startWorker } from '../parts/index.ts';
 import type { JudgeAnswer, JudgeQuestion } from './judge-messages.ts';
+
+const makeWorker = () =>
+  new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' });
 
 /** What the readings of a ferment say, worked out beside the window; null until it is there. */
 export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null {
@@ -24,7 +28,7 @@ export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null
     setAnswer(null);
     if (key === null) return;
     const question: JudgeQuestion = { id: asked.current, ...JSON.parse(key) };
-    worker.current ??= startWorker((found) => {
+    worker.current ??= startWorker(makeWorker, (found: JudgeAnswer) => {
       learnWording(found.wording);
       if (found.id === asked.current) setAnswer(found);
     });
@@ -38,14 +42,4 @@ export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null
 
 function questionOf(ferment: KeptFerment): Omit<JudgeQuestion, 'id'> {
   return { readings: readingsOfFerment(ferment), facts: factsOfFerment(ferment.stated) };
-}
-
-function startWorker(onAnswer: (answer: JudgeAnswer) => void): Worker | null {
-  try {
-    const worker = new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => onAnswer(data);
-    return worker;
-  } catch {
-    return null;
-  }
 }

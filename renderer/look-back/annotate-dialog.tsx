@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { type RunSummary, say } from '#shared-core';
-import { Button, Dialog } from '../design/index.ts';
+import { FormDialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
 import { withAnnotation } from './annotations.ts';
@@ -26,33 +26,25 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
     onClose();
   };
   return (
-    <Dialog title={say('Annotate {time}', { time: clockWords(timeS) })} onClose={onClose}>
-      <form
-        className="dialog-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (text.trim() !== '') void keep();
-        }}
-      >
-        <div className="field">
-          <label className="field-name" htmlFor={id}>
-            {say('What happens here?')}
-          </label>
-          <input
-            id={id}
-            className="entry"
-            maxLength={400}
-            value={text}
-            onChange={({ target }) => setText(target.value)}
-          />
-        </div>
-        <div className="dialog-acts">
-          <Button onClick={onClose}>{say('Cancel')}</Button>
-          <button type="submit" className="button" data-weight="main" disabled={text.trim() === ''}>
-            {say('Keep annotation')}
-          </button>
-        </div>
-      </form>
-    </Dialog>
+    <FormDialog
+      title={say('Annotate {time}', { time: clockWords(timeS) })}
+      act={say('Keep annotation')}
+      isComplete={text.trim() !== ''}
+      onSubmit={() => void keep()}
+      onClose={onClose}
+    >
+      <div className="field">
+        <label className="field-name" htmlFor={id}>
+          {say('What happens here?')}
+        </label>
+        <input
+          id={id}
+          className="entry"
+          maxLength={400}
+          value={text}
+          onChange={({ target }) => setText(target.value)}
+        />
+      </div>
+    </FormDialog>
   );
 }

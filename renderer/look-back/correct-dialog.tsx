@@ -1,6 +1,6 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { learnWording, type RunSettings, type RunSummary, say } from '#shared-core';
-import { Button, Dialog, TextLine } from '../design/index.ts';
+import { FormDialog, TextLine } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import {
   correctionOf,
@@ -51,56 +51,41 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
     onClose(answer.ok);
   };
   return (
-    <Dialog title={say('Correct charge and pressure')} onClose={() => onClose(false)}>
-      <form
-        className="dialog-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void save();
-        }}
-      >
-        {(run.corrections ?? []).map((sentence) => (
-          <p key={sentence} className="small">
-            {words.said(sentence)}
-          </p>
-        ))}
-        <StatedFields
-          draft={draft}
-          problems={stated !== null && !stated.ok ? stated.error : {}}
-          onDraft={setDraft}
+    <FormDialog
+      title={say('Correct charge and pressure')}
+      act={say('Correct')}
+      isComplete={correction !== null}
+      onSubmit={() => void save()}
+      onClose={() => onClose(false)}
+    >
+      {(run.corrections ?? []).map((sentence) => (
+        <p key={sentence} className="small">
+          {words.said(sentence)}
+        </p>
+      ))}
+      <StatedFields
+        draft={draft}
+        problems={stated !== null && !stated.ok ? stated.error : {}}
+        onDraft={setDraft}
+      />
+      {run.imported === true && (
+        <TextLine name={say('Began')} type="datetime-local" text={began} onText={setBegan} />
+      )}
+      <div className="field">
+        <label className="field-name" htmlFor={id}>
+          {say('Reason')}
+        </label>
+        <input
+          id={id}
+          className="entry"
+          maxLength={500}
+          value={reason}
+          onChange={({ target }) => setReason(target.value)}
         />
-        {run.imported === true && (
-          <TextLine name={say('Began')} type="datetime-local" text={began} onText={setBegan} />
-        )}
-        <div className="field">
-          <label className="field-name" htmlFor={id}>
-            {say('Reason')}
-          </label>
-          <input
-            id={id}
-            className="entry"
-            maxLength={500}
-            value={reason}
-            onChange={({ target }) => setReason(target.value)}
-          />
-          <p className="small soft">
-            {say(
-              'The record itself stays as it was; books, replay and reports take what is right.',
-            )}
-          </p>
-        </div>
-        <div className="dialog-acts">
-          <Button onClick={() => onClose(false)}>{say('Cancel')}</Button>
-          <button
-            type="submit"
-            className="button"
-            data-weight="main"
-            disabled={correction === null}
-          >
-            {say('Correct')}
-          </button>
-        </div>
-      </form>
-    </Dialog>
+        <p className="small soft">
+          {say('The record itself stays as it was; books, replay and reports take what is right.')}
+        </p>
+      </div>
+    </FormDialog>
   );
 }

@@ -1,6 +1,8 @@
 /** What every room of the window stands on: its stores, commands, places and keys. */
+export { breathe } from './breathe.ts';
 export { type Commands, createCommands } from './commands.ts';
 export { goTo, type Place, placeNames } from './place.ts';
+export { startWorker } from './start-worker.ts';
 export { type WindowParts, WindowPartsContext } from './stores-context.ts';
 export { useMarkKeys } from './use-mark-keys.ts';
 export { usePlace, usePlaces } from './use-place.ts';

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { startWorker } from '../parts/index.ts';
 
 /** Typing pauses this long before anything is worked out. */
 const pauseMs = 400;
@@ -22,11 +23,11 @@ export interface WorkedOut<Result> {
 /**
  * What a worker makes of a request, beside the window; the last result stays in view meanwhile.
  *
- * @param startWorker the same function every time, or none is started but the first
+ * @param makeWorker the same function every time, or none is started but the first
  */
 export function useWorkedOut<Request, Result>(
   request: Request | null,
-  startWorker: () => Worker,
+  makeWorker: () => Worker,
 ): WorkedOut<Result> {
   const [state, setState] = useState<WorkedOut<Result>>({ result: null, isMaking: false });
   const worker = useRef<Worker | null>(null);
@@ -44,7 +45,8 @@ export function useWorkedOut<Request, Result>(
     const question: Question<Request> = { id: asked.current, request: JSON.parse(key) };
     // Not before there is something to work out: a run that is past its warm-up needs no plan.
     const ask = () => {
-      worker.current ??= listenTo<Result>(startWorker, ({ id, result }) => {
+      // A window that may start no worker goes without, and everything else goes on.
+      worker.current ??= startWorker(makeWorker, ({ id, result }: Answer<Result>) => {
         if (id === asked.current) setState({ result, isMaking: false });
       });
       worker.current?.postMessage(question);
@@ -54,18 +56,4 @@ export function useWorkedOut<Request, Result>(
   }, [key]);
 
   return state;
-}
-
-/** Null in a window that may start none: it goes without, and everything else goes on. */
-function listenTo<Result>(
-  startWorker: () => Worker,
-  onAnswer: (answer: Answer<Result>) => void,
-): Worker | null {
-  try {
-    const worker = startWorker();
-    worker.onmessage = ({ data }: MessageEvent<Answer<Result>>) => onAnswer(data);
-    return worker;
-  } catch {
-    return null;
-  }
 }

@@ -120,15 +120,19 @@ function channelsFrom(
     : { channels: { [headChannel]: 'head', head: headChannel } };
 }
 
-export const languageOptions = [
-  { value: 'auto', label: say('Listen and decide') },
-  { value: 'plain-text', label: say('Plain text, one line a reading') },
-  { value: 'json-lines', label: say('JSON, one object a line') },
-  { value: 'scpi', label: say('SCPI: it answers questions') },
-  { value: 'modbus-rtu', label: say('Modbus RTU') },
-  { value: 'balance', label: say('A balance that must be asked') },
-  { value: 'own-pattern', label: say('A pattern of my own') },
-] as const satisfies readonly { value: SerialSource['language']; label: string }[];
+const languageNames: Readonly<Record<SerialSource['language'], string>> = {
+  auto: say('Listen and decide'),
+  'plain-text': say('Plain text, one line a reading'),
+  'json-lines': say('JSON, one object a line'),
+  scpi: say('SCPI: it answers questions'),
+  'modbus-rtu': say('Modbus RTU'),
+  balance: say('A balance that must be asked'),
+  'own-pattern': say('A pattern of my own'),
+};
+
+export const languageOptions = serialSourceSchema.shape.language
+  .unwrap()
+  .options.map((value) => ({ value, label: languageNames[value] }));
 
 export const unitOptions = [
   { value: '°C', label: '°C' },

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { type RunSummary, say } from '#shared-core';
-import { Button, Dialog } from '../design/index.ts';
+import { FormDialog } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 
 interface RenameDialogProps {
@@ -20,49 +20,41 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
     onClose(answer.ok);
   };
   return (
-    <Dialog title={say('Name and notes')} onClose={() => onClose(false)}>
-      <form
-        className="dialog-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (name.trim() !== '') void save();
-        }}
-      >
-        <div className="field">
-          <label className="field-name" htmlFor={`${id}-name`}>
-            {say('Name')}
-          </label>
-          <input
-            id={`${id}-name`}
-            className="entry"
-            maxLength={120}
-            value={name}
-            onChange={({ target }) => setName(target.value)}
-          />
-        </div>
-        <div className="field">
-          <label className="field-name" htmlFor={`${id}-notes`}>
-            {say('Notes')}
-          </label>
-          <textarea
-            id={`${id}-notes`}
-            className="entry"
-            rows={4}
-            maxLength={4000}
-            value={notes}
-            onChange={({ target }) => setNotes(target.value)}
-          />
-          <p className="small soft">
-            {say('The record itself stays as it was; this is kept beside it.')}
-          </p>
-        </div>
-        <div className="dialog-acts">
-          <Button onClick={() => onClose(false)}>{say('Cancel')}</Button>
-          <button type="submit" className="button" data-weight="main" disabled={name.trim() === ''}>
-            {say('Keep')}
-          </button>
-        </div>
-      </form>
-    </Dialog>
+    <FormDialog
+      title={say('Name and notes')}
+      act={say('Keep')}
+      isComplete={name.trim() !== ''}
+      onSubmit={() => void save()}
+      onClose={() => onClose(false)}
+    >
+      <div className="field">
+        <label className="field-name" htmlFor={`${id}-name`}>
+          {say('Name')}
+        </label>
+        <input
+          id={`${id}-name`}
+          className="entry"
+          maxLength={120}
+          value={name}
+          onChange={({ target }) => setName(target.value)}
+        />
+      </div>
+      <div className="field">
+        <label className="field-name" htmlFor={`${id}-notes`}>
+          {say('Notes')}
+        </label>
+        <textarea
+          id={`${id}-notes`}
+          className="entry"
+          rows={4}
+          maxLength={4000}
+          value={notes}
+          onChange={({ target }) => setNotes(target.value)}
+        />
+        <p className="small soft">
+          {say('The record itself stays as it was; this is kept beside it.')}
+        </p>
+      </div>
+    </FormDialog>
   );
 }

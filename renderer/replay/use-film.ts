@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Mark, RequestAnswer, RunInput, RunSummary, ServiceProblem } from '#shared-core';
 import { readWholeRun } from '../feed/index.ts';
-import { useWindowParts } from '../parts/index.ts';
+import { breathe, useWindowParts } from '../parts/index.ts';
 import { type Agreement, agreementWith } from './agreement.ts';
 import type { Film } from './film.ts';
 import { makeFilm } from './make-film.ts';
@@ -17,8 +17,6 @@ export type FilmProgress =
       readonly lateMarks: readonly Mark[];
       readonly agreement: Agreement;
     };
-
-const breathe = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 /** Reads a run and plays it through the monitor, telling how far it is. */
 export function useFilm(runId: string): FilmProgress {

@@ -1,4 +1,4 @@
-import { type Language, languages } from '#shared-core';
+import { type Language, languages, parseJson } from '#shared-core';
 
 /** How this person likes the window; kept in the browser's own storage, never in a run. */
 export interface Preferences {
@@ -41,10 +41,6 @@ export function preferencesFrom(stored: string | null, localeDecimal: '.' | ',')
 
 /** What is stored, whichever version wrote it; null where it is nothing that can be read. */
 export function storedObject(text: string | null): Readonly<Record<string, unknown>> | null {
-  try {
-    const parsed: unknown = JSON.parse(text ?? '{}');
-    return typeof parsed === 'object' && parsed !== null ? { ...parsed } : null;
-  } catch {
-    return null;
-  }
+  const parsed = parseJson(text ?? '{}');
+  return typeof parsed === 'object' && parsed !== null ? { ...parsed } : null;
 }

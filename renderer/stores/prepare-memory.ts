@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { requests, setUpSchema } from '#shared-core';
+import { parseJson, requests, setUpSchema } from '#shared-core';
 import { firstDraft, type PrepareDraft } from './prepare-draft.ts';
 
 const text = z.string().max(400);
@@ -43,10 +43,6 @@ export function keptDraft({ confirms: _, ...kept }: PrepareDraft): string {
 
 /** The draft as kept before a reload; null where there is none that can be used. */
 export function restoredDraft(stored: string | null): PrepareDraft | null {
-  try {
-    const parsed = keptSchema.safeParse(JSON.parse(stored ?? 'null'));
-    return parsed.success ? { ...parsed.data, confirms: firstDraft.confirms } : null;
-  } catch {
-    return null;
-  }
+  const parsed = keptSchema.safeParse(parseJson(stored ?? 'null'));
+  return parsed.success ? { ...parsed.data, confirms: firstDraft.confirms } : null;
 }

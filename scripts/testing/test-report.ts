@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { parseJson } from '../../shared-core/result/index.ts';
 
 /** The part of vitest's JSON report that the tally needs. */
 const testReportSchema = z.object({
@@ -29,12 +30,4 @@ export function tallyTestReport(text: string | null): { passed: number; failed: 
     passed: numPassedTests,
     failed: numFailedTests + numPendingTests + numTodoTests + brokenFiles + nothingRan,
   };
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

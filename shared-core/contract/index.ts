@@ -18,5 +18,5 @@ export {
   runSummarySchema,
 } from './run-schemas.ts';
 export type { Service } from './service.ts';
-export { problemToSend, type ServiceProblem, serviceProblemSchema } from './service-problem.ts';
+export { answeredSchema, problemToSend, type ServiceProblem } from './service-problem.ts';
 export { wire } from './wire.ts';

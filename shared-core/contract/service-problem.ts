@@ -34,6 +34,13 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('internal'), ...worded }),
 ]);
 
+/** What a request comes to, as it crosses a socket or goes between processes. */
+export const answeredSchema = <T extends z.ZodType>(value: T) =>
+  z.discriminatedUnion('ok', [
+    z.strictObject({ ok: z.literal(true), value }),
+    z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
+  ]);
+
 export type ServiceProblem = z.infer<typeof serviceProblemSchema>;
 
 /**

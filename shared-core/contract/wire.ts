@@ -1,10 +1,5 @@
 import { z } from 'zod';
-import { serviceProblemSchema } from './service-problem.ts';
-
-const answered = z.discriminatedUnion('ok', [
-  z.strictObject({ ok: z.literal(true), value: z.unknown() }),
-  z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
-]);
+import { answeredSchema } from './service-problem.ts';
 
 /** What crosses the loopback socket; Electron's IPC carries name and body the same way. */
 export const wire = {
@@ -34,7 +29,7 @@ export const wire = {
     z.strictObject({
       type: z.literal('answer'),
       id: z.number().int(),
-      result: answered,
+      result: answeredSchema(z.unknown()),
     }),
     z.strictObject({ type: z.literal('event'), name: z.string(), body: z.unknown() }),
   ]),

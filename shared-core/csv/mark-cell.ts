@@ -1,3 +1,4 @@
+import { parseJson } from '../result/index.ts';
 import { type LinkChange, linkChangeSchema, type MarkBody, markBodySchema } from '../run/index.ts';
 import type { CsvDialect } from './csv-dialect.ts';
 
@@ -71,18 +72,13 @@ function readDetails(text: string): Readonly<Record<string, unknown>> | undefine
   let end = 0;
   for (const match of text.matchAll(detailPattern)) {
     const [whole, name = '', value = ''] = match;
-    details[name] = bareWord.test(value) && value !== 'null' ? value : parseJson(value);
+    details[name] =
+      bareWord.test(value) && value !== 'null'
+        ? value
+        : parseJson(value.replace(commaNumber, '$1.$2'));
     end += whole.length;
   }
   return text.slice(end).trim() === '' ? details : undefined;
 }
 
 const commaNumber = /^(-?\d+),(\d+(?:e[+-]?\d+)?)$/;
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text.replace(commaNumber, '$1.$2'));
-  } catch {
-    return undefined;
-  }
-}

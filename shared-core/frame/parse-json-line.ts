@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fail, type Result, succeed } from '../result/index.ts';
+import { fail, parseJson, type Result, succeed } from '../result/index.ts';
 import { type LineRejection, mostValuesInLine, type RawValue, type WireUnit } from './raw-value.ts';
 import { readUnit, readWireNumber } from './wire-number.ts';
 
@@ -12,6 +12,9 @@ const naming = /^(?:channel|name|sensor|units?)$/;
 
 /** Members that hold the reading itself, so that their name says nothing of the channel. */
 const plainValue = /^(?:value|val|reading)$/i;
+
+/** Small boards print these in the place of a number. */
+const notNumber = /([:,[]\s*)[+-]?(?:nan|inf|infinity)\b/gi;
 
 const objectSchema = z.record(z.string(), z.unknown());
 const namesSchema = z.looseObject({
@@ -34,20 +37,12 @@ const namesSchema = z.looseObject({
  * parseJsonLine('{"head":78.').error.kind // => "not-understood"
  */
 export function parseJsonLine(line: string): Result<readonly RawValue[], LineRejection> {
-  const parsed = parseJson(line);
+  const parsed = parseJson(line.replace(notNumber, '$1null'));
   const values = parsed === undefined ? [] : collect(parsed, null, null);
   if (values.length === 0 || values.length > mostValuesInLine) {
     return fail({ kind: 'not-understood', text: line });
   }
   return succeed(values);
-}
-
-function parseJson(line: string): unknown {
-  try {
-    return JSON.parse(line.replace(/([:,[]\s*)[+-]?(?:nan|inf|infinity)\b/gi, '$1null'));
-  } catch {
-    return undefined;
-  }
 }
 
 function collect(value: unknown, name: string | null, unit: WireUnit | null): RawValue[] {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { parseJson } from '../result/index.ts';
 import { checksumLength, checksumOfLine } from './checked-line.ts';
 import { type LogBody, type LogRecord, logBodySchema } from './log-record.ts';
 import { packedReadingSchema } from './packed-reading.ts';
@@ -43,12 +44,4 @@ function parseBody(kind: string, value: unknown): LogBody | undefined {
   const { seq, prev, monoS, wallMs, crc, ...body } = value as Record<string, unknown>;
   const parsed = logBodySchema.safeParse(body);
   return parsed.success ? parsed.data : undefined;
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

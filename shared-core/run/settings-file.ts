@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fail, type Result, succeed } from '../result/index.ts';
+import { fail, parseJson, type Result, succeed } from '../result/index.ts';
 import { worded } from '../wording/index.ts';
 import { type RunSettings, runSettingsSchema } from './run-settings.ts';
 
@@ -41,13 +41,8 @@ export function writeSettingsFile({ settings, startedAtIso }: SettingsFile): str
  * readSettingsFile('{}').ok // => false
  */
 export function readSettingsFile(text: string): Result<SettingsFile, string> {
-  try {
-    const read = settingsFileSchema.safeParse(JSON.parse(text));
-    if (read.success) return succeed(read.data);
-  } catch {
-    // Said below: to the person it is the same.
-  }
-  return fail(
-    worded('This is no settings file of a pack: choose the one in its folder "settings".'),
-  );
+  const read = settingsFileSchema.safeParse(parseJson(text));
+  return read.success
+    ? succeed(read.data)
+    : fail(worded('This is no settings file of a pack: choose the one in its folder "settings".'));
 }

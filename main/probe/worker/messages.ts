@@ -1,20 +1,9 @@
 import { z } from 'zod';
-import {
-  events,
-  linkChangeSchema,
-  readingSchema,
-  requests,
-  serviceProblemSchema,
-} from '#shared-core';
+import { answeredSchema, events, linkChangeSchema, readingSchema, requests } from '#shared-core';
 
 const { body: connectBody, answer: connectAnswer } = requests['probe/connect'];
 
 const requestId = z.int();
-const result = <T extends z.ZodType>(value: T) =>
-  z.discriminatedUnion('ok', [
-    z.strictObject({ ok: z.literal(true), value }),
-    z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
-  ]);
 
 /** What the services ask of the serial process. */
 export const toWorkerSchema = z.discriminatedUnion('type', [
@@ -62,12 +51,12 @@ export const fromWorkerSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('connected'),
     id: requestId,
-    result: result(connectAnswer),
+    result: answeredSchema(connectAnswer),
   }),
   z.strictObject({
     type: z.literal('found'),
     id: requestId,
-    result: result(requests['probe/find'].answer),
+    result: answeredSchema(requests['probe/find'].answer),
   }),
   z.strictObject({ type: z.literal('listed'), id: requestId, ...events.ports.shape }),
   z.strictObject({ type: z.literal('done'), id: requestId }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { events, serviceProblemSchema } from '#shared-core';
+import { answeredSchema, events } from '#shared-core';
 import type { LiveView } from '../../run-library/index.ts';
 
 const requestId = z.int();
@@ -38,10 +38,7 @@ export const fromDeskSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('answer'),
     id: requestId,
-    result: z.discriminatedUnion('ok', [
-      z.strictObject({ ok: z.literal(true), value: z.unknown() }),
-      z.strictObject({ ok: z.literal(false), error: serviceProblemSchema }),
-    ]),
+    result: answeredSchema(z.unknown()),
   }),
   z.strictObject({ type: z.literal('pack'), progress: events.pack }),
 ]);

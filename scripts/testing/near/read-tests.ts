@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
+import { parseJson } from '../../../shared-core/result/index.ts';
 import type { TestFile } from './near-tests.ts';
 
 /** The part of vitest's JSON report that tells how long a file took. */
@@ -28,7 +29,7 @@ export function importsIn(file: string, text: string): ReadonlySet<string> {
 }
 
 function readTimes(root: string, report: string | null): ReadonlyMap<string, number> {
-  const parsed = timedSchema.safeParse(parseJson(report));
+  const parsed = timedSchema.safeParse(parseJson(report ?? 'null'));
   const results = parsed.success ? parsed.data.testResults : [];
   return new Map(
     results.map(({ name, startTime, endTime }) => [
@@ -36,12 +37,4 @@ function readTimes(root: string, report: string | null): ReadonlyMap<string, num
       (endTime - startTime) / 1000,
     ]),
   );
-}
-
-function parseJson(text: string | null): unknown {
-  try {
-    return text === null ? null : JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

@@ -149,7 +149,17 @@ test('entries made after the run add to the cuts that the marks know, in the ord
 });
 
 test('the sugar is what was said last of it: an entry, a mark, or the ferment it came from', () => {
-  const ferment = { name: 'Pear', sugarGPerL: about(150, 3) } as unknown as RunSettings['ferment'];
+  const ferment: RunSettings['ferment'] = {
+    fermentId: 'pear',
+    name: 'Pear',
+    wentIn: 'pear juice',
+    beganAtIso: '2026-05-01T08:00:00.000Z',
+    chargedAtIso: '2026-05-09T08:00:00.000Z',
+    entries: 9,
+    state: 'finished',
+    strengthAbv: { low: 8.1, value: 8.5, high: 8.9 },
+    sugarGPerL: about(150, 3),
+  };
   const withFerment = { ...settings, ferment };
   const known: MarkBody = { type: 'sugar-known', sugarG: 60, standardUncertaintyG: 2 };
   const entries = { cuts: [], sugarG: about(70, 1) };
