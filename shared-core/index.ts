@@ -89,7 +89,6 @@ export {
   boilingDiagram,
   collectedAtMl,
   collectedCourse,
-  type PlateDiagram,
   plateDiagram,
   type StillMoment,
   stillMomentAt,

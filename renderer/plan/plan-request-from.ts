@@ -21,7 +21,7 @@ export function planRequestFrom(settings: RunSettings, dripRateMlPerMin: number)
     uncertainty: {
       ...uncertainty,
       strengthAbv: Math.min(charge.standardUncertaintyAbv, 5),
-      pressureKPa: Math.min(pressure.standardUncertaintyKPa, 3),
+      pressureKPa: Math.min(pressure.standardUncertaintyKPa, 6),
     },
     runs: simulatedRuns,
   };

@@ -1,5 +1,7 @@
-import { type Estimate, type PlateDiagram, say } from '#shared-core';
+import { type Estimate, type plateDiagram, say } from '#shared-core';
 import type { useWords } from '../words/index.ts';
+
+type PlateDiagram = NonNullable<ReturnType<typeof plateDiagram>>;
 
 type Words = ReturnType<typeof useWords>;
 

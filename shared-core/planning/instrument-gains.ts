@@ -26,7 +26,7 @@ const mostTries = 4;
 /**
  * What each instrument would narrow, before anything is measured (preposterior analysis): stills are drawn from what is believed of this
  * one, each is watched to half of its main fraction, and the twin that forecasts live is shown the head alone and with each instrument.
- * Each figure is the median over the stills.
+ * Each figure is the median over the stills of half the 90 % range: `Δt = median((t_high − t_low)/2)`.
  *
  * @param settings charge, rig, air, probe and limit as they stand in Prepare
  * @param stills how many are drawn [number], 4 … 400

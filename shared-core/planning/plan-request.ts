@@ -10,7 +10,7 @@ export interface PlanUncertainty {
   readonly heatShare: number;
   /** Strength of the charge [% vol], 0 … 5. */
   readonly strengthAbv: number;
-  /** Air pressure [kPa], 0 … 3. */
+  /** Air pressure [kPa], 0 … 6. */
   readonly pressureKPa: number;
 }
 
