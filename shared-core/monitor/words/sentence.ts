@@ -16,12 +16,9 @@ export interface Sentence {
   readonly act: string | null;
 }
 
-/** So near to each other, the reading shown and what is believed of the bulb are one number to whoever reads both [K]. */
-const sameNumberK = 0.3;
-
 /**
  * The sentence on what is kept in view, with the numbers of this second. `shownC` is the reading that stands beside it in
- * large figures: a room must not wonder about a tenth between the two.
+ * large figures: a room that reads both must not wonder which is right.
  */
 export function composeSentence(
   facts: MonitorFacts,
@@ -50,8 +47,7 @@ function topicSentence(
 ): string {
   const { head } = facts;
   if (head === null) return sentenceOf.waiting('', facts, kept);
-  const isSame = shownC !== null && Math.abs(shownC - head.bulbC) <= sameNumberK;
-  return sentenceOf[topic](celsius(isSame ? shownC : head.bulbC), facts, kept);
+  return sentenceOf[topic](celsius(shownC ?? head.bulbC), facts, kept);
 }
 
 /** What is said of each topic; `at` is where the head is. */

@@ -183,7 +183,7 @@ describe('the sentence at the top', () => {
 });
 
 describe('composeSentence', () => {
-  test('gives the reading shown beside it, unless what is believed of the bulb is another temperature', () => {
+  test('gives the reading shown beside it, however far what is believed of the bulb lies from it', () => {
     const facts = { ...factsOf({}, { head: headAt(78.2, 0) }), timeS: 1 };
     const keeper = createSentenceKeeper();
     keeper.second(facts, []);
@@ -193,7 +193,7 @@ describe('composeSentence', () => {
     expect(sentences.map((sentence) => /at (\S+) °C/.exec(sentence)?.[1])).toEqual([
       '78.2',
       '78.3',
-      '78.2',
+      '80.2',
     ]);
   });
 });
