@@ -1,9 +1,20 @@
 import { createHash } from 'node:crypto';
-import { expect, test } from 'vitest';
+import process from 'node:process';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createMonitor, type Monitor, type RunSettings, type Verdicts } from '#shared-core';
 import { packEntries } from '../../../main/export/pack/pack-entries.ts';
 import { distillationsOrder } from '../../../main/export/pack/write-pack.ts';
 import { packRequest } from './support/pear-pack.ts';
+
+// Times of day are told in the computer's zone: here it is one that every computer knows.
+const zone = process.env.TZ;
+beforeAll(() => {
+  process.env.TZ = 'UTC';
+});
+afterAll(() => {
+  if (zone === undefined) delete process.env.TZ;
+  else process.env.TZ = zone;
+});
 
 /** What a monitor once said of this run. A later one may judge otherwise: what a pack makes of a judgement is held here, not the judgement. */
 const saidOnce: Verdicts = {
