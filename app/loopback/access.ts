@@ -7,7 +7,7 @@ export interface Admission {
 }
 
 export interface Access {
-  /** For the address of the commanding window; good once. */
+  /** For the address of the commanding window; good until the window that it let in has spoken. */
   issueLaunchToken(): string;
   /** For windows that only watch; good any number of times. */
   readonly viewerToken: string;
@@ -16,18 +16,28 @@ export interface Access {
   isDoorKey(key: string): boolean;
   /** Null refuses: the token is unknown or was used before. */
   admit(token: string): Admission | null;
+  /** A window that was given this secret has spoken: it has it, and the launch token it came by is used up. */
+  heardFrom(secret: string): void;
 }
 
 /**
  * Who may command. A launch token in an address can be left behind (history, a projected screen), so it
- * works once and is exchanged for a secret that only that window holds. Issuing a new launch token
- * withdraws the last one and, once used, the secret of the window before it.
+ * works once and is exchanged for a secret that only that window holds: a window that was reloaded, or whose line broke, before it
+ * had its secret comes back by the token. Issuing a new launch token withdraws the last one and, once used, the secret of the
+ * window before it.
  */
 export function createAccess(randomToken: () => string): Access {
   const viewerToken = randomToken();
   const doorKey = randomToken();
   let launchToken: string | null = null;
   let commandSecret: string | null = null;
+  /** By this token the holder of the secret came in. */
+  let cameBy: string | null = null;
+
+  const settle = (): void => {
+    if (cameBy === launchToken) launchToken = null;
+    cameBy = null;
+  };
 
   return {
     viewerToken,
@@ -39,15 +49,19 @@ export function createAccess(randomToken: () => string): Access {
     },
     admit(token) {
       if (launchToken !== null && same(token, launchToken)) {
-        launchToken = null;
+        cameBy = launchToken;
         commandSecret = randomToken();
         return { mayCommand: true, secret: commandSecret };
       }
       if (commandSecret !== null && same(token, commandSecret)) {
+        settle();
         return { mayCommand: true, secret: commandSecret };
       }
       if (same(token, viewerToken)) return { mayCommand: false, secret: viewerToken };
       return null;
+    },
+    heardFrom(secret) {
+      if (cameBy !== null && commandSecret !== null && same(secret, commandSecret)) settle();
     },
   };
 }

@@ -19,7 +19,7 @@ export interface SocketWindow {
 
 export interface SocketWindowDeps {
   readonly services: ServiceHandler;
-  readonly access: Pick<Access, 'admit' | 'viewerToken'>;
+  readonly access: Pick<Access, 'admit' | 'heardFrom' | 'viewerToken'>;
   /** Where a second, viewing window opens; told to a window that commands. */
   readonly viewerUrl: string;
   /** The class's own screens, opened from a window that commands. */
@@ -100,6 +100,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     }
     const text = data.toString();
     if (admission !== null) {
+      access.heardFrom(admission.secret);
       queue.add(text);
       return;
     }

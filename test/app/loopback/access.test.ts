@@ -11,8 +11,31 @@ test('a launch token commands once, and only the secret it was exchanged for com
   const launch = access.issueLaunchToken();
   const admitted = access.admit(launch);
   expect(admitted).toEqual({ mayCommand: true, secret: 'token-4' });
+  access.heardFrom('token-4');
   expect(access.admit(launch)).toBeNull();
   expect(access.admit('token-4')).toEqual(admitted);
+});
+
+test('a window that was reloaded before it had its secret comes back by the launch token', () => {
+  const access = createAccess(countedTokens());
+  const launch = access.issueLaunchToken();
+  const lost = access.admit(launch)?.secret ?? '';
+  const held = access.admit(launch)?.secret ?? '';
+  expect(held).not.toBe(lost);
+  // The secret that nobody holds opens nothing, nor does one who guesses use the token up.
+  expect(access.admit(lost)).toBeNull();
+  access.heardFrom(lost);
+  expect(access.admit(held)).toEqual({ mayCommand: true, secret: held });
+  expect(access.admit(launch)).toBeNull();
+});
+
+test('a window that goes on speaking does not use up a launch token that was issued after it', () => {
+  const access = createAccess(countedTokens());
+  const secret = access.admit(access.issueLaunchToken())?.secret ?? '';
+  access.heardFrom(secret);
+  const next = access.issueLaunchToken();
+  access.heardFrom(secret);
+  expect(access.admit(next)?.mayCommand).toBe(true);
 });
 
 test('a viewer token watches any number of times and never commands', () => {
@@ -28,6 +51,7 @@ test('a fresh launch token withdraws the last one at once and the old secret onc
   const access = createAccess(countedTokens());
   const first = access.issueLaunchToken();
   const secret = access.admit(first)?.secret ?? '';
+  access.heardFrom(secret);
   const second = access.issueLaunchToken();
   const third = access.issueLaunchToken();
   expect(access.admit(second)).toBeNull();
