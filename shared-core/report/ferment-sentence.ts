@@ -1,4 +1,5 @@
 import type { FermentYield } from '../bookkeeping/index.ts';
+import { coverageFactor95 } from '../uncertainty/index.ts';
 import { measuredWords, worded } from '../wording/index.ts';
 
 /**
@@ -13,7 +14,7 @@ import { measuredWords, worded } from '../wording/index.ts';
  */
 export function fermentSentence(ferment: FermentYield): string {
   const { theoreticalG, fermentationPercent, distillationPercent, overallPercent } = ferment;
-  return worded(
+  const sentence = worded(
     'From sugar to product: at most {most} of ethanol (Gay-Lussac). Fermentation {fermentation}, distillation {distillation}, overall {overall}.',
     {
       most: measuredWords(theoreticalG, 'g'),
@@ -22,4 +23,10 @@ export function fermentSentence(ferment: FermentYield): string {
       overall: measuredWords(overallPercent, '%'),
     },
   );
+  const { value, standardUncertainty } = fermentationPercent;
+  return value - coverageFactor95 * standardUncertainty > 100
+    ? worded('{sentence} More than the sugar can give: sugar, volume or strength was misread.', {
+        sentence,
+      })
+    : sentence;
 }

@@ -51,6 +51,8 @@ export const measure: Readonly<Record<string, string>> = {
   Share: 'Anteil',
   'From sugar to product: at most {most} of ethanol (Gay-Lussac). Fermentation {fermentation}, distillation {distillation}, overall {overall}.':
     'Vom Zucker zum Produkt: höchstens {most} Ethanol (Gay-Lussac). Gärung {fermentation}, Destillation {distillation}, insgesamt {overall}.',
+  '{sentence} More than the sugar can give: sugar, volume or strength was misread.':
+    '{sentence} Mehr, als der Zucker geben kann: Zucker, Volumen oder Gehalt wurde falsch abgelesen.',
   'burned away': 'restlos abgebrannt',
   'burned and went out': 'angebrannt und ausgegangen',
   'did not burn': 'nicht gebrannt',
