@@ -176,11 +176,26 @@ test('a window says its token, asks, hears events, and leaves nothing behind', a
   await expect.poll(() => echo.count()).toBe(0);
 });
 
-test('a used token is refused; the secret brings the same window back', async () => {
+test('a window that was cut off before it spoke comes back by its token, and what it was given is void', async () => {
+  const token = tokenOf(loopback.issueUrl());
+  const lost = openSocket();
+  await lost.send({ token });
+  const { secret } = (await lost.next()) as { secret: string };
+  const again = openSocket();
+  await again.send({ token });
+  expect(await again.next()).toMatchObject({ type: 'welcome', mayCommand: true });
+  const late = openSocket();
+  await late.send({ token: secret });
+  expect(await late.next()).toEqual({ closed: 4401 });
+});
+
+test('a token is refused once its window has spoken; the secret brings the same window back', async () => {
   const token = tokenOf(loopback.issueUrl());
   const first = openSocket();
   await first.send({ token });
   const { secret } = (await first.next()) as { secret: string };
+  await first.send({ id: 0, name: 'run/stop', body: {} });
+  expect(await first.next()).toMatchObject({ result: { value: { mayCommand: true } } });
   const thief = openSocket();
   await thief.send({ token });
   expect(await thief.next()).toEqual({ closed: 4401 });
