@@ -47,8 +47,11 @@ const heldGrowth = 0.8;
 /** A still head without a column: its wall alone enriches and leads back a little. From memory. */
 const bareHead = { plates: 0.2, refluxRatio: 0.3 };
 
-/** What a stated heat leaves open: the losses between heater and column, and how well it was stated; by simulation. */
-export const statedHeatLogSd = 0.15;
+/**
+ * What a stated heat leaves open: the losses between heater and column, and how well it was stated. By simulation: stated within 5 %, the vapour
+ * of 24 stills lay 8 % below what follows from it, ± 5 %.
+ */
+export const statedHeatLogSd = 0.1;
 
 /** What is known of the heat between switching on and the first vapour. */
 export interface HeatUp {
