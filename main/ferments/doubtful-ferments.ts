@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { z } from 'zod';
+import { parseJson } from '#shared-core';
 import { type FileLayer, readText } from '../file-layer/index.ts';
 import { fermentLog, fermentOfText } from './ferment-lines.ts';
 import { warmthFileNames } from './warmth-file.ts';
@@ -45,10 +46,6 @@ function isOfNewerVersion(
   text: string,
   { format, version }: { readonly format: string; readonly version: number },
 ): boolean {
-  try {
-    const { data } = begunByAnySchema.safeParse(JSON.parse(text.split('\n', 1)[0] ?? ''));
-    return data !== undefined && data.format === format && data.version > version;
-  } catch {
-    return false;
-  }
+  const { data } = begunByAnySchema.safeParse(parseJson(text.split('\n', 1)[0] ?? ''));
+  return data !== undefined && data.format === format && data.version > version;
 }

@@ -6,6 +6,7 @@ import {
   type ServiceProblem,
   succeed,
   type WarmthReport,
+  worded,
 } from '#shared-core';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { fermentOfText } from './ferment-lines.ts';
@@ -32,7 +33,7 @@ export function createFermentArchive(files: FileLayer, runsFolder: string) {
       if (kept === null) {
         return fail({
           kind: 'request-invalid',
-          message: 'This ferment is not beside the runs, or its first line cannot be read',
+          message: worded('This ferment is not beside the runs, or its first line cannot be read'),
         });
       }
       const heard = await warmth.read(fermentId);

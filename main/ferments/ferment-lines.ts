@@ -5,6 +5,7 @@ import {
   fermentIdSchema,
   fermentReadSchema,
   type KeptFerment,
+  parseJson,
   statedFermentSchema,
 } from '#shared-core';
 
@@ -37,11 +38,7 @@ export function fermentLineText(line: FermentLine): string {
 /** Null where any byte of it is wrong, or a later version wrote it. */
 function readLine(text: string): FermentLine | null {
   if (checksumOfLine(text) === null) return null;
-  try {
-    return fermentLineSchema.safeParse(JSON.parse(text)).data ?? null;
-  } catch {
-    return null;
-  }
+  return fermentLineSchema.safeParse(parseJson(text)).data ?? null;
 }
 
 /** A ferment by the text of its file; null where its beginning can't be read. Lines that can't be read are counted and left out. */

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { fail, type Result, type ServiceProblem, succeed } from '#shared-core';
+import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
 import { appendLines } from './append-lines.ts';
 import { type MinuteSoFar, minuteOf, minuteSoFarSchema } from './minute-in-hand.ts';
@@ -74,9 +74,5 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
 
 /** Null where a loss of power left nothing that can be read. */
 function minuteOfText(text: string): MinuteSoFar | null {
-  try {
-    return minuteSoFarSchema.safeParse(JSON.parse(text)).data ?? null;
-  } catch {
-    return null;
-  }
+  return minuteSoFarSchema.safeParse(parseJson(text)).data ?? null;
 }

@@ -64,8 +64,10 @@ interface Kept {
   /** Minutes that are not on the disk yet. */
   waiting: WarmthSpan[];
   unsaved: string | null;
-  /** What of the minute under way is on the disk, or on its way there. */
+  /** What of the minute under way is on the disk. */
   underWaySaved: MinuteSoFar | null;
+  /** Saves of it that are due or under way: a disk that is slower than a second gets what was heard meanwhile at once. */
+  underWaySaves: number;
 }
 
 const minuteMs = 60_000;
@@ -137,11 +139,17 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
   async function saveUnderWay(into: Kept): Promise<void> {
     const minute = into.inHand.soFar();
     if (minute === null || minute === into.underWaySaved || !mayWrite()) return;
-    into.underWaySaved = minute;
+    into.underWaySaves += 1;
+    if (into.underWaySaves > 1) return;
     const saved = await inTurn(() => record.keepUnderWay(into.fermentId, minute));
-    if (saved.ok) return;
+    const isMoreDue = into.underWaySaves > 1;
+    into.underWaySaves = 0;
+    if (saved.ok) {
+      into.underWaySaved = minute;
+      if (isMoreDue) await saveUnderWay(into);
+      return;
+    }
     // It is tried again, and told as a minute that can't be saved is.
-    into.underWaySaved = null;
     into.unsaved = saved.error.kind;
     tell();
   }
@@ -183,6 +191,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       waiting: [],
       unsaved: null,
       underWaySaved: underWay,
+      underWaySaves: 0,
     };
     const begun = kept;
     stopTimers();
@@ -205,7 +214,10 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     const ended = kept;
     takeMinute(ended, ended.inHand.endedBy(isOver ? Number.POSITIVE_INFINITY : clock.wallMs()));
     await save(ended);
-    await saveUnderWay(ended);
+    const minute = ended.inHand.soFar();
+    if (minute !== null && mayWrite()) {
+      await inTurn(() => record.keepUnderWay(ended.fermentId, minute));
+    }
     kept = null;
   }
 

@@ -5,6 +5,7 @@ import {
   checksumOfLine,
   type KeptWarm,
   type ProbeSource,
+  parseJson,
   requests,
   type WarmthReport,
   warmthBandSchema,
@@ -82,9 +83,5 @@ export function warmthOfText(text: string): WarmthRecord {
 
 function readLine(text: string): WarmthLine | null {
   if (text === '' || checksumOfLine(text) === null) return null;
-  try {
-    return warmthLineSchema.safeParse(JSON.parse(text)).data ?? null;
-  } catch {
-    return null;
-  }
+  return warmthLineSchema.safeParse(parseJson(text)).data ?? null;
 }

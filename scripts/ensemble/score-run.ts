@@ -1,7 +1,7 @@
 import type { Alarm, Stage, Verdicts } from '#shared-core';
 import { analyseRun, retiredAlarms } from '../../shared-core/monitor/index.ts';
-import { mapEstimate } from '../../shared-core/uncertainty/index.ts';
-import { endsOf95Sds, placeInInterval } from '../measuring/place-in-interval.ts';
+import { coverageFactor95, mapEstimate } from '../../shared-core/uncertainty/index.ts';
+import { placeInInterval } from '../measuring/place-in-interval.ts';
 import { placeOfTimeLeft } from '../measuring/place-of-time-left.ts';
 import type { ScoredRun, TrueSecond } from './scored-run.ts';
 import type { Truth } from './truth.ts';
@@ -156,7 +156,7 @@ function scoreStrengths({ samples }: ScoredRun, { estimates }: Verdicts): Streng
     const abv = samples[Math.round(timeS)]?.headVapourStrengthAbv;
     if (told === null || abv === undefined) return [];
     const covered = told.low <= abv && abv <= told.high;
-    return [{ covered, place: placeInInterval(abv, told, endsOf95Sds) }];
+    return [{ covered, place: placeInInterval(abv, told, coverageFactor95) }];
   });
 }
 

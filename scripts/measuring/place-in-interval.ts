@@ -7,10 +7,6 @@ export interface ToldInterval {
   readonly high: number;
 }
 
-/** The ends of a central 90 % and 95 % of a normal distribution lie so many standard deviations out. */
-export const endsOf90Sds = 1.645;
-export const endsOf95Sds = 1.96;
-
 /**
  * Where a truth falls in what was told of it, 0 … 1 (probability integral transform): half a normal distribution on either
  * side of the value, as wide as the interval's ends say. Of intervals that are right one in ten truths falls in each tenth.

@@ -1,5 +1,5 @@
-import { mapEstimate } from '../../shared-core/uncertainty/index.ts';
-import { endsOf90Sds, placeInInterval, type ToldInterval } from './place-in-interval.ts';
+import { coverageFactor90, mapEstimate } from '../../shared-core/uncertainty/index.ts';
+import { placeInInterval, type ToldInterval } from './place-in-interval.ts';
 
 /**
  * Where the time that was left [s] fell in a 90 % range told of it, 0 … 1, by logarithms: a range of a time is so many times as
@@ -7,7 +7,7 @@ import { endsOf90Sds, placeInInterval, type ToldInterval } from './place-in-inte
  */
 export function placeOfTimeLeft(leftS: number, toldS: ToldInterval): number {
   const logarithms = mapEstimate(toldS, logarithm);
-  return placeInInterval(logarithm(leftS), logarithms, endsOf90Sds);
+  return placeInInterval(logarithm(leftS), logarithms, coverageFactor90);
 }
 
 /** Of nothing left: as of a second. */

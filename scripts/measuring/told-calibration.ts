@@ -1,5 +1,6 @@
+import { coverageFactor95 } from '../../shared-core/uncertainty/index.ts';
 import { calibrationLine } from './calibration-line.ts';
-import { endsOf95Sds, placeInInterval, type ToldInterval } from './place-in-interval.ts';
+import { placeInInterval, type ToldInterval } from './place-in-interval.ts';
 import { placeOfTimeLeft } from './place-of-time-left.ts';
 
 interface ToldTruth {
@@ -13,7 +14,9 @@ export const toldCalibration = {
   strengths: (name: string, runs: ByRun): string =>
     calibrationLine(
       name,
-      runs.map((run) => run.map(({ truth, told }) => placeInInterval(truth, told, endsOf95Sds))),
+      runs.map((run) =>
+        run.map(({ truth, told }) => placeInInterval(truth, told, coverageFactor95)),
+      ),
     ),
   timesLeft: (name: string, runs: ByRun): string =>
     calibrationLine(

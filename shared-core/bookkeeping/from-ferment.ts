@@ -1,4 +1,5 @@
 import type { FermentOrigin } from '../run/index.ts';
+import { standardFromNinety } from '../uncertainty/index.ts';
 import { bookLiquid, type LiquidMeasurement } from './book-liquid.ts';
 import { type FermentYield, gayLussacGPerG, pasteurEthanolGPerG } from './ferment-yield.ts';
 import { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
@@ -22,17 +23,16 @@ export interface FromFerment {
   readonly yields: FermentYield | null;
 }
 
-/** Half of a 90 % interval is as many standard deviations of a normal distribution. */
-const deviationsIn90 = 1.645;
-
 /** What a charge from a ferment came from and came to. */
 export function fromFerment(
   origin: FermentOrigin,
   amount: LiquidMeasurement['amount'],
   known: Pick<FromFerment, 'sugarG' | 'chargedG' | 'collectedG' | 'yields'>,
 ): FromFerment {
-  const { low, value, high } = origin.strengthAbv;
-  const strengthAbv = { value, standardUncertainty: (high - low) / 2 / deviationsIn90 };
+  const strengthAbv = {
+    value: origin.strengthAbv.value,
+    standardUncertainty: standardFromNinety(origin.strengthAbv),
+  };
   const byLog = bookLiquid({
     name: origin.name,
     amount,

@@ -6,6 +6,7 @@ import {
   waterCarriedGPerG,
 } from '../ferment/index.ts';
 import type { FermentStudy } from '../study/index.ts';
+import { standardFromNinety } from '../uncertainty/index.ts';
 import { decimalsFor } from '../wording/index.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
 import { fallen, massLost } from './ferment-facts.ts';
@@ -102,7 +103,6 @@ export function strengthDoubt(study: FermentStudy): Exercise | null {
 const gayLussac = shown(gayLussacGPerG, 4);
 const gPerAbvL = shown(ethanolPerAbvGPerL, 3);
 const practicalPercent = ((100 * pasteurEthanolGPerG) / gayLussacGPerG).toFixed(1);
-const deviationsIn90 = 1.645;
 
 /** How much of the sugar became alcohol, with its uncertainty. */
 export function yieldOfSugar({ balance, verdict, kept }: FermentStudy): Exercise | null {
@@ -112,7 +112,7 @@ export function yieldOfSugar({ balance, verdict, kept }: FermentStudy): Exercise
   const decimals = decimalsFor(doubtG);
   const [sugarG, sugarU] = [shown(balance.sugarG.value, decimals), shown(doubtG, decimals)];
   const abv = shown(strengthAbv.value, 1);
-  const abvU = shown((strengthAbv.high - strengthAbv.low) / deviationsIn90, 1);
+  const abvU = shown(2 * standardFromNinety(strengthAbv), 1);
   const litres = shown(kept.stated.volumeMl / 1000, 3);
   if (abvU === 0) return null;
   const mostG = shown(gayLussac * sugarG, 2);

@@ -50,7 +50,10 @@ export function* followFerment(
   let temperature: { readonly atH: number; readonly valueC: number } | null = null;
   let [warmthK, timeH, budget] = [0, first.timeH - originH, noGasYet];
   let isEndTold = facts.sugarG !== null;
+  const isWeighed = evidence.some(({ massG }) => massG !== null);
   for (const [at, piece] of evidence.entries()) {
+    // Before the next step, not after the last: what is said at the end is what the readings said.
+    if (at > 0) renewFerments(cloud, random, isEndTold);
     if (piece.temperatureC !== null) temperature = { atH: piece.timeH, valueC: piece.temperatureC };
     else if (temperature !== null && piece.timeH - temperature.atH > temperatureKeepsH)
       temperature = null;
@@ -60,13 +63,16 @@ export function* followFerment(
     cloud.lostAtEvidence.set(cloud.lost);
     advanceFerments(cloud, timeH, atH, (warmthK + nowK) / 2, random);
     [warmthK, timeH] = [nowK, atH];
-    budget = spendGas(budget, meanGasG(cloud, facts.volumeMl), nowC, facts.volumeMl);
-    if (piece.isDegassed) budget = degas(budget);
+    if (isWeighed) {
+      budget = spendGas(budget, meanGasG(cloud, facts.volumeMl), nowC, facts.volumeMl);
+      if (piece.isDegassed) budget = degas(budget);
+    }
     // The first gravity was believed, or not, when the ferments were drawn.
     const gravity = piece === first ? null : piece.gravity;
     const surroundings = { facts, warmthK, budget };
     const doubt = takeInEvidence(cloud, { ...piece, timeH, gravity }, surroundings, random);
     if (doubt !== null) gravityDoubts.push({ evidence: piece, probability: doubt });
+    isEndTold ||= piece.gravity !== null;
     yield {
       cloud,
       timeH,
@@ -75,8 +81,6 @@ export function* followFerment(
       evidence: evidence.slice(0, at + 1),
       gravityDoubts,
     };
-    isEndTold ||= piece.gravity !== null;
-    renewFerments(cloud, random, isEndTold);
   }
 }
 

@@ -18,7 +18,7 @@ export { followFerment } from './follow-ferment.ts';
 export { fruitSugars } from './fruit-sugar.ts';
 export { gatherEvidence } from './gather-evidence.ts';
 export { gravityAt20C } from './gravity-at-20.ts';
-export { judgeFerment } from './judge-ferment.ts';
+export { judgeFerment, verdictOf } from './judge-ferment.ts';
 export { leastUsefulStrengthAbv } from './least-useful-strength.ts';
 export { dissolvedGasGPerL, ethanolCarriedGPerG, waterCarriedGPerG } from './mass-loss.ts';
 export { originOfFerment } from './origin-of-ferment.ts';

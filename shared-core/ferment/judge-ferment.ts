@@ -27,8 +27,31 @@ export function judgeFerment(
   readings: readonly FermentReading[],
   facts: FermentFacts,
 ): FermentVerdict {
-  let last: FermentBelief | null = null;
-  for (const belief of followFerment(gatherEvidence(readings), facts)) last = belief;
+  let belief: FermentBelief | null = null;
+  for (const followed of followFerment(gatherEvidence(readings), facts)) belief = followed;
+  return verdictOf(
+    belief && { belief, concluded: concludeFerment(belief, facts) },
+    readings,
+    facts,
+  );
+}
+
+/**
+ * The verdict by what was concluded from the last belief, for whoever follows a ferment themselves. Method: {@link concludeFerment}.
+ *
+ * @param last the last belief with what was concluded from it; null where nothing was read
+ * @param readings those that were followed, in time order
+ * @param facts volume [mL] > 0 and, where known, sugar [g] > 0
+ *
+ * Source: see {@link judgeFerment}.
+ * @example
+ * verdictOf(null, [], { volumeMl: 1000, sugarG: null }).state // => "not-started"
+ */
+export function verdictOf(
+  last: { readonly belief: FermentBelief; readonly concluded: FermentConclusion } | null,
+  readings: readonly FermentReading[],
+  facts: FermentFacts,
+): FermentVerdict {
   if (last === null) {
     return {
       state: 'not-started',
@@ -41,18 +64,18 @@ export function judgeFerment(
       problems: [],
     };
   }
-  const concluded = concludeFerment(last, facts);
+  const { belief, concluded } = last;
   return {
     state: concluded.state,
-    because: whyFerment(concluded, last),
+    because: whyFerment(concluded, belief),
     strengthAbv: rounded(atLeast(concluded.strengthAbv, 0), 2),
     expectedEndGravity: hasScale(readings, facts) ? rounded(concluded.endGravity, 4) : null,
-    finishH: concluded.doneH === null ? null : rounded(asTheLogCounts(concluded.doneH, last), 0),
+    finishH: concluded.doneH === null ? null : rounded(asTheLogCounts(concluded.doneH, belief), 0),
     originalGravity: readings.some(({ gravity }) => gravity !== null)
       ? rounded(concluded.originalGravity, 4)
       : null,
     donePercent: rounded(concluded.donePercent, 0),
-    problems: [...nothingToTell(readings), ...doubtsOf(concluded, last)],
+    problems: [...nothingToTell(readings), ...doubtsOf(concluded, belief)],
   };
 }
 

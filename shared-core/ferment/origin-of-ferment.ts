@@ -1,11 +1,10 @@
 import type { KeptFerment } from '../ferment-log/index.ts';
 import type { FermentOrigin } from '../run/index.ts';
+import { standardFromNinety } from '../uncertainty/index.ts';
 import type { FermentVerdict } from './ferment-log.ts';
 import { extractGPerL } from './gravity-and-extract.ts';
 import { standingEntries } from './readings-of-ferment.ts';
 
-/** Half of a 90 % interval is as many standard deviations of a normal distribution. */
-const deviationsIn90 = 1.645;
 /** Of volumes from a jug's or a bucket's scale; common practice, no source. */
 const volumeShare = 0.02;
 /** Extract of a juice that is no sugar [g/L], taken as even between the ends; common practice, no source. */
@@ -63,11 +62,13 @@ function sugarByGravity(
   originalGravity: FermentVerdict['originalGravity'],
 ): FermentOrigin['sugarGPerL'] {
   if (originalGravity === null) return null;
-  const { low, value: gravity, high } = originalGravity;
   const other = (otherExtractGPerL.low + otherExtractGPerL.high) / 2;
   const otherDoubt = (otherExtractGPerL.high - otherExtractGPerL.low) / Math.sqrt(12);
-  const gravityDoubt = (extractPerGravity * (high - low)) / 2 / deviationsIn90;
-  return quantity(extractGPerL(gravity) - other, Math.hypot(otherDoubt, gravityDoubt));
+  const gravityDoubt = extractPerGravity * standardFromNinety(originalGravity);
+  return quantity(
+    extractGPerL(originalGravity.value) - other,
+    Math.hypot(otherDoubt, gravityDoubt),
+  );
 }
 
 function quantity(value: number, standardUncertainty: number): FermentOrigin['sugarGPerL'] {

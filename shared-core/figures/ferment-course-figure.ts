@@ -1,8 +1,9 @@
 import type { NinetyInterval } from '../ferment/index.ts';
 import { lineStrokes } from './colours.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
+import { lineKey, lineKeyPt, strokeOfLine } from './line-key.ts';
 import { niceTicks } from './nice-ticks.ts';
-import { box, frame, label, line, type PlotArea, place } from './plot-area.ts';
+import { box, frame, line, type PlotArea, place } from './plot-area.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 
 /** A strength at an hour of a ferment, with its 90 % interval. */
@@ -105,27 +106,17 @@ export function gravitiesFigure(ferments: readonly GravityLine[]): Drawing | nul
   );
   return {
     widthPt: figureWidthPt,
-    heightPt: 216 + 12 * ferments.length,
+    heightPt: 216 + lineKeyPt * ferments.length,
     altText: `Gravities of ${ferments.length} ferments over the days since each was begun.`,
     shapes: [
       ...frame(area),
       ...ferments.flatMap(({ readings, name }, index) => {
-        const { colour, widthPt, dash } = lineStrokes[index] ?? { colour: ink, widthPt: 1.3 };
+        const { colour, widthPt, dash } = strokeOfLine(index);
         const points = readings.map(({ timeH, gravity }) => place(area, timeH / dayH, gravity));
-        const y = area.bottom + 44 + 12 * index;
         return [
           ...(points.length < 2 ? [] : [line(points, colour, widthPt, dash)]),
           ...points.map(([x, at]) => box(x - 1.8, at - 1.8, x + 1.8, at + 1.8, colour)),
-          line(
-            [
-              [area.left, y - 3],
-              [area.left + 34, y - 3],
-            ],
-            colour,
-            widthPt,
-            dash,
-          ),
-          label([area.left + 42, y], `${index + 1}  ${name}`, 'start'),
+          ...lineKey(area, index, name),
         ];
       }),
     ],

@@ -1,8 +1,9 @@
 import type { RunStudy } from '../study/index.ts';
 import { lineStrokes } from './colours.ts';
-import { type Drawing, type Stroke, softInk } from './drawing.ts';
+import type { Drawing } from './drawing.ts';
+import { lineKey, lineKeyPt, strokeOfLine } from './line-key.ts';
 import { niceTicks, timeTicks } from './nice-ticks.ts';
-import { frame, label, line, type PlotArea } from './plot-area.ts';
+import { frame, type PlotArea } from './plot-area.ts';
 import { runLine } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
@@ -39,35 +40,16 @@ export function overlayFigure(studies: readonly RunStudy[]): Drawing | null {
       ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
     },
   };
-  const strokeOf = (index: number): Stroke =>
-    lineStrokes[index % lineStrokes.length] ?? { colour: softInk, widthPt: 1 };
   return {
     widthPt: figureWidthPt,
-    heightPt: 254 + 12 * studies.length,
+    heightPt: 254 + lineKeyPt * studies.length,
     altText: `Head temperatures of ${studies.length} runs, counted from the arrival of vapour.`,
     shapes: [
       ...frame(area),
-      ...shifted.flatMap((points, index) => runLine(area, points, strokeOf(index))),
-      ...studies.flatMap(({ name, runId, imported }, index) => {
-        const y = area.bottom + 44 + 12 * index;
-        const { colour, widthPt, dash } = strokeOf(index);
-        return [
-          line(
-            [
-              [area.left, y - 3],
-              [area.left + 34, y - 3],
-            ],
-            colour,
-            widthPt,
-            dash,
-          ),
-          label(
-            [area.left + 42, y],
-            `${index + 1}  ${name} (${runId}${imported === true ? ', imported' : ''})`,
-            'start',
-          ),
-        ];
-      }),
+      ...shifted.flatMap((points, index) => runLine(area, points, strokeOfLine(index))),
+      ...studies.flatMap(({ name, runId, imported }, index) =>
+        lineKey(area, index, `${name} (${runId}${imported === true ? ', imported' : ''})`),
+      ),
     ],
   };
 }

@@ -1,4 +1,4 @@
-import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
+import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibrium/index.ts';
 import type { Random } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import {
@@ -60,14 +60,12 @@ export function benchOf(settings: RunSettings): Bench {
   const { pressureKPa, standardUncertaintyKPa } = settings.pressure;
   const { leastStrengthAbv, probe } = settings;
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
-  const kelvinPerKPa =
-    azeotrope(pressureKPa + 0.5).temperatureC - azeotrope(pressureKPa - 0.5).temperatureC;
   return {
     settings,
     limitHeightK: limitTemperatureC({ leastStrengthAbv, pressureKPa }) - azeotropeC,
     offsetSdK: Math.hypot(
       probe.standardUncertaintyK,
-      kelvinPerKPa * standardUncertaintyKPa,
+      azeotropeSlopeKPerKPa(pressureKPa) * standardUncertaintyKPa,
       heightModelSdK,
     ),
   };

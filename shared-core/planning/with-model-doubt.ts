@@ -1,8 +1,5 @@
 import { equilibriumModelUncertaintyK } from '../equilibrium/index.ts';
-import type { Estimate } from '../uncertainty/index.ts';
-
-/** Half width of the central 90 % of a normal distribution, in standard deviations. */
-const coverageFactor90 = 1.645;
+import { coverageFactor90, type Estimate } from '../uncertainty/index.ts';
 
 /**
  * An equilibrium temperature over the uncertain inputs, with what the equilibrium model itself may be off: half

@@ -6,6 +6,7 @@ import {
 } from '../bookkeeping/index.ts';
 import { carbonDioxidePerEthanolGPerG, ethanolPerAbvGPerL } from '../ferment/index.ts';
 import type { FermentOrigin } from '../run/index.ts';
+import { standardFromNinety } from '../uncertainty/index.ts';
 
 /** What has become of a ferment's sugar. */
 export interface FermentBalance {
@@ -24,8 +25,6 @@ export interface FermentBalance {
   readonly yieldPercent: DerivedQuantity;
 }
 
-/** Half of a 90 % interval is as many standard deviations of a normal distribution. */
-const deviationsIn90 = 1.645;
 /** Of volumes from a jug's or a bucket's scale; common practice, no source. */
 const volumeShare = 0.02;
 
@@ -50,7 +49,7 @@ export function fermentBalance(
   const litres = volumeMl / 1000;
   const strength: Quantity = {
     value: strengthAbv.value,
-    standardUncertainty: (strengthAbv.high - strengthAbv.low) / 2 / deviationsIn90,
+    standardUncertainty: standardFromNinety(strengthAbv),
   };
   const times = (quantity: Quantity, factor: number): Quantity => ({
     value: factor * quantity.value,

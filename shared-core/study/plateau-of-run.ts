@@ -7,7 +7,7 @@ import {
   type Quantity,
   type TimeSpan,
 } from '../bookkeeping/index.ts';
-import { azeotrope, limitTemperatureC } from '../equilibrium/index.ts';
+import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
 import { type HeadRow, type HeadToFollow, headCourse, marksAmong } from './head-course.ts';
@@ -141,9 +141,8 @@ function plateauBetween(
   );
   const pressureKPa = held.reduce((sum, row) => sum + row.pressureKPa, 0) / held.length;
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
-  const perKPa =
-    azeotrope(pressureKPa + 0.5).temperatureC - azeotrope(pressureKPa - 0.5).temperatureC;
-  const fromPressureK = perKPa * settings.pressure.standardUncertaintyKPa;
+  const fromPressureK =
+    azeotropeSlopeKPerKPa(pressureKPa) * settings.pressure.standardUncertaintyKPa;
   const standardUncertainty = Math.hypot(
     settings.probe.standardUncertaintyK,
     statistics.standardUncertaintyOfMeanK,

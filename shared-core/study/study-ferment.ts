@@ -6,11 +6,11 @@ import {
   factsOfFerment,
   followFerment,
   gatherEvidence,
-  judgeFerment,
   type NinetyInterval,
   originOfFerment,
   readingsOfFerment,
   standingEntries,
+  verdictOf,
 } from '../ferment/index.ts';
 import type { FermentRead, KeptFerment } from '../ferment-log/index.ts';
 import {
@@ -94,7 +94,7 @@ export function studyFerment({ kept, warmth, appVersion }: FermentToStudy): Ferm
   };
   const readings = readingsOfFerment(kept);
   const facts = factsOfFerment(kept.stated);
-  const verdict = judgeFerment(readings, facts);
+  const { course, verdict } = judgeAlong(readings, facts);
   const stretches = gatherSpans(warmth.minutes);
   const band = warmth.band ?? usualWarmthBand;
   const { beganAtIso, name, volumeMl } = kept.stated;
@@ -112,7 +112,7 @@ export function studyFerment({ kept, warmth, appVersion }: FermentToStudy): Ferm
       read,
       gravityAt20C: readings[index]?.gravity ?? null,
     })),
-    course: courseOf(readings, facts),
+    course,
     verdict,
     advice: distillingAdvice(kept, verdict),
     band,
@@ -122,18 +122,22 @@ export function studyFerment({ kept, warmth, appVersion }: FermentToStudy): Ferm
   };
 }
 
-function courseOf(
+/** What was said along the way and is said at the end, in one pass: thousands of possible ferments are weighed at each reading. */
+function judgeAlong(
   readings: ReturnType<typeof readingsOfFerment>,
   facts: ReturnType<typeof factsOfFerment>,
-): readonly JudgedMoment[] {
+): Pick<FermentStudy, 'course' | 'verdict'> {
   const course: JudgedMoment[] = [];
+  let last: Parameters<typeof verdictOf>[0] = null;
   for (const belief of followFerment(gatherEvidence(readings), facts)) {
-    const { state, strengthAbv, gravity, donePercent } = concludeFerment(belief, facts);
+    const concluded = concludeFerment(belief, facts);
+    const { state, strengthAbv, gravity, donePercent } = concluded;
+    last = { belief, concluded };
     // The belief counts from the log's beginning; people count as the log does.
     const timeH = belief.evidence.at(-1)?.timeH ?? belief.timeH;
     course.push({ timeH, state, strengthAbv, gravity, donePercent });
   }
-  return course;
+  return { course, verdict: verdictOf(last, readings, facts) };
 }
 
 function daysOf(

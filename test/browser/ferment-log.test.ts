@@ -5,13 +5,13 @@ import { strFromU8, unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { usualWarmthBand } from '#shared-core';
-import { warmthLineText, warmthLog } from '../../main/ferments/warmth-lines.ts';
+import { quietMinute, warmthFileText } from '../../scripts/soak/ferment-files.ts';
 import {
   type DeviceLanguage,
   deviceLanguages,
   plugInDevice,
 } from '../main/probe/support/speaking-device.ts';
-import { axeViolations, smallTargets } from './support/check-screen.ts';
+import { expectEverySizeRight } from './support/every-size.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { connectByPath, startHeatedRun, stopRun } from './support/prepare-run.ts';
 import { readRecordedRun } from './support/recorded-run.ts';
@@ -163,25 +163,18 @@ function hearWeek(runsFolder: string): void {
       .map((name) => /^ferment-(.*)\.jsonl$/.exec(name)?.[1])
       .find((id) => id !== undefined) ?? '';
   const nowMs = Math.floor(Date.now() / 60_000) * 60_000;
-  const minutes = Array.from({ length: 168 * 60 }, (_, ago) => {
-    const atMs = nowMs - (168 * 60 - ago) * 60_000;
-    const meanC = 29 + Math.sin(ago / 200);
-    return { atIso: new Date(atMs).toISOString(), lowC: meanC - 0.1, meanC, highC: meanC + 0.1 };
-  });
-  const keptAtIso = minutes[0]?.atIso ?? '';
-  const lines = [
-    warmthLineText({
-      kind: 'keep',
-      ...warmthLog,
-      keptAtIso,
-      band: usualWarmthBand,
-      channel: 'ferment',
-      source: null,
-    }),
-    ...minutes.map((minute) => warmthLineText({ kind: 'minute', ...minute, minutes: 1 })),
-    warmthLineText({ kind: 'leave', keptAtIso: new Date(nowMs).toISOString() }),
-  ];
-  appendFileSync(path.join(runsFolder, `warmth-${fermentId}.jsonl`), lines.join(''));
+  const minutes = Array.from({ length: 168 * 60 }, (_, ago) =>
+    quietMinute(nowMs - (168 * 60 - ago) * 60_000, 29 + Math.sin(ago / 200)),
+  );
+  const sinceIso = minutes[0]?.atIso ?? '';
+  appendFileSync(
+    path.join(runsFolder, `warmth-${fermentId}.jsonl`),
+    warmthFileText(
+      { band: usualWarmthBand, source: null, sinceIso },
+      minutes,
+      new Date(nowMs).toISOString(),
+    ),
+  );
 }
 
 async function momentBefore(page: Page, hours: number): Promise<string> {
@@ -206,19 +199,9 @@ async function enterGravity(
 }
 
 async function lookAt(page: Page, name: string): Promise<void> {
-  for (const [width, height] of [
-    [1280, 720],
-    [1920, 1080],
-    [390, 844],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    expect([await axeViolations(page), await smallTargets(page)]).toEqual([[], []]);
-    const hidden = await page.evaluate(
-      'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-    );
-    expect(hidden).toBeLessThanOrEqual(0);
+  await expectEverySizeRight(page, async (width) => {
     const folder = process.env.FERMENT_PICTURES;
-    if (folder === undefined) continue;
+    if (folder === undefined) return;
     for (const [part, share] of [
       ['top', 0],
       ['middle', 0.5],
@@ -227,6 +210,5 @@ async function lookAt(page: Page, name: string): Promise<void> {
       await page.evaluate((to) => document.querySelector('.dialog')?.scrollTo(0, to * 4000), share);
       await page.screenshot({ path: `${folder}/${name}-${width}-${part}.png` });
     }
-  }
-  await page.setViewportSize({ width: 1280, height: 720 });
+  });
 }

@@ -5,11 +5,10 @@ import process from 'node:process';
 import type { Page } from 'playwright-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { latin1Bytes } from '#shared-core';
-import { fermentLineText } from '../../main/ferments/ferment-lines.ts';
-import { warmthLineText } from '../../main/ferments/warmth-lines.ts';
+import { fermentFileText, quietMinute, warmthFileText } from '../../scripts/soak/ferment-files.ts';
 import { startApp } from '../../scripts/testing/start-app.ts';
 import { plugInDevice } from '../main/probe/support/speaking-device.ts';
-import { axeViolations, smallTargets } from './support/check-screen.ts';
+import { expectEverySizeRight } from './support/every-size.ts';
 import { openWindow } from './support/open-window.ts';
 
 const minuteMs = 60_000;
@@ -28,53 +27,30 @@ function temperatureC(hoursSince: number): number {
 function writeWeek(runsFolder: string, nowMs: number, devicePath: string): void {
   mkdirSync(runsFolder, { recursive: true });
   const beganMs = Math.floor(nowMs / minuteMs) * minuteMs - daysAgo * 24 * hourMs;
-  const keptAtIso = new Date(beganMs).toISOString();
+  const beganAtIso = new Date(beganMs).toISOString();
+  const stated = {
+    name: 'Pear juice',
+    beganAtIso,
+    volumeMl: 1000,
+    sugarG: { low: 100, high: 122 },
+    wentIn: '1 L of pear juice',
+  };
   appendFileSync(
     path.join(runsFolder, `ferment-${fermentId}.jsonl`),
-    fermentLineText({
-      kind: 'begun',
-      format: 'still-head-ferment-log',
-      version: 1,
-      keptAtIso,
-      fermentId,
-      stated: {
-        name: 'Pear juice',
-        beganAtIso: keptAtIso,
-        volumeMl: 1000,
-        sugarG: { low: 100, high: 122 },
-        wentIn: '1 L of pear juice',
-      },
-    }),
+    fermentFileText({ fermentId, stated, entries: [] }, beganAtIso),
   );
-  const lines = [
-    warmthLineText({
-      kind: 'keep',
-      format: 'still-head-ferment-warmth',
-      version: 1,
-      keptAtIso,
-      band,
-      channel: 'ferment',
-      source: device.source.path === devicePath ? device.source : null,
-    }),
-  ];
+  const source = device.source.path === devicePath ? device.source : null;
+  const minutes: ReturnType<typeof quietMinute>[] = [];
   for (let atMs = beganMs; atMs < nowMs - 2 * minuteMs; atMs += minuteMs) {
     const hours = (atMs - beganMs) / hourMs;
     // For an hour of the third day nobody had plugged the probe in again.
     if (hours > 60 && hours < 61) continue;
-    const meanC = Math.round(1000 * temperatureC(hours)) / 1000;
-    const atIso = new Date(atMs).toISOString();
-    lines.push(
-      warmthLineText({
-        kind: 'minute',
-        atIso,
-        lowC: meanC - 0.1,
-        meanC,
-        highC: meanC + 0.1,
-        minutes: 1,
-      }),
-    );
+    minutes.push(quietMinute(atMs, Math.round(1000 * temperatureC(hours)) / 1000));
   }
-  appendFileSync(path.join(runsFolder, `warmth-${fermentId}.jsonl`), lines.join(''));
+  appendFileSync(
+    path.join(runsFolder, `warmth-${fermentId}.jsonl`),
+    warmthFileText({ band, source, sinceIso: beganAtIso }, minutes),
+  );
 }
 
 const device = plugInDevice({
@@ -149,15 +125,8 @@ function warmthFile(runsFolder: string): string {
 }
 
 async function lookAt(page: Page, name: string): Promise<void> {
-  for (const [width, height] of [
-    [1280, 720],
-    [1920, 1080],
-    [390, 844],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    expect([await axeViolations(page), await smallTargets(page)]).toEqual([[], []]);
+  await expectEverySizeRight(page, async (width) => {
     const folder = process.env.FERMENT_PICTURES;
     if (folder !== undefined) await page.screenshot({ path: `${folder}/${name}-${width}.png` });
-  }
-  await page.setViewportSize({ width: 1280, height: 720 });
+  });
 }

@@ -4,11 +4,10 @@ import path from 'node:path';
 import process from 'node:process';
 import type { Page } from 'playwright-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { fermentLineText, fermentLog } from '../../main/ferments/ferment-lines.ts';
-import { warmthLineText, warmthLog } from '../../main/ferments/warmth-lines.ts';
+import { fermentFileText, warmthFileText } from '../../scripts/soak/ferment-files.ts';
 import { startApp } from '../../scripts/testing/start-app.ts';
 import { pearWeek } from '../shared-core/study/support/pear-week.ts';
-import { axeViolations, smallTargets } from './support/check-screen.ts';
+import { expectEverySizeRight } from './support/every-size.ts';
 import { openWindow } from './support/open-window.ts';
 
 const hourMs = 3_600_000;
@@ -18,37 +17,15 @@ function writeWeek(runsFolder: string, fermentId: string, name: string, isKept: 
   const nowMs = Math.floor(Date.now() / 60_000) * 60_000;
   const beganAtIso = new Date(nowMs - 168 * hourMs).toISOString();
   const { kept, warmth } = pearWeek({ fermentId, name, beganAtIso, hasWarmth: isKept });
-  const lines = [
-    fermentLineText({
-      kind: 'begun',
-      ...fermentLog,
-      keptAtIso: beganAtIso,
-      fermentId,
-      stated: kept.stated,
-    }),
-    ...kept.entries.map(({ keptAtIso, entryId, read }) =>
-      fermentLineText({ kind: 'entry', keptAtIso, entryId, read }),
-    ),
-    ...kept.entries.flatMap(({ entryId, withdrawnAtIso }) =>
-      withdrawnAtIso === null
-        ? []
-        : [fermentLineText({ kind: 'withdrawn', keptAtIso: withdrawnAtIso, entryId })],
-    ),
-  ];
-  appendFileSync(path.join(runsFolder, `ferment-${fermentId}.jsonl`), lines.join(''));
+  appendFileSync(
+    path.join(runsFolder, `ferment-${fermentId}.jsonl`),
+    fermentFileText({ ...kept, fermentId }, beganAtIso),
+  );
   if (!isKept || warmth.band === null) return;
-  const heard = [
-    warmthLineText({
-      kind: 'keep',
-      ...warmthLog,
-      keptAtIso: beganAtIso,
-      band: warmth.band,
-      channel: 'ferment',
-      source: null,
-    }),
-    ...warmth.minutes.map((minute) => warmthLineText({ kind: 'minute', ...minute })),
-  ];
-  appendFileSync(path.join(runsFolder, `warmth-${fermentId}.jsonl`), heard.join(''));
+  appendFileSync(
+    path.join(runsFolder, `warmth-${fermentId}.jsonl`),
+    warmthFileText({ band: warmth.band, source: null, sinceIso: beganAtIso }, warmth.minutes),
+  );
 }
 
 test('a ferment’s week is found beside the runs, replayed as it was known then, and shown to the room and on the second screen', async () => {
@@ -100,25 +77,14 @@ test('a ferment’s week is found beside the runs, replayed as it was known then
 });
 
 async function lookAt(page: Page, name: string): Promise<void> {
-  for (const [width, height] of [
-    [1280, 720],
-    [1920, 1080],
-    [390, 844],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    expect([await axeViolations(page), await smallTargets(page)]).toEqual([[], []]);
-    const hidden = await page.evaluate(
-      'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-    );
-    expect(hidden).toBeLessThanOrEqual(0);
+  await expectEverySizeRight(page, async (width) => {
     const folder = process.env.FERMENT_PICTURES;
-    if (folder === undefined) continue;
+    if (folder === undefined) return;
     for (const theme of ['light', 'dark', 'projector']) {
       const before = await page.evaluate('document.documentElement.dataset.theme');
       await page.evaluate(`document.documentElement.dataset.theme = '${theme}'`);
       await page.screenshot({ path: `${folder}/${name}-${width}-${theme}.png` });
       await page.evaluate(`document.documentElement.dataset.theme = '${before}'`);
     }
-  }
-  await page.setViewportSize({ width: 1280, height: 720 });
+  });
 }

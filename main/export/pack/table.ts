@@ -47,10 +47,10 @@ export function words<Row>(
   return { name, type: 'string', unit: null, description, value };
 }
 
-/** A column of numbers in a unit (UCUM), to so many decimals; empty where there is none. */
+/** A column of numbers in a unit (UCUM), null where that stands beside them, to so many decimals; empty where there is none. */
 export function amount<Row>(
   name: string,
-  unit: string,
+  unit: string | null,
   description: string,
   value: (row: Row) => number | null | undefined,
   decimals?: number,

@@ -1,4 +1,4 @@
-import type { Estimate } from '../../uncertainty/index.ts';
+import { coverageFactor90, type Estimate } from '../../uncertainty/index.ts';
 
 /**
  * Holds the twin's forecasts of the end against what became of them. Where the model fits, the end believed now lies within the
@@ -31,8 +31,6 @@ const keptEveryS = 300;
 const oldS = 300;
 /** Old ones say how the model did, not how it does [s of boiling]. */
 const forgottenS = 3600;
-/** A range told holds 90 %: its ends lie so many standard deviations out. */
-const endsSds = 1.645;
 /** Below this everything is soon: the twin counts in minutes [s]. */
 const leastLeftS = 60;
 const leastLogSd = 0.1;
@@ -98,7 +96,7 @@ function worstDrift(kept: readonly Kept[], boiledS: number, left: Estimate): For
     const turnedOut = Math.max(leastLeftS, sinceS + left.value);
     const isLater = turnedOut > told;
     const end = Math.max(leastLeftS, isLater ? item.left.high : item.left.low);
-    const sd = Math.max(leastLogSd, Math.abs(Math.log(end / told)) / endsSds);
+    const sd = Math.max(leastLogSd, Math.abs(Math.log(end / told)) / coverageFactor90);
     const sds = Math.log(turnedOut / told) / sd;
     if (Math.abs(sds) > Math.abs(worst.sds)) worst = { sds, sinceS, movedS: turnedOut - told };
   }

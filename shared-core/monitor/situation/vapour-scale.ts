@@ -1,6 +1,6 @@
 import { alcoholByVolume, massFractionFromMoleFraction } from '../../alcoholometry/index.ts';
 import {
-  azeotrope,
+  azeotropeSlopeKPerKPa,
   equilibriumModelUncertaintyK,
   headVapourTable,
   limitTemperatureC,
@@ -30,8 +30,7 @@ export function createVapourScale(pressureKPa: number, leastStrengthAbv: number)
     azeotropeC,
     limitC: limitTemperatureC({ leastStrengthAbv, pressureKPa }),
     waterC: table.waterBoilingTemperatureC,
-    kelvinPerKPa:
-      azeotrope(pressureKPa + 0.5).temperatureC - azeotrope(pressureKPa - 0.5).temperatureC,
+    kelvinPerKPa: azeotropeSlopeKPerKPa(pressureKPa),
     strengthAbv: (temperatureC) =>
       alcoholByVolume({
         ethanolMassFraction: massFractionFromMoleFraction(

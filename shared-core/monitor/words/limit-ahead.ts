@@ -1,5 +1,5 @@
 import type { ForecastView } from '../../stages/index.ts';
-import type { Estimate } from '../../uncertainty/index.ts';
+import { coverageFactor90, type Estimate } from '../../uncertainty/index.ts';
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
@@ -23,8 +23,6 @@ const significantSds = 3;
 const redrawnEveryS = 15;
 /** And it speaks for so long after the limit was last near by it [s]. */
 const speaksForS = 60;
-/** Two-sided 90 % of a normal distribution. */
-const ninetySds = 1.645;
 /** A head bends: share of the time to go, and least error [s]; by simulation, 88 % of limits fall within. */
 const bendShare = 0.25;
 const leastSdS = 30;
@@ -79,8 +77,8 @@ export function byRate({ head, outlook, bias, timeS }: MonitorFacts, bySinceS: n
     madeS: timeS,
     expectedS: {
       value: timeS + etaS,
-      low: timeS + Math.max(0, etaS - ninetySds * sdS),
-      high: timeS + etaS + ninetySds * sdS,
+      low: timeS + Math.max(0, etaS - coverageFactor90 * sdS),
+      high: timeS + etaS + coverageFactor90 * sdS,
     },
   };
 }

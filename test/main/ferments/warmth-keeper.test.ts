@@ -125,6 +125,38 @@ describe('a ferment kept warm under watch', () => {
     expect(await minutesOf(again, fermentId)).toBe(12 + 5);
   });
 
+  test('a disk that is slower than a second is asked for no more than it can take, and then has the latest', async () => {
+    let begun = 0;
+    let letGo: () => void = () => undefined;
+    const slow = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    const bench = await setUpSession({
+      faults: {
+        async remove(file) {
+          if (file.endsWith('.minute.json.part')) {
+            begun += 1;
+            await slow;
+          }
+          return nodeFileLayer.remove(file);
+        },
+      },
+    });
+    const fermentId = await beginFerment(bench);
+    await ask(bench.session, 'warmth/keep', { fermentId, band, channel: 'ferment' });
+    for (let second = 1; second <= 40; second += 1) {
+      send(bench, 20 + second / 10);
+      await bench.time.pass(1);
+    }
+    expect(begun).toBe(1);
+    letGo();
+    const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
+    await vi.waitFor(async () =>
+      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({ highC: 24 }),
+    );
+    expect(begun).toBe(2);
+  });
+
   test('a loss of power in the middle of a minute takes no more than its last second away', async () => {
     const bench = await setUpSession();
     const fermentId = await beginFerment(bench);

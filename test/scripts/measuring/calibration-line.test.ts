@@ -4,8 +4,9 @@ import {
   calibrationLine,
   calibrationVerdict,
 } from '../../../scripts/measuring/calibration-line.ts';
-import { endsOf90Sds, placeInInterval } from '../../../scripts/measuring/place-in-interval.ts';
+import { placeInInterval } from '../../../scripts/measuring/place-in-interval.ts';
 import { placeOfTimeLeft } from '../../../scripts/measuring/place-of-time-left.ts';
+import { coverageFactor90 } from '../../../shared-core/uncertainty/coverage-factor.ts';
 
 /** Places of truths drawn about their value with a spread, in intervals told of a spread of 1. */
 function drawnPlaces({ spread = 1, offset = 0, runs = 200, sharedShare = 0 } = {}): number[][] {
@@ -15,8 +16,8 @@ function drawnPlaces({ spread = 1, offset = 0, runs = 200, sharedShare = 0 } = {
     return Array.from({ length: 10 }, () => {
       const own = random.normal();
       const deviate = Math.sqrt(sharedShare) * shared + Math.sqrt(1 - sharedShare) * own;
-      const told = { low: 5 - endsOf90Sds, value: 5, high: 5 + endsOf90Sds };
-      return placeInInterval(5 + offset + spread * deviate, told, endsOf90Sds);
+      const told = { low: 5 - coverageFactor90, value: 5, high: 5 + coverageFactor90 };
+      return placeInInterval(5 + offset + spread * deviate, told, coverageFactor90);
     });
   });
 }
@@ -24,13 +25,13 @@ function drawnPlaces({ spread = 1, offset = 0, runs = 200, sharedShare = 0 } = {
 describe('where truths fall in what was told', () => {
   test('the ends of a 90 % range lie at a twentieth from either side, however skewed it is', () => {
     const told = { low: 10, value: 12, high: 30 };
-    const placed = [10, 12, 30].map((truth) => placeInInterval(truth, told, endsOf90Sds));
+    const placed = [10, 12, 30].map((truth) => placeInInterval(truth, told, coverageFactor90));
     expect(placed.map((place) => Number(place.toFixed(3)))).toEqual([0.05, 0.5, 0.95]);
   });
 
   test('a truth beyond an interval without width lies at its outer end', () => {
     const told = { low: 7, value: 7, high: 7 };
-    expect([6, 7, 8].map((truth) => placeInInterval(truth, told, endsOf90Sds))).toEqual([
+    expect([6, 7, 8].map((truth) => placeInInterval(truth, told, coverageFactor90))).toEqual([
       0, 0.5, 1,
     ]);
   });

@@ -1,5 +1,5 @@
 import type { FermentStudy } from '#shared-core';
-import { amount, byColumns, type Column, type Table, words } from '../table.ts';
+import { amount, byColumns, type Column, type Table, wallMs, words } from '../table.ts';
 
 const hourMs = 3_600_000;
 /** What stands in every table of several ferments. */
@@ -10,12 +10,12 @@ interface OfFerment {
 const runId: Column<OfFerment> = words('run_id', 'Which ferment', ({ study }) => study.runId);
 const timeH = <Row extends { readonly timeH: number }>(): Column<Row> =>
   amount('time_h', 'h', 'Since the ferment was begun', (row) => row.timeH, 3);
-const timeUtc = <Row extends OfFerment & { readonly timeH: number }>(): Column<Row> => ({
-  name: 'time_utc',
+const timeLocal = <Row extends OfFerment & { readonly timeH: number }>(): Column<Row> => ({
+  name: 'time_local',
   type: 'datetime',
   unit: null,
-  description: 'The same by the clock, UTC',
-  value: (row) => Date.parse(row.study.startedAtIso) + hourMs * row.timeH,
+  description: 'The same by the computer’s clock, with the offset of `began` in the table of runs',
+  value: (row) => wallMs(row.study.startedAtIso) + hourMs * row.timeH,
 });
 const yesNo = (is: boolean) => (is ? 'yes' : 'no');
 
@@ -41,7 +41,11 @@ export function fermentsTable(studies: readonly FermentStudy[]): Table {
   const columns: readonly Column<OfFerment>[] = [
     { ...runId, description: 'Which ferment; the same in every table' },
     words('name', 'As the person named it', ({ study }) => study.name),
-    words('began_utc', 'When it was begun, ISO 8601, UTC', ({ study }) => study.startedAtIso),
+    words(
+      'began',
+      'When it was begun, ISO 8601 with the offset of the computer’s zone',
+      ({ study }) => study.startedAtIso,
+    ),
     amount('volume_mL', 'mL', 'Volume of the ferment', ({ study }) => study.kept.stated.volumeMl),
     words('went_in', 'What went in, as typed', ({ study }) => study.kept.stated.wentIn),
     amount(
@@ -128,7 +132,7 @@ export function logTable(studies: readonly FermentStudy[]): Table {
       value: ({ entry }) => entry.entryId,
     },
     timeH(),
-    timeUtc(),
+    timeLocal(),
     amount(
       'gravity_read',
       '1',
@@ -202,7 +206,7 @@ export function judgedTable(studies: readonly FermentStudy[], name = 'judged'): 
   const columns: readonly Column<Judged>[] = [
     runId,
     timeH(),
-    timeUtc(),
+    timeLocal(),
     words('state', 'not-started, working, slow, stuck or finished', ({ state }) => state),
     ...interval<Judged>(
       'strength_abv',
@@ -243,7 +247,7 @@ type SpanOf = OfFerment & {
 const spanColumns: readonly Column<SpanOf>[] = [
   runId,
   timeH(),
-  timeUtc(),
+  timeLocal(),
   amount('low_degC', 'Cel', 'Lowest reading', ({ span }) => span.lowC, 3),
   amount('mean_degC', 'Cel', 'Mean of the readings', ({ span }) => span.meanC, 3),
   amount('high_degC', 'Cel', 'Highest reading', ({ span }) => span.highC, 3),
@@ -318,10 +322,10 @@ export function fermentResultsTable(studies: readonly FermentStudy[]): Table {
   const columns: readonly Column<Result>[] = [
     runId,
     words('quantity', 'What the number is', ({ quantity }) => quantity),
-    amount<Result>('value', '1', 'Best value, in the unit beside it', ({ value }) => value, 4),
+    amount<Result>('value', null, 'Best value, in the unit beside it', ({ value }) => value, 4),
     amount<Result>(
       'standard_uncertainty',
-      '1',
+      null,
       'k = 1, in the unit beside it',
       ({ standardUncertainty }) => standardUncertainty,
       4,
@@ -331,28 +335,26 @@ export function fermentResultsTable(studies: readonly FermentStudy[]): Table {
   return {
     name: 'results',
     title: 'What became of the sugar',
-    ...byColumns(
-      columns.map((column) => (column.unit === '1' ? { ...column, unit: null } : column)),
-      () =>
-        studies.flatMap((study) => {
-          const { balance } = study;
-          if (balance === null) return [];
-          const rows = [
-            ['sugar at the beginning', balance.sugarG, 'g'],
-            ['sugar that fermented', balance.turnedG, 'g'],
-            ['ethanol at most', balance.mostEthanolG, 'g'],
-            ['ethanol by the log', balance.ethanolG, 'g'],
-            ['carbon dioxide with it', balance.carbonDioxideG, 'g'],
-            ['yield of the fermentation', balance.yieldPercent, '%'],
-          ] as const;
-          return rows.map(([quantity, { value, standardUncertainty }, unit]) => ({
-            study,
-            quantity,
-            value,
-            standardUncertainty,
-            unit,
-          }));
-        }),
+    ...byColumns(columns, () =>
+      studies.flatMap((study) => {
+        const { balance } = study;
+        if (balance === null) return [];
+        const rows = [
+          ['sugar at the beginning', balance.sugarG, 'g'],
+          ['sugar that fermented', balance.turnedG, 'g'],
+          ['ethanol at most', balance.mostEthanolG, 'g'],
+          ['ethanol by the log', balance.ethanolG, 'g'],
+          ['carbon dioxide with it', balance.carbonDioxideG, 'g'],
+          ['yield of the fermentation', balance.yieldPercent, '%'],
+        ] as const;
+        return rows.map(([quantity, { value, standardUncertainty }, unit]) => ({
+          study,
+          quantity,
+          value,
+          standardUncertainty,
+          unit,
+        }));
+      }),
     ),
   };
 }

@@ -1,5 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { type FermentStudy, studyFerment } from '#shared-core';
+import { localIso } from '../../../run-library/index.ts';
 import type { PackOrder } from '../pack-order.ts';
 import { fermentPackKind } from './ferment-pack-kind.ts';
 
@@ -18,7 +19,8 @@ export function fermentsOrder({
       const found: FermentStudy[] = [];
       for (const [index, ferment] of ferments.entries()) {
         onStudied(ferment.kept.stated.name, index, ferments.length);
-        found.push(studyFerment(ferment));
+        const study = studyFerment(ferment);
+        found.push({ ...study, startedAtIso: localIso(study.startedAtIso) });
         // Thousands of possible ferments were weighed: others get their turn.
         await setImmediate();
       }

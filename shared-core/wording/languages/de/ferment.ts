@@ -238,6 +238,8 @@ export const ferment: Readonly<Record<string, string>> = {
     'Den Kolben höchstens zur Hälfte füllen: dieser ganze Gäransatz auf einmal braucht einen Kolben von {pot} oder mehr.',
   'This ferment is no longer beside the runs. Its file may have been moved':
     'Dieser Gäransatz liegt nicht mehr neben den Versuchen. Vielleicht wurde seine Datei verschoben',
+  'This ferment is not beside the runs, or its first line cannot be read':
+    'Dieser Gäransatz liegt nicht neben den Versuchen, oder seine erste Zeile ist nicht zu lesen',
   'The first line of this ferment cannot be read. Its file is left as it is':
     'Die erste Zeile dieses Gäransatzes ist nicht lesbar. Seine Datei bleibt, wie sie ist',
   'There is no such entry': 'Diesen Eintrag gibt es nicht',
