@@ -5,15 +5,15 @@ const root = path.join(import.meta.dirname, '..');
 const journeys = 'test/browser/**/*.test.ts';
 const everyTest = 'test/**/*.test.{ts,tsx}';
 const neverTests = ['**/node_modules/**', '**/.build/**'];
-/** Functions of their arguments, and what the window thinks apart from what it draws: no file can see another. */
-const pureTests = ['test/shared-core/**/*.test.ts', 'test/renderer/**/*.test.ts'];
+/** Parts of the window, drawn: they share a document too, which `fresh-window.ts` empties for each file. */
+const windowTests = 'test/renderer/**/*.test.tsx';
 // No test asserts wall time: a loaded machine is no failure.
 const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
 
 /**
- * `pure`: tests that share one graph of modules in each worker, since loading it for every file takes longer than most of them.
- * `unit`: everything else that needs no browser, in parallel. `browser`: journeys through the built window in Chromium, one at a
- * time, because each drives a whole app and two cores are all there may be.
+ * Files share one graph of modules in each worker, since loading it for every file takes longer than most of them: none may leave
+ * behind what another could see. `window`: what draws. `unit`: everything else that needs no browser. `browser`: journeys through the
+ * built window in Chromium, one at a time, because each drives a whole app and two cores are all there may be.
  */
 export default defineConfig({
   root,
@@ -24,9 +24,11 @@ export default defineConfig({
       {
         root,
         test: {
-          name: 'pure',
-          include: pureTests,
+          name: 'window',
+          include: [windowTests],
           exclude: neverTests,
+          environment: 'happy-dom',
+          setupFiles: ['test/support/fresh-window.ts'],
           isolate: false,
           ...patience,
         },
@@ -36,7 +38,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: [everyTest],
-          exclude: [...neverTests, journeys, ...pureTests],
+          exclude: [...neverTests, journeys, windowTests],
+          isolate: false,
           ...patience,
         },
       },
