@@ -13,12 +13,12 @@ const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
 /**
  * Files share one graph of modules in each worker, since loading it for every file takes longer than most of them: none may leave
  * behind what another could see. `window`: what draws. `unit`: everything else that needs no browser. `browser`: journeys through the
- * built window in Chromium, one at a time, because each drives a whole app and two cores are all there may be.
+ * built window in Chromium, each with an app, a folder and a browser of its own.
  */
 export default defineConfig({
   root,
   test: {
-    // One worker a core: the rest of this suite only waits. Left to itself one core stays idle.
+    // One worker a core, of journeys too: half of their time they wait for a browser. Left to itself one core stays idle.
     maxWorkers: '100%',
     projects: [
       {
@@ -49,7 +49,7 @@ export default defineConfig({
           name: 'browser',
           include: [journeys],
           exclude: neverTests,
-          fileParallelism: false,
+          isolate: false,
           testTimeout: 300_000,
           hookTimeout: 120_000,
         },
