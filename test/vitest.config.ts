@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
@@ -8,7 +9,11 @@ const neverTests = ['**/node_modules/**', '**/.build/**'];
 /** Parts of the window, drawn: they share a document too, which `fresh-window.ts` empties for each file. */
 const windowTests = 'test/renderer/**/*.test.tsx';
 // No test asserts wall time: a loaded machine is no failure.
-const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
+const patience = {
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
+  expect: { poll: { timeout: 60_000 } },
+};
 
 /**
  * Files share one graph of modules in each worker, since loading it for every file takes longer than most of them: none may leave
@@ -18,8 +23,8 @@ const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
 export default defineConfig({
   root,
   test: {
-    // One worker a core, of journeys too: half of their time they wait for a browser. Left to itself one core stays idle.
-    maxWorkers: '100%',
+    // Several files wait half a minute for real time to pass: one worker more than there are cores keeps these at work.
+    maxWorkers: availableParallelism() + 1,
     projects: [
       {
         root,
@@ -50,6 +55,9 @@ export default defineConfig({
           include: [journeys],
           exclude: neverTests,
           isolate: false,
+          // One a core: half of its time a journey waits for its browser. They begin when the others have ended.
+          maxWorkers: availableParallelism(),
+          sequence: { groupOrder: 1 },
           testTimeout: 300_000,
           hookTimeout: 120_000,
         },
