@@ -39,8 +39,6 @@ const rows = Array.from({ length: 1500 }, (_, index) => [index * 2, temperatureC
 const point = `time_s,head_C\n${rows.map((row) => row.join(',')).join('\n')}\n`;
 const options = ['--pressure-kpa', '101.3', '--charge-ml', '350', '--charge-abv', '9'];
 
-/** A busy machine takes its time to start a program or to print a report. */
-
 describe('npm run analyse', () => {
   test('prints one JSON object in the shape of the verdicts and nothing else', () => {
     const script = path.join(root, 'scripts', 'analyse.ts');
