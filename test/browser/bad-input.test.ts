@@ -45,7 +45,9 @@ test('nothing that comes down the line crashes the app or is taken for a good re
 
   await speak(['\n', ...Array.from({ length: 10 }, () => 'head,21.50\n')]);
   await page.getByText('Heard clearly').waitFor();
-  await startHeatedRun(page);
+  // The probe goes on speaking while the looks are confirmed, however long that takes: one that is silent starts no run.
+  const talking = setInterval(() => cable.send('head,21.50\n'), 500);
+  await startHeatedRun(page).finally(() => clearInterval(talking));
   await speak([
     'head,85.0\r\n',
     'head,-127.00\r\n',
