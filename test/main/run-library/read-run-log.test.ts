@@ -35,14 +35,14 @@ function fileOf(lines: readonly Line[], lost: readonly number[] = []): string {
     .join('');
 }
 
-async function read(files: Readonly<Record<string, string>>) {
+async function read(files: Readonly<Record<string, string>>, layer = nodeFileLayer) {
   const folder = await temporaryFolder();
   for (const [name, text] of Object.entries(files)) {
     await writeFile(path.join(folder, name), text, 'latin1');
   }
   const report = emptyReport();
   const seqs: number[] = [];
-  for await (const records of readRunLog(nodeFileLayer, folder, report)) {
+  for await (const records of readRunLog(layer, folder, report)) {
     for (const { body, stamp } of records) if (body.kind === 'readings') seqs.push(stamp.seq);
   }
   return { seqs, missing: report.missingRecords, torn: report.torn.map(({ file }) => file) };
@@ -57,6 +57,26 @@ describe('readRunLog', () => {
       missing: 0,
       torn: [],
     });
+  });
+
+  test('reads each file once, and a few kilobytes of the later ones to know where they begin', async () => {
+    let bytes = 0;
+    const counting: typeof nodeFileLayer = {
+      ...nodeFileLayer,
+      async read(at, offset, length) {
+        const found = await nodeFileLayer.read(at, offset, length);
+        if (found.ok) bytes += found.value.length;
+        return found;
+      },
+    };
+    const upTo = (from: number, to: number) =>
+      Array.from({ length: to - from }, (_, index) => reading(from + index));
+    const first = fileOf([opened, ...upTo(1, 2000)]);
+    const second = fileOf([goesOn(2, 1990), ...upTo(1991, 4000)]);
+    const { seqs } = await read({ 'run.jsonl': first, 'run-2.jsonl': second }, counting);
+    expect(seqs).toHaveLength(3999);
+    expect(first.length + second.length).toBeGreaterThan(400_000);
+    expect(bytes - first.length - second.length).toBeLessThan(10_000);
   });
 
   test('fills holes at the end of a file from the next one', async () => {

@@ -117,6 +117,18 @@ describe('createMonitor', () => {
     expect(verdictsSchema.safeParse(monitor.verdicts()).success).toBe(true);
   });
 
+  test('whoever looks at a snapshot, at any time, sees the same part, which is made once', () => {
+    const monitor = createMonitor(settings);
+    for (const input of readings(1, 6)) monitor.push(input);
+    const parts = ['stage', 'head', 'plateau', 'vapour', 'alarms', 'events'] as const;
+    const snapshot = monitor.snapshot();
+    const before = parts.map((part) => snapshot[part]);
+    const asTold = JSON.stringify(before);
+    monitor.advanceTo(3600);
+    for (const [index, part] of parts.entries()) expect(snapshot[part]).toBe(before[index]);
+    expect(JSON.stringify(parts.map((part) => snapshot[part]))).toBe(asTold);
+  });
+
   test('impossible readings and times change nothing', () => {
     const monitor = createMonitor(settings);
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY, -127, 4000]) {
