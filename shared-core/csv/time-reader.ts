@@ -99,29 +99,37 @@ export function createTimeReader(
   return {
     began: () => (counting === 'date' && originS !== null ? { calendarS: originS, isLocal } : null),
     read(text) {
-      const shown = asGiven(text.trim().slice(0, 60));
       const counted = count(text);
-      if (counted === undefined) return fail(worded('"{shown}" is no time', { shown }));
+      if (counted === undefined)
+        return fail(worded('"{shown}" is no time', { shown: asShown(text) }));
       counting ??= counted.counting;
       if (counted.counting !== counting) {
         return fail(
           worded('the time "{shown}" is {kind}, but the times above it are not', {
-            shown,
+            shown: asShown(text),
             kind: countingWords[counted.counting],
           }),
         );
       }
       const timeS = sinceStartS(counted);
-      if (!(timeS >= 0)) return fail(worded('the time {shown} lies before the start', { shown }));
-      if (timeS < lastS) return fail(worded('the time goes back to {shown}', { shown }));
+      if (!(timeS >= 0))
+        return fail(worded('the time {shown} lies before the start', { shown: asShown(text) }));
+      if (timeS < lastS)
+        return fail(worded('the time goes back to {shown}', { shown: asShown(text) }));
       if (timeS > longestS)
-        return fail(worded('the time {shown} lies more than a year after the start', { shown }));
+        return fail(
+          worded('the time {shown} lies more than a year after the start', {
+            shown: asShown(text),
+          }),
+        );
       lastS = timeS;
       isLocal ||= counted.isLocal === true;
       return succeed(timeS);
     },
   };
 }
+
+const asShown = (text: string) => asGiven(text.trim().slice(0, 60));
 
 function isWithin(value: number, [from, to]: readonly [number, number]): boolean {
   return value >= from && value < to;
