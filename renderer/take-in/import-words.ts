@@ -46,7 +46,7 @@ export const timeUnitOptions = [
   option('ms', 'ms'),
   option('min', 'min'),
   option('h', 'h'),
-  option('d', say('days, or a spreadsheet’s dates')),
+  option('d', say('d, or a date')),
   option('mm:ss', 'mm:ss'),
   option('h:mm', 'h:mm'),
 ] as const;

@@ -153,7 +153,7 @@ function* timeCells(
     if (line < firstDataLine) continue;
     const cell = cells[timeColumn] ?? '';
     const kind = readTime(cell)?.kind;
-    if (kind === 'number' || kind === 'stamp') return;
+    if (kind === 'number' || kind === 'stamp' || kind === 'duration') return;
     yield cell;
   }
 }
@@ -198,14 +198,17 @@ function* readRows(
   /** A remark that a logger repeats in each row was made once. */
   let lastNote = '';
   let rowsRead = 0;
-  for (const { line, cells } of rows) {
+  let line = 0;
+  const reject = (reason: string) => {
+    if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
+    else notListed = { line, count: notListed.count + 1 };
+  };
+  for (const row of rows) {
+    const { cells } = row;
+    line = row.line;
     if (line < layout.firstDataLine) continue;
     rowsRead += 1;
     if (rowsRead % rowsAtOnce === 0) yield rowsRead;
-    const reject = (reason: string) => {
-      if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
-      else notListed = { line, count: notListed.count + 1 };
-    };
     if (readings > mostReadings) return 'too-many';
     const time = written === null ? succeed(0) : times.read(timeText(cells, written));
     if (!time.ok) {

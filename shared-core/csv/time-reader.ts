@@ -134,14 +134,14 @@ export function createTimeReader(writing: TimeWriting): TimeReader {
     restarts: () => restarts,
     began: () => (counting === 'date' && originS !== null ? { calendarS: originS, isLocal } : null),
     read(text) {
-      const shown = asGiven(text.trim().slice(0, 60));
       const counted = count(text);
-      if (counted === undefined) return fail(worded('"{shown}" is no time', { shown }));
+      if (counted === undefined)
+        return fail(worded('"{shown}" is no time', { shown: asShown(text) }));
       counting ??= counted.counting;
       if (counted.counting !== counting) {
         return fail(
           worded('the time "{shown}" is {kind}, but the times above it are not', {
-            shown,
+            shown: asShown(text),
             kind: countingWords[counted.counting],
           }),
         );
@@ -150,14 +150,22 @@ export function createTimeReader(writing: TimeWriting): TimeReader {
       const addedS = saidS < lastS ? restartedByS(saidS) : 0;
       shiftS += addedS;
       const timeS = saidS + addedS;
-      if (!(timeS >= 0)) return fail(worded('the time {shown} lies before the start', { shown }));
-      if (timeS < lastS) return fail(worded('the time goes back to {shown}', { shown }));
+      if (!(timeS >= 0))
+        return fail(worded('the time {shown} lies before the start', { shown: asShown(text) }));
+      if (timeS < lastS)
+        return fail(worded('the time goes back to {shown}', { shown: asShown(text) }));
       if (timeS > longestS)
-        return fail(worded('the time {shown} lies more than a year after the start', { shown }));
+        return fail(
+          worded('the time {shown} lies more than a year after the start', {
+            shown: asShown(text),
+          }),
+        );
       lastS = timeS;
-      behind = [];
+      if (behind.length > 0) behind = [];
       isLocal ||= counted.isLocal === true;
       return succeed(timeS);
     },
   };
 }
+
+const asShown = (text: string) => asGiven(text.trim().slice(0, 60));

@@ -27,13 +27,13 @@ interface Plausible {
  * Pt100 probes in teaching labs reach a little further, hence 150 °C. The others are generous on
  * purpose (common practice, no source): they catch broken lines, not surprising weather.
  */
-const plausible: Readonly<Record<string, Plausible>> = {
+const plausible = {
   temperature: { unit: '°C', low: -55, high: 150 },
   receiver: { unit: 'g', low: -100, high: 50_000 },
   'receiver-volume': { unit: 'mL', low: 0, high: 50_000 },
   'air-pressure': { unit: 'kPa', low: 50, high: 115 },
   other: { unit: '1', low: -1e9, high: 1e9 },
-};
+} as const satisfies Readonly<Record<string, Plausible>>;
 
 const temperatureChannels = new Set(['head', 'pot', 'condenser-outlet', 'room', 'ferment']);
 
@@ -73,28 +73,31 @@ export function toChannelValue(
   });
 }
 
+interface Converted {
+  readonly value: number;
+  readonly limits: Plausible;
+}
+
 function convert(
   channel: Channel,
   value: number,
   written: RawValue['unit'],
   setting: SerialSource['unit'],
-): { readonly value: number; readonly limits: Plausible } | null {
-  const found = (kind: keyof typeof plausible, inUnit: number) => {
-    const limits = plausible[kind];
-    return limits === undefined ? null : { value: inUnit, limits };
-  };
+): Converted | null {
   if (channel === 'receiver') {
-    if (written === 'mL') return found('receiver-volume', value);
-    return found('receiver', written === 'kg' ? value * 1000 : value);
+    if (written === 'mL') return { value, limits: plausible['receiver-volume'] };
+    return { value: written === 'kg' ? value * 1000 : value, limits: plausible.receiver };
   }
-  if (channel === 'air-pressure') return found('air-pressure', kPaFrom(value, written));
+  if (channel === 'air-pressure') {
+    return { value: kPaFrom(value, written), limits: plausible['air-pressure'] };
+  }
   const isTemperature =
     temperatureChannels.has(channel) || written === '°C' || written === '°F' || written === 'K';
   if (isTemperature) {
     const celsius = celsiusFrom(value, written, setting);
-    return celsius === null ? null : found('temperature', celsius);
+    return celsius === null ? null : { value: celsius, limits: plausible.temperature };
   }
-  return found('other', value);
+  return { value, limits: plausible.other };
 }
 
 /** mmHg: 101.325 kPa / 760 by definition. A bare number above 500 can only be hPa (mbar). */

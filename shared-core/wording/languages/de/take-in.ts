@@ -110,7 +110,7 @@ export const takeIn: Readonly<Record<string, string>> = {
   'Day first': 'Tag zuerst',
   'Month first': 'Monat zuerst',
   's, or a date': 's oder ein Datum',
-  'days, or a spreadsheet’s dates': 'Tage, oder Daten einer Tabellenkalkulation',
+  'd, or a date': 'd oder ein Datum',
   'Found by itself': 'Von selbst gefunden',
   'UTF-16, little end first': 'UTF-16, kleines Ende zuerst',
   'UTF-16, big end first': 'UTF-16, großes Ende zuerst',
