@@ -54,6 +54,7 @@ export default defineConfig({
           name: 'browser',
           include: [journeys],
           exclude: neverTests,
+          globalSetup: ['test/browser/support/build-first.ts'],
           isolate: false,
           // One a core: half of its time a journey waits for its browser. They begin when the others have ended.
           maxWorkers: availableParallelism(),
