@@ -12,7 +12,7 @@ export const mostColumns = 500;
 /**
  * Reads RFC 4180 leniently, record by record: CR LF, LF or CR end a line, blank lines are skipped,
  * quotes count only at the start of a field, and a field whose quote never closes ends with its line.
- * Fields after the 500th are left out.
+ * Fields after the 500th are left out. Between fields set apart by spaces any number of them is one.
  */
 export function* parseCsv(text: string, delimiter: CsvDialect['delimiter']): Generator<CsvRow> {
   let line = 1;
@@ -22,6 +22,10 @@ export function* parseCsv(text: string, delimiter: CsvDialect['delimiter']): Gen
     const cells: string[] = [];
     let isBlank = true;
     for (;;) {
+      if (delimiter === ' ') {
+        while (text[position] === ' ') position += 1;
+        if (cells.length > 0 && /[\r\n]/.test(text[position] ?? '\n')) break;
+      }
       const quoted =
         text.charCodeAt(position) === quoteCode ? readQuoted(text, position, delimiter) : null;
       // Most fields are bare, and a table has millions: these are cut out without a word more.

@@ -16,10 +16,13 @@ import {
   type LayoutProblem,
 } from './csv-layout.ts';
 import { detectDelimiter } from './detect-delimiter.ts';
+import { withoutGroups } from './digit-groups.ts';
 import { createFahrenheitSuspicion, type FahrenheitSuspicion } from './fahrenheit-suspicion.ts';
+import { timeText } from './finer-time.ts';
 import { readMarkCell } from './mark-cell.ts';
 import { type CsvRow, parseCsv } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
+import { isNewestFirst } from './time-column.ts';
 import { createTimeReader, type FileBeginning } from './time-reader.ts';
 import { judgeTwoPartClock } from './two-part-clock.ts';
 import { type NotATotal, notATotal } from './volume-total.ts';
@@ -116,9 +119,19 @@ export function* readReadingsCsvInSteps(
     if (problem !== null) return fail(problem);
   }
   const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
-  const read = yield* readRows(parseCsv(text, delimiter), layout.value, twoParts, keep);
+  const isBackwards = beginsWithNewest(rows, layout.value);
+  const all = parseCsv(text, delimiter);
+  const inOrder = isBackwards ? [...all].reverse() : all;
+  const read = yield* readRows(inOrder, layout.value, twoParts, keep);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
-  const remarks = [...layout.value.remarks, ...(remark === null ? [] : [remark]), ...read.remarks];
+  const remarks = [
+    ...layout.value.remarks,
+    ...(remark === null ? [] : [remark]),
+    ...(isBackwards
+      ? [worded('The table begins with its newest row; it was read from its end.')]
+      : []),
+    ...read.remarks,
+  ];
   const { readings, ...facts } = read;
   return readings > 0
     ? succeed({ ...facts, remarks })
@@ -147,9 +160,19 @@ function* timeCells(
     if (line < firstDataLine) continue;
     const cell = cells[timeColumn] ?? '';
     const kind = readTime(cell)?.kind;
-    if (kind === 'number' || kind === 'stamp') return;
+    if (kind === 'number' || kind === 'stamp' || kind === 'duration') return;
     yield cell;
   }
+}
+
+/** Some loggers write their newest row on top. */
+function beginsWithNewest(
+  rows: readonly CsvRow[],
+  { timeColumn, firstDataLine }: CsvLayout,
+): boolean {
+  if (timeColumn === null) return false;
+  const data = rows.filter(({ line }) => line >= firstDataLine);
+  return isNewestFirst(data.map(({ cells }) => cells[timeColumn] ?? ''));
 }
 
 function firstRows(text: string, delimiter: Delimiter): readonly CsvRow[] {
@@ -170,7 +193,9 @@ function* readRows(
   let readings = 0;
   const rejectedRows: RejectedRow[] = [];
   const lateMarks: Mark[] = [];
-  const times = createTimeReader(layout.perS, twoParts, layout.dateOrder);
+  const times = createTimeReader({ ...layout, twoParts });
+  const { timeColumn } = layout;
+  const written = timeColumn === null ? null : { ...layout, timeColumn };
   const fahrenheit = createFahrenheitSuspicion();
   const screen = createPowerOnScreen();
   let notListed = { line: 0, count: 0 };
@@ -192,8 +217,7 @@ function* readRows(
     rowsRead += 1;
     if (rowsRead % rowsAtOnce === 0) yield rowsRead;
     if (readings > mostReadings) return 'too-many';
-    const time =
-      layout.timeColumn === null ? succeed(0) : times.read(cells[layout.timeColumn] ?? '');
+    const time = written === null ? succeed(0) : times.read(timeText(cells, written));
     if (!time.ok) {
       reject(time.error);
       continue;
@@ -234,9 +258,19 @@ function* readRows(
     rejectedRows.push({ line: notListed.line, reason });
   }
   const remark = fahrenheit.remark();
-  const remarks = remark === null ? [] : [remark];
+  const remarks = [...restartRemark(times.restarts()), ...(remark === null ? [] : [remark])];
   const began = times.began();
   return { readings, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
+}
+
+function restartRemark(restarts: number): readonly string[] {
+  if (restarts === 0) return [];
+  return [
+    worded(
+      'The times begin anew within the table ({count, plural, one {once} other {# times}}): what follows was put right behind what stands above, since nothing tells how long lay between.',
+      { count: restarts },
+    ),
+  ];
 }
 
 /** Of the length that a note may have. */
@@ -290,9 +324,4 @@ function readReading(
     unit: value.unit,
     quality: quality?.success === true ? quality.data : value.quality,
   });
-}
-
-/** `1.013,25` with a decimal comma: the points only group digits. */
-function withoutGroups(text: string): string {
-  return /^[+-]?\d{1,3}(?:\.\d{3})+(?:,|$|\s)/.test(text) ? text.replaceAll('.', '') : text;
 }

@@ -92,6 +92,17 @@ function bodies(
         wentIn: '',
       },
     },
+    'ferments/correct': {
+      fermentId,
+      stated: {
+        name: 'Pear juice',
+        beganAtIso: begunIso,
+        volumeMl: 1200,
+        sugarG: null,
+        wentIn: '',
+      },
+      reason: 'misread',
+    },
     'ferments/enter': {
       fermentId,
       read: {
@@ -124,6 +135,7 @@ const refusedAsInUse: readonly RequestName[] = [
   'rigs/keep',
   'rigs/forget',
   'ferments/begin',
+  'ferments/correct',
   'ferments/enter',
   'ferments/withdraw',
 ];
@@ -200,4 +212,4 @@ test('of all requests there are, none of a second program changes a file of the 
     expect(changes).toEqual([]);
   }
   expect(await contents(runsFolder)).toEqual(before);
-}, 120_000);
+});
