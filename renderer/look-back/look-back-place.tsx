@@ -92,6 +92,12 @@ function RunLibrary({ cameFrom, onOpen, onCompare, onFile, onWeek }: RunLibraryP
       {runs && runs.length >= leastToFind && (
         <FindRuns lookFor={lookFor} found={found.length} all={runs.length} onLookFor={setLookFor} />
       )}
+      {runs && runs.length > 0 && found.length === 0 && (
+        <div className="place-lead">
+          <p>{say('No run has all of this. Part of a name, a month or a day is enough.')}</p>
+          <Button onClick={() => setLookFor(everything)}>{say('Show all runs')}</Button>
+        </div>
+      )}
       {runs && runs.length > 0 && (
         <ul className="runs" aria-label={say('Runs, newest first')}>
           {found.map((run) => (

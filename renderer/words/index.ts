@@ -22,7 +22,7 @@ export { problemWords } from './problem-words.ts';
 export { Say } from './say-parts.tsx';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';
-export { dateWords, durationWords, timeOfDayWords, untilWords } from './time-words.ts';
+export { dateWords, durationWords, monthWords, timeOfDayWords, untilWords } from './time-words.ts';
 export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';
 export { useWords } from './use-words.ts';

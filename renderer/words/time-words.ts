@@ -32,6 +32,12 @@ export function dateWords(iso: string): string {
   return date.toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' });
 }
 
+/** The month of a recorded run by its whole name, as somebody types it who looks for a run; empty where the time is not known. */
+export function monthWords(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime()) ? '' : date.toLocaleString(locale(), { month: 'long' });
+}
+
 /** Time of day in the person's own format: `10:42`. */
 export function timeOfDayWords(iso: string): string {
   const date = new Date(iso);

@@ -112,7 +112,8 @@ function explain(
   if (stepped === null || fenske === null) {
     return `${alphas} At the azeotrope it is 1: steps never arrive there, and Fenske's formula means nothing.`;
   }
-  const close = `Both count stages at total reflux, the pot included.`;
+  const close =
+    "Steps at total reflux and Fenske's formula count the same stages, the pot among them.";
   const side =
     Math.abs(stepped - fenske) < 0.15
       ? 'Here the errors of taking one value happen to cancel.'

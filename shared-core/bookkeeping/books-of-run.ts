@@ -53,7 +53,7 @@ export interface RunBooks {
 
 /** What the books of a run are made from. */
 export interface RunToBook {
-  readonly settings: Pick<RunSettings, 'charge' | 'ferment'>;
+  readonly settings: Pick<RunSettings, 'charge' | 'ferment' | 'rig'>;
   readonly inputs: readonly RunInput[];
   readonly verdicts: Pick<Verdicts, 'estimates'>;
   readonly endS: number;
@@ -102,9 +102,13 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   }
   if (balance !== null && holdUp === null) {
     assumptions.add(
-      worded(
-        'Liquid left in the column and the condenser was not measured; it is missing from the balance.',
-      ),
+      settings.rig.plates === 0
+        ? worded(
+            'Liquid left on the glass and in the condenser was not measured; it is missing from the balance.',
+          )
+        : worded(
+            'Liquid left in the column and the condenser was not measured; it is missing from the balance.',
+          ),
     );
   }
   const measured: readonly MeasuredLiquid[] = [

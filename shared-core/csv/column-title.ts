@@ -145,7 +145,7 @@ export function isClockFormat(text: string): boolean {
 function splitTitle(title: string): { readonly words: string; readonly unitText: string } {
   const plain = title.trim().toLowerCase().normalize('NFC');
   const bracket = /^(.*?)\s*[([{]\s*([^)\]}]*)\s*[)\]}]\s*$/.exec(plain);
-  const suffix = /^(.+?)\s*[_/,]\s*(°?[a-zµ]+)$/.exec(plain);
+  const suffix = /^(.+?)\s*[_/,]\s*(°?[a-zµ]+(?:³|\^?3)?)$/.exec(plain);
   const spaced = /^(.+?)\s+(°[cf]|degc|degf|[cfk]|ms|s|min|h)$/.exec(plain);
   const found = [bracket, suffix, spaced].find((match) => match !== null && isUnit(match[2] ?? ''));
   const words = (found?.[1] ?? plain).replace(/[_\s-]+/g, ' ').trim();

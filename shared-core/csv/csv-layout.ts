@@ -71,7 +71,7 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     timeColumn: found,
     perS: secondsPerUnit(roles[found], data, found),
   });
-  const volume = findVolumeColumn(roles, titles, data);
+  const volume = findVolumeColumn(roles, titles, data, timed === -1);
   const isByVolume = volume !== -1 && (timed === -1 || isLoneT(titles, roles, timed));
   const [timeFound, volumeColumn] = isByVolume ? [-1, volume] : [timed, -1];
   if (timeFound === -1 && volumeColumn === -1) return fail({ kind: 'no-time-column', titles });
@@ -168,19 +168,22 @@ function titlesAbove(above: readonly CsvRow[]): CsvRow | undefined {
   };
 }
 
-/** Of a table without times: the column whose title says a volume, and whose numbers never fall. */
+/** The column whose title says a volume, and whose numbers never fall; where there is no time, any that says a volume: what is wrong with it is said of it then. */
 function findVolumeColumn(
   roles: readonly ColumnRole[],
   titles: readonly string[],
   data: readonly CsvRow[],
+  isTimeless: boolean,
 ): number {
   const isVolume = (role: ColumnRole, title: string) =>
     ('unit' in role && role.unit === 'mL') ||
     /^\s*ml\s*$/i.test(title) ||
     (role.kind === 'channel' && role.channel === 'receiver' && role.unit === null);
-  return roles.findIndex(
-    (role, column) => isVolume(role, titles[column] ?? '') && neverFalls(data, column),
+  const saying = roles.flatMap((role, column) =>
+    isVolume(role, titles[column] ?? '') ? [column] : [],
   );
+  const total = saying.find((column) => neverFalls(data, column));
+  return total ?? (isTimeless ? saying[0] : undefined) ?? -1;
 }
 
 /** Beside a volume a single "T" is the temperature, not the time, unless another column is one. */

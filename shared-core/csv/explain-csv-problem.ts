@@ -19,6 +19,18 @@ export function explainCsvProblem(problem: CsvProblem): string {
         'No time column was found{among}. Give one the title "time_s" (seconds), or, in a table by volume, "volume_mL" (all distillate so far).',
         { among: among(problem.titles) },
       );
+    case 'not-a-total': {
+      const title = asGiven(problem.title.trim().slice(0, 40));
+      return problem.line === null
+        ? worded(
+            'The volume in "{title}" never grows. A table by volume needs all distillate so far: add the fractions up.',
+            { title },
+          )
+        : worded(
+            'The volume in "{title}" falls in line {line}. A table by volume needs all distillate so far: where the receiver was changed, add what was there before; of what is left in the flask, take what is gone.',
+            { title, line: problem.line },
+          );
+    }
     case 'no-head-column':
       return worded(
         'No head temperature column was found{among}. Give one the title "head_degC" (°C).',

@@ -25,10 +25,12 @@ import { readTime } from './read-time.ts';
 import { isNewestFirst } from './time-column.ts';
 import { createTimeReader, type FileBeginning } from './time-reader.ts';
 import { judgeTwoPartClock } from './two-part-clock.ts';
+import { type NotATotal, notATotal } from './volume-total.ts';
 
 export type CsvProblem =
   | LayoutProblem
   | MappingProblem
+  | NotATotal
   | { readonly kind: 'too-many-readings'; readonly most: number }
   | { readonly kind: 'not-text' }
   | { readonly kind: 'no-readings'; readonly rejectedRows: readonly RejectedRow[] };
@@ -111,6 +113,11 @@ export function* readReadingsCsvInSteps(
   const rows = firstRows(text, delimiter);
   const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
+  const [volume] = layout.value.channels;
+  if (layout.value.timeColumn === null && volume !== undefined) {
+    const problem = notATotal(parseCsv(text, delimiter), layout.value.firstDataLine, volume);
+    if (problem !== null) return fail(problem);
+  }
   const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
   const isBackwards = beginsWithNewest(rows, layout.value);
   const all = parseCsv(text, delimiter);

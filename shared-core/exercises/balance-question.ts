@@ -19,7 +19,7 @@ interface Expanded {
 }
 
 /** Ethanol charged and collected, the recovery and its uncertainty; the closure where the residue was measured. */
-export function balanceEthanol({ books }: RunStudy): Exercise | null {
+export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
   if (books.balance === null) return null;
   const charge = printed(books.charge);
   const cuts = books.cuts.flatMap(({ booked }) => (booked === null ? [] : [printed(booked)]));
@@ -41,7 +41,7 @@ export function balanceEthanol({ books }: RunStudy): Exercise | null {
     1,
   );
   const isClosed = residue !== null;
-  const first = doubts[0];
+  const first = largestOf(doubts);
   return exercise({
     id: 'undergraduate-balance',
     level: 'undergraduate',
@@ -74,19 +74,32 @@ export function balanceEthanol({ books }: RunStudy): Exercise | null {
           ? [{ of: 'missing', value: missingG, tolerance: 0.2, unit: 'g', decimals: 1 }]
           : []),
       ],
-      `First: ${first?.name ?? 'none'}.`,
+      `First: ${first}.`,
     ),
     working: [
       `Charged: ${product(charge)} = ${chargedG.toFixed(2)} g ethanol.`,
       `Collected: ${cuts.map(product).join(' + ')} = ${cutsG.toFixed(2)} g. Recovery: ${recovery.toFixed(1)} %.`,
-      `Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = ${expanded.toFixed(1)} %. Largest part: ${first?.name ?? 'none'}.`,
-      `With readings of one alcoholometer sharing its error the tool gets ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
+      `Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = ${expanded.toFixed(1)} %. Largest part: ${first}.`,
+      `The tool rounds nothing on the way, and counts the error that readings of one instrument share: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
       isClosed
-        ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...othersG].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? ', the hold-up of the column among it' : ''}. ${closureWords(books.balance.ethanol.closes)}`
+        ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...othersG].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? `, what stayed ${settings.rig.plates === 0 ? 'on the glass' : 'in the column'} among it` : ''}. ${closureWords(books.balance.ethanol.closes)}`
         : 'The residue was not measured, so closure cannot be judged: a difference always closes.',
     ],
     answerLines: 12,
   });
+}
+
+/** Parts that differ by less than this share of the largest are told apart by chance alone; chosen here. */
+const asLargeAs = 0.9;
+
+function largestOf(
+  doubts: readonly { readonly name: string; readonly relative: number }[],
+): string {
+  const least = asLargeAs * (doubts[0]?.relative ?? 0);
+  return doubts
+    .filter(({ relative }) => relative >= least)
+    .map(({ name }) => name)
+    .join(' or ');
 }
 
 function closureWords(closes: boolean | null): string {

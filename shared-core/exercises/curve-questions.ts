@@ -41,7 +41,6 @@ export function readPlateau(study: RunStudy): Exercise | null {
     working: [
       `A ruler laid along the flat part reads ${meanC.toFixed(1)} °C; the record’s mean over it is the same.`,
       `It lasts from ${clockWords(span.fromS)} to ${clockWords(span.toS)}.`,
-      'One mark for the temperature, one for the time, one for both units.',
     ],
     answerLines: 3,
     figure,
@@ -162,7 +161,9 @@ export function judgeHeatOff(study: RunStudy): Exercise | null {
           decimals: 0,
         },
       ],
-      'It was not late: whoever waits gets more, at the price of strength.',
+      lastC > limitC
+        ? 'That is in time: an eye and a hand need as long.'
+        : 'It was not late: whoever waits gets more, at the price of strength.',
     ),
     working: inTimeWorking({ offS, lastC, limitC, lastBelowS }),
   });
@@ -182,7 +183,7 @@ function inTimeWorking({ offS, lastC, limitC, lastBelowS }: InTime): readonly st
   const stood = `At ${clockWords(offS)} the head stood at ${last}`;
   return Number(lastC.toFixed(1)) > Number(limitC.toFixed(1))
     ? [
-        `${stood}. It had been at ${limit} or below until ${clockWords(lastBelowS)}: an eye and a hand need as long.`,
+        `${stood}. It had been at ${limit} or below until ${clockWords(lastBelowS)}.`,
         'The little that came over since then is hardly weaker than wanted.',
       ]
     : [

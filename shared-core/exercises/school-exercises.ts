@@ -39,7 +39,7 @@ const explainPressure: Maker = ({ plateau, settings }) => {
     working: [
       `Difference in pressure: ${standardKPa.toFixed(1)} − ${pressureKPa.toFixed(1)} = ${numberWords(differenceKPa, 1)} kPa.`,
       `Difference in temperature: ${product}.`,
-      `${standardC} − (${numberWords(shiftK, 2)}) = ${hereC.toFixed(1)} °C.`,
+      `${standardC} ${shiftK < 0 ? '+' : '−'} ${numberWords(Math.abs(shiftK), 2)} = ${hereC.toFixed(1)} °C.`,
       differenceKPa > 0
         ? 'Lower pressure, lower boiling point: the vapour has less air to push against.'
         : 'Higher pressure, higher boiling point: the vapour has more air to push against.',
@@ -74,7 +74,7 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
     id: 'school-recovery',
     level: 'school',
     title: 'How much of the ethanol came over?',
-    question: `How many millilitres of pure ethanol were in the flask? How many are in the ${cuts.length === 1 ? `receiver ${names}` : `receivers ${names} together`}? What percentage is that?`,
+    question: `How many millilitres of pure ethanol were in the flask? How many are in ${cuts.length === 1 ? `receiver ${names}` : `the receivers ${names} together`}? What percentage is that?`,
     given: [
       `In the flask: ${volumeMl} mL of ${strengthAbv} % vol.`,
       ...cuts.map(
@@ -95,11 +95,11 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
     ]),
     working: [
       `In the flask: ${volumeMl} × ${strengthAbv}/100 = ${chargedMl.toFixed(1)} mL ethanol.`,
-      `In the receivers: ${cuts.map(({ ml, abv }) => `${ml.toFixed(1)} × ${abv.toFixed(1)}/100`).join(' + ')} = ${recoveredMl.toFixed(1)} mL ethanol.`,
+      `In the ${cuts.length === 1 ? 'receiver' : 'receivers'}: ${cuts.map(({ ml, abv }) => `${ml.toFixed(1)} × ${abv.toFixed(1)}/100`).join(' + ')} = ${recoveredMl.toFixed(1)} mL ethanol.`,
       `${recoveredMl.toFixed(1)}/${chargedMl.toFixed(1)} × 100 % = ${percent.toFixed(1)} %.`,
       chargeDoubtWords(settings.charge),
       percent <= 100
-        ? 'The rest is still in the flask, clings to the column, or was lost as vapour.'
+        ? `The rest is still in the flask, clings to the ${settings.rig.plates === 0 ? 'glass' : 'column'}, or was lost as vapour.`
         : 'More than was there cannot come over: the charge, a volume or a strength was misread.',
     ],
     answerLines: 5,

@@ -43,7 +43,7 @@ export function temperatureFigure(study: RunStudy, detail: FigureDetail): Drawin
   const temperatures = rows.map(({ headC }) => headC);
   const low = Math.min(20, ...extremes(temperatures, Math.min));
   const high = Math.max(85, ...extremes(temperatures, Math.max)) + 3;
-  const ticks = niceTicks(low, high, 8);
+  const ticks = niceTicks(low, high, 10);
   const area: PlotArea = {
     left: 46,
     top: 30,

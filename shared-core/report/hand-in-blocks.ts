@@ -1,4 +1,4 @@
-import { kindWords, type RunStudy } from '../study/index.ts';
+import { kindWords, type RunStudy, runKind } from '../study/index.ts';
 import type { Block } from './document.ts';
 
 /** What a report that is handed in begins with: who, what for, and with what. */
@@ -27,7 +27,8 @@ function apparatusWords({ name, settings }: RunStudy): string {
       ? 'the rig was not described: name flask, column, condenser and receivers here'
       : rig.description;
   const heated = rig.heatW === null ? '' : `; heated with ${plain(rig.heatW)}\u00a0W`;
-  return `${name}: ${described}; ${kindWords(settings)}${heated}; thermometer at the still head, standard uncertainty ${plain(probe.standardUncertaintyK)}\u00a0K.`;
+  const kind = runKind(settings) === 'not described' ? '' : `; ${kindWords(settings)}`;
+  return `${name}: ${described}${kind}${heated}; thermometer at the still head, standard uncertainty ${plain(probe.standardUncertaintyK)}\u00a0K.`;
 }
 
 const plain = (value: number) => String(Number(value.toPrecision(4)));

@@ -38,7 +38,9 @@ export function processedRows({
   endS,
 }: RunToProcess): readonly ProcessedRow[] {
   const stageAt = stageCourse(stages);
-  return headCourse({ settings, inputs, endS }).map((row) => {
+  const course = headCourse({ settings, inputs, endS });
+  const leftS = vapourLeftS(course, stages);
+  return course.map((row) => {
     const { timeS, headC, pressureKPa } = row;
     const stage = stageAt(timeS);
     const vapour = headVapour({
@@ -49,13 +51,33 @@ export function processedRows({
     });
     const isBathed =
       stage !== 'warm-up' && stage !== 'cool-down' && vapour.kind === 'ethanol-water';
+    const isVapour = isBathed && timeS <= leftS;
     return {
       ...row,
       stage,
       aboveAzeotropeK: vapour.temperatureAboveAzeotropeK,
-      vapourAbv: isBathed ? vapour.alcoholByVolume : null,
+      vapourAbv: isVapour ? vapour.alcoholByVolume : null,
     };
   });
+}
+
+/** A head that lies less than this below its height has not begun to fall [K]; above the noise of any probe, chosen here. */
+const fallK = 0.3;
+
+/**
+ * When the head was last at its height before the fall that ended in cool-down: the fall is known for one only when it has lasted a while, and a bulb that cools
+ * would pass for vapour that grows stronger.
+ */
+function vapourLeftS(course: readonly HeadRow[], stages: readonly StageSpan[]): number {
+  const coolS = stages.findLast(({ stage }) => stage === 'cool-down')?.fromS;
+  if (coolS === undefined) return Number.POSITIVE_INFINITY;
+  const before = course.filter(({ timeS }) => timeS < coolS);
+  let heightC = Number.NEGATIVE_INFINITY;
+  for (const { headC } of before.toReversed()) {
+    if (headC < heightC - fallK) break;
+    heightC = Math.max(heightC, headC);
+  }
+  return before.findLast(({ headC }) => headC >= heightC - fallK)?.timeS ?? coolS;
 }
 
 /** Stage at a time, for times that only go forward. */

@@ -1,4 +1,5 @@
 import type { DocumentTable } from '#shared-core';
+import { columnWidths } from '../column-widths.ts';
 import {
   contentWidth,
   ink,
@@ -18,6 +19,8 @@ const cellPt = 9;
 /** A table up to this height stays on one page. */
 const shortTablePt = 160;
 const padding = { x: 4, y: 3 } as const;
+/** A word as wide as its cell to the last bit may be broken all the same. */
+const hairPt = 0.1;
 
 /** A table with its caption above; a table over several pages repeats its column titles. */
 export function drawTable(pdf: Pdf, document: Tag, table: DocumentTable): void {
@@ -78,9 +81,18 @@ function firstRowsPt(
   return [first, total];
 }
 
-function widths(pdf: Pdf, { columns }: DocumentTable): readonly number[] {
-  const shares = columns.reduce((sum, { width }) => sum + width, 0);
-  return columns.map(({ width }) => (contentWidth(pdf) * width) / shares);
+/** Worked out once a table: each of its rows asks. */
+const known = new WeakMap<DocumentTable, readonly number[]>();
+
+function widths(pdf: Pdf, table: DocumentTable): readonly number[] {
+  const before = known.get(table);
+  if (before !== undefined) return before;
+  const found = columnWidths(table, contentWidth(pdf), (word, isTitle) => {
+    setFont(pdf, isTitle ? 'bold' : 'regular', cellPt, ink);
+    return pdf.widthOfString(word) + 2 * padding.x + hairPt;
+  });
+  known.set(table, found);
+  return found;
 }
 
 function rowHeight(

@@ -12,6 +12,7 @@ import {
   WidthType,
 } from 'docx';
 import { type Block, type DocumentTable, keepUnits } from '#shared-core';
+import { columnWidths } from '../column-widths.ts';
 import type { RenderPng } from '../print/png-once.ts';
 import { questionHeading } from '../question-heading.ts';
 import { captionStyle, cautionStyle, contentWidthTwip, numberedList } from './word-styles.ts';
@@ -19,6 +20,8 @@ import { captionStyle, cautionStyle, contentWidthTwip, numberedList } from './wo
 /** The word processor wants the size of a picture in dots of a screen. */
 const dotsPerPt = 96 / 72;
 const contentWidthPt = contentWidthTwip / 20;
+/** Size of the letters in a table [half points], and what a cell keeps free at either side [twip]. */
+const [cellHalfPt, marginTwip] = [17, 60];
 const shadeOfTitles = 'EEEEEE';
 /** A table of so many rows stays on one page. */
 const mostRowsTogether = 14;
@@ -69,9 +72,17 @@ function caption(text: string, place: { readonly keepNext: boolean }): Paragraph
   return new Paragraph({ text, style: captionStyle, ...place });
 }
 
-function tableWithCaption({ caption: words, columns, rows }: DocumentTable): FileChild[] {
-  const shares = columns.reduce((sum, { width }) => sum + width, 0);
-  const columnWidths = columns.map(({ width }) => Math.round((contentWidthTwip * width) / shares));
+/**
+ * Whoever opens the document may have none of the usual fonts: a digit of the widest of those that stand in for them takes 0.64 of
+ * the height, most letters less, bold ones 0.7; from memory.
+ */
+const [widthOfHeight, boldOfHeight] = [0.64, 0.7];
+const wordTwip = (word: string, isTitle: boolean) =>
+  2 * marginTwip + word.length * 10 * cellHalfPt * (isTitle ? boldOfHeight : widthOfHeight);
+
+function tableWithCaption(table: DocumentTable): FileChild[] {
+  const { caption: words, columns, rows } = table;
+  const widthsTwip = columnWidths(table, contentWidthTwip, wordTwip).map(Math.round);
   const isShort = rows.length <= mostRowsTogether;
   const rowOf = (cells: readonly string[], { isTitle = false, isLast = false } = {}) =>
     new TableRow({
@@ -80,8 +91,8 @@ function tableWithCaption({ caption: words, columns, rows }: DocumentTable): Fil
       children: columns.map(
         ({ align }, at) =>
           new TableCell({
-            width: { size: columnWidths[at] ?? 0, type: WidthType.DXA },
-            margins: { left: 60, right: 60, top: 40, bottom: 40 },
+            width: { size: widthsTwip[at] ?? 0, type: WidthType.DXA },
+            margins: { left: marginTwip, right: marginTwip, top: 40, bottom: 40 },
             ...(isTitle && { shading: { fill: shadeOfTitles } }),
             children: [
               new Paragraph({
@@ -89,7 +100,11 @@ function tableWithCaption({ caption: words, columns, rows }: DocumentTable): Fil
                 spacing: { after: 0 },
                 keepNext: isTitle || (isShort && !isLast),
                 children: [
-                  new TextRun({ text: keepUnits(cells[at] ?? ''), bold: isTitle, size: 17 }),
+                  new TextRun({
+                    text: keepUnits(cells[at] ?? ''),
+                    bold: isTitle,
+                    size: cellHalfPt,
+                  }),
                 ],
               }),
             ],
@@ -102,7 +117,7 @@ function tableWithCaption({ caption: words, columns, rows }: DocumentTable): Fil
     caption(words, { keepNext: true }),
     new Table({
       width: { size: contentWidthTwip, type: WidthType.DXA },
-      columnWidths,
+      columnWidths: widthsTwip,
       rows: [
         ...(hasTitles ? [rowOf(titles, { isTitle: true })] : []),
         ...rows.map((row, at) => rowOf(row, { isLast: at === rows.length - 1 })),

@@ -43,3 +43,13 @@ test('runs are shown by where their readings come from', () => {
     ['c'],
   ]);
 });
+
+test('a month is found by its whole name, and a number of a date only whole, not in the minutes', () => {
+  expect([found('march'), found('may practice'), found('18'), found('8'), found('15')]).toEqual([
+    ['a', 'b'],
+    ['c'],
+    ['a', 'b'],
+    [],
+    [],
+  ]);
+});

@@ -17,7 +17,7 @@ const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
 const marks = (...bodies: readonly MarkBody[]) =>
   bodies.map((mark, index) => ({ kind: 'mark' as const, timeS: index, markId: index + 1, mark }));
-const settings: Pick<RunSettings, 'charge' | 'ferment'> = {
+const settings: Pick<RunSettings, 'charge' | 'ferment' | 'rig'> = {
   ...defaultRunSettings,
   charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
 };

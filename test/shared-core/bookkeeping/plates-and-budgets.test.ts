@@ -56,7 +56,7 @@ describe('plates of a column, counted twice', () => {
         diagram: { stages: found.stepped },
       });
       expect(found.whyTheyDiffer).toBe(
-        'Both count stages at total reflux, the pot included. ' +
+        "Steps at total reflux and Fenske's formula count the same stages, the pot among them. " +
           `Relative volatility falls from ${alpha(0.05).toPrecision(3)} over the pot to ${alpha(top).toPrecision(3)} over the distillate. ` +
           (side === 'cancel'
             ? 'Here the errors of taking one value happen to cancel.'

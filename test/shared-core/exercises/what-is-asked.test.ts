@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
-import { type Drawing, type RunInput, studyRun } from '#shared-core';
+import { type Drawing, exerciseLevels, type RunInput, studyRun } from '#shared-core';
 import { leavesPlateau } from '../../../shared-core/exercises/curve-facts.ts';
 import {
   judgeHeatOff,
   nameMoments,
   readPlateau,
 } from '../../../shared-core/exercises/curve-questions.ts';
+import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 import { carefulRun } from './support/varied-runs.ts';
 
@@ -75,4 +76,38 @@ test.each([
   const [temperature] = asked?.answer.quantities ?? [];
   // An eye tells a fifth of a division.
   expect(gridK(asked?.figure as Drawing) / 5).toBeLessThanOrEqual(temperature?.tolerance ?? 0);
+});
+
+test('heat taken off while the head was just passing the limit is called in time, not a wait', () => {
+  expect(judgeHeatOff(offAfter(22))?.answer.words).toMatch(/in time: an eye and a hand/);
+  expect(judgeHeatOff(offAfter(-120))?.answer.words).toMatch(/It was not late: whoever waits/);
+});
+
+const asked = [pearRun().run, simple].flatMap((of) =>
+  exerciseLevels.flatMap((level) => exercisesOf(studyRun(of), level)),
+);
+
+test('no working shares out marks otherwise than the marks of the parts do', () => {
+  expect(asked.length).toBeGreaterThan(10);
+  for (const { answer, working } of asked) {
+    if (answer.quantities.length > 1) expect(working.join(' ')).not.toMatch(/mark for/);
+  }
+});
+
+test('a still without a column has none in any answer', () => {
+  const study = studyRun({
+    ...simple,
+    settings: { ...simple.settings, rig: { ...simple.settings.rig, plates: 0 } },
+  });
+  const answers = exerciseLevels.flatMap((level) =>
+    exercisesOf(study, level).flatMap(({ answer, working }) => [answer.words, ...working]),
+  );
+  expect(answers.join('\n')).toMatch(/clings to the glass/);
+  expect(answers.join('\n')).not.toMatch(/(?<!without a )column/);
+  expect(study.books.assumptions.join(' ')).toMatch(/left on the glass/);
+});
+
+test('what to measure better is answered with each part that is nearly as large as the largest', () => {
+  const answer = asked.find(({ id }) => id === 'undergraduate-balance')?.answer.words ?? '';
+  expect(answer).toMatch(/First: mass of cut 2 or mass of cut 1 or strength of charge\.$/);
 });

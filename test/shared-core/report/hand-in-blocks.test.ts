@@ -33,6 +33,14 @@ describe('a report to hand in', () => {
     ]);
   });
 
+  test('says once that a rig was not described', () => {
+    expect(
+      listUnder([bare], 'Apparatus')
+        .join(' ')
+        .match(/not described/g),
+    ).toHaveLength(1);
+  });
+
   test.each([[[full]], [[full, bare]]])(
     'numbers its figures and tables as they stand',
     (studies) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   booksOfRun,
+  defaultRunSettings,
   type MarkBody,
   pearFermentSetup,
   simulateBatch,
@@ -78,7 +79,10 @@ describe('the books of simulated runs', () => {
       ...measured('hold-up', 0.1, (headVapourStrengthAbv + potStrengthAbv) / 2),
     ];
     const { balance } = booksOfRun({
-      settings: { charge: { volumeMl, strengthAbv, standardUncertaintyAbv: 0.2 } },
+      settings: {
+        ...defaultRunSettings,
+        charge: { volumeMl, strengthAbv, standardUncertaintyAbv: 0.2 },
+      },
       inputs: bodies.map((mark, index) => ({
         kind: 'mark',
         timeS: 6000,

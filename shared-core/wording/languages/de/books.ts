@@ -11,6 +11,8 @@ export const books: Readonly<Record<string, string>> = {
     'Eine Fraktion ohne Menge oder ohne Gehalt bleibt aus der Bilanz weg.',
   'Liquid left in the column and the condenser was not measured; it is missing from the balance.':
     'Flüssigkeit, die in Kolonne und Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
+  'Liquid left on the glass and in the condenser was not measured; it is missing from the balance.':
+    'Flüssigkeit, die am Glas und im Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
   'The sugar is that of the ferment “{ferment}”, {sugar} g/L as it began, for the volume that was charged.':
     'Der Zucker ist der des Gäransatzes „{ferment}“, {sugar} g/L zu Beginn, für die eingefüllte Menge.',
   '{name}: its volume or mass was not measured, so it is not in the balance.':

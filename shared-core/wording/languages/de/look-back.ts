@@ -14,6 +14,9 @@ export const lookBack: Readonly<Record<string, string>> = {
   Imported: 'Importiert',
   Rehearsals: 'Probeläufe',
   'Find a run': 'Einen Versuch suchen',
+  'No run has all of this. Part of a name, a month or a day is enough.':
+    'Kein Versuch hat das alles. Ein Teil des Namens, ein Monat oder ein Tag genügt.',
+  'Show all runs': 'Alle Versuche zeigen',
   '{count, plural, one {# run} other {# runs}}':
     '{count, plural, one {# Versuch} other {# Versuche}}',
   '{found} of {all, plural, one {# run} other {# runs}}':

@@ -12,6 +12,10 @@ export const takeIn: Readonly<Record<string, string>> = {
     'Die Datei ist kein Text. Sie zuerst als CSV speichern.',
   'No time column was found{among}. Give one the title "time_s" (seconds), or, in a table by volume, "volume_mL" (all distillate so far).':
     'Keine Zeitspalte wurde gefunden{among}. Einer den Titel „time_s“ (Sekunden) geben oder, in einer Tabelle nach Menge, „volume_mL“ (alles Destillat bisher).',
+  'The volume in "{title}" never grows. A table by volume needs all distillate so far: add the fractions up.':
+    'Die Menge in „{title}“ wächst nie. Eine Tabelle nach Menge braucht alles Destillat bisher: die Fraktionen zusammenzählen.',
+  'The volume in "{title}" falls in line {line}. A table by volume needs all distillate so far: where the receiver was changed, add what was there before; of what is left in the flask, take what is gone.':
+    'Die Menge in „{title}“ fällt in Zeile {line}. Eine Tabelle nach Menge braucht alles Destillat bisher: nach einem Wechsel der Vorlage die vorige Menge dazuzählen; statt des Rests im Kolben nehmen, was ihm fehlt.',
   'No head temperature column was found{among}. Give one the title "head_degC" (°C).':
     'Keine Spalte mit der Kopftemperatur wurde gefunden{among}. Einer den Titel „head_degC“ (°C) geben.',
   'There is no column "{column}"{among}. Name it as the file does, or by its number from 1.':
