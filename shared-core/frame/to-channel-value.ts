@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
-import type { Channel, ReadingQuality, ReadingUnit } from '../run/index.ts';
+import { type Channel, measuredBy, type ReadingQuality, type ReadingUnit } from '../run/index.ts';
 import { celsiusFrom } from './celsius-from.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
 import type { SerialSource } from './serial-source.ts';
@@ -27,15 +27,17 @@ interface Plausible {
  * Pt100 probes in teaching labs reach a little further, hence 150 °C. The others are generous on
  * purpose (common practice, no source): they catch broken lines, not surprising weather.
  */
-const plausible: Readonly<Record<string, Plausible>> = {
+const plausible = {
   temperature: { unit: '°C', low: -55, high: 150 },
-  receiver: { unit: 'g', low: -100, high: 50_000 },
-  'receiver-volume': { unit: 'mL', low: 0, high: 50_000 },
-  'air-pressure': { unit: 'kPa', low: 50, high: 115 },
+  mass: { unit: 'g', low: -100, high: 50_000 },
+  volume: { unit: 'mL', low: 0, high: 50_000 },
+  pressure: { unit: 'kPa', low: 50, high: 115 },
   other: { unit: '1', low: -1e9, high: 1e9 },
-};
+} as const satisfies Readonly<Record<string, Plausible>>;
 
-const temperatureChannels = new Set(['head', 'pot', 'condenser-outlet', 'room', 'ferment']);
+const measured: ReadonlyMap<string, 'temperature' | 'amount' | 'pressure'> = new Map(
+  Object.entries(measuredBy),
+);
 
 /** What the digital one-wire sensor's common driver reports when no sensor answers (from memory). */
 const disconnectedC = -127;
@@ -79,18 +81,18 @@ function convert(
   written: RawValue['unit'],
   setting: SerialSource['unit'],
 ): { readonly value: number; readonly limits: Plausible } | null {
-  const found = (kind: keyof typeof plausible, inUnit: number) => {
-    const limits = plausible[kind];
-    return limits === undefined ? null : { value: inUnit, limits };
-  };
-  if (channel === 'receiver') {
-    if (written === 'mL') return found('receiver-volume', value);
-    return found('receiver', written === 'kg' ? value * 1000 : value);
+  const found = (kind: keyof typeof plausible, inUnit: number) => ({
+    value: inUnit,
+    limits: plausible[kind],
+  });
+  const kind = measured.get(channel);
+  if (kind === 'amount') {
+    if (written === 'mL') return found('volume', value);
+    return found('mass', written === 'kg' ? value * 1000 : value);
   }
-  if (channel === 'air-pressure') return found('air-pressure', kPaFrom(value, written));
-  const isTemperature =
-    temperatureChannels.has(channel) || written === '°C' || written === '°F' || written === 'K';
-  if (isTemperature) {
+  if (kind === 'pressure') return found('pressure', kPaFrom(value, written));
+  const isWarmth = written === '°C' || written === '°F' || written === 'K';
+  if (kind === 'temperature' || isWarmth) {
     const celsius = celsiusFrom(value, written, setting);
     return celsius === null ? null : found('temperature', celsius);
   }
