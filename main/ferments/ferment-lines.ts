@@ -6,6 +6,7 @@ import {
   fermentReadSchema,
   type KeptFerment,
   parseJson,
+  requests,
   statedFermentSchema,
 } from '#shared-core';
 
@@ -24,6 +25,12 @@ const fermentLineSchema = z.discriminatedUnion('kind', [
     keptAtIso,
     fermentId: fermentIdSchema,
     stated: statedFermentSchema,
+  }),
+  z.object({
+    kind: z.literal('corrected'),
+    keptAtIso,
+    stated: statedFermentSchema,
+    reason: requests['ferments/correct'].body.shape.reason,
   }),
   z.object({ kind: z.literal('entry'), keptAtIso, entryId, read: fermentReadSchema }),
   z.object({ kind: z.literal('withdrawn'), keptAtIso, entryId }),
@@ -46,10 +53,12 @@ export function fermentOfText(text: string): KeptFerment | null {
   const lines = text.split('\n').filter((line) => line !== '');
   let begun: Extract<FermentLine, { kind: 'begun' }> | null = null;
   const entries = new Map<number, KeptFerment['entries'][number]>();
+  const corrected: Extract<FermentLine, { kind: 'corrected' }>[] = [];
   let unreadableLines = 0;
   for (const line of lines.map(readLine)) {
     if (line === null) unreadableLines += 1;
     else if (line.kind === 'begun') begun ??= line;
+    else if (line.kind === 'corrected') corrected.push(line);
     else if (line.kind === 'entry') {
       const { entryId, keptAtIso, read } = line;
       entries.set(entryId, { entryId, keptAtIso, read, withdrawnAtIso: null });
@@ -59,6 +68,16 @@ export function fermentOfText(text: string): KeptFerment | null {
     }
   }
   if (begun === null) return null;
-  const { fermentId, stated } = begun;
-  return { fermentId, stated, entries: [...entries.values()], unreadableLines };
+  const statements = [begun.stated, ...corrected.map(({ stated }) => stated)];
+  return {
+    fermentId: begun.fermentId,
+    stated: statements.at(-1) ?? begun.stated,
+    corrections: corrected.map(({ keptAtIso, reason }, index) => ({
+      keptAtIso,
+      before: statements[index] ?? begun.stated,
+      reason,
+    })),
+    entries: [...entries.values()],
+    unreadableLines,
+  };
 }

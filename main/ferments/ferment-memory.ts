@@ -8,6 +8,7 @@ import {
   type Result,
   type ServiceProblem,
   type StatedFerment,
+  standingEntries,
   succeed,
   worded,
 } from '#shared-core';
@@ -26,6 +27,8 @@ export interface FermentMemory {
   /** Null where there is none of that name, or its beginning can't be read. */
   find(fermentId: string): Promise<KeptFerment | null>;
   begin(stated: StatedFerment): Answer<KeptFerment>;
+  /** Puts right what was stated of it. */
+  correct(fermentId: string, stated: StatedFerment, reason: string): Answer<KeptFerment>;
   enter(fermentId: string, read: FermentRead): Answer<KeptFerment>;
   withdraw(fermentId: string, entryId: number): Answer<KeptFerment>;
 }
@@ -116,6 +119,31 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
           stated,
         });
       }),
+    correct: (fermentId, stated, reason) =>
+      change(async () => {
+        const found = await read(fermentId);
+        if (!found.ok) return found;
+        const nowMs = clock.wallMs();
+        const moment = checkMoment(stated.beganAtIso, {
+          nowMs,
+          beganAtIso: null,
+          lastKeptIso: lastKeptIso(found.value),
+        });
+        if (!moment.ok) return refuse(moment.error);
+        const { beganAtIso } = stated;
+        const [oldest] = standingEntries({ ...found.value, stated });
+        if (
+          oldest &&
+          !checkMoment(oldest.entry.read.atIso, { nowMs, beganAtIso, lastKeptIso: null }).ok
+        ) {
+          return refuse(
+            worded(
+              'An entry is older than that beginning. Look at the day and the time, or withdraw the entry',
+            ),
+          );
+        }
+        return add(fermentId, { kind: 'corrected', keptAtIso: nowIso(), stated, reason });
+      }),
     enter: (fermentId, entry) =>
       change(async () => {
         const found = await read(fermentId);
@@ -124,7 +152,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
         const moment = checkMoment(entry.atIso, {
           nowMs: clock.wallMs(),
           beganAtIso: stated.beganAtIso,
-          lastKeptIso: latestOf(entries.map(({ keptAtIso }) => keptAtIso)),
+          lastKeptIso: lastKeptIso(found.value),
         });
         if (!moment.ok) return refuse(moment.error);
         const entryId = 1 + Math.max(0, ...entries.map((known) => known.entryId));
@@ -147,7 +175,9 @@ function refuse(message: string): { readonly ok: false; readonly error: ServiceP
   return fail({ kind: 'request-invalid', message });
 }
 
-function latestOf(moments: readonly string[]): string | null {
+/** When anything was written down of it last, by the computer's clock then; null before the first entry. */
+function lastKeptIso({ corrections, entries }: KeptFerment): string | null {
+  const moments = [...corrections, ...entries].map(({ keptAtIso }) => keptAtIso);
   return moments.reduce<string | null>(
     (latest, moment) => (latest === null || moment > latest ? moment : latest),
     null,

@@ -14,6 +14,8 @@ export function createFermentHandlers(
       return listed.ok ? succeed({ ferments: [...listed.value] }) : listed;
     },
     'ferments/begin': ({ stated }) => ferments.begin(stated),
+    'ferments/correct': ({ fermentId, stated, reason }) =>
+      ferments.correct(fermentId, stated, reason),
     'ferments/enter': ({ fermentId, read }) => ferments.enter(fermentId, read),
     'ferments/withdraw': ({ fermentId, entryId }) => ferments.withdraw(fermentId, entryId),
   };

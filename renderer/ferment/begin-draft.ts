@@ -8,7 +8,7 @@ import {
   succeed,
   told,
 } from '#shared-core';
-import { numberFrom } from '../words/index.ts';
+import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
 import { fruitNames } from './fruit-names.ts';
 import { momentIso, momentText } from './moment-text.ts';
 import type { FermentPlanDraft, FermentPlanShown, MainSource } from './plan-from-draft.ts';
@@ -37,23 +37,48 @@ export function beginDraft(planned: PlannedFerment | null, now: Date): BeginDraf
   };
 }
 
-/** What is stated by what is typed and planned, or what each field needs. */
+/** What was stated, as it stands in its fields to be put right. Sugar that is a range has no field: it is left as it is. */
+export function draftOfStated(
+  { name, beganAtIso, volumeMl, sugarG, wentIn }: StatedFerment,
+  decimal: Decimal,
+): BeginDraft {
+  const isOneSugar = sugarG !== null && sugarG.low === sugarG.high;
+  return {
+    name,
+    began: momentText(new Date(beganAtIso)),
+    volumeMl: String(volumeMl).replace('.', decimal),
+    tableSugarG: isOneSugar ? numberWords(sugarG.low / hexoseFromSucroseGPerG, 1, decimal) : '',
+    wentIn,
+  };
+}
+
+/** What is known before anything is typed, and how that stands in the fields. */
+export interface KnownStatement {
+  readonly draft: BeginDraft;
+  readonly sugarG: StatedFerment['sugarG'];
+  /** Null where the beginning is typed for the first time. */
+  readonly beganAtIso: string | null;
+}
+
+/** What is stated by what is typed, or what each field needs. A field that was left alone says what was known, to the last digit. */
 export function statedFromDraft(
   draft: BeginDraft,
-  planned: PlannedFerment | null,
+  known: KnownStatement,
 ): Result<StatedFerment, BeginProblems> {
   const problems: { -readonly [F in keyof BeginProblems]: string } = {};
-  const beganAtIso = momentIso(draft.began);
+  const isLeft = (field: keyof BeginDraft) => draft[field] === known.draft[field];
+  const beganAtIso = (isLeft('began') ? known.beganAtIso : null) ?? momentIso(draft.began);
   if (beganAtIso === null) problems.began = say('A day and a time, please.');
   const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
   const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;
   if (isSugarWrong) problems.tableSugarG = say('A number of grams, more than 0, or nothing.');
   const hexoseG = (tableSugarG ?? 0) * hexoseFromSucroseGPerG;
+  const typedG = hexoseG > 0 ? { low: hexoseG, high: hexoseG } : null;
   const parsed = statedFermentSchema.safeParse({
     name: draft.name,
     beganAtIso: beganAtIso ?? new Date(0).toISOString(),
     volumeMl: numberFrom(draft.volumeMl),
-    sugarG: planned?.sugarG ?? (hexoseG > 0 ? { low: hexoseG, high: hexoseG } : null),
+    sugarG: isLeft('tableSugarG') ? known.sugarG : typedG,
     wentIn: draft.wentIn.trim(),
   });
   for (const { path, message } of parsed.error?.issues ?? []) {

@@ -19,9 +19,11 @@ import { dateWords } from '../words/index.ts';
 import type { PlannedFerment } from './begin-draft.ts';
 import { BeginForm } from './begin-form.tsx';
 import { chargeFrom } from './charge-from.ts';
+import type { CorrectForm } from './correct-form.tsx';
 import { EntryForm } from './entry-form.tsx';
 import { EntryList } from './entry-list.tsx';
 import { heardWarmth } from './heard-warmth.ts';
+import { StatedShown } from './stated-shown.tsx';
 import { useFerments } from './use-ferments.ts';
 import { useJudgement } from './use-judgement.ts';
 import { Readiness, VerdictShown } from './verdict-shown.tsx';
@@ -38,7 +40,7 @@ const another = 'another';
 /** The week of a ferment: what was read, what that says, and what to do with it. */
 export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
   const canAct = useBench(mayCommand);
-  const { ferments, problem, begin, enter, withdraw } = useFerments();
+  const { ferments, problem, begin, correct, enter, withdraw } = useFerments();
   const [chosen, setChosen] = useState<string | null>(planned === null ? null : another);
   const shown = chosen ?? ferments?.[0]?.fermentId ?? another;
   const ferment = ferments?.find(({ fermentId }) => fermentId === shown) ?? null;
@@ -71,6 +73,9 @@ export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
           key={ferment.fermentId}
           ferment={ferment}
           canAct={canAct}
+          onCorrect={async (stated, reason) =>
+            (await correct(ferment.fermentId, stated, reason)) !== null
+          }
           onEnter={async (read) => (await enter(ferment.fermentId, read)) !== null}
           onWithdraw={(entryId) => void withdraw(ferment.fermentId, entryId)}
           onClose={onClose}
@@ -93,24 +98,25 @@ export function FermentLogDialog({ planned, onClose }: FermentLogDialogProps) {
 interface OneFermentProps {
   readonly ferment: KeptFerment;
   readonly canAct: boolean;
+  readonly onCorrect: Parameters<typeof CorrectForm>[0]['onCorrect'];
   readonly onEnter: Parameters<typeof EntryForm>[0]['onEnter'];
   readonly onWithdraw: (entryId: number) => void;
   readonly onClose: () => void;
 }
 
-function OneFerment({ ferment, canAct, onEnter, onWithdraw, onClose }: OneFermentProps) {
+function OneFerment(props: OneFermentProps) {
+  const { ferment, canAct, onCorrect, onEnter, onWithdraw, onClose } = props;
   const verdict = useJudgement(ferment);
   const kept = useKeptWarm();
   const watched = useWarmthReport(ferment.fermentId, kept);
-  const { wentIn } = ferment.stated;
   return (
     <>
-      {wentIn !== '' && <p className="small soft">{wentIn}.</p>}
       {verdict === null ? (
         <p role="status">{say('Reading the log …')}</p>
       ) : (
         <VerdictShown ferment={ferment} verdict={verdict} warmth={watched.report} />
       )}
+      <StatedShown ferment={ferment} onCorrect={canAct ? onCorrect : null} />
       <WarmthSection ferment={ferment} kept={kept} watched={watched} />
       {canAct && (
         <>

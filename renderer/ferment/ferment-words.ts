@@ -8,13 +8,26 @@ import {
 } from '#shared-core';
 import { type Decimal, locale, numberWords, quantityWords } from '../words/index.ts';
 
-export const stateWords: Readonly<Record<FermentVerdict['state'], string>> = {
+const wordsOfStates: Readonly<Record<FermentVerdict['state'], string>> = {
   'not-started': say('Not started'),
   working: say('At work'),
   slow: say('Slow'),
   stuck: say('Stuck?'),
   finished: say('Finished'),
 };
+
+/** Whether it stands still and nothing was told that tells its end: that may be its end as well as not. */
+export function isWithoutEnd({
+  state,
+  expectedEndGravity,
+}: Pick<FermentVerdict, 'state' | 'expectedEndGravity'>): boolean {
+  return state === 'stuck' && expectedEndGravity === null;
+}
+
+/** Where a ferment stands, in a word or two. */
+export function stateWords(verdict: Pick<FermentVerdict, 'state' | 'expectedEndGravity'>): string {
+  return isWithoutEnd(verdict) ? say('Stands still') : wordsOfStates[verdict.state];
+}
 
 export function treatmentWords(treatment: FermentRead['treatments'][number]): string {
   switch (treatment) {

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
-import type { FermentRead, KeptFerment, RequestBody, StatedFerment } from '#shared-core';
+import type { FermentRead, KeptFerment, RequestBody, requests, StatedFerment } from '#shared-core';
 import { useWindowParts } from '../parts/index.ts';
 import { problemWords } from '../words/index.ts';
 
-type FermentChange = 'ferments/begin' | 'ferments/enter' | 'ferments/withdraw';
+type FermentChange = Exclude<keyof typeof requests & `ferments/${string}`, 'ferments/list'>;
 
 /**
  * The kept ferments, newest first, and what can be done with them; every change answers whether it was kept.
@@ -47,6 +47,8 @@ export function useFerments(readAgainAt: string | null = null) {
     ferments,
     problem,
     begin: (stated: StatedFerment) => ask('ferments/begin', { stated }),
+    correct: (fermentId: string, stated: StatedFerment, reason: string) =>
+      ask('ferments/correct', { fermentId, stated, reason }),
     enter: (fermentId: string, read: FermentRead) => ask('ferments/enter', { fermentId, read }),
     withdraw: (fermentId: string, entryId: number) =>
       ask('ferments/withdraw', { fermentId, entryId }),

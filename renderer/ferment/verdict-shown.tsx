@@ -42,7 +42,7 @@ export function VerdictShown({ ferment, verdict, warmth }: VerdictShownProps) {
   return (
     <section aria-label={say('What the log says')} role="status">
       <p className="ferment-state">
-        <strong>{stateWords[state]}.</strong> {inDecimals(told(because), decimal)}
+        <strong>{stateWords(verdict)}.</strong> {inDecimals(told(because), decimal)}
       </p>
       <dl className="ferment-facts">
         <div>

@@ -76,7 +76,7 @@ export function WeekReplay({ ferment, onClose }: WeekReplayProps) {
       <dl className="ferment-facts" aria-live="polite">
         <div>
           <dt>{say('Judged then')}</dt>
-          <dd>{verdict === null ? say('Reading the log …') : stateWords[verdict.state]}</dd>
+          <dd>{verdict === null ? say('Reading the log …') : stateWords(verdict)}</dd>
         </div>
         {warmth !== undefined && (
           <div>

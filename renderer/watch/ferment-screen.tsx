@@ -81,7 +81,7 @@ function OneFerment({ ferment, kept }: OneFermentProps) {
           </h1>
           {called === null ? (
             <p className="sentence-act">
-              {verdict === null ? say('Reading the log …') : stateWords[verdict.state]}
+              {verdict === null ? say('Reading the log …') : stateWords(verdict)}
             </p>
           ) : (
             <p className="sentence-act">{called.act}</p>

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
   fermentIdSchema,
   fermentReadSchema,
+  fermentReasonSchema,
   keptFermentSchema,
   statedFermentSchema,
 } from '../ferment-log/index.ts';
@@ -17,6 +18,16 @@ export const fermentRequests = {
   'ferments/begin': {
     commands: true,
     body: z.strictObject({ stated: statedFermentSchema }),
+    answer: keptFermentSchema,
+  },
+  /** Puts right what was stated of it. What stood before stays in the file; every strength is reckoned anew. */
+  'ferments/correct': {
+    commands: true,
+    body: z.strictObject({
+      fermentId: fermentIdSchema,
+      stated: statedFermentSchema,
+      reason: fermentReasonSchema,
+    }),
     answer: keptFermentSchema,
   },
   'ferments/enter': {

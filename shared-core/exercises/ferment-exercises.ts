@@ -20,7 +20,7 @@ const makers: Readonly<Record<ExerciseLevel, readonly Maker[]>> = {
  *
  * Source: the numbers come from the study, as printed; see the functions named there.
  * @example
- * const kept = { fermentId: 'a', stated: { name: 'Pears', beganAtIso: '2026-05-01T08:00:00Z', volumeMl: 1000, sugarG: null, wentIn: '' }, entries: [], unreadableLines: 0 };
+ * const kept = { fermentId: 'a', stated: { name: 'Pears', beganAtIso: '2026-05-01T08:00:00Z', volumeMl: 1000, sugarG: null, wentIn: '' }, corrections: [], entries: [], unreadableLines: 0 };
  * fermentExercises(studyFerment({ kept, warmth: { band: null, minutes: [] }, appVersion: '0' }), 'school').map(({ id }) => id) // => ["school-never-sealed"]
  */
 export function fermentExercises(study: FermentStudy, level: ExerciseLevel): readonly Exercise[] {

@@ -8,6 +8,7 @@ export {
 export {
   type FermentEntry,
   fermentIdSchema,
+  fermentReasonSchema,
   type KeptFerment,
   keptFermentSchema,
   type StatedFerment,

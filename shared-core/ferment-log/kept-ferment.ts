@@ -23,6 +23,20 @@ export const statedFermentSchema = z.strictObject({
   wentIn: z.string().max(400, { error: worded('At most 400 characters, please') }),
 });
 
+/** Why what was stated was put right; what stood before stays in the file. */
+export const fermentReasonSchema = z
+  .string()
+  .trim()
+  .min(1, { error: worded('A reason, please') })
+  .max(400, { error: worded('At most 400 characters, please') });
+
+/** What was stated until then, and why it was put right. */
+const fermentCorrectionSchema = z.strictObject({
+  keptAtIso: z.iso.datetime(),
+  before: statedFermentSchema,
+  reason: fermentReasonSchema,
+});
+
 /** A reading as it was kept. It is never changed; it may be withdrawn. */
 export const fermentEntrySchema = z.strictObject({
   entryId: z.number().int().min(1),
@@ -37,7 +51,10 @@ export const fermentIdSchema = z.string().regex(fermentIdPattern);
 /** A ferment with all that was written down of it. */
 export const keptFermentSchema = z.strictObject({
   fermentId: fermentIdSchema,
+  /** As it was put right last. */
   stated: statedFermentSchema,
+  /** Oldest first. */
+  corrections: z.array(fermentCorrectionSchema),
   /** In the order in which they were kept. */
   entries: z.array(fermentEntrySchema),
   /** Lines of its file that could not be read and are left as they are. */

@@ -25,7 +25,7 @@ const extractPerGravity = 2590;
  * @example
  * const stated = { name: 'Pears', beganAtIso: '2026-05-01T08:00:00Z', volumeMl: 1000, sugarG: { low: 180, high: 180 }, wentIn: '' };
  * const verdict = { state: 'finished', strengthAbv: { low: 9.6, value: 10, high: 10.4 }, originalGravity: null };
- * originOfFerment({ fermentId: 'a', stated, entries: [], unreadableLines: 0 }, verdict, '2026-05-09T08:00:00Z').sugarGPerL // => { "value": 180, "standardUncertainty": 3.6 }
+ * originOfFerment({ fermentId: 'a', stated, corrections: [], entries: [], unreadableLines: 0 }, verdict, '2026-05-09T08:00:00Z').sugarGPerL // => { "value": 180, "standardUncertainty": 3.6 }
  */
 export function originOfFerment(
   kept: KeptFerment,

@@ -7,6 +7,8 @@ import type { Block, DocumentTable, PrintedDocument } from './document.ts';
 import { massesFigure, massesOfFerment } from './ferment-steps.ts';
 import { numbered } from './hand-in-blocks.ts';
 
+const dayMs = 86_400_000;
+
 /** The report of one or several ferments' weeks: what each came to, its week, its log, its warmth, its balance, and how it was worked out. */
 export function reportOfFerments(studies: readonly FermentStudy[]): PrintedDocument {
   const [first] = studies;
@@ -131,14 +133,13 @@ function weekBlocks(study: FermentStudy): readonly Block[] {
 
 function resultsOf({ verdict, kept, advice, band, stretches }: FermentStudy): readonly string[] {
   const { strengthAbv, originalGravity, expectedEndGravity, donePercent, problems } = verdict;
-  const { wentIn, volumeMl, sugarG } = kept.stated;
-  const sugar =
-    sugarG === null
-      ? 'sugar not stated'
-      : `sugar as hexose ${numberWords(sugarG.low, 0)} to ${numberWords(sugarG.high, 0)} g`;
   return [
     verdict.because,
-    `Volume ${numberWords(volumeMl, 0)} mL; ${sugar}${wentIn === '' ? '' : `; in it: ${wentIn}`}.`,
+    statementOf(kept.stated),
+    ...kept.corrections.map(
+      ({ keptAtIso, reason, before }) =>
+        `What was stated was corrected on day ${numberWords((Date.parse(keptAtIso) - Date.parse(kept.stated.beganAtIso)) / dayMs, 1)}: ${reason}. Until then: ${statementOf(before)}`,
+    ),
     ...(strengthAbv === null ? [] : [`Strength by its log: ${ninety(strengthAbv, 1, ' % vol')}.`]),
     ...(originalGravity === null
       ? []
@@ -159,6 +160,14 @@ function resultsOf({ verdict, kept, advice, band, stretches }: FermentStudy): re
         ]),
     ...problems,
   ];
+}
+
+function statementOf({ wentIn, volumeMl, sugarG }: FermentStudy['kept']['stated']): string {
+  const sugar =
+    sugarG === null
+      ? 'sugar not stated'
+      : `sugar as hexose ${numberWords(sugarG.low, 0)} to ${numberWords(sugarG.high, 0)} g`;
+  return `Volume ${numberWords(volumeMl, 0)} mL; ${sugar}${wentIn === '' ? '' : `; in it: ${wentIn}`}.`;
 }
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'end') => ({

@@ -84,7 +84,7 @@ const [hourMs, dayH] = [3_600_000, 24];
  *
  * Source: see the functions named.
  * @example
- * const kept = { fermentId: 'a', stated: { name: 'Pears', beganAtIso: '2026-05-01T08:00:00Z', volumeMl: 1000, sugarG: null, wentIn: '' }, entries: [], unreadableLines: 0 };
+ * const kept = { fermentId: 'a', stated: { name: 'Pears', beganAtIso: '2026-05-01T08:00:00Z', volumeMl: 1000, sugarG: null, wentIn: '' }, corrections: [], entries: [], unreadableLines: 0 };
  * studyFerment({ kept, warmth: { band: null, minutes: [] }, appVersion: '0' }).verdict.state // => "not-started"
  */
 export function studyFerment({ kept, warmth, appVersion }: FermentToStudy): FermentStudy {

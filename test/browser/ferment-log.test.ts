@@ -52,6 +52,11 @@ test('a ferment is planned, its week written down and heard, judged, handed out,
   await log.getByLabel('The yeast went in').fill(await momentBefore(page, 170));
   await log.getByRole('button', { name: 'Begin the log' }).click();
   await log.getByText('Nothing was entered yet').waitFor();
+  await log.getByRole('button', { name: 'Correct what was stated' }).click();
+  await log.getByLabel('What went in').fill('1 L of pear juice');
+  await log.getByLabel('Reason').fill('forgotten');
+  await log.getByRole('button', { name: 'Correct', exact: true }).click();
+  await log.getByText(/Corrected .*: forgotten. Until then: Begun/).waitFor();
   for (const [at, read] of week.entries()) await enterGravity(page, at + 1, read);
   hearWeek(runsFolder);
   // Misread, and withdrawn: it stays in the file and is counted no more.

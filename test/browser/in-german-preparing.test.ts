@@ -170,7 +170,11 @@ async function lookAtFerment(page: Page): Promise<void> {
   await button(log, 'Begin the log').click();
   await log.getByText(inGerman('Nothing was entered yet'), { exact: false }).waitFor();
   await look(page, 'log begun');
-  const texts = log.getByRole('form').first().getByRole('textbox');
+  await lookAtCorrection(page, log);
+  // By its name: the form of its warmth comes when that is read, and may come before or after.
+  const texts = log
+    .getByRole('form', { name: inGerman('Enter what you read') })
+    .getByRole('textbox');
   for (const entry of await texts.all()) await entry.fill('99');
   await button(log, 'Keep this entry').click();
   await look(page, 'entry, mistakes');
@@ -194,6 +198,19 @@ async function lookAtFerment(page: Page): Promise<void> {
     await look(page, `ferment, ${hoursAgo} h ago`);
   }
   await leaveDialog(page);
+}
+
+/** What was stated is put right, after a mistake. */
+async function lookAtCorrection(page: Page, log: Locator): Promise<void> {
+  await button(log, 'Correct what was stated').click();
+  await field(log, 'Volume of the ferment').fill('-1');
+  await button(log, 'Correct').click();
+  await look(page, 'correct the ferment, mistakes');
+  await field(log, 'Volume of the ferment').fill('1100');
+  await field(log, 'Reason').fill('falsch abgelesen');
+  await button(log, 'Correct').click();
+  await log.getByText('falsch abgelesen').waitFor();
+  await look(page, 'ferment corrected');
 }
 
 async function momentBefore(page: Page, hours: number): Promise<string> {

@@ -99,6 +99,49 @@ describe('ferments kept by hand', () => {
     });
   });
 
+  test('what was stated is put right with a reason; what stood before stays in the file', async () => {
+    const folder = await temporaryFolder();
+    const memory = memoryIn(folder);
+    const { fermentId } = await value(memory.begin({ ...pears, sugarG: null }));
+    await value(memory.enter(fermentId, gravity(iso(-20), 1.05)));
+    const before = await readFile(await fileIn(folder), 'utf8');
+    await value(memory.correct(fermentId, pears, 'sugar found on the packet'));
+    const after = await value(
+      memory.correct(fermentId, { ...pears, volumeMl: 1100 }, 'volume misread'),
+    );
+    expect(after).toEqual({
+      ...after,
+      stated: { ...pears, volumeMl: 1100 },
+      corrections: [
+        {
+          keptAtIso: iso(0),
+          before: { ...pears, sugarG: null },
+          reason: 'sugar found on the packet',
+        },
+        { keptAtIso: iso(0), before: pears, reason: 'volume misread' },
+      ],
+    });
+    expect(gravities(after)).toEqual([1.05]);
+    expect((await readFile(await fileIn(folder), 'utf8')).startsWith(before)).toBe(true);
+    expect(await memoryIn(folder).find(fermentId)).toEqual(after);
+  });
+
+  test('a beginning that is put after an entry is refused in plain words, and nothing is written', async () => {
+    const folder = await temporaryFolder();
+    const memory = memoryIn(folder);
+    const { fermentId } = await value(memory.begin(pears));
+    await value(memory.enter(fermentId, gravity(iso(-20), 1.05)));
+    await value(memory.enter(fermentId, gravity(iso(-10), 1.04)));
+    const before = await readFile(await fileIn(folder), 'utf8');
+    const late = { ...pears, beganAtIso: iso(-15) };
+    expect(JSON.stringify(await memory.correct(fermentId, late, 'misread'))).toContain(
+      'An entry is older than that beginning',
+    );
+    expect(await readFile(await fileIn(folder), 'utf8')).toBe(before);
+    await value(memory.withdraw(fermentId, 1));
+    expect((await value(memory.correct(fermentId, late, 'misread'))).stated).toEqual(late);
+  });
+
   test.each([
     ['in the future', iso(5), 'ahead of the computer'],
     ['before it was begun', iso(-60), 'before the ferment was begun'],

@@ -92,6 +92,17 @@ function bodies(
         wentIn: '',
       },
     },
+    'ferments/correct': {
+      fermentId,
+      stated: {
+        name: 'Pear juice',
+        beganAtIso: begunIso,
+        volumeMl: 1200,
+        sugarG: null,
+        wentIn: '',
+      },
+      reason: 'misread',
+    },
     'ferments/enter': {
       fermentId,
       read: {
@@ -124,6 +135,7 @@ const refusedAsInUse: readonly RequestName[] = [
   'rigs/keep',
   'rigs/forget',
   'ferments/begin',
+  'ferments/correct',
   'ferments/enter',
   'ferments/withdraw',
 ];

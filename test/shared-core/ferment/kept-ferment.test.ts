@@ -28,6 +28,7 @@ function kept(
   return {
     fermentId: 'a',
     stated: { name: 'Pears', beganAtIso: at(0), volumeMl: 2000, sugarG: null, wentIn: 'pears' },
+    corrections: [],
     entries: reads.map((read, index) => ({
       entryId: index + 1,
       keptAtIso: at(200),

@@ -24,6 +24,9 @@ export const ferment: Readonly<Record<string, string>> = {
   'A pH of a ferment': 'Ein pH-Wert eines Gäransatzes',
   'A refractometer reading': 'Ein Refraktometerwert',
   'At most 400 characters, please': 'Bitte höchstens 400 Zeichen',
+  'A reason, please': 'Bitte ein Grund',
+  'An entry is older than that beginning. Look at the day and the time, or withdraw the entry':
+    'Ein Eintrag ist älter als dieser Beginn. Tag und Uhrzeit ansehen oder den Eintrag zurücknehmen',
   'Nothing was entered yet': 'Noch ist nichts eingetragen',
   'A refractometer alone tells nothing of a ferment: read the gravity too, please':
     'Ein Refraktometer allein sagt nichts über einen Gäransatz: bitte auch die relative Dichte ablesen',
@@ -90,12 +93,21 @@ export const ferment: Readonly<Record<string, string>> = {
   'Name of the ferment': 'Name des Gäransatzes',
   'The yeast went in': 'Die Hefe kam hinein',
   'Volume of the ferment': 'Menge des Gäransatzes',
-  'Sugar by the plan, as grape sugar: {sugarG}.': 'Zucker nach Plan, als Traubenzucker: {sugarG}.',
+  'Empty leaves what is known, as grape sugar: {sugarG}.':
+    'Leer bleibt, was bekannt ist, als Traubenzucker: {sugarG}.',
   'Table sugar, if that is all its sugar': 'Haushaltszucker, wenn das aller Zucker ist',
   'Empty where the sugar is a fruit’s: the gravity tells it.':
     'Leer, wo der Zucker aus Früchten ist: die relative Dichte sagt ihn.',
   'What went in': 'Was hineinkam',
   'Begin the log': 'Protokoll beginnen',
+  'Correct what was stated': 'Angaben berichtigen',
+  'A reason, please.': 'Bitte ein Grund.',
+  'Corrected {at}: {reason}. Until then: {before}':
+    'Berichtigt {at}: {reason}. Bis dahin: {before}',
+  'Begun {at}, {volume}, its sugar not known.':
+    'Begonnen {at}, {volume}, sein Zucker nicht bekannt.',
+  'Begun {at}, {volume}, sugar as grape sugar {sugarG}.':
+    'Begonnen {at}, {volume}, Zucker als Traubenzucker {sugarG}.',
   'From the ferment “{name}”: {quantity} ({strength}) by its log.':
     'Aus dem Gäransatz „{name}“: nach seinem Protokoll {quantity} ({strength}).',
   'In it: {wentIn}.': 'Darin: {wentIn}.',
@@ -171,6 +183,9 @@ export const ferment: Readonly<Record<string, string>> = {
   'At work': 'In Gang',
   Slow: 'Langsam',
   'Stuck?': 'Stecken geblieben?',
+  'Stands still': 'Steht still',
+  'Measure its gravity, or say how much sugar went in.':
+    'Die relative Dichte messen oder sagen, wie viel Zucker hineinkam.',
   Finished: 'Zu Ende',
   'Degassed: shaken or stirred until no more gas came':
     'Entgast: geschüttelt oder gerührt, bis kein Gas mehr kam',

@@ -83,6 +83,7 @@ export function pearWeek({
     kept: {
       fermentId,
       stated: { name, beganAtIso, volumeMl, sugarG, wentIn: '1 L of pear juice' },
+      corrections: [],
       entries,
       unreadableLines: 0,
     },

@@ -1,0 +1,45 @@
+import { type StatedFerment, say } from '#shared-core';
+import { NumberField, TextLine } from '../design/index.ts';
+import { usePreferences } from '../parts/index.ts';
+import { rangeWords } from '../words/index.ts';
+import type { BeginDraft, BeginProblems } from './begin-draft.ts';
+
+interface StatedFieldsProps {
+  readonly draft: BeginDraft;
+  readonly problems: BeginProblems;
+  /** Sugar that is known without the field; null where the field alone tells it. */
+  readonly knownSugarG: StatedFerment['sugarG'];
+  readonly onDraft: (draft: BeginDraft) => void;
+}
+
+/** What is stated of a ferment: its name and beginning, how much it is, and what went in. */
+export function StatedFields({ draft, problems, knownSugarG, onDraft }: StatedFieldsProps) {
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const field = (name: keyof BeginDraft) => ({
+    text: draft[name],
+    onText: (text: string) => onDraft({ ...draft, [name]: text }),
+    problem: problems[name],
+  });
+  return (
+    <div className="prepare-fields">
+      <TextLine name={say('Name of the ferment')} maxLength={120} {...field('name')} />
+      <TextLine type="datetime-local" name={say('The yeast went in')} {...field('began')} />
+      <NumberField name={say('Volume of the ferment')} unit="mL" {...field('volumeMl')} />
+      <NumberField
+        name={say('Table sugar, if that is all its sugar')}
+        unit="g"
+        hint={
+          knownSugarG === null
+            ? say('Empty where the sugar is a fruit’s: the gravity tells it.')
+            : say('Empty leaves what is known, as grape sugar: {sugarG}.', {
+                sugarG: rangeWords(knownSugarG, 0, 'g', decimal),
+              })
+        }
+        {...field('tableSugarG')}
+      />
+      <div className="field-wide">
+        <TextLine name={say('What went in')} maxLength={400} {...field('wentIn')} />
+      </div>
+    </div>
+  );
+}
