@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type FermentRead, fermentTreatments, say } from '#shared-core';
+import { type FermentRead, fermentReadSchema, say } from '#shared-core';
 import { Button, Form, fieldsOf, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords } from '../words/index.ts';
@@ -88,7 +88,7 @@ function Treatments({ chosen, onChosen }: TreatmentsProps) {
     <fieldset className="field">
       <legend className="field-name">{say('Done before this reading')}</legend>
       <div className="choices">
-        {fermentTreatments.map((treatment) => (
+        {fermentReadSchema.shape.treatments.element.options.map((treatment) => (
           <label key={treatment} className="choice">
             <input
               type="checkbox"
