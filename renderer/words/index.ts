@@ -10,7 +10,6 @@ export { inMidSentence, locale } from './locale.ts';
 export { markSign } from './mark-words.ts';
 export {
   type Decimal,
-  decimalsFor,
   mayHaveThousandsMark,
   numberFrom,
   numberWords,
