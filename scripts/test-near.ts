@@ -4,7 +4,7 @@
  *
  * Usage: npm run test:near -- [--since COMMIT]
  */
-import { mkdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
@@ -13,6 +13,7 @@ import { nearTests } from './testing/near/near-tests.ts';
 import { readTests } from './testing/near/read-tests.ts';
 import { runSteps } from './testing/run-steps.ts';
 import { nodeStep, packageFile, projectRoot, type Step } from './testing/step.ts';
+import { typesStep } from './testing/types-step.ts';
 import { vitestStep } from './testing/vitest-step.ts';
 
 const layers = ['shared-core', 'main', 'renderer', 'app', 'scripts', 'test'] as const;
@@ -74,20 +75,6 @@ function stepsFor({ since: from, files }: Changes): readonly Step[] {
       ...files,
     ]),
   ];
-}
-
-/** What was checked before is kept, so that the second time costs a fraction. */
-function typesStep(layer: string): Step {
-  const folder = path.join(buildFolder, 'near');
-  mkdirSync(folder, { recursive: true });
-  return nodeStep(`types of ${layer}`, [
-    packageFile('typescript/bin/tsc'),
-    '-p',
-    layer,
-    '--incremental',
-    '--tsBuildInfoFile',
-    path.join(folder, `${layer}.tsbuildinfo`),
-  ]);
 }
 
 /** How long each file took in the last whole check, where there was one. */

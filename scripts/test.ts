@@ -11,17 +11,19 @@ import { runCommand } from './testing/run-command.ts';
 import { runSteps } from './testing/run-steps.ts';
 import { nodeStep, packageFile, projectRoot, type Step } from './testing/step.ts';
 import { aptPrefix, isOnPath, provideSystemTools } from './testing/system-tools.ts';
+import { typesStep } from './testing/types-step.ts';
 import { vitestStep } from './testing/vitest-step.ts';
 
-const layers = ['shared-core', 'main', 'renderer', 'app', 'scripts', 'test'] as const;
+/** The one with the most to look at first, so that no core waits for it in the end. */
+const layers = ['test', 'renderer', 'scripts', 'app', 'main', 'shared-core'] as const;
 
-const tsc = packageFile('typescript/bin/tsc');
 const biome = packageFile('@biomejs/biome/bin/biome');
 const depcruise = packageFile('dependency-cruiser/bin/dependency-cruise.mjs');
 
 const quick: readonly Step[] = [
+  nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
+  ...layers.map(typesStep),
   nodeStep('format and lint', [biome, 'ci', '.']),
-  ...layers.map((layer) => nodeStep(`types of ${layer}`, [tsc, '-p', layer])),
   nodeStep('layers', [depcruise, '--config', '.dependency-cruiser.mjs', ...layers]),
   nodeStep('docs of shared-core', ['--import', 'tsx', 'scripts/check-docs.ts']),
   nodeStep('faces', ['--import', 'tsx', 'scripts/check-faces.ts']),
@@ -29,10 +31,9 @@ const quick: readonly Step[] = [
   nodeStep('cautions of README.md', ['--import', 'tsx', 'scripts/check-cautions.ts']),
   nodeStep('words said', ['--import', 'tsx', 'scripts/check-words.ts']),
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),
-  nodeStep('build', ['--import', 'tsx', 'scripts/build.ts']),
+  nodeStep('desktop program, packed', ['--import', 'tsx', 'scripts/check-desktop.ts']),
 ];
 const thorough: readonly Step[] = [
-  nodeStep('desktop program, packed', ['--import', 'tsx', 'scripts/check-desktop.ts']),
   vitestStep('units and integration', 'unit'),
   vitestStep('browser journeys', 'browser'),
 ];
@@ -45,7 +46,7 @@ if (stranger !== undefined) {
   process.exitCode = 2;
 } else if (await provideTools()) {
   const first = await runSteps(quick, 2, report);
-  // One at a time: the journeys drive a whole app and must not wait for a processor.
+  // One at a time, since each keeps all processors at work by itself.
   const second = await runSteps(thorough, 1, report);
   end(first.passed + second.passed, first.failed + second.failed);
 } else {

@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
@@ -5,28 +6,34 @@ const root = path.join(import.meta.dirname, '..');
 const journeys = 'test/browser/**/*.test.ts';
 const everyTest = 'test/**/*.test.{ts,tsx}';
 const neverTests = ['**/node_modules/**', '**/.build/**'];
-/** Functions of their arguments, and what the window thinks apart from what it draws: no file can see another. */
-const pureTests = ['test/shared-core/**/*.test.ts', 'test/renderer/**/*.test.ts'];
+/** Parts of the window, drawn: they share a document too, which `fresh-window.ts` empties for each file. */
+const windowTests = 'test/renderer/**/*.test.tsx';
 // No test asserts wall time: a loaded machine is no failure.
-const patience = { testTimeout: 180_000, hookTimeout: 180_000 };
+const patience = {
+  testTimeout: 180_000,
+  hookTimeout: 180_000,
+  expect: { poll: { timeout: 60_000 } },
+};
 
 /**
- * `pure`: tests that share one graph of modules in each worker, since loading it for every file takes longer than most of them.
- * `unit`: everything else that needs no browser, in parallel. `browser`: journeys through the built window in Chromium, one at a
- * time, because each drives a whole app and two cores are all there may be.
+ * Files share one graph of modules in each worker, since loading it for every file takes longer than most of them: none may leave
+ * behind what another could see. `window`: what draws. `unit`: everything else that needs no browser. `browser`: journeys through the
+ * built window in Chromium, each with an app, a folder and a browser of its own.
  */
 export default defineConfig({
   root,
   test: {
-    // One worker a core: the rest of this suite only waits. Left to itself one core stays idle.
-    maxWorkers: '100%',
+    // Several files wait half a minute for real time to pass: one worker more than there are cores keeps these at work.
+    maxWorkers: availableParallelism() + 1,
     projects: [
       {
         root,
         test: {
-          name: 'pure',
-          include: pureTests,
+          name: 'window',
+          include: [windowTests],
           exclude: neverTests,
+          environment: 'happy-dom',
+          setupFiles: ['test/support/fresh-window.ts'],
           isolate: false,
           ...patience,
         },
@@ -36,7 +43,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: [everyTest],
-          exclude: [...neverTests, journeys, ...pureTests],
+          exclude: [...neverTests, journeys, windowTests],
+          isolate: false,
           ...patience,
         },
       },
@@ -46,7 +54,10 @@ export default defineConfig({
           name: 'browser',
           include: [journeys],
           exclude: neverTests,
-          fileParallelism: false,
+          isolate: false,
+          // One a core: half of its time a journey waits for its browser. They begin when the others have ended.
+          maxWorkers: availableParallelism(),
+          sequence: { groupOrder: 1 },
           testTimeout: 300_000,
           hookTimeout: 120_000,
         },

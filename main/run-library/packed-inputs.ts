@@ -21,7 +21,17 @@ export function createPackedInputs(): PackedInputs {
   let kindOf = new Uint16Array(firstRoom);
   let length = 0;
 
+  let lastKind = 0;
+
   function numberOf({ channel, unit, quality }: Kind): number {
+    const last = kinds[lastKind];
+    if (last?.channel === channel && last.unit === unit && last.quality === quality)
+      return lastKind;
+    lastKind = newOrKnown({ channel, unit, quality });
+    return lastKind;
+  }
+
+  function newOrKnown({ channel, unit, quality }: Kind): number {
     const name = `${channel} ${unit} ${quality}`;
     const known = kindNumbers.get(name);
     if (known !== undefined) return known;

@@ -39,14 +39,15 @@ export async function* readRunLog(
     .map(({ name }) => segmentNumber(name))
     .filter((segment) => segment !== undefined)
     .sort((a, b) => a - b);
+  // Nothing comes before the first file that its beginning could tell of.
   const openings = await Promise.all(
-    segments.map((segment) => openingSeq(files, path.join(folder, segmentFile(segment)))),
+    segments.slice(1).map((segment) => openingSeq(files, path.join(folder, segmentFile(segment)))),
   );
   const merger = createSeqMerger();
   for (const [index, segment] of segments.entries()) {
     const file = segmentFile(segment);
     // The next file whose beginning can be read says from where on this one may have holes.
-    const nextOpening = openings.slice(index + 1).find((opening) => opening !== undefined);
+    const nextOpening = openings.slice(index).find((opening) => opening !== undefined);
     merger.startFile(nextOpening ?? Number.POSITIVE_INFINITY);
     const scan = scanFile(files, path.join(folder, file));
     let step = await scan.next();
@@ -95,11 +96,15 @@ async function unlessTakenAway(
   return listed.value.some(({ name }) => name === file) ? problem : null;
 }
 
-/** The number of a file's first record, when that record is whole. */
+/** Holds the first record of a file with room to spare: its header, or what was read in the first seconds. */
+const openingBytes = 8192;
+
+/** The number of a file's first record, when that record is whole; the rest of the file is read when its turn comes. */
 async function openingSeq(files: FileLayer, file: string): Promise<number | undefined> {
-  const scan = scanFile(files, file);
-  const step = await scan.next();
-  if (step.done === true) return undefined;
-  const [first] = step.value;
-  return first?.kind === 'record' ? first.record.stamp.seq : undefined;
+  const scan = scanFile(files, file, openingBytes);
+  for (let step = await scan.next(); step.done !== true; step = await scan.next()) {
+    const [first] = step.value;
+    if (first !== undefined) return first.kind === 'record' ? first.record.stamp.seq : undefined;
+  }
+  return undefined;
 }

@@ -1,8 +1,8 @@
 import { type ColumnMapping, type CsvDialect, knownChannels, lookAtCsv, say } from '#shared-core';
 import type { Encoding } from './file-beginning.ts';
 
-/** What a column holds: nothing of use, the time, the marks, free text, or a channel by its name. */
-export type ColumnHolds = 'nothing' | 'time' | 'marks' | 'notes' | (string & {});
+/** What a column holds: nothing of use, the time or its finer part, the marks, free text, or a channel by its name. */
+export type ColumnHolds = 'nothing' | 'time' | 'finer-time' | 'marks' | 'notes' | (string & {});
 
 export interface DraftColumn {
   readonly title: string;
@@ -60,7 +60,7 @@ export function draftOf(
   return {
     encoding,
     delimiter,
-    decimal: 'either',
+    decimal: found?.decimal ?? 'either',
     dateOrder: 'day-month',
     timeUnit: found?.twoParts ?? timeUnitOf(found?.perS ?? 1),
     columns,
@@ -72,21 +72,28 @@ function holdsOf(
   column: number,
   found: {
     readonly timeColumn: number | null;
+    readonly finerTimeColumns: readonly number[];
     readonly marksColumn: number | null;
     readonly notesColumn: number | null;
   } | null,
   channel: string | undefined,
 ): ColumnHolds {
   if (found?.timeColumn === column) return 'time';
+  if (found?.finerTimeColumns.includes(column)) return 'finer-time';
   if (found?.marksColumn === column) return 'marks';
   if (found?.notesColumn === column) return 'notes';
   return channel ?? 'nothing';
 }
 
+const unitsOfTime: Readonly<Record<number, TimeUnit>> = {
+  0.001: 'ms',
+  60: 'min',
+  3600: 'h',
+  86400: 'd',
+};
+
 function timeUnitOf(perS: number): TimeUnit {
-  if (perS === 60) return 'min';
-  if (perS === 3600) return 'h';
-  return perS === 0.001 ? 'ms' : 's';
+  return unitsOfTime[perS] ?? 's';
 }
 
 function samplesOf(data: ReturnType<typeof lookAtCsv>['rows'], column: number): readonly string[] {
@@ -96,13 +103,15 @@ function samplesOf(data: ReturnType<typeof lookAtCsv>['rows'], column: number): 
     .slice(0, samplesShown);
 }
 
+const manyMay: ReadonlySet<ColumnHolds> = new Set(['nothing', 'finer-time']);
+
 /** One column means something else; what only one column can hold is taken from the others. */
 export function withColumn(
   draft: ImportDraft,
   index: number,
   change: Partial<Pick<DraftColumn, 'holds' | 'unit'>>,
 ): ImportDraft {
-  const isSole = change.holds !== undefined && change.holds !== 'nothing';
+  const isSole = change.holds !== undefined && !manyMay.has(change.holds);
   return {
     ...draft,
     columns: draft.columns.map((column, other) => {
@@ -114,11 +123,24 @@ export function withColumn(
 
 /** What a column may be said to hold: the known channels, and the name found for a channel of its own. */
 export function holdsOptions(found: string): readonly string[] {
-  const usual: readonly string[] = ['nothing', 'time', ...knownChannels, 'marks', 'notes'];
+  const usual: readonly string[] = [
+    'nothing',
+    'time',
+    'finer-time',
+    ...knownChannels,
+    'marks',
+    'notes',
+  ];
   return usual.includes(found) ? usual : [...usual, found];
 }
 
-const withoutUnit: ReadonlySet<ColumnHolds> = new Set(['nothing', 'time', 'marks', 'notes']);
+const withoutUnit: ReadonlySet<ColumnHolds> = new Set([
+  'nothing',
+  'time',
+  'finer-time',
+  'marks',
+  'notes',
+]);
 
 /** Whether a column is none of readings, and so has no unit. */
 export function isNoChannel(holds: ColumnHolds): boolean {
@@ -139,6 +161,7 @@ export function mappingOf({
   headDoubt,
 }: ImportDraft): DraftMapping {
   const time = columns.findIndex(({ holds }) => holds === 'time');
+  const finer = columns.flatMap(({ holds }, index) => (holds === 'finer-time' ? [index + 1] : []));
   const only = (wanted: ColumnHolds) => {
     const column = columns.findIndex(({ holds }) => holds === wanted);
     return column === -1 ? null : column + 1;
@@ -174,7 +197,16 @@ export function mappingOf({
     mapping: {
       delimiter,
       ...(decimal === 'either' ? {} : { decimal }),
-      ...(time === -1 ? {} : { time: { column: time + 1, unit: timeUnit, dateOrder } }),
+      ...(time === -1
+        ? {}
+        : {
+            time: {
+              column: time + 1,
+              unit: timeUnit,
+              dateOrder,
+              ...(finer.length > 0 && { finer }),
+            },
+          }),
       channels,
       marks: only('marks'),
       notes: only('notes'),

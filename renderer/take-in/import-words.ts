@@ -5,6 +5,7 @@ import type { Encoding } from './file-beginning.ts';
 const holdsWords: Readonly<Record<string, string>> = {
   nothing: say('Not used'),
   time: say('Time'),
+  'finer-time': say('Time, the part below a minute or an hour'),
   marks: say('Marks'),
   notes: say('Remarks'),
 };
@@ -21,6 +22,7 @@ export const delimiterOptions = [
   option<CsvDialect['delimiter']>(';', say('Semicolon')),
   option<CsvDialect['delimiter']>('\t', say('Tab')),
   option<CsvDialect['delimiter']>('|', say('Upright line')),
+  option<CsvDialect['delimiter']>(' ', say('Spaces')),
 ];
 
 export const decimalOptions = [
@@ -39,6 +41,7 @@ export const timeUnitOptions = [
   option('ms', 'ms'),
   option('min', 'min'),
   option('h', 'h'),
+  option('d', say('d, or a date')),
   option('mm:ss', 'mm:ss'),
   option('h:mm', 'h:mm'),
 ] as const;

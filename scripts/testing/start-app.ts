@@ -1,6 +1,4 @@
 import { spawn } from 'node:child_process';
-import type { AddressInfo } from 'node:net';
-import { createServer } from 'node:net';
 import { projectRoot } from './step.ts';
 
 export interface RunningApp {
@@ -15,14 +13,13 @@ export interface RunningApp {
   kill(): Promise<void>;
 }
 
-/** Starts the app as a script would, `npm start -- --no-open --port N --runs-folder DIR`. */
+/** Starts the app as a script would, `npm start -- --no-open --runs-folder DIR`, at a port that the system chooses. */
 export async function startApp(runsFolder: string): Promise<RunningApp> {
-  const port = await freePort();
-  const child = spawn(
-    'npm',
-    ['start', '--', '--no-open', '--port', String(port), '--runs-folder', runsFolder],
-    { cwd: projectRoot, stdio: ['ignore', 'pipe', 'pipe'], detached: true },
-  );
+  const child = spawn('npm', ['start', '--', '--no-open', '--runs-folder', runsFolder], {
+    cwd: projectRoot,
+    stdio: ['ignore', 'pipe', 'pipe'],
+    detached: true,
+  });
   let output = '';
   const ended = new Promise<void>((resolve) => child.on('close', () => resolve()));
   const urls = new Promise<readonly string[]>((resolve, reject) => {
@@ -53,15 +50,4 @@ export async function startApp(runsFolder: string): Promise<RunningApp> {
     stop: () => end('SIGINT'),
     kill: () => end('SIGKILL'),
   };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.on('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as AddressInfo;
-      server.close(() => resolve(port));
-    });
-  });
 }

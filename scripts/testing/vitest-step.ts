@@ -5,7 +5,7 @@ import { packageFile, projectRoot, type Step } from './step.ts';
 import { tallyTestReport } from './test-report.ts';
 
 /** The projects of `test/vitest.config.ts` that make up a step. */
-const projects = { unit: ['pure', 'unit'], browser: ['browser'] } as const;
+const projects = { unit: ['window', 'unit'], browser: ['browser'] } as const;
 
 /**
  * Runs a part of the tests and counts its tests one by one.

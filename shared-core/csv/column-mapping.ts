@@ -11,17 +11,19 @@ const columnSchema = z.union([z.number().int().min(1).max(500), z.string().min(1
 
 /** Which column of a logger's file holds what, where its titles don't say. */
 export const columnMappingSchema = z.strictObject({
-  delimiter: z.enum([',', ';', '\t', '|']).optional(),
+  delimiter: z.enum([',', ';', '\t', '|', ' ']).optional(),
   /** How decimals are written; without it either sign is taken for one. */
   decimal: z.enum(['.', ',']).optional(),
   /** Left out for a table by volume: then a receiver column in mL says to which volume a row belongs. */
   time: z
     .strictObject({
       column: columnSchema,
-      /** Of plain numbers, or what clock times of two parts are; other clock times and dates need none. */
-      unit: z.enum(['ms', 's', 'min', 'h', 'mm:ss', 'h:mm']).default('s'),
+      /** Of plain numbers (`d`: days, also those that a spreadsheet counts dates in), or what clock times of two parts are; other clock times and dates need none. */
+      unit: z.enum(['ms', 's', 'min', 'h', 'd', 'mm:ss', 'h:mm']).default('s'),
       /** Of 03/04/2026, whether the day or the month comes first. */
       dateOrder: z.enum(['day-month', 'month-day']).default('day-month'),
+      /** Columns that go on with it, each in a sixtieth of the unit before: seconds beside minutes. */
+      finer: z.array(columnSchema).max(2).default([]),
     })
     .optional(),
   channels: z
@@ -51,7 +53,7 @@ export type MappingProblem =
   | { readonly kind: 'no-times-in-column'; readonly column: string }
   | { readonly kind: 'neither-time-nor-volume' };
 
-const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600, 'mm:ss': 1, 'h:mm': 1 } as const;
+const secondsIn = { ms: 0.001, s: 1, min: 60, h: 3600, d: 86_400, 'mm:ss': 1, 'h:mm': 1 } as const;
 
 /**
  * The layout of a file from a mapping: columns by number or title, data from the first row whose time can be read.
@@ -77,6 +79,7 @@ export function mappedLayout(
   const alongColumn = find(along);
   const named = [
     along,
+    ...(time?.finer ?? []),
     ...mapping.channels.flatMap(({ column, quality }) => [column, quality ?? column]),
     ...[mapping.marks, mapping.notes].flatMap((column) => column ?? []),
   ];
@@ -103,6 +106,7 @@ export function mappedLayout(
   return succeed({
     timeColumn: time === undefined ? null : alongColumn,
     perS: secondsIn[timeUnit],
+    finerTimeColumns: (time?.finer ?? []).map(find),
     twoParts: timeUnit === 'mm:ss' || timeUnit === 'h:mm' ? timeUnit : null,
     dateOrder: order,
     decimal: mapping.decimal ?? null,

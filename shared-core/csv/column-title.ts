@@ -38,6 +38,10 @@ const secondsByUnit: Readonly<Record<string, number>> = {
   hour: 3600,
   hours: 3600,
   stunden: 3600,
+  d: 86_400,
+  day: 86_400,
+  days: 86_400,
+  tage: 86_400,
 };
 
 /** Titles as this program writes them: the channel's own name and the unit. */
@@ -59,8 +63,9 @@ const channelWords: readonly (readonly [RegExp, Channel])[] = [
   [/\b(pressure|barometer|baro|luftdruck|druck|pression)\b/, 'air-pressure'],
   [/\bt?(head|vapou?rs?|dampf|kopf|top|tête|cabeza)(?:temp(?:erature?|\.)?)?\b/, 'head'],
 ];
+/** Separators in titles such as "Date/Time" count as spaces, "and" as nothing. */
 const timeWords =
-  /^(time( stamp)?|timestamp|elapsed( time)?|time elapsed|run time|t|zeit|uhrzeit|temps|tiempo|date ?time|date time|seconds?|secs?|minutes?|hours?|clock)$/;
+  /^((local |log |sample |elapsed |run |utc )?time( stamp| elapsed| of day| utc)?|timestamp|elapsed|t|(lauf|mess|versuchs)?zeit(stempel|punkt)?|uhrzeit|temps|heure|horodatage|tiempo|hora|(date ?|datum |fecha )(time|zeit|uhrzeit|heure|hora)|seconds?|secs?|minutes?|hours?|clock|when|wann)$/;
 /** How a clock is written, at the end of a title: `Time (mm:ss)`. */
 const clockFormat =
   /\s*[([{]?\s*\b(?:(h{1,2}:mm)(:ss)?|(m{1,3}:ss))(?:[.,:][0sf]+)?\s*[)\]}]?\s*$/i;
@@ -96,7 +101,9 @@ export function columnRole(title: string): ColumnRole {
   if (noteWords.test(words)) return { kind: 'notes' };
   const perS = secondsByUnit[unitText] ?? secondsByUnit[words] ?? null;
   const unit = readUnit(unitText) ?? null;
-  if (timeWords.test(words) && unit === null) return { kind: 'time', perS };
+  if (timeWords.test(words.replaceAll(/\s*[/&+]\s*|\s(?:and|und|et|y)\s/g, ' ')) && unit === null) {
+    return { kind: 'time', perS };
+  }
   const isWarm = unit === '°C' || unit === '°F' || unit === 'K';
   const isTemperature = isWarm || temperatureWords.test(words) || readUnit(words) === '°C';
   const known = channelWords.find(
@@ -108,6 +115,16 @@ export function columnRole(title: string): ColumnRole {
     return { kind: 'temperature', name: channelName(words), unit };
   }
   return { kind: 'other', name: channelName(words), unit };
+}
+
+/** What a title that is nothing but a unit of time says, as in a table of "s" and "°C"; null for any other. */
+export function bareTimeUnit(title: string): Extract<ColumnRole, { kind: 'time' }> | null {
+  const unit = title
+    .trim()
+    .toLowerCase()
+    .replaceAll(/^[([{]|[)\]}]$/g, '');
+  const perS = Object.hasOwn(secondsByUnit, unit) ? secondsByUnit[unit] : undefined;
+  return perS === undefined ? null : { kind: 'time', perS };
 }
 
 /** A clock without its three parts leaves open what two of them would mean. */
@@ -129,7 +146,7 @@ function splitTitle(title: string): { readonly words: string; readonly unitText:
   const plain = title.trim().toLowerCase().normalize('NFC');
   const bracket = /^(.*?)\s*[([{]\s*([^)\]}]*)\s*[)\]}]\s*$/.exec(plain);
   const suffix = /^(.+?)\s*[_/,]\s*(°?[a-zµ]+)$/.exec(plain);
-  const spaced = /^(.+?)\s+(°[cf]|degc|degf)$/.exec(plain);
+  const spaced = /^(.+?)\s+(°[cf]|degc|degf|[cfk]|ms|s|min|h)$/.exec(plain);
   const found = [bracket, suffix, spaced].find((match) => match !== null && isUnit(match[2] ?? ''));
   const words = (found?.[1] ?? plain).replace(/[_\s-]+/g, ' ').trim();
   return { words, unitText: found?.[2]?.trim() ?? '' };

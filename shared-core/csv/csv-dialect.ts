@@ -1,6 +1,7 @@
 /** How a CSV file separates fields and writes decimals. */
 export interface CsvDialect {
-  readonly delimiter: ',' | ';' | '\t' | '|';
+  /** A space stands for any run of spaces. */
+  readonly delimiter: ',' | ';' | '\t' | '|' | ' ';
   readonly decimal: '.' | ',';
 }
 

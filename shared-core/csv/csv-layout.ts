@@ -3,14 +3,18 @@ import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
 import { asGiven, worded } from '../wording/index.ts';
 import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
+import { splitTime } from './finer-time.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { type DateOrder, readTime } from './read-time.ts';
+import { decimalOfTable, findTimeColumn, rolesWithTime, secondsPerUnit } from './time-column.ts';
 
 /** Which column holds what. */
 export interface CsvLayout {
   /** Null for a table by volume, whose readings have no time. */
   readonly timeColumn: number | null;
   readonly perS: number;
+  /** Columns that go on with the time, each in a sixtieth of the unit before: seconds beside minutes. */
+  readonly finerTimeColumns: readonly number[];
   /** What clock times of two parts are, where the title or the person says it. */
   readonly twoParts: TwoPartClock | null;
   readonly dateOrder: DateOrder;
@@ -47,24 +51,39 @@ export type LayoutProblem =
  */
 export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutProblem> {
   if (rows.length === 0) return fail({ kind: 'empty' });
-  const found = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));
-  const dataIndex = found === -1 ? rows.length : found;
+  const firstData = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));
+  const dataIndex = firstData === -1 ? rows.length : firstData;
   const titleRow = titlesAbove(rows.slice(0, dataIndex));
   const data = rows.slice(dataIndex);
   const width = data[0]?.cells.length ?? titleRow?.cells.length ?? 0;
   const titles = Array.from({ length: width }, (_, column) => titleRow?.cells[column] ?? '');
-  const roles = titles.map((title) => columnRole(title));
-  const timed = findTimeColumn(roles, data[0], titleRow === undefined);
+  const byTitle = titles.map((title) => columnRole(title));
+  const roles = rolesWithTime(titles, byTitle, data);
+  const found = findTimeColumn(roles, data[0], titleRow === undefined);
+  const {
+    timeColumn: timed,
+    perS,
+    finerTimeColumns,
+  } = splitTime({
+    titles,
+    roles,
+    data,
+    timeColumn: found,
+    perS: secondsPerUnit(roles[found], data, found),
+  });
   const volume = findVolumeColumn(roles, titles, data);
   const isByVolume = volume !== -1 && (timed === -1 || isLoneT(titles, roles, timed));
   const [timeFound, volumeColumn] = isByVolume ? [-1, volume] : [timed, -1];
   if (timeFound === -1 && volumeColumn === -1) return fail({ kind: 'no-time-column', titles });
   const timeColumn = timeFound === -1 ? volumeColumn : timeFound;
   const holding = roles.map((role, column) => {
+    if (finerTimeColumns.includes(column)) return textColumn;
     // A second "t" beside the time is a temperature.
     const isT = role.kind === 'time' && titles[column]?.trim().toLowerCase() === 't';
     if (isT) return { kind: 'temperature', name: 't', unit: null } as const;
-    return role.kind === 'other' && !holdsNumbers(data, column) ? textColumn : role;
+    const isReading =
+      holdsNumbers(data, column) && (column === timeColumn || !countsRows(data, column));
+    return role.kind === 'other' && !isReading ? textColumn : role;
   });
   const channels = nameChannels(holding, titles, timeColumn, titleRow === undefined);
   if (!channels.some(({ channel }) => channel === 'head')) {
@@ -73,15 +92,16 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   const candidates = headCandidates(holding, timeColumn, titleRow === undefined);
   const time = roles[timeFound];
   const only = (wanted: 'marks' | 'notes') => {
-    const found = roles.findIndex(({ kind }) => kind === wanted);
-    return found === -1 ? null : found;
+    const column = roles.findIndex(({ kind }) => kind === wanted);
+    return column === -1 ? null : column;
   };
   return succeed({
     timeColumn: timeFound === -1 ? null : timeFound,
-    perS: (time?.kind === 'time' ? time.perS : null) ?? 1,
+    perS,
+    finerTimeColumns,
     twoParts: (time?.kind === 'time' ? time.twoParts : null) ?? null,
     dateOrder: 'day-month',
-    decimal: null,
+    decimal: decimalOfTable(data, timeColumn),
     channels:
       volumeColumn === -1
         ? channels
@@ -114,6 +134,18 @@ function holdsNumbers(data: readonly CsvRow[], column: number): boolean {
   return filled.filter(isNumber).length * 2 > filled.length;
 }
 
+/** The number of each row, one more than that above. */
+function countsRows(data: readonly CsvRow[], column: number): boolean {
+  const numbers = data.map(({ cells }) => Number(cells[column] || Number.NaN));
+  return (
+    numbers.length >= fewestCounted &&
+    numbers.every((number, at) => number === (numbers[0] ?? 0) + at && Number.isInteger(number))
+  );
+}
+
+/** Two or three readings may be whole numbers in a row by chance. */
+const fewestCounted = 5;
+
 const textColumn = { kind: 'text' } as const;
 
 /** The lowest row above the data without a number; titles may have a row of units under them. */
@@ -134,23 +166,6 @@ function titlesAbove(above: readonly CsvRow[]): CsvRow | undefined {
       return unit === '' ? cell : `${cell} (${unit})`;
     }),
   };
-}
-
-function findTimeColumn(
-  roles: readonly ColumnRole[],
-  firstData: CsvRow | undefined,
-  isUntitled: boolean,
-): number {
-  const readable = (column: number) =>
-    firstData === undefined || readTime(firstData.cells[column] ?? '') !== undefined;
-  const titled = roles.findIndex(
-    (role, column) => role.kind === 'time' && role.perS !== null && readable(column),
-  );
-  if (titled !== -1) return titled;
-  const anyTime = roles.findIndex((role, column) => role.kind === 'time' && readable(column));
-  if (anyTime !== -1) return anyTime;
-  const stamped = roles.findIndex((role, column) => role.kind === 'date' && readable(column));
-  return stamped === -1 && isUntitled && firstData !== undefined ? 0 : stamped;
 }
 
 /** Of a table without times: the column whose title says a volume, and whose numbers never fall. */
@@ -275,11 +290,14 @@ function headCandidates(
   timeColumn: number,
   isUntitled: boolean,
 ): readonly number[] {
+  // The only column of numbers beside the time needs no title.
+  const isLone =
+    roles.filter((role, column) => column !== timeColumn && role.kind === 'other').length === 1;
   const candidates: readonly ((role: Holding) => boolean)[] = [
     isHead,
     (role) => role.kind === 'temperature',
     (role) => role.kind === 'channel' && role.unit === '°C' && role.channel.startsWith('t'),
-    (role) => role.kind === 'other' && (isUntitled || roles.length === 2),
+    (role) => role.kind === 'other' && (isUntitled || isLone),
   ];
   for (const isCandidate of candidates) {
     const found = roles.flatMap((role, column) =>

@@ -1,7 +1,7 @@
 import type { CsvDialect } from './csv-dialect.ts';
 import { parseCsv } from './parse-csv.ts';
 
-const candidates: readonly CsvDialect['delimiter'][] = [';', '\t', ',', '|'];
+const candidates: readonly CsvDialect['delimiter'][] = [';', '\t', ',', '|', ' '];
 const sampleRows = 40;
 const sampleCharacters = 20_000;
 

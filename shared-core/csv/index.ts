@@ -2,6 +2,7 @@
 export { type ColumnMapping, columnMappingSchema } from './column-mapping.ts';
 export { columnRole } from './column-title.ts';
 export { type CsvDialect, type CsvFormat, csvDialects } from './csv-dialect.ts';
+export { daySerials } from './day-serial.ts';
 export { detectDelimiter } from './detect-delimiter.ts';
 export { detectEncoding } from './detect-encoding.ts';
 export { explainCsvProblem } from './explain-csv-problem.ts';
@@ -14,6 +15,7 @@ export {
   readReadingsCsv,
   readReadingsCsvInSteps,
 } from './read-readings-csv.ts';
+export { isNewestFirst } from './time-column.ts';
 export { createTimeReader } from './time-reader.ts';
 export { writeCsvRow } from './write-csv-row.ts';
 export { writeReadingsCsv } from './write-readings-csv.ts';

@@ -16,10 +16,13 @@ import {
   type LayoutProblem,
 } from './csv-layout.ts';
 import { detectDelimiter } from './detect-delimiter.ts';
+import { withoutGroups } from './digit-groups.ts';
 import { createFahrenheitSuspicion, type FahrenheitSuspicion } from './fahrenheit-suspicion.ts';
+import { timeText } from './finer-time.ts';
 import { readMarkCell } from './mark-cell.ts';
 import { type CsvRow, parseCsv } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
+import { isNewestFirst } from './time-column.ts';
 import { createTimeReader, type FileBeginning } from './time-reader.ts';
 import { judgeTwoPartClock } from './two-part-clock.ts';
 
@@ -109,9 +112,19 @@ export function* readReadingsCsvInSteps(
   const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
   const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
-  const read = yield* readRows(parseCsv(text, delimiter), layout.value, twoParts, keep);
+  const isBackwards = beginsWithNewest(rows, layout.value);
+  const all = parseCsv(text, delimiter);
+  const inOrder = isBackwards ? [...all].reverse() : all;
+  const read = yield* readRows(inOrder, layout.value, twoParts, keep);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
-  const remarks = [...layout.value.remarks, ...(remark === null ? [] : [remark]), ...read.remarks];
+  const remarks = [
+    ...layout.value.remarks,
+    ...(remark === null ? [] : [remark]),
+    ...(isBackwards
+      ? [worded('The table begins with its newest row; it was read from its end.')]
+      : []),
+    ...read.remarks,
+  ];
   const { readings, ...facts } = read;
   return readings > 0
     ? succeed({ ...facts, remarks })
@@ -140,9 +153,19 @@ function* timeCells(
     if (line < firstDataLine) continue;
     const cell = cells[timeColumn] ?? '';
     const kind = readTime(cell)?.kind;
-    if (kind === 'number' || kind === 'stamp') return;
+    if (kind === 'number' || kind === 'stamp' || kind === 'duration') return;
     yield cell;
   }
+}
+
+/** Some loggers write their newest row on top. */
+function beginsWithNewest(
+  rows: readonly CsvRow[],
+  { timeColumn, firstDataLine }: CsvLayout,
+): boolean {
+  if (timeColumn === null) return false;
+  const data = rows.filter(({ line }) => line >= firstDataLine);
+  return isNewestFirst(data.map(({ cells }) => cells[timeColumn] ?? ''));
 }
 
 function firstRows(text: string, delimiter: Delimiter): readonly CsvRow[] {
@@ -163,7 +186,9 @@ function* readRows(
   let readings = 0;
   const rejectedRows: RejectedRow[] = [];
   const lateMarks: Mark[] = [];
-  const times = createTimeReader(layout.perS, twoParts, layout.dateOrder);
+  const times = createTimeReader({ ...layout, twoParts });
+  const { timeColumn } = layout;
+  const written = timeColumn === null ? null : { ...layout, timeColumn };
   const fahrenheit = createFahrenheitSuspicion();
   const screen = createPowerOnScreen();
   let notListed = { line: 0, count: 0 };
@@ -173,17 +198,19 @@ function* readRows(
   /** A remark that a logger repeats in each row was made once. */
   let lastNote = '';
   let rowsRead = 0;
-  for (const { line, cells } of rows) {
+  let line = 0;
+  const reject = (reason: string) => {
+    if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
+    else notListed = { line, count: notListed.count + 1 };
+  };
+  for (const row of rows) {
+    const { cells } = row;
+    line = row.line;
     if (line < layout.firstDataLine) continue;
     rowsRead += 1;
     if (rowsRead % rowsAtOnce === 0) yield rowsRead;
-    const reject = (reason: string) => {
-      if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
-      else notListed = { line, count: notListed.count + 1 };
-    };
     if (readings > mostReadings) return 'too-many';
-    const time =
-      layout.timeColumn === null ? succeed(0) : times.read(cells[layout.timeColumn] ?? '');
+    const time = written === null ? succeed(0) : times.read(timeText(cells, written));
     if (!time.ok) {
       reject(time.error);
       continue;
@@ -224,9 +251,19 @@ function* readRows(
     rejectedRows.push({ line: notListed.line, reason });
   }
   const remark = fahrenheit.remark();
-  const remarks = remark === null ? [] : [remark];
+  const remarks = [...restartRemark(times.restarts()), ...(remark === null ? [] : [remark])];
   const began = times.began();
   return { readings, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
+}
+
+function restartRemark(restarts: number): readonly string[] {
+  if (restarts === 0) return [];
+  return [
+    worded(
+      'The times begin anew within the table ({count, plural, one {once} other {# times}}): what follows was put right behind what stands above, since nothing tells how long lay between.',
+      { count: restarts },
+    ),
+  ];
 }
 
 /** Of the length that a note may have. */
@@ -280,9 +317,4 @@ function readReading(
     unit: value.unit,
     quality: quality?.success === true ? quality.data : value.quality,
   });
-}
-
-/** `1.013,25` with a decimal comma: the points only group digits. */
-function withoutGroups(text: string): string {
-  return /^[+-]?\d{1,3}(?:\.\d{3})+(?:,|$|\s)/.test(text) ? text.replaceAll('.', '') : text;
 }

@@ -4,6 +4,8 @@ export type TimeCell =
   | { readonly kind: 'number'; readonly value: number }
   /** Hours, minutes and seconds, of the day or since the start [s]. */
   | { readonly kind: 'clock'; readonly valueS: number }
+  /** Hours, minutes or seconds with their units in the cell [s]: never of the day. */
+  | { readonly kind: 'duration'; readonly valueS: number }
   /** Two numbers under 60, the first perhaps more: `h:mm` or `mm:ss`, which the cell alone can't tell. */
   | { readonly kind: 'two-part-clock'; readonly first: number; readonly second: number }
   /** Date and time as seconds on one calendar [s]. */
@@ -18,7 +20,7 @@ export type TimeCell =
 export type DateOrder = 'day-month' | 'month-day';
 
 const numberPattern = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
-const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?(?:\s*([ap])\.?m\.?)?`;
+const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+|:\d{3})?))?(?:\s*([ap])\.?m\.?)?`;
 const clockPattern = new RegExp(`^${clock}$`, 'i');
 const twoPartPattern = /^(\d{1,3}):([0-5]\d)([.,]\d+)?$/;
 const isoPattern = new RegExp(
@@ -29,9 +31,36 @@ const dayPattern = new RegExp(
   String.raw`^(\d{1,2})[-/.](\d{1,2})[-/.](\d{2}|\d{4}),?\s+${clock}$`,
   'i',
 );
+const month = String.raw`(\p{L}{3,10})\.?`;
+const namedDayPattern = new RegExp(
+  String.raw`^(?:(\d{1,2})\.?[-/\s]\s*${month}|${month}\s+(\d{1,2}))[-/,\s]\s*(\d{4}),?\s+${clock}$`,
+  'iu',
+);
+/** Months by their first letters in English, German, French and Spanish. */
+const monthNames = [
+  /^jan|^ene/,
+  /^f[eé][bv]/,
+  /^mar|^mär|^mae/,
+  /^apr|^avr|^abr/,
+  /^ma[iy]/,
+  /^jun|^juin/,
+  /^jul|^juil/,
+  /^aug|^ao[uû]|^ago/,
+  /^sep/,
+  /^o[ck]t/,
+  /^nov/,
+  /^de[cz]|^dic|^déc/,
+] as const;
+const amount = String.raw`(\d+(?:[.,]\d+)?)\s*`;
+const durationPattern = new RegExp(
+  String.raw`^(?:${amount}(?:h|hrs?|hours?|std)\.?)?\s*(?:${amount}(?:m|min|mins|minutes?|minuten|['′])\.?)?\s*(?:${amount}(?:s|secs?|seconds?|sek|sekunden|["″]|''))?\.?$`,
+  'i',
+);
+/** Milliseconds with their unit are no part of a longer duration. */
+const millisecondsPattern = new RegExp(`^${amount}ms$`, 'i');
 
 /**
- * Reads a time as loggers write it: seconds, `h:mm:ss`, `h:mm` or `mm:ss`, ISO 8601, or day and month first dates
+ * Reads a time as loggers write it: seconds, `h:mm:ss`, `h:mm` or `mm:ss`, with units, ISO 8601, dates with a month by name, or day and month first dates
  * (day first unless that is no date, or month first by `order`). Undefined when it is none of these.
  *
  * @param order which of two numbers under 13 is the day
@@ -41,8 +70,10 @@ const dayPattern = new RegExp(
  * readTime('01:02:03') // => { "kind": "clock", "valueS": 3723 }
  * readTime('02:03') // => { "kind": "two-part-clock", "first": 2, "second": 3 }
  * readTime('02:03.5') // => { "kind": "clock", "valueS": 123.5 }
+ * readTime('5 min 10 s') // => { "kind": "duration", "valueS": 310 }
  * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
+ * readTime('2-Jan-1970 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  */
 export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell | undefined {
@@ -66,11 +97,24 @@ export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell
     return valueS === undefined ? undefined : { kind: 'clock', valueS };
   }
   const valueS = stampS(trimmed, order);
-  if (valueS === undefined) return undefined;
+  if (valueS === undefined) return durationOf(trimmed);
   return {
     kind: 'stamp',
     valueS,
     isLocal: !/(?:Z|:\d{2}(?:[.,]\d+)?\s*[+-]\d{2}:?\d{2})$/i.test(trimmed),
+  };
+}
+
+function durationOf(text: string): TimeCell | undefined {
+  const number = (digits: string | undefined) => Number((digits ?? '0').replace(',', '.'));
+  const milliseconds = millisecondsPattern.exec(text);
+  if (milliseconds) return { kind: 'duration', valueS: number(milliseconds[1]) / 1000 };
+  const parts = text === '' ? null : durationPattern.exec(text);
+  if (parts === null) return undefined;
+  const [, hours, minutes, seconds] = parts;
+  return {
+    kind: 'duration',
+    valueS: 3600 * number(hours) + 60 * number(minutes) + number(seconds),
   };
 }
 
@@ -83,13 +127,24 @@ function stampS(text: string, order: DateOrder): number | undefined {
     return days === undefined || time === undefined ? undefined : days + time - zoneS(iso[8]);
   }
   const dated = dayPattern.exec(text);
-  if (dated === null) return undefined;
+  if (dated === null) return namedStampS(text);
   const [, first, second, writtenYear] = dated;
   const year = writtenYear?.length === 2 ? 2000 + Number(writtenYear) : Number(writtenYear);
   const isDayFirst = order === 'day-month' ? Number(second) <= 12 : Number(first) > 12;
   const [day, month] = isDayFirst ? [first, second] : [second, first];
   const days = dayS(year, Number(month), Number(day));
   const time = clockS(dated, 4);
+  return days === undefined || time === undefined ? undefined : days + time;
+}
+
+function namedStampS(text: string): number | undefined {
+  const dated = namedDayPattern.exec(text);
+  if (dated === null) return undefined;
+  const [, dayBefore, monthAfter, monthBefore, dayAfter, year] = dated;
+  const name = (monthAfter ?? monthBefore ?? '').toLowerCase();
+  const month = 1 + monthNames.findIndex((pattern) => pattern.test(name));
+  const days = dayS(Number(year), month, Number(dayBefore ?? dayAfter));
+  const time = clockS(dated, 6);
   return days === undefined || time === undefined ? undefined : days + time;
 }
 
@@ -101,7 +156,7 @@ function dayS(year: number, month: number, day: number): number | undefined {
 function clockS(match: RegExpExecArray, at: number): number | undefined {
   const [hours, minutes, seconds] = [match[at], match[at + 1], match[at + 2]];
   const half = match[at + 3]?.toLowerCase();
-  const second = Number((seconds ?? '0').replace(',', '.'));
+  const second = Number((seconds ?? '0').replace(/[,:]/, '.'));
   if (Number(minutes) > 59 || second >= 61) return undefined;
   let hour = Number(hours);
   if (half !== undefined) hour = (hour % 12) + (half === 'p' ? 12 : 0);

@@ -15,7 +15,10 @@ const kindWords: readonly (readonly [RegExp, FermentColumn])[] = [
   [/bubble|blasen/i, { kind: 'bubbles' }],
   [/plato|°\s*p\b|brix/i, { kind: 'gravity', scale: 'plato' }],
   [/oechsle|öchsle|°\s*oe\b/i, { kind: 'gravity', scale: 'oechsle' }],
-  [/gravity|\bs\.?g\.?\b|\b[of]g\b|density|dichte/i, { kind: 'gravity', scale: 'gravity' }],
+  [
+    /gravity|\bs\.?g\.?\b|\b[of]g\b|density|dichte|hydrometer|aräometer|spindel/i,
+    { kind: 'gravity', scale: 'gravity' },
+  ],
 ];
 const elsewhere = /room|ambient|\bair\b|raum|umgebung|head|pot/i;
 

@@ -1,4 +1,10 @@
-import { createTimeReader, detectDelimiter, parseCsv } from '../csv/index.ts';
+import {
+  createTimeReader,
+  daySerials,
+  detectDelimiter,
+  isNewestFirst,
+  parseCsv,
+} from '../csv/index.ts';
 import { readWireNumber } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import { type FermentColumn, fermentColumn } from './ferment-columns.ts';
@@ -64,10 +70,18 @@ function readRows(
 ): Result<ReadFermentCsv, FermentCsvProblem> {
   const timeAt = columns.findIndex((column) => column?.kind === 'time');
   const time = columns[timeAt];
-  const perS = (time?.kind === 'time' ? time.perS : null) ?? 3600;
-  const reader = createTimeReader(perS, 'h:mm', 'day-month');
+  const data = [...rows];
+  const times = data.map(({ cells }) => withNoon(cells[timeAt] ?? ''));
+  const perS =
+    (time?.kind === 'time' ? time.perS : null) ?? (hasDays(times) ? daySerials.perS : 3600);
+  const reader = createTimeReader({
+    perS,
+    twoParts: 'h:mm',
+    dateOrder: 'day-month',
+    decimal: null,
+  });
   const found: Found = { readings: [], problems: [] };
-  for (const { line, cells } of rows) {
+  for (const { line, cells } of isNewestFirst(times) ? data.toReversed() : data) {
     const timed = reader.read(withNoon(cells[timeAt] ?? ''));
     if (!timed.ok) {
       found.problems.push(`Line ${line}: ${timed.error}.`);
@@ -85,6 +99,13 @@ function readRows(
   return found.readings.length === 0
     ? fail({ kind: 'nothing-read', titles })
     : succeed({ readings: withMassesAsLoss(found.readings), problems: shortened(found.problems) });
+}
+
+/** No ferment lasts for twenty thousand hours: such numbers are the days of a spreadsheet. */
+function hasDays(times: readonly string[]): boolean {
+  return (
+    times.length > 0 && times.every((time) => daySerials.isSerial(Number(time.replace(',', '.'))))
+  );
 }
 
 /** A day without an hour is its noon. */

@@ -75,28 +75,29 @@ export function toChannelValue(
   });
 }
 
+interface Converted {
+  readonly value: number;
+  readonly limits: Plausible;
+}
+
 function convert(
   channel: Channel,
   value: number,
   written: RawValue['unit'],
   setting: SerialSource['unit'],
-): { readonly value: number; readonly limits: Plausible } | null {
-  const found = (kind: keyof typeof plausible, inUnit: number) => ({
-    value: inUnit,
-    limits: plausible[kind],
-  });
+): Converted | null {
   const kind = measured.get(channel);
   if (kind === 'amount') {
-    if (written === 'mL') return found('volume', value);
-    return found('mass', written === 'kg' ? value * 1000 : value);
+    if (written === 'mL') return { value, limits: plausible.volume };
+    return { value: written === 'kg' ? value * 1000 : value, limits: plausible.mass };
   }
-  if (kind === 'pressure') return found('pressure', kPaFrom(value, written));
+  if (kind === 'pressure') return { value: kPaFrom(value, written), limits: plausible.pressure };
   const isWarmth = written === '°C' || written === '°F' || written === 'K';
   if (kind === 'temperature' || isWarmth) {
     const celsius = celsiusFrom(value, written, setting);
-    return celsius === null ? null : found('temperature', celsius);
+    return celsius === null ? null : { value: celsius, limits: plausible.temperature };
   }
-  return found('other', value);
+  return { value, limits: plausible.other };
 }
 
 /** mmHg: 101.325 kPa / 760 by definition. A bare number above 500 can only be hPa (mbar). */

@@ -58,9 +58,8 @@ const unitSpellings: ReadonlyMap<string, WireUnit> = new Map(
  */
 export function readWireNumber(text: string, decimalComma: boolean): WireNumber {
   const trimmed = text.trim();
-  if (noValue.test(trimmed)) return { kind: 'no-value' };
   const found = (decimalComma ? pointOrComma : point).exec(trimmed);
-  if (found === null) return { kind: 'neither' };
+  if (found === null) return { kind: noValue.test(trimmed) ? 'no-value' : 'neither' };
   const [, digits = '', rest = ''] = found;
   const unit = readUnit(rest);
   const value = Number(digits.replace(',', '.'));

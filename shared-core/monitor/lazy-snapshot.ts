@@ -23,16 +23,23 @@ export interface SnapshotSource {
 }
 
 /**
- * A snapshot whose parts are made when they are read: most are never looked at, since readings come
- * a hundred times a second and a window draws ten. A class, because accessors that each snapshot defined for
- * itself would cost more than all else that is done with a reading. They are not seen by spreading or by
- * structured cloning: copy it with `toJSON()` or through JSON.
+ * A snapshot whose parts are made when they are first read: most are never looked at, since readings come
+ * a hundred times a second and a window draws ten, and those that are go to every window. A class, because accessors
+ * that each snapshot defined for itself would cost more than all else that is done with a reading. They are not seen by
+ * spreading or by structured cloning: copy it with `toJSON()` or through JSON.
  */
 export class LazySnapshot implements Snapshot {
   readonly timeS: number;
   readonly heat: Snapshot['heat'];
   private readonly source: SnapshotSource;
   private composed: Sentence | null = null;
+  private madeStage: Snapshot['stage'] | null = null;
+  private madeHead: Snapshot['head'] = null;
+  private madePlateau: Snapshot['plateau'] | null = null;
+  private madeVapour: Snapshot['vapour'] = null;
+  private madeForecast: Snapshot['forecast'] = null;
+  private madeAlarms: Snapshot['alarms'] | null = null;
+  private madeEvents: Snapshot['events'] | null = null;
 
   constructor(source: SnapshotSource) {
     this.timeS = source.timeS;
@@ -49,54 +56,39 @@ export class LazySnapshot implements Snapshot {
   }
 
   get stage(): Snapshot['stage'] {
-    const { facts } = this.source;
-    return {
-      stage: facts.stage,
-      sinceS: facts.stageSinceS,
-      probability: facts.probability,
-      condition: facts.condition,
-      because: stageBecause(facts),
-      wouldChangeIf: stageWouldChangeIf(facts),
-    };
+    this.madeStage ??= stageView(this.source.facts);
+    return this.madeStage;
   }
 
   get head(): Snapshot['head'] {
-    const { facts, latest } = this.source;
-    if (latest === null) return null;
-    return {
-      temperatureC: latest.temperatureC,
-      expandedUncertaintyK: headExpandedUncertaintyK(facts),
-      rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head)),
-      ageS: Math.max(0, this.timeS - latest.timeS),
-    };
+    this.madeHead ??= headView(this.source);
+    return this.madeHead;
   }
 
   get plateau(): Snapshot['plateau'] {
-    const { facts } = this.source;
-    return {
-      pressureKPa: facts.scale.pressureKPa,
-      pressureStandardUncertaintyKPa: facts.settings.pressure.standardUncertaintyKPa,
-      azeotropeC: facts.scale.azeotropeC,
-      limitC: facts.scale.limitC,
-      leastStrengthAbv: facts.limitAbv,
-      ...scaleFinding(facts),
-    };
+    this.madePlateau ??= plateauView(this.source.facts);
+    return this.madePlateau;
   }
 
   get vapour(): Snapshot['vapour'] {
-    return vapourView(this.source.facts, this.source.kept.strength);
+    this.madeVapour ??= vapourView(this.source.facts, this.source.kept.strength);
+    return this.madeVapour;
   }
 
   get forecast(): Snapshot['forecast'] {
-    return forecastInStep(this.source.facts.forecast, this.source.kept.limitAhead);
+    const { facts, kept } = this.source;
+    this.madeForecast ??= forecastInStep(facts.forecast, kept.limitAhead);
+    return this.madeForecast;
   }
 
   get alarms(): Snapshot['alarms'] {
-    return this.source.standing.map(viewAlarm);
+    this.madeAlarms ??= this.source.standing.map(viewAlarm);
+    return this.madeAlarms;
   }
 
   get events(): Snapshot['events'] {
-    return this.source.recentEvents.slice();
+    this.madeEvents ??= this.source.recentEvents.slice();
+    return this.madeEvents;
   }
 
   /** All parts as a plain object: what is written to a file or sent to a window. */
@@ -121,6 +113,38 @@ export class LazySnapshot implements Snapshot {
     this.composed ??= composeSentence(facts, kept, latest?.temperatureC ?? null);
     return this.composed;
   }
+}
+
+function stageView(facts: MonitorFacts): Snapshot['stage'] {
+  return {
+    stage: facts.stage,
+    sinceS: facts.stageSinceS,
+    probability: facts.probability,
+    condition: facts.condition,
+    because: stageBecause(facts),
+    wouldChangeIf: stageWouldChangeIf(facts),
+  };
+}
+
+function headView({ facts, latest, timeS }: SnapshotSource): Snapshot['head'] {
+  if (latest === null) return null;
+  return {
+    temperatureC: latest.temperatureC,
+    expandedUncertaintyK: headExpandedUncertaintyK(facts),
+    rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head)),
+    ageS: Math.max(0, timeS - latest.timeS),
+  };
+}
+
+function plateauView(facts: MonitorFacts): Snapshot['plateau'] {
+  return {
+    pressureKPa: facts.scale.pressureKPa,
+    pressureStandardUncertaintyKPa: facts.settings.pressure.standardUncertaintyKPa,
+    azeotropeC: facts.scale.azeotropeC,
+    limitC: facts.scale.limitC,
+    leastStrengthAbv: facts.limitAbv,
+    ...scaleFinding(facts),
+  };
 }
 
 /** A head whose rate is known to this, and no better, cannot be called steady [K/s]; chosen here. */

@@ -15,10 +15,13 @@ export function weightedQuantiles(
   weights: ArrayLike<number>,
   shares: readonly number[],
 ): readonly number[] {
-  const order = Array.from({ length: values.length }, (_, index) => index)
-    .filter((index) => !Number.isNaN(values[index]))
-    .sort((a, b) => (values[a] as number) - (values[b] as number));
-  const total = order.reduce((sum, index) => sum + (weights[index] as number), 0);
+  const order: number[] = [];
+  for (let index = 0; index < values.length; index += 1) {
+    if (!Number.isNaN(values[index])) order.push(index);
+  }
+  order.sort((a, b) => (values[a] as number) - (values[b] as number));
+  let total = 0;
+  for (const index of order) total += weights[index] as number;
   return shares.map((share) => {
     let sum = 0;
     for (const index of order) {

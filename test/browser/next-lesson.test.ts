@@ -14,7 +14,7 @@ import {
   type Operator,
   pressed,
 } from './support/keystroke-level.ts';
-import { type OpenWindow, openWindow, takeScreenshot } from './support/open-window.ts';
+import { type OpenWindow, openWindow, takeFailure, takeScreenshot } from './support/open-window.ts';
 import { stopRun } from './support/prepare-run.ts';
 import { readRecordedRun, runIds } from './support/recorded-run.ts';
 import { createSerialPair, type SerialPair } from './support/serial-pair.ts';
@@ -64,7 +64,7 @@ async function openProgram(): Promise<{ app: RunningApp; window: OpenWindow }> {
   const window = await openWindow(app.url, { isFirst: true });
   onTestFailed(async () => {
     console.error(app.output(), await window.page.locator('body').textContent());
-    await takeScreenshot(window.page, 'failed', 'projector');
+    await takeFailure(window.page);
   });
   return { app, window };
 }

@@ -49,4 +49,4 @@ describe('a number with a unit in a text', () => {
 
 test('every number in the texts of window, report, worksheets and help is computed or has a source', () => {
   expect(numbersWithoutSource()).toEqual([]);
-}, 60_000);
+});

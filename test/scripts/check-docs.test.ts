@@ -12,7 +12,7 @@ const inFixture = (file: string) =>
 const subject = { root: folder, faces: [path.join(folder, 'index.ts')], names: () => fixture };
 
 // Starting the compiler takes seconds on a busy machine.
-describe('checkDocs', { timeout: 60_000 }, () => {
+describe('checkDocs', () => {
   test('reports each missing element and each example that does not hold, with file and line', async () => {
     const bare = inFixture('probe/bare-formula.ts:2');
     const wrong = (line: number) => inFixture(`probe/wrong-examples.ts:${line}`);

@@ -48,7 +48,7 @@ describe('the virtual probe', () => {
     expect(helped.stdout).toMatch(/--speed N[\s\S]*default: 1[\s\S]*Windows has none/);
     const refused = ask('--sped', '3');
     expect([refused.status, /^\s+at /m.test(refused.stderr)]).toEqual([2, false]);
-  }, 60_000);
+  });
 
   test('prints the path of its line first, then what must be known of the still', async () => {
     const running = spawn(process.execPath, command, { cwd: projectRoot });
@@ -61,5 +61,5 @@ describe('the virtual probe', () => {
     } finally {
       running.kill('SIGINT');
     }
-  }, 60_000);
+  });
 });

@@ -10,7 +10,6 @@ import { createMonitor, type Monitor, type RunSettings, type Snapshot } from '#s
 import { plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import type { SimulatedLine } from './simulated-line.ts';
-import { tellOnce } from './told-snapshot.ts';
 import type { ProgramTimers, WorldTime } from './world-time.ts';
 
 export const runsFolder = '/runs';
@@ -70,7 +69,7 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
     createMonitor: (settings) => watchedMonitor(settings, parts),
   });
   return {
-    session: tellOnce(plantInSession(session, planted)),
+    session: plantInSession(session, planted),
     hub: realHub,
     status: hub.status,
     timers: timers.count,

@@ -82,22 +82,15 @@ export function createSimulatedWindow(parts: WindowParts): SimulatedWindow {
   };
 }
 
-/** What of a snapshot is judged at each step; made once for each, since its parts are made when they are read. */
+/** What of a snapshot is judged at each step. */
 export interface Shown {
   readonly ageS: number | null;
   readonly calls: boolean;
 }
 
 const heatOffAlarms: readonly string[] = ['plateau-departure', 'over-limit'];
-const looked = new WeakMap<Snapshot, Shown>();
 
-export function lookAt(snapshot: Snapshot): Shown {
-  const known = looked.get(snapshot);
-  if (known !== undefined) return known;
-  const shown = {
-    ageS: snapshot.head?.ageS ?? null,
-    calls: snapshot.alarms.some(({ alarm }) => heatOffAlarms.includes(alarm)),
-  };
-  looked.set(snapshot, shown);
-  return shown;
-}
+export const lookAt = (snapshot: Snapshot): Shown => ({
+  ageS: snapshot.head?.ageS ?? null,
+  calls: snapshot.alarms.some(({ alarm }) => heatOffAlarms.includes(alarm)),
+});

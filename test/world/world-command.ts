@@ -1,27 +1,36 @@
 /**
- * Runs whole worlds of an hour, one seed after the other, and ends with one line of JSON; exit code 1 on a violation. The first one
- * found is told with the commit it was found at and the faults it needs.
+ * Runs whole worlds of an hour, one on each processor, and ends with one line of JSON; exit code 1 on a violation. Each is told as it
+ * is found, the one of the lowest seed with the commit it was found at and the faults it needs.
  *
- * Usage: npm run --silent world -- --seeds N [--seed S]
+ * Usage: npm run --silent world -- --seeds N [--seed S] [--workers W]
  */
 import { spawnSync } from 'node:child_process';
+import { availableParallelism } from 'node:os';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { shrinkFaults } from './fault.ts';
-import { runWorld, type WorldOutcome } from './run-world.ts';
+import { runSeeds } from './run-seeds.ts';
+import { runWorld } from './run-world.ts';
+import type { SeedOutcome } from './seed-worker.ts';
+
+const usage = 'Usage: npm run --silent world -- --seeds N [--seed S] [--workers W]';
+/** In a night's run somebody may want to know how far it is [seeds]. */
+const tellsEvery = 100;
 
 const values = readOptions();
 const seeds = Number(values?.seeds);
 const firstSeed = Number(values?.seed);
+const workers = Number(values?.workers);
 if (values?.help === true) {
   console.log(
-    'Runs simulated worlds of one hour each, drawn from seeds, and ends with one line of JSON.\n\n' +
-      'Usage: npm run --silent world -- --seeds N [--seed S]',
+    'Runs simulated worlds of one hour each, drawn from seeds, one on each processor unless told how many, and ends with one line ' +
+      `of JSON.\n\n${usage}`,
   );
   process.exit(0);
 }
-if (!Number.isSafeInteger(seeds) || seeds < 1 || !Number.isSafeInteger(firstSeed)) {
-  console.error('Say how many worlds: npm run world -- --seeds N [--seed S], both whole numbers.');
+const isCount = (count: number) => Number.isSafeInteger(count) && count >= 1;
+if (!isCount(seeds) || !isCount(workers) || !Number.isSafeInteger(firstSeed)) {
+  console.error(`Say how many worlds, in whole numbers. ${usage}`);
   process.exit(2);
 }
 
@@ -31,6 +40,7 @@ function readOptions() {
       options: {
         seeds: { type: 'string', default: '10' },
         seed: { type: 'string', default: '1' },
+        workers: { type: 'string', default: String(availableParallelism()) },
         help: { type: 'boolean', default: false },
       },
     }).values;
@@ -44,8 +54,9 @@ function commit(): string {
   return stdout?.trim() || 'unknown';
 }
 
-async function explain(seed: number, { faults, violation }: WorldOutcome): Promise<void> {
+async function explain({ seed, violation }: SeedOutcome): Promise<void> {
   console.log(`Seed ${seed} at commit ${commit()}: ${JSON.stringify(violation)}`);
+  const { faults } = await runWorld({ seed });
   const fewest = await shrinkFaults(faults, async (fewer) => {
     const again = await runWorld({ seed, faults: fewer });
     return again.violation?.invariant === violation?.invariant;
@@ -55,19 +66,33 @@ async function explain(seed: number, { faults, violation }: WorldOutcome): Promi
 
 const startedMs = performance.now();
 let simulatedS = 0;
-let violations = 0;
-let first: { readonly seed: number; readonly invariant: string } | null = null;
-for (let seed = firstSeed; seed < firstSeed + seeds; seed += 1) {
-  const outcome = await runWorld({ seed });
-  simulatedS += outcome.simulatedS;
-  if (outcome.violation === null) continue;
-  violations += 1;
-  if (first === null) await explain(seed, outcome);
-  else console.log(`Seed ${seed}: ${JSON.stringify(outcome.violation)}`);
-  first ??= { seed, invariant: outcome.violation.invariant };
-}
-const wallS = Math.round(performance.now() - startedMs) / 1000;
-console.log(
-  JSON.stringify({ seeds, violations, simulatedS: Math.round(simulatedS), wallS, first }),
+let done = 0;
+const violated: SeedOutcome[] = [];
+await runSeeds(
+  Array.from({ length: seeds }, (_, index) => firstSeed + index),
+  workers,
+  (outcome) => {
+    simulatedS += outcome.simulatedS;
+    done += 1;
+    if (done % tellsEvery === 0)
+      console.error(`${done} of ${seeds} worlds, ${violated.length} violated`);
+    if (outcome.violation === null) return;
+    violated.push(outcome);
+    console.log(`Seed ${outcome.seed}: ${JSON.stringify(outcome.violation)}`);
+  },
 );
-process.exitCode = violations === 0 ? 0 : 1;
+const wallS = Math.round(performance.now() - startedMs) / 1000;
+const [lowest] = violated.sort((a, b) => a.seed - b.seed);
+const { seed, violation } = lowest ?? {};
+if (lowest !== undefined) await explain(lowest);
+const first = seed === undefined ? null : { seed, invariant: violation?.invariant };
+console.log(
+  JSON.stringify({
+    seeds,
+    violations: violated.length,
+    simulatedS: Math.round(simulatedS),
+    wallS,
+    first,
+  }),
+);
+process.exitCode = violated.length === 0 ? 0 : 1;

@@ -102,14 +102,15 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
     },
     judge: (timeS, binned, expected) => {
       steps.fade();
-      const verdict = binned === null ? nothingAccepted : accept(timeS, binned, expected);
+      const { accepted, probeStepK } =
+        binned === null ? nothingAccepted : accept(timeS, binned, expected);
       const fault =
         noReadingFault(timeS) ??
         (timeS < stepUntilS ? 'step' : null) ??
         (steps.jumps() > manyJumps ? 'spikes' : null) ??
         (frozen ? 'frozen' : null) ??
         hotWatch.fault(timeS);
-      return { ...verdict, fault };
+      return { accepted, probeStepK, fault };
     },
   };
 }

@@ -111,19 +111,26 @@ export function createSituationWatch(): SituationWatch {
       if (heldS === null) settle(input);
       if (heldS !== null && observedC !== null) level.see(timeS, observedC, noise);
     },
-    now: () => ({
-      ...presence.at(nowS),
-      arrivedS: arrival.arrivedS(),
-      bathedS: arrival.bathedS(),
-      heldS,
-      levelC: level.levelC(),
-      lowestLevelC: lowest.lowestC(),
-      lowestLaterC: lowest.lowestLaterC(),
-      wetS,
-      heldWetS: heldS === null ? 0 : wetS - wetAtHoldS,
-      calmS: arrival.bathedS() === null ? 0 : nowS - undisturbedSinceS,
-      evidence: level.evidence(),
-      departedS: level.departedS(),
-    }),
+    now: () => {
+      // Each by its name: spread into a new object every second, they cost a quarter of all that the monitor does in a long table.
+      const { recededSinceS, absentS, leftAloneS, longestBreakS } = presence.at(nowS);
+      return {
+        recededSinceS,
+        absentS,
+        leftAloneS,
+        longestBreakS,
+        arrivedS: arrival.arrivedS(),
+        bathedS: arrival.bathedS(),
+        heldS,
+        levelC: level.levelC(),
+        lowestLevelC: lowest.lowestC(),
+        lowestLaterC: lowest.lowestLaterC(),
+        wetS,
+        heldWetS: heldS === null ? 0 : wetS - wetAtHoldS,
+        calmS: arrival.bathedS() === null ? 0 : nowS - undisturbedSinceS,
+        evidence: level.evidence(),
+        departedS: level.departedS(),
+      };
+    },
   };
 }

@@ -41,8 +41,17 @@ export function headStrengthKind(facts: MonitorFacts): HeadStrength['kind'] {
   return judge(facts).kind;
 }
 
+/** One second is asked for its strength by several sentences, and each answer costs some thousand terms. */
+const known = new WeakMap<MonitorFacts, HeadStrength>();
+
 /** Strength of the vapour at the head with a 95 % interval, or why none can be given. */
 export function headStrength(facts: MonitorFacts): HeadStrength {
+  const strength = known.get(facts) ?? workOut(facts);
+  known.set(facts, strength);
+  return strength;
+}
+
+function workOut(facts: MonitorFacts): HeadStrength {
   const found = judge(facts);
   if (found.kind !== 'known') return found;
   const { scale, bias } = facts;

@@ -41,14 +41,14 @@ test('one keeper stands by while there is a run, also a failing one, and goes wi
   const stop = keepAwake(told as never, program);
   told.become('idle');
   for (const state of ['recording', 'recording', 'failed']) told.become(state);
-  await expect.poll(notes, { timeout: 10_000 }).toBe('awake');
+  await expect.poll(notes).toBe('awake');
   told.become('idle');
-  await expect.poll(notes, { timeout: 10_000 }).toBe('awake let go');
+  await expect.poll(notes).toBe('awake let go');
   told.become('recording');
-  await expect.poll(notes, { timeout: 10_000 }).toBe('awake let go awake');
+  await expect.poll(notes).toBe('awake let go awake');
   stop();
-  await expect.poll(notes, { timeout: 10_000 }).toBe('awake let go awake let go');
-}, 30_000);
+  await expect.poll(notes).toBe('awake let go awake let go');
+});
 
 test('a computer without such a program is only not kept awake', () => {
   const told = services();

@@ -38,4 +38,4 @@ test('a program with a system call that never returns ends all the same', async 
   child.kill('SIGTERM');
   const [, signal] = await once(child, 'exit');
   expect(signal).toBe('SIGKILL');
-}, 60_000);
+});

@@ -12,7 +12,7 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-pra
 
 /** What axe-core finds wrong on the page as it is now: one line each. */
 export async function axeViolations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axeSource);
+  if (await page.evaluate('typeof axe === "undefined"')) await page.evaluate(axeSource);
   return page.evaluate(`axe.run(document, { runOnly: ${JSON.stringify(rules)} }).then(
     ({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html.slice(0, 120)),
   )`);

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type RunningApp, startApp } from '../../../scripts/testing/start-app.ts';
-import { type OpenWindow, openWindow, takeScreenshot, type WindowSize } from './open-window.ts';
+import { type OpenWindow, openWindow, takeFailure, type WindowSize } from './open-window.ts';
 
 /** A running app with its window, and a folder of its own that vanishes with it. */
 export interface JourneyBench extends OpenWindow {
@@ -40,7 +40,7 @@ export async function openBench(options: { size?: WindowSize } = {}): Promise<Jo
         window.complaints,
         await window.page.locator('body').textContent(),
       );
-      await takeScreenshot(window.page, 'failed', 'projector');
+      await takeFailure(window.page);
     },
     stop,
     async tidy() {

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import process from 'node:process';
 import { chromium, type Page } from 'playwright-core';
 import { comeWelcomed } from '../../../scripts/testing/come-welcomed.ts';
 import { findChromium } from '../../../scripts/testing/find-chromium.ts';
@@ -74,15 +75,26 @@ function collectComplaints(page: Page): readonly string[] {
   return complaints;
 }
 
-/** Takes the page as it stands into `.build/screenshots/NAME-SIZE.png`. */
+/** Pictures of the journeys are for whoever wants to see them: `PICTURES=yes npm test`. They take as long as the rest of a look. */
+const arePicturesWanted = process.env.PICTURES === 'yes';
+
+/** Takes the page as it stands into `.build/screenshots/NAME-SIZE.png`, where pictures are wanted. */
 export async function takeScreenshot(page: Page, name: string, size: WindowSize): Promise<void> {
-  const folder = path.join(projectRoot, '.build', 'screenshots');
-  mkdirSync(folder, { recursive: true });
-  await page.screenshot({ path: path.join(folder, `${name}-${size}.png`) });
+  if (arePicturesWanted) await savePicture(page, `${name}-${size}`);
 }
 
-/** Takes the page at each size, and goes back to the first. Slow: not for a run that is under way. */
+/** Takes a page that fails a test, wanted or not. */
+export const takeFailure = (page: Page): Promise<void> => savePicture(page, 'failed-projector');
+
+async function savePicture(page: Page, name: string): Promise<void> {
+  const folder = path.join(projectRoot, '.build', 'screenshots');
+  mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: path.join(folder, `${name}.png`) });
+}
+
+/** Takes the page at each size, where pictures are wanted, and goes back to the first. Slow: not for a run that is under way. */
 export async function takeScreenshots(page: Page, name: string): Promise<void> {
+  if (!arePicturesWanted) return;
   const before = page.viewportSize();
   for (const size of Object.keys(windowSizes) as WindowSize[]) {
     await page.setViewportSize(windowSizes[size]);

@@ -38,7 +38,7 @@ beforeAll(async () => {
     ],
     { stdio: 'pipe', timeout: 170_000 },
   );
-}, 170_000);
+});
 
 const unescaped = (text: string) =>
   text

@@ -54,17 +54,16 @@ const minutesOf = async ({ session }: Bench, fermentId: string) =>
     (sum, { minutes }) => sum + minutes,
     0,
   );
-/** The minutes on the disk, once there are as many: the real disk takes the time it takes. */
+/** The real disk takes the time it takes. */
+const aWhile = { timeout: 60_000 };
+/** The minutes on the disk, once there are as many. */
 async function minutesOnDisk({ runsFolder }: Bench, atLeast: number): Promise<readonly string[]> {
-  return vi.waitFor(
-    async () => {
-      const lines = (await readFile(await fileIn(runsFolder), 'utf8')).trim().split('\n');
-      const minutes = lines.filter((line) => line.includes('"minute"'));
-      expect(minutes.length).toBeGreaterThanOrEqual(atLeast);
-      return minutes;
-    },
-    { timeout: 20_000 },
-  );
+  return vi.waitFor(async () => {
+    const lines = (await readFile(await fileIn(runsFolder), 'utf8')).trim().split('\n');
+    const minutes = lines.filter((line) => line.includes('"minute"'));
+    expect(minutes.length).toBeGreaterThanOrEqual(atLeast);
+    return minutes;
+  }, aWhile);
 }
 async function fileIn(folder: string): Promise<string> {
   const [name] = (await readdir(folder)).filter((found) => found.startsWith('warmth-'));
@@ -151,8 +150,9 @@ describe('a ferment kept warm under watch', () => {
     expect(begun).toBe(1);
     letGo();
     const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
-    await vi.waitFor(async () =>
-      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({ highC: 24 }),
+    await vi.waitFor(
+      async () => expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({ highC: 24 }),
+      aWhile,
     );
     expect(begun).toBe(2);
   });
@@ -169,13 +169,15 @@ describe('a ferment kept warm under watch', () => {
     await minutesOnDisk(bench, 3);
     // As the disk is at that moment; nothing is closed.
     const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
-    await vi.waitFor(async () =>
-      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({
-        lowC: 31,
-        meanC: 32,
-        highC: 33,
-        readings: 3,
-      }),
+    await vi.waitFor(
+      async () =>
+        expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({
+          lowC: 31,
+          meanC: 32,
+          highC: 33,
+          readings: 3,
+        }),
+      aWhile,
     );
     const asItWas = await temporaryFolder();
     await cp(bench.runsFolder, asItWas, {
@@ -252,12 +254,12 @@ describe('a ferment kept warm under watch', () => {
     await pass(bench, 5, 30);
     isFull = true;
     await pass(bench, 5, 30);
-    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBe('disk-full'));
+    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBe('disk-full'), aWhile);
     isFull = false;
     await pass(bench, 5, 30);
     const minutes = await minutesOnDisk(bench, 14);
     expect(new Set(minutes).size).toBe(minutes.length);
-    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBeNull());
+    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBeNull(), aWhile);
   });
 
   test('another ferment takes its place, and one that is left stays as it was', async () => {

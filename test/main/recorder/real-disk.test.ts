@@ -28,7 +28,7 @@ beforeAll(async () => {
   const source = path.join(import.meta.dirname, '..', 'support', 'recording-program.ts');
   program = await buildProgram(source, programFolder);
   await chmod(programFolder, 0o755);
-}, 60_000);
+});
 afterAll(() => rm(programFolder, { recursive: true, force: true }));
 
 function libraryOf(runsFolder: string) {
@@ -99,7 +99,6 @@ describe('on a real disk', () => {
 
   test.skipIf(process.platform === 'win32')(
     'a limit on file size moves the recording into further files and loses nothing',
-    { timeout: 60_000 },
     async () => {
       const runsFolder = await temporaryFolder();
       const command = `ulimit -f 64; exec "${process.execPath}" "${program}" "${runsFolder}" 2000`;
@@ -116,7 +115,6 @@ describe('on a real disk', () => {
 
   test.skipIf(process.platform === 'win32')(
     'a folder that may not be written is refused in words of the contract',
-    { timeout: 60_000 },
     async () => {
       const runsFolder = path.join(await temporaryFolder(), 'runs');
       await chmod(path.dirname(runsFolder), 0o755);

@@ -21,8 +21,6 @@ import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const { run } = pearRun();
-/** Three replays of a whole run on a busy machine. */
-const patient = { timeout: 60_000 };
 /** A corrected probe: whoever forgets the correction tells another plateau. */
 const settings = { ...run.settings, probe: { ...run.settings.probe, offsetK: 0.4 } };
 
@@ -57,29 +55,25 @@ async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promi
 }
 
 describe('the plateau of a run', () => {
-  test(
-    'is one and the same in the library, the comparison, the report and the key',
-    patient,
-    async () => {
-      const study = studyRun({ ...run, settings });
-      const { inputs, endS } = run;
-      const film = await filmOf({
-        identity: { origin: 'replay', runId: 'a', name: 'a', startedAtIso: null, settings },
-        inputs,
-        endS,
-      });
-      const { plateau } = study;
-      if (plateau === null) throw new Error('no plateau');
-      expect(runFacts(film).plateau).toEqual(plateau);
-      expect(await libraryPlateauC(inputs, endS)).toBeCloseTo(plateau.mean.value, 2);
-      const words = measuredWords(plateau.mean, '°C');
-      expect(JSON.stringify(reportOf([study]))).toContain(words);
-      const asked = exercisesOf(study, 'undergraduate').find(({ id }) => id.endsWith('pressure'));
-      expect(JSON.stringify(asked)).toContain(words);
-    },
-  );
+  test('is one and the same in the library, the comparison, the report and the key', async () => {
+    const study = studyRun({ ...run, settings });
+    const { inputs, endS } = run;
+    const film = await filmOf({
+      identity: { origin: 'replay', runId: 'a', name: 'a', startedAtIso: null, settings },
+      inputs,
+      endS,
+    });
+    const { plateau } = study;
+    if (plateau === null) throw new Error('no plateau');
+    expect(runFacts(film).plateau).toEqual(plateau);
+    expect(await libraryPlateauC(inputs, endS)).toBeCloseTo(plateau.mean.value, 2);
+    const words = measuredWords(plateau.mean, '°C');
+    expect(JSON.stringify(reportOf([study]))).toContain(words);
+    const asked = exercisesOf(study, 'undergraduate').find(({ id }) => id.endsWith('pressure'));
+    expect(JSON.stringify(asked)).toContain(words);
+  });
 
-  test('of a head that climbs past the limit at once is none anywhere', patient, async () => {
+  test('of a head that climbs past the limit at once is none anywhere', async () => {
     const inputs = run.inputs.map((input) =>
       input.kind === 'reading' && input.value > 70 ? { ...input, value: input.value + 12 } : input,
     );

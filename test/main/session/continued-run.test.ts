@@ -100,7 +100,7 @@ beforeAll(async () => {
   const worker = path.join(projectRoot, 'main', 'probe', 'worker', 'entry.ts');
   program = await buildProgram(services, programs);
   probeProgram = await buildProgram(worker, programs);
-}, 120_000);
+});
 
 async function startServices(runsFolder: string) {
   const child = spawn(process.execPath, [program, runsFolder, probeProgram], {

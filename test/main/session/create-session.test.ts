@@ -72,7 +72,7 @@ describe('createSession', () => {
         endS: page.endS,
       });
     }
-  }, 30_000);
+  });
 
   test('records nothing after the end, though the probe goes on talking while the run is closed', async () => {
     const { time, probeHub, session } = await setUp();

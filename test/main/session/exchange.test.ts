@@ -31,8 +31,6 @@ import {
 } from '../support/session-bench.ts';
 
 const packMinutes = 180_000;
-/** Going through a run several times takes its seconds on a busy machine. */
-const patience = { timeout: 60_000 };
 const pear = pearRun().run;
 const settings = { ...pear.settings, attentionCheckS: null };
 /** Every tenth second keeps the packs quick. */
@@ -65,7 +63,7 @@ const residue: readonly MarkBody[] = [
   { type: 'liquid-density', liquid: 'residue', densityKgPerM3: 996.9, temperatureC: 20 },
 ];
 
-describe('measurements after a run', patience, () => {
+describe('measurements after a run', () => {
   test('go beside the closed log, complete the books, and can be taken back', async () => {
     const { session, runsFolder } = await setUp();
     const runId = await importRun(session, pearCsv);
@@ -121,7 +119,7 @@ describe('measurements after a run', patience, () => {
   });
 });
 
-describe('importing a file of another logger', patience, () => {
+describe('importing a file of another logger', () => {
   const mapping: NonNullable<RequestBody<'imports/finish'>['mapping']> = {
     decimal: ',',
     time: { column: 'Uhr', dateOrder: 'month-day' },
@@ -201,30 +199,26 @@ describe('importing a file of another logger', patience, () => {
   });
 });
 
-test(
-  'a wrong start of an imported run is put right with a reason, and the record keeps both',
-  patience,
-  async () => {
-    const { session, runsFolder } = await setUp();
-    const runId = await importRun(session, pearCsv, { startedAtIso: '2026-03-18T09:15:00.000Z' });
-    const log = path.join(runsFolder, runId, 'run.jsonl');
-    const before = await readFile(log);
-    await ask(session, 'runs/correct', {
-      runId,
-      correction: {
-        startedAtIso: '2026-03-18T10:15:00.000Z',
-        reason: 'the logger was an hour slow',
-      },
-    });
-    expect((await readWhole(session, runId)).summary).toMatchObject({
+test('a wrong start of an imported run is put right with a reason, and the record keeps both', async () => {
+  const { session, runsFolder } = await setUp();
+  const runId = await importRun(session, pearCsv, { startedAtIso: '2026-03-18T09:15:00.000Z' });
+  const log = path.join(runsFolder, runId, 'run.jsonl');
+  const before = await readFile(log);
+  await ask(session, 'runs/correct', {
+    runId,
+    correction: {
       startedAtIso: '2026-03-18T10:15:00.000Z',
-      corrections: [
-        `Corrected after the run: began ${localTimeWords(localIso('2026-03-18T09:15:00.000Z'))} → ${localTimeWords(localIso('2026-03-18T10:15:00.000Z'))}. Reason: the logger was an hour slow`,
-      ],
-    });
-    expect((await readFile(log)).equals(before)).toBe(true);
-  },
-);
+      reason: 'the logger was an hour slow',
+    },
+  });
+  expect((await readWhole(session, runId)).summary).toMatchObject({
+    startedAtIso: '2026-03-18T10:15:00.000Z',
+    corrections: [
+      `Corrected after the run: began ${localTimeWords(localIso('2026-03-18T09:15:00.000Z'))} → ${localTimeWords(localIso('2026-03-18T10:15:00.000Z'))}. Reason: the logger was an hour slow`,
+    ],
+  });
+  expect((await readFile(log)).equals(before)).toBe(true);
+});
 
 describe('packs', { timeout: packMinutes }, () => {
   test('of two runs hold the same bytes as the folder that the command writes, and tell how far they are', async () => {

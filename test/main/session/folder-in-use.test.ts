@@ -212,4 +212,4 @@ test('of all requests there are, none of a second program changes a file of the 
     expect(changes).toEqual([]);
   }
   expect(await contents(runsFolder)).toEqual(before);
-}, 120_000);
+});

@@ -1,3 +1,4 @@
+import process from 'node:process';
 import type { Clock, Scheduler } from '#main';
 
 /** A clock and timers that move only when told to. */
@@ -52,7 +53,18 @@ export function createManualTime(startWallMs = Date.UTC(2025, 2, 14, 10, 15)): M
   };
 }
 
-/** Waits until the disk and the microtasks that a timer started are done with. */
+/** Lets what a timer started go on, as far as it need not wait for the disk: that takes real time, `diskAtRest` waits for it. */
 async function settle(): Promise<void> {
-  for (let turn = 0; turn < 3; turn += 1) await new Promise((resolve) => setImmediate(resolve));
+  for (let turn = 0; turn < 3; turn += 1) await nextTurn();
 }
+
+/** Waits until this process waits for nothing from the file system, however long this disk takes today. */
+export async function diskAtRest(): Promise<void> {
+  const isDiskAtWork = () =>
+    process.getActiveResourcesInfo().some((resource) => resource.startsWith('FSReq'));
+  for (let idleTurns = 0; idleTurns < 3; idleTurns = isDiskAtWork() ? 0 : idleTurns + 1) {
+    await nextTurn();
+  }
+}
+
+const nextTurn = () => new Promise((resolve) => setImmediate(resolve));

@@ -77,9 +77,7 @@ describe('BlindRun', () => {
     expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
   });
 
-  test('reveals the band where the run strip draws it: on the scale of this probe', {
-    timeout: 60_000,
-  }, async () => {
+  test('reveals the band where the run strip draws it: on the scale of this probe', async () => {
     // A probe that reads 1 K low, as the monitor finds out while the head holds where no vapour can.
     const record = simulatedRecord({ name: 'Pear ferment', pressureKPa: 99.4, seed: 1 });
     const low = record.inputs.map((input) =>

@@ -88,11 +88,7 @@ describe('CompareRuns', () => {
       <CompareRuns runs={runs.map(({ name }) => summaryOf(name))} onClose={() => {}} />,
       request,
     );
-    const table = await screen.findByRole(
-      'table',
-      { name: 'Runs side by side' },
-      { timeout: 20_000 },
-    );
+    const table = await screen.findByRole('table', { name: 'Runs side by side' });
     expect(
       within(table)
         .getAllByRole('columnheader')
@@ -103,7 +99,7 @@ describe('CompareRuns', () => {
     expect(screen.getByRole('img', { name: /P Monday, Q Tuesday/ })).toBeTruthy();
     fireEvent.click(screen.getByRole('radio', { name: 'K above the azeotrope' }));
     expect(screen.getByText('head above the azeotrope, K')).toBeTruthy();
-  }, 30_000);
+  });
 
   test('says which run could not be read', async () => {
     renderInWindow(
@@ -121,16 +117,12 @@ describe('WhatIf', () => {
       target: { value: '88' },
     });
     fireEvent.click(screen.getByRole('button', { name: 'Go through the run again' }));
-    const table = await screen.findByRole(
-      'table',
-      { name: 'Record and what-if' },
-      { timeout: 20_000 },
-    );
+    const table = await screen.findByRole('table', { name: 'Record and what-if' });
     expect(screen.getByRole('heading', { name: 'What if: this did not happen' })).toBeTruthy();
     expect(screen.getByText(/With another strength limit, \d of \d calls/)).toBeTruthy();
     const prompt = within(table).getByRole('row', { name: /Heat off, change the receiver/ });
     expect(prompt.textContent).toContain('≠');
-  }, 30_000);
+  });
 
   test('asks again where a number is out of range, and computes nothing', () => {
     renderInWindow(<WhatIf film={film} onClose={() => {}} />);

@@ -1,9 +1,10 @@
 // @vitest-environment happy-dom
 import { cleanup } from '@testing-library/react';
-import { afterAll, afterEach, expect, test } from 'vitest';
-import { setLanguage } from '#shared-core';
+import { afterAll, afterEach, expect, test, vi } from 'vitest';
 
-// Before anything else is loaded, as the window does it: names are said once.
+// Before anything else is loaded, as the window does it: names are said once, so this window's modules are nobody else's.
+vi.resetModules();
+const { setLanguage } = await import('#shared-core');
 setLanguage('de');
 const { PreparePlace } = await import('../../../renderer/prepare/prepare-place.tsx');
 const { ToBeRecorded } = await import('../../../renderer/prepare/to-be-recorded.tsx');
@@ -12,7 +13,7 @@ const { firstDraft } = await import('../../../renderer/stores/prepare-draft.ts')
 const { renderInWindow } = await import('../support/render-in-window.tsx');
 
 afterEach(cleanup);
-afterAll(() => setLanguage('en'));
+afterAll(() => vi.resetModules());
 
 test('what nobody can guess is asked for in German as well, and what cannot be used is named', () => {
   const message = 'Nötig.';

@@ -97,7 +97,7 @@ describe('the still heated by hand', () => {
       expect(distilledMl.at(-1)).toBeGreaterThan(0);
     }
     expect(new Set(draws.map(({ tags }) => tags[0])).size).toBeGreaterThan(1);
-  }, 60_000);
+  });
 
   test('a flame is taken away some ten to sixty times and put back within minutes, mostly unmarked', () => {
     const runs = Array.from({ length: 10 }, (_, index) => byHandRun(`flame/${index}`)).filter(
@@ -113,12 +113,12 @@ describe('the still heated by hand', () => {
     expect(Math.min(...cycles.flat())).toBeGreaterThanOrEqual(15);
     const marks = runs.flatMap(({ report }) => report.others).filter(({ kind }) => kind === 'mark');
     expect(marks.length).toBeLessThan(0.4 * cycles.flat().length);
-  }, 60_000);
+  });
 
   test('draws the same run for the same seed, and another for another', () => {
     expect(byHandRun('same')).toEqual(byHandRun('same'));
     expect(byHandRun('same').report.head).not.toEqual(byHandRun('other').report.head);
-  }, 60_000);
+  });
 
   /** From the layer's face or a room's. */
   const fromSharedCore =

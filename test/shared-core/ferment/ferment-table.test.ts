@@ -50,3 +50,21 @@ test('a ferment’s table is read back as it was kept, the probe’s temperature
     heard(36, 30.5),
   ]);
 });
+
+test.each([
+  ['newest on top', 'date,gravity', (day: number) => `2026-11-${10 + day}T09:00,`, true],
+  ['the days of a spreadsheet', 'Time,SG', (day: number) => `${46_336.4 + day},`, false],
+  ['a month by its name', 'When,Hydrometer', (day: number) => `Nov ${10 + day} 2026 09:00,`, false],
+])('a table of days and gravities is read: %s', (_, titles, moment, isNewestFirst) => {
+  const rows = [1.06, 1.036, 1.02, 1.008].map((gravity, day) => `${moment(day)}${gravity}`);
+  const table = readFermentCsv([titles, ...(isNewestFirst ? rows.toReversed() : rows)].join('\n'));
+  if (!table.ok) throw new Error(JSON.stringify(table.error));
+  const { readings, problems } = table.value;
+  expect(problems).toEqual([]);
+  expect(readings.map(({ timeH, gravity }) => [Math.round(timeH), gravity])).toEqual([
+    [0, 1.06],
+    [24, 1.036],
+    [48, 1.02],
+    [72, 1.008],
+  ]);
+});

@@ -81,7 +81,7 @@ describe('what each instrument would narrow', () => {
       return low <= half.leftS && half.leftS <= high;
     });
     expect(held.length / others.length).toBeGreaterThan(0.85);
-  }, 120_000);
+  });
 
   test('a balance narrows most; a heat that is stated already is not offered', () => {
     expect(gains?.withBalanceS).toBeLessThan(0.7 * (gains?.asItIsS ?? 0));

@@ -49,6 +49,11 @@ export const takeIn: Readonly<Record<string, string>> = {
   'the time goes back to {shown}': 'die Zeit geht zurück auf {shown}',
   'the time {shown} lies more than a year after the start':
     'die Zeit {shown} liegt mehr als ein Jahr nach dem Beginn',
+  'Time, the part below a minute or an hour': 'Zeit, der Teil unter einer Minute oder Stunde',
+  'The times begin anew within the table ({count, plural, one {once} other {# times}}): what follows was put right behind what stands above, since nothing tells how long lay between.':
+    'Die Zeiten beginnen in der Tabelle von vorn ({count, plural, one {einmal} other {#-mal}}): was folgt, wurde gleich hinter das gestellt, was darüber steht, denn nichts sagt, wie lange es dazwischen dauerte.',
+  'The table begins with its newest row; it was read from its end.':
+    'Die Tabelle beginnt mit der neuesten Zeile; sie wurde vom Ende her gelesen.',
   'The times were read as minutes and seconds. If they are hours and minutes, write "(h:mm)" behind the title of their column.':
     'Die Zeiten wurden als Minuten und Sekunden gelesen. Sind es Stunden und Minuten, „(h:mm)“ hinter den Titel ihrer Spalte schreiben.',
   'The times were read as hours and minutes. If they are minutes and seconds, write "(mm:ss)" behind the title of their column.':
@@ -99,11 +104,13 @@ export const takeIn: Readonly<Record<string, string>> = {
   Semicolon: 'Strichpunkt',
   Tab: 'Tabulator',
   'Upright line': 'Senkrechter Strich',
+  Spaces: 'Leerzeichen',
   'Point or comma': 'Punkt oder Komma',
   Point: 'Punkt',
   'Day first': 'Tag zuerst',
   'Month first': 'Monat zuerst',
   's, or a date': 's oder ein Datum',
+  'd, or a date': 'd oder ein Datum',
   'Found by itself': 'Von selbst gefunden',
   'UTF-16, little end first': 'UTF-16, kleines Ende zuerst',
   'UTF-16, big end first': 'UTF-16, großes Ende zuerst',

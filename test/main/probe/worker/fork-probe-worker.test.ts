@@ -53,4 +53,4 @@ test('a serial process that is killed, and one that is frozen, are replaced whil
     await hub.close();
     terminal.value.close();
   }
-}, 90_000);
+});

@@ -56,7 +56,7 @@ test('what goes through whole runs is answered by a process beside this one as i
   const [there, here] = await Promise.all(tables);
   expect(there).toBe(here);
   expect({ desks: beside.desks.length, last: progress.at(-1) }).toEqual({ desks: 1, last: 100 });
-}, 120_000);
+});
 
 test('what the services change of a run is seen there at once, also when it was read before', async () => {
   const { session } = await setUp();
@@ -73,7 +73,7 @@ test('what the services change of a run is seen there at once, also when it was 
   expect(await seen()).toEqual(['Column of beads', 240, 'Column of beads']);
   await ask(session, 'runs/trash', { runId });
   expect(await ask(session, 'runs/list', {})).toEqual({ runs: [] });
-}, 120_000);
+});
 
 test('a run that is being recorded is read to its newest reading, and listed once', async () => {
   const { session, time, probeHub } = await setUp();
@@ -89,7 +89,7 @@ test('a run that is being recorded is read to its newest reading, and listed onc
     nextIndex,
     runs: runs.map((run) => [run.runId, run.ended]),
   }).toEqual({ values: [21, 22, 23, 24, 25], nextIndex: null, runs: [[runId, 'recording']] });
-}, 120_000);
+});
 
 test('while it stands still a run is recorded, marked and stopped; killed, it is told and started anew', async () => {
   const { session, time, probeHub, desks, signal } = await setUp();
@@ -116,7 +116,7 @@ test('while it stands still a run is recorded, marked and stopped; killed, it is
     kinds: [...Array(5).fill('reading'), 'mark'],
     desks: 2,
   });
-}, 120_000);
+});
 
 test('a process that is asked to close ends by itself', async () => {
   const desk = forkDesk();
@@ -131,4 +131,4 @@ test('a process that is asked to close ends by itself', async () => {
   });
   desk.post({ type: 'close' });
   await until('its end', () => ended, 60);
-}, 120_000);
+});
