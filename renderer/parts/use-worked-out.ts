@@ -17,29 +17,41 @@ interface WayOfWork<Request, Result> {
   readonly pauseMs: number;
 }
 
+/** What was worked out last, and from which request. */
+interface Done<Result> {
+  readonly key: string;
+  readonly result: Result | null;
+}
+
+/** No request, as a key. */
+const nothing = 'null';
+
 /** What a worker makes of a request, beside the window; the last result stays in view meanwhile. */
 export function useWorkedOut<Request, Result>(
   request: Request | null,
   way: WayOfWork<Request, Result>,
 ): WorkedOut<Result> {
-  const [state, setState] = useState<WorkedOut<Result>>({ result: null, isMaking: false });
+  const [done, setDone] = useState<Done<Result>>({ key: nothing, result: null });
   const asker = useRef<Asker<Request> | null>(null);
+  const asked = useRef(nothing);
   const key = JSON.stringify(request);
 
   useEffect(() => () => asker.current?.end(), []);
 
   useEffect(() => {
     asker.current?.forget();
-    setState((known) => ({ ...known, isMaking: key !== 'null' }));
-    if (key === 'null') return;
+    if (key === nothing) return;
     asker.current ??= createAsker({
       ...way,
-      onResult: (result) => setState({ result, isMaking: false }),
+      onResult: (result) => setDone({ key: asked.current, result }),
     });
     const { ask } = asker.current;
-    const timer = setTimeout(() => ask(JSON.parse(key)), way.pauseMs);
+    const timer = setTimeout(() => {
+      asked.current = key;
+      ask(JSON.parse(key));
+    }, way.pauseMs);
     return () => clearTimeout(timer);
   }, [key, way]);
 
-  return state;
+  return { result: done.result, isMaking: key !== nothing && key !== done.key };
 }
