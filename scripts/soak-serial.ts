@@ -8,49 +8,33 @@
  */
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import process from 'node:process';
-import {
-  createIsolatedProbeHub,
-  forkProbeWorker,
-  type ProbeWorker,
-  systemClock,
-  systemScheduler,
-} from '#main';
-import { serialSourceSchema } from '#shared-core';
-import { cpuSecondsOf, residentMbOf } from './soak/process-cost.ts';
-import { startSpeaker } from './soak/soak-speaker.ts';
+import { setTimeout as pause } from 'node:timers/promises';
+import { cpuSecondsOf, residentMbOf } from './measuring/process-cost.ts';
+import { startSoakedProbe } from './soak/soaked-probe.ts';
 
 const [seconds = '60', pace = '100'] = process.argv.slice(2);
 await soak(Number(seconds));
 
 async function soak(forS: number): Promise<void> {
-  const speaker = await startSpeaker(pace);
-  let worker: ProbeWorker | null = null;
-  const hub = createIsolatedProbeHub({
-    clock: systemClock,
-    scheduler: systemScheduler,
-    startWorker() {
-      worker = forkProbeWorker();
-      return worker;
-    },
-  });
+  const { speaker, probeHub: hub, source, processId } = await startSoakedProbe(pace);
   const heard = new Map<string, number>();
   hub.on('readings', (readings) => {
     for (const { channel } of readings) heard.set(channel, (heard.get(channel) ?? 0) + 1);
   });
   const links: string[] = [];
   hub.on('link', ({ state, reason }) => links.push(`${state} ${reason}`));
-  await hub.connect(serialSourceSchema.parse({ kind: 'serial', path: speaker.path }));
-  await pause(1);
+  await hub.connect(source);
+  await pause(1000);
 
   const delay = monitorEventLoopDelay({ resolution: 5 });
   delay.enable();
   const cpu = process.cpuUsage();
-  const id = (worker as ProbeWorker | null)?.processId ?? null;
+  const id = processId();
   const workerCpuS = cpuSecondsOf(id);
   speaker.begin();
-  await pause(forS);
+  await pause(1000 * forS);
   const sent = await speaker.end();
-  await pause(3);
+  await pause(3000);
   const used = process.cpuUsage(cpu);
   const { droppedReadings, rejectedLines } = hub.status();
   console.log(
@@ -68,10 +52,6 @@ async function soak(forS: number): Promise<void> {
     }),
   );
   await hub.close();
-}
-
-function pause(forS: number): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 1000 * forS));
 }
 
 function percent(usedS: number, ofS: number): number {

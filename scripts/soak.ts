@@ -9,32 +9,15 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
-import {
-  createIsolatedProbeHub,
-  createRunLibrary,
-  createSession,
-  forkProbeWorker,
-  nodeFileLayer,
-  type ProbeWorker,
-  systemClock,
-  systemScheduler,
-} from '#main';
-import { createMonitor, defaultRunSettings, serialSourceSchema } from '#shared-core';
-import { cpuSecondsOf, residentMbOf } from './soak/process-cost.ts';
-import { startSpeaker } from './soak/soak-speaker.ts';
+import { setTimeout as pause } from 'node:timers/promises';
+import { createRunLibrary, createSession, nodeFileLayer, systemClock } from '#main';
+import { createMonitor, defaultRunSettings } from '#shared-core';
+import { cpuSecondsOf, residentMbOf } from './measuring/process-cost.ts';
+import { startSoakedProbe } from './soak/soaked-probe.ts';
 
 const [minutes = '30', pace = '100'] = process.argv.slice(2);
 const runsFolder = mkdtempSync(path.join(tmpdir(), 'still-head-soak-'));
-const speaker = await startSpeaker(pace);
-let worker: ProbeWorker | null = null;
-const probeHub = createIsolatedProbeHub({
-  clock: systemClock,
-  scheduler: systemScheduler,
-  startWorker() {
-    worker = forkProbeWorker();
-    return worker;
-  },
-});
+const { speaker, probeHub, source, processId } = await startSoakedProbe(pace);
 const session = await createSession({
   probeHub,
   clock: systemClock,
@@ -43,15 +26,14 @@ const session = await createSession({
   app: { version: 'soak', modelVersion: 'soak', shell: 'loopback' },
 });
 const teacher = { mayCommand: true };
-const source = serialSourceSchema.parse({ kind: 'serial', path: speaker.path });
 const connected = await session.handle('probe/connect', { source }, teacher);
 if (!connected.ok) throw new Error(JSON.stringify(connected.error));
 const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
 if (!started.ok) throw new Error(JSON.stringify(started.error));
 const { runId } = started.value as { runId: string };
 const startS = systemClock.monotonicS();
-await pause(2);
-const serialId = (worker as ProbeWorker | null)?.processId ?? null;
+await pause(2000);
+const serialId = processId();
 let largestLagS = 0;
 speaker.begin();
 
@@ -65,7 +47,7 @@ const lagTimer = setInterval(() => {
 for (let minute = 1; minute <= Number(minutes); minute += 1) {
   const cpu = process.cpuUsage();
   const serialCpuS = cpuSecondsOf(serialId);
-  await pause(60);
+  await pause(60_000);
   const used = process.cpuUsage(cpu);
   const services = (used.user + used.system) / 1e6;
   const fileMb = statSync(path.join(runsFolder, runId, 'run.jsonl')).size / 1e6;
@@ -75,7 +57,7 @@ for (let minute = 1; minute <= Number(minutes); minute += 1) {
   );
 }
 const sent = await speaker.end();
-await pause(3);
+await pause(3000);
 clearInterval(lagTimer);
 const { droppedReadings, rejectedLines } = probeHub.status();
 await session.handle('run/stop', {}, teacher);
@@ -87,9 +69,8 @@ rmSync(runsFolder, { recursive: true });
 
 /** Readings of each channel, read back from the disk by the library. */
 async function recorded(): Promise<string> {
-  const files = nodeFileLayer;
   const library = createRunLibrary({
-    files,
+    files: nodeFileLayer,
     clock: systemClock,
     runsFolder,
     mayWrite: () => false,
@@ -108,8 +89,4 @@ async function recorded(): Promise<string> {
 
 function share(usedS: number): string {
   return `${((100 * usedS) / 60).toFixed(1)} %`;
-}
-
-function pause(forS: number): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 1000 * forS));
 }

@@ -126,7 +126,6 @@ export {
   type FermentRead,
   fermentIdSchema,
   fermentReadSchema,
-  fermentTreatments,
   type KeptFerment,
   type StatedFerment,
   statedFermentSchema,
@@ -303,7 +302,7 @@ export {
   studyFerment,
   studyRun,
 } from './study/index.ts';
-export type { Estimate } from './uncertainty/index.ts';
+export { type Estimate, standardFromNinety } from './uncertainty/index.ts';
 export {
   clockWords,
   counted,

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { hexoseFromSucroseGPerG, type MarkBody, say } from '#shared-core';
-import { NumberField } from '../design/index.ts';
+import { Button, Form, NumberField } from '../design/index.ts';
 import { numberFrom } from '../words/index.ts';
 
 interface SugarFormProps {
@@ -25,10 +25,9 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
   return (
     <details className="why">
       <summary>{say('Sugar in the ferment')}</summary>
-      <form
+      <Form
         className="measure-form"
-        onSubmit={(event) => {
-          event.preventDefault();
+        onSubmit={() => {
           const sugarG = numberFrom(sugar);
           const standardUncertaintyG = numberFrom(doubt) ?? usualShare * (sugarG ?? 0);
           if (sugarG === null || sugarG <= 0 || standardUncertaintyG < 0) {
@@ -55,11 +54,11 @@ export function SugarForm({ canAct, onMark }: SugarFormProps) {
           />
         </div>
         <div className="dialog-acts">
-          <button type="submit" className="button" disabled={!canAct}>
+          <Button type="submit" disabled={!canAct}>
             {say('Keep sugar')}
-          </button>
+          </Button>
         </div>
-      </form>
+      </Form>
     </details>
   );
 }

@@ -10,15 +10,14 @@ interface LateMarks {
 
 /** What was marked after a run, and more of it. */
 export function useLateMarks(runId: string, endS: number, lateMarks: readonly Mark[]): LateMarks {
-  const { service, bench } = useWindowParts();
+  const { commands } = useWindowParts();
   const [late, setLate] = useState(lateMarks);
   const book = async (mark: MarkBody) => {
-    const answer = await service.request('runs/book', { runId, mark });
-    if (answer.ok) {
-      const { markId } = answer.value;
-      setLate((marks) => [...marks, { kind: 'mark', timeS: endS, markId, mark }]);
-    } else bench.getState().dispatch({ type: 'problem', problem: answer.error });
-    return answer.ok;
+    const booked = await commands.ask('runs/book', { runId, mark });
+    if (booked === null) return false;
+    const { markId } = booked;
+    setLate((marks) => [...marks, { kind: 'mark', timeS: endS, markId, mark }]);
+    return true;
   };
   return { late, book };
 }

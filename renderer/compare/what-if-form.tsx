@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { say } from '#shared-core';
-import { Button, NumberField } from '../design/index.ts';
+import { Button, Form, fieldsOf, NumberField } from '../design/index.ts';
 import { useWords } from '../words/index.ts';
 import type { WhatIfChange } from './what-if-change.ts';
 import { checkDraft, type WhatIfDraft } from './what-if-draft.ts';
@@ -25,17 +25,12 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
         : words.number(recorded.plates, platesDecimals(recorded.plates)),
   }));
   const { change, problems } = checkDraft(draft);
-  const field = (name: keyof WhatIfDraft) => ({
-    text: draft[name],
-    onText: (text: string) => setDraft({ ...draft, [name]: text }),
-    problem: problems[name],
-  });
+  const field = fieldsOf(draft, setDraft, problems);
   const was = (value: string) => say('was {value}', { value });
   return (
-    <form
+    <Form
       className="what-if-form"
-      onSubmit={(event) => {
-        event.preventDefault();
+      onSubmit={() => {
         if (change) onChange(change);
       }}
     >
@@ -61,15 +56,9 @@ export function WhatIfForm({ recorded, onChange }: WhatIfFormProps) {
         )}
         {...field('plates')}
       />
-      <Button
-        weight="main"
-        disabled={change === null}
-        onClick={() => {
-          if (change) onChange(change);
-        }}
-      >
+      <Button type="submit" weight="main" disabled={change === null}>
         {say('Go through the run again')}
       </Button>
-    </form>
+    </Form>
   );
 }

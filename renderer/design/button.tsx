@@ -1,6 +1,6 @@
 import type { ComponentProps } from 'react';
 
-interface ButtonProps extends Omit<ComponentProps<'button'>, 'type'> {
+interface ButtonProps extends ComponentProps<'button'> {
   readonly weight?: 'plain' | 'main' | 'act' | 'quiet';
   readonly size?: 'usual' | 'large';
 }

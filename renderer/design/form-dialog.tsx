@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { say } from '#shared-core';
 import { Button } from './button.tsx';
 import { Dialog } from './dialog.tsx';
+import { Form } from './form.tsx';
 
 interface FormDialogProps {
   readonly title: string;
@@ -19,21 +20,19 @@ export function FormDialog(props: FormDialogProps) {
   const { title, act, isComplete = true, onSubmit, onClose, children } = props;
   return (
     <Dialog title={title} onClose={onClose}>
-      <form
-        className="dialog-form"
-        onSubmit={(event) => {
-          event.preventDefault();
+      <Form
+        onSubmit={() => {
           if (isComplete) onSubmit();
         }}
       >
         {children}
         <div className="dialog-acts">
           <Button onClick={onClose}>{say('Cancel')}</Button>
-          <button type="submit" className="button" data-weight="main" disabled={!isComplete}>
+          <Button type="submit" weight="main" disabled={!isComplete}>
             {act}
-          </button>
+          </Button>
         </div>
-      </form>
+      </Form>
     </Dialog>
   );
 }

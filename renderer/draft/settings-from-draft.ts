@@ -6,11 +6,11 @@ import {
   type RunSettings,
   say,
   settingRanges,
+  standardFromNinety,
   succeed,
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
-import { judgedDoubtAbv } from './judged-doubt.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
 
@@ -121,7 +121,9 @@ function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number 
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));
-  return isJudged ? judgedDoubtAbv(ferment) : defaultRunSettings.charge.standardUncertaintyAbv;
+  return isJudged
+    ? standardFromNinety(ferment.strengthAbv)
+    : defaultRunSettings.charge.standardUncertaintyAbv;
 }
 
 function readFirstFraction(

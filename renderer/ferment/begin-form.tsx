@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type StatedFerment, say } from '#shared-core';
-import { Button } from '../design/index.ts';
+import { Button, Form } from '../design/index.ts';
 import {
   type BeginProblems,
   beginDraft,
@@ -30,14 +30,7 @@ export function BeginForm({ planned, onBegin }: BeginFormProps) {
     if (stated.ok) onBegin(stated.value);
   };
   return (
-    <form
-      className="dialog-form"
-      aria-label={say('Begin a log')}
-      onSubmit={(event) => {
-        event.preventDefault();
-        begin();
-      }}
-    >
+    <Form name={say('Begin a log')} onSubmit={begin}>
       <StatedFields
         draft={draft}
         problems={problems}
@@ -45,10 +38,10 @@ export function BeginForm({ planned, onBegin }: BeginFormProps) {
         onDraft={setDraft}
       />
       <div className="ferment-acts">
-        <Button weight="main" onClick={begin}>
+        <Button type="submit" weight="main">
           {say('Begin the log')}
         </Button>
       </div>
-    </form>
+    </Form>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type StatedFerment, say } from '#shared-core';
-import { Button, TextLine } from '../design/index.ts';
+import { Button, Form, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { type BeginProblems, draftOfStated, statedFromDraft } from './begin-draft.ts';
 import { StatedFields } from './stated-fields.tsx';
@@ -31,14 +31,7 @@ export function CorrectForm({ stated, onCorrect, onClose }: CorrectFormProps) {
     if (await onCorrect(read.value, reason.trim())) onClose();
   };
   return (
-    <form
-      className="dialog-form"
-      aria-label={say('Correct what was stated')}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void correct();
-      }}
-    >
+    <Form name={say('Correct what was stated')} onSubmit={() => void correct()}>
       <StatedFields
         draft={draft}
         problems={problems}
@@ -54,10 +47,10 @@ export function CorrectForm({ stated, onCorrect, onClose }: CorrectFormProps) {
       />
       <div className="ferment-acts">
         <Button onClick={onClose}>{say('Cancel')}</Button>
-        <Button weight="main" onClick={() => void correct()}>
+        <Button type="submit" weight="main">
           {say('Correct')}
         </Button>
       </div>
-    </form>
+    </Form>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { type FermentRead, fermentTreatments, say } from '#shared-core';
-import { Button, NumberField, TextLine } from '../design/index.ts';
+import { type FermentRead, fermentReadSchema, say } from '#shared-core';
+import { Button, Form, fieldsOf, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { numberWords } from '../words/index.ts';
 import { type EntryDraft, type EntryProblems, emptyEntry, readFromDraft } from './entry-draft.ts';
@@ -18,25 +18,14 @@ export function EntryForm({ onEnter }: EntryFormProps) {
   const [draft, setDraft] = useState<EntryDraft>(() => emptyEntry(new Date()));
   const [problems, setProblems] = useState<EntryProblems>({});
   const change = (part: Partial<EntryDraft>) => setDraft((known) => ({ ...known, ...part }));
-  const field = (name: Exclude<keyof EntryDraft, 'treatments'>) => ({
-    text: draft[name],
-    onText: (text: string) => change({ [name]: text }),
-    problem: problems[name],
-  });
+  const field = fieldsOf(draft, setDraft, problems);
   const enter = async () => {
     const read = readFromDraft(draft, decimal);
     setProblems(read.ok ? {} : read.error);
     if (read.ok && (await onEnter(read.value))) setDraft(emptyEntry(new Date()));
   };
   return (
-    <form
-      className="dialog-form"
-      aria-label={say('Enter what you read')}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void enter();
-      }}
-    >
+    <Form name={say('Enter what you read')} onSubmit={() => void enter()}>
       <div className="prepare-fields">
         <TextLine type="datetime-local" name={say('When')} {...field('at')} />
         <NumberField
@@ -81,11 +70,11 @@ export function EntryForm({ onEnter }: EntryFormProps) {
       </div>
       {problems.form !== undefined && <p className="field-problem">{problems.form}</p>}
       <div className="ferment-acts">
-        <Button weight="main" onClick={() => void enter()}>
+        <Button type="submit" weight="main">
           {say('Keep this entry')}
         </Button>
       </div>
-    </form>
+    </Form>
   );
 }
 
@@ -99,7 +88,7 @@ function Treatments({ chosen, onChosen }: TreatmentsProps) {
     <fieldset className="field">
       <legend className="field-name">{say('Done before this reading')}</legend>
       <div className="choices">
-        {fermentTreatments.map((treatment) => (
+        {fermentReadSchema.shape.treatments.element.options.map((treatment) => (
           <label key={treatment} className="choice">
             <input
               type="checkbox"

@@ -9,7 +9,7 @@ import {
   say,
 } from '#shared-core';
 import { CautionLines } from '../cautions/index.ts';
-import { Button, Dialog, NumberField, SelectField } from '../design/index.ts';
+import { Button, Dialog, fieldsOf, NumberField, SelectField } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
@@ -18,7 +18,6 @@ import { type PlannedFerment, plannedFerment } from './begin-draft.ts';
 import { fruitNames } from './fruit-names.ts';
 import {
   type FermentPlanDraft,
-  type FermentPlanField,
   type FermentPlanShown,
   firstFermentPlan,
   type MainSource,
@@ -61,11 +60,7 @@ export function FermentPlanDialog({ onClose, onBegin }: FermentPlanDialogProps) 
         )
       : null;
   const planned = planFromDraft(draft, least);
-  const field = (name: FermentPlanField) => ({
-    text: draft[name],
-    onText: (text: string) => setDraft({ ...draft, [name]: text }),
-    problem: planned.ok ? undefined : planned.error[name],
-  });
+  const field = fieldsOf(draft, setDraft, planned.ok ? {} : planned.error);
   return (
     <Dialog title={say('Plan the ferment')} onClose={onClose}>
       <p className="ferment-plan-lead">

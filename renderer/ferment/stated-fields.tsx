@@ -1,5 +1,5 @@
 import { type StatedFerment, say } from '#shared-core';
-import { NumberField, TextLine } from '../design/index.ts';
+import { fieldsOf, NumberField, TextLine } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { rangeWords } from '../words/index.ts';
 import type { BeginDraft, BeginProblems } from './begin-draft.ts';
@@ -15,11 +15,7 @@ interface StatedFieldsProps {
 /** What is stated of a ferment: its name and beginning, how much it is, and what went in. */
 export function StatedFields({ draft, problems, knownSugarG, onDraft }: StatedFieldsProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const field = (name: keyof BeginDraft) => ({
-    text: draft[name],
-    onText: (text: string) => onDraft({ ...draft, [name]: text }),
-    problem: problems[name],
-  });
+  const field = fieldsOf(draft, onDraft, problems);
   return (
     <div className="prepare-fields">
       <TextLine name={say('Name of the ferment')} maxLength={120} {...field('name')} />

@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { FermentRead, KeptFerment, RequestBody, requests, StatedFerment } from '#shared-core';
-import { useWindowParts } from '../parts/index.ts';
+import { useAsked, useWindowParts } from '../parts/index.ts';
 import { problemWords } from '../words/index.ts';
 
 type FermentChange = Exclude<keyof typeof requests & `ferments/${string}`, 'ferments/list'>;
@@ -15,18 +15,15 @@ export function useFerments(readAgainAt: string | null = null) {
   const [ferments, setFerments] = useState<readonly KeptFerment[] | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another minute heard is a moment to look again.
-  useEffect(() => {
-    let isOpen = true;
-    void service.request('ferments/list', {}).then((answer) => {
-      if (!isOpen) return;
+  useAsked(
+    'ferments/list',
+    {},
+    (answer) => {
       if (answer.ok) setFerments(answer.value.ferments);
       else setProblem(problemWords(answer.error));
-    });
-    return () => {
-      isOpen = false;
-    };
-  }, [service, readAgainAt]);
+    },
+    readAgainAt,
+  );
 
   const ask = async <N extends FermentChange>(
     name: N,

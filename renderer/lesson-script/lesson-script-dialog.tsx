@@ -1,6 +1,5 @@
-import { useId } from 'react';
 import { type LessonScript, type Stage, say, stageLabels, stages, told } from '#shared-core';
-import { Button, Dialog, OnPaper } from '../design/index.ts';
+import { Button, Dialog, OnPaper, TextBlock } from '../design/index.ts';
 import { defaultScript } from './default-script.ts';
 import { scriptParts } from './script-parts.ts';
 import { useLessonScript } from './use-lesson-script.ts';
@@ -48,24 +47,18 @@ interface StageFieldsProps {
 }
 
 function StageFields({ stage, written, onWritten }: StageFieldsProps) {
-  const id = useId();
   return (
     <fieldset>
       <legend className="lesson-script-stage">{told(stageLabels[stage])}</legend>
       {scriptParts.map(({ part, name }) => (
-        <div key={part} className="field">
-          <label className="field-name" htmlFor={`${id}-${part}`}>
-            {name}
-          </label>
-          <textarea
-            id={`${id}-${part}`}
-            className="entry"
-            rows={2}
-            maxLength={1000}
-            value={written[part]}
-            onChange={({ target }) => onWritten({ ...written, [part]: target.value })}
-          />
-        </div>
+        <TextBlock
+          key={part}
+          name={name}
+          rows={2}
+          maxLength={1000}
+          text={written[part]}
+          onText={(text) => onWritten({ ...written, [part]: text })}
+        />
       ))}
     </fieldset>
   );

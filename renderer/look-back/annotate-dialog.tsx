@@ -1,6 +1,6 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { type RunSummary, say } from '#shared-core';
-import { FormDialog } from '../design/index.ts';
+import { FormDialog, TextLine } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { clockWords } from '../words/index.ts';
 import { withAnnotation } from './annotations.ts';
@@ -14,15 +14,13 @@ interface AnnotateDialogProps {
 
 /** Writes beside a moment of the run. The record stays as it was; the words go into the run's notes. */
 export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDialogProps) {
-  const { service, bench } = useWindowParts();
-  const id = useId();
+  const { commands } = useWindowParts();
   const [text, setText] = useState('');
   const keep = async () => {
     const { runId, name, notes } = summary;
     const body = { runId, name, notes: withAnnotation(notes, { timeS, text }) };
-    const answer = await service.request('runs/rename', body);
-    if (answer.ok) onKept(answer.value);
-    else bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    const kept = await commands.ask('runs/rename', body);
+    if (kept !== null) onKept(kept);
     onClose();
   };
   return (
@@ -33,18 +31,7 @@ export function AnnotateDialog({ summary, timeS, onKept, onClose }: AnnotateDial
       onSubmit={() => void keep()}
       onClose={onClose}
     >
-      <div className="field">
-        <label className="field-name" htmlFor={id}>
-          {say('What happens here?')}
-        </label>
-        <input
-          id={id}
-          className="entry"
-          maxLength={400}
-          value={text}
-          onChange={({ target }) => setText(target.value)}
-        />
-      </div>
+      <TextLine name={say('What happens here?')} maxLength={400} text={text} onText={setText} />
     </FormDialog>
   );
 }

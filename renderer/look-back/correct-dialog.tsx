@@ -1,7 +1,7 @@
-import { useEffect, useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { learnWording, type RunSettings, type RunSummary, say } from '#shared-core';
 import { FormDialog, TextLine } from '../design/index.ts';
-import { usePreferences, useWindowParts } from '../parts/index.ts';
+import { useAsked, usePreferences, useWindowParts } from '../parts/index.ts';
 import {
   correctionOf,
   localMinute,
@@ -19,36 +19,27 @@ interface CorrectDialogProps {
 
 /** Puts right what was said wrongly of a run. The record keeps what was said first, and why it was changed. */
 export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
-  const { service, bench } = useWindowParts();
+  const { commands } = useWindowParts();
   const decimal = usePreferences((state) => state.decimal);
   const words = useWords();
   useMemo(() => learnWording(run.wording ?? {}), [run]);
-  const id = useId();
   const [known, setKnown] = useState<RunSettings | null>(null);
   const [draft, setDraft] = useState(nothingStated);
   const [reason, setReason] = useState('');
   const begun = localMinute(run.startedAtIso);
   const [began, setBegan] = useState(begun);
-  useEffect(() => {
-    let isWanted = true;
-    void service.request('runs/read', { runId: run.runId, fromIndex: 0 }).then((answer) => {
-      if (!isWanted || !answer.ok) return;
-      setKnown(answer.value.settings);
-      setDraft(statedDraftOf(answer.value.settings, decimal));
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [service, run.runId, decimal]);
+  useAsked('runs/read', { runId: run.runId, fromIndex: 0 }, (answer) => {
+    if (!answer.ok) return;
+    setKnown(answer.value.settings);
+    setDraft(statedDraftOf(answer.value.settings, decimal));
+  });
   const stated = known === null ? null : statedFrom(draft, known, decimal);
   const newStart = began === begun || began === '' ? undefined : new Date(began).toISOString();
   const correction =
     stated?.ok && known !== null ? correctionOf(stated.value, known, reason, newStart) : null;
   const save = async () => {
     if (correction === null) return;
-    const answer = await service.request('runs/correct', { runId: run.runId, correction });
-    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
-    onClose(answer.ok);
+    onClose((await commands.ask('runs/correct', { runId: run.runId, correction })) !== null);
   };
   return (
     <FormDialog
@@ -71,21 +62,15 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
       {run.imported === true && (
         <TextLine name={say('Began')} type="datetime-local" text={began} onText={setBegan} />
       )}
-      <div className="field">
-        <label className="field-name" htmlFor={id}>
-          {say('Reason')}
-        </label>
-        <input
-          id={id}
-          className="entry"
-          maxLength={500}
-          value={reason}
-          onChange={({ target }) => setReason(target.value)}
-        />
-        <p className="small soft">
-          {say('The record itself stays as it was; books, replay and reports take what is right.')}
-        </p>
-      </div>
+      <TextLine
+        name={say('Reason')}
+        maxLength={500}
+        hint={say(
+          'The record itself stays as it was; books, replay and reports take what is right.',
+        )}
+        text={reason}
+        onText={setReason}
+      />
     </FormDialog>
   );
 }

@@ -1,6 +1,5 @@
-import { useId } from 'react';
 import { say } from '#shared-core';
-import { SelectField } from '../design/index.ts';
+import { SelectField, TextLine } from '../design/index.ts';
 import type { LookFor } from './matching-runs.ts';
 
 interface FindRunsProps {
@@ -19,22 +18,14 @@ const filters = [
 
 /** Finds runs in a long library by a word of their name, their notes or their date. */
 export function FindRuns({ lookFor, found, all, onLookFor }: FindRunsProps) {
-  const id = useId();
   return (
     <search className="find-runs">
-      <div className="field">
-        <label className="field-name" htmlFor={id}>
-          {say('Find a run')}
-        </label>
-        <input
-          id={id}
-          className="entry"
-          type="search"
-          autoComplete="off"
-          value={lookFor.text}
-          onChange={({ target }) => onLookFor({ ...lookFor, text: target.value })}
-        />
-      </div>
+      <TextLine
+        name={say('Find a run')}
+        type="search"
+        text={lookFor.text}
+        onText={(text) => onLookFor({ ...lookFor, text })}
+      />
       <SelectField
         name={say('Show')}
         options={filters}

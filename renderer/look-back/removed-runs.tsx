@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useBench, useWindowParts } from '../parts/index.ts';
+import { useAsked, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { dateWords } from '../words/index.ts';
 
@@ -13,23 +13,12 @@ interface RemovedRunsProps {
 
 /** Runs that were taken out of the library, each with the way back; nothing where there are none. */
 export function RemovedRuns({ after, onRestored }: RemovedRunsProps) {
-  const { service, bench } = useWindowParts();
+  const { commands } = useWindowParts();
   const mayPutBack = useBench(mayCommand);
   const [removed, setRemoved] = useState<readonly RunSummary[]>([]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: whenever the library was read anew
-  useEffect(() => {
-    let isWanted = true;
-    void service.request('runs/trashed', {}).then((answer) => {
-      if (isWanted && answer.ok) setRemoved(answer.value.runs);
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [service, after]);
+  useAsked('runs/trashed', {}, (answer) => answer.ok && setRemoved(answer.value.runs), after);
   const restore = async (runId: string) => {
-    const answer = await service.request('runs/restore', { runId });
-    if (answer.ok) onRestored();
-    else bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    if ((await commands.ask('runs/restore', { runId })) !== null) onRestored();
   };
   if (removed.length === 0) return null;
   return (

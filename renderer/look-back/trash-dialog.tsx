@@ -8,11 +8,9 @@ interface TrashDialogProps {
 }
 
 export function TrashDialog({ run, onClose }: TrashDialogProps) {
-  const { service, bench } = useWindowParts();
+  const { commands } = useWindowParts();
   const remove = async () => {
-    const answer = await service.request('runs/trash', { runId: run.runId });
-    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
-    onClose(answer.ok);
+    onClose((await commands.ask('runs/trash', { runId: run.runId })) !== null);
   };
   return (
     <Dialog title={say('Remove this run?')} onClose={() => onClose(false)}>

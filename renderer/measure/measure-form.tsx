@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type MarkBody, say } from '#shared-core';
-import { Button, NumberField, SelectField } from '../design/index.ts';
+import { Button, Form, NumberField, SelectField } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { beyondChargeWords, liquidWords } from '../words/index.ts';
 import {
@@ -61,10 +61,9 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
   const type = (field: MeasureField | UncertaintyField, text: string) =>
     change({ texts: { ...draft.texts, [field]: text } });
   return (
-    <form
+    <Form
       className="measure-form"
-      onSubmit={(event) => {
-        event.preventDefault();
+      onSubmit={() => {
         if (!mark.ok) return setProblems(mark.error);
         const beyond = fieldBeyondCharge(mark.value, chargeMl);
         if (beyond !== null && doubted !== draft) {
@@ -139,10 +138,10 @@ export function MeasureForm({ cuts, chargeMl, canAct, onMark, onCancel }: Measur
       <StrengthSoFar mark={mark.ok ? mark.value : null} />
       <div className="dialog-acts">
         {onCancel && <Button onClick={onCancel}>{say('Cancel')}</Button>}
-        <button type="submit" className="button" data-weight="main" disabled={!canAct}>
+        <Button type="submit" weight="main" disabled={!canAct}>
           {say('Keep measurement')}
-        </button>
+        </Button>
       </div>
-    </form>
+    </Form>
   );
 }

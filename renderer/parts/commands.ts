@@ -2,6 +2,7 @@ import {
   type Alarm,
   contractLimits,
   type MarkBody,
+  type RequestAnswer,
   type RequestBody,
   type RequestName,
   type RunSettings,
@@ -11,6 +12,11 @@ import type { BenchStore } from '../stores/index.ts';
 
 /** What a person can have done. Each says whether it worked; a failure is put before the person. */
 export interface Commands {
+  /** Asks the services for anything; null where it could not be. */
+  readonly ask: <N extends RequestName>(
+    name: N,
+    body: RequestBody<N>,
+  ) => Promise<RequestAnswer<N> | null>;
   readonly mark: (mark: MarkBody) => Promise<boolean>;
   readonly acknowledge: (alarm: Alarm) => Promise<boolean>;
   readonly putAside: (alarm: Alarm) => Promise<boolean>;
@@ -23,21 +29,25 @@ export interface Commands {
 }
 
 export function createCommands(service: ConnectedService, bench: BenchStore): Commands {
-  const ask = async <N extends RequestName>(name: N, body: RequestBody<N>): Promise<boolean> => {
+  const ask: Commands['ask'] = async (name, body) => {
     const answer = await service.request(name, body);
-    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
-    return answer.ok;
+    if (answer.ok) return answer.value;
+    bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    return null;
   };
-  const mark = (body: MarkBody) => ask('run/mark', { mark: body });
+  const have = async <N extends RequestName>(name: N, body: RequestBody<N>): Promise<boolean> =>
+    (await ask(name, body)) !== null;
+  const mark = (body: MarkBody) => have('run/mark', { mark: body });
   return {
+    ask,
     mark,
     acknowledge: (alarm) => mark({ type: 'alarm-acknowledged', alarm }),
     putAside: (alarm) => mark({ type: 'alarm-shelved', alarm, forS: contractLimits.promptAsideS }),
-    connect: (source) => ask('probe/connect', { source }),
-    disconnect: () => ask('probe/disconnect', {}),
-    start: (settings) => ask('run/start', { settings }),
-    goOn: (runId) => ask('run/continue', { runId }),
-    stop: () => ask('run/stop', {}),
-    openSecondScreen: () => ask('app/open-second-screen', {}),
+    connect: (source) => have('probe/connect', { source }),
+    disconnect: () => have('probe/disconnect', {}),
+    start: (settings) => have('run/start', { settings }),
+    goOn: (runId) => have('run/continue', { runId }),
+    stop: () => have('run/stop', {}),
+    openSecondScreen: () => have('app/open-second-screen', {}),
   };
 }

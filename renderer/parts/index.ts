@@ -2,8 +2,9 @@
 export { breathe } from './breathe.ts';
 export { type Commands, createCommands } from './commands.ts';
 export { goTo, type Place, placeNames } from './place.ts';
-export { startWorker } from './start-worker.ts';
 export { type WindowParts, WindowPartsContext } from './stores-context.ts';
+export { useAsked } from './use-asked.ts';
 export { useMarkKeys } from './use-mark-keys.ts';
 export { usePlace, usePlaces } from './use-place.ts';
 export { useBench, useLiveView, usePreferences, usePrepare, useWindowParts } from './use-stores.ts';
+export { useWorkedOut, type WorkedOut } from './use-worked-out.ts';

@@ -1,5 +1,5 @@
 import { instrumentGains, type RunSettings } from '#shared-core';
-import { answerQuestions } from './answer-questions.ts';
+import { answerQuestions } from '../beside/index.ts';
 
 /** Stills drawn for each figure: it is told to the minute, and the person waits for it. */
 const stills = 12;

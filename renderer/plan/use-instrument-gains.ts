@@ -1,5 +1,10 @@
 import type { InstrumentGains, RunSettings } from '#shared-core';
-import { useWorkedOut, type WorkedOut } from './use-worked-out.ts';
+import { useWorkedOut, type WorkedOut } from '../parts/index.ts';
+import { whenTypingPauses } from './when-typing-pauses.ts';
+
+const gaining = whenTypingPauses<RunSettings, InstrumentGains>(
+  () => new Worker(new URL('./gains-worker.ts', import.meta.url), { type: 'module' }),
+);
 
 /** What each instrument would narrow, worked out beside the window; of what tells nothing of the end, nothing is asked. */
 export function useInstrumentGains(settings: RunSettings | null): WorkedOut<InstrumentGains> {
@@ -7,9 +12,5 @@ export function useInstrumentGains(settings: RunSettings | null): WorkedOut<Inst
     settings === null
       ? null
       : { ...settings, name: '', attentionCheckS: null, safetyConfirms: [], trials: [] };
-  return useWorkedOut<RunSettings, InstrumentGains>(asked, startGainsWorker);
-}
-
-function startGainsWorker(): Worker {
-  return new Worker(new URL('./gains-worker.ts', import.meta.url), { type: 'module' });
+  return useWorkedOut(asked, gaining);
 }

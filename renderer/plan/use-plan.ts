@@ -1,5 +1,6 @@
 import type { PlanRequest, RunPlan } from '#shared-core';
-import { useWorkedOut } from './use-worked-out.ts';
+import { useWorkedOut } from '../parts/index.ts';
+import { whenTypingPauses } from './when-typing-pauses.ts';
 
 export interface PlanState {
   readonly plan: RunPlan | null;
@@ -7,12 +8,12 @@ export interface PlanState {
   readonly isMaking: boolean;
 }
 
+const planning = whenTypingPauses<PlanRequest, RunPlan>(
+  () => new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }),
+);
+
 /** The plan for a request, made beside the window; the last plan stays in view meanwhile. */
 export function usePlan(request: PlanRequest | null): PlanState {
-  const { result, isMaking } = useWorkedOut<PlanRequest, RunPlan>(request, startPlanWorker);
+  const { result, isMaking } = useWorkedOut(request, planning);
   return { plan: result, isMaking };
-}
-
-function startPlanWorker(): Worker {
-  return new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
 }

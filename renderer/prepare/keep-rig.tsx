@@ -1,6 +1,6 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { contractLimits, say } from '#shared-core';
-import { Button } from '../design/index.ts';
+import { Button, Form, TextLine } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { setUpFromDraft } from './set-up-from-draft.ts';
 import { useRigs } from './use-rigs.ts';
@@ -9,7 +9,6 @@ import { useRigs } from './use-rigs.ts';
 export function KeepRig({ canAct }: { readonly canAct: boolean }) {
   const { rigs, keep, forget } = useRigs();
   const { draft } = useDraftFields();
-  const id = useId();
   const [name, setName] = useState('');
   const [said, setSaid] = useState<string | null>(null);
   const kept = rigs?.rigs ?? [];
@@ -25,34 +24,24 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
   return (
     <details className="why keep-rig">
       <summary>{say('Keep this set-up under a name')}</summary>
-      <form
+      <Form
         className="field"
-        onSubmit={(event) => {
-          event.preventDefault();
+        onSubmit={() => {
           if (canAct && wanted !== '' && isComplete && !isFull) void submit();
         }}
       >
-        <label className="field-name" htmlFor={id}>
-          {say('Name of the rig')}
-        </label>
-        <div className="field-entry">
-          <input
-            id={id}
-            className="entry"
-            maxLength={60}
-            autoComplete="off"
-            placeholder={say('such as: Lab 2, short column')}
-            value={name}
-            onChange={({ target }) => setName(target.value)}
-          />
-          <button
-            type="submit"
-            className="button"
-            disabled={!canAct || wanted === '' || !isComplete || isFull}
-          >
-            {isKnown ? say('Replace') : say('Keep')}
-          </button>
-        </div>
+        <TextLine
+          name={say('Name of the rig')}
+          maxLength={60}
+          placeholder={say('such as: Lab 2, short column')}
+          text={name}
+          onText={setName}
+          beside={
+            <Button type="submit" disabled={!canAct || wanted === '' || !isComplete || isFull}>
+              {isKnown ? say('Replace') : say('Keep')}
+            </Button>
+          }
+        />
         <p className="small soft" role="status">
           {isFull
             ? say('{mostRigs} rigs are kept already. Take one away first.', {
@@ -63,7 +52,7 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
                 'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.',
               ))}
         </p>
-      </form>
+      </Form>
       {kept.length > 0 && (
         <ul className="kept-rigs" aria-label={say('Kept rigs')}>
           {kept.map((rig) => (

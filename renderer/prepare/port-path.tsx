@@ -1,5 +1,6 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { say } from '#shared-core';
+import { Button, Form, TextLine } from '../design/index.ts';
 
 interface PortPathProps {
   readonly canAct: boolean;
@@ -8,34 +9,22 @@ interface PortPathProps {
 
 /** Some ports are in no list: virtual ones, and those of unusual adapters. */
 export function PortPath({ canAct, onPath }: PortPathProps) {
-  const id = useId();
-  const [path, setPath] = useState('');
+  const [text, setText] = useState('');
+  const path = text.trim();
   return (
-    <form
-      className="field port-path"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (path.trim() !== '') onPath(path.trim());
-      }}
-    >
-      <label className="field-name" htmlFor={id}>
-        {say('Or type where the probe is')}
-      </label>
-      <div className="field-entry">
-        <input
-          id={id}
-          className="entry"
-          data-field="probe"
-          spellCheck={false}
-          autoComplete="off"
-          placeholder={say('/dev/ttyACM0 or COM3')}
-          value={path}
-          onChange={({ target }) => setPath(target.value)}
-        />
-        <button type="submit" className="button" disabled={!canAct || path.trim() === ''}>
-          {say('Connect')}
-        </button>
-      </div>
-    </form>
+    <Form className="port-path" onSubmit={() => path !== '' && onPath(path)}>
+      <TextLine
+        name={say('Or type where the probe is')}
+        field="probe"
+        placeholder={say('/dev/ttyACM0 or COM3')}
+        text={text}
+        onText={setText}
+        beside={
+          <Button type="submit" disabled={!canAct || path === ''}>
+            {say('Connect')}
+          </Button>
+        }
+      />
+    </Form>
   );
 }

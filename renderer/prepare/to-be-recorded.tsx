@@ -81,12 +81,5 @@ function Row({ name, children }: { readonly name: string; readonly children: Rea
 }
 
 function channelsInWords(channels: readonly string[]): string {
-  return new Intl.ListFormat(language()).format(
-    channels.map((channel) => inLine(channelWords(channel))),
-  );
-}
-
-/** English writes its nouns small within a line; German keeps them as they are. */
-function inLine(name: string): string {
-  return language() === 'en' ? name.toLowerCase() : name;
+  return new Intl.ListFormat(language()).format(channels.map(channelWords));
 }

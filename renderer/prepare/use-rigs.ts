@@ -7,7 +7,7 @@ type RigRequestName = 'rigs/list' | 'rigs/keep' | 'rigs/forget';
 
 /** The kept set-ups, and what can be done with them. */
 export function useRigs() {
-  const { service, bench, commands } = useWindowParts();
+  const { bench, commands } = useWindowParts();
   const rigs = useBench((state) => state.rigs);
   const draft = usePrepare((state) => state.draft);
   const replace = usePrepare((state) => state.replace);
@@ -17,12 +17,9 @@ export function useRigs() {
     name: N,
     body: RequestBody<N>,
   ): Promise<RequestAnswer<'rigs/list'> | null> => {
-    const answer = await service.request(name, body);
-    const { dispatch } = bench.getState();
-    dispatch(
-      answer.ok ? { type: 'rigs', rigs: answer.value } : { type: 'problem', problem: answer.error },
-    );
-    return answer.ok ? answer.value : null;
+    const known: RequestAnswer<'rigs/list'> | null = await commands.ask(name, body);
+    if (known !== null) bench.getState().dispatch({ type: 'rigs', rigs: known });
+    return known;
   };
 
   const fill = async (setUp: SetUp | undefined) => {

@@ -23,7 +23,7 @@ interface Trial {
  * is let go of for it, so that nothing is connected meanwhile: this stays until something is again.
  */
 export function FindSpeech({ probe, canAct }: FindSpeechProps) {
-  const { service, bench, commands } = useWindowParts();
+  const { commands } = useWindowParts();
   const [trial, setTrial] = useState<Trial | null>(null);
   const isConnected = probe !== null && probe.state !== 'none';
   const isTrying = trial !== null && trial.found === null;
@@ -35,10 +35,9 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
   if (path === null) return null;
   const find = async () => {
     setTrial({ path, found: null });
-    const answer = await service.request('probe/find', { path });
-    if (answer.ok) learnWording(answer.value.wording ?? {});
-    setTrial(answer.ok ? { path, found: answer.value } : null);
-    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    const found = await commands.ask('probe/find', { path });
+    learnWording(found?.wording ?? {});
+    setTrial(found && { path, found });
   };
   const source = trial?.found?.source ?? null;
   return (

@@ -6,15 +6,14 @@ import {
   say,
   succeed,
 } from '#shared-core';
-import { numberFrom } from '../words/index.ts';
-import type { ChannelRole } from './channel-roles.ts';
+import { type KnownChannel, numberFrom } from '../words/index.ts';
 
 type ModbusSettings = NonNullable<SerialSource['modbus']>;
 type RegisterType = ModbusSettings['registers'][number]['type'];
 
 /** One register as typed. */
 export interface RegisterDraft {
-  readonly channel: ChannelRole;
+  readonly channel: KnownChannel;
   readonly address: string;
   readonly type: RegisterType;
   readonly scale: string;
@@ -57,7 +56,7 @@ export function modbusDraftFrom(settings: ModbusSettings | null | undefined): Mo
     unitId: String(settings.unitId),
     functionCode: settings.functionCode === 3 ? '3' : '4',
     registers: settings.registers.map(({ channel, address, type, scale }) => ({
-      channel: channel as ChannelRole,
+      channel: channel as KnownChannel,
       address: String(address),
       type,
       scale: String(scale),
@@ -74,7 +73,7 @@ export function modbusFrom(draft: ModbusDraft): Result<ModbusSettings, ModbusPro
     unitId: numberFrom(draft.unitId),
     functionCode: Number(draft.functionCode),
     registers: draft.registers.map(({ channel, address, type, scale }) => ({
-      channel: channel === '' ? 'head' : channel,
+      channel,
       address: numberFrom(address),
       type,
       scale: numberFrom(scale),

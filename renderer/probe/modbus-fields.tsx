@@ -1,6 +1,6 @@
 import { say } from '#shared-core';
 import { Button, NumberField, SelectField } from '../design/index.ts';
-import { roleOptions } from './channel-roles.ts';
+import { channelOptions } from './channel-roles.ts';
 import {
   functionOptions,
   type ModbusDraft,
@@ -16,8 +16,6 @@ interface ModbusFieldsProps {
   readonly problems: ModbusProblems;
   readonly onDraft: (draft: ModbusDraft) => void;
 }
-
-const channelOptions = roleOptions.filter(({ value }) => value !== '');
 
 /** Where a Modbus probe keeps its numbers. */
 export function ModbusFields({ draft, problems, onDraft }: ModbusFieldsProps) {

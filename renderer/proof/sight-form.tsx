@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type ProofMark, proofSights, proofSightWords, say, told } from '#shared-core';
-import { ChoiceField, NumberField, SelectField } from '../design/index.ts';
+import { Button, ChoiceField, Form, NumberField, SelectField } from '../design/index.ts';
 import { numberFrom, useWords } from '../words/index.ts';
 
 interface SightFormProps {
@@ -18,10 +18,9 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
   const [seen, setSeen] = useState<ProofMark['seen']>('burned-away');
   const [problem, setProblem] = useState<string>();
   return (
-    <form
+    <Form
       className="measure-form"
-      onSubmit={(event) => {
-        event.preventDefault();
+      onSubmit={() => {
         const volumeMl = numberFrom(volume);
         if (volumeMl === null || volumeMl <= 0 || volumeMl > mostMl) {
           return setProblem(
@@ -60,10 +59,10 @@ export function SightForm({ cuts, mostMl, canAct, onSeen }: SightFormProps) {
         onValue={setSeen}
       />
       <div className="dialog-acts">
-        <button type="submit" className="button" data-weight="main" disabled={!canAct}>
+        <Button type="submit" weight="main" disabled={!canAct}>
           {say('Keep it in the record')}
-        </button>
+        </Button>
       </div>
-    </form>
+    </Form>
   );
 }

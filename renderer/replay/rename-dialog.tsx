@@ -1,6 +1,6 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { type RunSummary, say } from '#shared-core';
-import { FormDialog } from '../design/index.ts';
+import { FormDialog, TextBlock, TextLine } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 
 interface RenameDialogProps {
@@ -9,15 +9,12 @@ interface RenameDialogProps {
 }
 
 export function RenameDialog({ run, onClose }: RenameDialogProps) {
-  const { service, bench } = useWindowParts();
-  const id = useId();
+  const { commands } = useWindowParts();
   const [name, setName] = useState(run.name);
   const [notes, setNotes] = useState(run.notes);
   const save = async () => {
     const body = { runId: run.runId, name: name.trim(), notes };
-    const answer = await service.request('runs/rename', body);
-    if (!answer.ok) bench.getState().dispatch({ type: 'problem', problem: answer.error });
-    onClose(answer.ok);
+    onClose((await commands.ask('runs/rename', body)) !== null);
   };
   return (
     <FormDialog
@@ -27,34 +24,15 @@ export function RenameDialog({ run, onClose }: RenameDialogProps) {
       onSubmit={() => void save()}
       onClose={() => onClose(false)}
     >
-      <div className="field">
-        <label className="field-name" htmlFor={`${id}-name`}>
-          {say('Name')}
-        </label>
-        <input
-          id={`${id}-name`}
-          className="entry"
-          maxLength={120}
-          value={name}
-          onChange={({ target }) => setName(target.value)}
-        />
-      </div>
-      <div className="field">
-        <label className="field-name" htmlFor={`${id}-notes`}>
-          {say('Notes')}
-        </label>
-        <textarea
-          id={`${id}-notes`}
-          className="entry"
-          rows={4}
-          maxLength={4000}
-          value={notes}
-          onChange={({ target }) => setNotes(target.value)}
-        />
-        <p className="small soft">
-          {say('The record itself stays as it was; this is kept beside it.')}
-        </p>
-      </div>
+      <TextLine name={say('Name')} maxLength={120} text={name} onText={setName} />
+      <TextBlock
+        name={say('Notes')}
+        rows={4}
+        maxLength={4000}
+        hint={say('The record itself stays as it was; this is kept beside it.')}
+        text={notes}
+        onText={setNotes}
+      />
     </FormDialog>
   );
 }

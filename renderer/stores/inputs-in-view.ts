@@ -19,7 +19,6 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
   const last = inputs[inputs.length - 1];
   if (!last) return view;
   const points = new Map<string, SeriesPoint[]>();
-  const units = new Map<string, Reading['unit']>();
   const { offsetK, gain } = view.settings.probe;
   const shown = ({ channel, value }: Reading): number =>
     channel === 'head' ? offsetK + gain * value : value;
@@ -35,14 +34,13 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
       const channelPoints = points.get(input.channel) ?? [];
       points.set(input.channel, channelPoints);
       channelPoints.push({ timeS: input.timeS, value: shown(input) });
-      units.set(input.channel, input.unit);
     }
   }
   return {
     ...view,
     inputCount: view.inputCount + inputs.length,
     lastInputS: Math.max(view.lastInputS, last.timeS),
-    tracks: points.size === 0 ? view.tracks : withPoints(view.tracks, points, units),
+    tracks: points.size === 0 ? view.tracks : withPoints(view.tracks, points),
     marks: marks.length === 0 ? view.marks : [...view.marks, ...marks],
     doubtful: doubtful.length === 0 ? view.doubtful : goingOn(view.doubtful, doubtful),
     gaps,
@@ -52,12 +50,11 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
 function withPoints(
   tracks: RunView['tracks'],
   points: ReadonlyMap<string, readonly SeriesPoint[]>,
-  units: ReadonlyMap<string, Reading['unit']>,
 ): RunView['tracks'] {
   const next: Record<string, ChannelTrack> = { ...tracks };
   for (const [channel, added] of points) {
-    const track = tracks[channel] ?? { unit: units.get(channel) ?? '1', series: emptySeries() };
-    next[channel] = { ...track, series: goingOn(track.series, added) };
+    const { series } = tracks[channel] ?? { series: emptySeries() };
+    next[channel] = { series: goingOn(series, added) };
   }
   return next;
 }

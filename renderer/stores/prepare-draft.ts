@@ -1,51 +1,20 @@
-import { type LessonScript, type RunSettings, type SetUp, say } from '#shared-core';
+import type { z } from 'zod';
+import { type RunSettings, say } from '#shared-core';
+import type { keptDraftSchema } from './kept-draft-schema.ts';
 
-export type PressureFrom = SetUp['pressureFrom'];
-export type PressureUnit = SetUp['pressureUnit'];
-export type ProbeKind = SetUp['probeKind'];
-export type FirstFractionKind = 'minutes' | 'volume' | 'drops';
-export type StopKind = RunSettings['stop']['kind'];
-export type Role = RunSettings['safetyConfirms'][number]['role'];
-type Trial = NonNullable<RunSettings['trials']>[number];
-
-/** The form as typed. Numbers stay text until the run starts, so that nothing typed is ever lost. */
-export interface PrepareDraft {
-  readonly name: string;
-  readonly chargeVolumeMl: string;
-  readonly chargeStrengthAbv: string;
-  /** Standard uncertainties of the charge; empty for the usual ones. */
-  readonly chargeDoubtMl: string;
-  readonly chargeDoubtAbv: string;
-  /** The ferment that the pot was charged with from its log; null for another charge. */
-  readonly ferment: NonNullable<RunSettings['ferment']> | null;
-  readonly rigDescription: string;
-  readonly plates: string;
-  readonly heatW: string;
-  readonly pressureFrom: PressureFrom;
-  readonly pressureUnit: PressureUnit;
-  readonly stationPressure: string;
-  readonly seaLevelPressure: string;
-  readonly altitudeM: string;
-  readonly probeKind: ProbeKind;
-  /** From ice and steam; null for a probe as bought. */
-  readonly correction: SetUp['correction'];
-  readonly leastStrengthAbv: string;
-  readonly stopKind: StopKind;
-  readonly leastMeanStrengthAbv: string;
-  readonly dripRateMlPerMin: string;
-  readonly firstFractionKind: FirstFractionKind;
-  readonly firstFractionAmount: string;
-  readonly reactionTimeS: string;
-  readonly role: Role;
-  /** When this lesson ends, `11:45`; empty where nobody said. */
-  readonly bell: string;
-  /** For the class, stage by stage; null while nobody has written over the given text. */
-  readonly lessonScript: LessonScript | null;
-  /** What was tried in this room, and what was said of it. */
-  readonly trials: readonly Trial[];
+/** The form as typed. */
+export interface PrepareDraft extends z.infer<typeof keptDraftSchema> {
   /** Checks confirmed so far, each with the role of who did. */
   readonly confirms: RunSettings['safetyConfirms'];
 }
+
+export type PressureFrom = PrepareDraft['pressureFrom'];
+export type PressureUnit = PrepareDraft['pressureUnit'];
+export type ProbeKind = PrepareDraft['probeKind'];
+export type FirstFractionKind = PrepareDraft['firstFractionKind'];
+export type StopKind = PrepareDraft['stopKind'];
+export type Role = PrepareDraft['role'];
+type Trial = PrepareDraft['trials'][number];
 
 export const firstDraft: PrepareDraft = {
   name: say('Pear-juice ferment'),

@@ -5,8 +5,6 @@ import { runViewAfter } from './run-view-reducer.ts';
 export interface RunViewState {
   readonly view: RunView | null;
   readonly dispatch: (event: RunViewEvent) => void;
-  /** Puts a whole moment in view: replay jumps between moments made by the same reducer. */
-  readonly show: (view: RunView | null) => void;
 }
 
 export type RunViewStore = StoreApi<RunViewState>;
@@ -15,6 +13,5 @@ export function createRunViewStore(): RunViewStore {
   return createStore<RunViewState>()((set) => ({
     view: null,
     dispatch: (event) => set((state) => ({ view: runViewAfter(state.view, event) })),
-    show: (view) => set({ view }),
   }));
 }

@@ -1,19 +1,10 @@
-import type {
-  Mark,
-  Reading,
-  RunInput,
-  RunSettings,
-  Series,
-  Snapshot,
-  StageSpan,
-} from '#shared-core';
+import type { Mark, RunInput, RunSettings, Series, Snapshot, StageSpan } from '#shared-core';
 
 /** Where the run in view comes from. Live, replay and what-if are shown by the same parts. */
 export type RunOrigin = 'live' | 'replay' | 'what-if';
 
 /** The readings of one channel that can be drawn. */
 export interface ChannelTrack {
-  readonly unit: Reading['unit'];
   readonly series: Series;
 }
 

@@ -1,23 +1,18 @@
 import { type CsvDialect, say } from '#shared-core';
+import { namesOf } from '../words/index.ts';
 import type { Encoding } from './file-beginning.ts';
 
 const holdsWords: Readonly<Record<string, string>> = {
   nothing: say('Not used'),
   time: say('Time'),
   'finer-time': say('Time, the part below a minute or an hour'),
-  head: say('Head temperature'),
-  pot: say('Pot temperature'),
-  'condenser-outlet': say('Condenser outlet temperature'),
-  room: say('Room temperature'),
-  ferment: say('Ferment temperature'),
-  receiver: say('Receiver, mass or volume'),
-  'air-pressure': say('Air pressure'),
   marks: say('Marks'),
   notes: say('Remarks'),
 };
 
 export function holdsName(holds: string): string {
-  return holdsWords[holds] ?? say('Something else: {holds}', { holds });
+  const known = namesOf(holds)?.column ?? holdsWords[holds];
+  return known ?? say('Something else: {holds}', { holds });
 }
 
 const option = <T extends string>(value: T, label: string) => ({ value, label });

@@ -1,6 +1,5 @@
-import { useId } from 'react';
 import { say } from '#shared-core';
-import { NumberField } from '../design/index.ts';
+import { fieldsOf, NumberField, TextLine } from '../design/index.ts';
 import { chargeDoubtHints } from '../draft/index.ts';
 import { useWords } from '../words/index.ts';
 import type { StatedDraft, StatedProblems } from './stated-draft.ts';
@@ -13,12 +12,12 @@ interface StatedFieldsProps {
 
 /** Charge, air pressure and rig: what no table tells, and every strength and recovery hangs on. */
 export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
-  const id = useId();
   const words = useWords();
+  const typed = fieldsOf(draft, onDraft, problems);
+  // Nothing is wrong yet with what nobody has typed.
   const field = (name: keyof StatedDraft) => ({
-    text: draft[name],
-    problem: draft[name] === '' ? undefined : problems[name],
-    onText: (text: string) => onDraft({ ...draft, [name]: text }),
+    ...typed(name),
+    ...(draft[name] === '' && { problem: undefined }),
   });
   return (
     <div className="stated-fields">
@@ -43,18 +42,7 @@ export function StatedFields({ draft, problems, onDraft }: StatedFieldsProps) {
         hint={say('0 for no column; leave empty if not known.')}
         {...field('plates')}
       />
-      <div className="field">
-        <label className="field-name" htmlFor={id}>
-          {say('Rig')}
-        </label>
-        <input
-          id={id}
-          className="entry"
-          maxLength={200}
-          value={draft.rigDescription}
-          onChange={({ target }) => onDraft({ ...draft, rigDescription: target.value })}
-        />
-      </div>
+      <TextLine name={say('Rig')} maxLength={200} {...field('rigDescription')} />
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type KeptWarm, say } from '#shared-core';
-import { Button, NumberField, SelectField } from '../design/index.ts';
+import { Button, Form, NumberField, SelectField } from '../design/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, quantityWords } from '../words/index.ts';
 import { type BandProblems, bandDraft, bandFromDraft, type WarmthBand } from './band-draft.ts';
@@ -48,14 +48,7 @@ export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
     if (read.ok && by !== undefined) onKeep({ band: read.value, channel: by.channel });
   };
   return (
-    <form
-      className="dialog-form"
-      aria-label={say('Keep it warm under watch')}
-      onSubmit={(event) => {
-        event.preventDefault();
-        keep();
-      }}
-    >
+    <Form name={say('Keep it warm under watch')} onSubmit={keep}>
       <div className="prepare-fields">
         <SelectField
           name={say('Which one hangs in the ferment?')}
@@ -78,9 +71,9 @@ export function KeepForm({ band, channel, onKeep }: KeepFormProps) {
           'A minute’s mean is kept each minute, for as long as this computer is on; after a restart the watch goes on by itself. It warns; it switches nothing.',
         )}
       </p>
-      <Button weight="main" onClick={keep}>
+      <Button type="submit" weight="main">
         {say('Keep watch')}
       </Button>
-    </form>
+    </Form>
   );
 }

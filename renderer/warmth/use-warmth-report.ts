@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { KeptWarm, RequestBody, WarmthReport } from '#shared-core';
-import { useWindowParts } from '../parts/index.ts';
+import { useAsked, useWindowParts } from '../parts/index.ts';
 import { problemWords } from '../words/index.ts';
 
 /** How warm a ferment was kept so far, and what can be done about it; read anew with each minute heard. */
@@ -10,18 +10,15 @@ export function useWarmthReport(fermentId: string, kept: KeptWarm | null) {
   const [problem, setProblem] = useState<string | null>(null);
   const heardAtIso = kept?.fermentId === fermentId ? kept.now.heardAtIso : null;
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another minute heard is another report.
-  useEffect(() => {
-    let isOpen = true;
-    void service.request('warmth/report', { fermentId }).then((answer) => {
-      if (!isOpen) return;
+  useAsked(
+    'warmth/report',
+    { fermentId },
+    (answer) => {
       if (answer.ok) setReport(answer.value);
       else setProblem(problemWords(answer.error));
-    });
-    return () => {
-      isOpen = false;
-    };
-  }, [service, fermentId, heardAtIso]);
+    },
+    heardAtIso,
+  );
 
   const ask = async <N extends 'warmth/keep' | 'warmth/leave'>(
     name: N,

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type MarkBody, say } from '#shared-core';
-import { Button, Dialog, NumberField } from '../design/index.ts';
+import { FormDialog, NumberField } from '../design/index.ts';
 import {
   beyondChargeWords,
   mayHaveThousandsMark,
@@ -47,27 +47,14 @@ export function VolumeDialog({ kind, chargeMl, onMark, onClose }: VolumeDialogPr
     onMark({ type: kind, volumeMl });
   };
   return (
-    <Dialog title={words[kind].title} onClose={onClose}>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          submit();
-        }}
-      >
-        <NumberField
-          name={words[kind].field}
-          unit="mL"
-          text={text}
-          onText={setText}
-          problem={problem}
-        />
-        <div className="dialog-acts">
-          <Button onClick={onClose}>{say('Cancel')}</Button>
-          <button type="submit" className="button" data-weight="main">
-            {words[kind].act}
-          </button>
-        </div>
-      </form>
-    </Dialog>
+    <FormDialog title={words[kind].title} act={words[kind].act} onSubmit={submit} onClose={onClose}>
+      <NumberField
+        name={words[kind].field}
+        unit="mL"
+        text={text}
+        onText={setText}
+        problem={problem}
+      />
+    </FormDialog>
   );
 }

@@ -1,4 +1,4 @@
-import { type Language, say } from '#shared-core';
+import { type Language, languages, say } from '#shared-core';
 import { Button, ChoiceField, Dialog } from '../design/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
 import type { Preferences } from '../stores/index.ts';
@@ -10,19 +10,20 @@ const themeOptions = [
   { value: 'projector', label: say('Projector') },
 ] as const satisfies readonly { value: Preferences['theme']; label: string }[];
 
-/** Each in its own words: who looks for it may not read the others. */
-const languageOptions = [
-  { value: 'en', label: 'English' },
-  { value: 'de', label: 'Deutsch' },
-] as const satisfies readonly { value: Language; label: string }[];
+/** What each language calls itself, since who looks for it may not read the others, and its decimal sign: who wants the other chooses it after that. */
+const languageFacts: Readonly<
+  Record<Language, { readonly name: string; readonly decimal: Preferences['decimal'] }>
+> = {
+  en: { name: 'English', decimal: '.' },
+  de: { name: 'Deutsch', decimal: ',' },
+};
+
+const languageOptions = languages.map((value) => ({ value, label: languageFacts[value].name }));
 
 const decimalOptions = [
   { value: '.', label: '78.4' },
   { value: ',', label: '78,4' },
 ] as const;
-
-/** As each language writes its numbers; who wants the other sign chooses it after that. */
-const decimalSigns = { en: '.', de: ',' } as const satisfies Record<Language, string>;
 
 const switchOptions = [
   { value: 'on', label: say('On') },
@@ -34,7 +35,7 @@ export function DisplayDialog({ onClose }: { readonly onClose: () => void }) {
   const { chime } = useWindowParts();
   const { set } = preferences;
   const speak = (language: Language) => {
-    set({ language, decimal: decimalSigns[language] });
+    set({ language, decimal: languageFacts[language].decimal });
     // What has been said stays as it was said; the run goes on in the services, and drafts are kept.
     window.location.reload();
   };

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { type RequestAnswer, say } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { goTo, useBench, useWindowParts } from '../parts/index.ts';
+import { goTo, useAsked, useBench, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { durationWords, Say, timeOfDayWords } from '../words/index.ts';
 
@@ -9,22 +9,20 @@ type Unfinished = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
 /** A run that broke off with the program: going on with it is one press, wherever the window stands. */
 export function UnfinishedRun() {
-  const { service, commands } = useWindowParts();
+  const { commands } = useWindowParts();
   const canAct = useBench(mayCommand);
   const isIdle = useBench(({ recording }) => recording?.state === 'idle');
   const [run, setRun] = useState<Unfinished | null>(null);
   const [isGoingOn, setGoingOn] = useState(false);
+  const mayGoOn = canAct && isIdle;
   useEffect(() => {
-    setRun(null);
-    if (!canAct || !isIdle) return;
-    let isWanted = true;
-    void service.request('run/unfinished', {}).then((answer) => {
-      if (isWanted && answer.ok) setRun(answer.value.run);
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [service, canAct, isIdle]);
+    if (!mayGoOn) setRun(null);
+  }, [mayGoOn]);
+  useAsked(
+    'run/unfinished',
+    mayGoOn ? {} : null,
+    (answer) => answer.ok && setRun(answer.value.run),
+  );
   if (run === null) return null;
   const goOn = async () => {
     setGoingOn(true);

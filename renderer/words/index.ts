@@ -2,6 +2,7 @@
 
 export { clockWords } from '#shared-core';
 export { beyondChargeWords } from './beyond-charge-words.ts';
+export { channelNames, type KnownChannel, namesOf } from './channel-names.ts';
 export { channelWords } from './channel-words.ts';
 export { type DoubtfulFile, doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
@@ -9,7 +10,6 @@ export { inMidSentence, locale } from './locale.ts';
 export { markSign } from './mark-words.ts';
 export {
   type Decimal,
-  decimalsFor,
   mayHaveThousandsMark,
   numberFrom,
   numberWords,

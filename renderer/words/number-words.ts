@@ -43,12 +43,6 @@ export function countWords(count: number): string {
   return digits.length < 5 ? digits : digits.replace(/\B(?=(\d{3})+$)/g, '\u202f');
 }
 
-/** Decimals that leave two significant figures in an uncertainty below 1, one from 1 on. */
-export function decimalsFor(uncertainty: number): number {
-  if (!(uncertainty > 0)) return 1;
-  return uncertainty >= 1 ? 0 : Math.min(3, Math.ceil(-Math.log10(uncertainty)));
-}
-
 /** What a person typed as a number: either decimal sign, spaces ignored; null when it is none. */
 export function numberFrom(text: string): number | null {
   const plain = text

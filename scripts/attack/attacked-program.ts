@@ -5,7 +5,7 @@
  * Usage: fork of attacked-program.ts RUNS_FOLDER PORT_OF_THE_PROBE
  */
 import { randomBytes } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -15,6 +15,7 @@ import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
 import { watchLongestPiece } from '../gaps/longest-piece.ts';
+import { childrenOf, residentBytesOf } from '../measuring/process-cost.ts';
 import type { AttackedFigures, AttackedPlace } from './attacked-services.ts';
 
 const [folder = '', probePath = ''] = process.argv.slice(2);
@@ -106,22 +107,10 @@ process.send?.({ port, viewerUrl, classAddress: opened.address } satisfies Attac
 
 /** Of this process and those that it started: the reader of the probe, and the desk. */
 function bytesOfAll(): number {
-  const children = readFileSync(`/proc/self/task/${process.pid}/children`, 'latin1').trim();
-  return process.memoryUsage.rss() + sum(children.split(' ').map(residentBytes));
-}
-
-/** Source: Linux man-pages, proc_pid_status(5). Nothing for a process that has ended meanwhile. */
-function residentBytes(pid: string): number {
-  try {
-    const kib = /^VmRSS:\s+(\d+) kB$/m.exec(readFileSync(`/proc/${pid}/status`, 'latin1'))?.[1];
-    return 1024 * Number(kib ?? 0);
-  } catch {
-    return 0;
-  }
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
+  return childrenOf(process.pid).reduce(
+    (sum, child) => sum + residentBytesOf(child),
+    process.memoryUsage.rss(),
+  );
 }
 
 async function demand(name: string, body: unknown): Promise<void> {

@@ -1,6 +1,7 @@
-import { type ChildProcess, fork } from 'node:child_process';
+import { fork } from 'node:child_process';
 import { once } from 'node:events';
 import path from 'node:path';
+import { nextMessage } from '../measuring/next-message.ts';
 
 export interface AttackedPlace {
   readonly port: number;
@@ -53,15 +54,4 @@ export async function startAttackedServices(
     signal: (signal) => void child.kill(signal),
     tell: (what) => void child.send(what),
   };
-}
-
-function nextMessage<T>(child: ChildProcess): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const ended = () => reject(new Error('The services have ended.'));
-    child.once('exit', ended);
-    child.once('message', (message) => {
-      child.off('exit', ended);
-      resolve(message as T);
-    });
-  });
 }

@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
 import process from 'node:process';
 import { WebSocket } from 'ws';
 import { wire } from '#shared-core';
+import { childrenOf, cpuSecondsOf } from '../measuring/process-cost.ts';
 
 /** From the start of a process to what was heard first [ms of wall time]. */
 export interface FirstReading {
@@ -40,14 +40,9 @@ export async function startToReading(
   }
 }
 
-/** Source: Linux man-pages, proc_pid_stat(5): utime and stime, in ticks of 10 ms. */
+/** With the processes it started. */
 function workedMs(pid: number): number {
-  const [, fields = ''] = readFileSync(`/proc/${pid}/stat`, 'latin1').split(') ');
-  const [utime = 0, stime = 0] = fields.split(' ').slice(11, 13).map(Number);
-  const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'latin1').trim();
-  const ofChildren =
-    children === '' ? [] : children.split(' ').map((child) => workedMs(Number(child)));
-  return 10 * (utime + stime) + ofChildren.reduce((sum, ms) => sum + ms, 0);
+  return childrenOf(pid).reduce((sum, child) => sum + workedMs(child), 1000 * cpuSecondsOf(pid));
 }
 
 async function firstAddress(output: NodeJS.ReadableStream, ended: Promise<unknown>) {

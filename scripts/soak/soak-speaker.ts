@@ -1,5 +1,6 @@
-import { type ChildProcess, fork } from 'node:child_process';
+import { fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { nextMessage } from '../measuring/next-message.ts';
 
 /** A probe in a process of its own, at the far end of a real pseudo-terminal. */
 export interface SoakSpeaker {
@@ -25,8 +26,4 @@ export async function startSpeaker(pace: string): Promise<SoakSpeaker> {
       return sent;
     },
   };
-}
-
-function nextMessage<T>(child: ChildProcess): Promise<T> {
-  return new Promise((resolve) => child.once('message', (message) => resolve(message as T)));
 }

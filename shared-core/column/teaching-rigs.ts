@@ -50,6 +50,3 @@ export const teachingRigs = {
     heater: { powerW: 130, timeConstantS: 60 },
   },
 } as const satisfies Readonly<Record<string, Rig>>;
-
-/** Name of one of the {@link teachingRigs}. */
-export type TeachingRigName = keyof typeof teachingRigs;

@@ -17,8 +17,6 @@ export const classViewSchema = z.discriminatedUnion('state', [
   }),
 ]);
 
-export type ClassView = z.infer<typeof classViewSchema>;
-
 const asks = { commands: true, body: z.strictObject({}), answer: classViewSchema } as const;
 
 /** Requests about the class view: whoever may not command is not even told its address. */

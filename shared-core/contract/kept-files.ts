@@ -9,8 +9,6 @@ export const doubtfulFileSchema = z.strictObject({
   state: z.enum(['newer', 'not-understood']),
 });
 
-export type DoubtfulFile = z.output<typeof doubtfulFileSchema>;
-
 /** Files that are kept from one lesson to the next; only for who may do something about them. */
 export const keptFilesRequests = {
   /** As they were found when the program started. */

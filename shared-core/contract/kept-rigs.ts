@@ -78,8 +78,6 @@ export const knownRigsSchema = z.strictObject({
 });
 
 export type SetUp = z.output<typeof setUpSchema>;
-export type KeptRig = z.output<typeof keptRigSchema>;
-export type KnownRigs = z.output<typeof knownRigsSchema>;
 
 /** Requests about set-ups; each is answered by what is known afterwards. */
 export const rigRequests = {

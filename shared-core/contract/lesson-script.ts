@@ -9,5 +9,4 @@ export const stageScriptSchema = z.strictObject({ show: words, ask: words, predi
 /** One lesson with one rig, stage by stage. */
 export const lessonScriptSchema = z.record(z.enum(stages), stageScriptSchema);
 
-export type StageScript = z.output<typeof stageScriptSchema>;
 export type LessonScript = z.output<typeof lessonScriptSchema>;

@@ -92,8 +92,5 @@ export const probeStatusSchema = z.strictObject({
 });
 
 export type PortInfo = z.infer<typeof portInfoSchema>;
-export type DemoSource = z.infer<typeof demoSourceSchema>;
-export type ChannelOrigin = z.infer<typeof channelOriginSchema>;
-export type ProbeFinding = z.infer<typeof probeFindingSchema>;
 export type ProbeSource = z.infer<typeof probeSourceSchema>;
 export type ProbeStatus = z.infer<typeof probeStatusSchema>;

@@ -91,9 +91,6 @@ export const problemReportSchema = z.strictObject({
   runNames: z.array(z.string()).optional(),
 });
 
-export type WindowFacts = z.output<typeof windowFactsSchema>;
-export type ProblemReport = z.output<typeof problemReportSchema>;
-
 export const problemReportRequests = {
   /** Made anew each time; nothing is kept or sent. Only for who may do something about it. */
   'problem-report/make': {

@@ -62,7 +62,4 @@ export const recordingStatusSchema = z.strictObject({
   adviceStopped: z.string().optional(),
 });
 
-export type Unreadable = z.infer<typeof unreadableSchema>;
 export type RunSummary = z.infer<typeof runSummarySchema>;
-export type RunPage = z.infer<typeof runPageSchema>;
-export type RecordingStatus = z.infer<typeof recordingStatusSchema>;

@@ -5,5 +5,3 @@ export const secondScreenSchema = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('address'), address: z.string() }),
   z.strictObject({ by: z.literal('window') }),
 ]);
-
-export type SecondScreen = z.infer<typeof secondScreenSchema>;

@@ -10,5 +10,3 @@ export const unfinishedRunSchema = z.strictObject({
   /** How much of it is recorded [s]. */
   durationS: z.number(),
 });
-
-export type UnfinishedRun = z.infer<typeof unfinishedRunSchema>;

@@ -12,8 +12,7 @@ function within(what: string, low: number, high: number, unit = '') {
 }
 
 /** What can be done to a ferment that a still asks for. */
-export const fermentTreatments = ['degassed', 'settled', 'strained'] as const;
-export type FermentTreatment = (typeof fermentTreatments)[number];
+const fermentTreatments = ['degassed', 'settled', 'strained'] as const;
 
 /** What a person read of a ferment at one moment, as it stood on the instruments; null where that was not read. */
 export const fermentReadSchema = z

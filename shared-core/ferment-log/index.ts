@@ -3,7 +3,6 @@ export { checkMoment } from './check-moment.ts';
 export {
   type FermentRead,
   fermentReadSchema,
-  fermentTreatments,
 } from './ferment-read.ts';
 export {
   type FermentEntry,

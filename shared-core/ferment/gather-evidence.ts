@@ -1,3 +1,4 @@
+import { median } from '../uncertainty/index.ts';
 import type { FermentReading } from './ferment-log.ts';
 import { scaleResolution } from './scale-resolution.ts';
 
@@ -56,8 +57,8 @@ export function gatherEvidence(readings: readonly FermentReading[]): readonly Ev
       stretch.map(({ massG }) => massG),
       massUncertainty,
     ),
-    bubblesPerMin: median(stretch.map(({ bubblesPerMin }) => bubblesPerMin)),
-    temperatureC: median(stretch.map(({ temperatureC }) => temperatureC)),
+    bubblesPerMin: middle(stretch.map(({ bubblesPerMin }) => bubblesPerMin)),
+    temperatureC: middle(stretch.map(({ temperatureC }) => temperatureC)),
     isDegassed: stretch.some(({ isDegassed }) => isDegassed),
   }));
 }
@@ -75,13 +76,11 @@ function stretches(readings: readonly FermentReading[]): readonly (readonly Ferm
 }
 
 function measured(values: readonly (number | null)[], uncertainty: number): Measured | null {
-  const value = median(values);
+  const value = middle(values);
   return value === null ? null : { value, uncertainty };
 }
 
-/** The middle value, the mean of the two middle ones, or null where there is none. */
-function median(values: readonly (number | null)[]): number | null {
-  const sorted = values.filter((value) => value !== null).sort((a, b) => a - b);
-  const [below, above] = [sorted[(sorted.length - 1) >> 1], sorted[sorted.length >> 1]];
-  return below === undefined || above === undefined ? null : (below + above) / 2;
+/** Of what was read; null where nothing was. */
+function middle(values: readonly (number | null)[]): number | null {
+  return median(values.filter((value) => value !== null));
 }

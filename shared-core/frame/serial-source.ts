@@ -65,6 +65,4 @@ export const serialSourceSchema = z.strictObject({
   timeScale: z.number().min(1).max(240).default(1),
 });
 
-export type LineLanguage = z.infer<typeof lineLanguageSchema>;
 export type SerialSource = z.infer<typeof serialSourceSchema>;
-export type ModbusSettings = z.infer<typeof modbusSettingsSchema>;

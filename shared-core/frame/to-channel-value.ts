@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../result/index.ts';
-import type { Channel, ReadingQuality, ReadingUnit } from '../run/index.ts';
+import { type Channel, measuredBy, type ReadingQuality, type ReadingUnit } from '../run/index.ts';
 import { celsiusFrom } from './celsius-from.ts';
 import type { LineRejection, RawValue } from './raw-value.ts';
 import type { SerialSource } from './serial-source.ts';
@@ -29,13 +29,15 @@ interface Plausible {
  */
 const plausible = {
   temperature: { unit: '°C', low: -55, high: 150 },
-  receiver: { unit: 'g', low: -100, high: 50_000 },
-  'receiver-volume': { unit: 'mL', low: 0, high: 50_000 },
-  'air-pressure': { unit: 'kPa', low: 50, high: 115 },
+  mass: { unit: 'g', low: -100, high: 50_000 },
+  volume: { unit: 'mL', low: 0, high: 50_000 },
+  pressure: { unit: 'kPa', low: 50, high: 115 },
   other: { unit: '1', low: -1e9, high: 1e9 },
 } as const satisfies Readonly<Record<string, Plausible>>;
 
-const temperatureChannels = new Set(['head', 'pot', 'condenser-outlet', 'room', 'ferment']);
+const measured: ReadonlyMap<string, 'temperature' | 'amount' | 'pressure'> = new Map(
+  Object.entries(measuredBy),
+);
 
 /** What the digital one-wire sensor's common driver reports when no sensor answers (from memory). */
 const disconnectedC = -127;
@@ -84,16 +86,14 @@ function convert(
   written: RawValue['unit'],
   setting: SerialSource['unit'],
 ): Converted | null {
-  if (channel === 'receiver') {
-    if (written === 'mL') return { value, limits: plausible['receiver-volume'] };
-    return { value: written === 'kg' ? value * 1000 : value, limits: plausible.receiver };
+  const kind = measured.get(channel);
+  if (kind === 'amount') {
+    if (written === 'mL') return { value, limits: plausible.volume };
+    return { value: written === 'kg' ? value * 1000 : value, limits: plausible.mass };
   }
-  if (channel === 'air-pressure') {
-    return { value: kPaFrom(value, written), limits: plausible['air-pressure'] };
-  }
-  const isTemperature =
-    temperatureChannels.has(channel) || written === '°C' || written === '°F' || written === 'K';
-  if (isTemperature) {
+  if (kind === 'pressure') return { value: kPaFrom(value, written), limits: plausible.pressure };
+  const isWarmth = written === '°C' || written === '°F' || written === 'K';
+  if (kind === 'temperature' || isWarmth) {
     const celsius = celsiusFrom(value, written, setting);
     return celsius === null ? null : { value: celsius, limits: plausible.temperature };
   }

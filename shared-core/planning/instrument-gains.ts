@@ -2,7 +2,7 @@ import { createRandom } from '../random/index.ts';
 import { requireInRange } from '../result/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import { createTwin, type Observation } from '../twin/index.ts';
-import type { Estimate } from '../uncertainty/index.ts';
+import { type Estimate, median } from '../uncertainty/index.ts';
 import { type Bench, benchOf, drawHalfRun, type HalfRun, usualHeatUp } from './half-run.ts';
 
 /**
@@ -56,7 +56,7 @@ export function instrumentGains(settings: RunSettings, stills: number): Instrume
         const { low, high } = forecastHalfWay(half, beside, bench);
         return (high - low) / 2;
       }),
-    );
+    ) ?? Number.NaN;
   return {
     asItIsS: over('nothing'),
     withStatedHeatS: settings.rig.heatW === null ? over('stated-heat') : null,
@@ -82,11 +82,4 @@ export function forecastHalfWay(
 function inOrder({ head, receiver, pot }: HalfRun, beside: Beside): readonly Observation[] {
   const more = beside === 'balance' ? receiver : beside === 'pot-probe' ? pot : [];
   return [...head, ...more].toSorted((a, b) => a.boiledS - b.boiledS);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  const upper = sorted[middle] as number;
-  return sorted.length % 2 === 1 ? upper : (upper + (sorted[middle - 1] as number)) / 2;
 }

@@ -97,9 +97,7 @@ export const runSettingsSchema = z.strictObject({
   ferment: fermentOriginSchema.optional(),
 });
 
-export type PressureSetting = z.infer<typeof pressureSettingSchema>;
 export type ChargeSetting = z.infer<typeof chargeSettingSchema>;
 export type RigSetting = z.infer<typeof rigSettingSchema>;
 export type Trial = z.infer<typeof trialSchema>;
-export type SafetyConfirm = z.infer<typeof safetyConfirmSchema>;
 export type RunSettings = z.infer<typeof runSettingsSchema>;

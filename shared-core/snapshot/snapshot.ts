@@ -55,7 +55,6 @@ export const snapshotSchema = z.strictObject({
   heat: z.enum(['off', 'on', 'eased', 'unknown']),
 });
 
-export type HeadView = z.infer<typeof headViewSchema>;
 export type PlateauBand = z.infer<typeof plateauBandSchema>;
 export type VapourView = z.infer<typeof vapourViewSchema>;
 export type Snapshot = z.infer<typeof snapshotSchema>;

@@ -30,7 +30,6 @@ export const stageCallSchema = z.strictObject({
   because: z.string(),
   wouldChangeIf: z.string(),
 });
-export type StageCall = z.infer<typeof stageCallSchema>;
 
 /** A stage as it stands in the record: `toS` is null while it lasts. */
 export const stageSpanSchema = z.strictObject({

@@ -84,5 +84,6 @@ export function sayParts<T>(
 
 /** The sentence in the language of this process, its places unfilled. */
 function translationOf(sentence: string): string {
-  return catalogues[language()]?.[sentence] ?? sentence;
+  const tongue = language();
+  return (tongue === 'en' ? undefined : catalogues[tongue][sentence]) ?? sentence;
 }

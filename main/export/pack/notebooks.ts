@@ -6,6 +6,26 @@ export interface Step {
   readonly code: string;
 }
 
+/** Where every notebook in Python begins. */
+export const pythonStart = [
+  'from pathlib import Path',
+  'import pandas as pd',
+  'import matplotlib.pyplot as plt',
+  '',
+  'data = Path("..") / "data"',
+  'runs = pd.read_csv(data / "runs.csv")',
+  'readings = pd.read_csv(data / "readings.csv")',
+];
+
+/** Where every notebook in R begins. */
+export const rStart = [
+  'library(readr)',
+  'library(ggplot2)',
+  'data <- file.path("..", "data")',
+  'runs <- read_csv(file.path(data, "runs.csv"))',
+  'readings <- read_csv(file.path(data, "readings.csv"))',
+];
+
 const plot = 'Head temperature of each run, from the table of means.';
 const volumes = 'Head temperature against the distillate, where volumes are known.';
 
@@ -13,13 +33,7 @@ const pythonSteps: readonly Step[] = [
   {
     words: 'Run this in the folder `notebooks` of the pack. It needs pandas and matplotlib.',
     code: [
-      'from pathlib import Path',
-      'import pandas as pd',
-      'import matplotlib.pyplot as plt',
-      '',
-      'data = Path("..") / "data"',
-      'runs = pd.read_csv(data / "runs.csv")',
-      'readings = pd.read_csv(data / "readings.csv")',
+      ...pythonStart,
       'measurements = pd.read_csv(data / "measurements.csv")',
       'print(runs[["run_id", "name", "main_fraction"]])',
     ].join('\n'),
@@ -60,11 +74,7 @@ const rSteps: readonly Step[] = [
   {
     words: 'Run this in the folder `notebooks` of the pack. It needs readr and ggplot2.',
     code: [
-      'library(readr)',
-      'library(ggplot2)',
-      'data <- file.path("..", "data")',
-      'runs <- read_csv(file.path(data, "runs.csv"))',
-      'readings <- read_csv(file.path(data, "readings.csv"))',
+      ...rStart,
       'measurements <- read_csv(file.path(data, "measurements.csv"))',
       'print(runs[c("run_id", "name", "main_fraction")])',
     ].join('\n'),

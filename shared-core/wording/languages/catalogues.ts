@@ -3,6 +3,8 @@ import type { Language } from '../language.ts';
 import { german } from './de/index.ts';
 
 /** English needs none: its sentences stand in the code. */
-export const catalogues: Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>> = {
+export const catalogues: Readonly<
+  Record<Exclude<Language, 'en'>, Readonly<Record<string, string>>>
+> = {
   de: german,
 };

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  decimalsFor,
   numberFrom,
   numberWords,
   problemWords,
@@ -30,15 +29,6 @@ describe('numbers in words', () => {
       rangeWords({ low: 88.2, high: 92.7 }, 0, '% vol', '.'),
       rangeWords({ low: 90.1, high: 90.3 }, 0, '% vol', '.'),
     ]).toEqual(['88–93\u00a0% vol', 'about 90\u00a0% vol']);
-  });
-
-  test.each([
-    [2, 0],
-    [0.5, 1],
-    [0.03, 2],
-    [0, 1],
-  ])('an uncertainty of %d asks for %d decimals', (uncertainty, decimals) => {
-    expect(decimalsFor(uncertainty)).toBe(decimals);
   });
 });
 

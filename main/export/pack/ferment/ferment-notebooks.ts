@@ -1,5 +1,5 @@
 import type { ZipEntry } from '../../zip-stream.ts';
-import { notebooksOf, type Step } from '../notebooks.ts';
+import { notebooksOf, pythonStart, rStart, type Step } from '../notebooks.ts';
 
 const gravities = 'Gravity of each ferment over the days, as read and brought to 20 °C.';
 const strengths = 'Strength by the readings up to each moment, with its 90 % interval.';
@@ -8,16 +8,7 @@ const warmth = 'How warm it was, in stretches of ten minutes, where a probe was 
 const pythonSteps: readonly Step[] = [
   {
     words: 'Run this in the folder `notebooks` of the pack. It needs pandas and matplotlib.',
-    code: [
-      'from pathlib import Path',
-      'import pandas as pd',
-      'import matplotlib.pyplot as plt',
-      '',
-      'data = Path("..") / "data"',
-      'runs = pd.read_csv(data / "runs.csv")',
-      'readings = pd.read_csv(data / "readings.csv")',
-      'print(runs[["run_id", "name", "state", "strength_abv"]])',
-    ].join('\n'),
+    code: [...pythonStart, 'print(runs[["run_id", "name", "state", "strength_abv"]])'].join('\n'),
   },
   {
     words: gravities,
@@ -60,14 +51,7 @@ const pythonSteps: readonly Step[] = [
 const rSteps: readonly Step[] = [
   {
     words: 'Run this in the folder `notebooks` of the pack. It needs readr and ggplot2.',
-    code: [
-      'library(readr)',
-      'library(ggplot2)',
-      'data <- file.path("..", "data")',
-      'runs <- read_csv(file.path(data, "runs.csv"))',
-      'readings <- read_csv(file.path(data, "readings.csv"))',
-      'print(runs[c("run_id", "name", "state", "strength_abv")])',
-    ].join('\n'),
+    code: [...rStart, 'print(runs[c("run_id", "name", "state", "strength_abv")])'].join('\n'),
   },
   {
     words: gravities,

@@ -52,7 +52,10 @@ const change = monitor.takeChanges().find(({ kind }) => kind === 'alarm-changed'
 const { line } = core.encodeRecord({ kind: 'change', change }, { seq: 0, monoS: 0, wallMs: 0 }, '00000000');
 const { sentence, act, alarms } = monitor.snapshot();
 console.log(JSON.stringify({
-  order: core.mostUrgentFirst.slice(3, 6),
+  order: core.mostUrgentFirst.slice(
+    core.mostUrgentFirst.indexOf('head-warm') - 1,
+    core.mostUrgentFirst.indexOf('head-warm') + 2,
+  ),
   title: core.alarmTitles['head-warm'],
   worded: [sentence, act, alarms.map(({ alarm, state, consequence }) => [alarm, state, consequence])],
   recorded: verdictsSchema.parse(monitor.verdicts()).alarms.map(({ alarm, because }) => [alarm, because]),

@@ -2,10 +2,12 @@
 export function startWorker<Answer>(
   make: () => Worker,
   onAnswer: (answer: Answer) => void,
+  onFailure: () => void,
 ): Worker | null {
   try {
     const worker = make();
     worker.onmessage = ({ data }: MessageEvent<Answer>) => onAnswer(data);
+    worker.onerror = onFailure;
     return worker;
   } catch {
     return null;

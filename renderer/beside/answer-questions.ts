@@ -1,5 +1,14 @@
 import { OutOfRangeError } from '#shared-core';
-import type { Answer, Question } from './use-worked-out.ts';
+
+/** What a worker is asked, and what it answers: null where the request lies outside what can be worked out. */
+export interface Question<Request> {
+  readonly id: number;
+  readonly request: Request;
+}
+export interface Answer<Result> {
+  readonly id: number;
+  readonly result: Result | null;
+}
 
 /** Makes a worker answer what it is asked: null for what lies outside the ranges. */
 export function answerQuestions<Request, Result>(workOut: (request: Request) => Result | null) {

@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import { requests, setUpSchema } from '#shared-core';
+
+const text = z.string().max(400);
+const run = requests['run/start'].body.shape.settings.shape;
+const rig = setUpSchema.shape;
+
+/**
+ * Everything typed and chosen in Prepare; not the checks, which were made at one moment and hold for one run. Numbers stay text until
+ * the run starts, so that nothing typed is ever lost.
+ */
+export const keptDraftSchema = z
+  .strictObject({
+    name: text,
+    chargeVolumeMl: text,
+    chargeStrengthAbv: text,
+    /** Standard uncertainties of the charge; empty for the usual ones. */
+    chargeDoubtMl: text.default(''),
+    chargeDoubtAbv: text.default(''),
+    /** The ferment that the pot was charged with from its log; null for another charge. */
+    ferment: run.ferment.unwrap().nullable().default(null),
+    rigDescription: text,
+    plates: text,
+    heatW: text,
+    pressureFrom: rig.pressureFrom.unwrap(),
+    pressureUnit: rig.pressureUnit.unwrap(),
+    stationPressure: text,
+    seaLevelPressure: text,
+    altitudeM: text,
+    probeKind: rig.probeKind.unwrap(),
+    /** From ice and steam; null for a probe as bought. */
+    correction: rig.correction.unwrap(),
+    leastStrengthAbv: text,
+    stopKind: z.enum(['strength', 'purity-against-recovery']),
+    leastMeanStrengthAbv: text,
+    dripRateMlPerMin: text,
+    firstFractionKind: z.enum(['minutes', 'volume', 'drops']),
+    firstFractionAmount: text,
+    reactionTimeS: text,
+    role: z.enum(['teacher', 'technician', 'assistant']),
+    /** When this lesson ends, `11:45`; empty where nobody said. */
+    bell: text,
+    /** For the class, stage by stage; null while nobody has written over the given text. */
+    lessonScript: rig.lessonScript.unwrap(),
+    /** What was tried in this room, and what was said of it. */
+    trials: z.array(run.trials.unwrap().element).readonly(),
+  })
+  .readonly();
