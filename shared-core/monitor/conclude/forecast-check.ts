@@ -1,8 +1,9 @@
 import { coverageFactor90, type Estimate } from '../../uncertainty/index.ts';
 
 /**
- * Holds the twin's forecasts of the end against what became of them. Where the model fits, the end believed now lies within the
- * ranges told before, as often as these say; where it runs away from them, they were too narrow, and so is the range of now.
+ * Holds the twin's forecasts of the end against what became of them. Where the model fits, an end moves between two forecasts by no
+ * more than was still to be learned in between; where it runs away faster, the ranges were too narrow, and so is that of now. How far
+ * that is believed depends on how many forecasts have come of age: a few say little.
  */
 export interface ForecastCheck {
   /** Notes a forecast made after so much boiling [s], of what is left [s]. */
@@ -18,8 +19,10 @@ export interface ForecastCheck {
 
 /** How far the end has moved from one of the forecasts before. */
 export interface ForecastDrift {
-  /** In standard deviations of that forecast, of the one that held worst; positive where the end moves away. */
+  /** In standard deviations of what was still to be learned, of the forecast that held worst; positive where the end moves away. */
   readonly sds: number;
+  /** Forecasts that were old enough to be held to account. */
+  readonly checks: number;
   /** How long ago it was made, in boiling [s]. */
   readonly sinceS: number;
   /** By how much the end has moved since [s]. */
@@ -33,9 +36,15 @@ const oldS = 300;
 const forgottenS = 3600;
 /** Below this everything is soon: the twin counts in minutes [s]. */
 const leastLeftS = 60;
+/** An outlook moves by so much from one update to the next though nothing was learned: the ensemble is finite. */
 const leastLogSd = 0.1;
-/** The worst of several forecasts misses by less than this most of the time where the model is right; by simulation [sd]. */
-const usualSds = 1.2;
+/**
+ * What moves an end anew every few minutes adds up, so the worst of n forecasts misses by 1 + 0.27 ln n standard deviations (root mean
+ * square) where the model is right; by simulation of 1 … 12 sums of independent steps, to 3 %.
+ */
+const worstGrowth = 0.27;
+/** Before any forecast has come of age, the model's own width is believed as if so many had held just as they say. */
+const trustedChecks = 4;
 const mostWidening = 3;
 /** Heat that was away for more than this share of the time is in a hand, and nobody knows what it will do; by simulation. */
 const usualDryShare = 0.1;
@@ -45,7 +54,7 @@ const emptyRatio = 100;
 /** A reason is given once the range has been made wider by so much. */
 const toldFrom = 1.25;
 
-const none: ForecastDrift = { sds: 0, sinceS: 0, movedS: 0 };
+const none: ForecastDrift = { sds: 0, checks: 0, sinceS: 0, movedS: 0 };
 
 interface Kept {
   readonly boiledS: number;
@@ -82,23 +91,40 @@ export function createForecastCheck(): ForecastCheck {
   };
 }
 
-/** How many times as wide the range must be. */
-function misfitFactor({ sds }: ForecastDrift): number {
-  return Math.max(1, Math.abs(sds) / usualSds);
+/**
+ * How many times as wide the range must be, `λ² = (m + n (z/z_n)²)/(m + n)`: the scale of a normal distribution by n misses, of which
+ * the worst is known, over m that were as told; never less than the model's own.
+ *
+ * Source: A. Gelman et al., Bayesian Data Analysis (2013), ch. 2.6 (the scaled inverse χ² as prior of a variance); from memory.
+ */
+function misfitFactor({ sds, checks }: ForecastDrift): number {
+  if (checks === 0) return 1;
+  const usualSds = 1 + worstGrowth * Math.log(checks);
+  const missed = checks * (sds / usualSds) ** 2;
+  return Math.max(1, Math.sqrt((trustedChecks + missed) / (trustedChecks + checks)));
 }
 
 function worstDrift(kept: readonly Kept[], boiledS: number, left: Estimate): ForecastDrift {
-  let worst = none;
-  for (const item of kept) {
+  const ofAge = kept.filter((item) => boiledS - item.boiledS >= oldS);
+  let worst = { ...none, checks: ofAge.length };
+  for (const item of ofAge) {
     const sinceS = boiledS - item.boiledS;
-    if (sinceS < oldS) continue;
     const told = Math.max(leastLeftS, item.left.value);
     const turnedOut = Math.max(leastLeftS, sinceS + left.value);
     const isLater = turnedOut > told;
-    const end = Math.max(leastLeftS, isLater ? item.left.high : item.left.low);
-    const sd = Math.max(leastLogSd, Math.abs(Math.log(end / told)) / coverageFactor90);
-    const sds = Math.log(turnedOut / told) / sd;
-    if (Math.abs(sds) > Math.abs(worst.sds)) worst = { sds, sinceS, movedS: turnedOut - told };
+    const toldSd = logSd(told, isLater ? item.left.high : item.left.low);
+    const stillSd = logSd(sinceS + left.value, sinceS + (isLater ? left.high : left.low));
+    const learnedSd = Math.sqrt(Math.max(0, toldSd ** 2 - stillSd ** 2) + leastLogSd ** 2);
+    const sds = Math.log(turnedOut / told) / learnedSd;
+    if (Math.abs(sds) > Math.abs(worst.sds))
+      worst = { ...worst, sds, sinceS, movedS: turnedOut - told };
   }
   return worst;
+}
+
+/** Standard deviation of a logarithm, by its value and one end of its 90 % range [s]. */
+function logSd(valueS: number, endS: number): number {
+  return (
+    Math.abs(Math.log(Math.max(leastLeftS, endS) / Math.max(leastLeftS, valueS))) / coverageFactor90
+  );
 }
