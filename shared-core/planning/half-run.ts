@@ -56,6 +56,18 @@ const headSdK = 0.1;
 const beyondLimitK = 2.5;
 const longestS = 6 * 3600;
 
+/**
+ * What the forecast starts from on a bench: the limit's height above the azeotrope, and what head, pressure and the model may be off
+ * together, `u² = u_probe² + (dT/dp u_p)² + u_model²`.
+ *
+ * @param settings air pressure [kPa] 60 … 110, probe [K] and limit [% vol] as they stand in Prepare
+ * @returns settings with heights and offsets [K]
+ *
+ * Source: the law of propagation of uncertainty, JCGM 100:2008, eq. 10.
+ * @example
+ * const pressure = { ...defaultRunSettings.pressure, pressureKPa: 101.325, standardUncertaintyKPa: 0.3 };
+ * benchOf({ ...defaultRunSettings, pressure }).limitHeightK // ≈ 5.2 ± 0.3
+ */
 export function benchOf(settings: RunSettings): Bench {
   const { pressureKPa, standardUncertaintyKPa } = settings.pressure;
   const { leastStrengthAbv, probe } = settings;
@@ -71,7 +83,18 @@ export function benchOf(settings: RunSettings): Bench {
   };
 }
 
-/** Draws a still and what is read of it; null where it gives no main fraction worth a forecast. */
+/**
+ * Draws a still from what is believed of such stills, and what is read of it: the course of the reduced column, `h dx/dt = V Δy + L Δx`
+ * on each plate, at a heat that walks at random and under a head that errs as the twin believes of itself.
+ *
+ * @param bench a limit of 1 … 25 K above the azeotrope
+ * @param random chance, moved on by what is drawn
+ * @returns readings up to half of the main fraction [s, K, mL]; null where it gives no main fraction worth a forecast
+ *
+ * Source: preposterior analysis as in `instrumentGains`; the course by `runCourse`.
+ * @example
+ * drawHalfRun(benchOf(defaultRunSettings), createRandom('a still'))?.head.length !== 0 // => true
+ */
 export function drawHalfRun(bench: Bench, random: Random): HalfRun | null {
   const { settings, limitHeightK, offsetSdK } = bench;
   const guess = toGuess(drawWalk(guessPrior(settings, usualHeatUp, offsetSdK), random));

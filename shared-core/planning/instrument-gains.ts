@@ -65,7 +65,21 @@ export function instrumentGains(settings: RunSettings, stills: number): Instrume
   };
 }
 
-/** What the twin expects to be left of a run half-way [s], with an instrument beside the head. */
+/**
+ * What the twin expects to be left of a run half-way, with an instrument beside the head: the 5, 50 and 95 % points of the posterior
+ * `p(still | read) ∝ p(read | still) p(still)`.
+ *
+ * @param half what is read of a drawn still, of 900 s … 6 h of boiling
+ * @param beside what stands beside the head
+ * @param bench the bench the still was drawn for
+ * @returns boiling time until the limit, 90 % range [s]
+ *
+ * Source: `createTwin`, as live.
+ * @example
+ * const bench = benchOf(defaultRunSettings);
+ * const half = drawHalfRun(bench, createRandom('a still of 3'));
+ * half === null || forecastHalfWay(half, 'balance', bench).value > 0 // => true
+ */
 export function forecastHalfWay(
   half: HalfRun,
   beside: Beside,
