@@ -76,9 +76,8 @@ export function scoreCalls(run: ScoredRun, truth: Truth, calls: readonly Call[])
   };
 }
 
-/** One forecast compared with the truth, at a share of the plateau. */
-export interface ForecastScore {
-  readonly plateauShare: number;
+/** One forecast compared with the truth. */
+export interface MinuteScore {
   readonly covered: boolean;
   /** |forecast − truth| as a share of the boiling time that remained. */
   readonly relativeError: number;
@@ -86,6 +85,11 @@ export interface ForecastScore {
   /** Where the truth fell in what was told, by the logarithm of what was left, 0 … 1. */
   readonly place: number;
   readonly withVolumes: boolean;
+}
+
+/** The forecast at a share of the plateau, which nobody knows while it lasts. */
+export interface ForecastScore extends MinuteScore {
+  readonly plateauShare: number;
 }
 
 /** One estimate of the strength at the head compared with the truth. */
@@ -101,6 +105,8 @@ export interface RunScore {
   readonly stageAgreement: number;
   readonly wentBackward: boolean;
   readonly forecasts: readonly ForecastScore[];
+  /** Of every minute of the plateau, up to a minute before its end. */
+  readonly minutes: readonly MinuteScore[];
   readonly alarmsPerHour: number;
   readonly falseProbeFaults: number;
   readonly mainAgrees: boolean;
@@ -135,7 +141,7 @@ export function scoreRun(run: ScoredRun, truth: Truth): RunScore {
     plateauHours: plateauS / 3600,
     stageAgreement: agree / (run.endS + 1),
     wentBackward: indices.some((index, at) => at > 0 && index <= (indices[at - 1] ?? -1)),
-    forecasts: scoreForecasts(run, truth, verdicts),
+    ...scoreForecasts(run, truth, verdicts),
     alarmsPerHour: normal.length / normalHours,
     falseProbeFaults: verdicts.alarms.filter(({ alarm }) => aboutProbe.includes(alarm)).length,
     mainAgrees: verdicts.verdict.mainFraction === (truth.mainFromS !== null),
@@ -160,30 +166,48 @@ function scoreStrengths({ samples }: ScoredRun, { estimates }: Verdicts): Streng
   });
 }
 
-function scoreForecasts(run: ScoredRun, truth: Truth, verdicts: Verdicts): ForecastScore[] {
-  const { mainFromS, limitS } = truth;
-  if (mainFromS === null || limitS === null || limitS - mainFromS < 600) return [];
-  return [0.25, 0.5, 0.75].flatMap((plateauShare) => {
+const lastMinuteS = 60;
+
+function scoreForecasts(
+  run: ScoredRun,
+  { mainFromS, limitS }: Truth,
+  { forecasts }: Verdicts,
+): Pick<RunScore, 'forecasts' | 'minutes'> {
+  if (mainFromS === null || limitS === null || limitS - mainFromS < 600) {
+    return { forecasts: [], minutes: [] };
+  }
+  const minutes = forecasts
+    .filter(({ madeS }) => madeS >= mainFromS && madeS < limitS - lastMinuteS)
+    .flatMap((made) => scoreForecast(run, limitS, made));
+  const atShares = [0.25, 0.5, 0.75].flatMap((plateauShare) => {
     const atS = mainFromS + plateauShare * (limitS - mainFromS);
-    const made = verdicts.forecasts.filter(({ madeS }) => madeS <= atS);
-    const last = made[made.length - 1];
-    const forecast = last?.mainFractionEndS ?? null;
-    if (last === undefined || forecast === null) return [];
-    // What nobody can foresee, heat taken away later, is not held against the forecast.
-    const leftS = boilingSeconds(run, last.madeS, limitS);
-    const toldS = mapEstimate(forecast, (endS) => endS - last.madeS);
-    const signedError = (toldS.value - leftS) / leftS;
-    return [
-      {
-        plateauShare,
-        covered: toldS.low <= leftS && leftS <= toldS.high,
-        relativeError: Math.abs(signedError),
-        signedError,
-        place: placeOfTimeLeft(leftS, toldS),
-        withVolumes: run.readsVolumes,
-      },
-    ];
+    const last = forecasts.findLast(({ madeS }) => madeS <= atS);
+    if (last === undefined) return [];
+    return scoreForecast(run, limitS, last).map((score) => ({ ...score, plateauShare }));
   });
+  return { forecasts: atShares, minutes };
+}
+
+/** None where no end was told. */
+function scoreForecast(
+  run: ScoredRun,
+  limitS: number,
+  { madeS, mainFractionEndS }: Verdicts['forecasts'][number],
+): MinuteScore[] {
+  if (mainFractionEndS === null) return [];
+  // What nobody can foresee, heat taken away later, is not held against the forecast.
+  const leftS = boilingSeconds(run, madeS, limitS);
+  const toldS = mapEstimate(mainFractionEndS, (endS) => endS - madeS);
+  const signedError = (toldS.value - leftS) / leftS;
+  return [
+    {
+      covered: toldS.low <= leftS && leftS <= toldS.high,
+      relativeError: Math.abs(signedError),
+      signedError,
+      place: placeOfTimeLeft(leftS, toldS),
+      withVolumes: run.readsVolumes,
+    },
+  ];
 }
 
 /** Seconds with vapour at the bulb. */

@@ -50,6 +50,7 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
     `prompts to take the heat off a run: mean ${mean(scores.map(({ heatOffPrompts }) => heatOffPrompts)).toFixed(2)}, most ${Math.max(...scores.map(({ heatOffPrompts }) => heatOffPrompts))}`,
   );
   for (const withVolumes of [false, true]) {
+    lines.push(...minuteLines(scores, withVolumes));
     for (const share of [0.25, 0.5, 0.75]) {
       const made = scores
         .flatMap(({ forecasts }) => forecasts)
@@ -74,6 +75,27 @@ export function summariseScores(scores: readonly RunScore[]): readonly string[] 
     }
   }
   return lines;
+}
+
+/**
+ * How ranges held minute by minute. Only so can they hold as often as they say: whoever looks half-way knows by the clock that as much
+ * is left as has passed, and the forecast does not.
+ */
+function minuteLines(scores: readonly RunScore[], withVolumes: boolean): readonly string[] {
+  const ofRuns = scores.map(({ minutes }) =>
+    minutes.filter((item) => item.withVolumes === withVolumes),
+  );
+  const all = ofRuns.flat();
+  if (all.length === 0) return [];
+  const covered = all.filter((item) => item.covered).length / all.length;
+  const name = `forecast of every minute ${withVolumes ? 'with' : 'without'} volume marks`;
+  return [
+    `${name}: n ${all.length}, 90 % interval covers ${percent(covered)}`,
+    calibrationLine(
+      '  where the true end fell',
+      ofRuns.map((minutes) => minutes.map(({ place }) => place)),
+    ),
+  ];
 }
 
 /** What matters most of the runs of one kind. */
