@@ -81,9 +81,9 @@ export function innovationOf({ mean }: HeadGaussian, valueC: number): number {
 
 export function innovationVariance(belief: HeadGaussian, { whiteSdK }: HeadNoise): number {
   const together = belief.covariance[place.bulb * size + place.slow] as number;
-  return (
-    varianceAt(belief, place.bulb) + 2 * together + varianceAt(belief, place.slow) + whiteSdK ** 2
-  );
+  const expected = varianceAt(belief, place.bulb) + 2 * together + varianceAt(belief, place.slow);
+  // After wild readings rounding may leave less than nothing of it.
+  return Math.max(0, expected) + whiteSdK ** 2;
 }
 
 /** Corrects by a reading; returns the logarithm of how likely it was held. */
@@ -102,7 +102,24 @@ export function correctBy(belief: HeadGaussian, valueC: number, noise: HeadNoise
       add(covariance, row * size + column, -gain * (gains[column] as number));
     }
   }
+  keepPossible(covariance);
   return (-0.5 * innovation * innovation) / variance - 0.5 * Math.log(variance);
+}
+
+/** Rounding must not make anything known better than surely, or two things go together more than wholly: both would grow without end. */
+function keepPossible(covariance: Float64Array): void {
+  for (let row = 0; row < size; row += 1) {
+    const at = row * (size + 1);
+    covariance[at] = Math.max(leastVariance, covariance[at] as number);
+    for (let column = 0; column < row; column += 1) {
+      const other = covariance[column * (size + 1)] as number;
+      const most = Math.sqrt((covariance[at] as number) * other);
+      const together = covariance[row * size + column] as number;
+      const kept = Math.max(-most, Math.min(most, together));
+      covariance[row * size + column] = kept;
+      covariance[column * size + row] = kept;
+    }
+  }
 }
 
 /** Forgets how sure it was of bulb and vapour, after a confirmed jump of this size [K]. */
