@@ -21,7 +21,7 @@ export interface SplitTime {
 
 /**
  * A time in whole hours or minutes and what goes on with it: columns each titled with a sixtieth of the unit before, below sixty in all
- * rows, and seen to begin anew as the one before goes on. Two columns with the same time in two units do not.
+ * rows, and a time together with it. Two columns with the same time in two units are none.
  */
 export function splitTime(table: TimeTable): SplitTime {
   const whole = coarsest(table);
@@ -56,19 +56,31 @@ function columnOfUnit(
 }
 
 function goesOn(data: readonly CsvRow[], coarseAt: number, fineAt: number): boolean {
-  const pairs = data.map(
-    ({ cells }) => [numberIn(cells[coarseAt]), numberIn(cells[fineAt])] as const,
-  );
+  const pairs = data.map(({ cells }) => ({
+    coarse: numberIn(cells[coarseAt]),
+    fine: numberIn(cells[fineAt]),
+  }));
   const isPart = pairs.every(
-    ([coarse, fine]) => Number.isInteger(coarse) && fine >= 0 && fine < 60,
+    ({ coarse, fine }) => Number.isInteger(coarse) && fine >= 0 && fine < 60,
   );
-  return (
-    isPart &&
-    pairs.some(([coarse, fine], at) => {
-      const [coarseBefore, fineBefore] = pairs[at - 1] ?? [coarse, fine];
-      return coarse !== coarseBefore && fine < fineBefore;
-    })
-  );
+  if (!isPart || pairs.every(({ coarse }) => coarse === pairs[0]?.coarse)) return false;
+  const steps = pairs.slice(1).map(({ coarse, fine }, at) => {
+    const before = pairs[at] ?? { coarse, fine };
+    const step = acrossSixty(coarse - before.coarse);
+    return { step, both: 60 * step + fine - before.fine };
+  });
+  // Together they run one way, as a time does, or the other where the newest row is on top.
+  const runs = steps.every(({ both }) => both >= 0) || steps.every(({ both }) => both <= 0);
+  // What else is less than sixty, such as the lowest temperature of an hour, has fractions and does not divide the unit before.
+  const divides =
+    steps.some(({ step, both }) => step === 0 && both !== 0) ||
+    pairs.every(({ fine }) => Number.isInteger(fine));
+  return runs && divides;
+}
+
+/** Minutes begin anew with each hour: from 59 to 0 is one on. */
+function acrossSixty(step: number): number {
+  return Math.abs(step) > 30 ? step - 60 * Math.sign(step) : step;
 }
 
 function numberIn(cell: string | undefined): number {

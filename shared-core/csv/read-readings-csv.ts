@@ -118,11 +118,11 @@ export function* readReadingsCsvInSteps(
     const problem = notATotal(parseCsv(text, delimiter), layout.value.firstDataLine, volume);
     if (problem !== null) return fail(problem);
   }
-  const { twoParts, remark } = twoPartsOf(text, delimiter, layout.value);
   const isBackwards = beginsWithNewest(rows, layout.value);
-  const all = parseCsv(text, delimiter);
-  const inOrder = isBackwards ? [...all].reverse() : all;
-  const read = yield* readRows(inOrder, layout.value, twoParts, keep);
+  const backwards = isBackwards ? [...parseCsv(text, delimiter)].reverse() : null;
+  const inOrder = () => backwards ?? parseCsv(text, delimiter);
+  const { twoParts, remark } = twoPartsOf(inOrder(), layout.value);
+  const read = yield* readRows(inOrder(), layout.value, twoParts, keep);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
   const remarks = [
     ...layout.value.remarks,
@@ -141,12 +141,10 @@ export function* readReadingsCsvInSteps(
 type Delimiter = ReturnType<typeof detectDelimiter>;
 
 /** What clock times of two parts are: as the title says, or by all of the file's times together. */
-function twoPartsOf(text: string, delimiter: Delimiter, layout: CsvLayout) {
+function twoPartsOf(rows: Iterable<CsvRow>, layout: CsvLayout) {
   if (layout.twoParts !== null) return { twoParts: layout.twoParts, remark: null };
   if (layout.timeColumn === null) return { twoParts: 'h:mm' as const, remark: null };
-  const judged = judgeTwoPartClock(
-    timeCells(parseCsv(text, delimiter), layout.firstDataLine, layout.timeColumn),
-  );
+  const judged = judgeTwoPartClock(timeCells(rows, layout.firstDataLine, layout.timeColumn));
   return { twoParts: judged?.clock ?? 'h:mm', remark: judged?.remark ?? null };
 }
 

@@ -123,6 +123,21 @@ describe('a table of whatever logger is read as it was meant, by itself and in t
       [3580, 3590, 3600, 3610],
     ],
     [
+      'minutes and seconds of a table that is read once a minute',
+      table('min;sec;T', '0;30;20', '1;30;20', '2;30;20', '3;30;20'),
+      [30, 90, 150, 210],
+    ],
+    [
+      'whole hours beside the lowest and highest temperature of each',
+      table('Time (h),min,max,Head', '0,20.5,22.5,21', '1,21.5,23.5,22', '2,20.1,23,21'),
+      [0, 3600, 7200],
+    ],
+    [
+      'minutes and seconds, the newest on top',
+      table('Time,Head', '10:20,20', '10:10,20', '10:00,20', '09:50,20', '00:10,20', '00:00,20'),
+      [0, 10, 590, 600, 610, 620],
+    ],
+    [
       'the same time in two units',
       table('Time (min),Time (s),Head', '0,0,20', '0.5,30,20', '1,60,20', '1.5,90,20'),
       [0, 30, 60, 90],
