@@ -53,6 +53,15 @@ async function fileIn(folder: string): Promise<string> {
   const [name] = (await readdir(folder)).filter((found) => found.startsWith('ferment-'));
   return path.join(folder, name ?? '');
 }
+/** A ferment of which two gravities were kept, with its file as it then is. */
+async function twiceRead() {
+  const folder = await temporaryFolder();
+  const memory = memoryIn(folder);
+  const { fermentId } = await value(memory.begin(pears));
+  await value(memory.enter(fermentId, gravity(iso(-20), 1.05)));
+  await value(memory.enter(fermentId, gravity(iso(-10), 1.04)));
+  return { folder, memory, fermentId, before: await readFile(await fileIn(folder), 'utf8') };
+}
 const gravities = ({ entries }: KeptFerment) => entries.map(({ read }) => read.gravity?.indicated);
 
 describe('ferments kept by hand', () => {
@@ -80,12 +89,7 @@ describe('ferments kept by hand', () => {
   });
 
   test('an entry is withdrawn and stays in the file; nothing that was written changes', async () => {
-    const folder = await temporaryFolder();
-    const memory = memoryIn(folder);
-    const { fermentId } = await value(memory.begin(pears));
-    await value(memory.enter(fermentId, gravity(iso(-20), 1.05)));
-    await value(memory.enter(fermentId, gravity(iso(-10), 1.04)));
-    const before = await readFile(await fileIn(folder), 'utf8');
+    const { folder, memory, fermentId, before } = await twiceRead();
     const after = await value(memory.withdraw(fermentId, 2));
     expect(after.entries.map(({ withdrawnAtIso }) => withdrawnAtIso !== null)).toEqual([
       false,
@@ -127,12 +131,7 @@ describe('ferments kept by hand', () => {
   });
 
   test('a beginning that is put after an entry is refused in plain words, and nothing is written', async () => {
-    const folder = await temporaryFolder();
-    const memory = memoryIn(folder);
-    const { fermentId } = await value(memory.begin(pears));
-    await value(memory.enter(fermentId, gravity(iso(-20), 1.05)));
-    await value(memory.enter(fermentId, gravity(iso(-10), 1.04)));
-    const before = await readFile(await fileIn(folder), 'utf8');
+    const { folder, memory, fermentId, before } = await twiceRead();
     const late = { ...pears, beganAtIso: iso(-15) };
     expect(JSON.stringify(await memory.correct(fermentId, late, 'misread'))).toContain(
       'An entry is older than that beginning',

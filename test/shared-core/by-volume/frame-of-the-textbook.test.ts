@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { defaultRunSettings, explainCsvProblem, readReadingsCsv, studyRun } from '#shared-core';
+import { explainCsvProblem, readReadingsCsv } from '#shared-core';
 import { trueAt, trueCourse, trueCutMl, writtenDown } from './support/own-tables.ts';
+import { probeDoubtK, studyTable } from './support/study-table.ts';
 
 /**
  * The usual table of lessons: 30 mL of 40 % vol are charged, 12 mL come over, and the head climbs from 83 to 99 °C. A simple still cannot do that with all
@@ -21,39 +22,10 @@ const leastAbv = 65;
 const course = trueCourse(boiled);
 const rows = writtenDown(boiled);
 
-const wholeDegreeK = 0.5 / Math.sqrt(3);
-const probeK = Math.hypot(wholeDegreeK, boiled.noiseK);
+const probeK = probeDoubtK(boiled);
 
-function studied(text: string) {
-  const read = readReadingsCsv(text);
-  if (!read.ok) throw new Error(explainCsvProblem(read.error));
-  return studyRun({
-    runId: 'table',
-    name: 'Table',
-    startedAtIso: '',
-    rehearsal: false,
-    imported: true,
-    damagedRecords: 0,
-    settings: {
-      ...defaultRunSettings,
-      charge: { ...defaultRunSettings.charge, volumeMl: statedMl, strengthAbv: 40 },
-      pressure: {
-        pressureKPa: boiled.pressureKPa,
-        standardUncertaintyKPa: 0.2,
-        source: 'barometer',
-        altitudeM: null,
-      },
-      probe: { ...defaultRunSettings.probe, standardUncertaintyK: probeK },
-      rig: { ...defaultRunSettings.rig, plates: 0 },
-      leastStrengthAbv: leastAbv,
-      firstFraction: { kind: 'volume', volumeMl: 0 },
-    },
-    appVersion: '0',
-    modelVersion: '1',
-    inputs: read.value.inputs,
-    endS: read.value.endS,
-  });
-}
+const studied = (text: string) =>
+  studyTable(text, { ...boiled, chargeMl: statedMl, plates: 0, leastAbv, firstMl: 0 }).study;
 
 const table = (lines: readonly (readonly unknown[])[], titles = 'volume_mL,head_degC') =>
   [titles, ...lines.map((line) => line.join(','))].join('\n');

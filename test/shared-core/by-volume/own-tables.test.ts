@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { defaultRunSettings, type RunSettings, readReadingsCsv, studyRun } from '#shared-core';
 import {
   keyOf,
   markingSheetOf,
@@ -14,6 +13,7 @@ import {
   trueCutMl,
   writtenDown,
 } from './support/own-tables.ts';
+import { probeDoubtK, studyTable } from './support/study-table.ts';
 
 /** A table as a group of pupils hands it in, and what its own physics say of it. */
 interface HandedIn extends TableStill {
@@ -91,50 +91,8 @@ function textOf(table: HandedIn): string {
   return [table.titles, ...rows].join('\n');
 }
 
-/** A thermometer read to whole degrees: half a mark, evenly spread. */
-const wholeDegreeK = 0.5 / Math.sqrt(3);
-
-function studied(table: HandedIn) {
-  const read = readReadingsCsv(textOf(table));
-  if (!read.ok) throw new Error(JSON.stringify(read.error));
-  const settings: RunSettings = {
-    ...defaultRunSettings,
-    charge: {
-      ...defaultRunSettings.charge,
-      volumeMl: table.chargeMl,
-      strengthAbv: table.chargeAbv,
-    },
-    pressure: {
-      pressureKPa: table.pressureKPa,
-      standardUncertaintyKPa: 0.2,
-      source: 'barometer',
-      altitudeM: null,
-    },
-    probe: {
-      ...defaultRunSettings.probe,
-      offsetK: 0,
-      gain: 1,
-      standardUncertaintyK: Math.hypot(wholeDegreeK, table.noiseK),
-    },
-    rig: { ...defaultRunSettings.rig, plates: table.column?.plates ?? 0 },
-    leastStrengthAbv: table.leastAbv,
-    firstFraction: { kind: 'volume', volumeMl: table.firstMl },
-  };
-  const study = studyRun({
-    runId: 'table',
-    name: 'Table',
-    startedAtIso: '',
-    rehearsal: false,
-    imported: true,
-    damagedRecords: 0,
-    settings,
-    appVersion: '0',
-    modelVersion: '1',
-    inputs: read.value.inputs,
-    endS: read.value.endS,
-  });
-  return { read: read.value, study };
-}
+const studied = (table: HandedIn) =>
+  studyTable(textOf(table), { ...table, plates: table.column?.plates ?? 0 });
 
 describe.each(Object.entries(tables))('%s', (_, table) => {
   const course = trueCourse(table);
@@ -189,7 +147,7 @@ describe.each(Object.entries(tables))('%s', (_, table) => {
     const main = cuts.find(({ cut }) => cut === 'as-wanted');
     if (main === undefined || cutMl === null) return;
     // As far as the head climbs by what the thermometer may be off (k = 2), and half a step of the table.
-    const offK = 2 * Math.hypot(wholeDegreeK, table.noiseK);
+    const offK = 2 * probeDoubtK(table);
     const cutC = trueAt(course, cutMl).headC;
     const wide = course.filter(({ headC }) => Math.abs(headC - cutC) <= offK);
     const reach = Math.max(cutMl - (wide[0]?.volumeMl ?? 0), (wide.at(-1)?.volumeMl ?? 0) - cutMl);
