@@ -46,7 +46,7 @@ if (stranger !== undefined) {
   process.exitCode = 2;
 } else if (await provideTools()) {
   const first = await runSteps(quick, 2, report);
-  // One at a time, since each keeps all processors at work by itself.
+  // One at a time: the units keep all processors at work, and a journey drives a whole app.
   const second = await runSteps(thorough, 1, report);
   end(first.passed + second.passed, first.failed + second.failed);
 } else {

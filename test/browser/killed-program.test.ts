@@ -37,7 +37,14 @@ afterAll(async () => {
 
 test('a program that was killed in mid-run offers to go on: one press, and plot and marks are there', async () => {
   const { runsFolder } = bench;
-  onTestFailed(() => bench.explain());
+  onTestFailed(async () => {
+    await bench.explain();
+    console.error(
+      app?.output(),
+      again?.complaints,
+      await again?.page.locator('body').textContent(),
+    );
+  });
   await connectByPath(bench.page, cable.path);
   await bench.page.getByText('Heard clearly').waitFor();
   await startHeatedRun(bench.page);
