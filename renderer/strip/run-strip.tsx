@@ -1,8 +1,8 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { pointAt, reduceToWidth, say } from '#shared-core';
+import { reduceToWidth, say } from '#shared-core';
 import { ChoiceField, useSmallTextPx } from '../design/index.ts';
 import { keepOutOfTabOrder, useBoxSize } from '../figures/index.ts';
-import { benchMarks, type RunView } from '../stores/index.ts';
+import { benchMarks, newestHead, type RunView } from '../stores/index.ts';
 import { breakTimes } from './break-times.ts';
 import { StripDrawing } from './strip-drawing.tsx';
 import { StripInWords } from './strip-in-words.tsx';
@@ -65,7 +65,6 @@ export function RunStrip(props: RunStripProps) {
     [doubted, fromS, toS, columns],
   );
   const marks = useMemo(() => benchMarks(view.marks), [view.marks]);
-  const hasProbe = view.gaps.at(-1)?.toS !== null;
 
   return (
     <div className="strip">
@@ -101,7 +100,7 @@ export function RunStrip(props: RunStripProps) {
                 doubtful,
                 marks,
                 nowS,
-                head: hasProbe && head ? pointAt(head, -1) : null,
+                head: newestHead(view),
                 extra: children,
               }}
             />

@@ -61,7 +61,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     else if (input.kind === 'reading' && input.channel === 'head')
       heads.see(input, time.steppedS() + 1);
     else if (input.kind === 'reading') others.see(input);
-    else tracker.health.seeLink(input);
+    else heads.seeLink(input);
   };
 
   const snapshotAt = (timeS: number): LazySnapshot =>

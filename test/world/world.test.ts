@@ -30,6 +30,16 @@ describe('a simulated world', () => {
     expect(outcome.violation).toBeNull();
   });
 
+  /** Found by seed 2026112970: no clock tells how long the power was off when somebody sets one meanwhile. */
+  test('shows no old number as new where the clock was set back while the power was off', async () => {
+    const faults = [
+      fault('power-cut', 60, 300),
+      fault('wall-clock-is-set', 200, 231),
+      fault('probe-is-mute', 290, 325),
+    ];
+    expect((await runWorld({ seed: 98, lengthS: 360, faults })).violation).toBeNull();
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,

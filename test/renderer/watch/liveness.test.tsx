@@ -105,6 +105,17 @@ describe('what is not so now', () => {
     }
     const silent = runViewAfter(view, { type: 'inputs', runId: 'r1', inputs: [lost] })!;
     expect(headNow(silent, 'unjudged')).toBeNull();
+    const closed = (timeS: number, state: 'lost' | 'back'): RunInput => ({
+      kind: 'link',
+      timeS,
+      state,
+      reason: 'program-closed',
+    });
+    const headAfter = (...more: RunInput[]) =>
+      headNow(runViewAfter(view, { type: 'inputs', runId: 'r1', inputs: more })!, 'unjudged');
+    const goesOn = [closed(5001, 'lost'), closed(5012, 'back')];
+    expect(headAfter(...goesOn)).toBeNull();
+    expect(headAfter(...goesOn, reading(5013, 61.5))?.temperatureC).toBe(61.5);
   });
 
   test('a run that has ended says so in place of its last sentence', () => {
