@@ -27,6 +27,7 @@ import { StatedShown } from './stated-shown.tsx';
 import { useFerments } from './use-ferments.ts';
 import { useJudgement } from './use-judgement.ts';
 import { Readiness, VerdictShown } from './verdict-shown.tsx';
+import { WeekDrawn } from './week-drawn.tsx';
 
 interface FermentLogDialogProps {
   /** A plan that a log begins with; null to go on with the newest. */
@@ -107,16 +108,22 @@ interface OneFermentProps {
 function OneFerment(props: OneFermentProps) {
   const { ferment, canAct, onCorrect, onEnter, onWithdraw, onClose } = props;
   const verdict = useJudgement(ferment);
+  const [before, setBefore] = useState(verdict);
+  if (verdict !== null && verdict !== before) setBefore(verdict);
   const kept = useKeptWarm();
   const watched = useWarmthReport(ferment.fermentId, kept);
+  // Nothing stands below what is still to come: it would move under the hand of whoever types.
+  const isRead = watched.report !== null || watched.problem !== null;
+  if (before === null || !isRead) return <p role="status">{say('Reading the log …')}</p>;
   return (
     <>
-      {verdict === null ? (
-        <p role="status">{say('Reading the log …')}</p>
-      ) : (
-        <VerdictShown ferment={ferment} verdict={verdict} warmth={watched.report} />
-      )}
+      <VerdictShown ferment={ferment} verdict={verdict} before={before} />
       <StatedShown ferment={ferment} onCorrect={canAct ? onCorrect : null} />
+      <WeekDrawn
+        ferment={ferment}
+        endGravity={(verdict ?? before).expectedEndGravity}
+        warmth={watched.report}
+      />
       <WarmthSection ferment={ferment} kept={kept} watched={watched} />
       {canAct && (
         <>
@@ -126,12 +133,12 @@ function OneFerment(props: OneFermentProps) {
       )}
       <EntryList ferment={ferment} canAct={canAct} onWithdraw={onWithdraw} />
       <HandOut ferment={ferment} warmth={watched.report} />
-      {verdict !== null && (
-        <>
-          <Readiness ferment={ferment} verdict={verdict} />
-          {canAct && <ChargeButton ferment={ferment} verdict={verdict} onCharged={onClose} />}
-        </>
-      )}
+      <div className={verdict === null ? 'ferment-to-come' : ''}>
+        <Readiness ferment={ferment} verdict={verdict ?? before} />
+        {canAct && (
+          <ChargeButton ferment={ferment} verdict={verdict ?? before} onCharged={onClose} />
+        )}
+      </div>
     </>
   );
 }

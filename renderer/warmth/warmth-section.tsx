@@ -27,7 +27,12 @@ export function WarmthSection({ ferment, kept, watched }: WarmthSectionProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const [isChanging, setChanging] = useState(false);
   const { report, problem, keep, leave } = watched;
-  if (report === null) return null;
+  const trouble = problem !== null && (
+    <p className="field-problem" role="alert">
+      {problem}
+    </p>
+  );
+  if (report === null) return trouble;
   const isKept = kept !== null && kept.fermentId === ferment.fermentId;
   const showsForm = canAct && (!isKept || isChanging);
   return (
@@ -50,11 +55,7 @@ export function WarmthSection({ ferment, kept, watched }: WarmthSectionProps) {
           )}
         </>
       )}
-      {problem !== null && (
-        <p className="field-problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {trouble}
       {isKept && canAct && !isChanging && (
         <div className="ferment-acts">
           <Button onClick={() => setChanging(true)}>{say('Change band or channel')}</Button>
