@@ -43,7 +43,8 @@ function isInstalled() {
 function install() {
   console.error('Installing the packages this project needs (once, about a minute) …');
   const windows = process.platform === 'win32';
-  const done = spawnSync(windows ? 'npm.cmd' : 'npm', ['ci', '--loglevel=error'], {
+  // Where the environment is called production, npm leaves out what the window is built from.
+  const done = spawnSync(windows ? 'npm.cmd' : 'npm', ['ci', '--include=dev', '--loglevel=error'], {
     cwd: root,
     // npm's own chatter goes to the error stream, so that `--silent` commands print only their answer.
     stdio: ['ignore', process.stderr, process.stderr],

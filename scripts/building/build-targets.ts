@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import process from 'node:process';
 import type { InlineConfig } from 'vite';
 import type { BuildTarget } from './build-if-stale.ts';
 
@@ -63,10 +64,21 @@ export const loopbackTarget: BuildTarget = {
   },
 };
 
-/** Loaded only where something is stale: it takes longer than all else that a start does. */
+/**
+ * Vite is loaded only where something is stale: it takes longer than all else that a start does. It takes the name of the
+ * environment from wherever it is started, and outside of `production` it bundles the React that checks itself: a window several
+ * times as slow, which whoever built it in a test would go on using.
+ */
 async function bundle(config: InlineConfig): Promise<void> {
   const { build } = await import('vite');
-  await build(config);
+  const { NODE_ENV } = process.env;
+  process.env.NODE_ENV = 'production';
+  try {
+    await build(config);
+  } finally {
+    if (NODE_ENV === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = NODE_ENV;
+  }
 }
 
 interface ProgramPlace {
