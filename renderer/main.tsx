@@ -28,7 +28,7 @@ import './take-in/take-in.css';
 import './understand/understand.css';
 import './blind/blind.css';
 import './compare/compare.css';
-import { beforeNextPaint, startLiveFeed } from './feed/index.ts';
+import { createPaintPace, startLiveFeed } from './feed/index.ts';
 import { breathe, createCommands, WindowPartsContext } from './parts/index.ts';
 import { chooseService } from './service/index.ts';
 import { createChime } from './sound/index.ts';
@@ -68,7 +68,7 @@ startLiveFeed({
   bench,
   live,
   breathe,
-  beforeNextPaint: (act) => beforeNextPaint(window, act),
+  beforeNextPaint: createPaintPace(window),
 });
 
 createRoot(document.getElementById('window')!).render(
