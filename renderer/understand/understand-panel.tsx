@@ -1,5 +1,6 @@
-import { useMemo } from 'react';
-import { say, stillMomentAt } from '#shared-core';
+import { memo, useMemo } from 'react';
+import { type StillMoment, say, stillMomentAt } from '#shared-core';
+import { usePaced } from '../parts/index.ts';
 import type { RunView } from '../stores/index.ts';
 import { BoilingFigure } from './boiling-figure.tsx';
 import { CursorSlider } from './cursor-slider.tsx';
@@ -30,22 +31,40 @@ export function UnderstandPanel({ view, understanding }: UnderstandPanelProps) {
   );
 }
 
+/** Three diagrams take as long to draw as all else in view: in a fast rehearsal they are behind by so much [ms]. */
+const redrawnEveryMs = 500;
+
 function Figures({ view, understanding }: UnderstandPanelProps) {
-  // The diagrams are redrawn once a second of the run, not with every reading.
-  const wholeS = Math.floor(understanding.timeS);
+  const { timeS, isFollowing } = understanding;
+  const now = { view, timeS };
+  const followed = usePaced(now, redrawnEveryMs);
+  const drawn = isFollowing ? followed : now;
+  // Nor are they redrawn with every reading: once a second of the run.
+  const wholeS = Math.floor(drawn.timeS);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what else is in view changes with time
   const moment = useMemo(
-    () => stillMomentAt(view, understanding.timeS),
-    [wholeS, view.runId, view.marks, view.stages],
+    () => stillMomentAt(drawn.view, drawn.timeS),
+    [wholeS, drawn.view.runId, drawn.view.marks, drawn.view.stages],
   );
   return (
     <>
       <CursorSlider understanding={understanding} />
-      <div className="figures">
-        <BoilingFigure moment={moment} />
-        <PlatesFigure moment={moment} />
-        <RecoveryFigure moment={moment} settings={view.settings} />
-      </div>
+      <MomentFigures moment={moment} settings={view.settings} />
     </>
   );
 }
+
+interface MomentFiguresProps {
+  readonly moment: StillMoment;
+  readonly settings: RunView['settings'];
+}
+
+const MomentFigures = memo(function MomentFigures({ moment, settings }: MomentFiguresProps) {
+  return (
+    <div className="figures">
+      <BoilingFigure moment={moment} />
+      <PlatesFigure moment={moment} />
+      <RecoveryFigure moment={moment} settings={settings} />
+    </div>
+  );
+});
