@@ -67,6 +67,21 @@ const toWaterS = 1800;
 /** Steps until all ethanol would have come over at the first flow: longer than any main fraction lasts. */
 const stepsToExhaustion = 80;
 
+/** A course on its way: what nobody asks for is not run. All share one column, so only the one begun last can go on. */
+export interface CourseRun {
+  readonly course: BatchCourse;
+  readonly column: BatchColumn;
+  /** Vapour that leaves the pot [mol/s], and how the reflux splits it while the column stands as at first. */
+  readonly vapourMolPerS: number;
+  readonly lossReflux: number;
+  readonly taken: number;
+  readonly chargedMol: number;
+  readonly untilHeadHeightK: number;
+  lossPerK: number;
+  distillateMl: number;
+  isOver: boolean;
+}
+
 /**
  * A batch column of N plates with hold-up h at constant molar overflow over a pot of M moles,
  * `h dx_i/dt = V (y_(i−1) − y_i) + L (x_(i+1) − x_i)`, `d(M x)/dt = L x_1 − V y_0`, `dM/dt = L − V`; a fraction of a plate
@@ -77,59 +92,90 @@ const stepsToExhaustion = 80;
  * It ends where the head stands `untilHeadHeightK` above the azeotrope: what follows is not asked for.
  * Left out: heat in the glass, vapour hold-up. How far that goes is measured by the ensemble.
  */
-export function runCourse(
+export function beginCourse(
   guess: StillGuess,
   chargeMl: number,
   untilHeadHeightK: number,
   into: BatchCourse,
-): void {
-  const curve = equilibriumTables();
+): CourseRun {
   const perMl = chargeAmounts(guess.strengthAbv);
   const vapour = guess.vapourMolPerS;
-  const charged = chargeMl * (perMl.ethanolMol + perMl.waterMol);
+  const chargedMol = chargeMl * (perMl.ethanolMol + perMl.waterMol);
   const lossReflux = (guess.refluxRatio * guess.lossShare) / (1 + guess.refluxRatio);
   const taken = 1 / ((1 + guess.refluxRatio) * (1 - lossReflux));
   const exhaustedS = (chargeMl * perMl.ethanolMol * (1 + guess.refluxRatio)) / (0.75 * vapour);
-  const stepS = exhaustedS / stepsToExhaustion;
-
   const column = fillColumn(
     guess,
-    charged,
+    chargedMol,
     chargeMl * perMl.ethanolMol,
     {
       vapourMol: vapour,
       lostMol: vapour * lossReflux,
       distillateMol: vapour / (1 + guess.refluxRatio),
     },
-    curve,
+    equilibriumTables(),
   );
-
-  let distillateMl = 0;
-  let lossPerK = 0;
-  into.stepS = stepS;
+  into.stepS = exhaustedS / stepsToExhaustion;
   into.count = 0;
-  while (into.count < capacity) {
-    const potX = column.x[0] as number;
-    const headHeight = readTable(curve, curve.dewHeightK, column.topY);
-    const potHeight = readTable(curve, curve.boilingHeightK, potX);
-    record(into, headHeight, potHeight, distillateMl, column, curve);
-    if (into.count > 2 && headHeight > untilHeadHeightK) return;
-    if (potX < 2e-4 || column.potMol < 0.05 * charged) return;
-    const aboveRoomK = azeotropeAboveRoomK + columnHeightK(column, curve);
-    if (into.count === 1) {
-      lossPerK = lossReflux / aboveRoomK;
-      const waterLoss = lossPerK * (azeotropeAboveRoomK + waterHeightK);
-      const waterShare = Math.max(leastDistillateShare, taken * (1 - waterLoss));
-      into.waterMlPerS = vapour * waterShare * waterMlPerMol;
-    }
-    const lossShare = lossPerK * aboveRoomK;
-    const share = Math.max(leastDistillateShare, taken * (1 - lossShare));
-    const vapourMol = vapour * stepS;
-    const distillateMol = vapourMol * share;
-    const lostMol = vapourMol * Math.min(1 - share, lossShare);
-    stepColumn(column, { vapourMol, lostMol, distillateMol }, curve);
-    distillateMl += distillateMol * readTable(curve, curve.molarVolumeMl, column.topY);
+  return {
+    course: into,
+    column,
+    vapourMolPerS: vapour,
+    lossReflux,
+    taken,
+    chargedMol,
+    untilHeadHeightK,
+    lossPerK: 0,
+    distillateMl: 0,
+    isOver: false,
+  };
+}
+
+/** Runs on until the course can be read at a time along it [s], or ends. */
+export function runTo(run: CourseRun, courseS: number): void {
+  const { course } = run;
+  // One entry more than are read between, for the rounding of times.
+  const enough = courseS / course.stepS + 3;
+  while (!run.isOver && !(course.count >= enough)) noteAndStep(run, equilibriumTables());
+}
+
+/** The whole course of a guess. */
+export function runCourse(
+  guess: StillGuess,
+  chargeMl: number,
+  untilHeadHeightK: number,
+  into: BatchCourse,
+): void {
+  runTo(beginCourse(guess, chargeMl, untilHeadHeightK, into), Number.POSITIVE_INFINITY);
+}
+
+/** Notes how the column stands and, where the course goes on, lets one step pass. */
+function noteAndStep(run: CourseRun, curve: EquilibriumTables): void {
+  const { course, column, vapourMolPerS, taken } = run;
+  const potX = column.x[0] as number;
+  const headHeight = readTable(curve, curve.dewHeightK, column.topY);
+  const potHeight = readTable(curve, curve.boilingHeightK, potX);
+  record(course, headHeight, potHeight, run.distillateMl, column, curve);
+  run.isOver =
+    (course.count > 2 && headHeight > run.untilHeadHeightK) ||
+    potX < 2e-4 ||
+    column.potMol < 0.05 * run.chargedMol ||
+    course.count === capacity;
+  if (run.isOver) return;
+  const aboveRoomK = azeotropeAboveRoomK + columnHeightK(column, curve);
+  if (course.count === 1) {
+    run.lossPerK = run.lossReflux / aboveRoomK;
+    const waterLoss = run.lossPerK * (azeotropeAboveRoomK + waterHeightK);
+    const waterShare = Math.max(leastDistillateShare, taken * (1 - waterLoss));
+    course.waterMlPerS = vapourMolPerS * waterShare * waterMlPerMol;
   }
+  const lossShare = run.lossPerK * aboveRoomK;
+  const share = Math.max(leastDistillateShare, taken * (1 - lossShare));
+  const vapourMol = vapourMolPerS * course.stepS;
+  const distillateMol = vapourMol * share;
+  const lostMol = vapourMol * Math.min(1 - share, lossShare);
+  stepColumn(column, { vapourMol, lostMol, distillateMol }, curve);
+  run.distillateMl += distillateMol * readTable(curve, curve.molarVolumeMl, column.topY);
 }
 
 /** Mean boiling temperature on the plates above the azeotrope [K]: what the column's loss grows with. */

@@ -5,7 +5,8 @@ import { type BatchCourse, courseAt, distillateAt } from './batch-course.ts';
 import { advanceClock, createClock, setClock } from './course-clock.ts';
 import { receiverSdMl } from './instrument-readings.ts';
 import type { Observation } from './observations.ts';
-import { assimilate, createCloud, type Particle, particleCount } from './particle-cloud.ts';
+import type { Particle } from './particle.ts';
+import { assimilate, createCloud, particleCount } from './particle-cloud.ts';
 import { guessPrior, type HeatUp } from './still-guess.ts';
 import { type Moments, weightedEstimate, weightedMoments } from './weighted-values.ts';
 

@@ -1,4 +1,4 @@
-import { type BatchCourse, courseAt } from './batch-course.ts';
+import { type BatchCourse, type CourseRun, courseAt, runTo } from './batch-course.ts';
 import {
   advanceClock,
   type CourseClock,
@@ -41,6 +41,8 @@ const headWeight = 0.6;
 /**
  * Log-likelihood of observations (from an index up to, not including, another) under one guess and its course. The
  * clock runs along and is corrected on its way; it must stand where the first of them begins.
+ *
+ * @param trial for a course on its way: it is run only as far as it is read, and the answer is −∞ once the bound is out of reach
  */
 export function logLikelihood(
   observations: readonly Observation[],
@@ -49,6 +51,7 @@ export function logLikelihood(
   guess: StillGuess,
   course: BatchCourse,
   clock: CourseClock,
+  trial: Trial | null = null,
 ): number {
   let sum = 0;
   for (let index = from; index < to; index += 1) {
@@ -58,15 +61,16 @@ export function logLikelihood(
       easeClock(clock);
       continue;
     }
+    if (trial !== null) runTo(trial.run, readUpToS(observation, clock));
     const { kind, value, sd } = observation;
     if (kind === 'head') sum += headLikelihood(value - guess.biasK, sd, course, clock);
-    else if (kind === 'volume')
-      sum += seeVolume(clock, course, value, sd + volumeModelShare * value);
+    else if (kind === 'volume') sum += seeVolume(clock, course, value, volumeSdMl(value, sd));
     else if (kind === 'flow') sum += seeFlow(clock, course, value, sd);
     else {
       const miss = value - courseAt(course, course.potHeightK, clock.courseS);
       sum -= (headWeight / 2) * ((miss * miss) / (sd * sd + potModelSdK ** 2));
     }
+    if (trial !== null && isBelow(trial.bound, sum, index + 1, to)) return Number.NEGATIVE_INFINITY;
   }
   return sum;
 }
@@ -78,10 +82,70 @@ function headLikelihood(
   clock: CourseClock,
 ): number {
   const expected = courseAt(course, course.headHeightK, clock.courseS);
-  const spanS = Math.sqrt(timingS ** 2 + clock.timeVariance);
+  const spanS = timingSpanS(clock);
   const riseK = courseAt(course, course.headHeightK, clock.courseS + spanS) - expected;
   const missK = heightK - expected;
-  const ownVariance = sdK * sdK + headModelSdK ** 2;
+  const ownVariance = headVariance(sdK);
   seeHead(clock, riseK / spanS, missK, ownVariance / headWeight);
   return headWeight * logStudent(missK, ownVariance + riseK * riseK);
+}
+
+/** How far along its course a guess is read for an observation [s]. */
+function readUpToS({ kind }: Measurement, clock: CourseClock): number {
+  return kind === 'head' ? clock.courseS + timingSpanS(clock) : clock.courseS;
+}
+
+function timingSpanS({ timeVariance }: CourseClock): number {
+  return Math.sqrt(timingS ** 2 + timeVariance);
+}
+
+function headVariance(sdK: number): number {
+  return sdK * sdK + headModelSdK ** 2;
+}
+
+function volumeSdMl(valueMl: number, sdMl: number): number {
+  return sdMl + volumeModelShare * valueMl;
+}
+
+/** A guess on trial: nothing is worked out for it that cannot bring it to its bound any more. */
+export interface Trial {
+  readonly run: CourseRun;
+  readonly bound: LikelihoodBound;
+}
+
+/** A sum of log-likelihoods that must be reached, and what can still be added to it. */
+export interface LikelihoodBound {
+  readonly least: number;
+  /** What the observations from each index on can add at most: by {@link mostFrom}. */
+  readonly mostFrom: Float64Array;
+}
+
+/** Sums may differ by rounding, never by as much as this. */
+const roundingShare = 1e-7;
+
+/** Whether a sum that observations from an index up to another are still to be added to stays below the bound, whatever they add. */
+export function isBelow(
+  { least, mostFrom }: LikelihoodBound,
+  sum: number,
+  from: number,
+  to: number,
+): boolean {
+  const most = sum + ((mostFrom[from] as number) - (mostFrom[to] as number));
+  return most < least - roundingShare * (1 + Math.abs(least) + Math.abs(sum));
+}
+
+/** The most that observations from each index on can add to a log-likelihood, whatever the guess: that of no miss at all. */
+export function mostFrom(observations: readonly Observation[]): Float64Array {
+  const most = new Float64Array(observations.length + 1);
+  for (let index = observations.length - 1; index >= 0; index -= 1) {
+    most[index] = (most[index + 1] as number) + mostOf(observations[index] as Observation);
+  }
+  return most;
+}
+
+function mostOf(observation: Observation): number {
+  if (observation.kind === 'eased' || observation.kind === 'pot') return 0;
+  const { kind, value, sd } = observation;
+  if (kind === 'head') return headWeight * logStudent(0, headVariance(sd));
+  return logStudent(0, kind === 'volume' ? volumeSdMl(value, sd) ** 2 : sd ** 2);
 }

@@ -1,0 +1,126 @@
+import { type Random, systematicPicks } from '../random/index.ts';
+import { beginCourse, copyCourse, emptyCourse, runTo } from './batch-course.ts';
+import { createClock, setClock } from './course-clock.ts';
+import { isBelow, logLikelihood, mostFrom } from './observations.ts';
+import type { CloudEvidence, Particle } from './particle.ts';
+import { logPrior, toGuess, type Walk } from './still-guess.ts';
+
+const sweeps = 3;
+/** Scale of differential-evolution steps in seven dimensions, 2.38/√(2 d). */
+const stepScale = 0.6;
+
+/**
+ * Resample-move: draws the cloud anew in proportion to the weights (systematic resampling), then lets every
+ * particle walk by Metropolis steps whose direction is the difference of two others, so that steps follow the
+ * ridges along which parameters trade off.
+ *
+ * Source: W. R. Gilks, C. Berzuini, J. R. Stat. Soc. B 63 (2001) 127; C. J. F. ter Braak, Stat. Comput. 16 (2006) 239;
+ * from memory.
+ */
+export function resampleAndMove(
+  cloud: Particle[],
+  evidence: CloudEvidence,
+  from: number,
+  power: number,
+  random: Random,
+): void {
+  const walks = cloud.map(({ walk }) => walk);
+  resample(cloud, random);
+  const move = createMove(evidence, from, power);
+  for (let sweep = 0; sweep < sweeps; sweep += 1) {
+    for (const particle of cloud) {
+      const a = walks[random.integer(0, walks.length - 1)] as Walk;
+      const b = walks[random.integer(0, walks.length - 1)] as Walk;
+      const scale = random.uniform() < 0.1 ? 1 : stepScale;
+      const walk = particle.walk.map(
+        (value, index) =>
+          value +
+          scale * ((a[index] as number) - (b[index] as number)) +
+          0.02 * (evidence.prior.sd[index] as number) * random.normal(),
+      );
+      move(particle, walk, Math.log(Math.max(1e-300, random.uniform())));
+    }
+  }
+}
+
+/**
+ * Metropolis' rule: a particle goes where it is proposed to if that gains more than the logarithm drawn. Five proposals in six are
+ * turned down, and most of them show early that they will be: their course is run, and held against what was seen, only until then.
+ */
+function createMove(
+  { prior, chargeMl, untilHeadHeightK, observations }: CloudEvidence,
+  from: number,
+  power: number,
+) {
+  const end = observations.length;
+  const most = mostFrom(observations);
+  const unstarted = createClock();
+  const oldClock = createClock();
+  const newClock = createClock();
+  let free = emptyCourse();
+
+  return (particle: Particle, walk: Walk, drawn: number): void => {
+    const { oldLogLikelihood, newLogLikelihood } = particle;
+    const priorThere = logPrior(prior, walk);
+    const priorHere = logPrior(prior, particle.walk);
+    const needed = drawn + oldLogLikelihood + power * newLogLikelihood - priorThere + priorHere;
+    const ofPast = { least: needed - power * (most[from] as number), mostFrom: most };
+    if (isBelow(ofPast, 0, 0, from)) return;
+    const guess = toGuess(walk);
+    const run = beginCourse(guess, chargeMl, untilHeadHeightK, free);
+    setClock(oldClock, unstarted);
+    const past = logLikelihood(observations, 0, from, guess, free, oldClock, {
+      run,
+      bound: ofPast,
+    });
+    if (past === Number.NEGATIVE_INFINITY) return;
+    setClock(newClock, oldClock);
+    const ofNow = { least: (needed - past) / power, mostFrom: most };
+    const now = logLikelihood(observations, from, end, guess, free, newClock, {
+      run,
+      bound: ofNow,
+    });
+    const gain =
+      past + power * now - oldLogLikelihood - power * newLogLikelihood + priorThere - priorHere;
+    if (drawn >= gain) return;
+    runTo(run, Number.POSITIVE_INFINITY);
+    const replaced = particle.course;
+    particle.walk = walk;
+    particle.guess = guess;
+    particle.oldLogLikelihood = past;
+    particle.newLogLikelihood = now;
+    particle.course = free;
+    setClock(particle.oldClock, oldClock);
+    setClock(particle.newClock, newClock);
+    free = replaced;
+  };
+}
+
+/**
+ * Every particle that is drawn stays, once; those that are not become copies of those drawn more often. Copying a course
+ * is far cheaper than running it again.
+ */
+function resample(cloud: readonly Particle[], random: Random): void {
+  const copies = new Uint32Array(cloud.length);
+  const weights = cloud.map(({ weight }) => weight);
+  for (const pick of systematicPicks(weights, random)) copies[pick] = (copies[pick] as number) + 1;
+  let target = 0;
+  cloud.forEach((source, index) => {
+    for (let copy = 1; copy < (copies[index] as number); copy += 1) {
+      while (copies[target] !== 0) target += 1;
+      becomeCopy(cloud[target] as Particle, source);
+      target += 1;
+    }
+  });
+  for (const particle of cloud) particle.weight = 1 / cloud.length;
+}
+
+function becomeCopy(particle: Particle, source: Particle): void {
+  particle.walk = source.walk;
+  particle.guess = source.guess;
+  particle.oldLogLikelihood = source.oldLogLikelihood;
+  particle.newLogLikelihood = source.newLogLikelihood;
+  copyCourse(source.course, particle.course);
+  setClock(particle.oldClock, source.oldClock);
+  setClock(particle.newClock, source.newClock);
+}
