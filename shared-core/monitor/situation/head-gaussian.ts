@@ -1,5 +1,5 @@
 import type { HeadNoise } from '../sense/head-noise.ts';
-import { add, applyTo, multiply, multiplyTransposed } from './small-matrix.ts';
+import { add, applyTo, copyValues, multiply, multiplyTransposed } from './small-matrix.ts';
 import type { Model } from './vapour-models.ts';
 
 /** What one model believes: a normal distribution over vapour, its rate, bulb, the probe's slow noise, and the rate of a dry bulb. */
@@ -30,8 +30,8 @@ export function newGaussian(): HeadGaussian {
 }
 
 export function copyInto(into: HeadGaussian, from: HeadGaussian): void {
-  into.mean.set(from.mean);
-  into.covariance.set(from.covariance);
+  copyValues(into.mean, from.mean);
+  copyValues(into.covariance, from.covariance);
 }
 
 export function varianceAt({ covariance }: HeadGaussian, at: number): number {

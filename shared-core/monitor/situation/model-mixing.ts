@@ -1,5 +1,5 @@
 import { copyInto, type HeadGaussian, newGaussian, place, size } from './head-gaussian.ts';
-import { addScaled, addSpread } from './small-matrix.ts';
+import { addScaled, addSpread, copyValues } from './small-matrix.ts';
 import { changes, changesCourse, leaves, models } from './vapour-models.ts';
 
 /** Interaction of the models: each goes on from a mixture of all, by the probabilities of a change within a second. */
@@ -19,6 +19,7 @@ export function createModelMixing(): ModelMixing {
   const mixed = models.map(newGaussian);
   const renewed = newGaussian();
   const into = new Float64Array(count);
+  const shares = new Float64Array(count);
 
   /** Where a model's share comes from: vapour that changes its course after it was away is told by the bulb. */
   const source = (beliefs: readonly HeadGaussian[], from: number, to: number): HeadGaussian =>
@@ -34,13 +35,13 @@ export function createModelMixing(): ModelMixing {
     const { mean, covariance } = mixed[to] as HeadGaussian;
     mean.fill(0);
     covariance.fill(0);
-    const share = (from: number): number => flow(from, to, probabilities) / (into[to] as number);
     for (let from = 0; from < count; from += 1) {
-      addScaled(mean, source(beliefs, from, to).mean, share(from));
+      shares[from] = flow(from, to, probabilities) / (into[to] as number);
+      addScaled(mean, source(beliefs, from, to).mean, shares[from] as number);
     }
     for (let from = 0; from < count; from += 1) {
       const belief = source(beliefs, from, to);
-      addSpread(covariance, belief.covariance, belief.mean, mean, share(from));
+      addSpread(covariance, belief.covariance, belief.mean, mean, shares[from] as number);
     }
   };
 
@@ -56,11 +57,11 @@ export function createModelMixing(): ModelMixing {
       for (let to = 0; to < count; to += 1) {
         copyInto(beliefs[to] as HeadGaussian, mixed[to] as HeadGaussian);
       }
-      probabilities.set(into);
+      copyValues(probabilities, into);
     },
     wait: (probabilities) => {
       gather(probabilities);
-      probabilities.set(into);
+      copyValues(probabilities, into);
     },
   };
 }

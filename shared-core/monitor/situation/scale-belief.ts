@@ -83,11 +83,13 @@ export function believeScale(
   const { lowestC, lowestSdK, lowestLaterC } = evidence;
   for (let index = 0; index < offsetCount; index += 1) {
     const offsetK = lowestOffsetK + index * stepK;
-    const above = (levelC: number): number =>
-      heightLikelihood(levelC - scale.azeotropeC - offsetK, lowestSdK);
+    const lowest = heightLikelihood(lowestC - scale.azeotropeC - offsetK, lowestSdK);
     // Before the first minutes are over, a level held by lighter volatiles says nothing of the offset.
-    const later = lowestLaterC === null ? 0.1 : above(lowestLaterC);
-    const likelihood = (1 - lighterShare) * above(lowestC) + lighterShare * later + unthoughtOf;
+    const later =
+      lowestLaterC === null
+        ? 0.1
+        : heightLikelihood(lowestLaterC - scale.azeotropeC - offsetK, lowestSdK);
+    const likelihood = (1 - lighterShare) * lowest + lighterShare * later + unthoughtOf;
     weights[index] = (weights[index] as number) * likelihood;
   }
   return summarise(weights);

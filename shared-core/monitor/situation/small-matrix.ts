@@ -4,6 +4,11 @@ export function add(into: Float64Array, at: number, value: number): void {
   into[at] = (into[at] as number) + value;
 }
 
+/** Makes one array the same as another; for so few numbers faster than `set`. */
+export function copyValues(into: Float64Array, from: Float64Array): void {
+  for (let at = 0; at < into.length; at += 1) into[at] = from[at] as number;
+}
+
 export function addScaled(into: Float64Array, from: Float64Array, weight: number): void {
   for (let at = 0; at < into.length; at += 1) add(into, at, weight * (from[at] as number));
 }
@@ -37,7 +42,7 @@ export function applyTo(mean: Float64Array, transition: Float64Array, room: Floa
     }
     room[row] = sum;
   }
-  mean.set(room);
+  copyValues(mean, room);
 }
 
 export function multiply(a: Float64Array, b: Float64Array, into: Float64Array, size: number): void {

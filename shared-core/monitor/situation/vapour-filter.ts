@@ -15,7 +15,7 @@ import {
 } from './head-gaussian.ts';
 import { createModelMixing } from './model-mixing.ts';
 import { logDryPossible, logWetPossible } from './one-sided-bulb.ts';
-import { models } from './vapour-models.ts';
+import { type Model, models } from './vapour-models.ts';
 
 /** What is known of the head at one second, on the probe's own scale. */
 export interface HeadState {
@@ -70,6 +70,7 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
   const beliefs = models.map(newGaussian);
   const transitions = models.map(() => new Float64Array(size * size));
   const probabilities = new Float64Array(count);
+  const logLikelihoods = new Float64Array(count);
   const mixing = createModelMixing();
   let noise = initial;
   let hasRead = true;
@@ -92,10 +93,10 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
       if (hasRead) mixing.mix(beliefs, probabilities);
       else mixing.wait(probabilities);
       hasRead = false;
-      for (const [index, model] of models.entries()) {
+      for (let index = 0; index < count; index += 1) {
         passSecond(
           beliefs[index] as HeadGaussian,
-          model,
+          models[index] as Model,
           transitions[index] as Float64Array,
           noise,
         );
@@ -104,15 +105,13 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
     surprise: (valueC) => leastSurprise(beliefs, valueC, noise),
     correct: (valueC) => {
       hasRead = true;
-      weigh(
-        probabilities,
-        beliefs.map((belief, index) => {
-          const foretold = correctBy(belief, valueC, noise);
-          return (
-            foretold + (models[index]?.isWet ? logWetPossible(belief) : logDryPossible(belief))
-          );
-        }),
-      );
+      for (let index = 0; index < count; index += 1) {
+        const belief = beliefs[index] as HeadGaussian;
+        const foretold = correctBy(belief, valueC, noise);
+        logLikelihoods[index] =
+          foretold + (models[index]?.isWet ? logWetPossible(belief) : logDryPossible(belief));
+      }
+      weigh(probabilities, logLikelihoods);
     },
     bound: (possible) => boundWet(beliefs, probabilities, possible),
     loosen: (jumpK) => {
@@ -134,7 +133,7 @@ function leastSurprise(beliefs: readonly HeadGaussian[], valueC: number, noise: 
 }
 
 /** Bayes' rule over the models; none is ever given up for good. */
-function weigh(probabilities: Float64Array, logLikelihoods: readonly number[]): void {
+function weigh(probabilities: Float64Array, logLikelihoods: Float64Array): void {
   const most = Math.max(...logLikelihoods);
   let total = 0;
   for (let index = 0; index < count; index += 1) {
@@ -163,33 +162,44 @@ function boundWet(
 }
 
 function stateOf(beliefs: readonly HeadGaussian[], probabilities: Float64Array): HeadState {
-  const mean = (at: number): number => {
-    let sum = 0;
-    for (let index = 0; index < count; index += 1) {
-      sum += (probabilities[index] as number) * meanAt(beliefs[index], at);
-    }
-    return sum;
-  };
-  const sd = (at: number, meanOfAll: number): number => {
-    let sum = 0;
-    for (let index = 0; index < count; index += 1) {
-      const belief = beliefs[index] as HeadGaussian;
-      const off = meanAt(belief, at) - meanOfAll;
-      sum += (probabilities[index] as number) * (Math.max(0, varianceAt(belief, at)) + off * off);
-    }
-    return Math.sqrt(sum);
-  };
-  const vapourC = mean(place.vapour);
-  const rateKPerS = mean(place.rate);
+  const vapourC = meanOfAll(beliefs, probabilities, place.vapour);
+  const rateKPerS = meanOfAll(beliefs, probabilities, place.rate);
   return {
     vapourC,
-    vapourSdK: sd(place.vapour, vapourC),
+    vapourSdK: sdOfAll(beliefs, probabilities, place.vapour, vapourC),
     rateKPerS,
-    rateSdKPerS: sd(place.rate, rateKPerS),
-    bulbC: mean(place.bulb),
-    bulbRateKPerS: mean(place.drift),
+    rateSdKPerS: sdOfAll(beliefs, probabilities, place.rate, rateKPerS),
+    bulbC: meanOfAll(beliefs, probabilities, place.bulb),
+    bulbRateKPerS: meanOfAll(beliefs, probabilities, place.drift),
     wet: (probabilities[0] as number) + (probabilities[1] as number),
   };
+}
+
+function meanOfAll(
+  beliefs: readonly HeadGaussian[],
+  probabilities: Float64Array,
+  at: number,
+): number {
+  let sum = 0;
+  for (let index = 0; index < count; index += 1) {
+    sum += (probabilities[index] as number) * meanAt(beliefs[index], at);
+  }
+  return sum;
+}
+
+function sdOfAll(
+  beliefs: readonly HeadGaussian[],
+  probabilities: Float64Array,
+  at: number,
+  mean: number,
+): number {
+  let sum = 0;
+  for (let index = 0; index < count; index += 1) {
+    const belief = beliefs[index] as HeadGaussian;
+    const off = meanAt(belief, at) - mean;
+    sum += (probabilities[index] as number) * (Math.max(0, varianceAt(belief, at)) + off * off);
+  }
+  return Math.sqrt(sum);
 }
 
 function meanAt(belief: HeadGaussian | undefined, at: number): number {
