@@ -23,9 +23,24 @@ export interface BatchCourse {
 
 const capacity = 160;
 
+const columns = [
+  'headHeightK',
+  'potHeightK',
+  'distillateMl',
+  'headMoleFraction',
+  'potMoleFraction',
+  'potMl',
+] as const;
+
 /** A course of no points yet, for `runCourse` to fill: it is used again and again. */
 export function emptyCourse(): BatchCourse {
-  const array = (): Float64Array => new Float64Array(capacity);
+  // Parts of one array: a cloud has hundreds of courses, and each array of its own is a piece of memory to ask for and give back.
+  const room = new Float64Array(columns.length * capacity);
+  let taken = 0;
+  const array = (): Float64Array => {
+    taken += capacity;
+    return room.subarray(taken - capacity, taken);
+  };
   return {
     count: 0,
     stepS: 1,
@@ -38,15 +53,6 @@ export function emptyCourse(): BatchCourse {
     potMl: array(),
   };
 }
-
-const columns = [
-  'headHeightK',
-  'potHeightK',
-  'distillateMl',
-  'headMoleFraction',
-  'potMoleFraction',
-  'potMl',
-] as const;
 
 /** Makes one course the same as another. */
 export function copyCourse(from: BatchCourse, into: BatchCourse): void {

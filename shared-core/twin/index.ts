@@ -8,13 +8,14 @@ export {
   runCourse,
 } from './batch-course.ts';
 export { heatWalkPerS } from './course-clock.ts';
-export { createTwin, remainingModelShare, type Twin, type TwinOutlook } from './create-twin.ts';
+export { createTwin, type Twin } from './create-twin.ts';
 export {
   heightModelSdK,
   potSdK,
   receiverEveryS,
   receiverSdMl,
 } from './instrument-readings.ts';
+export { remainingModelShare, type TwinOutlook } from './look-ahead.ts';
 export { headModelErrsForS, headModelSdK, type Observation } from './observations.ts';
 export {
   drawWalk,

@@ -54,12 +54,12 @@ export function assimilate(
   }
   let admitted = 0;
   for (let round = 0; admitted < 1; round += 1) {
-    const start = cloud.map(({ weight }) => weight);
+    const logStart = cloud.map(({ weight }) => Math.log(weight));
     let step = 1 - admitted;
-    reweight(cloud, start, step);
+    reweight(cloud, logStart, step);
     while (round < mostRounds && effectiveSize(cloud) < cloud.length / 2 && step > 0.004) {
       step /= 2;
-      reweight(cloud, start, step);
+      reweight(cloud, logStart, step);
     }
     admitted += step;
     if (effectiveSize(cloud) < 0.6 * cloud.length) {
@@ -73,10 +73,10 @@ export function assimilate(
   }
 }
 
-function reweight(cloud: readonly Particle[], start: readonly number[], power: number): void {
+function reweight(cloud: readonly Particle[], logStart: readonly number[], power: number): void {
   let largest = Number.NEGATIVE_INFINITY;
   const logs = cloud.map((particle, index) => {
-    const log = Math.log(start[index] as number) + power * particle.newLogLikelihood;
+    const log = (logStart[index] as number) + power * particle.newLogLikelihood;
     if (log > largest) largest = log;
     return log;
   });

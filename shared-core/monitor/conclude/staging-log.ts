@@ -47,23 +47,26 @@ export function createStagingLog(): StagingLog {
           );
   };
 
+  const tell = (event: Parameters<ConclusionLog['event']>[0], now: MonitorFacts): void =>
+    log.event(event, now.timeS, eventBecause(event, now));
+
   const noteEvents = ({ situation: before }: MonitorFacts, now: MonitorFacts): void => {
-    const { situation, stage, timeS } = now;
-    const tell = (event: Parameters<ConclusionLog['event']>[0]): void =>
-      log.event(event, timeS, eventBecause(event, now));
-    if (before.arrivedS === null && situation.arrivedS !== null) tell('vapour-arrived');
-    if (before.recededSinceS === null && situation.recededSinceS !== null) tell('vapour-receded');
-    if (before.recededSinceS !== null && situation.recededSinceS === null) tell('vapour-returned');
+    const { situation, stage } = now;
+    if (before.arrivedS === null && situation.arrivedS !== null) tell('vapour-arrived', now);
+    if (before.recededSinceS === null && situation.recededSinceS !== null)
+      tell('vapour-receded', now);
+    if (before.recededSinceS !== null && situation.recededSinceS === null)
+      tell('vapour-returned', now);
     const listening = stage === 'first-fraction' || stage === 'main-fraction';
     const departs = before.departedS === null && situation.departedS !== null;
-    if (departs && listening) tell('plateau-ending');
+    if (departs && listening) tell('plateau-ending', now);
   };
 
   const noteStage = (before: MonitorFacts, now: MonitorFacts): void => {
     if (now.stage === before.stage) return;
     log.enterStage(now.stage, now.stageSinceS, stageBecause(now));
     if (before.stage === 'first-fraction' && now.stage !== 'cool-down') {
-      log.event('first-fraction-ended', now.timeS, eventBecause('first-fraction-ended', now));
+      tell('first-fraction-ended', now);
     }
   };
 

@@ -69,6 +69,9 @@ export function createHeadCourse(
     surging: false,
   };
 
+  const possible = (vapourC: number): number =>
+    hasHeld(now.situation, vapourC) ? 1 : probabilityPossible(belief, vapourC, scale.azeotropeC);
+
   const read = (timeS: number, binned: BinnedSecond | null, around: HeadAround) => {
     const { situation, head } = now;
     const isCalm = situation.recededSinceS === null && situation.calmS >= calmForStepS;
@@ -79,8 +82,7 @@ export function createHeadCourse(
       holding: around.isQuiet && isCalm && (head?.wet ?? 0) > surelyWet,
       vapourGuessC: scale.azeotropeC + belief.meanK + guessAboveK,
       vapourGuessSdK: Math.hypot(guessSdK, belief.sdK),
-      possible: (vapourC) =>
-        hasHeld(situation, vapourC) ? 1 : probabilityPossible(belief, vapourC, scale.azeotropeC),
+      possible,
     });
   };
 

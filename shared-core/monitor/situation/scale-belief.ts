@@ -189,6 +189,7 @@ function loweredDensity(offsetK: number, sdK: number): number {
 
 function heightLikelihood(heightK: number, sdK: number): number {
   const possible = normalCumulative(heightK / sdK);
+  if (possible === 0) return 0;
   const height = Math.max(0, heightK);
   let density = 0;
   for (const { share, meanK } of heights) density += (share * Math.exp(-height / meanK)) / meanK;
