@@ -77,16 +77,16 @@ export function fillColumn(
     potX = Math.max(1e-4, (chargedEthanolMol - heldEthanol) / potMol);
   }
   x[0] = potX;
-  return { ...settling, held, potMol };
+  return { x, plates, topEfficiency, held, potMol, topY: settling.topY };
 }
 
 /** What moves in one step [mol]. */
 export interface ColumnFlows {
   /** Vapour that leaves the pot. */
-  readonly vapourMol: number;
+  vapourMol: number;
   /** Of it, what the wall condenses on its way up, as much on one plate as on the next. */
-  readonly lostMol: number;
-  readonly distillateMol: number;
+  lostMol: number;
+  distillateMol: number;
 }
 
 /**

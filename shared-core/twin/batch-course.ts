@@ -1,4 +1,4 @@
-import { type BatchColumn, fillColumn, stepColumn } from './batch-column.ts';
+import { type BatchColumn, type ColumnFlows, fillColumn, stepColumn } from './batch-column.ts';
 import { chargeAmounts } from './charge-amounts.ts';
 import { type EquilibriumTables, equilibriumTables, readTable } from './equilibrium-tables.ts';
 import type { StillGuess } from './still-guess.ts';
@@ -77,6 +77,8 @@ const stepsToExhaustion = 80;
 export interface CourseRun {
   readonly course: BatchCourse;
   readonly column: BatchColumn;
+  /** Those of the step under way: one object for all, since a run of the monitor takes some hundred thousand steps. */
+  readonly flows: ColumnFlows;
   /** Vapour that leaves the pot [mol/s], and how the reflux splits it while the column stands as at first. */
   readonly vapourMolPerS: number;
   readonly lossReflux: number;
@@ -110,22 +112,19 @@ export function beginCourse(
   const lossReflux = (guess.refluxRatio * guess.lossShare) / (1 + guess.refluxRatio);
   const taken = 1 / ((1 + guess.refluxRatio) * (1 - lossReflux));
   const exhaustedS = (chargeMl * perMl.ethanolMol * (1 + guess.refluxRatio)) / (0.75 * vapour);
-  const column = fillColumn(
-    guess,
-    chargedMol,
-    chargeMl * perMl.ethanolMol,
-    {
-      vapourMol: vapour,
-      lostMol: vapour * lossReflux,
-      distillateMol: vapour / (1 + guess.refluxRatio),
-    },
-    equilibriumTables(),
-  );
+  const flows: ColumnFlows = {
+    vapourMol: vapour,
+    lostMol: vapour * lossReflux,
+    distillateMol: vapour / (1 + guess.refluxRatio),
+  };
+  const chargedEthanolMol = chargeMl * perMl.ethanolMol;
+  const column = fillColumn(guess, chargedMol, chargedEthanolMol, flows, equilibriumTables());
   into.stepS = exhaustedS / stepsToExhaustion;
   into.count = 0;
   return {
     course: into,
     column,
+    flows,
     vapourMolPerS: vapour,
     lossReflux,
     taken,
@@ -157,7 +156,7 @@ export function runCourse(
 
 /** Notes how the column stands and, where the course goes on, lets one step pass. */
 function noteAndStep(run: CourseRun, curve: EquilibriumTables): void {
-  const { course, column, vapourMolPerS, taken } = run;
+  const { course, column, flows, vapourMolPerS, taken } = run;
   const potX = column.x[0] as number;
   const headHeight = readTable(curve, curve.dewHeightK, column.topY);
   const potHeight = readTable(curve, curve.boilingHeightK, potX);
@@ -177,11 +176,11 @@ function noteAndStep(run: CourseRun, curve: EquilibriumTables): void {
   }
   const lossShare = run.lossPerK * aboveRoomK;
   const share = Math.max(leastDistillateShare, taken * (1 - lossShare));
-  const vapourMol = vapourMolPerS * course.stepS;
-  const distillateMol = vapourMol * share;
-  const lostMol = vapourMol * Math.min(1 - share, lossShare);
-  stepColumn(column, { vapourMol, lostMol, distillateMol }, curve);
-  run.distillateMl += distillateMol * readTable(curve, curve.molarVolumeMl, column.topY);
+  flows.vapourMol = vapourMolPerS * course.stepS;
+  flows.distillateMol = flows.vapourMol * share;
+  flows.lostMol = flows.vapourMol * Math.min(1 - share, lossShare);
+  stepColumn(column, flows, curve);
+  run.distillateMl += flows.distillateMol * readTable(curve, curve.molarVolumeMl, column.topY);
 }
 
 /** Mean boiling temperature on the plates above the azeotrope [K]: what the column's loss grows with. */

@@ -80,7 +80,9 @@ export function createDepartureDetector(): DepartureDetector {
       const innovation = aboveLevelK - slowK;
       slowK += gain * innovation;
       slowVariance *= 1 - gain;
-      let best = nothing;
+      let mostRatio = 0;
+      let bestOnsetS = 0;
+      let bestSlope = 0;
       for (let index = 0; index < known; index += 1) {
         const began = onsetS[index] as number;
         const expected = kept * (rampAsNoise[index] as number);
@@ -96,11 +98,15 @@ export function createDepartureDetector(): DepartureDetector {
         const excess = slope - slowestRampKPerS;
         if (count < fewestBlocks || excess <= 0) continue;
         const logLikelihoodRatio = (excess * excess * squares) / 2;
-        if (logLikelihoodRatio > best.logLikelihoodRatio) {
-          best = { logLikelihoodRatio, onsetS: began, slopeKPerS: slope };
-        }
+        if (!(logLikelihoodRatio > mostRatio)) continue;
+        mostRatio = logLikelihoodRatio;
+        bestOnsetS = began;
+        bestSlope = slope;
       }
-      evidence = best;
+      evidence =
+        mostRatio === 0
+          ? nothing
+          : { logLikelihoodRatio: mostRatio, onsetS: bestOnsetS, slopeKPerS: bestSlope };
       previousS = timeS;
       beginOnset(timeS);
     },
