@@ -54,8 +54,9 @@ export default defineConfig({
           name: 'browser',
           include: [journeys],
           exclude: neverTests,
-          // One at a time, when the others have ended: two at once took half as long, and one in four such runs stood still in a journey.
-          fileParallelism: false,
+          globalSetup: ['test/browser/support/build-first.ts'],
+          // One a core: a journey mostly waits for its still. They begin when the others have ended.
+          maxWorkers: availableParallelism(),
           sequence: { groupOrder: 1 },
           testTimeout: 300_000,
           hookTimeout: 120_000,
