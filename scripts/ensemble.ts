@@ -2,12 +2,12 @@
  * Measures the monitor against simulated runs whose parameters it is not told.
  *
  * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--with balance,stated-heat,pot-probe] [--second-still [--kinds plain,water]]
- *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--poke TIMES]
+ *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE]
  *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
  * With --poor the stills have little or no column; with --with instruments stand beside the head, or the heat is stated within 5 %. With --second-still they are simulated by other physics than the
  * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
  * that is taken away and put back; its runs can be kept in a file and judged again, and
- * with --poke other channels than the head fail at random seconds of each run. With --delays it compares the plateau-ending test with the best
+ * what other channels can do to its calls is measured by scripts/channel-faults.ts. With --delays it compares the plateau-ending test with the best
  * known-slope test instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
  * with --bound the forecast as it would be if the twin were the still.
  */
@@ -41,7 +41,6 @@ const { values: options } = parseArgs({
     'by-hand': { type: 'boolean', default: false },
     save: { type: 'string' },
     from: { type: 'string' },
-    poke: { type: 'string', default: '0' },
     bound: { type: 'boolean', default: false },
     conditions: { type: 'boolean', default: false },
     delays: { type: 'boolean', default: false },
@@ -60,7 +59,6 @@ if (options['by-hand']) {
     list,
     save,
     from,
-    pokes: Number(options.poke),
     watch: watchRun,
     calibration: toldCalibration,
   });

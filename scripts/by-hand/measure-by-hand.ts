@@ -2,7 +2,6 @@ import process from 'node:process';
 import { type ByHandRun, byHandRun, endS, inputsOf } from './by-hand-run.ts';
 import { byHandTable, type CalibrationWords, type TaggedScore } from './by-hand-table.ts';
 import { byHandTruth } from './by-hand-truth.ts';
-import { harmed, type PokedCalls, pokeRuns, pokeTable } from './measure-pokes.ts';
 import { loadRuns, saveRuns } from './saved-runs.ts';
 import { scoreByHand } from './score-by-hand.ts';
 import type { Watch } from './watch-run.ts';
@@ -14,8 +13,6 @@ export interface ByHandOptions {
   /** File to keep the drawn runs in, or to take them from. */
   readonly save: string | null;
   readonly from: string | null;
-  /** How often another channel of each run is poked; 0 for the ordinary figures. */
-  readonly pokes: number;
   /** Who is judged. */
   readonly watch: Watch;
   readonly calibration: CalibrationWords;
@@ -29,8 +26,7 @@ export function measureByHand(options: ByHandOptions): void {
   );
   if (options.save !== null) {
     console.log(`${saveRuns(options.save, runs)} runs written to ${options.save}`);
-  } else if (options.pokes > 0) measurePokes(runs, options);
-  else measureScores(runs, options);
+  } else measureScores(runs, options);
 }
 
 function measureScores(
@@ -51,21 +47,6 @@ function measureScores(
     if (process.stderr.isTTY) process.stderr.write(`\r${scored.length} of ${count} runs`);
   }
   for (const line of byHandTable(scored, calibration)) console.log(line);
-}
-
-function measurePokes(runs: Iterable<ByHandRun>, { pokes, seed, list }: ByHandOptions): void {
-  const all: PokedCalls[] = [];
-  for (const item of pokeRuns(runs, pokes, seed)) {
-    all.push(item);
-    const harm = harmed(item);
-    if (list && harm !== null) {
-      const { channel, kind, fromS, by } = item.poke;
-      console.log(
-        `${item.name} ${channel} ${kind} at ${fromS} s by ${by.toFixed(1)}: ${harm}, calls ${item.alone.join(' ')} → ${item.poked.join(' ')}`,
-      );
-    }
-  }
-  for (const line of pokeTable(all)) console.log(line);
 }
 
 function* drawRuns(seed: string): Generator<ByHandRun> {

@@ -29,7 +29,8 @@ export function createReadingsBeside({
   };
 }
 
-function shownG({ volumeMl, strengthAbv }: BatchState['receiver']): number {
+/** What a school balance shows of a receiver [g]. */
+export function shownG({ volumeMl, strengthAbv }: BatchState['receiver']): number {
   if (volumeMl === 0) return 0;
   const ethanolMassFraction = massFractionFromAlcoholByVolume({ alcoholByVolume: strengthAbv });
   const massG = (volumeMl * densityKgPerM3({ ethanolMassFraction, temperatureC: 20 })) / 1000;

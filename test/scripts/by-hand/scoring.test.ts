@@ -7,8 +7,6 @@ import type { ByHandRun } from '../../../scripts/by-hand/by-hand-run.ts';
 import { byHandTruth } from '../../../scripts/by-hand/by-hand-truth.ts';
 import { judgeCall } from '../../../scripts/by-hand/judge-call.ts';
 import { knownVapourCall } from '../../../scripts/by-hand/known-vapour.ts';
-import { harmed } from '../../../scripts/by-hand/measure-pokes.ts';
-import { poked } from '../../../scripts/by-hand/poke-channel.ts';
 import { loadRuns, saveRuns } from '../../../scripts/by-hand/saved-runs.ts';
 import { scoreByHand } from '../../../scripts/by-hand/score-by-hand.ts';
 import { thresholdCall } from '../../../scripts/by-hand/threshold-rules.ts';
@@ -240,45 +238,6 @@ describe('the score of a run heated by hand', () => {
       dry: 320 / 350,
       call: 'missed',
     });
-  });
-});
-
-describe('a poked channel', () => {
-  const base = { channel: 'pot', fromS: 1000, toS: 1200, by: 50 } as const;
-  const valuesAfter = (kind: 'vanishes' | 'freezes' | 'jumps' | 'lies'): (number | undefined)[] => {
-    const run = madeRun();
-    const rising = { ...run.report.side.pot, values: seconds.map((timeS) => timeS / 100) };
-    const side = { ...run.report.side, pot: rising };
-    const { values } = poked({ ...run, report: { ...run.report, side } }, { ...base, kind }).report
-      .side.pot;
-    return [999, 1100, 2000].map((timeS) => values[timeS]);
-  };
-
-  test('vanishes, freezes, jumps for a while or lies for good, and is untouched before', () => {
-    expect({
-      vanishes: valuesAfter('vanishes'),
-      freezes: valuesAfter('freezes'),
-      jumps: valuesAfter('jumps'),
-      lies: valuesAfter('lies'),
-    }).toEqual({
-      vanishes: [9.99, undefined, undefined],
-      freezes: [9.99, 10, 10],
-      jumps: [9.99, 61, 20],
-      lies: [9.99, 61, 70],
-    });
-  });
-
-  test('does harm when a call is gone or comes more than five seconds later', () => {
-    const poke = { ...base, kind: 'lies' } as const;
-    const harm = (alone: number | null, after: number | null) =>
-      harmed({ name: '', poke, alone: [alone], poked: [after] });
-    expect([
-      harm(100, 105),
-      harm(100, 106),
-      harm(100, null),
-      harm(null, 50),
-      harm(100, 40),
-    ]).toEqual([null, 'delayed', 'removed', null, null]);
   });
 });
 
