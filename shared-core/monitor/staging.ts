@@ -8,7 +8,9 @@ import type { MarksLedger } from './marks-ledger.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import { type ChannelValue, createChannelSenses } from './sense/channel-senses.ts';
 import type { HeadTracker } from './sense/head-tracker.ts';
+import { createPressureWatch } from './sense/pressure-watch.ts';
 import type { BinnedSecond } from './sense/second-bin.ts';
+import { createStoodPressure } from './sense/stood-pressure.ts';
 import { createHeadCourse } from './situation/head-course.ts';
 import { createLimitScale } from './situation/limit-scale.ts';
 
@@ -20,9 +22,6 @@ export interface Staging {
   seeMark(mark: Mark): void;
   facts(): MonitorFacts;
 }
-
-/** A barometer's channel is looked at so often [s]. */
-const pressureEveryS = 10;
 
 /**
  * One second of the monitor: sense (head and channels) → situation (what the head does) → conclude (stage, strength,
@@ -37,15 +36,26 @@ export function createStaging(
 ): Staging {
   const limitScale = createLimitScale(settings);
   const channels = createChannelSenses();
+  const stood = createStoodPressure();
+  const barometer = createPressureWatch();
   const course = createHeadCourse(settings, tracker, limitScale);
   const conclusions = createConclusions({ settings, marks, tracker, limitScale, forecasts });
   const stagingLog = createStagingLog();
   let facts = conclusions.second(0, course.now(), channels);
 
+  const hearPressure = (timeS: number): void => {
+    const shown = channels.latest('air-pressure');
+    if (shown !== null && shown.atS === timeS) {
+      const stoodKPa = stood.see(timeS, shown.value);
+      if (stoodKPa !== null) limitScale.hearPressure(stoodKPa);
+    }
+    const { pressureKPa, standardUncertaintyKPa } = limitScale.settings().pressure;
+    barometer.second(timeS, shown?.value ?? null, pressureKPa, standardUncertaintyKPa);
+  };
+
   const step = (timeS: number, binned: BinnedSecond | null): void => {
     const turns = channels.second(timeS);
-    const airKPa = channels.value('air-pressure');
-    if (airKPa !== null && timeS % pressureEveryS === 0) limitScale.setPressure(airKPa);
+    hearPressure(timeS);
     const now = course.second(timeS, binned, {
       potC: channels.value('pot'),
       isQuiet: conclusions.isQuiet(timeS),
@@ -53,7 +63,7 @@ export function createStaging(
     const before = facts;
     facts = conclusions.second(timeS, now, channels);
     if (conclusions.isCalledAndAway()) course.disarm();
-    stagingLog.second(before, facts, turns);
+    stagingLog.second(before, facts, turns, barometer.difference());
     followAlarmConditions(bank, facts, now.surging);
     conclusions.noteCalls(bank);
   };

@@ -142,6 +142,7 @@ function lookAhead(
     potC,
     receiverMl: receiver.weighedMl(),
     nothingCollected: receiver.isNothingCollected(now.situation),
+    nothingCollectedByMarks: receiver.isNothingBooked(now.situation),
     suspended: isBlind(now.fault),
   });
   const stopAbv = forecaster.stopStrengthAbv();

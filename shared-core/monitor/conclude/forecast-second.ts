@@ -17,5 +17,7 @@ export interface ForecastSecond {
   readonly receiverMl: number | null;
   /** All that rises runs back: the pot keeps what it has. */
   readonly nothingCollected: boolean;
+  /** The same by what people have booked alone. */
+  readonly nothingCollectedByMarks: boolean;
   readonly suspended: boolean;
 }

@@ -12,12 +12,17 @@ export interface ReceiverFollower {
   collectedMl(): number | null;
   /** All that rises runs back: the pot keeps what it has. */
   isNothingCollected(situation: Situation): boolean;
+  /** The same by the person's marks alone. */
+  isNothingBooked(situation: Situation): boolean;
 }
 
 export function createReceiverFollower(marks: MarksLedger): ReceiverFollower {
   const watch = createReceiverWatch();
   let isSilent = true;
   const weighedMl = (): number | null => (isSilent ? null : watch.collectedMl());
+  const mayCollect = ({ heldS }: Situation): boolean => heldS !== null && marks.heat() !== 'off';
+  const isNothingBooked = (situation: Situation): boolean =>
+    mayCollect(situation) && marks.isReceiverStill();
   return {
     second: (timeS, channels, { arrivedS }) => {
       const shown = channels.latest('receiver');
@@ -28,10 +33,9 @@ export function createReceiverFollower(marks: MarksLedger): ReceiverFollower {
     },
     weighedMl,
     collectedMl: () => marks.collectedMl() ?? weighedMl(),
-    isNothingCollected: ({ heldS }) => {
-      if (heldS === null || marks.heat() === 'off') return false;
-      // A balance knows better than the last reading of a person, who may not have looked since.
-      return weighedMl() === null ? marks.isReceiverStill() : watch.isStill();
-    },
+    // A balance knows better than the last reading of a person, who may not have looked since.
+    isNothingCollected: (situation) =>
+      weighedMl() === null ? isNothingBooked(situation) : mayCollect(situation) && watch.isStill(),
+    isNothingBooked,
   };
 }

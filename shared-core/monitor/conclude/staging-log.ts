@@ -2,6 +2,7 @@ import { clockWords, worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
+import type { PressureDifference } from '../sense/pressure-watch.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { eventBecause } from '../words/event-words.ts';
 import { headStrength } from '../words/head-strength.ts';
@@ -10,7 +11,12 @@ import { stageBecause } from '../words/stage-words.ts';
 /** Puts into the run's log what has changed from one second to the next. */
 export interface StagingLog {
   readonly log: ConclusionLog;
-  second(before: MonitorFacts, now: MonitorFacts, turns: readonly ChannelTurn[]): void;
+  second(
+    before: MonitorFacts,
+    now: MonitorFacts,
+    turns: readonly ChannelTurn[],
+    pressure: PressureDifference | null,
+  ): void;
 }
 
 /** Every so often the head's vapour strength goes into the record [s]. */
@@ -29,6 +35,22 @@ export function createStagingLog(): StagingLog {
       );
       silent.set(channel, log.openProblem(words, lastS));
     } else if (open !== undefined) log.closeProblem(open, timeS);
+  };
+
+  let pressure: PressureDifference | null = null;
+  let pressureProblem = 0;
+  const notePressure = (difference: PressureDifference | null, timeS: number): void => {
+    if (difference === pressure) return;
+    if (pressure !== null) log.closeProblem(pressureProblem, timeS);
+    if (difference !== null) {
+      const { shownKPa, reckonedKPa, sinceS } = difference;
+      const words = worded(
+        'The air-pressure channel shows {shown} kPa, and the limit is reckoned by {reckoned} kPa. Read a barometer in this room and enter what it shows.',
+        { shown: shownKPa.toFixed(1), reckoned: reckonedKPa.toFixed(1) },
+      );
+      pressureProblem = log.openProblem(words, sinceS);
+    }
+    pressure = difference;
   };
 
   let faultProblem: number | null = null;
@@ -84,8 +106,9 @@ export function createStagingLog(): StagingLog {
 
   return {
     log,
-    second: (before, now, turns) => {
+    second: (before, now, turns, difference) => {
       for (const turn of turns) noteChannel(turn, now.timeS);
+      notePressure(difference, now.timeS);
       noteFault(before, now);
       noteEvents(before, now);
       noteStage(before, now);

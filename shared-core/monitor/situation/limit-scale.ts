@@ -7,8 +7,13 @@ export interface LimitScale {
   limitAbv(): number;
   /** The run's settings with the air pressure as it is known by now, and how well. */
   settings(): RunSettings;
-  /** A reading of the barometer; an impossible one is left aside. */
+  /** What a person read from a barometer in the run; an impossible reading is left aside. */
   setPressure(pressureKPa: number): void;
+  /**
+   * What a channel shows of the air pressure, which nobody vouches for: it fills in what no person has read, as far as
+   * that leaves room for it, and never takes the place of what one has.
+   */
+  hearPressure(pressureKPa: number): void;
   /** Where purity is weighed against recovery the limit follows the forecast, in half per cents. */
   setLimit(limitAbv: number): void;
 }
@@ -19,29 +24,33 @@ const lowestKPa = 60;
 const highestKPa = 110;
 /** How well a barometer that was read in the run is believed [kPa]; a wall or pocket instrument, common practice, no source. */
 const readSdKPa = 0.3;
+/** Weather takes the pressure this far from that of the altitude, in standard uncertainties of it. */
+const possibleSds = 3;
 
 export function createLimitScale(settings: RunSettings): LimitScale {
   let known = settings;
   let limitAbv = settings.leastStrengthAbv;
   let scale = createVapourScale(settings.pressure.pressureKPa, limitAbv);
+
+  const know = (pressureKPa: number, source: RunSettings['pressure']['source']): void => {
+    if (pressureKPa < lowestKPa || pressureKPa > highestKPa) return;
+    const { standardUncertaintyKPa, altitudeM } = settings.pressure;
+    const standardKPa = Math.min(standardUncertaintyKPa, readSdKPa);
+    known = {
+      ...settings,
+      pressure: { pressureKPa, standardUncertaintyKPa: standardKPa, source, altitudeM },
+    };
+    if (Math.abs(pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
+    scale = createVapourScale(pressureKPa, limitAbv);
+  };
+
   return {
     scale: () => scale,
     limitAbv: () => limitAbv,
     settings: () => known,
-    setPressure: (pressureKPa) => {
-      if (pressureKPa < lowestKPa || pressureKPa > highestKPa) return;
-      const { standardUncertaintyKPa, altitudeM } = settings.pressure;
-      known = {
-        ...settings,
-        pressure: {
-          pressureKPa,
-          standardUncertaintyKPa: Math.min(standardUncertaintyKPa, readSdKPa),
-          source: 'barometer',
-          altitudeM,
-        },
-      };
-      if (Math.abs(pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
-      scale = createVapourScale(pressureKPa, limitAbv);
+    setPressure: (pressureKPa) => know(pressureKPa, 'barometer'),
+    hearPressure: (pressureKPa) => {
+      if (leavesRoomFor(known.pressure, pressureKPa)) know(pressureKPa, 'channel');
     },
     setLimit: (wantedAbv) => {
       const bounded = Math.round(2 * Math.max(10, Math.min(95, wantedAbv))) / 2;
@@ -50,4 +59,14 @@ export function createLimitScale(settings: RunSettings): LimitScale {
       scale = createVapourScale(scale.pressureKPa, limitAbv);
     },
   };
+}
+
+/** Whether a pressure was only guessed at, and may be this one. */
+function leavesRoomFor(
+  { source, pressureKPa, standardUncertaintyKPa }: RunSettings['pressure'],
+  heardKPa: number,
+): boolean {
+  if (source === 'assumed') return true;
+  const withinKPa = possibleSds * standardUncertaintyKPa;
+  return source === 'altitude' && Math.abs(heardKPa - pressureKPa) <= withinKPa;
 }

@@ -1,6 +1,8 @@
 /** German of the room `monitor`. */
 export const monitor: Readonly<Record<string, string>> = {
   'The run begins with the warm-up.': 'Der Versuch beginnt mit dem Aufheizen.',
+  'The air-pressure channel shows {shown} kPa, and the limit is reckoned by {reckoned} kPa. Read a barometer in this room and enter what it shows.':
+    'Der Kanal für den Luftdruck zeigt {shown} kPa, und die Grenze ist mit {reckoned} kPa gerechnet. Ein Barometer in diesem Raum ablesen und eintragen, was es zeigt.',
   'The channel {channel} has sent nothing since {last}; what hangs on it is left out. Check its probe and cable.':
     'Der Kanal {channel} hat seit {last} nichts gesendet; was davon abhängt, entfällt. Seine Sonde und sein Kabel prüfen.',
   '{fault}; staging waited.': '{fault}; die Einteilung in Abschnitte wartete.',

@@ -23,3 +23,31 @@ test('a reading that no air pressure can have is left aside', () => {
   for (const pressureKPa of [0, 59, 111, 1013]) limitScale.setPressure(pressureKPa);
   expect(limitScale.settings().pressure).toEqual(defaultRunSettings.pressure);
 });
+
+test('a channel fills in what was only guessed at, and never takes the place of what a person read', () => {
+  const { pressure } = defaultRunSettings;
+  const stated = (source: 'barometer' | 'altitude' | 'channel' | 'assumed', heardKPa: number) => {
+    const standardUncertaintyKPa = source === 'assumed' ? 6 : 1;
+    const scale = createLimitScale({
+      ...defaultRunSettings,
+      pressure: { ...pressure, pressureKPa: 95, standardUncertaintyKPa, source },
+    });
+    scale.hearPressure(heardKPa);
+    return scale.scale().pressureKPa;
+  };
+  expect([
+    stated('assumed', 75),
+    stated('altitude', 97.5),
+    stated('altitude', 98.5),
+    stated('barometer', 96),
+    stated('channel', 96),
+  ]).toEqual([75, 97.5, 95, 95, 95]);
+});
+
+test('what a person reads in the run stands against a channel heard before and after', () => {
+  const limitScale = createLimitScale(defaultRunSettings);
+  limitScale.hearPressure(70);
+  limitScale.setPressure(94.2);
+  limitScale.hearPressure(108);
+  expect(limitScale.scale().pressureKPa).toBe(94.2);
+});

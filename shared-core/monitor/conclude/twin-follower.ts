@@ -1,0 +1,108 @@
+import type { RunSettings } from '../../run/index.ts';
+import {
+  createTwin,
+  heightModelSdK,
+  potSdK,
+  receiverEveryS,
+  receiverSdMl,
+  type Twin,
+  type TwinOutlook,
+} from '../../twin/index.ts';
+import type { MarksLedger } from '../marks-ledger.ts';
+import type { VapourScale } from '../situation/vapour-scale.ts';
+import type { ForecastSecond } from './forecast-second.ts';
+import { createTwinFeed, type TwinFeed } from './twin-feed.ts';
+
+/** A twin that is shown the run as it goes on, and looks ahead once a minute. */
+export interface TwinFollower {
+  /** Takes one second; gives the outlook where there is a new one. */
+  second(input: ForecastSecond): TwinOutlook | null;
+  outlook(): TwinOutlook | null;
+  /** Seconds of boiling that took something out of the pot. */
+  boiledS(): number;
+  /** When the twin was last shown what a balance says [s]. */
+  receiverSeenS(): number;
+  /** Minutes of a held head it has been shown. */
+  headBlocks(): number;
+}
+
+const everyS = 60;
+const settledS = 120;
+/** A first reading warmer than this was taken after heating had begun [°C]. */
+const coldC = 40;
+
+/** @param leastMeanMoleFraction mean that all distillate is to keep [mol/mol]; null where none was asked for */
+export function createTwinFollower(
+  settings: RunSettings,
+  marks: MarksLedger,
+  leastMeanMoleFraction: number | null,
+): TwinFollower {
+  let feed: TwinFeed | null = null;
+  let boiledS = 0;
+  let refluxedS = 0;
+  let receiverSeenS = Number.NEGATIVE_INFINITY;
+  let firstC: number | null = null;
+  let firstS = 0;
+  let headBlocks = 0;
+  let outlook: TwinOutlook | null = null;
+
+  const begin = (input: ForecastSecond, bathedS: number): Twin => {
+    const { heat, firstOnS } = marks.heatUntil(input.timeS);
+    const startS = firstOnS ?? (firstC !== null && firstC < coldC ? firstS : null);
+    const tookS = startS === null ? null : bathedS - startS;
+    const eased = heat === 'unknown' ? null : heat === 'eased';
+    // The twin's offset takes up the bias and what its own head is off: it cannot tell them apart.
+    const offsetSdK = Math.hypot(input.statedSdK, heightModelSdK);
+    return createTwin(settings, { tookS, eased }, offsetSdK, limitHeightK(input.scale));
+  };
+
+  const seeReceiver = (into: TwinFeed, { timeS, receiverMl }: ForecastSecond): void => {
+    if (receiverMl === null || receiverMl < 1 || timeS - receiverSeenS < receiverEveryS) return;
+    receiverSeenS = timeS;
+    into.show({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
+  };
+
+  const seeBlock = (into: TwinFeed, { head, scale, potC, situation }: ForecastSecond): void => {
+    if (situation.heldWetS < settledS || situation.calmS < everyS) return;
+    const value = head.vapourC - scale.azeotropeC;
+    into.show({ kind: 'head', boiledS, value, sd: head.vapourSdK });
+    headBlocks += 1;
+    if (potC !== null) {
+      into.show({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
+    }
+  };
+
+  return {
+    second: (input) => {
+      const { timeS, head, situation } = input;
+      if (firstC === null) {
+        firstC = head.bulbC;
+        firstS = timeS;
+      }
+      const { bathedS } = situation;
+      if (bathedS === null) return null;
+      if (input.stage === 'cool-down' || input.suspended) return null;
+      feed ??= createTwinFeed(() => begin(input, bathedS), marks);
+      if (input.nothingCollected && situation.recededSinceS === null) refluxedS += 1;
+      boiledS = Math.max(boiledS, situation.wetS - refluxedS);
+      feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
+      if (timeS % everyS !== 0) return null;
+      seeReceiver(feed, input);
+      const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
+      if (open && situation.recededSinceS === null) seeBlock(feed, input);
+      if (situation.heldWetS < settledS) return null;
+      const twin = feed.twin();
+      twin.update();
+      outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
+      return outlook;
+    },
+    outlook: () => outlook,
+    boiledS: () => boiledS,
+    receiverSeenS: () => receiverSeenS,
+    headBlocks: () => headBlocks,
+  };
+}
+
+function limitHeightK(scale: VapourScale): number {
+  return scale.limitC - scale.azeotropeC;
+}

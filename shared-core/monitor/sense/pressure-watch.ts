@@ -1,0 +1,45 @@
+/** Whether a barometer on the line says otherwise than the pressure that is reckoned by. */
+export interface PressureWatch {
+  /** @param shownKPa what the channel shows now; null where it shows nothing */
+  second(
+    timeS: number,
+    shownKPa: number | null,
+    reckonedKPa: number,
+    standardUncertaintyKPa: number,
+  ): void;
+  /** Where the two differ: since when, and by what [s, kPa]; null while they don't. */
+  difference(): PressureDifference | null;
+}
+
+export interface PressureDifference {
+  readonly sinceS: number;
+  readonly shownKPa: number;
+  readonly reckonedKPa: number;
+}
+
+/** A difference must last for so long to be told, and be gone for so long to be over [s]. */
+const lastsS = 60;
+/** Further apart than so many standard uncertainties, and than the weather of a run and a barometer leave open [kPa]; chosen here. */
+const possibleSds = 3;
+const leastKPa = 0.8;
+
+export function createPressureWatch(): PressureWatch {
+  let difference: PressureDifference | null = null;
+  let changesSinceS: number | null = null;
+  return {
+    second: (timeS, shownKPa, reckonedKPa, standardUncertaintyKPa) => {
+      const apartKPa = shownKPa === null ? 0 : Math.abs(shownKPa - reckonedKPa);
+      const differs = apartKPa > Math.max(leastKPa, possibleSds * standardUncertaintyKPa);
+      if (differs === (difference !== null)) {
+        changesSinceS = null;
+        return;
+      }
+      changesSinceS ??= timeS;
+      if (timeS - changesSinceS < lastsS) return;
+      difference =
+        differs && shownKPa !== null ? { sinceS: changesSinceS, shownKPa, reckonedKPa } : null;
+      changesSinceS = null;
+    },
+    difference: () => difference,
+  };
+}
