@@ -1,4 +1,4 @@
-import { clockWords, worded } from '../../wording/index.ts';
+import { worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import type { ChannelTurn } from '../sense/channel-senses.ts';
@@ -7,6 +7,7 @@ import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { eventBecause } from '../words/event-words.ts';
 import { headStrength } from '../words/head-strength.ts';
 import { stageBecause } from '../words/stage-words.ts';
+import { createChannelNotes } from './channel-notes.ts';
 
 /** Puts into the run's log what has changed from one second to the next. */
 export interface StagingLog {
@@ -24,34 +25,7 @@ const estimateEveryS = 60;
 
 export function createStagingLog(): StagingLog {
   const log = createConclusionLog(worded('The run begins with the warm-up.'));
-  const silent = new Map<string, number>();
-
-  const noteChannel = ({ channel, isSilent, lastS }: ChannelTurn, timeS: number): void => {
-    const open = silent.get(channel);
-    if (isSilent) {
-      const words = worded(
-        'The channel {channel} has sent nothing since {last}; what hangs on it is left out. Check its probe and cable.',
-        { channel, last: clockWords(lastS) },
-      );
-      silent.set(channel, log.openProblem(words, lastS));
-    } else if (open !== undefined) log.closeProblem(open, timeS);
-  };
-
-  let pressure: PressureDifference | null = null;
-  let pressureProblem = 0;
-  const notePressure = (difference: PressureDifference | null, timeS: number): void => {
-    if (difference === pressure) return;
-    if (pressure !== null) log.closeProblem(pressureProblem, timeS);
-    if (difference !== null) {
-      const { shownKPa, reckonedKPa, sinceS } = difference;
-      const words = worded(
-        'The air-pressure channel shows {shown} kPa, and the limit is reckoned by {reckoned} kPa. Read a barometer in this room and enter what it shows.',
-        { shown: shownKPa.toFixed(1), reckoned: reckonedKPa.toFixed(1) },
-      );
-      pressureProblem = log.openProblem(words, sinceS);
-    }
-    pressure = difference;
-  };
+  const channels = createChannelNotes(log);
 
   let faultProblem: number | null = null;
   const noteFault = (before: MonitorFacts, { fault, timeS }: MonitorFacts): void => {
@@ -107,8 +81,8 @@ export function createStagingLog(): StagingLog {
   return {
     log,
     second: (before, now, turns, difference) => {
-      for (const turn of turns) noteChannel(turn, now.timeS);
-      notePressure(difference, now.timeS);
+      for (const turn of turns) channels.noteTurn(turn, now.timeS);
+      channels.notePressure(difference, now.timeS);
       noteFault(before, now);
       noteEvents(before, now);
       noteStage(before, now);
