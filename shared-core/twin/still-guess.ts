@@ -62,9 +62,22 @@ export interface HeatUp {
   readonly eased: boolean | null;
 }
 
+/**
+ * No teaching heater brings a charge to the boil within four minutes: where vapour came so soon after the first mark, the heat had long
+ * been on. A charge whose start was not seen is taken to have needed a usual time; common practice, no source [s].
+ */
+const leastHeatUpS = 240;
+const usualHeatUpS = 1200;
+
+/** Time the charge took to boil [s]; null where its start was not seen. */
+function seenHeatUpS({ tookS }: HeatUp): number | null {
+  return tookS === null || tookS < leastHeatUpS ? null : tookS;
+}
+
 /** Logarithm of boiling over heating-up power, and its spread: heat is often eased at the boil, seldom raised. */
-function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd: number } {
-  if (tookS === null) return { mean: 0, sd: 0.6 };
+function easing(heatUp: HeatUp): { readonly mean: number; readonly sd: number } {
+  const { eased } = heatUp;
+  if (seenHeatUpS(heatUp) === null) return { mean: -0.4, sd: 0.6 };
   if (eased === null) return { mean: -0.4, sd: 0.34 };
   // Who marked that the heat is on may still have eased it without a mark, having both hands full.
   return eased ? { mean: -0.38, sd: 0.3 } : { mean: -0.25, sd: 0.38 };
@@ -76,12 +89,8 @@ function easing({ tookS, eased }: HeatUp): { readonly mean: number; readonly sd:
  */
 export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: number): GuessPrior {
   const { rig, charge } = settings;
-  const fromHeatUpW =
-    heatUp.tookS === null || heatUp.tookS < 60
-      ? null
-      : (charge.volumeMl * heatUpJPerMl) / heatUp.tookS;
-  const powerW = rig.heatW ?? fromHeatUpW;
-  const vapour = Math.max(15, (powerW ?? 70) - flaskLossW) / latentJPerMol;
+  const fromHeatUpW = (charge.volumeMl * heatUpJPerMl) / (seenHeatUpS(heatUp) ?? usualHeatUpS);
+  const vapour = Math.max(15, (rig.heatW ?? fromHeatUpW) - flaskLossW) / latentJPerMol;
   const ease =
     rig.heatW === null ? easing(heatUp) : { mean: statedHeatLogMean, sd: statedHeatLogSd };
   const plates = Math.max(bareHead.plates, rig.plates ?? 4.8);
