@@ -7,6 +7,7 @@ import type { RunView } from '../stores/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { CursorLayer, UnderstandPanel, useUnderstanding } from '../understand/index.ts';
 import { Announcer } from './announcer.tsx';
+import { ChannelProblems } from './channel-problems.tsx';
 import { ClosedNote } from './closed-note.tsx';
 import { Findings } from './findings.tsx';
 import { headNow } from './head-now.ts';
@@ -55,6 +56,7 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
           />
           {(liveness === 'live' || liveness === 'unjudged') && <LeftOutNote probe={probe} />}
           <ClosedNote gaps={view.gaps} />
+          {isJudged && liveness !== 'ended' && <ChannelProblems snapshot={snapshot} />}
           {liveness !== 'ended' && aside}
           {snapshot && (
             <Findings

@@ -72,6 +72,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       standing: bank.standing(),
       recentEvents: staging.log.recentEvents(),
       kept: keeper.kept(),
+      channelProblems: staging.channelProblems(),
     });
   const snapshot = (): Snapshot => snapshotAt(time.nowS());
 

@@ -1,4 +1,4 @@
-import type { AlarmView, RunEvent, Snapshot } from '../snapshot/index.ts';
+import type { AlarmView, ChannelProblem, RunEvent, Snapshot } from '../snapshot/index.ts';
 import type { StandingAlarm } from './alarm-bank.ts';
 import { alarmCatalogue } from './call/index.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
@@ -20,6 +20,7 @@ export interface SnapshotSource {
   readonly standing: readonly StandingAlarm[];
   readonly recentEvents: readonly RunEvent[];
   readonly kept: Kept;
+  readonly channelProblems: readonly ChannelProblem[];
 }
 
 /**
@@ -40,6 +41,7 @@ export class LazySnapshot implements Snapshot {
   private madeForecast: Snapshot['forecast'] = null;
   private madeAlarms: Snapshot['alarms'] | null = null;
   private madeEvents: Snapshot['events'] | null = null;
+  private madeChannelProblems: Snapshot['channelProblems'] | null = null;
 
   constructor(source: SnapshotSource) {
     this.timeS = source.timeS;
@@ -91,6 +93,11 @@ export class LazySnapshot implements Snapshot {
     return this.madeEvents;
   }
 
+  get channelProblems(): Snapshot['channelProblems'] {
+    this.madeChannelProblems ??= this.source.channelProblems.slice();
+    return this.madeChannelProblems;
+  }
+
   /** All parts as a plain object: what is written to a file or sent to a window. */
   toJSON(): Snapshot {
     return {
@@ -105,6 +112,7 @@ export class LazySnapshot implements Snapshot {
       alarms: this.alarms,
       events: this.events,
       heat: this.heat,
+      channelProblems: this.channelProblems,
     };
   }
 

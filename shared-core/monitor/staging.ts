@@ -1,4 +1,5 @@
 import type { Mark, RunSettings } from '../run/index.ts';
+import type { ChannelProblem } from '../snapshot/index.ts';
 import type { AlarmBank } from './alarm-bank.ts';
 import { followAlarmConditions } from './alarm-conditions.ts';
 import { createConclusions } from './conclude/conclusions.ts';
@@ -17,6 +18,8 @@ import { createLimitScale } from './situation/limit-scale.ts';
 /** Works out one second after another and keeps the log of what was concluded. */
 export interface Staging {
   readonly log: ConclusionLog;
+  /** What is wrong with channels beside the head now. */
+  channelProblems(): readonly ChannelProblem[];
   second(timeS: number, head: BinnedSecond | null): void;
   seeChannel(reading: ChannelValue): void;
   seeMark(mark: Mark): void;
@@ -70,6 +73,7 @@ export function createStaging(
 
   return {
     log: stagingLog.log,
+    channelProblems: stagingLog.channelProblems,
     second: step,
     seeChannel: channels.see,
     seeMark: ({ timeS }) => {

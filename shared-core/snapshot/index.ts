@@ -12,6 +12,7 @@ export {
 } from './alarm.ts';
 export { type RunEvent, type RunEventName, runEventSchema } from './run-event.ts';
 export {
+  type ChannelProblem,
   type PlateauBand,
   type Snapshot,
   snapshotSchema,

@@ -38,6 +38,9 @@ export const vapourViewSchema = z.strictObject({
   explanation: z.string(),
 });
 
+/** What is wrong with a channel beside the head, in words, as long as it is. */
+export const channelProblemSchema = z.strictObject({ problem: z.string(), fromS: z.number() });
+
 /** Everything the window shows of a run at one moment. */
 export const snapshotSchema = z.strictObject({
   timeS: z.number(),
@@ -53,8 +56,11 @@ export const snapshotSchema = z.strictObject({
   /** Most recent last; at most the last 20. */
   events: z.array(runEventSchema),
   heat: z.enum(['off', 'on', 'eased', 'unknown']),
+  /** Channels beside the head that stand silent or contradict what is reckoned by; none in records older than the field. */
+  channelProblems: z.array(channelProblemSchema).default([]),
 });
 
+export type ChannelProblem = z.infer<typeof channelProblemSchema>;
 export type PlateauBand = z.infer<typeof plateauBandSchema>;
 export type VapourView = z.infer<typeof vapourViewSchema>;
 export type Snapshot = z.infer<typeof snapshotSchema>;

@@ -11,7 +11,7 @@ import type { Snapshot } from './snapshot.ts';
  * textsInSnapshot(monitor.snapshot())[0] // => "Waiting for the first reading of the head."
  */
 export function textsInSnapshot(snapshot: Snapshot): readonly string[] {
-  const { sentence, act, stage, vapour, forecast, alarms, events } = snapshot;
+  const { sentence, act, stage, vapour, forecast, alarms, events, channelProblems } = snapshot;
   const texts = [
     sentence,
     act,
@@ -27,6 +27,7 @@ export function textsInSnapshot(snapshot: Snapshot): readonly string[] {
       alarm.wouldChangeIf,
     ]),
     ...events.map(({ because }) => because),
+    ...channelProblems.map(({ problem }) => problem),
   ];
   return texts.filter((text) => text !== undefined && text !== null);
 }

@@ -1,3 +1,4 @@
+import type { ChannelProblem } from '../../snapshot/index.ts';
 import { worded } from '../../wording/index.ts';
 import { type ConclusionLog, createConclusionLog } from '../conclusion-log.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
@@ -18,6 +19,8 @@ export interface StagingLog {
     turns: readonly ChannelTurn[],
     pressure: PressureDifference | null,
   ): void;
+  /** What is wrong with channels beside the head now. */
+  channelProblems(): readonly ChannelProblem[];
 }
 
 /** Every so often the head's vapour strength goes into the record [s]. */
@@ -80,6 +83,7 @@ export function createStagingLog(): StagingLog {
 
   return {
     log,
+    channelProblems: channels.open,
     second: (before, now, turns, difference) => {
       for (const turn of turns) channels.noteTurn(turn, now.timeS);
       channels.notePressure(difference, now.timeS);

@@ -1,3 +1,5 @@
+import { createReadingPace, type ReadingPace } from './reading-pace.ts';
+
 /** What another channel than the head showed last. */
 export interface ChannelValue {
   readonly channel: string;
@@ -24,16 +26,15 @@ export interface ChannelTurn {
   readonly lastS: number;
 }
 
-/** A channel is silent after so long, or after so many of its own intervals [s]; as for the head's probe, but patient. */
+/** A channel is silent after so long at least, and after what is ordinary at its own pace, as for the head's probe, but patient [s]. */
 const silentAfterS = 15;
-const silentAfterIntervals = 4;
 /** Nothing that these channels measure changes faster; a value that jumps further waits until it is confirmed [units/s]. */
 const fastest = 15;
 const confirmS = 3;
 
 interface Sense {
   last: ChannelValue;
-  intervalS: number;
+  readonly pace: ReadingPace;
   isSilent: boolean;
   /** A value that jumped, waiting for others like it. */
   pending: { readonly value: number; readonly sinceS: number } | null;
@@ -43,8 +44,7 @@ export function createChannelSenses(): ChannelSenses {
   const senses = new Map<string, Sense>();
 
   const accept = (sense: Sense, reading: ChannelValue): void => {
-    const gapS = reading.atS - sense.last.atS;
-    if (gapS > 0) sense.intervalS += 0.2 * (Math.min(gapS, 60) - sense.intervalS);
+    sense.pace.see(reading.atS);
     sense.last = reading;
     sense.pending = null;
   };
@@ -74,12 +74,9 @@ export function createChannelSenses(): ChannelSenses {
     see: (reading) => {
       const sense = senses.get(reading.channel);
       if (sense === undefined) {
-        senses.set(reading.channel, {
-          last: reading,
-          intervalS: 1,
-          isSilent: false,
-          pending: null,
-        });
+        const pace = createReadingPace();
+        pace.see(reading.atS);
+        senses.set(reading.channel, { last: reading, pace, isSilent: false, pending: null });
       } else {
         believe(sense, reading);
       }
@@ -88,7 +85,7 @@ export function createChannelSenses(): ChannelSenses {
       const turns: ChannelTurn[] = [];
       for (const [channel, sense] of senses) {
         const quietS = timeS - sense.last.atS;
-        const isSilent = quietS > Math.max(silentAfterS, silentAfterIntervals * sense.intervalS);
+        const isSilent = quietS > Math.max(silentAfterS, sense.pace.patienceS(false));
         if (isSilent !== sense.isSilent) turns.push({ channel, isSilent, lastS: sense.last.atS });
         sense.isSilent = isSilent;
       }
