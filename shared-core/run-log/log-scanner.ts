@@ -33,7 +33,6 @@ export interface LogScanner {
 export function createLogScanner(): LogScanner {
   let partial = '';
   let partialOffset = 0;
-  let discarding = false;
   let damageOffset: number | null = null;
   let previous = { checksum: firstPreviousChecksum, seq: -1 };
 
@@ -70,22 +69,20 @@ export function createLogScanner(): LogScanner {
       let start = 0;
       let lineFeed = bytesAsText.indexOf('\n');
       while (lineFeed !== -1) {
-        const piece = bytesAsText.slice(start, lineFeed);
-        const line = partial === '' ? piece : partial + piece;
+        const line = partial + bytesAsText.slice(start, lineFeed);
         const offset = partialOffset;
         partialOffset += line.length + 1;
         partial = '';
-        if (discarding) discarding = false;
-        else takeLine(line, offset, items);
+        takeLine(line, offset, items);
         start = lineFeed + 1;
         lineFeed = bytesAsText.indexOf('\n', start);
       }
       partial += bytesAsText.slice(start);
+      // What comes after it in the same line is no record, or one whose line feed before it was lost.
       if (partial.length > longestRecordBytes) {
         damageOffset ??= partialOffset;
         partialOffset += partial.length;
         partial = '';
-        discarding = true;
       }
       return items;
     },

@@ -1,5 +1,5 @@
 /** Readings, marks, settings: the inputs of a run. */
-export { type Channel, channelSchema, knownChannels, measuredBy } from './channel.ts';
+export { type Channel, channelSchema, isChannel, knownChannels, measuredBy } from './channel.ts';
 export { chargeDoubtMl, cylinderDoubt } from './charge-doubt.ts';
 export {
   correctedRun,

@@ -14,6 +14,7 @@ import {
 import { crc32c } from '../../../shared-core/run-log/crc-32c.ts';
 import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
 import { longestRecordBytes } from '../../../shared-core/run-log/log-scanner.ts';
+import { packedReadingSchema } from '../../../shared-core/run-log/packed-reading.ts';
 
 const bytes = (of: (index: number) => number) =>
   String.fromCharCode(...Array.from({ length: 32 }, (_, index) => of(index)));
@@ -82,6 +83,40 @@ test('a reading is packed into as few fields as tell it, and comes back as it wa
     [1.5, 'head', 78.4, 'kPa', 'bad'],
   ]);
   expect(readings.map((one) => unpackReading(packReading(one)))).toEqual(readings);
+});
+
+// As JSON: a number that is too great for a number here becomes one without end.
+test.each([
+  ['no list', '"1,head,20"'],
+  ['an object', '{ "length": 3 }'],
+  ['no fields', '[]'],
+  ['no value', '[1, "head"]'],
+  ['a field too many', '[1, "head", 20, "°C", "good", 0]'],
+  ['a time that is no number', '["1", "head", 20]'],
+  ['a time before the run', '[-0.001, "head", 20]'],
+  ['a time without end', '[1e999, "head", 20]'],
+  ['a channel that is no text', '[1, 5, 20]'],
+  ['a name that no channel has', '[1, "Head", 20]'],
+  ['no name', '[1, "", 20]'],
+  ['a value that is no number', '[1, "head", "20"]'],
+  ['a value without end', '[1, "head", -1e999]'],
+  ['a strange unit', '[1, "head", 20, "°F"]'],
+  ['an empty unit', '[1, "head", 20, null]'],
+  ['a strange quality', '[1, "head", 20, "°C", "best"]'],
+  ['an empty quality', '[1, "head", 20, "°C", null]'],
+])('a row with %s is no reading, however often it is met', (_, json) => {
+  const isReading = () => packedReadingSchema.safeParse(JSON.parse(json)).success;
+  expect([isReading(), isReading()]).toEqual([false, false]);
+});
+
+test.each([
+  ['at the very beginning', '[0, "head", 20]'],
+  ['below nought', '[1, "room", -4.5]'],
+  ['of a channel with the longest name', `[1, "${'a'.repeat(32)}", 20]`],
+  ['in another unit', '[1, "receiver", 31, "mL"]'],
+  ['that is not good', '[1, "head", 85, "°C", "suspect"]'],
+])('a row of a reading %s is one', (_, json) => {
+  expect(packedReadingSchema.safeParse(JSON.parse(json)).data).toEqual(JSON.parse(json));
 });
 
 test('the monitor is given the readings, marks and links of a record, and nothing of any other', () => {
@@ -191,6 +226,66 @@ describe('what the scanner tells of damage', () => {
       3,
       null,
     ]);
+  });
+
+  test('shows a record whose number was there before, even where its chain is right', () => {
+    const again = (seq: number, before: string) =>
+      encodeRecord(body, stamp(seq), checksumOfLine(before.slice(0, -1)) ?? '').line;
+    const doubled = again(1, second);
+    const goesOn = again(2, doubled);
+    expect([scan(first + second + doubled), scan(first + second + again(0, second))]).toEqual([
+      [0, 1, { offset: first.length + second.length, bytes: doubled.length }],
+      [0, 1, { offset: first.length + second.length, bytes: doubled.length }],
+    ]);
+    expect(scan(first + second + doubled + goesOn)).toEqual([
+      0,
+      1,
+      [first.length + second.length, doubled.length],
+      2,
+      null,
+    ]);
+  });
+
+  describe('where a line is longer than any record', () => {
+    const label = (notes: number) =>
+      encodeRecord({ ...body, notes: 'x'.repeat(notes) }, stamp(0), firstPreviousChecksum);
+    const shortest = label(0).line.length - 1;
+    /** The recorder's files are read in pieces of 64 KiB. */
+    const scanInPieces = (text: string) => {
+      const scanner = createLogScanner();
+      const items = [];
+      for (let at = 0; at < text.length; at += 65_536)
+        items.push(...scanner.push(text.slice(at, at + 65_536)));
+      const told = items.map((item) =>
+        item.kind === 'damage' ? [item.offset, item.bytes] : item.record.stamp.seq,
+      );
+      return [...told, scanner.end()];
+    };
+
+    test('the longest there may be is read, in pieces too', () => {
+      const { line, checksum } = label(longestRecordBytes - shortest);
+      expect(line.length - 1).toBe(longestRecordBytes);
+      const next = encodeRecord(body, stamp(1), checksum).line;
+      expect(scanInPieces(line + next)).toEqual([0, 1, null]);
+    });
+
+    test('it is damage from its first byte to its last, and the next record is read', () => {
+      const { line, checksum } = label(3 * longestRecordBytes);
+      const next = encodeRecord(body, stamp(1), checksum).line;
+      expect(scanInPieces(line + next)).toEqual([[0, line.length], 1, null]);
+      expect(scanInPieces(first + line.slice(0, -1))).toEqual([
+        0,
+        { offset: first.length, bytes: line.length - 1 },
+      ]);
+    });
+
+    test('a whole record at its end, whose line feed before it was lost, is read', () => {
+      const noise = 'x'.repeat(2 * longestRecordBytes);
+      const scanner = createLogScanner();
+      const told = [noise, first, second].flatMap((piece) => scanner.push(piece));
+      expect(told.map(({ kind }) => kind)).toEqual(['damage', 'record', 'record']);
+      expect(told[0]).toEqual({ kind: 'damage', offset: 0, bytes: noise.length });
+    });
   });
 
   test('holds for the longest record there may be, and one byte more is given up', () => {
