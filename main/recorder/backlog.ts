@@ -42,7 +42,7 @@ export function createBacklog(mostReadings: number = mostPendingReadings): Backl
   const countIn = (body: LogBody) => (body.kind === 'readings' ? body.readings.length : 0);
   return {
     records,
-    hasRoomFor: (body) => countIn(body) === 0 || readings + countIn(body) <= mostReadings,
+    hasRoomFor: (body) => readings + countIn(body) <= mostReadings,
     add(record) {
       records.push(record);
       readings += countIn(record.body);

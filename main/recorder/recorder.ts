@@ -106,10 +106,8 @@ function createRecorder(
   let cancelSyncTimer: (() => void) | null = null;
   let cancelRetry: (() => void) | null = null;
   let closing: Promise<Result<void, FileProblem>> | null = null;
-  /** No new record is taken; what is there may still move into another file. */
+  /** No new record is taken and nothing tried again later; what is there may still move into another file, once. */
   let ending = false;
-  /** Nothing is written and no file begun any more. */
-  let closed = false;
 
   function status(): RecorderStatus {
     return { state: problem === null ? 'recording' : 'failed', savedToS, problem };
@@ -193,7 +191,7 @@ function createRecorder(
   }
 
   function openNextFile(): void {
-    if (closed || writer !== null) return;
+    if (writer !== null) return;
     segment += 1;
     const because = problem?.message ?? '';
     const opening = { kind: 'segment', segment, because, header } as const;
@@ -221,7 +219,6 @@ function createRecorder(
       if (backlog.records.length > 0) requestSync();
       await syncing;
     } while (syncing !== null);
-    closed = true;
     await writer?.close();
     return problem === null ? succeed(undefined) : fail(problem);
   }

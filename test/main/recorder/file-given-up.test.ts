@@ -28,6 +28,7 @@ function scriptedDisk() {
     opens: true,
     writes: (_name: string, _count: number): 'yes' | 'no' | 'half' => 'yes',
     syncs: (_name: string) => true,
+    syncTakes: async () => undefined,
     syncsFolder: true,
   };
   const open = (file: string) => {
@@ -47,6 +48,7 @@ function scriptedDisk() {
       },
       async sync() {
         did.push(`sync ${name}`);
+        await disk.syncTakes();
         return disk.syncs(name) ? succeed(undefined) : fail(broken);
       },
       async close() {
@@ -200,6 +202,21 @@ describe('a log file that fails', () => {
     expect(recorder.status()).toEqual({ state: 'recording', savedToS: 1, problem: null });
   });
 
+  test('though it can be begun and written is tried again only every two seconds as well', async () => {
+    const { recorder, disk, take, pass } = await started();
+    disk.syncs = () => false;
+    recorder.append(note(1), 1, 'now');
+    await pass(0);
+    const opened = () => take().filter((what) => what.startsWith('open'));
+    expect(opened()).toEqual(['open run-2.jsonl']);
+    await pass(1.9);
+    expect(opened()).toEqual([]);
+    await pass(0.2);
+    expect(opened()).toEqual(['open run-3.jsonl']);
+    await pass(2);
+    expect(opened()).toEqual(['open run-4.jsonl']);
+  });
+
   test('while a sync of it is under way is not believed when that sync ends well', async () => {
     const { recorder, disk, written, told, pass } = await started();
     recorder.append(note(1), 1, 'now');
@@ -233,4 +250,25 @@ test('records carry the moment of the clock to the millisecond', async () => {
   recorder.append(note(1), 1, 'soon');
   const last = (written.get('run.jsonl') ?? '').trimEnd().split('\n').at(-1) ?? '';
   expect(JSON.parse(last)).toMatchObject({ seq: 1, monoS: 1000.123 });
+});
+
+test('what is safe is not synced again', async () => {
+  const { recorder, take, pass } = await started();
+  recorder.append(note(1), 1, 'now');
+  await pass(10);
+  expect([take(), recorder.status().savedToS]).toEqual([['sync run.jsonl'], 1]);
+});
+
+test('a record taken while the last sync is under way is safe as well before the recorder says that it has closed', async () => {
+  const { recorder, disk, take } = await started();
+  disk.syncTakes = async () => void (await new Promise(setImmediate));
+  recorder.append(note(1), 1, 'now');
+  recorder.append(note(2), 2, 'soon');
+  const answer = await recorder.close();
+  expect([answer, recorder.status().savedToS, recorder.unsaved(), take().at(-1)]).toEqual([
+    succeed(undefined),
+    2,
+    [],
+    'close run.jsonl',
+  ]);
 });
