@@ -39,6 +39,5 @@ export function massFractionFromAlcoholByVolume(mixture: {
 }): number {
   const target = mixture.alcoholByVolume;
   requireInRange('strength', target, 0, 100, '% vol');
-  if (target === 0 || target === 100) return target / 100;
   return findRoot((ethanolMassFraction) => alcoholByVolume({ ethanolMassFraction }) - target, 0, 1);
 }
