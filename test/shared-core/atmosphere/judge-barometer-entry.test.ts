@@ -86,9 +86,35 @@ describe('judgeBarometerEntry', () => {
     expect(judgeBarometerEntry({ pressureKPa, altitudeM: 0 }).kind).toBe('implausible');
   });
 
+  test('of two units the one is meant that comes nearest to what is usual there, or at sea level', () => {
+    // 75.6 kPa is usual at 2400 m: 756 hPa or, as reduced to sea level, 760 mmHg.
+    expect(
+      [756.3, 760].map((pressureKPa) => judgeBarometerEntry({ pressureKPa, altitudeM: 2400 })),
+    ).toMatchObject([{ unit: 'hPa (mbar)' }, { unit: 'mmHg' }]);
+  });
+
+  test('says in whole sentences what the entry is, and what to do next', () => {
+    const entries = [
+      [98.6, 200],
+      [101.3, 150],
+      [1013, 0],
+      [50, 0],
+    ] as const;
+    expect(
+      entries.map(
+        ([pressureKPa, altitudeM]) => judgeBarometerEntry({ pressureKPa, altitudeM }).sentence,
+      ),
+    ).toEqual([
+      '98.6 kPa is plausible. About 98.9 kPa is usual at 200 m.',
+      '101.3 kPa is possible here, but fits a value reduced to sea level better. About 99.5 kPa is usual at 150 m. If it comes from a weather report, enter it as a sea-level value: it then means 99.5 kPa here.',
+      '1013 is not a pressure in kPa, but it would be one in hPa (mbar): 101.3 kPa. About 101.3 kPa is usual at 0 m.',
+      '50 kPa cannot be the air pressure here. About 101.3 kPa is usual at 0 m. Check the altitude and the barometer.',
+    ]);
+  });
+
   test('refuses numbers that are none and places it does not know', () => {
     expect(() => judgeBarometerEntry({ pressureKPa: Number.NaN, altitudeM: 0 })).toThrow(
-      OutOfRangeError,
+      'pressure is NaN kPa;',
     );
     expect(() => judgeBarometerEntry({ pressureKPa: 100, altitudeM: 6000 })).toThrow(
       OutOfRangeError,

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { createRandom, OutOfRangeError, stationPressure } from '#shared-core';
+import {
+  createRandom,
+  OutOfRangeError,
+  pressureAtAltitudeKPa,
+  stationPressure,
+} from '#shared-core';
 import type { PressureEvidence } from '../../../shared-core/atmosphere/pressure-evidence.ts';
 import { stationPressureFromSeaLevelKPa } from '../../../shared-core/atmosphere/sea-level-reduction.ts';
 
@@ -76,6 +81,129 @@ describe('stationPressure', () => {
     );
     expect(stated.standardUncertaintyKPa / spread).toBeGreaterThan(0.95);
     expect(stated.standardUncertaintyKPa / spread).toBeLessThan(1.05);
+  });
+
+  describe('tells of each doubt where it comes from and what it does', () => {
+    const of = (evidence: PressureEvidence) =>
+      stationPressure(evidence).components.map(
+        ({ name, reason, sensitivity, standardUncertainty }) => [
+          name,
+          reason,
+          sensitivity,
+          standardUncertainty,
+        ],
+      );
+    const near = (value: number) => expect.closeTo(value, 4);
+    const root3 = Math.sqrt(3);
+    const report = { kind: 'sea-level-report', seaLevelPressureKPa: 101, altitudeM: 500 } as const;
+    const weather = (ageH: number) => `${ageH} h at a usual change of 0.1 kPa in 3 h; from memory`;
+    const column = (kelvins: number) =>
+      `the air column may be ${kelvins} °C off what was assumed; round figure, no source`;
+    // g/(R T) = 9.80665/(287.05287 × 288.15) per metre (ISO 2533), of the pressure there.
+    const perM = 1.18559e-4;
+
+    test('of a sensor beside the still, its limits, stated or assumed', () => {
+      const channel = { kind: 'channel', stationPressureKPa: 95 } as const;
+      expect([...of(channel), ...of({ ...channel, toleranceKPa: 0.05 })]).toEqual([
+        [
+          'error of the barometer',
+          'limits ± 0.1 kPa assumed, as usual for small digital barometers; from memory',
+          1,
+          near(0.1 / root3),
+        ],
+        ['error of the barometer', 'stated limits ± 0.05 kPa', 1, near(0.05 / root3)],
+      ]);
+    });
+
+    test('of a barometer, its limits, its steps and the hours since', () => {
+      const barometer = { kind: 'barometer', stationPressureKPa: 95 } as const;
+      const drift = near(0.1 / 3);
+      expect([
+        ...of({ ...barometer, toleranceKPa: 0.2, resolutionKPa: 0.5, ageH: 1 }),
+        ...of(barometer),
+      ]).toEqual([
+        ['smallest step of the barometer', 'steps of 0.5 kPa', 1, near(0.25 / root3)],
+        ['error of the barometer', 'stated limits ± 0.2 kPa', 1, near(0.2 / root3)],
+        ['weather since the reading', weather(1), drift, near(0.1 / 3)],
+        ['weather since the reading', weather(2), drift, near(0.2 / 3)],
+        [
+          'error of the barometer',
+          'limits ± 0.1 kPa assumed, as usual for small digital barometers; from memory',
+          1,
+          near(0.1 / root3),
+        ],
+        ['smallest step of the barometer', 'steps of 0.1 kPa', 1, near(0.05 / root3)],
+      ]);
+    });
+
+    test('of a weather report, the way to the station, the hours since, the altitude and the air between', () => {
+      const pressureKPa = stationPressureFromSeaLevelKPa(report);
+      const perAltitude = -pressureKPa * perM;
+      const perColumn = (pressureKPa * perM * 500) / 288.15;
+      expect(stationPressure(report).pressureKPa).toBe(pressureKPa);
+      expect(of(report)).toEqual([
+        [
+          'temperature of the air below the still',
+          column(10),
+          near(perColumn),
+          near(10 * perColumn),
+        ],
+        [
+          'altitude of the still',
+          'limits ± 20 m',
+          near(perAltitude),
+          near((20 / root3) * -perAltitude),
+        ],
+        ['weather since the reading', weather(3), near(0.1 / 3), near(0.1)],
+        [
+          'distance to the weather station and rounding',
+          'a usual change over 100 km; no source',
+          near(pressureKPa / 101),
+          near((0.1 * pressureKPa) / 101),
+        ],
+      ]);
+      const known = of({ ...report, temperatureC: 10, altitudeToleranceM: 5, ageH: 1 });
+      expect(known.map(([name, reason]) => [name, reason])).toEqual([
+        ['distance to the weather station and rounding', 'a usual change over 100 km; no source'],
+        ['temperature of the air below the still', column(3)],
+        ['weather since the reading', weather(1)],
+        ['altitude of the still', 'limits ± 5 m'],
+      ]);
+    });
+
+    test('of an altitude alone, the weather above all', () => {
+      const pressureKPa = pressureAtAltitudeKPa(500);
+      const spread = 'day-to-day spread of sea-level pressure in middle latitudes; from memory';
+      expect(of({ kind: 'altitude', altitudeM: 500, altitudeToleranceM: 100 })).toEqual([
+        ['weather', spread, near(pressureKPa / 101.325), near(pressureKPa / 101.325)],
+        [
+          'altitude of the still',
+          'limits ± 100 m',
+          near(-pressureKPa * perM),
+          near((100 / root3) * pressureKPa * perM),
+        ],
+        [
+          'temperature of the air below the still',
+          column(10),
+          near((pressureKPa * perM * 500) / 288.15),
+          near((pressureKPa * perM * 5000) / 288.15),
+        ],
+      ]);
+      expect(of({ kind: 'altitude', altitudeM: 500 })[2]?.[1]).toBe('limits ± 20 m');
+    });
+
+    test('and in one sentence the value, where it is from and the largest', () => {
+      const sentences = [
+        { kind: 'channel', stationPressureKPa: 95 },
+        { ...report, temperatureC: 10 },
+        { kind: 'altitude', altitudeM: 500 },
+      ] as const;
+      expect(sentences.map((evidence) => stationPressure(evidence).sentence)).toEqual([
+        'Air pressure at the still: 95.0 kPa ± 0.1 kPa (k = 2), from the pressure sensor; the largest doubt is the error of the barometer.',
+        'Air pressure at the still: 95.1 kPa ± 0.4 kPa (k = 2), from a weather report converted to this altitude; the largest doubt is the altitude of the still.',
+        'Air pressure at the still: 95.5 kPa ± 1.9 kPa (k = 2), from the altitude alone; the largest doubt is the weather.',
+      ]);
+    });
   });
 
   test.each<PressureEvidence>([

@@ -122,6 +122,39 @@ describe('calibrateAtTwoPoints', () => {
   });
 });
 
+const sure = (referenceC: number, readingC: number): CalibrationPoint => ({
+  referenceC,
+  readingC,
+  referenceStandardUncertaintyK: 0,
+  readingStandardUncertaintyK: 0,
+});
+
+test.each([
+  ['points 40 K apart', sure(0, 0), sure(40, 40)],
+  ['a probe 5 K low', sure(5, 0), sure(105, 100)],
+  ['a probe 5 K high', sure(0, 5), sure(95, 100)],
+  ['a gain of 0.95', sure(0, 0), sure(95, 100)],
+  ['a gain of 1.05', sure(0, 0), sure(105, 100)],
+])('what is just possible is accepted: %s', (_, low, high) => {
+  expect(calibrateAtTwoPoints(low, high).ok).toBe(true);
+});
+
+test.each([
+  ['points less than 40 K apart', sure(0, 0), sure(39.9, 39.9), 'points-too-close'],
+  ['a probe more than 5 K low', sure(5.1, 0), sure(105.1, 100), 'correction-too-large'],
+  ['a probe more than 5 K high', sure(0, 5.1), sure(94.9, 100), 'correction-too-large'],
+  ['a gain below 0.95', sure(0, -3), sure(90, 94), 'gain-implausible'],
+  ['a gain above 1.05', sure(0, 3), sure(94, 90), 'gain-implausible'],
+  [
+    'a reference in doubt by less than nothing',
+    { ...ice, referenceStandardUncertaintyK: -0.1 },
+    steam,
+    'not-a-number',
+  ],
+])('what is no more possible is refused: %s', (_, low, high, kind) => {
+  expect(calibrateAtTwoPoints(low, high)).toMatchObject({ ok: false, error: { kind } });
+});
+
 describe('calibrateAtOnePoint', () => {
   test('shifts by the offset and grows less certain away from the point', () => {
     const made = calibrateAtOnePoint(steam, 0.003);
@@ -135,6 +168,26 @@ describe('calibrateAtOnePoint', () => {
       expect.closeTo(Math.hypot(atPoint, 20 * 0.003), 9),
     ]);
   });
+
+  test.each([
+    ['a gain in no doubt', 0, true],
+    ['a gain in doubt by 5 %', 0.05, true],
+    ['a gain in doubt by more', 0.051, false],
+    ['a doubt below nothing', -0.001, false],
+  ])('of %s is accepted or not: %d', (_, gainDoubt, isAccepted) => {
+    expect(calibrateAtOnePoint({ ...ice, readingC: 0 }, gainDoubt).ok).toBe(isAccepted);
+  });
+
+  test.each([
+    [1, true],
+    [1.001, false],
+  ])(
+    'whose point is in doubt by %d K is accepted or not',
+    (referenceStandardUncertaintyK, isAccepted) => {
+      const point = { referenceC: 0, readingC: 0, readingStandardUncertaintyK: 0 };
+      expect(calibrateAtOnePoint({ ...point, referenceStandardUncertaintyK }).ok).toBe(isAccepted);
+    },
+  );
 
   test('refuses a point far off and a gain that is no number', () => {
     expect(calibrateAtOnePoint({ ...steam, readingC: 90 })).toMatchObject({

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OutOfRangeError, platinumTemperatureC, sensorToleranceK } from '#shared-core';
+import {
+  OutOfRangeError,
+  platinumTemperatureC,
+  sensorStandardUncertaintyK,
+  sensorToleranceK,
+} from '#shared-core';
 import {
   platinumResistanceOhm,
   platinumSlopeOhmPerK,
@@ -111,6 +116,7 @@ describe('sensorToleranceK', () => {
   test('a digital thermometer promises less above 85 °C, where the tail of a run lies', () => {
     const digital = { kind: 'one-wire' } as const;
     expect([sensorToleranceK(digital, 85), sensorToleranceK(digital, 85.1)]).toEqual([0.5, 2]);
+    expect([sensorToleranceK(digital, -10), sensorToleranceK(digital, -10.1)]).toEqual([0.5, 2]);
   });
 
   test('a thermocouple takes the larger of its two limits', () => {
@@ -118,6 +124,13 @@ describe('sensorToleranceK', () => {
     expect([sensorToleranceK(typeK, 78), sensorToleranceK({ ...typeK, type: 'T' }, 200)]).toEqual([
       1.5, 0.8,
     ]);
+  });
+
+  test('a promise of limits is an even spread between them', () => {
+    expect(sensorStandardUncertaintyK({ kind: 'stated', toleranceK: 0.3 }, 20)).toBeCloseTo(
+      0.3 / Math.sqrt(3),
+      12,
+    );
   });
 
   test('outside its class, and for NaN, there is no promise', () => {

@@ -157,6 +157,110 @@ describe('probeBudget', () => {
     expect(held / trials).toBeLessThan(0.99);
   });
 
+  describe('says of each doubt where it comes from', () => {
+    const sentence = (of: string, other: Partial<ProbeBudgetSetup>) =>
+      probeBudget({ ...classB, ...other })
+        .components.find(({ name }) => name === of)
+        ?.sentence.replace(/; counts .*/, '') ?? null;
+    const lag = { timeConstantS: 12, slopeKPerS: 0.01, noisePenalty: 2.5 };
+    const leads = { resistanceOhm: 0.5, r0Ohm: 100 };
+    const calibration = {
+      offsetK: 0.5,
+      gain: 1.04,
+      offsetVarianceK2: 0,
+      gainVariance: 1e-4,
+      covarianceK: 0,
+    };
+    const typeK = { kind: 'thermocouple', type: 'K', toleranceClass: 1 } as const;
+
+    test.each([
+      ['noise of a reading', {}, 'Noise of a reading: scatter of single readings'],
+      [
+        'noise of a reading',
+        { lag: { ...lag, noisePenalty: null } },
+        'Noise of a reading: scatter of single readings',
+      ],
+      [
+        'noise of a reading',
+        { lag },
+        'Noise of a reading: scatter of single readings, times 2.5 for the lag correction',
+      ],
+      ['heat along the stem', { immersionK: 0.2 }, 'Heat along the stem: stated limits'],
+      ['smallest step', {}, 'Smallest step: steps of 0.1 °C'],
+      [
+        'drift since the calibration',
+        { driftK: 0.1 },
+        'Drift since the calibration: stated limits',
+      ],
+      [
+        'lag, not corrected',
+        { lag: { ...lag, noisePenalty: null } },
+        'Lag, not corrected: 12.0 s behind',
+      ],
+      [
+        'time constant of the lag correction',
+        { lag },
+        'Time constant of the lag correction: ± 30 %; round figure, no source',
+      ],
+      [
+        'time constant of the lag correction',
+        { lag: { ...lag, timeConstantToleranceS: 2 } },
+        'Time constant of the lag correction: stated limits',
+      ],
+      [
+        'resistance of the leads',
+        { leads },
+        'Resistance of the leads: two wires of together 0.5 Ω read as heat',
+      ],
+      ['resistance of the leads', { leads, calibration }, null],
+      [
+        'calibration',
+        { calibration },
+        'Calibration: doubt of the fixed points and of the readings there',
+      ],
+      [
+        'cold junction',
+        { sensor: typeK, coldJunctionToleranceK: 0.5 },
+        'Cold junction: limits of its thermometer',
+      ],
+      ['cold junction', { sensor: typeK }, null],
+      ['cold junction', { coldJunctionToleranceK: 0.5 }, null],
+    ] as const)('%s with %o', (of, other, words) => {
+      expect(sentence(of, other)).toBe(words);
+    });
+
+    test('a calibration is in doubt where the probe read, not where it was corrected to', () => {
+      // (78.5 − 0.5)/1.04 = 75 °C was read; 1 % of it.
+      const { components } = probeBudget({ ...classB, temperatureC: 78.5, calibration });
+      expect(components[0]).toMatchObject({
+        name: 'calibration',
+        standardUncertaintyK: expect.closeTo(0.75, 9),
+      });
+    });
+
+    test('and of the whole what would help, where something would', () => {
+      const exact = { offsetK: 0, gain: 1, offsetVarianceK2: 0, gainVariance: 0, covarianceK: 0 };
+      const nothing = { ...classB, calibration: exact, immersionK: 0, resolutionK: 0, noiseK: 0 };
+      const whole = (other: Partial<ProbeBudgetSetup>) =>
+        probeBudget({ ...nothing, ...other }).sentence.replace(/^The head .*?95 %\)\. ?/, '');
+      expect([
+        whole({}),
+        whole({ resolutionK: 0.5 }),
+        whole({ noiseK: 0.2 }),
+        whole({ immersionK: 0.2 }),
+        whole({ lag: { ...lag, noisePenalty: null } }),
+        probeBudget({ ...classB, leads }).sentence.replace(/^The head .*?95 %\)\. ?/, ''),
+      ]).toEqual([
+        '',
+        'The largest part is the smallest step.',
+        'The largest part is the noise of a reading: average over a longer window.',
+        'The largest part is the heat along the stem: put the bulb deeper into the vapour and lag the joint.',
+        'The largest part is the lag, not corrected: wait until the head holds, or switch the lag correction on.',
+        'The largest part is the resistance of the leads: use three or four wires, or calibrate with these leads.',
+      ]);
+    });
+  });
+
   test('missing and negative numbers are refused', () => {
     const refused: readonly ProbeBudgetSetup[] = [
       { ...classB, temperatureC: Number.NaN },

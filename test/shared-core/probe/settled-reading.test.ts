@@ -57,3 +57,43 @@ describe('settledReading', () => {
     expect(settledReading(readings, 0.01)).toEqual({ ok: false, error });
   });
 });
+
+describe('the least that counts as settled', () => {
+  /** So many readings within so long, rising and shaken to and fro, an hour after the program began. */
+  const bathOf = (count: number, spanS: number, { kPerMin = 0, shakenK = 0 } = {}) =>
+    Array.from({ length: count }, (_, index) => {
+      const timeS = (spanS * index) / (count - 1);
+      const shake = index % 2 === 0 ? shakenK : -shakenK;
+      return { timeS: 3600 + timeS, temperatureC: 20 + (kPerMin * timeS) / 60 + shake };
+    });
+
+  test('is ten readings over half a minute', () => {
+    expect(settledReading(bathOf(10, 30), 0.1).ok).toBe(true);
+    expect([settledReading(bathOf(9, 40), 0.1), settledReading(bathOf(30, 29), 0.1)]).toEqual([
+      { ok: false, error: { kind: 'too-short', count: 9, spanS: 40, leastSpanS: 30 } },
+      { ok: false, error: { kind: 'too-short', count: 30, spanS: 29, leastSpanS: 30 } },
+    ]);
+  });
+
+  test('is a drift that does not stand out of its noise', () => {
+    const kind = (kPerMin: number, shakenK: number) => {
+      const found = settledReading(bathOf(31, 60, { kPerMin, shakenK }), 0.1);
+      return found.ok ? 'settled' : found.error.kind;
+    };
+    expect([kind(1, 0.01), kind(0.2, 0.25), kind(0.09, 0.01), kind(0, 0.35)]).toEqual([
+      'still-drifting',
+      'settled',
+      'settled',
+      'too-noisy',
+    ]);
+  });
+
+  test('is not told of a step that is no number or below nothing', () => {
+    for (const resolutionK of [-0.1, Number.NaN])
+      expect(settledReading(bathOf(10, 30), resolutionK)).toEqual({
+        ok: false,
+        error: { kind: 'not-a-number' },
+      });
+    expect(settledReading(bathOf(10, 30), 0).ok).toBe(true);
+  });
+});
