@@ -6,11 +6,10 @@ export function findRoot(of: (at: number) => number, low: number, high: number):
   let [a, b] = [low, high];
   let [atA, atB] = [of(a), of(b)];
   if (atA === 0) return a;
-  for (let count = 0; count < 200 && atB !== 0; count++) {
-    const step = (atB * (b - a)) / (atB - atA);
-    if (b - step === b) break;
-    // A root right beside the retained end: the step would be all of the bracket, and its rounding all there is.
-    const next = b - step === a ? (a + b) / 2 : b - step;
+  for (let count = 0; count < 200; count++) {
+    const next = b - (atB * (b - a)) / (atB - atA);
+    // Only then is there nothing left to find: a step onto the retained end may be the rounding of one right beside it.
+    if (next === b) break;
     const atNext = of(next);
     if (Math.sign(atNext) === Math.sign(atB)) atA /= 2;
     else [a, atA] = [b, atB];

@@ -246,12 +246,27 @@ describe('each function answers up to the ends of its range, and names what it r
 });
 
 describe('the search for a root', () => {
-  test('finds it wherever it lies, at either end and right beside it too', () => {
-    for (const root of [0, 1e-300, 1e-17, 1e-9, 0.2, 0.5, 0.999, 1 - 1e-16, 1]) {
-      expect(findRoot((at) => at - root, 0, 1)).toBeCloseTo(root, 13);
-      expect(findRoot((at) => root - at, 0, 1)).toBeCloseTo(root, 13);
-      expect(findRoot((at) => Math.expm1(20 * (at - root)), 0, 1)).toBeCloseTo(root, 13);
+  test('finds it to 1e-13 wherever it lies, right beside either end too, in at most forty questions', () => {
+    let [worst, most] = [0, 0];
+    for (let index = 0; index <= 300; index += 1) {
+      for (const root of [index / 300, 10 ** -index, 1 - 10 ** (-index / 20)]) {
+        for (const bend of [1, 20, -3]) {
+          let asked = 0;
+          const found = findRoot(
+            (at) => {
+              asked += 1;
+              return Math.expm1(bend * (at - root));
+            },
+            0,
+            1,
+          );
+          worst = Math.max(worst, Math.abs(found - root));
+          most = Math.max(most, asked);
+        }
+      }
     }
+    expect(worst).toBeLessThan(1e-13);
+    expect(most).toBeLessThanOrEqual(40);
   });
 
   test('is exact at the ends, and asks a smooth function no more than a dozen times', () => {
