@@ -111,6 +111,35 @@ describe('the strength of a cut that nobody measured', () => {
   });
 });
 
+test('a slip of the pen is told with what was read and what could be, and is in no balance', () => {
+  const residue = (density: number): readonly MarkBody[] => [
+    { type: 'liquid-mass', liquid: 'residue', massG: 20 },
+    { type: 'liquid-density', liquid: 'residue', densityKgPerM3: density, temperatureC: 20 },
+  ];
+  const books = (density: number) => booksOf({ inputs: marks(...cut, ...residue(density)) });
+  expect([books(990).residue?.name, books(1045).residue]).toEqual(['Residue', null]);
+  // Pure ethanol and pure water at 20 °C weigh 789.2 and 998.2 kg/m³ (OIML R 22); 1.96 × √(1² + (0.5 × 0.206)²) = 1.97 kg/m³ farther is within the doubts.
+  expect(books(1045).assumptions).toContain(
+    'Residue: no mixture of ethanol and water has these readings (1045 kg/m³, where 787.3 to 1000 kg/m³ is possible), so it is not in the balance.',
+  );
+});
+
+test('what was left on the glass is named as the still has it', () => {
+  const books = booksOf({
+    settings: { ...settings, rig: { ...settings.rig, plates: 0 } },
+    inputs: marks(...cut),
+  });
+  expect(books.assumptions).toContain(
+    'Liquid left on the glass and in the condenser was not measured; it is missing from the balance.',
+  );
+  expect(books.assumptions).not.toContain(noHoldUp);
+});
+
+test('cuts that only entries know stand in the order of their numbers', () => {
+  const { cuts } = booksOf({ entries: { cuts: [{ number: 10 }, { number: 2 }, { number: 3 }] } });
+  expect(cuts.map(({ number }) => number)).toEqual([2, 3, 10]);
+});
+
 test('entries made after the run add to the cuts that the marks know, in the order of their numbers', () => {
   const stated = { by: 'stated', strengthAbv: exactly(80) } as const;
   const grams = { by: 'mass', massG: exactly(5) } as const;
