@@ -7,10 +7,10 @@ const mostDeviations = 3;
 
 /** Whether liquids weigh more together than what went into the pot, by more than their uncertainties explain. */
 export function isMoreThanCharge(
-  liquids: readonly Pick<BookedLiquid, 'massG'>[],
-  charge: Pick<BookedLiquid, 'massG'>,
+  liquids: readonly { readonly massG: Quantity }[],
+  charge: { readonly massG: Quantity },
 ): boolean {
-  const masses = liquids.map(({ massG }): Quantity => massG);
+  const masses = liquids.map(({ massG }) => massG);
   const surplus = masses.reduce((sum, { value }) => sum + value, -charge.massG.value);
   const variances = [...masses, charge.massG].map(
     ({ standardUncertainty }) => standardUncertainty ** 2,

@@ -82,11 +82,7 @@ export function cutsOfRun(run: {
   }
   const last = cuts.at(-1);
   if (last !== undefined) last.toS = run.endS;
-  return cuts.filter(({ amount, strength }, index) => {
-    const isOnlyReceiver = cuts.length === 1;
-    const isEmptyLast = index === cuts.length - 1 && amount === null && strength === null;
-    return isOnlyReceiver ? amount !== null || strength !== null : !isEmptyLast;
-  });
+  return cuts.filter((cut) => cut !== last || cut.amount !== null || cut.strength !== null);
 }
 
 function openCut(number: number, fromS: number): OpenCut {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { booksOfRun, defaultRunSettings, type MarkBody } from '#shared-core';
+import { isMoreThanCharge } from '../../../shared-core/bookkeeping/beyond-charge.ts';
 
 /** Books of 350 mL of 9 % vol. */
 function booksWith(...marks: readonly MarkBody[]) {
@@ -35,4 +36,21 @@ describe('more liquid than was charged', () => {
     );
     expect(booksWith(...cut(30), ...residue(315)).assumptions.join()).not.toContain('together');
   });
+});
+
+test('a surplus counts once it is more than three times the doubts of all masses in squares', () => {
+  const weighed = (value: number, standardUncertainty: number) => ({
+    massG: { value, standardUncertainty },
+  });
+  // √(3² + 4²) = 5 g; without the doubts of the charge, or of a liquid, it would be less.
+  const charge = weighed(300, 4);
+  expect(
+    [14.9, 15.1].map((surplusG) => isMoreThanCharge([weighed(300 + surplusG, 3)], charge)),
+  ).toEqual([false, true]);
+  // √(3² + 2² + 6²) = 7 g of two liquids.
+  const two = (surplusG: number) => [weighed(100, 2), weighed(200 + surplusG, 6)];
+  expect([20.9, 21.1].map((surplusG) => isMoreThanCharge(two(surplusG), weighed(300, 3)))).toEqual([
+    false,
+    true,
+  ]);
 });

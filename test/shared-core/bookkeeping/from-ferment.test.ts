@@ -56,6 +56,17 @@ test('a charge from a kept ferment tells each step from its sugar to its distill
   expect(fromFerment?.fermentPercent?.standardUncertainty).toBeGreaterThan(3);
   expect(fromFerment?.fermentPercent?.standardUncertainty).toBeLessThan(4.5);
   expect(Math.abs((fromFerment?.yields?.overallPercent.value ?? 0) - 77)).toBeLessThan(0.4);
+  // What the sugar can give is as uncertain as the sugar.
+  const relative = (key: 'sugarG' | 'mostG' | 'practiceG') =>
+    (fromFerment?.[key]?.standardUncertainty ?? 0) / by(key);
+  expect(relative('sugarG')).toBeGreaterThan(0.02);
+  for (const key of ['mostG', 'practiceG'] as const)
+    expect(relative(key)).toBeCloseTo(relative('sugarG'), 12);
+  const lines = fromFerment?.fermentPercent?.budget.lines ?? [];
+  expect(lines.map(({ name, reason }) => `${name} ${reason}`).toSorted()).toEqual([
+    'Pear juice by its log [g]',
+    'Sugar as it began [g]',
+  ]);
 });
 
 test('one table and one picture tell them, with the interval of the judge; of a charge from elsewhere there is neither', () => {
