@@ -158,6 +158,8 @@ describe('the share of an instrument in a strength', () => {
       { name: 'Float', massFraction: expect.closeTo((0.3419 - 0.3241) / 2, 4) },
       { name: 'Float', massFraction: expect.closeTo(0.0079, 4) },
     ]);
+    // General formula of OIML R 22: 0.5 % vol is 0.0040, 1.5 % vol 0.0119; half a per cent below there is no scale.
+    expect(instrumentShare(read(0.5, 1))?.massFraction).toBeCloseTo(0.0119 - 0.004, 4);
     const top = instrumentShare(read(100, 1))?.massFraction ?? 0;
     // 99 % vol is 98.38 % mass.
     expect(top).toBeCloseTo(1 - 0.9838, 3);
