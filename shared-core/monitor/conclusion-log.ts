@@ -18,6 +18,7 @@ export interface ConclusionLog {
   parts(): Pick<Verdicts, 'stages' | 'events' | 'estimates' | 'forecasts' | 'problems'>;
 }
 
+/** As many as a snapshot may bring. */
 const shownEvents = 20;
 
 export function createConclusionLog(firstBecause: string): ConclusionLog {

@@ -6,6 +6,7 @@ import { heatOffAct } from './heating.ts';
 
 /** Cooling water leaves a condenser that works well below this; common practice, no source [°C]. */
 const onC = 40;
+/** Clearly cooler again: at one bound the call would come and go [°C]; chosen here. */
 const offC = 35;
 
 export const condenserWarm = {

@@ -45,6 +45,7 @@ const leastLogSd = 0.1;
 const worstGrowth = 0.27;
 /** Before any forecast has come of age, the model's own width is believed as if so many had held just as they say. */
 const trustedChecks = 4;
+/** Wider than so many of its own widths no range is made: it has its reason beside it by then; chosen here. */
 const mostWidening = 3;
 /** Heat that was away for more than this share of the time is in a hand, and nobody knows what it will do; by simulation. */
 const usualDryShare = 0.1;

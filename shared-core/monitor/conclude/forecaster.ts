@@ -17,6 +17,7 @@ export interface Forecaster {
   stopStrengthAbv(): number | null;
 }
 
+/** Fewer minutes of a held head do not tell a good column from a scale that is off; chosen here. */
 const enoughBlocks = 4;
 
 /**

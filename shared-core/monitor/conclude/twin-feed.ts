@@ -21,6 +21,7 @@ interface Shown {
 
 /** A person reads the receiver first and books it when a hand is free: the time of a mark is known to so much [s]. */
 const bookingDelayS = 20;
+/** Drops are larger from a wider tip and smaller of stronger spirit: what they come to is known to this share; common practice, no source. */
 const dropsShareSd = 0.3;
 /** Heat eased while vapour only just arrives is part of the heat-up [s]. */
 const heatUpOverS = 60;

@@ -26,7 +26,9 @@ export interface TwinFollower {
   headBlocks(): number;
 }
 
+/** The end of a run lies an hour away: once a minute is often enough, and one head reading a minute is one of its own [s]. */
 const everyS = 60;
+/** Before vapour has been held for so long the column still fills, which the twin knows nothing of [s]; chosen here. */
 const settledS = 120;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
 const coldC = 40;

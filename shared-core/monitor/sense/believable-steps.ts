@@ -29,6 +29,7 @@ const fastestFallKPerS = 8;
 const fastestRiseAbovePlateauKPerS = 0.5;
 /** So many seconds alike are a new truth, whatever it was that jumped. */
 const confirmSeconds = 3;
+/** What a jump counts a second later: a probe that has stopped jumping is soon believed again; chosen here. */
 const jumpsKept = 0.97;
 
 export function createBelievableSteps(): BelievableSteps {

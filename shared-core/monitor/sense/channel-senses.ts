@@ -30,6 +30,7 @@ export interface ChannelTurn {
 const silentAfterS = 15;
 /** Nothing that these channels measure changes faster; a value that jumps further waits until it is confirmed [units/s]. */
 const fastest = 15;
+/** As long as the head's own jumps need [s]. */
 const confirmS = 3;
 
 interface Sense {

@@ -6,6 +6,7 @@ export interface FrozenWatch {
 
 /** Chance below which a run of equal readings is no longer taken for rest. */
 const disbelief = 1e-9;
+/** A flicker is known after so many readings, and what came long before tells of another noise [readings]; chosen here. */
 const learnReadings = 40;
 const memoryReadings = 300;
 /** A jump back by more than one digit is noise; by one digit it may be a steady value between two. */

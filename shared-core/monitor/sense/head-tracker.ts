@@ -40,6 +40,7 @@ export interface HeadTracker {
 /** Further off than this, an observation is set aside until the next two confirm it. */
 const surpriseLimit = 4.5;
 const confirmations = 3;
+/** Surprises further apart have nothing to do with each other [s]; chosen here. */
 const forgetAfterS = 30;
 
 export function createHeadTracker(settings: RunSettings): HeadTracker {

@@ -15,6 +15,7 @@ export interface HottestThings {
 /** Hotter by more than a bulb and a barometer are out by [K]; chosen here. */
 const overWaterK = 1.5;
 const overPotK = 2;
+/** Two probes do not warm at once: only what lasts is a contradiction [s]; chosen here. */
 const lastsS = 60;
 
 export function createHotWatch(): HotWatch {

@@ -9,13 +9,16 @@ export interface NoiseLearner {
   noise(): HeadNoise;
 }
 
+/** Observations kept: a minute of one each second, which holds the long lag with room for gaps. */
 const memory = 64;
 /** Correlation time that lab heads and stems show, within 10–20 s; common practice, no source. */
 const slowCorrelationS = 15;
+/** Twice that time: what is still shared at this lag is little [s]. */
 const longLagS = 30;
 /** What is believed before anything is learned, and for how many observations' worth. */
 const priorVariance = 0.05 ** 2;
 const priorWeight = 40;
+/** Twenty minutes at one a second: noise changes with boiling, and what is older fades; chosen here. */
 const longestMemory = 1200;
 /** A probe that is noisier than this could not tell a fraction at all: what seems so is the head itself [K]. */
 const mostSdK = 0.5;

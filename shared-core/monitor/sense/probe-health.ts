@@ -30,6 +30,7 @@ export interface ProbeHealth {
 const stepHoldS = 45;
 /** Before the first reading the time since a good one counts as this [s]. */
 const unknownGapS = 60;
+/** One jump is a knock, and three are its echo; more within half a minute are a loose contact; chosen here. */
 const manyJumps = 4;
 const nothingAccepted = { accepted: null, probeStepK: 0 };
 

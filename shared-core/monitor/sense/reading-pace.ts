@@ -7,6 +7,7 @@ export interface ReadingPace {
   patienceS(onlyBadOnesCome: boolean): number;
 }
 
+/** A probe that has just been connected may take so long to its first line [s]; chosen here. */
 const beforeFirstS = 30;
 /** Before so many intervals nobody knows a logger's pace: a slow one must not count as silent. */
 const intervalsToKnow = 2;

@@ -16,6 +16,7 @@ export interface ReceiverWatch {
 const jumpUnits = 2;
 /** After a jump the reading must stand for so long before it counts again [s]. */
 const standS = 5;
+/** A dozen drops: fewer in three minutes are no fraction coming over [mL or g], [s]; chosen here. */
 const stillUnits = 0.3;
 const stillForS = 180;
 

@@ -31,6 +31,7 @@ export const departureThreshold = 13;
 
 /** A plateau may creep upwards: few plates and a weakening pot do that without its being the end. */
 const slowestRampKPerS = 0.06 / 60;
+/** Six minutes back, in blocks: a departure that began earlier has long been called. */
 const onsets = 180;
 /** One block alone tells no slope. */
 const fewestBlocks = 2;

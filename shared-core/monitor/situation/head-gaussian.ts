@@ -17,9 +17,11 @@ const driftKept = Math.exp(-1 / 33);
 /** And on the whole it cools towards the room with such a time constant; by simulation, glass around it counted [s], [°C]. */
 const coolingS = 600;
 const roomC = 20;
+/** What a bulb does besides, from a draught or a drop on it [K²/s]; chosen here. */
 const bulbPower = 1e-5;
 /** A jump says about as much of a change of rate as if it had taken half a minute [1/s²]. */
 const jumpRatePerS2 = 1 / 30 ** 2;
+/** A hundredth of a millikelvin: below it the rounding of sums could make a variance negative [K²]. */
 const leastVariance = 1e-10;
 
 const scratch = new Float64Array(size * size);

@@ -22,6 +22,10 @@ export interface HeldLevel {
   departedS(): number | null;
 }
 
+/**
+ * The level follows within minutes, and from what was seen a minute ago: quick enough for a pot that weakens, too slow to rise with a
+ * departure and hide it [s]; by simulation.
+ */
 const levelTimeConstantS = 180;
 const levelDelayS = 60;
 /** The column still fills and the head still settles: the level follows before it is held against. */

@@ -46,10 +46,12 @@ const mixesS = 40;
 const callFrom = 0.5;
 /** Vapour at the bulb must have been stronger than the limit for so long to be worth a call [s]. */
 const armedAfterS = 30;
+/** Vapour counts as strong while it is less likely weak than this, and as weak once that is all but sure; by trial on simulated runs. */
 const strongBelow = 0.4;
 const weakFrom = 0.95;
 /** No departure is followed by a faster rise than this for long; what is steeper is vapour that comes back [K/s]. */
 const fastestKPerS = 0.03;
+/** No head is known better than the equilibrium model [K]. */
 const leastSdK = 0.05;
 
 export function createLimitWatch(limitC: number): LimitWatch {

@@ -18,6 +18,7 @@ export interface LimitScale {
   setLimit(limitAbv: number): void;
 }
 
+/** Less moves the limit by 5 mK, which no probe shows: it is not reckoned anew [kPa]. */
 const pressureStepKPa = 0.02;
 /** What a barometer can show where people distil; the model's own range. */
 const lowestKPa = 60;

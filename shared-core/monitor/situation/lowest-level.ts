@@ -18,6 +18,7 @@ const firstMinutesS = 600;
 /** Without vapour a bulb cools, in a front it warms up: one that does neither is in vapour [K/s], [K]. */
 const coolingKPerS = -0.006;
 const warmingKPerS = 0.03;
+/** Over a whole block, too [K]; chosen here. */
 const restsWithinK = 0.3;
 /** A bulb further below the azeotrope than this is not yet near vapour, whatever pressure and probe are off by [K]. */
 const nearK = 12;

@@ -21,6 +21,7 @@ export interface ScaleEvidence {
   readonly lowestLaterC: number | null;
 }
 
+/** The grid of offsets: as fine as a scale is ever known, from a room 2000 m up with a bulb that hangs high to one that reads 4 K too high [K]. */
 const stepK = 0.1;
 const lowestOffsetK = -9;
 const offsetCount = 131;

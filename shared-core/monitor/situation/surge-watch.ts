@@ -7,6 +7,7 @@ export interface SurgeWatch {
 /** So many turns within the window make a surge [s]. */
 const turnsNeeded = 5;
 const windowS = 150;
+/** A smaller swing is the boiling itself [K]; chosen here. */
 const leastSwingK = 0.8;
 /**
  * A pot bumps several times a minute. A swing that takes longer either way is a hand with a flame, which needs a quarter of a

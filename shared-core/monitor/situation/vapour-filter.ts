@@ -52,6 +52,7 @@ export interface VapourFilter {
 }
 
 const count = models.length;
+/** No model is ever given up for good: readings that speak for it can always bring it back; chosen here. */
 const leastProbability = 1e-5;
 /** A head that begins is dry, all but surely. */
 const atFirst = [0.01, 0.01, 0.98];

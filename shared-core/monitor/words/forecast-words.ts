@@ -4,6 +4,7 @@ import type { ForecastDrift } from '../conclude/forecast-check.ts';
 
 /** A mark is asked for only when it would narrow the range by this share. */
 const worthAsking = 0.2;
+/** Who has just read it is left in peace [s]; chosen here. */
 const askAgainAfterS = 300;
 
 /** Asks for a reading of the receiver when that would narrow the forecast most; null otherwise. */

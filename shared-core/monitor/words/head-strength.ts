@@ -23,6 +23,7 @@ export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'coolin
 const surelyWet = 0.5;
 /** Vapour that has just come back overshoots while the bulb settles [s]. */
 const backForS = 30;
+/** A bulb lags behind faster vapour by more than its lag is known to [K/s]; chosen here. */
 export const fastestKPerS = 4 / 60;
 /** How well the lag of the bulb is known, as a share of it; chosen here. */
 const lagShareSd = 0.3;
