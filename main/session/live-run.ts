@@ -38,6 +38,8 @@ const afterLastS = 0.25;
 export interface Continuation {
   readonly past: RunSoFar;
   readonly record: Extract<LogBody, { readonly kind: 'continued' }>;
+  /** False where the computer's clock was set meanwhile and nothing tells how long nobody listened. */
+  readonly isClosedTimeKnown: boolean;
 }
 
 export interface LiveRunSetup {
@@ -177,11 +179,12 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   }
 
   if (setup.continuation !== undefined) {
-    const { record: continued } = setup.continuation;
+    const { record: continued, isClosedTimeKnown } = setup.continuation;
     recorder.append(continued, continued.timeS, 'now');
     const lostS = Math.min(past.endS + afterLastS, continued.timeS);
     record({ kind: 'link', timeS: lostS, state: 'lost', reason: 'program-closed' });
-    record({ kind: 'link', timeS: continued.timeS, state: 'back', reason: 'program-closed' });
+    const reason = isClosedTimeKnown ? 'program-closed' : 'clock-stepped';
+    record({ kind: 'link', timeS: continued.timeS, state: 'back', reason });
   }
 
   return {

@@ -166,8 +166,8 @@ export function createRecording(setup: RecordingSetup): Recording {
     const { header } = past;
     const continued = await continueRecorder({ ...setup, folder, header, onStatus }, past.logEnd);
     if (!continued.ok) return fail(serviceProblemOf(continued.error));
-    const record = unfinished.continued(past, source);
-    run({ header, source, recorder: continued.value, continuation: { past, record } });
+    const continuation = unfinished.continuation(past, source);
+    run({ header, source, recorder: continued.value, continuation });
     return succeed({ runId });
   }
 

@@ -1,6 +1,5 @@
 import {
   fail,
-  type LogBody,
   type ProbeSource,
   type RequestAnswer,
   type Result,
@@ -11,7 +10,8 @@ import type { FileLayer } from '../file-layer/index.ts';
 import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
 import { type RunLibrary, type RunSoFar, readRunSoFar } from '../run-library/index.ts';
 import type { ClockReading } from './clock-watch.ts';
-import { timeClosedS } from './time-closed.ts';
+import type { Continuation } from './live-run.ts';
+import { timeClosed } from './time-closed.ts';
 
 export type UnfinishedRun = NonNullable<RequestAnswer<'run/unfinished'>['run']>;
 
@@ -39,8 +39,8 @@ export interface Unfinished {
   find(): Promise<UnfinishedRun | null>;
   /** Reads its record to the end and connects its probe. */
   ready(runId: string): Promise<Result<ReadyRun, ServiceProblem>>;
-  /** What the record says of going on with it now. */
-  continued(past: RunSoFar, source: ProbeSource): Extract<LogBody, { kind: 'continued' }>;
+  /** Going on with it now, as the record says it. */
+  continuation(past: RunSoFar, source: ProbeSource): Continuation;
 }
 
 export function createUnfinished(setup: UnfinishedSetup): Unfinished {
@@ -57,7 +57,7 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
     if (!folder.ok) return null;
     const past = await readRunSoFar(files, folder.value);
     if (!past.ok || past.value === null) return null;
-    const closedS = timeClosedS(past.value.written, readClocks());
+    const { closedS } = timeClosed(past.value.written, readClocks());
     return closedS > longestClosedS ? null : { past: past.value, folder: folder.value, name };
   }
 
@@ -97,16 +97,18 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
       if (!recovered.ok) return recovered;
       return succeed({ past: found.past, folder: found.folder, source: connected.value });
     },
-    continued(past, source) {
-      const closedS = Math.max(0, timeClosedS(past.written, readClocks()));
-      return {
+    continuation(past, source) {
+      const found = timeClosed(past.written, readClocks());
+      const closedS = Math.max(0, found.closedS);
+      const record = {
         kind: 'continued',
         timeS: Math.max(milliseconds(past.writtenAtS + closedS), past.endS),
         closedS: milliseconds(closedS),
         appVersion: setup.app.version,
         modelVersion: setup.app.modelVersion,
         source,
-      };
+      } as const;
+      return { past, record, isClosedTimeKnown: found.isKnown };
     },
   };
 }

@@ -76,5 +76,7 @@ function withLinkChange(
     const before = isOpen ? [...gaps.slice(0, -1), { ...last, toS: timeS }] : gaps;
     return [...before, { fromS: timeS, toS: null, reason }];
   }
-  return isOpen ? [...gaps.slice(0, -1), { ...last, toS: change.timeS }] : gaps;
+  if (!isOpen) return gaps;
+  const isLonger = change.reason === 'clock-stepped';
+  return [...gaps.slice(0, -1), { ...last, toS: change.timeS, ...(isLonger && { isLonger }) }];
 }

@@ -13,6 +13,8 @@ export interface LinkGap {
   readonly fromS: number;
   readonly toS: number | null;
   readonly reason: string;
+  /** The computer's clock was set while the program was closed: the gap is longer than drawn, by nobody knows how much. */
+  readonly isLonger?: boolean;
 }
 
 /** Everything Watch draws of one run, at one moment of it. */

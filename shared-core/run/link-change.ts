@@ -1,8 +1,8 @@
 import { z } from 'zod';
 
 /**
- * The probe's line went quiet or came back: unplugged, silent, computer asleep, clock stepped,
- * program closed in mid-run.
+ * The probe's line went quiet or came back: unplugged, silent, computer asleep, program closed in mid-run. One that is back with
+ * the reason `clock-stepped` was closed for longer than the times say: the computer's clock was set or lost meanwhile.
  * Part of the record, so that a gap is never mistaken for a steady head.
  */
 export const linkChangeSchema = z.strictObject({

@@ -95,7 +95,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
       return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
     },
     seeLink: ({ state, reason, timeS }) => {
-      const isProgram = reason === 'program-closed';
+      const isProgram = reason === 'program-closed' || reason === 'clock-stepped';
       if (isProgram) listensSinceS = state === 'lost' ? Number.POSITIVE_INFINITY : timeS;
       if (state === 'lost') lostFor = isProgram ? 'program' : 'link';
       // Whether the probe is still there, only a reading tells.

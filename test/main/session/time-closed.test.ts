@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { timeClosedS } from '../../../main/session/time-closed.ts';
+import { timeClosed } from '../../../main/session/time-closed.ts';
 
 const written = { monoS: 5000, wallMs: 1_000_000_000_000 };
 const wallAfter = (seconds: number) => written.wallMs + seconds * 1000;
@@ -16,7 +16,18 @@ test.each([
   ],
   ['the computer was started again', { monoS: 50, wallMs: wallAfter(90), uptimeS: 50 }, 90],
   ['it was, long before', { monoS: 5100, wallMs: wallAfter(90_000), uptimeS: 5100 }, 90_000],
-  ['it was, and lost its clock', { monoS: 50, wallMs: wallAfter(-90_000), uptimeS: 50 }, 50],
 ])('how long a program was closed: %s', (_, now, closedS) => {
-  expect(timeClosedS(written, now)).toBeCloseTo(closedS, 6);
+  expect(timeClosed(written, now)).toEqual({ closedS: expect.closeTo(closedS, 6), isKnown: true });
 });
+
+test.each([
+  ['its clock was empty', -90_000],
+  ['its clock was set back an hour', -3000],
+  ['its clock was set back to soon after the last record', 12],
+])(
+  'how long a program was closed that no clock tells: the computer was off, and %s',
+  (_, byWallS) => {
+    const now = { monoS: 50, wallMs: wallAfter(byWallS), uptimeS: 50 };
+    expect(timeClosed(written, now)).toEqual({ closedS: 50, isKnown: false });
+  },
+);

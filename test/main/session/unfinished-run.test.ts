@@ -132,6 +132,19 @@ describe('a run that broke off with the program', () => {
     expect(runs).toMatchObject([{ runId, ended: 'clean', readings: 61, damagedRecords: 0 }]);
   });
 
+  test('says that nobody knows how long it was closed when the computer lost its clock meanwhile', async () => {
+    // By its clock the computer writes now what comes before the last record.
+    const { runsFolder, runId } = await cutOff(-600);
+    const { session, time } = await setUpSession({ runsFolder, uptimeS: () => 40 });
+    await ask(session, 'run/continue', { runId });
+    await time.pass(1);
+    const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+    expect(inputs.slice(60)).toMatchObject([
+      { kind: 'link', state: 'lost', reason: 'program-closed', timeS: 60.25 },
+      { kind: 'link', state: 'back', reason: 'clock-stepped', timeS: 100 },
+    ]);
+  });
+
   test('says what is wrong with its probe, and goes on once another is connected', async () => {
     const { runsFolder, runId } = await cutOff(30);
     const { session, time, probeHub } = await setUpSession({ runsFolder });
