@@ -1,3 +1,4 @@
+import { heardPressure } from '../monitor/index.ts';
 import { type Mark, type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 
 /** The head over an interval, calibrated, with the air pressure at that time. */
@@ -73,7 +74,7 @@ export function marksAmong(inputs: Iterable<RunInput>): readonly Mark[] {
   return standingMarks(marks);
 }
 
-/** Pressure at a time: the last one written down or, if the run says so, measured; times only go forward. */
+/** Pressure at a time: the last one that a person wrote down, or what the run is reckoned by without; times only go forward. */
 function pressureCourse(
   setting: RunSettings['pressure'],
   inputs: Iterable<RunInput>,
@@ -81,10 +82,9 @@ function pressureCourse(
   const changes = marksAmong(inputs).flatMap(({ timeS, mark }) =>
     mark.type === 'pressure-read' ? [{ timeS, pressureKPa: mark.pressureKPa }] : [],
   );
-  if (setting.source === 'channel') changes.push(...measuredPressures(inputs));
   changes.sort((a, b) => a.timeS - b.timeS);
   let next = 0;
-  let pressureKPa = setting.pressureKPa;
+  let { pressureKPa } = heardPressure(setting, inputs);
   return (timeS) => {
     for (let change = changes[next]; change !== undefined && change.timeS <= timeS; ) {
       pressureKPa = change.pressureKPa;
@@ -93,12 +93,4 @@ function pressureCourse(
     }
     return pressureKPa;
   };
-}
-
-function* measuredPressures(inputs: Iterable<RunInput>) {
-  for (const input of inputs) {
-    if (input.kind !== 'reading' || input.channel !== 'air-pressure') continue;
-    if (input.quality !== 'good' || input.value < 50 || input.value > 115) continue;
-    yield { timeS: input.timeS, pressureKPa: input.value };
-  }
 }

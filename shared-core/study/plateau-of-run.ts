@@ -8,6 +8,7 @@ import {
   type TimeSpan,
 } from '../bookkeeping/index.ts';
 import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibrium/index.ts';
+import { heardPressure } from '../monitor/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
 import { type HeadRow, type HeadToFollow, headCourse, marksAmong } from './head-course.ts';
@@ -61,7 +62,8 @@ export function plateauOfRun(
   if (span === null || span.toS - span.fromS < leastPlateauS) return null;
   const held = rows.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
   if (held.length < 3) return null;
-  return plateauBetween(held, run.settings);
+  const { probe, pressure } = run.settings;
+  return plateauBetween(held, { probe, pressure: heardPressure(pressure, run.inputs) });
 }
 
 /** Stretches in which the head may be that of vapour as strong as wanted, heat on. */

@@ -1,4 +1,5 @@
 import { headVapour } from '../equilibrium/index.ts';
+import { heardPressure } from '../monitor/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Stage, StageSpan } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
@@ -40,6 +41,7 @@ export function processedRows({
   const stageAt = stageCourse(stages);
   const course = headCourse({ settings, inputs, endS });
   const leftS = vapourLeftS(course, stages);
+  const { standardUncertaintyKPa } = heardPressure(settings.pressure, inputs);
   return course.map((row) => {
     const { timeS, headC, pressureKPa } = row;
     const stage = stageAt(timeS);
@@ -47,7 +49,7 @@ export function processedRows({
       temperatureC: Math.min(150, Math.max(-50, headC)),
       pressureKPa,
       temperatureUncertaintyK: settings.probe.standardUncertaintyK,
-      pressureUncertaintyKPa: settings.pressure.standardUncertaintyKPa,
+      pressureUncertaintyKPa: standardUncertaintyKPa,
     });
     const isBathed =
       stage !== 'warm-up' && stage !== 'cool-down' && vapour.kind === 'ethanol-water';

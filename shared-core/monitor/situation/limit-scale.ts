@@ -33,26 +33,19 @@ export function createLimitScale(settings: RunSettings): LimitScale {
   let limitAbv = settings.leastStrengthAbv;
   let scale = createVapourScale(settings.pressure.pressureKPa, limitAbv);
 
-  const know = (pressureKPa: number, source: RunSettings['pressure']['source']): void => {
-    if (pressureKPa < lowestKPa || pressureKPa > highestKPa) return;
-    const { standardUncertaintyKPa, altitudeM } = settings.pressure;
-    const standardKPa = Math.min(standardUncertaintyKPa, readSdKPa);
-    known = {
-      ...settings,
-      pressure: { pressureKPa, standardUncertaintyKPa: standardKPa, source, altitudeM },
-    };
-    if (Math.abs(pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
-    scale = createVapourScale(pressureKPa, limitAbv);
+  const know = (pressure: RunSettings['pressure']): void => {
+    if (pressure === known.pressure) return;
+    known = { ...settings, pressure };
+    if (Math.abs(pressure.pressureKPa - scale.pressureKPa) < pressureStepKPa) return;
+    scale = createVapourScale(pressure.pressureKPa, limitAbv);
   };
 
   return {
     scale: () => scale,
     limitAbv: () => limitAbv,
     settings: () => known,
-    setPressure: (pressureKPa) => know(pressureKPa, 'barometer'),
-    hearPressure: (pressureKPa) => {
-      if (leavesRoomFor(known.pressure, pressureKPa)) know(pressureKPa, 'channel');
-    },
+    setPressure: (pressureKPa) => know(withPressure(known.pressure, pressureKPa, 'barometer')),
+    hearPressure: (pressureKPa) => know(withHeardPressure(known.pressure, pressureKPa)),
     setLimit: (wantedAbv) => {
       const bounded = Math.round(2 * Math.max(10, Math.min(95, wantedAbv))) / 2;
       if (bounded === limitAbv) return;
@@ -60,6 +53,25 @@ export function createLimitScale(settings: RunSettings): LimitScale {
       scale = createVapourScale(scale.pressureKPa, limitAbv);
     },
   };
+}
+
+/** The pressure as it is known once somebody or something has shown it; as before where no air pressure can be like that. */
+function withPressure(
+  before: RunSettings['pressure'],
+  pressureKPa: number,
+  source: RunSettings['pressure']['source'],
+): RunSettings['pressure'] {
+  if (!(pressureKPa >= lowestKPa && pressureKPa <= highestKPa)) return before;
+  const standardUncertaintyKPa = Math.min(before.standardUncertaintyKPa, readSdKPa);
+  return { ...before, pressureKPa, standardUncertaintyKPa, source };
+}
+
+/** The pressure as it is known once a channel has shown it: as before where that leaves no room for it. */
+export function withHeardPressure(
+  before: RunSettings['pressure'],
+  pressureKPa: number,
+): RunSettings['pressure'] {
+  return leavesRoomFor(before, pressureKPa) ? withPressure(before, pressureKPa, 'channel') : before;
 }
 
 /** Whether a pressure was only guessed at, and may be this one. */
