@@ -1,3 +1,5 @@
+import type { Clock } from '../clock/index.ts';
+
 /** Three clocks read at one moment. */
 export interface ClockReading {
   readonly monoS: number;
@@ -16,10 +18,22 @@ export interface ClockEvent {
   readonly wallStepS: number;
 }
 
-/** What the clocks of a computer may differ by without having slept. */
-const leastSleepS = 5;
+/** Some systems count the time they have been on in whole seconds: two readings of it differ by a second for nothing. */
+const leastSleepS = 2;
 /** Time services slew small errors without a step. */
 const leastStepS = 2;
+
+/** A process that stood still between two of the clocks read them at two moments [s]. */
+const oneMomentS = 0.05;
+const mostTries = 5;
+
+/** Reads all three clocks at one moment, as nearly as it can be had. */
+export function readClocks(clock: Clock, uptimeS: () => number): ClockReading {
+  for (let tries = 1; ; tries += 1) {
+    const reading = { monoS: clock.monotonicS(), wallMs: clock.wallMs(), uptimeS: uptimeS() };
+    if (tries === mostTries || clock.monotonicS() - reading.monoS <= oneMomentS) return reading;
+  }
+}
 
 /**
  * What the clocks say happened since `before`, or null when nothing worth a record did. A long time between two readings says

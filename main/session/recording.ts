@@ -23,7 +23,7 @@ import {
   startRecorder,
 } from '../recorder/index.ts';
 import type { LiveView, NewRunSetup } from '../run-library/index.ts';
-import { clockEvent } from './clock-watch.ts';
+import { clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
 import { createUnfinished, type UnfinishedRun } from './unfinished.ts';
@@ -83,11 +83,8 @@ export function createRecording(setup: RecordingSetup): Recording {
   let recorder: RecorderStatus | null = null;
   let adviceStopped: string | null = null;
   let spaceIsLow = false;
-  let clocks = readClocks();
-
-  function readClocks() {
-    return { monoS: clock.monotonicS(), wallMs: clock.wallMs(), uptimeS: setup.uptimeS() };
-  }
+  const readNow = () => readClocks(clock, setup.uptimeS);
+  let clocks = readNow();
 
   function status(): EventBody<'recording'> {
     if (running === null || recorder === null) {
@@ -108,7 +105,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   const tellStatus = () => events.emit('recording', status());
-  const unfinished = createUnfinished({ ...setup, readClocks });
+  const unfinished = createUnfinished({ ...setup, readClocks: readNow });
 
   /** One beginning at a time. */
   async function begin(
@@ -188,7 +185,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     const { runId } = header;
     adviceStopped = null;
     recorder = beginning.recorder.status();
-    clocks = readClocks();
+    clocks = readNow();
     // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
     const probeTellsTime = source.kind === 'demo';
     const live = startLiveRun({
@@ -247,7 +244,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   function checkClocks(): void {
-    const now = readClocks();
+    const now = readNow();
     const event = clockEvent(clocks, now);
     clocks = now;
     if (event !== null) running?.run.addClockEvent(event);

@@ -40,6 +40,12 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 98, lengthS: 360, faults })).violation).toBeNull();
   });
 
+  /** Found by seed 2026113067: a sleep too short to be noticed made the age of what was heard before it too small. */
+  test('knows how old a number is after a sleep of three seconds that nobody told of', async () => {
+    const faults = [fault('line-hangs-up', 79, 122), fault('computer-sleeps-untold', 82, 85)];
+    expect((await runWorld({ seed: 2026113067, lengthS: 130, faults })).violation).toBeNull();
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { clockEvent } from '../../../main/session/clock-watch.ts';
+import { clockEvent, readClocks } from '../../../main/session/clock-watch.ts';
 
 const before = { monoS: 100, wallMs: 1_741_947_300_000, uptimeS: 5000 };
 /** Ten counted seconds later, or what else happened. */
@@ -12,8 +12,8 @@ const after = ({ countedS = 10, sleptS = 0, setS = 0 }) => ({
 test.each([
   ['ten seconds that passed alike on all clocks', {}, null],
   ['a process that stood still for an hour', { countedS: 3600 }, null],
-  ['clocks that differ by less than five seconds', { sleptS: 4 }, { sleptS: 0, wallStepS: 4 }],
-  ['a sleep of five seconds', { sleptS: 5 }, { sleptS: 5, wallStepS: 0 }],
+  ['clocks that differ by less than two seconds', { sleptS: 1.9 }, null],
+  ['a sleep of two seconds', { sleptS: 2 }, { sleptS: 2, wallStepS: 0 }],
   ['a sleep of an hour', { sleptS: 3600 }, { sleptS: 3600, wallStepS: 0 }],
   ['a wall clock set by less than two seconds', { setS: 1.9 }, null],
   ['a wall clock set back by less than two seconds', { setS: -1.9 }, null],
@@ -24,4 +24,16 @@ test.each([
   expect(clockEvent(before, after(happened))).toEqual(
     told === null ? null : { sinceS: 100, ...told },
   );
+});
+
+test('a process that is halted between two of the clocks reads them again, and sees no sleep in it', () => {
+  let nowS = 100;
+  let halts = 1;
+  const clock = { monotonicS: () => nowS, wallMs: () => 1000 * nowS };
+  const uptimeS = () => {
+    if (halts > 0) nowS += 8;
+    halts -= 1;
+    return nowS + 4900;
+  };
+  expect(readClocks(clock, uptimeS)).toEqual({ monoS: 108, wallMs: 108_000, uptimeS: 5008 });
 });
