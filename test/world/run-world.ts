@@ -70,6 +70,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const all: books.RunBook[] = [];
   let book: books.RunBook | null = null;
   let continuing: books.RunBook | null = null;
+  /** The run that broke off last, and what was said to be saved of it. */
+  let cutOff: { readonly book: books.RunBook; readonly savedToS: number | null } | null = null;
   let program: Program | null = null;
   let concluded: Snapshot | null = null;
   let headHeardS = Number.NEGATIVE_INFINITY;
@@ -111,6 +113,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
           book = continuing ?? books.createRunBook(monitor, clock.monotonicS());
           Object.assign(book, { monitor, startedAtS: clock.monotonicS() });
           continuing = null;
+          cutOff = null;
           if (!all.includes(book)) all.push(book);
         },
         onConcluded(snapshot) {
@@ -145,14 +148,20 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     const status = program?.session.recordingStatus();
     program = null;
     concluded = null;
-    if (book === null || book.runId === '' || status === undefined) {
-      book = null;
-      return;
+    if (book !== null && book.runId !== '' && status !== undefined) {
+      cutOff = { book, savedToS: status.savedToS };
+      await checkCutOff(how === 'program-killed' && status.state === 'recording');
+    } else if (how === 'power-cut') {
+      // A program that was killed left on its way to the disk what it had not said to be saved.
+      await checkCutOff(false);
     }
-    const found = await books.findRun(disk.files, book.runId);
-    const diskTookAll = how === 'program-killed' && status.state === 'recording';
-    books.checkCutOff(judge, book, found, { savedToS: status.savedToS, diskTookAll });
     book = null;
+  }
+
+  async function checkCutOff(diskTookAll: boolean): Promise<void> {
+    if (cutOff === null) return;
+    const found = await books.findRun(disk.files, cutOff.book.runId);
+    books.checkCutOff(judge, cutOff.book, found, { savedToS: cutOff.savedToS, diskTookAll });
   }
 
   /** The person goes on with a run that was cut off, or begins one. */

@@ -46,6 +46,14 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 2026113067, lengthS: 130, faults })).violation).toBeNull();
   });
 
+  /** Found by seed 2026120004. */
+  test('loses nothing that was said to be saved when the power fails after the program was killed', async () => {
+    const faults = [fault('program-killed', 60, 300), fault('power-cut', 200, 230)];
+    for (const seed of [1, 2, 3]) {
+      expect((await runWorld({ seed, lengthS: 340, faults })).violation).toBeNull();
+    }
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,
