@@ -6,8 +6,6 @@ import {
   OutOfRangeError,
   type RunSettings,
 } from '#shared-core';
-import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
-import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
 import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
 import { liquidsMeasured } from '../../../shared-core/bookkeeping/liquids-measured.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
@@ -320,65 +318,6 @@ test('a simple distillation loses no ethanol: what is not in the pot is in the r
   const batch = { chargeMol: 100, potMoleFraction: 0.1, distillateMol: 30, pressureKPa: 98.6 };
   for (const wrong of [{ potMoleFraction: 0.9 }, { distillateMol: 100 }, { distillateMol: 0 }])
     expect(() => simpleDistillation({ ...batch, ...wrong })).toThrow(OutOfRangeError);
-});
-
-describe('a balance', () => {
-  const liquid = (name: string, massG: number, abv: number) =>
-    bookLiquid({
-      name,
-      amount: { by: 'mass', massG: about(massG, 0.1) },
-      strength: { by: 'stated', strengthAbv: exactly(abv) },
-    });
-  const charge = liquid('Charge', 250, 11);
-  const cuts = [liquid('Cut 1', 5, 92), liquid('Cut 2', 20, 90)];
-  const residue = liquid('Residue', 220, 0.5);
-
-  test('of masses is a sum and a difference, with the doubts in squares', () => {
-    const doubt = (parts: number) => expect.closeTo(0.1 * Math.sqrt(parts), 6);
-    const { total } = balanceBatch({ charge, cuts, residue, holdUp: liquid('Hold-up', 4, 60) });
-    expect(total).toEqual({
-      inG: { value: 250, standardUncertainty: doubt(1) },
-      cutsG: { value: 25, standardUncertainty: doubt(2) },
-      residueG: { value: 220, standardUncertainty: doubt(1) },
-      holdUpG: { value: 4, standardUncertainty: doubt(1) },
-      missingG: { value: 1, standardUncertainty: doubt(5) },
-      closurePercent: expect.objectContaining({ value: expect.closeTo(99.6, 9) }),
-      closes: false,
-      recoveryPercent: expect.objectContaining({ value: expect.closeTo(10, 9) }),
-    });
-    expect(balanceBatch({ charge, cuts, residue, holdUp: null }).total).toMatchObject({
-      holdUpG: null,
-      missingG: { value: 5 },
-    });
-  });
-
-  test.each([
-    [4.56, true],
-    [4.54, false],
-    [5.44, true],
-    [5.46, false],
-  ])(
-    'with %d g of hold-up closes (%s) where twice the doubt covers what is missing',
-    (massG, closes) => {
-      // 5 g are missing without it; 2 √5 × 0.1 g = 0.447 g.
-      const { total } = balanceBatch({
-        charge,
-        cuts,
-        residue,
-        holdUp: liquid('Hold-up', massG, 60),
-      });
-      expect(total.closes).toBe(closes);
-    },
-  );
-
-  test('of nothing, or of water, is an error that names what is missing', () => {
-    expect(() => balanceBatch({ charge: liquid('', 0, 11), cuts, residue, holdUp: null })).toThrow(
-      /mass charged.*g/,
-    );
-    expect(() => balanceBatch({ charge: liquid('', 9, 0), cuts, residue, holdUp: null })).toThrow(
-      /ethanol charged.*g/,
-    );
-  });
 });
 
 test.each([
