@@ -17,6 +17,8 @@ export function heardPressure(
   pressure: RunSettings['pressure'],
   inputs: Iterable<RunInput>,
 ): RunSettings['pressure'] {
+  // A long record need not be gone through for what a person has read.
+  if (pressure.source !== 'assumed' && pressure.source !== 'altitude') return pressure;
   const stood = createStoodPressure();
   for (const input of inputs) {
     if (input.kind !== 'reading' || input.channel !== 'air-pressure') continue;
