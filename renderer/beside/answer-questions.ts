@@ -18,7 +18,8 @@ export function answerQuestions<Request, Result>(workOut: (request: Request) => 
   };
 }
 
-function withinRange<Result>(workOut: () => Result | null): Result | null {
+/** What is worked out, or null where the request lies outside what can be. */
+export function withinRange<Result>(workOut: () => Result | null): Result | null {
   try {
     return workOut();
   } catch (error) {

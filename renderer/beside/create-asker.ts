@@ -1,4 +1,4 @@
-import type { Answer, Question } from './answer-questions.ts';
+import { type Answer, type Question, withinRange } from './answer-questions.ts';
 import { startWorker } from './start-worker.ts';
 
 export interface Asker<Request> {
@@ -40,7 +40,7 @@ export function createAsker<Request, Result>(parts: AskerParts<Request, Result>)
       // It broke over this question; the next may fare better.
       () => settle(asked, null),
     );
-    if (worker === null) return onResult(instead(question.request));
+    if (worker === null) return onResult(withinRange(() => instead(question.request)));
     isBusy = true;
     asked = question.id;
     worker.postMessage(question);

@@ -107,21 +107,32 @@ interface OneFermentProps {
 
 function OneFerment(props: OneFermentProps) {
   const { ferment, canAct, onCorrect, onEnter, onWithdraw, onClose } = props;
-  const verdict = useJudgement(ferment);
+  const { verdict, isJudging } = useJudgement(ferment);
   const [before, setBefore] = useState(verdict);
   if (verdict !== null && verdict !== before) setBefore(verdict);
   const kept = useKeptWarm();
   const watched = useWarmthReport(ferment.fermentId, kept);
   // Nothing stands below what is still to come: it would move under the hand of whoever types.
   const isRead = watched.report !== null || watched.problem !== null;
-  if (before === null || !isRead) return <p role="status">{say('Reading the log …')}</p>;
+  const isFirst = before === null && isJudging;
+  if (isFirst || !isRead) return <p role="status">{say('Reading the log …')}</p>;
+  // While it is judged anew, what was said before keeps its place; where it cannot be judged, nothing does.
+  const shown = isJudging ? before : verdict;
   return (
     <>
-      <VerdictShown ferment={ferment} verdict={verdict} before={before} />
+      {shown === null ? (
+        <p className="field-problem" role="alert">
+          {say(
+            'What stands in this log lies outside what can be judged. Correct what was stated, or withdraw the entry that is wrong.',
+          )}
+        </p>
+      ) : (
+        <VerdictShown ferment={ferment} verdict={shown} isJudging={isJudging} />
+      )}
       <StatedShown ferment={ferment} onCorrect={canAct ? onCorrect : null} />
       <WeekDrawn
         ferment={ferment}
-        endGravity={(verdict ?? before).expectedEndGravity}
+        endGravity={shown?.expectedEndGravity ?? null}
         warmth={watched.report}
       />
       <WarmthSection ferment={ferment} kept={kept} watched={watched} />
@@ -133,12 +144,12 @@ function OneFerment(props: OneFermentProps) {
       )}
       <EntryList ferment={ferment} canAct={canAct} onWithdraw={onWithdraw} />
       <HandOut ferment={ferment} warmth={watched.report} />
-      <div className={verdict === null ? 'ferment-to-come' : ''}>
-        <Readiness ferment={ferment} verdict={verdict ?? before} />
-        {canAct && (
-          <ChargeButton ferment={ferment} verdict={verdict ?? before} onCharged={onClose} />
-        )}
-      </div>
+      {shown !== null && (
+        <div className={isJudging ? 'ferment-to-come' : ''}>
+          <Readiness ferment={ferment} verdict={shown} />
+          {canAct && <ChargeButton ferment={ferment} verdict={shown} onCharged={onClose} />}
+        </div>
+      )}
     </>
   );
 }

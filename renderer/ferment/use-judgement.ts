@@ -16,8 +16,14 @@ const judging = {
   pauseMs: 0,
 };
 
-/** What the readings of a ferment say, worked out beside the window; null until it is there. */
-export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null {
+export interface Judgement {
+  /** Null while it is worked out, and where the readings lie outside what can be judged. */
+  readonly verdict: FermentVerdict | null;
+  readonly isJudging: boolean;
+}
+
+/** What the readings of a ferment say, worked out beside the window. */
+export function useJudgement(ferment: KeptFerment | null): Judgement {
   const request = ferment && {
     readings: readingsOfFerment(ferment),
     facts: factsOfFerment(ferment.stated),
@@ -25,5 +31,7 @@ export function useJudgement(ferment: KeptFerment | null): FermentVerdict | null
   const { result, isMaking } = useWorkedOut<JudgeRequest, Judged>(request, judging);
   useMemo(() => learnWording(result?.wording ?? {}), [result]);
   // A verdict on the log as it was before is none.
-  return ferment === null || isMaking ? null : (result?.verdict ?? null);
+  const isJudging = ferment !== null && isMaking;
+  const verdict = ferment === null || isMaking ? null : (result?.verdict ?? null);
+  return { verdict, isJudging };
 }

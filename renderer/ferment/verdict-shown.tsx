@@ -11,25 +11,26 @@ import { usePreferences } from '../parts/index.ts';
 import { numberWords, quantityWords, rangeWords } from '../words/index.ts';
 import { conditionWords, finishWords, stateWords } from './ferment-words.ts';
 
-interface VerdictShownProps {
+interface VerdictProps {
   readonly ferment: KeptFerment;
-  /** Null while the log is judged with what was just entered. */
-  readonly verdict: FermentVerdict | null;
-  /** The one before it: keeps the place of what is to come, unseen. */
-  readonly before: FermentVerdict;
+  readonly verdict: FermentVerdict;
+}
+
+interface VerdictShownProps extends VerdictProps {
+  /** The log is judged with what was just entered: the verdict before it keeps the place of what is to come, unseen. */
+  readonly isJudging: boolean;
 }
 
 /** What is said of the ferment now: first in a sentence, then in numbers. */
-export function VerdictShown({ ferment, verdict, before }: VerdictShownProps) {
+export function VerdictShown({ ferment, verdict, isJudging }: VerdictShownProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const isJudged = verdict !== null;
-  const { state, strengthAbv, expectedEndGravity, problems, because } = verdict ?? before;
+  const { state, strengthAbv, expectedEndGravity, problems, because } = verdict;
   return (
     <section aria-label={say('What the log says')} role="status">
-      {!isJudged && <p className="ferment-state ferment-judging">{say('Reading the log …')}</p>}
-      <div className={isJudged ? '' : 'ferment-to-come'}>
+      {isJudging && <p className="ferment-state ferment-judging">{say('Reading the log …')}</p>}
+      <div className={isJudging ? 'ferment-to-come' : ''}>
         <p className="ferment-state">
-          <strong>{stateWords(verdict ?? before)}.</strong> {inDecimals(told(because), decimal)}
+          <strong>{stateWords(verdict)}.</strong> {inDecimals(told(because), decimal)}
         </p>
         <dl className="ferment-facts">
           <div>
@@ -42,7 +43,7 @@ export function VerdictShown({ ferment, verdict, before }: VerdictShownProps) {
           </div>
           <div>
             <dt>{state === 'finished' ? say('Ended') : say('Ends')}</dt>
-            <dd>{finishWords(verdict ?? before, ferment.stated.beganAtIso)}</dd>
+            <dd>{finishWords(verdict, ferment.stated.beganAtIso)}</dd>
           </div>
           {expectedEndGravity !== null && (
             <div>
@@ -64,13 +65,8 @@ export function VerdictShown({ ferment, verdict, before }: VerdictShownProps) {
   );
 }
 
-interface ReadinessProps {
-  readonly ferment: KeptFerment;
-  readonly verdict: FermentVerdict;
-}
-
 /** Whether it may go into the still, and what to do first. Advice; whoever distils decides. */
-export function Readiness({ ferment, verdict }: ReadinessProps) {
+export function Readiness({ ferment, verdict }: VerdictProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { isGo, unmet } = distillingAdvice(ferment, verdict);
   const pot = quantityWords(ferment.stated.volumeMl / mostOfPot, 0, 'mL', decimal);

@@ -40,7 +40,7 @@ export function WeekReplay({ ferment, onClose }: WeekReplayProps) {
       ({ read }) => Date.parse(read.atIso) <= beganMs + cursorH * hourMs,
     ),
   };
-  const verdict = useJudgement(untilThen);
+  const { verdict } = useJudgement(untilThen);
   const warmth = heard.findLast(({ timeH }) => timeH <= cursorH);
   const read = readings.findLast(({ timeH, gravity }) => timeH <= cursorH && gravity !== null);
   const drawing = fermentFigure({

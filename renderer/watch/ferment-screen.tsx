@@ -65,7 +65,7 @@ const dayMs = 24 * 3_600_000;
 
 function OneFerment({ ferment, kept }: OneFermentProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const verdict = useJudgement(ferment);
+  const { verdict } = useJudgement(ferment);
   const day = 1 + Math.floor((Date.now() - Date.parse(ferment.stated.beganAtIso)) / dayMs);
   const [alarm] = kept?.now.standing ?? [];
   const called = kept && alarm ? warmthAlarmWords(kept, alarm.alarm, decimal) : null;

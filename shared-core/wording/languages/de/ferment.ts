@@ -145,6 +145,8 @@ export const ferment: Readonly<Record<string, string>> = {
   'No ferment is kept yet.': 'Noch wird kein Gäransatz geführt.',
   Close: 'Schließen',
   'Reading the log …': 'Das Protokoll wird gelesen …',
+  'What stands in this log lies outside what can be judged. Correct what was stated, or withdraw the entry that is wrong.':
+    'Was in diesem Protokoll steht, liegt außerhalb dessen, was sich beurteilen lässt. Die Angaben berichtigen oder den falschen Eintrag zurückziehen.',
   'Save it as a table (CSV)': 'Als Tabelle (CSV) speichern',
   'Charge the still with it': 'Die Apparatur damit füllen',
   'Juice, by its gravity': 'Saft, nach relativer Dichte',
