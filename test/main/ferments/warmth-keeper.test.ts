@@ -219,8 +219,10 @@ describe('a ferment kept warm under watch', () => {
     await ask(first.session, 'warmth/keep', { fermentId, band, channel: 'ferment' });
     await first.session.close();
     const again = await setUpSession({ runsFolder: first.runsFolder, withoutProbe: true });
-    await again.time.pass(60);
-    expect(again.probeHub.status().source).toMatchObject({ path: '/dev/ttyACM0' });
+    await vi.waitFor(async () => {
+      await again.time.pass(60);
+      expect(again.probeHub.status().source).toMatchObject({ path: '/dev/ttyACM0' });
+    }, aWhile);
   });
 
   test('while a run has the same probe in the still, nothing of it is taken for the ferment', async () => {
