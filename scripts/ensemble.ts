@@ -8,7 +8,7 @@
  * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
  * that is taken away and put back; its runs can be kept in a file and judged again, and
  * what other channels can do to its calls is measured by scripts/channel-faults.ts. With --delays it compares the plateau-ending test with the best
- * known-slope test instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
+ * test that has the same unknowns instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
  * with --bound the forecast as it would be if the twin were the still.
  */
 import process from 'node:process';

@@ -12,11 +12,18 @@ const longestRampS = 1800;
 const oneAlarmS = 600;
 
 function noiseSource(noise: PlateauNoise, random: Random): () => number {
-  const kept = Math.exp(-1 / noise.slowS);
-  let slow = noise.slowSdK * random.normal();
+  const slow = fading(noise.slowSdK, noise.slowS, random);
+  const wander = fading(noise.wanderSdK, noise.wanderS, random);
+  return () => slow() + wander() + noise.whiteSdK * random.normal();
+}
+
+/** Noise that forgets with a time constant. */
+function fading(sdK: number, forgetsInS: number, random: Random): () => number {
+  const kept = Math.exp(-1 / forgetsInS);
+  let value = random.normal();
   return () => {
-    slow = kept * slow + noise.slowSdK * Math.sqrt(1 - kept * kept) * random.normal();
-    return slow + noise.whiteSdK * random.normal();
+    value = kept * value + Math.sqrt(1 - kept * kept) * random.normal();
+    return sdK * value;
   };
 }
 
@@ -51,38 +58,38 @@ function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
   return (timeS, readingC) => isEnding(warmUpS + timeS, readingC);
 }
 
-function falseAlarmsPerHour(
-  fires: (timeS: number, reading: number) => boolean,
+/** What a detector says of a plateau that nothing happens on, second by second. */
+function onFlat<Said>(
+  says: (timeS: number, aboveK: number) => Said,
   noise: PlateauNoise,
   hours: number,
-  seed: string,
-): number {
-  const next = noiseSource(noise, createRandom(seed));
+): readonly Said[] {
+  const next = noiseSource(noise, createRandom('flat'));
+  return Array.from({ length: settleS + 3600 * hours }, (_, second) =>
+    says(second + 1, next()),
+  ).slice(settleS);
+}
+
+function alarmsPerHour(fired: readonly boolean[]): number {
   let alarms = 0;
   let lastS = Number.NEGATIVE_INFINITY;
-  for (let timeS = 1; timeS <= settleS + 3600 * hours; timeS += 1) {
-    const fired = fires(timeS, next());
-    if (timeS <= settleS || !fired) continue;
+  for (const [timeS, isOn] of fired.entries()) {
+    if (!isOn) continue;
     if (timeS - lastS > oneAlarmS) alarms += 1;
     lastS = timeS;
   }
-  return alarms / hours;
+  return (3600 * alarms) / fired.length;
 }
 
-/** Threshold at which the best detector gives as few false alarms; by bisection on the same noise. */
-function matchThreshold(
-  noise: PlateauNoise,
-  slope: number,
-  perHour: number,
-  hours: number,
-): number {
+/** Threshold at which the best detector gives as few false alarms; by bisection on one series. */
+function matchThreshold(noise: PlateauNoise, perHour: number, hours: number): number {
+  const detector = createBestDetector(noise);
+  const said = onFlat((_, aboveK) => detector(aboveK), noise, hours);
   let low = 1;
-  let high = 20;
-  for (let step = 0; step < 7; step += 1) {
+  let high = 30;
+  for (let step = 0; step < 12; step += 1) {
     const middle = (low + high) / 2;
-    const detector = createBestDetector(noise, slope);
-    const rate = falseAlarmsPerHour((_, value) => detector(value) > middle, noise, hours, 'match');
-    if (rate > perHour) low = middle;
+    if (alarmsPerHour(said.map((value) => value > middle)) > perHour) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
@@ -114,22 +121,23 @@ function meanDelayS(
   return sum / counted;
 }
 
-/** Delay of `plateau-ending` against the best detector that knows the slope, at equal false-alarm rates. */
+/** So much false alarm is taken of either test [1/h]. */
+const allowedPerHour = 0.1;
+/** The most that real heads strayed within minutes; `test/reference/real-traces`. */
+const wander = { wanderSdK: 0.04, wanderS: 120 } as const;
+
+/** Delay of `plateau-ending` against the best detector with the same unknowns, at the same false-alarm rate or the one allowed. */
 export function delayStudy(hours: number, repeats: number): readonly string[] {
   const lines: string[] = [];
   for (const sd of [0.03, 0.1, 0.2]) {
-    const noise: PlateauNoise = { whiteSdK: 0.6 * sd, slowSdK: 0.8 * sd, slowS: 15 };
+    const noise: PlateauNoise = { whiteSdK: 0.6 * sd, slowSdK: 0.8 * sd, slowS: 15, ...wander };
     const own = createMonitorDetector();
-    const perHour = falseAlarmsPerHour(
-      (timeS, value) => own(timeS, plateauC + value),
-      noise,
-      hours,
-      'own',
+    const perHour = alarmsPerHour(
+      onFlat((timeS, aboveK) => own(timeS, plateauC + aboveK), noise, hours),
     );
+    const threshold = matchThreshold(noise, Math.max(perHour, allowedPerHour), hours);
     for (const slopeKPerMin of [0.3, 0.6, 1.2]) {
       const slope = slopeKPerMin / 60;
-      // No alarm at all in so many hours is taken for one in as many.
-      const threshold = matchThreshold(noise, slope, Math.max(perHour, 1 / hours), hours);
       const ownS = meanDelayS(
         () => {
           const detector = createMonitorDetector();
@@ -141,7 +149,7 @@ export function delayStudy(hours: number, repeats: number): readonly string[] {
       );
       const bestS = meanDelayS(
         () => {
-          const detector = createBestDetector(noise, slope);
+          const detector = createBestDetector(noise);
           return (_, above) => detector(above) > threshold;
         },
         noise,
@@ -149,7 +157,7 @@ export function delayStudy(hours: number, repeats: number): readonly string[] {
         repeats,
       );
       lines.push(
-        `ramp ${slopeKPerMin} K/min in noise of ${sd} K: plateau-ending after ${ownS.toFixed(0)} s, best known-slope test ${bestS.toFixed(0)} s, ratio ${(ownS / bestS).toFixed(2)} (false alarms ${perHour.toFixed(3)}/h)`,
+        `ramp ${slopeKPerMin} K/min in noise of ${sd} K: plateau-ending after ${ownS.toFixed(0)} s, best test with the same unknowns ${bestS.toFixed(0)} s, ratio ${(ownS / bestS).toFixed(2)} (false alarms ${perHour.toFixed(3)}/h)`,
       );
     }
   }
