@@ -1,124 +1,132 @@
+import { type BlockNoise, createPlateauFilter, type FilterStep } from './plateau-filter.ts';
+
 /** The verdict of the sequential test at one moment. */
 export interface DepartureEvidence {
   /** Logarithm of the generalised likelihood ratio; {@link departureThreshold} fires. */
   readonly logLikelihoodRatio: number;
-  /** Most likely time at which the ramp began, and its slope. */
-  readonly onsetS: number;
-  readonly slopeKPerS: number;
+  /** The level from which the ramp most likely began [°C]. */
+  readonly levelC: number;
 }
 
-/** Noise of one block's mean: white, and correlated with an exponential memory. */
-export interface BlockNoise {
-  readonly whiteSdK: number;
-  readonly slowSdK: number;
-  readonly slowCorrelationS: number;
-}
-
-/** Looks for a ramp that begins at an unknown time with an unknown slope. */
+/** Looks for a ramp that begins at an unknown time with an unknown slope, from an unknown level. */
 export interface DepartureDetector {
-  /** Takes the mean of one block, relative to the level the plateau was held at. */
-  see(timeS: number, aboveLevelK: number, noise: BlockNoise): void;
+  /** Takes the mean of one block. */
+  see(timeS: number, meanC: number, noise: BlockNoise): void;
   restart(): void;
   evidence(): DepartureEvidence;
 }
 
 export const departureBlockS = 2;
 /**
- * With blocks of 2 s and onsets searched over 6 min, noise alone reaches this at most some 0.1 times an hour on
- * the plateau (`scripts/ensemble.ts --delays`): it is information, and the alarm asks for more.
+ * Noise and wander as they are learned reach this less than once in ten hours of plateau on the first still and on real traces
+ * (`scripts/ensemble.ts --delays`, `scripts/real-traces.ts`).
  */
-export const departureThreshold = 13;
+export const departureThreshold = 14;
 
-/** A plateau may creep upwards: few plates and a weakening pot do that without its being the end. */
-const slowestRampKPerS = 0.06 / 60;
-/** Six minutes back, in blocks: a departure that began earlier has long been called. */
-const onsets = 180;
+/** Six minutes back, one every six seconds: a departure that began earlier has long been called. */
+const onsets = 60;
+const onsetEveryS = 6;
 /** One block alone tells no slope. */
 const fewestBlocks = 2;
-const nothing: DepartureEvidence = { logLikelihoodRatio: 0, onsetS: 0, slopeKPerS: 0 };
 
 /**
- * Generalised likelihood ratio for a ramp in correlated noise. A Kalman filter follows the slow noise and turns
- * what is seen into innovations w of variance σ²; a ramp of unit slope from each onset goes through the same filter
- * and comes out as g. For each onset the best slope is `s = Σ g w/σ² / Σ g²/σ²` and the log-likelihood gain over a
- * slope s0 that a plateau may have anyway `(s − s0)² Σ g²/σ² / 2`, for s > s0. The sums are carried on from block
- * to block, so each costs one pass over the onsets.
+ * Generalised likelihood ratio for a bend upwards of a head that holds a level which nobody told, drifts a little and wanders. A
+ * Kalman filter follows the plateau and turns what is seen into surprises w of variance σ²; a ramp of unit slope from each onset goes
+ * through the same filter and comes out as g, so that what a level or a drift would explain as well is no evidence. For each onset the
+ * best slope is `s = Σ g w/σ² / Σ g²/σ²` and the log-likelihood gain over no ramp `s² Σ g²/σ² / 2`, for s > 0. The sums are carried on
+ * from block to block, so each costs one pass over the onsets.
  *
  * Source: M. Basseville, I. V. Nikiforov, "Detection of Abrupt Changes" (1993), sections 2.4.3 (GLR for
  * unknown magnitude) and 7.2.2 (additive changes seen through a Kalman filter); from memory.
  */
 export function createDepartureDetector(): DepartureDetector {
-  const onsetS = new Float64Array(onsets);
+  const filter = createPlateauFilter();
+  const ramps = createRamps();
+  let lastOnsetS = Number.NEGATIVE_INFINITY;
+  let ratio = 0;
+  let fromC = 0;
+
+  return {
+    see: (timeS, meanC, noise) => {
+      const step = filter.see(timeS, meanC, noise);
+      ratio = 0;
+      fromC = filter.levelC();
+      if (step !== null) {
+        const best = ramps.see(timeS, filter.surpriseK(), step);
+        ratio = best.logLikelihoodRatio;
+        if (ratio > 0) fromC = best.levelC;
+      }
+      if (timeS - lastOnsetS < onsetEveryS) return;
+      lastOnsetS = timeS;
+      ramps.begin(timeS, filter.levelC());
+    },
+    restart: () => {
+      filter.restart();
+      ramps.forget();
+      lastOnsetS = Number.NEGATIVE_INFINITY;
+      ratio = 0;
+    },
+    evidence: () => ({ logLikelihoodRatio: ratio, levelC: fromC }),
+  };
+}
+
+/** Ramps of unit slope from each of the last onsets, as they come out of the filter. */
+function createRamps() {
+  const beganS = new Float64Array(onsets);
+  const fromC = new Float64Array(onsets);
   const blocks = new Int32Array(onsets);
-  /** What the filter takes for slow noise of a ramp of unit slope from each onset. */
-  const rampAsNoise = new Float64Array(onsets);
+  /** What the filter takes for level, drift and slow scatter of each ramp. */
+  const asLevel = new Float64Array(onsets);
+  const asDrift = new Float64Array(onsets);
+  const asSlow = new Float64Array(onsets);
   const cross = new Float64Array(onsets);
   const square = new Float64Array(onsets);
   let known = 0;
   let next = 0;
-  let previousS: number | null = null;
-  let slowK = 0;
-  let slowVariance = 0;
-  let evidence = nothing;
 
-  const beginOnset = (timeS: number): void => {
-    onsetS[next] = timeS;
-    blocks[next] = 0;
-    rampAsNoise[next] = 0;
-    cross[next] = 0;
-    square[next] = 0;
-    next = (next + 1) % onsets;
-    known = Math.min(onsets, known + 1);
+  /** What is left of a ramp once the filter has taken its share, one block on. */
+  const through = (index: number, timeS: number, step: FilterStep): number => {
+    const level = (asLevel[index] as number) + step.stepS * (asDrift[index] as number);
+    const slow = step.kept * (asSlow[index] as number);
+    const left = timeS - (beganS[index] as number) - level - slow;
+    asLevel[index] = level + step.levelGain * left;
+    asDrift[index] = (asDrift[index] as number) + step.driftGain * left;
+    asSlow[index] = slow + step.slowGain * left;
+    return left;
   };
 
   return {
-    see: (timeS, aboveLevelK, noise) => {
-      const kept = previousS === null ? 0 : Math.exp(-(timeS - previousS) / noise.slowCorrelationS);
-      slowVariance = kept * kept * slowVariance + noise.slowSdK ** 2 * (1 - kept * kept);
-      const variance = slowVariance + noise.whiteSdK ** 2;
-      const gain = slowVariance / variance;
-      slowK *= kept;
-      const innovation = aboveLevelK - slowK;
-      slowK += gain * innovation;
-      slowVariance *= 1 - gain;
-      let mostRatio = 0;
-      let bestOnsetS = 0;
-      let bestSlope = 0;
+    begin: (timeS: number, levelC: number): void => {
+      beganS[next] = timeS;
+      fromC[next] = levelC;
+      for (const room of [blocks, asLevel, asDrift, asSlow, cross, square]) room[next] = 0;
+      next = (next + 1) % onsets;
+      known = Math.min(onsets, known + 1);
+    },
+    forget: (): void => {
+      known = 0;
+      next = 0;
+    },
+    /** The likeliest of them, by what the head showed beyond what a plateau would [K]. */
+    see: (timeS: number, surpriseK: number, step: FilterStep): DepartureEvidence => {
+      const weight = 1 / step.variance;
+      let most = 0;
+      let levelC = 0;
       for (let index = 0; index < known; index += 1) {
-        const began = onsetS[index] as number;
-        const expected = kept * (rampAsNoise[index] as number);
-        const ramp = timeS - began - expected;
-        rampAsNoise[index] = expected + gain * ramp;
-        const sum = (cross[index] as number) + (ramp * innovation) / variance;
-        const squares = (square[index] as number) + (ramp * ramp) / variance;
+        const left = through(index, timeS, step);
+        const sum = (cross[index] as number) + left * surpriseK * weight;
+        const squares = (square[index] as number) + left * left * weight;
         cross[index] = sum;
         square[index] = squares;
         const count = (blocks[index] as number) + 1;
         blocks[index] = count;
-        const slope = sum / squares;
-        const excess = slope - slowestRampKPerS;
-        if (count < fewestBlocks || excess <= 0) continue;
-        const logLikelihoodRatio = (excess * excess * squares) / 2;
-        if (!(logLikelihoodRatio > mostRatio)) continue;
-        mostRatio = logLikelihoodRatio;
-        bestOnsetS = began;
-        bestSlope = slope;
+        if (count < fewestBlocks || sum <= 0) continue;
+        const logLikelihoodRatio = (sum * sum) / (2 * squares);
+        if (!(logLikelihoodRatio > most)) continue;
+        most = logLikelihoodRatio;
+        levelC = fromC[index] as number;
       }
-      evidence =
-        mostRatio === 0
-          ? nothing
-          : { logLikelihoodRatio: mostRatio, onsetS: bestOnsetS, slopeKPerS: bestSlope };
-      previousS = timeS;
-      beginOnset(timeS);
+      return { logLikelihoodRatio: most, levelC };
     },
-    restart: () => {
-      known = 0;
-      next = 0;
-      previousS = null;
-      slowK = 0;
-      slowVariance = 0;
-      evidence = nothing;
-    },
-    evidence: () => evidence,
   };
 }

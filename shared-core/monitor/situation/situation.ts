@@ -1,5 +1,4 @@
 import type { HeadNoise } from '../sense/head-noise.ts';
-import type { DepartureEvidence } from './departure-detector.ts';
 import { createFirstRest } from './first-rest.ts';
 import { createHeldLevel } from './held-level.ts';
 import { createLowestLevel } from './lowest-level.ts';
@@ -23,7 +22,6 @@ export interface Situation extends Presence {
   readonly heldWetS: number;
   /** Seconds of undisturbed, bathed bulb since the last upset. */
   readonly calmS: number;
-  readonly evidence: DepartureEvidence;
   /** When the test for a departure had fired and the head was clearly above its level; null once the head has gone back or receded. */
   readonly departedS: number | null;
 }
@@ -148,7 +146,6 @@ function situationOf(
     wetS,
     heldWetS,
     calmS,
-    evidence: level.evidence(),
     departedS: level.departedS(),
   };
 }

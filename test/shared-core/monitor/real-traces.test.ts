@@ -74,7 +74,7 @@ test('a real departure is told of minutes before the limit and called within hal
   const endingS = verdicts.events.find(({ event }) => event === 'plateau-ending')?.timeS;
   const calls = verdicts.alarms.filter(({ alarm }) => alarm === 'plateau-departure');
   expect(limitS).not.toBeNull();
-  expect((limitS ?? 0) - (endingS ?? Number.POSITIVE_INFINITY)).toBeGreaterThan(120);
+  expect((limitS ?? 0) - (endingS ?? Number.POSITIVE_INFINITY)).toBeGreaterThan(240);
   expect(calls).toHaveLength(1);
   expect(Math.abs((calls[0]?.raisedS ?? 0) - (limitS ?? 0))).toBeLessThan(30);
   expect(verdicts.alarms[0]?.alarm).toBe('plateau-departure');

@@ -11,13 +11,7 @@ describe('why an event was logged', () => {
   });
 
   test('a departure tells where the head stands in plain words: no slope of a few blocks, no figure of the test behind it', () => {
-    const leaving = factsOf(
-      {},
-      {
-        head: headAt(78.6, 0.008),
-        situation: { evidence: { logLikelihoodRatio: 14.3, onsetS: 1794, slopeKPerS: 0.396 } },
-      },
-    );
+    const leaving = factsOf({}, { head: headAt(78.6, 0.008) });
     expect(eventBecause('plateau-ending', leaving)).toBe(
       'The head is at 78.6 °C, 0.4 K above the 78.2 °C it held: it climbs more than noise explains. The limit is 82.8 °C on this probe.',
     );

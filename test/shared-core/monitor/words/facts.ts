@@ -66,7 +66,6 @@ export function factsOf(
       wetS: 890,
       heldWetS: 840,
       calmS: 840,
-      evidence: { logLikelihoodRatio: 0, onsetS: 0, slopeKPerS: 0 },
       departedS: null,
       ...parts.situation,
     },

@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { createWanderLearner } from '../../../../shared-core/monitor/situation/wander-learner.ts';
+import { createRandom } from '../../../../shared-core/random/index.ts';
+
+interface Head {
+  readonly whiteSdK: number;
+  readonly slowSdK: number;
+  readonly wanderKPerRootMin: number;
+}
+
+/** What is learned of the wander in so many minutes [K by the root of a minute]. */
+function learnedIn(minutes: number, head: Head, seed = 'wander'): number {
+  const random = createRandom(seed);
+  const learner = createWanderLearner();
+  const noise = { ...head, slowCorrelationS: 15 };
+  const kept = Math.exp(-2 / 15);
+  let level = 78.4;
+  let slow = random.normal();
+  for (let timeS = 0; timeS < 60 * minutes; timeS += 2) {
+    level += head.wanderKPerRootMin * Math.sqrt(2 / 60) * random.normal();
+    slow = kept * slow + Math.sqrt(1 - kept * kept) * random.normal();
+    // A block of two seconds: two readings.
+    const white = (head.whiteSdK / Math.sqrt(2)) * random.normal();
+    learner.see(timeS, level + head.slowSdK * slow + white, noise, false);
+  }
+  return Math.sqrt(60 * learner.wanderK2PerS());
+}
+
+test('a head that strays by a tenth of a kelvin in a minute is learned to', () => {
+  const learned = learnedIn(90, { whiteSdK: 0.02, slowSdK: 0.02, wanderKPerRootMin: 0.1 });
+  expect(learned).toBeGreaterThan(0.07);
+  expect(learned).toBeLessThan(0.14);
+});
+
+test('a head that stands still is learned to, not below what any head does', () => {
+  const learned = learnedIn(120, { whiteSdK: 0.01, slowSdK: 0.01, wanderKPerRootMin: 0 });
+  expect(learned).toBeLessThan(0.01);
+  expect(learned).toBeGreaterThanOrEqual(0.003 - 1e-9);
+});
+
+test('the noise of a bad probe is not taken for wander of the head: it tells next to nothing of that', () => {
+  const means = ['a', 'b', 'c', 'd'].map((seed) =>
+    learnedIn(60, { whiteSdK: 0.12, slowSdK: 0.16, wanderKPerRootMin: 0.01 }, seed),
+  );
+  for (const learned of means) {
+    expect(learned).toBeGreaterThan(0.01);
+    expect(learned).toBeLessThan(0.035);
+  }
+});
+
+test('what comes while the head may be leaving waits, and what lies across an upset is not compared', () => {
+  const noise = { whiteSdK: 0.01, slowSdK: 0.01, slowCorrelationS: 15 };
+  const before = createWanderLearner();
+  const usual = before.wanderK2PerS();
+  for (let timeS = 0; timeS < 1800; timeS += 2) before.see(timeS, 78 + timeS / 300, noise, true);
+  expect(before.wanderK2PerS()).toBe(usual);
+  const upset = createWanderLearner();
+  for (let timeS = 0; timeS < 1800; timeS += 2) {
+    if (timeS % 100 === 0) upset.interrupt();
+    upset.see(timeS, timeS % 200 < 100 ? 78 : 79, noise, false);
+  }
+  expect(upset.wanderK2PerS()).toBe(usual);
+});
