@@ -1,7 +1,7 @@
 import type { Mark, RunSettings } from '../run/index.ts';
 import type { ChannelProblem } from '../snapshot/index.ts';
 import type { AlarmBank } from './alarm-bank.ts';
-import { followAlarmConditions } from './alarm-conditions.ts';
+import { createAlarmConditions } from './alarm-conditions.ts';
 import { createConclusions } from './conclude/conclusions.ts';
 import { createStagingLog } from './conclude/staging-log.ts';
 import type { ConclusionLog } from './conclusion-log.ts';
@@ -44,6 +44,7 @@ export function createStaging(
   const course = createHeadCourse(settings, tracker, limitScale);
   const conclusions = createConclusions({ settings, marks, tracker, limitScale, forecasts });
   const stagingLog = createStagingLog();
+  const followAlarmConditions = createAlarmConditions(bank);
   let facts = conclusions.second(0, course.now(), channels);
 
   const hearPressure = (timeS: number): void => {
@@ -67,7 +68,7 @@ export function createStaging(
     facts = conclusions.second(timeS, now, channels);
     if (conclusions.isCalledAndAway()) course.disarm();
     stagingLog.second(before, facts, turns, barometer.difference());
-    followAlarmConditions(bank, facts, now.surging);
+    followAlarmConditions(facts, now.surging);
     conclusions.noteCalls(bank);
   };
 

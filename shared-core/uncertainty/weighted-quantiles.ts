@@ -15,20 +15,29 @@ export function weightedQuantiles(
   weights: ArrayLike<number>,
   shares: readonly number[],
 ): readonly number[] {
-  const order: number[] = [];
-  for (let index = 0; index < values.length; index += 1) {
-    if (!Number.isNaN(values[index])) order.push(index);
-  }
-  // By their sign alone: a difference is a new number for each of some thousand comparisons.
-  order.sort((a, b) => Math.sign((values[a] as number) - (values[b] as number)));
-  let total = 0;
-  for (const index of order) total += weights[index] as number;
+  const sorted = Float64Array.from(values).sort();
+  // Those that are NaN come last.
+  let count = sorted.length;
+  while (count > 0 && Number.isNaN(sorted[count - 1])) count -= 1;
+  const total = weightUpTo(Number.POSITIVE_INFINITY, values, weights);
   return shares.map((share) => {
-    let sum = 0;
-    for (const index of order) {
-      sum += (weights[index] as number) / total;
-      if (sum >= share) return values[index] as number;
+    if (count === 0) return Number.NaN;
+    let low = 0;
+    let high = count - 1;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (weightUpTo(sorted[middle] as number, values, weights) < share * total) low = middle + 1;
+      else high = middle;
     }
-    return values[order.at(-1) ?? -1] ?? Number.NaN;
+    return sorted[low] as number;
   });
+}
+
+/** Sorting pairs of value and weight would cost more than adding the weights up anew for each halving. */
+function weightUpTo(value: number, values: ArrayLike<number>, weights: ArrayLike<number>): number {
+  let sum = 0;
+  for (let index = 0; index < values.length; index += 1) {
+    if ((values[index] as number) <= value) sum += weights[index] as number;
+  }
+  return sum;
 }

@@ -23,6 +23,13 @@ const longestMemory = 1200;
 /** A probe that is noisier than this could not tell a fraction at all: what seems so is the head itself [K]. */
 const mostSdK = 0.5;
 
+/** Half the squared differences at one lag, the lags [s], and how many. */
+interface LagSums {
+  sum: number;
+  lagSum: number;
+  count: number;
+}
+
 /**
  * Half the mean square difference of observations at lag h is `σ²white + σ²slow (1 − e^(−h/15 s))`;
  * a short and a long lag give both parts. The head's own drift is taken out first.
@@ -32,18 +39,21 @@ export function createNoiseLearner(): NoiseLearner {
   const values = new Float64Array(memory);
   let next = 0;
   let lastS = Number.NEGATIVE_INFINITY;
-  const short = {
+  const short: LagSums = {
     sum: priorVariance * 1.5 * priorWeight,
     lagSum: 1 * priorWeight,
     count: priorWeight,
   };
-  const long = {
+  const long: LagSums = {
     sum: priorVariance * 2 * priorWeight,
     lagSum: longLagS * priorWeight,
     count: priorWeight,
   };
 
-  const learn = (into: typeof short, difference: number, lagS: number): void => {
+  /** Asked for several times a second, in hours of a plateau; null once more was learned. */
+  let known: HeadNoise | null = null;
+
+  const learn = (into: LagSums, difference: number, lagS: number): void => {
     const typical = into.sum / into.count;
     // Clipped at four standard deviations, so that one upset does not become "noise".
     const half = Math.min((difference * difference) / 2, 16 * typical);
@@ -56,6 +66,7 @@ export function createNoiseLearner(): NoiseLearner {
     into.sum += half;
     into.lagSum += lagS;
     into.count += 1;
+    known = null;
   };
 
   return {
@@ -84,17 +95,23 @@ export function createNoiseLearner(): NoiseLearner {
       lastS = Number.NEGATIVE_INFINITY;
     },
     noise: () => {
-      const shortShare = -Math.expm1(-(short.lagSum / short.count) / slowCorrelationS);
-      const longShare = -Math.expm1(-(long.lagSum / long.count) / slowCorrelationS);
-      const atShort = short.sum / short.count;
-      const atLong = long.sum / long.count;
-      const slow = Math.max(0, (atLong - atShort) / Math.max(0.05, longShare - shortShare));
-      const white = Math.max(0, atShort - slow * shortShare);
-      return {
-        whiteSdK: Math.min(mostSdK, Math.max(0.01, Math.sqrt(white))),
-        slowSdK: Math.min(mostSdK, Math.max(0.005, Math.sqrt(slow))),
-        slowCorrelationS,
-      };
+      known ??= noiseOf(short, long);
+      return known;
     },
+  };
+}
+
+/** The two parts, from half the mean square differences at both lags. */
+function noiseOf(short: Readonly<LagSums>, long: Readonly<LagSums>): HeadNoise {
+  const shortShare = -Math.expm1(-(short.lagSum / short.count) / slowCorrelationS);
+  const longShare = -Math.expm1(-(long.lagSum / long.count) / slowCorrelationS);
+  const atShort = short.sum / short.count;
+  const atLong = long.sum / long.count;
+  const slow = Math.max(0, (atLong - atShort) / Math.max(0.05, longShare - shortShare));
+  const white = Math.max(0, atShort - slow * shortShare);
+  return {
+    whiteSdK: Math.min(mostSdK, Math.max(0.01, Math.sqrt(white))),
+    slowSdK: Math.min(mostSdK, Math.max(0.005, Math.sqrt(slow))),
+    slowCorrelationS,
   };
 }

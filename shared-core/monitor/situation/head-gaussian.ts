@@ -1,5 +1,13 @@
 import type { HeadNoise } from '../sense/head-noise.ts';
-import { add, applyTo, copyValues, multiply, multiplyTransposed } from './small-matrix.ts';
+import {
+  add,
+  applyTo,
+  copyValues,
+  multiply,
+  multiplyTransposed,
+  type SparseMatrix,
+  sparse,
+} from './small-matrix.ts';
 import type { Model } from './vapour-models.ts';
 
 /** What one model believes: a normal distribution over vapour, its rate, bulb, the probe's slow noise, and the rate of a dry bulb. */
@@ -62,13 +70,13 @@ export function begin(
 export function passSecond(
   { mean, covariance }: HeadGaussian,
   { isWet, levelPower, ratePower, driftPower }: Model,
-  transition: Float64Array,
+  transition: SparseMatrix,
   noise: HeadNoise,
 ): void {
   applyTo(mean, transition, gains);
   if (!isWet) add(mean, place.drift, ((1 - driftKept) * roomC) / coolingS);
-  multiply(transition, covariance, scratch, size);
-  multiplyTransposed(scratch, transition, covariance, size);
+  multiply(transition, covariance, scratch);
+  multiplyTransposed(scratch, transition, covariance);
   addVariance(covariance, place.vapour, levelPower);
   addVariance(covariance, place.rate, ratePower);
   addVariance(covariance, place.bulb, bulbPower);
@@ -133,35 +141,35 @@ export function loosen({ covariance }: HeadGaussian, jumpK: number): void {
 }
 
 /** What a model makes of the mean in one second; of the bulb, that it follows this share of its distance from the vapour. */
-export function transitionRows(
+export function transitionOf(
   { isWet, rateKept }: Model,
   follow: number,
   noise: HeadNoise,
-): number[] {
+): SparseMatrix {
   const kept = slowKept(noise);
-  return isWet ? wetRows(rateKept, follow, kept) : dryRows(rateKept, kept);
+  return sparse(isWet ? wetRows(rateKept, follow, kept) : dryRows(rateKept, kept));
 }
 
 /** `θ += s`, `s *= ρ`, `p += f(θ − p)`, `a *= φ`; the bulb's own rate is what the vapour makes it. */
-function wetRows(rateKept: number, follow: number, kept: number): number[] {
+function wetRows(rateKept: number, follow: number, kept: number): number[][] {
   return [
     [1, 1, 0, 0, 0],
     [0, rateKept, 0, 0, 0],
     [follow, 0, 1 - follow, 0, 0],
     [0, 0, 0, kept, 0],
     [follow, 0, -follow, 0, 0],
-  ].flat();
+  ];
 }
 
 /** The vapour stays what it was, `p += c`, and `c` goes over to what cools the bulb towards the room. */
-function dryRows(rateKept: number, kept: number): number[] {
+function dryRows(rateKept: number, kept: number): number[][] {
   return [
     [1, 0, 0, 0, 0],
     [0, rateKept, 0, 0, 0],
     [0, 0, 1, 0, 1],
     [0, 0, 0, kept, 0],
     [0, 0, -(1 - driftKept) / coolingS, 0, driftKept],
-  ].flat();
+  ];
 }
 
 function slowKept({ slowCorrelationS }: HeadNoise): number {

@@ -112,6 +112,9 @@ export function probabilityPossible(
   return sum;
 }
 
+/** Further below a mark than so many standard deviations lies less than 1e-17 of a normal distribution. */
+const nothingBelowSds = 8.5;
+
 /** Probability that vapour read at a temperature lies above a mark of the true scale. */
 export function probabilityAbove(
   { offsetsK, weights }: ScaleBelief,
@@ -121,8 +124,10 @@ export function probabilityAbove(
 ): number {
   let sum = 0;
   for (let index = 0; index < weights.length; index += 1) {
-    const aboveK = temperatureC - (offsetsK[index] as number) - markC;
-    sum += (weights[index] as number) * normalCumulative(aboveK / sdK);
+    const sds = (temperatureC - (offsetsK[index] as number) - markC) / sdK;
+    // All that follow lie further below: on a plateau that is nearly the whole grid.
+    if (sds < -nothingBelowSds) break;
+    sum += (weights[index] as number) * normalCumulative(sds);
   }
   return sum;
 }

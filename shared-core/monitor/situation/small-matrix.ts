@@ -32,44 +32,60 @@ export function addSpread(
   }
 }
 
+/** A square matrix of which most is nothing: row by row, the places where something stands. */
+export interface SparseMatrix {
+  readonly size: number;
+  readonly rows: Uint8Array;
+  readonly columns: Uint8Array;
+  readonly values: Float64Array;
+}
+
+export function sparse(all: readonly (readonly number[])[]): SparseMatrix {
+  const entries = all.flatMap((cells, row) =>
+    cells.map((value, column) => ({ row, column, value })).filter(({ value }) => value !== 0),
+  );
+  return {
+    size: all.length,
+    rows: Uint8Array.from(entries, ({ row }) => row),
+    columns: Uint8Array.from(entries, ({ column }) => column),
+    values: Float64Array.from(entries, ({ value }) => value),
+  };
+}
+
 /** The mean after a second. */
-export function applyTo(mean: Float64Array, transition: Float64Array, room: Float64Array): void {
-  const size = mean.length;
-  for (let row = 0; row < size; row += 1) {
-    let sum = 0;
-    for (let k = 0; k < size; k += 1) {
-      sum += (transition[row * size + k] as number) * (mean[k] as number);
-    }
-    room[row] = sum;
+export function applyTo(mean: Float64Array, by: SparseMatrix, room: Float64Array): void {
+  room.fill(0);
+  for (let entry = 0; entry < by.values.length; entry += 1) {
+    const value = by.values[entry] as number;
+    add(room, by.rows[entry] as number, value * (mean[by.columns[entry] as number] as number));
   }
   copyValues(mean, room);
 }
 
-export function multiply(a: Float64Array, b: Float64Array, into: Float64Array, size: number): void {
-  for (let row = 0; row < size; row += 1) {
+/** `into = a b` */
+export function multiply(a: SparseMatrix, b: Float64Array, into: Float64Array): void {
+  const { size, values } = a;
+  into.fill(0);
+  for (let entry = 0; entry < values.length; entry += 1) {
+    const value = values[entry] as number;
+    const to = size * (a.rows[entry] as number);
+    const from = size * (a.columns[entry] as number);
     for (let column = 0; column < size; column += 1) {
-      let sum = 0;
-      for (let k = 0; k < size; k += 1) {
-        sum += (a[row * size + k] as number) * (b[k * size + column] as number);
-      }
-      into[row * size + column] = sum;
+      add(into, to + column, value * (b[from + column] as number));
     }
   }
 }
 
-export function multiplyTransposed(
-  a: Float64Array,
-  b: Float64Array,
-  into: Float64Array,
-  size: number,
-): void {
-  for (let row = 0; row < size; row += 1) {
-    for (let column = 0; column < size; column += 1) {
-      let sum = 0;
-      for (let k = 0; k < size; k += 1) {
-        sum += (a[row * size + k] as number) * (b[column * size + k] as number);
-      }
-      into[row * size + column] = sum;
+/** `into = a bᵀ` */
+export function multiplyTransposed(a: Float64Array, b: SparseMatrix, into: Float64Array): void {
+  const { size, values } = b;
+  into.fill(0);
+  for (let entry = 0; entry < values.length; entry += 1) {
+    const value = values[entry] as number;
+    const to = b.rows[entry] as number;
+    const from = b.columns[entry] as number;
+    for (let start = 0; start < size * size; start += size) {
+      add(into, start + to, (a[start + from] as number) * value);
     }
   }
 }

@@ -9,12 +9,12 @@ import {
   newGaussian,
   passSecond,
   place,
-  size,
-  transitionRows,
+  transitionOf,
   varianceAt,
 } from './head-gaussian.ts';
 import { createModelMixing } from './model-mixing.ts';
 import { logDryPossible, logWetPossible } from './one-sided-bulb.ts';
+import type { SparseMatrix } from './small-matrix.ts';
 import { type Model, models } from './vapour-models.ts';
 
 /** What is known of the head at one second, on the probe's own scale. */
@@ -69,20 +69,12 @@ const atFirst = [0.01, 0.01, 0.98];
 export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise): VapourFilter {
   const follow = lagTimeConstantS > 0.2 ? -Math.expm1(-1 / lagTimeConstantS) : 1;
   const beliefs = models.map(newGaussian);
-  const transitions = models.map(() => new Float64Array(size * size));
+  let transitions = transitionsOf(follow, initial);
   const probabilities = new Float64Array(count);
   const logLikelihoods = new Float64Array(count);
   const mixing = createModelMixing();
   let noise = initial;
   let hasRead = true;
-
-  const setNoise = (next: HeadNoise): void => {
-    noise = next;
-    for (const [index, model] of models.entries()) {
-      transitions[index]?.set(transitionRows(model, follow, noise));
-    }
-  };
-  setNoise(initial);
 
   return {
     restart: (valueC, guessC, guessSdK) => {
@@ -98,7 +90,7 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
         passSecond(
           beliefs[index] as HeadGaussian,
           models[index] as Model,
-          transitions[index] as Float64Array,
+          transitions[index] as SparseMatrix,
           noise,
         );
       }
@@ -118,9 +110,18 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
     loosen: (jumpK) => {
       for (const belief of beliefs) loosen(belief, jumpK);
     },
-    setNoise,
+    setNoise: (next) => {
+      if (next.slowCorrelationS !== noise.slowCorrelationS)
+        transitions = transitionsOf(follow, next);
+      noise = next;
+    },
     state: () => stateOf(beliefs, probabilities),
   };
+}
+
+/** Of each model; of the noise they hang on nothing but how long it keeps. */
+function transitionsOf(follow: number, noise: HeadNoise): readonly SparseMatrix[] {
+  return models.map((model) => transitionOf(model, follow, noise));
 }
 
 /** By the best of the models. */

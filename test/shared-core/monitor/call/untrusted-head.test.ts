@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { createAlarmBank } from '../../../../shared-core/monitor/alarm-bank.ts';
-import { followAlarmConditions } from '../../../../shared-core/monitor/alarm-conditions.ts';
+import { createAlarmConditions } from '../../../../shared-core/monitor/alarm-conditions.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { factsOf } from '../words/facts.ts';
 
@@ -23,12 +23,13 @@ const everythingDue = {
 /** What is called within a minute in which all alarms that can be are due. */
 function called(changes: Partial<MonitorFacts>): readonly string[] {
   const bank = createAlarmBank();
+  const followAlarmConditions = createAlarmConditions(bank);
   for (let timeS = 1800; timeS < 1860; timeS += 1) {
     const facts = factsOf(
       { ...everythingDue, ...changes, timeS },
       { outlook: { heatOffDue: true, weakForS: 60 } },
     );
-    followAlarmConditions(bank, facts, true);
+    followAlarmConditions(facts, true);
   }
   return bank.standing().map(({ alarm }) => alarm);
 }
