@@ -6,11 +6,12 @@ import { LazySnapshot } from './lazy-snapshot.ts';
 import { createMarksLedger } from './marks-ledger.ts';
 import type { Monitor, MonitorChange } from './monitor.ts';
 import { createRunTime } from './run-time.ts';
+import { type SecondSource, SecondView } from './second-view.ts';
 import { createChannelSeconds } from './sense/channel-seconds.ts';
 import { createHeadSeconds } from './sense/head-seconds.ts';
 import { createHeadTracker } from './sense/head-tracker.ts';
-import { createStaging } from './staging.ts';
-import { createSentenceKeeper } from './words/sentence-keeper.ts';
+import { createStaging, type Staging } from './staging.ts';
+import { createSentenceKeeper, type SentenceKeeper } from './words/sentence-keeper.ts';
 import { concludeVerdict } from './words/verdict-words.ts';
 
 /** What may be left out where only stages and alarms are wanted. */
@@ -39,6 +40,8 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
   const heads = createHeadSeconds(settings.probe, tracker.health);
   const others = createChannelSeconds();
   let changes: MonitorChange[] = [];
+  /** Of what is held true now; null since something has changed. */
+  let view: SecondView | null = null;
 
   const time = createRunTime((timeS) => {
     const head = heads.take();
@@ -64,20 +67,15 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     else heads.seeLink(input);
   };
 
-  const snapshotAt = (timeS: number): LazySnapshot =>
-    new LazySnapshot({
-      facts: staging.facts(),
-      timeS,
-      latest: heads.latest(),
-      standing: bank.standing(),
-      recentEvents: staging.log.recentEvents(),
-      kept: keeper.kept(),
-      channelProblems: staging.channelProblems(),
-    });
+  const snapshotAt = (timeS: number): LazySnapshot => {
+    view ??= new SecondView(sourceOf(staging, bank, keeper));
+    return new LazySnapshot(view, timeS, heads.latest());
+  };
   const snapshot = (): Snapshot => snapshotAt(time.nowS());
 
   /** Right after what caused them, so that an alarm's snapshot is that of its own second. */
   const gatherChanges = (): void => {
+    view = null;
     changes.push(...staging.log.takeChanges());
     for (const { timeS, record, state, raised } of bank.takeChanges()) {
       const behind = raised ? snapshotAt(timeS).toJSON() : null;
@@ -107,6 +105,17 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       changes = [];
       return taken;
     },
+  };
+}
+
+/** What is held true at the end of the second that was worked out last. */
+function sourceOf(staging: Staging, bank: AlarmBank, keeper: SentenceKeeper): SecondSource {
+  return {
+    facts: staging.facts(),
+    standing: bank.standing(),
+    recentEvents: staging.log.recentEvents(),
+    kept: keeper.kept(),
+    channelProblems: staging.channelProblems(),
   };
 }
 

@@ -1,27 +1,7 @@
-import type { AlarmView, ChannelProblem, RunEvent, Snapshot } from '../snapshot/index.ts';
-import type { StandingAlarm } from './alarm-bank.ts';
-import { alarmCatalogue } from './call/index.ts';
-import { headExpandedUncertaintyK } from './head-uncertainty.ts';
-import type { MonitorFacts } from './monitor-facts.ts';
+import type { Snapshot } from '../snapshot/index.ts';
+import type { SecondView } from './second-view.ts';
 import type { LatestHead } from './sense/head-seconds.ts';
-import type { HeadState } from './situation/vapour-filter.ts';
-import { forecastInStep } from './words/limit-ahead.ts';
-import { scaleFinding } from './words/scale-finding.ts';
 import { composeSentence, type Sentence } from './words/sentence.ts';
-import type { Kept } from './words/sentence-keeper.ts';
-import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
-import { vapourView } from './words/vapour-words.ts';
-
-/** What a snapshot is made from: all of it immutable, so a late look sees the same as an early one. */
-export interface SnapshotSource {
-  readonly facts: MonitorFacts;
-  readonly timeS: number;
-  readonly latest: LatestHead | null;
-  readonly standing: readonly StandingAlarm[];
-  readonly recentEvents: readonly RunEvent[];
-  readonly kept: Kept;
-  readonly channelProblems: readonly ChannelProblem[];
-}
 
 /**
  * A snapshot whose parts are made when they are first read: most are never looked at, since readings come
@@ -31,22 +11,15 @@ export interface SnapshotSource {
  */
 export class LazySnapshot implements Snapshot {
   readonly timeS: number;
-  readonly heat: Snapshot['heat'];
-  private readonly source: SnapshotSource;
+  private readonly second: SecondView;
+  private readonly latest: LatestHead | null;
   private composed: Sentence | null = null;
-  private madeStage: Snapshot['stage'] | null = null;
   private madeHead: Snapshot['head'] = null;
-  private madePlateau: Snapshot['plateau'] | null = null;
-  private madeVapour: Snapshot['vapour'] = null;
-  private madeForecast: Snapshot['forecast'] = null;
-  private madeAlarms: Snapshot['alarms'] | null = null;
-  private madeEvents: Snapshot['events'] | null = null;
-  private madeChannelProblems: Snapshot['channelProblems'] | null = null;
 
-  constructor(source: SnapshotSource) {
-    this.timeS = source.timeS;
-    this.heat = source.facts.heat;
-    this.source = source;
+  constructor(second: SecondView, timeS: number, latest: LatestHead | null) {
+    this.second = second;
+    this.timeS = timeS;
+    this.latest = latest;
   }
 
   get sentence(): string {
@@ -58,44 +31,44 @@ export class LazySnapshot implements Snapshot {
   }
 
   get stage(): Snapshot['stage'] {
-    this.madeStage ??= stageView(this.source.facts);
-    return this.madeStage;
+    return this.second.stage;
   }
 
   get head(): Snapshot['head'] {
-    this.madeHead ??= headView(this.source);
+    this.madeHead ??= this.latest && {
+      temperatureC: this.latest.temperatureC,
+      ...this.second.headDoubt,
+      ageS: Math.max(0, this.timeS - this.latest.timeS),
+    };
     return this.madeHead;
   }
 
   get plateau(): Snapshot['plateau'] {
-    this.madePlateau ??= plateauView(this.source.facts);
-    return this.madePlateau;
+    return this.second.plateau;
   }
 
   get vapour(): Snapshot['vapour'] {
-    this.madeVapour ??= vapourView(this.source.facts, this.source.kept.strength);
-    return this.madeVapour;
+    return this.second.vapour;
   }
 
   get forecast(): Snapshot['forecast'] {
-    const { facts, kept } = this.source;
-    this.madeForecast ??= forecastInStep(facts.forecast, kept.limitAhead);
-    return this.madeForecast;
+    return this.second.forecast;
   }
 
   get alarms(): Snapshot['alarms'] {
-    this.madeAlarms ??= this.source.standing.map(viewAlarm);
-    return this.madeAlarms;
+    return this.second.alarms;
   }
 
   get events(): Snapshot['events'] {
-    this.madeEvents ??= this.source.recentEvents.slice();
-    return this.madeEvents;
+    return this.second.events;
+  }
+
+  get heat(): Snapshot['heat'] {
+    return this.second.source.facts.heat;
   }
 
   get channelProblems(): Snapshot['channelProblems'] {
-    this.madeChannelProblems ??= this.source.channelProblems.slice();
-    return this.madeChannelProblems;
+    return this.second.channelProblems;
   }
 
   /** All parts as a plain object: what is written to a file or sent to a window. */
@@ -117,77 +90,8 @@ export class LazySnapshot implements Snapshot {
   }
 
   private compose(): Sentence {
-    const { facts, kept, latest } = this.source;
-    this.composed ??= composeSentence(facts, kept, latest?.temperatureC ?? null);
+    const { facts, kept } = this.second.source;
+    this.composed ??= composeSentence(facts, kept, this.latest?.temperatureC ?? null);
     return this.composed;
   }
-}
-
-function stageView(facts: MonitorFacts): Snapshot['stage'] {
-  return {
-    stage: facts.stage,
-    sinceS: facts.stageSinceS,
-    probability: facts.probability,
-    condition: facts.condition,
-    because: stageBecause(facts),
-    wouldChangeIf: stageWouldChangeIf(facts),
-  };
-}
-
-function headView({ facts, latest, timeS }: SnapshotSource): Snapshot['head'] {
-  if (latest === null) return null;
-  return {
-    temperatureC: latest.temperatureC,
-    expandedUncertaintyK: headExpandedUncertaintyK(facts),
-    rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head)),
-    ageS: Math.max(0, timeS - latest.timeS),
-  };
-}
-
-function plateauView(facts: MonitorFacts): Snapshot['plateau'] {
-  return {
-    pressureKPa: facts.scale.pressureKPa,
-    pressureStandardUncertaintyKPa: facts.settings.pressure.standardUncertaintyKPa,
-    azeotropeC: facts.scale.azeotropeC,
-    limitC: facts.scale.limitC,
-    leastStrengthAbv: facts.limitAbv,
-    ...scaleFinding(facts),
-  };
-}
-
-/** A head whose rate is known to this, and no better, cannot be called steady [K/s]; chosen here. */
-const steadyWithinKPerS = 1 / 60;
-/** A dry bulb that moves less may stand or not [K/s]: at its beginning noise alone makes it seem to move by some tenths a minute. */
-const tellableDryKPerS = 1.5 / 60;
-
-/**
- * On a plateau the rate wanders by less than its own doubt (k = 2, some 0.25 K/min): told, it would have the head rise and fall
- * by turns where it stands. Where the doubt is large, nothing is known of it: not even that the head stands. Without vapour the
- * bulb goes its own way, and its own rate belongs beside its temperature: that of the vapour which came last stands still.
- */
-function tellableRateKPerS(head: HeadState): number | null {
-  const { rateKPerS, rateSdKPerS, bulbRateKPerS, wet } = head;
-  if (wet < 0.5) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
-  const doubtKPerS = 2 * rateSdKPerS;
-  if (Math.abs(rateKPerS) > doubtKPerS) return rateKPerS;
-  return doubtKPerS < steadyWithinKPerS ? 0 : null;
-}
-
-function perMinute(perS: number | null): number | null {
-  return perS && 60 * perS;
-}
-
-function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
-  const { priority, act, consequence } = alarmCatalogue[alarm];
-  return {
-    alarm,
-    state: track.state,
-    priority,
-    raisedS: track.raisedS ?? 0,
-    act: reason.act ?? act,
-    because: reason.because,
-    consequence,
-    wouldChangeIf: reason.wouldChangeIf,
-    shelvedUntilS: track.shelvedUntilS,
-  };
 }
