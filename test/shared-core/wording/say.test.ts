@@ -44,11 +44,22 @@ test('what somebody else wrote stays as it was written, even where it reads like
 test('a sentence made of nothing but fixed ones is told however many were made since', () => {
   const act = worded('Take the heat off now.');
   const made = worded('{act} Then read the thermometer.', { act });
-  for (let each = 0; each < 30_001; each += 1) worded('The head is at {at}.', { at: `${each}` });
+  for (let each = 0; each < 60_002; each += 1) worded('The head is at {at}.', { at: `${each}` });
   expect(wordingOf([made])).toEqual({
     [made]: { sentence: '{act} Then read the thermometer.', values: { act } },
     [act]: { sentence: act, values: {} },
   });
+});
+
+test('of all other texts those of late are told, and those that were asked for meanwhile', () => {
+  const [asked, forgotten] = ['asked', 'forgotten'].map((at) => worded('{at} for.', { at }));
+  for (let each = 0; each < 60_002; each += 1) {
+    worded('The head stood at {at}.', { at: `${each}` });
+    if (each % 20_000 === 0) wordingOf([asked ?? '']);
+  }
+  const late = 'The head stood at 30002.';
+  const known = wordingOf([asked ?? '', forgotten ?? '', late]);
+  expect(Object.keys(known)).toEqual([asked, late]);
 });
 
 test('what texts were made from goes along with them, to whoever has not made them', () => {
