@@ -1,7 +1,8 @@
 /**
  * Readings a second through the whole monitor, with the forecast at its live rate of once a minute and without it,
  * for probes of 1, 10 and 100 Hz; the ratio tells what the forecast costs. And the longest single reading, which the window waits
- * for: of each reading the least of several runs, so that what the computer does besides does not count.
+ * for: of each reading the least of several runs, so that what the computer does besides does not count. Last, what it takes to make a
+ * whole snapshot, and to look up what its texts were made from, where ten are sent to the window in a second.
  *
  * Usage: npx tsx scripts/bench/monitor.bench.ts
  */
@@ -14,6 +15,8 @@ import {
   type RunInput,
   type RunSettings,
   simulateBatch,
+  textsInSnapshot,
+  wordingOf,
 } from '#shared-core';
 import { isEntryPoint } from '../checks/is-entry-point.ts';
 
@@ -70,6 +73,29 @@ function longestReadingMs(inputs: readonly RunInput[]): number {
   return least.reduce((longest, ms) => Math.max(longest, ms), 0);
 }
 
+/** Making snapshots, and the wording of what they say [µs each]: the least of several runs. */
+function snapshotMicroseconds(inputs: readonly RunInput[]): { made: number; worded: number } {
+  const least = { made: Number.POSITIVE_INFINITY, worded: Number.POSITIVE_INFINITY };
+  for (let repeat = 0; repeat < 5; repeat += 1) {
+    const monitor = createMonitor(settings, { forecasts: false });
+    let madeMs = 0;
+    let wordedMs = 0;
+    for (const input of inputs) {
+      const snapshot = monitor.push(input);
+      const from = performance.now();
+      const texts = textsInSnapshot(snapshot);
+      JSON.stringify(snapshot);
+      const made = performance.now();
+      wordingOf(texts);
+      wordedMs += performance.now() - made;
+      madeMs += made - from;
+    }
+    least.made = Math.min(least.made, (1000 * madeMs) / inputs.length);
+    least.worded = Math.min(least.worded, (1000 * wordedMs) / inputs.length);
+  }
+  return least;
+}
+
 export function run(): void {
   for (const perSecond of [1, 10, 100]) {
     const inputs = readings(perSecond);
@@ -81,6 +107,10 @@ export function run(): void {
       )} × real time), ${(without / whole).toFixed(2)} × as fast without it; longest reading ${longestReadingMs(inputs).toFixed(1)} ms`,
     );
   }
+  const { made, worded } = snapshotMicroseconds(readings(10));
+  console.log(
+    `snapshot, 10 a second: ${made.toFixed(1)} µs to make and pack it, ${worded.toFixed(1)} µs for its wording`,
+  );
 }
 
 if (isEntryPoint(import.meta.url)) run();

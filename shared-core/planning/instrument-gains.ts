@@ -89,7 +89,7 @@ export function forecastHalfWay(
   const known = { ...settings, rig: { ...settings.rig, heatW } };
   const twin = createTwin(known, usualHeatUp, offsetSdK, limitHeightK);
   for (const observation of inOrder(half, beside)) twin.see(observation);
-  twin.update();
+  twin.update(Number.POSITIVE_INFINITY);
   return twin.outlook(half.boiledS, limitHeightK, null).limitInS;
 }
 

@@ -2,16 +2,26 @@ import { createRandom } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import { drawScatter, lookAhead, type TwinOutlook } from './look-ahead.ts';
 import type { Observation } from './observations.ts';
-import type { Particle } from './particle.ts';
-import { assimilate, createCloud, particleCount } from './particle-cloud.ts';
+import type { CloudEvidence, Particle } from './particle.ts';
+import {
+  type Assimilation,
+  assimilate,
+  beginAssimilation,
+  createCloud,
+  particleCount,
+  runCourses,
+} from './particle-cloud.ts';
 import { guessPrior, type HeatUp } from './still-guess.ts';
 import { weightedEstimate } from './weighted-values.ts';
 
 /** An ensemble of stills that could be the one on the bench. */
 export interface Twin {
   see(observation: Observation): void;
-  /** Holds the ensemble against what was seen since the last time. */
-  update(): void;
+  /**
+   * Holds the ensemble against what was seen, by so many moves of its stills at most [number]; answers whether it is through. What is
+   * seen while it is not waits for the next time, and the outlook can be asked for only when it is.
+   */
+  update(mostMoves: number): boolean;
   outlook(boiledS: number, limitHeightK: number, leastMeanMoleFraction: number | null): TwinOutlook;
 }
 
@@ -31,30 +41,44 @@ export function createTwin(
 ): Twin {
   const random = createRandom('twin');
   const observations: Observation[] = [];
-  const prior = guessPrior(settings, heatUp, biasSdK);
-  let seen = 0;
-  const evidence = () => ({
-    prior,
+  const evidence: CloudEvidence = {
+    prior: guessPrior(settings, heatUp, biasSdK),
     chargeMl: settings.charge.volumeMl,
     untilHeadHeightK: settings.stop.kind === 'strength' ? limitHeightK + beyondLimitK : meanHeightK,
     observations,
-  });
-  const cloud = createCloud(evidence(), random);
+  };
+  const cloud = createCloud(evidence.prior, random);
   const scatter = drawScatter(particleCount, random);
+  let seen = 0;
+  let under: Assimilation | null = null;
+  let isThrough = false;
+
+  const goOn = (mostMoves: number): boolean => {
+    const moves = runCourses(cloud, evidence, mostMoves);
+    if (moves <= 0) return false;
+    if (under === null && seen === observations.length) return true;
+    under ??= beginAssimilation(cloud, evidence, seen);
+    if (!assimilate(cloud, evidence, under, moves, random)) return false;
+    seen = under.to;
+    under = null;
+    return true;
+  };
 
   return {
     see: (observation) => {
       observations.push(observation);
     },
-    update: () => {
-      if (seen === observations.length) return;
-      assimilate(cloud, evidence(), seen, random);
-      seen = observations.length;
+    update: (mostMoves) => {
+      isThrough = goOn(mostMoves);
+      return isThrough;
     },
-    outlook: (boiledS, limitHeightK, leastMean) => ({
-      ...lookAhead(cloud, scatter, boiledS, limitHeightK),
-      stopMoleFraction: leastMean === null ? null : meanStop(cloud, leastMean),
-    }),
+    outlook: (boiledS, limitHeightK, leastMean) => {
+      if (!isThrough) throw new Error('A twin has an outlook only between its updates.');
+      return {
+        ...lookAhead(cloud, scatter, boiledS, limitHeightK),
+        stopMoleFraction: leastMean === null ? null : meanStop(cloud, leastMean),
+      };
+    },
   };
 }
 

@@ -3,23 +3,23 @@ import { emptyCourse, runCourse } from './batch-course.ts';
 import { createClock, setClock } from './course-clock.ts';
 import { logLikelihood } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
-import { resampleAndMove } from './resample-move.ts';
-import { drawWalk, toGuess } from './still-guess.ts';
+import { drawAnew, isMoved, moveOn, type ResampleMove } from './resample-move.ts';
+import { drawWalk, type GuessPrior, toGuess } from './still-guess.ts';
 
 export const particleCount = 320;
 /** After so many rounds the rest is let in at once: bounds the work of one update. */
 const mostRounds = 8;
+/** A course from end to end takes as long as so many moves, most of which are turned down half-way; measured. */
+const movesPerCourse = 2;
 
-export function createCloud(evidence: CloudEvidence, random: Random): Particle[] {
+/** A cloud drawn from what is believed before anything is seen; its courses are still to be run. */
+export function createCloud(prior: GuessPrior, random: Random): Particle[] {
   return Array.from({ length: particleCount }, () => {
-    const walk = drawWalk(evidence.prior, random);
-    const guess = toGuess(walk);
-    const course = emptyCourse();
-    runCourse(guess, evidence.chargeMl, evidence.untilHeadHeightK, course);
+    const walk = drawWalk(prior, random);
     return {
       walk,
-      guess,
-      course,
+      guess: toGuess(walk),
+      course: emptyCourse(),
       oldLogLikelihood: 0,
       oldClock: createClock(),
       newLogLikelihood: 0,
@@ -29,48 +29,88 @@ export function createCloud(evidence: CloudEvidence, random: Random): Particle[]
   });
 }
 
+/** Runs courses that are still to be run, at the cost of so many moves at most. Answers how many moves are left; 0 where courses are. */
+export function runCourses(
+  cloud: readonly Particle[],
+  { chargeMl, untilHeadHeightK }: CloudEvidence,
+  moves: number,
+): number {
+  let left = moves;
+  for (const { guess, course } of cloud) {
+    if (course.count > 0) continue;
+    if (left <= 0) return 0;
+    runCourse(guess, chargeMl, untilHeadHeightK, course);
+    left -= movesPerCourse;
+  }
+  return Math.max(0, left);
+}
+
+/** Observations that are being let into a cloud: values alone, so that the work can be put down after any move and taken up again. */
+export interface Assimilation {
+  /** The observations: from an index up to, not including, another. */
+  readonly from: number;
+  readonly to: number;
+  /** Share of their log-likelihood that is in, 0 … 1, and in how many rounds it came. */
+  admitted: number;
+  rounds: number;
+  /** The move that is on its way. */
+  move: ResampleMove | null;
+}
+
+/** Holds the cloud against what has been observed from an index on; nothing of it is let in yet. */
+export function beginAssimilation(
+  cloud: readonly Particle[],
+  { observations }: CloudEvidence,
+  from: number,
+): Assimilation {
+  const to = observations.length;
+  for (const particle of cloud) {
+    const { guess, course, newClock } = particle;
+    setClock(newClock, particle.oldClock);
+    particle.newLogLikelihood = logLikelihood(observations, from, to, guess, course, newClock);
+  }
+  return { from, to, admitted: 0, rounds: 0, move: null };
+}
+
 /**
- * Holds the cloud against observations from an index on. Where they say much at once, their likelihood is let in
- * by degrees, with a move after each, so that the cloud can walk to where it belongs instead of collapsing.
+ * Lets in what is being let in, by so many moves at most; answers whether all of it is in. Where observations say much at once, their
+ * likelihood is let in by degrees, with a move after each, so that the cloud can walk to where it belongs instead of collapsing.
  */
 export function assimilate(
   cloud: Particle[],
   evidence: CloudEvidence,
-  from: number,
+  under: Assimilation,
+  moves: number,
   random: Random,
-): void {
-  const end = evidence.observations.length;
-  for (const particle of cloud) {
-    const { guess, course, newClock } = particle;
-    setClock(newClock, particle.oldClock);
-    particle.newLogLikelihood = logLikelihood(
-      evidence.observations,
-      from,
-      end,
-      guess,
-      course,
-      newClock,
-    );
-  }
-  let admitted = 0;
-  for (let round = 0; admitted < 1; round += 1) {
-    const logStart = cloud.map(({ weight }) => Math.log(weight));
-    let step = 1 - admitted;
-    reweight(cloud, logStart, step);
-    while (round < mostRounds && effectiveSize(cloud) < cloud.length / 2 && step > 0.004) {
-      step /= 2;
-      reweight(cloud, logStart, step);
-    }
-    admitted += step;
-    if (effectiveSize(cloud) < 0.6 * cloud.length) {
-      resampleAndMove(cloud, evidence, from, admitted, random);
-    }
+): boolean {
+  let left = moves;
+  while (under.move !== null || under.admitted < 1) {
+    under.move ??= letInMore(cloud, under, random);
+    if (under.move === null) continue;
+    left -= moveOn(cloud, evidence, under, under.move, left, random);
+    if (!isMoved(cloud, under.move)) return false;
+    under.move = null;
   }
   for (const particle of cloud) {
     particle.oldLogLikelihood += particle.newLogLikelihood;
     particle.newLogLikelihood = 0;
     setClock(particle.oldClock, particle.newClock);
   }
+  return true;
+}
+
+/** Lets in as much as leaves the cloud some variety; where that is little, it is drawn anew, and must move. */
+function letInMore(cloud: Particle[], under: Assimilation, random: Random): ResampleMove | null {
+  const logStart = cloud.map(({ weight }) => Math.log(weight));
+  let step = 1 - under.admitted;
+  reweight(cloud, logStart, step);
+  while (under.rounds < mostRounds && effectiveSize(cloud) < cloud.length / 2 && step > 0.004) {
+    step /= 2;
+    reweight(cloud, logStart, step);
+  }
+  under.admitted += step;
+  under.rounds += 1;
+  return effectiveSize(cloud) < 0.6 * cloud.length ? drawAnew(cloud, under.admitted, random) : null;
 }
 
 function reweight(cloud: readonly Particle[], logStart: readonly number[], power: number): void {

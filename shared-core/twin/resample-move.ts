@@ -3,44 +3,75 @@ import { beginCourse, copyCourse, emptyCourse, runTo } from './batch-course.ts';
 import { createClock, setClock } from './course-clock.ts';
 import { isBelow, logLikelihood, mostFrom } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
-import { logPrior, toGuess, type Walk } from './still-guess.ts';
+import { type GuessPrior, logPrior, toGuess, type Walk } from './still-guess.ts';
 
 const sweeps = 3;
 /** Scale of differential-evolution steps in seven dimensions, 2.38/√(2 d). */
 const stepScale = 0.6;
 
+/** A cloud on its way from a resampling: values alone. */
+export interface ResampleMove {
+  /** Where the particles were before they were drawn anew: steps are taken along the differences of two. */
+  readonly walks: readonly Walk[];
+  /** Share of the new log-likelihood that counts. */
+  readonly power: number;
+  /** Moves made of all that are to be made. */
+  moved: number;
+}
+
 /**
  * Resample-move: draws the cloud anew in proportion to the weights (systematic resampling), then lets every
  * particle walk by Metropolis steps whose direction is the difference of two others, so that steps follow the
- * ridges along which parameters trade off.
+ * ridges along which parameters trade off. Here it is drawn; {@link moveOn} lets it walk.
  *
  * Source: W. R. Gilks, C. Berzuini, J. R. Stat. Soc. B 63 (2001) 127; C. J. F. ter Braak, Stat. Comput. 16 (2006) 239;
  * from memory.
  */
-export function resampleAndMove(
-  cloud: Particle[],
-  evidence: CloudEvidence,
-  from: number,
-  power: number,
-  random: Random,
-): void {
+export function drawAnew(cloud: readonly Particle[], power: number, random: Random): ResampleMove {
   const walks = cloud.map(({ walk }) => walk);
   resample(cloud, random);
-  const move = createMove(evidence, from, power);
-  for (let sweep = 0; sweep < sweeps; sweep += 1) {
-    for (const particle of cloud) {
-      const a = walks[random.integer(0, walks.length - 1)] as Walk;
-      const b = walks[random.integer(0, walks.length - 1)] as Walk;
-      const scale = random.uniform() < 0.1 ? 1 : stepScale;
-      const walk = particle.walk.map(
-        (value, index) =>
-          value +
-          scale * ((a[index] as number) - (b[index] as number)) +
-          0.02 * (evidence.prior.sd[index] as number) * random.normal(),
-      );
-      move(particle, walk, Math.log(Math.max(1e-300, random.uniform())));
-    }
+  return { walks, power, moved: 0 };
+}
+
+export function isMoved(cloud: readonly Particle[], { moved }: ResampleMove): boolean {
+  return moved >= sweeps * cloud.length;
+}
+
+/** Makes the next moves, so many at most; answers how many it made. */
+export function moveOn(
+  cloud: readonly Particle[],
+  evidence: CloudEvidence,
+  observed: { readonly from: number; readonly to: number },
+  under: ResampleMove,
+  most: number,
+  random: Random,
+): number {
+  const before = under.moved;
+  const until = Math.min(sweeps * cloud.length, before + most);
+  const move = createMove(evidence, observed, under.power);
+  for (; under.moved < until; under.moved += 1) {
+    const particle = cloud[under.moved % cloud.length] as Particle;
+    const walk = proposeWalk(particle, under.walks, evidence.prior, random);
+    move(particle, walk, Math.log(Math.max(1e-300, random.uniform())));
   }
+  return until - before;
+}
+
+function proposeWalk(
+  particle: Particle,
+  walks: readonly Walk[],
+  prior: GuessPrior,
+  random: Random,
+): Walk {
+  const a = walks[random.integer(0, walks.length - 1)] as Walk;
+  const b = walks[random.integer(0, walks.length - 1)] as Walk;
+  const scale = random.uniform() < 0.1 ? 1 : stepScale;
+  return particle.walk.map(
+    (value, index) =>
+      value +
+      scale * ((a[index] as number) - (b[index] as number)) +
+      0.02 * (prior.sd[index] as number) * random.normal(),
+  );
 }
 
 /**
@@ -49,10 +80,9 @@ export function resampleAndMove(
  */
 function createMove(
   { prior, chargeMl, untilHeadHeightK, observations }: CloudEvidence,
-  from: number,
+  { from, to }: { readonly from: number; readonly to: number },
   power: number,
 ) {
-  const end = observations.length;
   const most = mostFrom(observations);
   const unstarted = createClock();
   const oldClock = createClock();
@@ -76,7 +106,7 @@ function createMove(
     if (past === Number.NEGATIVE_INFINITY) return;
     setClock(newClock, oldClock);
     const ofNow = { least: (needed - past) / power, mostFrom: most };
-    const now = logLikelihood(observations, from, end, guess, free, newClock, {
+    const now = logLikelihood(observations, from, to, guess, free, newClock, {
       run,
       bound: ofNow,
     });

@@ -43,13 +43,16 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
     second: (input) => {
       const isBefore = input.situation.bathedS === null;
       if (isBefore) hears ||= input.potC !== null || input.receiverMl !== null;
-      const byHead = alone.second(byHeadAlone(input));
-      const byAll = isBefore || hears ? hearing.second(input) : byHead;
-      if (byHead === null || byAll === null) return;
-      const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
-      if (open) check.see(told().boiledS(), byAll.limitInS);
-      const potMl = lessOf(byAll.potMl, byHead.potMl);
-      view = composeForecast(input, { ...byAll, potMl }, check, lastVolumeS());
+      const isHeadIn = alone.second(byHeadAlone(input));
+      const isAllIn = isBefore || hears ? hearing.second(input) : isHeadIn;
+      // The twins take their own times to look ahead from one minute: what they say of it is put together.
+      if (!isHeadIn || !isAllIn) return;
+      const byHead = alone.lookAhead();
+      const { from, boiledS, outlook } = hears ? hearing.lookAhead() : byHead;
+      const open = from.stage === 'first-fraction' || from.stage === 'main-fraction';
+      if (open) check.see(boiledS, outlook.limitInS);
+      const potMl = lessOf(outlook.potMl, byHead.outlook.potMl);
+      view = composeForecast(from, { ...outlook, potMl }, check, lastVolumeS());
     },
     view: () => view,
     flowMlPerS: () => told().outlook()?.flowMlPerS ?? null,

@@ -69,9 +69,9 @@ export function createStagingLog(): StagingLog {
     }
   };
 
-  const noteForecast = (before: MonitorFacts, { forecast, timeS }: MonitorFacts): void => {
+  const noteForecast = (before: MonitorFacts, { forecast }: MonitorFacts): void => {
     if (forecast === null || forecast === before.forecast) return;
-    if (forecast.mainFractionEndS !== null) log.forecast(timeS, forecast.mainFractionEndS);
+    if (forecast.mainFractionEndS !== null) log.forecast(forecast.madeS, forecast.mainFractionEndS);
   };
 
   const noteEstimate = (now: MonitorFacts): void => {

@@ -13,13 +13,24 @@ import type { VapourScale } from '../situation/vapour-scale.ts';
 import type { ForecastSecond } from './forecast-second.ts';
 import { createTwinFeed, type TwinFeed } from './twin-feed.ts';
 
-/** A twin that is shown the run as it goes on, and looks ahead once a minute. */
+/** What a twin expects from one second on. */
+export interface LookAhead {
+  readonly from: ForecastSecond;
+  readonly boiledS: number;
+  readonly outlook: TwinOutlook;
+}
+
+/**
+ * A twin that is shown the run as it goes on, and looks ahead from each whole minute: at once, or some seconds later where it learned
+ * much, but always from that minute on, so that nothing hangs on how long it took.
+ */
 export interface TwinFollower {
-  /** Takes one second; gives the outlook where there is a new one. */
-  second(input: ForecastSecond): TwinOutlook | null;
+  /** Takes one second; answers whether a new outlook can be had. */
+  second(input: ForecastSecond): boolean;
+  /** Looks ahead from the last minute, where {@link second} answered so. */
+  lookAhead(): LookAhead;
+  /** The last one. */
   outlook(): TwinOutlook | null;
-  /** Seconds of boiling that took something out of the pot. */
-  boiledS(): number;
   /** When the twin was last shown what a balance says [s]. */
   receiverSeenS(): number;
   /** Minutes of a held head it has been shown. */
@@ -28,6 +39,11 @@ export interface TwinFollower {
 
 /** The end of a run lies an hour away: once a minute is often enough, and one head reading a minute is one of its own [s]. */
 const everyS = 60;
+/**
+ * Moves of the twin's stills in one second, of some thousand that it takes where it learns much: no reading waits longer than for these.
+ * By `npm run bench -- monitor`.
+ */
+const movesASecond = 240;
 /** Before vapour has been held for so long the column still fills, which the twin knows nothing of [s]; chosen here. */
 const settledS = 120;
 /** A first reading warmer than this was taken after heating had begun [°C]. */
@@ -40,6 +56,7 @@ export function createTwinFollower(
   leastMeanMoleFraction: number | null,
 ): TwinFollower {
   let feed: TwinFeed | null = null;
+  /** Seconds of boiling that took something out of the pot. */
   let boiledS = 0;
   let refluxedS = 0;
   let receiverSeenS = Number.NEGATIVE_INFINITY;
@@ -47,6 +64,7 @@ export function createTwinFollower(
   let firstS = 0;
   let headBlocks = 0;
   let outlook: TwinOutlook | null = null;
+  let due: Omit<LookAhead, 'outlook'> | null = null;
 
   const begin = (input: ForecastSecond, bathedS: number): Twin => {
     const { heat, firstOnS } = marks.heatUntil(input.timeS);
@@ -74,6 +92,13 @@ export function createTwinFollower(
     }
   };
 
+  const seeMinute = (into: TwinFeed, input: ForecastSecond): void => {
+    seeReceiver(into, input);
+    const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
+    if (open && input.situation.recededSinceS === null) seeBlock(into, input);
+    if (input.situation.heldWetS >= settledS) due = { from: input, boiledS };
+  };
+
   return {
     second: (input) => {
       const { timeS, head, situation } = input;
@@ -82,24 +107,25 @@ export function createTwinFollower(
         firstS = timeS;
       }
       const { bathedS } = situation;
-      if (bathedS === null) return null;
-      if (input.stage === 'cool-down' || input.suspended) return null;
+      if (bathedS === null) return false;
+      if (input.stage === 'cool-down' || input.suspended) return false;
       feed ??= createTwinFeed(() => begin(input, bathedS), marks);
       if (input.nothingCollected && situation.recededSinceS === null) refluxedS += 1;
       boiledS = Math.max(boiledS, situation.wetS - refluxedS);
       feed.showMarks(boiledS, outlook?.flowMlPerS ?? null);
-      if (timeS % everyS !== 0) return null;
-      seeReceiver(feed, input);
-      const open = input.stage === 'first-fraction' || input.stage === 'main-fraction';
-      if (open && situation.recededSinceS === null) seeBlock(feed, input);
-      if (situation.heldWetS < settledS) return null;
-      const twin = feed.twin();
-      twin.update();
-      outlook = twin.outlook(boiledS, limitHeightK(input.scale), leastMeanMoleFraction);
-      return outlook;
+      if (timeS % everyS === 0) seeMinute(feed, input);
+      // Asked each second anew: a mark that was withdrawn meanwhile has put another twin in its place.
+      return due !== null && feed.twin().update(movesASecond);
+    },
+    lookAhead: () => {
+      if (feed === null || due === null) throw new Error('No minute is due.');
+      const limitK = limitHeightK(due.from.scale);
+      outlook = feed.twin().outlook(due.boiledS, limitK, leastMeanMoleFraction);
+      const ahead = { ...due, outlook };
+      due = null;
+      return ahead;
     },
     outlook: () => outlook,
-    boiledS: () => boiledS,
     receiverSeenS: () => receiverSeenS,
     headBlocks: () => headBlocks,
   };

@@ -16,6 +16,13 @@ function forecastBefore(timeS: number, ...marks: readonly RunInput[]): Estimate 
   return made.mainFractionEndS;
 }
 
+/** A balance beside the head: then two twins take the run in, each in its own time. */
+const weighed: readonly RunInput[] = readings.flatMap(({ timeS }) =>
+  timeS < 900
+    ? [{ kind: 'reading', timeS, channel: 'receiver', value: 0, unit: 'g', quality: 'good' }]
+    : [],
+);
+
 // Some 13 mL have come by then: the figure of another line of the notebook was booked.
 const wrong = mark(1500, 1, { type: 'volume-read', volumeMl: 5.5 });
 const withdrawal = mark(1620, 2, { type: 'mark-withdrawn', withdrawnMarkId: 1 });
@@ -31,4 +38,16 @@ test('a volume booked wrong is as if not made once it is withdrawn, for the fore
 
 test('it stood before, and moved the forecast by many minutes', () => {
   expect(forecastBefore(1600, wrong).value - forecastBefore(1600).value).toBeGreaterThan(600);
+});
+
+test('it may be withdrawn in any second in which the twins are taking in what they were shown', () => {
+  for (const timeS of [1560, 1561, 1562, 1563, 1565]) {
+    const inputs = [...readings, ...weighed, wrong, { ...withdrawal, timeS }];
+    inputs.sort((a, b) => a.timeS - b.timeS);
+    const { forecasts } = analyseRun(pearSettings, inputs, endS);
+    const minutes = forecasts.map(({ madeS }) => madeS / 60);
+    // Each minute is told of once, and none is left out.
+    expect(minutes).toEqual(minutes.map((_, index) => (minutes[0] ?? 0) + index));
+    expect(minutes.at(-1)).toBe(30);
+  }
 });

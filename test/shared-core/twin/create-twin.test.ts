@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { defaultRunSettings } from '#shared-core';
 import { courseAt, emptyCourse, runCourse } from '../../../shared-core/twin/batch-course.ts';
-import { createTwin } from '../../../shared-core/twin/create-twin.ts';
+import { createTwin, type Twin } from '../../../shared-core/twin/create-twin.ts';
 import type { Observation } from '../../../shared-core/twin/observations.ts';
 import type { StillGuess } from '../../../shared-core/twin/still-guess.ts';
 
@@ -19,20 +19,37 @@ const course = emptyCourse();
 runCourse(truth, 350, 12, course);
 const limitS = course.stepS * course.headHeightK.findIndex((height) => height > limitHeightK);
 
-function twinAfter(untilS: number, volumes: boolean) {
+const atOnce = Number.POSITIVE_INFINITY;
+
+function newTwin(): Twin {
   const settings = {
     ...defaultRunSettings,
     charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.3 },
   };
-  const twin = createTwin(settings, { tookS: null, eased: null }, 0.25, limitHeightK);
+  return createTwin(settings, { tookS: null, eased: null }, 0.25, limitHeightK);
+}
+
+function headAt(boiledS: number): Observation {
+  const value = courseAt(course, course.headHeightK, boiledS) + truth.biasK;
+  return { kind: 'head', boiledS, value, sd: 0.05 };
+}
+
+/** Updates by so many moves at a time; answers in how many goes. */
+function updateBy(twin: Twin, moves: number): number {
+  let goes = 1;
+  while (!twin.update(moves)) goes += 1;
+  return goes;
+}
+
+function twinAfter(untilS: number, volumes: boolean, moves = atOnce) {
+  const twin = newTwin();
   for (let boiledS = 180; boiledS <= untilS; boiledS += 60) {
-    const value = courseAt(course, course.headHeightK, boiledS) + truth.biasK;
-    twin.see({ kind: 'head', boiledS, value, sd: 0.05 });
+    twin.see(headAt(boiledS));
     if (volumes && boiledS % 300 === 0) {
       const ml = courseAt(course, course.distillateMl, boiledS);
       twin.see({ kind: 'volume', boiledS, value: ml, sd: 0.5 } satisfies Observation);
     }
-    twin.update();
+    updateBy(twin, moves);
   }
   return twin.outlook(untilS, limitHeightK, null);
 }
@@ -57,6 +74,42 @@ describe('createTwin', () => {
 
   test('gives the same numbers every time', () => {
     expect(twinAfter(600, true)).toEqual(twinAfter(600, true));
+  });
+
+  test('comes to the same bits however few moves it is let make at a time', () => {
+    expect(twinAfter(900, true, 37)).toEqual(twinAfter(900, true));
+  });
+
+  test('spreads what it learns over as many updates as its moves ask for', () => {
+    const twin = newTwin();
+    twin.see(headAt(180));
+    // Its 320 courses cost two moves each, and the first height of the head more than two rounds of all.
+    expect(updateBy(twin, 240)).toBeGreaterThan(5);
+    expect(updateBy(twin, 240)).toBe(1);
+  });
+
+  test('has no outlook in the middle of an update', () => {
+    const twin = newTwin();
+    twin.see(headAt(180));
+    expect(twin.update(700)).toBe(false);
+    expect(() => twin.outlook(180, limitHeightK, null)).toThrow('between its updates');
+    updateBy(twin, atOnce);
+    expect(twin.outlook(180, limitHeightK, null).limitInS.value).toBeGreaterThan(0);
+  });
+
+  test('lets what is seen in the middle of an update wait for the next', () => {
+    const [interrupted, undisturbed] = [newTwin(), newTwin()];
+    for (const twin of [interrupted, undisturbed]) twin.see(headAt(180));
+    expect(interrupted.update(700)).toBe(false);
+    interrupted.see(headAt(240));
+    for (const twin of [interrupted, undisturbed]) updateBy(twin, atOnce);
+    const outlook = interrupted.outlook(240, limitHeightK, null);
+    expect(outlook).toEqual(undisturbed.outlook(240, limitHeightK, null));
+    undisturbed.see(headAt(240));
+    for (const twin of [interrupted, undisturbed]) updateBy(twin, atOnce);
+    const next = interrupted.outlook(240, limitHeightK, null);
+    expect(next).toEqual(undisturbed.outlook(240, limitHeightK, null));
+    expect(next).not.toEqual(outlook);
   });
 
   test('easing the heat makes the main fraction last longer', () => {
