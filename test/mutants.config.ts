@@ -2,6 +2,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { defineConfig } from 'vitest/config';
 import { keepThread } from './support/kept-thread.ts';
+import { ShortestFirst } from './support/shortest-first.ts';
 
 const keptThread = keepThread();
 
@@ -24,6 +25,7 @@ export default defineConfig({
     setupFiles: ['test/support/no-mutant-while-collecting.ts'],
     isolate: process.env.MUTANTS_KEEP_THREAD !== 'yes',
     fileParallelism: false,
+    sequence: { sequencer: ShortestFirst },
     // A mutant that makes a test slow is no failure of the test: the mutation tool has its own time-out.
     testTimeout: 600_000,
     hookTimeout: 600_000,

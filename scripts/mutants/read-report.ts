@@ -25,7 +25,7 @@ export interface Mutant {
   readonly line: number;
   readonly original: string;
   readonly replacement: string;
-  readonly verdict: 'killed' | 'survived' | 'timed-out';
+  readonly verdict: 'killed' | 'survived' | 'timed-out' | 'not-drawn';
 }
 
 const verdicts: Readonly<Record<string, Mutant['verdict']>> = {
@@ -35,9 +35,11 @@ const verdicts: Readonly<Record<string, Mutant['verdict']>> = {
   Survived: 'survived',
   NoCoverage: 'survived',
   Timeout: 'timed-out',
+  // Types are not checked: only the draw of a sample ends so.
+  CompileError: 'not-drawn',
 };
 
-/** The mutants of a report that have a verdict; those that were left out (changed before any test begins) have none. */
+/** The mutants of a report that have or could have a verdict; those that were left out (changed before any test begins) have none. */
 export function readReport(file: string): readonly Mutant[] {
   const { files } = reportSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
   return Object.entries(files).flatMap(([name, { source, mutants }]) => {

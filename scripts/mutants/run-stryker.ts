@@ -3,19 +3,36 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { projectRoot } from '../testing/step.ts';
+import type { MutantSample } from './mutants-options.ts';
 import type { MutantScope } from './scope.ts';
 
 const copied = ['shared-core', 'main', 'renderer', 'scripts', 'test'];
 
+const testRunner = '@stryker-mutator/vitest-runner';
+const samplePlugin = {
+  plugins: [testRunner, path.join(import.meta.dirname, 'sample-plugin.mjs')],
+  checkers: ['sample'],
+};
+
 /** Runs the mutation tool in a copy of the project; the file of its report, or null when it failed. */
-export async function runStryker(entry: string, scope: MutantScope): Promise<string | null> {
+export async function runStryker(
+  entry: string,
+  scope: MutantScope,
+  sample: MutantSample | null,
+): Promise<string | null> {
   const name = scope.folder.replaceAll('/', '-');
   const folder = path.join(projectRoot, '.build', 'mutants', name);
   const reportFile = path.join(folder, 'report.json');
   const optionsFile = path.join(folder, 'options.json');
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
-  writeFileSync(optionsFile, JSON.stringify(optionsFor(scope, folder, reportFile)));
+  writeFileSync(
+    optionsFile,
+    JSON.stringify({
+      ...optionsFor(scope, folder, reportFile),
+      ...(sample && samplePlugin),
+    }),
+  );
   const code = await new Promise<number>((resolve) => {
     const child = spawn(process.execPath, [entry, 'run', optionsFile], {
       cwd: projectRoot,
@@ -25,6 +42,7 @@ export async function runStryker(entry: string, scope: MutantScope): Promise<str
         ...process.env,
         MUTANTS_TESTS: JSON.stringify(scope.tests),
         MUTANTS_LEFT_OUT: JSON.stringify(scope.leftOut),
+        ...(sample && { MUTANTS_SAMPLE: JSON.stringify(sample) }),
         MUTANTS_KEEP_THREAD: scope.keepsThread ? 'yes' : 'no',
       },
     });
@@ -36,7 +54,7 @@ export async function runStryker(entry: string, scope: MutantScope): Promise<str
 
 function optionsFor({ mutate }: MutantScope, folder: string, reportFile: string) {
   return {
-    plugins: ['@stryker-mutator/vitest-runner'],
+    plugins: [testRunner],
     testRunner: 'vitest',
     vitest: { configFile: 'test/mutants.config.ts', related: false },
     mutate: [mutate],
@@ -50,6 +68,8 @@ function optionsFor({ mutate }: MutantScope, folder: string, reportFile: string)
     // What is changed before any test begins could only be told by loading everything anew for each.
     ignoreStatic: true,
     concurrency: 1,
+    // The monitor's own tests take minutes, several times as long in changed code on a machine at work.
+    dryRunTimeoutMinutes: 60,
     // Generous, since a time-out is no verdict.
     timeoutMS: 20_000,
     timeoutFactor: 2,
