@@ -43,6 +43,22 @@ describe('why the heat-off call stands', () => {
     expect(line && reason(rising).because.includes(aheadWords(line, rising.timeS))).toBe(true);
   });
 
+  test('nothing is said of a level or a rate where there is no head, and none of a limit that no rise foresees', () => {
+    const etaS = (value: number | null) => ({
+      ...factsOf({}, { outlook: { etaS: value, passed: 0.95 } }),
+      head: null,
+    });
+    const limit = 'The limit of 80 % vol (82.8 °C on this probe)';
+    expect([0, 30, null].map((value) => reason(etaS(value)).because)).toEqual([
+      `The head is at unknown. ${limit} is reached, 95 % sure.`,
+      ...Array(2).fill(
+        `The head is at unknown. ${limit} is less than 0.1 K away, within what probe and air pressure leave open.`,
+      ),
+    ]);
+    const unforeseen = factsOf({}, { head: headAt(limitC - 0.5, 1 / 60), outlook: { etaS: null } });
+    expect(reason(unforeseen).because).toContain('is 0.5 K away, within what probe');
+  });
+
   test('what takes it back is a head that is under the limit by more than it wavers', () => {
     const { wouldChangeIf } = reason(factsOf({}, { head: headAt(83) }));
     expect(wouldChangeIf).toBe('The head falling back below 82.5 °C, or the heat taken off.');

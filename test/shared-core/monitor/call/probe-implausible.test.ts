@@ -31,3 +31,14 @@ test('tells what cannot be, by the newest of its causes, and sends nobody’s ha
     'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
   );
 });
+
+test('says so where no reading has ever been believed, and where the fault has gone by the time it is told', () => {
+  expect(reason(factsOf({ fault: 'spikes', lastTrustedC: null })).because).toBe(
+    'At 0:30:00: readings jump back and forth faster than a bulb can follow; nothing believed yet.',
+  );
+  expect([reason(factsOf()).because, sentence(factsOf())]).toEqual([
+    'At 0:30:00: the probe is not trusted; last trusted value 78.2 °C.',
+    'The head cannot be trusted.',
+  ]);
+  expect(occurrence(factsOf())).toBeNull();
+});

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { createAlarmBank } from '../../../../shared-core/monitor/alarm-bank.ts';
 import { createAlarmConditions } from '../../../../shared-core/monitor/alarm-conditions.ts';
+import { isHeadUntrusted } from '../../../../shared-core/monitor/call/fault-kinds.ts';
 import type { MonitorFacts } from '../../../../shared-core/monitor/monitor-facts.ts';
 import { factsOf } from '../words/facts.ts';
 
@@ -42,6 +43,18 @@ test('a head that sends nothing, or what cannot be, calls for nothing of its own
     expect(called({ fault })).toEqual(expect.arrayContaining(otherwise));
     expect(called({ fault }).filter((alarm) => byTheHead.includes(alarm))).toEqual([]);
   }
+});
+
+test('where the heat is marked as off, what hangs on the head is followed again: it can only end', () => {
+  const untrusted = (fault: MonitorFacts['fault'], heat: MonitorFacts['heat']) =>
+    isHeadUntrusted(factsOf({ fault, heat }));
+  expect([
+    untrusted('silent', 'on'),
+    untrusted('silent', 'unknown'),
+    untrusted('silent', 'off'),
+    untrusted('hotter-than-pot', 'on'),
+    untrusted(null, 'on'),
+  ]).toEqual([true, true, false, false, false]);
 });
 
 test('what another channel says against the head keeps no call to take the heat off from coming', () => {

@@ -23,4 +23,24 @@ describe('why an event was logged', () => {
       /^30 of 30 drops are set apart:/,
     );
   });
+
+  test('is told of each event with where the head is', () => {
+    const unread = { ...factsOf(), head: null };
+    const estimated = { over: true, done: 5.04, wanted: 5, unit: 'mL', estimated: true } as const;
+    expect([
+      eventBecause('vapour-arrived', factsOf({}, { head: headAt(74.2) })),
+      eventBecause('first-fraction-ended', factsOf({ firstFraction: estimated })),
+      eventBecause('vapour-returned', factsOf()),
+      eventBecause('vapour-returned', unread),
+      eventBecause('plateau-ending', unread),
+      eventBecause('plateau-ending', factsOf({}, { situation: { levelC: null } })),
+    ]).toEqual([
+      'The bulb rose steeply to 74.2 °C; vapour at 98.6 kPa is at least 77.5 °C.',
+      '5.0 of 5 mL are set apart (estimated): a convention, since light volatiles are too little to be seen by temperature.',
+      'The head is back at 78.2 °C.',
+      'The head is back at an unknown temperature.',
+      'The head is at an unknown temperature: it climbs more than noise explains. The limit is 82.8 °C on this probe.',
+      'The head is at 78.2 °C: it climbs more than noise explains. The limit is 82.8 °C on this probe.',
+    ]);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { stages } from '#shared-core';
+import { type Stage, stages } from '#shared-core';
 import {
   stageBecause,
   stageWouldChangeIf,
@@ -67,5 +67,119 @@ describe('why a stage is called', () => {
     expect(stageWouldChangeIf(factsOf({ stage }))).toMatch(
       /^(The (bulb|head) (passed|held)|Vapour came back)/,
     );
+  });
+});
+
+describe('the evidence for each stage', () => {
+  const because = (stage: Stage, ...[changes, parts]: Parameters<typeof factsOf>) =>
+    stageBecause(factsOf({ stage, ...changes }, parts));
+  const azeotrope = 'the azeotrope at 98.6 kPa, 77.5 °C';
+
+  test('is none without a reading, and waits while the probe is blind', () => {
+    expect([
+      stageBecause({ ...factsOf(), head: null }),
+      because('main-fraction', { fault: 'silent' }),
+      because('main-fraction', { fault: 'below-boiling' }),
+    ]).toEqual([
+      'No reading of the head has come yet.',
+      'Staging waits: the probe sends nothing. The last sure stage is kept.',
+      expect.stringMatching(/^The head is at 78\.2 °C/),
+    ]);
+  });
+
+  test('of the warm-up is how far the bulb is from the azeotrope, and whether vapour is there', () => {
+    const head = headAt(66);
+    expect([
+      because('warm-up', {}, { head, situation: { arrivedS: null } }),
+      because('warm-up', {}, { head }),
+    ]).toEqual([
+      `The bulb is at 66.0 °C, 11.5 K below ${azeotrope}; no vapour bathes it yet.`,
+      `Vapour has reached the bulb, which is at 66.0 °C, 11.5 K below ${azeotrope}, and still warms up.`,
+    ]);
+  });
+
+  test('of the first fraction is how much is set apart, booked or estimated, once the head has come to rest', () => {
+    const firstFraction = {
+      over: false,
+      done: 3.24,
+      wanted: 5,
+      unit: 'mL',
+      estimated: false,
+    } as const;
+    const bathes = `Vapour bathes the bulb at 78.2 °C (${azeotrope});`;
+    const convention =
+      'Its end is your convention: light volatiles are too little to be seen by temperature.';
+    expect([
+      because('first-fraction', { firstFraction }, { situation: { heldS: null } }),
+      because('first-fraction', { firstFraction }),
+      because('first-fraction', { firstFraction: { ...firstFraction, estimated: true } }),
+    ]).toEqual([
+      `${bathes} it has not come to rest yet.`,
+      `${bathes} 3.2 of 5 mL of the first fraction so far. ${convention}`,
+      `${bathes} 3.2 of 5 mL of the first fraction so far (estimated, nothing booked). ${convention}`,
+    ]);
+  });
+
+  test('of the tail is the probability that the limit is passed, from one in two on', () => {
+    const at = (passed: number) => because('tail', {}, { head: headAt(85), outlook: { passed } });
+    expect([at(0.97), at(0.5)].map((text) => text.replace(/\d\d–\d\d % vol\.$/, '#'))).toEqual([
+      'The head is at 85.0 °C; the vapour is weaker than the limit of 80 % vol (82.8 °C on this probe) with a probability of 97 %: vapour of #',
+      'The head is at 85.0 °C; the vapour is weaker than the limit of 80 % vol (82.8 °C on this probe) with a probability of 50 %: vapour of #',
+    ]);
+  });
+
+  test('of the cool-down is how long no vapour has come, and whether the heat is known to be off', () => {
+    const parts = { head: headAt(70), situation: { absentS: 240, recededSinceS: 1560 } };
+    expect([because('cool-down', {}, parts), because('cool-down', { heat: 'off' }, parts)]).toEqual(
+      [
+        `No vapour has reached the bulb for 4 min; it is at 70.0 °C, 7.5 K below ${azeotrope}.`,
+        `No vapour has reached the bulb for 4 min after the heat was taken off; it is at 70.0 °C, 7.5 K below ${azeotrope}.`,
+      ],
+    );
+  });
+
+  test('tells the vapour beside a bulb that lags by 0.15 K and is in vapour', () => {
+    const standing = (vapourC: number, wet: number) =>
+      /^The head is at (.*?), [^,]* the limit/.exec(
+        because('main-fraction', {}, { head: { bulbC: 78, vapourC, wet } }),
+      )?.[1];
+    const counted = "78.0 °C, with the bulb's lag counted 77.8 °C";
+    expect([standing(78.14, 1), standing(77.8, 0.4), standing(77.8, 0.5)]).toEqual([
+      '78.0 °C',
+      '78.0 °C',
+      counted,
+    ]);
+  });
+});
+
+describe('what would change a stage', () => {
+  test('is told with the temperatures of this probe and the convention set', () => {
+    expect(stages.map((stage) => stageWouldChangeIf(factsOf({ stage })))).toEqual([
+      'The bulb passed 72.5 °C in vapour: then the first fraction begins.',
+      'The head held and 5 mL had been set apart: then the main fraction begins. If the head holds above 82.8 °C, there is no main fraction.',
+      'The head passed 82.8 °C: then the tail begins.',
+      'The head held below 82.8 °C for some minutes: then it is the main fraction again. No vapour for some minutes: then the cool-down begins.',
+      'Vapour came back to the bulb: the stage before then goes on.',
+    ]);
+  });
+
+  test('is good readings where the probe is blind, and the return of vapour where it has receded', () => {
+    const receded = (levelC: number | null, stage: Stage = 'tail') =>
+      stageWouldChangeIf(factsOf({ stage }, { situation: { recededSinceS: 1700, levelC } }));
+    const cameBack = (at: string) =>
+      `The head came back near ${at} °C or higher: the stage then goes on. After some minutes below, it becomes the cool-down.`;
+    expect([
+      stageWouldChangeIf(factsOf({ fault: 'silent' })),
+      receded(78.2),
+      receded(88),
+      receded(null),
+      receded(78.2, 'cool-down'),
+    ]).toEqual([
+      'Good readings came in again: staging then goes on where it was.',
+      cameBack('78.2'),
+      cameBack('82.8'),
+      cameBack('77.5'),
+      'Vapour came back to the bulb: the stage before then goes on.',
+    ]);
   });
 });
