@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createReceiverWatch } from '../../../shared-core/monitor/sense/receiver-watch.ts';
+import { createReceiverWatch } from '../../../../shared-core/monitor/sense/receiver-watch.ts';
 
 /** A flask of 85 g, vapour at 100 s, then 0.02 g/s until it is let stand or changed. */
 function weigh(massG: (timeS: number) => number, untilS: number) {

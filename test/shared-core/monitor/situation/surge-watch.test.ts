@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createSurgeWatch } from '../../../shared-core/monitor/situation/surge-watch.ts';
+import { createSurgeWatch } from '../../../../shared-core/monitor/situation/surge-watch.ts';
 
 function surgesAt(
   valueC: (timeS: number) => number,

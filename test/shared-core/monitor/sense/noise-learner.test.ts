@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { createRandom } from '#shared-core';
+import { createNoiseLearner } from '../../../../shared-core/monitor/sense/noise-learner.ts';
+
+test('a head that swings by kelvins is not taken for a noisy probe', () => {
+  const learner = createNoiseLearner();
+  for (let timeS = 0; timeS < 3600; timeS += 1) {
+    learner.see(timeS, 78 + 20 * Math.sin(timeS / 20), 0);
+  }
+  const { whiteSdK, slowSdK } = learner.noise();
+  expect(Math.max(whiteSdK, slowSdK)).toBeLessThanOrEqual(0.5);
+});
+
+/** What is learned from an hour of readings with these parts, on a head that drifts [K/s]. */
+function learned(whiteSdK: number, slowSdK: number, driftKPerS: number, everyS = 1) {
+  const random = createRandom('noise');
+  const learner = createNoiseLearner();
+  const share = Math.exp(-everyS / 15);
+  let slowK = slowSdK * random.normal();
+  for (let timeS = 0; timeS < 3600 * everyS; timeS += everyS) {
+    slowK = share * slowK + Math.sqrt(1 - share ** 2) * slowSdK * random.normal();
+    const noiseK = slowK + whiteSdK * random.normal();
+    learner.see(timeS, 78 + driftKPerS * timeS + noiseK, driftKPerS);
+  }
+  return learner.noise();
+}
+
+test('before anything is seen half of it is white and half correlated over a quarter of a minute', () => {
+  // The prior is 0.05 K of each: at lags of 1 s and 30 s, by e^(−h/15 s).
+  const { whiteSdK, slowSdK, slowCorrelationS } = createNoiseLearner().noise();
+  const [short, long] = [1 - Math.exp(-1 / 15), 1 - Math.exp(-2)];
+  const slow = (0.05 ** 2 * 0.5) / (long - short);
+  expect([whiteSdK, slowSdK, slowCorrelationS]).toEqual([
+    expect.closeTo(Math.sqrt(1.5 * 0.05 ** 2 - slow * short), 9),
+    expect.closeTo(Math.sqrt(slow), 9),
+    15,
+  ]);
+});
+
+test.each([
+  [0.1, 0, 0],
+  [0.1, 0, 0.004],
+  [0.05, 0.1, 0],
+  [0.02, 0.15, -0.002],
+])(
+  'white noise of %d K and slow noise of %d K are told apart, on a head that drifts by %d K/s',
+  (whiteSdK, slowSdK, driftKPerS) => {
+    const found = learned(whiteSdK, slowSdK, driftKPerS);
+    // Twenty minutes hold 40 correlation times twice over: a slow part is known to some 15 %.
+    expect(Math.abs(found.whiteSdK - whiteSdK)).toBeLessThan(0.1 * Math.hypot(whiteSdK, slowSdK));
+    expect(Math.abs(found.slowSdK - slowSdK)).toBeLessThan(0.3 * Math.hypot(whiteSdK, slowSdK));
+  },
+);
+
+test('a logger that is slower than the short lag’s twelve seconds teaches nothing of it', () => {
+  expect(learned(0.3, 0, 0, 13).whiteSdK).toBeLessThan(learned(0.3, 0, 0, 12).whiteSdK / 2);
+});
+
+test('one upset counts as four standard deviations, and nothing across an interruption counts', () => {
+  const learnedAfter = (upsetK: number, isInterrupted: boolean) => {
+    const learner = createNoiseLearner();
+    for (let timeS = 0; timeS < 40; timeS += 1) learner.see(timeS, 78, 0);
+    if (isInterrupted) learner.interrupt();
+    for (let timeS = 40; timeS < 60; timeS += 1) learner.see(timeS, 78 + upsetK, 0);
+    const { whiteSdK, slowSdK } = learner.noise();
+    return Math.hypot(whiteSdK, slowSdK);
+  };
+  expect(learnedAfter(50, false)).toEqual(learnedAfter(5, false));
+  expect(learnedAfter(5, true)).toEqual(learnedAfter(0, true));
+  expect(learnedAfter(5, false)).toBeGreaterThan(learnedAfter(0, false));
+});
