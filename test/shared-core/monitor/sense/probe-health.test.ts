@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '#shared-core';
+import {
+  isBlind,
+  isDropout,
+  type ProbeFault,
+  probeFaultWords,
+} from '../../../../shared-core/monitor/sense/probe-fault.ts';
 import { createProbeHealth } from '../../../../shared-core/monitor/sense/probe-health.ts';
 import type { LinkChange } from '../../../../shared-core/run/link-change.ts';
 
@@ -85,6 +91,31 @@ describe('a head probe', () => {
     expect(
       [80.4, 80.5, 76.4, 76.3].map((c) => health.seeReading(reading(c, 'suspect'), c)),
     ).toEqual([true, false, true, false]);
+  });
+
+  test('is believed to have risen by 20 K for each second since it was last heard', () => {
+    const rose = (gapS: number, byK: number) => {
+      const health = healthy(60);
+      const at = { ...expected, bulbC: 26 };
+      return health.judge(60 + gapS, bin(60 + gapS, 26 + byK), at).accepted !== null;
+    };
+    // With 1.3 K for the noise.
+    expect([rose(1, 21.2), rose(1, 21.4), rose(3, 61.2), rose(3, 61.4)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+
+  test('whose readings do not come, or cannot be, is blind; one that another channel contradicts, or that hangs oddly, is not', () => {
+    const faults = Object.keys(probeFaultWords) as ProbeFault[];
+    expect([null, ...faults].filter((fault) => !isBlind(fault))).toEqual([
+      null,
+      'hotter-than-pot',
+      'below-boiling',
+    ]);
+    expect(faults.filter(isDropout)).toEqual(['lost', 'silent', 'open-circuit']);
   });
 
   test('that jumped off its plateau is told of for 45 s', () => {
