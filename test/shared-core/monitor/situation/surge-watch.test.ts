@@ -29,4 +29,28 @@ describe('a surging head', () => {
       [150, 230].some((fromS) => timeS >= fromS && timeS < fromS + 40) ? 70 : 78;
     expect(surgesAt(removed, 0.05)).toBeNull();
   });
+
+  test('has turned five times within two and a half minutes, each by 0.8 K at least and within 24 s', () => {
+    /** Up and down by so much, so many seconds each way. */
+    const square = (swingK: number, halfS: number) => (timeS: number) =>
+      78 + (Math.floor(timeS / halfS) % 2) * swingK;
+    // The first turn begins the count: the sixth is at 6 half swings.
+    expect([
+      surgesAt(square(0.79, 10), 0.05),
+      surgesAt(square(0.81, 10), 0.05),
+      surgesAt(square(0.81, 10), 0.14),
+      surgesAt(square(0.81, 24), 0.05),
+      surgesAt(square(0.81, 25), 0.05),
+    ]).toEqual([null, 60, null, 144, null]);
+  });
+
+  test('is over two and a half minutes after it has turned often enough for the last time', () => {
+    const watch = createSurgeWatch();
+    const surging: number[] = [];
+    for (let timeS = 0; timeS <= 400; timeS += 1)
+      if (watch.see(timeS, timeS < 80 ? 78 + (Math.floor(timeS / 10) % 2) : 79, 0.05))
+        surging.push(timeS);
+    // Turns at 20, 30 … 70 s count, six of them: the second of them is forgotten at 30 + 150 s.
+    expect([surging[0], surging.at(-1)]).toEqual([60, 179]);
+  });
 });
