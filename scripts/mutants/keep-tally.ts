@@ -6,14 +6,23 @@ import type { MutantTally } from './tally.ts';
 
 const keptFile = path.join(projectRoot, 'test', 'mutants.json');
 
+/** In the order in which they are written: an entry that is only read comes out as it was. */
 const keptSchema = z.record(
   z.string(),
-  z.looseObject({
+  z.strictObject({
+    measured: z.string().optional(),
+    mutants: z.number().optional(),
+    killed: z.number().optional(),
+    survived: z.number().optional(),
+    timedOut: z.number().optional(),
+    scoreWithoutTimeouts: z.number().nullable().optional(),
+    /** Of a sample: from how many it was drawn, between which scores that of all lies, and the seed of the draw. */
+    of: z.number().optional(),
+    low: z.number().optional(),
+    high: z.number().optional(),
+    seed: z.string().optional(),
     /** Survivors that no test can kill, and why; written by hand. */
     equivalent: z.array(z.string()).optional(),
-    mutants: z.number().optional(),
-    /** Of a sample: from how many it was drawn. */
-    of: z.number().optional(),
   }),
 );
 

@@ -61,6 +61,15 @@ describe('what the sentence is about', () => {
     ]);
   });
 
+  test('is the first reading that is waited for, before any second has passed', () => {
+    expect(createSentenceKeeper().kept()).toEqual({
+      topic: 'waiting',
+      sinceS: 0,
+      strength: 'unsettled',
+      limitAhead: null,
+    });
+  });
+
   test('is a blind probe before anything else, then the cool-down, vapour that has gone, heat that is off', () => {
     const gone = { situation: { recededSinceS: 1 } };
     expect(

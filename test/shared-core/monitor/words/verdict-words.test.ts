@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Stage, StageSpan } from '#shared-core';
+import { strengthRange, vapourStrength } from '../../../../shared-core/monitor/words/numbers.ts';
 import { concludeVerdict } from '../../../../shared-core/monitor/words/verdict-words.ts';
 import { factsOf, headAt } from './facts.ts';
 
@@ -96,6 +97,19 @@ describe('a verdict', () => {
       held(70, 'warm-up', 'first-fraction', 'main-fraction', 'tail'),
       held(75.7, 'warm-up', 'first-fraction', 'main-fraction', 'tail').mainFraction,
     ]).toEqual([impossible, impossible, true]);
+  });
+
+  test('tells the strength on the true scale, where the probe reads high', () => {
+    const bias = { meanK: 1, sdK: 0.3, offsetsK: [1], weights: [1] };
+    const facts = factsOf({ stage: 'tail', bias }, { situation: { lowestLevelC: 87 } });
+    const { low, high } = vapourStrength(
+      facts.scale,
+      86,
+      Math.hypot(0.3, facts.scale.modelSdK(86)),
+    );
+    expect(because(facts, 'warm-up', 'first-fraction', 'tail').because).toContain(
+      `Vapour at that temperature has ${strengthRange(low, high)}.`,
+    );
   });
 
   test('names a column to a still that has none, and plates and reflux to others', () => {
