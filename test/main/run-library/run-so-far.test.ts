@@ -1,0 +1,132 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { nodeFileLayer } from '#main';
+import { encodeRecord, firstPreviousChecksum, type LogBody } from '#shared-core';
+import { addLater } from '../../../main/run-library/labels.ts';
+import { readRunSoFar } from '../../../main/run-library/run-so-far.ts';
+import { logHeader } from '../support/log-header.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const header = logHeader('run');
+const opened: LogBody = { kind: 'header', header };
+const reading = (timeS: number): LogBody => ({ kind: 'readings', readings: [[timeS, 'head', 20]] });
+const mark = (timeS: number, markId: number): LogBody => ({
+  kind: 'mark',
+  timeS,
+  markId,
+  mark: { type: 'heat-on' },
+});
+const called = (timeS: number, raisedS: number): LogBody => ({
+  kind: 'change',
+  change: {
+    kind: 'alarm-changed',
+    timeS,
+    record: {
+      alarm: 'plateau-departure',
+      raisedS,
+      clearedS: null,
+      acknowledgedS: null,
+      priority: 'high',
+      because: '',
+    },
+    state: 'unacknowledged',
+    snapshot: null,
+  },
+});
+
+/** Records written one a second, a hundred seconds after the computer was started. */
+async function folderOf(bodies: readonly LogBody[], name = 'run.jsonl', from = '') {
+  const folder = from === '' ? await temporaryFolder() : from;
+  let previous = firstPreviousChecksum;
+  let text = '';
+  for (const [seq, body] of bodies.entries()) {
+    const stamp = { seq, monoS: 100 + seq, wallMs: 5000 + 1000 * seq };
+    const { line, checksum } = encodeRecord(body, stamp, previous);
+    previous = checksum;
+    text += line;
+  }
+  await writeFile(path.join(folder, name), text, 'latin1');
+  return { folder, checksum: previous };
+}
+
+async function soFar(...bodies: readonly LogBody[]) {
+  const { folder } = await folderOf(bodies);
+  const found = await readRunSoFar(nodeFileLayer, folder);
+  return found.ok ? found.value : found.error.kind;
+}
+
+test('a run that was cut off is known by all that its record holds, and where that goes on', async () => {
+  const bodies = [opened, reading(0.5), mark(1.5, 3), called(2.5, 2), called(3.5, 3), reading(3)];
+  const { folder, checksum } = await folderOf(bodies);
+  const found = await readRunSoFar(nodeFileLayer, folder);
+  const { inputs, ...past } = found.ok && found.value ? found.value : expect.fail('It is there.');
+  expect(inputs.map(({ kind, timeS }) => [kind, timeS])).toEqual([
+    ['reading', 0.5],
+    ['mark', 1.5],
+    ['reading', 3],
+  ]);
+  const written = { seq: 5, monoS: 105, wallMs: 10_000 };
+  expect(past).toEqual({
+    header,
+    modelVersion: header.modelVersion,
+    changes: 2,
+    readings: 2,
+    lastMarkId: 3,
+    heatOffCalledS: 2,
+    endS: 3.5,
+    written,
+    // The first input was written at 101 s and had happened at 0.5 s; the latest says the run began no later than at 100.5 s.
+    writtenAtS: 4.5,
+    logEnd: { segment: 1, lastSegment: 1, checksum, seq: 5, timeS: 3.5 },
+  });
+});
+
+test('a sleep is not counted, and what was continued goes on from the time and version that says so', async () => {
+  const slept: LogBody = { kind: 'clock', timeS: 1, sleptS: 40, wallStepS: 0 };
+  const continued: LogBody = {
+    kind: 'continued',
+    timeS: 90,
+    closedS: 30,
+    appVersion: '2',
+    modelVersion: 'later',
+    source: { kind: 'demo', rig: 'glassBeads', timeScale: 1, seed: 1 },
+  };
+  expect([
+    await soFar(opened, reading(1), slept),
+    await soFar(opened, reading(1), continued),
+  ]).toMatchObject([
+    { modelVersion: header.modelVersion, writtenAtS: 42 },
+    { modelVersion: 'later', writtenAtS: 90 },
+  ]);
+});
+
+test('there is nothing to go on from where the run was ended, its header is lost or its folder holds no record', async () => {
+  expect([
+    await soFar(opened, reading(1), { kind: 'end', timeS: 2, how: 'clean' }),
+    await soFar(reading(1)),
+    await soFar(),
+  ]).toEqual([null, null, null]);
+  expect(await soFar(opened)).toMatchObject({ inputs: [], writtenAtS: 0, endS: 0 });
+});
+
+test('a run that was measured or put right since has had its end', async () => {
+  const { folder } = await folderOf([opened, reading(1)]);
+  const { clock } = createManualTime();
+  const label = { kind: 'label', name: 'Pear', notes: '' } as const;
+  await addLater(nodeFileLayer, clock, folder, [label]);
+  const named = await readRunSoFar(nodeFileLayer, folder);
+  expect(named.ok && named.value?.readings).toBe(1);
+  const measured = { kind: 'late-mark', markId: 1, mark: { type: 'note', text: 'late' } } as const;
+  await addLater(nodeFileLayer, clock, folder, [measured]);
+  expect(await readRunSoFar(nodeFileLayer, folder)).toEqual({ ok: true, value: null });
+});
+
+test('the record goes on behind the last file that holds any of it, under a number that no file has', async () => {
+  const { folder, checksum } = await folderOf([opened, reading(1)]);
+  await writeFile(path.join(folder, 'run-2.jsonl'), 'torn');
+  await writeFile(path.join(folder, 'run-12.jsonl'), '');
+  const found = await readRunSoFar(nodeFileLayer, folder);
+  expect(found.ok && found.value?.logEnd).toMatchObject({ segment: 1, lastSegment: 12, checksum });
+});
