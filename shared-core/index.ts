@@ -196,10 +196,10 @@ export {
   rigAsKnown,
 } from './planning/index.ts';
 export {
-  calibrationLimits,
   correctionAtPlateauK,
   correctionFrom,
   platinumTemperatureC,
+  pressureFromSteam,
   sensorStandardUncertaintyK,
   sensorToleranceK,
   settledReading,

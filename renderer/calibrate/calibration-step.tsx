@@ -1,30 +1,29 @@
-import { calibrationLimits, say } from '#shared-core';
+import { correctionFrom, type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
-import type { SettledReading, Settling } from './calibration-state.ts';
+import type { Point } from './calibration-state.ts';
 import { settlingWords } from './calibration-words.ts';
+import type { SettledReading, Settling } from './settling.ts';
 
 interface CalibrationStepProps {
   readonly title: string;
   readonly how: string;
-  /** What a true thermometer shows in this bath [°C]. */
-  readonly referenceC: number;
+  readonly point: Point;
+  /** It decides how hot steam is. */
+  readonly pressure: RunSettings['pressure'];
   readonly taken: SettledReading | null;
   readonly settled: Settling;
-  readonly onTake: () => void;
+  readonly onTake: (settled: SettledReading) => void;
   readonly onForget: () => void;
 }
 
 /** One bath: how to make it, whether the probe has settled in it, and taking it. */
 export function CalibrationStep(props: CalibrationStepProps) {
-  const { title, how, referenceC, taken, settled, onTake, onForget } = props;
+  const { title, how, point, pressure, taken, settled, onTake, onForget } = props;
   const decimal = usePreferences((preferences) => preferences.decimal);
   const words = useWords();
-  // A probe that far off could not be corrected anyway: it still hangs in the room or in the other bath.
-  const isThisBath =
-    settled.ok &&
-    Math.abs(settled.value.readingC - referenceC) <= calibrationLimits.largestCorrectionK;
+  const isThisBath = settled.ok && isNear(point, settled.value, pressure);
   return (
     <li className="calibration-step" data-done={taken !== null}>
       <h3>{title}</h3>
@@ -53,7 +52,7 @@ export function CalibrationStep(props: CalibrationStepProps) {
           <Button
             disabled={!isThisBath}
             aria-label={say('Take this point: {title}', { title })}
-            onClick={onTake}
+            onClick={() => settled.ok && onTake(settled.value)}
           >
             {say('Take this point')}
           </Button>
@@ -61,4 +60,10 @@ export function CalibrationStep(props: CalibrationStepProps) {
       )}
     </li>
   );
+}
+
+/** A probe too far off to be corrected anyway still hangs in the room or in the other bath. */
+function isNear(point: Point, settled: SettledReading, pressure: RunSettings['pressure']): boolean {
+  const alone = correctionFrom({ ice: null, steam: null, [point]: settled }, pressure);
+  return alone === null || alone.ok || alone.error.kind !== 'correction-too-large';
 }

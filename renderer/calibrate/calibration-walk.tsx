@@ -1,45 +1,25 @@
-import { useEffect, useReducer } from 'react';
-import {
-  cautionsAt,
-  cautionWords,
-  correctionFrom,
-  say,
-  settledReading,
-  steamPoint,
-  told,
-} from '#shared-core';
+import { useReducer } from 'react';
+import { correctionFrom, defaultRunSettings, say, steamPoint } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
-import { useBench, usePrepare } from '../parts/index.ts';
+import { usePrepare } from '../parts/index.ts';
 import { Say, useWords } from '../words/index.ts';
 import { CalibrationResult } from './calibration-result.tsx';
-import { calibrationAfter, nothingTaken, resolutionK } from './calibration-state.ts';
+import { calibrationAfter, nothingTaken } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';
-
-const steamCautions = cautionsAt('calibrate')
-  .map((caution) => told(cautionWords(caution)))
-  .join(' ');
+import { steamHow } from './steam-how.ts';
+import { useSettling } from './use-settling.ts';
 
 /** Ice, steam, and what the probe is off by: ten minutes that make the plateau's tenths mean something. */
 export function CalibrationWalk() {
   const words = useWords();
-  const head = useBench(
-    ({ probe }) => probe?.latest.find(({ channel }) => channel === 'head') ?? null,
-  );
+  const { head, settled } = useSettling();
   const draft = usePrepare((state) => state.draft);
   const [state, dispatch] = useReducer(calibrationAfter, nothingTaken);
-  useEffect(() => {
-    if (head === null || head.quality !== 'good') return;
-    const reading = { timeS: head.timeS, temperatureC: head.value };
-    dispatch({ type: 'heard', reading });
-  }, [head]);
-
   const pressure = pressureFromDraft(draft);
-  if (!pressure.ok || pressure.value.setting.source === 'assumed') {
-    return <p>{say('Enter the air pressure first: it decides how hot steam is.')}</p>;
-  }
-  const { setting } = pressure.value;
-  const settled = settledReading(state.lately, resolutionK);
+  const setting = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
+  const noSteam = noSteamWords(draft.pressureFrom === 'steam', setting.source);
   const steamC = steamPoint({ kind: 'station', ...setting }).temperatureC;
+  const taken = noSteam === null ? state : { ...state, steam: null };
   return (
     <div className="calibration">
       <p className="number">
@@ -57,31 +37,48 @@ export function CalibrationWalk() {
           how={say(
             'Crushed ice in a beaker, just enough water to fill the gaps, stirred for a minute. Then clamp the probe in the middle.',
           )}
-          referenceC={0}
-          taken={state.ice}
+          point="ice"
+          pressure={setting}
+          taken={taken.ice}
           settled={settled}
-          onTake={() => dispatch({ type: 'taken', point: 'ice' })}
+          onTake={(reading) => dispatch({ type: 'taken', point: 'ice', settled: reading })}
           onForget={() => dispatch({ type: 'forgotten', point: 'ice' })}
         />
-        <CalibrationStep
-          title={say('Steam, {steam} at this air pressure', {
-            steam: words.quantity(steamC, 2, '°C'),
-          })}
-          how={say(
-            'Probe in the neck of a flask, above the water, not in it; then boil the water well. {steamCautions}',
-            { steamCautions },
-          )}
-          referenceC={steamC}
-          taken={state.steam}
-          settled={settled}
-          onTake={() => dispatch({ type: 'taken', point: 'steam' })}
-          onForget={() => dispatch({ type: 'forgotten', point: 'steam' })}
-        />
+        {noSteam === null && (
+          <CalibrationStep
+            title={say('Steam, {steam} at this air pressure', {
+              steam: words.quantity(steamC, 2, '°C'),
+            })}
+            how={steamHow}
+            point="steam"
+            pressure={setting}
+            taken={taken.steam}
+            settled={settled}
+            onTake={(reading) => dispatch({ type: 'taken', point: 'steam', settled: reading })}
+            onForget={() => dispatch({ type: 'forgotten', point: 'steam' })}
+          />
+        )}
       </ol>
+      {noSteam !== null && <p>{noSteam}</p>}
       <CalibrationResult
-        correction={correctionFrom(state, setting)}
-        hasBoth={state.ice !== null && state.steam !== null}
+        correction={correctionFrom(taken, setting)}
+        hasBoth={taken.ice !== null && taken.steam !== null}
       />
     </div>
   );
+}
+
+/** Why steam can tell nothing of the probe here; null where it can. */
+function noSteamWords(
+  isPressureFromSteam: boolean,
+  source: typeof defaultRunSettings.pressure.source,
+): string | null {
+  if (isPressureFromSteam) {
+    return say(
+      'Steam already tells the air pressure here, by this probe: the same steam cannot tell what the probe is off by as well. Ice can, alone.',
+    );
+  }
+  return source === 'assumed'
+    ? say('For steam, enter the air pressure first: it decides how hot steam is.')
+    : null;
 }

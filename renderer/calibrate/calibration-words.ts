@@ -1,6 +1,6 @@
 import { assertNever, type correctionFrom, say } from '#shared-core';
 import { type Decimal, numberWords, quantityWords } from '../words/index.ts';
-import type { Settling } from './calibration-state.ts';
+import type { Settling } from './settling.ts';
 
 type CalibrationProblem = Extract<ReturnType<typeof correctionFrom>, { ok: false }>['error'];
 

@@ -18,6 +18,7 @@ export const fieldNames: Readonly<Record<TextField, string>> = {
   heatW: say('Heat'),
   stationPressure: say('Pressure the barometer shows here'),
   seaLevelPressure: say('Pressure in the weather report'),
+  steamReading: say('What the probe shows in the steam'),
   altitudeM: say('Altitude of this room'),
   leastStrengthAbv: say('Least strength of the vapour'),
   leastMeanStrengthAbv: say('Least strength of all collected'),

@@ -2,6 +2,7 @@ import {
   defaultRunSettings,
   fail,
   judgeBarometerEntry,
+  pressureFromSteam,
   type Result,
   type RunSettings,
   saidWords,
@@ -19,6 +20,8 @@ import {
   numberWords,
   thousandsWords,
 } from '../words/index.ts';
+import { probeFromDraft } from './probe-from-draft.ts';
+import { probeKinds } from './probe-kinds.ts';
 
 /** The pressure on the still with a sentence about it, and a doubt where the entry looks wrong. */
 export interface DraftPressure {
@@ -57,6 +60,11 @@ export function pressureFromDraft(
     if (altitudeM === null) return fail(problems);
     return succeed(settled({ kind: 'altitude', altitudeM }, altitudeM, null, decimal));
   }
+  if (pressureFrom === 'steam') {
+    const pressure = readSteam(draft, altitudeM, decimal);
+    if (!pressure.ok) return fail([...problems, pressure.error]);
+    return problems.length > 0 ? fail(problems) : pressure;
+  }
   const pressure = readPressureKPa(draft, pressureFrom, decimal);
   if (!pressure.ok) return fail([...problems, pressure.error]);
   if (problems.length > 0) return fail(problems);
@@ -78,9 +86,10 @@ export function pressureFromDraft(
   return succeed(settled(evidence, altitudeM, doubt, decimal));
 }
 
-/** Beside a barometer it may be left out (null), but what is there must be an altitude. */
+/** Beside a barometer and beside steam it may be left out (null), but what is there must be an altitude. */
 function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
-  if (draft.pressureFrom === 'barometer' && draft.altitudeM.trim() === '') return succeed(null);
+  const isBeside = draft.pressureFrom === 'barometer' || draft.pressureFrom === 'steam';
+  if (isBeside && draft.altitudeM.trim() === '') return succeed(null);
   const field = 'altitudeM';
   if (draft.altitudeM.trim() === '') {
     return fail({
@@ -100,6 +109,39 @@ function altitudeOf(draft: PrepareDraft): Result<number | null, FieldProblem> {
           high,
         }),
       });
+}
+
+/** A number typed by hand was read off a display that steps by a tenth, watched for a while [K]; common practice, no source. */
+const typedDoubtK = 0.05;
+
+function readSteam(
+  draft: PrepareDraft,
+  altitudeM: number | null,
+  decimal: Decimal,
+): Result<DraftPressure, FieldProblem> {
+  const field = 'steamReading';
+  const { steamReading, steamTaken, probeKind } = draft;
+  if (steamReading.trim() === '') {
+    return fail({ field, message: say('Needed: what the probe shows in the steam.') });
+  }
+  const shownC = numberFrom(steamReading);
+  if (shownC === null) return fail({ field, message: say('A temperature in °C.') });
+  const pressure = pressureFromSteam(
+    {
+      shownC,
+      standardUncertaintyK: steamTaken?.standardUncertaintyK ?? typedDoubtK,
+      gapStandardUncertaintyK: probeKinds[probeKind].steamGapStandardUncertaintyK,
+    },
+    { probe: probeFromDraft(draft), altitudeM },
+  );
+  const inWords = (sentence: string) => saidWords(told(sentence), decimal);
+  if (!pressure.ok) return fail({ field, message: inWords(pressure.error.sentence) });
+  const { setting, sentence, doubt } = pressure.value;
+  return succeed({
+    setting,
+    sentence: inWords(sentence),
+    doubt: doubt === null ? null : inWords(doubt),
+  });
 }
 
 function readPressureKPa(

@@ -12,6 +12,7 @@ import {
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
+import { probeFromDraft } from './probe-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
 
 interface Bounds {
@@ -67,7 +68,6 @@ export function settingsFromDraft(
   const pressure = pressureFromDraft(draft, decimal);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
-  const probe = probeKinds[draft.probeKind];
   const volumeDoubtMl = readOrUnknown('chargeDoubtMl');
   const settings: Omit<RunSettings, 'pressure'> = {
     name: draft.name.trim(),
@@ -84,12 +84,9 @@ export function settingsFromDraft(
       columnLossW: null,
     },
     probe: {
-      standardUncertaintyK: probe.standardUncertaintyK,
-      offsetK: 0,
-      gain: 1,
-      ...draft.correction,
+      ...probeFromDraft(draft),
       silenceS: defaultRunSettings.probe.silenceS,
-      lagT90S: probe.lagT90S,
+      lagT90S: probeKinds[draft.probeKind].lagT90S,
     },
     leastStrengthAbv: read('leastStrengthAbv'),
     stop:

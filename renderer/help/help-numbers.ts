@@ -2,6 +2,8 @@ import {
   azeotrope,
   azeotropeSlopeKPerKPa,
   defaultRunSettings,
+  pressureFromSteam,
+  saturationPressureKPa,
   say,
   sensorToleranceK,
   serialSourceSchema,
@@ -29,6 +31,27 @@ const { chargeVolumeMl, chargeStrengthAbv, pressureKPa, leastStrengthAbv } = set
 const celsius = (temperatureC: number) => `${temperatureC.toFixed(1)} °C`;
 const toleranceK = (sensor: Parameters<typeof sensorToleranceK>[0]) =>
   `${sensorToleranceK(sensor, plateauC).toFixed(1)} K`;
+/** Steam at standard pressure, by a probe as bought. */
+const steamBy = (kind: keyof typeof probeKinds) =>
+  pressureFromSteam(
+    {
+      shownC: 100,
+      standardUncertaintyK: 0.03,
+      gapStandardUncertaintyK: probeKinds[kind].steamGapStandardUncertaintyK,
+    },
+    {
+      probe: { offsetK: 0, gain: 1, standardUncertaintyK: probeKinds[kind].standardUncertaintyK },
+      altitudeM: null,
+    },
+  );
+/** What it leaves in doubt of the limit, k = 2. */
+const steamLimitK = (kind: keyof typeof probeKinds) => {
+  const steam = steamBy(kind);
+  return steam.ok ? `${(2 * steam.value.onProbeStandardUncertaintyK).toFixed(1)} K` : '';
+};
+const halfK = 0.5;
+const halfKelvinKPa =
+  saturationPressureKPa('water', 100) - saturationPressureKPa('water', 100 - halfK);
 const lag = (kind: keyof typeof probeKinds) => `${probeKinds[kind].lagT90S} s`;
 
 /** What stands in double braces on the pages of the help; worked out where the rest of the program takes it from. */
@@ -45,6 +68,10 @@ export const helpNumbers: Readonly<Record<string, string>> = {
   oneWireHotK: `${sensorToleranceK({ kind: 'one-wire' }, oneWireEndC + 1).toFixed(0)} K`,
   oneWireEndC: `${oneWireEndC} °C`,
   thermocoupleK: toleranceK({ kind: 'thermocouple', type: 'K', toleranceClass: 1 }),
+  steamLimitBestK: steamLimitK('platinum-a'),
+  steamLimitDigitalK: steamLimitK('digital'),
+  halfKelvin: `${halfK} K`,
+  halfKelvinKPa: `${halfKelvinKPa.toFixed(1)} kPa`,
   platinumLag: lag('platinum-a'),
   digitalLag: lag('digital'),
   thermocoupleLag: lag('thermocouple'),

@@ -9,7 +9,8 @@ type OfToday = Pick<
 >;
 
 /**
- * The form as a kept set-up fills it. The barometer's reading was of another day, and nobody has looked at the bench yet: both are
+ * The form as a kept set-up fills it. The barometer's reading was of another day, that in steam
+ * of another day and perhaps another probe, and nobody has looked at the bench yet: both are
  * asked for again.
  */
 export function draftFromSetUp(

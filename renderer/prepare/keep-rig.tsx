@@ -49,7 +49,7 @@ export function KeepRig({ canAct }: { readonly canAct: boolean }) {
               })
             : (said ??
               say(
-                'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.',
+                'Still, column, probe, limit and charge. Not the checks, nor what barometer or steam said today.',
               ))}
         </p>
       </Form>

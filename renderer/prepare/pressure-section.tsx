@@ -4,11 +4,13 @@ import { pressureFromDraft, useDraftFields } from '../draft/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import type { PressureFrom, PressureUnit } from '../stores/index.ts';
 import { useWords } from '../words/index.ts';
+import { SteamReading } from './steam-reading.tsx';
 import { unknownPressureWords } from './unknown-pressure.ts';
 
 const sources = [
   { value: 'barometer', label: say('Barometer in this room') },
   { value: 'sea-level', label: say('Weather report') },
+  { value: 'steam', label: say('Steam of boiling water, with this probe') },
   { value: 'altitude', label: say('Only the altitude') },
   { value: 'unknown', label: say('I don’t know') },
 ] as const satisfies readonly { value: PressureFrom; label: string }[];
@@ -17,6 +19,14 @@ const units = [
   { value: 'hPa', label: 'hPa' },
   { value: 'kPa', label: 'kPa' },
 ] as const satisfies readonly { value: PressureUnit; label: string }[];
+
+const fromMap = say('Above sea level, from a map.');
+const altitudeHints = {
+  barometer: say('Used to check that the barometer is not set to sea level.'),
+  'sea-level': fromMap,
+  steam: say('If you know it: shows whether the probe is off by more than it should be.'),
+  altitude: fromMap,
+} as const satisfies Record<Exclude<PressureFrom, 'unknown'>, string>;
 
 /** Station and sea-level pressure are two different questions here, never one field with a switch. */
 export function PressureSection() {
@@ -58,19 +68,12 @@ export function PressureSection() {
           {...numberField('seaLevelPressure')}
         />
       )}
+      {pressureFrom === 'steam' && <SteamReading field={numberField('steamReading')} />}
       {pressureFrom !== 'unknown' && (
-        <NumberField
-          unit="m"
-          hint={
-            pressureFrom === 'barometer'
-              ? say('Used to check that the barometer is not set to sea level.')
-              : say('Above sea level, from a map.')
-          }
-          {...numberField('altitudeM')}
-        />
+        <NumberField unit="m" hint={altitudeHints[pressureFrom]} {...numberField('altitudeM')} />
       )}
       <p className="soft field-wide">
-        {say('It moves the plateau by {slope} for every kPa. A barometer is best.', {
+        {say('It moves the plateau by {slope} for every kPa. A barometer or steam is best.', {
           slope: words.quantity(slopeKPerKPa, 2, 'K'),
         })}
       </p>

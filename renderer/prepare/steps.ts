@@ -29,6 +29,7 @@ const stepOfField: Readonly<Record<ToDo['field'], StepId>> = {
   reactionTimeS: 'pot',
   stationPressure: 'air',
   seaLevelPressure: 'air',
+  steamReading: 'air',
   altitudeM: 'air',
   checks: 'checks',
 };

@@ -20,8 +20,27 @@ export function stillToDo(
   return [
     ...probeStillToDo(probe),
     ...problems.flatMap((problem) => entryStillToDo(problem, draft)),
+    ...(isOfOtherProbe(draft, probe)
+      ? [
+          {
+            words: say('Take the steam’s reading again, with this probe'),
+            field: 'steamReading',
+          } satisfies ToDo,
+        ]
+      : []),
     ...(left === 0 ? [] : [{ words: looksWords(left), field: 'checks' } satisfies ToDo]),
   ];
+}
+
+/** Steam tells where the limit lies on the probe that was held in it, and on no other. */
+export function isOfOtherProbe(draft: PrepareDraft, probe: ProbeStatus | null): boolean {
+  const { pressureFrom, steamTaken } = draft;
+  return (
+    pressureFrom === 'steam' &&
+    steamTaken !== null &&
+    probe?.state === 'hearing' &&
+    probe.path !== steamTaken.path
+  );
 }
 
 function looksWords(left: number): string {
@@ -44,6 +63,7 @@ const questions: Partial<Record<TextField, string>> = {
   altitudeM: say('Say how high this room lies, under “Air pressure”'),
   stationPressure: say('Say what the barometer shows today'),
   seaLevelPressure: say('Say what today’s weather report says'),
+  steamReading: say('Hold the probe in steam and take what it shows, under “Air pressure”'),
 };
 
 function entryStillToDo({ field }: FieldProblem, draft: PrepareDraft): readonly ToDo[] {

@@ -27,7 +27,10 @@ export function pressureWords(
   const { pressureKPa, standardUncertaintyKPa, source } = pressure;
   if (source !== 'assumed') {
     const doubt = quantityWords(2 * standardUncertaintyKPa, 1, 'kPa', decimal);
-    return `${quantityWords(pressureKPa, 1, 'kPa', decimal)} ± ${doubt}`;
+    const told = `${quantityWords(pressureKPa, 1, 'kPa', decimal)} ± ${doubt}`;
+    return source === 'steam'
+      ? say('{told}, from steam, with what the probe showed in it', { told })
+      : told;
   }
   const { low, high } = unknownPressureKPa;
   return say('not known: {low} to {high}', {

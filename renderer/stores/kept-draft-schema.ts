@@ -26,6 +26,16 @@ export const keptDraftSchema = z
     pressureUnit: rig.pressureUnit.unwrap(),
     stationPressure: text,
     seaLevelPressure: text,
+    /** What the probe shows in the steam of boiling water. */
+    steamReading: text.default(''),
+    /** Where it was taken from the probe: how well it stood, and which probe it was; null where it was typed. */
+    steamTaken: z
+      .strictObject({
+        standardUncertaintyK: z.number().min(0.001).max(1),
+        path: z.string().max(400).nullable(),
+      })
+      .nullable()
+      .default(null),
     altitudeM: text,
     probeKind: rig.probeKind.unwrap(),
     /** From ice and steam; null for a probe as bought. */

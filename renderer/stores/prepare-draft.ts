@@ -30,6 +30,8 @@ export const firstDraft: PrepareDraft = {
   pressureUnit: 'hPa',
   stationPressure: '',
   seaLevelPressure: '',
+  steamReading: '',
+  steamTaken: null,
   altitudeM: '',
   probeKind: 'digital',
   correction: null,

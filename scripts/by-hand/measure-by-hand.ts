@@ -1,4 +1,5 @@
 import process from 'node:process';
+import type { RunSettings } from '#shared-core';
 import { type ByHandRun, byHandRun, endS, inputsOf } from './by-hand-run.ts';
 import { byHandTable, type CalibrationWords, type TaggedScore } from './by-hand-table.ts';
 import { byHandTruth } from './by-hand-truth.ts';
@@ -13,6 +14,8 @@ export interface ByHandOptions {
   /** File to keep the drawn runs in, or to take them from. */
   readonly save: string | null;
   readonly from: string | null;
+  /** What the monitor is told of a run. */
+  readonly known: (run: ByHandRun) => RunSettings;
   /** Who is judged. */
   readonly watch: Watch;
   readonly calibration: CalibrationWords;
@@ -31,12 +34,12 @@ export function measureByHand(options: ByHandOptions): void {
 
 function measureScores(
   runs: Iterable<ByHandRun>,
-  { list, runs: count, watch, calibration }: ByHandOptions,
+  { list, runs: count, known, watch, calibration }: ByHandOptions,
 ): void {
   const scored: TaggedScore[] = [];
   for (const run of runs) {
     const truth = byHandTruth(run);
-    const watched = watch(run.settings, inputsOf(run, run.channels), endS(run));
+    const watched = watch(known(run), inputsOf(run, run.channels), endS(run));
     const score = scoreByHand(run, truth, watched);
     scored.push({ tags: run.tags, score });
     if (list) {

@@ -25,6 +25,22 @@ const weatherStandardKPa = 1.0;
  */
 const driftKPaPerH = 0.1 / 3;
 
+/** A value read before a run is so old when it is used [h]; a lesson. */
+const lessonH = 2;
+
+/**
+ * How far the weather takes the air pressure within a lesson of two hours, `u = 0.1 kPa / 3 h · 2 h`.
+ *
+ * @returns standard uncertainty [kPa]
+ *
+ * Source: the usual change that separates "steady" from "changing" in marine forecasts; from memory.
+ * @example
+ * weatherInLessonKPa() // ≈ 0.067 ± 0.001
+ */
+export function weatherInLessonKPa(): number {
+  return driftKPaPerH * lessonH;
+}
+
 /** Air columns are warmer or colder than the standard one by about this much; round figure, no source. */
 const columnTemperatureStandardK = 10;
 
@@ -32,7 +48,7 @@ const columnTemperatureStandardK = 10;
 const distanceStandardKPa = 0.1;
 
 export function barometerDoubts(evidence: BarometerEvidence): readonly Contribution[] {
-  const { toleranceKPa = defaultToleranceKPa, resolutionKPa = 0.1, ageH = 2 } = evidence;
+  const { toleranceKPa = defaultToleranceKPa, resolutionKPa = 0.1, ageH = lessonH } = evidence;
   return [
     instrument(toleranceKPa, evidence.toleranceKPa === undefined),
     {
@@ -103,7 +119,7 @@ function instrument(toleranceKPa: number, assumed: boolean): Contribution {
   };
 }
 
-function weatherSince(ageH: number): Contribution {
+export function weatherSince(ageH = lessonH): Contribution {
   return {
     name: worded('weather since the reading'),
     distribution: 'normal',

@@ -8,6 +8,7 @@ export type PressureEvidence =
   | BarometerEvidence
   | ChannelEvidence
   | SeaLevelEvidence
+  | SteamEvidence
   | AltitudeEvidence;
 
 /** Read from a barometer in the room. */
@@ -40,6 +41,18 @@ export interface SeaLevelEvidence {
   /** Outdoor air temperature; without it the standard atmosphere is assumed. */
   readonly temperatureC?: number;
   /** How old the value will be when it is used; default 3 h. */
+  readonly ageH?: number;
+}
+
+/** Where water boils, by the head probe itself. */
+export interface SteamEvidence {
+  readonly kind: 'steam';
+  /** What the probe showed in the steam of well-boiling water, after its correction. */
+  readonly steamC: number;
+  readonly readingStandardUncertaintyK: number;
+  /** Of the probe after any calibration. */
+  readonly probeStandardUncertaintyK: number;
+  /** How old the value will be when it is used; default 2 h, a lesson. */
   readonly ageH?: number;
 }
 

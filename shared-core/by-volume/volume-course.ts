@@ -1,4 +1,5 @@
 import { headVapour } from '../equilibrium/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import type { VolumeReading } from './volume-reading.ts';
@@ -43,8 +44,7 @@ export function volumeCourse(
     const vapour = headVapour({
       temperatureC: Math.min(150, Math.max(-50, headC)),
       pressureKPa: pressure.pressureKPa,
-      temperatureUncertaintyK: probe.standardUncertaintyK,
-      pressureUncertaintyKPa: pressure.standardUncertaintyKPa,
+      ...scaleDoubts({ probe, pressure }),
     });
     const vapourAbv = vapour.kind === 'below-azeotrope' ? null : vapour.alcoholByVolume;
     if (vapourAbv !== null) {

@@ -32,7 +32,7 @@ export const whileHot = [
     id: 'hot-glass',
     act: worded('Glass and mantle stay hot.'),
     because: worded('Long after the heat is off. Let them cool before you touch or open anything.'),
-    places: ['debrief'],
+    places: ['calibrate', 'debrief'],
   },
   {
     id: 'steam',

@@ -14,8 +14,14 @@ import { severalSourceSchema } from './probe-schemas.ts';
 
 const { low: lowestM, high: highestM } = settingRanges.altitudeM;
 
-/** Where the air pressure comes from; the pressure itself is of one day and kept with no rig. */
-export const pressureFromSchema = z.enum(['barometer', 'sea-level', 'altitude', 'unknown']);
+/** Where the air pressure comes from; the pressure itself is of one day, a reading in steam of one probe too: kept with no rig. */
+export const pressureFromSchema = z.enum([
+  'barometer',
+  'sea-level',
+  'steam',
+  'altitude',
+  'unknown',
+]);
 export const pressureUnitSchema = z.enum(['kPa', 'hPa']);
 export const probeKindSchema = z.enum(['digital', 'platinum-a', 'platinum-b', 'thermocouple']);
 

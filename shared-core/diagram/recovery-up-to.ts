@@ -1,5 +1,7 @@
 import { strengthFromMoleFraction } from '../alcoholometry/index.ts';
 import { headVapourTable } from '../equilibrium/index.ts';
+import { pressureAfter } from '../monitor/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import { indexAtTime, pointAt, type Series } from '../series/index.ts';
 import type { Booking } from './collected-course.ts';
 import type { FollowedRun } from './followed-run.ts';
@@ -22,9 +24,12 @@ export function recoveryUpTo(
   const last = bookings[bookings.length - 1];
   if (head === undefined || first === undefined || last === undefined) return [];
   const endS = Math.min(timeS, last.timeS);
-  const { probe, pressure, charge } = view.settings;
-  const reachK =
-    2 * Math.hypot(probe.standardUncertaintyK, kelvinPerKPa * pressure.standardUncertaintyKPa);
+  const { charge, probe } = view.settings;
+  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts({
+    probe,
+    pressure: pressureAfter(view.settings.pressure, view.marks),
+  });
+  const reachK = 2 * Math.hypot(temperatureUncertaintyK, kelvinPerKPa * pressureUncertaintyKPa);
   const readsHighK = view.snapshot?.plateau.probeReadsHighK ?? 0;
   const strengthAt = strengthTable(pressureKPa);
   const strengths: StrengthMoment[] = [];

@@ -1,5 +1,8 @@
 import { moleFractionFromMassFraction } from '../alcoholometry/index.ts';
 import { headVapour } from '../equilibrium/index.ts';
+import { pressureAfter } from '../monitor/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
+import type { RunSettings } from '../run/index.ts';
 import { indexAtTime, pointAt, type Series } from '../series/index.ts';
 import type { Stage } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
@@ -54,6 +57,10 @@ export function stillMomentAt(view: FollowedRun, timeS: number): StillMoment {
   const { settings, snapshot } = view;
   const isPresent = snapshot !== null && Math.abs(timeS - snapshot.timeS) <= nowReachS;
   const pressureKPa = snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa;
+  const pressure = pressureAfter(
+    settings.pressure,
+    view.marks.filter((mark) => mark.timeS <= timeS),
+  );
   const stage = stageAt(view, timeS);
   const readHeadC = valueAt(view.tracks.head?.series ?? null, timeS);
   const headC = headEstimate(view, isPresent, readHeadC);
@@ -61,7 +68,8 @@ export function stillMomentAt(view: FollowedRun, timeS: number): StillMoment {
   const isUnsettled = isPresent && snapshot.vapour?.kind === 'unsettled';
   const isBathed = stage !== 'warm-up' && stage !== 'cool-down' && !hasReceded && !isUnsettled;
   const vapour = isBathed
-    ? ((isPresent ? presentVapour(view) : null) ?? vapourFromReading(view, headC, pressureKPa))
+    ? ((isPresent ? presentVapour(view) : null) ??
+      vapourFromReading(view, headC, pressureKPa, pressure))
     : null;
   const arrivedS = view.stages.find((span) => span.stage === 'first-fraction')?.fromS ?? null;
   const bookings = collectedCourse(
@@ -148,6 +156,7 @@ function vapourFromReading(
   { settings, snapshot }: FollowedRun,
   headC: Estimate | null,
   pressureKPa: number,
+  pressure: RunSettings['pressure'],
 ): HeadVapourPoint | null {
   if (headC === null) return null;
   // The same belief about the probe that the band and the present strength stand on.
@@ -156,8 +165,7 @@ function vapourFromReading(
   const vapour = headVapour({
     temperatureC: vapourC,
     pressureKPa,
-    temperatureUncertaintyK: settings.probe.standardUncertaintyK,
-    pressureUncertaintyKPa: settings.pressure.standardUncertaintyKPa,
+    ...scaleDoubts({ probe: settings.probe, pressure }),
   });
   // Colder than any ethanol–water vapour: the bulb is not bathed, whatever the stage.
   if (vapour.kind === 'below-azeotrope') return null;

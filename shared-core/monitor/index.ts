@@ -7,3 +7,4 @@ export { heardPressure } from './heard-pressure.ts';
 export { createMarksLedger } from './marks-ledger.ts';
 export { modelVersion } from './model-version.ts';
 export type { Monitor, MonitorChange } from './monitor.ts';
+export { pressureAfter } from './pressure-after.ts';

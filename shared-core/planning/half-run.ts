@@ -1,4 +1,5 @@
 import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibrium/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import type { Random } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import {
@@ -69,15 +70,16 @@ const longestS = 6 * 3600;
  * benchOf({ ...defaultRunSettings, pressure }).limitHeightK // ≈ 5.2 ± 0.3
  */
 export function benchOf(settings: RunSettings): Bench {
-  const { pressureKPa, standardUncertaintyKPa } = settings.pressure;
-  const { leastStrengthAbv, probe } = settings;
+  const { pressureKPa } = settings.pressure;
+  const { leastStrengthAbv } = settings;
+  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
   return {
     settings,
     limitHeightK: limitTemperatureC({ leastStrengthAbv, pressureKPa }) - azeotropeC,
     offsetSdK: Math.hypot(
-      probe.standardUncertaintyK,
-      azeotropeSlopeKPerKPa(pressureKPa) * standardUncertaintyKPa,
+      temperatureUncertaintyK,
+      azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa,
       heightModelSdK,
     ),
   };

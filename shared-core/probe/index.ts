@@ -1,11 +1,11 @@
 /** Calibration, tolerance, lag and the physics of sensors. */
-export { calibrationLimits } from './calibrate.ts';
-
 export { correctionAtPlateauK, correctionFrom } from './correction-from.ts';
 export { lagTimeConstantS } from './lag.ts';
 export { platinumTemperatureC } from './platinum.ts';
+export { pressureFromSteam } from './pressure-from-steam.ts';
 export { probeBudget } from './probe-budget.ts';
 export { steamPoint } from './reference-point.ts';
+export { scaleDoubts } from './scale-doubts.ts';
 export {
   sensorStandardUncertaintyK,
   sensorToleranceK,

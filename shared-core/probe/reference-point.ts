@@ -1,4 +1,4 @@
-import type { StationPressure } from '../atmosphere/index.ts';
+import { type StationPressure, steamRealisationK } from '../atmosphere/index.ts';
 import { saturationTemperatureC } from '../equilibrium/index.ts';
 import { requireInRange } from '../result/index.ts';
 import { standardFromHalfWidth } from '../uncertainty/index.ts';
@@ -29,9 +29,6 @@ export function icePoint(water: 'distilled' | 'tap'): ReferencePoint {
     standardUncertaintyK: standardFromHalfWidth('rectangular', water === 'distilled' ? 0.05 : 0.1),
   };
 }
-
-/** Draughts, drops of condensate and short immersion in a flask's neck; common practice, no source. */
-const steamRealisationK = 0.05;
 
 /**
  * The steam point at the pressure of the day: `T = Tsat(p)`, about 0.28 K a kPa, with

@@ -1,4 +1,5 @@
 import { alarmTitles } from '../monitor/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import { chargeDoubtMl, trialWords } from '../run/index.ts';
 import { stageLabels } from '../stages/index.ts';
 import type { RunStudy } from '../study/index.ts';
@@ -72,6 +73,7 @@ export function settingsTable({
     altitude: 'altitude, ISO 2533',
     assumed: 'assumed, nobody entered one',
     channel: 'measured during the run',
+    steam: 'steam of boiling water, by this probe',
   } as const;
   return {
     kind: 'table',
@@ -102,6 +104,14 @@ export function settingsTable({
         'Air pressure',
         `${measuredWords({ value: pressure.pressureKPa, standardUncertainty: pressure.standardUncertaintyKPa }, 'kPa')}, from ${sources[pressure.source]}`,
       ],
+      ...(pressure.source === 'steam' && pressure.steam !== undefined
+        ? [
+            [
+              'Head probe in steam',
+              `${measuredWords({ value: pressure.steam.shownC, standardUncertainty: pressure.steam.standardUncertaintyK }, '°C')} shown; probe and air pressure together leave u = ${plain(scaleDoubts(settings).temperatureUncertaintyK)} K in doubt`,
+            ],
+          ]
+        : []),
       [
         'Head probe',
         `u = ${plain(probe.standardUncertaintyK)} K, t90 = ${plain(probe.lagT90S)} s, T = ${plain(probe.offsetK)} K + ${plain(probe.gain)} × reading`,

@@ -36,6 +36,7 @@ export {
   type RunSettings,
   rigSettingSchema,
   runSettingsSchema,
+  type SteamReading,
   stopSettingSchema,
 } from './run-settings.ts';
 export { type NumberRange, settingRanges } from './setting-ranges.ts';

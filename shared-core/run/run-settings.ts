@@ -4,13 +4,29 @@ import { type NumberRange, settingRanges } from './setting-ranges.ts';
 
 const within = ({ low, high }: NumberRange) => z.number().min(low).max(high);
 
+/** What the head probe showed in the steam of boiling water. */
+const steamReadingSchema = z.strictObject({
+  /** As it stood there, before any correction. */
+  shownC: z.number().min(60).max(130),
+  /** Of the settled reading alone: what of it is scatter, drift and the probe's smallest step. */
+  standardUncertaintyK: z.number().min(0.001).max(1),
+  /** How much more or less than in steam the probe may be off at the plateau, some twenty kelvins below; by its kind. */
+  gapStandardUncertaintyK: z.number().min(0.001).max(2),
+});
+
 /** How the air pressure at the still is known, and how well. */
 export const pressureSettingSchema = z.strictObject({
   pressureKPa: within(settingRanges.pressureKPa),
+  /** Of the air pressure as such. From steam it shares the probe's error: see `scaleDoubts` for both together. */
   standardUncertaintyKPa: z.number().min(0.001).max(10),
-  /** `assumed`: nobody said how high the still stands; then the head itself tells more of it than any assumption. */
-  source: z.enum(['barometer', 'altitude', 'channel', 'assumed']),
+  /**
+   * `assumed`: nobody said how high the still stands; then the head itself tells more of it than any assumption. `steam`: where
+   * water boils by the head probe itself.
+   */
+  source: z.enum(['barometer', 'altitude', 'channel', 'steam', 'assumed']),
   altitudeM: within(settingRanges.altitudeM).nullable(),
+  /** Where the source is steam. */
+  steam: steamReadingSchema.optional(),
 });
 
 /** What went into the pot. */
@@ -99,5 +115,6 @@ export const runSettingsSchema = z.strictObject({
 
 export type ChargeSetting = z.infer<typeof chargeSettingSchema>;
 export type RigSetting = z.infer<typeof rigSettingSchema>;
+export type SteamReading = z.infer<typeof steamReadingSchema>;
 export type Trial = z.infer<typeof trialSchema>;
 export type RunSettings = z.infer<typeof runSettingsSchema>;

@@ -1,5 +1,5 @@
-import { heardPressure } from '../monitor/index.ts';
-import { type Mark, type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
+import type { RunInput, RunSettings } from '../run/index.ts';
+import { pressureCourse } from './pressure-course.ts';
 
 /** The head over an interval, calibrated, with the air pressure at that time. */
 export interface HeadRow {
@@ -49,7 +49,7 @@ export function headCourse({ settings, inputs, endS }: HeadToFollow): readonly H
     if (readings === 0) return;
     const timeS = (bin + 0.5) * stepS;
     const headC = settings.probe.offsetK + settings.probe.gain * (sum / readings);
-    rows.push({ timeS, headC, readings, pressureKPa: pressureAt(timeS) });
+    rows.push({ timeS, headC, readings, pressureKPa: pressureAt(timeS).pressureKPa });
   };
   for (const input of inputs) {
     if (input.kind !== 'reading' || input.channel !== 'head' || input.quality !== 'good') continue;
@@ -65,32 +65,4 @@ export function headCourse({ settings, inputs, endS }: HeadToFollow): readonly H
   }
   close();
   return rows;
-}
-
-/** The marks among a run's inputs that stand, in order of time. */
-export function marksAmong(inputs: Iterable<RunInput>): readonly Mark[] {
-  const marks: Mark[] = [];
-  for (const input of inputs) if (input.kind === 'mark') marks.push(input);
-  return standingMarks(marks);
-}
-
-/** Pressure at a time: the last one that a person wrote down, or what the run is reckoned by without; times only go forward. */
-function pressureCourse(
-  setting: RunSettings['pressure'],
-  inputs: Iterable<RunInput>,
-): (timeS: number) => number {
-  const changes = marksAmong(inputs).flatMap(({ timeS, mark }) =>
-    mark.type === 'pressure-read' ? [{ timeS, pressureKPa: mark.pressureKPa }] : [],
-  );
-  changes.sort((a, b) => a.timeS - b.timeS);
-  let next = 0;
-  let { pressureKPa } = heardPressure(setting, inputs);
-  return (timeS) => {
-    for (let change = changes[next]; change !== undefined && change.timeS <= timeS; ) {
-      pressureKPa = change.pressureKPa;
-      next += 1;
-      change = changes[next];
-    }
-    return pressureKPa;
-  };
 }

@@ -8,10 +8,12 @@ import {
   type TimeSpan,
 } from '../bookkeeping/index.ts';
 import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibrium/index.ts';
-import { heardPressure } from '../monitor/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
-import { type HeadRow, type HeadToFollow, headCourse, marksAmong } from './head-course.ts';
+import { type HeadRow, type HeadToFollow, headCourse } from './head-course.ts';
+import { marksAmong } from './marks-among.ts';
+import { pressureCourse } from './pressure-course.ts';
 
 /** The plateau of a run: what was read, and what it means at the local pressure. */
 export interface RunPlateau {
@@ -63,7 +65,8 @@ export function plateauOfRun(
   const held = rows.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
   if (held.length < 3) return null;
   const { probe, pressure } = run.settings;
-  return plateauBetween(held, { probe, pressure: heardPressure(pressure, run.inputs) });
+  const middleS = (span.fromS + span.toS) / 2;
+  return plateauBetween(held, { probe, pressure: pressureCourse(pressure, run.inputs)(middleS) });
 }
 
 /** Stretches in which the head may be that of vapour as strong as wanted, heat on. */
@@ -143,13 +146,16 @@ function plateauBetween(
   );
   const pressureKPa = held.reduce((sum, row) => sum + row.pressureKPa, 0) / held.length;
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
-  const fromPressureK =
-    azeotropeSlopeKPerKPa(pressureKPa) * settings.pressure.standardUncertaintyKPa;
+  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
   const standardUncertainty = Math.hypot(
     settings.probe.standardUncertaintyK,
     statistics.standardUncertaintyOfMeanK,
   );
-  const withPressure = Math.hypot(standardUncertainty, fromPressureK);
+  const withPressure = Math.hypot(
+    temperatureUncertaintyK,
+    statistics.standardUncertaintyOfMeanK,
+    azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa,
+  );
   return {
     statistics,
     mean: { value: statistics.meanC, standardUncertainty },

@@ -1,9 +1,10 @@
 import { headVapour } from '../equilibrium/index.ts';
-import { heardPressure } from '../monitor/index.ts';
+import { scaleDoubts } from '../probe/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Stage, StageSpan } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type HeadRow, headCourse } from './head-course.ts';
+import { pressureCourse } from './pressure-course.ts';
 
 /** One moment of a run as the tool sees it: calibrated, averaged, interpreted. */
 export interface ProcessedRow extends HeadRow {
@@ -41,15 +42,14 @@ export function processedRows({
   const stageAt = stageCourse(stages);
   const course = headCourse({ settings, inputs, endS });
   const leftS = vapourLeftS(course, stages);
-  const { standardUncertaintyKPa } = heardPressure(settings.pressure, inputs);
+  const pressureAt = pressureCourse(settings.pressure, inputs);
   return course.map((row) => {
     const { timeS, headC, pressureKPa } = row;
     const stage = stageAt(timeS);
     const vapour = headVapour({
       temperatureC: Math.min(150, Math.max(-50, headC)),
       pressureKPa,
-      temperatureUncertaintyK: settings.probe.standardUncertaintyK,
-      pressureUncertaintyKPa: standardUncertaintyKPa,
+      ...scaleDoubts({ probe: settings.probe, pressure: pressureAt(timeS) }),
     });
     const isBathed =
       stage !== 'warm-up' && stage !== 'cool-down' && vapour.kind === 'ethanol-water';

@@ -100,7 +100,13 @@ async function lookAtHelp(page: Page): Promise<void> {
 
 /** Every field filled with what it can’t be. */
 async function lookAtMistakes(page: Page): Promise<void> {
-  for (const choice of ['Barometer in this room', 'Weather report', 'Only the altitude']) {
+  const choices = [
+    'Barometer in this room',
+    'Weather report',
+    'Steam of boiling water, with this probe',
+    'Only the altitude',
+  ];
+  for (const choice of choices) {
     await page.getByText(inGerman(choice), { exact: true }).first().click();
     for (const wrong of ['1.700', '-5', '']) {
       await unfoldAll(page);

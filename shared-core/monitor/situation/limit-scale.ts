@@ -55,8 +55,8 @@ export function createLimitScale(settings: RunSettings): LimitScale {
   };
 }
 
-/** The pressure as it is known once somebody or something has shown it; as before where no air pressure can be like that. */
-function withPressure(
+/** The pressure as it is known once somebody or something has shown it, whatever it was known by; as before where no air pressure can be like that. */
+export function withPressure(
   before: RunSettings['pressure'],
   pressureKPa: number,
   source: RunSettings['pressure']['source'],

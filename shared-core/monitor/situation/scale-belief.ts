@@ -1,4 +1,5 @@
 import type { CautionId } from '../../cautions/index.ts';
+import { scaleDoubts } from '../../probe/index.ts';
 import type { RunSettings } from '../../run/index.ts';
 import { normalCumulative } from './normal.ts';
 import type { VapourScale } from './vapour-scale.ts';
@@ -66,8 +67,8 @@ export function priorScale(settings: RunSettings, scale: VapourScale): ScaleBeli
 
 /** Standard deviation of the offset by what was stated alone [K]. */
 export function statedScaleSdK(settings: RunSettings, scale: VapourScale): number {
-  const fromPressureK = scale.kelvinPerKPa * settings.pressure.standardUncertaintyKPa;
-  return Math.hypot(settings.probe.standardUncertaintyK, fromPressureK, modelSdK);
+  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
+  return Math.hypot(temperatureUncertaintyK, scale.kelvinPerKPa * pressureUncertaintyKPa, modelSdK);
 }
 
 /**

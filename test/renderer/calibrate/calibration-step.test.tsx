@@ -1,10 +1,18 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
+import { defaultRunSettings, saturationPressureKPa } from '#shared-core';
 import { CalibrationStep } from '../../../renderer/calibrate/calibration-step.tsx';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
+
+/** Steam of 99.2 °C: Tsat by IAPWS. */
+const pressure = {
+  ...defaultRunSettings.pressure,
+  pressureKPa: saturationPressureKPa('water', 99.2),
+  standardUncertaintyKPa: 0.1,
+};
 
 function showSteam(readingC: number): { readonly canTake: boolean; readonly words: string } {
   renderInWindow(
@@ -12,7 +20,8 @@ function showSteam(readingC: number): { readonly canTake: boolean; readonly word
       <CalibrationStep
         title="Steam"
         how="Boil water."
-        referenceC={99.2}
+        point="steam"
+        pressure={pressure}
         taken={null}
         settled={{
           ok: true,

@@ -5,28 +5,32 @@ import {
   calibrationAfter,
   nothingTaken,
 } from '../../../renderer/calibrate/calibration-state.ts';
+import { settlingOf, withReading } from '../../../renderer/calibrate/settling.ts';
 
 const pressure = { pressureKPa: 101.325, standardUncertaintyKPa: 0.1 };
 
-function bath(state: CalibrationState, temperatureC: number, fromS: number): CalibrationState {
-  return Array.from({ length: 50 }, (_, second) => fromS + second).reduce(
+type Heard = Parameters<typeof settlingOf>[0];
+
+function bath(temperatureC: number, fromS: number, lately: Heard = []): Heard {
+  return Array.from({ length: 50 }, (_, second) => fromS + second).reduce<Heard>(
     (known, timeS) =>
-      calibrationAfter(known, {
-        type: 'heard',
-        reading: { timeS, temperatureC: temperatureC + 0.02 * (timeS % 2) },
-      }),
-    state,
+      withReading(known, { timeS, temperatureC: temperatureC + 0.02 * (timeS % 2) }),
+    lately,
   );
 }
 
-const taken = (state: CalibrationState, point: 'ice' | 'steam') =>
-  calibrationAfter(state, { type: 'taken', point });
+function taken(state: CalibrationState, point: 'ice' | 'steam', lately: Heard): CalibrationState {
+  const settled = settlingOf(lately);
+  if (!settled.ok) throw new Error(settled.error.kind);
+  return calibrationAfter(state, { type: 'taken', point, settled: settled.value });
+}
 
 describe('the walk through ice and steam', () => {
   test('a probe that reads 0.4 K high in both baths is corrected by −0.4 K at the plateau', () => {
     // Steam at 101.325 kPa is 99.974 °C on ITS-90 (IAPWS), from memory.
-    const ice = taken(bath(nothingTaken, 0.4, 0), 'ice');
-    const both = taken(bath(ice, 100.37, 300), 'steam');
+    const iceBath = bath(0.4, 0);
+    const ice = taken(nothingTaken, 'ice', iceBath);
+    const both = taken(ice, 'steam', bath(100.37, 300, iceBath));
     const correction = correctionFrom(both, pressure);
     expect(correction?.ok).toBe(true);
     if (!correction?.ok) return;
@@ -34,20 +38,17 @@ describe('the walk through ice and steam', () => {
     expect(correction.value.standardUncertaintyK).toBeLessThan(0.1);
   });
 
-  test('a bath that still drifts cannot be taken', () => {
-    const drifting = Array.from({ length: 50 }, (_, timeS) => timeS).reduce(
-      (known, timeS) =>
-        calibrationAfter(known, {
-          type: 'heard',
-          reading: { timeS, temperatureC: 20 - 0.1 * timeS },
-        }),
-      nothingTaken,
+  test('a bath that still drifts has not settled', () => {
+    const drifting = Array.from({ length: 50 }, (_, timeS) => timeS).reduce<Heard>(
+      (known, timeS) => withReading(known, { timeS, temperatureC: 20 - 0.1 * timeS }),
+      [],
     );
-    expect(taken(drifting, 'ice').ice).toBeNull();
+    expect(settlingOf(drifting)).toMatchObject({ ok: false, error: { kind: 'still-drifting' } });
   });
 
   test('swapped baths give a problem, not a correction', () => {
-    const swapped = taken(bath(taken(bath(nothingTaken, 100, 0), 'ice'), 0, 300), 'steam');
+    const ice = taken(nothingTaken, 'ice', bath(100, 0));
+    const swapped = taken(ice, 'steam', bath(0, 300));
     expect(correctionFrom(swapped, pressure)).toMatchObject({
       ok: false,
       error: { kind: 'points-swapped' },
@@ -55,11 +56,11 @@ describe('the walk through ice and steam', () => {
   });
 
   test('a reading heard twice counts once; a probe plugged in anew starts anew', () => {
-    const once = bath(nothingTaken, 0.4, 0);
-    const last = once.lately.at(-1)!;
-    const again = calibrationAfter(once, { type: 'heard', reading: last });
-    const anew = calibrationAfter(once, { type: 'heard', reading: { ...last, timeS: 1 } });
-    expect([again.lately.length, anew.lately.length]).toEqual([once.lately.length, 1]);
+    const once = bath(0.4, 0);
+    const last = once.at(-1)!;
+    const again = withReading(once, last);
+    const anew = withReading(once, { ...last, timeS: 1 });
+    expect([again.length, anew.length]).toEqual([once.length, 1]);
   });
 
   test('nothing taken is no correction', () => {

@@ -7,6 +7,7 @@ vi.resetModules();
 const { setLanguage } = await import('#shared-core');
 setLanguage('de');
 const { PreparePlace } = await import('../../../renderer/prepare/prepare-place.tsx');
+const { PressureSection } = await import('../../../renderer/prepare/pressure-section.tsx');
 const { ToBeRecorded } = await import('../../../renderer/prepare/to-be-recorded.tsx');
 const { stillToDo } = await import('../../../renderer/prepare/still-to-do.ts');
 const { firstDraft } = await import('../../../renderer/stores/prepare-draft.ts');
@@ -37,6 +38,18 @@ test('Prepare is German from its heading to its cautions', () => {
   expect(text).toContain('Das Kühlwasser läuft: unten hinein, oben hinaus');
   // The small words that every English sentence has.
   expect(text.match(/\b(the|and|with|your|before|from)\b/g)).toBeNull();
+});
+
+test('steam is German from its how to its finding', () => {
+  for (const steamReading of ['', '21,4', '99,42']) {
+    renderInWindow(<PressureSection />, undefined, ({ prepare }) =>
+      prepare.getState().replace({ ...firstDraft, pressureFrom: 'steam', steamReading }),
+    );
+    const text = document.body.textContent ?? '';
+    expect(text).toContain('Dampf siedenden Wassers, mit dieser Sonde');
+    expect(text.match(/\b(the|and|with|your|before|from)\b/g)).toBeNull();
+    cleanup();
+  }
 });
 
 test('the role and the channels keep their capitals', () => {

@@ -58,6 +58,20 @@ describe('a set-up that comes back in the next lesson', () => {
     });
   });
 
+  test('that the pressure comes from steam is kept, what the probe showed in it is not', () => {
+    const steam = {
+      ...lastLesson,
+      pressureFrom: 'steam',
+      steamReading: '98,42',
+      steamTaken: { standardUncertaintyK: 0.04, path: '/dev/ttyACM0' },
+    } as const;
+    const kept = setUpFromDraft(steam, source);
+    const next = draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), steam, ',');
+    expect([next.pressureFrom, next.steamReading, next.steamTaken]).toEqual(['steam', '', null]);
+    const settings = settingsFromDraft(next);
+    expect(settings.ok ? [] : settings.error.map(({ field }) => field)).toEqual(['steamReading']);
+  });
+
   test('with an altitude alone it needs no entry at all', () => {
     const kept = setUpFromDraft({ ...lastLesson, pressureFrom: 'altitude' }, null);
     const next = settingsFromDraft(

@@ -37,3 +37,14 @@ test('a damaged or foreign entry in the storage means starting from nothing', ()
     expect(createPrepareStore(kept).getState().draft).toEqual(firstDraft);
   }
 });
+
+test('an entry kept before steam could be read still opens', () => {
+  const kept = new Map<string, string>();
+  createPrepareStore(storage(kept)).getState().change({ chargeVolumeMl: '420' });
+  const { steamReading: _, steamTaken: __, ...older } = JSON.parse(kept.get('prepare-draft') ?? '');
+  kept.set('prepare-draft', JSON.stringify(older));
+  expect(createPrepareStore(storage(kept)).getState().draft).toEqual({
+    ...firstDraft,
+    chargeVolumeMl: '420',
+  });
+});

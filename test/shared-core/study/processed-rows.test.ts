@@ -37,3 +37,23 @@ test('a bulb that cools without vapour has no strength, though the fall is calle
 test('a head that falls while vapour comes on keeps its strength', () => {
   expect(withStrength(running)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
 });
+
+test('a strength by steam is known better than by a barometer that is read later: from then on probe and pressure are two doubts', () => {
+  const steam = { shownC: 99.9, standardUncertaintyK: 0.03, gapStandardUncertaintyK: 0.06 };
+  const { probe, pressure } = defaultRunSettings;
+  const settings = {
+    probe: { ...probe, standardUncertaintyK: 0.4 },
+    pressure: { ...pressure, standardUncertaintyKPa: 1.5, source: 'steam' as const, steam },
+  };
+  const read = { type: 'pressure-read', pressureKPa: pressure.pressureKPa } as const;
+  const mark: RunInput = { kind: 'mark', timeS: 150, markId: 1, mark: read };
+  const rows = processedRows({ settings, inputs: [...inputs, mark], stages: running, endS });
+  const widthAbv = (minute: number) => {
+    const { low, high } = rows[minute]?.vapourAbv ?? { low: Number.NaN, high: Number.NaN };
+    return high - low;
+  };
+  // The head stands at 80 °C in both minutes, before the barometer and after it.
+  expect(widthAbv(7) / widthAbv(2)).toBeGreaterThan(3);
+  const unread = processedRows({ settings, inputs, stages: running, endS });
+  expect(unread[7]?.vapourAbv).toEqual(unread[2]?.vapourAbv);
+});

@@ -38,7 +38,28 @@ export const planning: Readonly<Record<string, string>> = {
   'a barometer reading': 'abgelesenes Barometer',
   'the pressure sensor': 'Drucksensor',
   'a weather report converted to this altitude': 'auf diese Höhe umgerechneter Wetterbericht',
+  'the steam of boiling water': 'Dampf siedenden Wassers',
   'the altitude alone': 'Höhe allein',
+  'temperature of the steam': 'Temperatur des Dampfs',
+  'error of the probe': 'Fehler der Sonde',
+  'what is not known of the probe after any calibration':
+    'was von der Sonde nach jeder Kalibrierung nicht bekannt ist',
+  'settling of the reading': 'Einstellen des Werts',
+  'scatter, drift and smallest step of the reading in the steam':
+    'Streuung, Drift und kleinster Schritt des Werts im Dampf',
+  'steam in the neck of a flask': 'Dampf im Hals eines Kolbens',
+  'limits ± {limit} K; common practice, no source':
+    'Grenzen ± {limit} K; übliche Praxis, ohne Quelle',
+  '{air} But the limit as this very probe will show it is known to ± {doubt} K (k = 2): what the probe is off by is in both, and falls out.':
+    '{air} Die Grenze, wie gerade diese Sonde sie zeigen wird, ist aber auf ± {doubt} K (k = 2) bekannt: wie weit die Sonde abweicht, steckt in beidem und fällt heraus.',
+  '{shown} °C is not the steam of boiling water: that has {low} to {high} °C. Hang the probe in the steam, above the water; let the water boil well, and wait until the reading stands.':
+    '{shown} °C hat kein Dampf siedenden Wassers: er hat {low} bis {high} °C. Die Sonde in den Dampf hängen, über dem Wasser; das Wasser kräftig sieden lassen und warten, bis der Wert steht.',
+  '{shown} °C is not the steam of boiling water: that has {low} to {high} °C. Hang the probe above the water, not in it, clear of the glass, and boil water without salt.':
+    '{shown} °C hat kein Dampf siedenden Wassers: er hat {low} bis {high} °C. Die Sonde über das Wasser hängen, nicht hinein, frei vom Glas, und Wasser ohne Salz sieden lassen.',
+  'At {altitudeM} m water boils at {boiling} °C ± {weather} K, but the probe shows {shown} °C: it hangs in too little steam, reads too low by more than its ± {limit} K, or the altitude is not right. Boil harder, hang it deeper in the steam and take the reading again: one that is too low calls heat off too early.':
+    'Bei {altitudeM} m siedet Wasser bei {boiling} °C ± {weather} K, die Sonde aber zeigt {shown} °C: sie hängt in zu wenig Dampf, zeigt um mehr als ihre ± {limit} K zu tief, oder die Höhe stimmt nicht. Kräftiger sieden lassen, sie tiefer in den Dampf hängen und den Wert neu aufnehmen: ein zu tiefer ruft zu früh zum Wegnehmen der Wärme.',
+  'At {altitudeM} m water boils at {boiling} °C ± {weather} K, but the probe shows {shown} °C: it reads too high by more than its ± {limit} K, touches water or glass, or the altitude is not right. Hang it freely above the water and take the reading again. If it stays so, check the altitude: the limit on this probe holds all the same.':
+    'Bei {altitudeM} m siedet Wasser bei {boiling} °C ± {weather} K, die Sonde aber zeigt {shown} °C: sie zeigt um mehr als ihre ± {limit} K zu hoch, berührt Wasser oder Glas, oder die Höhe stimmt nicht. Sie frei über das Wasser hängen und den Wert neu aufnehmen. Bleibt es dabei, die Höhe prüfen: die Grenze auf dieser Sonde gilt trotzdem.',
   'station pressure': 'Luftdruck am Ort',
   'plates not known': 'Böden nicht bekannt',
   'no column': 'keine Kolonne',

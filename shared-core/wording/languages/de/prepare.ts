@@ -37,7 +37,7 @@ export const prepare: Readonly<Record<string, string>> = {
   Keep: 'Behalten',
   '{mostRigs} rigs are kept already. Take one away first.':
     '{mostRigs} Aufbauten sind schon behalten. Zuerst einen entfernen.',
-  'Still, column, probe, limit and charge. Not the checks, nor today’s barometer.':
+  'Still, column, probe, limit and charge. Not the checks, nor what barometer or steam said today.':
     'Apparatur, Kolonne, Sonde, Grenze und Füllung. Nicht die Kontrollen und nicht das heutige Barometer.',
   'Kept rigs': 'Behaltene Aufbauten',
   'Take away: {name}': 'Entfernen: {name}',
@@ -60,6 +60,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'Still to do under “{title}”': 'Noch zu tun unter „{title}“',
   'Barometer in this room': 'Barometer in diesem Raum',
   'Weather report': 'Wetterbericht',
+  'Steam of boiling water, with this probe': 'Dampf siedenden Wassers, mit dieser Sonde',
   'Only the altitude': 'Nur die Höhe',
   'Where the pressure comes from': 'Woher der Druck kommt',
   Unit: 'Einheit',
@@ -70,8 +71,26 @@ export const prepare: Readonly<Record<string, string>> = {
   'Used to check that the barometer is not set to sea level.':
     'Dient zur Prüfung, dass das Barometer nicht auf Meereshöhe gestellt ist.',
   'Above sea level, from a map.': 'Über dem Meer, aus einer Karte.',
-  'It moves the plateau by {slope} for every kPa. A barometer is best.':
-    'Er verschiebt das Plateau um {slope} je kPa. Am besten ist ein Barometer.',
+  'If you know it: shows whether the probe is off by more than it should be.':
+    'Falls bekannt: zeigt, ob die Sonde weiter abweicht, als sie sollte.',
+  'It moves the plateau by {slope} for every kPa. A barometer or steam is best.':
+    'Er verschiebt das Plateau um {slope} je kPa. Am besten ist ein Barometer oder Dampf.',
+  'What the probe shows in the steam': 'Was die Sonde im Dampf zeigt',
+  'Needed: what the probe shows in the steam.': 'Nötig: was die Sonde im Dampf zeigt.',
+  'A temperature in °C.': 'Eine Temperatur in °C.',
+  'No probe is heard yet: connect it under “Probe”, or type below what it shows in the steam.':
+    'Noch ist keine Sonde zu hören: unter „Sonde“ verbinden, oder unten eintragen, was sie im Dampf zeigt.',
+  'Take this reading': 'Diesen Wert aufnehmen',
+  'The reading below was taken with another probe. Each probe is off in its own way: take it again with this one.':
+    'Der Wert unten wurde mit einer anderen Sonde aufgenommen. Jede Sonde weicht auf ihre Art ab: mit dieser neu aufnehmen.',
+  'Taken from the probe by the button, or typed as it shows it.':
+    'Mit der Taste von der Sonde aufgenommen, oder eingetragen, wie sie ihn zeigt.',
+  'Take the steam’s reading again, with this probe':
+    'Den Wert im Dampf mit dieser Sonde neu aufnehmen',
+  'Hold the probe in steam and take what it shows, under “Air pressure”':
+    'Die Sonde in Dampf halten und aufnehmen, was sie zeigt, unter „Luftdruck“',
+  '{told}, from steam, with what the probe showed in it':
+    '{told}, aus Dampf, mit dem, was die Sonde darin zeigte',
   'Simulated still, for a rehearsal: no probe':
     'Simulierte Apparatur, für einen Probelauf: keine Sonde',
   'Last line: <code>{lastLine}</code>': 'Letzte Zeile: <code>{lastLine}</code>',

@@ -66,8 +66,10 @@ export const probe: Readonly<Record<string, string>> = {
   'Take again': 'Neu aufnehmen',
   'Take this point: {title}': 'Diesen Punkt aufnehmen: {title}',
   'Take this point': 'Diesen Punkt aufnehmen',
-  'Enter the air pressure first: it decides how hot steam is.':
-    'Zuerst den Luftdruck eingeben: er bestimmt, wie heiß Dampf ist.',
+  'For steam, enter the air pressure first: it decides how hot steam is.':
+    'Für den Dampf zuerst den Luftdruck eingeben: er bestimmt, wie heiß Dampf ist.',
+  'Steam already tells the air pressure here, by this probe: the same steam cannot tell what the probe is off by as well. Ice can, alone.':
+    'Hier sagt der Dampf schon den Luftdruck, mit dieser Sonde: derselbe Dampf kann nicht auch sagen, wie weit die Sonde abweicht. Eis allein kann es.',
   'The probe shows <strong>{what}</strong>.': 'Die Sonde zeigt <strong>{what}</strong>.',
   'nothing yet': 'noch nichts',
   'Ice, {quantity}': 'Eis, {quantity}',

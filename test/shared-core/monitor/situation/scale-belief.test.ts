@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { defaultRunSettings } from '#shared-core';
+import { createLimitScale } from '../../../../shared-core/monitor/situation/limit-scale.ts';
 import {
   believeScale,
   priorScale,
   probabilityAbove,
+  statedScaleSdK,
   trueTemperatureQuantileC,
 } from '../../../../shared-core/monitor/situation/scale-belief.ts';
 import { createVapourScale } from '../../../../shared-core/monitor/situation/vapour-scale.ts';
@@ -72,4 +74,49 @@ test('a level that nothing explains leaves finite numbers', () => {
     expect([belief.meanK, belief.sdK].every(Number.isFinite)).toBe(true);
     expect(belief.weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 9);
   }
+});
+
+test('steam leaves probe and pressure together as little open as its own doubt, until a barometer is read', () => {
+  const probe = { ...settings.probe, standardUncertaintyK: 0.4 };
+  const steam = { shownC: 99.2, standardUncertaintyK: 0.03, gapStandardUncertaintyK: 0.064 };
+  const pressure = {
+    ...settings.pressure,
+    standardUncertaintyKPa: 1.4,
+    source: 'steam',
+    steam,
+  } as const;
+  const bySteam = { ...settings, probe, pressure };
+  const statedK = statedScaleSdK(bySteam, scale);
+  // √((0.1 · 0.4)² + (0.9 · 0.03)² + (0.9 · 0.05)²/3 + 0.064²) of steam, 0.05 K of the model, 0.02 K of the weather.
+  expect(statedK).toBeCloseTo(Math.hypot(0.04, 0.027, 0.026, 0.064, 0.05, 0.017), 2);
+  expect(statedK).toBeLessThan(priorScale(bySteam, scale).sdK);
+  const asTwo = { ...bySteam, pressure: { ...pressure, source: 'barometer' as const } };
+  expect(statedScaleSdK(asTwo, scale)).toBeCloseTo(
+    Math.hypot(0.4, scale.kelvinPerKPa * 1.4, 0.05),
+    9,
+  );
+  const limitScale = createLimitScale(bySteam);
+  limitScale.hearPressure(97);
+  expect(limitScale.settings().pressure).toEqual(pressure);
+  limitScale.setPressure(98.2);
+  expect(limitScale.settings().pressure.source).toBe('barometer');
+  expect(statedScaleSdK(limitScale.settings(), scale)).toBeCloseTo(
+    Math.hypot(0.4, scale.kelvinPerKPa * 0.3, 0.05),
+    9,
+  );
+});
+
+test('steam says nothing of how the bulb hangs: that stays as open as it was', () => {
+  const steam = { shownC: 99.2, standardUncertaintyK: 0.03, gapStandardUncertaintyK: 0.064 };
+  const pressure = { ...settings.pressure, source: 'steam' as const, steam };
+  const lowK = (
+    known: typeof settings | (Omit<typeof settings, 'pressure'> & { pressure: typeof pressure }),
+  ) => {
+    const { offsetsK, weights } = priorScale(known, scale);
+    return offsetsK.reduce(
+      (sum, offsetK, index) => (offsetK < -2 ? sum + (weights[index] ?? 0) : sum),
+      0,
+    );
+  };
+  expect(lowK({ ...settings, pressure })).toBeCloseTo(lowK(settings), 2);
 });

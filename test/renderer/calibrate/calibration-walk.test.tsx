@@ -1,0 +1,39 @@
+// @vitest-environment happy-dom
+import { cleanup, screen } from '@testing-library/react';
+import { afterEach, expect, test } from 'vitest';
+import { CalibrationWalk } from '../../../renderer/calibrate/calibration-walk.tsx';
+import { firstDraft, type PrepareDraft } from '../../../renderer/stores/prepare-draft.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+
+afterEach(cleanup);
+
+function walk(change: Partial<PrepareDraft>): { readonly baths: number; readonly words: string } {
+  renderInWindow(<CalibrationWalk />, undefined, ({ prepare }) =>
+    prepare.getState().replace({ ...firstDraft, ...change }),
+  );
+  const baths = screen.getAllByRole('listitem').length;
+  const words = document.body.textContent ?? '';
+  cleanup();
+  return { baths, words };
+}
+
+test('with a barometer both baths are offered', () => {
+  const { baths, words } = walk({ pressureFrom: 'barometer', stationPressure: '986' });
+  expect([baths, words.includes('Steam, 99.2')]).toEqual([2, true]);
+});
+
+test('steam that tells the air pressure is no second bath of the same probe: ice alone is, and it is said why', () => {
+  for (const steamReading of ['99.4', '']) {
+    const { baths, words } = walk({ pressureFrom: 'steam', steamReading });
+    expect(baths).toBe(1);
+    expect(words).toContain('the same steam cannot tell what the probe is off by as well');
+  }
+});
+
+test('where nobody knows the air pressure ice can be taken all the same', () => {
+  for (const change of [{ pressureFrom: 'unknown' }, { altitudeM: '' }] as const) {
+    const { baths, words } = walk(change);
+    expect(baths).toBe(1);
+    expect(words).toContain('For steam, enter the air pressure first');
+  }
+});
