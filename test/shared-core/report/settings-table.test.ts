@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { defaultRunSettings, studyRun } from '#shared-core';
+import { settingsTable } from '../../../shared-core/report/report-tables.ts';
+import { pearRun } from './support/pear-run.ts';
+
+const { run } = pearRun();
+
+function rowsWith(pressure: (typeof run)['settings']['pressure']): readonly string[] {
+  const study = studyRun({ ...run, settings: { ...run.settings, pressure } });
+  return settingsTable(study).rows.map((row) => row.join(': '));
+}
+
+test('a report says that the air pressure was found by steam, what the probe showed there, and what that leaves in doubt', () => {
+  const steam = { shownC: 99.42, standardUncertaintyK: 0.03, gapStandardUncertaintyK: 0.06 };
+  const { pressure } = defaultRunSettings;
+  const bySteam = rowsWith({ ...pressure, pressureKPa: 99.3, source: 'steam', steam });
+  expect(bySteam.find((row) => row.startsWith('Air pressure'))).toContain(
+    'from steam of boiling water, by this probe',
+  );
+  const shown = bySteam.find((row) => row.startsWith('Head probe in steam'));
+  expect(shown).toMatch(/99\.42.*shown; probe and air pressure together leave u = 0\.0\d+ K/);
+  const assumed = rowsWith(pressure);
+  expect(assumed.filter((row) => row.includes('team'))).toEqual([]);
+});
