@@ -21,7 +21,7 @@ function feeding() {
       see: (observation: Observation) => {
         seen.push(observation);
       },
-      update: () => undefined,
+      update: () => true,
       outlook: () => {
         throw new Error('Nobody looks ahead here.');
       },

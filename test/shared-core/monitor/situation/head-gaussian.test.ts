@@ -10,7 +10,7 @@ import {
   place,
   sdAt,
   size,
-  transitionRows,
+  transitionOf,
   varianceAt,
 } from '../../../../shared-core/monitor/situation/head-gaussian.ts';
 import {
@@ -33,8 +33,8 @@ function begun(valueC = 20, guessC = 82) {
 }
 
 function passed(seconds: number, model: Model, belief = begun(), lagS = 6.5) {
-  const rows = Float64Array.from(transitionRows(model, 1 - Math.exp(-1 / lagS), noise));
-  for (let second = 0; second < seconds; second += 1) passSecond(belief, model, rows, noise);
+  const transition = transitionOf(model, 1 - Math.exp(-1 / lagS), noise);
+  for (let second = 0; second < seconds; second += 1) passSecond(belief, model, transition, noise);
   return belief;
 }
 
