@@ -27,6 +27,7 @@ test('no part of the window draws a sign of its own: what is not from the table 
       `${signs.done} calibrate/calibration-step.tsx`,
       `${signs.done} design/controls.css`,
       `${signs.done} prepare/safety-section.tsx`,
+      `${signs.done} prepare/steam-reading.tsx`,
       `${signs.problem} design/controls.css`,
       `${signs.saved} window/window.css`,
       `${signs.toDo} prepare/prepare.css`,

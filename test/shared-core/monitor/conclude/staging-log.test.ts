@@ -85,7 +85,7 @@ describe('what the log holds', () => {
     ]);
   });
 
-  test('holds each new forecast that tells an end', () => {
+  test('holds each new forecast that tells an end, by the minute it was made from', () => {
     const forecast = (madeS: number, isTold: boolean): ForecastView => ({
       madeS,
       mainFractionEndS: isTold ? { value: 3000, low: 2500, high: 3500 } : null,
@@ -105,7 +105,7 @@ describe('what the log holds', () => {
         factsOf({ timeS: 121, forecast: told }),
         factsOf({ timeS: 122, forecast: told }),
       ).forecasts,
-    ).toEqual([{ madeS: 121, mainFractionEndS: told.mainFractionEndS }]);
+    ).toEqual([{ madeS: 120, mainFractionEndS: told.mainFractionEndS }]);
   });
 
   test('holds the strength of the vapour once a minute, or that none can be told', () => {
