@@ -51,3 +51,26 @@ test('who was called brings heat back for the tail: nothing is due, and the weak
   watch.disarm();
   expect(watch.outlook()).toMatchObject({ heatOffDue: false, weakForS: 0 });
 });
+
+test('the time to the limit is the way to it by the rate: none at rest or sinking, nought above', () => {
+  const rising = (timeS: number) => limitC - 3 + 0.01 * timeS;
+  expect(watched(rising, 100).outlook.etaS).toBeCloseTo(200, 6);
+  expect(watched(() => limitC - 2, 100).outlook.etaS).toBeNull();
+  expect(watched((timeS) => limitC - 1 - 0.01 * timeS, 100).outlook.etaS).toBeNull();
+  expect(watched((timeS) => limitC + 0.1 - 0.001 * timeS, 50).outlook.etaS).toBe(0);
+});
+
+test('while the vapour has left the bulb nothing is concluded of the limit', () => {
+  const { watch, outlook } = watched(() => limitC - 2, 300);
+  if (head === null) throw new Error('There is a head.');
+  for (let timeS = 301; timeS <= 500; timeS += 1) {
+    watch.second({
+      head: { ...head, ...headAt(limitC + 5), wet: 1 },
+      situation: { ...situation, recededSinceS: 300 },
+      belief,
+      limitC,
+      reactionTimeS: 45,
+    });
+  }
+  expect(watch.outlook()).toEqual(outlook);
+});

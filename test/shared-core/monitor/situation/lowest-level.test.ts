@@ -37,3 +37,18 @@ test('is none for a bulb that cools, warms up, or is far from vapour', () => {
   expect(seen((timeS) => 66 + 0.05 * timeS, 600)[0]).toBeNull();
   expect(seen(() => 60, 1000)[0]).toBeNull();
 });
+
+test('is held for 20 s by the first three, then for a minute: a short dip later on is no level', () => {
+  // A dip is slow enough at both ends to be no cooling: steps of the head are not what is looked at here.
+  const dipping = (dipsAtS: number) => {
+    const level = createLowestLevel();
+    for (let timeS = 0; timeS < 300; timeS += 1) {
+      const isDip = timeS >= dipsAtS && timeS < dipsAtS + 20;
+      const head = { ...headAt(isDip ? 77.8 : 78.5), bulbRateKPerS: 0 };
+      level.see({ ...head, vapourSdK: 0.05, rateSdKPerS: 0.001, wet: 0.9 }, azeotropeC);
+    }
+    return level.lowestC();
+  };
+  expect(dipping(40)).toBeCloseTo(77.8, 6);
+  expect(dipping(60)).toBeCloseTo(78.5, 6);
+});

@@ -5,6 +5,7 @@ import {
   believeScale,
   priorScale,
   probabilityAbove,
+  probabilityPossible,
   statedScaleSdK,
   trueTemperatureQuantileC,
 } from '../../../../shared-core/monitor/situation/scale-belief.ts';
@@ -119,4 +120,52 @@ test('steam says nothing of how the bulb hangs: that stays as open as it was', (
     );
   };
   expect(lowK({ ...settings, pressure })).toBeCloseTo(lowK(settings), 2);
+});
+
+test('vapour is as likely possible as it lies above the azeotrope, or half a kelvin below, by the offsets believed', () => {
+  const belief = { meanK: 0, sdK: 0.7, offsetsK: [-1, 0, 1], weights: [0.25, 0.5, 0.25] };
+  const possible = (aboveK: number) => probabilityPossible(belief, 78 + aboveK, 78);
+  expect([-2, -0.6, -0.4, 0.4, 1].map(possible)).toEqual([0, 0.25, 0.75, 0.75, 1]);
+});
+
+/** What a belief holds of an offset, against another. */
+function ratioAt(belief: ReturnType<typeof priorScale>, offsetK: number, otherK: number): number {
+  const at = (wantedK: number) =>
+    belief.weights[belief.offsetsK.findIndex((it) => Math.abs(it - wantedK) < 0.01)] as number;
+  return at(offsetK) / at(otherK);
+}
+
+test('without an air pressure offsets fall off towards the low side by 2.5 K, blurred by probe and weather; 15 % hang oddly', () => {
+  const seen = { ...defaultRunSettings, safetyConfirms: settings.safetyConfirms };
+  const blurK = Math.hypot(seen.probe.standardUncertaintyK, 0.4);
+  // The exponential and the normal distribution folded by the sum over steps of 0.01 K.
+  const blurred = (offsetK: number): number => {
+    let sum = 0;
+    for (let lowK = 0.005; lowK < 30; lowK += 0.01) {
+      const sds = (offsetK + lowK) / blurK;
+      sum += (0.01 * Math.exp(-lowK / 2.5 - sds ** 2 / 2)) / (2.5 * blurK * Math.sqrt(2 * Math.PI));
+    }
+    return sum;
+  };
+  const odd = (offsetK: number): number =>
+    offsetK < 0 ? (0.65 / 1.5) * Math.exp(offsetK / 1.5) : (0.35 / 0.6) * Math.exp(-offsetK / 0.6);
+  const density = (offsetK: number) => 0.85 * blurred(offsetK) + 0.15 * odd(offsetK);
+  const prior = priorScale(seen, scale);
+  for (const offsetK of [-6, -4, -0.5, 0, 0.4, 0.8]) {
+    expect(ratioAt(prior, offsetK, -2)).toBeCloseTo(density(offsetK) / density(-2), 3);
+  }
+});
+
+test('a lowest level weighs each offset by how likely a column holds so far above the azeotrope', () => {
+  const lowestC = scale.azeotropeC + 0.4;
+  const evidence = { lowestC, lowestSdK: 0.01, lowestLaterC: lowestC };
+  const belief = believeScale(settings, scale, evidence);
+  const prior = priorScale(settings, scale);
+  const height = (heightK: number) => 1.4 * Math.exp(-heightK / 0.5) + 0.1 * Math.exp(-heightK / 3);
+  for (const offsetK of [-1, -0.4, 0.2]) {
+    expect(ratioAt(belief, offsetK, 0) / ratioAt(prior, offsetK, 0)).toBeCloseTo(
+      height(0.4 - offsetK) / height(0.4),
+      6,
+    );
+  }
 });

@@ -56,3 +56,23 @@ test.each([0, 1, 2, 3, 4])(
     expect(Object.values(filter.state()).every(Number.isFinite)).toBe(true);
   },
 );
+
+test('vapour that is hardly possible is believed no more than that, however well it was foretold; what is possible stays', () => {
+  const filter = createVapourFilter(6.5, noise);
+  filter.restart(20, 82, 6);
+  for (let timeS = 1; timeS <= 300; timeS += 1) {
+    filter.predict();
+    filter.correct(timeS < 100 ? 20 : 78.4 - 58.4 * Math.exp(-(timeS - 100) / 6.5));
+  }
+  const before = filter.state();
+  expect(before.wet).toBeGreaterThan(0.9);
+  const asked: number[] = [];
+  filter.bound((vapourC) => {
+    asked.push(vapourC);
+    return 1;
+  });
+  expect(filter.state()).toEqual(before);
+  expect(asked).toEqual([expect.closeTo(78.4, 1)]);
+  filter.bound(() => 0.1);
+  expect(filter.state().wet).toBeCloseTo(0.1, 9);
+});
