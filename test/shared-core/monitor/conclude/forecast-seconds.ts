@@ -1,0 +1,103 @@
+import type { ForecastSecond } from '../../../../shared-core/monitor/conclude/forecast-second.ts';
+import { createMarksLedger } from '../../../../shared-core/monitor/marks-ledger.ts';
+import type { Situation } from '../../../../shared-core/monitor/situation/situation.ts';
+import type { MarkBody, RunSettings } from '../../../../shared-core/run/index.ts';
+import {
+  createTwin,
+  heightModelSdK,
+  type Observation,
+  potSdK,
+  type Twin,
+} from '../../../../shared-core/twin/index.ts';
+import { factsOf } from '../words/facts.ts';
+
+/** Vapour bathes the bulb from here on, and has held from there on [s]. */
+export const bathedS = 910;
+export const heldS = 960;
+/** The first whole minute from which vapour has been held for two. */
+export const settledS = 1080;
+
+type Otherwise = Partial<Omit<ForecastSecond, 'timeS' | 'situation' | 'head'>> & {
+  readonly head?: Partial<ForecastSecond['head']>;
+  readonly situation?: Partial<Situation>;
+};
+/** What a test wants otherwise in a second. */
+export type Changes = (timeS: number) => Otherwise;
+
+/** A second of a quiet run whose head stands at 78.2 °C from the bath on, but for what a test wants otherwise. */
+export function secondAt(timeS: number, { head, situation, ...rest }: Otherwise = {}) {
+  const isBathed = timeS >= bathedS;
+  const facts = factsOf(
+    {},
+    {
+      head: { ...head },
+      situation: {
+        bathedS: isBathed ? bathedS : null,
+        heldS: timeS >= heldS ? heldS : null,
+        wetS: Math.max(0, timeS - bathedS),
+        heldWetS: Math.max(0, timeS - heldS),
+        calmS: Math.max(0, timeS - heldS),
+        ...situation,
+      },
+    },
+  );
+  if (facts.head === null) throw new Error('There is a head.');
+  const second: ForecastSecond = {
+    timeS,
+    stage: isBathed ? 'main-fraction' : 'warm-up',
+    head: facts.head,
+    situation: facts.situation,
+    scale: facts.scale,
+    statedSdK: 0.3,
+    potC: null,
+    receiverMl: null,
+    nothingCollected: false,
+    nothingCollectedByMarks: false,
+    suspended: false,
+    ...rest,
+  };
+  return second;
+}
+
+const { settings, scale } = factsOf();
+export const { azeotropeC } = scale;
+const limitHeightK = scale.limitC - azeotropeC;
+/** As the charge is on a bench where the start of heating was seen in the first second. */
+export const seenFromStart = { tookS: bathedS - 1, eased: null } as const;
+
+/** A twin of this still that was shown all this by hand, and what it expects. */
+export function twinShown(
+  observations: readonly Observation[],
+  heatUp: Parameters<typeof createTwin>[1] = seenFromStart,
+  forSettings: RunSettings = settings,
+): Pick<Twin, 'outlook'> & { readonly expects: (boiledS: number) => ReturnType<Twin['outlook']> } {
+  const twin = createTwin(forSettings, heatUp, Math.hypot(0.3, heightModelSdK), limitHeightK);
+  for (const observation of observations) {
+    twin.see(observation);
+  }
+  twin.update(Number.POSITIVE_INFINITY);
+  return {
+    outlook: twin.outlook,
+    expects: (boiledS) => twin.outlook(boiledS, limitHeightK, null),
+  };
+}
+
+/** What a head at 78.2 °C shows at a time of boiling. */
+export function headSeen(boiledS: number, vapourC = 78.2): Observation {
+  return { kind: 'head', boiledS, value: vapourC - azeotropeC, sd: 0.04 };
+}
+
+export function potSeen(boiledS: number, potC: number): Observation {
+  return { kind: 'pot', boiledS, value: potC - azeotropeC, sd: potSdK };
+}
+
+/** A ledger with a pen. */
+export function markable() {
+  const marks = createMarksLedger();
+  let markId = 0;
+  const mark = (timeS: number, body: MarkBody): void => {
+    markId += 1;
+    marks.add({ kind: 'mark', timeS, markId, mark: body });
+  };
+  return { marks, mark };
+}
