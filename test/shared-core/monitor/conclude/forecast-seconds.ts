@@ -11,9 +11,10 @@ import {
 } from '../../../../shared-core/twin/index.ts';
 import { factsOf } from '../words/facts.ts';
 
-/** Vapour bathes the bulb from here on, and has held from there on [s]. */
+/** When vapour arrives at the head, bathes the bulb, and has come to rest [s]. */
+const arrivedS = 900;
 export const bathedS = 910;
-export const heldS = 960;
+const heldS = 960;
 /** The first whole minute from which vapour has been held for two. */
 export const settledS = 1080;
 
@@ -32,6 +33,7 @@ export function secondAt(timeS: number, { head, situation, ...rest }: Otherwise 
     {
       head: { ...head },
       situation: {
+        arrivedS: timeS >= arrivedS ? arrivedS : null,
         bathedS: isBathed ? bathedS : null,
         heldS: timeS >= heldS ? heldS : null,
         wetS: Math.max(0, timeS - bathedS),
@@ -60,7 +62,7 @@ export function secondAt(timeS: number, { head, situation, ...rest }: Otherwise 
 }
 
 const { settings, scale } = factsOf();
-export const { azeotropeC } = scale;
+const { azeotropeC } = scale;
 const limitHeightK = scale.limitC - azeotropeC;
 /** As the charge is on a bench where the start of heating was seen in the first second. */
 export const seenFromStart = { tookS: bathedS - 1, eased: null } as const;
