@@ -120,20 +120,20 @@ test('a probe in the pot is heard in the minutes of the head', () => {
 });
 
 test('a balance is heard every four minutes, from a millilitre on', () => {
-  const weighed = (timeS: number) => (timeS < 960 ? 0.99 : 1 + 0.02 * (timeS - 960));
+  const weighed = (timeS: number) => (timeS < 1020 ? 0.99 : 1 + 0.02 * (timeS - 1020));
   const seenS = (untilS: number) =>
     follow(untilS, (timeS) => ({ ...upset, receiverMl: weighed(timeS) })).follower.receiverSeenS();
-  expect([seenS(959), seenS(960), seenS(1199), seenS(1200)]).toEqual([
+  expect([seenS(1019), seenS(1020), seenS(1259), seenS(1260)]).toEqual([
     Number.NEGATIVE_INFINITY,
-    960,
-    960,
-    1200,
+    1020,
+    1020,
+    1260,
   ]);
   const { last, follower } = follow(settledS + 59, (timeS) => ({
     ...upset,
     receiverMl: weighed(timeS),
   }));
-  const volume = { kind: 'volume', boiledS: 960 - bathedS, value: 1, sd: receiverSdMl } as const;
+  const volume = { kind: 'volume', boiledS: 1020 - bathedS, value: 1, sd: receiverSdMl } as const;
   expect(last?.outlook).toEqual(twinShown([volume]).expects(settledS - bathedS));
   expect(follower.headBlocks()).toBe(0);
 });
