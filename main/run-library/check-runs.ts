@@ -1,9 +1,11 @@
 import path from 'node:path';
 import type { DamagedStretch } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
+import { trashFolder } from './bin.ts';
 import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
+import { unreadableRun } from './unreadable-run.ts';
 
 /** What an integrity check found in one run's folder. */
 export interface RunCheck {
@@ -29,15 +31,22 @@ export async function* checkRuns(files: FileLayer, runsFolder: string): AsyncGen
   const entries = listed.ok ? listed.value : [];
   const runIds = entries.filter(({ name, isFolder }) => isFolder && isRunId(name));
   for (const { name: runId } of runIds.sort((a, b) => a.name.localeCompare(b.name))) {
-    if (runId !== 'trash') yield await checkRun(files, path.join(runsFolder, runId), runId);
+    const check = runId === trashFolder ? null : await checkRun(files, runsFolder, runId);
+    if (check !== null) yield check;
   }
 }
 
-async function checkRun(files: FileLayer, folder: string, runId: string): Promise<RunCheck> {
+/** Null for what the library does not take for a run either. */
+async function checkRun(
+  files: FileLayer,
+  runsFolder: string,
+  runId: string,
+): Promise<RunCheck | null> {
   const times = createTimeJudge();
-  const summarised = await summariseRun(files, folder, runId, times.add);
+  const summarised = await summariseRun(files, path.join(runsFolder, runId), runId, times.add);
   if (!summarised.ok) {
     const { message } = summarised.error;
+    if ((await unreadableRun(files, runsFolder, runId, summarised.error)) === null) return null;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
     return { runId, state: 'unreadable', ...nothing, timeDoubts: [], closed: [], problem: message };
   }

@@ -14,6 +14,7 @@ import {
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
 import { localIso } from './local-iso.ts';
+import { logFiles } from './log-files.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { startOfRunId } from './run-id.ts';
 
@@ -32,6 +33,8 @@ export async function summariseRun(
   runId: string,
   show: (record: LogRecord) => void = () => {},
 ): Promise<Result<SummarisedRun, FileProblem>> {
+  const log = await logFiles(files, folder);
+  if (!log.ok) return log;
   const labels = await readLabels(files, folder);
   if (!labels.ok) return labels;
   const report = emptyReport();

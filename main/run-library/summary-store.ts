@@ -1,7 +1,6 @@
 import path from 'node:path';
 import { z } from 'zod';
 import {
-  fail,
   type LogHeader,
   logHeaderSchema,
   parseJson,
@@ -10,7 +9,8 @@ import {
   succeed,
 } from '#shared-core';
 import { type FileLayer, type FileProblem, readText, replaceFile } from '../file-layer/index.ts';
-import { labelsFile, segmentNumber, summaryFile } from '../recorder/index.ts';
+import { summaryFile } from '../recorder/index.ts';
+import { logFiles } from './log-files.ts';
 import { summariseRun } from './summarise-run.ts';
 
 const storedSchema = z.strictObject({
@@ -92,17 +92,10 @@ async function readStored(files: FileLayer, folder: string): Promise<Stored | un
 }
 
 async function fingerprint(files: FileLayer, folder: string): Promise<Result<string, FileProblem>> {
-  const listed = await files.list(folder);
-  if (!listed.ok) return listed;
-  const names = listed.value
-    .map(({ name }) => name)
-    .filter((name) => name === labelsFile || segmentNumber(name) !== undefined)
-    .sort();
-  if (!names.some((name) => segmentNumber(name) !== undefined)) {
-    return fail({ kind: 'missing', path: folder, message: 'There is no run log in this folder.' });
-  }
+  const names = await logFiles(files, folder);
+  if (!names.ok) return names;
   const parts: string[] = [];
-  for (const name of names) {
+  for (const name of [...names.value].sort()) {
     const size = await files.sizeBytes(path.join(folder, name));
     // A recorder whose disk takes nothing begins files and takes them away again.
     if (!size.ok && size.error.kind === 'missing') continue;

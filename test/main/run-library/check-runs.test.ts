@@ -1,0 +1,70 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { checkRuns, createRunLibrary, type FileLayer, nodeFileLayer } from '#main';
+import { encodeRecord, firstPreviousChecksum } from '#shared-core';
+import { logHeader } from '../support/log-header.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+const runId = '20250314T101503Z';
+
+/** What the library and the check say of the runs in a folder: which there are, and why one can't be read. */
+async function said(runsFolder: string, files: FileLayer = nodeFileLayer) {
+  const { clock } = createManualTime();
+  const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => false });
+  const listed = await library.list(null);
+  const byLibrary = listed.ok
+    ? listed.value.map((line) => [line.runId, line.unreadable?.message ?? null])
+    : listed.error;
+  const byCheck: unknown[] = [];
+  for await (const check of checkRuns(files, runsFolder)) {
+    expect(check.state).toBe(check.problem === null ? 'whole' : 'unreadable');
+    byCheck.push([check.runId, check.problem]);
+  }
+  return { byLibrary, byCheck };
+}
+
+async function folderOf(files: Readonly<Record<string, string>>, name = runId) {
+  const runsFolder = await temporaryFolder();
+  await mkdir(path.join(runsFolder, name));
+  for (const [file, text] of Object.entries(files)) {
+    await writeFile(path.join(runsFolder, name, file), text, 'latin1');
+  }
+  return runsFolder;
+}
+
+const { line: headerLine } = encodeRecord(
+  { kind: 'header', header: logHeader(runId) },
+  { seq: 0, monoS: 0, wallMs: 0 },
+  firstPreviousChecksum,
+);
+const both = (...runs: readonly (readonly [string, string | null])[]) => ({
+  byLibrary: runs,
+  byCheck: runs,
+});
+
+test('of a run whose log has gone the check tells what the library tells, even where a copy of its header is left', async () => {
+  const noLog = both([runId, 'There is no run log in this folder.']);
+  expect(await said(await folderOf({ 'notes.txt': 'kept' }))).toEqual(noLog);
+  expect(await said(await folderOf({ 'labels.jsonl': headerLine }))).toEqual(noLog);
+  expect(await said(await folderOf({ 'run.jsonl': headerLine }))).toEqual(both([runId, null]));
+});
+
+test('what the library does not take for a run the check does not take for one either', async () => {
+  expect(await said(await folderOf({}))).toEqual(both());
+  expect(await said(await folderOf({ 'notes.txt': '' }, 'worksheets'))).toEqual(both());
+  expect(await said(await folderOf({ 'run.jsonl': headerLine }, 'trash'))).toEqual(both());
+});
+
+test('of a file that the disk does not give both tell what the system said', async () => {
+  const bySystem: FileLayer = {
+    ...nodeFileLayer,
+    read: async (target) => ({
+      ok: false,
+      error: { kind: 'failed', path: target, message: 'EIO: i/o error, read' },
+    }),
+  };
+  const runsFolder = await folderOf({ 'run.jsonl': headerLine });
+  expect(await said(runsFolder, bySystem)).toEqual(both([runId, 'EIO: i/o error, read']));
+});
