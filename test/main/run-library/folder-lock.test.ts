@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readdir, readFile, utimes, writeFile } from 'node:fs/promises';
+import { readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
@@ -128,4 +128,89 @@ test('a timer is never handed a promise that nobody looks at', async () => {
   const lock = await lockFolder(folder, { ...hurried, every });
   expect(beats.map((beat) => beat())).toEqual([undefined]);
   await lock?.release();
+});
+
+async function leaveFar(folder: string, agedS: number): Promise<void> {
+  const file = path.join(folder, 'in-use.lock');
+  await writeFile(file, JSON.stringify({ nonce: 'far away', pid: 1, host: 'another-bench' }));
+  const then = new Date(Date.now() - agedS * 1000);
+  await utimes(file, then, then);
+}
+
+/** Notes what is waited for, and waits for none of it. */
+function impatient() {
+  const waitedS: number[] = [];
+  const after: Scheduler['after'] = (delayS, act) => {
+    waitedS.push(delayS);
+    return hurried.after(0, act);
+  };
+  return { waitedS, scheduler: { ...hurried, after } };
+}
+
+test('an owner on another computer that beat a moment ago is not waited for', async () => {
+  const folder = await temporaryFolder();
+  await leaveFar(folder, 0);
+  const { waitedS, scheduler } = impatient();
+  expect([await lockFolder(folder, scheduler), waitedS]).toEqual([null, []]);
+});
+
+test('an owner on another computer that has long been silent is watched for longer than a beat, and then succeeded', async () => {
+  const folder = await temporaryFolder();
+  await leaveFar(folder, 3600);
+  const { waitedS, scheduler } = impatient();
+  const lock = await lockFolder(folder, scheduler);
+  expect(lock?.isHeld()).toBe(true);
+  expect(waitedS).toHaveLength(1);
+  const beats: number[] = [];
+  const every: Scheduler['every'] = (periodS) => {
+    beats.push(periodS);
+    return () => {};
+  };
+  await lock?.release();
+  await (await lockFolder(folder, { ...hurried, every }))?.release();
+  expect(waitedS[0]).toBeGreaterThan(beats[0] ?? Number.POSITIVE_INFINITY);
+});
+
+test('a lock that says nothing readable, as a cut-off write leaves it, is taken over', async () => {
+  const file = (folder: string) => path.join(folder, 'in-use.lock');
+  for (const left of ['', '{"nonce":', '{"nonce":7}']) {
+    const folder = await temporaryFolder();
+    await writeFile(file(folder), left);
+    const lock = await lockFolder(folder, hurried);
+    expect(lock?.isHeld()).toBe(true);
+    const owner = JSON.parse(await readFile(file(folder), 'utf8'));
+    expect(owner).toEqual({ nonce: expect.any(String), pid: process.pid, host: hostname() });
+    await lock?.release();
+    expect(await readdir(folder)).toEqual([]);
+  }
+});
+
+test('a folder that cannot be written is not had, and no draft is left in one that is had by another', async () => {
+  const folder = await temporaryFolder();
+  expect(await lockFolder(path.join(folder, 'nowhere'), hurried)).toBeNull();
+  const first = await lockFolder(folder, hurried);
+  expect(await lockFolder(folder, hurried)).toBeNull();
+  expect(await readdir(folder)).toEqual(['in-use.lock']);
+  await first?.release();
+});
+
+test('each beat moves the time of the lock, so that another computer sees its owner alive; after the end none does', async () => {
+  const folder = await temporaryFolder();
+  const file = path.join(folder, 'in-use.lock');
+  let stopped = 0;
+  const beats: (() => void)[] = [];
+  const every: Scheduler['every'] = (_, act) => {
+    beats.push(act);
+    return () => {
+      stopped += 1;
+    };
+  };
+  const lock = await lockFolder(folder, { ...hurried, every });
+  const long = new Date(Date.now() - 3_600_000);
+  await utimes(file, long, long);
+  for (const beat of beats) beat();
+  await expect.poll(async () => (await stat(file)).mtimeMs).toBeGreaterThan(long.getTime() + 1000);
+  expect([lock?.isHeld(), stopped]).toEqual([true, 0]);
+  await lock?.release();
+  expect(stopped).toBe(1);
 });
