@@ -68,3 +68,23 @@ test('of a file that the disk does not give both tell what the system said', asy
   const runsFolder = await folderOf({ 'run.jsonl': headerLine });
   expect(await said(runsFolder, bySystem)).toEqual(both([runId, 'EIO: i/o error, read']));
 });
+
+test('runs are checked oldest first, however the disk lists them', async () => {
+  const runsFolder = await folderOf({ 'run.jsonl': headerLine });
+  const runIds = [runId, '20250315T090000Z', '20250316T090000Z'];
+  for (const later of runIds.slice(1)) {
+    await mkdir(path.join(runsFolder, later));
+    await writeFile(path.join(runsFolder, later, 'run.jsonl'), headerLine, 'latin1');
+  }
+  for (const order of [runIds, runIds.toReversed()]) {
+    const list: FileLayer['list'] = async (at) =>
+      at === runsFolder
+        ? { ok: true, value: order.map((name) => ({ name, isFolder: true })) }
+        : nodeFileLayer.list(at);
+    const checked: string[] = [];
+    for await (const check of checkRuns({ ...nodeFileLayer, list }, runsFolder)) {
+      checked.push(check.runId);
+    }
+    expect(checked).toEqual(runIds);
+  }
+});
