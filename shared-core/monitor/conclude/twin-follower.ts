@@ -33,7 +33,7 @@ export interface TwinFollower {
   outlook(): TwinOutlook | null;
   /** When the twin was last shown what a balance says [s]. */
   receiverSeenS(): number;
-  /** Minutes of a held head it has been shown. */
+  /** Minutes of a held head that its outlook rests on. */
   headBlocks(): number;
 }
 
@@ -63,6 +63,7 @@ export function createTwinFollower(
   let firstC: number | null = null;
   let firstS = 0;
   let headBlocks = 0;
+  let blocksBehindOutlook = 0;
   let outlook: TwinOutlook | null = null;
   let due: Omit<LookAhead, 'outlook'> | null = null;
 
@@ -121,13 +122,14 @@ export function createTwinFollower(
       if (feed === null || due === null) throw new Error('No minute is due.');
       const limitK = limitHeightK(due.from.scale);
       outlook = feed.twin().outlook(due.boiledS, limitK, leastMeanMoleFraction);
+      blocksBehindOutlook = headBlocks;
       const ahead = { ...due, outlook };
       due = null;
       return ahead;
     },
     outlook: () => outlook,
     receiverSeenS: () => receiverSeenS,
-    headBlocks: () => headBlocks,
+    headBlocks: () => blocksBehindOutlook,
   };
 }
 

@@ -99,7 +99,7 @@ test('it boils while vapour bathes the bulb, but for what runs back whole', () =
 
 test('a head is learned from in the fractions only, where it is held, there and calm', () => {
   const blocks = (changes: ReturnType<Changes>) =>
-    follow(settledS, (timeS) => (timeS === settledS ? changes : {})).follower.headBlocks();
+    follow(settledS + 59, (timeS) => (timeS === settledS ? changes : {})).follower.headBlocks();
   expect([
     blocks({ stage: 'first-fraction' }),
     blocks({ stage: 'main-fraction' }),
@@ -109,6 +109,11 @@ test('a head is learned from in the fractions only, where it is held, there and 
     blocks({ situation: { calmS: 59 } }),
     blocks({ situation: { calmS: 60 } }),
   ]).toEqual([1, 1, 0, 0, 0, 0, 1]);
+});
+
+test('a minute counts once the outlook rests on it, not before', () => {
+  const { told, follower } = follow(settledS);
+  expect([told.length, follower.headBlocks()]).toEqual([0, 0]);
 });
 
 test('a probe in the pot is heard in the minutes of the head', () => {
