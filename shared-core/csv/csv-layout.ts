@@ -55,7 +55,8 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   const dataIndex = firstData === -1 ? rows.length : firstData;
   const titleRow = titlesAbove(rows.slice(0, dataIndex));
   const data = rows.slice(dataIndex);
-  const width = data[0]?.cells.length ?? titleRow?.cells.length ?? 0;
+  // Rows may leave out the empty cells at their end: what begins later in the run is known by its title.
+  const width = Math.max(data[0]?.cells.length ?? 0, titleRow?.cells.length ?? 0);
   const titles = Array.from({ length: width }, (_, column) => titleRow?.cells[column] ?? '');
   const byTitle = titles.map((title) => columnRole(title));
   const roles = rolesWithTime(titles, byTitle, data);

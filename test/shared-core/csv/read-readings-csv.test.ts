@@ -214,6 +214,19 @@ describe('writeReadingsCsv', () => {
     ]);
   });
 
+  test('is read back as well where a spreadsheet has left out the empty cells at the ends of rows', () => {
+    const full = [...writeReadingsCsv({ inputs, stages, endS: 13.5 }, 'csv')].join('');
+    const ragged = full.replaceAll(/,+\r\n/g, '\r\n');
+    expect(ragged).not.toBe(full);
+    const read = readReadingsCsv(ragged);
+    expect(read.ok && read.value).toMatchObject({ inputs, endS: 13.5, rejectedRows: [] });
+    // What begins later in the run is in no cell of the first rows.
+    expect(readingsIn('time_s,head_C,pot_C\n0,21.5\n10,22.25,60\n')).toEqual([
+      ...twoReadings,
+      reading(10, 60, 'pot'),
+    ]);
+  });
+
   test('has no end while the run is under way', () => {
     const table = { inputs: twoReadings, stages: null, endS: null };
     const csv = [...writeReadingsCsv(table, 'csv')].join('');
