@@ -1,31 +1,18 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { createRunLibrary, nodeFileLayer } from '#main';
-import {
-  encodeRecord,
-  firstPreviousChecksum,
-  type LogBody,
-  measuredWords,
-  packReading,
-  type RunInput,
-  studyRun,
-} from '#shared-core';
+import { type LogBody, measuredWords, packReading, type RunInput, studyRun } from '#shared-core';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { filmOf } from '../../renderer/support/simulated-film.ts';
 import { pearRun } from '../../shared-core/report/support/pear-run.ts';
+import { libraryWithRun } from '../support/library-with-run.ts';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
-import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const { run } = pearRun();
 /** A corrected probe: whoever forgets the correction tells another plateau. */
 const settings = { ...run.settings, probe: { ...run.settings.probe, offsetK: 0.4 } };
 
 async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promise<number | null> {
-  const runsFolder = await temporaryFolder();
   const bodies: readonly LogBody[] = [
     { kind: 'header', header: { ...logHeader('a'), settings } },
     ...inputs.map(
@@ -34,21 +21,7 @@ async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promi
     ),
     { kind: 'end', timeS: endS, how: 'clean' },
   ];
-  let previous = firstPreviousChecksum;
-  const lines = bodies.map((body, seq) => {
-    const { line, checksum } = encodeRecord(body, { seq, monoS: seq, wallMs: seq }, previous);
-    previous = checksum;
-    return line;
-  });
-  await mkdir(path.join(runsFolder, 'a'));
-  await writeFile(path.join(runsFolder, 'a', 'run.jsonl'), lines.join(''), 'latin1');
-  const { clock } = createManualTime();
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock,
-    runsFolder,
-    mayWrite: () => true,
-  });
+  const library = await libraryWithRun('a', bodies);
   const listed = await library.list(null);
   if (!listed.ok) throw new Error(listed.error.kind);
   return listed.value[0]?.plateauC ?? null;

@@ -1,19 +1,8 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createRunLibrary, nodeFileLayer } from '#main';
-import {
-  alarmTitles,
-  createMonitor,
-  defaultRunSettings,
-  encodeRecord,
-  firstPreviousChecksum,
-  recordedChangeSchema,
-} from '#shared-core';
+import { alarmTitles, createMonitor, defaultRunSettings, recordedChangeSchema } from '#shared-core';
 import { decodeRecord } from '../../../shared-core/run-log/decode-record.ts';
+import { libraryWithRun } from '../support/library-with-run.ts';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
-import { temporaryFolder } from '../support/temporary-folder.ts';
 
 /** As version 4 of the models wrote it, when all that could be wrong with the probe was one alarm. */
 const oldLine =
@@ -27,22 +16,8 @@ test('an alarm of an earlier version is read, and told, as what it was', async (
   expect(alarmTitles[body.change.record.alarm]).toBe('Probe in doubt');
 
   const runId = '20250314T101500Z';
-  const runsFolder = await temporaryFolder();
-  let previous = firstPreviousChecksum;
-  const lines = [{ kind: 'header', header: logHeader(runId) } as const, body].map((one, seq) => {
-    const { line, checksum } = encodeRecord(one, { seq, monoS: seq, wallMs: seq }, previous);
-    previous = checksum;
-    return line;
-  });
-  await mkdir(path.join(runsFolder, runId));
-  await writeFile(path.join(runsFolder, runId, 'run.jsonl'), lines.join(''), 'latin1');
-  const { clock } = createManualTime();
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock,
-    runsFolder,
-    mayWrite: () => true,
-  });
+  const header = { kind: 'header', header: logHeader(runId) } as const;
+  const library = await libraryWithRun(runId, [header, body]);
   const changes = await library.changes(runId);
   const { snapshot: _, ...recorded } = body.change;
   expect(changes).toEqual({ ok: true, value: [recordedChangeSchema.parse(recorded)] });

@@ -1,17 +1,8 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createRunLibrary, type LiveView, nodeFileLayer, pageInputs } from '#main';
-import {
-  encodeRecord,
-  firstPreviousChecksum,
-  inputsOfRecord,
-  type LogBody,
-  type LogRecord,
-} from '#shared-core';
+import { type LiveView, pageInputs } from '#main';
+import { inputsOfRecord, type LogBody, type LogRecord } from '#shared-core';
+import { libraryWithRun } from '../support/library-with-run.ts';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
-import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const runId = '20250314T101500Z';
 const header = logHeader(runId);
@@ -23,26 +14,11 @@ const stamp = (seq: number): LogRecord['stamp'] => ({ seq, monoS: seq, wallMs: s
 
 /** A library with one run whose readings stand in the records 1 to `count`, each at the second of its number. */
 async function oneRun(count: number) {
-  const runsFolder = await temporaryFolder();
   const bodies = [
     { kind: 'header', header } as const,
     ...Array.from({ length: count }, (_, index) => reading(index + 1)),
   ];
-  let previous = firstPreviousChecksum;
-  const lines = bodies.map((body, seq) => {
-    const { line, checksum } = encodeRecord(body, stamp(seq), previous);
-    previous = checksum;
-    return line;
-  });
-  await mkdir(path.join(runsFolder, runId));
-  await writeFile(path.join(runsFolder, runId, 'run.jsonl'), lines.join(''), 'latin1');
-  const { clock } = createManualTime();
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock,
-    runsFolder,
-    mayWrite: () => true,
-  });
+  const library = await libraryWithRun(runId, bodies);
   const known = await library.summary(runId);
   if (!known.ok) throw new Error(known.error.kind);
   /** While it is recorded: the records of these numbers may not be in the file yet. */
