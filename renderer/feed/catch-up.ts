@@ -28,6 +28,7 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
   const readOnce = async (runId: string, isWanted: () => boolean) => {
     const { view } = live.getState();
     const known = view?.runId === runId ? view.inputCount : 0;
+    let endS: number | null = null;
     await readWholeRun({ service, breathe, isWanted }, runId, known, (page) => {
       const { dispatch } = live.getState();
       const { settings, summary, inputs } = page;
@@ -36,8 +37,18 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
         dispatch({ type: 'opened', run: { origin: 'live', runId, name, startedAtIso, settings } });
       }
       dispatch({ type: 'inputs', runId, inputs });
+      endS = page.endS;
     });
-    if (isWanted()) await readStages(runId);
+    if (!isWanted()) return;
+    await readStages(runId);
+    tellItsEnd(runId, endS);
+  };
+
+  /** A run that ended unseen ended where its record does, later than this window knew. */
+  const tellItsEnd = (runId: string, endS: number | null) => {
+    const { view, dispatch } = live.getState();
+    const isEnded = view?.runId === runId && view.endedS !== null;
+    if (isEnded && endS !== null) dispatch({ type: 'ended', runId, timeS: endS });
   };
 
   /** Whoever has another run in view takes none of it. */

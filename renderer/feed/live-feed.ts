@@ -26,6 +26,8 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
   const tell = gatherUntil(parts.beforeNextPaint);
 
   let recordingsTold = 0;
+  /** Whether events may have passed since this window last knew which run is recorded. */
+  let mayHaveMissed = false;
 
   const refresh = async () => {
     const toldBefore = recordingsTold;
@@ -53,8 +55,14 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     bench.getState().dispatch({ type: 'recording', recording });
     const { runId } = recording;
     const { view, dispatch } = live.getState();
+    const hasMissed = mayHaveMissed;
+    mayHaveMissed = false;
     if (runId !== null) {
-      if (view?.runId === runId && view.endedS === null) return;
+      if (view?.runId === runId && view.endedS === null) {
+        // What is told next would show the gap; but a probe that has fallen silent has nothing to tell.
+        if (hasMissed) catchUp.read(runId);
+        return;
+      }
       dispatch({ type: 'closed' });
       return catchUp.read(runId);
     }
@@ -63,6 +71,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (view.endedS !== null) return;
     const timeS = view.snapshot?.timeS ?? view.lastInputS;
     dispatch({ type: 'ended', runId: view.runId, timeS });
+    if (hasMissed) catchUp.read(view.runId);
   };
 
   const onInputs = ({ runId, fromIndex, inputs }: EventBody<'inputs'>) => {
@@ -88,7 +97,9 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
   const endings = [
     service.onConnection((connection) => {
       bench.getState().dispatch({ type: 'connection', connection });
-      if (connection === 'open') void refresh();
+      if (connection !== 'open') return;
+      mayHaveMissed = true;
+      void refresh();
     }),
     service.on('ports', ({ ports }) => bench.getState().dispatch({ type: 'ports', ports })),
     service.on('probe', (probe) => {

@@ -52,8 +52,10 @@ export function createStepChecks(judge: Judge) {
     }
     const [before] = told;
     if (nowS - sinceS <= readsForS || before === undefined || before.book !== book) return;
-    const has = view?.runId === book?.runId ? (view?.inputCount ?? 0) : 0;
-    if (book !== null && !book.isOver && has < before.count) {
+    const isInView = view !== null && view.runId === book?.runId;
+    const has = isInView ? view.inputCount : 0;
+    // A run that is over may have left the view; while it stands there, it is whole.
+    if (book !== null && (isInView || !book.isOver) && has < before.count) {
       judge.violated('window-has-the-whole-run', `${has} inputs, told ${before.count}.`);
     }
   }

@@ -54,6 +54,12 @@ describe('a simulated world', () => {
     }
   });
 
+  /** Found by seed 2026140494: while the probe has nothing to tell, no later input shows a window what it missed. */
+  test('gives a window that lost its socket what was heard meanwhile, though the probe is silent when it is back', async () => {
+    const faults = [fault('socket-breaks', 60, 116), fault('line-floods', 66, 180)];
+    expect((await runWorld({ seed: 2026140494, lengthS: 180, faults })).violation).toBeNull();
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,

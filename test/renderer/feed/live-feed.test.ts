@@ -41,6 +41,14 @@ const summary = {
   unreadable: null,
 } as const;
 
+const idle = {
+  state: 'idle',
+  runId: null,
+  startedAtIso: null,
+  savedToS: null,
+  problem: null,
+} as const;
+
 function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction', 6)]) {
   const listeners = new Map<EventName, (body: never) => void>();
   const asked: [RequestName, unknown][] = [];
@@ -71,9 +79,13 @@ function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction
       };
     },
   };
+  let onConnection = (_now: 'open' | 'lost') => {};
   const service: ConnectedService = {
     connection: () => 'open',
-    onConnection: () => () => {},
+    onConnection: (listener) => {
+      onConnection = listener;
+      return () => {};
+    },
     on: (name, listener) => {
       listeners.set(name, listener as (body: never) => void);
       return () => listeners.delete(name);
@@ -97,6 +109,8 @@ function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction
   return {
     live,
     asked,
+    answers,
+    connection: (now: 'open' | 'lost') => onConnection(now),
     stop,
     emit: <N extends EventName>(name: N, body: EventBody<N>) =>
       listeners.get(name)?.(body as never),
@@ -159,6 +173,44 @@ describe('startLiveFeed', () => {
     stop();
   });
 
+  test('inputs missed while the socket was lost are read when it is back, though nothing more is told', async () => {
+    const record = Array.from({ length: 6 }, (_, i) => reading(i));
+    const { connection, times, settled, asked, stop } = bench(record);
+    await settled();
+    connection('lost');
+    record.push(reading(6), reading(7));
+    connection('open');
+    await settled();
+    expect([times(), asked.findLast(([name]) => name === 'runs/read')]).toEqual([
+      { count: 8, drawn: 8 },
+      ['runs/read', { runId: 'r1', fromIndex: 6 }],
+    ]);
+    stop();
+  });
+
+  test('a run that ended while the socket was lost is read to its end, and ends where its record does', async () => {
+    const record = Array.from({ length: 6 }, (_, i) => reading(i));
+    const { connection, answers, live, times, settled, stop } = bench(record);
+    await settled();
+    connection('lost');
+    record.push(reading(6), reading(7));
+    answers['run/status'] = () => idle;
+    connection('open');
+    await settled();
+    expect([times(), live.getState().view?.endedS]).toEqual([{ count: 8, drawn: 8 }, 10]);
+    stop();
+  });
+
+  test('what is told of a run in view is taken as it comes, without asking for the record', async () => {
+    const { emit, answers, asked, settled, stop } = bench([reading(0)]);
+    await settled();
+    const before = asked.length;
+    emit('recording', answers['run/status']?.({} as never) as EventBody<'recording'>);
+    await settled();
+    expect(asked.length).toBe(before);
+    stop();
+  });
+
   test('inputs that were read already are not taken again', async () => {
     const { emit, times, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
@@ -170,13 +222,7 @@ describe('startLiveFeed', () => {
   test('the view ends with the recording', async () => {
     const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
-    emit('recording', {
-      state: 'idle',
-      runId: null,
-      startedAtIso: null,
-      savedToS: null,
-      problem: null,
-    });
+    emit('recording', idle);
     expect(live.getState().view?.endedS).toBe(1);
     stop();
   });
