@@ -15,7 +15,7 @@ export {
   receiverEveryS,
   receiverSdMl,
 } from './instrument-readings.ts';
-export { remainingModelShare, type TwinOutlook } from './look-ahead.ts';
+export { headAheadS, remainingModelShare, type TwinOutlook } from './look-ahead.ts';
 export { headModelErrsForS, headModelSdK, type Observation } from './observations.ts';
 export {
   drawWalk,

@@ -18,6 +18,8 @@ export interface TwinOutlook {
   readonly potMoleFraction: Estimate;
   readonly flowMlPerS: number;
   readonly bias: Moments;
+  /** Height above the azeotrope that the probe should show when {@link headAheadS} more of boiling have passed [K]. */
+  readonly headSoonK: Moments;
   /** Mole fraction of the head vapour at which the mean of all distillate falls to the mean asked for; null when none was asked for. */
   readonly stopMoleFraction: number | null;
   /** Share by which reading the receiver now would narrow the range of the end, 0 … 1. */
@@ -49,6 +51,8 @@ const tailModelShare = 0.4;
 
 /** How far ahead the flow is read [s]. */
 const flowOverS = 30;
+/** How far ahead the head is: to the next look [s]. */
+export const headAheadS = 60;
 
 /** What the cloud expects from a time of boiling on [s], up to a height of the limit above the azeotrope [K]. */
 export function lookAhead(
@@ -69,6 +73,7 @@ export function lookAhead(
     potMoleFraction: weightedEstimate(each.potMoleFraction, weights),
     flowMlPerS: (soonMl - weightedMoments(each.collectedMl, weights).mean) / flowOverS,
     bias: weightedMoments(each.biasK, weights),
+    headSoonK: weightedMoments(each.headSoonK, weights),
     volumeWouldNarrow: narrowing(each.limitInS, each.collectedMl, weights),
   };
 }
@@ -95,6 +100,8 @@ function expectEach(
     const tailFactor = Math.exp(tailModelShare * drawn.model);
     each.weights[index] = particle.weight;
     each.biasK[index] = particle.guess.biasK;
+    each.headSoonK[index] =
+      courseAt(course, course.headHeightK, courseS + headAheadS * heat) + particle.guess.biasK;
     each.limitInS[index] = limitInS;
     each.limitInIfEasedS[index] = limitInS / easedFlow(particle);
     each.distillateMlAtLimit[index] = distillateAt(course, Math.max(limitS, courseS));
@@ -110,6 +117,7 @@ function emptyExpectations(count: number) {
   return {
     weights: new Float64Array(count),
     biasK: new Float64Array(count),
+    headSoonK: new Float64Array(count),
     limitInS: new Float64Array(count),
     limitInIfEasedS: new Float64Array(count),
     distillateMlAtLimit: new Float64Array(count),

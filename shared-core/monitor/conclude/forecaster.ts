@@ -48,9 +48,10 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
       // The twins take their own times to look ahead from one minute: what they say of it is put together.
       if (!isHeadIn || !isAllIn) return;
       const byHead = alone.lookAhead();
-      const { from, boiledS, outlook } = hears ? hearing.lookAhead() : byHead;
+      const { from, boiledS, outlook, mistakenFromS } = hears ? hearing.lookAhead() : byHead;
+      if (mistakenFromS !== null) check.forgetFrom(mistakenFromS);
       const open = from.stage === 'first-fraction' || from.stage === 'main-fraction';
-      if (open) check.see(boiledS, outlook.limitInS);
+      if (open) check.see(from, boiledS, outlook);
       const potMl = lessOf(outlook.potMl, byHead.outlook.potMl);
       view = composeForecast(from, { ...outlook, potMl }, check, lastVolumeS());
     },

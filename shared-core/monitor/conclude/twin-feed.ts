@@ -11,6 +11,8 @@ export interface TwinFeed {
    */
   showMarks(boiledS: number, flowMlPerS: number | null): void;
   twin(): Twin;
+  /** Time of boiling of the first mark that was withdrawn since this was asked last [s]; null where none was. */
+  takeMistakenFromS(): number | null;
 }
 
 /** Something the twin was shown, and the mark it came from; null for what was measured. */
@@ -32,6 +34,7 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
   let shown: Shown[] = [];
   let standing = marks.standing();
   let taken = new Set(standing.map(({ markId }) => markId));
+  let mistakenFromS: number | null = null;
 
   const show = (observation: Observation, markId: number | null): void => {
     shown.push({ observation, markId });
@@ -44,7 +47,11 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
     );
     taken = new Set([...taken].filter((markId) => stands.has(markId)));
     twin = begin();
-    const kept = shown.filter(({ markId }) => markId === null || stands.has(markId));
+    const stood = ({ markId }: Shown) => markId === null || stands.has(markId);
+    const kept = shown.filter(stood);
+    for (const { observation } of shown.filter((item) => !stood(item))) {
+      mistakenFromS = Math.min(mistakenFromS ?? observation.boiledS, observation.boiledS);
+    }
     shown = [];
     for (const { observation, markId } of kept) {
       const value = markId === null ? undefined : booked.get(markId);
@@ -86,5 +93,10 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
       }
     },
     twin: () => twin,
+    takeMistakenFromS: () => {
+      const fromS = mistakenFromS;
+      mistakenFromS = null;
+      return fromS;
+    },
   };
 }

@@ -18,6 +18,8 @@ export interface LookAhead {
   readonly from: ForecastSecond;
   readonly boiledS: number;
   readonly outlook: TwinOutlook;
+  /** Time of boiling from which on other looks expected something else because of a mark that has been withdrawn [s]; null mostly. */
+  readonly mistakenFromS: number | null;
 }
 
 /**
@@ -65,7 +67,7 @@ export function createTwinFollower(
   let headBlocks = 0;
   let blocksBehindOutlook = 0;
   let outlook: TwinOutlook | null = null;
-  let due: Omit<LookAhead, 'outlook'> | null = null;
+  let due: Pick<LookAhead, 'from' | 'boiledS'> | null = null;
 
   const begin = (input: ForecastSecond, bathedS: number): Twin => {
     const { heat, firstOnS } = marks.heatUntil(input.timeS);
@@ -123,7 +125,7 @@ export function createTwinFollower(
       const limitK = limitHeightK(due.from.scale);
       outlook = feed.twin().outlook(due.boiledS, limitK, leastMeanMoleFraction);
       blocksBehindOutlook = headBlocks;
-      const ahead = { ...due, outlook };
+      const ahead = { ...due, outlook, mistakenFromS: feed.takeMistakenFromS() };
       due = null;
       return ahead;
     },

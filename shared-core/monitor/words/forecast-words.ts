@@ -1,6 +1,7 @@
+import { assertNever } from '../../result/index.ts';
 import type { TwinOutlook } from '../../twin/index.ts';
 import { worded } from '../../wording/index.ts';
-import type { ForecastDrift } from '../conclude/forecast-check.ts';
+import type { ForecastDoubt } from '../conclude/forecast-check.ts';
 
 /** A mark is asked for only when it would narrow the range by this share. */
 const worthAsking = 0.2;
@@ -15,24 +16,58 @@ export function volumeWouldHelp(ahead: TwinOutlook, sinceVolumeS: number): strin
   });
 }
 
+/** The twin holds the limit for passed while the fraction goes on: there is no time to tell. */
+export function passedWords(): string {
+  return worded(
+    'By the model the limit is passed, by the head it is not: no end is told. Go by the head.',
+  );
+}
+
 /** Why the range is wider than the model would have it, or why no end is told. */
-export function doubtWords({ sinceS, movedS }: ForecastDrift, isTold: boolean): string {
-  const minutes = (seconds: number): string => `${Math.max(1, Math.round(seconds / 60))} min`;
-  const moved = movedWords({ after: minutes(sinceS), by: minutes(Math.abs(movedS)) }, movedS > 0);
+export function doubtWords(doubt: ForecastDoubt, isTold: boolean): string {
   const follows = isTold
     ? worded('the range is wider for it')
     : worded('no end is told until it does');
   return worded(
-    'This still does not behave as the model expects: {moved}; {follows}. Go by the head.',
-    { moved, follows },
+    'This still does not behave as the model expects: {why}; {follows}. Go by the head.',
+    {
+      why: whyWords(doubt),
+      follows,
+    },
   );
 }
 
-function movedWords(
-  values: { readonly after: string; readonly by: string },
-  later: boolean,
-): string {
-  return later
+function whyWords(doubt: ForecastDoubt): string {
+  switch (doubt.kind) {
+    case 'end':
+      return movedWords(doubt);
+    case 'head':
+      return worded('from one minute to the next the head is {kelvins} K off what was expected', {
+        kelvins: doubt.usualK.toFixed(1),
+      });
+    case 'offset':
+      return offsetWords(Math.abs(doubt.offsetK).toFixed(1), doubt.offsetK > 0);
+    default:
+      return assertNever(doubt);
+  }
+}
+
+function movedWords({
+  sinceS,
+  movedS,
+}: {
+  readonly sinceS: number;
+  readonly movedS: number;
+}): string {
+  const minutes = (seconds: number): string => `${Math.max(1, Math.round(seconds / 60))} min`;
+  const values = { after: minutes(sinceS), by: minutes(Math.abs(movedS)) };
+  return movedS > 0
     ? worded('after {after} of boiling the end lies {by} later than was expected then', values)
     : worded('after {after} of boiling the end lies {by} earlier than was expected then', values);
+}
+
+function offsetWords(kelvins: string, isHigh: boolean): string {
+  return isHigh
+    ? worded('it fits only if the head is shown {kelvins} K too high', { kelvins })
+    : worded('it fits only if the head is shown {kelvins} K too low', { kelvins });
 }

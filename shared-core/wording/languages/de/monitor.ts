@@ -41,8 +41,16 @@ export const monitor: Readonly<Record<string, string>> = {
     'Die Menge ablesen: das macht den Bereich um {percent} % enger.',
   'the range is wider for it': 'der Bereich ist dafür weiter',
   'no end is told until it does': 'bis dahin wird kein Ende genannt',
-  'This still does not behave as the model expects: {moved}; {follows}. Go by the head.':
-    'Diese Apparatur verhält sich noch nicht, wie das Modell erwartet: {moved}; {follows}. Nach dem Kopf richten.',
+  'This still does not behave as the model expects: {why}; {follows}. Go by the head.':
+    'Diese Apparatur verhält sich noch nicht, wie das Modell erwartet: {why}; {follows}. Nach dem Kopf richten.',
+  'By the model the limit is passed, by the head it is not: no end is told. Go by the head.':
+    'Nach dem Modell ist die Grenze überschritten, nach dem Kopf nicht: es wird kein Ende genannt. Nach dem Kopf richten.',
+  'from one minute to the next the head is {kelvins} K off what was expected':
+    'von einer Minute zur nächsten liegt der Kopf um {kelvins} K neben dem Erwarteten',
+  'it fits only if the head is shown {kelvins} K too high':
+    'es passt nur, wenn der Kopf um {kelvins} K zu hoch angezeigt wird',
+  'it fits only if the head is shown {kelvins} K too low':
+    'es passt nur, wenn der Kopf um {kelvins} K zu tief angezeigt wird',
   'after {after} of boiling the end lies {by} later than was expected then':
     'nach {after} Sieden liegt das Ende {by} später als damals erwartet',
   'after {after} of boiling the end lies {by} earlier than was expected then':

@@ -5,31 +5,21 @@ import type { ForecastCheck } from '../../../../shared-core/monitor/conclude/for
 import type { ForecastSecond } from '../../../../shared-core/monitor/conclude/forecast-second.ts';
 import type { Stage } from '../../../../shared-core/stages/index.ts';
 import type { TwinOutlook } from '../../../../shared-core/twin/index.ts';
+import type { Estimate } from '../../../../shared-core/uncertainty/index.ts';
 import { factsOf } from '../words/facts.ts';
+import { outlookOf } from './forecast-seconds.ts';
 
-const estimate = (value: number) => ({ value, low: 0.9 * value, high: 1.1 * value });
-const ahead: TwinOutlook = {
-  limitInS: estimate(1000),
-  limitInIfEasedS: estimate(1300),
-  distillateMlAtLimit: estimate(40),
-  collectedMl: estimate(12),
-  potMl: estimate(290),
-  potMoleFraction: { value: 0.02, low: 0.01, high: 1.01 },
-  flowMlPerS: 0.03,
-  bias: { mean: 0, sd: 1 },
-  stopMoleFraction: null,
-  volumeWouldNarrow: 0.3,
-};
+const ahead = outlookOf();
+const drifting = { kind: 'end', sds: 3, checks: 4, sinceS: 600, movedS: 600 } as const;
 
-/** At 1800 s, bathed since 900 s; what the check is asked is kept. */
+/** At 1800 s; what the check is asked is kept. */
 function compose(
   stage: Stage,
-  wetS: number,
   changes: Partial<ForecastCheck> = {},
-  bathedS: number | null = 900,
+  expected: TwinOutlook = ahead,
 ) {
-  const asked: number[] = [];
-  const { head, scale, situation } = factsOf({}, { situation: { bathedS, wetS } });
+  const asked: Estimate[] = [];
+  const { head, scale, situation } = factsOf();
   if (head === null) throw new Error('There is a head.');
   const second: ForecastSecond = {
     timeS: 1800,
@@ -46,18 +36,19 @@ function compose(
   };
   const check: ForecastCheck = {
     see: () => undefined,
-    widened: (left, dryShare) => {
-      asked.push(dryShare);
+    forgetFrom: () => undefined,
+    widened: (left) => {
+      asked.push(left);
       return { ...left, high: 2 * left.value };
     },
-    misfit: () => null,
+    doubt: () => null,
     ...changes,
   };
-  return { view: composeForecast(second, ahead, check, 1000), asked };
+  return { view: composeForecast(second, expected, check, 1000), asked };
 }
 
 test('the end is told in run time and as wide as it has earned, with what a reading of the receiver would give', () => {
-  expect(compose('main-fraction', 900).view).toEqual({
+  expect(compose('main-fraction').view).toEqual({
     madeS: 1800,
     mainFractionEndS: { value: 2800, low: 2700, high: 3800 },
     mainFractionEndIfEasedS: { value: 3100, low: 2970, high: 4400 },
@@ -76,9 +67,8 @@ test('the end is told in run time and as wide as it has earned, with what a read
 });
 
 test('no end is told of a main fraction that has not begun or is over, but what is in the pot is', () => {
-  const misfit = () => ({ sds: 3, checks: 4, sinceS: 600, movedS: 600 });
   for (const stage of ['warm-up', 'tail', 'cool-down'] as const) {
-    const { view, asked } = compose(stage, 900, { misfit });
+    const { view, asked } = compose(stage, { doubt: () => drifting });
     expect(asked).toEqual([]);
     expect(view).toMatchObject({
       mainFractionEndS: null,
@@ -91,22 +81,22 @@ test('no end is told of a main fraction that has not begun or is over, but what 
   }
 });
 
-test('how much of the time since vapour came was dry is told to whoever widens the range', () => {
-  expect([
-    compose('first-fraction', 900).asked[0],
-    compose('first-fraction', 450).asked[0],
-    compose('first-fraction', 1200).asked[0],
-    compose('first-fraction', 0, {}, null).asked[0],
-  ]).toEqual([0, 0.5, 0, 0]);
-});
-
 test('a still that runs away from its forecasts is doubted in words, which say whether an end is told', () => {
-  const misfit = () => ({ sds: 3, checks: 4, sinceS: 600, movedS: 600 });
-  const told = compose('main-fraction', 900, { misfit }).view.doubt;
-  const untold = compose('main-fraction', 900, { misfit, widened: () => null }).view;
+  const doubt = () => drifting;
+  const told = compose('main-fraction', { doubt }).view.doubt;
+  const untold = compose('main-fraction', { doubt, widened: () => null }).view;
   expect(told).toContain('the range is wider for it');
   expect([untold.mainFractionEndS, untold.doubt]).toEqual([
     null,
     expect.stringContaining('no end is told until it does'),
+  ]);
+});
+
+test('a limit that the twin holds for passed while the fraction goes on is said to be, without an end', () => {
+  const passed = outlookOf({ limitInS: { value: 0, low: 0, high: 60 } });
+  const { view } = compose('main-fraction', { widened: () => null }, passed);
+  expect([view.mainFractionEndS, view.doubt]).toEqual([
+    null,
+    'By the model the limit is passed, by the head it is not: no end is told. Go by the head.',
   ]);
 });

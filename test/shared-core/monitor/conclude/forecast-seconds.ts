@@ -8,6 +8,7 @@ import {
   type Observation,
   potSdK,
   type Twin,
+  type TwinOutlook,
 } from '../../../../shared-core/twin/index.ts';
 import { factsOf } from '../words/facts.ts';
 
@@ -81,6 +82,26 @@ export function twinShown(
   return {
     outlook: twin.outlook,
     expects: (boiledS) => twin.outlook(boiledS, limitHeightK, null),
+  };
+}
+
+const about = (value: number) => ({ value, low: 0.9 * value, high: 1.1 * value });
+
+/** What a twin expects, each a tenth either way, but for what a test wants otherwise. */
+export function outlookOf(changes: Partial<TwinOutlook> = {}): TwinOutlook {
+  return {
+    limitInS: about(1000),
+    limitInIfEasedS: about(1300),
+    distillateMlAtLimit: about(40),
+    collectedMl: about(12),
+    potMl: about(290),
+    potMoleFraction: { value: 0.02, low: 0.01, high: 1.01 },
+    flowMlPerS: 0.03,
+    bias: { mean: 0, sd: 1 },
+    headSoonK: { mean: 0, sd: 0.1 },
+    stopMoleFraction: null,
+    volumeWouldNarrow: 0.3,
+    ...changes,
   };
 }
 

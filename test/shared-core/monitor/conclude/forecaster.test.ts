@@ -56,22 +56,24 @@ function heldToAccount(untilS: number, changes: Changes, isKept: (stage: Stage) 
     const second = secondAt(timeS, { ...(timeS < bathedS ? cold : {}), ...changes(timeS) });
     if (!follower.second(second)) continue;
     const { from, boiledS: afterS, outlook } = follower.lookAhead();
-    if (isKept(from.stage)) check.see(afterS, outlook.limitInS);
-    const left = check.widened(outlook.limitInS, 0);
+    if (isKept(from.stage)) check.see(from, afterS, outlook);
+    const left = check.widened(outlook.limitInS);
     end = left && mapEstimate(left, (seconds) => from.timeS + seconds);
   }
-  return { mainFractionEndS: end, isDoubted: check.misfit() !== null };
+  return { mainFractionEndS: end, isDoubted: check.doubt() !== null };
 }
 
 /** What twins that were shown this expect at the first forecast, as a forecast tells it. */
 function told(observations: readonly Observation[]) {
-  const { limitInS, collectedMl, potMl } = twinShown(observations).expects(boiledS);
-  const { value, low, high } = limitInS;
+  const outlook = twinShown(observations).expects(boiledS);
+  const check = createForecastCheck();
+  check.see(secondAt(settledS), boiledS, outlook);
+  const left = check.widened(outlook.limitInS);
   return {
     madeS: settledS,
-    mainFractionEndS: { value: settledS + value, low: settledS + low, high: settledS + high },
-    collectedMl,
-    potVolumeMl: potMl,
+    mainFractionEndS: left && mapEstimate(left, (seconds) => settledS + seconds),
+    collectedMl: outlook.collectedMl,
+    potVolumeMl: outlook.potMl,
   };
 }
 

@@ -100,3 +100,18 @@ test('a mark that is withdrawn was never made: a new twin is shown everything el
   ]);
   expect(twin()).not.toBe(first);
 });
+
+test('who asks learns once from which time of boiling on withdrawn marks had misled the twin', () => {
+  const { mark, feed } = feeding();
+  const { showMarks, takeMistakenFromS } = feed();
+  const first = mark(700, { type: 'volume-read', volumeMl: 6 });
+  showMarks(300, 0.03);
+  const second = mark(900, { type: 'volume-read', volumeMl: 12 });
+  showMarks(500, 0.03);
+  expect(takeMistakenFromS()).toBeNull();
+  mark(1000, { type: 'mark-withdrawn', withdrawnMarkId: second });
+  showMarks(600, 0.03);
+  mark(1010, { type: 'mark-withdrawn', withdrawnMarkId: first });
+  showMarks(610, 0.03);
+  expect([takeMistakenFromS(), takeMistakenFromS()]).toEqual([300, null]);
+});

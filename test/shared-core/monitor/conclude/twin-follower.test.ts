@@ -56,6 +56,7 @@ test('where it learns much it takes seconds, and looks ahead from the minute all
     from: settledS,
     boiledS,
     outlook: twinShown([headSeen(boiledS)]).expects(boiledS),
+    mistakenFromS: null,
   });
   expect(follower.headBlocks()).toBe(1);
 });
