@@ -30,8 +30,8 @@ export function extremesBetween(series: Series, from: number, to: number): Extre
   let index = from;
   while (index < end) {
     let level = -1;
+    // Every level of which a whole block is there has come into being.
     while (
-      level + 1 < levels.length &&
       index % 2 ** (blockBits * (level + 2)) === 0 &&
       index + 2 ** (blockBits * (level + 2)) <= end
     ) {

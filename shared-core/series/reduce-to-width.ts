@@ -48,19 +48,20 @@ export function reduceToWidth(series: Series, range: DrawnRange): readonly Drawn
   const end = Math.min(series.length, indexAtTime(series, toS) + 1);
   const drawn: DrawnPoint[] = [];
   let nextBreak = 0;
+  const nextBreakS = () => breaksS[nextBreak] ?? Infinity;
   const draw = (index: number) => {
     const timeS = series.storage.times[index]!;
-    const breakS = breaksS[nextBreak];
-    if (breakS !== undefined && timeS >= breakS) {
+    const breakS = nextBreakS();
+    if (timeS >= breakS) {
       if (drawn.length > 0) drawn.push({ timeS: breakS, value: null });
-      while (nextBreak < breaksS.length && breaksS[nextBreak]! <= timeS) nextBreak += 1;
+      while (nextBreakS() <= timeS) nextBreak += 1;
     }
     drawn.push({ timeS, value: series.storage.values[index]! });
   };
   let index = first;
   while (index < end) {
     const column = Math.floor(series.storage.times[index]! / columnS);
-    const columnEndS = Math.min((column + 1) * columnS, breaksS[nextBreak] ?? Infinity);
+    const columnEndS = Math.min((column + 1) * columnS, nextBreakS());
     const columnEnd = Math.min(end, Math.max(index + 1, indexAtTime(series, columnEndS)));
     for (const kept of keptIndices(series, index, columnEnd)) draw(kept);
     index = columnEnd;

@@ -21,6 +21,17 @@ describe('putting a prompt aside', () => {
     expect(refused).toEqual(['near-dryness', 'condenser-warm', 'attention']);
   });
 
+  test('is no matter of any other mark, in the run or after it', () => {
+    const inTheRun: readonly MarkBody[] = [
+      { type: 'heat-off' },
+      { type: 'alarm-acknowledged', alarm: 'near-dryness' },
+      { type: 'alarm-shelved', alarm: 'retired-long-ago', forS: 300 },
+      { type: 'liquid-mass', liquid: 'cut-1', massG: 12 },
+    ];
+    expect(inTheRun.map((mark) => isTaken('run/mark', mark))).toEqual(inTheRun.map(() => true));
+    expect(isTaken('runs/book', { type: 'liquid-mass', liquid: 'cut-1', massG: 12 })).toBe(true);
+  });
+
   test('is still read in logs that hold it', () => {
     const mark = { type: 'alarm-shelved', alarm: 'near-dryness', forS: 300 };
     expect(markBodySchema.safeParse(mark).success).toBe(true);

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { appendToSeries, createRandom, emptySeries, reduceToWidth } from '#shared-core';
+import {
+  appendToSeries,
+  createRandom,
+  emptySeries,
+  OutOfRangeError,
+  reduceToWidth,
+} from '#shared-core';
 
 const series = (values: readonly number[]) =>
   appendToSeries(
@@ -57,6 +63,48 @@ describe('reduceToWidth', () => {
       Math.min(...values),
       Math.max(...values),
     ]);
+  });
+
+  test('draws no reading twice, and all in the order of time, whichever of the extremes comes first', () => {
+    const inOneColumn = (values: readonly number[]) =>
+      reduceToWidth(series(values), { fromS: 0, toS: values.length, columns: 1 });
+    expect(inOneColumn([3, 9, 5, 1, 4, 6])).toEqual([
+      { timeS: 0, value: 3 },
+      { timeS: 1, value: 9 },
+      { timeS: 3, value: 1 },
+      { timeS: 5, value: 6 },
+    ]);
+    expect(inOneColumn([1, 2, 3, 4, 5, 6]).map(({ timeS }) => timeS)).toEqual([0, 5]);
+    expect(inOneColumn([6, 5, 4, 3, 2, 1]).map(({ timeS }) => timeS)).toEqual([0, 5]);
+    expect(inOneColumn([5, 5, 5, 5, 5, 5]).map(({ timeS }) => timeS)).toEqual([0, 5]);
+    expect(inOneColumn([1, 2, 3, 2]).map(({ timeS }) => timeS)).toEqual([0, 1, 2, 3]);
+  });
+
+  test('breaks once where several interruptions lie between two readings, and not before the first', () => {
+    expect(
+      reduceToWidth(series([1, 2, 3]), {
+        fromS: 0,
+        toS: 3,
+        columns: 1,
+        breaksS: [-1, 0.25, 0.5, 2],
+      }),
+    ).toEqual([
+      { timeS: 0, value: 1 },
+      { timeS: 0.25, value: null },
+      { timeS: 1, value: 2 },
+      { timeS: 2, value: null },
+      { timeS: 2, value: 3 },
+    ]);
+  });
+
+  test('a range that has no length, or runs back, is refused, and so is none or too fine a plot', () => {
+    const drawn = (fromS: number, toS: number, columns: number) => () =>
+      reduceToWidth(series([1, 2]), { fromS, toS, columns });
+    expect(drawn(5, 5, 10)).toThrow(/^length of the drawn range is 0 s;/);
+    expect(drawn(6, 5, 10)).toThrow(/^length of the drawn range is -1 s;/);
+    expect(drawn(0, 5, 0)).toThrow(/^columns is 0 pixels;/);
+    expect(drawn(0, 5, 20_001)).toThrow(OutOfRangeError);
+    expect(drawn(0, 5, 20_000)()).toHaveLength(2);
   });
 
   test('a series without readings gives nothing to draw', () => {
