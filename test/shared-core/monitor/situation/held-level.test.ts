@@ -51,6 +51,66 @@ describe('the level a head is held at', () => {
     expect(levels.at(-1)?.left).toBe(false);
   });
 
+  test('is the mean of all readings for a minute, and follows only slowly then, until it is held against the head', () => {
+    const level = createHeldLevel();
+    level.begin(78);
+    const means: number[] = [];
+    const course = (timeS: number) => 78 + (timeS % 7) / 10;
+    const levelAt: (number | null)[] = [];
+    for (let timeS = 1; timeS <= 60; timeS += 1) {
+      level.see(timeS, course(timeS), noise);
+      if (timeS % 2 === 1) continue;
+      means.push((course(timeS - 1) + course(timeS)) / 2);
+      levelAt.push(level.levelC());
+      expect(level.levelC()).toBeCloseTo(means.reduce((sum, mean) => sum + mean) / means.length, 9);
+    }
+    // From the thirtieth block of two seconds on each counts for a thirtieth.
+    const before = levelAt.at(-1)!;
+    level.see(61, 79, noise);
+    level.see(62, 79, noise);
+    expect(level.levelC()).toBeCloseTo(before + (79 - before) / 30, 9);
+  });
+
+  test('is found from twelve readings of a slow logger, however long they take', () => {
+    const level = createHeldLevel();
+    level.begin(78);
+    const levels = Array.from({ length: 14 }, (_, index) => {
+      level.see(10 * (index + 1), index < 12 ? 78 + index / 11 : 80, noise);
+      return level.levelC()!;
+    });
+    expect(levels[11]).toBeCloseTo(78.5, 9);
+    expect(levels[12]).toBeCloseTo(78.5 + 1.5 / 12, 9);
+  });
+
+  test('was left when that was first seen, as long as the head is away', () => {
+    const level = createHeldLevel();
+    level.begin(78.4);
+    const left = new Set<number>();
+    for (let timeS = 1; timeS <= settledS + 300; timeS += 1) {
+      level.see(timeS, 78.4 + Math.max(0, timeS - settledS) * 0.01, noise);
+      const departedS = level.departedS();
+      if (departedS !== null) left.add(departedS);
+    }
+    expect(left.size).toBe(1);
+    expect([...left][0]).toBeGreaterThan(settledS + 40);
+  });
+
+  test('is seen to be left sooner by a poor probe that is read more often', () => {
+    const poor = { whiteSdK: 0.4, slowSdK: 0.01, slowCorrelationS: 15 };
+    const departed = (everyS: number): number => {
+      const level = createHeldLevel();
+      level.begin(78.4);
+      let timeS = 0;
+      while (level.departedS() === null && timeS < 2 * settledS) {
+        timeS += everyS;
+        level.see(timeS, 78.4 + Math.max(0, timeS - settledS) * 0.01, poor);
+      }
+      return timeS;
+    };
+    expect(departed(1)).toBeLessThan(departed(2));
+    expect(departed(2)).toBeLessThan(2 * settledS);
+  });
+
   test('is left above all heights it came back from', () => {
     const rising = (timeS: number) =>
       78.4 + surge(timeS - settledS, 1.5) + Math.max(0, timeS - 3 * settledS) * 0.004;

@@ -51,3 +51,39 @@ test('what a person reads in the run stands against a channel heard before and a
   limitScale.hearPressure(108);
   expect(limitScale.scale().pressureKPa).toBe(94.2);
 });
+
+test('the ends of what air pressures can be belong to it', () => {
+  for (const pressureKPa of [60, 110]) {
+    const limitScale = createLimitScale(defaultRunSettings);
+    limitScale.setPressure(pressureKPa);
+    expect(limitScale.scale().pressureKPa).toBe(pressureKPa);
+  }
+});
+
+test('a pressure that differs by less than any probe shows is kept, and nothing is reckoned anew', () => {
+  const limitScale = createLimitScale(defaultRunSettings);
+  const { pressureKPa } = defaultRunSettings.pressure;
+  const before = limitScale.scale();
+  limitScale.setPressure(pressureKPa + 0.019);
+  expect(limitScale.scale()).toBe(before);
+  expect(limitScale.settings().pressure.pressureKPa).toBe(pressureKPa + 0.019);
+  limitScale.setPressure(pressureKPa - 0.021);
+  expect(limitScale.scale().pressureKPa).toBe(pressureKPa - 0.021);
+});
+
+test('a limit that follows the forecast is taken in half per cents, between 10 and 95 % vol, at the pressure known by then', () => {
+  const limitScale = createLimitScale(defaultRunSettings);
+  limitScale.setPressure(94.2);
+  const limits = [82.3, 82.2, 3, 99].map((wantedAbv) => {
+    limitScale.setLimit(wantedAbv);
+    return limitScale.limitAbv();
+  });
+  expect(limits).toEqual([82.5, 82, 10, 95]);
+  expect(limitScale.scale().limitC).toBeCloseTo(
+    limitTemperatureC({ leastStrengthAbv: 95, pressureKPa: 94.2 }),
+    6,
+  );
+  const before = limitScale.scale();
+  limitScale.setLimit(95.1);
+  expect(limitScale.scale()).toBe(before);
+});

@@ -26,6 +26,28 @@ test('a dip of the bulb does not move what is known of the vapour', () => {
   expect(Math.abs(vapourC - 78.4)).toBeLessThan(0.5);
 });
 
+test('a head that begins is as its first reading; of the vapour the guess is known, as well as it was said', () => {
+  const filter = createVapourFilter(6.5, noise);
+  filter.restart(20, 82, 6);
+  const { vapourC, vapourSdK, bulbC, wet, rateKPerS, rateSdKPerS } = filter.state();
+  expect([vapourC, vapourSdK, bulbC, rateKPerS]).toEqual([
+    expect.closeTo(82, 9),
+    expect.closeTo(6, 9),
+    expect.closeTo(20, 9),
+    0,
+  ]);
+  expect(wet).toBeCloseTo(0.02, 9);
+  expect(rateSdKPerS).toBeGreaterThan(0);
+});
+
+test('the belief of the vapour is surer on a plateau than after it, and its range holds the truth', () => {
+  const held = followed((sinceS) => 78.4 + 0 * sinceS, 120);
+  expect(held.vapourSdK).toBeGreaterThan(0.003);
+  expect(held.vapourSdK).toBeLessThan(0.1);
+  expect(Math.abs(held.vapourC - 78.4)).toBeLessThan(4 * held.vapourSdK);
+  expect(followed(coolingC, 300).vapourSdK).toBeGreaterThan(2 * held.vapourSdK);
+});
+
 test('a bulb that rises towards the vapour is known to be wet again within ten seconds', () => {
   const lowestC = coolingC(60);
   const { wet } = followed(

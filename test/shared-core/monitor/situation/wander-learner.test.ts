@@ -61,3 +61,19 @@ test('what comes while the head may be leaving waits, and what lies across an up
   }
   expect(upset.wanderK2PerS()).toBe(usual);
 });
+
+test('a minute is learned from once two more have passed, in which it could have been the first of a departure', () => {
+  const noise = { whiteSdK: 0.01, slowSdK: 0.01, slowCorrelationS: 15 };
+  const learner = createWanderLearner();
+  const usual = learner.wanderK2PerS();
+  const learnedS: number[] = [];
+  let before = usual;
+  for (let timeS = 0; timeS <= 300; timeS += 2) {
+    learner.see(timeS, timeS <= 60 ? 78 : 78.05, noise, false);
+    if (learner.wanderK2PerS() !== before) learnedS.push(timeS);
+    before = learner.wanderK2PerS();
+  }
+  // The first minute ends at 60 s, the next a block and a minute later; it stands for the step between them.
+  expect(learnedS[0]).toBe(122 + 120);
+  expect(before).toBeGreaterThan(usual);
+});
