@@ -116,4 +116,36 @@ describe('createTwin', () => {
     const { limitInS, limitInIfEasedS } = twinAfter(900, true);
     expect(limitInIfEasedS.value).toBeGreaterThan(limitInS.value);
   });
+
+  test('knows where to stop for a mean strength: the weaker the mean may be, the weaker the last of it', () => {
+    const { charge } = defaultRunSettings;
+    const settings = {
+      ...defaultRunSettings,
+      charge: { ...charge, standardUncertaintyAbv: 0.3 },
+      stop: { kind: 'purity-against-recovery', leastMeanStrengthAbv: 85 },
+    } as const;
+    const twin = createTwin(settings, { tookS: null, eased: null }, 0.25, limitHeightK);
+    for (const boiledS of [180, 480, 780]) twin.see(headAt(boiledS));
+    updateBy(twin, atOnce);
+    const stopAt = (leastMean: number | null) =>
+      twin.outlook(780, limitHeightK, leastMean).stopMoleFraction;
+    const whole = emptyCourse();
+    runCourse(truth, 350, 14, whole);
+    // By hand on the true still: the first head vapour at which the mean of all so far has fallen below.
+    const trulyAt = (leastMean: number): number => {
+      let [volumeMl, sum, at] = [0, 0, 0];
+      do {
+        at += 1;
+        const flowMl = whole.distillateMl[at]! - whole.distillateMl[at - 1]!;
+        volumeMl += flowMl;
+        sum += flowMl * whole.headMoleFraction[at]!;
+      } while (at < whole.count - 1 && (at < 3 || sum >= leastMean * volumeMl));
+      return whole.headMoleFraction[at]!;
+    };
+    expect(stopAt(null)).toBeNull();
+    for (const leastMean of [0.72, 0.65]) {
+      expect(Math.abs(stopAt(leastMean)! - trulyAt(leastMean))).toBeLessThan(0.08);
+    }
+    expect(stopAt(0.65)!).toBeLessThan(stopAt(0.72)! - 0.02);
+  });
 });
