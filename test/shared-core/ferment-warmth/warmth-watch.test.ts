@@ -90,6 +90,80 @@ describe('a ferment that is kept warm', () => {
     expect(watch.now()).toEqual(before);
   });
 
+  test('silence counts only once it is longer than a minute, from what was heard last', () => {
+    const watch = heard([60, 30]);
+    for (let minute = 61; minute <= 69; minute += 1) {
+      watch.advanceTo(minute * minuteMs);
+      watch.see(minuteAt(minute, 30));
+      watch.advanceTo((minute + 2) * minuteMs);
+    }
+    expect(standing(watch)).toEqual([]);
+    expect(watch.now().heardAtIso).toBe(iso(70));
+    const joined = createWarmthWatch(band, 0);
+    for (let minute = 0; minute < 60; minute += 2) joined.see(minuteAt(minute, 30));
+    joined.advanceTo(61 * minuteMs);
+    expect(standing(joined)).toEqual([]);
+  });
+
+  test('a minute that begins just as long after the last as it lasts itself is no gap; a longer wait is one', () => {
+    const saidAfter = (gapMin: number) => {
+      const watch = heard([60, 30]);
+      watch.see({ ...minuteAt(60 + gapMin, 30), minutes: 1 });
+      watch.see(minuteAt(61 + gapMin, 30));
+      return standing(watch);
+    };
+    expect([saidAfter(0), saidAfter(1), saidAfter(9)]).toEqual([[], [], []]);
+    expect(saidAfter(10)).toEqual(['unheard since 01:00']);
+  });
+
+  test('minutes that were heard twice count once', () => {
+    const watch = heard([29, 24]);
+    watch.see(minuteAt(28, 24));
+    watch.see(minuteAt(27, 99));
+    expect(watch.now()).toMatchObject({ temperatureC: 24, heardAtIso: iso(29), standing: [] });
+    watch.see(minuteAt(29, 24));
+    expect(standing(watch)).toEqual(['cold since 00:00']);
+  });
+
+  test('within a third of a kelvin of the end it stays as it stands: hot and far too hot as cold', () => {
+    expect(standing(heard([20, 34.5], [60, 33.8]))).toEqual(['hot since 00:00']);
+    expect(standing(heard([20, 34.5], [60, 33.6]))).toEqual([]);
+    expect(standing(heard([60, 33.8]))).toEqual([]);
+    expect(standing(heard([4, diesFromC + 0.1], [60, diesFromC - 0.2]))).toEqual([
+      'too-hot since 00:00',
+    ]);
+    expect(standing(heard([4, diesFromC + 0.1], [60, diesFromC - 0.4]))).toEqual([
+      'hot since 00:00',
+    ]);
+    expect(standing(heard([60, 25], [60, 34]))).toEqual([]);
+  });
+
+  test('where the band reaches further than yeast lives, far too hot begins at its end', () => {
+    const watch = createWarmthWatch({ lowC: 25, aimC: 35, highC: 41 }, 0);
+    for (let minute = 0; minute < 60; minute += 1) watch.see(minuteAt(minute, 40));
+    expect(standing(watch)).toEqual([]);
+    for (let minute = 60; minute < 64; minute += 1) watch.see(minuteAt(minute, 42));
+    expect(standing(watch)).toEqual(['too-hot since 01:00']);
+  });
+
+  test('no rate is told before a quarter of an hour was heard, and none of what lies further back than twenty minutes', () => {
+    const rising = (minutes: number) => {
+      const watch = createWarmthWatch(band, 0);
+      for (let minute = 0; minute < minutes; minute += 1)
+        watch.see(minuteAt(minute, 25 + minute / 60));
+      return watch.now().ratePerH;
+    };
+    expect(rising(0)).toBeNull();
+    expect(rising(15)).toBeNull();
+    expect(rising(16)).toBeCloseTo(1, 9);
+    const bent = createWarmthWatch(band, 0);
+    for (let minute = 0; minute <= 60; minute += 1) {
+      bent.see(minuteAt(minute, minute <= 40 ? 29 : minute === 41 ? 25 : 30));
+    }
+    // From minute 40 to minute 60: from 29 to 30 °C in 20 minutes.
+    expect(bent.now().ratePerH).toBeCloseTo(3, 9);
+  });
+
   test('the rate is that of the last twenty minutes', () => {
     const watch = createWarmthWatch(band, 0);
     for (let minute = 0; minute < 120; minute += 1) {

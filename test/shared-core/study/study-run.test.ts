@@ -14,6 +14,7 @@ import {
 } from '../../../shared-core/alcoholometry/amount-fractions.ts';
 import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
 import { bookLiquid } from '../../../shared-core/bookkeeping/book-liquid.ts';
+import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
@@ -101,9 +102,11 @@ describe('the books of simulated runs', () => {
 
 describe('studyRun', () => {
   const { run, batch, receivers } = pearRun();
-  const study = studyRun(run);
+  const verdicts = analyseRun(run.settings, run.inputs, run.endS);
+  const studied = () => studyRun(run, verdicts);
 
   test('finds the plateau within the probe’s uncertainty of where the simulated head was', () => {
+    const study = studied();
     const span = study.plateau?.statistics.span ?? { fromS: 0, toS: 0 };
     const true_ = batch.samples.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
     const trueC = true_.reduce((sum, sample) => sum + sample.bulbTemperatureC, 0) / true_.length;
@@ -113,6 +116,7 @@ describe('studyRun', () => {
   });
 
   test('books every cut as measured, and the ethanol in them as the simulator collected it', () => {
+    const study = studied();
     expect(study.books.cuts.map(({ strengthFrom }) => strengthFrom)).toEqual(
       receivers.map(() => 'measured'),
     );
@@ -130,6 +134,7 @@ describe('studyRun', () => {
   });
 
   test('gives a stronger product than the simple distillation beside it, by several stages', () => {
+    const study = studied();
     expect((study.product?.strengthAbv ?? 0) - (study.simple?.strengthAbv ?? 100)).toBeGreaterThan(
       10,
     );
@@ -145,7 +150,20 @@ describe('studyRun', () => {
   });
 
   test('says the same twice, to the last bit', () => {
-    expect(JSON.stringify(studyRun(run))).toBe(JSON.stringify(study));
+    expect(JSON.stringify(studyRun(run))).toBe(JSON.stringify(studied()));
+  });
+
+  test('sets it beside what a bare still would give of the same moles, and counts what all cuts add up to', () => {
+    const { simple, product, byVolume, books, verdicts: found, rows } = studied();
+    expect(found).toBe(verdicts);
+    expect(rows.length).toBeGreaterThan(4000);
+    // 250 mL of 11 % vol: 27.5 mL of ethanol; a simple distillation to as many moles gives some of it, weaker.
+    expect(simple?.strengthAbv).toBeLessThan(product?.strengthAbv ?? 0);
+    expect(product?.massG.value).toBeCloseTo(
+      books.cuts.reduce((sum, { booked }) => sum + (booked?.massG.value ?? 0), 0),
+      9,
+    );
+    expect(byVolume).not.toBeNull();
   });
 
   test('without any mark of a volume there are rows and a plateau, but no books', () => {
