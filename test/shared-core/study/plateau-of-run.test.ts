@@ -25,7 +25,8 @@ const headAt = (headC: (timeS: number) => number, endS: number): readonly RunInp
     unit: '°C',
     quality: 'good',
   }));
-const marked = (...marks: readonly (readonly [timeS: number, mark: MarkBody])[]): RunInput[] =>
+type Timed = readonly [timeS: number, mark: MarkBody];
+const marked = (marks: readonly Timed[]): readonly RunInput[] =>
   marks.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
 const plateau = (inputs: readonly RunInput[], endS: number) =>
   plateauOfRun({ settings, inputs, endS });
@@ -89,8 +90,8 @@ describe('the plateau of a run', () => {
 
   test('is not where the heat was off by the marks, until it was on again', () => {
     const readings = headAt(() => 78.5, 1000);
-    const span = (...marks: Parameters<typeof marked>) => {
-      const found = plateau([...readings, ...marked(...marks)], 1000);
+    const span = (...marks: Timed[]) => {
+      const found = plateau([...readings, ...marked(marks)], 1000);
       return found && [found.statistics.span.fromS, found.statistics.span.toS];
     };
     const [fromS, toS] = span([300, { type: 'heat-off' }])!;
@@ -127,7 +128,7 @@ describe('the plateau of a run', () => {
 
   test('goes by the pressure that was read in the middle of it', () => {
     const readings = headAt(() => 77.9, 1000);
-    const marks = marked([100, { type: 'pressure-read', pressureKPa: 98.6 }]);
+    const marks = marked([[100, { type: 'pressure-read', pressureKPa: 98.6 }]]);
     const found = plateau([...readings, ...marks], 1000)!;
     expect(found.pressureKPa).toBeGreaterThan(98.6);
     expect(found.pressureKPa).toBeLessThan(98.95);
