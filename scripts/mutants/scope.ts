@@ -21,6 +21,7 @@ const unremembering = ['main/recorder', 'main/run-library'];
 
 /** Too long for each mutant, or in another process, where no mutant is. */
 const leftOut = [
+  'test/shared-core/ferment/hourly-ferments.test.ts',
   'test/shared-core/frame/fuzz.test.ts',
   'test/shared-core/run-log/decode-record.test.ts',
   'test/shared-core/monitor/call/adding-an-alarm.test.ts',
