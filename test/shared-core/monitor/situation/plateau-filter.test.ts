@@ -48,3 +48,13 @@ test('a head that wanders is followed: a step of the level is taken over the qui
   expect(usual).toBeLessThan(restless ?? 0);
   expect(restless).toBeGreaterThan(0.45);
 });
+
+test('after a restart the first block gives the level and tells nothing else', () => {
+  const filter = createPlateauFilter();
+  for (let timeS = 0; timeS < 60; timeS += 2) filter.see(timeS, 78.4, white);
+  filter.restart();
+  expect(filter.see(60, 81, white)).toBeNull();
+  expect(filter.levelC()).toBe(81);
+  expect(filter.see(62, 81.02, white)?.stepS).toBe(2);
+  expect(filter.surpriseK()).toBeCloseTo(0.02, 9);
+});

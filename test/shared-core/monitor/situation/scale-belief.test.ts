@@ -65,6 +65,22 @@ test('a quantile of the true temperature has that much probability below it', ()
   }
 });
 
+test('a quantile is found at either end, of one offset as of many, by a sharp head as by one that is hardly known', () => {
+  const one = { meanK: 0.5, sdK: 0.03, offsetsK: [0.5], weights: [1] };
+  const many = priorScale(settings, scale);
+  for (const belief of [one, many]) {
+    for (const sdK of [0.02, 1, 6]) {
+      for (const probability of [0.001, 0.2, 0.8, 0.999]) {
+        const atC = trueTemperatureQuantileC(belief, 78.2, sdK, probability);
+        expect(1 - probabilityAbove(belief, 78.2, sdK, atC)).toBeCloseTo(probability, 2);
+      }
+    }
+  }
+  // 78.2 − 0.5 and 1.2816 standard deviations below and above.
+  expect(trueTemperatureQuantileC(one, 78.2, 2, 0.1)).toBeCloseTo(77.7 - 2 * 1.2816, 2);
+  expect(trueTemperatureQuantileC(one, 78.2, 2, 0.9)).toBeCloseTo(77.7 + 2 * 1.2816, 2);
+});
+
 test('a level that nothing explains leaves finite numbers', () => {
   for (const lowestC of [scale.azeotropeC - 11.9, 20, scale.waterC]) {
     const belief = believeScale(settings, scale, {

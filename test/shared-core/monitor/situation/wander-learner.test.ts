@@ -77,3 +77,43 @@ test('a minute is learned from once two more have passed, in which it could have
   expect(learnedS[0]).toBe(122 + 120);
   expect(before).toBeGreaterThan(usual);
 });
+
+/** What is learned from a single step between two minutes [K²/s]. */
+function learnedFrom(
+  stepK: number,
+  noise: Parameters<ReturnType<typeof createWanderLearner>['see']>[2],
+) {
+  const learner = createWanderLearner();
+  for (let timeS = 0; timeS <= 242; timeS += 2) {
+    learner.see(timeS, timeS <= 60 ? 78 : 78 + stepK, noise, false);
+  }
+  return learner.wanderK2PerS();
+}
+const usual = 0.02 ** 2 / 60;
+
+test('a minute counts as one among twenty that were believed before, and an upset for no more than three standard deviations', () => {
+  const noiseless = { whiteSdK: 0, slowSdK: 0, slowCorrelationS: 15 };
+  // The means of two minutes differ with a variance of 2/3 · 60 s of the wander.
+  expect(learnedFrom(0.03, noiseless)).toBeCloseTo((20 * usual + 0.03 ** 2 / 40) / 21, 12);
+  expect(learnedFrom(5, noiseless)).toBeCloseTo(((20 + 9) * usual) / 21, 12);
+  expect(learnedFrom(0, noiseless)).toBeCloseTo((20 * usual) / 21, 12);
+});
+
+test('noise takes its share of the difference, the slow one by what two means of a minute have in common', () => {
+  const [whiteSdK, slowSdK, tauS] = [0.05, 0.04, 20];
+  // Sums over a fine grid: of one mean with itself, and of a mean with the next.
+  const cells = 600;
+  const stepS = 60 / cells;
+  let [own, shared] = [0, 0];
+  for (let one = 0; one < cells; one += 1) {
+    for (let other = 0; other < cells; other += 1) {
+      own += Math.exp((-stepS * Math.abs(one - other)) / tauS);
+      shared += Math.exp((-stepS * (cells + other - one)) / tauS);
+    }
+  }
+  const explained = (2 * slowSdK ** 2 * (own - shared)) / cells ** 2 + (2 * whiteSdK ** 2) / 60;
+  const told = (1 - explained / (explained + 40 * usual)) ** 2;
+  const learned = learnedFrom(0.05, { whiteSdK, slowSdK, slowCorrelationS: tauS });
+  const byHand = (20 * usual + (told * (0.05 ** 2 - explained)) / 40) / (20 + told);
+  expect(learned / byHand).toBeCloseTo(1, 3);
+});
