@@ -1,0 +1,336 @@
+import { describe, expect, test } from 'vitest';
+import {
+  defaultRunSettings,
+  dewPoint,
+  type Mark,
+  type MarkBody,
+  type RunInput,
+} from '#shared-core';
+import { moleFractionFromStrength } from '../../../shared-core/alcoholometry/strength-and-mole-fraction.ts';
+import { balanceDoubt } from '../../../shared-core/by-volume/balance-doubt.ts';
+import {
+  distillateOverTime,
+  type RunToMeasure,
+} from '../../../shared-core/by-volume/distillate-over-time.ts';
+import { type VolumePoint, volumeCourse } from '../../../shared-core/by-volume/volume-course.ts';
+import { volumeReadings } from '../../../shared-core/by-volume/volume-reading.ts';
+import { volumeVerdict } from '../../../shared-core/by-volume/volume-verdict.ts';
+
+const exactly = (value: number) => ({ value, low: value - 2, high: value + 1 });
+const point = (volumeMl: number, abv: number | null): VolumePoint => ({
+  volumeMl,
+  headC: 80,
+  aboveAzeotropeK: 1,
+  vapourAbv: abv === null ? null : exactly(abv),
+  collectedAbv: abv === null ? null : exactly(abv),
+});
+const settings = {
+  ...defaultRunSettings,
+  leastStrengthAbv: 80,
+  firstFraction: { kind: 'minutes', minutes: 2 },
+} as const;
+const limit = '80 % vol (83.3 °C at 101.3 kPa)';
+const limitWords = (because: string) => because.replace(/\d\d\.\d °C at/, '83.3 °C at');
+
+describe('up to which volume the vapour was as strong as wanted', () => {
+  test('is read on a straight line between the last strong reading and the first weak one', () => {
+    const { mainFraction, cuts, because } = volumeVerdict(
+      [point(2, 90), point(4, 86), point(6, 78), point(8, 60)],
+      settings,
+    );
+    // From 86 to 78 % vol within 2 mL: 80 % vol at 5.5 mL.
+    expect(mainFraction).toBe(true);
+    expect(cuts.map(({ cut, fromMl, toMl }) => [cut, fromMl, toMl])).toEqual([
+      ['as-wanted', 0, 5.5],
+      ['weaker', 5.5, 8],
+    ]);
+    // (2 · 90 + 2 · 88 + 1.5 · 83)/5.5, and (0.5 · 79 + 2 · 69)/2.5.
+    const mean = (180 + 176 + 124.5) / 5.5;
+    expect(cuts[0]?.meanAbv).toEqual({
+      value: expect.closeTo(mean, 9),
+      low: expect.closeTo(mean - 2, 9),
+      high: expect.closeTo(mean + 1, 9),
+    });
+    expect(cuts[1]?.meanAbv.value).toBeCloseTo((39.5 + 138) / 2.5, 9);
+    expect(limitWords(because)).toBe(
+      `The vapour was as strong as ${limit} up to 5.5 mL, 85–88 % vol on average; what came later was weaker.`,
+    );
+  });
+
+  test('goes up to where it fell for the last time, and as far as the readings where it never did', () => {
+    const twice = volumeVerdict([point(2, 82), point(4, 70), point(6, 84), point(8, 76)], settings);
+    expect(twice.cuts[0]?.toMl).toBeCloseTo(7, 9);
+    const strong = volumeVerdict([point(2, 90), point(4, 90)], settings);
+    expect(strong.cuts.map(({ cut, toMl }) => [cut, toMl])).toEqual([['as-wanted', 4]]);
+    expect(strong.because).toContain('; the readings end before it grew weaker.');
+    const justSo = volumeVerdict([point(2, 80), point(4, 70)], settings);
+    expect(justSo.cuts[0]?.toMl).toBe(2);
+    expect(justSo.because).toContain(
+      ', so by the thermometer’s uncertainty it may have been weaker all along; what came',
+    );
+  });
+
+  test('is none where it never was, or no reading is warm enough', () => {
+    const weak = volumeVerdict([point(2, 60), point(4, 66), point(6, 50)], settings);
+    expect(weak).toMatchObject({
+      mainFraction: false,
+      cuts: [{ cut: 'weaker', fromMl: 0, toMl: 6 }],
+    });
+    expect(limitWords(weak.because)).toBe(
+      `At no volume was the vapour as strong as ${limit}: at its strongest it held 64–67 % vol, at 4 mL and 80.0 °C.`,
+    );
+    const cold = volumeVerdict([point(2, null), point(4, null)], settings);
+    expect(cold).toMatchObject({ mainFraction: false, cuts: [] });
+    expect(limitWords(cold.because)).toBe(
+      `No reading is warm enough for vapour of ethanol and water, so nothing can be said of ${limit}.`,
+    );
+  });
+
+  test('begins behind a first fraction that was set in millilitres', () => {
+    const saidAfter = (volumeMl: number) =>
+      volumeVerdict([point(2, 90), point(4, 86), point(6, 78), point(8, 60)], {
+        ...settings,
+        firstFraction: { kind: 'volume', volumeMl },
+      });
+    expect(saidAfter(1).cuts.map(({ cut, fromMl, toMl }) => [cut, fromMl, toMl])).toEqual([
+      ['first', 0, 1],
+      ['as-wanted', 1, 5.5],
+      ['weaker', 5.5, 8],
+    ]);
+    expect(saidAfter(1).because).toMatch(
+      /^After 1\.0 mL of first fraction the vapour was as strong as/,
+    );
+    expect(saidAfter(6)).toMatchObject({
+      mainFraction: false,
+      cuts: [
+        { cut: 'first', fromMl: 0, toMl: 6 },
+        { cut: 'weaker', fromMl: 6, toMl: 8 },
+      ],
+    });
+    expect(limitWords(saidAfter(6).because)).toBe(
+      `The vapour was as strong as ${limit} only up to 5.5 mL, within the 6.0 mL of the first fraction that were set: nothing was left for a main fraction.`,
+    );
+    expect(saidAfter(20).cuts.map(({ cut, toMl }) => [cut, toMl])).toEqual([['first', 8]]);
+    expect(saidAfter(0).cuts[0]?.cut).toBe('as-wanted');
+  });
+});
+
+describe('the course by volume', () => {
+  test('has the strength of each head, calibrated, and the mean of all so far by the trapezium rule', () => {
+    const pressure = { ...defaultRunSettings.pressure, standardUncertaintyKPa: 0.1 };
+    const headC = (abv: number) =>
+      dewPoint({ ethanolMoleFraction: moleFractionFromStrength(abv), pressureKPa: 101.325 })
+        .temperatureC;
+    const probe = { ...defaultRunSettings.probe, offsetK: 1, gain: 1.01 };
+    const read = (abv: number) => (headC(abv) - 1) / 1.01;
+    const course = volumeCourse(
+      [
+        { volumeMl: 0, headC: 20 },
+        { volumeMl: 2, headC: read(80) },
+        { volumeMl: 6, headC: read(60) },
+      ],
+      { probe, pressure: { ...pressure, source: 'barometer' } },
+    );
+    expect(course[0]).toMatchObject({ vapourAbv: null, collectedAbv: null });
+    expect(course[1]?.headC).toBeCloseTo(headC(80), 9);
+    expect(course[1]?.vapourAbv?.value).toBeCloseTo(80, 1);
+    expect(course[1]?.collectedAbv?.value).toBeCloseTo(80, 1);
+    // 2 mL of 80 and 4 mL from 80 to 60 % vol.
+    expect(course[2]?.collectedAbv?.value).toBeCloseTo((160 + 280) / 6, 1);
+    expect(course[2]?.collectedAbv?.low).toBeLessThan((160 + 280) / 6);
+    expect(
+      volumeCourse([{ volumeMl: 0, headC: read(80) }], { probe, pressure })[0]?.collectedAbv,
+    ).toBeNull();
+  });
+
+  test('is that of a table without times, in the order of its volumes', () => {
+    const reading = (
+      channel: string,
+      value: number,
+      other: Partial<Extract<RunInput, { kind: 'reading' }>> = {},
+    ): RunInput => ({
+      kind: 'reading',
+      timeS: 0,
+      channel,
+      value,
+      unit: channel === 'head' ? '°C' : 'mL',
+      quality: 'good',
+      ...other,
+    });
+    const pair = (volumeMl: number, headC: number) => [
+      reading('receiver', volumeMl),
+      reading('head', headC),
+    ];
+    const three = [...pair(5, 85), ...pair(1, 80), ...pair(3, 82)];
+    expect(volumeReadings(three)).toEqual([
+      { volumeMl: 1, headC: 80 },
+      { volumeMl: 3, headC: 82 },
+      { volumeMl: 5, headC: 85 },
+    ]);
+    expect(volumeReadings(three.slice(0, 4))).toBeNull();
+    expect(volumeReadings([...three, reading('head', 90, { timeS: 1 })])).toBeNull();
+    expect(volumeReadings([...three, reading('head', 99)])).toHaveLength(3);
+    expect(
+      volumeReadings([...three, reading('receiver', 7, { unit: 'g' }), reading('head', 99)]),
+    ).toHaveLength(3);
+    expect(
+      volumeReadings([...three, reading('receiver', 7), reading('head', 99, { quality: 'bad' })]),
+    ).toHaveLength(3);
+  });
+});
+
+describe('the distillate of a run with times', () => {
+  const run = (changed: Partial<RunToMeasure>): RunToMeasure => ({
+    inputs: [],
+    arrivedS: 300,
+    untilS: 1000,
+    cuts: [],
+    dripRateMlPerMin: null,
+    strengthAt: () => 80,
+    ...changed,
+  });
+  const received = (timeS: number, value: number, unit: 'mL' | 'g' = 'mL'): RunInput => ({
+    kind: 'reading',
+    timeS,
+    channel: 'receiver',
+    value,
+    unit,
+    quality: 'good',
+  });
+  const marked = (...marks: readonly (readonly [number, MarkBody])[]): readonly Mark[] =>
+    marks.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
+
+  test('is what a receiver gains once vapour has come; one whose reading falls was changed', () => {
+    const inputs = [
+      received(100, 3),
+      received(400, 5),
+      received(500, 9),
+      received(600, 0),
+      received(700, 2),
+    ];
+    expect(distillateOverTime(run({ inputs }))).toEqual({
+      basis: 'receiver-volume',
+      points: [
+        { timeS: 300, volumeMl: 0 },
+        { timeS: 400, volumeMl: 2 },
+        { timeS: 500, volumeMl: 6 },
+        { timeS: 700, volumeMl: 8 },
+      ],
+    });
+    expect(distillateOverTime(run({ inputs: [received(400, 5)] }))).toBeNull();
+    const bad = inputs.map((input) => ({ ...input, quality: 'bad' }) as RunInput);
+    expect(distillateOverTime(run({ inputs: bad }))).toBeNull();
+  });
+
+  test('is a mass over the density of what drips, 80 % vol where nothing tells', () => {
+    const inputs = [received(300, 0, 'g'), received(400, 8.594, 'g')];
+    // 80 % vol are 859.4 kg/m³ at 20 °C (OIML R 22), 40 % vol 948.1 kg/m³.
+    expect(distillateOverTime(run({ inputs }))).toEqual({
+      basis: 'receiver-mass',
+      points: [
+        { timeS: 300, volumeMl: 0 },
+        { timeS: 400, volumeMl: expect.closeTo(10, 1) },
+      ],
+    });
+    const at = (strengthAt: RunToMeasure['strengthAt']) =>
+      distillateOverTime(run({ inputs, strengthAt }))?.points.at(-1)?.volumeMl;
+    expect(at(() => null)).toBeCloseTo(10, 1);
+    expect(at(() => 40)).toBeCloseTo(8.594 / 0.9481, 1);
+  });
+
+  test('is what was written down of receivers, added up, what was read after the heat at its end', () => {
+    const inputs = marked(
+      [400, { type: 'volume-read', volumeMl: 4 }],
+      [500, { type: 'receiver-changed', volumeMl: 6 }],
+      [600, { type: 'mass-read', massG: 8.594 }],
+      [700, { type: 'receiver-changed', volumeMl: null }],
+      [800, { type: 'volume-read', volumeMl: 3 }],
+      [900, { type: 'note', text: 'pear' }],
+      [1200, { type: 'volume-read', volumeMl: 5 }],
+      [1300, { type: 'volume-read', volumeMl: 5.5 }],
+    );
+    expect(distillateOverTime(run({ inputs }))).toEqual({
+      basis: 'booked',
+      points: [
+        { timeS: 300, volumeMl: 0 },
+        { timeS: 400, volumeMl: 4 },
+        { timeS: 500, volumeMl: 6 },
+        { timeS: 600, volumeMl: expect.closeTo(16, 1) },
+        { timeS: 800, volumeMl: expect.closeTo(19, 1) },
+        { timeS: 1000, volumeMl: expect.closeTo(21.5, 1) },
+      ],
+    });
+  });
+
+  test('is else that of the cuts measured later, else of a drip rate', () => {
+    const cuts = [
+      { toS: 500, volumeMl: 6 },
+      { toS: 900, volumeMl: 9 },
+    ];
+    expect(distillateOverTime(run({ cuts, dripRateMlPerMin: 1 }))).toEqual({
+      basis: 'booked',
+      points: [
+        { timeS: 300, volumeMl: 0 },
+        { timeS: 500, volumeMl: 6 },
+        { timeS: 900, volumeMl: 15 },
+      ],
+    });
+    expect(distillateOverTime(run({ dripRateMlPerMin: 1.2 }))).toEqual({
+      basis: 'drip-rate',
+      points: [
+        { timeS: 300, volumeMl: 0 },
+        { timeS: 1000, volumeMl: expect.closeTo(14, 9) },
+      ],
+    });
+    expect(distillateOverTime(run({ dripRateMlPerMin: 1.2, untilS: 300 }))).toBeNull();
+    expect(distillateOverTime(run({}))).toBeNull();
+  });
+
+  test('never falls, and counts nothing before vapour came', () => {
+    const inputs = marked(
+      [200, { type: 'volume-read', volumeMl: 9 }],
+      [400, { type: 'volume-read', volumeMl: 4 }],
+      [500, { type: 'volume-read', volumeMl: 3 }],
+      [600, { type: 'volume-read', volumeMl: 5 }],
+    );
+    expect(distillateOverTime(run({ inputs }))?.points).toEqual([
+      { timeS: 300, volumeMl: 0 },
+      { timeS: 400, volumeMl: 4 },
+      { timeS: 600, volumeMl: 5 },
+    ]);
+  });
+});
+
+describe('books that don’t agree with the thermometer', () => {
+  const charge = { volumeMl: 100, strengthAbv: 10, standardUncertaintyAbv: 0.5 };
+  const doubt = (headC: number, collected: number, volumeMl = 5) =>
+    balanceDoubt(
+      [
+        {
+          ...point(volumeMl, collected),
+          headC,
+          collectedAbv: { value: collected, low: collected, high: collected },
+        },
+      ],
+      { charge, pressure: defaultRunSettings.pressure },
+    );
+
+  test('are those whose head is hotter than the pot can be, by more than two kelvins', () => {
+    // 5 mL of 60 % vol out of 10 mL of ethanol leave 7 mL in 95 mL: 7.4 % vol, which boil at some 93.2 °C.
+    const said = doubt(97, 60);
+    expect(said).toMatch(
+      /^The books don’t agree with the thermometer: by the temperatures 3\.0 mL of the 10\.0 mL of ethanol charged came over, which leaves a pot that boils at 93\.\d °C or below, yet the head read 97\.0 °C\./,
+    );
+    const potC = Number(/boils at (\d+\.\d)/.exec(said ?? '')?.[1]);
+    expect(doubt(potC + 1.9, 60)).toBeNull();
+    expect(doubt(potC + 2.1, 60)).not.toBeNull();
+  });
+
+  test('are none where nothing can be said', () => {
+    expect(
+      balanceDoubt([point(5, null)], { charge, pressure: defaultRunSettings.pressure }),
+    ).toBeNull();
+    expect(doubt(99, 60, 100)).toBeNull();
+    expect(doubt(99, 95, 12)).toBeNull();
+  });
+});
