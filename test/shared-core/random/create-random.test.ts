@@ -45,6 +45,12 @@ describe('building blocks', () => {
     ]);
   });
 
+  test('FNV-1a takes a character beyond Latin 1 for its two bytes, the low one first', () => {
+    expect(fnv1a64('\u0141\u2103')).toBe(fnv1a64('A\u0001\u0003\u0021'));
+    expect(fnv1a64('\u00ff')).not.toBe(fnv1a64('\u00ff\u0000'));
+    expect(fnv1a64('\u0100')).toBe(fnv1a64('\u0000\u0001'));
+  });
+
   test('an all-zero state is refused', () => {
     expect(() => xoshiro128([0, 0, 0, 0])).toThrow('all-zero');
   });
@@ -78,6 +84,29 @@ describe('createRandom', () => {
     const { mean, variance } = moments(values);
     expect(mean).toBeCloseTo(0.5, 2);
     expect(variance).toBeCloseTo(1 / 12, 3);
+  });
+
+  test('uniform numbers have 53 bits, of which each is set half of the time', () => {
+    const values = draw(4000, createRandom('bits').uniform).map((value) => value * 2 ** 53);
+    expect(values.every(Number.isInteger)).toBe(true);
+    for (let bit = 0; bit < 53; bit += 1) {
+      const set = values.filter((value) => Math.floor(value / 2 ** bit) % 2 === 1).length;
+      expect(Math.abs(set / 4000 - 0.5)).toBeLessThan(0.05);
+    }
+  });
+
+  test('normal numbers come in pairs that have nothing to do with each other, and are bell-shaped', () => {
+    const values = draw(40_000, createRandom('pairs').normal);
+    const products = values.flatMap((value, index) =>
+      index % 2 === 0 ? [value * values[index + 1]!] : [],
+    );
+    expect(Math.abs(moments(products).mean)).toBeLessThan(0.04);
+    expect(new Set(values).size).toBe(40_000);
+    // 68.27 % within one standard deviation, 95.45 % within two.
+    const within = (limit: number) =>
+      values.filter((value) => Math.abs(value) < limit).length / values.length;
+    expect(Math.abs(within(1) - 0.6827)).toBeLessThan(0.01);
+    expect(Math.abs(within(2) - 0.9545)).toBeLessThan(0.005);
   });
 
   test('normal numbers have mean 0, variance 1 and kurtosis 3', () => {
