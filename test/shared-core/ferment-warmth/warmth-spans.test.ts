@@ -39,6 +39,14 @@ describe('stretches of a ferment’s warmth', () => {
     ]);
   });
 
+  test('it is the same which of two minutes of a stretch comes first', () => {
+    const [long, short] = [
+      { ...minute('2026-05-01T08:01:00.000Z', 24), minutes: 3 },
+      minute('2026-05-01T08:05:00.000Z', 32),
+    ];
+    expect(gatherSpans([short, long])).toEqual(gatherSpans([long, short]));
+  });
+
   test('the coldest and the hottest are the first of their kind, wherever they stand, and an hour weighs as an hour', () => {
     const at = (hour: number, meanC: number, minutes: number) => ({
       ...minute(`2026-05-01T0${hour}:00:00.000Z`, meanC),

@@ -79,7 +79,7 @@ describe('a ferment that is kept warm', () => {
     const watch = createWarmthWatch(band, 0);
     watch.advanceTo(10 * minuteMs);
     expect(standing(watch)).toEqual(['unheard since 00:00']);
-    expect(watch.now().temperatureC).toBeNull();
+    expect(watch.now()).toMatchObject({ temperatureC: null, heardAtIso: null, ratePerH: null });
   });
 
   test('a clock that was put back changes nothing that is known', () => {
