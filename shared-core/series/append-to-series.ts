@@ -52,7 +52,7 @@ function push(storage: SeriesStorage, timeS: number, value: number): void {
 function recordExtremes(storage: SeriesStorage, level: number, index: number): void {
   const bits = blockBits * (level + 1);
   const block = index >>> bits;
-  const extremes = levelAt(storage, level, bits);
+  const extremes = levelAt(storage, level);
   if (block >= extremes.least.length) {
     extremes.least = grown(extremes.least, Uint32Array);
     extremes.greatest = grown(extremes.greatest, Uint32Array);
@@ -68,24 +68,19 @@ function recordExtremes(storage: SeriesStorage, level: number, index: number): v
   if (value > values[extremes.greatest[block]!]!) extremes.greatest[block] = index;
 }
 
-/** A level comes into being once the series outgrows the one below; its first block is then known. */
-function levelAt(storage: SeriesStorage, level: number, bits: number): SeriesLevel {
+/**
+ * A level comes into being with the first point after the first whole block of the level below, which is then all that its own first
+ * block holds.
+ */
+function levelAt(storage: SeriesStorage, level: number): SeriesLevel {
   const existing = storage.levels[level];
   if (existing) return existing;
   const below = storage.levels[level - 1];
   const made = { least: new Uint32Array(16), greatest: new Uint32Array(16) };
   storage.levels.push(made);
   if (!below) return made;
-  const { values } = storage;
-  const blocksBelow = 1 << blockBits;
-  let least = below.least[0]!;
-  let greatest = below.greatest[0]!;
-  for (let block = 1; block < blocksBelow && block << (bits - blockBits) < storage.used; block++) {
-    if (values[below.least[block]!]! < values[least]!) least = below.least[block]!;
-    if (values[below.greatest[block]!]! > values[greatest]!) greatest = below.greatest[block]!;
-  }
-  made.least[0] = least;
-  made.greatest[0] = greatest;
+  made.least[0] = below.least[0]!;
+  made.greatest[0] = below.greatest[0]!;
   return made;
 }
 
