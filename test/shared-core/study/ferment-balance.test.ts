@@ -34,6 +34,14 @@ test('masses have the doubt of strength or sugar and 2 % of a bucket’s scale; 
   );
 });
 
+test('the yield’s budget names what goes into it, and why', () => {
+  const { yieldPercent } = fermentBalance(origin, 2000)!;
+  expect(yieldPercent.budget.lines.map(({ name, reason }) => [name, reason])).toEqual([
+    ['Strength', 'by the log [% vol]'],
+    ['Sugar', 'as it began [g/L]'],
+  ]);
+});
+
 test('without sugar that is known, or before anything has fermented, there is none', () => {
   expect(fermentBalance({ ...origin, sugarGPerL: null }, 2000)).toBeNull();
   const unfermented = { low: 0, value: 0, high: 0.4 };

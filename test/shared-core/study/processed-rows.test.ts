@@ -34,6 +34,28 @@ test('a bulb that cools without vapour has no strength, though the fall is calle
   expect(withStrength([...running, ended])).toEqual([1, 2, 3, 4, 5]);
 });
 
+test('a bulb as warm as vapour has no strength while the run warms up, nor before any stage was called', () => {
+  const late = [span('warm-up', 0, 180), span('main-fraction', 180, 540)];
+  expect(withStrength(late)).toEqual([3, 4, 5, 6, 7, 8]);
+  expect(withStrength([])).toEqual([]);
+});
+
+test('each row has its stage and how far it stands above the azeotrope', () => {
+  const rows = processedRows({
+    settings: defaultRunSettings,
+    inputs,
+    stages: [...running, ended],
+    endS,
+  });
+  expect(rows.map(({ stage }) => stage)).toEqual([
+    'warm-up',
+    ...Array(8).fill('main-fraction'),
+    'cool-down',
+    'cool-down',
+  ]);
+  expect(rows[2]!.aboveAzeotropeK - rows[1]!.aboveAzeotropeK).toBeCloseTo(1, 9);
+});
+
 test('a head that falls while vapour comes on keeps its strength', () => {
   expect(withStrength(running)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
 });

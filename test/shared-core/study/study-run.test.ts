@@ -166,6 +166,46 @@ describe('studyRun', () => {
     expect(byVolume).not.toBeNull();
   });
 
+  test('is counted by volume from receivers measured after the run, once all of them were', () => {
+    const inputs = run.inputs.flatMap((input): typeof run.inputs => {
+      if (input.kind !== 'mark') return [input];
+      if (input.mark.type === 'volume-read') return [];
+      return input.mark.type === 'receiver-changed'
+        ? [{ ...input, mark: { ...input.mark, volumeMl: null } }]
+        : [input];
+    });
+    const amountOf = (volumeMl: number) =>
+      ({
+        by: 'volume',
+        volumeMl: { value: volumeMl, standardUncertainty: 0.5 },
+        temperatureC: { value: 20, standardUncertainty: 0.5 },
+      }) as const;
+    const measured = (known: number) =>
+      studyRun(
+        {
+          ...run,
+          inputs,
+          entries: {
+            cuts: receivers.map(({ volumeMl, strengthAbv }, index) => ({
+              number: index + 1,
+              ...(index < known && { amount: amountOf(volumeMl) }),
+              strength: {
+                by: 'stated' as const,
+                strengthAbv: { value: strengthAbv, standardUncertainty: 0.3 },
+              },
+            })),
+          },
+        },
+        verdicts,
+      ).byVolume;
+    const all = measured(receivers.length);
+    const collectedMl = receivers.reduce((sum, { volumeMl }) => sum + volumeMl, 0);
+    expect(all?.basis).toBe('booked');
+    expect(all?.course.at(-1)?.volumeMl).toBeGreaterThan(0.8 * collectedMl);
+    expect(all?.course.at(-1)?.volumeMl).toBeLessThan(1.02 * collectedMl);
+    expect(measured(receivers.length - 1)).toBeNull();
+  });
+
   test('without any mark of a volume there are rows and a plateau, but no books', () => {
     const bare = studyRun({
       ...run,
