@@ -105,6 +105,27 @@ describe('judgeFerment', () => {
     expect(judgeFerment(log, litre).state).toBe('working');
   });
 
+  test('masses read twice a day tell the strength, and the end only where the sugar is known', () => {
+    // 76 g of gas from 1 L, half of it after 50 h: some 10 % vol, which 170 g of sugar give.
+    const weighed = Array.from({ length: 17 }, (_, index) =>
+      reading(12 * index, {
+        massG: Math.round(10 * (1600 - 76 / (1 + Math.exp((50 - 12 * index) / 12)))) / 10,
+      }),
+    );
+    const blind = judgeFerment(weighed, litre);
+    expect([blind.state, blind.expectedEndGravity]).toEqual(['stuck', null]);
+    const told = judgeFerment(weighed, { volumeMl: 1000, sugarG: 170 });
+    expect(told.state).toBe('finished');
+    expect(told.strengthAbv?.low).toBeLessThan(10);
+    expect(told.strengthAbv?.high).toBeGreaterThan(10);
+    // Half as much again was in it: what stands there is not used up.
+    expect(judgeFerment(weighed, { volumeMl: 1000, sugarG: 255 }).state).toBe('stuck');
+    // In the middle of it nothing is finished.
+    expect(judgeFerment(weighed.slice(0, 7), { volumeMl: 1000, sugarG: 170 }).state).toBe(
+      'working',
+    );
+  });
+
   test('something taken from the balance is no gas', () => {
     const log = [0, 12, 24, 36, 48, 60].map((timeH, step) =>
       reading(timeH, { massG: 1500 - 8 * step - (step > 2 ? 250 : 0) }),

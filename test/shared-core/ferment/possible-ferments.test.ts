@@ -14,7 +14,8 @@ import {
   type PossibleFerments,
   possibleOriginal,
 } from '../../../shared-core/ferment/possible-ferments.ts';
-import { endGravity } from '../../../shared-core/ferment/practical-end.ts';
+import { pureSugarPotentialAbv } from '../../../shared-core/ferment/potential-strength.ts';
+import { abvPerGravity, endGravity } from '../../../shared-core/ferment/practical-end.ts';
 import {
   drawAgain,
   effectiveCount,
@@ -168,6 +169,16 @@ describe('ferments that are drawn', () => {
       0,
     );
     expect(Math.abs(original - 1.066)).toBeLessThan(0.006);
+    // Beside the few whose sugar was told wrongly, their strength is that of the sugar, to 4 %.
+    let [near, sum] = [0, 0];
+    for (const [index, weight] of weights.entries()) {
+      const [from, to] = [cloud.original[index]!, cloud.end[index]!];
+      const share = (abvPerGravity(from) * (from - to) * 1.015) / pureSugarPotentialAbv(157, 1000);
+      if (Math.abs(share - 1) > 0.1) continue;
+      near += weight;
+      sum += weight * share;
+    }
+    expect(Math.abs(sum / near - 1)).toBeLessThan(0.012);
     expect(effectiveCount(cloud.logWeight)).toBeLessThan(0.6 * ferments);
     expect(new Set(cloud.originalSpread)).toEqual(new Set([0]));
   });
