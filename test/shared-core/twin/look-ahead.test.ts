@@ -61,6 +61,7 @@ describe('what one guess expects', () => {
       potMoleFraction: same(0.022),
       flowMlPerS: expect.closeTo(0.05, 9),
       bias: { mean: 0.2, sd: 0 },
+      headSoonK: { mean: expect.closeTo(4.8, 9), sd: 0 },
       volumeWouldNarrow: 0,
     });
   });
