@@ -43,7 +43,8 @@ export async function runStryker(
         MUTANTS_TESTS: JSON.stringify(scope.tests),
         MUTANTS_LEFT_OUT: JSON.stringify(scope.leftOut),
         ...(sample && { MUTANTS_SAMPLE: JSON.stringify(sample) }),
-        MUTANTS_KEEP_THREAD: scope.keepsThread ? 'yes' : 'no',
+        MUTANTS_PATIENCE_S: '10',
+        ...(scope.keeps && { MUTANTS_KEPT: scope.keeps }),
       },
     });
     child.on('error', () => resolve(1));

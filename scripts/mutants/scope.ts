@@ -9,15 +9,27 @@ export interface MutantScope {
   readonly mutate: string;
   readonly tests: readonly string[];
   readonly leftOut: readonly string[];
-  /** Whether one thread may run the tests of all mutants. */
-  readonly keepsThread: boolean;
+  /** What may run the tests of all mutants; null where each needs a thread of its own. */
+  readonly keeps: 'thread' | 'process' | null;
 }
 
 /** Rooms of shared-core with a table that is worked out once and kept: a mutant's table would be there for the next mutant. */
 const remembering = ['shared-core/column', 'shared-core/equilibrium', 'shared-core/twin'];
 
 /** Rooms of main that keep nothing outside what they create, and whose tests end everything they begin. */
-const unremembering = ['main/recorder', 'main/run-library'];
+const unremembering = [
+  'main/clock',
+  'main/ferments',
+  'main/file-layer',
+  'main/kept-file',
+  'main/probe',
+  'main/problem-report',
+  'main/recorder',
+  'main/rigs',
+  'main/run-library',
+  'main/session',
+  'main/turns',
+];
 
 /** Too long for each mutant, or in another process, where no mutant is. */
 const leftOut = [
@@ -25,6 +37,17 @@ const leftOut = [
   'test/shared-core/frame/fuzz.test.ts',
   'test/shared-core/run-log/decode-record.test.ts',
   'test/shared-core/monitor/call/adding-an-alarm.test.ts',
+  // What is tested runs in processes of their own.
+  'test/main/session/continued-run.test.ts',
+  'test/main/session/halted-process.test.ts',
+  'test/main/session/desk/desk.test.ts',
+  'test/main/ferments/warm-week.test.ts',
+  'test/main/probe/worker/fork-probe-worker.test.ts',
+  // Four seconds of real time for each of three questions; what is asked when is seen beside it.
+  'test/main/probe/balance.test.ts',
+  // Whole runs taken in, packed and gone through again; the handlers are seen by quicker tests beside them.
+  'test/main/session/exchange.test.ts',
+  'test/main/session/stated-later.test.ts',
 ];
 
 /** The scope of a folder or file of shared-core or main; null for any other. Its tests stand at the same path under `test`. */
@@ -33,15 +56,20 @@ export function scopeOf(folder: string, isFolder: boolean): MutantScope | null {
   const isMirrored = (tested: string) => existsSync(path.join(projectRoot, 'test', tested));
   let tested = isFolder ? folder : path.posix.dirname(folder);
   while (!isMirrored(tested)) tested = path.posix.dirname(tested);
-  const isInOne = (room: string) => `${folder}/`.startsWith(`${room}/`);
   return {
     folder,
     isFolder,
     mutate: isFolder ? `${folder}/**/*.ts` : folder,
     tests: [`test/${tested}/**/*.test.ts`, `test/${tested}.test.ts`],
     leftOut,
-    keepsThread:
-      unremembering.some(isInOne) ||
-      (isInOne('shared-core') && folder !== 'shared-core' && !remembering.some(isInOne)),
+    keeps: keptFor(folder),
   };
+}
+
+function keptFor(folder: string): MutantScope['keeps'] {
+  const isInOne = (room: string) => `${folder}/`.startsWith(`${room}/`);
+  if (unremembering.some(isInOne)) return 'process';
+  return folder !== 'shared-core' && isInOne('shared-core') && !remembering.some(isInOne)
+    ? 'thread'
+    : null;
 }

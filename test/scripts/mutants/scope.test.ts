@@ -3,7 +3,7 @@ import { scopeOf } from '../../../scripts/mutants/scope.ts';
 
 const summary = (folder: string, isFolder = true) => {
   const scope = scopeOf(folder, isFolder);
-  return scope && [scope.mutate, scope.tests[0], scope.keepsThread];
+  return scope && [scope.mutate, scope.tests[0], scope.keeps];
 };
 
 test('a folder is held against the tests at its own path, or at the nearest one above with tests', () => {
@@ -12,9 +12,9 @@ test('a folder is held against the tests at its own path, or at the nearest one 
     summary('shared-core/frame/latin-1.ts', false),
     summary('main/probe/talk'),
   ]).toEqual([
-    ['shared-core/frame/**/*.ts', 'test/shared-core/frame/**/*.test.ts', true],
-    ['shared-core/frame/latin-1.ts', 'test/shared-core/frame/**/*.test.ts', true],
-    ['main/probe/talk/**/*.ts', 'test/main/probe/talk/**/*.test.ts', false],
+    ['shared-core/frame/**/*.ts', 'test/shared-core/frame/**/*.test.ts', 'thread'],
+    ['shared-core/frame/latin-1.ts', 'test/shared-core/frame/**/*.test.ts', 'thread'],
+    ['main/probe/talk/**/*.ts', 'test/main/probe/talk/**/*.test.ts', 'process'],
   ]);
 });
 
@@ -23,7 +23,7 @@ test('code that keeps a table from one test to the next gets a new thread for ea
     ['shared-core', 'shared-core/twin', 'shared-core/column/steady'].map(
       (folder) => summary(folder)?.[2],
     ),
-  ).toEqual([false, false, false]);
+  ).toEqual([null, null, null]);
 });
 
 test('what is neither in shared-core nor in main has no scope', () => {
