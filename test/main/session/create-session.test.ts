@@ -234,6 +234,9 @@ describe('createSession', () => {
     const first = await ask(session, 'run/mark', { mark: { type: 'heat-on' } });
     const second = await ask(session, 'run/mark', { mark: { type: 'note', text: 'Clear drops' } });
     expect([first.markId, second.markId, probeHub.heatMarks]).toEqual([1, 2, ['heat-on']]);
+    await ask(session, 'run/mark', { mark: { type: 'heat-eased' } });
+    await ask(session, 'run/mark', { mark: { type: 'heat-off' } });
+    expect(probeHub.heatMarks).toEqual(['heat-on', 'heat-eased', 'heat-off']);
   });
 
   test('lets a second instance look at the runs but change nothing in the folder', async () => {

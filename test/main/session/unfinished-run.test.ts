@@ -159,4 +159,54 @@ describe('a run that broke off with the program', () => {
     // The monitor sees what was recorded before it may end.
     await time.pass(1);
   });
+
+  test.each([
+    ['the person’s own choice', {}, '/dev/ttyACM7', '/dev/ttyACM7'],
+    ['its own where none is connected', null, '', '/dev/ttyACM0'],
+    ['its own where one in another time is', { timeScale: 20 }, '/dev/ttyACM7', '/dev/ttyACM0'],
+  ] as const)('goes on with %s', async (_, connect, port, expected) => {
+    const { runsFolder, runId } = await cutOff(30);
+    const { session, time, probeHub } = await setUpSession({ runsFolder, withoutProbe: true });
+    if (connect !== null) await probeHub.connect({ ...source, ...connect, path: port });
+    await ask(session, 'run/continue', { runId });
+    expect(probeHub.status().source).toMatchObject({ path: expected, timeScale: 1 });
+    await time.pass(1);
+    await ask(session, 'run/stop', {});
+    const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+    const record = log.split('\n').find((line) => line.includes('"kind":"continued"'));
+    expect(JSON.parse(record ?? '')).toMatchObject({
+      appVersion: '0.1.0',
+      modelVersion: '1',
+      source: { path: expected },
+    });
+  });
+
+  test('goes on with its own probe where a simulated still is connected', async () => {
+    const { runsFolder, runId } = await cutOff(30);
+    const { session, time, probeHub } = await setUpSession({ runsFolder, timeScale: 60 });
+    expect(probeHub.status().source).toMatchObject({ kind: 'demo' });
+    await ask(session, 'run/continue', { runId });
+    expect(probeHub.status().source).toMatchObject({ kind: 'serial', path: '/dev/ttyACM0' });
+    await time.pass(1);
+  });
+
+  test('cannot go on where its record does not say which probe it had', async () => {
+    const { runsFolder, runId } = await cutOff(30, { header: { ...header, source: null } });
+    const { session } = await setUpSession({ runsFolder, withoutProbe: true });
+    expect(await session.handle('run/continue', { runId }, teacher)).toEqual({
+      ok: false,
+      error: { kind: 'no-probe' },
+    });
+  });
+
+  test('is offered for an hour, under its own name alone', async () => {
+    const { runsFolder, runId } = await cutOff(3599.5);
+    const { session } = await setUpSession({ runsFolder });
+    expect(await ask(session, 'run/unfinished', {})).toMatchObject({ run: { runId } });
+    const other = '20250314T000000Z';
+    expect(await session.handle('run/continue', { runId: other }, teacher)).toEqual({
+      ok: false,
+      error: { kind: 'run-over', runId: other },
+    });
+  });
 });

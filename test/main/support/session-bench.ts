@@ -28,6 +28,7 @@ interface SessionOptions extends Pick<SessionSetup, 'startDesk'> {
   readonly timeScale?: number;
   readonly createMonitor?: (settings: RunSettings) => Monitor;
   readonly uptimeS?: () => number;
+  readonly modelVersion?: string;
   /** Nothing is connected when the program starts. */
   readonly withoutProbe?: boolean;
   /** What the disk does otherwise than a real one. */
@@ -49,7 +50,7 @@ export async function setUpSession(options: SessionOptions = {}) {
     runsFolder,
     ...(options.startDesk && { startDesk: options.startDesk }),
     createMonitor: options.createMonitor ?? createMonitor,
-    app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
+    app: { version: '0.1.0', modelVersion: options.modelVersion ?? '1', shell: 'loopback' },
   });
   onTestFinished(() => session.close());
   return { time, probeHub, runsFolder, session };

@@ -11,8 +11,10 @@ import {
   createMonitor,
   type LogBody,
   type LogHeader,
+  type Monitor,
   packReading,
   type RunInput,
+  type RunSettings,
 } from '#shared-core';
 
 export interface CutOffRun {
@@ -23,6 +25,7 @@ export interface CutOffRun {
   readonly brokeOffS: number;
   readonly agoS: number;
   readonly clock?: Clock;
+  readonly createMonitor?: (settings: RunSettings) => Monitor;
 }
 
 /** Puts a run on the disk as a recording leaves it that was killed a moment ago, conclusions included; answers when, by the clock. */
@@ -52,7 +55,7 @@ export async function writeCutOffRun(
     seq += 1;
   };
   write({ kind: 'header', header }, 0);
-  const monitor = createMonitor(header.settings);
+  const monitor = (run.createMonitor ?? createMonitor)(header.settings);
   for (const input of run.inputs) {
     const body =
       input.kind === 'reading'
