@@ -24,11 +24,14 @@ const unremembering = [
   'main/kept-file',
   'main/probe',
   'main/problem-report',
+  'main/pseudo-terminal',
   'main/recorder',
   'main/rigs',
   'main/run-library',
   'main/session',
+  'main/side-process',
   'main/turns',
+  'main/virtual-probe',
 ];
 
 /** Too long for each mutant, or in another process, where no mutant is. */

@@ -1,5 +1,5 @@
 import { statSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readFile, statfs } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { nodeFileLayer } from '#main';
@@ -36,4 +36,96 @@ test('what it makes is for the eyes of this user alone', async () => {
     (made) => statSync(made).mode & 0o777,
   );
   expect(modes).toEqual([0o700, 0o700, 0o600]);
+});
+
+const value = <T>(result: { readonly ok: true; readonly value: T } | { readonly ok: false }): T => {
+  if (!result.ok) throw new Error('It failed.');
+  return result.value;
+};
+
+test('a file is made once, and added to only where it is', async () => {
+  const file = path.join(await temporaryFolder(), 'run.jsonl');
+  expect(nodeFileLayer.openAppend(file)).toMatchObject({ error: { kind: 'missing', path: file } });
+  const made = value(nodeFileLayer.createAppend(file));
+  expect(made.write(Buffer.from('one\n'))).toEqual({ ok: true, value: 4 });
+  expect(await made.sync()).toEqual({ ok: true, value: undefined });
+  await made.close();
+  expect(nodeFileLayer.createAppend(file)).toMatchObject({ error: { kind: 'exists', path: file } });
+  const again = value(nodeFileLayer.openAppend(file));
+  again.write(Buffer.from('two\n'));
+  await again.close();
+  expect(await readFile(file, 'utf8')).toBe('one\ntwo\n');
+});
+
+test('folders are made with those above them, claimed once, listed, and their names kept', async () => {
+  const folder = await temporaryFolder();
+  const inner = path.join(folder, 'a', 'b');
+  const done = { ok: true, value: undefined };
+  expect([
+    await nodeFileLayer.makeFolder(inner),
+    await nodeFileLayer.makeFolder(inner),
+    await nodeFileLayer.claimFolder(path.join(folder, 'c')),
+    await nodeFileLayer.syncFolder(folder),
+  ]).toEqual([done, done, done, done]);
+  expect(statSync(path.join(folder, 'c')).mode & 0o777).toBe(0o700);
+  expect(await nodeFileLayer.claimFolder(path.join(folder, 'c'))).toMatchObject({
+    error: { kind: 'exists' },
+  });
+  expect(await nodeFileLayer.syncFolder(path.join(folder, 'd'))).toMatchObject({
+    error: { kind: 'missing' },
+  });
+  await value(nodeFileLayer.createAppend(path.join(folder, 'e'))).close();
+  const listed = value(await nodeFileLayer.list(folder));
+  expect([...listed].sort((a, b) => a.name.localeCompare(b.name))).toEqual([
+    { name: 'a', isFolder: true },
+    { name: 'c', isFolder: true },
+    { name: 'e', isFolder: false },
+  ]);
+  expect(await nodeFileLayer.list(path.join(folder, 'd'))).toMatchObject({
+    error: { kind: 'missing' },
+  });
+});
+
+test('a file is read from anywhere, cut, renamed over another at one stroke, and removed with all that is in it', async () => {
+  const folder = await temporaryFolder();
+  const [from, to] = [path.join(folder, 'from'), path.join(folder, 'to')];
+  for (const [file, text] of [
+    [from, '0123456789'],
+    [to, 'old'],
+  ] as const) {
+    const made = value(nodeFileLayer.createAppend(file));
+    made.write(Buffer.from(text));
+    await made.close();
+  }
+  const read = async (offset: number, length: number) =>
+    Buffer.from(value(await nodeFileLayer.read(from, offset, length))).toString();
+  expect([await read(0, 4), await read(3, 3), await read(8, 100), await read(20, 5)]).toEqual([
+    '0123',
+    '345',
+    '89',
+    '',
+  ]);
+  expect(await nodeFileLayer.truncate(from, 6)).toEqual({ ok: true, value: undefined });
+  expect(await nodeFileLayer.sizeBytes(from)).toEqual({ ok: true, value: 6 });
+  expect(await nodeFileLayer.rename(from, to)).toEqual({ ok: true, value: undefined });
+  expect(await readFile(to, 'utf8')).toBe('012345');
+  expect(await nodeFileLayer.sizeBytes(from)).toMatchObject({ error: { kind: 'missing' } });
+  expect(await nodeFileLayer.remove(folder)).toEqual({ ok: true, value: undefined });
+  for (const answer of [
+    nodeFileLayer.read(to, 0, 1),
+    nodeFileLayer.truncate(to, 0),
+    nodeFileLayer.rename(to, from),
+    nodeFileLayer.remove(to),
+    nodeFileLayer.freeBytes(to),
+  ]) {
+    expect(await answer).toMatchObject({ ok: false, error: { kind: 'missing' } });
+  }
+});
+
+test('how much room is left is what the system says', async () => {
+  const folder = await temporaryFolder();
+  const { bavail, bsize } = await statfs(folder);
+  const free = value(await nodeFileLayer.freeBytes(folder));
+  // Other programs write meanwhile.
+  expect(Math.abs(free / (bavail * bsize) - 1)).toBeLessThan(0.2);
 });

@@ -1,0 +1,78 @@
+import { closeSync, constants, openSync, readSync, writeSync } from 'node:fs';
+import { expect, onTestFinished, test } from 'vitest';
+import { openPseudoTerminal } from '#main';
+import { until } from '../probe/support/until.ts';
+
+function opened() {
+  const terminal = openPseudoTerminal();
+  if (!terminal.ok) throw new Error(terminal.error);
+  onTestFinished(() => terminal.value.close());
+  return terminal.value;
+}
+
+/** The port as another program opens it; reading never waits. */
+function plugInto(path: string) {
+  const port = openSync(path, constants.O_RDWR | constants.O_NOCTTY | constants.O_NONBLOCK);
+  onTestFinished(() => closeSync(port));
+  return {
+    write: (text: string) => writeSync(port, Buffer.from(text, 'latin1')),
+    read(): string {
+      const bytes = Buffer.alloc(65_536);
+      try {
+        return bytes.toString('latin1', 0, readSync(port, bytes));
+      } catch {
+        return '';
+      }
+    },
+  };
+}
+
+test('bytes go both ways as they are: nothing is echoed, nothing translated', async () => {
+  const terminal = opened();
+  const heard: string[] = [];
+  terminal.onBytes((bytes) => heard.push(Buffer.from(bytes).toString('latin1')));
+  const port = plugInto(terminal.path);
+  port.write('*IDN?\r\u0003\u00ff');
+  await until('the question', () => heard.join('').length >= 8);
+  terminal.write(Buffer.from('78.42\r\n\u0004\u00fe', 'latin1'));
+  let answer = '';
+  await until('the answer', () => {
+    answer += port.read();
+    return answer.length >= 9;
+  });
+  expect([heard.join(''), answer]).toEqual(['*IDN?\r\u0003\u00ff', '78.42\r\n\u0004\u00fe']);
+});
+
+test('what nobody takes is lost, without waiting, and once somebody reads no line is torn', async () => {
+  const terminal = opened();
+  const line = '78.4213\n';
+  for (let count = 0; count < 20_000; count += 1) terminal.write(Buffer.from(line));
+  const port = plugInto(terminal.path);
+  let taken = '';
+  await until('what the system kept', () => {
+    terminal.write(Buffer.from(line));
+    const piece = port.read();
+    taken += piece;
+    return taken.length > 2000 && piece.length < 2000;
+  });
+  expect(taken.length).toBeLessThan(line.length * 20_000);
+  // What was begun is ended before the next begins.
+  const lines = taken.split('\n').slice(0, -1);
+  expect(new Set(lines)).toEqual(new Set([line.trim()]));
+});
+
+test('a terminal that was closed is gone for whoever has it open, and takes nothing more', async () => {
+  const terminal = opened();
+  const port = plugInto(terminal.path);
+  terminal.close();
+  await until('its end', () => {
+    try {
+      port.write('x');
+      return false;
+    } catch {
+      return true;
+    }
+  });
+  expect(() => terminal.write(Buffer.from('78.42\n'))).not.toThrow();
+  expect(() => terminal.close()).not.toThrow();
+});
