@@ -1,9 +1,17 @@
+import { writeFile } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { makeProblemReport, nodeFileLayer } from '#main';
-import { type RunSummary, serialSourceSchema } from '#shared-core';
+import { nodeFileLayer } from '#main';
+import { type ProbeSource, type RunSummary, serialSourceSchema } from '#shared-core';
 import { noProbeStatus } from '../../../main/probe/probe-status.ts';
-import { withoutPrivate } from '../../../main/problem-report/without-private.ts';
+import {
+  makeProblemReport,
+  type ReportParts,
+} from '../../../main/problem-report/make-problem-report.ts';
+import { problemInShort } from '../../../main/problem-report/problem-in-short.ts';
+import { everyText, withoutPrivate } from '../../../main/problem-report/without-private.ts';
 import { problemReportSchema } from '../../../shared-core/contract/problem-report.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -23,8 +31,8 @@ const run: RunSummary = {
   unreadable: null,
 };
 
-async function madeReport(withRunNames: boolean) {
-  const runsFolder = await temporaryFolder();
+async function madeReport(withRunNames: boolean, other: Partial<ReportParts> = {}) {
+  const runsFolder = other.runsFolder ?? (await temporaryFolder());
   const report = await makeProblemReport({
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
     nowMs: Date.parse('2025-03-14T11:00:00.000Z'),
@@ -68,6 +76,7 @@ async function madeReport(withRunNames: boolean) {
     window: null,
     withRunNames,
     owner,
+    ...other,
   });
   return { report: problemReportSchema.parse(report), runsFolder };
 }
@@ -117,6 +126,119 @@ test('the names of runs are in it only where the person said so', async () => {
   const { report } = await madeReport(true);
   expect(report.runNames).toEqual(['Pear juice of group B']);
   expect((await madeReport(false)).report).not.toHaveProperty('runNames');
+});
+
+test('what was put aside of kept files is told by name, and no other file is', async () => {
+  const runsFolder = await temporaryFolder();
+  const names = [
+    'kept-rigs.json.not-understood',
+    'kept-rigs.json.older-version-2',
+    'known-probes.json',
+    'notes.not-understood.txt',
+  ];
+  for (const name of names) await writeFile(path.join(runsFolder, name), '');
+  const { report } = await madeReport(false, { runsFolder });
+  expect([...report.folder.doubtfulFiles].sort()).toEqual([
+    'kept-rigs.json.not-understood',
+    'kept-rigs.json.older-version-2',
+    'kept-rigs.json: newer',
+  ]);
+});
+
+test('how much room and memory there is is told in millions of bytes', async () => {
+  const files = {
+    ...nodeFileLayer,
+    freeBytes: async () => ({ ok: true, value: 12_400_000 }) as const,
+  };
+  const { report } = await madeReport(false, { files });
+  expect([report.folder.freeMb, report.computer.memoryMb]).toEqual([
+    12,
+    Math.round(os.totalmem() / 1e6),
+  ]);
+});
+
+test('where folder, runs, probe and record say nothing, the report says just that', async () => {
+  const gone = async () => ({
+    ok: false as const,
+    error: { kind: 'missing', path: '/nowhere', message: 'ENOENT' } as const,
+  });
+  const files = { ...nodeFileLayer, freeBytes: gone, list: gone };
+  const nothing = { runs: null, status: null, recording: null, doubtfulFiles: [] };
+  const { report } = await madeReport(true, { files, ...nothing });
+  expect(report).toMatchObject({
+    folder: { freeMb: null, runs: null, cutOffRuns: 0, unreadableRuns: 0, doubtfulFiles: [] },
+    probe: null,
+    recording: null,
+    runNames: [],
+  });
+});
+
+test('of several probes each line is told, of a simulated still and of no probe none', async () => {
+  const serial = (path: string, language: string) =>
+    serialSourceSchema.parse({ kind: 'serial', path, language, parity: 'even' });
+  const probes = [serial('/dev/ttyACM0', 'scpi'), serial('/dev/ttyACM1', 'balance')];
+  const linesOf = async (source: ProbeSource | null) =>
+    (await madeReport(false, { status: { ...noProbeStatus, source } })).report.probe;
+  const line = { baudRate: 115_200, parity: 'even' };
+  expect(await linesOf({ kind: 'several', probes, timeScale: 1 })).toMatchObject({
+    kind: 'several',
+    lines: [
+      { language: 'scpi', ...line },
+      { language: 'balance', ...line },
+    ],
+    droppedReadings: 0,
+    thinnedHeadReadings: 0,
+    problem: null,
+  });
+  const demo: ProbeSource = { kind: 'demo', rig: 'vigreux', timeScale: 60, seed: 1 };
+  expect(await linesOf(demo)).toMatchObject({ kind: 'demo', lines: [] });
+  expect(await linesOf(null)).toMatchObject({ kind: null, lines: [] });
+});
+
+test('whose computer it is the system says, where nobody else does', async () => {
+  const what = `${os.homedir()}/runs on ${os.hostname()}`;
+  const problem = { lastAtIso: '2025-03-14T10:59:00.000Z', times: 1, what };
+  const { runsFolder, report } = await madeReport(false, {
+    recentProblems: [problem],
+    owner: undefined,
+  } as Partial<ReportParts>);
+  expect(runsFolder).not.toBe('');
+  expect(report.recentProblems[0]?.what).toBe('[home]/runs on [computer]');
+});
+
+test('a longer secret goes before one that it holds, and a single letter is no secret', () => {
+  const secrets = [
+    { text: 'Quince', standsFor: '[user]' },
+    { text: 'Quince of group B', standsFor: '[name of a run]' },
+    { text: 'x', standsFor: '[letter]' },
+    { text: '', standsFor: '[nothing]' },
+  ];
+  const said = 'Quince of group B by Quince, x times';
+  expect(withoutPrivate(said, secrets)).toBe('[name of a run] by [user], x times');
+  expect(withoutPrivate(said, secrets.toReversed())).toBe('[name of a run] by [user], x times');
+});
+
+test('texts are changed however deep they lie, and nothing else is', () => {
+  const given = { a: 'one', b: [1, 'two', null, { c: 'three', d: true }], e: undefined };
+  expect(everyText(given, (text) => text.toUpperCase())).toEqual({
+    a: 'ONE',
+    b: [1, 'TWO', null, { c: 'THREE', d: true }],
+    e: undefined,
+  });
+});
+
+test('a problem in short says its kind, and where and what was said where that is known', () => {
+  expect([
+    problemInShort({ kind: 'not-recording' }),
+    problemInShort({ kind: 'disk-full', path: '/runs' }),
+    problemInShort({ kind: 'internal', message: 'a bug' }),
+    problemInShort({ kind: 'port-failed', path: '/dev/ttyACM0', message: 'EIO' }),
+  ]).toEqual([
+    'not-recording',
+    'disk-full at /runs',
+    'internal: a bug',
+    'port-failed at /dev/ttyACM0: EIO',
+  ]);
 });
 
 test('wherever a secret stands as a word of its own, and whatever signs it holds, it is taken out', () => {
