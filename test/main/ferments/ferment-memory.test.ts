@@ -259,6 +259,84 @@ describe('ferments kept by hand', () => {
     expect((await value(memory.list()))[0]?.entries).toEqual([]);
   });
 
+  test('what is not beside the runs, cannot be read, or is another program’s, is refused in words', async () => {
+    const folder = await temporaryFolder();
+    let mayWrite = true;
+    const memory = createFermentMemory({
+      files: nodeFileLayer,
+      clock: time.clock,
+      runsFolder: folder,
+      mayWrite: () => mayWrite,
+    });
+    const refused = (message: string) => ({
+      ok: false,
+      error: { kind: 'request-invalid', message },
+    });
+    const entry = gravity(iso(-1), 1.05);
+    const { fermentId } = await value(memory.begin(pears));
+    expect(await memory.enter('none-such', entry)).toEqual(
+      refused('This ferment is no longer beside the runs. Its file may have been moved'),
+    );
+    expect(await memory.withdraw(fermentId, 1)).toEqual(refused('There is no such entry'));
+    mayWrite = false;
+    const inUse = { ok: false, error: { kind: 'folder-in-use', path: folder } };
+    expect([
+      await memory.begin(pears),
+      await memory.correct(fermentId, pears, 'misread'),
+      await memory.enter(fermentId, entry),
+      await memory.withdraw(fermentId, 1),
+    ]).toEqual([inUse, inUse, inUse, inUse]);
+    mayWrite = true;
+    expect(await memory.find(fermentId)).toMatchObject({ fermentId, entries: [] });
+    await writeFile(await fileIn(folder), 'torn\n');
+    expect(await memory.enter(fermentId, entry)).toEqual(
+      refused('The first line of this ferment cannot be read. Its file is left as it is'),
+    );
+    expect(await memory.find(fermentId)).toBeNull();
+  });
+
+  test('a broken disk is told as one, not as a ferment that is gone', async () => {
+    const broken = async (file: string) =>
+      ({ ok: false, error: { kind: 'failed', path: file, message: 'EIO' } }) as const;
+    const memory = createFermentMemory({
+      files: { ...nodeFileLayer, list: broken, sizeBytes: broken },
+      clock: time.clock,
+      runsFolder: await temporaryFolder(),
+      mayWrite: () => true,
+    });
+    const told = { ok: false, error: { kind: 'folder-unavailable', message: 'EIO' } };
+    expect([
+      await memory.list(),
+      await memory.begin(pears),
+      await memory.enter('a', gravity(iso(-1), 1.05)),
+    ]).toMatchObject([told, told, told]);
+  });
+
+  test('ferments begun in one second get names of their own; the newest is listed first', async () => {
+    const memory = memoryIn(await temporaryFolder());
+    const ids: string[] = [];
+    for (let count = 0; count < 3; count += 1) {
+      ids.push((await value(memory.begin(pears))).fermentId);
+    }
+    const [first = ''] = ids;
+    expect(first).toMatch(/^\d{8}T\d{6}Z$/);
+    expect(ids).toEqual([first, `${first}-2`, `${first}-3`]);
+    const listed = (await value(memory.list())).map(({ fermentId }) => fermentId);
+    expect(listed).toEqual(ids.toReversed());
+  });
+
+  test('an entry is withdrawn once, however often that is asked', async () => {
+    const { memory, fermentId, folder } = await twiceRead();
+    const once = await value(memory.withdraw(fermentId, 1));
+    expect(await value(memory.withdraw(fermentId, 1))).toEqual(once);
+    const text = await readFile(await fileIn(folder), 'utf8');
+    expect(text.match(/"withdrawn"/g)).toHaveLength(1);
+    expect(once.entries.map(({ entryId, withdrawnAtIso }) => [entryId, withdrawnAtIso])).toEqual([
+      [1, iso(0)],
+      [2, null],
+    ]);
+  });
+
   test('what was answered as kept is there after the program was killed', async () => {
     const folder = await temporaryFolder();
     const program = fork(path.join(import.meta.dirname, 'support/keep-entries.ts'), [folder], {
