@@ -44,6 +44,8 @@ export async function runStryker(
         MUTANTS_LEFT_OUT: JSON.stringify(scope.leftOut),
         ...(sample && { MUTANTS_SAMPLE: JSON.stringify(sample) }),
         MUTANTS_PATIENCE_S: '10',
+        // Where local time is the world's, or whole hours from it, a mutant of either looks like the other.
+        TZ: 'Australia/Adelaide',
         ...(scope.keeps && { MUTANTS_KEPT: scope.keeps }),
       },
     });

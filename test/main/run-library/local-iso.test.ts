@@ -33,6 +33,17 @@ test.each([
   },
 );
 
+test('here too it is the moment that it was, told in the hours of this computer', () => {
+  for (const iso of ['2026-01-10T01:00:00.000Z', '2026-07-10T13:45:30.250Z']) {
+    const told = localIso(iso);
+    const here = new Date(iso);
+    expect(new Date(told).toISOString()).toBe(iso);
+    expect(told.slice(11, 16)).toBe(
+      [here.getHours(), here.getMinutes()].map((two) => `${two}`.padStart(2, '0')).join(':'),
+    );
+  }
+});
+
 test('what is no moment stays as it is', () => {
   expect([localIso(''), localIso('not said')]).toEqual(['', 'not said']);
 });

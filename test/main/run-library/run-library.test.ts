@@ -239,6 +239,32 @@ describe('createRunLibrary', () => {
     expect(new Set(made.map((one) => one.ok && one.value.runId)).size).toBe(3);
   });
 
+  test('lists the newest first, without the one that is being recorded', async () => {
+    const ids = ['20250314T101500Z', '20250315T101500Z', '20250316T101500Z'];
+    const { library } = await setUp(
+      Object.fromEntries(ids.map((runId) => [runId, logText(bodiesOf(runId, 1))])),
+    );
+    const listed = async (except: string | null) => {
+      const runs = await library.list(except);
+      return runs.ok && runs.value.map(({ runId }) => runId);
+    };
+    const [first, second, third] = ids;
+    expect(await listed(null)).toEqual([third, second, first]);
+    expect(await listed('20250315T101500Z')).toEqual([third, first]);
+  });
+
+  test('a run that was put in the bin is no run of the library, and one that is put back is', async () => {
+    const { library } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
+    expect((await library.summary('whole')).ok).toBe(true);
+    expect((await library.trash('whole')).ok).toBe(true);
+    expect(await library.summary('whole')).toEqual({
+      ok: false,
+      error: { kind: 'run-not-found', runId: 'whole' },
+    });
+    expect(await library.restore('whole')).toEqual({ ok: true, value: 'whole' });
+    expect(await library.summary('whole')).toMatchObject({ value: { summary: { readings: 3 } } });
+  });
+
   test('lists nothing but runs', async () => {
     const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 2)) });
     await mkdir(path.join(runsFolder, 'trash', 'run'), { recursive: true });

@@ -131,6 +131,35 @@ test('the plateau is that of the good readings of the head alone, to a hundredth
   expect(summary.plateauC).toBe(Number(summary.plateauC?.toFixed(2)));
 });
 
+test('the call to turn off the heat is the first of its kind, and no other alarm', async () => {
+  const raised = (alarm: 'probe-lost' | 'plateau-departure', timeS: number): LogBody => ({
+    kind: 'change',
+    change: {
+      kind: 'alarm-changed',
+      timeS,
+      record: {
+        alarm,
+        priority: 'high',
+        raisedS: timeS,
+        clearedS: null,
+        acknowledgedS: null,
+        because: '',
+      },
+      state: 'unacknowledged',
+      snapshot: null,
+    },
+  });
+  const calledS = async (...bodies: readonly LogBody[]) => {
+    const text = logText([{ kind: 'header', header }, reading(1, 20), ...bodies]);
+    return (await summaryOf({ 'run.jsonl': text })).summary.heatOffCalledS;
+  };
+  expect([
+    await calledS(raised('probe-lost', 3)),
+    await calledS(raised('probe-lost', 3), raised('plateau-departure', 5)),
+    await calledS(raised('plateau-departure', 5), raised('plateau-departure', 9)),
+  ]).toEqual([null, 5, 5]);
+});
+
 test('a header is looked for in the first file, then in the next one, then beside the log', async () => {
   const lost = logText([{ kind: 'header', header }, reading(1, 20)]);
   const headless = lost.slice(lost.indexOf('\n') + 1);
