@@ -65,6 +65,51 @@ describe('createOutbox', () => {
     expect(head[0]).toBeLessThan(1000);
   });
 
+  test('gives up nothing while each has room, and a tenth more than it must when one has not', () => {
+    const outbox = createOutbox(limits);
+    outbox.put(Array.from({ length: 60 }, (_, index) => reading('head', index)));
+    outbox.put(Array.from({ length: 50 }, (_, index) => reading('pot', index)));
+    expect([outbox.dropped(), outbox.thinned(), outbox.waiting()]).toEqual([0, 0, 110]);
+    outbox.put([reading('pot', 50)]);
+    // One too many, and five more: 0 to 5 are gone.
+    expect([outbox.dropped(), outbox.waiting()]).toEqual([6, 105]);
+    expect(valuesOf(drained(outbox), 'pot')[0]).toBe(6);
+  });
+
+  test('thins the older half of the head alone, every second of it, and leaves the others', () => {
+    const outbox = createOutbox(limits);
+    for (let index = 0; index <= 100; index += 1) {
+      outbox.put(
+        index < 40 ? [reading('head', index), reading('pot', index)] : [reading('head', index)],
+      );
+    }
+    const items = drained(outbox);
+    expect(valuesOf(items, 'pot')).toHaveLength(40);
+    // Of 101 the first fifty are the older half; each second of them goes.
+    const kept = Array.from({ length: 101 }, (_, index) => index).filter(
+      (index) => index >= 50 || index % 2 === 0,
+    );
+    expect([valuesOf(items, 'head'), outbox.thinned()]).toEqual([kept, 25]);
+  });
+
+  test('says since when the oldest waits, be it a reading or a loss', () => {
+    const outbox = createOutbox(limits);
+    expect(outbox.waitingSinceS()).toBeNull();
+    outbox.put([loss, reading('head', 7)]);
+    expect(outbox.waitingSinceS()).toBe(0);
+    outbox.put([reading('head', 8)]);
+    outbox.next();
+    expect([outbox.waitingSinceS(), outbox.isBlocked()]).toEqual([null, false]);
+    outbox.put([reading('head', 9)]);
+    expect(outbox.waitingSinceS()).toBe(9);
+    outbox.next();
+    expect(outbox.isBlocked()).toBe(true);
+    for (let count = 0; count < 5; count += 1) outbox.taken();
+    outbox.put([reading('head', 10), reading('head', 11)]);
+    expect(outbox.next()).toHaveLength(2);
+    expect(outbox.isBlocked()).toBe(false);
+  });
+
   test('never leaves out a link change', () => {
     const outbox = createOutbox(limits);
     outbox.put([loss]);
