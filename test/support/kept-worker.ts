@@ -1,3 +1,4 @@
+import type { RunnerTask } from 'vitest';
 import {
   ForksPoolWorker,
   type PoolRunnerInitializer,
@@ -41,12 +42,14 @@ class KeptWorker implements PoolWorker {
   readonly cacheFs: boolean;
   isEnded = false;
   private readonly worker: PoolWorker;
+  private readonly state: Options['project']['vitest']['state'];
   private isAskedToStop = false;
   private readonly listeners: [string, Listener][] = [];
 
   constructor(kind: KeptKind, options: Options) {
     this.worker = kind === 'thread' ? new ThreadsPoolWorker(options) : new ForksPoolWorker(options);
     this.cacheFs = kind === 'process';
+    this.state = options.project.vitest.state;
   }
 
   start(): Promise<void> {
@@ -73,10 +76,13 @@ class KeptWorker implements PoolWorker {
     else this.worker.send(message);
   }
 
-  /** A run that ended well asked first; without that the worker may be stuck. */
+  /**
+   * A run that ended well asked first; without that the worker may be stuck. One in which no test came to an end was called off: what
+   * a mutant left going on in the worker may call off all that follow, which would count as if no test had seen them.
+   */
   async stop(): Promise<void> {
     for (const [event, listener] of this.listeners.splice(0)) this.worker.off(event, listener);
-    if (!this.isAskedToStop) await this.end();
+    if (!this.isAskedToStop || !this.state.getFiles().some(hasEnded)) await this.end();
   }
 
   async end(): Promise<void> {
@@ -88,4 +94,9 @@ class KeptWorker implements PoolWorker {
   private answer(message: unknown): void {
     for (const [event, listener] of [...this.listeners]) if (event === 'message') listener(message);
   }
+}
+
+function hasEnded(task: RunnerTask): boolean {
+  if ('tasks' in task) return task.tasks.some(hasEnded);
+  return task.result?.state === 'pass' || task.result?.state === 'fail';
 }

@@ -9,8 +9,8 @@ import { type DeviceLanguage, deviceLanguages } from '../support/speaking-device
 interface Device {
   readonly baudRate: number;
   readonly parity?: LineAddress['parity'];
-  /** What it says once a second, if it speaks by itself. */
-  readonly says?: string;
+  /** What it says once a second, if it speaks by itself; several things by turns. */
+  readonly says?: string | readonly string[];
   readonly answer?: DeviceLanguage['answer'];
 }
 
@@ -20,6 +20,12 @@ async function searched(device: Device | null) {
   let nowS = 0;
   let at: LineAddress = { path: '', baudRate: 0, parity: 'none' };
   let hear: (bytes: Uint8Array) => void = () => {};
+  let turn = 0;
+  const say = () => {
+    const texts = [device?.says ?? ''].flat();
+    turn += 1;
+    return texts[(turn - 1) % texts.length] ?? '';
+  };
   const opened: string[] = [];
   const sent: string[] = [];
   const clock: Clock = { monotonicS: () => nowS, wallMs: () => 0 };
@@ -49,7 +55,7 @@ async function searched(device: Device | null) {
     const before = Math.floor(nowS);
     nowS += seconds;
     if (device?.says !== undefined && Math.floor(nowS) > before) {
-      hear(isRight() ? latin1Bytes(device.says) : noise);
+      hear(isRight() ? latin1Bytes(say()) : noise);
     }
     return Promise.resolve();
   };
@@ -128,5 +134,50 @@ describe('findProbe', () => {
   test('opens only the port that was chosen', async () => {
     const { opened } = await searched({ baudRate: 1200, says: '21.50\r\n' });
     expect(opened).toEqual(['/dev/chosen']);
+  });
+
+  test('takes a form that at least half of the lines have, and two of them at the least', async () => {
+    const found = async (...says: readonly string[]) => {
+      const { source } = await searched({ baudRate: 115_200, says });
+      return source?.kind === 'serial' ? [source.language, source.decimalComma] : null;
+    };
+    const odd = 'what no. 5 is\n';
+    expect([
+      await found('21.50\n', odd),
+      await found('21,50\n', odd),
+      await found('21.50\n', odd, odd),
+      await found('21,50\n', odd, odd),
+    ]).toEqual([['plain-text', false], ['plain-text', true], null, null]);
+  });
+
+  test('takes JSON only where every line that was understood is some', async () => {
+    const { source } = await searched({ baudRate: 115_200, says: ['{"head":21.5}\n', '21.50\n'] });
+    expect(source).toMatchObject({ language: 'plain-text' });
+  });
+
+  test('says in one sentence how it was found', async () => {
+    const because = async (device: Device) => (await searched(device)).because;
+    expect([
+      await because({ baudRate: 9600, says: '21.50\r\n' }),
+      await because({ baudRate: 57_600, says: '{"head":21.5}\n' }),
+      await because({ baudRate: 9600, says: '21,50\n' }),
+      await because({ baudRate: 9600, answer: answerOf('SCPI') }),
+      await because({ baudRate: 19_200, parity: 'even', answer: answerOf('Modbus RTU') }),
+      await because({ baudRate: 300, says: '21.50\n' }),
+    ]).toEqual([
+      'Plain text at 9600 baud.',
+      'JSON lines at 57600 baud.',
+      'Plain text with a decimal comma at 9600 baud: check the value before you trust it.',
+      expect.stringMatching(/^It answers SCPI questions at 9600 baud\./),
+      'A Modbus device answers (19200 baud, even parity); its first register reads as 21.5 °C. Check that against a thermometer.',
+      'Bytes arrive, but at no usual speed are they text. What does its manual say of speed?',
+    ]);
+  });
+
+  test('shows the newest five lines that were heard', async () => {
+    const says = Array.from({ length: 9 }, (_, index) => `no. ${index} is odd\n`);
+    const { heard } = await searched({ baudRate: 115_200, says });
+    expect(heard).toHaveLength(5);
+    expect(heard).toEqual([...heard].sort());
   });
 });

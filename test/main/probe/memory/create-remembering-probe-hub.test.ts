@@ -2,8 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { createRememberingProbeHub, nodeFileLayer } from '#main';
-import type { PortInfo } from '#shared-core';
+import { createRememberingProbeHub, type FileLayer, nodeFileLayer } from '#main';
+import type { PortInfo, ProbeSource } from '#shared-core';
 import { createFakeProbeHub } from '../../support/fake-probe-hub.ts';
 import { serialSource } from '../support/heard-hub.ts';
 import { pause, until } from '../support/until.ts';
@@ -25,16 +25,17 @@ const port = (at: string, serialNumber: string): PortInfo => ({
 });
 
 /** A hub with these ports, and a probe heard on the first of them. */
-function hubWith(ports: readonly PortInfo[], mayWrite = true) {
+function hubWith(ports: readonly PortInfo[], mayWrite = true, files: FileLayer = nodeFileLayer) {
   const inner = { ...createFakeProbeHub(), listPorts: () => Promise.resolve(ports) };
   const hub = createRememberingProbeHub(inner, {
-    files: nodeFileLayer,
+    files,
     memoryFile: file(),
     mayWrite: () => mayWrite,
   });
   return {
     hub,
-    async hear(source: ReturnType<typeof serialSource>, state: 'hearing' | 'unreadable') {
+    inner,
+    async hear(source: ProbeSource, state: 'hearing' | 'unreadable') {
       const connected = await inner.connect(source);
       if (connected.ok) inner.send('status', { ...connected.value, state });
     },
@@ -97,6 +98,61 @@ describe('createRememberingProbeHub', () => {
       await pause(0.1);
       expect([content(), readdirSync(folder)]).toEqual([before, ['known-probes.json']]);
     }
+  });
+
+  test('remembers each of several probes, and nothing of a simulated still', async () => {
+    const probes = [source, serialSource('/dev/ttyUSB1', { language: 'scpi' })];
+    const { hub, hear } = hubWith([port('/dev/ttyUSB0', 'one'), port('/dev/ttyUSB1', 'two')]);
+    const demo: ProbeSource = { kind: 'demo', rig: 'vigreux', timeScale: 60, seed: 1 };
+    await hear(demo, 'hearing');
+    await hear({ kind: 'several', probes, timeScale: 1 }, 'hearing');
+    await until('the memory', () => content().includes('scpi'));
+    expect((await hub.listPorts()).map(({ remembered }) => remembered ?? null)).toEqual(probes);
+  });
+
+  test('what was heard once is written once, however often it is told', async () => {
+    let writes = 0;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      rename(from, to) {
+        writes += 1;
+        return nodeFileLayer.rename(from, to);
+      },
+    };
+    const { hear } = hubWith([port('/dev/ttyUSB0', 'one')], true, files);
+    for (let times = 0; times < 3; times += 1) await hear(source, 'hearing');
+    await until('the memory', () => content().includes('json-lines'));
+    await hear({ ...source, baudRate: 4800 }, 'hearing');
+    await until('the other way', () => content().includes('4800'));
+    expect(writes).toBe(2);
+  });
+
+  test('a device without an identity of its own is not known again', async () => {
+    const nameless = { ...port('/dev/ttyS0', ''), vendorId: null };
+    const { hub, hear } = hubWith([nameless]);
+    await hear(serialSource('/dev/ttyS0'), 'hearing');
+    await pause(0.1);
+    expect([await hub.listPorts(), content()]).toEqual([[nameless], '']);
+  });
+
+  test('ports that are told are told with what is remembered of them, everything else as it is', async () => {
+    const ports = [port('/dev/ttyUSB0', 'one')];
+    const first = hubWith(ports);
+    await first.hear(source, 'hearing');
+    await until('the memory', () => content().includes('json-lines'));
+    const { hub, inner } = hubWith(ports);
+    const told: (readonly PortInfo[])[] = [];
+    const states: string[] = [];
+    const stop = hub.on('ports', (heard) => told.push(heard));
+    hub.on('status', ({ state }) => states.push(state));
+    inner.send('ports', ports);
+    await until('the ports', () => told.length === 1);
+    inner.send('status', { ...inner.status(), state: 'silent' });
+    expect([told[0]?.[0]?.remembered, states]).toEqual([source, ['silent']]);
+    stop();
+    inner.send('ports', []);
+    await pause(0.05);
+    expect(told).toHaveLength(1);
   });
 
   test('does not remember a way in which the probe was not understood', async () => {

@@ -6,6 +6,7 @@ import {
 } from '../../../../main/probe/worker/serve-probe-worker.ts';
 import { createFakeProbeHub, type FakeProbeHub } from '../../support/fake-probe-hub.ts';
 import { createManualTime, type ManualTime } from '../../support/manual-time.ts';
+import { serialSource } from '../support/heard-hub.ts';
 
 /** A worker in this process, with a fake hub in it, that can hang or end when told to. */
 interface PlayedWorker extends ProbeWorker {
@@ -78,12 +79,13 @@ function playWorker(time: ManualTime, startsInS: number): PlayedWorker {
   return worker;
 }
 
-function isolated({ startsInS = 0 } = {}) {
+function isolated({ startsInS = 0, begun = (_: FakeProbeHub) => {} } = {}) {
   const time = createManualTime();
   const workers: PlayedWorker[] = [];
   const startWorker = () => {
     const worker = playWorker(time, startsInS);
     workers.push(worker);
+    begun(worker.hub);
     return worker;
   };
   const hub = createIsolatedProbeHub({ clock: time.clock, scheduler: time.scheduler, startWorker });
@@ -294,4 +296,32 @@ describe('createIsolatedProbeHub', () => {
     await time.pass(1);
     expect(worker().hub.heatMarks).toEqual(['heat-on']);
   });
+
+  test.each([
+    ['/dev/pts/4', 'port-not-found', 1],
+    ['/dev/ttyACM0', 'port-not-found', 3],
+    ['/dev/pts/4', 'port-busy', 3],
+  ] as const)(
+    'after a new start %s that answers %s is asked for it %i times in two seconds and a half',
+    async (path, kind, times) => {
+      let isGone = false;
+      let asked = 0;
+      const begun = (next: FakeProbeHub) => {
+        const { connect } = next;
+        next.connect = (wanted) => {
+          asked += 1;
+          return connect(wanted);
+        };
+        if (isGone) next.refuse({ kind, path });
+      };
+      const { hub, worker, time } = isolated({ begun });
+      await hub.connect(serialSource(path));
+      isGone = true;
+      asked = 0;
+      worker().end();
+      // Started again after 0.2 s, and asked once a second then.
+      await time.pass(2.5);
+      expect(asked).toBe(times);
+    },
+  );
 });
