@@ -19,6 +19,7 @@ const remembering = ['shared-core/column', 'shared-core/equilibrium', 'shared-co
 /** Rooms of main that keep nothing outside what they create, and whose tests end everything they begin. */
 const unremembering = [
   'main/clock',
+  'main/export',
   'main/ferments',
   'main/file-layer',
   'main/kept-file',
@@ -44,6 +45,7 @@ const leftOut = [
   'test/main/session/continued-run.test.ts',
   'test/main/session/halted-process.test.ts',
   'test/main/session/desk/desk.test.ts',
+  'test/main/export/libreoffice.test.ts',
   'test/main/ferments/warm-week.test.ts',
   'test/main/probe/worker/fork-probe-worker.test.ts',
   // Four seconds of real time for each of three questions; what is asked when is seen beside it.

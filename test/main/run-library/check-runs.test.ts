@@ -69,6 +69,26 @@ test('of a file that the disk does not give both tell what the system said', asy
   expect(await said(runsFolder, bySystem)).toEqual(both([runId, 'EIO: i/o error, read']));
 });
 
+test('of a run that cannot be read nothing is told but why', async () => {
+  const runsFolder = await folderOf({ 'notes.txt': 'kept' });
+  const checks = [];
+  for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
+  expect(checks).toEqual([
+    {
+      runId,
+      state: 'unreadable',
+      readings: 0,
+      missingRecords: 0,
+      unknownRecords: 0,
+      damage: [],
+      torn: [],
+      timeDoubts: [],
+      closed: [],
+      problem: 'There is no run log in this folder.',
+    },
+  ]);
+});
+
 test('runs are checked oldest first, however the disk lists them', async () => {
   const runsFolder = await folderOf({ 'run.jsonl': headerLine });
   const runIds = [runId, '20250315T090000Z', '20250316T090000Z'];

@@ -286,6 +286,21 @@ describe('doubted are', () => {
     ]);
   });
 
+  test('three readings from within a sleep, and not two that its edges or a slow probe explain', async () => {
+    const within = (...timesS: readonly number[]) =>
+      writeRun([
+        ...tenASecond(0, 19),
+        link('lost', 20),
+        link('back', 30),
+        // The edges are known to a second.
+        readings([20.5, ...timesS, 29.5].map((timeS) => [timeS, 'head', 20])),
+      ]);
+    expect(await doubtsIn(await within(24, 25, 26))).toEqual([
+      { kind: 'heard-asleep', fromS: 20, toS: 30, readings: 3 },
+    ]);
+    expect(await doubtsIn(await within(24, 25))).toEqual([]);
+  });
+
   test('a channel, and marks, whose moments go back', async () => {
     const mark = (timeS: number, markId: number): LogBody => ({
       kind: 'mark',

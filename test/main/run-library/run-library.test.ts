@@ -265,6 +265,60 @@ describe('createRunLibrary', () => {
     expect(await library.summary('whole')).toMatchObject({ value: { summary: { readings: 3 } } });
   });
 
+  test('the last recorded run is the newest that was recorded here, whatever lies beside it', async () => {
+    const imported: LogBody = {
+      kind: 'header',
+      header: { ...logHeader('20250317T101500Z'), origin: 'imported' },
+    };
+    const texts = {
+      '20250314T101500Z': logText(bodiesOf('20250314T101500Z', 1)),
+      '20250315T101500Z': logText(bodiesOf('20250315T101500Z', 2)),
+      '20250316T101500Z': 'no log at all\n',
+      '20250317T101500Z': logText([imported, ...readings(3)]),
+    };
+    const last = await (await setUp(texts)).library.lastRecorded();
+    expect(last?.summary).toMatchObject({ runId: '20250315T101500Z', readings: 2 });
+    const [, , unreadable, other] = Object.entries(texts);
+    const none = await setUp(Object.fromEntries([unreadable ?? [], other ?? []]));
+    expect(await none.library.lastRecorded()).toBeNull();
+  });
+
+  test('at the start every torn end is put aside, and whole runs are left as they are', async () => {
+    const text = logText(bodiesOf('torn', 4));
+    const { runsFolder, library } = await setUp({
+      torn: text.slice(0, -30),
+      'torn-too': logText(bodiesOf('torn-too', 3)).slice(0, -10),
+      whole: logText(bodiesOf('whole', 4)),
+    });
+    await library.recoverAll();
+    const names = async (runId: string) =>
+      (await readdir(path.join(runsFolder, runId))).filter((name) => name.includes('torn-at'));
+    expect([
+      (await names('torn')).length,
+      (await names('torn-too')).length,
+      await names('whole'),
+    ]).toEqual([1, 1, []]);
+    expect(await library.summary('torn')).toMatchObject({ value: { hasTornEnd: false } });
+  });
+
+  test('the conclusions of a run that is not there, or that the disk does not give, are a problem and not none', async () => {
+    const { runsFolder, clock } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
+    let isBroken = false;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      read: async (target, offset, length) =>
+        isBroken
+          ? { ok: false, error: { kind: 'failed', path: target, message: 'EIO' } }
+          : nodeFileLayer.read(target, offset, length),
+    };
+    const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    expect(await library.changes('whole')).toEqual({ ok: true, value: [] });
+    expect(await library.changes('../whole')).toMatchObject({ error: { kind: 'run-not-found' } });
+    expect(await library.changes('none-such')).toMatchObject({ ok: false });
+    isBroken = true;
+    expect(await library.changes('whole')).toMatchObject({ ok: false });
+  });
+
   test('lists nothing but runs', async () => {
     const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 2)) });
     await mkdir(path.join(runsFolder, 'trash', 'run'), { recursive: true });

@@ -43,6 +43,13 @@ test('of a run that is being recorded what is not saved yet comes once, after wh
   expect(await page(0, live())).toEqual({ timesS: [1, 2, 3], nextIndex: null });
 });
 
+test('of a run of which nothing came to the disk yet all comes from what is not saved', async () => {
+  const { live } = await oneRun(0);
+  const library = await libraryWithRun(runId, []);
+  const read = await library.page(runId, 0, live(0, 1, 2));
+  expect(read.ok && read.value.inputs.map(({ timeS }) => timeS)).toEqual([0, 1, 2]);
+});
+
 test('what is not saved yet stands on the last page alone, also where the page before it was just full', async () => {
   const { page, live } = await oneRun(pageInputs);
   const unsaved = pageInputs + 1;
