@@ -1,0 +1,184 @@
+import { readdir, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { type FileLayer, nodeFileLayer } from '#main';
+import { contractLimits, fail, succeed } from '#shared-core';
+import type { PackOrder } from '../../../../main/export/pack/pack-order.ts';
+import { createPackShelf } from '../../../../main/export/pack/pack-shelf.ts';
+import { replaceFileStream } from '../../../../main/export/pack/replace-file-stream.ts';
+import { temporaryFolder } from '../../support/temporary-folder.ts';
+
+const full = (file: string) => fail({ kind: 'full', path: file, message: 'ENOSPC' } as const);
+
+function shelf(other: Partial<FileLayer> = {}) {
+  const made: string[] = [];
+  const files: FileLayer = {
+    ...nodeFileLayer,
+    rename(from, to) {
+      made.push(to);
+      return nodeFileLayer.rename(from, to);
+    },
+    ...other,
+  };
+  const packs = createPackShelf(files, () => {});
+  onTestFinished(() => packs.close());
+  const keep = (packId: string, text: string) =>
+    packs.keep(packId, { fileName: `${packId}.csv`, content: [text] });
+  const read = async (packId: string, fromByte = 0) => {
+    const piece = await packs.read(packId, fromByte);
+    return piece.ok
+      ? [Buffer.from(piece.value.piece).toString(), piece.value.nextByte]
+      : piece.error.kind;
+  };
+  return { packs, keep, read, made };
+}
+
+test('a file is fetched in pieces from any byte on, and gone once it is dropped', async () => {
+  const { packs, keep, read, made } = shelf();
+  expect(await keep('a', 'zwölf\n')).toEqual(succeed({ fileName: 'a.csv', bytes: 7 }));
+  expect([await read('a'), await read('a', 5), await read('a', 7), await read('b')]).toEqual([
+    ['zwölf\n', null],
+    ['f\n', null],
+    ['', null],
+    'no-such-pack',
+  ]);
+  await packs.drop('a');
+  expect([await read('a'), await nodeFileLayer.sizeBytes(made[0] ?? '')]).toMatchObject([
+    'no-such-pack',
+    { ok: false },
+  ]);
+  await packs.drop('a');
+});
+
+test('what is longer than a piece comes in several', async () => {
+  const { keep, read } = shelf();
+  const size = contractLimits.pieceBytes;
+  await keep('a', 'x'.repeat(size + 1));
+  const [first, next] = await read('a');
+  expect([(first as string).length, next, await read('a', size)]).toEqual([
+    size,
+    size,
+    ['x', null],
+  ]);
+  await keep('b', 'x'.repeat(size));
+  expect((await read('b'))[1]).toBeNull();
+});
+
+test('another file under the same name takes its place, and the oldest of five makes room', async () => {
+  const { keep, read, made } = shelf();
+  await keep('a', 'old');
+  await keep('a', 'new');
+  expect(await read('a')).toEqual(['new', null]);
+  for (const packId of ['b', 'c', 'd']) await keep(packId, packId);
+  expect(await read('a')).toEqual(['new', null]);
+  await keep('e', 'e');
+  expect([await read('a'), await read('b'), await read('e')]).toEqual([
+    'no-such-pack',
+    ['b', null],
+    ['e', null],
+  ]);
+  expect(await readdir(path.dirname(made[0] ?? ''))).toHaveLength(4);
+});
+
+test('closing takes the folder of the system’s away with all that lies in it', async () => {
+  const { packs, keep, read, made } = shelf();
+  await packs.close();
+  await keep('a', 'a');
+  const folder = path.dirname(made[0] ?? '');
+  expect(path.dirname(folder)).toBe(tmpdir());
+  await packs.close();
+  expect(await read('a')).toBe('no-such-pack');
+  await expect(readdir(folder)).rejects.toThrow('ENOENT');
+});
+
+test('a disk that is full is told, and what was there before stays', async () => {
+  let isFull = false;
+  const { keep, read } = shelf({
+    createAppend: (file) => (isFull ? full(file) : nodeFileLayer.createAppend(file)),
+  });
+  await keep('a', 'old');
+  isFull = true;
+  expect(await keep('a', 'new')).toMatchObject({ ok: false, error: { kind: 'full' } });
+  expect(await read('a')).toEqual(['old', null]);
+});
+
+test('how far a pack is goes from nothing to all, two fifths of it for going through the runs', async () => {
+  const told: unknown[] = [];
+  const packs = createPackShelf(nodeFileLayer, (progress) => told.push(progress));
+  onTestFinished(() => packs.close());
+  const order = {
+    kind: { files: () => [] },
+    createdMs: 0,
+    work: async (onStudied: (name: string, index: number, count: number) => void) => {
+      onStudied('Pear', 0, 3);
+      onStudied('Quince', 1, 3);
+      throw new Error('as a test asks');
+    },
+  } as unknown as PackOrder<never>;
+  await expect(packs.make('a', order)).rejects.toThrow('as a test asks');
+  expect(told).toEqual([
+    { packId: 'a', doing: 'Pear', done: 0, total: 100 },
+    { packId: 'a', doing: 'Quince', done: 13, total: 100 },
+  ]);
+});
+
+async function target() {
+  const folder = await temporaryFolder();
+  const file = path.join(folder, 'packs', 'pear.zip');
+  await nodeFileLayer.makeFolder(path.dirname(file));
+  await writeFile(file, 'old');
+  await writeFile(`${file}.part`, 'half of an earl');
+  return file;
+}
+
+test('a file of many pieces is there whole or not at all', async () => {
+  const file = await target();
+  const content = ['zwölf\n', Uint8Array.of(1, 2, 3), 'end'];
+  expect(await replaceFileStream(nodeFileLayer, file, content)).toEqual(succeed(undefined));
+  expect(await readdir(path.dirname(file))).toEqual(['pear.zip']);
+  expect(await nodeFileLayer.sizeBytes(file)).toEqual(succeed(13));
+});
+
+test.each(['folder', 'create', 'write', 'part', 'sync', 'rename'])(
+  'where the disk fails at %s the old file is left, and nothing half written beside it',
+  async (at) => {
+    const file = await target();
+    let open = 0;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      makeFolder: async (folder) => (at === 'folder' ? full(folder) : succeed(undefined)),
+      createAppend(temporary) {
+        if (at === 'create') return full(temporary);
+        const opened = nodeFileLayer.createAppend(temporary);
+        if (!opened.ok) return opened;
+        open += 1;
+        const { write, sync, close } = opened.value;
+        return succeed({
+          write: (bytes: Uint8Array) => {
+            if (at === 'write') return full(temporary);
+            return at === 'part' ? succeed(bytes.length - 1) : write(bytes);
+          },
+          sync: async () => (at === 'sync' ? full(temporary) : sync()),
+          close: () => {
+            open -= 1;
+            return close();
+          },
+        });
+      },
+      rename: async (from, to) => (at === 'rename' ? full(from) : nodeFileLayer.rename(from, to)),
+    };
+    const replaced = await replaceFileStream(files, file, ['new']);
+    expect(replaced).toMatchObject({
+      ok: false,
+      error: {
+        kind: 'full',
+        message: at === 'part' ? 'The disk took only part of the file.' : 'ENOSPC',
+      },
+    });
+    expect([open, await nodeFileLayer.sizeBytes(file)]).toEqual([0, succeed(3)]);
+    const left = await readdir(path.dirname(file));
+    // What was begun before this one is taken away only where this one begins.
+    expect(left.includes('pear.zip.part')).toBe(at === 'folder');
+  },
+);
