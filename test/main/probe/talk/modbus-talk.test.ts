@@ -48,6 +48,7 @@ function bench(registers = [head, pot]) {
     values: () =>
       outcomes.flatMap(({ values }) => values.map(({ channel, value }) => `${channel} ${value}`)),
     rejections: () => outcomes.flatMap((outcome) => outcome.rejections),
+    texts: () => outcomes.map(({ text }) => text),
   };
 }
 
@@ -60,12 +61,13 @@ async function begun(registers?: Parameters<typeof bench>[0]) {
 
 describe('a talk with a Modbus device', () => {
   test('asks register after register, and each answer goes to its own channel', async () => {
-    const { hear, asked, values } = await begun();
+    const { hear, asked, values, texts } = await begun();
     await hear(answerOf(headRaw));
     await hear(answerOf(potRaw));
-    expect({ asked, values: values() }).toEqual({
+    expect({ asked, values: values(), texts: texts() }).toEqual({
       asked: [0, 1],
       values: ['head 78.3', 'pot 92.3'],
+      texts: ['register 0: 783, register 1: 923'],
     });
   });
 

@@ -1,0 +1,60 @@
+import { expect, test } from 'vitest';
+import { defaultRunSettings } from '#shared-core';
+import { ask, head, setUpSession } from '../support/session-bench.ts';
+
+const port = {
+  path: '/dev/ttyACM0',
+  manufacturer: null,
+  vendorId: null,
+  productId: null,
+  serialNumber: null,
+  likelyProbe: false,
+};
+
+test('what the hub tells of probe and ports goes to the windows, until the session is closed', async () => {
+  const { session, probeHub } = await setUpSession();
+  const told: unknown[] = [];
+  session.on('probe', ({ lastLine }) => told.push(lastLine));
+  session.on('ports', ({ ports }) => told.push(ports));
+  const status = probeHub.status();
+  probeHub.send('status', { ...status, lastLine: '20.5' });
+  probeHub.send('ports', [port]);
+  await expect.poll(() => told).toEqual(['20.5', [port]]);
+  await session.close();
+  probeHub.send('status', { ...status, lastLine: '20.6' });
+  expect(told).toHaveLength(2);
+  expect(probeHub.calls).toEqual(['close']);
+});
+
+test('before the computer sleeps the probe is let go, and after it the clocks are looked at and it is asked for again', async () => {
+  let sleptS = 0;
+  let monotonicS = () => 0;
+  const bench = await setUpSession({ uptimeS: () => monotonicS() + sleptS });
+  const { session, probeHub, time } = bench;
+  monotonicS = time.clock.monotonicS;
+  const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+  await time.pass(1);
+  probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
+  await session.suspend();
+  expect(probeHub.calls).toEqual(['suspend']);
+  sleptS = 60;
+  time.stepWall(60);
+  await time.pass(0.1);
+  await session.resume();
+  expect(probeHub.calls).toEqual(['suspend', 'resume']);
+  // Before they would have been looked at anyway.
+  const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+  expect(inputs.slice(1)).toMatchObject([
+    { kind: 'link', state: 'lost', reason: 'computer-asleep' },
+    { kind: 'link', state: 'back', reason: 'computer-asleep', timeS: 61.1 },
+  ]);
+});
+
+test('a probe that is let go while nothing is recorded is gone, and may be connected again', async () => {
+  const { session, probeHub } = await setUpSession();
+  await ask(session, 'probe/disconnect', {});
+  expect(await ask(session, 'probe/status', {})).toMatchObject({ state: 'none', source: null });
+  const source = { kind: 'serial', path: '/dev/ttyACM7' } as const;
+  expect(await ask(session, 'probe/connect', { source })).toMatchObject({ source });
+  expect(probeHub.status().source).toMatchObject({ path: '/dev/ttyACM7' });
+});
