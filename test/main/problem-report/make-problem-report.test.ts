@@ -31,7 +31,11 @@ const run: RunSummary = {
   unreadable: null,
 };
 
-async function madeReport(withRunNames: boolean, other: Partial<ReportParts> = {}) {
+async function madeReport(
+  withRunNames: boolean,
+  other: Partial<ReportParts> = {},
+  told: Pick<ReportParts, 'owner'> = { owner },
+) {
   const runsFolder = other.runsFolder ?? (await temporaryFolder());
   const report = await makeProblemReport({
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
@@ -75,7 +79,7 @@ async function madeReport(withRunNames: boolean, other: Partial<ReportParts> = {
     ],
     window: null,
     withRunNames,
-    owner,
+    ...told,
     ...other,
   });
   return { report: problemReportSchema.parse(report), runsFolder };
@@ -198,11 +202,7 @@ test('of several probes each line is told, of a simulated still and of no probe 
 test('whose computer it is the system says, where nobody else does', async () => {
   const what = `${os.homedir()}/runs on ${os.hostname()}`;
   const problem = { lastAtIso: '2025-03-14T10:59:00.000Z', times: 1, what };
-  const { runsFolder, report } = await madeReport(false, {
-    recentProblems: [problem],
-    owner: undefined,
-  } as Partial<ReportParts>);
-  expect(runsFolder).not.toBe('');
+  const { report } = await madeReport(false, { recentProblems: [problem] }, {});
   expect(report.recentProblems[0]?.what).toBe('[home]/runs on [computer]');
 });
 
