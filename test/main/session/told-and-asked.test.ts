@@ -1,6 +1,9 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
 import { expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
+import { defaultRunSettings, usualWarmthBand } from '#shared-core';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const port = {
   path: '/dev/ttyACM0',
@@ -57,4 +60,30 @@ test('a probe that is let go while nothing is recorded is gone, and may be conne
   const source = { kind: 'serial', path: '/dev/ttyACM7' } as const;
   expect(await ask(session, 'probe/connect', { source })).toMatchObject({ source });
   expect(probeHub.status().source).toMatchObject({ path: '/dev/ttyACM7' });
+});
+
+test('rigs that are kept are listed, and windows hear of a ferment that is kept warm', async () => {
+  const { session } = await setUpSession();
+  expect(await ask(session, 'rigs/list', {})).toMatchObject({ rigs: [], last: null });
+  const told: unknown[] = [];
+  session.on('warmth', ({ kept }) => told.push(kept?.fermentId));
+  const { fermentId } = await ask(session, 'ferments/begin', {
+    stated: {
+      name: 'Pear juice',
+      beganAtIso: '2025-03-13T09:00:00.000Z',
+      volumeMl: 1000,
+      sugarG: null,
+      wentIn: '',
+    },
+  });
+  await ask(session, 'warmth/keep', { fermentId, band: usualWarmthBand, channel: 'ferment' });
+  expect(told).toEqual([fermentId]);
+});
+
+test('a report names the kept files that cannot be read', async () => {
+  const runsFolder = await temporaryFolder();
+  await writeFile(path.join(runsFolder, 'known-probes.json'), '{"version":1,');
+  const { session } = await setUpSession({ runsFolder });
+  const report = await ask(session, 'problem-report/make', { withRunNames: false, window: null });
+  expect(report.folder.doubtfulFiles).toEqual(['known-probes.json: not-understood']);
 });
