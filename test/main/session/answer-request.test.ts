@@ -1,4 +1,4 @@
-import { expect, onTestFinished, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { fail, succeed } from '#shared-core';
 import { answerRequest } from '../../../main/session/answer-request.ts';
 import type { RequestHandlers } from '../../../main/session/request-handlers.ts';
@@ -50,8 +50,6 @@ test('of a body that is wrong in many places the first three are told', async ()
 });
 
 test('a handler that fails is one request that failed, told briefly', async () => {
-  const told = vi.spyOn(console, 'error').mockImplementation(() => {});
-  onTestFinished(() => told.mockRestore());
   const failing = (error: unknown): Partial<RequestHandlers> => ({
     'runs/list': () => Promise.reject(error),
   });
@@ -64,5 +62,4 @@ test('a handler that fails is one request that failed, told briefly', async () =
       fail({ kind: 'internal', message }),
     ),
   );
-  expect(told.mock.calls[0]?.[0]).toContain('runs/list');
 });
