@@ -71,8 +71,9 @@ export function createPackShelf(
   ): Promise<Result<ShelvedPack, FileProblem>> {
     const place = await shelfFolder();
     if (!place.ok) return place;
-    const tooMany = Math.max(0, packs.size - mostPacks + 1);
-    for (const oldest of [...packs.keys()].slice(0, tooMany)) await drop(oldest);
+    const others = [...packs.keys()].filter((id) => id !== packId);
+    const tooMany = Math.max(0, others.length - mostPacks + 1);
+    for (const oldest of others.slice(0, tooMany)) await drop(oldest);
     made += 1;
     const file = path.join(place.value, `pack-${made}.zip`);
     const written = await replaceFileStream(files, file, content);

@@ -69,7 +69,12 @@ test('another file under the same name takes its place, and the oldest of five m
   await keep('a', 'new');
   expect(await read('a')).toEqual(['new', null]);
   for (const packId of ['b', 'c', 'd']) await keep(packId, packId);
-  expect(await read('a')).toEqual(['new', null]);
+  // One of the four made anew needs no room.
+  await keep('d', 'anew');
+  expect([await read('a'), await read('d')]).toEqual([
+    ['new', null],
+    ['anew', null],
+  ]);
   await keep('e', 'e');
   expect([await read('a'), await read('b'), await read('e')]).toEqual([
     'no-such-pack',
