@@ -89,6 +89,11 @@ describe('findProbe', () => {
       { baudRate: 57_600, language: 'json-lines' },
     ],
     [
+      // One of its sensors shows what cannot be.
+      { baudRate: 57_600, says: '{"head":21.5,"pot":9000}\n' },
+      { baudRate: 57_600, language: 'json-lines' },
+    ],
+    [
       { baudRate: 9600, says: '21,50\n' },
       { language: 'plain-text', decimalComma: true },
     ],
