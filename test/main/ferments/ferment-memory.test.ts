@@ -325,6 +325,13 @@ describe('ferments kept by hand', () => {
     expect(listed).toEqual(ids.toReversed());
   });
 
+  test('nothing begins in time to come', async () => {
+    const folder = await temporaryFolder();
+    const begun = await memoryIn(folder).begin({ ...pears, beganAtIso: iso(30) });
+    expect(begun).toMatchObject({ ok: false, error: { kind: 'request-invalid' } });
+    expect(await readdir(folder)).toEqual([]);
+  });
+
   test('an entry is withdrawn once, however often that is asked', async () => {
     const { memory, fermentId, folder } = await twiceRead();
     const once = await value(memory.withdraw(fermentId, 1));

@@ -187,6 +187,18 @@ test('minutes of a folder that another program has wait, and are told as unsaved
   expect(meansOf(await onDisk())).toEqual([28]);
 });
 
+test('a record that the disk does not give is told as that, and not as a ferment that was never kept', async () => {
+  const broken = async (file: string) =>
+    ({ ok: false, error: { kind: 'failed', path: file, message: 'EIO' } }) as const;
+  const { keeper } = await setUp({ files: { ...nodeFileLayer, sizeBytes: broken, list: broken } });
+  expect(await keeper.report(pears)).toMatchObject({
+    ok: false,
+    error: { kind: 'folder-unavailable', message: 'EIO' },
+  });
+  await keeper.goOn();
+  expect(keeper.now()).toBeNull();
+});
+
 test('another ferment that is kept ends the first in its record; the same one anew does not', async () => {
   const { hear, keep, time, onDisk, keeper } = await setUp();
   await keep();
