@@ -286,6 +286,18 @@ describe('doubted are', () => {
     ]);
   });
 
+  test('a sleep only of what is heard at its end, not of what stood on one moment long before', async () => {
+    const runsFolder = await writeRun([
+      ...tenASecond(0, 10),
+      onOne(16, 11.8),
+      ...tenASecond(11.9, 30),
+      link('lost', 30),
+      link('back', 41.3),
+      ...tenASecond(41.4, 50),
+    ]);
+    expect((await doubtsIn(runsFolder)).map(({ kind }) => kind)).toEqual(['on-one-moment']);
+  });
+
   test('three readings from within a sleep, and not two that its edges or a slow probe explain', async () => {
     const within = (...timesS: readonly number[]) =>
       writeRun([

@@ -323,10 +323,45 @@ describe('createRunLibrary', () => {
     const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 2)) });
     await mkdir(path.join(runsFolder, 'trash', 'run'), { recursive: true });
     await mkdir(path.join(runsFolder, 'holiday pictures'));
+    await writeFile(
+      path.join(runsFolder, 'holiday pictures', 'run.jsonl'),
+      logText(bodiesOf('x', 1)),
+    );
     await mkdir(path.join(runsFolder, 'empty'));
     await writeFile(path.join(runsFolder, 'readme.txt'), '');
     const listed = await library.list(null);
     expect(listed.ok && listed.value.map(({ runId }) => runId)).toEqual(['run']);
+  });
+
+  test('what the disk does not give is a problem, and neither an empty library, an empty bin nor a run without additions', async () => {
+    const { runsFolder, clock } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
+    let broken = '';
+    const failed = (target: string) =>
+      ({ ok: false, error: { kind: 'failed', path: target, message: 'EIO' } }) as const;
+    const isBroken = (target: string) => path.basename(target) === broken;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      list: async (target) => (isBroken(target) ? failed(target) : nodeFileLayer.list(target)),
+      read: async (target, offset, length) =>
+        isBroken(target) ? failed(target) : nodeFileLayer.read(target, offset, length),
+    };
+    const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    await library.rename('whole', { name: 'Pear', notes: '' });
+    const known = await library.summary('whole');
+    if (!known.ok) expect.fail(known.error.kind);
+    const live = { known: known.value, unsaved: [] };
+    expect(await library.trashed()).toEqual({ ok: true, value: [] });
+    broken = path.basename(runsFolder);
+    expect(await library.list(null)).toMatchObject({ ok: false });
+    expect(await library.lastRecorded()).toBeNull();
+    broken = 'trash';
+    expect(await library.trashed()).toMatchObject({ ok: false });
+    broken = 'labels.jsonl';
+    expect(await library.page('whole', 0, live)).toMatchObject({ ok: false });
+    expect(await library.whole('whole', live)).toMatchObject({ ok: false });
+    broken = '';
+    expect(await library.whole('whole', live)).toMatchObject({ ok: true });
+    await library.close();
   });
 });
 
