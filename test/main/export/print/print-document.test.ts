@@ -115,7 +115,8 @@ test('a figure has its words, and what it is, its title, its language and its ve
   const [, title] = /\/Title (\d+) 0 R/.exec(bytes) ?? [];
   expect(bytes).toContain(`\n${title} 0 obj\n(Pear)`);
   expect(bytes).toMatch(/\/DisplayDocTitle true/);
-  expect(bytes).toMatch(/\/BBox \[56\.6 /);
+  // As wide as it was drawn.
+  expect(bytes).toMatch(/\/BBox \[56\.6 \S+ 456\.6 /);
   expect((await printed(table(1))).bytes).toMatch(/\/Scope \/Column/);
 });
 
@@ -209,6 +210,17 @@ test('cells of a column that ends at the right do, and titles have the stronger 
   expect(lineWidths(drawn(pages)).filter((width) => width === 0.9 || width === 0.4)).toEqual([
     0.9, 0.4, 0.4,
   ]);
+});
+
+test('a table has titles as soon as one of its columns has', async () => {
+  const { kinds } = await printed({
+    ...table(1),
+    columns: [
+      { title: '', align: 'start', width: 1 },
+      { title: 'Much', align: 'end', width: 1 },
+    ],
+  } as Block);
+  expect(counted(kinds)).toMatchObject({ TR: 2, TH: 3, TD: 1 });
 });
 
 test('a long table goes on overleaf with its titles again, which are read out once, and never with its last row alone', async () => {
