@@ -97,6 +97,40 @@ test('a file of a newer version is never touched, and writing says so', async ()
   });
 });
 
+test('a file that the disk does not give is not taken for none, and nothing is written over it', async () => {
+  const file = path.join(await temporaryFolder(), 'kept.json');
+  await writeFile(file, written('pear'));
+  const read: FileLayer['read'] = async (at) => ({
+    ok: false,
+    error: { kind: 'failed', path: at, message: 'EIO' },
+  });
+  const kept = createKeptFile({ ...nodeFileLayer, read }, file, format);
+  const told = { ok: false, error: { kind: 'folder-unavailable', message: 'EIO' } };
+  expect([await kept.read(), await kept.write(['quince'])]).toMatchObject([told, told]);
+  expect(await readFile(file, 'utf8')).toBe(written('pear'));
+});
+
+test('what is put aside is not put where the disk does not say what lies there already', async () => {
+  const file = path.join(await temporaryFolder(), 'kept.json');
+  await writeFile(file, '{torn');
+  await writeFile(`${file}.not-understood`, 'kept before');
+  const read: FileLayer['read'] = async (at, offset, length) =>
+    at.endsWith('.not-understood')
+      ? { ok: false, error: { kind: 'failed', path: at, message: 'EIO' } }
+      : nodeFileLayer.read(at, offset, length);
+  const kept = createKeptFile({ ...nodeFileLayer, read }, file, format);
+  expect(await kept.write(['quince'])).toMatchObject({ ok: false });
+  expect(await readFile(file, 'utf8')).toBe('{torn');
+  expect(await readFile(`${file}.not-understood`, 'utf8')).toBe('kept before');
+});
+
+test('a version that is no number, and a file that is no object, say nothing of a newer program', async () => {
+  for (const text of ['{"version":"nine","names":["pear"]}', 'null', '7', '[]']) {
+    const { beside, added } = await keptAs(text);
+    expect([beside.length, added.ok]).toEqual([1, true]);
+  }
+});
+
 test('what was put aside before is never written over, and nothing is put aside twice', async () => {
   const folder = await temporaryFolder();
   const file = path.join(folder, 'kept.json');
