@@ -4,20 +4,27 @@ import type { SidePort } from './side-process.ts';
 /** What Electron gives a utility process instead of Node's own channel. */
 interface ParentPort {
   postMessage(message: unknown): void;
-  on(name: 'message', listener: (event: { readonly data: unknown }) => void): void;
+  on(name: 'message', listener: (event: { readonly data: unknown }) => void): unknown;
+}
+
+/** This process, as far as it was started by another. */
+export interface StartedProcess {
+  readonly parentPort?: ParentPort | null;
+  send?(message: unknown): unknown;
+  on(name: 'message', listener: (message: unknown) => void): unknown;
 }
 
 /** From within a process beside the services: the wire to whatever started it. */
-export function portToStarter(): SidePort {
-  if ('parentPort' in process && process.parentPort) {
-    const port = process.parentPort as ParentPort;
+export function portToStarter(started: StartedProcess = process): SidePort {
+  const port = started.parentPort;
+  if (port) {
     return {
       post: (message) => port.postMessage(message),
       on: (listener) => port.on('message', ({ data }) => listener(data)),
     };
   }
   return {
-    post: (message) => process.send?.(message),
-    on: (listener) => process.on('message', listener),
+    post: (message) => started.send?.(message),
+    on: (listener) => started.on('message', listener),
   };
 }
