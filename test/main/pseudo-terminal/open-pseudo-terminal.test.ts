@@ -45,7 +45,8 @@ test('bytes go both ways as they are: nothing is echoed, nothing translated', as
 
 test('what nobody takes is lost, without waiting, and once somebody reads no line is torn', async () => {
   const terminal = opened();
-  const line = '78.4213\n';
+  // Nine bytes: no buffer of the system holds a whole number of them.
+  const line = '78.42131\n';
   for (let count = 0; count < 20_000; count += 1) terminal.write(Buffer.from(line));
   const port = plugInto(terminal.path);
   let taken = '';
@@ -59,6 +60,13 @@ test('what nobody takes is lost, without waiting, and once somebody reads no lin
   // What was begun is ended before the next begins.
   const lines = taken.split('\n').slice(0, -1);
   expect(new Set(lines)).toEqual(new Set([line.trim()]));
+});
+
+test('what could not be sent is not sent once the terminal is closed', () => {
+  const terminal = opened();
+  for (let count = 0; count < 20_000; count += 1) terminal.write(Buffer.from('78.42131\n'));
+  terminal.close();
+  expect(() => terminal.write(Buffer.from('78.5\n'))).not.toThrow();
 });
 
 test('a terminal that was closed is gone for whoever has it open, and takes nothing more', async () => {
