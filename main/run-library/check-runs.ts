@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { DamagedStretch } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { trashFolder } from './bin.ts';
+import { headerLostWords } from './header-lost.ts';
 import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
@@ -54,7 +55,7 @@ async function checkRun(
   const timeDoubts = times.doubts();
   const { problem: _, ...read } = report;
   const found = { runId, readings: summary.readings, ...read, timeDoubts, closed: times.closed() };
-  if (header === null) return { ...found, state: 'unreadable', problem: 'No header is left.' };
+  if (header === null) return { ...found, state: 'unreadable', problem: headerLostWords() };
   const isDamaged = found.damage.length > 0;
   return {
     ...found,

@@ -6,11 +6,11 @@ import {
   type RunInput,
   type ServiceProblem,
   succeed,
-  worded,
 } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
 import { takeTurns } from '../turns/index.ts';
+import { headerLostWords } from './header-lost.ts';
 import { readLateMarks } from './late-marks.ts';
 import { createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
@@ -72,10 +72,7 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
     const { runId } = summary;
     if (header === null) {
-      const message = worded(
-        'Its header is damaged or was written by a newer version of this program.',
-      );
-      return fail({ kind: 'run-unreadable', runId, message });
+      return fail({ kind: 'run-unreadable', runId, message: headerLostWords() });
     }
     const pager = await pagerAt(runId, fromIndex);
     const inputs = [...(await pager.next(pageInputs))];

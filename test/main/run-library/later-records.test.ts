@@ -150,7 +150,9 @@ test('a check of a folder that is not there finds no run, and of a run without a
   };
   expect(await checked(path.join(runsFolder, 'nowhere'))).toEqual([]);
   await writeFile(path.join(folder, 'run.jsonl'), text.slice(text.indexOf('\n') + 1), 'latin1');
-  expect(await checked(runsFolder)).toEqual([['unreadable', 'No header is left.']]);
+  expect(await checked(runsFolder)).toEqual([
+    ['unreadable', 'Its header is damaged or was written by a newer version of this program.'],
+  ]);
 });
 
 test('a problem with a run’s files is told of the run where it is the run’s, and as it is where it is the disk’s', () => {
