@@ -5,6 +5,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { createFermentMemory, type FermentMemory, nodeFileLayer } from '#main';
 import type { FermentRead, KeptFerment, StatedFerment } from '#shared-core';
+import { nothingRead } from '../../support/nothing-read.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -20,18 +21,8 @@ const pears: StatedFerment = {
   sugarG: { low: 100, high: 122 },
   wentIn: '1 L of pear juice',
 };
-const nothing: Omit<FermentRead, 'atIso'> = {
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  ph: null,
-  refractometerPercent: null,
-  treatments: [],
-  note: '',
-};
 const gravity = (atIso: string, indicated: number): FermentRead => ({
-  ...nothing,
+  ...nothingRead,
   atIso,
   gravity: { indicated, temperatureC: 24 },
 });
@@ -179,7 +170,7 @@ describe('ferments kept by hand', () => {
     const now = new Date(time.clock.wallMs()).toISOString();
     const answer = await session.handle(
       'ferments/enter',
-      { fermentId: 'a', read: { ...nothing, atIso: now, ...read } },
+      { fermentId: 'a', read: { ...nothingRead, atIso: now, ...read } },
       teacher,
     );
     expect(answer).toMatchObject({ ok: false, error: { kind: 'request-invalid' } });

@@ -1,16 +1,10 @@
 import { expect, test } from 'vitest';
 import { createMonitor, defaultRunSettings, type RunInput } from '#shared-core';
 import { createAdvice } from '../../../main/session/advice.ts';
+import { goodReading } from '../../support/good-reading.ts';
 import { createManualTime } from '../support/manual-time.ts';
 
-const reading = (timeS: number): RunInput => ({
-  kind: 'reading',
-  timeS,
-  channel: 'head',
-  value: 20,
-  unit: '°C',
-  quality: 'good',
-});
+const reading = (timeS: number) => goodReading(timeS, 20);
 const past = (count: number) => Array.from({ length: count }, (_, index) => reading(index + 1));
 
 /** A monitor of which each question takes a hundredth of a second. */

@@ -10,6 +10,7 @@ import {
   setUpSchema,
   usualWarmthBand,
 } from '#shared-core';
+import { nothingRead } from '../../support/nothing-read.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 const charge = { volumeMl: 350, strengthAbv: 9 };
@@ -106,15 +107,9 @@ function bodies(
     'ferments/enter': {
       fermentId,
       read: {
+        ...nothingRead,
         atIso: begunIso,
         gravity: { indicated: 1.02, temperatureC: 20 },
-        massG: null,
-        temperatureC: null,
-        bubblesPerMin: null,
-        ph: null,
-        refractometerPercent: null,
-        treatments: [],
-        note: '',
       },
     },
     'ferments/withdraw': { fermentId, entryId: 1 },

@@ -1,15 +1,9 @@
 import { expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings, type Monitor, type RunInput } from '#shared-core';
+import { createMonitor, defaultRunSettings, type Monitor } from '#shared-core';
 import { guardMonitor } from '../../../main/session/guarded-monitor.ts';
+import { goodReading } from '../../support/good-reading.ts';
 
-const reading = (timeS: number): RunInput => ({
-  kind: 'reading',
-  timeS,
-  channel: 'head',
-  value: 20,
-  unit: '°C',
-  quality: 'good',
-});
+const reading = (timeS: number) => goodReading(timeS, 20);
 
 function guarded(other: Partial<Monitor> = {}, create?: () => Monitor) {
   const failures: string[] = [];

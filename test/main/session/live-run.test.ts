@@ -8,10 +8,10 @@ import {
   type Monitor,
   type MonitorChange,
   modelVersion,
-  type RunInput,
   type RunSettings,
   serialSourceSchema,
 } from '#shared-core';
+import { goodReading } from '../../support/good-reading.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -171,11 +171,9 @@ test('what the monitor concludes is in the record, an alarm at once, and the cal
 async function cutOff(changes: readonly MonitorChange[]) {
   const runsFolder = await temporaryFolder();
   const { clock } = createManualTime();
-  const inputs = Array.from({ length: 60 }, (_, index): RunInput => {
-    const value = 20 + 0.0625 * (index % 3);
-    const reading = { channel: 'head', value, unit: '°C', quality: 'good' } as const;
-    return { kind: 'reading', timeS: index + 1, ...reading };
-  });
+  const inputs = Array.from({ length: 60 }, (_, index) =>
+    goodReading(index + 1, 20 + 0.0625 * (index % 3)),
+  );
   const header = {
     format: 'still-head-run-log',
     version: 1,

@@ -3,6 +3,7 @@ import { cleanup, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import type { KeptFerment } from '#shared-core';
 import { FermentLogDialog } from '../../../renderer/ferment/ferment-log-dialog.tsx';
+import { nothingRead } from '../../support/nothing-read.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
@@ -22,15 +23,9 @@ const ferment = (sugarG: KeptFerment['stated']['sugarG']): KeptFerment => ({
       keptAtIso: '2026-05-01T09:00:00.000Z',
       withdrawnAtIso: null,
       read: {
+        ...nothingRead,
         atIso: '2026-05-01T09:00:00.000Z',
         gravity: { indicated: 1.05, temperatureC: 20 },
-        massG: null,
-        temperatureC: null,
-        bubblesPerMin: null,
-        ph: null,
-        refractometerPercent: null,
-        treatments: [],
-        note: '',
       },
     },
   ],

@@ -9,6 +9,7 @@ import {
 import { createFahrenheitSuspicion } from '../../../shared-core/csv/fahrenheit-suspicion.ts';
 import { loggerSilenceS } from '../../../shared-core/csv/logger-silence.ts';
 import { readReadingsCsvInSteps } from '../../../shared-core/csv/read-readings-csv.ts';
+import { goodReading } from '../../support/good-reading.ts';
 
 function read(text: string, mapping?: ColumnMapping) {
   const found = readReadingsCsv(text, mapping);
@@ -271,14 +272,7 @@ describe('temperatures without a unit', () => {
 
 describe('the silence of a logger', () => {
   const heads = (...timesS: readonly number[]): readonly RunInput[] =>
-    timesS.map((timeS) => ({
-      kind: 'reading',
-      timeS,
-      channel: 'head',
-      value: 20,
-      unit: '°C',
-      quality: 'good',
-    }));
+    timesS.map((timeS) => goodReading(timeS, 20));
 
   test('is three of its usual intervals, from 5 s to 10 min', () => {
     expect(loggerSilenceS(heads(0, 10, 20, 30, 500))).toBe(30);

@@ -1,17 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { fermentReadSchema } from '../../../shared-core/ferment-log/ferment-read.ts';
+import { nothingRead } from '../../support/nothing-read.ts';
 
-const nothing = {
-  atIso: '2026-05-02T08:00:00.000Z',
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  ph: null,
-  refractometerPercent: null,
-  treatments: [],
-  note: '',
-};
+const nothing = { ...nothingRead, atIso: '2026-05-02T08:00:00.000Z' };
 const gravity = { indicated: 1.02, temperatureC: 20 };
 
 /** What is said to an entry, with where; nothing where it is taken. */

@@ -8,17 +8,8 @@ import type { KeptFerment } from '../../../shared-core/ferment-log/kept-ferment.
 import { fermentFigure } from '../../../shared-core/figures/ferment-figure.ts';
 import { defaultRunSettings } from '../../../shared-core/run/default-run-settings.ts';
 import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
+import { nothingRead } from '../../support/nothing-read.ts';
 
-const nothing = {
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  ph: null,
-  refractometerPercent: null,
-  treatments: [],
-  note: '',
-} as const;
 const at = (hours: number) => new Date(Date.UTC(2026, 4, 1, 8 + hours)).toISOString();
 
 function kept(
@@ -32,7 +23,7 @@ function kept(
     entries: reads.map((read, index) => ({
       entryId: index + 1,
       keptAtIso: at(200),
-      read: { ...nothing, treatments: [], atIso: at(24 * index), ...read },
+      read: { ...nothingRead, treatments: [], atIso: at(24 * index), ...read },
       withdrawnAtIso: withdrawn.includes(index + 1) ? at(200) : null,
     })),
     unreadableLines: 0,

@@ -1,20 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { defaultRunSettings, type RunInput } from '#shared-core';
 import { headCourse, processingStepS } from '../../../shared-core/study/head-course.ts';
+import { goodReading } from '../../support/good-reading.ts';
 
-const reading = (
-  timeS: number,
-  value: number,
-  other: Partial<Extract<RunInput, { kind: 'reading' }>> = {},
-): RunInput => ({
-  kind: 'reading',
-  timeS,
-  channel: 'head',
-  value,
-  unit: '°C',
-  quality: 'good',
-  ...other,
-});
 const { probe, pressure } = defaultRunSettings;
 const course = (inputs: readonly RunInput[], endS: number, calibrated = probe) =>
   headCourse({ settings: { probe: calibrated, pressure }, inputs, endS });
@@ -33,12 +21,12 @@ describe('the interval of the rows', () => {
 describe('the head’s rows', () => {
   test('are means of the good readings of the head, calibrated, in the middle of each second', () => {
     const inputs = [
-      reading(0.1, 20),
-      reading(0.9, 22),
-      reading(1, 30),
-      reading(1.5, 99, { quality: 'suspect' }),
-      reading(1.6, 91, { channel: 'pot' }),
-      reading(4, 40),
+      goodReading(0.1, 20),
+      goodReading(0.9, 22),
+      goodReading(1, 30),
+      goodReading(1.5, 99, { quality: 'suspect' }),
+      goodReading(1.6, 91, { channel: 'pot' }),
+      goodReading(4, 40),
     ];
     const calibrated = { ...probe, offsetK: 0.5, gain: 1.1 };
     expect(
@@ -52,7 +40,12 @@ describe('the head’s rows', () => {
   });
 
   test('leave out what comes too late for an interval that is over', () => {
-    const inputs = [reading(3, 30), reading(1, 99), reading(3.5, 32), reading(5, 50)];
+    const inputs = [
+      goodReading(3, 30),
+      goodReading(1, 99),
+      goodReading(3.5, 32),
+      goodReading(5, 50),
+    ];
     expect(course(inputs, 6).map(({ timeS, headC }) => [timeS, headC])).toEqual([
       [3.5, 31],
       [5.5, 50],
@@ -67,10 +60,10 @@ describe('the head’s rows', () => {
       mark: { type: 'pressure-read', pressureKPa },
     });
     const inputs = [
-      reading(0, 20),
-      reading(1, 20),
-      reading(2, 20),
-      reading(3, 20),
+      goodReading(0, 20),
+      goodReading(1, 20),
+      goodReading(2, 20),
+      goodReading(3, 20),
       read(2.5, 97, 2),
       read(1.5, 98, 1),
       { kind: 'mark', timeS: 0, markId: 3, mark: { type: 'heat-on' } } satisfies RunInput,

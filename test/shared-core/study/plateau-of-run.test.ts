@@ -3,6 +3,7 @@ import { azeotrope, defaultRunSettings, type MarkBody, type RunInput } from '#sh
 import { azeotropeSlopeKPerKPa } from '../../../shared-core/equilibrium/azeotrope-slope.ts';
 import { limitTemperatureC } from '../../../shared-core/equilibrium/limit-temperature.ts';
 import { plateauOfRun } from '../../../shared-core/study/plateau-of-run.ts';
+import { goodReading } from '../../support/good-reading.ts';
 
 const settings = {
   ...defaultRunSettings,
@@ -17,14 +18,7 @@ const { temperatureC: azeotropeC } = azeotrope(101.325);
 
 /** A reading every ten seconds. */
 const headAt = (headC: (timeS: number) => number, endS: number): readonly RunInput[] =>
-  Array.from({ length: endS / 10 }, (_, index) => ({
-    kind: 'reading',
-    timeS: 10 * index,
-    channel: 'head',
-    value: headC(10 * index),
-    unit: '°C',
-    quality: 'good',
-  }));
+  Array.from({ length: endS / 10 }, (_, index) => goodReading(10 * index, headC(10 * index)));
 type Timed = readonly [timeS: number, mark: MarkBody];
 const marked = (marks: readonly Timed[]): readonly RunInput[] =>
   marks.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));

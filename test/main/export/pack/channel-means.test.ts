@@ -5,16 +5,10 @@ import {
   meanField,
   otherChannels,
 } from '../../../../main/export/pack/channel-means.ts';
+import { goodReading } from '../../../support/good-reading.ts';
 
-const read = (timeS: number, channel: string, value: number, rest: object = {}): RunInput => ({
-  kind: 'reading',
-  timeS,
-  channel,
-  value,
-  unit: '°C',
-  quality: 'good',
-  ...rest,
-});
+const read = (timeS: number, channel: string, value: number, rest: object = {}) =>
+  goodReading(timeS, value, { channel, ...rest });
 const inputs: readonly RunInput[] = [
   read(0, 'head', 20),
   read(1, 'pot', 90),

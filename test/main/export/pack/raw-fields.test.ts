@@ -1,16 +1,9 @@
 import { expect, test } from 'vitest';
-import type { RunInput } from '#shared-core';
 import { rawFields } from '../../../../main/export/pack/raw-fields.ts';
+import { goodReading } from '../../../support/good-reading.ts';
 
-const read = (timeS: number, channel: string, value: number, rest: object = {}): RunInput => ({
-  kind: 'reading',
-  timeS,
-  channel,
-  value,
-  unit: '°C',
-  quality: 'good',
-  ...rest,
-});
+const read = (timeS: number, channel: string, value: number, rest: object = {}) =>
+  goodReading(timeS, value, { channel, ...rest });
 test('the columns of a raw table say what each holds', () => {
   const fields = rawFields([read(0, 'head', 20), read(0, 'receiver', 40, { unit: 'g' })]);
   expect(fields.map(({ name, type, unit }) => [name, type, unit])).toEqual(
