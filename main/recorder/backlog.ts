@@ -6,6 +6,8 @@ export interface PendingRecord {
   readonly body: LogBody;
   /** Run time of the newest thing in it [s]. */
   readonly timeS: number;
+  /** And of the oldest: of two probes, one may be heard later than what the other read after it. */
+  readonly fromS: number;
 }
 
 /** Readings that found no room. */
@@ -27,6 +29,8 @@ export interface Backlog {
   /** False when there is no room for these readings; marks and alarms always find room. */
   hasRoomFor(body: LogBody): boolean;
   add(record: PendingRecord): void;
+  /** Run time of the oldest thing in any record [s]; infinite where there is none. */
+  fromS(): number;
   /** Forgets the records up to `seq`: they are on the disk. */
   settle(seq: number): void;
   /** Counts readings that found no room. */
@@ -38,6 +42,7 @@ export interface Backlog {
 export function createBacklog(mostReadings: number = mostPendingReadings): Backlog {
   const records: PendingRecord[] = [];
   let readings = 0;
+  let fromS = Infinity;
   let dropped: DroppedReadings | null = null;
   const countIn = (body: LogBody) => (body.kind === 'readings' ? body.readings.length : 0);
   return {
@@ -46,11 +51,14 @@ export function createBacklog(mostReadings: number = mostPendingReadings): Backl
     add(record) {
       records.push(record);
       readings += countIn(record.body);
+      fromS = Math.min(fromS, record.fromS);
     },
+    fromS: () => fromS,
     settle(seq) {
       const firstKept = records.findIndex((record) => record.stamp.seq > seq);
       const settled = records.splice(0, firstKept === -1 ? records.length : firstKept);
       for (const { body } of settled) readings -= countIn(body);
+      fromS = records.reduce((oldestS, record) => Math.min(oldestS, record.fromS), Infinity);
     },
     drop(body, timeS) {
       const before = dropped ?? { readings: 0, fromS: timeS };

@@ -13,7 +13,10 @@ const syncDelayS = 0.4;
 /** How long after a failure the disk is tried again [s]. */
 const retryDelayS = 2;
 
-/** What is safely on the disk. `savedToS` moves only after a sync that worked. */
+/**
+ * What is safely on the disk: everything that has been recorded of the time before `savedToS`. It moves on only after a sync that
+ * worked, and back where something older is heard late.
+ */
 export interface RecorderStatus {
   readonly state: 'recording' | 'failed';
   readonly savedToS: number;
@@ -110,7 +113,8 @@ function createRecorder(
   let ending = false;
 
   function status(): RecorderStatus {
-    return { state: problem === null ? 'recording' : 'failed', savedToS, problem };
+    const state = problem === null ? 'recording' : 'failed';
+    return { state, savedToS: Math.min(savedToS, backlog.fromS()), problem };
   }
 
   function append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void {
@@ -129,7 +133,8 @@ function createRecorder(
   function writeRecord(body: LogBody, timeS: number): void {
     lastSeq += 1;
     lastTimeS = Math.max(lastTimeS, timeS);
-    const record = { stamp: stamp(clock, lastSeq), body, timeS: lastTimeS };
+    const fromS = body.kind === 'readings' ? Math.min(...body.readings.map(([atS]) => atS)) : timeS;
+    const record = { stamp: stamp(clock, lastSeq), body, timeS: lastTimeS, fromS };
     backlog.add(record);
     const written = writer?.write(body, record.stamp);
     if (written !== undefined && !written.ok) abandonFile(written.error);

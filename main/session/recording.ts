@@ -16,12 +16,7 @@ import {
 import type { Scheduler } from '../clock/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
-import {
-  continueRecorder,
-  type Recorder,
-  type RecorderStatus,
-  startRecorder,
-} from '../recorder/index.ts';
+import { continueRecorder, type Recorder, startRecorder } from '../recorder/index.ts';
 import type { LiveView, NewRunSetup } from '../run-library/index.ts';
 import { clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
@@ -80,7 +75,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   let running: Running | null = null;
   let stopping: Stopping | null = null;
   let starting = false;
-  let recorder: RecorderStatus | null = null;
+  let recorder: Recorder | null = null;
   let adviceStopped: string | null = null;
   let spaceIsLow = false;
   const readNow = () => readClocks(clock, setup.uptimeS);
@@ -91,15 +86,16 @@ export function createRecording(setup: RecordingSetup): Recording {
       return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
     }
     const { runId, header } = running;
+    const { state, savedToS, problem } = recorder.status();
     const warning: ServiceProblem | null = spaceIsLow
       ? { kind: 'disk-full', path: runsFolder }
       : null;
     return {
-      state: recorder.state,
+      state,
       runId,
       startedAtIso: header.startedAtIso,
-      savedToS: recorder.savedToS,
-      problem: recorder.problem === null ? warning : serviceProblemOf(recorder.problem),
+      savedToS,
+      problem: problem === null ? warning : serviceProblemOf(problem),
       ...(adviceStopped !== null && { adviceStopped }),
     };
   }
@@ -168,8 +164,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     return succeed({ runId });
   }
 
-  function onStatus(next: RecorderStatus): void {
-    recorder = next;
+  function onStatus(): void {
     if (running !== null) tellStatus();
   }
 
@@ -184,7 +179,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   function run({ header, source, ...beginning }: Beginning): void {
     const { runId } = header;
     adviceStopped = null;
-    recorder = beginning.recorder.status();
+    recorder = beginning.recorder;
     clocks = readNow();
     // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
     const probeTellsTime = source.kind === 'demo';

@@ -60,6 +60,18 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 2026140494, lengthS: 180, faults })).violation).toBeNull();
   });
 
+  /** Found by seed 2026160061: a reading was heard after a mark made later than it, which alone came to the disk. */
+  test('says of no time that it is saved of which a reading heard late is not', async () => {
+    const faults = [
+      fault('prompts-are-answered', 26, 106),
+      fault('program-killed', 69, 74),
+      fault('disk-is-read-only', 84, 407),
+      fault('power-cut', 241, 242),
+    ];
+    const setup = { seed: 2026160061, lengthS: 260, faults };
+    expect((await runWorld(setup)).violation).toBeNull();
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,

@@ -11,6 +11,7 @@ const record = (seq: number, body: LogBody) => ({
   stamp: { seq, monoS: seq, wallMs: seq },
   body,
   timeS: seq,
+  fromS: seq,
 });
 
 test('a backlog has room for as many readings as it may hold, and for any mark', () => {
@@ -63,4 +64,17 @@ test('left to itself it holds a day of four channels, one reading a second', () 
     backlog.add(record(seq, hour));
   }
   expect([backlog.hasRoomFor(readings(1)), backlog.hasRoomFor(note)]).toEqual([false, true]);
+});
+
+test('the oldest thing in it is told, also where it came late, and no more once it is settled', () => {
+  const backlog = createBacklog(5);
+  expect(backlog.fromS()).toBe(Infinity);
+  backlog.add({ ...record(4, readings(1)), fromS: 3.5 });
+  backlog.add({ ...record(5, readings(1)), fromS: 2.5 });
+  backlog.add(record(6, note));
+  expect(backlog.fromS()).toBe(2.5);
+  backlog.settle(5);
+  expect(backlog.fromS()).toBe(6);
+  backlog.settle(6);
+  expect(backlog.fromS()).toBe(Infinity);
 });

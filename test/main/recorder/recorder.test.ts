@@ -77,6 +77,30 @@ describe('startRecorder', () => {
     await recorder.close();
   });
 
+  test('calls nothing saved that was heard late and is not on the disk, however much newer is', async () => {
+    let takesNothing = false;
+    const { recorder, pass } = await setUp(100, {
+      createAppend(target) {
+        const full = { kind: 'full', path: target, message: 'ENOSPC' } as const;
+        if (takesNothing) return fail(full);
+        const file = nodeFileLayer.createAppend(target);
+        if (!file.ok) return file;
+        const write: typeof file.value.write = (bytes) =>
+          takesNothing ? fail(full) : file.value.write(bytes);
+        return succeed({ ...file.value, write });
+      },
+    });
+    recorder.append(note(20), 20, 'now');
+    await expect.poll(() => recorder.status().savedToS).toBe(20);
+    takesNothing = true;
+    recorder.append(reading(19.5), 20.5, 'soon');
+    expect(recorder.status()).toMatchObject({ state: 'failed', savedToS: 19.5 });
+    takesNothing = false;
+    await pass(3);
+    await expect.poll(() => recorder.status().savedToS).toBe(20.5);
+    await recorder.close();
+  });
+
   test('drops and counts readings, but never marks, when the disk takes nothing for too long', async () => {
     let isFull = false;
     const full = (target: string) =>

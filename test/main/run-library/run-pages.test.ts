@@ -24,7 +24,7 @@ async function oneRun(count: number) {
   /** While it is recorded: the records of these numbers may not be in the file yet. */
   const live = (...seqs: readonly number[]): LiveView => ({
     known: known.value,
-    unsaved: seqs.map((seq) => ({ body: reading(seq), stamp: stamp(seq), timeS: seq })),
+    unsaved: seqs.map((seq) => ({ body: reading(seq), stamp: stamp(seq), timeS: seq, fromS: seq })),
   });
   const page = async (fromIndex: number, view?: LiveView) => {
     const read = await library.page(runId, fromIndex, view);
