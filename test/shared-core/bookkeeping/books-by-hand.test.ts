@@ -325,7 +325,7 @@ test.each([
   [0.2, 0.5, [0, 1.18]],
   [99.8, 0.5, [98.82, 100]],
 ])(
-  'a stated strength of %d % vol has its 95 %% interval, and never beyond the scale',
+  'a stated strength of %d % vol has its 95 % interval, and never beyond the scale',
   (value, doubt, [low, high]) => {
     expect(
       measuredStrength({ by: 'stated', strengthAbv: about(value, doubt) }).alcoholByVolume,

@@ -64,7 +64,7 @@ describe('sugar to ethanol', () => {
   test.each([
     [168.3, 10.0, 10.32, 10.91],
     [250, 14.85, 15.33, 16.2],
-  ])('%d g/L give %d %% vol by law, %d in practice, %d at most', (sugar, law, practice, most) => {
+  ])('%d g/L give %d % vol by law, %d in practice, %d at most', (sugar, law, practice, most) => {
     const gives = fromSugar(sugar, 'hexose');
     expect(sugar / lawfulSugarPerAbvGPerL.now).toBeCloseTo(law, 1);
     expect(Math.abs(strengthOf(gives.inPracticeEthanolG, 1) - practice)).toBeLessThan(0.011);
@@ -110,7 +110,7 @@ describe('gravity and extract', () => {
     [5, 0.99284],
     [10, 0.98648],
     [15, 0.98073],
-  ])('a dry liquid of %d %% vol reads %d', (abv, gravity) => {
+  ])('a dry liquid of %d % vol reads %d', (abv, gravity) => {
     expect(Math.abs(dryGravity(abv) - gravity)).toBeLessThan(2e-5);
   });
 
