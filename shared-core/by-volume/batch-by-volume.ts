@@ -74,7 +74,8 @@ export function batchByVolume(batch: BatchToExpect): readonly ExpectedPoint[] {
     const next = drawn(pot, distillateOver(half.x), stepMl);
     if (next === null) break;
     pot = next;
-    points.push(at(step * stepMl, distillateOver(pot.x)));
+    // The last point lies at the last volume to the bit, so that a reading there has one beside it.
+    points.push(at((step / steps) * upToMl, distillateOver(pot.x)));
   }
   return points;
 }
