@@ -1,5 +1,3 @@
-import { moleFractionFromStrength } from '../alcoholometry/index.ts';
-import { azeotrope } from '../equilibrium/index.ts';
 import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import { balanceDoubt } from './balance-doubt.ts';
 import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
@@ -107,7 +105,7 @@ function overTime({
     cuts,
     strengthAt,
   });
-  if (known === null || known.points.length < 2) return null;
+  if (known === null) return null;
   const { points, basis } = known;
   // While the bulb follows the front it reads cooler than the vapour, as if stronger than any.
   const followedS = first.timeS + lagsToFollow * settings.probe.lagT90S;
@@ -140,9 +138,7 @@ function expected(
     charge.strengthAbv >= 0.1 &&
     charge.strengthAbv <= 90 &&
     pressureKPa >= 50 &&
-    pressureKPa <= 110 &&
-    moleFractionFromStrength(charge.strengthAbv) <
-      0.95 * azeotrope(pressureKPa).ethanolMoleFraction;
+    pressureKPa <= 110;
   if (!isPossible) return null;
   const { volumeMl: chargeMl, strengthAbv: chargeAbv } = charge;
   return batchByVolume({ chargeMl, chargeAbv, pressureKPa, upToMl, column });

@@ -63,6 +63,7 @@ describe('a run whose volume is known over time', () => {
     expect(lastMl({})).toBeCloseTo(20, 9);
     expect(lastMl({ endS: 840 })).toBeCloseTo(9, 9);
     expect(lastMl({ inputs: marked([1700, heatOff]) })).toBeCloseTo(20, 9);
+    expect(lastMl({ inputs: marked([600, { type: 'heat-eased' }]) })).toBeCloseTo(20, 9);
   });
 
   test('has volumes on a straight line between those that were read, and none beyond the last', () => {
@@ -91,6 +92,9 @@ describe('a run whose volume is known over time', () => {
     const weaker = rows.map((row) =>
       row.vapourAbv === null ? row : { ...row, vapourAbv: { value: row.timeS < 840 ? 80 : 40 } },
     );
+    // A receiver is weighed empty, before there is any vapour.
+    const empty = marked([200, { type: 'mass-read', massG: 0 }]);
+    expect(of({ rows, inputs: empty, dripRateMlPerMin: null })).toBeNull();
     const found = of({ rows: weaker, inputs: weighed });
     const at = (volumeMl: number) =>
       found?.course.some((point) => Math.abs(point.volumeMl - volumeMl) < 0.01);
@@ -201,16 +205,16 @@ describe('what theory expects beside it', () => {
         rig(plates),
         refluxRatio,
       )?.rectified;
-    expect(rectified(4, 3)).toEqual(
+    expect(rectified(2, 3)).toEqual(
       batchByVolume({
         chargeMl: 100,
         chargeAbv: 20,
         pressureKPa: 101.325,
         upToMl,
-        column: { plates: 4, refluxRatio: 3 },
+        column: { plates: 2, refluxRatio: 3 },
       }),
     );
-    expect([rectified(null, 3), rectified(0, 3), rectified(4, null)]).toEqual([null, null, null]);
+    expect([rectified(null, 3), rectified(0, 3), rectified(2, null)]).toEqual([null, null, null]);
   });
 
   test.each([

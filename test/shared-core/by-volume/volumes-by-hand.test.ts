@@ -79,6 +79,9 @@ describe('up to which volume the vapour was as strong as wanted', () => {
     expect(limitWords(weak.because)).toBe(
       `At no volume was the vapour as strong as ${limit}: at its strongest it held 64–67 % vol, at 4 mL and 80.0 °C.`,
     );
+    // Whole degrees often stand the same twice: the first is told.
+    const even = volumeVerdict([point(2, 60), point(4, 66), point(6, 66)], settings);
+    expect(even.because).toContain('it held 64–67 % vol, at 4 mL and');
     const cold = volumeVerdict([point(2, null), point(4, null)], settings);
     expect(cold).toMatchObject({ mainFraction: false, cuts: [] });
     expect(limitWords(cold.because)).toBe(
@@ -112,6 +115,11 @@ describe('up to which volume the vapour was as strong as wanted', () => {
     );
     expect(saidAfter(20).cuts.map(({ cut, toMl }) => [cut, toMl])).toEqual([['first', 8]]);
     expect(saidAfter(0).cuts[0]?.cut).toBe('as-wanted');
+  });
+
+  test('has a strength even where not a drop has come over yet', () => {
+    const { cuts } = volumeVerdict([point(0, 60), point(0, 58)], settings);
+    expect(cuts).toEqual([{ cut: 'weaker', fromMl: 0, toMl: 0, meanAbv: exactly(60) }]);
   });
 });
 
@@ -332,5 +340,7 @@ describe('books that don’t agree with the thermometer', () => {
     ).toBeNull();
     expect(doubt(99, 60, 100)).toBeNull();
     expect(doubt(99, 95, 12)).toBeNull();
+    // 50 mL of 20 % vol are all that there was.
+    expect(doubt(104, 20, 50)).toBeNull();
   });
 });
