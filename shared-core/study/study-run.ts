@@ -55,7 +55,7 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   readonly plateau: RunPlateau | null;
   readonly books: RunBooks;
   readonly plates: RunPlates | null;
-  /** All cuts poured together, and what a still without a column would have given; null without booked cuts. */
+  /** All cuts poured together, and what a still without a column would have given; null where no booked cut holds anything. */
   readonly product: PooledLiquid | null;
   readonly simple: SimpleDistillation | null;
   /** Against the volume of distillate; null where no volume is known. */
@@ -98,7 +98,8 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
     cuts: volumesOfCuts(books),
   });
   const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
-  const product = booked.length === 0 ? null : poolLiquids(booked);
+  // A receiver that stayed empty is booked with 0 mL; alone it is no product.
+  const product = booked.some(({ massG }) => massG.value > 1e-6) ? poolLiquids(booked) : null;
   return {
     ...run,
     equilibriumModel: equilibriumModelVersion,

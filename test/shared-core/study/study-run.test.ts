@@ -18,6 +18,7 @@ import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
+type Valued = { readonly value: number };
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 
 describe('the books of simulated runs', () => {
@@ -164,7 +165,49 @@ describe('studyRun', () => {
       9,
     );
     expect(byVolume).not.toBeNull();
+    // As many moles over, and none of its ethanol lost: F·z = D·y + (F − D)·x, masses over 46.069 and 18.015 g/mol.
+    const molOf = (liquid: { readonly massG: Valued; readonly ethanolG: Valued } | null) =>
+      liquid === null
+        ? Number.NaN
+        : liquid.ethanolG.value / 46.069 + (liquid.massG.value - liquid.ethanolG.value) / 18.015;
+    const [chargeMol, distillateMol] = [molOf(books.charge), molOf(product)];
+    const { distillateMoleFraction = 0, residueMoleFraction = 0, recoveryPercent } = simple ?? {};
+    const overMol = distillateMol * distillateMoleFraction;
+    const chargedMol = books.charge.ethanolG.value / 46.069;
+    expect(overMol + (chargeMol - distillateMol) * residueMoleFraction).toBeCloseTo(chargedMol, 4);
+    expect(recoveryPercent).toBeCloseTo((100 * overMol) / chargedMol, 2);
   });
+
+  test.each([
+    ['a charge that holds next to nothing', 0.2, 20, false],
+    ['a weak charge', 1, 20, true],
+    ['a charge that no still makes much stronger', 95, 20, false],
+    ['a strong charge', 90, 20, true],
+    ['more than nine tenths of the charge', 10, 288, false],
+    ['less than nine tenths of it', 10, 200, true],
+    ['an empty receiver', 10, 0, false],
+  ])(
+    'has a bare still beside it where the two can be compared: %s',
+    (_, strengthAbv, cutMl, isThere) => {
+      const marks: readonly MarkBody[] = [
+        { type: 'receiver-changed', volumeMl: null },
+        { type: 'liquid-volume', liquid: 'cut-1', volumeMl: cutMl, temperatureC: 20 },
+        { type: 'liquid-label', liquid: 'cut-1', alcoholByVolume: 10 },
+      ];
+      const { simple } = studyRun({
+        ...run,
+        settings: {
+          ...defaultRunSettings,
+          charge: { volumeMl: 300, strengthAbv, standardUncertaintyAbv: 0.1 },
+        },
+        inputs: marks.map((mark, index) => ({ kind: 'mark', timeS: 50, markId: index + 1, mark })),
+        lateMarks: [],
+        entries: undefined,
+        endS: 60,
+      });
+      expect(simple !== null).toBe(isThere);
+    },
+  );
 
   test('is counted by volume from receivers measured after the run, once all of them were', () => {
     const inputs = run.inputs.flatMap((input): typeof run.inputs => {
