@@ -39,6 +39,15 @@ describe('the head’s rows', () => {
     expect(course([], 5)).toEqual([]);
   });
 
+  test('stand in the middle of longer intervals in a longer run', () => {
+    const inputs = [0, 1, 2, 3, 39_999].map((timeS) => reading(timeS, 20 + timeS / 1000));
+    expect(course(inputs, 40_000).map(({ timeS, readings }) => [timeS, readings])).toEqual([
+      [1, 2],
+      [3, 2],
+      [39_999, 1],
+    ]);
+  });
+
   test('leave out what comes too late for an interval that is over', () => {
     const inputs = [
       goodReading(3, 30),

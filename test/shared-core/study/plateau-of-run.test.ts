@@ -82,6 +82,19 @@ describe('the plateau of a run', () => {
     expect(plateau(headAt(turned, 900), 900)!.mean.value).toBeCloseTo(79.6, 3);
   });
 
+  test('is the first of two that are equally long', () => {
+    const twice = (timeS: number): number =>
+      timeS < 300 ? 78.4 : timeS < 600 ? 60 : timeS < 900 ? 79.6 : 60;
+    expect(plateau(headAt(twice, 1200), 1200)!.mean.value).toBeCloseTo(78.4, 3);
+  });
+
+  test('lasts from its first reading to its last, of a logger that reads twice a minute', () => {
+    const slow = headAt(usual, 1500).filter(({ timeS }) => timeS % 30 === 0);
+    const { span, readings } = plateau(slow, 1500)!.statistics;
+    // From 300 s on; at 900 s the head begins to climb, and at 930 s it is 1.5 K above. Rows stand in the middle of their second.
+    expect([span, readings]).toEqual([{ fromS: 300.5, toS: 900.5 }, 21]);
+  });
+
   test('is not where the heat was off by the marks, until it was on again', () => {
     const readings = headAt(() => 78.5, 1000);
     const span = (...marks: Timed[]) => {

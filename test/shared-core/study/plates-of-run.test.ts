@@ -92,6 +92,8 @@ describe('the plates of a run', () => {
   test('are none where the cut is no stronger than the pot, or the balance leaves nothing in the pot', () => {
     expect(platesOfRun(booksWith([{ volumeMl: 100, strengthAbv: 10 }]), null, [])).toBeNull();
     expect(platesOfRun(booksWith([{ volumeMl: 70, strengthAbv: 95 }]), null, [])).toBeNull();
+    // No plates give pure ethanol: it was said of a cut by mistake.
+    expect(platesOfRun(booksWith([{ volumeMl: 5, strengthAbv: 100 }]), null, [])).toBeNull();
     const standard = platesOfRun(booksWith([{ volumeMl: 20, strengthAbv: 60 }]), null, []);
     expect(standard?.pressureKPa).toBe(101.325);
   });

@@ -5,16 +5,15 @@ import { processedRows } from '../../../shared-core/study/processed-rows.ts';
 
 /** A table of once a minute, without any mark: the heat comes off at minute 5 of the vapour, and is known to have when the bulb has cooled for four. */
 const headsC = [60, 79, 80, 81.5, 83, 84.6, 82.1, 80, 78.4, 75, 70];
-const inputs = headsC.map(
-  (value, minute): RunInput => ({
-    kind: 'reading',
-    timeS: 60 * minute,
-    channel: 'head',
-    value,
-    unit: '°C',
-    quality: 'good',
-  }),
-);
+const readAt = (minute: number, value: number): RunInput => ({
+  kind: 'reading',
+  timeS: 60 * minute,
+  channel: 'head',
+  value,
+  unit: '°C',
+  quality: 'good',
+});
+const inputs = headsC.map((value, minute) => readAt(minute, value));
 const endS = 60 * headsC.length;
 const span = (stage: StageSpan['stage'], fromS: number, toS: number): StageSpan => ({
   stage,
@@ -25,13 +24,18 @@ const span = (stage: StageSpan['stage'], fromS: number, toS: number): StageSpan 
 const running = [span('warm-up', 0, 60), span('main-fraction', 60, 540)];
 const ended = span('cool-down', 540, endS);
 
-const withStrength = (stages: readonly StageSpan[]) =>
-  processedRows({ settings: defaultRunSettings, inputs, stages, endS }).flatMap(
+const withStrength = (stages: readonly StageSpan[], of: readonly RunInput[] = inputs) =>
+  processedRows({ settings: defaultRunSettings, inputs: of, stages, endS }).flatMap(
     ({ timeS, vapourAbv }) => (vapourAbv === null ? [] : [Math.round(timeS / 60)]),
   );
 
 test('a bulb that cools without vapour has no strength, though the fall is called only when it has lasted', () => {
   expect(withStrength([...running, ended])).toEqual([1, 2, 3, 4, 5]);
+});
+
+test('a head that was hotter for a moment, long before, has strength until it falls at the end', () => {
+  const splashed = inputs.map((input, minute) => (minute === 1 ? readAt(minute, 90) : input));
+  expect(withStrength([...running, ended], splashed)).toEqual([1, 2, 3, 4, 5]);
 });
 
 test('a bulb as warm as vapour has no strength while the run warms up, nor before any stage was called', () => {
