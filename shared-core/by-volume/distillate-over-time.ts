@@ -82,7 +82,7 @@ function fromReceiver(run: RunToMeasure): DistillateOverTime | null {
     volumeMl += isMass ? gained / gramsPerMl(strengthAt(input.timeS)) : gained;
     points.push({ timeS: input.timeS, volumeMl });
   }
-  if (before === null || points.length < 2) return null;
+  if (points.length < 2) return null;
   return { basis: isMass ? 'receiver-mass' : 'receiver-volume', points: rising(points, run) };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  azeotrope,
   defaultRunSettings,
   dewPoint,
   type Mark,
@@ -139,7 +140,12 @@ describe('the course by volume', () => {
       ],
       { probe, pressure: { ...pressure, source: 'barometer' } },
     );
-    expect(course[0]).toMatchObject({ vapourAbv: null, collectedAbv: null });
+    const { temperatureC: azeotropeC } = azeotrope(101.325);
+    expect(course[0]).toMatchObject({
+      vapourAbv: null,
+      collectedAbv: null,
+      aboveAzeotropeK: expect.closeTo(1 + 1.01 * 20 - azeotropeC, 6),
+    });
     expect(course[1]?.headC).toBeCloseTo(headC(80), 9);
     expect(course[1]?.vapourAbv?.value).toBeCloseTo(80, 1);
     expect(course[1]?.collectedAbv?.value).toBeCloseTo(80, 1);
