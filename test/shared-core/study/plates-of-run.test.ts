@@ -6,13 +6,15 @@ import type { ProcessedRow } from '../../../shared-core/study/processed-rows.ts'
 
 /** 300 mL of 10 % vol, distilled into receivers that were measured at 20 °C, or not. */
 function booksWith(
-  cuts: readonly { readonly volumeMl: number; readonly strengthAbv: number | null }[],
+  cuts: readonly { readonly volumeMl: number | null; readonly strengthAbv: number | null }[],
 ) {
   const marks = cuts.flatMap(({ volumeMl, strengthAbv }, index): MarkBody[] => {
     const liquid = `cut-${index + 1}`;
     return [
       { type: 'receiver-changed', volumeMl: null },
-      { type: 'liquid-volume', liquid, volumeMl, temperatureC: 20 },
+      ...(volumeMl === null
+        ? []
+        : [{ type: 'liquid-volume', liquid, volumeMl, temperatureC: 20 } as const]),
       ...(strengthAbv === null
         ? []
         : [{ type: 'liquid-label', liquid, alcoholByVolume: strengthAbv } as const]),
@@ -59,6 +61,7 @@ describe('the plates of a run', () => {
     expect(found.potMoleFraction.high).toBeGreaterThan(found.potMoleFraction.value);
     // Strength to 0.2 % vol and some millilitres of 300: a few per cent of the ethanol that is left.
     expect(found.potMoleFraction.high / found.potMoleFraction.value).toBeLessThan(1.15);
+    expect(found.potMoleFraction.low / found.potMoleFraction.value).toBeGreaterThan(0.85);
     expect(found.distillateMoleFraction.value).toBeCloseTo(
       moleFractionFromMassFraction(main!.ethanolMassFraction.value),
       9,
@@ -68,6 +71,13 @@ describe('the plates of a run', () => {
     expect(found.basis).toBe(
       'between cut 2 as measured and the pot halfway through it, from the ethanol balance (hold-up neglected)',
     );
+  });
+
+  test('are counted though an earlier receiver was not measured, as if nothing had been in it', () => {
+    const main = { volumeMl: 20, strengthAbv: 88 };
+    const potOf = (cuts: Parameters<typeof booksWith>[0]) =>
+      platesOfRun(booksWith(cuts), null, [])?.potMoleFraction.value;
+    expect(potOf([{ volumeMl: null, strengthAbv: null }, main])).toBeCloseTo(potOf([main])!, 9);
   });
 
   test('of a run without a measured cut lie between the head vapour as the plateau begins and the charge', () => {

@@ -11,6 +11,7 @@ describe('a ferment’s week', () => {
     expect(moments[0]?.gravityAt20C).toBeCloseTo(1.058, 3);
     expect(moments.at(-1)?.gravityAt20C).toBeCloseTo(0.998, 2);
     expect(JSON.stringify({ moments, kept })).not.toContain('Kim');
+    expect(kept.entries.every(({ read }) => read.note === '')).toBe(true);
     expect(week.kept.entries.some(({ read }) => read.note.includes('Kim'))).toBe(true);
   });
 

@@ -18,6 +18,7 @@ import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
 import { pearRun } from '../report/support/pear-run.ts';
 
+const readAtStart = { kind: 'reading', timeS: 0, quality: 'good' } as const;
 type Valued = { readonly value: number };
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 
@@ -247,6 +248,18 @@ describe('studyRun', () => {
     expect(all?.course.at(-1)?.volumeMl).toBeGreaterThan(0.8 * collectedMl);
     expect(all?.course.at(-1)?.volumeMl).toBeLessThan(1.02 * collectedMl);
     expect(measured(receivers.length - 1)).toBeNull();
+  });
+
+  test('judges a table of volumes by them, without rows or times', () => {
+    const table = [1, 2, 3].flatMap((volumeMl): typeof run.inputs => [
+      { ...readAtStart, channel: 'receiver', value: volumeMl, unit: 'mL' },
+      { ...readAtStart, channel: 'head', value: 80 + volumeMl, unit: '°C' },
+    ]);
+    const study = studyRun({ ...run, inputs: table, lateMarks: [], entries: undefined, endS: 0 });
+    expect(study.byVolume?.basis).toBe('table');
+    expect(study.rows).toEqual([]);
+    expect(study.verdicts.stages).toEqual([]);
+    expect(study.verdicts.verdict.because).toBe(study.byVolume?.verdict.because);
   });
 
   test('without any mark of a volume there are rows and a plateau, but no books', () => {
