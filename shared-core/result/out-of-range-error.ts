@@ -18,10 +18,9 @@ export class OutOfRangeError extends RangeError {
   readonly detail: OutOfRange;
 
   constructor(detail: OutOfRange) {
-    super(
-      `${detail.quantity} is ${detail.value} ${detail.unit}; it must lie between ` +
-        `${detail.low} and ${detail.high} ${detail.unit}.`,
-    );
+    const { quantity, value, low, high } = detail;
+    const unit = detail.unit === '' ? '' : ` ${detail.unit}`;
+    super(`${quantity} is ${value}${unit}; it must lie between ${low} and ${high}${unit}.`);
     this.name = 'OutOfRangeError';
     this.detail = detail;
   }

@@ -301,7 +301,7 @@ describe('what the person knows of the rig', () => {
       /^least strength is 97 % vol; it must lie between 10 and 94/,
     );
     expect(() => planRun({ ...pear, pressureKPa: Number.NaN })).toThrow(/^air pressure is NaN kPa/);
-    expect(() => planRun({ ...pear, runs: 1 })).toThrow(/^number of runs is 1 ; it must lie/);
+    expect(() => planRun({ ...pear, runs: 1 })).toThrow(/^number of runs is 1; it must lie/);
     expect(() => planRun({ ...pear, firstFractionMl: -1 })).toThrow(/^first fraction is -1 mL/);
     expect(() => planRun({ ...pear, charge: { ...charge, strengthAbv: 0 } })).toThrow(
       /^strength of the charge is 0 % vol/,

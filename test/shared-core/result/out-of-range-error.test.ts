@@ -26,3 +26,9 @@ test('what lies outside, and what is no number, is refused with what was asked f
     });
   }
 });
+
+test('what has no unit is refused without a gap where it would stand', () => {
+  expect(() => requireInRange('gravity', 0.9, 0.97, 1.2, '')).toThrow(
+    /^gravity is 0\.9; it must lie between 0\.97 and 1\.2\.$/,
+  );
+});
