@@ -120,6 +120,15 @@ describe('ferments that go on', () => {
     expect(Math.min(...cloud.fading)).toBeGreaterThanOrEqual(-7);
   });
 
+  test('are done at the moment within a step when they come within 0.002 of their end', () => {
+    const cloud = cloudOf({ logHours: Math.log(2) });
+    cloud.lost[0] = 0.0579;
+    // Of 0.0021 left, 0.0013 go in these two hours: the first 0.0001 in 0.15 h, as fast or slow as a wandering vigour makes it.
+    const doneH = forecastDoneH(cloud, 0, 100, 200, 0, createRandom('moment'));
+    expect(doneH).toBeGreaterThan(100.08);
+    expect(doneH).toBeLessThan(100.3);
+  });
+
   test('are forecast no later than is asked for', () => {
     const slow = cloudOf({ logHours: Math.log(1e6) });
     expect(forecastDoneH(slow, 0, 34, 200, 0, createRandom('slow'))).toBe(200);

@@ -155,6 +155,15 @@ describe('what a ferment has become', () => {
   test('a gravity that has not fallen is no strength', () => {
     expect(strengthFromGravities(1.05, 1.06)).toBe(0);
   });
+
+  test('a gravity that no ferment has is refused with its bounds', () => {
+    expect(() => strengthFromGravities(1.05, 0.96)).toThrow(
+      'gravity is 0.96; it must lie between 0.97 and 1.2.',
+    );
+    expect(() => strengthFromGravities(1.21, 1)).toThrow(
+      'original gravity is 1.21; it must lie between 1 and 1.2.',
+    );
+  });
 });
 
 describe('mass lost', () => {
