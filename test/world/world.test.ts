@@ -65,10 +65,10 @@ describe('a simulated world', () => {
     const faults = [
       fault('prompts-are-answered', 26, 106),
       fault('program-killed', 69, 74),
-      fault('disk-is-read-only', 84, 407),
+      fault('disk-is-read-only', 84, 260),
       fault('power-cut', 241, 242),
     ];
-    const setup = { seed: 2026160061, lengthS: 260, faults };
+    const setup = { seed: 2026160061, lengthS: 300, faults };
     expect((await runWorld(setup)).violation).toBeNull();
   });
 
