@@ -20,7 +20,7 @@ export function systematicPicks(weights: ArrayLike<number>, random: Random): Uin
   let sum = weights[0] ?? 1;
   for (let place = 0; place < count; place += 1) {
     const target = start + place / count;
-    while (sum < target && index < count - 1) {
+    while (sum <= target && index < count - 1) {
       index += 1;
       sum += weights[index] ?? 0;
     }

@@ -18,6 +18,12 @@ test('places lie evenly on the summed weights, from where one random number says
   expect(picked([1], 0.9)).toEqual([0]);
 });
 
+test('what weighs nothing is not picked, and equal weights are picked once each, even from the lowest random number', () => {
+  expect(picked([0, 1], 0)).toEqual([1, 1]);
+  expect(picked([0.5, 0.5], 0)).toEqual([0, 1]);
+  expect(picked([0.25, 0.25, 0.25, 0.25], 0)).toEqual([0, 1, 2, 3]);
+});
+
 test('weights that sum to a little less than 1 give the rest to the last', () => {
   expect(picked([0.5, 0.4], 0.99)).toEqual([0, 1]);
 });
