@@ -42,7 +42,7 @@ export function measuredWords({ value, standardUncertainty }: Measured, unit: st
 }
 
 /**
- * An interval in words: `88.1–93.0 % vol`, with decimals that leave two significant figures in its width.
+ * An interval in words: `88.1–93.0 % vol`, with decimals that leave two significant figures in half its width.
  *
  * @param interval low ≤ high in the unit given
  *
