@@ -14,7 +14,13 @@ export interface MutantScope {
 }
 
 /** Rooms of shared-core with a table that is worked out once and kept: a mutant's table would be there for the next mutant. */
-const remembering = ['shared-core/column', 'shared-core/equilibrium', 'shared-core/twin'];
+const remembering = [
+  'shared-core/column',
+  'shared-core/equilibrium',
+  'shared-core/twin',
+  // What texts were made from.
+  'shared-core/wording',
+];
 
 /** Rooms of main that keep nothing outside what they create, and whose tests end everything they begin. */
 const unremembering = [

@@ -42,6 +42,7 @@ test('the day of a moment is that of the other one’s zone, before midnight the
   ]);
 });
 
-test('what is no moment is shown as far as a day is written', () => {
+test('what is no moment is shown as it is, its day as far as a day is written', () => {
+  expect(localTimeWords('some day')).toBe('some day');
   expect(localDayWords('2026-13-99T00:00:00Z', '2026-03-18T10:15:00Z')).toBe('2026-13-99');
 });
