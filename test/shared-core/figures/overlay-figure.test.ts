@@ -26,8 +26,8 @@ const withRows = (name: string, arrivedS: number, of: RunStudy['rows']): RunStud
   verdicts: {
     ...study.verdicts,
     events: [
-      { event: 'plateau-ending', timeS: 5 },
-      { event: 'vapour-arrived', timeS: arrivedS },
+      { event: 'plateau-ending', timeS: 5, because: '' },
+      { event: 'vapour-arrived', timeS: arrivedS, because: '' },
     ],
   },
 });

@@ -17,7 +17,16 @@ function scaleOf(ticks: readonly (readonly [place: number, value: number])[]) {
   return (place: number) => first[1] + perPt * (place - first[0]);
 }
 
-const numberIn = (text: string) => Number(text.replace('−', '-').replace(/ (min|s)$/, ''));
+/** A number, or a time of an axis [s]: `40 s`, `25 min`, `1 h 35`. */
+function numberIn(text: string): number {
+  const [, sign, hours, more, minutes, seconds] =
+    /^(−?)(?:(\d+) h(?: (\d\d))?|(\d+) min|(\d+) s)$/.exec(text) ?? [];
+  if (sign === undefined) return Number(text.replace('−', '-'));
+  const timeS =
+    3600 * Number(hours ?? 0) + 60 * Number(minutes ?? more ?? 0) + Number(seconds ?? 0);
+  return sign === '' ? timeS : -timeS;
+}
+
 const isNumber = ({ text }: Words) => text !== '' && Number.isFinite(numberIn(text));
 
 /** What is read off a figure with numbers along its left and lower edges: each point of a line as a pair of values. */
