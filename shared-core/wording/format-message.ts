@@ -19,7 +19,6 @@ export function formatMessage(language: Language, sentence: string, values: Valu
     const shown = Object.entries(values).map(([name, value]) => [name, shownValue(value)]);
     return String(compiledMessage(language, sentence).format(Object.fromEntries(shown)));
   }
-  if (plan.length === 1) return sentence;
   let text = plan[0] ?? '';
   for (let index = 1; index < plan.length; index += 2) {
     const name = plan[index] ?? '';
