@@ -62,6 +62,13 @@ test('of all other texts those of late are told, and those that were asked for m
   expect(Object.keys(known)).toEqual([asked, late]);
 });
 
+test('a text that holds a fixed sentence beside what changes is one of late as well, and is forgotten', () => {
+  const act = worded('Ease the heat.');
+  const made = worded('{act} The head is at {at} now.', { act, at: '81 °C' });
+  for (let each = 0; each < 60_002; each += 1) worded('The head came to {at}.', { at: `${each}` });
+  expect(wordingOf([made])).toEqual({});
+});
+
 test('what texts were made from goes along with them, to whoever has not made them', () => {
   const far = { sentence: 'The head is back at {at}.', values: { at: '81.3 °C' } };
   learnWording({ 'The head is back at 81.3 °C.': far });
