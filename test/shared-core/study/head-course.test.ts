@@ -40,7 +40,7 @@ describe('the head’s rows', () => {
   });
 
   test('stand in the middle of longer intervals in a longer run', () => {
-    const inputs = [0, 1, 2, 3, 39_999].map((timeS) => reading(timeS, 20 + timeS / 1000));
+    const inputs = [0, 1, 2, 3, 39_999].map((timeS) => goodReading(timeS, 20 + timeS / 1000));
     expect(course(inputs, 40_000).map(({ timeS, readings }) => [timeS, readings])).toEqual([
       [1, 2],
       [3, 2],
