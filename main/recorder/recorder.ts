@@ -133,8 +133,12 @@ function createRecorder(
   function writeRecord(body: LogBody, timeS: number): void {
     lastSeq += 1;
     lastTimeS = Math.max(lastTimeS, timeS);
-    const fromS = body.kind === 'readings' ? Math.min(...body.readings.map(([atS]) => atS)) : timeS;
-    const record = { stamp: stamp(clock, lastSeq), body, timeS: lastTimeS, fromS };
+    const record = {
+      stamp: stamp(clock, lastSeq),
+      body,
+      timeS: lastTimeS,
+      fromS: oldestIn(body, timeS),
+    };
     backlog.add(record);
     const written = writer?.write(body, record.stamp);
     if (written !== undefined && !written.ok) abandonFile(written.error);
@@ -237,6 +241,12 @@ function createRecorder(
       return closing;
     },
   };
+}
+
+/** Run time of the oldest thing in a record [s]; a flood brings more readings at once than a call takes arguments. */
+function oldestIn(body: LogBody, timeS: number): number {
+  if (body.kind !== 'readings') return timeS;
+  return body.readings.reduce((oldestS, [atS]) => Math.min(oldestS, atS), timeS);
 }
 
 function stamp(clock: Clock, seq: number) {

@@ -101,6 +101,14 @@ describe('startRecorder', () => {
     await recorder.close();
   });
 
+  test('takes a flood of two hundred thousand readings in one piece', async () => {
+    const { recorder } = await setUp(1_000_000);
+    const readings = Array.from({ length: 200_000 }, () => [3, 'head', 20] as const);
+    recorder.append({ kind: 'readings', readings: [...readings] }, 4, 'now');
+    await expect.poll(() => recorder.status().savedToS).toBe(4);
+    await recorder.close();
+  });
+
   test('drops and counts readings, but never marks, when the disk takes nothing for too long', async () => {
     let isFull = false;
     const full = (target: string) =>
