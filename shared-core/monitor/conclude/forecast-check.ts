@@ -73,10 +73,13 @@ export function createForecastCheck(): ForecastCheck {
     widened: ({ value, low, high }) => {
       // The twin holds the limit for passed, the head does not: it knows nothing of what is left.
       if (value <= 0) return null;
-      const power = Math.min(mostWidening, ownWidening * surprise());
+      const surprised = surprise();
+      const power = Math.min(mostWidening, ownWidening * surprised);
       const ended = (endS: number): number => value * (Math.max(1, endS) / value) ** power;
       const wide = { value, low: Math.min(value, ended(low)), high: Math.max(value, ended(high)) };
-      return wide.high > emptyRatio * Math.max(leastLeftS, wide.low) ? null : wide;
+      const isEmpty = wide.high > emptyRatio * Math.max(leastLeftS, wide.low);
+      // What is not told has a reason: a twin that has seen little yet is not surprised, only unsure.
+      return isEmpty && surprised >= toldFrom ? null : wide;
     },
     doubt: () => {
       if (surprise() < toldFrom) return null;

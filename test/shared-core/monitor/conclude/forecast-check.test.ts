@@ -85,6 +85,13 @@ test('no range is made wider than three times its own, and none is told that wou
   expect(check.doubt()).toMatchObject({ kind: 'head' });
 });
 
+test('a range that says nothing is told all the same where there is no reason to doubt it', () => {
+  const check = createForecastCheck();
+  const wide = check.widened(minutes(20, 12));
+  expect((wide?.high ?? 0) / (wide?.low ?? 1)).toBeGreaterThan(100);
+  expect(check.doubt()).toBeNull();
+});
+
 test('a limit that the twin holds for passed has no time left to tell', () => {
   const check = createForecastCheck();
   expect(check.widened({ value: 0, low: 0, high: 300 })).toBeNull();
