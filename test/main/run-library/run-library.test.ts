@@ -17,6 +17,7 @@ import {
   firstPreviousChecksum,
   type LogBody,
 } from '#shared-core';
+import { breakableDisk } from '../support/breakable-disk.ts';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -62,21 +63,19 @@ async function setUp(texts: Readonly<Record<string, string>>) {
 describe('createRunLibrary', () => {
   test('a read that failed once is made anew by the next question', async () => {
     const { runsFolder, clock } = await setUp({ long: logText(bodiesOf('long', pageInputs + 5)) });
-    let isBroken = false;
-    const files: FileLayer = {
-      ...nodeFileLayer,
-      read: async (target, offset, length) =>
-        isBroken
-          ? { ok: false, error: { kind: 'failed', path: target, message: 'EIO' } }
-          : nodeFileLayer.read(target, offset, length),
-    };
-    const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    const disk = breakableDisk();
+    const library = createRunLibrary({
+      files: disk.files,
+      clock,
+      runsFolder,
+      mayWrite: () => true,
+    });
     const known = await library.summary('long');
     if (!known.ok) expect.fail(known.error.kind);
     const live = { known: known.value, unsaved: [] };
-    isBroken = true;
+    disk.breakDown();
     expect((await library.page('long', 0, live)).ok).toBe(false);
-    isBroken = false;
+    disk.mend();
     const again = await library.page('long', 0, live);
     expect(again.ok && again.value.inputs.length).toBe(pageInputs);
     await library.close();
@@ -303,19 +302,17 @@ describe('createRunLibrary', () => {
 
   test('the conclusions of a run that is not there, or that the disk does not give, are a problem and not none', async () => {
     const { runsFolder, clock } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
-    let isBroken = false;
-    const files: FileLayer = {
-      ...nodeFileLayer,
-      read: async (target, offset, length) =>
-        isBroken
-          ? { ok: false, error: { kind: 'failed', path: target, message: 'EIO' } }
-          : nodeFileLayer.read(target, offset, length),
-    };
-    const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    const disk = breakableDisk();
+    const library = createRunLibrary({
+      files: disk.files,
+      clock,
+      runsFolder,
+      mayWrite: () => true,
+    });
     expect(await library.changes('whole')).toEqual({ ok: true, value: [] });
     expect(await library.changes('../whole')).toMatchObject({ error: { kind: 'run-not-found' } });
     expect(await library.changes('none-such')).toMatchObject({ ok: false });
-    isBroken = true;
+    disk.breakDown();
     expect(await library.changes('whole')).toMatchObject({ ok: false });
   });
 

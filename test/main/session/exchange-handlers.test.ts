@@ -9,6 +9,7 @@ import {
   type RequestBody,
   type RequestName,
 } from '#shared-core';
+import { pearJuice } from '../support/pear-juice.ts';
 import { ask, fetchTable, head, setUpSession, takeIn, teacher } from '../support/session-bench.ts';
 
 const table = 'time_s,head_c\n0,20\n1,21\n';
@@ -117,13 +118,7 @@ describe('what goes out as a file', () => {
     const { session } = await setUpSession();
     const { runId } = await takeIn(session, table);
     const { fermentId } = await ask(session, 'ferments/begin', {
-      stated: {
-        name: 'Pear juice',
-        beganAtIso: '2025-03-13T09:00:00.000Z',
-        volumeMl: 1000,
-        sugarG: null,
-        wentIn: '',
-      },
+      stated: pearJuice,
     });
     const packId = 'window-1';
     const told: string[] = [];

@@ -2,17 +2,10 @@ import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { defaultRunSettings, usualWarmthBand } from '#shared-core';
+import { pearJuice } from '../support/pear-juice.ts';
+import { plainPort } from '../support/plain-port.ts';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-
-const port = {
-  path: '/dev/ttyACM0',
-  manufacturer: null,
-  vendorId: null,
-  productId: null,
-  serialNumber: null,
-  likelyProbe: false,
-};
 
 test('what the hub tells of probe and ports goes to the windows, until the session is closed', async () => {
   const { session, probeHub } = await setUpSession();
@@ -21,8 +14,8 @@ test('what the hub tells of probe and ports goes to the windows, until the sessi
   session.on('ports', ({ ports }) => told.push(ports));
   const status = probeHub.status();
   probeHub.send('status', { ...status, lastLine: '20.5' });
-  probeHub.send('ports', [port]);
-  await expect.poll(() => told).toEqual(['20.5', [port]]);
+  probeHub.send('ports', [plainPort]);
+  await expect.poll(() => told).toEqual(['20.5', [plainPort]]);
   await session.close();
   probeHub.send('status', { ...status, lastLine: '20.6' });
   expect(told).toHaveLength(2);
@@ -68,13 +61,7 @@ test('rigs that are kept are listed, and windows hear of a ferment that is kept 
   const told: unknown[] = [];
   session.on('warmth', ({ kept }) => told.push(kept?.fermentId));
   const { fermentId } = await ask(session, 'ferments/begin', {
-    stated: {
-      name: 'Pear juice',
-      beganAtIso: '2025-03-13T09:00:00.000Z',
-      volumeMl: 1000,
-      sugarG: null,
-      wentIn: '',
-    },
+    stated: pearJuice,
   });
   await ask(session, 'warmth/keep', { fermentId, band: usualWarmthBand, channel: 'ferment' });
   expect(told).toEqual([fermentId]);

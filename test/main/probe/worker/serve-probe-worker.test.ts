@@ -4,6 +4,7 @@ import { fail } from '#shared-core';
 import { serveProbeWorker } from '../../../../main/probe/worker/serve-probe-worker.ts';
 import { createFakeProbeHub } from '../../support/fake-probe-hub.ts';
 import { createManualTime } from '../../support/manual-time.ts';
+import { plainPort } from '../../support/plain-port.ts';
 
 type Message = { readonly type: string } & Readonly<Record<string, unknown>>;
 
@@ -173,16 +174,8 @@ test('what was heard goes out before the computer may sleep, and before nothing 
 
 test('ports that come and go are told at once', async () => {
   const { hub, of } = served();
-  const port = {
-    path: '/dev/ttyACM0',
-    manufacturer: null,
-    vendorId: null,
-    productId: null,
-    serialNumber: null,
-    likelyProbe: false,
-  };
-  hub.send('ports', [port]);
-  expect(of('ports')).toEqual([{ type: 'ports', ports: [port] }]);
+  hub.send('ports', [plainPort]);
+  expect(of('ports')).toEqual([{ type: 'ports', ports: [plainPort] }]);
 });
 
 test('asked to close it lets go of its probe, says nothing more and ends', async () => {
