@@ -66,7 +66,7 @@ function stepsFor({ since: from, files }: Changes): readonly Step[] {
   const touched = layers.filter((layer) => files.some((file) => file.startsWith(`${layer}/`)));
   return [
     ...(run.length > 0 ? [vitestStep('the tests nearest to them', 'unit', run)] : []),
-    ...touched.map(typesStep),
+    ...(touched.length > 0 ? [typesStep(touched)] : []),
     nodeStep('format and lint', [
       packageFile('@biomejs/biome/bin/biome'),
       'ci',
