@@ -33,9 +33,10 @@ const quick: readonly Step[] = [
   nodeStep('file sizes', ['--import', 'tsx', 'scripts/check-sizes.ts']),
   nodeStep('desktop program, packed', ['--import', 'tsx', 'scripts/check-desktop.ts']),
 ];
+/** Beside one another: a journey mostly waits for its still, and the units find work for every processor meanwhile. */
 const thorough: readonly Step[] = [
-  vitestStep('units and integration', 'unit'),
   vitestStep('browser journeys', 'browser'),
+  vitestStep('units and integration', 'unit'),
 ];
 
 const report = (line: string) => console.log(line);
@@ -46,8 +47,7 @@ if (stranger !== undefined) {
   process.exitCode = 2;
 } else if (await provideTools()) {
   const first = await runSteps(quick, 2, report);
-  // One at a time: the units keep all processors at work, and a journey drives a whole app.
-  const second = await runSteps(thorough, 1, report);
+  const second = await runSteps(thorough, thorough.length, report);
   end(first.passed + second.passed, first.failed + second.failed);
 } else {
   end(0, 1);
