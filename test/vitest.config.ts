@@ -14,11 +14,13 @@ const patience = {
   hookTimeout: 180_000,
   expect: { poll: { timeout: 60_000 } },
 };
+/** The young of simulated stills die young: with room for them, fewer are carried about before they do [MiB]. */
+const execArgv = ['--max-semi-space-size=64'];
 
 /**
  * Files share one graph of modules in each worker, since loading it for every file takes longer than most of them: none may leave
  * behind what another could see. `window`: what draws. `unit`: everything else that needs no browser. `browser`: journeys through the
- * built window in Chromium, each with modules, an app, a folder and a browser of its own.
+ * built window in Chromium, each with an app, a folder and a browser of its own.
  */
 export default defineConfig({
   root,
@@ -35,6 +37,7 @@ export default defineConfig({
           environment: 'happy-dom',
           setupFiles: ['test/support/fresh-window.ts'],
           isolate: false,
+          execArgv,
           ...patience,
         },
       },
@@ -45,6 +48,7 @@ export default defineConfig({
           include: [everyTest],
           exclude: [...neverTests, journeys, windowTests],
           isolate: false,
+          execArgv,
           ...patience,
         },
       },
@@ -55,7 +59,9 @@ export default defineConfig({
           include: [journeys],
           exclude: neverTests,
           globalSetup: ['test/browser/support/build-first.ts'],
-          // One a core: a journey mostly waits for its still. They begin when the others have ended.
+          isolate: false,
+          execArgv,
+          // One a core: a journey mostly waits for its still. In one process with the others, they begin when those have ended.
           maxWorkers: availableParallelism(),
           sequence: { groupOrder: 1 },
           testTimeout: 300_000,
