@@ -2,11 +2,13 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { expect, onTestFinished, test } from 'vitest';
+import process from 'node:process';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
 import { latin1Bytes } from '#shared-core';
 import { warmthOfText } from '../../../main/ferments/warmth-lines.ts';
+import { projectRoot } from '../../../scripts/testing/step.ts';
 import { plugInDevice } from '../probe/support/speaking-device.ts';
+import { buildProgram } from '../support/build-program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 /** A week in a minute. The device speaks every hundred seconds of it, so every reading is a minute of its own. */
@@ -15,7 +17,11 @@ const speaksEveryMs = 10;
 /** What was heard so shortly before a loss of power may not have come to the disk. */
 const mostLostMs = 1000;
 const hourS = 3600 / speed;
-const program = fileURLToPath(new URL('support/warm-services.ts', import.meta.url));
+let program = '';
+beforeAll(async () => {
+  const source = path.join(import.meta.dirname, 'support', 'warm-services.ts');
+  program = await buildProgram(source, path.join(projectRoot, '.build', 'test-programs'));
+});
 
 interface Told {
   readonly temperatureC: number | null;
@@ -29,7 +35,7 @@ interface Told {
 function startServices(runsFolder: string, port: string, beganMs: number) {
   const child: ChildProcess = spawn(
     process.execPath,
-    ['--import', 'tsx', program, runsFolder, port, String(speed), String(beganMs)],
+    [program, runsFolder, port, String(speed), String(beganMs)],
     { stdio: ['pipe', 'pipe', 'inherit'] },
   );
   const told: Told[] = [];

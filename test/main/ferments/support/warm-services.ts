@@ -2,7 +2,7 @@
  * The services with a week that passes fast: connects to the port and keeps a ferment warm, or goes on by itself where one was kept;
  * says on its standard output what it tells windows; ends at the first line of its standard input.
  *
- * Usage: node --import tsx warm-services.ts RUNS_FOLDER PORT SPEED BEGAN_MS
+ * Usage: node warm-services.mjs RUNS_FOLDER PORT SPEED BEGAN_MS
  */
 import process from 'node:process';
 import { createInterface } from 'node:readline';

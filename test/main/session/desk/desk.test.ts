@@ -1,8 +1,12 @@
+import path from 'node:path';
 import process from 'node:process';
-import { expect, onTestFinished, test } from 'vitest';
+import { pathToFileURL } from 'node:url';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
 import { forkDesk, type SideProcess } from '#main';
 import { defaultRunSettings, type RequestBody, type RequestName } from '#shared-core';
+import { projectRoot } from '../../../../scripts/testing/step.ts';
 import { until } from '../../probe/support/until.ts';
+import { buildProgram } from '../../support/build-program.ts';
 import {
   ask,
   fetchTable,
@@ -14,12 +18,20 @@ import {
 
 const table = `time_s,head_c\n${Array.from({ length: 400 }, (_, row) => `${row},${(20 + row / 16).toFixed(2)}\n`).join('')}`;
 
+/** The process as it is shipped, in one file: from its sources each start would take a second of work. */
+let program: URL;
+beforeAll(async () => {
+  const source = path.join(projectRoot, 'main', 'session', 'desk', 'entry.ts');
+  const folder = path.join(projectRoot, '.build', 'test-programs', 'desk');
+  program = pathToFileURL(await buildProgram(source, folder));
+});
+
 /** Services with a real process that goes through whole runs. */
 async function setUp() {
   const desks: SideProcess[] = [];
   const bench = await setUpSession({
     startDesk() {
-      const desk = forkDesk();
+      const desk = forkDesk(program);
       desks.push(desk);
       return desk;
     },
@@ -119,7 +131,7 @@ test('while it stands still a run is recorded, marked and stopped; killed, it is
 });
 
 test('a process that is asked to close ends by itself', async () => {
-  const desk = forkDesk();
+  const desk = forkDesk(program);
   let ended = false;
   desk.onExit(() => {
     ended = true;
