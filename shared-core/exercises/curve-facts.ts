@@ -53,7 +53,7 @@ export function leavesPlateau(study: RunStudy): ReadTime | null {
   const [fromS, timeS, toS] = [-0.5, 0, 0.5].map((offset) => lastBelow(limitC + offset));
   if (timeS === undefined || untilS - timeS < seenS) return null;
   const axisS = curveLengthS(study);
-  const spreadS = Math.abs((toS ?? timeS) - (fromS ?? plateau.statistics.span.toS));
+  const spreadS = (toS ?? timeS) - (fromS ?? plateau.statistics.span.toS);
   const toleranceS = Math.max(eyeShare * axisS, spreadS / 2, 30);
   return toleranceS > vagueShare * axisS ? null : { timeS, toleranceS };
 }

@@ -55,15 +55,27 @@ export interface AskedNumber extends AnswerQuantity {
 
 /** Numbers asked for, each with its limit of acceptance, and what is to be said beside them. */
 export function answerOf(asked: readonly AskedNumber[], besides = ''): ExerciseAnswer {
-  const words = asked.map(({ of, value, tolerance, unit, decimals }) => {
+  const quantities = asked.map(({ of, value, tolerance, unit }) => ({
+    of,
+    value,
+    tolerance: twoFigures(tolerance),
+    unit,
+  }));
+  const words = quantities.map(({ of, value, tolerance, unit }, index) => {
     const name = asked.length === 1 ? '' : `${of} `;
-    const accepted = numberWords(tolerance, Math.max(decimals, tolerance < 1 ? 1 : 0));
+    const decimals = asked[index]?.decimals ?? 0;
+    const accepted = numberWords(tolerance, limitDecimals(tolerance, decimals));
     return `${name}${withUnit(numberWords(value, decimals), unit)} (accept ±${withUnit(accepted, unit)})`;
   });
-  return {
-    words: words.join('; ') + (besides === '' ? '' : `. ${besides}`),
-    quantities: asked.map(({ of, value, tolerance, unit }) => ({ of, value, tolerance, unit })),
-  };
+  return { words: words.join('; ') + (besides === '' ? '' : `. ${besides}`), quantities };
+}
+
+const twoFigures = (limit: number) => Number(limit.toPrecision(2));
+
+/** As many as the answer has, or more: who marks by the words must draw the line where who marks by the number does. */
+function limitDecimals(limit: number, answerDecimals: number): number {
+  const own = /\.(\d+)$/.exec(String(limit))?.[1] ?? '';
+  return Math.max(answerDecimals, own.length, limit < 1 ? 1 : 0);
 }
 
 const withUnit = (number: string, unit: string) =>

@@ -7,7 +7,7 @@ import {
 } from '../ferment/index.ts';
 import type { FermentStudy } from '../study/index.ts';
 import { standardFromNinety } from '../uncertainty/index.ts';
-import { decimalsFor } from '../wording/index.ts';
+import { decimalsFor, numberWords } from '../wording/index.ts';
 import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
 import { fallen, massLost } from './ferment-facts.ts';
 import { abvPerFall } from './ferment-school.ts';
@@ -55,8 +55,8 @@ export function ballingBalance(study: FermentStudy): Exercise | null {
       'Ethanol is lighter than water and hides extract.',
     ),
     working: [
-      `p = ${original.toFixed(2)} %; m = ${apparent.toFixed(2)} %.`,
-      `E = 0.1808 × ${original.toFixed(2)} + 0.8192 × (${apparent.toFixed(2)}) = ${real.toFixed(2)} %.`,
+      `p = ${original.toFixed(2)} %; m = ${numberWords(apparent, 2)} %.`,
+      `E = 0.1808 × ${original.toFixed(2)} + 0.8192 × (${numberWords(apparent, 2)}) = ${real.toFixed(2)} %.`,
       `A = (${original.toFixed(2)} − ${real.toFixed(2)})/(2.0665 − 1.0665 × ${original.toFixed(2)}/100) = ${massPercent.toFixed(2)} %.`,
       `${massPercent.toFixed(2)} × ${last.gravity.toFixed(3)}/${ethanolGravity.toFixed(4)} = ${abv.toFixed(1)} % vol. The log as a whole says ${strengthAbv.value.toFixed(1)} % vol (90 % interval ${strengthAbv.low.toFixed(1)} to ${strengthAbv.high.toFixed(1)}).`,
     ],

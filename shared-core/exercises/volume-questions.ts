@@ -2,13 +2,11 @@ import { limitTemperatureC } from '../equilibrium/index.ts';
 import { temperatureByVolumeFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { numberWords } from '../wording/index.ts';
-import { answerOf, type Exercise, exercise } from './exercise.ts';
+import { answerOf, type Exercise, exercise, shown } from './exercise.ts';
 
-/** Share of the width of a plot within which an eye reads a volume. */
-const eyeShare = 1 / 40;
 /** Nearer to an end of the curve the cut cannot be told from it. */
 const endShare = 1 / 12;
-/** A curve that goes up and down by this across the limit has no one answer [share of the volume]. */
+/** A curve that goes up and down by this across the limit has no one answer; an eye reads better than that [share of the volume]. */
 const vagueShare = 1 / 20;
 
 /** Where to cut, read off the curve against the volume. */
@@ -43,7 +41,7 @@ export function cutByVolume(study: RunStudy): Exercise | null {
         {
           of: 'volume',
           value,
-          tolerance: Math.max(eyeShare * lastMl, vagueShare * lastMl),
+          tolerance: shown(vagueShare * lastMl, 1),
           unit: 'mL',
           decimals,
         },
