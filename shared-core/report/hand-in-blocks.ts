@@ -1,5 +1,6 @@
 import { kindWords, type RunStudy, runKind } from '../study/index.ts';
 import type { Block } from './document.ts';
+import { settingNumber } from './setting-number.ts';
 
 /** What a report that is handed in begins with: who, what for, and with what. */
 export function openingBlocks(studies: readonly RunStudy[]): readonly Block[] {
@@ -17,7 +18,7 @@ function aimWords([first, ...others]: readonly RunStudy[]): string {
   const { charge, leastStrengthAbv } = first.settings;
   return others.length > 0
     ? `To separate ethanol from a fermented liquid in ${others.length + 1} runs, and to compare what the head temperature, the distillate and the balance of each tell.`
-    : `To separate ethanol from ${plain(charge.volumeMl)}\u00a0mL of a fermented liquid of ${plain(charge.strengthAbv)}\u00a0% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than ${plain(leastStrengthAbv)}\u00a0% vol.`;
+    : `To separate ethanol from ${settingNumber(charge.volumeMl)}\u00a0mL of a fermented liquid of ${settingNumber(charge.strengthAbv)}\u00a0% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than ${settingNumber(leastStrengthAbv)}\u00a0% vol.`;
 }
 
 function apparatusWords({ name, settings }: RunStudy): string {
@@ -26,12 +27,13 @@ function apparatusWords({ name, settings }: RunStudy): string {
     rig.description === ''
       ? 'the rig was not described: name flask, column, condenser and receivers here'
       : rig.description;
-  const heated = rig.heatW === null ? '' : `; heated with ${plain(rig.heatW)}\u00a0W`;
+  const heated = rig.heatW === null ? '' : `; heated with ${settingNumber(rig.heatW)}\u00a0W`;
   const kind = runKind(settings) === 'not described' ? '' : `; ${kindWords(settings)}`;
-  return `${name}: ${described}${kind}${heated}; thermometer at the still head, standard uncertainty ${plain(probe.standardUncertaintyK)}\u00a0K.`;
+  return `${name}: ${described}${kind}${heated}; thermometer at the still head, standard uncertainty ${settingNumber(twoFigures(probe.standardUncertaintyK))}\u00a0K.`;
 }
 
-const plain = (value: number) => String(Number(value.toPrecision(4)));
+/** JCGM 100, 7.2.6. */
+const twoFigures = (uncertainty: number) => Number(uncertainty.toPrecision(2));
 
 const isHeatOff = (input: RunStudy['inputs'][number]) =>
   input.kind === 'mark' && input.mark.type === 'heat-off';

@@ -6,6 +6,7 @@ import type { RunStudy } from '../study/index.ts';
 import { kindWords } from '../study/index.ts';
 import { clockWords, localDayWords, localTimeWords, measuredWords } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
+import { settingNumber } from './setting-number.ts';
 
 const column = (title: string, width: number, align: 'start' | 'end' = 'start') => ({
   title,
@@ -53,9 +54,6 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
     ]),
   };
 }
-
-/** A setting as it was typed or worked out, without the noise of binary numbers. */
-const plain = (value: number) => String(Number(value.toPrecision(6))).replace('-', '−');
 
 /** What was set before the run. */
 export function settingsTable({
@@ -108,13 +106,13 @@ export function settingsTable({
         ? [
             [
               'Head probe in steam',
-              `${measuredWords({ value: pressure.steam.shownC, standardUncertainty: pressure.steam.standardUncertaintyK }, '°C')} shown; probe and air pressure together leave u = ${plain(scaleDoubts(settings).temperatureUncertaintyK)} K in doubt`,
+              `${measuredWords({ value: pressure.steam.shownC, standardUncertainty: pressure.steam.standardUncertaintyK }, '°C')} shown; probe and air pressure together leave u = ${settingNumber(scaleDoubts(settings).temperatureUncertaintyK)} K in doubt`,
             ],
           ]
         : []),
       [
         'Head probe',
-        `u = ${plain(probe.standardUncertaintyK)} K, t90 = ${plain(probe.lagT90S)} s, T = ${plain(probe.offsetK)} K + ${plain(probe.gain)} × reading`,
+        `u = ${settingNumber(probe.standardUncertaintyK)} K, t90 = ${settingNumber(probe.lagT90S)} s, T = ${settingNumber(probe.offsetK)} K + ${settingNumber(probe.gain)} × reading`,
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
       ['Kind', kindWords({ rig })],
@@ -126,7 +124,7 @@ export function settingsTable({
               settings.trials.map((trial) => `${trialWords(trial)} (${trial.role})`).join('; '),
             ],
           ]),
-      ['Least strength wanted', `${plain(settings.leastStrengthAbv)} % vol`],
+      ['Least strength wanted', `${settingNumber(settings.leastStrengthAbv)} % vol`],
     ],
   };
 }
