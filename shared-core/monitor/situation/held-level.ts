@@ -54,7 +54,7 @@ export function createHeldLevel(): HeldLevel {
   /** Where a head has stood before and came back from, as one heated by hand does, it leaves nothing. */
   const judge = ({ timeS, meanC }: HeadBlock): void => {
     const { logLikelihoodRatio, levelC: fromC } = detector.evidence();
-    if (departedS !== null && logLikelihoodRatio < goneBack) departedS = null;
+    if (logLikelihoodRatio < goneBack) departedS = null;
     if (departedS !== null) return;
     levelC = fromC;
     const isNew = meanC > Math.max(fromC, heights.cameBackFromC()) + leavingK;

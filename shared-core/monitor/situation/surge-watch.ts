@@ -23,7 +23,7 @@ export function createSurgeWatch(): SurgeWatch {
   let direction = 0;
   let turnedS = Number.NEGATIVE_INFINITY;
   const turn = (timeS: number, valueC: number, to: 1 | -1): void => {
-    if (direction !== 0 && timeS - turnedS <= longestSwingS) turns.push(timeS);
+    if (timeS - turnedS <= longestSwingS) turns.push(timeS);
     direction = to;
     turnedS = timeS;
     highestC = valueC;

@@ -113,4 +113,39 @@ describe('the evidence that a head leaves its level', () => {
     detector.see(402, 80.4, noise);
     expect(detector.evidence().logLikelihoodRatio).toBeLessThan(1);
   });
+
+  test('is none by one block after the first, however far it jumps, and some by the next', () => {
+    const detector = createDepartureDetector();
+    const ratios = [78.4, 80, 81.6].map((meanC, index) => {
+      detector.see(2 * index, meanC, noise);
+      return detector.evidence().logLikelihoodRatio;
+    });
+    expect(ratios).toEqual([0, 0, expect.any(Number)]);
+    expect(ratios[2]).toBeGreaterThan(1);
+  });
+
+  test('names the level as it is believed where nothing speaks for a ramp', () => {
+    const { logLikelihoodRatio, levelC } = seen(Array.from({ length: 90 }, () => 78.4));
+    expect([logLikelihoodRatio, levelC]).toEqual([0, expect.closeTo(78.4, 9)]);
+  });
+
+  test('is gone at once with a restart, and begins with no ramp of before', () => {
+    const detector = createDepartureDetector();
+    const ramp = noisy('restart', 120, (timeS) => 78.4 + 0.01 * Math.max(0, timeS - 100));
+    for (const [index, meanC] of ramp.entries()) detector.see(2 * index, meanC, noise);
+    expect(detector.evidence().logLikelihoodRatio).toBeGreaterThan(14);
+    detector.restart();
+    expect(detector.evidence().logLikelihoodRatio).toBe(0);
+    const after = noisy('after', 40, (timeS) => 79 + 0.01 * Math.max(0, timeS - 40));
+    for (const [index, meanC] of after.entries()) detector.see(240 + 2 * index, meanC, noise);
+    expect(detector.evidence().logLikelihoodRatio).toBeCloseTo(ratioByCovariance(after), 2);
+  });
+
+  test('still tells of a ramp that goes on for longer than onsets are kept', () => {
+    const long = noisy('long', 450, (timeS) => 78.4 + 0.004 * Math.max(0, timeS - 300));
+    const { logLikelihoodRatio, levelC } = seen(long);
+    expect(logLikelihoodRatio).toBeGreaterThan(14);
+    // Six minutes before its end, at 900 s, the ramp had come to 79.4 °C; an older level is kept no more.
+    expect(levelC).toBeGreaterThan(78.6);
+  });
 });

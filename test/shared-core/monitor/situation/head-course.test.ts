@@ -4,6 +4,7 @@ import {
   createHeadTracker,
   type HeadSurroundings,
 } from '../../../../shared-core/monitor/sense/head-tracker.ts';
+import { isBlind } from '../../../../shared-core/monitor/sense/probe-fault.ts';
 import {
   createHeadCourse,
   type HeadNow,
@@ -138,5 +139,56 @@ describe('the head at one second', () => {
     const seen = until(300);
     expect(seen.at(-1)?.lastTrustedC).toBe(seen.at(-2)?.lastTrustedC);
     expect(seen.at(-1)?.lastTrustedC).toBeCloseTo(plateauC, 0);
+  });
+
+  test('concludes nothing of the limit while the probe is blind, and goes on from there', () => {
+    const limitTest = course((timeS) => (timeS > 600 && timeS <= 640 ? 140 : headC(timeS)));
+    const seen = limitTest.until(640);
+    const from = seen.findIndex(({ fault }) => isBlind(fault));
+    expect(from).toBeGreaterThan(598);
+    expect(from).toBeLessThan(610);
+    const { strongForS } = seen[from - 1]!.outlook;
+    const { passed, passedOfLate, passedWithinReaction } = seen[from - 1]!.outlook;
+    for (const { outlook } of seen.slice(from)) {
+      expect(outlook).toMatchObject({ passed, passedOfLate, passedWithinReaction, strongForS });
+    }
+    expect(limitTest.until(700).at(-1)?.outlook.strongForS).toBeGreaterThan(strongForS + 20);
+  });
+
+  test('is no surge where no reading comes, and stays one until a reading says otherwise', () => {
+    const swings = (timeS: number) =>
+      headC(timeS) - (timeS > 500 ? (Math.floor(timeS / 10) % 2) * 1.5 : 0);
+    const { until } = course(swings);
+    expect(until(500).some(({ surging }) => surging)).toBe(false);
+    expect(until(700).at(-1)?.surging).toBe(true);
+  });
+
+  test('says now what it said last', () => {
+    const random = createRandom('now');
+    const tracker = createHeadTracker(defaultRunSettings);
+    const head = createHeadCourse(
+      defaultRunSettings,
+      tracker,
+      createLimitScale(defaultRunSettings),
+    );
+    expect(head.now()).toMatchObject({
+      head: null,
+      fault: null,
+      lastTrustedC: null,
+      surging: false,
+    });
+    for (let timeS = 1; timeS <= 300; timeS += 1) {
+      const value = headC(timeS) + 0.03 * random.normal();
+      const told = head.second(
+        timeS,
+        { timeS, value, count: 1, spread: 0 },
+        { potC: null, isQuiet: true },
+      );
+      expect(head.now()).toBe(told);
+    }
+    expect(head.now().outlook.strongForS).toBeGreaterThan(30);
+    head.disarm();
+    const told = head.second(301, null, { potC: null, isQuiet: true });
+    expect(told.outlook.strongForS).toBeLessThanOrEqual(1);
   });
 });

@@ -120,4 +120,28 @@ describe('the level a head is held at', () => {
     expect(rising(first) - 78.4).toBeGreaterThan(1.9);
     expect(rising(first) - 78.4).toBeLessThan(2.1);
   });
+
+  test('is held against the head from four minutes on, and found anew then', () => {
+    const level = createHeldLevel();
+    level.begin(78);
+    const levelAt = new Map<number, number | null>();
+    for (let timeS = 1; timeS <= 244; timeS += 1) {
+      level.see(timeS, timeS < 239 ? 78 : 79, noise);
+      levelAt.set(timeS, level.levelC());
+    }
+    // The block that ends at 240 s still counts for a thirtieth; the next is the first that is held against anything.
+    expect(levelAt.get(240)).toBeCloseTo(78 + 1 / 30, 9);
+    expect(levelAt.get(242)).toBeCloseTo(79, 9);
+    expect(level.departedS()).toBeNull();
+  });
+
+  test('is nothing before it has begun, and an upset lets the head settle for four minutes more', () => {
+    const level = createHeldLevel();
+    level.see(2, 78, noise);
+    expect([level.levelC(), level.departedS()]).toEqual([null, null]);
+    const ramp = (timeS: number) => 78.4 + Math.max(0, timeS - settledS) * 0.01;
+    const seen = departures(ramp, settledS + 500, [settledS + 150]);
+    expect(seen.filter((timeS) => timeS > settledS + 150 && timeS < settledS + 390)).toEqual([]);
+    expect(seen[0]).toBeLessThan(settledS + 150);
+  });
 });

@@ -66,3 +66,22 @@ test('vapour that finds another level after it was away is told by the bulb, to 
   expect([...(finds?.covariance.slice(1, size) ?? [])]).toEqual([0, 0, 0, 0]);
   expect([keeps?.mean[place.vapour], stays?.mean[place.vapour]]).toEqual([82, 82]);
 });
+
+test('a level that is new goes together with nothing that was known of the old', () => {
+  const beliefs = believed(78, 78, 82);
+  const { covariance } = beliefs[2]!;
+  for (let at = 1; at < size; at += 1) {
+    covariance[at] = 0.01;
+    covariance[at * size] = 0.01;
+  }
+  covariance[place.bulb * (size + 1)] = 0.09;
+  createModelMixing().mix(beliefs, Float64Array.of(0, 0, 1));
+  const finds = beliefs[1]!.covariance;
+  const others = Array.from({ length: size - 1 }, (_, index) => index + 1);
+  expect(others.flatMap((at) => [finds[at], finds[at * size]])).toEqual(
+    others.flatMap(() => [0, 0]),
+  );
+  expect(finds[place.bulb * (size + 1)]).toBe(0.09);
+  // Vapour that only went away keeps it all.
+  expect(beliefs[2]!.covariance[1]).toBeCloseTo(0.01, 12);
+});

@@ -53,4 +53,12 @@ describe('a surging head', () => {
     // Turns at 20, 30 … 70 s count, six of them: the second of them is forgotten at 30 + 150 s.
     expect([surging[0], surging.at(-1)]).toEqual([60, 179]);
   });
+
+  test('may begin downwards as well as upwards, and a swing of just the least is none', () => {
+    const mirrored = (swingK: number) => (timeS: number) =>
+      78 - (Math.floor(timeS / 10) % 2) * swingK;
+    expect([surgesAt(mirrored(1), 0.05), surgesAt(mirrored(0.8), 0.05)]).toEqual([60, null]);
+    const upwards = (timeS: number) => 78 + (Math.floor(timeS / 10) % 2);
+    expect(surgesAt(upwards, 0.05)).toBe(60);
+  });
 });

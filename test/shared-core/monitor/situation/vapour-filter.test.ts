@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { createRandom } from '#shared-core';
 import { createVapourFilter } from '../../../../shared-core/monitor/situation/vapour-filter.ts';
+import { changes } from '../../../../shared-core/monitor/situation/vapour-models.ts';
 
 const noise = { whiteSdK: 0.03, slowSdK: 0.02, slowCorrelationS: 15 };
 
@@ -97,4 +98,82 @@ test('vapour that is hardly possible is believed no more than that, however well
   expect(asked).toEqual([expect.closeTo(78.4, 1)]);
   filter.bound(() => 0.1);
   expect(filter.state().wet).toBeCloseTo(0.1, 9);
+});
+
+/** A filter that has followed a plateau of 78.4 °C for eight minutes. */
+function held(lagTimeConstantS = 6.5) {
+  const filter = createVapourFilter(lagTimeConstantS, noise);
+  filter.restart(20, 82, 6);
+  for (let timeS = 1; timeS <= 600; timeS += 1) {
+    filter.predict();
+    filter.correct(timeS < 100 ? 20 : 78.4 - 58.4 * Math.exp(-(timeS - 100) / 6.5));
+  }
+  return filter;
+}
+
+test('in silence only what time allows is known: vapour comes and goes by the chances of a second, its level stays', () => {
+  const filter = held();
+  const before = filter.state();
+  // The first second after a reading mixes states as well; from then on only probabilities flow.
+  filter.predict();
+  const course = [filter.state().wet];
+  for (let second = 0; second < 200; second += 1) filter.predict();
+  const { wet, vapourC } = filter.state();
+  expect(course[0]).toBeLessThan(before.wet);
+  // The stationary share of the chain: what flows into the dry model flows out of it.
+  let shares = [1, 0, 0];
+  for (let second = 0; second < 2000; second += 1) {
+    shares = [0, 1, 2].map((to) =>
+      shares.reduce((sum, share, from) => sum + share * (changes[from]?.[to] ?? 0), 0),
+    );
+  }
+  expect(Math.abs(wet - (1 - (shares[2] ?? 0)))).toBeLessThan(0.01);
+  expect(Math.abs(vapourC - before.vapourC)).toBeLessThan(0.3);
+});
+
+test('a confirmed jump leaves bulb and vapour doubted by its size', () => {
+  const filter = held();
+  const before = filter.state();
+  filter.loosen(5);
+  const after = filter.state();
+  expect(after.vapourSdK).toBeCloseTo(Math.hypot(before.vapourSdK, 5), 6);
+  // As if the rate had changed within half a minute.
+  expect(after.rateSdKPerS).toBeCloseTo(Math.hypot(before.rateSdKPerS, 5 / 30), 6);
+  expect([after.vapourC, after.wet]).toEqual([before.vapourC, before.wet]);
+});
+
+test('a reading surprises by its distance from what was expected, in standard deviations, with its sign', () => {
+  const filter = createVapourFilter(6.5, noise);
+  filter.restart(20, 82, 6);
+  // A bulb known to √0.1 K and twice the slow noise, read with the white noise.
+  const sdK = Math.sqrt(0.1 + 2 * 0.02 ** 2 + 0.03 ** 2);
+  expect(filter.surprise(21)).toBeCloseTo(1 / sdK, 9);
+  expect(filter.surprise(19)).toBeCloseTo(-1 / sdK, 9);
+});
+
+test('a bulb without a lag is at once where the vapour is', () => {
+  const wetAfter = (lagS: number) => {
+    const filter = held(lagS);
+    filter.predict();
+    filter.predict();
+    return filter.state();
+  };
+  expect(wetAfter(0.1).bulbC).toBeCloseTo(wetAfter(0.15).bulbC, 12);
+  expect(Math.abs(wetAfter(0.1).bulbC - 78.4)).toBeLessThan(0.2);
+});
+
+test('a noisier probe is told of it: the same reading surprises less', () => {
+  const filter = held();
+  const before = filter.surprise(79);
+  filter.setNoise({ ...noise, whiteSdK: 0.5 });
+  expect(filter.surprise(79)).toBeLessThan(before / 3);
+});
+
+test('vapour that is hardly possible leaves its probability to the dry bulb, and never nothing', () => {
+  const filter = held();
+  filter.bound(() => 0);
+  expect(filter.state().wet).toBeCloseTo(2e-5, 9);
+  filter.predict();
+  filter.correct(78.4);
+  expect(filter.state().wet).toBeGreaterThan(0);
 });
