@@ -27,20 +27,28 @@ const openedSchema = z.object({ master: z.int(), slave: z.int(), pty: z.string()
  *
  * Uses the native part of a terminal library only: the library's own terminal object signals the
  * process it started when closed, and here there is none (`kill(-1)` would signal everybody).
+ *
+ * @param system the platform this runs on, and how its native part is loaded
  */
-export function openPseudoTerminal(): Result<PseudoTerminal, string> {
-  if (process.platform === 'win32') return fail('Windows has no pseudo-terminals');
+export function openPseudoTerminal({
+  platform = process.platform,
+  load = loadNative,
+}: {
+  readonly platform?: string;
+  readonly load?: () => unknown;
+} = {}): Result<PseudoTerminal, string> {
+  if (platform === 'win32') return fail('Windows has no pseudo-terminals');
   try {
-    return succeed(wrap(openNative()));
+    return succeed(wrap(openedSchema.parse(nativeModuleSchema.parse(load()).open(80, 24))));
   } catch (error) {
     return fail(error instanceof Error ? firstLine(error.message) : String(error));
   }
 }
 
-function openNative(): z.infer<typeof openedSchema> {
+function loadNative(): unknown {
   const require = createRequire(import.meta.url);
   const { requireBinary } = require('@lydell/node-pty/requireBinary.js');
-  return openedSchema.parse(nativeModuleSchema.parse(requireBinary('pty.node')).open(80, 24));
+  return requireBinary('pty.node');
 }
 
 function wrap(opened: z.infer<typeof openedSchema>): PseudoTerminal {

@@ -89,3 +89,69 @@ test('a terminal that was closed is gone for whoever has it open, and takes noth
   expect(() => terminal.write(Buffer.from('78.42\n'))).not.toThrow();
   expect(() => terminal.close()).not.toThrow();
 });
+
+test('a system without pseudo-terminals, or whose native part fails, is told in one line', () => {
+  const asked: unknown[] = [];
+  const failing = (error: unknown) => () => {
+    asked.push(error);
+    throw error;
+  };
+  const refused = (platform: string, load: () => unknown) => {
+    const opening = openPseudoTerminal({ platform, load });
+    return opening.ok ? 'opened' : opening.error;
+  };
+  expect([
+    refused('win32', failing('not asked')),
+    refused('linux', failing(new Error('Cannot find module\nRequire stack:\n- here'))),
+    refused('darwin', failing('no such device')),
+  ]).toEqual(['Windows has no pseudo-terminals', 'Cannot find module', 'no such device']);
+  expect(asked).toHaveLength(2);
+  expect(refused('linux', () => ({}))).not.toBe('opened');
+  const sizes: unknown[] = [];
+  const odd = {
+    open: (...size: readonly unknown[]) => ({ master: sizes.push(size), slave: 'none' }),
+  };
+  expect(refused('linux', () => odd)).not.toBe('opened');
+  expect(sizes).toEqual([[80, 24]]);
+});
+
+test('every listener hears all bytes, each of them once', async () => {
+  const terminal = opened();
+  const heard = ['', ''];
+  for (const index of [0, 1]) {
+    terminal.onBytes((bytes) => {
+      heard[index] += Buffer.from(bytes).toString('latin1');
+    });
+  }
+  const port = plugInto(terminal.path);
+  port.write('first');
+  await until('the first', () => heard.join('').length >= 10);
+  port.write('second');
+  await until('the second', () => heard.join('').length >= 22);
+  expect(heard).toEqual(['firstsecond', 'firstsecond']);
+});
+
+test('a short piece goes at once where the wire is free, and one that found no room goes before the next', async () => {
+  const terminal = opened();
+  const port = plugInto(terminal.path);
+  terminal.write(Buffer.from('a\n'));
+  let taken = '';
+  const takeAll = () =>
+    until('all that is there', () => {
+      const piece = port.read();
+      taken += piece;
+      return taken.length > 0 && piece === '';
+    });
+  await takeAll();
+  expect(taken).toBe('a\n');
+  // More than any buffer holds: a part of it stays behind, and the next piece is lost while it does.
+  const long = `${'x'.repeat(1_000_000)}\n`;
+  terminal.write(Buffer.from(long));
+  terminal.write(Buffer.from('lost\n'));
+  for (let count = 0; count < 200 && !taken.includes('b\n'); count += 1) {
+    await takeAll();
+    terminal.write(Buffer.from('b\n'));
+  }
+  await takeAll();
+  expect(taken.replaceAll('b\n', '')).toBe(`a\n${long}`);
+});
