@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
-import { studyRun } from '#shared-core';
 import { overlayFigure } from '../../../shared-core/figures/overlay-figure.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
-import { pearRun } from './support/pear-run.ts';
+import { plainReport } from './support/plain-report.ts';
 
-const one = studyRun(pearRun().run);
+const one = plainReport();
 const classOf = (count: number) =>
   Array.from({ length: count }, (_, index) => ({ ...one, runId: `r${index}`, name: `G${index}` }));
 const tables = (count: number) =>

@@ -1,11 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import { type RunStudy, studyRun } from '#shared-core';
+import type { RunStudy } from '#shared-core';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
-import { pearRun } from './support/pear-run.ts';
+import { plainReport } from './support/plain-report.ts';
 
-const { run } = pearRun();
-const full = studyRun(run);
-const bare = studyRun({ ...run, inputs: [], entries: undefined });
+const plain = plainReport();
+const full: RunStudy = {
+  ...plain,
+  rows: plain.rows.map((row) => ({ ...row, vapourAbv: { value: 90, low: 88, high: 92 } })),
+};
+const bare: RunStudy = {
+  ...plain,
+  plateau: null,
+  plates: null,
+  product: null,
+  simple: null,
+  books: { ...plain.books, cuts: [], residue: null, balance: null, ferment: null },
+  inputs: [],
+};
 
 const headings = (studies: readonly RunStudy[]) =>
   reportOf(studies).blocks.flatMap((block) =>
@@ -60,13 +71,10 @@ describe('a report to hand in', () => {
   );
 
   test('says of the rig what was described, or that it was not', () => {
-    const described = studyRun({
-      ...run,
-      settings: {
-        ...run.settings,
-        rig: { ...run.settings.rig, description: '500 mL flask, 20 cm of glass beads', plates: 3 },
-      },
-    });
+    const { settings } = full;
+    const description = '500 mL flask, 20 cm of glass beads';
+    const rig = { ...settings.rig, description, plates: 3 };
+    const described = { ...full, settings: { ...settings, rig } };
     expect(listUnder([described], 'Apparatus')[0]).toMatch(
       /500 mL flask, 20 cm of glass beads; fractional, 3 plates; .*thermometer/,
     );

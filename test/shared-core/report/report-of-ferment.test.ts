@@ -1,20 +1,14 @@
 import { expect, test } from 'vitest';
 import { reportOfFerments } from '../../../shared-core/report/report-of-ferment.ts';
-import { studyFerment } from '../../../shared-core/study/study-ferment.ts';
-import { pearWeek } from '../study/support/pear-week.ts';
+import { plainWeek } from '../exercises/support/plain-week.ts';
 
 test('a report tells what was stated of a ferment until it was put right, when, and why', () => {
-  const week = pearWeek({ hasWarmth: false });
+  const week = plainWeek();
   const { stated } = week.kept;
   const thirdDay = new Date(Date.parse(stated.beganAtIso) + 72 * 3_600_000).toISOString();
   const before = { ...stated, volumeMl: 900, sugarG: null };
-  const study = studyFerment({
-    ...week,
-    kept: {
-      ...week.kept,
-      corrections: [{ keptAtIso: thirdDay, before, reason: 'volume misread' }],
-    },
-  });
+  const corrections = [{ keptAtIso: thirdDay, before, reason: 'volume misread' }];
+  const study = { ...week, kept: { ...week.kept, corrections } };
   const items = reportOfFerments([study]).blocks.flatMap((block) =>
     block.kind === 'list' ? block.items : [],
   );

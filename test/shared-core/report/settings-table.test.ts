@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { defaultRunSettings, studyRun } from '#shared-core';
+import { defaultRunSettings } from '#shared-core';
 import { settingsTable } from '../../../shared-core/report/report-tables.ts';
-import { pearRun } from './support/pear-run.ts';
+import { plainReport } from './support/plain-report.ts';
 
-const { run } = pearRun();
+const plain = plainReport();
 
-function rowsWith(pressure: (typeof run)['settings']['pressure']): readonly string[] {
-  const study = studyRun({ ...run, settings: { ...run.settings, pressure } });
+function rowsWith(pressure: (typeof plain)['settings']['pressure']): readonly string[] {
+  const study = { ...plain, settings: { ...plain.settings, pressure } };
   return settingsTable(study).rows.map((row) => row.join(': '));
 }
 

@@ -1,12 +1,24 @@
-import { beforeAll, expect, test } from 'vitest';
-import { type RunStudy, studyRun } from '#shared-core';
+import { expect, test } from 'vitest';
 import type { RunByVolume } from '../../../shared-core/by-volume/run-by-volume.ts';
 import { volumeBlocks } from '../../../shared-core/report/volume-blocks.ts';
-import { pearRun } from './support/pear-run.ts';
+import { plainReport } from './support/plain-report.ts';
 
-let study: RunStudy;
-beforeAll(() => {
-  study = studyRun(pearRun().run);
+const study = plainReport({
+  byVolume: {
+    basis: 'booked',
+    course: [0, 20, 35].map((volumeMl) => ({
+      volumeMl,
+      headC: 78.4 + volumeMl / 10,
+      aboveAzeotropeK: 1 + volumeMl / 10,
+      vapourAbv: null,
+      collectedAbv: null,
+    })),
+    verdict: { mainFraction: true, because: '', cuts: [] },
+    rayleigh: null,
+    rectified: null,
+    doubt: null,
+    aboveRayleighK: null,
+  },
 });
 
 const blocksWith = (changes: Partial<RunByVolume>) =>
