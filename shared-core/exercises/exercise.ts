@@ -55,19 +55,16 @@ export interface AskedNumber extends AnswerQuantity {
 
 /** Numbers asked for, each with its limit of acceptance, and what is to be said beside them. */
 export function answerOf(asked: readonly AskedNumber[], besides = ''): ExerciseAnswer {
-  const quantities = asked.map(({ of, value, tolerance, unit }) => ({
-    of,
-    value,
-    tolerance: twoFigures(tolerance),
-    unit,
-  }));
-  const words = quantities.map(({ of, value, tolerance, unit }, index) => {
+  const limited = asked.map((one) => ({ ...one, tolerance: twoFigures(one.tolerance) }));
+  const words = limited.map(({ of, value, tolerance, unit, decimals }) => {
     const name = asked.length === 1 ? '' : `${of} `;
-    const decimals = asked[index]?.decimals ?? 0;
     const accepted = numberWords(tolerance, limitDecimals(tolerance, decimals));
     return `${name}${withUnit(numberWords(value, decimals), unit)} (accept ±${withUnit(accepted, unit)})`;
   });
-  return { words: words.join('; ') + (besides === '' ? '' : `. ${besides}`), quantities };
+  return {
+    words: words.join('; ') + (besides === '' ? '' : `. ${besides}`),
+    quantities: limited.map(({ of, value, tolerance, unit }) => ({ of, value, tolerance, unit })),
+  };
 }
 
 const twoFigures = (limit: number) => Number(limit.toPrecision(2));

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
+import { plateauFigure } from '../../../shared-core/figures/plateau-figure.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
-import { plainEntries, plainInputs, plainStudy } from './support/plain-study.ts';
+import { headRows, mark, plainEntries, plainInputs, plainStudy } from './support/plain-study.ts';
 import { printedQuestion } from './support/printed-question.ts';
 
 const plain = plainStudy();
@@ -138,4 +139,35 @@ test('without a mark of it nothing is said of the heat’s end', () => {
   expect(moments.filter((line) => line.startsWith('- '))).toEqual([]);
   expect(moments).toContain('  B: 54.2 ± 2 min');
   expect(asked('school-critique', study)).toEqual([]);
+});
+
+test('the curve to read the plateau off does not show where it lies, the solved one does', () => {
+  const question = exercisesOf(plain, 'school').find(({ id }) => id === 'school-plateau');
+  expect(question?.figure).toEqual(plateauFigure(plain, false));
+  expect(question?.solvedFigure).toEqual(plateauFigure(plain, true));
+  expect(question?.figure).not.toEqual(question?.solvedFigure);
+});
+
+describe('whether the heat came off in time', () => {
+  /** The limit passed so slowly that no eye can say when, at 3600 s; heat off so long after. */
+  const slowly = (offS: number): RunStudy => ({
+    ...plain,
+    rows: headRows((timeS) => 82.699 + ((timeS - 3600) / 60) * 0.07, 4200),
+    inputs: [...plainInputs.slice(0, -2), mark(offS, { type: 'heat-off' })],
+  });
+
+  test('is not asked of a head that hovers above the limit for more than two minutes', () => {
+    expect(asked('school-critique', slowly(4200))).toEqual([]);
+    expect(asked('school-critique', slowly(3710))).toContain('  late by: 0 ± 2 min');
+  });
+
+  test('is answered by the head as printed beside the limit as printed', () => {
+    // 82.7 °C at 3600 s as printed is not above 82.7 °C, though the reading after it is.
+    expect(asked('school-critique', slowly(3610)).at(-2)).toBe(
+      '> At 1:00:10 the head stood at 82.7 °C, not above 82.7 °C.',
+    );
+    expect(asked('school-critique', slowly(3700)).at(-2)).toBe(
+      '> At 1:01:40 the head stood at 82.8 °C. It had been at 82.7 °C or below until 1:00:00.',
+    );
+  });
 });
