@@ -290,6 +290,45 @@ describe('ferments drawn again', () => {
     expect(Math.abs(others.length / ferments - 0.06)).toBeLessThan(0.02);
     expect(others.every((original) => original >= 1.012 && original <= 1.072)).toBe(true);
   });
+
+  test('are nudged each in its traits, but for those that could not have lost so much', () => {
+    const traitsKept = (lost: number) => {
+      const cloud = drawFerments(createRandom('traits'), litre, { value: 1.06, uncertainty: 1e-4 });
+      cloud.original.fill(1.06);
+      for (let index = 0; index < ferments; index += 1) {
+        followTraits(cloud, index);
+        cloud.lost[index] = Math.min(lost, 1.06 - cloud.end[index]! - 1e-6);
+        cloud.logWeight[index] = index % 4 === 0 ? 0 : -50;
+      }
+      const drawn = new Set(cloud.traits.extractLeft);
+      renewFerments(cloud, createRandom('renewed'), true);
+      return cloud.traits.extractLeft.filter((trait) => drawn.has(trait)).length / ferments;
+    };
+    expect(traitsKept(0.01)).toBe(0);
+    // At its very end half of the nudges would leave less than was lost.
+    expect(Math.abs(traitsKept(1) - 0.5)).toBeLessThan(0.1);
+  });
+
+  test('are no longer done where they begin anew with a range that leaves something to do', () => {
+    const cloud = drawFerments(createRandom('done'), litre, { value: 1.06, uncertainty: 1e-4 });
+    cloud.original.fill(1.06);
+    for (let index = 0; index < ferments; index += 1) {
+      followTraits(cloud, index);
+      cloud.lost[index] = 1.06 - cloud.end[index]! - 0.001;
+      cloud.doneH[index] = 50;
+      cloud.logWeight[index] = index % 4 === 0 ? 0 : -50;
+    }
+    renewFerments(cloud, createRandom('renewed'), false);
+    const all = Array.from({ length: ferments }, (_, index) => index);
+    const left = (index: number) => cloud.original[index]! - cloud.end[index]! - cloud.lost[index]!;
+    const anew = all.filter((index) => cloud.original[index]! > 1.07);
+    expect(anew.length).toBeGreaterThan(100);
+    expect(
+      anew.filter((index) => left(index) > 0.004 && !Number.isNaN(cloud.doneH[index]!)),
+    ).toEqual([]);
+    const others = all.filter((index) => Math.abs(cloud.original[index]! - 1.06) < 1e-4);
+    expect(others.every((index) => cloud.doneH[index] === 50)).toBe(true);
+  });
 });
 
 describe('the last step of a ferment', () => {

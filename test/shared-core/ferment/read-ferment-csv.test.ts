@@ -155,6 +155,7 @@ describe('a ferment’s table', () => {
     expect(problem('SG;pH\n1,05;4\n')).toBe(
       'No time column was found among "SG", "pH", "1,05", "4". Give one the title "time_h" (hours since the yeast went in).',
     );
+    expect(problem(' a ; ;b\n')).toContain('among "a", "b".');
     expect(problem('time_h;SG\n0;x\n')).toBe(
       'No row holds a time and a reading among "time_h", "SG". Give the columns the titles "time_h" and "gravity", "mass_g" or "bubbles_per_min".',
     );
