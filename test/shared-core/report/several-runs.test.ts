@@ -193,6 +193,17 @@ describe('what a report is handed in with', () => {
       '1. At which volume would you ha',
       '2. The balance of ethanol can’t',
     ]);
+    // Readings and other marks say nothing of the heat's end.
+    const reading = {
+      kind: 'reading',
+      timeS: 10,
+      channel: 'head',
+      value: 78.4,
+      unit: '°C',
+      quality: 'good',
+    } as const;
+    expect(discussed({ ...bare, inputs: [reading, ...plain.inputs.slice(0, 2)] })).toHaveLength(3);
+    expect(discussed({ ...bare, inputs: [reading, ...plain.inputs] })).toHaveLength(4);
     // One of several is enough.
     expect(discussed(bare, plain)).toHaveLength(7);
   });
