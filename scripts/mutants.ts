@@ -1,14 +1,15 @@
 /**
  * Changes the code of a folder in one small way after the other and runs the folder's own tests on each change. A change that no test
  * notices survives, and is printed: either a test is missing, or the code is needless. Numbers of a folder are kept in test/mutants.json.
- * A single file may be given instead of a folder; its numbers are not kept. With --sample N only N mutants are tested, drawn by chance.
+ * A single file may be given instead of a folder; its numbers are not kept. With --own the rooms in the folder are left out, its own tests
+ * alone are run. With --sample N only N mutants are tested, drawn by chance.
  *
  * Ends with one line of JSON: folder, mutants, killed, survived, timedOut, scoreWithoutTimeouts (per cent of all mutants that a test
  * has seen; one that only ran too long counts as not seen). Of a sample, all this counts the mutants drawn, and the line says besides:
  * of (how many they were drawn from), low and high (between which the score of all lies with 95 % confidence), seed.
  * The first time, the mutation tool is installed into .build/.
  *
- * Usage: npm run --silent mutants -- FOLDER [--sample N [--seed S]]
+ * Usage: npm run --silent mutants -- FOLDER [--own] [--sample N [--seed S]]
  */
 import { statSync } from 'node:fs';
 import path from 'node:path';
@@ -24,10 +25,10 @@ import { projectRoot } from './testing/step.ts';
 
 const options = parseMutantsOptions(process.argv.slice(2));
 if (!options.ok) stop(options.error);
-const { folder: asked, sample } = options.value;
+const { folder: asked, isOwn, sample } = options.value;
 const folder = path.relative(projectRoot, path.resolve(asked)).replaceAll(path.sep, '/');
 const found = statSync(path.join(projectRoot, folder), { throwIfNoEntry: false });
-const scope = found === undefined ? null : scopeOf(folder, found.isDirectory());
+const scope = found === undefined ? null : scopeOf(folder, found.isDirectory(), isOwn);
 if (scope === null) stop(`There is no folder "${asked}" in shared-core or main.`);
 
 const stryker = await provideStryker((line) => console.error(line));
@@ -39,7 +40,7 @@ if (reportFile === null) {
 }
 const report = readReport(reportFile);
 for (const mutant of report) if (isSurvivor(mutant)) console.log(describeSurvivor(mutant));
-const sum = tally(folder, report, sample);
+const sum = tally(isOwn ? `${folder}/*` : folder, report, sample);
 if (scope.isFolder) keepTally(sum, new Date());
 console.log(JSON.stringify(sum));
 

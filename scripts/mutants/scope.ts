@@ -70,17 +70,21 @@ const leftOut = [
   'test/main/session/stated-later.test.ts',
 ];
 
-/** The scope of a folder or file of shared-core or main; null for any other. Its tests stand at the same path under `test`. */
-export function scopeOf(folder: string, isFolder: boolean): MutantScope | null {
+/**
+ * The scope of a folder or file of shared-core or main, or of a folder's own files without its rooms; null for any other. Its tests stand
+ * at the same path under `test`.
+ */
+export function scopeOf(folder: string, isFolder: boolean, isOwn = false): MutantScope | null {
   if (!/^(shared-core|main)(\/|$)/.test(folder)) return null;
   const isMirrored = (tested: string) => existsSync(path.join(projectRoot, 'test', tested));
   let tested = isFolder ? folder : path.posix.dirname(folder);
   while (!isMirrored(tested)) tested = path.posix.dirname(tested);
+  const below = isOwn ? '' : '**/';
   return {
     folder,
     isFolder,
-    mutate: isFolder ? `${folder}/**/*.ts` : folder,
-    tests: [`test/${tested}/**/*.test.ts`, `test/${tested}.test.ts`],
+    mutate: isFolder ? `${folder}/${below}*.ts` : folder,
+    tests: [`test/${tested}/${below}*.test.ts`, `test/${tested}.test.ts`],
     leftOut,
     keeps: keptFor(folder),
   };

@@ -67,9 +67,13 @@ test('the command takes a folder, and a sample of it with or without a seed', ()
   ]).toEqual(
     [null, { count: 20, seed: '1' }, { count: 20, seed: 'x' }].map((sample) => ({
       ok: true,
-      value: { folder: 'main/rigs', sample },
+      value: { folder: 'main/rigs', isOwn: false, sample },
     })),
   );
+  expect(asked('shared-core/monitor', '--own')).toEqual({
+    ok: true,
+    value: { folder: 'shared-core/monitor', isOwn: true, sample: null },
+  });
   for (const wrong of [
     ['main/rigs', '--sample', '0'],
     ['main/rigs', '--seed', '2'],

@@ -18,6 +18,14 @@ test('a folder is held against the tests at its own path, or at the nearest one 
   ]);
 });
 
+test('a folder’s own files are held against the tests beside them, without its rooms', () => {
+  const scope = scopeOf('shared-core/monitor', true, true);
+  expect([scope?.mutate, scope?.tests[0]]).toEqual([
+    'shared-core/monitor/*.ts',
+    'test/shared-core/monitor/*.test.ts',
+  ]);
+});
+
 test('code that keeps a table from one test to the next gets a new thread for each mutant', () => {
   expect(
     ['shared-core', 'shared-core/twin', 'shared-core/column/steady'].map(
