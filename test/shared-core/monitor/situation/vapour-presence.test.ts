@@ -24,6 +24,17 @@ function bathedAt(timeS: number): VapourPresence {
 }
 
 describe('vapour at the bulb', () => {
+  test('that is only in doubt is not absent, and the bulb not left alone', () => {
+    const presence = bathedAt(100);
+    feed(presence, 101, [state(0.5, 78.2), state(0.5, 78), state(0.5, 77.8)]);
+    expect(presence.at(110)).toEqual({
+      recededSinceS: null,
+      absentS: 0,
+      leftAloneS: 0,
+      longestBreakS: 0,
+    });
+  });
+
   test('has gone when the filter has been sure of it for three seconds, since it was last there', () => {
     const presence = bathedAt(100);
     expect(feed(presence, 101, [state(0.1, 77), state(0.1, 76), state(0.1, 75)])).toEqual([
