@@ -69,8 +69,9 @@ function wrap(opened: z.infer<typeof openedSchema>): PseudoTerminal {
   return {
     path: opened.pty,
     write(bytes) {
-      if (isOpen && unsent.length > 0) send(unsent);
-      if (isOpen && unsent.length === 0) send(bytes);
+      if (!isOpen) return;
+      if (unsent.length > 0) send(unsent);
+      if (unsent.length === 0) send(bytes);
     },
     onBytes(listener) {
       near.on('data', (chunk: Uint8Array) => listener(chunk));

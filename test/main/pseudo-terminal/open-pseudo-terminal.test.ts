@@ -155,3 +155,17 @@ test('a short piece goes at once where the wire is free, and one that found no r
   await takeAll();
   expect(taken.replaceAll('b\n', '')).toBe(`a\n${long}`);
 });
+
+test('a wire that takes nothing for another reason than being full says so', () => {
+  const { path } = opened();
+  const flags = constants.O_NOCTTY | constants.O_NONBLOCK;
+  const ends = {
+    master: openSync(path, constants.O_RDONLY | flags),
+    slave: openSync(path, constants.O_RDWR | flags),
+    pty: path,
+  };
+  const onlyRead = openPseudoTerminal({ load: () => ({ open: () => ends }) });
+  if (!onlyRead.ok) throw new Error(onlyRead.error);
+  onTestFinished(() => onlyRead.value.close());
+  expect(() => onlyRead.value.write(Buffer.from('78.42\n'))).toThrow(/EBADF/);
+});
