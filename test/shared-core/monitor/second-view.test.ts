@@ -84,7 +84,9 @@ describe('what all snapshots of a second say', () => {
   });
 
   test('is made once, and stays what it was when more happens later', () => {
-    const recentEvents = [{ event: 'vapour-arrived' as const, timeS: 900, because: 'It came.' }];
+    const recentEvents: SecondSource['recentEvents'][number][] = [
+      { event: 'vapour-arrived', timeS: 900, because: 'It came.' },
+    ];
     const channelProblems: SecondSource['channelProblems'][number][] = [];
     const view = viewOf({ recentEvents, channelProblems });
     const parts = () => [
