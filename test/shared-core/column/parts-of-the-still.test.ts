@@ -103,6 +103,14 @@ test('a look-up tells the slopes of its own curves', () => {
     );
   }
   expect([at(0).y, at(1).y]).toEqual([0, expect.closeTo(1, 9)]);
+  // Pure water and pure ethanol boil and condense at one temperature each: 100.0 °C and 78.3 °C.
+  for (const [x, boilsC] of [
+    [0, 100],
+    [1, 78.3],
+  ] as const) {
+    expect(at(x).temperatureC).toBeCloseTo(boilsC, 1);
+    expect(lookUpDewTemperatureC(table, x)).toBeCloseTo(at(x).temperatureC, 2);
+  }
 });
 
 describe('a pot that bumps', () => {

@@ -209,6 +209,18 @@ describe('what people do', () => {
     });
   });
 
+  test('a draught takes drip and gives reflux for as long as it lasts', () => {
+    const rates = (durationS: number) => {
+      const still = at(pear, 1500);
+      still.applyEvent({ kind: 'draught', durationS, lossFactor: 1.6 });
+      still.advance(1590);
+      return still.state.distillateRateMlPerMin;
+    };
+    const [usual, over, lasting] = [rates(0), rates(30), rates(100)];
+    expect(lasting).toBeLessThan(0.8 * usual);
+    expect(over).toBeGreaterThan(0.9 * usual);
+  });
+
   test('surging makes the drip come and go', () => {
     const still = at(pear, 1500);
     const calmRate = still.state.distillateRateMlPerMin;
