@@ -2,14 +2,21 @@ import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts'
 import { balanceDoubt } from './balance-doubt.ts';
 import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
 import { distillateOverTime, type RunToMeasure, type VolumeBasis } from './distillate-over-time.ts';
+import { expectedAt } from './expected-at.ts';
 import { type VolumePoint, volumeCourse } from './volume-course.ts';
 import { type VolumeReading, volumeReadings } from './volume-reading.ts';
 import { type VolumeVerdict, volumeVerdict } from './volume-verdict.ts';
 
+/** A point of the course, and what theory expects at the same volume; null where it has none. */
+export interface PointBesideTheory extends VolumePoint {
+  readonly simple: ExpectedPoint | null;
+  readonly column: ExpectedPoint | null;
+}
+
 /** A run against the volume of distillate, with what theory expects of its charge. */
 export interface RunByVolume {
   readonly basis: VolumeBasis;
-  readonly course: readonly VolumePoint[];
+  readonly course: readonly PointBesideTheory[];
   readonly verdict: VolumeVerdict;
   /** A simple still of the same charge; null where the charge or the volume forbids it. */
   readonly rayleigh: readonly ExpectedPoint[] | null;
@@ -67,17 +74,23 @@ export function runByVolume(run: RunAgainstVolume): RunByVolume | null {
   const rayleigh = expected(run, upToMl, null);
   const { plates } = settings.rig;
   const { refluxRatio } = run;
+  const rectified =
+    plates === null || plates === 0 || refluxRatio === null
+      ? null
+      : expected(run, upToMl, { plates, refluxRatio });
+  const besideTheory = course.map((point) => ({
+    ...point,
+    simple: expectedAt(rayleigh, point.volumeMl),
+    column: expectedAt(rectified, point.volumeMl),
+  }));
   return {
     basis: measured.basis,
-    course,
+    course: besideTheory,
     verdict: volumeVerdict(course, settings),
     doubt: balanceDoubt(course, settings),
     rayleigh,
-    rectified:
-      plates === null || plates === 0 || refluxRatio === null
-        ? null
-        : expected(run, upToMl, { plates, refluxRatio }),
-    aboveRayleighK: rayleigh === null ? null : distance(course, rayleigh),
+    rectified,
+    aboveRayleighK: aboveSimple(besideTheory),
   };
 }
 
@@ -144,12 +157,10 @@ function expected(
   return batchByVolume({ chargeMl, chargeAbv, pressureKPa, upToMl, column });
 }
 
-function distance(course: readonly VolumePoint[], rayleigh: readonly ExpectedPoint[]) {
-  const differences = course.flatMap(({ volumeMl, headC, vapourAbv }) => {
-    const at = rayleigh.findIndex((point) => point.volumeMl >= volumeMl);
-    const point = rayleigh[at];
-    return vapourAbv === null || point === undefined ? [] : [headC - point.headC];
-  });
+function aboveSimple(course: readonly PointBesideTheory[]): RunByVolume['aboveRayleighK'] {
+  const differences = course.flatMap(({ headC, vapourAbv, simple }) =>
+    vapourAbv === null || simple === null ? [] : [headC - simple.headC],
+  );
   if (differences.length === 0) return null;
   const mean = differences.reduce((sum, one) => sum + one, 0) / differences.length;
   const greatest = differences.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most));

@@ -7,8 +7,6 @@ type ByVolume = NonNullable<RunStudy['byVolume']>;
 type AtVolume = ByVolume['course'][number] & {
   readonly runId: string;
   readonly basis: ByVolume['basis'];
-  readonly simple: Expected | null;
-  readonly column: Expected | null;
 };
 
 const columns: readonly Column<AtVolume>[] = [
@@ -86,32 +84,9 @@ export function volumeTable(studies: readonly RunStudy[]): Table {
     ...byColumns(columns, function* () {
       for (const { runId, byVolume } of studies) {
         if (byVolume === null) continue;
-        const { basis, course, rayleigh, rectified } = byVolume;
-        for (const at of course) {
-          const simple = expectedAt(rayleigh, at.volumeMl);
-          const column = expectedAt(rectified, at.volumeMl);
-          yield { ...at, runId, basis, simple, column };
-        }
+        const { basis, course } = byVolume;
+        for (const at of course) yield { ...at, runId, basis };
       }
     }),
-  };
-}
-
-type Expected = Omit<NonNullable<ByVolume['rayleigh']>[number], 'volumeMl'>;
-
-/** Between two steps of the expected course on a straight line; null beyond its end. */
-function expectedAt(
-  course: readonly NonNullable<ByVolume['rayleigh']>[number][] | null,
-  volumeMl: number,
-): Expected | null {
-  const right = course?.findIndex((point) => point.volumeMl >= volumeMl - 1e-9) ?? -1;
-  const [after, before] = [course?.[right], course?.[right - 1]];
-  if (after === undefined) return null;
-  if (before === undefined) return after;
-  const share = (volumeMl - before.volumeMl) / (after.volumeMl - before.volumeMl);
-  const between = (from: number, to: number) => from + share * (to - from);
-  return {
-    headC: between(before.headC, after.headC),
-    strengthAbv: between(before.strengthAbv, after.strengthAbv),
   };
 }

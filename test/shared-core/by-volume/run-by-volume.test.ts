@@ -166,6 +166,18 @@ describe('what theory expects beside it', () => {
     });
   });
 
+  test('is held against a reading at its own volume, not at the next step of the course', () => {
+    const between = (from: number, to: number) => (from + to) / 2;
+    const midway = [40, 80, 119].map((at): readonly [number, number] => {
+      const [before, after] = [simple[at]!, simple[at + 1]!];
+      return [between(before.volumeMl, after.volumeMl), between(before.headC, after.headC)];
+    });
+    expect(ofTable([...midway, [upToMl, simple.at(-1)!.headC]])?.aboveRayleighK).toEqual({
+      mean: expect.closeTo(0, 9),
+      greatest: expect.closeTo(0, 9),
+    });
+  });
+
   test.each([7.7, 15.4, 30.7])(
     'is held against the last reading too, at whatever volume (%d mL)',
     (lastMl) => {

@@ -16,6 +16,8 @@ const at = (volumeMl: number, headC: number, strengthAbv: number | null) => ({
       ? null
       : { value: strengthAbv, low: strengthAbv - 3, high: strengthAbv + 2 },
   collectedAbv: null,
+  simple: null,
+  column: null,
 });
 
 /** Five readings in rising volume, the first too cool for vapour; a simple still and a column beside them. */

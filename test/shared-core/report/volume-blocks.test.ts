@@ -67,6 +67,8 @@ test('cuts are listed with their ends and their mean strength, all together last
     aboveAzeotropeK: 0.4,
     vapourAbv: null,
     collectedAbv: low === null ? null : { value: low + 2, low, high: low + 4 },
+    simple: null,
+    column: null,
   });
   const table = (course: RunByVolume['course']) =>
     blocksWith({
