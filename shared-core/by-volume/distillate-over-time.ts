@@ -29,7 +29,7 @@ export interface RunToMeasure {
  * The volume of distillate through a run, from the best that there is: a receiver that is measured all along, volumes and
  * masses written down, or a stated drip rate. Null where nobody measured anything.
  *
- * A receiver whose reading falls was changed: what it held stays counted. A mass becomes a volume by the density of the
+ * A receiver that was taken away unmeasured ends what is known, for it was not empty. One whose reading falls was changed: what it held stays counted. A mass becomes a volume by the density of the
  * vapour's strength at 20 °C, `V = Σ Δm/ρ(w)`.
  *
  * @param run inputs in order of time; arrivedS, untilS [s]; drip rate [mL/min]; strength at a time [% vol]
@@ -46,7 +46,9 @@ export function distillateOverTime(run: RunToMeasure): DistillateOverTime | null
   const measured = fromReceiver(run);
   if (measured !== null) return measured;
   const start = { timeS: run.arrivedS, volumeMl: 0 };
-  for (const volumes of [bookedVolumes(run), cutVolumes(run)]) {
+  const { booked, isWhole } = bookedVolumes(run);
+  const cuts = cutVolumes(run);
+  for (const volumes of isWhole ? [booked, cuts] : [cuts, booked]) {
     const points = rising([start, ...volumes], run);
     if (points.length > 1) return { basis: 'booked', points };
   }
@@ -86,23 +88,29 @@ function fromReceiver(run: RunToMeasure): DistillateOverTime | null {
   return { basis: isMass ? 'receiver-mass' : 'receiver-volume', points: rising(points, run) };
 }
 
-/** What was written down of receivers, added up. */
-function bookedVolumes({ inputs, strengthAt }: RunToMeasure): Points {
+/** What was written down of receivers, added up; after one that nobody measured the sum is not known any more. */
+function bookedVolumes({ inputs, arrivedS, strengthAt }: RunToMeasure): {
+  readonly booked: Points;
+  readonly isWhole: boolean;
+} {
+  const booked: Points[number][] = [];
   let earlierMl = 0;
-  let presentMl = 0;
-  return standingMarks(inputs.filter((input): input is Mark => input.kind === 'mark')).flatMap(
-    ({ timeS, mark }) => {
-      if (mark.type === 'receiver-changed') {
-        earlierMl += mark.volumeMl ?? presentMl;
-        presentMl = 0;
-        return mark.volumeMl === null ? [] : [{ timeS, volumeMl: earlierMl }];
-      }
-      if (mark.type === 'volume-read') presentMl = mark.volumeMl;
-      else if (mark.type === 'mass-read') presentMl = mark.massG / gramsPerMl(strengthAt(timeS));
-      else return [];
-      return [{ timeS, volumeMl: earlierMl + presentMl }];
-    },
-  );
+  let presentMl: number | null = null;
+  for (const { timeS, mark } of standingMarks(
+    inputs.filter((input): input is Mark => input.kind === 'mark'),
+  )) {
+    if (mark.type === 'receiver-changed') {
+      const heldMl: number | null = mark.volumeMl ?? presentMl ?? (timeS < arrivedS ? 0 : null);
+      if (heldMl === null) return { booked, isWhole: false };
+      earlierMl += heldMl;
+      presentMl = null;
+      if (mark.volumeMl === null) continue;
+    } else if (mark.type === 'volume-read') presentMl = mark.volumeMl;
+    else if (mark.type === 'mass-read') presentMl = mark.massG / gramsPerMl(strengthAt(timeS));
+    else continue;
+    booked.push({ timeS, volumeMl: earlierMl + (presentMl ?? 0) });
+  }
+  return { booked, isWhole: true };
 }
 
 function cutVolumes({ cuts }: RunToMeasure): Points {

@@ -276,6 +276,29 @@ describe('the distillate of a run with times', () => {
     });
   });
 
+  test('ends with a receiver that was taken away unmeasured, unless nothing could have been in it', () => {
+    const inputs = marked(
+      [200, { type: 'receiver-changed', volumeMl: null }],
+      [400, { type: 'volume-read', volumeMl: 4 }],
+      [500, { type: 'receiver-changed', volumeMl: null }],
+      [600, { type: 'receiver-changed', volumeMl: null }],
+      [800, { type: 'volume-read', volumeMl: 3 }],
+    );
+    expect(distillateOverTime(run({ inputs }))?.points).toEqual([
+      { timeS: 300, volumeMl: 0 },
+      { timeS: 400, volumeMl: 4 },
+    ]);
+    // All of them measured later tell more than one of them at the bench.
+    const cuts = [
+      { toS: 500, volumeMl: 5 },
+      { toS: 900, volumeMl: 9 },
+    ];
+    expect(distillateOverTime(run({ inputs, cuts }))?.points.at(-1)).toEqual({
+      timeS: 900,
+      volumeMl: 14,
+    });
+  });
+
   test('is else that of the cuts measured later, else of a drip rate', () => {
     const cuts = [
       { toS: 500, volumeMl: 6 },
