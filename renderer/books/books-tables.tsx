@@ -33,7 +33,9 @@ export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
           )}
         </p>
       )}
-      {books.ferment !== null && <p>{own(fermentSentence(books.ferment))}</p>}
+      {books.ferment !== null && (
+        <p>{own(fermentSentence(books.ferment, books.unmeasuredCuts.length === 0))}</p>
+      )}
       {fromSugar !== null && (
         <DrawnFigure
           drawing={fromSugar}

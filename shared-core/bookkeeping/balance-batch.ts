@@ -9,6 +9,8 @@ import { inputsOfSum, sumOfLiquids } from './sum-liquids.ts';
 export interface BatchBooks {
   readonly charge: BookedLiquid;
   readonly cuts: readonly BookedLiquid[];
+  /** Whether something was collected besides that nobody measured; none where left out. */
+  readonly isCutUnmeasured?: boolean;
   /** What was left in the pot, if it was measured. */
   readonly residue: BookedLiquid | null;
   /** Liquid left in column and condenser, if it was measured or estimated. */
@@ -21,13 +23,13 @@ export interface Balance {
   readonly cutsG: Quantity;
   readonly residueG: Quantity | null;
   readonly holdUpG: Quantity | null;
-  /** In minus everything accounted for [g]; null while the residue is unknown. */
+  /** In minus everything accounted for [g]; null while the residue or a cut is unknown. */
   readonly missingG: Quantity | null;
-  /** Accounted for, of what went in [%]; null while the residue is unknown. */
+  /** Accounted for, of what went in [%]; null while the residue or a cut is unknown. */
   readonly closurePercent: DerivedQuantity | null;
-  /** Whether what is missing is within the expanded uncertainty (k = 2); null while the residue is unknown. */
+  /** Whether what is missing is within the expanded uncertainty (k = 2); null while the residue or a cut is unknown. */
   readonly closes: boolean | null;
-  /** In the cuts, of what went in [%]. */
+  /** In the cuts that were measured, of what went in [%]. */
   readonly recoveryPercent: DerivedQuantity;
 }
 
@@ -41,7 +43,8 @@ export interface BatchBalance {
  * `closure = 100 (Σ cuts + residue + hold-up)/charge`, `missing = charge − Σ cuts − residue − hold-up`.
  *
  * Without a measured residue there is no closure, only a recovery: taking the residue from the difference
- * would make every balance close.
+ * would make every balance close. Nor is there with a cut that was not measured: it is not empty for that, and the recovery is
+ * then a least one.
  *
  * @param books charge, cuts, residue and hold-up, from {@link bookLiquid}
  * @returns masses [g] and percentages of the charge [%], with standard uncertainties (k = 1); readings taken
@@ -64,12 +67,15 @@ export function balanceBatch(books: BatchBooks): BatchBalance {
 }
 
 function balanceOf(
-  { charge, cuts, residue, holdUp }: BatchBooks,
+  { charge, cuts, isCutUnmeasured = false, residue, holdUp }: BatchBooks,
   of: 'massG' | 'ethanolG',
 ): Balance {
   const inG = charge[of];
   requireInRange(of === 'massG' ? 'mass charged' : 'ethanol charged', inG.value, 1e-6, 1e9, 'g');
-  const out = residue === null ? null : [...cuts, residue, ...(holdUp === null ? [] : [holdUp])];
+  const out =
+    residue === null || isCutUnmeasured
+      ? null
+      : [...cuts, residue, ...(holdUp === null ? [] : [holdUp])];
   const percentOfCharge = (parts: readonly BookedLiquid[]) =>
     propagateUncertainty(
       [

@@ -36,6 +36,8 @@ export interface MeasuredLiquid extends PartlyMeasured {
 export interface RunBooks {
   readonly charge: BookedLiquid;
   readonly cuts: readonly BookedCut[];
+  /** Numbers of the cuts that hold nobody knows what; one that is known to be empty is not among them. */
+  readonly unmeasuredCuts: readonly number[];
   readonly residue: BookedLiquid | null;
   readonly holdUp: BookedLiquid | null;
   /** Null when no cut is booked. */
@@ -91,10 +93,24 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   const holdUp = part(worded('Hold-up'), entries?.holdUp ?? marked.holdUp);
   const sugarG = entries?.sugarG ?? marked.sugarG ?? sugarOfFerment(settings, assumptions);
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
+  const unmeasuredCuts = cuts.flatMap((cut) =>
+    cut.booked === null && !isEmpty(cut) ? [cut.number] : [],
+  );
+  const isCutUnmeasured = unmeasuredCuts.length > 0;
   const balance =
-    booked.length === 0 ? null : balanceBatch({ charge, cuts: booked, residue, holdUp });
-  if (cuts.length > booked.length) {
+    booked.length === 0
+      ? null
+      : balanceBatch({ charge, cuts: booked, isCutUnmeasured, residue, holdUp });
+  if (isCutUnmeasured) {
     assumptions.add(worded('A cut without an amount or a strength is left out of the balance.'));
+  }
+  if (balance !== null && isCutUnmeasured) {
+    assumptions.add(
+      worded(
+        'What cut {cuts} held is not known. So the recovery is at least as told, nothing says whether the balance closes, and no simple distillation can be set beside it.',
+        { cuts: unmeasuredCuts.join(', ') },
+      ),
+    );
   }
   const liquids = [...booked, residue, holdUp].filter((liquid) => liquid !== null);
   if (balance !== null && isMoreThanCharge(liquids, charge)) {
@@ -132,6 +148,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     measured,
     sugarG,
     cuts,
+    unmeasuredCuts,
     residue,
     holdUp,
     balance,
@@ -143,6 +160,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
             sugarG,
             chargedG: charge.ethanolG,
             collectedG,
+            isCollectedWhole: !isCutUnmeasured,
             yields,
           }),
     refluxRatio: entries?.refluxRatio ?? null,
@@ -220,6 +238,11 @@ function withEntries(
         strength: entry?.strength ?? cut?.strength ?? null,
       };
     });
+}
+
+/** Written down as holding nothing, in whatever strength. */
+function isEmpty({ amount }: CutRecord): boolean {
+  return amount !== null && (amount.by === 'mass' ? amount.massG : amount.volumeMl).value === 0;
 }
 
 /** Null for more than what was charged, as after a slip of the pen. */

@@ -16,8 +16,10 @@ export interface FromFerment {
   /** By the judgement of its log, for the volume that was charged. */
   readonly byLogG: Quantity;
   readonly chargedG: Quantity;
-  /** Null while no cut is booked. */
+  /** In the cuts that were measured; null while none is booked. */
   readonly collectedG: Quantity | null;
+  /** False where a cut was not measured: what was collected is then a least amount. */
+  readonly isCollectedWhole: boolean;
   /** Ethanol by the log, of the most the sugar could give [%]. */
   readonly fermentPercent: DerivedQuantity | null;
   readonly yields: FermentYield | null;
@@ -27,7 +29,7 @@ export interface FromFerment {
 export function fromFerment(
   origin: FermentOrigin,
   amount: LiquidMeasurement['amount'],
-  known: Pick<FromFerment, 'sugarG' | 'chargedG' | 'collectedG' | 'yields'>,
+  known: Pick<FromFerment, 'sugarG' | 'chargedG' | 'collectedG' | 'isCollectedWhole' | 'yields'>,
 ): FromFerment {
   const strengthAbv = {
     value: origin.strengthAbv.value,

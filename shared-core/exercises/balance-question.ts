@@ -40,7 +40,7 @@ export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
     othersG.reduce((leftG, grams) => leftG - grams, chargedG - cutsG),
     1,
   );
-  const isClosed = residue !== null;
+  const isClosed = books.balance.ethanol.missingG !== null;
   const first = largestOf(doubts);
   return exercise({
     id: 'undergraduate-balance',
@@ -83,7 +83,9 @@ export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
       `The tool rounds nothing on the way, and counts the error that readings of one instrument share: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
       isClosed
         ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...othersG].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? `, what stayed ${settings.rig.plates === 0 ? 'on the glass' : 'in the column'} among it` : ''}. ${closureWords(books.balance.ethanol.closes)}`
-        : 'The residue was not measured, so closure cannot be judged: a difference always closes.',
+        : residue === null
+          ? 'The residue was not measured, so closure cannot be judged: a difference always closes.'
+          : `Cut ${books.unmeasuredCuts.join(', ')} was not measured, so closure cannot be judged, and the recovery is a least one.`,
     ],
     answerLines: 12,
   });

@@ -99,7 +99,7 @@ const recoverEthanol: Maker = ({ settings, books, product }) => {
       `${recoveredMl.toFixed(1)}/${chargedMl.toFixed(1)} × 100 % = ${percent.toFixed(1)} %.`,
       chargeDoubtWords(settings.charge),
       percent <= 100
-        ? `The rest is still in the flask, clings to the ${settings.rig.plates === 0 ? 'glass' : 'column'}, or was lost as vapour.`
+        ? `The rest is still in the flask, ${books.unmeasuredCuts.length > 0 ? 'went into a receiver that nobody measured, ' : ''}clings to the ${settings.rig.plates === 0 ? 'glass' : 'column'}, or was lost as vapour.`
         : 'More than was there cannot come over: the charge, a volume or a strength was misread.',
     ],
     answerLines: 5,

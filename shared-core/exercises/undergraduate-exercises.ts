@@ -19,6 +19,8 @@ const practicalPercent = ((100 * pasteurEthanolGPerG) / gayLussacGPerG).toFixed(
 
 const judgeYield: Maker = ({ books }) => {
   if (books.ferment === null || books.balance === null) return null;
+  // Of a receiver that nobody measured no sheet can say how much of the sugar's ethanol it held.
+  if (books.unmeasuredCuts.length > 0) return null;
   const { theoreticalG } = books.ferment;
   const sugarG = shown(theoreticalG.value / gayLussac, 1);
   const chargedG = shown(books.balance.ethanol.inG.value, 2);

@@ -60,7 +60,7 @@ export function ethanolFigure(books: RunBooks): Drawing | null {
   };
 }
 
-function partsOf({ balance, cuts, charge }: RunBooks): readonly Part[] {
+function partsOf({ balance, cuts, unmeasuredCuts, charge }: RunBooks): readonly Part[] {
   if (balance === null) return [];
   const { residueG, holdUpG } = balance.ethanol;
   const measured = [
@@ -72,7 +72,7 @@ function partsOf({ balance, cuts, charge }: RunBooks): readonly Part[] {
   ].map((part, index) => ({ ...part, paint: paints[index % paints.length] ?? null }));
   const rest = charge.ethanolG.value - measured.reduce((sum, { grams }) => sum + grams, 0);
   if (rest < 0.005 * charge.ethanolG.value) return measured;
-  const name = residueG === null ? 'Not measured' : 'Missing';
+  const name = residueG === null || unmeasuredCuts.length > 0 ? 'Not measured' : 'Missing';
   return [...measured, { name, grams: rest, paint: null }];
 }
 

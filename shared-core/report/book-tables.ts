@@ -2,6 +2,7 @@ import type { Balance, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
 import { clockWords, intervalWords, measuredWords, worded } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
 import { fromFermentTable } from './from-ferment-blocks.ts';
+import { leastWords } from './least-words.ts';
 
 /** What the tables are made from: a study, or the books of one. */
 interface BooksToShow {
@@ -97,7 +98,11 @@ function balanceTable({ books }: BooksToShow): DocumentTable | null {
       ({ holdUpG }) => (holdUpG === null ? worded('not measured') : measuredWords(holdUpG, 'g')),
     ],
     [worded('Missing'), ({ missingG }) => (missingG === null ? '–' : measuredWords(missingG, 'g'))],
-    [worded('Recovery'), ({ recoveryPercent }) => measuredWords(recoveryPercent, '%')],
+    [
+      worded('Recovery'),
+      ({ recoveryPercent }) =>
+        leastWords(measuredWords(recoveryPercent, '%'), books.unmeasuredCuts.length === 0),
+    ],
     [
       worded('Closure'),
       ({ closurePercent }) => (closurePercent === null ? '–' : measuredWords(closurePercent, '%')),

@@ -14,7 +14,11 @@ const results: readonly Result[] = [
   {
     title: 'Recovered / %',
     decimals: 0,
-    of: ({ books }) => books.balance?.ethanol.recoveryPercent.value ?? null,
+    // With a cut that was not measured it is a least one, which no mean or spread can take.
+    of: ({ books }) =>
+      books.unmeasuredCuts.length > 0
+        ? null
+        : (books.balance?.ethanol.recoveryPercent.value ?? null),
   },
   { title: 'Stages', decimals: 1, of: ({ plates }) => plates?.plates.stepped.value ?? null },
 ];

@@ -4,6 +4,7 @@ import { type ColumnKind, kindWords, originOf, runKind } from '../study/index.ts
 import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
+import { leastWords } from './least-words.ts';
 
 /** More columns than this do not fit on a page: a class has a row a run. */
 export const mostSideBySide = 6;
@@ -27,13 +28,18 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
         plateau === null ? '–' : `${plateau.statistics.standardDeviationK.toFixed(2)}\u00a0K`,
     ],
     [
-      'Mean strength of the cuts',
+      'Mean strength of the cuts measured',
       ({ product }) => (product === null ? '–' : `${product.strengthAbv.toFixed(1)}\u00a0% vol`),
     ],
     [
       'Ethanol recovered',
       ({ books }) =>
-        books.balance === null ? '–' : measuredWords(books.balance.ethanol.recoveryPercent, '%'),
+        books.balance === null
+          ? '–'
+          : leastWords(
+              measuredWords(books.balance.ethanol.recoveryPercent, '%'),
+              books.unmeasuredCuts.length === 0,
+            ),
     ],
     [
       'Ethanol accounted for',
@@ -79,7 +85,10 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
 function kindsCompared(studies: readonly RunStudy[]): readonly Block[] {
   const ofKind = (kind: ColumnKind) =>
     studies.flatMap(({ settings, product, books }, index) =>
-      runKind(settings) === kind && product !== null && books.balance !== null
+      runKind(settings) === kind &&
+      product !== null &&
+      books.balance !== null &&
+      books.unmeasuredCuts.length === 0
         ? [{ number: index + 1, strengthAbv: product.strengthAbv, ...books.balance.ethanol }]
         : [],
     );

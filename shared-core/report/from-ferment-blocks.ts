@@ -1,12 +1,14 @@
 import type { FromFerment, Quantity } from '../bookkeeping/index.ts';
 import type { Drawing } from '../figures/index.ts';
-import { measuredWords, numberWords, say, worded } from '../wording/index.ts';
+import { asGiven, measuredWords, numberWords, say, worded } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
 import { massesFigure } from './ferment-steps.ts';
+import { leastWords } from './least-words.ts';
 
 /** From sugar to distillate, step by step; the strength by the log with the interval of its judge. */
 export function fromFermentTable(from: FromFerment): DocumentTable {
   const { origin, sugarG, mostG, practiceG, byLogG, chargedG, collectedG, yields } = from;
+  const collected = (words: string) => leastWords(words, from.isCollectedWhole);
   const { low, value, high } = origin.strengthAbv;
   const mass = (quantity: Quantity | null) =>
     quantity === null ? worded('not known') : measuredWords(quantity, 'g');
@@ -31,7 +33,7 @@ export function fromFermentTable(from: FromFerment): DocumentTable {
         worded('Sugar of this charge'),
         mass(sugarG),
         '–',
-        worded('of the ferment “{name}”, as it began', { name: origin.name }),
+        worded('of the ferment “{name}”, as it began', { name: asGiven(origin.name) }),
       ],
       [worded('Ethanol at most'), mass(mostG), '–', worded('Gay-Lussac’s equation')],
       [worded('Ethanol expected'), mass(practiceG), '–', worded('as ferments in practice do')],
@@ -53,12 +55,12 @@ export function fromFermentTable(from: FromFerment): DocumentTable {
       ],
       [
         worded('Ethanol collected'),
-        collectedG === null ? worded('not measured') : mass(collectedG),
-        share(yields?.overallPercent),
+        collectedG === null ? worded('not measured') : collected(mass(collectedG)),
+        yields === null ? '–' : collected(share(yields.overallPercent)),
         yields === null
           ? '–'
           : worded('the cuts; {percent} of what was charged', {
-              percent: measuredWords(yields.distillationPercent, '%'),
+              percent: collected(measuredWords(yields.distillationPercent, '%')),
             }),
       ],
     ],
@@ -83,7 +85,10 @@ export function fromFermentFigure(from: FromFerment | null): Drawing | null {
     [say('Ethanol expected'), from.practiceG],
     [say('Ethanol in the ferment'), from.byLogG],
     [say('Ethanol charged'), from.chargedG],
-    [say('Ethanol collected'), from.collectedG],
+    [
+      from.isCollectedWhole ? say('Ethanol collected') : say('Ethanol in the cuts measured'),
+      from.collectedG,
+    ],
   ];
   return massesFigure(
     steps.flatMap(([name, massG]) => (massG === null ? [] : [{ name, massG }])),

@@ -1,11 +1,12 @@
 import { ethanolFigure, plateFigure, strengthFigure, temperatureFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
-import { leastPlateauS, plateauBandK, runKind } from '../study/index.ts';
+import { leastPlateauS, plateauBandK, runKind, unmeasuredBeforeMain } from '../study/index.ts';
 import { clockWords, intervalWords, measuredWords } from '../wording/index.ts';
 import { bookTables } from './book-tables.ts';
 import type { Block } from './document.ts';
 import { fermentSentence } from './ferment-sentence.ts';
 import { fromFermentFigure } from './from-ferment-blocks.ts';
+import { leastWords } from './least-words.ts';
 import { proofBlocks } from './proof-blocks.ts';
 import { alarmsTable, settingsTable, stagesTable } from './report-tables.ts';
 import { volumeBlocks } from './volume-blocks.ts';
@@ -64,7 +65,7 @@ function results(study: RunStudy): readonly Block[] {
     ...(product === null || books.balance === null
       ? ['No cut was measured, so there is no recovery to report.']
       : [
-          `All cuts together: ${product.volumeMl.toFixed(1)} mL at 20 °C of ${product.strengthAbv.toFixed(1)} % vol; ethanol recovered: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
+          `${collectedWords(books)}: ${product.volumeMl.toFixed(1)} mL at 20 °C of ${product.strengthAbv.toFixed(1)} % vol; ethanol recovered: ${leastWords(measuredWords(books.balance.ethanol.recoveryPercent, '%'), books.unmeasuredCuts.length === 0)}.`,
         ]),
     ...(stepped?.value == null
       ? []
@@ -93,6 +94,13 @@ function results(study: RunStudy): readonly Block[] {
   ];
 }
 
+function collectedWords({ cuts, unmeasuredCuts }: RunStudy['books']): string {
+  const measured = cuts.flatMap(({ number, booked }) => (booked === null ? [] : [number]));
+  return unmeasuredCuts.length === 0
+    ? 'All cuts together'
+    : `Of the cuts only ${measured.join(', ')} ${measured.length === 1 ? 'was' : 'were'} measured`;
+}
+
 function strengthBlocks(study: RunStudy): readonly Block[] {
   const drawing = strengthFigure(study);
   if (drawing === null) return [];
@@ -115,7 +123,12 @@ function bookBlocks(study: RunStudy): readonly Block[] {
     ...balances,
     ...(books.ferment === null
       ? []
-      : [{ kind: 'paragraph', text: fermentSentence(books.ferment) } as const]),
+      : [
+          {
+            kind: 'paragraph',
+            text: fermentSentence(books.ferment, books.unmeasuredCuts.length === 0),
+          } as const,
+        ]),
     ...(fromSugar === null
       ? []
       : [
@@ -181,9 +194,15 @@ function plateBlocks({ plates }: RunStudy): readonly Block[] {
 }
 
 function doubts({ books, damagedRecords, verdicts, corrections = [] }: RunStudy): readonly Block[] {
+  const beforeMain = unmeasuredBeforeMain(books);
   const items = [
     ...corrections,
     ...books.assumptions,
+    ...(beforeMain.length === 0
+      ? []
+      : [
+          `No stages are counted from the main cut: cut ${beforeMain.join(', ')} was taken away before it and not measured, so nobody knows what the pot still held.`,
+        ]),
     ...verdicts.problems.map(({ problem }) => problem),
     ...(damagedRecords === 0
       ? []

@@ -2,7 +2,7 @@
 export type { FermentBalance } from './ferment-balance.ts';
 export { processingStepS } from './head-course.ts';
 export { leastPlateauS, plateauBandK, plateauOfRun } from './plateau-of-run.ts';
-export type { RunPlates } from './plates-of-run.ts';
+export { type RunPlates, unmeasuredBeforeMain } from './plates-of-run.ts';
 export { processedRows } from './processed-rows.ts';
 export { type ColumnKind, kindWords, runKind } from './run-kind.ts';
 export { originOf } from './run-origin.ts';

@@ -23,8 +23,8 @@ export interface RunPlates {
 }
 
 /**
- * Plates between the main cut and the pot halfway through it, by the ethanol balance; without a cut that was
- * measured, between the head vapour when the plateau begins and the charge.
+ * Plates between the main cut and the pot halfway through it, by the ethanol balance. Without a cut that was measured, or
+ * after one that was not, nobody knows what the pot held then: between the head vapour when the plateau begins and the charge.
  */
 export function platesOfRun(
   books: RunBooks,
@@ -33,7 +33,8 @@ export function platesOfRun(
 ): RunPlates | null {
   const main = mainCut(books.cuts);
   const pressureKPa = plateau?.pressureKPa ?? rows.at(-1)?.pressureKPa ?? 101.325;
-  if (main?.booked != null && main.strengthFrom === 'measured') {
+  const isPotKnown = unmeasuredBeforeMain(books).length === 0;
+  if (main?.booked != null && main.strengthFrom === 'measured' && isPotKnown) {
     const earlier = books.cuts.flatMap((cut) =>
       cut.number < main.number && cut.booked !== null ? [cut.booked] : [],
     );
@@ -55,6 +56,12 @@ export function platesOfRun(
     books.refluxRatio,
     'between the head vapour at the beginning of the plateau, from its temperature, and the charge (column hold-up neglected)',
   );
+}
+
+/** Cuts taken away before the main one that hold nobody knows what, by their numbers. */
+export function unmeasuredBeforeMain({ cuts, unmeasuredCuts }: RunBooks): readonly number[] {
+  const main = mainCut(cuts);
+  return main?.booked == null ? [] : unmeasuredCuts.filter((number) => number < main.number);
 }
 
 /** The cut with the most ethanol. */

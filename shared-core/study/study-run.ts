@@ -55,8 +55,9 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   readonly plateau: RunPlateau | null;
   readonly books: RunBooks;
   readonly plates: RunPlates | null;
-  /** All cuts poured together, and what a still without a column would have given; null where no booked cut holds anything. */
+  /** All cuts that were measured poured together; null where no booked cut holds anything. */
   readonly product: PooledLiquid | null;
+  /** What a still without a column would have given; null as well where a cut was not measured, since nobody knows of how much distillate. */
   readonly simple: SimpleDistillation | null;
   /** Against the volume of distillate; null where no volume is known. */
   readonly byVolume: RunByVolume | null;
@@ -111,7 +112,7 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
     product,
     byVolume,
     simple:
-      product === null
+      product === null || books.unmeasuredCuts.length > 0
         ? null
         : simpleBeside(
             books.charge,
@@ -122,11 +123,9 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
 }
 
 /** Without one of them nobody knows how much the later ones add to. */
-function volumesOfCuts({ cuts }: RunBooks) {
-  const measured = cuts.flatMap(({ toS, booked }) =>
-    booked === null ? [] : [{ toS, volumeMl: booked.volumeMl.value }],
-  );
-  return measured.length === cuts.length ? measured : [];
+function volumesOfCuts({ cuts, unmeasuredCuts }: RunBooks) {
+  if (unmeasuredCuts.length > 0) return [];
+  return cuts.map(({ toS, booked }) => ({ toS, volumeMl: booked?.volumeMl.value ?? 0 }));
 }
 
 /** The simple distillation of the same charge to as many moles; null where it can't be compared. */

@@ -103,6 +103,7 @@ type ResultRow = readonly [
 
 function* resultsOf(study: RunStudy): Generator<ResultRow> {
   const { settings, plateau, books, plates, product, simple, endS } = study;
+  const isWhole = books.unmeasuredCuts.length === 0;
   yield ['duration', endS, null, 's'];
   yield ['charge volume', settings.charge.volumeMl, chargeDoubtMl(settings.charge), 'mL'];
   yield [
@@ -126,6 +127,7 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
     yield ['plateau begins', plateau.statistics.span.fromS, null, 's'];
     yield ['plateau ends', plateau.statistics.span.toS, null, 's'];
   }
+  if (!isWhole) yield ['cuts that were not measured', books.unmeasuredCuts.length, null, '1'];
   if (product !== null) yield ['strength of all cuts', product.strengthAbv, null, '%{vol}'];
   if (books.balance !== null) {
     yield* balanceRows('total', books.balance.total);
@@ -133,7 +135,7 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
   }
   if (books.ferment !== null) {
     yield ['fermentation yield', ...both(books.ferment.fermentationPercent), '%'];
-    yield ['overall yield from sugar', ...both(books.ferment.overallPercent), '%'];
+    if (isWhole) yield ['overall yield from sugar', ...both(books.ferment.overallPercent), '%'];
   }
   if (books.fromFerment !== null) {
     const { sugarG, mostG, byLogG, fermentPercent } = books.fromFerment;

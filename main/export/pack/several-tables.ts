@@ -85,8 +85,8 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
       number('plateau_std_degC', 'Cel', 'The plateau as it would read at 101.325 kPa'),
       number('plateau_above_azeotrope_K', 'K', 'Plateau above the local azeotrope'),
       number('plateau_lasted_s', 's', 'How long the plateau lasted'),
-      number('product_abv', '%{vol}', 'Strength of all cuts together'),
-      number('product_mL', 'mL', 'Volume of all cuts together at 20 °C'),
+      number('product_abv', '%{vol}', 'Strength of all cuts measured, together'),
+      number('product_mL', 'mL', 'Volume of all cuts measured, together, at 20 °C'),
       number('ethanol_recovery', '%', 'Ethanol in the cuts, of that charged'),
       number('ethanol_recovery_u', '%', 'Its standard uncertainty (k = 1)'),
       number('ethanol_closure', '%', 'Ethanol accounted for, of that charged'),
@@ -100,6 +100,8 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
       for (const [index, study] of studies.entries()) {
         const { settings, plateau, product, books, plates, simple, verdicts } = study;
         const { ethanol = null, total = null } = books.balance ?? {};
+        // A recovery that is a least one has no column of its own.
+        const recovery = books.unmeasuredCuts.length > 0 ? null : ethanol?.recoveryPercent;
         const span = plateau?.statistics.span;
         yield [
           index + 1,
@@ -119,8 +121,8 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
           span === undefined ? null : span.toS - span.fromS,
           product?.strengthAbv ?? null,
           product?.volumeMl ?? null,
-          ethanol?.recoveryPercent.value ?? null,
-          ethanol?.recoveryPercent.standardUncertainty ?? null,
+          recovery?.value ?? null,
+          recovery?.standardUncertainty ?? null,
           ethanol?.closurePercent?.value ?? null,
           ethanol?.closurePercent?.standardUncertainty ?? null,
           total?.closurePercent?.value ?? null,

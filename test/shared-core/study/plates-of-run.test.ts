@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { booksOfRun, defaultRunSettings, type MarkBody, type RunInput } from '#shared-core';
 import { moleFractionFromMassFraction } from '../../../shared-core/alcoholometry/amount-fractions.ts';
-import { mainCut, platesOfRun } from '../../../shared-core/study/plates-of-run.ts';
+import {
+  mainCut,
+  platesOfRun,
+  unmeasuredBeforeMain,
+} from '../../../shared-core/study/plates-of-run.ts';
 import type { ProcessedRow } from '../../../shared-core/study/processed-rows.ts';
 
 /** 300 mL of 10 % vol, distilled into receivers that were measured at 20 °C, or not. */
@@ -73,11 +77,33 @@ describe('the plates of a run', () => {
     );
   });
 
-  test('are counted though an earlier receiver was not measured, as if nothing had been in it', () => {
+  test.each([
+    ['not at all', { volumeMl: null, strengthAbv: null }],
+    ['of unknown strength', { volumeMl: 5, strengthAbv: null }],
+    ['of unknown volume', { volumeMl: null, strengthAbv: 80 }],
+  ])('are not counted by the balance after a receiver that was not measured: %s', (_, earlier) => {
     const main = { volumeMl: 20, strengthAbv: 88 };
-    const potOf = (cuts: Parameters<typeof booksWith>[0]) =>
+    const plateau = { statistics: { span: { fromS: 100, toS: 400 } }, pressureKPa: 98.6 } as const;
+    const books = booksWith([earlier, main]);
+    expect(unmeasuredBeforeMain(books)).toEqual([1]);
+    expect(platesOfRun(books, null, [row(100, 92)])).toBeNull();
+    const known = plateau as unknown as Parameters<typeof platesOfRun>[1];
+    expect(platesOfRun(books, known, [row(100, 92)])?.basis).toContain(
+      'head vapour at the beginning of the plateau',
+    );
+  });
+
+  test('are counted after a receiver that stayed empty, and before one that nobody measured', () => {
+    const main = { volumeMl: 20, strengthAbv: 88 };
+    const nobodyKnows = { volumeMl: null, strengthAbv: null };
+    const of = (cuts: Parameters<typeof booksWith>[0]) =>
       platesOfRun(booksWith(cuts), null, [])?.potMoleFraction.value;
-    expect(potOf([{ volumeMl: null, strengthAbv: null }, main])).toBeCloseTo(potOf([main])!, 9);
+    const alone = expect.closeTo(of([main])!, 9);
+    expect([
+      of([{ volumeMl: 0, strengthAbv: null }, main]),
+      of([main, nobodyKnows, { volumeMl: 2, strengthAbv: 30 }]),
+    ]).toEqual([alone, alone]);
+    expect(unmeasuredBeforeMain(booksWith([nobodyKnows]))).toEqual([]);
   });
 
   test('of a run without a measured cut lie between the head vapour as the plateau begins and the charge', () => {

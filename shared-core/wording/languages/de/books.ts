@@ -9,6 +9,10 @@ export const books: Readonly<Record<string, string>> = {
   'Hold-up': 'Haftmenge in der Kolonne',
   'A cut without an amount or a strength is left out of the balance.':
     'Eine Fraktion ohne Menge oder ohne Gehalt bleibt aus der Bilanz weg.',
+  'What cut {cuts} held is not known. So the recovery is at least as told, nothing says whether the balance closes, and no simple distillation can be set beside it.':
+    'Was Fraktion {cuts} enthielt, ist nicht bekannt. Die Ausbeute ist deshalb mindestens die genannte, ob die Bilanz aufgeht, lässt sich nicht sagen, und keine einfache Destillation lässt sich danebenstellen.',
+  '{figure} or more': '{figure} oder mehr',
+  'Ethanol in the cuts measured': 'Ethanol in den gemessenen Fraktionen',
   'Liquid left in the column and the condenser was not measured; it is missing from the balance.':
     'Flüssigkeit, die in Kolonne und Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
   'Liquid left on the glass and in the condenser was not measured; it is missing from the balance.':
