@@ -7,7 +7,7 @@ import {
   plugInDevice,
 } from '../main/probe/support/speaking-device.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
-import { takeScreenshots } from './support/open-window.ts';
+import { takeScreenshot, takeScreenshots, windowSizes } from './support/open-window.ts';
 import { connectByPath, startHeatedRun, stopRun } from './support/prepare-run.ts';
 import { readRecordedRun } from './support/recorded-run.ts';
 
@@ -63,6 +63,15 @@ test('a head probe, a balance and a Modbus probe in the pot are read side by sid
 
   await startHeatedRun(page);
   await page.waitForTimeout(4000);
+  balance.state.mood = 'mute';
+  const silent = page.getByRole('status').filter({ hasText: /receiver/ });
+  await silent.waitFor();
+  await page.setViewportSize(windowSizes.phone);
+  await takeScreenshot(page, 'watch-silent-channel', 'phone');
+  // Nobody scrolls while the still runs: it stands in the first screenful.
+  const { y = Number.NaN, height = 0 } = (await silent.boundingBox()) ?? {};
+  expect(y + height).toBeLessThanOrEqual(windowSizes.phone.height);
+  await page.setViewportSize(windowSizes.projector);
   await stopRun(page);
   const run = readRecordedRun(runsFolder);
   const recorded = new Set(
