@@ -125,7 +125,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
 
   function connect(source: ProbeSource): Promise<Result<ProbeStatus, ServiceProblem>> {
     return inTurn(async (isNewest) => {
-      if (!isNewest()) return fail({ kind: 'disconnected' });
+      if (!isNewest()) return fail({ kind: 'superseded' });
       const group = createProbeGroup(source, {
         clock,
         openLine,
@@ -137,7 +137,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
       connected = { source, group: group.value };
       const opened = await group.value.open();
       tellStatus();
-      if (opened.ok) return isNewest() ? succeed(status()) : fail({ kind: 'disconnected' });
+      if (opened.ok) return isNewest() ? succeed(status()) : fail({ kind: 'superseded' });
       if (connected?.group === group.value) await letGo();
       return opened;
     });

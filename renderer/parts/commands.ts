@@ -32,7 +32,10 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
   const ask: Commands['ask'] = async (name, body) => {
     const answer = await service.request(name, body);
     if (answer.ok) return answer.value;
-    bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    // A later wish took its place: there is nothing for the person to do again.
+    if (answer.error.kind !== 'superseded') {
+      bench.getState().dispatch({ type: 'problem', problem: answer.error });
+    }
     return null;
   };
   const have = async <N extends RequestName>(name: N, body: RequestBody<N>): Promise<boolean> =>

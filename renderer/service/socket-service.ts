@@ -40,7 +40,7 @@ interface Pending {
 
 /**
  * The service behind a websocket. It keeps trying to get the socket back; what was asked meanwhile
- * is answered with `disconnected`, because a mark sent minutes late would carry the wrong time.
+ * is answered with `disconnected`, because a mark sent minutes late would carry the wrong time, and what was on its way with `unanswered`.
  */
 export function createSocketService(around: SocketSurroundings): ConnectedService {
   const eventListeners = createListeners<Record<EventName, unknown>>();
@@ -65,8 +65,10 @@ export function createSocketService(around: SocketSurroundings): ConnectedServic
     };
     opened.onmessage = ({ data }) => receive(data);
     opened.onclose = ({ code }) => {
+      // What was never sent changed nothing; of what was, only the answer would tell.
+      const kind = connection === 'open' ? 'unanswered' : 'disconnected';
       outbox = [];
-      for (const { settle } of pending.values()) settle(fail({ kind: 'disconnected' }));
+      for (const { settle } of pending.values()) settle(fail({ kind }));
       pending.clear();
       if (code === wire.refusedCode) return become('refused');
       become('lost');

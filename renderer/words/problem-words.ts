@@ -78,6 +78,14 @@ export function problemWords(problem: ServiceProblem): string {
       return say(
         'The connection to the recorder was lost. Nothing was changed; try again once it is back.',
       );
+    case 'unanswered':
+      return say(
+        'The connection to the recorder was lost before it answered. It may have been done all the same: look once it is back, before you do it again.',
+      );
+    case 'superseded':
+      return say(
+        'This was given up: something else was asked of the probe meanwhile, and that holds.',
+      );
     case 'internal':
       return say(
         'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.',

@@ -30,7 +30,12 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('kept-by-newer'), path: z.string() }),
   z.strictObject({ kind: z.literal('request-invalid'), ...worded }),
   z.strictObject({ kind: z.literal('viewer-may-not-command') }),
+  /** Nobody was asked: there was no connection. */
   z.strictObject({ kind: z.literal('disconnected') }),
+  /** Asked, and the connection broke before the answer: done or not, nobody can tell. */
+  z.strictObject({ kind: z.literal('unanswered') }),
+  /** Given up, since another wish for the probe came after it. */
+  z.strictObject({ kind: z.literal('superseded') }),
   z.strictObject({ kind: z.literal('internal'), ...worded }),
 ]);
 

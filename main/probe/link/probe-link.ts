@@ -127,7 +127,7 @@ export function createProbeLink(
 
   async function openAs(thisOpening: number): Promise<Result<null, ServiceProblem>> {
     const ports = await listPorts();
-    if (thisOpening !== opening) return { ok: false, error: { kind: 'disconnected' } };
+    if (thisOpening !== opening) return { ok: false, error: { kind: 'superseded' } };
     const target = whereIsDevice(path, identity, ports);
     if (usedTicket !== null && ticketOf(target) === usedTicket) {
       wait();
@@ -146,7 +146,7 @@ export function createProbeLink(
     );
     if (thisOpening !== opening) {
       if (opened.ok) await opened.value.close();
-      return { ok: false, error: { kind: 'disconnected' } };
+      return { ok: false, error: { kind: 'superseded' } };
     }
     if (!opened.ok) {
       problem = opened.error;

@@ -151,7 +151,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   }
 
   function took(source: ProbeSource, next: ProbeStatus): Result<ProbeStatus, ServiceProblem> {
-    if (wish !== source) return { ok: false, error: { kind: 'disconnected' } };
+    if (wish !== source) return { ok: false, error: { kind: 'superseded' } };
     wish = null;
     wanted = source;
     status = next;

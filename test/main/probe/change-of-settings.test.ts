@@ -47,7 +47,7 @@ test('settings changed while the ports are still looked through hold, and the pr
   const after = listener.connect(source('modbus-rtu'));
   setTimeout(looking.open, 300);
   expect([await before, await after]).toMatchObject([
-    { ok: false, error: { kind: 'disconnected' } },
+    { ok: false, error: { kind: 'superseded' } },
     { ok: true, value: { source: { probes: [{}, { language: 'modbus-rtu' }] } } },
   ]);
   await until('both', () => new Set(readings.map(({ channel }) => channel)).size === 2);

@@ -53,14 +53,24 @@ describe('createSocketService', () => {
     ]);
   });
 
-  test('answers `disconnected` to whatever was open when the socket closed, and to marks made meanwhile', async () => {
+  test('answers `unanswered` to whatever was sent when the socket closed, and `disconnected` to marks made meanwhile', async () => {
     const { service, sockets } = standIn();
     welcome(sockets[0]);
     const open = service.request('run/status', {});
     sockets[0]?.onclose?.({ code: 1006 });
     const later = service.request('run/mark', { mark: { type: 'heat-off' } });
-    const disconnected = { ok: false, error: { kind: 'disconnected' } };
-    expect([await open, await later]).toEqual([disconnected, disconnected]);
+    expect([await open, await later]).toEqual([
+      { ok: false, error: { kind: 'unanswered' } },
+      { ok: false, error: { kind: 'disconnected' } },
+    ]);
+  });
+
+  test('answers `disconnected` to what was asked while the socket opened, and never sent', async () => {
+    const { service, sockets } = standIn();
+    const waiting = service.request('run/mark', { mark: { type: 'heat-off' } });
+    sockets[0]?.onopen?.();
+    sockets[0]?.onclose?.({ code: 1006 });
+    expect(await waiting).toEqual({ ok: false, error: { kind: 'disconnected' } });
   });
 
   test('waits longer after each failed attempt and starts afresh after success', () => {

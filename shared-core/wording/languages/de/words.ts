@@ -89,6 +89,10 @@ export const words: Readonly<Record<string, string>> = {
     'Dieses Fenster zeigt den Versuch nur. Das Fenster am Experimentiertisch benutzen.',
   'The connection to the recorder was lost. Nothing was changed; try again once it is back.':
     'Die Verbindung zum Aufzeichner ging verloren. Nichts wurde geändert; noch einmal versuchen, sobald sie wieder da ist.',
+  'The connection to the recorder was lost before it answered. It may have been done all the same: look once it is back, before you do it again.':
+    'Die Verbindung zum Aufzeichner ging verloren, bevor er antwortete. Es kann trotzdem geschehen sein: nachsehen, sobald sie wieder da ist, und erst dann noch einmal tun.',
+  'This was given up: something else was asked of the probe meanwhile, and that holds.':
+    'Das wurde aufgegeben: vom Fühler wurde inzwischen etwas anderes verlangt, und das gilt.',
   'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.':
     'Im Programm ging etwas schief ({message}). Was aufgezeichnet wurde, bleibt. Noch einmal versuchen; bleibt es so, das Programm neu starten.',
   'within {seconds} s': 'innerhalb von {seconds} s',
