@@ -1,15 +1,16 @@
 import { chargeDoubtMl, defaultRunSettings, say } from '#shared-core';
 import { numberFrom, type useWords } from '../words/index.ts';
 
-/** What is taken for the standard uncertainties of a charge while nobody states one, for its volume as typed. */
+/** What is taken for the standard uncertainties of a charge while nobody states one, for its volume as typed; of its strength [% vol]. */
 export function chargeDoubtHints(
   volumeMl: string,
   words: Pick<ReturnType<typeof useWords>, 'quantity'>,
+  strengthDoubtAbv: number = defaultRunSettings.charge.standardUncertaintyAbv,
 ): { readonly volume: string; readonly strength: string } {
   const usual = (quantity: string) =>
     say('Standard uncertainty (k = 1); empty: {usual}.', { usual: quantity });
   return {
     volume: usual(words.quantity(chargeDoubtMl({ volumeMl: numberFrom(volumeMl) ?? 0 }), 1, 'mL')),
-    strength: usual(words.quantity(defaultRunSettings.charge.standardUncertaintyAbv, 1, '% vol')),
+    strength: usual(words.quantity(strengthDoubtAbv, 1, '% vol')),
   };
 }

@@ -3,5 +3,5 @@ export { chargeDoubtHints } from './charge-doubt-hints.ts';
 export { fieldNames, type TextField } from './field-names.ts';
 export { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 export { plateauC, probeKinds } from './probe-kinds.ts';
-export { settingsFromDraft } from './settings-from-draft.ts';
+export { settingsFromDraft, strengthDoubtAbv } from './settings-from-draft.ts';
 export { useDraftFields } from './use-draft-fields.ts';

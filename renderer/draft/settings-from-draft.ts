@@ -114,7 +114,10 @@ function betweenWords({ low, high, unit }: Bounds, decimal: Decimal): string {
 }
 
 /** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
-function strengthDoubtAbv({ ferment, chargeStrengthAbv }: PrepareDraft): number {
+export function strengthDoubtAbv({
+  ferment,
+  chargeStrengthAbv,
+}: Pick<PrepareDraft, 'ferment' | 'chargeStrengthAbv'>): number {
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));

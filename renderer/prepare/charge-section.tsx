@@ -1,6 +1,6 @@
 import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
-import { chargeDoubtHints, useDraftFields } from '../draft/index.ts';
+import { chargeDoubtHints, strengthDoubtAbv, useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { InstrumentGainsLine } from '../plan/index.ts';
 import { useWords } from '../words/index.ts';
@@ -9,7 +9,7 @@ import { More } from './more.tsx';
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();
   const { name, plates, heatW, rigDescription } = draft;
-  const hints = chargeDoubtHints(draft.chargeVolumeMl, useWords());
+  const hints = chargeDoubtHints(draft.chargeVolumeMl, useWords(), strengthDoubtAbv(draft));
   const inUse = [
     name.trim(),
     rigDescription.trim(),
