@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import {
+  booksOfRun,
   isVolumeTable,
   type Mark,
   processedRows,
@@ -44,18 +45,14 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
   );
   const dripRateMlPerMin = positive(drip);
   const refluxRatio = positive(reflux);
+  const all = useMemo(() => [...inputs, ...lateMarks], [inputs, lateMarks]);
+  const { cuts } = useMemo(
+    () => booksOfRun({ settings, inputs: all, verdicts, endS }),
+    [settings, all, verdicts, endS],
+  );
   const byVolume = useMemo(
-    () =>
-      runByVolume({
-        settings,
-        inputs: [...inputs, ...lateMarks],
-        endS,
-        rows,
-        refluxRatio,
-        dripRateMlPerMin,
-        cuts: [],
-      }),
-    [settings, inputs, lateMarks, endS, rows, refluxRatio, dripRateMlPerMin],
+    () => runByVolume({ settings, inputs: all, endS, rows, refluxRatio, dripRateMlPerMin, cuts }),
+    [settings, all, endS, rows, refluxRatio, dripRateMlPerMin, cuts],
   );
   const { name, imported } = summary;
   const shown = { byVolume, settings, name, imported };

@@ -13,7 +13,7 @@ import {
   bookLiquid,
   type LiquidMeasurement,
 } from './book-liquid.ts';
-import { type CutRecord, cutsOfRun } from './cuts-of-run.ts';
+import { type CutRecord, cutsOfRun, isEmptyCut } from './cuts-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
@@ -94,7 +94,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   const sugarG = entries?.sugarG ?? marked.sugarG ?? sugarOfFerment(settings, assumptions);
   const booked = cuts.flatMap((cut) => cut.booked ?? []);
   const unmeasuredCuts = cuts.flatMap((cut) =>
-    cut.booked === null && !isEmpty(cut) ? [cut.number] : [],
+    cut.booked === null && !isEmptyCut(cut) ? [cut.number] : [],
   );
   const isCutUnmeasured = unmeasuredCuts.length > 0;
   const balance =
@@ -238,11 +238,6 @@ function withEntries(
         strength: entry?.strength ?? cut?.strength ?? null,
       };
     });
-}
-
-/** Written down as holding nothing, in whatever strength. */
-function isEmpty({ amount }: CutRecord): boolean {
-  return amount !== null && (amount.by === 'mass' ? amount.massG : amount.volumeMl).value === 0;
 }
 
 /** Null for more than what was charged, as after a slip of the pen. */

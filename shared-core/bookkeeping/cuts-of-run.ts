@@ -85,6 +85,20 @@ export function cutsOfRun(run: {
   return cuts.filter((cut) => cut !== last || cut.amount !== null || cut.strength !== null);
 }
 
+/**
+ * Whether a cut was written down as holding nothing, in whatever strength.
+ *
+ * @param cut its amount [mL or g] as far as it is known
+ *
+ * Source: this project's rule; no standard.
+ * @example
+ * isEmptyCut({ amount: { by: 'mass', massG: { value: 0, standardUncertainty: 0.05 } } }) // => true
+ * isEmptyCut({ amount: null }) // => false
+ */
+export function isEmptyCut({ amount }: Pick<CutRecord, 'amount'>): boolean {
+  return amount !== null && (amount.by === 'mass' ? amount.massG : amount.volumeMl).value === 0;
+}
+
 function openCut(number: number, fromS: number): OpenCut {
   return { number, fromS, toS: fromS, amount: null, strength: null };
 }

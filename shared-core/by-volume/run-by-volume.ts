@@ -1,4 +1,6 @@
-import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
+import { isEmptyCut, type RunBooks } from '../bookkeeping/index.ts';
+import { heardPressure, pressureAfter } from '../monitor/index.ts';
+import { type Mark, type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import { balanceDoubt } from './balance-doubt.ts';
 import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
 import { distillateOverTime, type RunToMeasure, type VolumeBasis } from './distillate-over-time.ts';
@@ -16,6 +18,8 @@ export interface PointBesideTheory extends VolumePoint {
 /** A run against the volume of distillate, with what theory expects of its charge. */
 export interface RunByVolume {
   readonly basis: VolumeBasis;
+  /** The air pressure that all of it is reckoned by [kPa], as it was known at the end. */
+  readonly pressureKPa: number;
   readonly course: readonly PointBesideTheory[];
   readonly verdict: VolumeVerdict;
   /** A simple still of the same charge; null where the charge or the volume forbids it. */
@@ -44,8 +48,8 @@ export interface RunAgainstVolume {
   /** Entered at the bench. */
   readonly refluxRatio: number | null;
   readonly dripRateMlPerMin: number | null;
-  /** Measured after the run, as far as all were. */
-  readonly cuts: RunToMeasure['cuts'];
+  /** As booked, with what was measured after the run. */
+  readonly cuts: RunBooks['cuts'];
 }
 
 /** A bulb is within a hundredth of a step after so many of its t90. */
@@ -64,7 +68,8 @@ const mostPoints = 200;
  * @example
  * runByVolume({ settings: defaultRunSettings, inputs: [], endS: 60, rows: [], refluxRatio: null, dripRateMlPerMin: null, cuts: [] }) // => null
  */
-export function runByVolume(run: RunAgainstVolume): RunByVolume | null {
+export function runByVolume(given: RunAgainstVolume): RunByVolume | null {
+  const run = { ...given, settings: { ...given.settings, pressure: pressureKnown(given) } };
   const { settings, inputs } = run;
   const table = volumeReadings(inputs);
   const measured = table === null ? overTime(run) : { basis: 'table' as const, readings: table };
@@ -85,6 +90,7 @@ export function runByVolume(run: RunAgainstVolume): RunByVolume | null {
   }));
   return {
     basis: measured.basis,
+    pressureKPa: settings.pressure.pressureKPa,
     course: besideTheory,
     verdict: volumeVerdict(course, settings),
     doubt: balanceDoubt(course, settings),
@@ -92,6 +98,21 @@ export function runByVolume(run: RunAgainstVolume): RunByVolume | null {
     rectified,
     aboveRayleighK: aboveSimple(besideTheory),
   };
+}
+
+/** As the monitor comes to know it: by what was set, what a barometer on the line showed, and what people read. */
+function pressureKnown({ settings, inputs }: RunAgainstVolume): RunSettings['pressure'] {
+  const marks = inputs.filter((input): input is Mark => input.kind === 'mark');
+  return pressureAfter(heardPressure(settings.pressure, inputs), marks);
+}
+
+/** Without one of them nobody knows how much the later ones add to. */
+function volumesOfCuts(cuts: RunBooks['cuts']): RunToMeasure['cuts'] {
+  const measured = cuts.flatMap((cut) => {
+    if (cut.booked === null && !isEmptyCut(cut)) return [];
+    return [{ toS: cut.toS, volumeMl: cut.booked?.volumeMl.value ?? 0 }];
+  });
+  return measured.length === cuts.length ? measured : [];
 }
 
 /** The head at equal steps of volume, of a run whose volumes are known over time. */
@@ -115,7 +136,7 @@ function overTime({
     arrivedS: first.timeS,
     untilS,
     dripRateMlPerMin,
-    cuts,
+    cuts: volumesOfCuts(cuts),
     strengthAt,
   });
   if (known === null) return null;

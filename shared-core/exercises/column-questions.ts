@@ -79,7 +79,7 @@ const tablePoints = 12;
 
 /** What Rayleigh's equation expects of the same charge without a column. */
 export function compareWithSimple(study: RunStudy): Exercise | null {
-  const { simple, product, books, plateau, settings } = study;
+  const { simple, product, books, pressureKPa, settings } = study;
   if (simple === null || product === null) return null;
   const charge = molesOf(books.charge);
   const distillate = molesOf(product);
@@ -87,7 +87,6 @@ export function compareWithSimple(study: RunStudy): Exercise | null {
   const chargeX = shown(books.charge.ethanolMoleFraction, 4);
   const gainAbv = shown(product.strengthAbv, 1) - shown(simple.strengthAbv, 1);
   const kind = runKind(settings);
-  const pressureKPa = plateau?.pressureKPa ?? settings.pressure.pressureKPa;
   const equilibrium = equilibriumCurve(pressureKPa);
   const fromX = Math.max(2e-4, 0.8 * simple.residueMoleFraction);
   const table = Array.from({ length: tablePoints }, (_, index): TableRow => {

@@ -12,8 +12,8 @@ type Maker = (study: RunStudy) => Exercise | null;
 /** A smaller difference is lost in the rounding of the rule [kPa]. */
 const leastDifferenceKPa = 0.5;
 
-const explainPressure: Maker = ({ plateau, settings }) => {
-  const pressureKPa = shown(plateau?.pressureKPa ?? settings.pressure.pressureKPa, 1);
+const explainPressure: Maker = (study) => {
+  const pressureKPa = shown(study.pressureKPa, 1);
   const { temperatureC: standardC, pressureKPa: publishedKPa, cited } = publishedAzeotrope;
   const standardKPa = shown(publishedKPa, 1);
   const massPercent = 100 * massFractionFromMoleFraction(publishedAzeotrope.ethanolMoleFraction);
@@ -117,8 +117,8 @@ function chargeDoubtWords(charge: RunStudy['settings']['charge']): string {
 /** Tenths of a millilitre, rounded on the way, may be a per cent of a small charge. */
 const roundingOf = (chargedMl: number) => Math.max(1, Math.ceil(20 / chargedMl));
 
-const whyNotPure: Maker = ({ plateau, settings }) => {
-  const here = azeotrope(plateau?.pressureKPa ?? settings.pressure.pressureKPa);
+const whyNotPure: Maker = ({ pressureKPa }) => {
+  const here = azeotrope(pressureKPa);
   const strongestAbv = strengthFromMoleFraction(here.ethanolMoleFraction);
   return exercise({
     id: 'school-azeotrope',

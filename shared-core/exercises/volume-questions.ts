@@ -15,9 +15,9 @@ export function cutByVolume(study: RunStudy): Exercise | null {
   const figure = temperatureByVolumeFigure(study, { expected: false });
   const lastMl = byVolume?.course.at(-1)?.volumeMl ?? 0;
   if (byVolume === null || figure === null || lastMl <= 0) return null;
-  const { leastStrengthAbv, pressure } = settings;
+  const { leastStrengthAbv } = settings;
   const limitC = Number(
-    limitTemperatureC({ leastStrengthAbv, pressureKPa: pressure.pressureKPa }).toFixed(1),
+    limitTemperatureC({ leastStrengthAbv, pressureKPa: byVolume.pressureKPa }).toFixed(1),
   );
   const crossings = crossingsMl(byVolume.course, limitC);
   const cutMl = crossings.at(-1);

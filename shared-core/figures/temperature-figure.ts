@@ -39,7 +39,7 @@ const markLetters: Partial<Record<MarkType, string>> = {
 
 /** Head temperature against time, with the band of the main fraction, the marks and the stages below. */
 export function temperatureFigure(study: RunStudy, detail: FigureDetail): Drawing {
-  const { rows, endS, settings, plateau } = study;
+  const { rows, endS, settings, pressureKPa } = study;
   const temperatures = rows.map(({ headC }) => headC);
   const low = Math.min(20, ...extremes(temperatures, Math.min));
   const high = Math.max(85, ...extremes(temperatures, Math.max)) + 3;
@@ -62,7 +62,6 @@ export function temperatureFigure(study: RunStudy, detail: FigureDetail): Drawin
       ticks: ticks.values.map((at) => ({ at, words: at.toFixed(ticks.decimals) })),
     },
   };
-  const pressureKPa = plateau?.pressureKPa ?? settings.pressure.pressureKPa;
   const points = rows.map(({ timeS, headC }) => ({ timeS, value: headC }));
   const course = [...marks(area, study), ...runLine(area, points, { colour: ink, widthPt: 1.2 })];
   const strip = detail.stages ? stageStrip(area, study) : { shapes: [], heightPt: 0 };

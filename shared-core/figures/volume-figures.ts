@@ -32,8 +32,8 @@ export function temperatureByVolumeFigure(
 ): Drawing | null {
   const { byVolume, settings } = study;
   if (byVolume === null) return null;
-  const { leastStrengthAbv, pressure } = settings;
-  const limitC = limitTemperatureC({ leastStrengthAbv, pressureKPa: pressure.pressureKPa });
+  const { leastStrengthAbv } = settings;
+  const limitC = limitTemperatureC({ leastStrengthAbv, pressureKPa: byVolume.pressureKPa });
   const measured = byVolume.course.map(({ volumeMl, headC }) => ({ volumeMl, value: headC }));
   const curves = detail.expected ? expectedCurves(byVolume, ({ headC }) => headC) : [];
   const values = [...measured, ...curves.flatMap(({ points }) => points)].map(({ value }) => value);

@@ -21,6 +21,7 @@ import type { Mark, RunInput, RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
 import { platesOfRun, type RunPlates } from './plates-of-run.ts';
+import { pressureCourse } from './pressure-course.ts';
 import { type ProcessedRow, processedRows } from './processed-rows.ts';
 
 /** A run to be reported on, with what was measured after it. */
@@ -53,6 +54,8 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   readonly verdicts: Verdicts;
   readonly rows: readonly ProcessedRow[];
   readonly plateau: RunPlateau | null;
+  /** What is told of equilibrium without a time is told at this air pressure [kPa]: the plateau's, or as it was known at the end. */
+  readonly pressureKPa: number;
   readonly books: RunBooks;
   readonly plates: RunPlates | null;
   /** All cuts that were measured poured together; null where no booked cut holds anything. */
@@ -96,8 +99,10 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
     rows,
     refluxRatio: entries?.refluxRatio ?? null,
     dripRateMlPerMin: entries?.dripRateMlPerMin ?? null,
-    cuts: volumesOfCuts(books),
+    cuts: books.cuts,
   });
+  const pressureKPa =
+    plateau?.pressureKPa ?? pressureCourse(settings.pressure, inputs)(endS).pressureKPa;
   const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
   // A receiver that stayed empty is booked with 0 mL; alone it is no product.
   const product = booked.some(({ massG }) => massG.value > 1e-6) ? poolLiquids(booked) : null;
@@ -107,6 +112,7 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
     verdicts: isTable && byVolume !== null ? verdictsByVolume(byVolume) : found,
     rows,
     plateau,
+    pressureKPa,
     books,
     plates: platesOfRun(books, plateau, rows),
     product,
@@ -114,18 +120,8 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
     simple:
       product === null || books.unmeasuredCuts.length > 0
         ? null
-        : simpleBeside(
-            books.charge,
-            product,
-            plateau?.pressureKPa ?? settings.pressure.pressureKPa,
-          ),
+        : simpleBeside(books.charge, product, pressureKPa),
   };
-}
-
-/** Without one of them nobody knows how much the later ones add to. */
-function volumesOfCuts({ cuts, unmeasuredCuts }: RunBooks) {
-  if (unmeasuredCuts.length > 0) return [];
-  return cuts.map(({ toS, booked }) => ({ toS, volumeMl: booked?.volumeMl.value ?? 0 }));
 }
 
 /** The simple distillation of the same charge to as many moles; null where it can't be compared. */

@@ -140,6 +140,42 @@ const ofTable = (
   refluxRatio: number | null = null,
 ) => of({ settings: { ...exact, ...changes }, inputs: table(points), refluxRatio });
 
+describe('the air pressure that a run against volume is reckoned by', () => {
+  const guessed = { ...exact, pressure: { ...pressure, source: 'assumed' as const } };
+  const barometer = [600, 660, 720].map(
+    (timeS): RunInput => ({
+      kind: 'reading',
+      timeS,
+      channel: 'air-pressure',
+      value: 94.2,
+      unit: 'kPa',
+      quality: 'good',
+    }),
+  );
+  const readKPa = (pressureKPa: number) => marked([500, { type: 'pressure-read', pressureKPa }]);
+
+  test.each([
+    ['that of its settings', guessed, [], 101.325, pressure.standardUncertaintyKPa],
+    // A barometer is believed within 0.3 kPa.
+    ['what a barometer on the line showed', guessed, barometer, 94.2, 0.3],
+    ['what somebody read', exact, readKPa(97), 97, 0.3],
+  ])('is %s', (_, known, inputs, pressureKPa, standardUncertaintyKPa) => {
+    const found = of({ settings: known, inputs, rows });
+    const at = of({
+      settings: { ...exact, pressure: { ...known.pressure, pressureKPa, standardUncertaintyKPa } },
+      rows,
+    });
+    const told = (run: typeof found) => [
+      run?.pressureKPa,
+      run?.course.map(({ vapourAbv }) => vapourAbv?.value),
+      run?.rayleigh,
+      run?.verdict.because,
+    ];
+    expect(told(found)).toEqual(told(at));
+    expect(found?.pressureKPa).toBe(pressureKPa);
+  });
+});
+
 describe('what theory expects beside it', () => {
   const upToMl = 24;
   const simple = batchByVolume({

@@ -30,6 +30,7 @@ const run: RunOfVolumes = {
   },
   byVolume: {
     basis: 'table',
+    pressureKPa: 101.325,
     course: [at(0, 77, null), at(5, 78.5, 94), at(10, 79, 92), at(20, 85, 76), at(30, 95, 40)],
     verdict: { mainFraction: true, because: '', cuts: [] },
     rayleigh: [
