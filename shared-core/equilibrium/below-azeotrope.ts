@@ -84,14 +84,32 @@ function weighLag(gap: BelowAzeotropeGap): Explanation {
   // A first-order probe trails a ramp by rate × time constant; t90 = ln 10 time constants.
   const lagK = Math.max(0, (rateKPerMin / 60) * (responseTime90S / Math.LN10));
   const share = Math.min(1, lagK / shortfallK);
+  const responseWords =
+    gap.responseTime90S === undefined
+      ? `whose response time is not known (here ${responseTime90S.toFixed(0)} s)`
+      : `with a response time of ${responseTime90S.toFixed(0)} s`;
   return {
     cause: 'probe-lag',
     weight: 0.1 + 6 * share,
     reason:
-      `At ${rateKPerMin.toFixed(1)} K/min a probe with a response time of ${responseTime90S.toFixed(0)} s ` +
-      `trails by ${lagK.toFixed(2)} K of the ${shortfallK.toFixed(2)} K missing.`,
+      gap.rateKPerMin === undefined
+        ? 'How fast the head moves is not known: while it climbs, a probe trails behind it.'
+        : `At ${rateKPerMin.toFixed(1)} K/min a probe ${responseWords} ` +
+          `trails by ${lagK.toFixed(2)} K of the ${shortfallK.toFixed(2)} K missing.`,
   };
 }
+
+/** What it is lower than, and what to look at. */
+const pressureWords: Readonly<
+  Record<NonNullable<BelowAzeotropeClues['pressureSource']> | 'unknown', string>
+> = {
+  barometer: 'entered: see that it is the local pressure, not the value reduced to sea level.',
+  channel: 'its channel shows: hold it against a barometer in the room.',
+  altitude: 'the altitude gives: enter what a barometer in the room shows.',
+  assumed: 'assumed: nobody entered one, so enter what a barometer in the room shows.',
+  unknown:
+    'taken: see where it comes from, and that it is the local pressure, not the value reduced to sea level.',
+};
 
 function weighPressure(gap: BelowAzeotropeGap): Explanation {
   const { shortfallK, pressurePerK, pressureUncertaintyKPa, pressureSource } = gap;
@@ -106,9 +124,7 @@ function weighPressure(gap: BelowAzeotropeGap): Explanation {
   return {
     cause: 'wrong-pressure',
     weight: 0.1 + 4 * Math.exp(-0.5 * (neededKPa / (2 * spreadKPa)) ** 2),
-    reason:
-      `The air pressure would have to be ${neededKPa.toFixed(1)} kPa lower than entered: ` +
-      'see that it is the local pressure, not the value reduced to sea level.',
+    reason: `The air pressure would have to be ${neededKPa.toFixed(1)} kPa lower than ${pressureWords[pressureSource ?? 'unknown']}`,
   };
 }
 

@@ -220,7 +220,7 @@ describe('the reason for a cause of a reading below the azeotrope', () => {
         'At 0.6 K/min a probe with a response time of 20 s trails by 0.09 K of the 1.23 K missing.',
       // 1.234 K × 4 kPa/K.
       'wrong-pressure':
-        'The air pressure would have to be 4.9 kPa lower than entered: see that it is the local pressure, not the value reduced to sea level.',
+        'The air pressure would have to be 4.9 kPa lower than its channel shows: hold it against a barometer in the room.',
       calibration: 'The probe was checked, yet it would have to read 1.23 K too low.',
       'lighter-volatiles':
         'Lighter volatiles may distil first; in a sugar ferment they are usually too little to lower the head temperature, so look for the other causes first.',
@@ -248,6 +248,31 @@ describe('the reason for a cause of a reading below the azeotrope', () => {
     ]);
     expect(reasons({ calibrated: false }).calibration).toBe(
       'The probe may read 0.50 K too low: check it in melting ice and in steam.',
+    );
+  });
+
+  test('claims nothing that nobody said: neither a slope, nor a response time, nor an entered pressure', () => {
+    const said = (other: Partial<BelowAzeotropeGap>) => {
+      const { 'probe-lag': lag, 'wrong-pressure': wrong } = reasons(other);
+      return [lag, wrong];
+    };
+    expect(said(without('rateKPerMin', 'responseTime90S', 'pressureSource'))).toEqual([
+      'How fast the head moves is not known: while it climbs, a probe trails behind it.',
+      'The air pressure would have to be 2.0 kPa lower than taken: see where it comes from, and that it is the local pressure, not the value reduced to sea level.',
+    ]);
+    expect(said({ ...without('responseTime90S'), rateKPerMin: 0.6 })[0]).toBe(
+      'At 0.6 K/min a probe whose response time is not known (here 20 s) trails by 0.09 K of the 0.50 K missing.',
+    );
+    expect(
+      (['barometer', 'altitude', 'assumed'] as const).map(
+        (pressureSource) => said({ pressureSource })[1],
+      ),
+    ).toEqual(
+      [
+        'entered: see that it is the local pressure, not the value reduced to sea level.',
+        'the altitude gives: enter what a barometer in the room shows.',
+        'assumed: nobody entered one, so enter what a barometer in the room shows.',
+      ].map((than) => `The air pressure would have to be 2.0 kPa lower than ${than}`),
     );
   });
 });
