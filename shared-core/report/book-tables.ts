@@ -1,4 +1,4 @@
-import type { Balance, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
+import type { Balance, BookedCut, BookedLiquid, RunBooks } from '../bookkeeping/index.ts';
 import { clockWords, intervalWords, measuredWords, worded } from '../wording/index.ts';
 import type { DocumentTable } from './document.ts';
 import { fromFermentTable } from './from-ferment-blocks.ts';
@@ -58,11 +58,11 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
       column(worded('Strength from'), 2.1),
     ],
     rows: [
-      ...books.cuts.map(({ number, fromS, toS, booked, strengthFrom }) => [
+      ...books.cuts.map(({ number, fromS, toS, booked, amount, strengthFrom }) => [
         worded('Cut {number}', { number }),
         clockWords(fromS),
         clockWords(toS),
-        ...liquidCells(booked),
+        ...(booked === null ? amountCells(amount) : liquidCells(booked)),
         sources[strengthFrom],
       ]),
       ...[books.residue, books.holdUp].flatMap((liquid) =>
@@ -72,8 +72,15 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
   };
 }
 
-function liquidCells(booked: BookedLiquid | null): readonly string[] {
-  if (booked === null) return [worded('not measured'), '–', '–', '–'];
+/** What was read of a cut that can't be booked: it is no less measured for that. */
+function amountCells(amount: BookedCut['amount']): readonly string[] {
+  if (amount === null) return [worded('not measured'), '–', '–', '–'];
+  if (amount.by === 'mass') return ['–', measuredWords(amount.massG, 'g'), '–', '–'];
+  const asRead = worded('{figure} as read', { figure: measuredWords(amount.volumeMl, 'mL') });
+  return [asRead, '–', '–', '–'];
+}
+
+function liquidCells(booked: BookedLiquid): readonly string[] {
   return [
     measuredWords(booked.volumeMl, 'mL'),
     measuredWords(booked.massG, 'g'),

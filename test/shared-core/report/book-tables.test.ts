@@ -90,6 +90,23 @@ const books: RunBooks = {
   },
 };
 
+test('what was read of a cut that can’t be booked stands in its row', () => {
+  const half = (amount: BookedCut['amount']) => {
+    const cuts = [{ ...cut(3, 'unknown', null), amount }];
+    return plain(bookTables({ ...books, cuts })[0]?.rows ?? [])[0]?.slice(3, 5);
+  };
+  const reading = (value: number) => ({ value, standardUncertainty: 0.5 });
+  expect([
+    half({ by: 'volume', volumeMl: reading(6), temperatureC: reading(24) }),
+    half({ by: 'mass', massG: reading(5) }),
+    half(null),
+  ]).toEqual([
+    ['(6.0~±~1.0)~mL as read', '–'],
+    ['–', '(5.0~±~1.0)~g'],
+    ['not measured', '–'],
+  ]);
+});
+
 test('every liquid has its row with its times, amounts, interval and where its strength is from', () => {
   const [liquids] = bookTables(books);
   // ± is twice the standard uncertainty: 0.5 mL, 0.6 g and 0.7 g.

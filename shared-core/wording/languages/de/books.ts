@@ -12,6 +12,7 @@ export const books: Readonly<Record<string, string>> = {
   'What cut {cuts} held is not known. So the recovery is at least as told, nothing says whether the balance closes, and no simple distillation can be set beside it.':
     'Was Fraktion {cuts} enthielt, ist nicht bekannt. Die Ausbeute ist deshalb mindestens die genannte, ob die Bilanz aufgeht, lässt sich nicht sagen, und keine einfache Destillation lässt sich danebenstellen.',
   '{figure} or more': '{figure} oder mehr',
+  '{figure} as read': '{figure} wie abgelesen',
   'Ethanol in the cuts measured': 'Ethanol in den gemessenen Fraktionen',
   'Liquid left in the column and the condenser was not measured; it is missing from the balance.':
     'Flüssigkeit, die in Kolonne und Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
