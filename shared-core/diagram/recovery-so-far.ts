@@ -1,4 +1,4 @@
-import { type ChargeSetting, chargeDoubtMl } from '../run/index.ts';
+import { type ChargeSetting, chargeDoubtMl, cylinderDoubt } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type Booking, collectedAtMl } from './collected-course.ts';
 
@@ -20,7 +20,8 @@ export interface RecoveryPoint {
 
 /**
  * Purity against recovery as the run went: ethanol collected `E(t) = ∫ q dV` over the bookings, mean strength
- * `E/V` and recovery `E/(V0 q0)`. Volumes are taken as at 20 °C; hold-up in column and condenser is left out.
+ * `E/V` and recovery `E/(V0 q0)`, this with the doubts of charge and receiver (k = 2). Volumes are taken as at 20 °C; hold-up in column
+ * and condenser is left out.
  *
  * @param course bookings [mL]
  * @param strengths head vapour [% vol], in time order
@@ -41,12 +42,10 @@ export function recoverySoFar(
   charge: ChargeSetting,
 ): readonly RecoveryPoint[] {
   const chargeEthanolMl = (charge.volumeMl * charge.strengthAbv) / 100;
-  const chargeDoubt =
-    2 *
-    Math.hypot(
-      charge.standardUncertaintyAbv / charge.strengthAbv,
-      chargeDoubtMl(charge) / charge.volumeMl,
-    );
+  const ofCharge = Math.hypot(
+    charge.standardUncertaintyAbv / charge.strengthAbv,
+    chargeDoubtMl(charge) / charge.volumeMl,
+  );
   const points: RecoveryPoint[] = [];
   const ethanolMl = { value: 0, low: 0, high: 0 };
   let lastMl = 0;
@@ -58,6 +57,9 @@ export function recoverySoFar(
     ethanolMl.value += (addedMl * strengthAbv.value) / 100;
     ethanolMl.low += (addedMl * strengthAbv.low) / 100;
     ethanolMl.high += (addedMl * strengthAbv.high) / 100;
+    // The receiver is read in a cylinder too: of the first millilitres that is the greatest doubt.
+    const ofReceiver = Math.hypot(cylinderDoubt.constantMl / volumeMl, cylinderDoubt.share);
+    const doubt = 2 * Math.hypot(ofCharge, ofReceiver);
     points.push({
       timeS,
       volumeMl,
@@ -65,8 +67,8 @@ export function recoverySoFar(
       recovery: scaled(
         ethanolMl,
         1 / chargeEthanolMl,
-        1 / (chargeEthanolMl * (1 + chargeDoubt)),
-        1 / (chargeEthanolMl * Math.max(0.1, 1 - chargeDoubt)),
+        1 / (chargeEthanolMl * (1 + doubt)),
+        1 / (chargeEthanolMl * Math.max(0.1, 1 - doubt)),
       ),
     });
   }

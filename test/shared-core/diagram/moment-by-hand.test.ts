@@ -251,7 +251,7 @@ describe('reflux and recovery by hand', () => {
     expect(presentReflux({ rig, dripRateMlPerMin: none, headStrengthAbv: 92 })).toBeNull();
   });
 
-  test('the mean of what is collected counts each millilitre at its strength, the recovery the doubt of the charge', () => {
+  test('the mean of what is collected counts each millilitre at its strength, the recovery the doubts of charge and receiver', () => {
     const course = [
       { timeS: 0, volumeMl: 0 },
       { timeS: 100, volumeMl: 10 },
@@ -278,12 +278,20 @@ describe('reflux and recovery by hand', () => {
       low: expect.closeTo(mean - 2, 9),
       high: expect.closeTo(mean + 1, 9),
     });
-    // 30 mL of ethanol in the charge, to twice a twentieth.
-    expect(points[1]?.recovery).toEqual({
-      value: expect.closeTo(25 / 30, 9),
-      low: expect.closeTo(24.4 / 33, 9),
-      high: expect.closeTo(25.3 / 27, 9),
-    });
+    // 30 mL of ethanol in the charge to a twentieth; V mL in a cylinder to 0.5 mL and 0.5 %.
+    const doubtAt = (volumeMl: number) => 2 * Math.hypot(1 / 20, Math.hypot(0.5 / volumeMl, 0.005));
+    expect(points.map(({ recovery }) => recovery)).toEqual([
+      {
+        value: expect.closeTo(9 / 30, 9),
+        low: expect.closeTo(8.8 / (30 * (1 + doubtAt(10))), 9),
+        high: expect.closeTo(9.1 / (30 * (1 - doubtAt(10))), 9),
+      },
+      {
+        value: expect.closeTo(25 / 30, 9),
+        low: expect.closeTo(24.4 / (30 * (1 + doubtAt(30))), 9),
+        high: expect.closeTo(25.3 / (30 * (1 - doubtAt(30))), 9),
+      },
+    ]);
   });
 
   test('a drip rate is as sure as a cylinder is read, to a quarter of it at worst; none without time or drops', () => {
