@@ -15,6 +15,8 @@ import {
   heatWalkPerS,
   heightModelSdK,
   type Observation,
+  potOffset,
+  potReading,
   potSdK,
   receiverEveryS,
   receiverSdMl,
@@ -32,6 +34,8 @@ export interface Bench {
   /** The limit above the azeotrope [K], and what head and pressure may be off together [K]. */
   readonly limitHeightK: number;
   readonly offsetSdK: number;
+  /** Of it, what the air pressure leaves open [K]. */
+  readonly pressureSdK: number;
 }
 
 /** One still that could be the one on the bench, watched until half of its main fraction has come over. */
@@ -74,14 +78,12 @@ export function benchOf(settings: RunSettings): Bench {
   const { leastStrengthAbv } = settings;
   const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
+  const pressureSdK = azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa;
   return {
     settings,
     limitHeightK: limitTemperatureC({ leastStrengthAbv, pressureKPa }) - azeotropeC,
-    offsetSdK: Math.hypot(
-      temperatureUncertaintyK,
-      azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa,
-      heightModelSdK,
-    ),
+    offsetSdK: Math.hypot(temperatureUncertaintyK, pressureSdK, heightModelSdK),
+    pressureSdK,
   };
 }
 
@@ -105,23 +107,33 @@ export function drawHalfRun(bench: Bench, random: Random): HalfRun | null {
   const past = course.headHeightK.subarray(0, course.count);
   const endS = course.stepS * past.findIndex((heightK) => heightK >= limitHeightK);
   if (endS < leastMainS) return null;
-  return { ...readUntilHalf(guess, course, endS, random), statedHeatW: statedBy(guess, random) };
+  return {
+    ...readUntilHalf({ bench, guess, course, endS }, random),
+    statedHeatW: statedBy(guess, random),
+  };
 }
 
 function statedBy({ vapourMolPerS }: StillGuess, random: Random): number {
   return statedHeatW(vapourMolPerS * Math.exp(statedHeatLogSd * random.normal()));
 }
 
+interface DrawnStill {
+  readonly bench: Bench;
+  readonly guess: StillGuess;
+  readonly course: BatchCourse;
+  readonly endS: number;
+}
+
 /** The heat walks and the head lies off the course as the twin believes of itself, so the way to the limit is longer or shorter than the course. */
 function readUntilHalf(
-  guess: StillGuess,
-  course: BatchCourse,
-  endS: number,
+  { bench, guess, course, endS }: DrawnStill,
   random: Random,
 ): Omit<HalfRun, 'statedHeatW'> {
   const head: Observation[] = [];
   const receiver: Observation[] = [];
   const pot: Observation[] = [];
+  const { offsetShare, openSdK } = potOffset(bench);
+  const potOffK = offsetShare * guess.biasK + openSdK * random.normal();
   let courseS = 0;
   let logHeat = 0;
   let modelOffK = 0;
@@ -138,7 +150,7 @@ function readUntilHalf(
       courseAt(course, values, courseS) + sd * random.normal();
     const heightK = read(course.headHeightK, headSdK) + guess.biasK + modelOffK;
     head.push({ kind: 'head', boiledS, value: heightK, sd: headSdK });
-    pot.push({ kind: 'pot', boiledS, value: read(course.potHeightK, potSdK), sd: potSdK });
+    pot.push(potReading(boiledS, read(course.potHeightK, potSdK) + potOffK, bench));
     if (boiledS % receiverEveryS === 0) {
       const value = distillateAt(course, courseS) + receiverSdMl * random.normal();
       receiver.push({ kind: 'volume', boiledS, value, sd: receiverSdMl });

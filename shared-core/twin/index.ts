@@ -17,6 +17,7 @@ export {
 } from './instrument-readings.ts';
 export { headAheadS, remainingModelShare, type TwinOutlook } from './look-ahead.ts';
 export { headModelErrsForS, headModelSdK, type Observation } from './observations.ts';
+export { type OffsetDoubt, potOffset, potReading } from './pot-reading.ts';
 export {
   drawWalk,
   guessPrior,

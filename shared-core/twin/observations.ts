@@ -8,11 +8,12 @@ import {
   seeHead,
   seeVolume,
 } from './course-clock.ts';
+import type { PotReading } from './pot-reading.ts';
 import type { StillGuess } from './still-guess.ts';
 
 /** Something measured of the still, at a time of boiling since vapour arrived. */
 export interface Measurement {
-  readonly kind: 'head' | 'pot' | 'volume' | 'flow';
+  readonly kind: 'head' | 'volume' | 'flow';
   readonly boiledS: number;
   /** Height above the azeotrope [K], volume [mL] or flow [mL/s]. */
   readonly value: number;
@@ -26,7 +27,7 @@ export interface Easing {
   readonly boiledS: number;
 }
 
-export type Observation = Measurement | Easing;
+export type Observation = Measurement | PotReading | Easing;
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
 export const headModelSdK = 0.1;
@@ -63,13 +64,10 @@ export function logLikelihood(
     }
     if (trial !== null) runTo(trial.run, readUpToS(observation, clock));
     const { kind, value, sd } = observation;
-    if (kind === 'head') sum += headLikelihood(value - guess.biasK, sd, course, clock);
+    if (kind === 'pot') sum += potLikelihood(observation, guess, course, clock);
+    else if (kind === 'head') sum += headLikelihood(value - guess.biasK, sd, course, clock);
     else if (kind === 'volume') sum += seeVolume(clock, course, value, volumeSdMl(value, sd));
-    else if (kind === 'flow') sum += seeFlow(clock, course, value, sd);
-    else {
-      const miss = value - courseAt(course, course.potHeightK, clock.courseS);
-      sum -= (headWeight / 2) * ((miss * miss) / (sd * sd + potModelSdK ** 2));
-    }
+    else sum += seeFlow(clock, course, value, sd);
     if (trial !== null && isBelow(trial.bound, sum, index + 1, to)) return Number.NEGATIVE_INFINITY;
   }
   return sum;
@@ -90,8 +88,18 @@ function headLikelihood(
   return headWeight * logStudent(missK, ownVariance + riseK * riseK);
 }
 
+function potLikelihood(
+  { value, sd, offsetShare }: PotReading,
+  { biasK }: StillGuess,
+  course: BatchCourse,
+  clock: CourseClock,
+): number {
+  const miss = value - offsetShare * biasK - courseAt(course, course.potHeightK, clock.courseS);
+  return (-headWeight / 2) * ((miss * miss) / (sd * sd + potModelSdK ** 2));
+}
+
 /** How far along its course a guess is read for an observation [s]. */
-function readUpToS({ kind }: Measurement, clock: CourseClock): number {
+function readUpToS({ kind }: Measurement | PotReading, clock: CourseClock): number {
   return kind === 'head' ? clock.courseS + timingSpanS(clock) : clock.courseS;
 }
 

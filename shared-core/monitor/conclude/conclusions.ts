@@ -10,7 +10,7 @@ import { isBlind } from '../sense/probe-fault.ts';
 import { judgeBulb } from '../situation/bulb-doubt.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 import type { LimitScale } from '../situation/limit-scale.ts';
-import { statedScaleSdK } from '../situation/scale-belief.ts';
+import { statedPressureSdK, statedScaleSdK } from '../situation/scale-belief.ts';
 import { createBelievedHeat } from './believed-heat.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
 import { createForecaster } from './forecaster.ts';
@@ -139,6 +139,7 @@ function lookAhead(
     situation: now.situation,
     scale: limitScale.scale(),
     statedSdK: statedScaleSdK(limitScale.settings(), limitScale.scale()),
+    pressureSdK: statedPressureSdK(limitScale.settings(), limitScale.scale()),
     potC,
     receiverMl: receiver.weighedMl(),
     nothingCollected: receiver.isNothingCollected(now.situation),

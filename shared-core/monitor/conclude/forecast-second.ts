@@ -12,6 +12,8 @@ export interface ForecastSecond {
   readonly scale: VapourScale;
   /** What the offset may be by what was stated [K]. */
   readonly statedSdK: number;
+  /** What of it the air pressure leaves open [K]. */
+  readonly pressureSdK: number;
   readonly potC: number | null;
   /** Distillate by a balance or level channel [mL]; null without one. */
   readonly receiverMl: number | null;

@@ -2,7 +2,8 @@ import type { RunSettings } from '../../run/index.ts';
 import {
   createTwin,
   heightModelSdK,
-  potSdK,
+  type OffsetDoubt,
+  potReading,
   receiverEveryS,
   receiverSdMl,
   type Twin,
@@ -74,8 +75,7 @@ export function createTwinFollower(
     const startS = firstOnS ?? (firstC !== null && firstC < coldC ? firstS : null);
     const tookS = startS === null ? null : bathedS - startS;
     const eased = heat === 'unknown' ? null : heat === 'eased';
-    // The twin's offset takes up the bias and what its own head is off: it cannot tell them apart.
-    const offsetSdK = Math.hypot(input.statedSdK, heightModelSdK);
+    const { offsetSdK } = offsetDoubt(input);
     return createTwin(settings, { tookS, eased }, offsetSdK, limitHeightK(input.scale));
   };
 
@@ -85,13 +85,14 @@ export function createTwinFollower(
     into.show({ kind: 'volume', boiledS, value: receiverMl, sd: receiverSdMl });
   };
 
-  const seeBlock = (into: TwinFeed, { head, scale, potC, situation }: ForecastSecond): void => {
+  const seeBlock = (into: TwinFeed, input: ForecastSecond): void => {
+    const { head, scale, potC, situation } = input;
     if (situation.heldWetS < settledS || situation.calmS < everyS) return;
     const value = head.vapourC - scale.azeotropeC;
     into.show({ kind: 'head', boiledS, value, sd: head.vapourSdK });
     headBlocks += 1;
     if (potC !== null) {
-      into.show({ kind: 'pot', boiledS, value: potC - scale.azeotropeC, sd: potSdK });
+      into.show(potReading(boiledS, potC - scale.azeotropeC, offsetDoubt(input)));
     }
   };
 
@@ -137,4 +138,9 @@ export function createTwinFollower(
 
 function limitHeightK(scale: VapourScale): number {
   return scale.limitC - scale.azeotropeC;
+}
+
+/** The twin's offset takes up the bias and what its own head is off: it cannot tell them apart. */
+function offsetDoubt({ statedSdK, pressureSdK }: ForecastSecond): OffsetDoubt {
+  return { offsetSdK: Math.hypot(statedSdK, heightModelSdK), pressureSdK };
 }

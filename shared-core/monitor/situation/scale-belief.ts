@@ -71,6 +71,11 @@ export function statedScaleSdK(settings: RunSettings, scale: VapourScale): numbe
   return Math.hypot(temperatureUncertaintyK, scale.kelvinPerKPa * pressureUncertaintyKPa, modelSdK);
 }
 
+/** What of it the air pressure leaves open [K]. */
+export function statedPressureSdK(settings: RunSettings, scale: VapourScale): number {
+  return scale.kelvinPerKPa * scaleDoubts(settings).pressureUncertaintyKPa;
+}
+
 /**
  * The offset by all that is known: no ethanol–water vapour condenses below the azeotrope, so the lowest level the vapour
  * held lies at its own height h ≥ 0 above azeotrope + offset. With the prior p(b) and the heights' p(h) the belief is

@@ -3,6 +3,7 @@ import { defaultRunSettings } from '#shared-core';
 import { courseAt, emptyCourse, runCourse } from '../../../shared-core/twin/batch-course.ts';
 import { createTwin, type Twin } from '../../../shared-core/twin/create-twin.ts';
 import type { Observation } from '../../../shared-core/twin/observations.ts';
+import { type OffsetDoubt, potReading } from '../../../shared-core/twin/pot-reading.ts';
 import type { StillGuess } from '../../../shared-core/twin/still-guess.ts';
 
 const truth: StillGuess = {
@@ -21,12 +22,13 @@ const limitS = course.stepS * course.headHeightK.findIndex((height) => height > 
 
 const atOnce = Number.POSITIVE_INFINITY;
 
+const benchSettings = {
+  ...defaultRunSettings,
+  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.3 },
+};
+
 function newTwin(): Twin {
-  const settings = {
-    ...defaultRunSettings,
-    charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.3 },
-  };
-  return createTwin(settings, { tookS: null, eased: null }, 0.25, limitHeightK);
+  return createTwin(benchSettings, { tookS: null, eased: null }, 0.25, limitHeightK);
 }
 
 function headAt(boiledS: number): Observation {
@@ -54,7 +56,36 @@ function twinAfter(untilS: number, volumes: boolean, moves = atOnce) {
   return twin.outlook(untilS, limitHeightK, null);
 }
 
+/** What is left of the run half-way by head and pot, on a bench whose true pressure puts both so much off the scale that was stated. */
+function leftByPot(offK: number, doubt: OffsetDoubt): number {
+  const halfS = 60 * Math.round(limitS / 120);
+  const twin = createTwin(
+    benchSettings,
+    { tookS: null, eased: null },
+    doubt.offsetSdK,
+    limitHeightK,
+  );
+  for (let boiledS = 180; boiledS <= halfS; boiledS += 60) {
+    const headK = courseAt(course, course.headHeightK, boiledS) + offK;
+    twin.see({ kind: 'head', boiledS, value: headK, sd: 0.05 });
+    twin.see(potReading(boiledS, courseAt(course, course.potHeightK, boiledS) + offK, doubt));
+  }
+  updateBy(twin, atOnce);
+  return twin.outlook(halfS, limitHeightK, null).limitInS.value;
+}
+
 describe('createTwin', () => {
+  test('hears pot and head alike on a mountain whose pressure nobody entered, and takes a cool pot for no rich one', () => {
+    const unknown = { offsetSdK: Math.hypot(3, 0.35), pressureSdK: 3 };
+    const down = leftByPot(0, unknown);
+    const up = leftByPot(-5, unknown);
+    // Who takes the pot at its word believes in far more spirit.
+    const trusting = leftByPot(-5, { ...unknown, pressureSdK: 0 });
+    expect(Math.abs(Math.log(up / down))).toBeLessThan(Math.abs(Math.log(trusting / down)) / 2);
+    expect(up / down).toBeGreaterThan(0.7);
+    expect(up / down).toBeLessThan(1.4);
+  });
+
   test('finds the end of a run of its own kind within its interval', () => {
     const halfS = 60 * Math.round(limitS / 120);
     const { limitInS } = twinAfter(halfS, true);

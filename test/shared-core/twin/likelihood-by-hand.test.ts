@@ -19,6 +19,13 @@ const guess = {
 };
 const level = () =>
   plainCourse({ headHeightK: () => 1, potHeightK: () => 14, distillateMl: (atS) => atS / 20 });
+const potAt = (boiledS: number, value: number, offsetShare: number): Observation => ({
+  kind: 'pot',
+  boiledS,
+  value,
+  sd: 0.4,
+  offsetShare,
+});
 const told = (course: ReturnType<typeof level>, ...observations: readonly Observation[]) => {
   const clock = createClock();
   const sum = logLikelihood(observations, 0, observations.length, guess, course, clock);
@@ -44,9 +51,15 @@ describe('how likely a guess makes what was seen', () => {
   });
 
   test('of the pot: by a kelvin and a half of the model beside its own doubt, and the clock stays', () => {
-    const { sum, clock } = told(level(), { kind: 'pot', boiledS: 0, value: 16, sd: 0.4 });
+    const { sum, clock } = told(level(), potAt(0, 16, 0));
     expect(sum).toBeCloseTo((-0.3 * 2 ** 2) / (0.4 ** 2 + 1.5 ** 2), 12);
     expect(clock).toEqual(createClock());
+  });
+
+  test('of the pot, where the air pressure may be wrong: less its share of the guess’s offset', () => {
+    // 16 K, less half of 0.2 K, against 14 K.
+    const { sum } = told(level(), potAt(0, 16, 0.5));
+    expect(sum).toBeCloseTo((-0.3 * 1.9 ** 2) / (0.4 ** 2 + 1.5 ** 2), 12);
   });
 
   test('of a volume: by its own doubt and a part in seventy of it; of a flow in proportion', () => {
@@ -80,7 +93,7 @@ describe('what can still come', () => {
   const observations: readonly Observation[] = [
     { kind: 'head', boiledS: 0, value: 1, sd: 0.05 },
     { kind: 'eased', boiledS: 60 },
-    { kind: 'pot', boiledS: 60, value: 14, sd: 0.4 },
+    potAt(60, 14, 0),
     { kind: 'volume', boiledS: 120, value: 6, sd: 0.5 },
     { kind: 'flow', boiledS: 180, value: 0.05, sd: 0.2 },
   ];

@@ -30,8 +30,10 @@ const observations: Observation[] = Array.from({ length: 12 }, (_, index) => {
   const volumeMl = courseAt(truth, truth.distillateMl, boiledS);
   if (kind === 'volume') return { kind, boiledS, value: volumeMl, sd: 1 };
   if (kind === 'flow') return { kind, boiledS, value: volumeMl / boiledS, sd: 0.3 };
-  const heights = kind === 'head' ? truth.headHeightK : truth.potHeightK;
-  return { kind, boiledS, value: courseAt(truth, heights, boiledS), sd: 0.1 };
+  const heightOf = (heights: Float64Array) => courseAt(truth, heights, boiledS);
+  return kind === 'head'
+    ? { kind, boiledS, value: heightOf(truth.headHeightK), sd: 0.1 }
+    : { kind, boiledS, value: heightOf(truth.potHeightK), sd: 0.1, offsetShare: 0.4 };
 });
 
 /** Guesses of the prior, each with its whole course and a run of it that has only begun. */

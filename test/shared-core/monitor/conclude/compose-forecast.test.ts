@@ -28,6 +28,7 @@ function compose(
     situation,
     scale,
     statedSdK: 0.3,
+    pressureSdK: 0.1,
     potC: null,
     receiverMl: null,
     nothingCollected: false,

@@ -6,7 +6,10 @@ import { createChannelSenses } from '../../../../shared-core/monitor/sense/chann
 import { createHeadTracker } from '../../../../shared-core/monitor/sense/head-tracker.ts';
 import type { HeadNow } from '../../../../shared-core/monitor/situation/head-course.ts';
 import { createLimitScale } from '../../../../shared-core/monitor/situation/limit-scale.ts';
-import { statedScaleSdK } from '../../../../shared-core/monitor/situation/scale-belief.ts';
+import {
+  statedPressureSdK,
+  statedScaleSdK,
+} from '../../../../shared-core/monitor/situation/scale-belief.ts';
 import type { RunSettings } from '../../../../shared-core/run/index.ts';
 import { factsOf } from '../words/facts.ts';
 import { bathedS, markable, secondAt } from './forecast-seconds.ts';
@@ -288,10 +291,13 @@ test('a forecast is made where one is wanted, from the seconds that have a head 
 /** What a forecaster tells that is shown the same quiet run by hand, and the flow it believes in. */
 function byHand(untilS: number, changes: (timeS: number) => Parameters<typeof secondAt>[1]) {
   const forecaster = createForecaster(usual, markable().marks);
-  const statedSdK = statedScaleSdK(usual, scale);
+  const stated = {
+    statedSdK: statedScaleSdK(usual, scale),
+    pressureSdK: statedPressureSdK(usual, scale),
+  };
   for (let timeS = 1; timeS <= untilS; timeS += 1) {
     const start = timeS < bathedS ? { head: { bulbC: 20 } } : {};
-    forecaster.second(secondAt(timeS, { ...start, statedSdK, ...changes(timeS) }));
+    forecaster.second(secondAt(timeS, { ...start, ...stated, ...changes(timeS) }));
   }
   return { view: forecaster.view(), flowMlPerS: forecaster.flowMlPerS() ?? Number.NaN };
 }

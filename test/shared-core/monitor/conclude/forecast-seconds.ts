@@ -6,7 +6,7 @@ import {
   createTwin,
   heightModelSdK,
   type Observation,
-  potSdK,
+  potReading,
   type Twin,
   type TwinOutlook,
 } from '../../../../shared-core/twin/index.ts';
@@ -52,6 +52,7 @@ export function secondAt(timeS: number, { head, situation, ...rest }: Otherwise 
     situation: facts.situation,
     scale: facts.scale,
     statedSdK: 0.3,
+    pressureSdK,
     potC: null,
     receiverMl: null,
     nothingCollected: false,
@@ -67,6 +68,9 @@ const { azeotropeC } = scale;
 const limitHeightK = scale.limitC - azeotropeC;
 /** As the charge is on a bench where the start of heating was seen in the first second. */
 export const seenFromStart = { tookS: bathedS - 1, eased: null } as const;
+
+/** Of the 0.3 K that are stated so much is the air pressure's. */
+const pressureSdK = 0.2;
 
 /** A twin of this still that was shown all this by hand, and what it expects. */
 export function twinShown(
@@ -111,7 +115,8 @@ export function headSeen(boiledS: number, vapourC = 78.2): Observation {
 }
 
 export function potSeen(boiledS: number, potC: number): Observation {
-  return { kind: 'pot', boiledS, value: potC - azeotropeC, sd: potSdK };
+  const offsetSdK = Math.hypot(0.3, heightModelSdK);
+  return potReading(boiledS, potC - azeotropeC, { offsetSdK, pressureSdK });
 }
 
 /** A ledger with a pen. */
