@@ -8,10 +8,7 @@ import { printedQuestion } from './support/printed-question.ts';
 const plain = plainStudy();
 const asked = (id: string, study: RunStudy): readonly string[] =>
   printedQuestion(exercisesOf(study, 'school').find((question) => question.id === id) ?? null);
-const at = (pressureKPa: number): RunStudy => ({
-  ...plain,
-  plateau: plain.plateau && { ...plain.plateau, pressureKPa },
-});
+const at = (pressureKPa: number): RunStudy => ({ ...plain, pressureKPa });
 const withCharge = (volumeMl: number): RunStudy => ({
   ...plain,
   settings: { ...plain.settings, charge: { ...plain.settings.charge, volumeMl } },
@@ -46,10 +43,8 @@ describe('a boiling point elsewhere', () => {
     ]);
   });
 
-  test('is that of the pressure set, where there was no plateau', () => {
-    const { settings } = plain;
-    const pressure = { ...settings.pressure, pressureKPa: 90.3 };
-    const study = { ...plain, plateau: null, settings: { ...settings, pressure } };
+  test('is that of the run’s pressure, where there was no plateau', () => {
+    const study = { ...at(90.3), plateau: null };
     expect(asked('school-pressure', study)[2]).toMatch(/^- Air pressure at the still: 90\.3 kPa/);
     expect(asked('school-azeotrope', study)[2]).toContain('here at 75.3 °C');
   });

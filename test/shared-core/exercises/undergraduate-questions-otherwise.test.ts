@@ -244,10 +244,8 @@ describe('Rayleigh’s equation', () => {
     expect(asked('undergraduate-rayleigh', { ...plain, simple: deep })).toEqual([]);
   });
 
-  test('takes the pressure set where there was no plateau', () => {
-    const { settings } = plain;
-    const pressure = { ...settings.pressure, pressureKPa: 90.3 };
-    const study = { ...plain, plateau: null, settings: { ...settings, pressure } };
+  test('takes the run’s pressure where there was no plateau', () => {
+    const study = { ...plain, plateau: null, pressureKPa: 90.3 };
     expect(asked('undergraduate-rayleigh', study)[3]).toMatch(/at 90\.3 kPa/);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainStudy } from './support/plain-study.ts';
 import { printedQuestion } from './support/printed-question.ts';
 
@@ -9,21 +10,7 @@ const plain = plainStudy();
 /** A run by volume through these points [mL, °C]; at 98.3 kPa 80 % vol is 82.7 °C. */
 const through = (...points: readonly (readonly [number, number])[]): RunStudy => ({
   ...plain,
-  byVolume: {
-    basis: 'table',
-    course: points.map(([volumeMl, headC]) => ({
-      volumeMl,
-      headC,
-      aboveAzeotropeK: 0,
-      vapourAbv: null,
-      collectedAbv: null,
-    })),
-    verdict: { mainFraction: true, because: '', cuts: [] },
-    rayleigh: null,
-    rectified: null,
-    doubt: null,
-    aboveRayleighK: null,
-  },
+  byVolume: plainByVolume(points),
 });
 const asked = (study: RunStudy) =>
   printedQuestion(

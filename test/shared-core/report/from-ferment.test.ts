@@ -33,6 +33,7 @@ const known: FromFerment = {
   byLogG: about(23.7, 0.6),
   chargedG: about(23.5, 0.4),
   collectedG: about(21.3, 0.4),
+  isCollectedWhole: true,
   fermentPercent: derived(92.6, 2.5),
   yields: fermentYield({
     sugarG: about(50, 0),

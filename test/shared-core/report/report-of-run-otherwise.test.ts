@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { runBlocks } from '../../../shared-core/report/report-of-run.ts';
 import { settingsTable } from '../../../shared-core/report/report-tables.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 import { printedBlocks } from './support/printed-page.ts';
 
@@ -142,21 +143,11 @@ describe('the results', () => {
   });
 
   test('of a table by volume have no times', () => {
-    const byVolume = {
-      basis: 'table',
-      course: [0, 20, 40].map((volumeMl) => ({
-        volumeMl,
-        headC: 78 + volumeMl / 10,
-        aboveAzeotropeK: 0,
-        vapourAbv: null,
-        collectedAbv: null,
-      })),
-      verdict: { mainFraction: true, because: '', cuts: [] },
-      rayleigh: null,
-      rectified: null,
-      doubt: null,
-      aboveRayleighK: null,
-    } as const;
+    const byVolume = plainByVolume([
+      [0, 78],
+      [20, 80],
+      [40, 82],
+    ]);
     const lines = linesOf({ byVolume });
     expect(lines).toContain(
       '- Taken by volume: the table has no times, so there are no stages, no plateau and no duration.',

@@ -5,6 +5,7 @@ import { distillationKind } from '../../../shared-core/report/distillation-kind.
 import { discussionBlocks, openingBlocks } from '../../../shared-core/report/hand-in-blocks.ts';
 import { footerOf, reportOf } from '../../../shared-core/report/report-of.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 import { printedBlocks, printedPage } from './support/printed-page.ts';
 
@@ -53,7 +54,7 @@ describe('two runs', () => {
       'Plateau | (78.40~±~0.20)~°C | none',
       'Plateau at 101.325 kPa | (79.14~±~0.22)~°C | –',
       'Scatter on the plateau | 0.05~K | –',
-      'Mean strength of the cuts | 77.4~% vol | –',
+      'Mean strength of the cuts measured | 77.4~% vol | –',
       'Ethanol recovered | (90.0~±~4.9)~% | –',
       'Ethanol accounted for | (93.3~±~5.0)~% | –',
       'Apparent stages | 3.10–3.75 | –',
@@ -229,15 +230,7 @@ test('the drawings of a run are named in their order, null where there is nothin
     'strength-by-volume false',
     'sugar-to-distillate false',
   ]);
-  const table = {
-    ...bare,
-    byVolume: { basis: 'table', course: [] } as unknown as RunStudy['byVolume'],
-  };
-  expect(
-    names({
-      ...table,
-      byVolume: { ...table.byVolume!, course: [], rayleigh: null, rectified: null },
-    })[0],
-  ).toBe('temperature false');
+  const table = { ...bare, byVolume: plainByVolume([]) };
+  expect(names(table)[0]).toBe('temperature false');
   expect(names(bare)[3]).toBe('stages false');
 });

@@ -7,6 +7,7 @@ import {
 } from '../../../shared-core/report/distillation-sheets.ts';
 import { key, markingSheet, type SheetRun, worksheet } from '../../../shared-core/report/sheets.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 import { printedBlocks, printedPage } from './support/printed-page.ts';
 
@@ -105,22 +106,11 @@ describe('a sheet on which nothing can be asked', () => {
 });
 
 describe('the curve of a sheet', () => {
-  const course = [0, 20, 40].map((volumeMl) => ({
-    volumeMl,
-    headC: 78 + volumeMl / 10,
-    aboveAzeotropeK: 0,
-    vapourAbv: null,
-    collectedAbv: null,
-  }));
-  const byVolume = {
-    basis: 'table',
-    course,
-    verdict: { mainFraction: true, because: '', cuts: [] },
-    rayleigh: null,
-    rectified: null,
-    doubt: null,
-    aboveRayleighK: null,
-  } as const;
+  const byVolume = plainByVolume([
+    [0, 78],
+    [20, 80],
+    [40, 82],
+  ]);
   const captions = (study: RunStudy) => [
     figuresOf(printedPage(worksheetOf(study, 'school')))[0],
     figuresOf(printedPage(markingSheetOf(study, 'school')))[0],

@@ -1,24 +1,18 @@
 import { expect, test } from 'vitest';
 import type { RunByVolume } from '../../../shared-core/by-volume/run-by-volume.ts';
 import { volumeBlocks } from '../../../shared-core/report/volume-blocks.ts';
+import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 
 const study = plainReport({
-  byVolume: {
-    basis: 'booked',
-    course: [0, 20, 35].map((volumeMl) => ({
-      volumeMl,
-      headC: 78.4 + volumeMl / 10,
-      aboveAzeotropeK: 1 + volumeMl / 10,
-      vapourAbv: null,
-      collectedAbv: null,
-    })),
-    verdict: { mainFraction: true, because: '', cuts: [] },
-    rayleigh: null,
-    rectified: null,
-    doubt: null,
-    aboveRayleighK: null,
-  },
+  byVolume: plainByVolume(
+    [
+      [0, 78.4],
+      [20, 80.4],
+      [35, 81.9],
+    ],
+    { basis: 'booked' },
+  ),
 });
 
 const blocksWith = (changes: Partial<RunByVolume>) =>
