@@ -17,19 +17,38 @@ const flickering = (count: number): number[] =>
 const rising = (count: number, fromC: number): number[] =>
   Array.from({ length: count }, (_, index) => fromC + 0.1 * index);
 
-/** The first n with (1 − p/2)ⁿ below one in a thousand million. */
-const unbelievable = (p: number): number => Math.ceil(Math.log(1e-9) / Math.log(1 - p / 2));
+/**
+ * Chance of n equal readings after so many turns and others: the mean of (1 − p/2)ⁿ over p ~ Beta(turns + ½, others + ½), by the midpoints
+ * of u = √p.
+ */
+function chanceOf(n: number, turns: number, others: number): number {
+  let [sum, all] = [0, 0];
+  for (let step = 0; step < 20_000; step += 1) {
+    const square = ((step + 0.5) / 20_000) ** 2;
+    const density = Math.exp(turns * Math.log(square) + (others - 0.5) * Math.log1p(-square));
+    all += density;
+    sum += density * (1 - square / 2) ** n;
+  }
+  return sum / all;
+}
+
+/** The first n with a chance below one in a thousand million. */
+function unbelievable(turns: number, others: number): number {
+  let n = 1;
+  while (chanceOf(n, turns, others) >= 1e-9) n += 1;
+  return n;
+}
 
 test('a probe that used to flicker is frozen once so long a repetition is as unlikely as one in a thousand million', () => {
   // Of 100 readings all but the first three turn back.
-  expect(unbelievable(0.97)).toBe(32);
+  expect(unbelievable(97, 3)).toBe(32);
   expect(equalsUntilFrozen(flickering(100))).toBe(32);
 });
 
 test('one that flickers less often is given longer', () => {
   const seldom = flickering(60).flatMap((value) => [value, value, value, value]);
   // Every fourth reading is another one: 57 turns among what is seen up to the last step, 237 readings.
-  expect(equalsUntilFrozen(seldom)).toBe(unbelievable(57 / 237) - 3);
+  expect(equalsUntilFrozen(seldom)).toBe(unbelievable(57, 180) - 3);
 });
 
 test('a steady rise and a coarse probe that toggles between two digits may stand still for ever', () => {
@@ -37,18 +56,25 @@ test('a steady rise and a coarse probe that toggles between two digits may stand
   expect([equalsUntilFrozen(rising(200, 20)), equalsUntilFrozen(toggling)]).toEqual([null, null]);
 });
 
-test('before forty readings nobody knows how a probe flickers', () => {
-  expect([equalsUntilFrozen(flickering(39)), equalsUntilFrozen(flickering(40))]).toEqual([
-    null,
-    unbelievable(37 / 40),
+test('the fewer readings it has given, the longer it is believed; one that stops after ten is found in some minutes', () => {
+  expect([39, 20, 10].map((count) => equalsUntilFrozen(flickering(count)))).toEqual([
+    unbelievable(36, 3),
+    unbelievable(17, 3),
+    unbelievable(7, 3),
   ]);
+  expect(unbelievable(7, 3)).toBeLessThan(240);
+});
+
+test('who plugged a probe in and held it for a moment may leave it lying for half an hour', () => {
+  expect(equalsUntilFrozen(flickering(6))).toBeGreaterThan(1800);
+  expect(equalsUntilFrozen(flickering(4))).toBeNull();
 });
 
 test('a flicker of long ago fades: it counts as of three hundred readings', () => {
   // 298 turns with that into the rise, among 301 readings; each of 599 more takes a three-hundred-first from them.
   const turns = 298 * (300 / 301) ** 599;
   expect(equalsUntilFrozen([...flickering(300), ...rising(600, 0.5)])).toBe(
-    unbelievable(turns / 301),
+    unbelievable(turns, 301 - turns),
   );
 });
 
