@@ -22,6 +22,8 @@ export interface MarksLedger {
   /** Time of the last booking of a volume. */
   collectedS(): number | null;
   bookings(): readonly Booking[];
+  /** Receivers that went away unmeasured, with what had been booked until then. */
+  takenAway(): readonly Booking[];
   dropsCounted(): number;
   /** True while the last readings of the receiver, minutes apart, were the same: nothing is being collected. */
   isReceiverStill(): boolean;
@@ -63,6 +65,7 @@ export function createMarksLedger(): MarksLedger {
     collectedMl: () => summary.bookings.at(-1)?.collectedMl ?? null,
     collectedS: () => summary.bookings.at(-1)?.timeS ?? null,
     bookings: () => summary.bookings,
+    takenAway: () => summary.takenAway,
     dropsCounted: () => summary.drops,
     isReceiverStill: () => summary.receiverStill,
     airPressureKPa: () => summary.airPressureKPa,
@@ -76,6 +79,7 @@ interface Summary {
   heatChangedS: number | null;
   heatFirstOnS: number | null;
   bookings: Booking[];
+  takenAway: Booking[];
   drops: number;
   receiverStill: boolean;
   airPressureKPa: number | null;
@@ -91,6 +95,7 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     heatChangedS: null,
     heatFirstOnS: null,
     bookings: [],
+    takenAway: [],
     drops: 0,
     receiverStill: false,
     airPressureKPa: null,
@@ -110,6 +115,8 @@ function summarise(marks: readonly StandingMark[]): Readonly<Summary> {
     } else if (receiver.book(body)) {
       sum.receiverStill = receiver.isStill(timeS);
       sum.bookings.push({ markId, timeS, collectedMl: receiver.collectedMl() });
+    } else if (body.type === 'receiver-changed') {
+      sum.takenAway.push({ markId, timeS, collectedMl: receiver.collectedMl() });
     }
   }
   return sum;

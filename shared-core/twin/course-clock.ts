@@ -20,6 +20,8 @@ export interface CourseClock {
   timeVariance: number;
   heatVariance: number;
   covariance: number;
+  /** What had come over by this guess in receivers that nobody measured [mL]. */
+  unbookedMl: number;
 }
 
 /** Vapour reaches the bulb some time before or after the course begins [s]; by simulation. */
@@ -43,6 +45,7 @@ export function createClock(): CourseClock {
     timeVariance: startSdS ** 2,
     heatVariance: 0,
     covariance: 0,
+    unbookedMl: 0,
   };
 }
 
@@ -55,6 +58,7 @@ export function setClock(clock: CourseClock, from: CourseClock): void {
   clock.timeVariance = from.timeVariance;
   clock.heatVariance = from.heatVariance;
   clock.covariance = from.covariance;
+  clock.unbookedMl = from.unbookedMl;
 }
 
 /** Lets the clock run to a later time of boiling. */

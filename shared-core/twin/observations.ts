@@ -1,4 +1,4 @@
-import { type BatchCourse, type CourseRun, courseAt, runTo } from './batch-course.ts';
+import { type BatchCourse, type CourseRun, courseAt, distillateAt, runTo } from './batch-course.ts';
 import {
   advanceClock,
   type CourseClock,
@@ -13,7 +13,8 @@ import type { StillGuess } from './still-guess.ts';
 
 /** Something measured of the still, at a time of boiling since vapour arrived. */
 export interface Measurement {
-  readonly kind: 'head' | 'volume' | 'flow';
+  /** A volume is all that has come over; what was booked lacks what nobody measured. */
+  readonly kind: 'head' | 'volume' | 'booked' | 'flow';
   readonly boiledS: number;
   /** Height above the azeotrope [K], volume [mL] or flow [mL/s]. */
   readonly value: number;
@@ -27,7 +28,14 @@ export interface Easing {
   readonly boiledS: number;
 }
 
-export type Observation = Measurement | PotReading | Easing;
+/** A receiver went away unmeasured; so much had been booked until then [mL]. */
+export interface TakenAway {
+  readonly kind: 'taken-away';
+  readonly boiledS: number;
+  readonly bookedMl: number;
+}
+
+export type Observation = Measurement | PotReading | Easing | TakenAway;
 
 /** What the reduced model gets wrong by itself, over and above the parameters it is given. */
 export const headModelSdK = 0.1;
@@ -58,19 +66,40 @@ export function logLikelihood(
   for (let index = from; index < to; index += 1) {
     const observation = observations[index] as Observation;
     advanceClock(clock, observation.boiledS);
-    if (observation.kind === 'eased') {
-      easeClock(clock);
-      continue;
-    }
     if (trial !== null) runTo(trial.run, readUpToS(observation, clock));
-    const { kind, value, sd } = observation;
-    if (kind === 'pot') sum += potLikelihood(observation, guess, course, clock);
-    else if (kind === 'head') sum += headLikelihood(value - guess.biasK, sd, course, clock);
-    else if (kind === 'volume') sum += seeVolume(clock, course, value, volumeSdMl(value, sd));
-    else sum += seeFlow(clock, course, value, sd);
+    sum += see(observation, guess, course, clock);
     if (trial !== null && isBelow(trial.bound, sum, index + 1, to)) return Number.NEGATIVE_INFINITY;
   }
   return sum;
+}
+
+/** Sets the clock by one observation and answers its log-likelihood. */
+function see(
+  observation: Observation,
+  guess: StillGuess,
+  course: BatchCourse,
+  clock: CourseClock,
+): number {
+  switch (observation.kind) {
+    case 'eased':
+      easeClock(clock);
+      return 0;
+    case 'taken-away':
+      clock.unbookedMl = Math.max(0, distillateAt(course, clock.courseS) - observation.bookedMl);
+      return 0;
+    case 'pot':
+      return potLikelihood(observation, guess, course, clock);
+    case 'head':
+      return headLikelihood(observation.value - guess.biasK, observation.sd, course, clock);
+    case 'flow':
+      return seeFlow(clock, course, observation.value, observation.sd);
+    case 'booked':
+    case 'volume': {
+      const { kind, value, sd } = observation;
+      const allMl = value + (kind === 'booked' ? clock.unbookedMl : 0);
+      return seeVolume(clock, course, allMl, volumeSdMl(value, sd));
+    }
+  }
 }
 
 function headLikelihood(
@@ -99,7 +128,7 @@ function potLikelihood(
 }
 
 /** How far along its course a guess is read for an observation [s]. */
-function readUpToS({ kind }: Measurement | PotReading, clock: CourseClock): number {
+function readUpToS({ kind }: Observation, clock: CourseClock): number {
   return kind === 'head' ? clock.courseS + timingSpanS(clock) : clock.courseS;
 }
 
@@ -152,8 +181,17 @@ export function mostFrom(observations: readonly Observation[]): Float64Array {
 }
 
 function mostOf(observation: Observation): number {
-  if (observation.kind === 'eased' || observation.kind === 'pot') return 0;
-  const { kind, value, sd } = observation;
-  if (kind === 'head') return headWeight * logStudent(0, headVariance(sd));
-  return logStudent(0, kind === 'volume' ? volumeSdMl(value, sd) ** 2 : sd ** 2);
+  switch (observation.kind) {
+    case 'eased':
+    case 'taken-away':
+    case 'pot':
+      return 0;
+    case 'head':
+      return headWeight * logStudent(0, headVariance(observation.sd));
+    case 'flow':
+      return logStudent(0, observation.sd ** 2);
+    case 'booked':
+    case 'volume':
+      return logStudent(0, volumeSdMl(observation.value, observation.sd) ** 2);
+  }
 }

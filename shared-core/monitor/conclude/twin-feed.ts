@@ -1,5 +1,5 @@
 import { type Observation, receiverSdMl, type Twin } from '../../twin/index.ts';
-import type { MarksLedger, StandingMark } from '../marks-ledger.ts';
+import type { Booking, MarksLedger, StandingMark } from '../marks-ledger.ts';
 import { dropsPerMl } from './first-fraction-progress.ts';
 
 /** Shows the twin what is measured and what the person marks. */
@@ -43,7 +43,10 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
 
   const startAnew = (stands: ReadonlySet<number>): void => {
     const booked = new Map(
-      marks.bookings().map(({ markId, collectedMl }) => [markId, collectedMl]),
+      [...marks.bookings(), ...marks.takenAway()].map(({ markId, collectedMl }) => [
+        markId,
+        collectedMl,
+      ]),
     );
     taken = new Set([...taken].filter((markId) => stands.has(markId)));
     twin = begin();
@@ -54,9 +57,8 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
     }
     shown = [];
     for (const { observation, markId } of kept) {
-      const value = markId === null ? undefined : booked.get(markId);
-      const isBooking = observation.kind === 'volume' && value !== undefined;
-      show(isBooking ? { ...observation, value } : observation, markId);
+      const bookedMl = markId === null ? undefined : booked.get(markId);
+      show(bookedMl === undefined ? observation : addedUp(observation, bookedMl), markId);
     }
   };
 
@@ -71,11 +73,13 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
       const value = body.count / dropsPerMl / body.overS;
       show({ kind: 'flow', boiledS, value, sd: dropsShareSd }, markId);
     } else {
-      const booking = marks.bookings().find((item) => item.markId === markId);
-      if (booking === undefined) return;
-      const value = booking.collectedMl;
-      const flowedMl = bookingDelayS * (flowMlPerS ?? value / Math.max(60, boiledS));
-      show({ kind: 'volume', boiledS, value, sd: Math.hypot(receiverSdMl, flowedMl) }, markId);
+      const ofMark = (booked: readonly Booking[]) => booked.find((item) => item.markId === markId);
+      const value = ofMark(marks.bookings())?.collectedMl;
+      const bookedMl = ofMark(marks.takenAway())?.collectedMl;
+      if (value !== undefined) {
+        const flowedMl = bookingDelayS * (flowMlPerS ?? value / Math.max(60, boiledS));
+        show({ kind: 'booked', boiledS, value, sd: Math.hypot(receiverSdMl, flowedMl) }, markId);
+      } else if (bookedMl !== undefined) show({ kind: 'taken-away', boiledS, bookedMl }, markId);
     }
   };
 
@@ -99,4 +103,10 @@ export function createTwinFeed(begin: () => Twin, marks: MarksLedger): TwinFeed 
       return fromS;
     },
   };
+}
+
+/** An observation of a mark, with what had been booked by then as it now adds up. */
+function addedUp(observation: Observation, bookedMl: number): Observation {
+  if (observation.kind === 'taken-away') return { ...observation, bookedMl };
+  return observation.kind === 'booked' ? { ...observation, value: bookedMl } : observation;
 }

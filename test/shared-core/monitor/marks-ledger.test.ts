@@ -61,6 +61,10 @@ describe('what the marks say of the distillate', () => {
       { markId: 3, timeS: 300, collectedMl: expect.closeTo(15, 9) },
       { markId: 5, timeS: 500, collectedMl: expect.closeTo(17, 9) },
     ]);
+    // The second receiver went away without a volume: what came after its reading nobody knows.
+    expect(marks.takenAway()).toEqual([
+      { markId: 4, timeS: 400, collectedMl: expect.closeTo(15, 9) },
+    ]);
     expect([marks.collectedMl(), marks.collectedS(), marks.lastMarkS()]).toEqual([
       expect.closeTo(17, 9),
       500,

@@ -26,6 +26,7 @@ describe('a clock that nobody corrects', () => {
       timeVariance: expect.closeTo(40 ** 2 + (walkPerS * 600 ** 3) / 3, 6),
       heatVariance: expect.closeTo(walkPerS * 600, 12),
       covariance: expect.closeTo((walkPerS * 600 ** 2) / 2, 9),
+      unbookedMl: 0,
     });
   });
 

@@ -74,7 +74,34 @@ function leftByPot(offK: number, doubt: OffsetDoubt): number {
   return twin.outlook(halfS, limitHeightK, null).limitInS.value;
 }
 
+/** What is left of the run half-way, whose first receiver was taken away at 10 min, measured, unmeasured, or as if nothing had been in it. */
+function leftAfterChange(first: 'measured' | 'unmeasured' | 'forgotten'): number {
+  const halfS = 60 * Math.round(limitS / 120);
+  const firstMl = courseAt(course, course.distillateMl, 600);
+  const twin = newTwin();
+  for (let boiledS = 180; boiledS <= halfS; boiledS += 60) {
+    twin.see(headAt(boiledS));
+    if (boiledS === 600 && first === 'unmeasured') {
+      twin.see({ kind: 'taken-away', boiledS, bookedMl: 0 });
+    }
+    if (boiledS % 300 > 0 || boiledS < 900) continue;
+    const sinceMl = courseAt(course, course.distillateMl, boiledS) - firstMl;
+    const value = first === 'measured' ? firstMl + sinceMl : sinceMl;
+    twin.see({ kind: 'booked', boiledS, value, sd: 0.6 });
+  }
+  updateBy(twin, atOnce);
+  return twin.outlook(halfS, limitHeightK, null).limitInS.value;
+}
+
 describe('createTwin', () => {
+  test('reckons with what was in a receiver that nobody measured, instead of taking the still for a slower one', () => {
+    const measured = leftAfterChange('measured');
+    const missed = (first: 'unmeasured' | 'forgotten') =>
+      Math.abs(Math.log(leftAfterChange(first) / measured));
+    expect(missed('unmeasured')).toBeLessThan(missed('forgotten') / 2);
+    expect(missed('unmeasured')).toBeLessThan(0.15);
+  });
+
   test('hears pot and head alike on a mountain whose pressure nobody entered, and takes a cool pot for no rich one', () => {
     const unknown = { offsetSdK: Math.hypot(3, 0.35), pressureSdK: 3 };
     const down = leftByPot(0, unknown);

@@ -31,7 +31,7 @@ function feeding() {
 }
 
 const volume = (boiledS: number, value: number, sd: number) => ({
-  kind: 'volume',
+  kind: 'booked',
   boiledS,
   value,
   sd: expect.closeTo(sd, 9),
@@ -99,6 +99,23 @@ test('a mark that is withdrawn was never made: a new twin is shown everything el
     [measured, volume(300, 4, sd)],
   ]);
   expect(twin()).not.toBe(first);
+});
+
+test('a receiver that went away unmeasured is told with what had been booked, anew where a mark before it is withdrawn', () => {
+  const { mark, twins, feed } = feeding();
+  const { showMarks } = feed();
+  const first = mark(700, { type: 'receiver-changed', volumeMl: 5 });
+  showMarks(100, 0.03);
+  mark(800, { type: 'receiver-changed', volumeMl: null });
+  showMarks(200, 0.03);
+  mark(1000, { type: 'volume-read', volumeMl: 7 });
+  showMarks(400, 0.03);
+  const sd = Math.hypot(0.5, 20 * 0.03);
+  const away = (bookedMl: number) => ({ kind: 'taken-away', boiledS: 200, bookedMl });
+  expect(twins).toEqual([[volume(100, 5, sd), away(5), volume(400, 12, sd)]]);
+  mark(1100, { type: 'mark-withdrawn', withdrawnMarkId: first });
+  showMarks(500, 0.03);
+  expect(twins[1]).toEqual([away(0), volume(400, 7, sd)]);
 });
 
 test('who asks learns once from which time of boiling on withdrawn marks had misled the twin', () => {

@@ -158,7 +158,7 @@ test('what a person books is known as well as what flows meanwhile: by the outlo
   const sd = Math.hypot(receiverSdMl, 20 * flowMlPerS);
   const boiledS = settledS + 30 - bathedS;
   expect(last?.outlook).toEqual(
-    twinShown([{ kind: 'volume', boiledS, value: 6, sd }]).expects(settledS + 60 - bathedS),
+    twinShown([{ kind: 'booked', boiledS, value: 6, sd }]).expects(settledS + 60 - bathedS),
   );
 });
 
