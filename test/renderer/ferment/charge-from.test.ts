@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import type { RunSettings } from '#shared-core';
 import { chargeDoubtHints } from '../../../renderer/draft/charge-doubt-hints.ts';
 import {
   settingsFromDraft,
@@ -7,15 +6,10 @@ import {
 } from '../../../renderer/draft/settings-from-draft.ts';
 import { chargeFrom } from '../../../renderer/ferment/charge-from.ts';
 import { firstDraft } from '../../../renderer/stores/index.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 
-const weighedOnly: NonNullable<RunSettings['ferment']> = {
-  fermentId: 'pear',
-  name: 'Pear',
-  wentIn: 'pear juice',
-  beganAtIso: '2026-05-01T08:00:00.000Z',
-  chargedAtIso: '2026-05-09T08:00:00.000Z',
-  entries: 9,
-  state: 'finished',
+const weighedOnly = {
+  ...pearOrigin,
   strengthAbv: { low: 6.5, value: 8.5, high: 10.5 },
   sugarGPerL: null,
 };

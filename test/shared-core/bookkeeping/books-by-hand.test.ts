@@ -10,6 +10,7 @@ import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts'
 import { liquidsMeasured } from '../../../shared-core/bookkeeping/liquids-measured.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
 import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
@@ -176,18 +177,7 @@ test('entries made after the run add to the cuts that the marks know, in the ord
 });
 
 test('the sugar is what was said last of it: an entry, a mark, or the ferment it came from', () => {
-  const ferment: RunSettings['ferment'] = {
-    fermentId: 'pear',
-    name: 'Pear',
-    wentIn: 'pear juice',
-    beganAtIso: '2026-05-01T08:00:00.000Z',
-    chargedAtIso: '2026-05-09T08:00:00.000Z',
-    entries: 9,
-    state: 'finished',
-    strengthAbv: { low: 8.1, value: 8.5, high: 8.9 },
-    sugarGPerL: about(150, 3),
-  };
-  const withFerment = { ...settings, ferment };
+  const withFerment = { ...settings, ferment: pearOrigin };
   const known: MarkBody = { type: 'sugar-known', sugarG: 60, standardUncertaintyG: 2 };
   const entries = { cuts: [], sugarG: about(70, 1) };
   expect([

@@ -1,22 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { defaultRunSettings, type MarkBody, type RunSettings, studyRun } from '#shared-core';
+import { defaultRunSettings, type MarkBody, studyRun } from '#shared-core';
 import { balanceEthanol } from '../../../shared-core/exercises/balance-question.ts';
 import { ethanolFigure } from '../../../shared-core/figures/ethanol-figure.ts';
 import { bookTables } from '../../../shared-core/report/book-tables.ts';
 import { fromFermentTable } from '../../../shared-core/report/from-ferment-blocks.ts';
 import { runBlocks } from '../../../shared-core/report/report-of-run.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 
-const ferment: RunSettings['ferment'] = {
-  fermentId: 'pear',
-  name: 'Pear',
-  wentIn: 'pear juice',
-  beganAtIso: '2026-05-01T08:00:00.000Z',
-  chargedAtIso: '2026-05-09T08:00:00.000Z',
-  entries: 9,
-  state: 'finished',
-  strengthAbv: { low: 8.1, value: 8.5, high: 8.9 },
-  sugarGPerL: { value: 150, standardUncertainty: 3 },
-};
 const liquid = (name: string, volumeMl: number, abv: number | null): readonly MarkBody[] => [
   { type: 'liquid-volume', liquid: name, volumeMl, temperatureC: 20 },
   ...(abv === null ? [] : [{ type: 'liquid-label', liquid: name, alcoholByVolume: abv } as const]),
@@ -35,7 +25,7 @@ function studyWith(first: readonly MarkBody[]) {
     settings: {
       ...defaultRunSettings,
       charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
-      ferment,
+      ferment: pearOrigin,
     },
     appVersion: '0',
     modelVersion: '1',

@@ -2,17 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { followFerment } from '../../../shared-core/ferment/follow-ferment.ts';
 import { type Evidence, gatherEvidence } from '../../../shared-core/ferment/gather-evidence.ts';
 import { weightsOf } from '../../../shared-core/ferment/renew-ferments.ts';
+import { evidenceAt } from './support/at-hour.ts';
 
 const litre = { volumeMl: 1000, sugarG: null };
-const piece = (timeH: number, read: Partial<Evidence> = {}): Evidence => ({
-  timeH,
-  gravity: null,
-  massG: null,
-  bubblesPerMin: null,
-  temperatureC: null,
-  isDegassed: false,
-  ...read,
-});
 const gravity = (value: number) => ({ gravity: { value, uncertainty: 0.001 } });
 const mass = (value: number) => ({ massG: { value, uncertainty: 0.4 } });
 
@@ -43,7 +35,12 @@ test('a temperature holds for thirty hours, and warmth counts within twelve kelv
       warmthK,
     ]);
   expect(
-    of(piece(0, { temperatureC: 25 }), piece(30), piece(31), piece(32, { temperatureC: 19 })),
+    of(
+      evidenceAt(0, { temperatureC: 25 }),
+      evidenceAt(30),
+      evidenceAt(31),
+      evidenceAt(32, { temperatureC: 19 }),
+    ),
   ).toEqual([
     [25, 5],
     [25, 5],
@@ -52,9 +49,9 @@ test('a temperature holds for thirty hours, and warmth counts within twelve kelv
   ]);
   expect(
     of(
-      piece(0, { temperatureC: 33 }),
-      piece(1, { temperatureC: 7 }),
-      piece(2, { temperatureC: 8 }),
+      evidenceAt(0, { temperatureC: 33 }),
+      evidenceAt(1, { temperatureC: 7 }),
+      evidenceAt(2, { temperatureC: 8 }),
     ),
   ).toEqual([
     [33, 12],
@@ -65,12 +62,12 @@ test('a temperature holds for thirty hours, and warmth counts within twelve kelv
 
 test('each belief holds the evidence up to it, and how likely each gravity but the first was misread', () => {
   const pieces = [
-    piece(0, { temperatureC: 20 }),
-    piece(1, gravity(1.06)),
-    piece(13, mass(1500)),
-    piece(25, gravity(1.05)),
-    piece(49, gravity(1.02)),
-    piece(73, gravity(1.07)),
+    evidenceAt(0, { temperatureC: 20 }),
+    evidenceAt(1, gravity(1.06)),
+    evidenceAt(13, mass(1500)),
+    evidenceAt(25, gravity(1.05)),
+    evidenceAt(49, gravity(1.02)),
+    evidenceAt(73, gravity(1.07)),
   ];
   const beliefs = Array.from(followFerment(pieces, litre), ({ evidence, gravityDoubts }) => ({
     evidence,
@@ -105,21 +102,24 @@ function meansAfter(pieces: readonly Evidence[], facts = litre) {
 
 describe('what is believed', () => {
   test('of the beginning is the first gravity, whatever a probe heard before', () => {
-    const { original } = meansAfter([piece(0, { temperatureC: 20 }), piece(2, gravity(1.05))]);
+    const { original } = meansAfter([
+      evidenceAt(0, { temperatureC: 20 }),
+      evidenceAt(2, gravity(1.05)),
+    ]);
     // Of a hundred, 82 believe the hydrometer; the others lie about 1.056.
     expect(Math.abs(original - 1.051)).toBeLessThan(0.002);
   });
 
   test('of a fall is that of the gravities', () => {
-    const { lost } = meansAfter([piece(0, gravity(1.06)), piece(36, gravity(1.035))]);
+    const { lost } = meansAfter([evidenceAt(0, gravity(1.06)), evidenceAt(36, gravity(1.035))]);
     expect(Math.abs(lost - 0.025)).toBeLessThan(0.003);
   });
 
   test('of a mass counts what the liquid holds, unless it was shaken out', () => {
     const lostWith = (isDegassed: boolean) =>
       meansAfter([
-        piece(0, { ...gravity(1.06), ...mass(1500), temperatureC: 20 }),
-        piece(36, { ...mass(1475), temperatureC: 20, isDegassed }),
+        evidenceAt(0, { ...gravity(1.06), ...mass(1500), temperatureC: 20 }),
+        evidenceAt(36, { ...mass(1475), temperatureC: 20, isDegassed }),
       ]).lost;
     // 1.9 g that stay dissolved are 0.25 % vol, for which a gravity falls by some 0.0019.
     const off = lostWith(false) - lostWith(true);
@@ -130,9 +130,9 @@ describe('what is believed', () => {
   test('of the speed follows the warmth', () => {
     const lostAt = (temperatureC: number) =>
       meansAfter([
-        piece(0, { ...gravity(1.06), temperatureC }),
-        piece(24, { temperatureC }),
-        piece(30, { temperatureC }),
+        evidenceAt(0, { ...gravity(1.06), temperatureC }),
+        evidenceAt(24, { temperatureC }),
+        evidenceAt(30, { temperatureC }),
       ]).lost;
     expect(lostAt(28) / lostAt(20)).toBeGreaterThan(1.25);
     expect(lostAt(12) / lostAt(20)).toBeLessThan(0.75);

@@ -1,24 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { FermentReading } from '../../../shared-core/ferment/ferment-log.ts';
 import { gatherEvidence } from '../../../shared-core/ferment/gather-evidence.ts';
-
-const reading = (timeH: number, read: Partial<FermentReading>): FermentReading => ({
-  timeH,
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  isDegassed: false,
-  ...read,
-});
+import { readingAt } from './support/at-hour.ts';
 
 describe('readings as evidence', () => {
   test('are gathered by three hours, the median of each kind; what was not read is not there', () => {
     const evidence = gatherEvidence([
-      reading(0, { gravity: 1.06, temperatureC: 20 }),
-      reading(1, { massG: 1500, temperatureC: 26, bubblesPerMin: 4 }),
-      reading(2.9, { massG: 1498, temperatureC: 21, isDegassed: true }),
-      reading(3, { bubblesPerMin: 10 }),
+      readingAt(0, { gravity: 1.06, temperatureC: 20 }),
+      readingAt(1, { massG: 1500, temperatureC: 26, bubblesPerMin: 4 }),
+      readingAt(2.9, { massG: 1498, temperatureC: 21, isDegassed: true }),
+      readingAt(3, { bubblesPerMin: 10 }),
     ]);
     expect(evidence).toEqual([
       {
@@ -43,8 +33,9 @@ describe('readings as evidence', () => {
 
   test('have the uncertainty of the step they were read in, and of a least scatter', () => {
     const uncertainty = (key: 'gravity' | 'massG', values: readonly number[]) =>
-      gatherEvidence(values.map((value, index) => reading(10 * index, { [key]: value })))[0]?.[key]
-        ?.uncertainty;
+      gatherEvidence(values.map((value, index) => readingAt(10 * index, { [key]: value })))[0]?.[
+        key
+      ]?.uncertainty;
     // u² = q²/12 + s²: steps of 0.005 with a quarter of them, of 0.0001 with the least of 0.0008.
     expect(uncertainty('gravity', [1.08, 1.075, 1.06, 1.045])).toBeCloseTo(
       Math.hypot(0.005 / Math.sqrt(12), 0.005 / 4),

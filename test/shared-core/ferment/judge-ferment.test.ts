@@ -1,14 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { FermentReading } from '../../../shared-core/ferment/ferment-log.ts';
 import { judgeFerment } from '../../../shared-core/ferment/judge-ferment.ts';
 import { referenceTable } from '../../reference-table.ts';
+import { readingAt } from './support/at-hour.ts';
 
-function reading(timeH: number, read: Partial<FermentReading>): FermentReading {
-  const nothing = { gravity: null, massG: null, temperatureC: null, bubblesPerMin: null };
-  return { timeH, ...nothing, isDegassed: false, ...read };
-}
 const gravities = (...pairs: readonly (readonly [number, number])[]) =>
-  pairs.map(([timeH, gravity]) => reading(timeH, { gravity }));
+  pairs.map(([timeH, gravity]) => readingAt(timeH, { gravity }));
 const litre = { volumeMl: 1000, sugarG: null };
 
 describe('judgeFerment', () => {
@@ -25,7 +21,7 @@ describe('judgeFerment', () => {
 
   test('calls a ferment that stood for nine days at 1.058 stuck, never finished, and sees it go on', () => {
     const log = referenceTable('honey_ferment_stood_still.csv').map((row) =>
-      reading(row.time_h ?? 0, { gravity: row.gravity ?? null }),
+      readingAt(row.time_h ?? 0, { gravity: row.gravity ?? null }),
     );
     const standing = judgeFerment(
       log.filter(({ timeH }) => timeH <= 432),
@@ -49,7 +45,7 @@ describe('judgeFerment', () => {
   test('calls steady but high stuck however long it stands', () => {
     const stood = gravities([0, 1.08], [24, 1.06], [48, 1.035]);
     for (let day = 3; day < 12; day += 1) {
-      stood.push(reading(24 * day, { gravity: 1.03 }));
+      stood.push(readingAt(24 * day, { gravity: 1.03 }));
       if (day > 4) expect(judgeFerment(stood, litre).state).toBe('stuck');
     }
   });
@@ -59,7 +55,7 @@ describe('judgeFerment', () => {
       const gas = curve.gas_g_per_l ?? 0;
       const at = (timeH: number | undefined, share: number) =>
         // A balance reads what has left: the vapours too, and not the gas that is still dissolved.
-        reading(timeH ?? 0, { massG: 1500 - Math.max(0, share * gas - 1.8) * 1.02 });
+        readingAt(timeH ?? 0, { massG: 1500 - Math.max(0, share * gas - 1.8) * 1.02 });
       const to98 = [
         at(0, 0),
         at(curve.most_at_h, 0.17),
@@ -79,7 +75,7 @@ describe('judgeFerment', () => {
       ...gravities([5, 1.06], [20, 1.05], [44, 1.02], [68, 1.002], [92, 0.997]),
       ...gravities([116, 0.996], [140, 0.996], [164, 0.996]),
     ];
-    const hourly = Array.from({ length: 165 }, (_, hour) => reading(hour, { temperatureC: 20 }));
+    const hourly = Array.from({ length: 165 }, (_, hour) => readingAt(hour, { temperatureC: 20 }));
     const watched = [...hourly, ...week].sort((a, b) => a.timeH - b.timeH);
     const [alone, both] = [judgeFerment(week, litre), judgeFerment(watched, litre)];
     expect(both.state).toBe(alone.state);
@@ -108,7 +104,7 @@ describe('judgeFerment', () => {
   test('masses read twice a day tell the strength, and the end only where the sugar is known', () => {
     // 76 g of gas from 1 L, half of it after 50 h: some 10 % vol, which 170 g of sugar give.
     const weighed = Array.from({ length: 17 }, (_, index) =>
-      reading(12 * index, {
+      readingAt(12 * index, {
         massG: Math.round(10 * (1600 - 76 / (1 + Math.exp((50 - 12 * index) / 12)))) / 10,
       }),
     );
@@ -128,7 +124,7 @@ describe('judgeFerment', () => {
 
   test('something taken from the balance is no gas', () => {
     const log = [0, 12, 24, 36, 48, 60].map((timeH, step) =>
-      reading(timeH, { massG: 1500 - 8 * step - (step > 2 ? 250 : 0) }),
+      readingAt(timeH, { massG: 1500 - 8 * step - (step > 2 ? 250 : 0) }),
     );
     expect(judgeFerment(log, litre).strengthAbv?.high).toBeLessThan(9);
   });

@@ -10,18 +10,11 @@ import { effectiveCount, weightsOf } from '../../../shared-core/ferment/renew-fe
 import { takeInEvidence } from '../../../shared-core/ferment/take-in-evidence.ts';
 import { doubtOfGravity, logLikelihood } from '../../../shared-core/ferment/weigh-evidence.ts';
 import { createRandom } from '../../../shared-core/random/create-random.ts';
+import { evidenceAt } from './support/at-hour.ts';
 
 const facts = { volumeMl: 1000, sugarG: null };
 const surroundings = { facts, warmthK: 0, budget: noGasYet };
-const piece = (read: Partial<Evidence>): Evidence => ({
-  timeH: 48,
-  gravity: null,
-  massG: null,
-  bubblesPerMin: null,
-  temperatureC: null,
-  isDegassed: false,
-  ...read,
-});
+const piece = (read: Partial<Evidence>) => evidenceAt(48, read);
 const gravity = (value: number, uncertainty: number) => ({ gravity: { value, uncertainty } });
 
 /** All began at 1.060; what they have lost since nobody looked is spread evenly over 0.01 to 0.03. */

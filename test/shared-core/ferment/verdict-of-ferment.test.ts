@@ -6,6 +6,7 @@ import { whyFerment } from '../../../shared-core/ferment/ferment-words.ts';
 import type { FermentBelief } from '../../../shared-core/ferment/follow-ferment.ts';
 import { judgeFerment, verdictOf } from '../../../shared-core/ferment/judge-ferment.ts';
 import { drawFerments } from '../../../shared-core/ferment/possible-ferments.ts';
+import { readingAt } from './support/at-hour.ts';
 
 const about = (value: number, spread: number) => ({
   low: value - spread,
@@ -45,16 +46,7 @@ const belief: FermentBelief = {
   evidence: [piece(0, 1.06), piece(60, 1.02)],
   gravityDoubts: [],
 };
-const reading = (timeH: number, read: Partial<FermentReading>): FermentReading => ({
-  timeH,
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  isDegassed: false,
-  ...read,
-});
-const gravities = [reading(0, { gravity: 1.06 }), reading(60, { gravity: 1.02 })];
+const gravities = [readingAt(0, { gravity: 1.06 }), readingAt(60, { gravity: 1.02 })];
 
 const verdict = (
   changes: Partial<FermentConclusion> = {},
@@ -111,7 +103,7 @@ test('no strength is below nothing, and an end that cannot be told is none', () 
 });
 
 test('the end and the original are told where a gravity was read; the end also where the sugar is known', () => {
-  const weighed = [reading(0, { massG: 1500 }), reading(60, { massG: 1480 })];
+  const weighed = [readingAt(0, { massG: 1500 }), readingAt(60, { massG: 1480 })];
   const { expectedEndGravity, originalGravity, problems } = verdict({}, {}, weighed);
   expect([expectedEndGravity, originalGravity, problems]).toEqual([null, null, []]);
   const sweet = verdict({}, {}, weighed, { volumeMl: 1000, sugarG: 170 });
@@ -129,7 +121,7 @@ test('the end is told in the hours of the log, also where that begins late', () 
 
 test('temperatures alone are said to tell nothing, and any other reading tells something', () => {
   const problemsOf = (read: Partial<FermentReading>) =>
-    verdict({}, {}, [reading(0, { temperatureC: 20 }), reading(12, read)]).problems;
+    verdict({}, {}, [readingAt(0, { temperatureC: 20 }), readingAt(12, read)]).problems;
   expect(problemsOf({ temperatureC: 21 })).toEqual([
     'Temperatures alone tell nothing of a ferment: add gravity, mass or bubbles a minute.',
   ]);

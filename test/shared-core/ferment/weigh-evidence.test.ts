@@ -15,17 +15,11 @@ import {
   learnFromEvidence,
   logLikelihood,
 } from '../../../shared-core/ferment/weigh-evidence.ts';
+import { evidenceAt } from './support/at-hour.ts';
 
 const facts = { volumeMl: 1000, sugarG: null };
 const surroundings = { facts, warmthK: 0, budget: noGasYet };
-const nothing: Evidence = {
-  timeH: 48,
-  gravity: null,
-  massG: null,
-  bubblesPerMin: null,
-  temperatureC: null,
-  isDegassed: false,
-};
+const nothing = evidenceAt(48);
 
 /** All alike: began at 1.060, have lost 0.02, nothing of it since the last evidence. */
 function cloudOf(): PossibleFerments {
