@@ -1,6 +1,7 @@
 import {
   collectedCourse,
   headVapourTable,
+  heatOffForGoodS,
   indexAtTime,
   pointAt,
   type Series,
@@ -39,7 +40,7 @@ export function courseOfFilm(film: Film): RunCourse {
     },
     bookings: collectedCourse(last?.marks ?? [], arrivedS),
     heatOffS:
-      benchMarks(last?.marks ?? []).findLast(({ mark }) => mark.type === 'heat-off')?.timeS ??
+      heatOffForGoodS(benchMarks(last?.marks ?? [])) ??
       film.verdicts.stages.find(({ stage }) => stage === 'cool-down')?.fromS ??
       null,
   };

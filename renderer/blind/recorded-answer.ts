@@ -1,4 +1,11 @@
-import { type Mark, plateauBandK, type RunStudy, say, type Verdicts } from '#shared-core';
+import {
+  heatOffForGoodS,
+  type Mark,
+  plateauBandK,
+  type RunStudy,
+  say,
+  type Verdicts,
+} from '#shared-core';
 import { benchMarks } from '../stores/index.ts';
 import type { GuessKind } from './blind-state.ts';
 
@@ -23,7 +30,7 @@ export function recordedAnswers(
   const prompt =
     verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure') ??
     verdicts.alarms.find(({ alarm }) => alarm === 'over-limit');
-  const heatOff = benchMarks(marks).find(({ mark }) => mark.type === 'heat-off');
+  const heatOffS = heatOffForGoodS(benchMarks(marks));
   return {
     'plateau-starts':
       plateau === null
@@ -37,8 +44,8 @@ export function recordedAnswers(
           },
     'heat-off': prompt
       ? { timeS: prompt.raisedS, because: say('the heat-off prompt came') }
-      : heatOff
-        ? { timeS: heatOff.timeS, because: say('the bench took the heat off; no prompt came') }
+      : heatOffS !== null
+        ? { timeS: heatOffS, because: say('the bench took the heat off; no prompt came') }
         : null,
   };
 }

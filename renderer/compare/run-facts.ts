@@ -1,4 +1,4 @@
-import { collectedCourse, plateauOfRun, type Stage } from '#shared-core';
+import { collectedCourse, heatOffForGoodS, plateauOfRun, type Stage } from '#shared-core';
 import type { Film } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 
@@ -38,9 +38,7 @@ export function runFacts(film: Film): RunFacts {
     heatOffCalledS: sinceArrival(
       verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS,
     ),
-    heatOffDoneS: sinceArrival(
-      benchMarks(marks).findLast(({ mark }) => mark.type === 'heat-off')?.timeS,
-    ),
+    heatOffDoneS: sinceArrival(heatOffForGoodS(benchMarks(marks)) ?? undefined),
     collectedMl: lastVolume(bookings),
   };
 }

@@ -2,6 +2,7 @@ import {
   type Alarm,
   alarmCatalogue,
   booksOfRun,
+  heatOffForGoodS,
   type Mark,
   type PlateauBand,
   type RunInput,
@@ -51,19 +52,20 @@ export function debriefOf(run: EndedRun, lateMarks: readonly Mark[] = []): Debri
   const { settings, inputs, verdicts, endS } = run;
   const all = [...inputs, ...lateMarks];
   const { cuts } = booksOfRun({ settings, inputs: all, verdicts, endS });
-  const heatOffs = standingMarks(inputs).filter(({ mark }) => mark.type === 'heat-off');
-  const reaction = reactionOf(verdicts, heatOffs);
-  return { cuts, reaction, afterLimit: afterLimitOf(run, cuts, heatOffs) };
+  const marks = standingMarks(inputs);
+  const offS = heatOffForGoodS(marks);
+  const reaction = reactionOf(verdicts, marks, offS);
+  return { cuts, reaction, afterLimit: afterLimitOf(run, cuts, offS) };
 }
 
-function reactionOf(verdicts: Verdicts, heatOffs: readonly Mark[]): Reaction {
+function reactionOf(verdicts: Verdicts, marks: readonly Mark[], offS: number | null): Reaction {
   const asked = verdicts.alarms
     .filter(({ alarm }) => alarmCatalogue[alarm satisfies Alarm].asksForHeatOff)
     .map(({ raisedS }) => raisedS)
     .sort((a, b) => a - b);
   const raisedS = asked[0];
-  if (raisedS === undefined) return { kind: heatOffs.length > 0 ? 'before-prompt' : 'no-prompt' };
-  const answer = heatOffs.find(({ timeS }) => timeS >= raisedS);
+  if (raisedS === undefined) return { kind: offS === null ? 'no-prompt' : 'before-prompt' };
+  const answer = marks.find(({ mark, timeS }) => mark.type === 'heat-off' && timeS >= raisedS);
   return answer === undefined
     ? { kind: 'not-marked', raisedS }
     : { kind: 'answered', raisedS, reactionS: answer.timeS - raisedS };
@@ -74,16 +76,11 @@ const staysS = 15;
 /** How far a receiver's mean rate may be off at its end: common practice, no source. */
 const rateShare = 0.3;
 
-function afterLimitOf(
-  run: EndedRun,
-  cuts: readonly DebriefCut[],
-  heatOffs: readonly Mark[],
-): AfterLimit {
+/** A flame that was put back gave distillate on: what counts is when the heat was off for good. */
+function afterLimitOf(run: EndedRun, cuts: readonly DebriefCut[], offS: number | null): AfterLimit {
   const passedS = limitPassedS(run);
   if (passedS === null) return { kind: 'not-reached' };
-  const offS = heatOffs.find(({ timeS }) => timeS >= passedS)?.timeS;
-  const wasOffBefore = heatOffs.some(({ timeS }) => timeS < passedS);
-  if (offS === undefined && wasOffBefore) return { kind: 'none' };
+  if (offS !== null && offS < passedS) return { kind: 'none' };
   const overS = (offS ?? run.endS) - passedS;
   const cut = cuts.find(({ fromS, toS }) => passedS >= fromS && passedS <= toS);
   const volumeMl = cut && volumeOf(cut);

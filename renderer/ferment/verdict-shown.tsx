@@ -3,7 +3,6 @@ import {
   type FermentVerdict,
   inDecimals,
   type KeptFerment,
-  mostOfPot,
   say,
   told,
 } from '#shared-core';
@@ -68,8 +67,8 @@ export function VerdictShown({ ferment, verdict, isJudging }: VerdictShownProps)
 /** Whether it may go into the still, and what to do first. Advice; whoever distils decides. */
 export function Readiness({ ferment, verdict }: VerdictProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const { isGo, unmet } = distillingAdvice(ferment, verdict);
-  const pot = quantityWords(ferment.stated.volumeMl / mostOfPot, 0, 'mL', decimal);
+  const { isGo, unmet, leastPotMl } = distillingAdvice(ferment, verdict);
+  const pot = quantityWords(leastPotMl, 0, 'mL', decimal);
   return (
     <section aria-label={say('Ready for the still?')}>
       <h3>{say('Ready for the still?')}</h3>

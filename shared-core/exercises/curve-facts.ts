@@ -1,5 +1,5 @@
 import { limitTemperatureC } from '../equilibrium/index.ts';
-import { standingMarks } from '../run/index.ts';
+import { heatOffForGoodS, standingMarks } from '../run/index.ts';
 import type { RunStudy } from '../study/index.ts';
 
 /** A time that can be read off a curve, and how far off an eye may be. */
@@ -60,10 +60,7 @@ export function leavesPlateau(study: RunStudy): ReadTime | null {
 
 /** The last heat-off that was not taken back by heat-on. */
 export function heatOffAt({ inputs }: RunStudy): number | null {
-  const last = standingMarks(inputs).findLast(
-    ({ mark }) => mark.type === 'heat-off' || mark.type === 'heat-on',
-  );
-  return last?.mark.type === 'heat-off' ? last.timeS : null;
+  return heatOffForGoodS(standingMarks(inputs));
 }
 
 function lastHotS({ rows, endS }: RunStudy): number {

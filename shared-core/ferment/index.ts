@@ -4,7 +4,6 @@ export { concludeFerment, type FermentConclusion } from './conclude-ferment.ts';
 export {
   type DistillingAdvice,
   distillingAdvice,
-  mostOfPot,
 } from './distilling-advice.ts';
 export {
   type FermentFacts,

@@ -7,6 +7,7 @@ export {
 } from './correction.ts';
 export { defaultRunSettings } from './default-run-settings.ts';
 export type { FermentOrigin } from './ferment-origin.ts';
+export { heatOffForGoodS } from './heat-off-for-good.ts';
 export { type LinkChange, linkChangeSchema } from './link-change.ts';
 export { liquidRanges, refractometerScales } from './liquid-mark.ts';
 export {

@@ -142,10 +142,17 @@ describe('recordedAnswers', () => {
         },
       ],
     };
-    const at = (found: Verdicts, marks: readonly (typeof heatOff)[]) =>
+    const at = (found: Verdicts, marks: Parameters<typeof recordedAnswers>[1]) =>
       recordedAnswers(found, marks, null)['heat-off']?.timeS ?? null;
     expect([at(prompted, [heatOff]), at(verdicts, [heatOff]), at(verdicts, [])]).toEqual([
       2900,
+      3000,
+      null,
+    ]);
+    // A flame that is taken away at each vigorous boil is not off before it stays away.
+    const early = { ...heatOff, timeS: 900, markId: 2 };
+    const back = { ...early, timeS: 940, markId: 3, mark: { type: 'heat-on' as const } };
+    expect([at(verdicts, [early, back, heatOff]), at(verdicts, [early, back])]).toEqual([
       3000,
       null,
     ]);

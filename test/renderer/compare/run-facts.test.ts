@@ -30,6 +30,14 @@ describe('runFacts', () => {
     expect(toS - fromS).toBeGreaterThan(600);
   });
 
+  test('names no time of heat-off where the heat was put on again', async () => {
+    const record = simulatedRecord({ name: 'on again', pressureKPa: 101.3, seed: 1 });
+    const { endS, inputs } = record;
+    const again = { kind: 'mark', timeS: endS, markId: 99, mark: { type: 'heat-on' } } as const;
+    const film = await filmOf({ ...record, inputs: [...inputs, again] });
+    expect(runFacts(film).heatOffDoneS).toBeNull();
+  });
+
   test('a run cut off in the warm-up has no plateau, no prompt and nothing collected', async () => {
     const record = simulatedRecord({ name: 'short', pressureKPa: 101.3, seed: 1 });
     const short = await filmOf({

@@ -52,6 +52,24 @@ describe('the debrief of a run', () => {
     expect(kinds).toEqual(['before-prompt', 'not-marked', 'no-prompt']);
   });
 
+  test('takes a flame that was put back for one that heats: it asks for no prompt, and what came after the limit came', () => {
+    const away = (atS: number) => [
+      mark(atS, { type: 'heat-off' }),
+      mark(atS + 40, { type: 'heat-on' }),
+    ];
+    const byHand = [heatOn, ...away(raisedS - 600), ...away(raisedS - 300)];
+    expect(debriefOf(ended(byHand, raisedS - 200)).reaction).toEqual({ kind: 'no-prompt' });
+    const { afterLimit } = debriefOf(ended(byHand));
+    expect(afterLimit).toEqual(debriefOf(untouched).afterLimit);
+    if (afterLimit.kind !== 'some') throw new Error(afterLimit.kind);
+    const passedS = untouched.endS - afterLimit.overS;
+    const putBack = [...away(passedS + 30), mark(passedS + 200, { type: 'heat-off' })];
+    expect(debriefOf(ended([heatOn, ...putBack], passedS + 260)).afterLimit).toMatchObject({
+      kind: 'some',
+      overS: 200,
+    });
+  });
+
   test('counts what came over after the limit at the mean rate of its receiver, as a range', () => {
     const { afterLimit } = debriefOf(untouched);
     if (afterLimit.kind !== 'some') throw new Error(afterLimit.kind);

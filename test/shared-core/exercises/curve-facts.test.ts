@@ -109,10 +109,12 @@ test('heat is off by the last word of the marks', () => {
   const off = (...marks: Parameters<typeof mark>[]) =>
     heatOffAt({ ...plain, inputs: marks.map((one) => mark(...one)) });
   expect([
+    off([10, { type: 'heat-on' }], [500, { type: 'heat-off' }], [600, { type: 'note', text: '' }]),
+    // Who eases a flame has one.
     off([10, { type: 'heat-on' }], [500, { type: 'heat-off' }], [600, { type: 'heat-eased' }]),
     off([500, { type: 'heat-off' }], [600, { type: 'heat-on' }]),
     off([500, { type: 'heat-off' }], [600, { type: 'heat-on' }], [700, { type: 'heat-off' }]),
     off([500, { type: 'heat-off' }], [510, { type: 'mark-withdrawn', withdrawnMarkId: 501 }]),
     off(),
-  ]).toEqual([500, null, 700, null, null]);
+  ]).toEqual([500, null, null, 700, null, null]);
 });

@@ -54,13 +54,17 @@ describe('a ferment kept by hand', () => {
 
   test('is ready for the still only when it ended and each treatment was entered and stands', () => {
     const treated = kept([{ treatments: ['degassed', 'settled'] }, { treatments: ['strained'] }]);
-    expect(distillingAdvice(treated, verdict)).toEqual({ isGo: true, unmet: [] });
+    expect(distillingAdvice(treated, verdict)).toEqual({
+      isGo: true,
+      unmet: [],
+      leastPotMl: 2 * treated.stated.volumeMl,
+    });
     expect(distillingAdvice(treated, { state: 'stuck' }).unmet).toEqual(['ended']);
     const taken = kept(
       [{ treatments: ['degassed', 'settled'] }, { treatments: ['strained'] }],
       [2],
     );
-    expect(distillingAdvice(taken, verdict)).toEqual({ isGo: false, unmet: ['strained'] });
+    expect(distillingAdvice(taken, verdict)).toMatchObject({ isGo: false, unmet: ['strained'] });
   });
 
   test('its sugar reaches the yield of the run with its doubt, for the volume that was charged', () => {

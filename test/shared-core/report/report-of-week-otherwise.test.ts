@@ -58,7 +58,10 @@ describe('the report of a week', () => {
   });
 
   test('says that it is ready, and between what it was kept', () => {
-    const lines = linesOf({ advice: { isGo: true, unmet: [] }, stretches: [heard] });
+    const lines = linesOf({
+      advice: { isGo: true, unmet: [], leastPotMl: 2000 },
+      stretches: [heard],
+    });
     expect(lines.slice(9, 11)).toEqual([
       '- By its log it is ready for the still: finished, degassed, settled and strained.',
       '- Kept under watch between 25.0 and 34.0 °C.',

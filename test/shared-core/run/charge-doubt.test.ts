@@ -4,6 +4,7 @@ import { potStrengthFromBalance } from '../../../shared-core/diagram/pot-from-ba
 import { recoverySoFar } from '../../../shared-core/diagram/recovery-so-far.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
+import { cylinderDoubt } from '../../../shared-core/run/charge-doubt.ts';
 import { correctionSentences } from '../../../shared-core/run/correction.ts';
 import { runSettingsSchema } from '../../../shared-core/run/run-settings.ts';
 import { pearRun } from '../report/support/pear-run.ts';
@@ -61,8 +62,15 @@ test('it widens what is known of the pot and of the recovery while the run goes 
   const exact = { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0 };
   const at = (standardUncertaintyMl: number) =>
     recoverySoFar(course, moments, { ...exact, standardUncertaintyMl }).at(-1)!;
-  expect(at(0).recovery.high).toBeCloseTo(at(0).recovery.value, 9);
-  expect(at(12.5).recovery.low).toBeCloseTo(at(0).recovery.value / 1.1, 9);
+  // Of 20 mL the cylinder leaves as much in doubt as without a doubt of the charge; both add up as squares (k = 2).
+  const { value } = at(0).recovery;
+  const ofReceiver = value / at(0).recovery.low - 1;
+  expect(ofReceiver).toBeCloseTo(
+    2 * Math.hypot(cylinderDoubt.constantMl / 20, cylinderDoubt.share),
+    9,
+  );
+  expect(at(12.5).recovery.low).toBeCloseTo(value / (1 + Math.hypot(0.1, ofReceiver)), 9);
+  expect(at(12.5).recovery.high).toBeCloseTo(value / (1 - Math.hypot(0.1, ofReceiver)), 9);
   const pot = (standardUncertaintyMl: number) =>
     potStrengthFromBalance({ ...exact, standardUncertaintyMl }, at(0))!;
   // 20 mL of 90 % vol out of 275 mL of 11 % vol instead of 250 mL, by hand.
