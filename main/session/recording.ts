@@ -18,7 +18,7 @@ import { serviceProblemOf } from '../file-layer/index.ts';
 import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import { continueRecorder, type Recorder, startRecorder } from '../recorder/index.ts';
 import type { LiveView, NewRunSetup } from '../run-library/index.ts';
-import { clockEvent, readClocks } from './clock-watch.ts';
+import { type ClockReading, clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
 import { createUnfinished, type UnfinishedRun } from './unfinished.ts';
@@ -75,6 +75,8 @@ export function createRecording(setup: RecordingSetup): Recording {
   let running: Running | null = null;
   let stopping: Stopping | null = null;
   let starting = false;
+  /** What is told while a run is about to go on, whose probe is connected before its record is open; null at all other times. */
+  let early: ((run: LiveRun) => void)[] | null = null;
   let recorder: Recorder | null = null;
   let adviceStopped: string | null = null;
   let spaceIsLow = false;
@@ -147,21 +149,33 @@ export function createRecording(setup: RecordingSetup): Recording {
     }
     // A missing second copy is no reason not to record.
     await library.keepHeader(folder, header);
-    run({ header, source, recorder: started.value });
+    run({ header, source, recorder: started.value, clocks: readNow() });
     return succeed({ runId });
   }
 
   async function continueRun(runId: string): Promise<Result<{ runId: string }, ServiceProblem>> {
     if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
-    const ready = await unfinished.ready(runId);
-    if (!ready.ok) return ready;
-    const { past, folder, source } = ready.value;
-    const { header } = past;
-    const continued = await continueRecorder({ ...setup, folder, header, onStatus }, past.logEnd);
-    if (!continued.ok) return fail(serviceProblemOf(continued.error));
-    const continuation = unfinished.continuation(past, source);
-    run({ header, source, recorder: continued.value, continuation });
-    return succeed({ runId });
+    const told: typeof early = [];
+    early = told;
+    try {
+      const ready = await unfinished.ready(runId);
+      if (!ready.ok) return ready;
+      const { past, folder, source, clocks } = ready.value;
+      const { header } = past;
+      const continued = await continueRecorder({ ...setup, folder, header, onStatus }, past.logEnd);
+      if (!continued.ok) return fail(serviceProblemOf(continued.error));
+      const continuation = unfinished.continuation(ready.value);
+      const live = run({ header, source, recorder: continued.value, clocks, continuation });
+      for (const act of told) act(live);
+      return succeed({ runId });
+    } finally {
+      early = null;
+    }
+  }
+
+  function tell(act: (run: LiveRun) => void): void {
+    if (running !== null) act(running.run);
+    else early?.push(act);
   }
 
   function onStatus(): void {
@@ -172,15 +186,16 @@ export function createRecording(setup: RecordingSetup): Recording {
     readonly header: LogHeader;
     readonly source: ProbeSource;
     readonly recorder: Recorder;
+    /** What is heard from here on belongs to the run. */
+    readonly clocks: ClockReading;
     readonly continuation?: Continuation;
   }
 
-  /** From here on what is heard belongs to the run. */
-  function run({ header, source, ...beginning }: Beginning): void {
+  function run({ header, source, ...beginning }: Beginning): LiveRun {
     const { runId } = header;
     adviceStopped = null;
     recorder = beginning.recorder;
-    clocks = readNow();
+    clocks = beginning.clocks;
     // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
     const probeTellsTime = source.kind === 'demo';
     const live = startLiveRun({
@@ -188,7 +203,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       ...beginning,
       header,
       probeTellsTime,
-      startedAtS: clock.monotonicS(),
+      startedAtS: clocks.monoS,
       heardUpToS: probeHub.heardUpToS,
       onSnapshot: (snapshot) =>
         events.emit('snapshot', {
@@ -218,6 +233,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     };
     tellStatus();
     void checkSpace();
+    return live;
   }
 
   async function stop(): Promise<Result<{ runId: string }, ServiceProblem>> {
@@ -283,8 +299,8 @@ export function createRecording(setup: RecordingSetup): Recording {
       }
       return succeed(mark);
     },
-    addReadings: (readings) => running?.run.addReadings(readings),
-    addLink: (change) => running?.run.addLink(change),
+    addReadings: (readings) => tell((run) => run.addReadings(readings)),
+    addLink: (change) => tell((run) => run.addLink(change)),
     checkClocks,
     async close() {
       if (running !== null) await stop();

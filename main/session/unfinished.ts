@@ -32,6 +32,8 @@ export interface ReadyRun {
   readonly past: RunSoFar;
   readonly folder: string;
   readonly source: ProbeSource;
+  /** When it goes on: before its probe was connected, so that the first line of it belongs to the run. */
+  readonly clocks: ClockReading;
 }
 
 /** The run that was under way when the program was last ended. */
@@ -39,8 +41,8 @@ export interface Unfinished {
   find(): Promise<UnfinishedRun | null>;
   /** Reads its record to the end and connects its probe. */
   ready(runId: string): Promise<Result<ReadyRun, ServiceProblem>>;
-  /** Going on with it now, as the record says it. */
-  continuation(past: RunSoFar, source: ProbeSource): Continuation;
+  /** Going on with it, as the record says it. */
+  continuation(ready: ReadyRun): Continuation;
 }
 
 export function createUnfinished(setup: UnfinishedSetup): Unfinished {
@@ -62,15 +64,20 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
   }
 
   /** The person's own choice of a probe counts; a simulated still is none. */
-  async function connect(header: RunSoFar['header']): Promise<Result<ProbeSource, ServiceProblem>> {
+  async function connect(
+    header: RunSoFar['header'],
+  ): Promise<Result<Pick<ReadyRun, 'source' | 'clocks'>, ServiceProblem>> {
     const { source } = probeHub.status();
     if (source !== null && source.kind !== 'demo' && source.timeScale === header.timeScale) {
-      return succeed(source);
+      return succeed({ source, clocks: readClocks() });
     }
     if (header.source === null) return fail({ kind: 'no-probe' });
     const now = sourceAsNow(header.source, await probeHub.listPorts());
+    // Nothing that another says meanwhile may be taken for its own.
+    if (source !== null) await probeHub.disconnect();
+    const clocks = readClocks();
     const connected = await probeHub.connect(now);
-    return connected.ok ? succeed(now) : connected;
+    return connected.ok ? succeed({ source: now, clocks }) : connected;
   }
 
   return {
@@ -95,10 +102,11 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
       const known = await library.summary(runId);
       const recovered = known.ok && known.value.hasTornEnd ? await library.recover(runId) : known;
       if (!recovered.ok) return recovered;
-      return succeed({ past: found.past, folder: found.folder, source: connected.value });
+      const { past, folder } = found;
+      return succeed({ past, folder, ...connected.value });
     },
-    continuation(past, source) {
-      const found = timeClosed(past.written, readClocks());
+    continuation({ past, source, clocks }) {
+      const found = timeClosed(past.written, clocks);
       const closedS = Math.max(0, found.closedS);
       const record = {
         kind: 'continued',

@@ -56,7 +56,8 @@ function headC(timeS: number): number {
       : timeS < 20
         ? 22 + ((timeS - 5) * 56.3) / 15
         : Math.min(95, 78.3 + Math.max(0, timeS - 60) * 0.3);
-  return Math.round((courseC + 0.15 * (random.uniform() - 0.5)) * 16) / 16;
+  // So finely that no two lines are taken for each other.
+  return Math.round((courseC + 0.15 * (random.uniform() - 0.5)) * 1e6) / 1e6;
 }
 
 function inputsUpTo(endS: number): readonly RunInput[] {
@@ -75,20 +76,31 @@ function inputsUpTo(endS: number): readonly RunInput[] {
   return [...readings.slice(0, 5), heatOn, ...readings.slice(5)];
 }
 
-/** The same still on a real pseudo-terminal, from where it was on. */
+/**
+ * The same still on a real pseudo-terminal, from where it was on, read by an instrument that is asked: what it answers first is the
+ * first line after its port was opened. Keeps what it said since each opening, and when.
+ */
 function startStill(fromS: number) {
   const terminal = openPseudoTerminal();
   if (!terminal.ok) throw new Error(`No pseudo-terminal here: ${terminal.error}`);
-  const { path: port, write, close } = terminal.value;
+  const { path: port, write, onBytes, close } = terminal.value;
   const startedS = systemClock.monotonicS() - fromS;
-  const timer = setInterval(() => {
-    write(latin1Bytes(`${headC(systemClock.monotonicS() - startedS).toFixed(4)}\n`));
-  }, 1000 / linesPerS);
-  onTestFinished(() => {
-    clearInterval(timer);
-    close();
+  const said: { readonly value: number; readonly atS: number }[][] = [];
+  let asked = '';
+  onBytes((bytes) => {
+    const questions = (asked + Buffer.from(bytes).toString('latin1')).split('\n');
+    asked = questions.pop() ?? '';
+    for (const question of questions) {
+      if (question === '*IDN?') said.push([]);
+      const atS = systemClock.monotonicS();
+      const value = headC(atS - startedS);
+      if (question === 'READ?') said.at(-1)?.push({ value, atS });
+      write(latin1Bytes(question === 'READ?' ? `${value}\n` : 'Teaching lab,Bench thermometer\n'));
+    }
   });
-  return port;
+  onTestFinished(close);
+  const source = { kind: 'serial', path: port, language: 'scpi', question: 'READ?' };
+  return { said, source: serialSourceSchema.parse({ ...source, askEveryS: 1 / linesPerS }) };
 }
 
 /** Where the programs find the packages they need. */
@@ -110,9 +122,13 @@ async function startServices(runsFolder: string) {
     child.kill('SIGKILL');
   });
   const answers = createInterface({ input: child.stdout });
+  const ended = once(child, 'exit').then(([code, signal]) => {
+    throw new Error(`The services ended: ${code ?? signal}`);
+  });
+  ended.catch(() => {});
   async function ask<N extends RequestName>(name: N, body: RequestBody<N>) {
     child.stdin.write(`${JSON.stringify({ name, body })}\n`);
-    const [line] = await once(answers, 'line');
+    const [line] = await Promise.race([once(answers, 'line'), ended]);
     const answer = JSON.parse(String(line));
     if (!answer.ok) throw new Error(`${name}: ${JSON.stringify(answer.error)}`);
     return answer.value as RequestAnswer<N>;
@@ -123,7 +139,6 @@ async function startServices(runsFolder: string) {
       const gone = once(child, 'exit');
       child.kill('SIGKILL');
       await gone;
-      return systemClock.monotonicS();
     },
     async end() {
       child.stdin.end();
@@ -155,9 +170,9 @@ function concludedAgain(inputs: readonly RunInput[], endS: number): readonly unk
   });
 }
 
-test('a program killed three times in one run goes on with it: one log, one heat-off, the same conclusions on replay', async () => {
+test('a program killed three times in one run goes on with it: one log, one heat-off, every line since the port was open, the same conclusions on replay', async () => {
   const runsFolder = await temporaryFolder();
-  const port = startStill(brokeOffS + 1);
+  const { said, source } = startStill(brokeOffS + 1);
   const { runId, brokeOffAtS } = await writeCutOffRun(runsFolder, {
     header: {
       format: 'still-head-run-log',
@@ -167,56 +182,64 @@ test('a program killed three times in one run goes on with it: one log, one heat
       modelVersion,
       timeScale: 1,
       rehearsal: false,
-      source: serialSourceSchema.parse({ kind: 'serial', path: port, language: 'plain-text' }),
+      source,
       origin: 'recorded',
     },
     inputs: inputsUpTo(brokeOffS),
     brokeOffS,
     agoS: 1,
   });
-  const closedS: number[] = [];
-  /** How many inputs there are now, once the heat-off call stands and some more readings have come. */
-  const inputsNow = async (services: Awaited<ReturnType<typeof startServices>>) =>
-    (await services.ask('runs/read', { runId, fromIndex: 0 })).inputs.length;
-  const someMore = async (services: Awaited<ReturnType<typeof startServices>>) => {
-    const before = await inputsNow(services);
-    while ((await inputsNow(services)) <= before + 5) await pause(0.1);
+  /** When each program was first seen to have recorded a reading, and what the one before it had been seen to hold. */
+  const wentOnAtS: number[] = [];
+  const seenBefore: number[] = [inputsUpTo(brokeOffS).length];
+  type Services = Awaited<ReturnType<typeof startServices>>;
+  const inputsNow = async (services: Services) =>
+    (await services.ask('runs/read', { runId, fromIndex: 0 })).inputs;
+  /** Once the heat-off call stands and some more readings have come. */
+  const someMore = async (services: Services) => {
+    const before = (await inputsNow(services)).length;
+    while ((await inputsNow(services)).length <= before + 5) await pause(0.1);
   };
-  const heatOffs = async (services: Awaited<ReturnType<typeof startServices>>) =>
+  const kill = async (services: Services) => {
+    seenBefore.push((await inputsNow(services)).length);
+    await services.kill();
+  };
+  const heatOffs = async (services: Services) =>
     (await services.ask('runs/changes', { runId })).changes.flatMap((change) =>
       change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure'
         ? [change.state]
         : [],
     );
-  async function goOn(killedS: number) {
+  async function goOn() {
     const services = await startServices(runsFolder);
     const { run } = await services.ask('run/unfinished', {});
     expect(run).toMatchObject({ runId, name: settings.name });
     expect(await services.ask('run/continue', { runId })).toEqual({ runId });
-    closedS.push(systemClock.monotonicS() - killedS);
+    while ((await inputsNow(services)).at(-1)?.kind !== 'reading') await pause(0.05);
+    wentOnAtS.push(systemClock.monotonicS());
     return services;
   }
 
-  const first = await goOn(brokeOffAtS);
+  const first = await goOn();
   while ((await heatOffs(first)).length === 0) await pause(0.1);
   await someMore(first);
-  const firstKilledS = await first.kill();
+  await kill(first);
 
   // A record that was being written.
   await appendFile(path.join(runsFolder, runId, 'run.jsonl'), '{"seq":99999,"prev":"12');
-  const second = await goOn(firstKilledS);
+  const second = await goOn();
   await someMore(second);
   const acknowledged = { type: 'alarm-acknowledged', alarm: 'plateau-departure' } as const;
   await second.ask('run/mark', { mark: { type: 'heat-off' } });
   await second.ask('run/mark', { mark: acknowledged });
   await someMore(second);
-  const secondKilledS = await second.kill();
+  await kill(second);
 
-  const third = await goOn(secondKilledS);
+  const third = await goOn();
   await someMore(third);
-  const thirdKilledS = await third.kill();
+  await kill(third);
 
-  const fourth = await goOn(thirdKilledS);
+  const fourth = await goOn();
   await someMore(fourth);
   await fourth.ask('run/stop', {});
   expect(await fourth.ask('run/unfinished', {})).toEqual({ run: null });
@@ -250,20 +273,32 @@ test('a program killed three times in one run goes on with it: one log, one heat
   expect(marks).toEqual([1, 2, 3]);
 
   const timesS = found.inputs.flatMap((input) => (input.kind === 'reading' ? [input.timeS] : []));
-  const links = found.inputs.filter((input) => input.kind === 'link');
-  const gaps = closedS.map((_, index) => links.slice(2 * index, 2 * index + 2));
-  expect(gaps).toMatchObject(
-    closedS.map(() => [
-      { state: 'lost', reason: 'program-closed' },
-      { state: 'back', reason: 'program-closed' },
-    ]),
-  );
-  const missingS = gaps.map(([lost, back]) => {
-    const before = timesS.filter((timeS) => timeS <= (lost?.timeS ?? 0)).at(-1) ?? 0;
-    return (timesS.find((timeS) => timeS >= (back?.timeS ?? 0)) ?? Number.NaN) - before;
-  });
-  for (const [index, missing] of missingS.entries()) {
-    expect(missing).toBeLessThan((closedS[index] ?? 0) + 1);
-  }
   expect(timesS).toEqual([...timesS].sort((a, b) => a - b));
+  const links = found.inputs.flatMap((input, index) =>
+    input.kind === 'link' ? [{ ...input, index }] : [],
+  );
+  expect(links.map(({ state, reason }) => `${state} ${reason}`)).toEqual(
+    wentOnAtS.flatMap(() => ['lost program-closed', 'back program-closed']),
+  );
+  const breaks = wentOnAtS.map((_, index) => links[2 * index]?.index ?? 0);
+  // What could be seen before a program was killed is there.
+  expect(breaks.map((at, index) => at >= (seenBefore[index] ?? 0))).toEqual(breaks.map(() => true));
+  const parts = [0, ...breaks].map((from, index) =>
+    found.inputs
+      .slice(from, breaks[index])
+      .flatMap((input) => (input.kind === 'reading' ? [input] : [])),
+  );
+  const [, ...since] = parts;
+  const values = since.map((readings) => readings.map(({ value }) => value));
+  expect(values).toEqual(
+    said.map((lines, index) => lines.slice(0, values[index]?.length).map(({ value }) => value)),
+  );
+  // The time without readings is no longer than from the last line to when the next was seen; the record is kept to milliseconds.
+  const lastSaidS = values.map((of, index) => said[index]?.[of.length - 1]?.atS ?? Number.NaN);
+  for (const [index, wentOnS] of wentOnAtS.entries()) {
+    const saidS = index === 0 ? brokeOffAtS : (lastSaidS[index - 1] ?? Number.NaN);
+    const missingS = (since[index]?.[0]?.timeS ?? 0) - (parts[index]?.at(-1)?.timeS ?? 0);
+    expect(missingS).toBeGreaterThan(0);
+    expect(missingS).toBeLessThan(wentOnS - saidS + 0.002);
+  }
 }, 240_000);

@@ -1,6 +1,7 @@
 import { appendFile, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { nodeFileLayer } from '#main';
 import { defaultRunSettings, modelVersion, type RunInput, serialSourceSchema } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
@@ -35,6 +36,15 @@ async function cutOff(agoS: number, other: Partial<CutOffRun> = {}) {
   const run = { header, inputs: readings(60), brokeOffS: 60.5, agoS, clock, ...other };
   const { runId } = await writeCutOffRun(runsFolder, run);
   return { runsFolder, runId };
+}
+
+/** Opens when it is told to. */
+function gate() {
+  let open = () => {};
+  const passed = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return { passed, open: () => open() };
 }
 
 describe('a run that broke off with the program', () => {
@@ -187,6 +197,61 @@ describe('a run that broke off with the program', () => {
     expect(probeHub.status().source).toMatchObject({ kind: 'demo' });
     await ask(session, 'run/continue', { runId });
     expect(probeHub.status().source).toMatchObject({ kind: 'serial', path: '/dev/ttyACM0' });
+    await time.pass(1);
+  });
+
+  test('holds all that its probe said since it was connected, however long the record took to open', async () => {
+    const { runsFolder, runId } = await cutOff(30);
+    const [asked, disk] = [gate(), gate()];
+    const { session, time, probeHub } = await setUpSession({
+      runsFolder,
+      withoutProbe: true,
+      faults: {
+        openAppend(file) {
+          const opened = nodeFileLayer.openAppend(file);
+          if (!opened.ok || !file.endsWith('run.jsonl')) return opened;
+          const sync = () => {
+            asked.open();
+            return disk.passed.then(() => opened.value.sync());
+          };
+          return { ok: true, value: { ...opened.value, sync } };
+        },
+      },
+    });
+    probeHub.whileConnecting(() => {
+      const nowS = time.clock.monotonicS();
+      probeHub.send('readings', [head(nowS - 0.5, 99), head(nowS + 0.25, 21)]);
+      probeHub.send('link', { atS: nowS + 0.5, state: 'lost', reason: 'unplugged' });
+      probeHub.send('link', { atS: nowS + 1, state: 'back', reason: 'unplugged' });
+    });
+    const goingOn = ask(session, 'run/continue', { runId });
+    await asked.passed;
+    await time.pass(2);
+    probeHub.send('readings', [head(time.clock.monotonicS() - 0.5, 22)]);
+    disk.open();
+    await goingOn;
+    const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+    expect(inputs.slice(60)).toMatchObject([
+      { kind: 'link', state: 'lost', reason: 'program-closed', timeS: 60.25 },
+      { kind: 'link', state: 'back', reason: 'program-closed', timeS: 90.5 },
+      { kind: 'reading', value: 21, timeS: 90.75 },
+      { kind: 'link', state: 'lost', reason: 'unplugged', timeS: 91 },
+      { kind: 'link', state: 'back', reason: 'unplugged', timeS: 91.5 },
+      { kind: 'reading', value: 22, timeS: 92 },
+    ]);
+    await time.pass(1);
+  });
+
+  test('holds nothing of the simulated still that was connected before its own probe', async () => {
+    const { runsFolder, runId } = await cutOff(30);
+    const { session, time, probeHub } = await setUpSession({ runsFolder, timeScale: 60 });
+    probeHub.whileConnecting(() => {
+      const { source } = probeHub.status();
+      if (source !== null) probeHub.send('readings', [head(time.clock.monotonicS(), 99)]);
+    });
+    await ask(session, 'run/continue', { runId });
+    const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+    expect(inputs.slice(60).map(({ kind }) => kind)).toEqual(['link', 'link']);
     await time.pass(1);
   });
 

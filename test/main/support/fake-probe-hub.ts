@@ -18,6 +18,8 @@ export interface FakeProbeHub extends ProbeHub {
   heardTo(timeS: number): void;
   /** What connecting is refused with from now on; null when it is not. */
   refuse(problem: ServiceProblem | null): void;
+  /** What happens each time while a probe is being connected. */
+  whileConnecting(act: () => void): void;
   readonly heatMarks: MarkBody['type'][];
   readonly calls: string[];
 }
@@ -38,6 +40,7 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
   const heatMarks: MarkBody['type'][] = [];
   const calls: string[] = [];
   let refusal: ServiceProblem | null = null;
+  let connecting = () => {};
   let heardUpToS = Number.POSITIVE_INFINITY;
   return {
     heatMarks,
@@ -51,7 +54,11 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
     refuse(problem) {
       refusal = problem;
     },
+    whileConnecting(act) {
+      connecting = act;
+    },
     async connect(next) {
+      connecting();
       if (refusal !== null) return fail(refusal);
       status = { ...status, source: next };
       return succeed(status);
