@@ -32,7 +32,7 @@ export interface ReadyRun {
   readonly past: RunSoFar;
   readonly folder: string;
   readonly source: ProbeSource;
-  /** When it goes on: before its probe was connected, so that the first line of it belongs to the run. */
+  /** When it goes on: as it was asked for, or before its probe was connected, so that the first line of it belongs to the run. */
   readonly clocks: ClockReading;
 }
 
@@ -66,10 +66,11 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
   /** The person's own choice of a probe counts; a simulated still is none. */
   async function connect(
     header: RunSoFar['header'],
+    asked: ClockReading,
   ): Promise<Result<Pick<ReadyRun, 'source' | 'clocks'>, ServiceProblem>> {
     const { source } = probeHub.status();
     if (source !== null && source.kind !== 'demo' && source.timeScale === header.timeScale) {
-      return succeed({ source, clocks: readClocks() });
+      return succeed({ source, clocks: asked });
     }
     if (header.source === null) return fail({ kind: 'no-probe' });
     const now = sourceAsNow(header.source, await probeHub.listPorts());
@@ -94,9 +95,10 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
       };
     },
     async ready(runId) {
+      const asked = readClocks();
       const found = await read();
       if (found?.past.header.runId !== runId) return fail({ kind: 'run-over', runId });
-      const connected = await connect(found.past.header);
+      const connected = await connect(found.past.header, asked);
       if (!connected.ok) return connected;
       // A torn end that could not be put aside when the program started.
       const known = await library.summary(runId);

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { Session } from '#main';
+import type { ProbeReading, Session } from '#main';
 import {
   createRandom,
   defaultRunSettings,
@@ -69,7 +69,9 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
 
   const all: books.RunBook[] = [];
   let book: books.RunBook | null = null;
-  let continuing: books.RunBook | null = null;
+  /** A run that the program is asked to go on with: what is heard from then on belongs to it. */
+  let continuing: { readonly book: books.RunBook; readonly fromS: number } | null = null;
+  let early: ProbeReading[] = [];
   /** The run that broke off last, and what was said to be saved of it. */
   let cutOff: { readonly book: books.RunBook; readonly savedToS: number | null } | null = null;
   let program: Program | null = null;
@@ -108,10 +110,14 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         onReadings(readings) {
           if (readings.some(({ channel }) => channel === 'head')) headHeardS = time.nowS();
           if (book !== null) books.hear(book, readings);
+          else early.push(...readings);
         },
         onMonitor(monitor) {
-          book = continuing ?? books.createRunBook(monitor, clock.monotonicS());
-          Object.assign(book, { monitor, startedAtS: clock.monotonicS() });
+          const startedAtS = continuing?.fromS ?? clock.monotonicS();
+          book = continuing?.book ?? books.createRunBook(monitor, startedAtS);
+          Object.assign(book, { monitor, startedAtS });
+          if (continuing !== null) books.hear(book, early);
+          early = [];
           continuing = null;
           cutOff = null;
           if (!all.includes(book)) all.push(book);
@@ -174,7 +180,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       : null;
     const known = all.find(({ runId, isOver }) => runId === offered?.runId && !isOver);
     if (known !== undefined) {
-      continuing = known;
+      continuing = { book: known, fromS: clock.monotonicS() };
+      early = [];
       const gone = await ask('run/continue', { runId: known.runId });
       if (!gone.ok) continuing = null;
       return;
