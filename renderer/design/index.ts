@@ -16,3 +16,4 @@ export { TextBlock } from './text-block.tsx';
 export { TextLine } from './text-line.tsx';
 export { Textures } from './textures.tsx';
 export { useSmallTextPx } from './use-small-text-px.ts';
+export { Why } from './why.tsx';

@@ -1,4 +1,5 @@
 import { say } from '#shared-core';
+import { Why } from '../design/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
 import { timeOfDayWords, untilWords, useWords } from '../words/index.ts';
@@ -54,7 +55,14 @@ export function LessonRows({ view, isLive }: LessonRowsProps) {
           {hasForecast && forecast?.wouldHelp && (
             <p className="soft">{words.said(forecast.wouldHelp)}</p>
           )}
-          {doubt && <p className="soft">{words.said(doubt)}</p>}
+          {doubt && (
+            <>
+              <p className="soft">{say('The model and this still disagree.')}</p>
+              <Why of={heatOffName}>
+                <p>{words.said(doubt)}</p>
+              </Why>
+            </>
+          )}
         </TimeRow>
       )}
       {heatOff === null && doubt && !isOver && (

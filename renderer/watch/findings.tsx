@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import { type Snapshot, say, stageLabels, told } from '#shared-core';
+import { Why } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
-import { probeScaleWords, useWords } from '../words/index.ts';
-import { Why } from './why.tsx';
+import { inMidSentence, probeScaleWords, useWords } from '../words/index.ts';
 
 interface FindingsProps {
   readonly snapshot: Snapshot;
@@ -34,7 +34,16 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
           <strong>{told(stageLabels[stage.stage])}</strong>
           <span className="soft number"> {likelihoodWords(stage)}</span>
           {stage.condition && <p>{conditionWords[stage.condition]}</p>}
-          <Why of={say('Stage')} because={stage.because} wouldChangeIf={stage.wouldChangeIf} />
+          <Why of={say('Stage')}>
+            <p>{words.said(stage.because)}</p>
+            {stage.wouldChangeIf && (
+              <p className="soft">
+                {say('This would change if {condition}', {
+                  condition: inMidSentence(words.said(stage.wouldChangeIf)),
+                })}
+              </p>
+            )}
+          </Why>
         </dd>
       </div>
       {vapour && (
@@ -52,7 +61,9 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
                 {words.range(vapour.ethanolMassPercent, 0, say('% mass'))}
               </span>
             )}
-            <Why of={say('Vapour at the head')} because={vapour.explanation} />
+            <Why of={say('Vapour at the head')}>
+              <p>{words.said(vapour.explanation)}</p>
+            </Why>
           </dd>
         </div>
       )}
@@ -63,7 +74,9 @@ export function Findings({ snapshot, isPassed = false, ahead }: FindingsProps) {
           <dd>
             <strong className="number">{scale.finding}</strong>
             <span className="soft number"> {scale.range}</span>
-            <Why of={say('This probe')} because={scale.because} />
+            <Why of={say('This probe')}>
+              <p>{words.said(scale.because)}</p>
+            </Why>
           </dd>
         </div>
       )}

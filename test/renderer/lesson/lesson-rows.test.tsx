@@ -122,7 +122,9 @@ test('where the model fails the row says why, and that the end is not foreseen',
   const doubt = 'This still does not behave as the model expects: go by the head.';
   const told = withEnd(20 * 60, 35 * 60);
   const doubted = { ...told, forecast: { ...told.forecast!, doubt } };
-  expect(show(doubted)()).toMatch(/Heat off, at 80 % vol.*does not behave/);
+  expect(show(doubted)()).toMatch(
+    /Heat off, at 80 % vol.*The model and this still disagree\.Why\?This still does not behave/,
+  );
   cleanup();
   const unforeseen = { ...told.forecast!, mainFractionEndS: null, doubt };
   expect(show({ ...told, forecast: unforeseen })()).toContain(

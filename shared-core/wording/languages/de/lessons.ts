@@ -141,6 +141,7 @@ export const lessons: Readonly<Record<string, string>> = {
   'about {times}': 'etwa {times}',
   'any moment now': 'jeden Moment',
   'Heat off, at {leastStrength} % vol': 'Wärme weg, bei {leastStrength} % vol',
+  'The model and this still disagree.': 'Modell und Apparatur stimmen nicht überein.',
   'Vapour at the head': 'Dampf am Kopf',
   'with {distillateMlAtEnd} collected': 'mit {distillateMlAtEnd} aufgefangen',
   'not foreseen': 'nicht absehbar',

@@ -40,9 +40,9 @@ export const monitor: Readonly<Record<string, string>> = {
   'Read the volume to narrow this by {percent} %.':
     'Die Menge ablesen: das macht den Bereich um {percent} % enger.',
   'the range is wider for it': 'der Bereich ist dafür weiter',
-  'no end is told until it does': 'bis dahin wird kein Ende genannt',
+  'no end is told until it does': 'solange wird kein Ende genannt',
   'This still does not behave as the model expects: {why}; {follows}. Go by the head.':
-    'Diese Apparatur verhält sich noch nicht, wie das Modell erwartet: {why}; {follows}. Nach dem Kopf richten.',
+    'Diese Apparatur verhält sich nicht, wie das Modell erwartet: {why}; {follows}. Nach dem Kopf richten.',
   'By the model the limit is passed, by the head it is not: no end is told. Go by the head.':
     'Nach dem Modell ist die Grenze überschritten, nach dem Kopf nicht: es wird kein Ende genannt. Nach dem Kopf richten.',
   'from one minute to the next the head is {kelvins} K off what was expected':
