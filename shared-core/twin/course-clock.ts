@@ -24,8 +24,11 @@ export interface CourseClock {
   unbookedMl: number;
 }
 
-/** Vapour reaches the bulb some time before or after the course begins [s]; by simulation. */
-const startSdS = 40;
+/**
+ * How far a run has come when vapour reaches the bulb, in time along its course [s]: until the heat that brought the pot to the boil has
+ * been eased, a minute gives as much as several later. By simulation of three kinds of still, where 120 to 200 did equally well.
+ */
+const startSdS = 120;
 /** Unmarked, the heat changes by a quarter in an hour, up or down; common practice, no source. */
 export const heatWalkPerS = 0.25 ** 2 / 3600;
 /** A marked easing is one by a quarter, more or less; common practice, no source. */

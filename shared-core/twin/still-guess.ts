@@ -39,8 +39,14 @@ const flaskLossW = 12;
 const latentJPerMol =
   (enthalpyOfVaporizationJPerMol('ethanol', 85) + enthalpyOfVaporizationJPerMol('water', 85)) / 2;
 
-/** Liquid on one plate of a column over a usual charge [mol]; larger stills have wider columns. From memory. */
-const heldMolPerPlate = 0.014;
+/**
+ * Liquid on one plate of a column over a usual charge [mol], and the spread of its logarithm; larger stills have wider columns. Hardly any
+ * in a Vigreux column, a tenth of the packed volume or more on beads and rings, at 20 … 45 mL/mol.
+ *
+ * Source: test/reference/column_typicals.csv, hold-up of a packed column; from memory.
+ */
+const heldMolPerPlate = 0.021;
+const heldLogSd = 0.8;
 const usualChargeMl = 375;
 const heldGrowth = 0.8;
 
@@ -111,7 +117,7 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
       1.3,
       ease.sd,
       Math.max(0.2, charge.standardUncertaintyAbv),
-      0.5,
+      heldLogSd,
       biasSdK,
     ],
   };

@@ -24,7 +24,7 @@ const weighed: readonly RunInput[] = readings.flatMap(({ timeS }) =>
 );
 
 // Some 13 mL have come by then: the figure of another line of the notebook was booked.
-const wrong = mark(1500, 1, { type: 'volume-read', volumeMl: 5.5 });
+const wrong = mark(1500, 1, { type: 'volume-read', volumeMl: 3.5 });
 const withdrawal = mark(1620, 2, { type: 'mark-withdrawn', withdrawnMarkId: 1 });
 
 test('a volume booked wrong is as if not made once it is withdrawn, for the forecast too', () => {

@@ -23,7 +23,7 @@ describe('a clock that nobody corrects', () => {
       courseS: 600,
       logHeat: 0,
       heat: 1,
-      timeVariance: expect.closeTo(40 ** 2 + (walkPerS * 600 ** 3) / 3, 6),
+      timeVariance: expect.closeTo(120 ** 2 + (walkPerS * 600 ** 3) / 3, 6),
       heatVariance: expect.closeTo(walkPerS * 600, 12),
       covariance: expect.closeTo((walkPerS * 600 ** 2) / 2, 9),
       unbookedMl: 0,
@@ -50,7 +50,7 @@ describe('a clock that nobody corrects', () => {
     advanceClock(clock, 100);
     expect(clock.courseS).toBeCloseTo(100 * Math.exp(-0.3), 9);
     expect(clock.timeVariance).toBeCloseTo(
-      40 ** 2 + (100 * Math.exp(-0.3)) ** 2 * (0.09 + (walkPerS * 100) / 3),
+      120 ** 2 + (100 * Math.exp(-0.3)) ** 2 * (0.09 + (walkPerS * 100) / 3),
       6,
     );
     for (let again = 0; again < 9; again += 1) easeClock(clock);
@@ -89,10 +89,10 @@ describe('a correction', () => {
     const course = plainCourse({ distillateMl: (courseS) => courseS / 20 });
     const clock = createClock();
     const told = seeVolume(clock, course, 3, 1.5);
-    // Nothing is expected at 0 s; the time is known to 40 s, which are 2 mL: 2² + 1.5² = 6.25.
-    expect(clock.courseS).toBeCloseTo((0.05 * 1600 * 3) / 6.25, 9);
-    expect(clock.timeVariance).toBeCloseTo((1600 * 2.25) / 6.25, 9);
-    expect(told).toBeCloseTo(logStudent(3, 6.25), 12);
+    // Nothing is expected at 0 s; the time is known to 120 s, which are 6 mL: 6² + 1.5² = 38.25.
+    expect(clock.courseS).toBeCloseTo((0.05 * 14400 * 3) / 38.25, 9);
+    expect(clock.timeVariance).toBeCloseTo((14400 * 2.25) / 38.25, 9);
+    expect(told).toBeCloseTo(logStudent(3, 38.25), 12);
   });
 
   test('by counted drops goes by the heat alone, in proportion', () => {
@@ -103,7 +103,7 @@ describe('a correction', () => {
     const miss = Math.log(0.06 / 0.05);
     expect(clock.logHeat).toBeCloseTo((0.04 * miss) / 0.05, 9);
     expect(clock.heatVariance).toBeCloseTo((0.04 * 0.01) / 0.05, 12);
-    expect(clock.timeVariance).toBe(1600);
+    expect(clock.timeVariance).toBe(14400);
     expect(told).toBeCloseTo(logStudent(miss, 0.05), 12);
   });
 
@@ -113,7 +113,7 @@ describe('a correction', () => {
     expect(early.courseS).toBe(0);
     const late = createClock();
     seeHead(late, 1, 1e6, 0);
-    expect(late.courseS).toBeCloseTo(3 * 40, 9);
+    expect(late.courseS).toBeCloseTo(3 * 120, 9);
   });
 });
 

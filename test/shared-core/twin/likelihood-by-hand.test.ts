@@ -43,11 +43,11 @@ describe('how likely a guess makes what was seen', () => {
   test('of a head that rises: besides by how far it rises while the clock may be off, which is then set by it', () => {
     const course = plainCourse({ headHeightK: (courseS) => courseS / 100 });
     const { sum, clock } = told(course, { kind: 'head', boiledS: 0, value: 0.5, sd: 0 });
-    // The clock is known to 40 s and the model errs by 40 s: together 56.6 s, a rise of 0.566 K.
-    const riseK = Math.hypot(40, 40) / 100;
+    // The clock is known to 120 s and the model errs by 40 s: together 126 s, a rise of 1.26 K.
+    const riseK = Math.hypot(120, 40) / 100;
     expect(sum).toBeCloseTo(0.6 * logStudent(0.3, 0.1 ** 2 + riseK ** 2), 12);
-    // A slope of 0.01 K/s: 0.4² of the clock against 0.1²/0.6 of the head.
-    expect(clock.courseS).toBeCloseTo((0.01 * 1600 * 0.3) / (0.4 ** 2 + 0.1 ** 2 / 0.6), 9);
+    // A slope of 0.01 K/s: 1.2² of the clock against 0.1²/0.6 of the head.
+    expect(clock.courseS).toBeCloseTo((0.01 * 14400 * 0.3) / (1.2 ** 2 + 0.1 ** 2 / 0.6), 9);
   });
 
   test('of the pot: by a kelvin and a half of the model beside its own doubt, and the clock stays', () => {
@@ -64,7 +64,7 @@ describe('how likely a guess makes what was seen', () => {
 
   test('of a volume: by its own doubt and a part in seventy of it; of a flow in proportion', () => {
     const volume = told(level(), { kind: 'volume', boiledS: 0, value: 4, sd: 0.5 });
-    expect(volume.sum).toBeCloseTo(logStudent(4, 2 ** 2 + (0.5 + 0.015 * 4) ** 2), 12);
+    expect(volume.sum).toBeCloseTo(logStudent(4, 6 ** 2 + (0.5 + 0.015 * 4) ** 2), 12);
     const flow = told(level(), { kind: 'flow', boiledS: 0, value: 0.06, sd: 0.2 });
     expect(flow.sum).toBeCloseTo(logStudent(Math.log(1.2), 0.2 ** 2), 12);
   });

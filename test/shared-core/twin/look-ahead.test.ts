@@ -93,7 +93,7 @@ describe('what one guess expects', () => {
     const inS = (scatter: typeof none) =>
       lookAhead([particle(straight())], [scatter], 0, 6.5).limitInS.value;
     expect(inS({ ...none, model: 1 })).toBeCloseTo(650 * Math.exp(0.07), 9);
-    expect(inS({ ...none, time: 1 })).toBeCloseTo(650 - 40, 9);
+    expect(inS({ ...none, time: 1 })).toBeCloseTo(650 - 120, 9);
     expect(inS({ ...none, time: -1 })).toBeCloseTo(650, 9);
     const heated = particle(straight());
     heated.oldClock.heatVariance = 0.04;
@@ -103,10 +103,10 @@ describe('what one guess expects', () => {
     );
     const shared = particle(straight());
     shared.oldClock.heatVariance = 0.04;
-    shared.oldClock.covariance = 40 * 0.12;
+    shared.oldClock.covariance = 120 * 0.12;
     const both = lookAhead([shared], [{ model: 0, time: 1, heat: 1 }], 0, 6.5).limitInS.value;
     // Of 0.2 in the heat 0.12 go with the time, and 0.16 are its own.
-    expect(both).toBeCloseTo((650 - 40) / Math.exp(0.12 + 0.16), 9);
+    expect(both).toBeCloseTo((650 - 120) / Math.exp(0.12 + 0.16), 9);
   });
 
   test('leaves a tenth of the flow where the wall would condense nearly all', () => {

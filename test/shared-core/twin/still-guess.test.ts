@@ -80,9 +80,9 @@ describe('the prior by hand', () => {
       expect.closeTo(7, 9),
       expect.closeTo(2.2, 9),
     ]);
-    expect(known.sd).toEqual([0.35, 0.45, 1.3, 0.6, 0.5, 0.5, 0.3]);
+    expect(known.sd).toEqual([0.35, 0.45, 1.3, 0.6, 0.5, 0.8, 0.3]);
     expect([known.mean[4], known.mean[6]]).toEqual([9, 0]);
-    expect(Math.exp(known.mean[5]!)).toBeCloseTo(0.014 * (350 / 375) ** 0.8, 9);
+    expect(Math.exp(known.mean[5]!)).toBeCloseTo(0.021 * (350 / 375) ** 0.8, 9);
     const unknown = of({}, null, null);
     expect([Math.exp(unknown.mean[0]!), unknown.sd[0]]).toEqual([expect.closeTo(4.8, 9), 0.5]);
     const bare = of({ plates: 0 }, null, null);
