@@ -8,9 +8,8 @@ import {
   succeed,
   told,
 } from '#shared-core';
-import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
+import { type Decimal, momentIso, momentText, numberFrom, numberWords } from '../words/index.ts';
 import { fruitNames } from './fruit-names.ts';
-import { momentIso, momentText } from './moment-text.ts';
 import type { FermentPlanDraft, FermentPlanShown, MainSource } from './plan-from-draft.ts';
 
 export type PlannedFerment = Omit<StatedFerment, 'beganAtIso'>;
@@ -45,7 +44,7 @@ export function draftOfStated(
   const isOneSugar = sugarG !== null && sugarG.low === sugarG.high;
   return {
     name,
-    began: momentText(new Date(beganAtIso)),
+    began: momentText(beganAtIso),
     volumeMl: String(volumeMl).replace('.', decimal),
     tableSugarG: isOneSugar ? numberWords(sugarG.low / hexoseFromSucroseGPerG, 1, decimal) : '',
     wentIn,
@@ -56,8 +55,8 @@ export function draftOfStated(
 export interface KnownStatement {
   readonly draft: BeginDraft;
   readonly sugarG: StatedFerment['sugarG'];
-  /** Null where the beginning is typed for the first time. */
-  readonly beganAtIso: string | null;
+  /** What the field of the beginning was filled with: the moment at which it is shown where none is known. */
+  readonly beganAtIso: string;
 }
 
 /** What is stated by what is typed, or what each field needs. A field that was left alone says what was known, to the last digit. */
@@ -67,7 +66,7 @@ export function statedFromDraft(
 ): Result<StatedFerment, BeginProblems> {
   const problems: { -readonly [F in keyof BeginProblems]: string } = {};
   const isLeft = (field: keyof BeginDraft) => draft[field] === known.draft[field];
-  const beganAtIso = (isLeft('began') ? known.beganAtIso : null) ?? momentIso(draft.began);
+  const beganAtIso = momentIso(draft.began, known.beganAtIso);
   if (beganAtIso === null) problems.began = say('A day and a time, please.');
   const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
   const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;

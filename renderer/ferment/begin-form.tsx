@@ -17,11 +17,14 @@ interface BeginFormProps {
 
 /** A new ferment, from its plan or without one. */
 export function BeginForm({ planned, onBegin }: BeginFormProps) {
-  const [known] = useState<KnownStatement>(() => ({
-    draft: beginDraft(planned, new Date()),
-    sugarG: planned?.sugarG ?? null,
-    beganAtIso: null,
-  }));
+  const [known] = useState<KnownStatement>(() => {
+    const now = new Date();
+    return {
+      draft: beginDraft(planned, now),
+      sugarG: planned?.sugarG ?? null,
+      beganAtIso: now.toISOString(),
+    };
+  });
   const [draft, setDraft] = useState(known.draft);
   const [problems, setProblems] = useState<BeginProblems>({});
   const begin = () => {

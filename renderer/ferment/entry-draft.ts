@@ -8,12 +8,12 @@ import {
   succeed,
   told,
 } from '#shared-core';
-import { type Decimal, numberFrom } from '../words/index.ts';
-import { momentIso, momentText } from './moment-text.ts';
+import { type Decimal, momentIso, numberFrom } from '../words/index.ts';
 
 /** What is being entered, as typed. */
 export interface EntryDraft {
-  readonly at: string;
+  /** Null where the moment is left to the clock: now, whenever that is. */
+  readonly at: string | null;
   readonly gravity: string;
   readonly gravityTemperatureC: string;
   readonly massG: string;
@@ -29,20 +29,18 @@ export type EntryField = keyof EntryDraft;
 /** What a field needs, where it needs a better entry; `form` where it is none of them. */
 export type EntryProblems = Partial<Record<EntryField | 'form', string>>;
 
-export function emptyEntry(now: Date): EntryDraft {
-  return {
-    at: momentText(now),
-    gravity: '',
-    gravityTemperatureC: '20',
-    massG: '',
-    temperatureC: '',
-    bubblesPerMin: '',
-    ph: '',
-    refractometerPercent: '',
-    treatments: [],
-    note: '',
-  };
-}
+export const emptyEntry: EntryDraft = {
+  at: null,
+  gravity: '',
+  gravityTemperatureC: '20',
+  massG: '',
+  temperatureC: '',
+  bubblesPerMin: '',
+  ph: '',
+  refractometerPercent: '',
+  treatments: [],
+  note: '',
+};
 
 const numberFields = [
   'gravity',
@@ -54,9 +52,10 @@ const numberFields = [
   'refractometerPercent',
 ] as const;
 
-/** The reading of what is typed, or what each field needs. */
+/** The reading of what is typed, or what each field needs; `now` stands in the field of a moment that is left to the clock. */
 export function readFromDraft(
   draft: EntryDraft,
+  now: Date,
   decimal: Decimal = '.',
 ): Result<FermentRead, EntryProblems> {
   const problems: { -readonly [F in keyof EntryProblems]: string } = {};
@@ -68,7 +67,7 @@ export function readFromDraft(
   const number = (field: (typeof numberFields)[number]) =>
     draft[field].trim() === '' ? null : numberFrom(draft[field]);
   const indicated = number('gravity');
-  const atIso = momentIso(draft.at);
+  const atIso = draft.at === null ? now.toISOString() : momentIso(draft.at, now);
   if (atIso === null) problems.at = say('A day and a time, please.');
   const parsed = fermentReadSchema.safeParse({
     atIso: atIso ?? new Date(0).toISOString(),

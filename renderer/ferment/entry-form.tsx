@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { type FermentRead, fermentReadSchema, say } from '#shared-core';
 import { Button, Form, fieldsOf, NumberField, TextLine } from '../design/index.ts';
-import { usePreferences } from '../parts/index.ts';
-import { numberWords } from '../words/index.ts';
+import { useNow, usePreferences } from '../parts/index.ts';
+import { momentText, numberWords } from '../words/index.ts';
 import { type EntryDraft, type EntryProblems, emptyEntry, readFromDraft } from './entry-draft.ts';
 import { treatmentWords } from './ferment-words.ts';
 import { TapCounter } from './tap-counter.tsx';
@@ -15,19 +15,27 @@ interface EntryFormProps {
 /** What was read at one moment; every field but the moment may stay empty. */
 export function EntryForm({ onEnter }: EntryFormProps) {
   const decimal = usePreferences((preferences) => preferences.decimal);
-  const [draft, setDraft] = useState<EntryDraft>(() => emptyEntry(new Date()));
+  const [draft, setDraft] = useState(emptyEntry);
   const [problems, setProblems] = useState<EntryProblems>({});
   const change = (part: Partial<EntryDraft>) => setDraft((known) => ({ ...known, ...part }));
+  // A log stays open for days beside a ferment: a moment that nobody chose is now, not when the form came up.
+  const now = new Date(useNow());
   const field = fieldsOf(draft, setDraft, problems);
   const enter = async () => {
-    const read = readFromDraft(draft, decimal);
+    const read = readFromDraft(draft, now, decimal);
     setProblems(read.ok ? {} : read.error);
-    if (read.ok && (await onEnter(read.value))) setDraft(emptyEntry(new Date()));
+    if (read.ok && (await onEnter(read.value))) setDraft(emptyEntry);
   };
   return (
     <Form name={say('Enter what you read')} onSubmit={() => void enter()}>
       <div className="prepare-fields">
-        <TextLine type="datetime-local" name={say('When')} {...field('at')} />
+        <TextLine
+          type="datetime-local"
+          name={say('When')}
+          text={draft.at ?? momentText(now)}
+          problem={problems.at}
+          onText={(at) => change({ at })}
+        />
         <NumberField
           name={say('Gravity, as the hydrometer shows it')}
           unit=""

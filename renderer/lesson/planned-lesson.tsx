@@ -1,10 +1,9 @@
 import { type RunPlan, say } from '#shared-core';
-import { usePrepare } from '../parts/index.ts';
+import { useNow, usePrepare } from '../parts/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { bellAfter, latestStartWords } from './bell.ts';
 import { BellField } from './bell-field.tsx';
 import { type ExpectedTime, expectedTime, expectedTimeWords } from './expected-time.ts';
-import { useNow } from './use-now.ts';
 
 /** The plan as times of the clock, if the heat went on now; and whether it fits into the lesson. */
 export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {

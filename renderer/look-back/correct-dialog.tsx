@@ -4,13 +4,12 @@ import { FormDialog, TextLine } from '../design/index.ts';
 import { useAsked, usePreferences, useWindowParts } from '../parts/index.ts';
 import {
   correctionOf,
-  localMinute,
   nothingStated,
   StatedFields,
   statedDraftOf,
   statedFrom,
 } from '../take-in/index.ts';
-import { useWords } from '../words/index.ts';
+import { momentIso, momentText, useWords } from '../words/index.ts';
 
 interface CorrectDialogProps {
   readonly run: RunSummary;
@@ -26,7 +25,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
   const [known, setKnown] = useState<RunSettings | null>(null);
   const [draft, setDraft] = useState(nothingStated);
   const [reason, setReason] = useState('');
-  const begun = localMinute(run.startedAtIso);
+  const begun = momentText(run.startedAtIso);
   const [began, setBegan] = useState(begun);
   useAsked('runs/read', { runId: run.runId, fromIndex: 0 }, (answer) => {
     if (!answer.ok) return;
@@ -34,7 +33,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
     setDraft(statedDraftOf(answer.value.settings, decimal));
   });
   const stated = known === null ? null : statedFrom(draft, known, decimal);
-  const newStart = began === begun || began === '' ? undefined : new Date(began).toISOString();
+  const newStart = began === begun ? undefined : (momentIso(began, run.startedAtIso) ?? undefined);
   const correction =
     stated?.ok && known !== null ? correctionOf(stated.value, known, reason, newStart) : null;
   const save = async () => {

@@ -1,5 +1,5 @@
 import type { RunSummary } from '#shared-core';
-import { dateWords, monthWords } from '../words/index.ts';
+import { dateWords, momentText, monthWords } from '../words/index.ts';
 
 /** Which runs of the library are looked for. */
 export type RunFilter = 'all' | 'recorded' | 'imported' | 'rehearsal';
@@ -28,7 +28,7 @@ export function matchingRuns(
     const { name, notes, startedAtIso } = run;
     const own = plain(`${name} ${notes}`);
     const date = plain(
-      `${startedAtIso.slice(0, 10)} ${dateWords(startedAtIso)} ${monthWords(startedAtIso)}`,
+      `${momentText(startedAtIso).slice(0, 10)} ${dateWords(startedAtIso)} ${monthWords(startedAtIso)}`,
     );
     const numbers = new Set(date.replace(clock, '').match(/\d+/g));
     return wanted.every(

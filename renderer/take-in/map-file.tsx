@@ -4,7 +4,7 @@ import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
-import { problemWords } from '../words/index.ts';
+import { momentIso, momentText, problemWords } from '../words/index.ts';
 import { ColumnFields } from './column-fields.tsx';
 import { DraftVerdict } from './draft-verdict.tsx';
 import { beginningText, type Encoding, type FileBeginning } from './file-beginning.ts';
@@ -12,7 +12,6 @@ import { FirstLines } from './first-lines.tsx';
 import { HeadChoice } from './head-choice.tsx';
 import { draftOf, type ImportDraft, mappingOf, mostColumnsShown } from './import-draft.ts';
 import { judgeDraft } from './judge-draft.ts';
-import { localMinute } from './local-minute.ts';
 import { ReadingFields } from './reading-fields.tsx';
 import { RunStated } from './run-stated.tsx';
 import { nothingStated, statedDraftOf, statedFrom } from './stated-draft.ts';
@@ -41,6 +40,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const [known, setKnown] = useState(defaultRunSettings);
   const [statedDraft, setStatedDraft] = useState(nothingStated);
   const [began, setBegan] = useState('');
+  const [beganByFile, setBeganByFile] = useState('');
   const stated = statedFrom(statedDraft, known, decimal);
   const change = (changed: ImportDraft) => {
     setDraft(changed);
@@ -60,7 +60,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
       encoding: draft.encoding,
       mapping: mapped.mapping,
       settings: { ...known, ...stated.value, name },
-      startedAtIso: began === '' ? null : new Date(began).toISOString(),
+      startedAtIso: momentIso(began, beganByFile),
     };
     const answer = await sendFile(service, file, says, setShare);
     setShare(null);
@@ -90,7 +90,9 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
         onSettingsFile={({ settings, startedAtIso }) => {
           setKnown(settings);
           setStatedDraft(statedDraftOf(settings, decimal));
-          if (startedAtIso !== '') setBegan(localMinute(startedAtIso));
+          if (startedAtIso === '') return;
+          setBegan(momentText(startedAtIso));
+          setBeganByFile(startedAtIso);
         }}
       />
       {!stated.ok && (

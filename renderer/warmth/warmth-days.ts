@@ -1,4 +1,5 @@
 import { tallyWarmth, type WarmthReport } from '#shared-core';
+import { locale } from '../words/index.ts';
 import type { WarmthBand } from './band-draft.ts';
 
 export type WarmthTally = NonNullable<ReturnType<typeof tallyWarmth>>;
@@ -17,7 +18,7 @@ export function warmthDays(
 ): readonly WarmthDay[] {
   const days = new Map<string, WarmthSpan[]>();
   for (const stretch of stretches) {
-    const day = new Date(stretch.atIso).toLocaleDateString(undefined, {
+    const day = new Date(stretch.atIso).toLocaleDateString(locale(), {
       weekday: 'long',
       day: 'numeric',
       month: 'long',

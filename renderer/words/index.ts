@@ -8,6 +8,7 @@ export { type DoubtfulFile, doubtfulFileWords } from './doubtful-file-words.ts';
 export { liquidWords } from './liquid-mark-words.ts';
 export { inMidSentence, locale } from './locale.ts';
 export { markSign } from './mark-words.ts';
+export { momentIso, momentText } from './moment-text.ts';
 export {
   type Decimal,
   mayHaveThousandsMark,

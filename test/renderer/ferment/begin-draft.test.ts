@@ -43,12 +43,10 @@ describe('what is stated of a ferment, as typed', () => {
   });
 
   test('a plan is a beginning too: its sugar stays where its field is left empty', () => {
-    const draft = beginDraft(pears, new Date('2026-05-01T08:00:00Z'));
-    const read = statedFromDraft(draft, { draft, sugarG: pears.sugarG, beganAtIso: null });
-    expect(read).toMatchObject({
-      ok: true,
-      value: { sugarG: pears.sugarG, beganAtIso: '2026-05-01T08:00:00.000Z' },
-    });
+    const beganAtIso = '2026-05-01T08:00:00.000Z';
+    const draft = beginDraft(pears, new Date(beganAtIso));
+    const read = statedFromDraft(draft, { draft, sugarG: pears.sugarG, beganAtIso });
+    expect(read).toMatchObject({ ok: true, value: { sugarG: pears.sugarG, beganAtIso } });
   });
 
   test.each([

@@ -3,11 +3,11 @@ import { bubbleRate } from '../../../renderer/ferment/bubble-rate.ts';
 import { emptyEntry, readFromDraft } from '../../../renderer/ferment/entry-draft.ts';
 import { finishWords } from '../../../renderer/ferment/ferment-words.ts';
 
-const empty = emptyEntry(new Date(2026, 4, 2, 8, 30));
+const now = new Date(2026, 4, 2, 8, 30);
 
 describe('an entry as typed', () => {
-  test('is read with either decimal sign, at the moment that stands in its field', () => {
-    const read = readFromDraft({ ...empty, gravity: '1,052', temperatureC: '24.5' });
+  test('is read with either decimal sign, now where no moment was chosen', () => {
+    const read = readFromDraft({ ...emptyEntry, gravity: '1,052', temperatureC: '24.5' }, now);
     expect(read).toMatchObject({
       ok: true,
       value: {
@@ -26,12 +26,12 @@ describe('an entry as typed', () => {
     ['a pH of 17', { ph: '17' }, { ph: 'A pH of a ferment from 1 to 10, please.' }],
     ['no moment', { at: '', massG: '1500' }, { at: 'A day and a time, please.' }],
   ])('with %s is refused at its field in plain words', (_, typed, problems) => {
-    const read = readFromDraft({ ...empty, ...typed });
+    const read = readFromDraft({ ...emptyEntry, ...typed }, now);
     expect(read.ok ? {} : read.error).toMatchObject(problems);
   });
 
   test('a refractometer without a gravity is refused at its field', () => {
-    const read = readFromDraft({ ...empty, refractometerPercent: '8' });
+    const read = readFromDraft({ ...emptyEntry, refractometerPercent: '8' }, now);
     expect(read.ok ? {} : read.error.refractometerPercent).toContain('read the gravity too');
   });
 

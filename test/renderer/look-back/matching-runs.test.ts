@@ -53,3 +53,13 @@ test('a month is found by its whole name, and a number of a date only whole, not
     [],
   ]);
 });
+
+test('a run of the small hours is found by the day on its card, not by the one it was in Greenwich', () => {
+  const zone = process.env.TZ;
+  process.env.TZ = 'Europe/Vienna';
+  const late = [run('late', { startedAtIso: '2026-03-17T23:30:00.000Z' })];
+  const byDay = (text: string) => matchingRuns(late, { text, filter: 'all' }).length;
+  expect([byDay('2026-03-18'), byDay('18'), byDay('2026-03-17')]).toEqual([1, 1, 0]);
+  if (zone === undefined) delete process.env.TZ;
+  else process.env.TZ = zone;
+});
