@@ -59,8 +59,7 @@ async function check(runsFolder: string): Promise<number> {
   for await (const found of checkRuns(nodeFileLayer, runsFolder)) {
     counts[found.state] += 1;
     if (found.timeDoubts.length > 0) doubtful += 1;
-    const isPlain = found.state === 'whole' && found.timeDoubts.length + found.closed.length === 0;
-    if (!isPlain) console.log(describe(found));
+    if (!isPlain(found)) console.log(describe(found));
     if (repair) await library.recover(found.runId);
   }
   await library.close();
@@ -70,6 +69,11 @@ async function check(runsFolder: string): Promise<number> {
       `${counts.unreadable} unreadable; ${doubtful} with moments that cannot be right`,
   );
   return counts.damaged + counts.unreadable + doubtful === 0 ? 0 : 1;
+}
+
+function isPlain({ state, timeDoubts, closed, lost, unknownRecords }: RunCheck): boolean {
+  const isAllKnown = lost === null && unknownRecords === 0;
+  return state === 'whole' && isAllKnown && timeDoubts.length + closed.length === 0;
 }
 
 function describe({ runId, state, problem, ...found }: RunCheck): string {
@@ -84,7 +88,13 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
     ({ fromS, toS }) =>
       `  the program was closed from ${fromS.toFixed(1)} to ${toS.toFixed(1)} s of the run: no readings`,
   );
-  return [`${runId}: ${state}, ${why}`, ...places, ...closed, ...doubts].join('\n');
+  const lost =
+    found.lost === null
+      ? []
+      : [
+          `  ${found.lost.readings} readings between ${found.lost.fromS.toFixed(1)} and ${found.lost.toS.toFixed(1)} s of the run are missing: the disk took nothing, and memory had no more room`,
+        ];
+  return [`${runId}: ${state}, ${why}`, ...places, ...lost, ...closed, ...doubts].join('\n');
 }
 
 function describeDoubt(doubt: TimeDoubt): string {

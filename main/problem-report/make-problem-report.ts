@@ -77,6 +77,7 @@ export async function makeProblemReport(parts: ReportParts): Promise<ProblemRepo
       state: parts.recording.state,
       problem: parts.recording.problem && problemInShort(parts.recording.problem),
       adviceStopped: parts.recording.adviceStopped ?? null,
+      lostReadings: parts.recording.lostReadings ?? 0,
     },
     recentProblems: parts.recentProblems,
     window: parts.window,

@@ -35,6 +35,8 @@ export interface Backlog {
   settle(seq: number): void;
   /** Counts readings that found no room. */
   drop(body: LogBody, timeS: number): void;
+  /** Readings dropped since the beginning. */
+  lost(): number;
   /** What was dropped since last asked, or null. */
   takeDropped(): DroppedReadings | null;
 }
@@ -44,6 +46,7 @@ export function createBacklog(mostReadings: number = mostPendingReadings): Backl
   let readings = 0;
   let fromS = Infinity;
   let dropped: DroppedReadings | null = null;
+  let lost = 0;
   const countIn = (body: LogBody) => (body.kind === 'readings' ? body.readings.length : 0);
   return {
     records,
@@ -61,9 +64,11 @@ export function createBacklog(mostReadings: number = mostPendingReadings): Backl
       fromS = records.reduce((oldestS, record) => Math.min(oldestS, record.fromS), Infinity);
     },
     drop(body, timeS) {
+      lost += countIn(body);
       const before = dropped ?? { readings: 0, fromS: timeS };
       dropped = { ...before, readings: before.readings + countIn(body), toS: timeS };
     },
+    lost: () => lost,
     takeDropped() {
       const taken = dropped;
       dropped = null;

@@ -21,6 +21,8 @@ export interface RecorderStatus {
   readonly state: 'recording' | 'failed';
   readonly savedToS: number;
   readonly problem: FileProblem | null;
+  /** Readings that found no room while the disk took nothing: they stand nowhere. */
+  readonly lostReadings: number;
 }
 
 export interface Recorder {
@@ -114,7 +116,8 @@ function createRecorder(
 
   function status(): RecorderStatus {
     const state = problem === null ? 'recording' : 'failed';
-    return { state, savedToS: Math.min(savedToS, backlog.fromS()), problem };
+    const lostReadings = backlog.lost();
+    return { state, savedToS: Math.min(savedToS, backlog.fromS()), problem, lostReadings };
   }
 
   function append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void {

@@ -4,6 +4,7 @@ import type { FileLayer } from '../file-layer/index.ts';
 import { trashFolder } from './bin.ts';
 import { headerLostWords } from './header-lost.ts';
 import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
+import type { LostReadings } from './left-out.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
 import { unreadableRun } from './unreadable-run.ts';
@@ -21,6 +22,8 @@ export interface RunCheck {
   readonly torn: readonly (DamagedStretch & { readonly file: string })[];
   /** What cannot have been when it is said to have been, though every byte of it is whole. */
   readonly timeDoubts: readonly TimeDoubt[];
+  /** Readings that found no room while the disk took nothing; null where there are none. */
+  readonly lost: LostReadings | null;
   /** When the program was closed in mid-run [s]: no readings, and none lost of those recorded. */
   readonly closed: readonly { readonly fromS: number; readonly toS: number }[];
   readonly problem: string | null;
@@ -49,14 +52,17 @@ async function checkRun(
     const { message } = summarised.error;
     if ((await unreadableRun(files, runsFolder, runId, summarised.error)) === null) return null;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
-    return { runId, state: 'unreadable', ...nothing, timeDoubts: [], closed: [], problem: message };
+    const noTimes = { timeDoubts: [], closed: [], lost: null };
+    return { runId, state: 'unreadable', ...nothing, ...noTimes, problem: message };
   }
-  const { summary, header, report } = summarised.value;
+  const { summary, header, report, lost } = summarised.value;
   const timeDoubts = times.doubts();
   const { problem: _, ...read } = report;
-  const found = { runId, readings: summary.readings, ...read, timeDoubts, closed: times.closed() };
+  const { readings } = summary;
+  const found = { runId, readings, ...read, timeDoubts, lost, closed: times.closed() };
   if (header === null) return { ...found, state: 'unreadable', problem: headerLostWords() };
-  const isDamaged = found.damage.length > 0;
+  // A file that is gone leaves no damaged bytes behind, only numbers that are in no other.
+  const isDamaged = found.damage.length > 0 || found.missingRecords > 0;
   return {
     ...found,
     state: isDamaged ? 'damaged' : found.torn.length > 0 ? 'torn' : 'whole',

@@ -52,14 +52,14 @@ export async function* readRunLog(
     const scan = scanFile(files, path.join(folder, file));
     let step = await scan.next();
     while (step.done !== true) {
-      yield merger.take(recordsIn(step.value, file, report));
+      yield counted(merger.take(recordsIn(step.value, file, report)), report);
       step = await scan.next();
     }
     if (!step.value.ok)
       report.problem = await unlessTakenAway(files, folder, file, step.value.error);
     else if (step.value.value !== null) report.torn.push({ file, ...step.value.value });
   }
-  yield merger.end();
+  yield counted(merger.end(), report);
   report.missingRecords = merger.missingRecords();
 }
 
@@ -74,9 +74,14 @@ function recordsIn(
       report.damage.push({ file, offset: item.offset, bytes: item.bytes });
       continue;
     }
-    if (item.record.body.kind === 'unknown') report.unknownRecords += 1;
     records.push(item.record);
   }
+  return records;
+}
+
+/** A record that stands in two files is one. */
+function counted(records: readonly LogRecord[], report: ReadReport): readonly LogRecord[] {
+  report.unknownRecords += records.filter(({ body }) => body.kind === 'unknown').length;
   return records;
 }
 

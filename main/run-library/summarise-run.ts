@@ -13,6 +13,7 @@ import {
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
+import { createLeftOut, type LostReadings } from './left-out.ts';
 import { localIso } from './local-iso.ts';
 import { logFiles } from './log-files.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
@@ -24,6 +25,7 @@ export interface SummarisedRun {
   /** Null when no copy of it can be read. */
   readonly header: LogHeader | null;
   readonly report: ReadReport;
+  readonly lost: LostReadings | null;
 }
 
 /** Derives a run's summary from its log alone; shows each record to whoever else wants to see it. */
@@ -39,9 +41,11 @@ export async function summariseRun(
   if (!labels.ok) return labels;
   const report = emptyReport();
   const gathered = createGathering();
+  const leftOut = createLeftOut();
   for await (const records of readRunLog(files, folder, report)) {
     for (const record of records) {
       gathered.add(record);
+      leftOut.add(record);
       show(record);
     }
   }
@@ -53,6 +57,7 @@ export async function summariseRun(
     : {};
   const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
+  const missing = leftOut.sentences(report);
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -68,11 +73,14 @@ export async function summariseRun(
     plateauC: found.plateauC,
     heatOffCalledS: found.heatOffCalledS,
     corrections: [...sentences],
-    ...(sentences.length > 0 && { wording: wordingOf(sentences) }),
-    damagedRecords: report.missingRecords + report.unknownRecords,
+    leftOut: [...missing],
+    ...(sentences.length + missing.length > 0 && {
+      wording: wordingOf([...sentences, ...missing]),
+    }),
+    damagedRecords: report.missingRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
-  return succeed({ summary, header, report });
+  return succeed({ summary, header, report, lost: leftOut.lost() });
 }
 
 function createGathering() {

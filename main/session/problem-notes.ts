@@ -17,12 +17,13 @@ export function noteProblems(
       last = said;
     };
   };
-  const [ofProbe, ofRecording, ofAdvice] = [whenNew(), whenNew(), whenNew()];
+  const [ofProbe, ofRecording, ofAdvice, ofLost] = [whenNew(), whenNew(), whenNew(), whenNew()];
   return [
     events.on('probe', ({ problem }) => ofProbe(problem && `probe: ${problemInShort(problem)}`)),
-    events.on('recording', ({ problem, adviceStopped }) => {
+    events.on('recording', ({ problem, adviceStopped, lostReadings }) => {
       ofRecording(problem && `recording: ${problemInShort(problem)}`);
       ofAdvice(adviceStopped === undefined ? null : `advice stopped: ${adviceStopped}`);
+      ofLost(lostReadings === undefined ? null : 'recording: readings found no room and are lost');
     }),
     probeHub.on('link', ({ state, reason }) => log.note(`link ${state}: ${reason}`)),
   ];

@@ -88,7 +88,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
     }
     const { runId, header } = running;
-    const { state, savedToS, problem } = recorder.status();
+    const { state, savedToS, problem, lostReadings } = recorder.status();
     const warning: ServiceProblem | null = spaceIsLow
       ? { kind: 'disk-full', path: runsFolder }
       : null;
@@ -99,6 +99,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       savedToS,
       problem: problem === null ? warning : serviceProblemOf(problem),
       ...(adviceStopped !== null && { adviceStopped }),
+      ...(lostReadings > 0 && { lostReadings }),
     };
   }
 

@@ -1,4 +1,5 @@
-import { type RunSummary, say } from '#shared-core';
+import { useMemo } from 'react';
+import { learnWording, type RunSummary, say } from '#shared-core';
 import {
   clockWords,
   dateWords,
@@ -11,6 +12,7 @@ import {
 /** What a run of the library was, in a few lines. */
 export function RunLines({ run }: { readonly run: RunSummary }) {
   const words = useWords();
+  useMemo(() => learnWording(run.wording ?? {}), [run]);
   if (run.unreadable !== null) {
     return (
       <>
@@ -39,15 +41,11 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
           ])}
         </p>
       )}
-      {run.damagedRecords > 0 && (
-        <p className="run-damage">
-          {signs.problem}{' '}
-          {say(
-            '{count, plural, one {# damaged record was skipped} other {# damaged records were skipped}}; the rest is good.',
-            { count: run.damagedRecords },
-          )}
+      {(run.leftOut ?? []).map((sentence) => (
+        <p key={sentence} className="run-damage">
+          {signs.problem} {words.said(sentence)}
         </p>
-      )}
+      ))}
       {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
     </>
   );

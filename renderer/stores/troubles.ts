@@ -5,17 +5,20 @@ export type Trouble =
   | { readonly kind: 'advice-stopped'; readonly message: string }
   /** Recording goes on, but may not for long. */
   | { readonly kind: 'record-in-danger'; readonly problem: ServiceProblem }
-  | { readonly kind: 'not-saved'; readonly problem: ServiceProblem | null };
+  | { readonly kind: 'not-saved'; readonly problem: ServiceProblem | null }
+  /** Measured and shown, but kept nowhere. */
+  | { readonly kind: 'readings-lost' };
 
 /** The advice first: whoever trusts it has to act at the still. */
 export function troublesOf(recording: EventBody<'recording'> | null): readonly Trouble[] {
   if (recording === null || recording.state === 'idle') return [];
-  const { state, problem, adviceStopped } = recording;
+  const { state, problem, adviceStopped, lostReadings } = recording;
   const troubles: Trouble[] = [];
   if (adviceStopped !== undefined) {
     troubles.push({ kind: 'advice-stopped', message: adviceStopped });
   }
   if (state === 'failed') troubles.push({ kind: 'not-saved', problem });
   else if (problem !== null) troubles.push({ kind: 'record-in-danger', problem });
+  if (lostReadings !== undefined) troubles.push({ kind: 'readings-lost' });
   return troubles;
 }

@@ -21,6 +21,10 @@ export function troubleWords(trouble: Trouble): string {
       return say('Not being saved. {what}', {
         what: trouble.problem ? problemWords(trouble.problem) : '',
       }).trim();
+    case 'readings-lost':
+      return say(
+        'The record of this run has a gap: for a while the disk took nothing, and not all readings found room in memory. Note by hand what you read meanwhile; Look back says how many are missing.',
+      );
     default:
       return assertNever(trouble);
   }

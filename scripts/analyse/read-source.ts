@@ -83,17 +83,7 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
   await library.close();
   if (!run.ok) return fail(`"${folder}" holds no run that can be read (${run.error.kind}).`);
   const { inputs, endS, settings, summary, lateMarks } = run.value;
-  const lost = summary.damagedRecords;
-  const problems =
-    lost === 0
-      ? []
-      : [
-          {
-            problem: `${lost} records of the log are damaged and were left out.`,
-            fromS: 0,
-            toS: endS,
-          },
-        ];
+  const problems = (summary.leftOut ?? []).map((problem) => ({ problem, fromS: 0, toS: endS }));
   return succeed({
     inputs,
     endS,

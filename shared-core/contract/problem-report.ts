@@ -80,6 +80,7 @@ export const problemReportSchema = z.strictObject({
       state: z.string(),
       problem: z.string().nullable(),
       adviceStopped: z.string().nullable(),
+      lostReadings: count,
     })
     .nullable(),
   /** The newest last; what came again and again stands once. */

@@ -30,8 +30,11 @@ export const runSummarySchema = z.strictObject({
   heatOffCalledS: z.number().nullable(),
   /** What was put right after the run, in sentences; absent in summaries of older versions. */
   corrections: z.array(z.string()).optional(),
+  /** What is missing from the record and why, in sentences; absent in summaries of older versions. */
+  leftOut: z.array(z.string()).optional(),
   /** What those sentences were made from; absent without any. */
   wording: wordingSchema.optional(),
+  /** Records that no file of it holds whole. */
   damagedRecords: z.number().int(),
   /** Null for a run that can be opened. */
   unreadable: unreadableSchema.nullable(),
@@ -60,6 +63,8 @@ export const recordingStatusSchema = z.strictObject({
   problem: serviceProblemSchema.nullable(),
   /** What made the monitor fail: recording goes on, advice has stopped. Absent while it works. */
   adviceStopped: z.string().optional(),
+  /** Readings that found no room while the disk took nothing; absent while there are none. */
+  lostReadings: z.number().int().optional(),
 });
 
 export type RunSummary = z.infer<typeof runSummarySchema>;

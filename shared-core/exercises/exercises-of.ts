@@ -11,7 +11,7 @@ import { undergraduateExercises } from './undergraduate-exercises.ts';
  *
  * Source: the numbers come from the study; acceptance limits are its uncertainties, or what an eye reads off a plot.
  * @example
- * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
  * exercisesOf(studyRun(run), 'school').map(({ id }) => id) // => ["school-azeotrope"]
  */
 export function exercisesOf(study: RunStudy, level: ExerciseLevel): readonly Exercise[] {

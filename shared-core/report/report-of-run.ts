@@ -193,7 +193,7 @@ function plateBlocks({ plates }: RunStudy): readonly Block[] {
   ];
 }
 
-function doubts({ books, damagedRecords, verdicts, corrections = [] }: RunStudy): readonly Block[] {
+function doubts({ books, leftOut = [], verdicts, corrections = [] }: RunStudy): readonly Block[] {
   const beforeMain = unmeasuredBeforeMain(books);
   const items = [
     ...corrections,
@@ -204,9 +204,7 @@ function doubts({ books, damagedRecords, verdicts, corrections = [] }: RunStudy)
           `No stages are counted from the main cut: cut ${beforeMain.join(', ')} was taken away before it and not measured, so nobody knows what the pot still held.`,
         ]),
     ...verdicts.problems.map(({ problem }) => problem),
-    ...(damagedRecords === 0
-      ? []
-      : [`${damagedRecords} records of the log are damaged and were left out.`]),
+    ...leftOut,
   ];
   if (items.length === 0) return [];
   return [

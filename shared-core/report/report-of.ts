@@ -14,7 +14,7 @@ import { runBlocks } from './report-of-run.ts';
  *
  * Source: this project's layout; no standard.
  * @example
- * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
  * reportOf([studyRun(run)]).title // => "Distillation report: Pear"
  */
 export function reportOf(studies: readonly RunStudy[]): PrintedDocument {

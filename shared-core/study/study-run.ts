@@ -37,7 +37,8 @@ export interface RunToStudy {
   readonly underWay?: boolean | undefined;
   /** What was put right after the run, in sentences. */
   readonly corrections?: readonly string[] | undefined;
-  readonly damagedRecords: number;
+  /** What is missing from its record and why, in sentences. */
+  readonly leftOut?: readonly string[] | undefined;
   readonly settings: RunSettings;
   readonly appVersion: string;
   readonly modelVersion: string;
@@ -75,7 +76,7 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  *
  * Source: see the functions named.
  * @example
- * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, damagedRecords: 0, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
+ * const run = { runId: 'a', name: 'Pear', startedAtIso: '', rehearsal: true, settings: defaultRunSettings, appVersion: '0', modelVersion: '1', inputs: [], endS: 60 };
  * studyRun(run).verdicts.verdict.mainFraction // => false
  * studyRun(run).plateau // => null
  */

@@ -31,8 +31,7 @@ export async function studyForPack(
   }
   monitor.advanceTo(run.endS);
   const { summary, settings, appVersion, modelVersion, endS, lateMarks } = run;
-  const { runId, name, startedAtIso, rehearsal, imported, corrections, damagedRecords, ended } =
-    summary;
+  const { runId, name, startedAtIso, rehearsal, imported, corrections, leftOut, ended } = summary;
   return studyRun(
     {
       runId,
@@ -42,7 +41,7 @@ export async function studyForPack(
       imported,
       underWay: ended === 'recording',
       corrections,
-      damagedRecords,
+      leftOut,
       settings,
       appVersion,
       modelVersion,

@@ -12,7 +12,6 @@ const lines = readMe(
       name: 'Group of the third table',
       startedAtIso: '',
       rehearsal: false,
-      damagedRecords: 0,
       settings: defaultRunSettings,
       appVersion: '0',
       modelVersion: '1',

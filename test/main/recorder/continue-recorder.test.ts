@@ -68,7 +68,12 @@ test('a log of several files, torn at its end, goes on with the next number, and
   expect(past.logEnd).toMatchObject({ segment: 2, lastSegment: 2, seq: 20, timeS: 20 });
   const continued = await continueRecorder(setup, past.logEnd);
   if (!continued.ok) throw new Error(continued.error.message);
-  expect(continued.value.status()).toEqual({ state: 'recording', savedToS: 20, problem: null });
+  expect(continued.value.status()).toEqual({
+    state: 'recording',
+    savedToS: 20,
+    problem: null,
+    lostReadings: 0,
+  });
   continued.value.append(reading(30), 30, 'now');
   expect(await continued.value.close()).toEqual({ ok: true });
 

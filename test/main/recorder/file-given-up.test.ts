@@ -171,8 +171,8 @@ describe('a log file that fails', () => {
       'sync run.jsonl',
     ]);
     expect(told).toEqual([
-      { state: 'failed', savedToS: 0, problem: broken },
-      { state: 'recording', savedToS: 1, problem: null },
+      { state: 'failed', savedToS: 0, problem: broken, lostReadings: 0 },
+      { state: 'recording', savedToS: 1, problem: null, lostReadings: 0 },
     ]);
     const lines = (written.get('run-2.jsonl') ?? '').trimEnd().split('\n');
     expect(lines.map((line) => JSON.parse(line))).toMatchObject([
@@ -195,11 +195,21 @@ describe('a log file that fails', () => {
     expect(take().filter((what) => what.startsWith('open'))).toEqual([]);
     await pass(0.2);
     expect(take().filter((what) => what.startsWith('open'))).toEqual(['open run-3.jsonl']);
-    expect(recorder.status()).toEqual({ state: 'failed', savedToS: 0, problem: broken });
+    expect(recorder.status()).toEqual({
+      state: 'failed',
+      savedToS: 0,
+      problem: broken,
+      lostReadings: 0,
+    });
     disk.syncs = () => true;
     disk.writes = () => 'yes';
     await pass(2);
-    expect(recorder.status()).toEqual({ state: 'recording', savedToS: 1, problem: null });
+    expect(recorder.status()).toEqual({
+      state: 'recording',
+      savedToS: 1,
+      problem: null,
+      lostReadings: 0,
+    });
   });
 
   test('though it can be begun and written is tried again only every two seconds as well', async () => {

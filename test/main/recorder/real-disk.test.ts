@@ -183,6 +183,7 @@ describe('on a real disk', () => {
           state: 'recording',
           savedToS: 100,
           problem: null,
+          lostReadings: 0,
         });
       expect(await started.value.close()).toEqual({ ok: true, value: undefined });
       await full.value.close();

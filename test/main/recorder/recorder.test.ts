@@ -126,6 +126,7 @@ describe('startRecorder', () => {
     isFull = true;
     for (let second = 1; second <= 8; second += 1) recorder.append(reading(second), second, 'soon');
     recorder.append(note(9), 9, 'now');
+    expect(recorder.status().lostReadings).toBe(3);
     isFull = false;
     await pass(3);
     await expect.poll(() => recorder.status().savedToS).toBe(9);
@@ -175,7 +176,7 @@ describe('a closed recorder', () => {
     expect((await recordsIn(folder)).map(({ body }) => body.kind)).toEqual(['header', 'readings']);
     expect(await readdir(folder)).toEqual(['run.jsonl']);
     expect({ status: recorder.status(), unsaved: recorder.unsaved() }).toEqual({
-      status: { state: 'recording', savedToS: 1, problem: null },
+      status: { state: 'recording', savedToS: 1, problem: null, lostReadings: 0 },
       unsaved: [],
     });
   });

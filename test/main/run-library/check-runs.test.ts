@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { checkRuns, createRunLibrary, type FileLayer, nodeFileLayer } from '#main';
-import { encodeRecord, firstPreviousChecksum } from '#shared-core';
+import { encodeRecord, firstPreviousChecksum, type LogBody } from '#shared-core';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -83,6 +83,7 @@ test('of a run that cannot be read nothing is told but why', async () => {
       damage: [],
       torn: [],
       timeDoubts: [],
+      lost: null,
       closed: [],
       problem: 'There is no run log in this folder.',
     },
@@ -107,4 +108,47 @@ test('runs are checked oldest first, however the disk lists them', async () => {
     }
     expect(checked).toEqual(runIds);
   }
+});
+
+/** Lines of one file, each chained to the one before and numbered from `firstSeq`. */
+function linesOf(bodies: readonly LogBody[], firstSeq: number): string {
+  let previous = firstPreviousChecksum;
+  return bodies
+    .map((body, index) => {
+      const stamp = { seq: firstSeq + index, monoS: index, wallMs: 0 };
+      const { line, checksum } = encodeRecord(body, stamp, previous);
+      previous = checksum;
+      return line;
+    })
+    .join('');
+}
+
+const header = logHeader(runId);
+const reading = (timeS: number): LogBody => ({ kind: 'readings', readings: [[timeS, 'head', 20]] });
+
+test('a run of which one of several files has gone is damaged, though every byte left of it is whole', async () => {
+  const runsFolder = await folderOf({
+    'run.jsonl': linesOf([{ kind: 'header', header }, reading(1)], 0),
+    'run-3.jsonl': linesOf(
+      [{ kind: 'segment', segment: 3, because: 'EIO', header }, reading(9)],
+      8,
+    ),
+  });
+  const checks = [];
+  for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
+  expect(checks).toMatchObject([{ state: 'damaged', missingRecords: 7, damage: [], lost: null }]);
+});
+
+test('readings that found no room while the disk took nothing are told of a run that is whole', async () => {
+  const bodies: LogBody[] = [
+    { kind: 'header', header },
+    reading(1),
+    { kind: 'dropped', timeS: 9, readings: 3, fromS: 6, toS: 8 },
+    { kind: 'dropped', timeS: 15, readings: 2, fromS: 12, toS: 14 },
+    { kind: 'end', timeS: 20, how: 'clean' },
+  ];
+  const runsFolder = await folderOf({ 'run.jsonl': linesOf(bodies, 0) });
+  const checks = [];
+  for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
+  expect(checks).toMatchObject([{ state: 'whole', lost: { readings: 5, fromS: 6, toS: 14 } }]);
 });

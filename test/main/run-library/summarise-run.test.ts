@@ -86,6 +86,7 @@ test('a summary tells of the whole run: who it is, how long, how many readings o
     plateauC: null,
     heatOffCalledS: null,
     corrections: [],
+    leftOut: [],
     damagedRecords: 0,
     unreadable: null,
   });
@@ -216,4 +217,33 @@ test('wherever the disk fails in mid-read, the run is not taken for a shorter on
       { ok: false, error: { kind: 'failed' } },
     ]);
   }
+});
+
+test('what is missing from a record is told by its cause, and no record of a newer version is called damaged', async () => {
+  const newer = { kind: 'weighed-by-itself', timeS: 3 } as unknown as LogBody;
+  const { summary } = await summaryOf({
+    'run.jsonl': logText([
+      { kind: 'header', header },
+      newer,
+      { kind: 'dropped', timeS: 700, readings: 3, fromS: 61, toS: 660 },
+      reading(701, 20),
+    ]),
+    // What the file before may have lost stands in the next one too.
+    'run-2.jsonl': logText(
+      [
+        { kind: 'segment', segment: 2, because: 'EIO', header },
+        newer,
+        { kind: 'dropped', timeS: 700, readings: 3, fromS: 61, toS: 660 },
+        reading(701, 20),
+      ],
+      0,
+    ),
+  });
+  expect([summary.damagedRecords, summary.leftOut]).toEqual([
+    0,
+    [
+      '1 record is left out here: a newer version of this program wrote what this one does not know. Nothing of it is lost; that version shows it.',
+      '3 readings are missing between 0:01:01 and 0:11:00: the disk took nothing, and memory had no more room.',
+    ],
+  ]);
 });

@@ -17,6 +17,7 @@ const summary: RunSummary = {
   plateauC: 78,
   heatOffCalledS: 2800,
   damagedRecords: 1,
+  leftOut: ['1 damaged record was skipped; the rest is good.'],
   unreadable: null,
 };
 
@@ -59,7 +60,7 @@ test('whoever comes back from a run finds the focus on it', () => {
   expect(document.activeElement?.getAttribute('aria-label')).toBe('Replay Monday');
 });
 
-test('one damaged record is told as one', () => {
+test('what is missing from its record is told', () => {
   renderCard(summary);
   expect(screen.getByText('✕ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
 });

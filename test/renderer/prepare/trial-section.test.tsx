@@ -93,7 +93,6 @@ test('what was tried goes into the record with role and time, and into the repor
     name: 'Pear',
     startedAtIso: '',
     rehearsal: false,
-    damagedRecords: 0,
     settings: settings.ok ? settings.value : defaultRunSettings,
     appVersion: '0',
     modelVersion: '1',

@@ -33,7 +33,6 @@ const study = studyRun({
   name: 'Pear',
   startedAtIso: '',
   rehearsal: false,
-  damagedRecords: 0,
   settings: defaultRunSettings,
   appVersion: '0',
   modelVersion: '1',

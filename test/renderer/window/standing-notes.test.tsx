@@ -113,3 +113,11 @@ describe('what is wrong with the run under way', () => {
     expect(said).toEqual(['Advice has s', 'Little room ']);
   });
 });
+
+test('that readings found no room in the record is told for as long as the run goes on, after the disk takes them again too', () => {
+  show('watch', { ...recording, lostReadings: 40 });
+  const notes = screen.getAllByRole('alert').map(({ textContent }) => textContent);
+  expect(notes.filter((note) => note?.startsWith('The record of this run has a gap'))).toHaveLength(
+    1,
+  );
+});

@@ -21,7 +21,6 @@ function studyWith(first: readonly MarkBody[]) {
     name: 'Pear',
     startedAtIso: '',
     rehearsal: false,
-    damagedRecords: 0,
     settings: {
       ...defaultRunSettings,
       charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },

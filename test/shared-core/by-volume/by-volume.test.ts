@@ -44,7 +44,6 @@ const study = (inputs: readonly RunInput[], changes: Partial<RunSettings> = {}) 
     startedAtIso: '',
     rehearsal: false,
     imported: true,
-    damagedRecords: 0,
     settings: { ...settings, ...changes },
     appVersion: '0',
     modelVersion: '1',

@@ -16,7 +16,6 @@ const run = {
   name: 'Pear',
   startedAtIso: '',
   rehearsal: false,
-  damagedRecords: 0,
   settings: defaultRunSettings,
   appVersion: '0',
   modelVersion: '1',

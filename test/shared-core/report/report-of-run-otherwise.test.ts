@@ -189,7 +189,7 @@ test('calls, sugar and doubts that there were not take no room', () => {
     verdicts: { ...verdicts, alarms: [], problems: [] },
     books: { ...books, ferment: null, assumptions: [] },
     corrections: undefined,
-    damagedRecords: 0,
+    leftOut: undefined,
   });
   expect(lines.filter((line) => /Calls|From sugar|taken for granted/.test(line))).toEqual([]);
 });

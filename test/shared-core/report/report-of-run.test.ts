@@ -73,7 +73,7 @@ test('a report of one run says all there is to it, in the order in which it is h
     '- Readings without a stated uncertainty (k = 1): volumes 0.5 mL and 0.5 %, masses 0.05 g, alcoholometer 0.5 % vol and hydrometer 1 kg/m³, each mostly of the instrument itself, temperatures 0.5 K.',
     '- Liquid left in the column and the condenser was not measured; it is missing from the balance.',
     '- Two readings were left out.',
-    '- 2 records of the log are damaged and were left out.',
+    '- 2 damaged records were skipped; the rest is good.',
     '## Discussion',
     '1. How far is the plateau from the azeotrope at this air pressure? What of the difference do the thermometer and the pressure explain?',
     '2. Does the balance of ethanol close within its uncertainty? Where may the rest be?',

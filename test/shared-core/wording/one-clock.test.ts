@@ -45,7 +45,6 @@ describe('a run with a probe that drops out, sticks and goes silent', () => {
     name: 'Pear',
     startedAtIso: '',
     rehearsal: false,
-    damagedRecords: 0,
     settings,
     appVersion: '0',
     modelVersion: '1',

@@ -68,6 +68,10 @@ export const lookBack: Readonly<Record<string, string>> = {
   'heat-off prompt at {time}': 'Aufforderung „Wärme weg“ bei {time}',
   '{count, plural, one {# damaged record was skipped} other {# damaged records were skipped}}; the rest is good.':
     '{count, plural, one {# beschädigter Eintrag wurde übergangen} other {# beschädigte Einträge wurden übergangen}}; der Rest ist gut.',
+  '{count, plural, one {# record is} other {# records are}} left out here: a newer version of this program wrote what this one does not know. Nothing of it is lost; that version shows it.':
+    '{count, plural, one {# Eintrag fehlt} other {# Einträge fehlen}} hier: eine neuere Version dieses Programms schrieb, was diese nicht kennt. Verloren ist davon nichts; jene Version zeigt es.',
+  '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: the disk took nothing, and memory had no more room.':
+    '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: der Datenträger nahm nichts an, und im Speicher war kein Platz mehr.',
   'a table by volume, without times': 'eine Tabelle nach Menge, ohne Zeiten',
   rehearsal: 'Probelauf',
   'cut off, saved up to its last second': 'abgebrochen, bis zur letzten Sekunde gespeichert',

@@ -101,6 +101,8 @@ export const words: Readonly<Record<string, string>> = {
   'time of the run not known': 'Zeit des Versuchs nicht bekannt',
   'Advice has stopped: no prompt will come in this run. Read the thermometer in the still head and go by it. Readings are still recorded. ({message})':
     'Die Beratung hat aufgehört: in diesem Versuch kommt keine Aufforderung mehr. Das Thermometer im Destillationskopf ablesen und sich danach richten. Werte werden weiter aufgezeichnet. ({message})',
+  'The record of this run has a gap: for a while the disk took nothing, and not all readings found room in memory. Note by hand what you read meanwhile; Look back says how many are missing.':
+    'Die Aufzeichnung dieses Versuchs hat eine Lücke: eine Weile nahm der Datenträger nichts an, und nicht alle Messwerte fanden Platz im Speicher. Was inzwischen abgelesen wurde, von Hand notieren; der Rückblick sagt, wie viele fehlen.',
   'Little room is left at {path}. Free some space soon; everything is still being saved.':
     'Bei {path} ist wenig Platz. Bald Platz schaffen; noch wird alles gespeichert.',
   'Not being saved. {what}': 'Wird nicht gespeichert. {what}',

@@ -6,7 +6,7 @@ import { pearRun } from '../../../shared-core/report/support/pear-run.ts';
 export function pearPackRun(
   changes: { readonly runId?: string; readonly name?: string } = {},
 ): PackRun {
-  const { entries, runId, name, startedAtIso, damagedRecords, ...run } = pearRun().run;
+  const { entries, runId, name, startedAtIso, ...run } = pearRun().run;
   const inputs = run.inputs.filter((input) => input.kind !== 'reading' || input.timeS % 5 === 0);
   return {
     entries,
@@ -28,7 +28,7 @@ export function pearPackRun(
         rehearsal: false,
         plateauC: null,
         heatOffCalledS: null,
-        damagedRecords,
+        damagedRecords: 0,
         unreadable: null,
       },
     },

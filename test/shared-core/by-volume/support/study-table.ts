@@ -58,7 +58,6 @@ export function studyTable(text: string, stated: StatedTable) {
     startedAtIso: '',
     rehearsal: false,
     imported: true,
-    damagedRecords: 0,
     settings,
     appVersion: '0',
     modelVersion: '1',

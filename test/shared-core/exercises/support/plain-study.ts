@@ -73,7 +73,6 @@ export function plainStudy(changes: Partial<RunStudy> = {}, entries = plainEntri
     name: 'Pear-juice ferment',
     startedAtIso: '2026-03-18T09:15:00.000Z',
     rehearsal: false,
-    damagedRecords: 0,
     settings: {
       ...defaultRunSettings,
       charge: { volumeMl: 250, strengthAbv: 12, standardUncertaintyAbv: 0.2 },

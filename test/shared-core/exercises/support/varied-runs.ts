@@ -217,7 +217,6 @@ export function carefulRun(still: Still, index: number): RunToStudy {
     name: `Pear-juice ferment ${index + 1}`,
     startedAtIso: '2026-03-18T09:15:00.000Z',
     rehearsal: true,
-    damagedRecords: 0,
     settings: {
       ...defaultRunSettings,
       charge: { volumeMl, strengthAbv: abv, standardUncertaintyAbv: 0.2 },

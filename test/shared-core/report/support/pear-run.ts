@@ -83,7 +83,6 @@ export function pearRun(seed = 'pear run'): PearRun {
       name: 'Pear-juice ferment',
       startedAtIso: '2026-03-18T09:15:00.000Z',
       rehearsal: true,
-      damagedRecords: 0,
       settings: {
         ...defaultRunSettings,
         charge: { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0.2 },

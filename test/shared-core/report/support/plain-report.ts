@@ -7,7 +7,7 @@ export function plainReport(changes: Partial<RunStudy> = {}): RunStudy {
   return {
     ...study,
     rehearsal: true,
-    damagedRecords: 2,
+    leftOut: ['2 damaged records were skipped; the rest is good.'],
     corrections: ['The charge was put right to 250 mL.'],
     verdicts: {
       ...study.verdicts,
