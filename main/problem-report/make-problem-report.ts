@@ -36,7 +36,10 @@ export interface Owner {
 const megabyte = 1e6;
 const inMb = (bytes: number) => Math.round(bytes / megabyte);
 
-/** Gathers the report; whatever leads to a person is taken out of every text of it last, wherever it came from. */
+/**
+ * Gathers the report; whatever leads to a person is taken out of every text of it last, wherever it came from. Moments and versions are this
+ * program's own: a run that is called “2026” must not make them unreadable.
+ */
 export async function makeProblemReport(parts: ReportParts): Promise<ProblemReport> {
   const { app, files, runsFolder, runs, withRunNames } = parts;
   const free = await files.freeBytes(runsFolder);
@@ -82,9 +85,22 @@ export async function makeProblemReport(parts: ReportParts): Promise<ProblemRepo
     recentProblems: parts.recentProblems,
     window: parts.window,
   } as const satisfies Omit<ProblemReport, 'runNames'>;
-  const secrets = [...ownSecrets(parts.owner ?? thisOwner(), runsFolder), ...runSecrets(runs)];
+  const secrets = [
+    ...ownSecrets(parts.owner ?? thisOwner(), runsFolder),
+    ...runSecrets(runs),
+    ...portSecrets(parts.ports),
+  ];
   const cleaned = everyText<ProblemReport>(report, (text) => withoutPrivate(text, secrets));
-  return { ...cleaned, format: report.format, ...(withRunNames && { runNames: names }) };
+  const { format, madeAtIso, program } = report;
+  const recentProblems = cleaned.recentProblems.map((problem, index) => ({
+    ...problem,
+    lastAtIso: parts.recentProblems[index]?.lastAtIso ?? '',
+  }));
+  return {
+    ...cleaned,
+    ...{ format, madeAtIso, program, recentProblems },
+    ...(withRunNames && { runNames: names }),
+  };
 }
 
 function probeFacts(status: ProbeStatus): NonNullable<ProblemReport['probe']> {
@@ -124,7 +140,21 @@ function ownSecrets(owner: Owner, runsFolder: string): readonly Private[] {
 }
 
 function runSecrets(runs: ReportParts['runs']): readonly Private[] {
-  return (runs ?? []).map(({ name }) => ({ text: name, standsFor: '[name of a run]' }));
+  return (runs ?? []).flatMap(({ runId, name }) => [
+    // Nobody is called by a number, and numbers are half of what a report says.
+    ...(/\p{L}/u.test(name) ? [{ text: name, standsFor: '[name of a run]' }] : []),
+    // People rename folders too.
+    ...(ownRunId.test(runId) ? [] : [{ text: runId, standsFor: '[folder of a run]' }]),
+  ]);
+}
+
+/** Names that this program gives the folders of runs. */
+const ownRunId = /^\d{8}T\d{6}Z(?:-\d+)?$/;
+
+function portSecrets(ports: readonly PortInfo[]): readonly Private[] {
+  return ports.flatMap(({ serialNumber }) =>
+    serialNumber === null ? [] : [{ text: serialNumber, standsFor: '[serial number]' }],
+  );
 }
 
 /** Some systems know no name for the account that a program runs under. */

@@ -7,6 +7,9 @@ export interface Private {
 /** Whoever's folder it is, it bears a name. */
 const folderOfSomebody = /(?:\/home\/|\/Users\/|[A-Za-z]:\\Users\\)[^\s/\\:"')]+/g;
 
+/** Named by a number alone; all others bear a serial number, or the name of somebody's telephone. */
+const namedPort = /\/dev\/(?!(?:tty(?:USB|ACM|AMA|S)|pts\/)\d+(?![^\s:,"')]))[^\s:,"')]+/g;
+
 /** Replaces what is private in a text, the longest first, in capitals or not, wherever it stands as a word of its own. */
 export function withoutPrivate(text: string, secrets: readonly Private[]): string {
   const longestFirst = secrets
@@ -14,7 +17,7 @@ export function withoutPrivate(text: string, secrets: readonly Private[]): strin
     .toSorted((a, b) => b.text.length - a.text.length);
   const cleaned = longestFirst.reduce(
     (left, secret) => left.replaceAll(asWord(secret.text), secret.standsFor),
-    text,
+    text.replaceAll(namedPort, '/dev/[port]'),
   );
   return cleaned.replaceAll(folderOfSomebody, '[home]');
 }

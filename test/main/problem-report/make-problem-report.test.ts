@@ -4,7 +4,13 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { nodeFileLayer } from '#main';
-import { type ProbeSource, type RunSummary, serialSourceSchema } from '#shared-core';
+import {
+  asGiven,
+  type ProbeSource,
+  type RunSummary,
+  serialSourceSchema,
+  worded,
+} from '#shared-core';
 import { noProbeStatus } from '../../../main/probe/probe-status.ts';
 import {
   makeProblemReport,
@@ -251,4 +257,49 @@ test('wherever a secret stands as a word of its own, and whatever signs it holds
       expect(cleaned).toBe(`x${before}…${after}y`);
     }),
   );
+});
+
+test('runs that are called by numbers make no moment, version or count unreadable', async () => {
+  const runs = ['2025', '14', '9600', '10'].map((name) => ({ ...run, name }));
+  const app = { version: '0.14.0', modelVersion: '14', shell: 'loopback' };
+  const what = 'probe: port-failed at /dev/ttyACM0: no answer in 10 s';
+  const lastAtIso = '2025-03-14T10:59:00.000Z';
+  const recentProblems = [{ lastAtIso, times: 1, what }];
+  const { report } = await madeReport(false, { runs, app, recentProblems });
+  expect(report).toMatchObject({
+    madeAtIso: '2025-03-14T11:00:00.000Z',
+    program: app,
+    recentProblems: [{ lastAtIso, what }],
+  });
+});
+
+test('neither the serial number in the path of a port, nor a folder that somebody renamed, nor what stood in a file is told', async () => {
+  const refusal = problemInShort({
+    kind: 'request-invalid',
+    message: worded('No time can be read in the column "{column}".', {
+      column: asGiven('Kopf (M. Birne)'),
+    }),
+  });
+  const said = [
+    'port-busy at /dev/cu.usbserial-S-4711',
+    'port-not-found at /dev/serial/by-id/usb-Maker_Probe_B0815-if00-port0',
+    'port-failed at /dev/cu.Birnes-Telefon: EIO',
+    'port-failed at /dev/ttyUSB0: EIO, S-4711',
+    'port-failed at /dev/pts/12: EIO',
+    'run-unreadable at x/Birne-Gruppe-2/run.jsonl',
+    refusal,
+  ];
+  const { report } = await madeReport(false, {
+    runs: [{ ...run, runId: 'Birne-Gruppe-2' }],
+    recentProblems: said.map((what) => ({ lastAtIso: '', times: 1, what })),
+  });
+  expect(report.recentProblems.map(({ what }) => what)).toEqual([
+    'port-busy at /dev/[port]',
+    'port-not-found at /dev/[port]',
+    'port-failed at /dev/[port]: EIO',
+    'port-failed at /dev/ttyUSB0: EIO, [serial number]',
+    'port-failed at /dev/pts/12: EIO',
+    'run-unreadable at x/[folder of a run]/run.jsonl',
+    'request-invalid: No time can be read in the column "[as given]".',
+  ]);
 });
