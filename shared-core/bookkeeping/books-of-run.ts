@@ -18,11 +18,13 @@ import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { Quantity } from './quantity.ts';
-import type { StrengthMeasurement } from './strength-measurement.ts';
+import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
 
 /** A cut with what is known of it, and where its strength comes from. */
 export interface BookedCut extends CutRecord {
   readonly strengthFrom: 'measured' | 'head-temperature' | 'unknown';
+  /** At 20 °C; known also of a measured cut that can't be booked. */
+  readonly strengthAbv: BookedLiquid['strengthAbv'] | null;
   /** Null while its amount or its strength is unknown. */
   readonly booked: BookedLiquid | null;
 }
@@ -84,9 +86,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     withEntries(cutsOfRun({ inputs, endS }), markedCuts, endS),
     entries?.cuts ?? [],
     endS,
-  )
-    .map((cut) => bookCut(cut, verdicts.estimates, assumptions))
-    .map((cut) => ({ ...cut, booked: withinCharge(cut.booked, charge, assumptions) }));
+  ).map((cut) => bookCut(cut, { charge, estimates: verdicts.estimates, assumptions }));
   const part = (name: string, measured: PartlyMeasured) =>
     withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
   const residue = part(worded('Residue'), entries?.residue ?? marked.residue);
@@ -299,31 +299,48 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
   }
 }
 
-function bookCut(
-  cut: CutRecord,
-  estimates: Verdicts['estimates'],
-  assumptions: Set<string>,
-): BookedCut {
-  const strength = cut.strength ?? strengthFromHead(cut, estimates);
-  const strengthFrom =
-    cut.strength !== null ? 'measured' : strength === null ? 'unknown' : 'head-temperature';
-  if (strengthFrom === 'head-temperature') {
-    assumptions.add(
-      worded(
-        'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
-      ),
-    );
-  }
+/** What each liquid is booked against. */
+interface Bookkeeping {
+  readonly charge: BookedLiquid;
+  readonly estimates: Verdicts['estimates'];
+  readonly assumptions: Set<string>;
+}
+
+/** A strength that nobody measured is estimated only where there is an amount that it could be of. */
+function bookCut(cut: CutRecord, { charge, estimates, assumptions }: Bookkeeping): BookedCut {
   const { number, amount } = cut;
+  const name = worded('Cut {number}', { number });
+  const fromHead =
+    cut.strength !== null || amount === null ? null : strengthFromHead(cut, estimates);
+  const strength = cut.strength ?? fromHead;
+  if (fromHead !== null) assumptions.add(fromHeadWords);
+  const booked =
+    amount === null || strength === null
+      ? null
+      : withinCharge(bookMeasured({ name, amount, strength }, assumptions), charge, assumptions);
   return {
     ...cut,
-    strengthFrom,
-    booked:
-      amount === null || strength === null
-        ? null
-        : bookMeasured({ name: worded('Cut {number}', { number }), amount, strength }, assumptions),
+    booked,
+    strengthAbv: booked?.strengthAbv ?? readStrengthAbv(cut.strength),
+    strengthFrom:
+      cut.strength !== null ? 'measured' : booked === null ? 'unknown' : 'head-temperature',
   };
 }
+
+/** Null where nothing was read, or nothing that a mixture of ethanol and water can show. */
+function readStrengthAbv(strength: StrengthMeasurement | null): BookedCut['strengthAbv'] {
+  if (strength === null) return null;
+  try {
+    return measuredStrength(strength).alcoholByVolume;
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+const fromHeadWords = worded(
+  'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
+);
 
 const assumedDoubts = worded(
   'Readings without a stated uncertainty (k = 1): volumes {volumeMl} mL and {volumePercent} %, masses {massG} g, alcoholometer {alcoholometerAbv} % vol and hydrometer {hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures {temperatureK} K.',

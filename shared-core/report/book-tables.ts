@@ -58,11 +58,11 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
       column(worded('Strength from'), 2.1),
     ],
     rows: [
-      ...books.cuts.map(({ number, fromS, toS, booked, amount, strengthFrom }) => [
+      ...books.cuts.map(({ number, fromS, toS, strengthFrom, ...cut }) => [
         worded('Cut {number}', { number }),
         clockWords(fromS),
         clockWords(toS),
-        ...(booked === null ? amountCells(amount) : liquidCells(booked)),
+        ...(cut.booked === null ? asReadCells(cut) : liquidCells(cut.booked)),
         sources[strengthFrom],
       ]),
       ...[books.residue, books.holdUp].flatMap((liquid) =>
@@ -73,11 +73,21 @@ function cutsTable({ books }: BooksToShow): DocumentTable | null {
 }
 
 /** What was read of a cut that can't be booked: it is no less measured for that. */
-function amountCells(amount: BookedCut['amount']): readonly string[] {
-  if (amount === null) return [worded('not measured'), '–', '–', '–'];
-  if (amount.by === 'mass') return ['–', measuredWords(amount.massG, 'g'), '–', '–'];
-  const asRead = worded('{figure} as read', { figure: measuredWords(amount.volumeMl, 'mL') });
-  return [asRead, '–', '–', '–'];
+function asReadCells({
+  amount,
+  strengthAbv,
+}: Pick<BookedCut, 'amount' | 'strengthAbv'>): readonly string[] {
+  return [
+    ...amountCells(amount),
+    strengthAbv === null ? '–' : intervalWords(strengthAbv, '% vol'),
+    '–',
+  ];
+}
+
+function amountCells(amount: BookedCut['amount']): readonly [string, string] {
+  if (amount === null) return [worded('not measured'), '–'];
+  if (amount.by === 'mass') return ['–', measuredWords(amount.massG, 'g')];
+  return [worded('{figure} as read', { figure: measuredWords(amount.volumeMl, 'mL') }), '–'];
 }
 
 function liquidCells(booked: BookedLiquid): readonly string[] {

@@ -39,19 +39,16 @@ export function cutsTable(studies: readonly RunStudy[]): Table {
     ],
     *rows() {
       for (const { runId, books } of studies) {
-        for (const { number, fromS, toS, booked, strengthFrom } of books.cuts) {
-          const known =
-            booked === null
-              ? Array<null>(9).fill(null)
-              : [
-                  ...both(booked.volumeMl),
-                  ...both(booked.massG),
-                  booked.strengthAbv.value,
-                  booked.strengthAbv.low,
-                  booked.strengthAbv.high,
-                  ...both(booked.ethanolG),
-                ];
-          yield [runId, number, fromS, toS, ...known, strengthFrom];
+        for (const { number, fromS, toS, booked, strengthAbv, strengthFrom } of books.cuts) {
+          const strength = [strengthAbv?.value, strengthAbv?.low, strengthAbv?.high];
+          yield [
+            ...[runId, number, fromS, toS],
+            ...both(booked?.volumeMl),
+            ...both(booked?.massG),
+            ...strength.map((value) => value ?? null),
+            ...both(booked?.ethanolG),
+            strengthFrom,
+          ];
         }
       }
     },
@@ -90,8 +87,10 @@ export function resultsTable(studies: readonly RunStudy[]): Table {
   };
 }
 
-function both({ value, standardUncertainty }: Quantity): readonly [number, number] {
-  return [value, standardUncertainty];
+function both(quantity: Quantity): readonly [number, number];
+function both(quantity: Quantity | undefined): readonly [number | null, number | null];
+function both(quantity: Quantity | undefined): readonly [number | null, number | null] {
+  return [quantity?.value ?? null, quantity?.standardUncertainty ?? null];
 }
 
 type ResultRow = readonly [

@@ -108,6 +108,32 @@ describe('the strength of a cut that nobody measured', () => {
       booksOf({ inputs: later, verdicts: { estimates } }).cuts.map((one) => one.strengthFrom),
     ]).toEqual([['unknown'], ['measured']]);
   });
+
+  test('is nobody’s where nobody measured how much there was, and that of a measured one stays', () => {
+    const taken = { type: 'receiver-changed', volumeMl: null } as const;
+    const read = { type: 'liquid-strength', liquid: 'cut-1', alcoholByVolume: 85 } as const;
+    const unmeasured = [
+      { kind: 'mark', timeS: 10, markId: 1, mark: { type: 'heat-on' } },
+      { kind: 'mark', timeS: 50, markId: 2, mark: taken },
+    ] as const;
+    const later = {
+      kind: 'mark',
+      timeS: 55,
+      markId: 3,
+      mark: { ...read, temperatureC: 20 },
+    } as const;
+    const cutOf = (run: Partial<Run>) => {
+      const [one] = booksOf({ ...run, verdicts: { estimates } }).cuts;
+      return [one?.strengthFrom, one?.strengthAbv?.value ?? null, one?.booked];
+    };
+    expect([cutOf({ inputs: unmeasured }), cutOf({ inputs: [...unmeasured, later] })]).toEqual([
+      ['unknown', null, null],
+      ['measured', expect.closeTo(85, 6), null],
+    ]);
+    expect(booksOf({ inputs: unmeasured, verdicts: { estimates } }).assumptions).not.toContainEqual(
+      expect.stringMatching(/^Where no strength was measured/),
+    );
+  });
 });
 
 test('a slip of the pen is told with what was read and what could be, and is in no balance', () => {

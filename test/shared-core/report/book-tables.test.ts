@@ -36,6 +36,7 @@ const cut = (
   toS: 600 * number + 65,
   amount: null,
   strength: null,
+  strengthAbv: booked?.strengthAbv ?? null,
   strengthFrom,
   booked,
 });
