@@ -1,6 +1,6 @@
 import { systemClock } from '../clock/index.ts';
 import { nodeFileLayer } from '../file-layer/index.ts';
-import { makeProblemReport, type ProblemReport } from '../problem-report/index.ts';
+import { makeProblemReport, type ProblemReport, problemInShort } from '../problem-report/index.ts';
 import { createRunLibrary } from '../run-library/index.ts';
 import type { AppFacts } from './app-handlers.ts';
 import { doubtfulFiles } from './doubtful-files.ts';
@@ -16,7 +16,7 @@ export async function reportWithoutServices(
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => false });
   const listed = await library.list(null);
   await library.close();
-  const problems = [because, listed.ok ? null : `runs: ${listed.error.kind}`];
+  const problems = [because, listed.ok ? null : `runs: ${problemInShort(listed.error)}`];
   const lastAtIso = new Date(clock.wallMs()).toISOString();
   return makeProblemReport({
     app,

@@ -67,8 +67,8 @@ export function priorScale(settings: RunSettings, scale: VapourScale): ScaleBeli
 
 /** Standard deviation of the offset by what was stated alone [K]. */
 export function statedScaleSdK(settings: RunSettings, scale: VapourScale): number {
-  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
-  return Math.hypot(temperatureUncertaintyK, scale.kelvinPerKPa * pressureUncertaintyKPa, modelSdK);
+  const { temperatureUncertaintyK } = scaleDoubts(settings);
+  return Math.hypot(temperatureUncertaintyK, statedPressureSdK(settings, scale), modelSdK);
 }
 
 /** What of it the air pressure leaves open [K]. */

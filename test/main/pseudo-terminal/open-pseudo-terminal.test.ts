@@ -27,6 +27,20 @@ function plugInto(path: string) {
   };
 }
 
+/** Everything that comes over a port, as often as it is taken until nothing is there any more. */
+function takingFrom(port: Pick<ReturnType<typeof plugInto>, 'read'>) {
+  let taken = '';
+  return {
+    taken: () => taken,
+    takeAll: () =>
+      until('all that is there', () => {
+        const piece = port.read();
+        taken += piece;
+        return taken.length > 0 && piece === '';
+      }),
+  };
+}
+
 test('bytes go both ways as they are: nothing is echoed, nothing translated', async () => {
   const terminal = opened();
   const heard: string[] = [];
@@ -48,22 +62,15 @@ test('what nobody takes is lost, without waiting, and once somebody reads no lin
   // The system takes a part of a long one where a short one finds no room at all.
   const line = `${'78.42131,'.repeat(333)}\n`;
   for (let count = 0; count < 200; count += 1) terminal.write(Buffer.from(line));
-  const port = plugInto(terminal.path);
-  let taken = '';
-  const takeAll = () =>
-    until('all that is there', () => {
-      const piece = port.read();
-      taken += piece;
-      return taken.length > 0 && piece === '';
-    });
+  const { takeAll, taken } = takingFrom(plugInto(terminal.path));
   await takeAll();
   for (let count = 0; count < 20; count += 1) {
     terminal.write(Buffer.from(line));
     await takeAll();
   }
-  expect(taken.length).toBeLessThan(line.length * 200);
+  expect(taken().length).toBeLessThan(line.length * 200);
   // What was begun is ended before the next begins.
-  const lines = taken.split('\n').slice(0, -1);
+  const lines = taken().split('\n').slice(0, -1);
   expect(new Set(lines)).toEqual(new Set([line.trim()]));
 });
 
@@ -133,27 +140,20 @@ test('every listener hears all bytes, each of them once', async () => {
 
 test('a short piece goes at once where the wire is free, and one that found no room goes before the next', async () => {
   const terminal = opened();
-  const port = plugInto(terminal.path);
+  const { takeAll, taken } = takingFrom(plugInto(terminal.path));
   terminal.write(Buffer.from('a\n'));
-  let taken = '';
-  const takeAll = () =>
-    until('all that is there', () => {
-      const piece = port.read();
-      taken += piece;
-      return taken.length > 0 && piece === '';
-    });
   await takeAll();
-  expect(taken).toBe('a\n');
+  expect(taken()).toBe('a\n');
   // More than any buffer holds: a part of it stays behind, and the next piece is lost while it does.
   const long = `${'x'.repeat(1_000_000)}\n`;
   terminal.write(Buffer.from(long));
   terminal.write(Buffer.from('lost\n'));
-  for (let count = 0; count < 200 && !taken.includes('b\n'); count += 1) {
+  for (let count = 0; count < 200 && !taken().includes('b\n'); count += 1) {
     await takeAll();
     terminal.write(Buffer.from('b\n'));
   }
   await takeAll();
-  expect(taken.replaceAll('b\n', '')).toBe(`a\n${long}`);
+  expect(taken().replaceAll('b\n', '')).toBe(`a\n${long}`);
 });
 
 test('a wire that takes nothing for another reason than being full says so', () => {

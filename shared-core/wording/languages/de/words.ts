@@ -9,7 +9,7 @@ export const words: Readonly<Record<string, string>> = {
   receiver: 'Vorlage',
   heater: 'Heizung',
   'number {count}': 'Nummer {count}',
-  'second {name}': '{name}, zweiter Fühler',
+  'second {name}': '{name}, zweite Sonde',
   '{name}, number {count}': '{name}, Nummer {count}',
   'the rigs of earlier lessons': 'die Aufbauten früherer Stunden',
   'how each probe was understood the last time': 'wie jede Sonde zuletzt verstanden wurde',
@@ -92,7 +92,7 @@ export const words: Readonly<Record<string, string>> = {
   'The connection to the recorder was lost before it answered. It may have been done all the same: look once it is back, before you do it again.':
     'Die Verbindung zum Aufzeichner ging verloren, bevor er antwortete. Es kann trotzdem geschehen sein: nachsehen, sobald sie wieder da ist, und erst dann noch einmal tun.',
   'This was given up: something else was asked of the probe meanwhile, and that holds.':
-    'Das wurde aufgegeben: vom Fühler wurde inzwischen etwas anderes verlangt, und das gilt.',
+    'Das wurde aufgegeben: von der Sonde wurde inzwischen etwas anderes verlangt, und das gilt.',
   'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.':
     'Im Programm ging etwas schief ({message}). Was aufgezeichnet wurde, bleibt. Noch einmal versuchen; bleibt es so, das Programm neu starten.',
   'within {seconds} s': 'innerhalb von {seconds} s',
