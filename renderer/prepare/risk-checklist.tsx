@@ -41,7 +41,7 @@ function Checklist() {
   const { name, chargeVolumeMl, chargeStrengthAbv } = usePrepare((state) => state.draft);
   return (
     <div className="risk-checklist">
-      <h1>{say('Risk checklist: distilling a ferment before a class')}</h1>
+      <h1>{say('Risk checklist: distilling before a class')}</h1>
       <p>
         {say(
           'To be kept with the school’s own risk assessment, which it does not replace. {rules} {tool} {because}',

@@ -13,12 +13,20 @@ export function openingBlocks(studies: readonly RunStudy[]): readonly Block[] {
   ];
 }
 
-function aimWords([first, ...others]: readonly RunStudy[]): string {
+/** A spirit distilled again is no ferment: only a charge whose log was kept is known to be one. */
+const liquidWords = (studies: readonly RunStudy[]) =>
+  studies.every(({ settings }) => settings.ferment != null)
+    ? 'a fermented liquid'
+    : 'an alcoholic liquid';
+
+function aimWords(studies: readonly RunStudy[]): string {
+  const [first, ...others] = studies;
   if (first === undefined) return '';
   const { charge, leastStrengthAbv } = first.settings;
+  const liquid = liquidWords(studies);
   return others.length > 0
-    ? `To separate ethanol from a fermented liquid in ${others.length + 1} runs, and to compare what the head temperature, the distillate and the balance of each tell.`
-    : `To separate ethanol from ${settingNumber(charge.volumeMl)}\u00a0mL of a fermented liquid of ${settingNumber(charge.strengthAbv)}\u00a0% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than ${settingNumber(leastStrengthAbv)}\u00a0% vol.`;
+    ? `To separate ethanol from ${liquid} in ${others.length + 1} runs, and to compare what the head temperature, the distillate and the balance of each tell.`
+    : `To separate ethanol from ${settingNumber(charge.volumeMl)}\u00a0mL of ${liquid} of ${settingNumber(charge.strengthAbv)}\u00a0% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than ${settingNumber(leastStrengthAbv)}\u00a0% vol.`;
 }
 
 function apparatusWords({ name, settings }: RunStudy): string {

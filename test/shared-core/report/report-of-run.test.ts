@@ -10,7 +10,7 @@ test('a report of one run says all there is to it, in the order in which it is h
     'Distillation report: Pear-juice ferment / plain',
     'Names ______________________________  Date ____________',
     '## Aim',
-    'To separate ethanol from 250~mL of a fermented liquid of 12~% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than 80~% vol.',
+    'To separate ethanol from 250~mL of an alcoholic liquid of 12~% vol, to follow the vapour by the temperature at the still head, and to stop where it is weaker than 80~% vol.',
     '## Apparatus',
     '- Pear-juice ferment: the rig was not described: name flask, column, condenser and receivers here; thermometer at the still head, standard uncertainty 0.1~K.',
     '# Pear-juice ferment',

@@ -5,6 +5,7 @@ import { distillationKind } from '../../../shared-core/report/distillation-kind.
 import { discussionBlocks, openingBlocks } from '../../../shared-core/report/hand-in-blocks.ts';
 import { footerOf, reportOf } from '../../../shared-core/report/report-of.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 import { printedBlocks, printedPage } from './support/printed-page.ts';
@@ -105,7 +106,7 @@ describe('two runs', () => {
     expect(lines[0]).toBe('Distillation report: 2 runs / a, b');
     expect(lines.filter((line) => line === '=====')).toHaveLength(2);
     expect(lines).toContain(
-      'To separate ethanol from a fermented liquid in 2 runs, and to compare what the head temperature, the distillate and the balance of each tell.',
+      'To separate ethanol from an alcoholic liquid in 2 runs, and to compare what the head temperature, the distillate and the balance of each tell.',
     );
     expect(lines).toContain(
       '6. By more than their uncertainties: in what do the runs differ, and why?',
@@ -157,12 +158,23 @@ test('one value has no deviation', () => {
 describe('what a report is handed in with', () => {
   const opening = (study: RunStudy) => printedBlocks(openingBlocks([study]));
 
+  test('calls the charge fermented only where its ferment is known: a spirit distilled again is none', () => {
+    const fermented = { ...plain, settings: { ...plain.settings, ferment: pearOrigin } };
+    const aim = (...studies: readonly RunStudy[]) => printedBlocks(openingBlocks(studies))[2];
+    expect([aim(fermented), aim(plain), aim(fermented, fermented), aim(fermented, plain)]).toEqual([
+      expect.stringContaining('250~mL of a fermented liquid of'),
+      expect.stringContaining('250~mL of an alcoholic liquid of'),
+      expect.stringContaining('from a fermented liquid in 2 runs'),
+      expect.stringContaining('from an alcoholic liquid in 2 runs'),
+    ]);
+  });
+
   test('is the rig as described, its kind and its heat', () => {
     const rig = { ...plain.settings.rig, description: '500 mL flask', plates: 3, heatW: 130 };
     const charge = { ...plain.settings.charge, volumeMl: 12_345 };
     const probe = { ...plain.settings.probe, standardUncertaintyK: 0.173205 };
     const lines = opening({ ...plain, settings: { ...plain.settings, rig, charge, probe } });
-    expect(lines[2]).toContain('from 12345~mL of a fermented liquid of 12~% vol');
+    expect(lines[2]).toContain('from 12345~mL of an alcoholic liquid of 12~% vol');
     expect(lines.at(-1)).toBe(
       '- Pear-juice ferment: 500 mL flask; fractional, 3 plates; heated with 130~W; thermometer at the still head, standard uncertainty 0.17~K.',
     );

@@ -122,8 +122,8 @@ export const prepare: Readonly<Record<string, string>> = {
     'Ausgefüllt wie in „{used}“. Was nur heute gilt, wird neu gefragt.',
   'Risk checklist on paper …': 'Gefährdungs-Checkliste auf Papier …',
   'Risk checklist on paper': 'Gefährdungs-Checkliste auf Papier',
-  'Risk checklist: distilling a ferment before a class':
-    'Gefährdungs-Checkliste: Destillation eines Gäransatzes vor einer Klasse',
+  'Risk checklist: distilling before a class':
+    'Gefährdungs-Checkliste: Destillation vor einer Klasse',
   'To be kept with the school’s own risk assessment, which it does not replace. {rules} {tool} {because}':
     'Diese Liste gehört zur Gefährdungsbeurteilung der Schule und ersetzt sie nicht. {rules} {tool} {because}',
   'School and room': 'Schule und Raum',
