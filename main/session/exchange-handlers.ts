@@ -83,7 +83,8 @@ export function createExchange(setup: ExchangeSetup): Exchange {
         if (!read.ok) return read;
         runs.push({ run: read.value });
       }
-      const order = distillationsOrder({ runs, createMonitor, createdMs: clock.wallMs() });
+      const createdMs = clock.wallMs();
+      const order = distillationsOrder({ runs, createMonitor, madeBy: app, createdMs });
       const made = await shelf.make(packId, order);
       return made.ok ? succeed({ ...made.value }) : fail(serviceProblemOf(made.error));
     },

@@ -42,6 +42,7 @@ export async function writeOut(
     outDir: folder,
     files: nodeFileLayer,
     createMonitor,
+    madeBy: { version: ownVersion(), modelVersion },
     createdMs: systemClock.wallMs(),
     onProgress: ({ file, filesDone, filesTotal }) => {
       if (process.stderr.isTTY)
@@ -54,6 +55,11 @@ export async function writeOut(
   const kept = await replaceFile(nodeFileLayer, path.join(folder, 'analysis.json'), json);
   if (!kept.ok) return fail(`"${kept.error.path}" can't be written: ${kept.error.message}`);
   return succeed(undefined);
+}
+
+function ownVersion(): string {
+  const packed = z.object({ version: z.string() });
+  return packed.parse(JSON.parse(readFileSync(packageFile, 'utf8'))).version;
 }
 
 function runOf({ file, source, settings }: AnalysedFile): RunToExport {
@@ -77,9 +83,7 @@ function runOf({ file, source, settings }: AnalysedFile): RunToExport {
       unreadable: null,
     },
     settings,
-    appVersion: z
-      .object({ version: z.string() })
-      .parse(JSON.parse(readFileSync(packageFile, 'utf8'))).version,
+    appVersion: ownVersion(),
     modelVersion,
     inputs,
     endS,

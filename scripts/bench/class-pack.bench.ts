@@ -52,6 +52,7 @@ export async function run(count = 30): Promise<void> {
     const written = await writePack({
       runs,
       createMonitor,
+      madeBy: { version: 'bench', modelVersion: 'bench' },
       createdMs: 0,
       outDir: folder,
       files: nodeFileLayer,

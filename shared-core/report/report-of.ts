@@ -56,6 +56,18 @@ export function footerOf(studies: readonly RunStudy[]): string {
   return `Still Head Monitor ${first.appVersion} · monitor model ${first.modelVersion} · equilibrium model ${first.equilibriumModel}`;
 }
 
+/** Which runs were judged by another model while the class watched. */
+function recordedOtherwise(studies: readonly RunStudy[]): string {
+  const named = studies.flatMap(({ name, modelVersion, recordedModelVersion = modelVersion }) =>
+    recordedModelVersion === modelVersion || recordedModelVersion === ''
+      ? []
+      : [`${name} (${recordedModelVersion})`],
+  );
+  return named.length === 0
+    ? ''
+    : ` Recorded with another model version, which may have called otherwise: ${named.join(', ')}.`;
+}
+
 function method(studies: readonly RunStudy[]): readonly Block[] {
   const [first] = studies;
   return [
@@ -64,7 +76,7 @@ function method(studies: readonly RunStudy[]): readonly Block[] {
       kind: 'list',
       ordered: false,
       items: [
-        'Stages and calls: the monitor’s verdicts on the recorded readings and marks, made again from the record; they are the same as those shown live by the same model version.',
+        `Stages and calls: the monitor’s verdicts on the recorded readings and marks, made again from the record; they are the same as those shown live by the same model version.${recordedOtherwise(studies)}`,
         `Equilibrium: NRTL activity coefficients (${first?.equilibriumModel ?? ''}) with published saturation curves; the local azeotrope and the dew curve follow from the air pressure.`,
         'Strength, density and temperature: OIML R 22 (1975). Masses and ethanol are booked at 20 °C.',
         'Uncertainties: JCGM 100 (GUM), law of propagation; ± is expanded with k = 2, intervals hold 95 %. Readings with one and the same alcoholometer or hydrometer share that instrument’s own error (fully correlated, GUM 5.2.2); all else is taken as independent.',

@@ -40,8 +40,11 @@ export interface RunToStudy {
   /** What is missing from its record and why, in sentences. */
   readonly leftOut?: readonly string[] | undefined;
   readonly settings: RunSettings;
+  /** Of the program that tells of the run, and of the monitor that judged it for that. */
   readonly appVersion: string;
   readonly modelVersion: string;
+  /** By which it was judged while it was recorded. */
+  readonly recordedModelVersion?: string | undefined;
   readonly inputs: readonly RunInput[];
   readonly endS: number;
   /** Measurements made after the run, as marks at its end. */

@@ -15,6 +15,12 @@ export interface PackRun {
   readonly entries?: BookEntries | undefined;
 }
 
+/** Who judges runs again, whoever recorded them. */
+export interface MadeBy {
+  readonly version: string;
+  readonly modelVersion: string;
+}
+
 const inputsAtOnce = 2000;
 const noteLeftOut = 'left out of the export';
 
@@ -22,6 +28,7 @@ const noteLeftOut = 'left out of the export';
 export async function studyForPack(
   { run, entries }: PackRun,
   createMonitor: (settings: RunSettings) => Monitor,
+  madeBy: MadeBy,
 ): Promise<RunStudy> {
   const inputs = run.inputs.map(withoutNote);
   const monitor = createMonitor(run.settings);
@@ -30,7 +37,7 @@ export async function studyForPack(
     if (index % inputsAtOnce === 0) await setImmediate();
   }
   monitor.advanceTo(run.endS);
-  const { summary, settings, appVersion, modelVersion, endS, lateMarks } = run;
+  const { summary, settings, endS, lateMarks } = run;
   const { runId, name, startedAtIso, rehearsal, imported, corrections, leftOut, ended } = summary;
   return studyRun(
     {
@@ -43,8 +50,9 @@ export async function studyForPack(
       corrections,
       leftOut,
       settings,
-      appVersion,
-      modelVersion,
+      appVersion: madeBy.version,
+      modelVersion: madeBy.modelVersion,
+      recordedModelVersion: run.modelVersion,
       inputs,
       endS,
       lateMarks,

@@ -42,6 +42,7 @@ function runsSheet(studies: readonly RunStudy[]): Sheet {
       { title: 'rehearsal', type: 'text' },
       { title: 'verdict', type: 'text' },
       { title: 'monitor_model', type: 'text' },
+      { title: 'recorded_with_model', type: 'text' },
       { title: 'equilibrium_model', type: 'text' },
     ],
     rows: studies.map((study, index) => {
@@ -54,6 +55,7 @@ function runsSheet(studies: readonly RunStudy[]): Sheet {
         study.rehearsal ? 'yes' : 'no',
         study.verdicts.verdict.because,
         study.modelVersion,
+        study.recordedModelVersion ?? null,
         study.equilibriumModel,
       ];
     }),

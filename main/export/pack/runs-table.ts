@@ -21,6 +21,11 @@ const columns: readonly Column<RunStudy>[] = [
     isSentence: true,
   },
   words('monitor_model', 'Version of what judged the run', ({ modelVersion }) => modelVersion),
+  words(
+    'recorded_with_model',
+    'Version of what judged it while it was recorded; another one may have called otherwise',
+    ({ recordedModelVersion }) => recordedModelVersion ?? null,
+  ),
   words('equilibrium_model', 'Version of the equilibrium data', (study) => study.equilibriumModel),
 ];
 

@@ -11,13 +11,15 @@ import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
 import { distillationPackKind } from './distillation-pack-kind.ts';
 import { type PackProgress, packEntries } from './pack-entries.ts';
 import type { OnStudied, PackOrder } from './pack-order.ts';
-import { type PackRun, studyForPack } from './pack-run.ts';
+import { type MadeBy, type PackRun, studyForPack } from './pack-run.ts';
 import { replaceFileStream } from './replace-file-stream.ts';
 
 export interface PackRequest {
   /** At least one. */
   readonly runs: readonly PackRun[];
   readonly createMonitor: (settings: RunSettings) => Monitor;
+  /** The program that packs, and the version of what its monitor makes of a run. */
+  readonly madeBy: MadeBy;
   /** Milliseconds since 1970. */
   readonly createdMs: number;
   readonly onProgress?: (progress: PackProgress) => void;
@@ -56,6 +58,7 @@ export async function writePack(
 export function distillationsOrder({
   runs,
   createMonitor,
+  madeBy,
   createdMs,
 }: PackRequest): PackOrder<RunStudy> {
   return {
@@ -65,7 +68,7 @@ export function distillationsOrder({
       const found: RunStudy[] = [];
       for (const [index, run] of runs.entries()) {
         onStudied(run.run.summary.name, index, runs.length);
-        found.push(await studyForPack(run, createMonitor));
+        found.push(await studyForPack(run, createMonitor, madeBy));
       }
       return found;
     },

@@ -57,8 +57,7 @@ async function digestsOf(count: number): Promise<string> {
   });
   const { kind, work, createdMs } = distillationsOrder({
     ...request,
-    // Versions come with what judges and calculates, not with what packs.
-    runs: runs.map(({ run, ...rest }) => ({ ...rest, run: { ...run, modelVersion: '1' } })),
+    runs,
     createMonitor: createOnce,
   });
   const worked = await work(() => undefined);

@@ -74,6 +74,7 @@ test('a still without a column, set as 0 plates, goes through settings, plan, mo
   const pack = await writePack({
     runs: [packRunOf(run)],
     createMonitor,
+    madeBy: { version: '0.1.0', modelVersion: '1' },
     createdMs: 0,
     outDir: folder,
     files: nodeFileLayer,

@@ -270,6 +270,7 @@ describe('packs', { timeout: packMinutes }, () => {
       outDir,
       files: nodeFileLayer,
       createMonitor,
+      madeBy: { version: '0.1.0', modelVersion: '1' },
       createdMs,
     });
     if (!written.ok) throw new Error(written.error.message);

@@ -222,6 +222,23 @@ describe('what a report is handed in with', () => {
   });
 });
 
+test('a run that was recorded with another model than the one that judges it here is named with that model', () => {
+  const method = (...studies: readonly RunStudy[]) =>
+    printedPage(reportOf(studies)).find((line) => line.startsWith('- Stages and calls'));
+  const older = { ...plain, modelVersion: '17', recordedModelVersion: '12' };
+  const same = { ...plain, modelVersion: '17', recordedModelVersion: '17' };
+  const named =
+    /same model version\. Recorded with another model version, which may have called otherwise: Pear-juice ferment \(12\)\.$/;
+  expect([method(older), method(older, same)]).toEqual([
+    expect.stringMatching(named),
+    expect.stringMatching(named),
+  ]);
+  expect([method(same), method(plain)]).toEqual([
+    expect.stringMatching(/same model version\.$/),
+    expect.stringMatching(/same model version\.$/),
+  ]);
+});
+
 test('a report of no run is empty, and no fault', () => {
   expect(reportOf([]).title).toBe('Distillation report: 0 runs');
   expect([footerOf([]), printedBlocks(openingBlocks([])).slice(1, 3)]).toEqual([

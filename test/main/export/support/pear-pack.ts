@@ -41,6 +41,7 @@ export function packRequest(): PackRequest {
   return {
     runs: [pearPackRun(), { run: second.run }],
     createMonitor,
+    madeBy: { version: '0.1.0', modelVersion: '1' },
     createdMs: Date.UTC(2026, 2, 20, 8, 30, 0),
   };
 }
