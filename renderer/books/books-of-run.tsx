@@ -12,6 +12,7 @@ import { MeasureForm } from '../measure/index.ts';
 import { useBench } from '../parts/index.ts';
 import type { Film } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
+import { RunRemarks } from '../words/index.ts';
 import { BooksTables } from './books-tables.tsx';
 import { MeasurementList } from './measurement-list.tsx';
 import { receiverCount } from './receiver-count.ts';
@@ -47,6 +48,7 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
         <h1>{say('Books of “{name}”', { name: summary.name })}</h1>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
+      <RunRemarks run={summary} />
       <div className="books-columns">
         <section aria-labelledby="measurements">
           <h2 id="measurements">{say('Measurements')}</h2>

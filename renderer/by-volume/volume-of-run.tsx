@@ -14,7 +14,7 @@ import {
 import { Button, NumberField } from '../design/index.ts';
 import { DrawnFigure } from '../figures/index.ts';
 import type { Film } from '../replay/index.ts';
-import { numberFrom, useWords } from '../words/index.ts';
+import { numberFrom, RunRemarks, useWords } from '../words/index.ts';
 import { VolumeTable } from './volume-table.tsx';
 
 interface VolumeOfRunProps {
@@ -66,6 +66,7 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
         <h1>{say('“{name}” against volume', { name })}</h1>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
+      <RunRemarks run={summary} />
       {byVolume === null ? (
         <p className="place-lead">
           {say(

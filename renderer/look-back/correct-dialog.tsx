@@ -1,5 +1,5 @@
-import { useMemo, useState } from 'react';
-import { learnWording, type RunSettings, type RunSummary, say } from '#shared-core';
+import { useState } from 'react';
+import { type RunSettings, type RunSummary, say } from '#shared-core';
 import { FormDialog, TextLine } from '../design/index.ts';
 import { useAsked, usePreferences, useWindowParts } from '../parts/index.ts';
 import {
@@ -9,7 +9,7 @@ import {
   statedDraftOf,
   statedFrom,
 } from '../take-in/index.ts';
-import { momentIso, momentText, useWords } from '../words/index.ts';
+import { momentIso, momentText, RunRemarks } from '../words/index.ts';
 
 interface CorrectDialogProps {
   readonly run: RunSummary;
@@ -20,8 +20,6 @@ interface CorrectDialogProps {
 export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
   const { commands } = useWindowParts();
   const decimal = usePreferences((state) => state.decimal);
-  const words = useWords();
-  useMemo(() => learnWording(run.wording ?? {}), [run]);
   const [known, setKnown] = useState<RunSettings | null>(null);
   const [draft, setDraft] = useState(nothingStated);
   const [reason, setReason] = useState('');
@@ -48,11 +46,7 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
       onSubmit={() => void save()}
       onClose={() => onClose(false)}
     >
-      {(run.corrections ?? []).map((sentence) => (
-        <p key={sentence} className="small">
-          {words.said(sentence)}
-        </p>
-      ))}
+      <RunRemarks run={run} />
       <StatedFields
         draft={draft}
         problems={stated !== null && !stated.ok ? stated.error : {}}

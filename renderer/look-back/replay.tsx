@@ -6,7 +6,7 @@ import type { Film } from '../replay/index.ts';
 import { type Agreement, agreementWords, ReplayBar, useReplay } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
-import { useWords } from '../words/index.ts';
+import { RunRemarks, useWords } from '../words/index.ts';
 import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
 import { MomentList } from './moment-list.tsx';
@@ -50,10 +50,13 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
   return (
     <main className="watch replay" id="place" ref={place}>
       <div className="replay-head">
-        <p>
-          <strong>{say('Replay')}</strong> · {summary.name}{' '}
-          <span className="soft">· {agreementWords(agreement)}</span>
-        </p>
+        <div>
+          <p>
+            <strong>{say('Replay')}</strong> · {summary.name}{' '}
+            <span className="soft">· {agreementWords(agreement)}</span>
+          </p>
+          <RunRemarks run={summary} />
+        </div>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       {frame && (

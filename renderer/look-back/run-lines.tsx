@@ -1,9 +1,9 @@
-import { useMemo } from 'react';
-import { learnWording, type RunSummary, say } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import {
   clockWords,
   dateWords,
   durationWords,
+  RunRemarks,
   signs,
   unreadableWords,
   useWords,
@@ -12,7 +12,6 @@ import {
 /** What a run of the library was, in a few lines. */
 export function RunLines({ run }: { readonly run: RunSummary }) {
   const words = useWords();
-  useMemo(() => learnWording(run.wording ?? {}), [run]);
   if (run.unreadable !== null) {
     return (
       <>
@@ -41,11 +40,7 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
           ])}
         </p>
       )}
-      {(run.leftOut ?? []).map((sentence) => (
-        <p key={sentence} className="run-damage">
-          {signs.problem} {words.said(sentence)}
-        </p>
-      ))}
+      <RunRemarks run={run} />
       {run.notes !== '' && <p className="run-notes">{run.notes}</p>}
     </>
   );

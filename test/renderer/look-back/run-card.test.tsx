@@ -60,6 +60,16 @@ test('whoever comes back from a run finds the focus on it', () => {
   expect(document.activeElement?.getAttribute('aria-label')).toBe('Replay Monday');
 });
 
+test('what was put right after a run stands on its card: all that is told of it hangs on that', () => {
+  const corrections = [
+    'Corrected after the run: charge 350 mL of 9 % vol → 300 mL of 10 % vol. Reason: misread',
+  ];
+  renderCard({ ...summary, corrections });
+  expect(
+    screen.getByText(/^Corrected after the run: charge 350.mL of 9.%.vol → 300.mL/),
+  ).toBeTruthy();
+});
+
 test('what is missing from its record is told', () => {
   renderCard(summary);
   expect(screen.getByText('✕ 1 damaged record was skipped; the rest is good.')).toBeTruthy();
