@@ -50,13 +50,10 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
   return (
     <main className="watch replay" id="place" ref={place}>
       <div className="replay-head">
-        <div>
-          <p>
-            <strong>{say('Replay')}</strong> · {summary.name}{' '}
-            <span className="soft">· {agreementWords(agreement)}</span>
-          </p>
-          <RunRemarks run={summary} />
-        </div>
+        <p>
+          <strong>{say('Replay')}</strong> · {summary.name}{' '}
+          <span className="soft">· {agreementWords(agreement)}</span>
+        </p>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
       </div>
       {frame && (
@@ -69,7 +66,12 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
               </Button>
             )
           }
-          aside={<MomentList moments={moments} timeS={state.timeS} onJump={jump} />}
+          aside={
+            <>
+              <RunRemarks run={summary} />
+              <MomentList moments={moments} timeS={state.timeS} onJump={jump} />
+            </>
+          }
         />
       )}
       <ReplayBar state={state} dispatch={dispatch} step={step} />
