@@ -78,7 +78,7 @@ function createGathering() {
       }
       if (body.kind === 'continued') {
         modelVersion = body.modelVersion;
-        beganS = stamp.monoS - body.timeS;
+        beganS = (body.clockS ?? stamp.monoS) - body.timeS;
       }
       if (body.kind === 'clock') beganS -= body.sleptS;
       if (body.kind === 'end') hasEnded = true;

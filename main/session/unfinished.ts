@@ -114,6 +114,7 @@ export function createUnfinished(setup: UnfinishedSetup): Unfinished {
         kind: 'continued',
         timeS: Math.max(milliseconds(past.writtenAtS + closedS), past.endS),
         closedS: milliseconds(closedS),
+        clockS: clocks.monoS,
         appVersion: setup.app.version,
         modelVersion: setup.app.modelVersion,
         source,

@@ -83,6 +83,11 @@ export const logBodySchema = z.discriminatedUnion('kind', [
     timeS,
     /** Since the last record before it [s]. */
     closedS: z.number().nonnegative(),
+    /**
+     * The monotonic clock at `timeS` [s]: the probe was connected after it, and the record written after that. Absent in records of older
+     * versions.
+     */
+    clockS: z.number().optional(),
     appVersion: z.string(),
     modelVersion: z.string(),
     /** The probe may have come back under another name. */

@@ -100,6 +100,10 @@ test('a sleep is not counted, and what was continued goes on from the time and v
     { modelVersion: header.modelVersion, writtenAtS: 42 },
     { modelVersion: 'later', writtenAtS: 90 },
   ]);
+  // Its probe took 3 s to be connected; killed again before any reading, nothing else tells of them.
+  expect(await soFar(opened, reading(1), { ...continued, clockS: 99 })).toMatchObject({
+    writtenAtS: 93,
+  });
 });
 
 test('there is nothing to go on from where the run was ended, its header is lost or its folder holds no record', async () => {
