@@ -82,8 +82,10 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   const charge = bookLiquid({ name: 'Charge', ...chargeMeasurement(settings.charge) });
   const marked = liquidsMeasured(inputs);
   const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));
+  const vapourUntilS =
+    verdicts.estimates.findLast(({ headVapourAbv }) => headVapourAbv !== null)?.timeS ?? null;
   const cuts = withEntries(
-    withEntries(cutsOfRun({ inputs, endS }), markedCuts, endS),
+    withEntries(cutsOfRun({ inputs, endS, vapourUntilS }), markedCuts, endS),
     entries?.cuts ?? [],
     endS,
   ).map((cut) => bookCut(cut, { charge, estimates: verdicts.estimates, assumptions }));

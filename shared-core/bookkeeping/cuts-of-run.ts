@@ -21,6 +21,9 @@ interface OpenCut {
   strength: StrengthMeasurement | null;
 }
 
+/** As long as it takes to change the receiver and then take the heat off, at the end of a run [s]; chosen here. */
+const atTheEndS = 60;
+
 const startOrEnd: ReadonlySet<string> = new Set(['heat-on', 'heat-off', 'receiver-changed']);
 
 /**
@@ -30,7 +33,10 @@ const startOrEnd: ReadonlySet<string> = new Set(['heat-on', 'heat-off', 'receive
  * The rule for a strength read: while heat is on it belongs to the receiver last taken away, since nobody puts a
  * float into one that is filling; after heat-off to the one in place, once its volume or mass has been read.
  *
- * @param run inputs in order of time; endS end of the run [s], ≥ 0
+ * A last receiver of which nothing was written down is a cut all the same where distillate ran into it: the heat was on, and vapour at the
+ * head, for more than a minute after it was put under.
+ *
+ * @param run inputs in order of time; endS end of the run [s], ≥ 0; vapourUntilS when vapour was last known at the head [s], null if never
  * @returns one record a receiver; amount and strength are null where nobody wrote them down. Without any
  * mark of a volume, mass, strength or change there are no cuts
  *
@@ -42,6 +48,7 @@ const startOrEnd: ReadonlySet<string> = new Set(['heat-on', 'heat-off', 'receive
 export function cutsOfRun(run: {
   readonly inputs: readonly RunInput[];
   readonly endS: number;
+  readonly vapourUntilS?: number | null;
 }): readonly CutRecord[] {
   const marks = standingMarks(run.inputs);
   // A heat that was only marked when it came back began before the first receiver was taken away.
@@ -49,6 +56,8 @@ export function cutsOfRun(run: {
   const start = first?.mark.type === 'heat-on' ? first.timeS : 0;
   const cuts: OpenCut[] = [openCut(1, start)];
   let isHeatOff = false;
+  /** How long distillate can have run into the receiver in place. */
+  let runsUntilS = Number.POSITIVE_INFINITY;
   let isPresentMeasured = false;
   for (const { timeS, mark } of marks) {
     const present = cuts.at(-1) ?? openCut(1, 0);
@@ -56,6 +65,7 @@ export function cutsOfRun(run: {
       case 'heat-on':
       case 'heat-off':
         isHeatOff = mark.type === 'heat-off';
+        runsUntilS = isHeatOff ? timeS : Number.POSITIVE_INFINITY;
         isPresentMeasured = false;
         break;
       case 'receiver-changed':
@@ -82,7 +92,11 @@ export function cutsOfRun(run: {
   }
   const last = cuts.at(-1);
   if (last !== undefined) last.toS = run.endS;
-  return cuts.filter((cut) => cut !== last || cut.amount !== null || cut.strength !== null);
+  const ranS = Math.min(runsUntilS, run.vapourUntilS ?? 0) - (last?.fromS ?? 0);
+  const isFilled = cuts.length > 1 && ranS > atTheEndS;
+  return cuts.filter(
+    (cut) => cut !== last || isFilled || cut.amount !== null || cut.strength !== null,
+  );
 }
 
 /**

@@ -136,6 +136,38 @@ describe('the strength of a cut that nobody measured', () => {
   });
 });
 
+test('a last receiver that distillate ran into is a cut that nobody measured, and one put under as the heat went off is none', () => {
+  const estimates = [60, 120, 400].map((timeS) => ({
+    timeS,
+    headVapourAbv: { value: 90, low: 88, high: 92 },
+  }));
+  const unmeasured = (heatOffS: number | null, known: readonly (typeof estimates)[number][]) => {
+    const acts: readonly (readonly [number, MarkBody])[] = [
+      [1, { type: 'heat-on' }],
+      [100, { type: 'receiver-changed', volumeMl: 20 }],
+      ...(heatOffS === null ? [] : [[heatOffS, { type: 'heat-off' }] as const]),
+    ];
+    const inputs = acts
+      .map(([timeS, mark], index) => ({ kind: 'mark' as const, timeS, markId: index + 1, mark }))
+      .toSorted((a, b) => a.timeS - b.timeS);
+    const { cuts, unmeasuredCuts } = booksOf({ inputs, verdicts: { estimates: known } });
+    return [cuts.length, unmeasuredCuts];
+  };
+  expect([
+    unmeasured(380, estimates),
+    unmeasured(null, estimates),
+    unmeasured(150, estimates),
+    unmeasured(90, estimates),
+    unmeasured(380, estimates.slice(0, 2)),
+  ]).toEqual([
+    [2, [2]],
+    [2, [2]],
+    [1, []],
+    [1, []],
+    [1, []],
+  ]);
+});
+
 test('a slip of the pen is told with what was read and what could be, and is in no balance', () => {
   const residue = (density: number): readonly MarkBody[] => [
     { type: 'liquid-mass', liquid: 'residue', massG: 20 },
