@@ -150,7 +150,7 @@ test('a last receiver that distillate ran into is a cut that nobody measured, an
     const inputs = acts
       .map(([timeS, mark], index) => ({ kind: 'mark' as const, timeS, markId: index + 1, mark }))
       .toSorted((a, b) => a.timeS - b.timeS);
-    const { cuts, unmeasuredCuts } = booksOf({ inputs, verdicts: { estimates: known } });
+    const { cuts, unmeasuredCuts } = booksOf({ inputs, verdicts: { estimates: [...known] } });
     return [cuts.length, unmeasuredCuts];
   };
   expect([
