@@ -34,6 +34,20 @@ export function isCountable({ low, high }: Stretch): boolean {
   return high > 0 && high - low <= countedDownS;
 }
 
+/** Snapshots are late by seconds, not by this long [ms]. */
+const clockSetMs = 60_000;
+
+/**
+ * When a run began by the clock as it stands now [ms]: as recorded, unless the clock was set since by a minute or more, as one that was wrong and
+ * found a time server. Run time does not follow the clock, but people read what is expected from it.
+ */
+export function startByClock(recordedMs: number, timeS: number, nowMs: number): number {
+  const byClockMs = nowMs - 1000 * timeS;
+  if (!(Math.abs(byClockMs - recordedMs) >= clockSetMs)) return recordedMs;
+  // Of one moment from snapshot to snapshot.
+  return Math.round(byClockMs / clockSetMs) * clockSetMs;
+}
+
 /** A range of run time [s] on the clock, seen from now. */
 export function expectedTime(range: Stretch, runStartMs: number, nowMs: number): ExpectedTime {
   const lowMs = runStartMs + 1000 * range.low;

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { say } from '#shared-core';
 import { Why } from '../design/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
@@ -10,26 +11,36 @@ import {
   expectedTime,
   expectedTimeWords,
   type Stretch,
+  startByClock,
 } from './expected-time.ts';
 import { useRunningLesson } from './use-running-lesson.ts';
 
 interface LessonRowsProps {
   readonly view: RunView;
   readonly isLive: boolean;
+  /** The computer's clock [ms]. */
+  readonly nowMs?: () => number;
 }
 
 /** When vapour and heat off are expected, by the clock, and whether that is before the bell. */
-export function LessonRows({ view, isLive }: LessonRowsProps) {
+export function LessonRows({ view, isLive, nowMs = Date.now }: LessonRowsProps) {
   const words = useWords();
   const canAct = useBench(mayCommand);
   const timeScale = useBench(({ probe }) => probe?.source?.timeScale ?? 1);
   const bell = usePrepare((state) => state.draft.bell);
   const { vapour, heatOff } = useRunningLesson(view, isLive);
   const { snapshot, startedAtIso, settings } = view;
+  const recordedMs = Date.parse(startedAtIso ?? '');
+  const timeNowS = snapshot?.timeS ?? 0;
+  // Looked at as a snapshot comes: while none does, what was expected stays where it was.
+  const byClockMs = useMemo(
+    () => startByClock(recordedMs, timeNowS, nowMs()),
+    [recordedMs, timeNowS, nowMs],
+  );
   if (snapshot === null) return null;
   const { forecast, timeS, stage } = snapshot;
   // A rehearsal that flies is soon elsewhere than the clock on the wall.
-  const startMs = isLive && timeScale > 1 ? Number.NaN : Date.parse(startedAtIso ?? '');
+  const startMs = isLive ? (timeScale > 1 ? Number.NaN : byClockMs) : recordedMs;
   const hasForecast = stage.stage !== 'warm-up';
   const bellMs = Number.isNaN(startMs) ? null : bellAfter(bell, startMs);
   const heatOffName = say('Heat off, at {leastStrength} % vol', {

@@ -5,6 +5,7 @@ import {
   expectedTimeWords,
   isCountable,
   isOfUse,
+  startByClock,
 } from '../../../renderer/lesson/expected-time.ts';
 
 const min = 60;
@@ -17,6 +18,17 @@ const plain = (words: string) =>
     .replaceAll(/[\s\u2009\u202f]/g, '')
     .replaceAll('AM', '')
     .replaceAll('–', '-');
+
+test('what is expected is read from the clock as it stands, where it was set during the run', () => {
+  const after = (timeS: number, setMs: number) =>
+    startByClock(tenTwentyMs, timeS, tenTwentyMs + 1000 * timeS + setMs) - tenTwentyMs;
+  expect([after(600, 0), after(600, 4_000), after(600, -59_000)]).toEqual([0, 0, 0]);
+  // An hour, and that less what the snapshot is late by.
+  expect([after(600, 3_600_000), after(607.25, 3_601_500), after(600, -3_600_000)]).toEqual([
+    3_600_000, 3_600_000, -3_600_000,
+  ]);
+  expect(startByClock(Number.NaN, 600, tenTwentyMs)).toBeNaN();
+});
 
 describe('what a teacher can plan by', () => {
   test.each([

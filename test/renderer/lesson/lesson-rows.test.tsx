@@ -34,6 +34,8 @@ function withEnd(low: number, high: number): Snapshot {
 }
 
 const startedAt = new Date(2026, 2, 18, 10, 0);
+/** The clock of a computer that nobody set during the run. */
+const onTime = () => startedAt.getTime() + 1000 * judged.timeS;
 
 function show(
   snapshot: Snapshot,
@@ -62,7 +64,7 @@ function show(
 
 function Late({ view }: { readonly view: () => RunView | null }) {
   const shown = view();
-  return shown && <LessonRows view={shown} isLive />;
+  return shown && <LessonRows view={shown} isLive nowMs={onTime} />;
 }
 
 test('the monitor’s own forecast asks for a reading of the receiver beside the range it would narrow', () => {
