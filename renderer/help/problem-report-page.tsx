@@ -3,7 +3,7 @@ import { type ServiceProblem, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { saveFile } from '../exchange/index.ts';
 import { usePreferences, useWindowParts } from '../parts/index.ts';
-import { problemWords } from '../words/index.ts';
+import { momentText, problemWords } from '../words/index.ts';
 
 type Made = { readonly text: string } | { readonly problem: ServiceProblem };
 
@@ -33,7 +33,7 @@ export function ProblemReportPage() {
   const text = made !== null && 'text' in made ? made.text : null;
   const save = () => {
     if (text === null) return;
-    const day = new Date().toISOString().slice(0, 10);
+    const day = momentText(new Date()).slice(0, 10);
     saveFile(`problem-report-${day}.json`, new Blob([text], { type: 'application/json' }));
   };
   return (
