@@ -1,10 +1,8 @@
 import { cautionOf } from '../../cautions/index.ts';
 import { worded } from '../../wording/index.ts';
+import { lastsAfterS } from '../patience.ts';
 import { span } from '../words/numbers.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
-
-/** Time an unanswered attention check may stand before it becomes an alarm [s]. */
-const graceS = 60;
 
 export const attention = {
   id: 'attention',
@@ -21,7 +19,7 @@ export const attention = {
   waitsForHead: false,
   lingers: false,
   condition: ({ facts: { attentionDueS, timeS } }) =>
-    attentionDueS !== null && timeS >= attentionDueS + graceS,
+    attentionDueS !== null && timeS >= attentionDueS + lastsAfterS,
   reason: ({ attentionDueS, timeS }) => ({
     because: worded('The check was due {time} ago and nobody answered.', {
       time: span(timeS - (attentionDueS ?? timeS)),

@@ -3,6 +3,7 @@ import type { Condition, Stage } from '../../stages/index.ts';
 import type { AlarmBank } from '../alarm-bank.ts';
 import type { MarksLedger } from '../marks-ledger.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { lastsAfterS } from '../patience.ts';
 import type { ChannelSenses } from '../sense/channel-senses.ts';
 import { createDropoutWatch } from '../sense/dropout-watch.ts';
 import type { HeadTracker } from '../sense/head-tracker.ts';
@@ -39,8 +40,6 @@ export interface ConclusionParts {
   readonly forecasts: boolean;
 }
 
-/** After a hand was at the heat nothing is learned of the probe's noise for so long [s]. */
-const quietAfterHeatS = 60;
 /** Flow expected before anything was booked: teaching rigs give 0.5–2 mL/min; common practice, no source. */
 const usualFlowMlPerS = 1 / 60;
 
@@ -102,7 +101,7 @@ export function createConclusions(parts: ConclusionParts): Conclusions {
     isQuiet: (timeS) =>
       stage.stage() !== 'tail' &&
       stage.stage() !== 'cool-down' &&
-      timeS - (marks.heatChangedS() ?? Number.NEGATIVE_INFINITY) > quietAfterHeatS,
+      timeS - (marks.heatChangedS() ?? Number.NEGATIVE_INFINITY) > lastsAfterS,
     noteCalls: calls.note,
     isCalledAndAway: () =>
       calls.wasCalled() &&

@@ -1,6 +1,7 @@
 import type { RunSettings } from '../../run/index.ts';
 import type { Stage } from '../../stages/index.ts';
 import type { AlarmBank } from '../alarm-bank.ts';
+import { settledAfterS } from '../patience.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 
 /** Whether the heat-off call has been made before, and how patient that makes. */
@@ -13,8 +14,6 @@ export interface HeatOffCalls {
 
 /** Who brought the heat back in the tail is reminded of it after so long [s]. */
 const reminderS = 240;
-/** A head that was never stronger than the limit gives nothing to react to: weak vapour is told of sooner [s]. */
-const unarmedPatienceS = 30;
 
 export function createHeatOffCalls({ reactionTimeS }: RunSettings): HeatOffCalls {
   let wasCalled = false;
@@ -27,7 +26,8 @@ export function createHeatOffCalls({ reactionTimeS }: RunSettings): HeatOffCalls
     wasCalled: () => wasCalled,
     patienceS: (stage, { outlook }) => {
       if (stage === 'tail' && wasOverLimit) return reminderS;
-      return outlook.strongForS > 0 ? reactionTimeS : unarmedPatienceS;
+      // A head that was never stronger than the limit gives nothing to react to: weak vapour is told of sooner.
+      return outlook.strongForS > 0 ? reactionTimeS : settledAfterS;
     },
   };
 }

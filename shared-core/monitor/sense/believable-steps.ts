@@ -1,3 +1,4 @@
+import { confirmedAfterS } from '../patience.ts';
 import type { BinnedSecond } from './second-bin.ts';
 
 /** What one second's reading may differ by from where the bulb should be. */
@@ -27,8 +28,6 @@ const fastestRiseKPerS = 20;
 const fastestFallKPerS = 8;
 /** On a plateau vapour gets hotter only as fast as the pot weakens; a fast tail is some 0.1 K/s. */
 const fastestRiseAbovePlateauKPerS = 0.5;
-/** So many seconds alike are a new truth, whatever it was that jumped. */
-const confirmSeconds = 3;
 /** What a jump counts a second later: a probe that has stopped jumping is soon believed again; chosen here. */
 const jumpsKept = 0.97;
 
@@ -49,7 +48,7 @@ export function createBelievableSteps(): BelievableSteps {
       jumps += 1;
       const isSame = pending !== null && Math.abs(binned.value - pending.valueC) < slack;
       pending = { valueC: binned.value, count: isSame && pending !== null ? pending.count + 1 : 1 };
-      if (pending.count < confirmSeconds) return { believed: false, probeStepK: 0 };
+      if (pending.count < confirmedAfterS) return { believed: false, probeStepK: 0 };
       pending = null;
       return { believed: true, probeStepK: change > 0 && abovePlateau ? change : 0 };
     },

@@ -1,3 +1,4 @@
+import { confirmedAfterS } from '../patience.ts';
 import { createReadingPace, type ReadingPace } from './reading-pace.ts';
 
 /** What another channel than the head showed last. */
@@ -30,8 +31,6 @@ export interface ChannelTurn {
 const silentAfterS = 15;
 /** Nothing that these channels measure changes faster; a value that jumps further waits until it is confirmed [units/s]. */
 const fastest = 15;
-/** As long as the head's own jumps need [s]. */
-const confirmS = 3;
 
 interface Sense {
   last: ChannelValue;
@@ -60,7 +59,7 @@ export function createChannelSenses(): ChannelSenses {
       sense.pending !== null && Math.abs(sense.pending.value - reading.value) <= fastest;
     if (!isSame || sense.pending === null) {
       sense.pending = { value: reading.value, sinceS: reading.atS };
-    } else if (reading.atS - sense.pending.sinceS >= confirmS) {
+    } else if (reading.atS - sense.pending.sinceS >= confirmedAfterS) {
       accept(sense, reading);
     }
   };

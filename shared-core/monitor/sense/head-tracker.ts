@@ -1,5 +1,6 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
 import type { RunSettings } from '../../run/index.ts';
+import { confirmedAfterS, settledAfterS } from '../patience.ts';
 import { createVapourFilter, type HeadState } from '../situation/vapour-filter.ts';
 import type { HeadNoise } from './head-noise.ts';
 import { createNoiseLearner } from './noise-learner.ts';
@@ -37,11 +38,8 @@ export interface HeadTracker {
   noise(): HeadNoise;
 }
 
-/** Further off than this, an observation is set aside until the next two confirm it. */
+/** Further off than this, an observation is set aside until others confirm it. */
 const surpriseLimit = 4.5;
-const confirmations = 3;
-/** Surprises further apart have nothing to do with each other [s]; chosen here. */
-const forgetAfterS = 30;
 
 export function createHeadTracker(settings: RunSettings): HeadTracker {
   const health = createProbeHealth(settings.probe.silenceS);
@@ -65,7 +63,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
     } else {
       surprises = Math.sign(surprise) === surpriseSign ? surprises + 1 : 1;
       surpriseSign = Math.sign(surprise);
-      if (surprises < confirmations) return false;
+      if (surprises < confirmedAfterS) return false;
       filter.loosen(valueC - filter.state().bulbC);
     }
     filter.correct(valueC);
@@ -82,7 +80,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
       const noise = learner.noise();
       const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
       const binned = slipped.corrected(reported, before?.bulbC ?? null);
-      const forgotten = timeS - lastUsedS > forgetAfterS;
+      const forgotten = timeS - lastUsedS > settledAfterS;
       const verdict = health.judge(timeS, binned, {
         bulbC: forgotten ? null : (before?.bulbC ?? null),
         noiseSdK,

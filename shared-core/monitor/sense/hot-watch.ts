@@ -1,3 +1,4 @@
+import { lastsAfterS } from '../patience.ts';
 import type { ProbeFault } from './probe-fault.ts';
 
 /** Tells a head that stays hotter than the hottest thing there is. */
@@ -15,14 +16,13 @@ export interface HottestThings {
 /** Hotter by more than a bulb and a barometer are out by [K]; chosen here. */
 const overWaterK = 1.5;
 const overPotK = 2;
-/** Two probes do not warm at once: only what lasts is a contradiction [s]; chosen here. */
-const lastsS = 60;
 
 export function createHotWatch(): HotWatch {
   let overWaterSinceS: number | null = null;
   let overPotSinceS: number | null = null;
+  // Two probes do not warm at once: only what lasts is a contradiction.
   const lasts = (sinceS: number | null, timeS: number): boolean =>
-    sinceS !== null && timeS - sinceS > lastsS;
+    sinceS !== null && timeS - sinceS > lastsAfterS;
 
   return {
     see: (timeS, valueC, { waterC, potC }) => {

@@ -9,12 +9,12 @@ export interface NoiseLearner {
   noise(): HeadNoise;
 }
 
-/** Observations kept: a minute of one each second, which holds the long lag with room for gaps. */
-const memory = 64;
 /** Correlation time that lab heads and stems show, within 10–20 s; common practice, no source. */
 const slowCorrelationS = 15;
 /** Twice that time: what is still shared at this lag is little [s]. */
-const longLagS = 30;
+const longLagS = 2 * slowCorrelationS;
+/** Observations kept: one each second holds the long lag twice, and with gaps fewer do. */
+const memory = 2 * longLagS;
 /** What is believed before anything is learned, and for how many observations' worth. */
 const priorVariance = 0.05 ** 2;
 const priorWeight = 40;

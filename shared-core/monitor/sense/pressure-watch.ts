@@ -1,3 +1,5 @@
+import { lastsAfterS } from '../patience.ts';
+
 /** Whether a barometer on the line says otherwise than the pressure that is reckoned by. */
 export interface PressureWatch {
   /** @param shownKPa what the channel shows now; null where it shows nothing */
@@ -17,8 +19,6 @@ export interface PressureDifference {
   readonly reckonedKPa: number;
 }
 
-/** A difference must last for so long to be told, and be gone for so long to be over [s]. */
-const lastsS = 60;
 /** Further apart than so many standard uncertainties, and than the weather of a run and a barometer leave open [kPa]; chosen here. */
 const possibleSds = 3;
 const leastKPa = 0.8;
@@ -35,7 +35,7 @@ export function createPressureWatch(): PressureWatch {
         return;
       }
       changesSinceS ??= timeS;
-      if (timeS - changesSinceS < lastsS) return;
+      if (timeS - changesSinceS < lastsAfterS) return;
       difference =
         differs && shownKPa !== null ? { sinceS: changesSinceS, shownKPa, reckonedKPa } : null;
       changesSinceS = null;

@@ -28,8 +28,6 @@ export interface ProbeHealth {
 
 /** A probe that slipped is told of for so long. */
 const stepHoldS = 45;
-/** Before the first reading the time since a good one counts as this [s]. */
-const unknownGapS = 60;
 /** One jump is a knock, and three are its echo; more within half a minute are a loose contact; chosen here. */
 const manyJumps = 4;
 const nothingAccepted = { accepted: null, probeStepK: 0 };
@@ -65,8 +63,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
     binned: BinnedSecond,
     expected: HeadExpectation,
   ): Omit<HealthVerdict, 'fault'> => {
-    const lastS = pace.lastS();
-    const gapS = lastS === null ? unknownGapS : Math.max(1, timeS - lastS);
+    const gapS = Math.max(1, timeS - (pace.lastS() ?? timeS));
     const { believed, probeStepK } = steps.judge(binned, expected, gapS);
     if (!believed) {
       unbelievedS = timeS;

@@ -1,4 +1,5 @@
 import { median } from '../../uncertainty/index.ts';
+import { lastsAfterS } from '../patience.ts';
 
 /** The air pressure that a channel first showed for a while, and that holds from then on. */
 export interface StoodPressure {
@@ -6,8 +7,7 @@ export interface StoodPressure {
   see(timeS: number, pressureKPa: number): number | null;
 }
 
-/** So long must it stand, and so many readings must say so [s]. */
-const standsS = 60;
+/** So many readings must say so. */
 const leastReadings = 3;
 /** Twenty times what a small digital barometer flickers by; a value of power coming on is further off; chosen here [kPa]. */
 const withinKPa = 0.5;
@@ -28,7 +28,8 @@ export function createStoodPressure(): StoodPressure {
         since = { timeS, valuesKPa: [] };
       }
       since.valuesKPa.push(pressureKPa);
-      const hasStood = timeS - since.timeS >= standsS && since.valuesKPa.length >= leastReadings;
+      const hasStood =
+        timeS - since.timeS >= lastsAfterS && since.valuesKPa.length >= leastReadings;
       if (hasStood) stoodKPa = median(since.valuesKPa);
       return stoodKPa;
     },

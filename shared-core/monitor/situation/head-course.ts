@@ -1,13 +1,21 @@
 import type { RunSettings } from '../../run/index.ts';
+import { settledAfterS } from '../patience.ts';
 import type { HeadTracker } from '../sense/head-tracker.ts';
 import { isBlind, type ProbeFault } from '../sense/probe-fault.ts';
 import type { BinnedSecond } from '../sense/second-bin.ts';
 import { createLimitWatch, type LimitOutlook } from './limit-outlook.ts';
 import type { LimitScale } from './limit-scale.ts';
-import { believeScale, priorScale, probabilityPossible, type ScaleBelief } from './scale-belief.ts';
+import {
+  believeScale,
+  modelSdK,
+  priorScale,
+  probabilityPossible,
+  type ScaleBelief,
+} from './scale-belief.ts';
 import { createSituationWatch, type Situation } from './situation.ts';
 import { createSurgeWatch } from './surge-watch.ts';
 import type { HeadState } from './vapour-filter.ts';
+import { comes } from './vapour-presence.ts';
 import type { VapourScale } from './vapour-scale.ts';
 
 /** The head at one second: what was read, what is believed of it, and how it stands to the limit. */
@@ -38,14 +46,9 @@ export interface HeadCourse {
 /** Where vapour would come to the head before any has, above the azeotrope [K]: strong or nearly steam. */
 const guessAboveK = 4;
 const guessSdK = 6;
-/** A plateau must have been undisturbed for so long to judge a step of the probe by [s]. */
-const calmForStepS = 30;
-/** A bulb as surely in vapour as that shows noise where nothing else happens. */
-const surelyWet = 0.6;
 /** A level is known to about this [K]. */
 const heldWithinK = 0.5;
-/** The level's own scatter, least [K], and how often the offset is worked out anew [s]. */
-const leastLevelSdK = 0.05;
+/** How often the offset is worked out anew [s]. */
 const believedEveryS = 10;
 
 /** Follows the head from reading to outlook, second by second. */
@@ -74,12 +77,12 @@ export function createHeadCourse(
 
   const read = (timeS: number, binned: BinnedSecond | null, around: HeadAround) => {
     const { situation, head } = now;
-    const isCalm = situation.recededSinceS === null && situation.calmS >= calmForStepS;
+    const isCalm = situation.recededSinceS === null && situation.calmS >= settledAfterS;
     return tracker.second(timeS, binned, {
       plateauC: isCalm ? situation.levelC : null,
       waterC: scale.waterC,
       potC: around.potC,
-      holding: around.isQuiet && isCalm && (head?.wet ?? 0) > surelyWet,
+      holding: around.isQuiet && isCalm && (head?.wet ?? 0) > comes,
       vapourGuessC: scale.azeotropeC + belief.meanK + guessAboveK,
       vapourGuessSdK: Math.hypot(guessSdK, belief.sdK),
       possible,
@@ -154,7 +157,7 @@ function createScaleLearner(): LearnScale {
     ];
     if (belief !== null && now.every((part, index) => Object.is(part, shown[index]))) return belief;
     shown = now;
-    const lowestSdK = Math.hypot(leastLevelSdK, slowSdK / 2);
+    const lowestSdK = Math.hypot(modelSdK, slowSdK / 2);
     belief =
       lowestLevelC === null
         ? priorScale(settings, scale)

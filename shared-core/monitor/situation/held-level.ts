@@ -1,3 +1,4 @@
+import { lastsAfterS } from '../patience.ts';
 import type { HeadNoise } from '../sense/head-noise.ts';
 import {
   createDepartureDetector,
@@ -23,9 +24,6 @@ export interface HeldLevel {
 
 /** The column still fills and the head still settles: its level is what it was of late, before it is held against it [s]. */
 const settlingS = 240;
-const levelOfLateS = 60;
-/** A slow logger needs as many readings as this for a level, however long they take. */
-const fewestLevelBlocks = 12;
 /** A head that settles after the heat was eased, or whose pot weakens, rises by a little: only one that rises further is leaving [K]. */
 const leavingK = 0.4;
 /** Scatter of a block's mean that no noise model explains [K]. */
@@ -47,8 +45,7 @@ export function createHeldLevel(): HeldLevel {
   const settle = (level: number, { meanC, stepS }: HeadBlock): number => {
     settlingBlocks += 1;
     settledForS += stepS;
-    const within = Math.max(fewestLevelBlocks, levelOfLateS / stepS);
-    return level + (meanC - level) / Math.min(settlingBlocks, within);
+    return level + (meanC - level) / Math.min(settlingBlocks, lastsAfterS / stepS);
   };
 
   /** Where a head has stood before and came back from, as one heated by hand does, it leaves nothing. */

@@ -1,4 +1,5 @@
-import { probabilityAbove, type ScaleBelief } from './scale-belief.ts';
+import { settledAfterS } from '../patience.ts';
+import { modelSdK, probabilityAbove, type ScaleBelief } from './scale-belief.ts';
 import type { Situation } from './situation.ts';
 import type { HeadState } from './vapour-filter.ts';
 
@@ -44,15 +45,11 @@ export interface LimitWatch {
 const mixesS = 40;
 /** More likely than not: then waiting costs more than calling. */
 const callFrom = 0.5;
-/** Vapour at the bulb must have been stronger than the limit for so long to be worth a call [s]. */
-const armedAfterS = 30;
 /** Vapour counts as strong while it is less likely weak than this, and as weak once that is all but sure; by trial on simulated runs. */
 const strongBelow = 0.4;
 const weakFrom = 0.95;
 /** No departure is followed by a faster rise than this for long; what is steeper is vapour that comes back [K/s]. */
 const fastestKPerS = 0.03;
-/** No head is known better than the equilibrium model [K]. */
-const leastSdK = 0.05;
 
 export function createLimitWatch(limitC: number): LimitWatch {
   let passed = 0;
@@ -68,7 +65,7 @@ export function createLimitWatch(limitC: number): LimitWatch {
       limitOnProbeC = trueLimitC + belief.meanK;
       if (situation.bathedS === null || situation.recededSinceS !== null) return;
       const rate = Math.max(-fastestKPerS, Math.min(fastestKPerS, head.rateKPerS));
-      const nowSdK = Math.hypot(head.vapourSdK, leastSdK);
+      const nowSdK = Math.hypot(head.vapourSdK, modelSdK);
       const thenSdK = Math.hypot(nowSdK, reactionTimeS * Math.min(fastestKPerS, head.rateSdKPerS));
       passed = probabilityAbove(belief, head.vapourC, nowSdK, trueLimitC);
       const then = probabilityAbove(
@@ -97,7 +94,7 @@ export function createLimitWatch(limitC: number): LimitWatch {
       etaS,
       strongForS,
       weakForS,
-      heatOffDue: strongForS >= armedAfterS && ahead > callFrom,
+      heatOffDue: strongForS >= settledAfterS && ahead > callFrom,
     }),
   };
 }

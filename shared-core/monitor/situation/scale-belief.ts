@@ -30,8 +30,8 @@ const offsetCount = 131;
 const leastWeight = 1e-4;
 /** Vapour known to a few tenths that seems to lie below the azeotrope is not yet impossible [K]. */
 const toleranceK = 0.5;
-/** Scatter of published data about the equilibrium model [K]. */
-const modelSdK = 0.05;
+/** Scatter of published data about the equilibrium model: no level, and no head, is known better on its scale [K]. */
+export const modelSdK = 0.05;
 
 /**
  * One bulb in six hangs badly although somebody looked, or has a pressure or calibration beside it that is wrong by more than was
@@ -41,7 +41,7 @@ const modelSdK = 0.05;
 const seenBulb = { oddShare: 0.15, lowMeanK: 1.5 } as const;
 const unseenBulb = { oddShare: 0.4, lowMeanK: 2.5 } as const;
 const oddLowShare = 0.65;
-const oddHigh = { share: 0.35, meanK: 0.6 } as const;
+const oddHigh = { share: 1 - oddLowShare, meanK: 0.6 } as const;
 /**
  * Nobody entered a pressure: somewhere between sea level and 2000 m, where water boils 6.6 K lower (ISO 2533), more
  * likely low down; the weather adds some tenths of a kelvin either way.

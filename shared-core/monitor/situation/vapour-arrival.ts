@@ -1,3 +1,4 @@
+import { lastsAfterS } from '../patience.ts';
 import type { HeadState } from './vapour-filter.ts';
 import { comes } from './vapour-presence.ts';
 
@@ -19,8 +20,6 @@ const arrivingK = 15;
 const bathedK = 5;
 /** The bulb needs 2.2 times as long from cold to bathed as for the last third of the way (first-order lag). */
 const warmingFactor = 2.2;
-/** A bulb that took longer was not in the vapour all the while [s]; chosen here. */
-const longestWarmingS = 60;
 
 export function createVapourArrival(): VapourArrival {
   let arrivedS: number | null = null;
@@ -36,6 +35,6 @@ export function createVapourArrival(): VapourArrival {
     wetBeforeS: () =>
       arrivedS === null || bathedS === null
         ? 0
-        : Math.min(longestWarmingS, Math.round(warmingFactor * (bathedS - arrivedS))),
+        : Math.min(lastsAfterS, Math.round(warmingFactor * (bathedS - arrivedS))),
   };
 }

@@ -1,3 +1,4 @@
+import { confirmedAfterS } from '../patience.ts';
 import type { HeadNoise } from '../sense/head-noise.ts';
 import type { HeadState } from './vapour-filter.ts';
 
@@ -30,10 +31,9 @@ export interface VapourPresence {
   at(timeS: number): Presence;
 }
 
-/** What the filter must believe, for so many seconds, before vapour counts as come or gone. */
+/** What the filter must believe, until it is confirmed, before vapour counts as come or gone. */
 export const comes = 0.6;
 const goes = 0.3;
-const sureForS = 3;
 /** A bulb that has hardly cooled is not said to have lost its vapour [K], [noise]. */
 const leastFallK = 0.5;
 const fallSds = 4;
@@ -77,9 +77,9 @@ export function createVapourPresence(): VapourPresence {
       if (head.wet > comes) lastWetS = timeS;
       followWarmth(second, noiseK);
       seeOther(second, noiseK);
-      if (otherForS < sureForS) return 'as-before';
+      if (otherForS < confirmedAfterS) return 'as-before';
       otherForS = 0;
-      recededSinceS = recededSinceS === null ? Math.max(lastWetS, timeS - sureForS) : null;
+      recededSinceS = recededSinceS === null ? Math.max(lastWetS, timeS - confirmedAfterS) : null;
       return recededSinceS === null ? 'come' : 'gone';
     },
     at: (timeS) => ({

@@ -2,6 +2,7 @@ import type { ForecastView } from '../../stages/index.ts';
 import { coverageFactor90, type Estimate } from '../../uncertainty/index.ts';
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { lastsAfterS } from '../patience.ts';
 
 /** When the limit is expected (run time, 90 % interval), by what since when, and when this was worked out. */
 export interface LimitAhead {
@@ -17,12 +18,10 @@ export interface LimitAhead {
  * on simulated runs it is off by 25 s there, the forecast by 75 s. It speaks on until the limit moves away again.
  */
 const nearReactions = 3;
-const farReactions = 6;
+const farReactions = 2 * nearReactions;
 const significantSds = 3;
 /** A line is drawn anew so often [s]; each second would make the time shown tremble. */
 const redrawnEveryS = 15;
-/** And it speaks for so long after the limit was last near by it [s]. */
-const speaksForS = 60;
 /** A head bends: share of the time to go, and least error [s]; by simulation, 88 % of limits fall within. */
 const bendShare = 0.25;
 const leastSdS = 30;
@@ -41,7 +40,7 @@ export function followLimitAhead(
     const isFresh = line !== null && facts.timeS - line.madeS < redrawnEveryS;
     return isFresh ? line : byRate(facts, line?.bySinceS ?? facts.timeS);
   }
-  if (line !== null && isLeaving && facts.timeS - line.madeS < speaksForS) return line;
+  if (line !== null && isLeaving && facts.timeS - line.madeS < lastsAfterS) return line;
   if (forecast === null || facts.forecast === null) return null;
   // A twin that holds the limit for passed, while the head does not, has no time to tell.
   if (forecast.high - Math.max(facts.timeS, facts.forecast.madeS + leastSdS) <= 0) return null;

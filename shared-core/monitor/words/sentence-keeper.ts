@@ -2,6 +2,7 @@ import type { Alarm, AlarmState } from '../../snapshot/index.ts';
 import type { StandingAlarm } from '../alarm-bank.ts';
 import { alarmCatalogue, isAlarm, mostUrgentFirst } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { lastsAfterS, settledAfterS } from '../patience.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
 import { followLeavings, isToAndFro, type Leavings, noLeavings } from './leavings.ts';
@@ -44,11 +45,6 @@ export interface SentenceKeeper {
   kept(): Kept;
 }
 
-/** Least time a sentence stands [s], and how long an alarm's condition must be gone before its sentence goes [s]. */
-const standsS = 60;
-const goneForS = 30;
-/** So long must the strength be known without a break before it is told [s]. */
-const knownForS = 30;
 /** A head that is back within this of its level is not leaving it [K]. */
 const backK = 0.35;
 /** After vapour has come back the bulb settles for so long [s]. */
@@ -72,17 +68,19 @@ export function createSentenceKeeper(): SentenceKeeper {
     const kind = headStrengthKind(facts);
     if (kind !== 'known') unknownS = facts.timeS;
     if (kind !== 'known' || kept.strength === 'known') return kind;
-    return facts.timeS - unknownS < knownForS ? kept.strength : 'known';
+    return facts.timeS - unknownS < settledAfterS ? kept.strength : 'known';
   };
 
   const mayChange = (to: Topic, facts: MonitorFacts, ahead: LimitAhead | null): boolean => {
     const stoodS = facts.timeS - kept.sinceS;
     if (isLasting(kept.topic)) {
-      const isOver = facts.timeS - alarmSeenS >= goneForS && stoodS >= standsS;
+      const isOver = facts.timeS - alarmSeenS >= settledAfterS && stoodS >= lastsAfterS;
       return isOver || outranks(to, kept.topic) || isPlain(to);
     }
-    if (kept.topic === 'main' && to === 'leaving') return stoodS >= standsS || ahead?.by === 'rate';
-    if (kept.topic === 'leaving' && to === 'main') return stoodS >= standsS || hasFallenBack(facts);
+    if (kept.topic === 'main' && to === 'leaving')
+      return stoodS >= lastsAfterS || ahead?.by === 'rate';
+    if (kept.topic === 'leaving' && to === 'main')
+      return stoodS >= lastsAfterS || hasFallenBack(facts);
     return true;
   };
 

@@ -2,12 +2,11 @@ import type { Verdicts } from '../../snapshot/index.ts';
 import type { StageSpan } from '../../stages/index.ts';
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
+import { settledAfterS } from '../patience.ts';
 import { statedScaleSdK } from '../situation/scale-belief.ts';
 import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';
 import { limitWords } from './stage-words.ts';
 
-/** Less is a passing glimpse, not a fraction; chosen here, two or three bulb lags. */
-const leastFractionS = 30;
 /** Bias that a carelessly set pressure or probe may have beyond its stated doubt [K]; chosen here. */
 const leastDoubtK = 2;
 const doubtFactor = 4;
@@ -128,7 +127,7 @@ function judgeMainFraction(facts: MonitorFacts, main: StageSpan): Verdict {
   const limit = limitWords(facts);
   const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
   const lastedS = (main.toS ?? facts.timeS) - main.fromS;
-  if (lastedS < leastFractionS) {
+  if (lastedS < settledAfterS) {
     return noMain(
       worded(
         'No main fraction at {limit} % vol or more: after the first fraction the head was stronger than {limitWords} for only {lasted}; it takes {leastFraction} s to count as held.',
@@ -136,7 +135,7 @@ function judgeMainFraction(facts: MonitorFacts, main: StageSpan): Verdict {
           limit: facts.limitAbv,
           limitWords: limit,
           lasted: span(lastedS),
-          leastFraction: leastFractionS,
+          leastFraction: settledAfterS,
         },
       ),
     );
