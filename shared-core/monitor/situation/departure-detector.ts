@@ -18,7 +18,7 @@ export interface DepartureDetector {
 
 export const departureBlockS = 2;
 /**
- * Noise and wander as they are learned reach this less than once in ten hours of plateau on the first still and on real traces
+ * Noise as it is learned, and the usual wander, reach this less than once in ten hours of plateau on the first still and on real traces
  * (`scripts/ensemble.ts --delays`, `scripts/real-traces.ts`).
  */
 export const departureThreshold = 14;

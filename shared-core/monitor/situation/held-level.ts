@@ -7,7 +7,6 @@ import {
 } from './departure-detector.ts';
 import { createHeadBlocks, type HeadBlock } from './head-blocks.ts';
 import { createStoodHeights } from './stood-heights.ts';
-import { createWanderLearner } from './wander-learner.ts';
 
 /** The level a head is held at, and whether it is leaving it. */
 export interface HeldLevel {
@@ -28,13 +27,13 @@ const settlingS = 240;
 const leavingK = 0.4;
 /** Scatter of a block's mean that no noise model explains [K]. */
 const unexplainedSdK = 0.015;
-/** Evidence that is not yet enough, but too much for what is seen to be taken for wander; and too little to go on by. */
-const suspicious = 5;
+/** Real heads stray by 0.005 … 0.04 K within minutes (`test/reference/real-traces`): a random walk of so much in one [K²/s]. */
+const wanderK2PerS = 0.02 ** 2 / 60;
+/** Evidence that is too little to go on by. */
 const goneBack = 1;
 
 export function createHeldLevel(): HeldLevel {
   const detector = createDepartureDetector();
-  const wander = createWanderLearner();
   const blocks = createHeadBlocks();
   const heights = createStoodHeights();
   let levelC: number | null = null;
@@ -65,13 +64,11 @@ export function createHeldLevel(): HeldLevel {
       levelC = settle(level, block);
       return;
     }
-    const mayLeave = detector.evidence().logLikelihoodRatio > suspicious;
-    wander.see(timeS, meanC, noise, mayLeave);
     detector.see(timeS, meanC, {
       whiteSdK: Math.hypot(noise.whiteSdK / Math.sqrt(readings), unexplainedSdK),
       slowSdK: noise.slowSdK,
       slowCorrelationS: noise.slowCorrelationS,
-      wanderK2PerS: wander.wanderK2PerS(),
+      wanderK2PerS,
     });
     judge(block);
   };
@@ -79,7 +76,6 @@ export function createHeldLevel(): HeldLevel {
   /** The head settles again after every upset, and finds its level anew. */
   const interrupt = (): void => {
     detector.restart();
-    wander.interrupt();
     heights.interrupt();
     blocks.interrupt();
     departedS = null;
