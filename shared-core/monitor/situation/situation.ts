@@ -43,8 +43,6 @@ export interface SituationWatch {
   now(): Situation;
 }
 
-/** A head that comes back lower than this below its level has found a new one [K]. */
-const newLevelK = 0.3;
 export function createSituationWatch(): SituationWatch {
   const level = createHeldLevel();
   const lowest = createLowestLevel();
@@ -73,15 +71,6 @@ export function createSituationWatch(): SituationWatch {
     upset(timeS);
   };
 
-  const followVapour = ({ timeS, head, noise }: SituationSecond): void => {
-    const change = presence.see({ timeS, head, noise });
-    if (change === 'as-before') return;
-    const levelC = level.levelC();
-    const isNew = levelC !== null && head.vapourC < levelC - newLevelK;
-    if (change === 'come' && isNew) level.begin(head.vapourC);
-    upset(timeS);
-  };
-
   return {
     second: (input) => {
       const { timeS, observedC, head, noise } = input;
@@ -100,7 +89,7 @@ export function createSituationWatch(): SituationWatch {
         wetS = arrival.wetBeforeS();
         undisturbedSinceS = timeS;
       }
-      if (observedC !== null) followVapour(input);
+      if (observedC !== null && presence.see({ timeS, head, noise }) !== 'as-before') upset(timeS);
       if (presence.at(timeS).recededSinceS !== null) {
         undisturbedSinceS = timeS;
         return;
@@ -109,43 +98,25 @@ export function createSituationWatch(): SituationWatch {
       if (heldS === null) settle(input);
       if (heldS !== null && observedC !== null) level.see(timeS, observedC, noise);
     },
+    // Each by its name: spread into a new object every second, they cost a quarter of all that the monitor does in a long table.
     now: () => {
-      const heldWetS = heldS === null ? 0 : wetS - wetAtHoldS;
-      const calmS = arrival.bathedS() === null ? 0 : nowS - undisturbedSinceS;
-      const counted = { heldS, wetS, heldWetS, calmS };
-      return situationOf(presence.at(nowS), { arrival, level, lowest }, counted);
+      const { recededSinceS, absentS, leftAloneS, longestBreakS } = presence.at(nowS);
+      return {
+        recededSinceS,
+        absentS,
+        leftAloneS,
+        longestBreakS,
+        arrivedS: arrival.arrivedS(),
+        bathedS: arrival.bathedS(),
+        heldS,
+        levelC: level.levelC(),
+        lowestLevelC: lowest.lowestC(),
+        lowestLaterC: lowest.lowestLaterC(),
+        wetS,
+        heldWetS: heldS === null ? 0 : wetS - wetAtHoldS,
+        calmS: arrival.bathedS() === null ? 0 : nowS - undisturbedSinceS,
+        departedS: level.departedS(),
+      };
     },
-  };
-}
-
-interface Watched {
-  readonly arrival: ReturnType<typeof createVapourArrival>;
-  readonly level: ReturnType<typeof createHeldLevel>;
-  readonly lowest: ReturnType<typeof createLowestLevel>;
-}
-
-type Counted = Pick<Situation, 'heldS' | 'wetS' | 'heldWetS' | 'calmS'>;
-
-/** Each by its name: spread into a new object every second, they cost a quarter of all that the monitor does in a long table. */
-function situationOf(
-  { recededSinceS, absentS, leftAloneS, longestBreakS }: Presence,
-  { arrival, level, lowest }: Watched,
-  { heldS, wetS, heldWetS, calmS }: Counted,
-): Situation {
-  return {
-    recededSinceS,
-    absentS,
-    leftAloneS,
-    longestBreakS,
-    arrivedS: arrival.arrivedS(),
-    bathedS: arrival.bathedS(),
-    heldS,
-    levelC: level.levelC(),
-    lowestLevelC: lowest.lowestC(),
-    lowestLaterC: lowest.lowestLaterC(),
-    wetS,
-    heldWetS,
-    calmS,
-    departedS: level.departedS(),
   };
 }
