@@ -1,10 +1,11 @@
 import type { Stage } from '../../stages/index.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import type { HeadNow } from '../situation/head-course.ts';
-import { createStageCaller } from './stage-caller.ts';
+import type { HeadState } from '../situation/vapour-filter.ts';
 
-/** The stage, since when, and how likely; blind seconds leave it as it was. */
+/** The stage a run is in, since when, and how likely. Nothing is final: what the evidence takes back is called anew. */
 export interface StageFollower {
+  /** Takes one second; a blind one leaves the stage as it was. */
   second(timeS: number, now: HeadNow, around: AroundStage): void;
   stage(): Stage;
   sinceS(): number;
@@ -12,24 +13,107 @@ export interface StageFollower {
 }
 
 export interface AroundStage {
+  /** True once the head has held and the person's convention for the first fraction is met. */
   readonly firstFractionOver: boolean;
   readonly isHeatOff: boolean;
 }
 
+/** What one second says about the stage. */
+interface StageSecond extends Pick<HeadNow, 'situation' | 'outlook'>, AroundStage {
+  readonly head: HeadState;
+}
+
+/** More likely than not decides where the first fraction ends; the tail must be surer, and so must its end. */
+const even = 0.5;
+const sure = 0.9;
+const mainAgain = 1 - sure;
+/** Vapour that is stronger again must be so for this long before a tail is taken back [s of vapour]. */
+const backForS = 90;
+/**
+ * Heat taken away for two minutes needs some five until vapour is back; a heat-off mark shortens it, and in the tail a wrong
+ * end costs nothing [s without vapour].
+ */
+const patienceS = { marked: 240, unmarked: 420, markedInTail: 120, unmarkedInTail: 240 } as const;
+
+/** Who has once left the still alone for so long may do it again: the end must be clearly longer than any break so far. */
+const longerThanEver = 1.5;
+/** Without vapour for that long a bulb has cooled; one that stays as warm stands in some [K]. */
+const cooledK = 5;
+
 export function createStageFollower(): StageFollower {
-  const caller = createStageCaller();
   let stage: Stage = 'warm-up';
   let sinceS = 0;
+  /** The stage that vapour coming back would go on with. */
+  let before: Stage = 'warm-up';
+  let strongAgainS = 0;
+  let probability = 1;
+  /** The surest it has been that vapour had come. */
+  let everWet = 0;
+
+  const next = (now: StageSecond): Stage => {
+    const { situation, outlook, firstFractionOver } = now;
+    if (situation.bathedS === null) return 'warm-up';
+    if (stage === 'cool-down') return situation.recededSinceS === null ? before : 'cool-down';
+    if (hasEnded(stage, now)) return 'cool-down';
+    if (situation.recededSinceS !== null) return stage;
+    if (stage === 'warm-up') return 'first-fraction';
+    if (stage === 'first-fraction') {
+      if (!firstFractionOver) return stage;
+      if (outlook.passedOfLate < even) return 'main-fraction';
+      return outlook.passedOfLate > sure ? 'tail' : stage;
+    }
+    if (stage === 'main-fraction') return outlook.passedOfLate > even ? 'tail' : stage;
+    return strongAgainS >= backForS ? 'main-fraction' : stage;
+  };
+
   return {
     second: (timeS, { head, fault, situation, outlook }, around) => {
       if (head === null || isBlind(fault)) return;
-      caller.second({ head, situation, outlook, ...around });
-      if (caller.stage() === stage) return;
-      stage = caller.stage();
-      sinceS = stage === 'cool-down' ? (situation.recededSinceS ?? timeS) : timeS;
+      everWet = Math.max(everWet, head.wet);
+      const isStrong = outlook.passedOfLate < mainAgain;
+      if (stage === 'tail' && situation.recededSinceS === null)
+        strongAgainS = isStrong ? strongAgainS + 1 : 0;
+      const now = { head, situation, outlook, ...around };
+      const to = next(now);
+      probability = probabilityOf(to, now, everWet);
+      if (to === stage) return;
+      if (to === 'cool-down') before = stage;
+      sinceS = to === 'cool-down' ? (situation.recededSinceS ?? timeS) : timeS;
+      strongAgainS = 0;
+      stage = to;
     },
     stage: () => stage,
     sinceS: () => sinceS,
-    probability: caller.probability,
+    probability: () => probability,
   };
+}
+
+function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): boolean {
+  if (head.vapourC - head.bulbC < cooledK) return false;
+  const { leftAloneS, longestBreakS } = situation;
+  const patience = patienceFor(stage, isHeatOff);
+  // Who says that the heat is off needs not be guessed at.
+  return leftAloneS > (isHeatOff ? patience : Math.max(patience, longerThanEver * longestBreakS));
+}
+
+function patienceFor(stage: Stage, isHeatOff: boolean): number {
+  if (stage === 'tail') return isHeatOff ? patienceS.markedInTail : patienceS.unmarkedInTail;
+  return isHeatOff ? patienceS.marked : patienceS.unmarked;
+}
+
+/** How likely the stage is by what decides it: the limit for main fraction and tail, the time without vapour for the end. */
+function probabilityOf(stage: Stage, now: StageSecond, everWet: number): number {
+  const { outlook, situation, head } = now;
+  switch (stage) {
+    case 'main-fraction':
+      return 1 - outlook.passedOfLate;
+    case 'tail':
+      return outlook.passedOfLate;
+    case 'cool-down':
+      return 1 - Math.exp(-situation.leftAloneS / 120);
+    case 'first-fraction':
+      return everWet;
+    case 'warm-up':
+      return 1 - head.wet;
+  }
 }
