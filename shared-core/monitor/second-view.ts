@@ -1,6 +1,7 @@
 import type { AlarmView, ChannelProblem, RunEvent, Snapshot } from '../snapshot/index.ts';
 import type { StandingAlarm } from './alarm-bank.ts';
 import { alarmCatalogue } from './call/index.ts';
+import { even } from './certainty.ts';
 import { headExpandedUncertaintyK } from './head-uncertainty.ts';
 import type { MonitorFacts } from './monitor-facts.ts';
 import type { HeadState } from './situation/vapour-filter.ts';
@@ -126,7 +127,7 @@ const tellableDryKPerS = 1.5 / 60;
  */
 function tellableRateKPerS(head: HeadState): number | null {
   const { rateKPerS, rateSdKPerS, bulbRateKPerS, wet } = head;
-  if (wet < 0.5) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
+  if (wet < even) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
   const doubtKPerS = 2 * rateSdKPerS;
   if (Math.abs(rateKPerS) > doubtKPerS) return rateKPerS;
   return doubtKPerS < steadyWithinKPerS ? 0 : null;

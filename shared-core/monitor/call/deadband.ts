@@ -1,6 +1,7 @@
+import { unlikelySds } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 
-/** Deadband on temperature alarms: the larger of 0.3 K and three standard deviations of the noise. */
+/** Deadband on temperature alarms: the larger of 0.3 K and what noise alone may do. */
 export function deadbandK({ noise }: MonitorFacts): number {
-  return Math.max(0.3, 3 * Math.hypot(noise.whiteSdK, noise.slowSdK));
+  return Math.max(0.3, unlikelySds * Math.hypot(noise.whiteSdK, noise.slowSdK));
 }

@@ -1,4 +1,5 @@
 import { worded } from '../../wording/index.ts';
+import { sure } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { aheadWords, byRate } from '../words/limit-ahead.ts';
 import { celsius, kelvin, moving, percent } from '../words/numbers.ts';
@@ -6,9 +7,6 @@ import { against, limitWords, standingAt } from '../words/stage-words.ts';
 import type { AlarmDefinition } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
 import { heatOffAct, isHeating, isStillWeak } from './heating.ts';
-
-/** Below this a limit is not said to be reached. */
-const nearlySure = 0.9;
 
 /** The heat-off call. */
 export const plateauDeparture = {
@@ -67,7 +65,7 @@ function outlookWords(facts: MonitorFacts): string {
   const { head, outlook, settings } = facts;
   const limit = limitWords(facts);
   if (outlook.etaS === 0) {
-    return outlook.passed < nearlySure
+    return outlook.passed < sure
       ? worded('The limit of {limit} is just about reached: {passed} sure that it is passed.', {
           limit,
           passed: percent(outlook.passed),

@@ -1,4 +1,5 @@
 import type { Stage } from '../../stages/index.ts';
+import { even, sure } from '../certainty.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
@@ -23,10 +24,6 @@ interface StageSecond extends Pick<HeadNow, 'situation' | 'outlook'>, AroundStag
   readonly head: HeadState;
 }
 
-/** More likely than not decides where the first fraction ends; the tail must be surer, and so must its end. */
-const even = 0.5;
-const sure = 0.9;
-const mainAgain = 1 - sure;
 /** Vapour that is stronger again must be so for this long before a tail is taken back [s of vapour]. */
 const backForS = 90;
 /**
@@ -70,7 +67,7 @@ export function createStageFollower(): StageFollower {
     second: (timeS, { head, fault, situation, outlook }, around) => {
       if (head === null || isBlind(fault)) return;
       everWet = Math.max(everWet, head.wet);
-      const isStrong = outlook.passedOfLate < mainAgain;
+      const isStrong = outlook.passedOfLate < 1 - sure;
       if (stage === 'tail' && situation.recededSinceS === null)
         strongAgainS = isStrong ? strongAgainS + 1 : 0;
       const now = { head, situation, outlook, ...around };

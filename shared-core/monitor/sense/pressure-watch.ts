@@ -1,3 +1,4 @@
+import { unlikelySds } from '../certainty.ts';
 import { lastsAfterS } from '../patience.ts';
 
 /** Whether a barometer on the line says otherwise than the pressure that is reckoned by. */
@@ -19,8 +20,7 @@ export interface PressureDifference {
   readonly reckonedKPa: number;
 }
 
-/** Further apart than so many standard uncertainties, and than the weather of a run and a barometer leave open [kPa]; chosen here. */
-const possibleSds = 3;
+/** Further apart than the weather of a run and a barometer leave open [kPa]; chosen here. */
 const leastKPa = 0.8;
 
 export function createPressureWatch(): PressureWatch {
@@ -29,7 +29,7 @@ export function createPressureWatch(): PressureWatch {
   return {
     second: (timeS, shownKPa, reckonedKPa, standardUncertaintyKPa) => {
       const apartKPa = shownKPa === null ? 0 : Math.abs(shownKPa - reckonedKPa);
-      const differs = apartKPa > Math.max(leastKPa, possibleSds * standardUncertaintyKPa);
+      const differs = apartKPa > Math.max(leastKPa, unlikelySds * standardUncertaintyKPa);
       if (differs === (difference !== null)) {
         changesSinceS = null;
         return;

@@ -1,9 +1,9 @@
+import { unlikelySds } from '../certainty.ts';
 import type { BulbDoubt } from '../sense/probe-fault.ts';
 import type { Situation } from './situation.ts';
 import type { VapourScale } from './vapour-scale.ts';
 
-/** Deviation that probe and pressure explain, in their stated standard deviations, and at least [K]. */
-const explainedSds = 3;
+/** Deviation that probe and pressure explain at least [K]. */
 const leastExplainedK = 1;
 
 /**
@@ -19,6 +19,6 @@ export function judgeBulb(
 ): BulbDoubt | null {
   const levelC = lowestLaterC ?? lowestLevelC;
   if (levelC === null) return null;
-  const explainedK = Math.max(leastExplainedK, explainedSds * statedSdK);
+  const explainedK = Math.max(leastExplainedK, unlikelySds * statedSdK);
   return azeotropeC - levelC > explainedK ? 'below-boiling' : null;
 }

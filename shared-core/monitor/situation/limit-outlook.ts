@@ -1,3 +1,4 @@
+import { even, sure } from '../certainty.ts';
 import { settledAfterS } from '../patience.ts';
 import { modelSdK, probabilityAbove, type ScaleBelief } from './scale-belief.ts';
 import type { Situation } from './situation.ts';
@@ -43,11 +44,6 @@ export interface LimitWatch {
  * then, and does not make the fraction weak [s of vapour]; by trial on simulated runs.
  */
 const mixesS = 40;
-/** More likely than not: then waiting costs more than calling. */
-const callFrom = 0.5;
-/** Vapour counts as strong while it is less likely weak than this, and as weak once that is all but sure; by trial on simulated runs. */
-const strongBelow = 0.4;
-const weakFrom = 0.95;
 /** No departure is followed by a faster rise than this for long; what is steeper is vapour that comes back [K/s]. */
 const fastestKPerS = 0.03;
 
@@ -77,8 +73,8 @@ export function createLimitWatch(limitC: number): LimitWatch {
       const share = head.wet / mixesS;
       passedOfLate += share * (passed - passedOfLate);
       ahead += share * (then - ahead);
-      if (passed < strongBelow) strongForS += head.wet;
-      weakForS = passedOfLate > weakFrom ? weakForS + 1 : 0;
+      if (passed < even) strongForS += head.wet;
+      weakForS = passedOfLate > sure ? weakForS + 1 : 0;
       const toGoK = limitOnProbeC - head.vapourC;
       etaS = toGoK <= 0 ? 0 : head.rateKPerS > 1e-5 ? toGoK / head.rateKPerS : null;
     },
@@ -94,7 +90,7 @@ export function createLimitWatch(limitC: number): LimitWatch {
       etaS,
       strongForS,
       weakForS,
-      heatOffDue: strongForS >= settledAfterS && ahead > callFrom,
+      heatOffDue: strongForS >= settledAfterS && ahead > even,
     }),
   };
 }

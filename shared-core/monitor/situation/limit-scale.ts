@@ -1,4 +1,5 @@
 import type { RunSettings } from '../../run/index.ts';
+import { unlikelySds } from '../certainty.ts';
 import { createVapourScale, type VapourScale } from './vapour-scale.ts';
 
 /** The scale at the air pressure known and the strength watched for; both may change in mid-run. */
@@ -25,8 +26,6 @@ const lowestKPa = 60;
 const highestKPa = 110;
 /** How well a barometer that was read in the run is believed [kPa]; a wall or pocket instrument, common practice, no source. */
 const readSdKPa = 0.3;
-/** Weather takes the pressure this far from that of the altitude, in standard uncertainties of it. */
-const possibleSds = 3;
 
 export function createLimitScale(settings: RunSettings): LimitScale {
   let known = settings;
@@ -80,6 +79,6 @@ function leavesRoomFor(
   heardKPa: number,
 ): boolean {
   if (source === 'assumed') return true;
-  const withinKPa = possibleSds * standardUncertaintyKPa;
+  const withinKPa = unlikelySds * standardUncertaintyKPa;
   return source === 'altitude' && Math.abs(heardKPa - pressureKPa) <= withinKPa;
 }

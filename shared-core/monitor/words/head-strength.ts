@@ -1,6 +1,7 @@
 import { lagTimeConstantS } from '../../probe/index.ts';
 import type { Estimate } from '../../uncertainty/index.ts';
 import { worded } from '../../wording/index.ts';
+import { even } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { settledAfterS } from '../patience.ts';
 import { isBlind } from '../sense/probe-fault.ts';
@@ -20,8 +21,6 @@ export type HeadStrength =
 /** Why a temperature says nothing of the strength yet. */
 export type Unsettled = 'not-held' | 'receded' | 'returned' | 'moving' | 'cooling' | 'fault';
 
-/** The bulb must be more likely in vapour than not, and the vapour move slower than this [K/s]. */
-const surelyWet = 0.5;
 /** A bulb lags behind faster vapour by more than its lag is known to [K/s]; chosen here. */
 export const fastestKPerS = 4 / 60;
 /** How well the lag of the bulb is known, as a share of it; chosen here. */
@@ -79,7 +78,7 @@ function judge(facts: MonitorFacts): Judged {
   if (isBlind(facts.fault)) return { kind: 'unsettled', why: 'fault' };
   if (situation.recededSinceS !== null) return { kind: 'unsettled', why: 'receded' };
   if (head === null || situation.bathedS === null) return { kind: 'unsettled', why: 'not-held' };
-  if (head.wet < surelyWet || situation.calmS < settledAfterS)
+  if (head.wet < even || situation.calmS < settledAfterS)
     return { kind: 'unsettled', why: 'returned' };
   if (Math.abs(head.rateKPerS) > fastestKPerS) return { kind: 'unsettled', why: 'moving' };
   if (isCooling(facts)) return { kind: 'unsettled', why: 'cooling' };

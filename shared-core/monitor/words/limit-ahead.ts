@@ -1,6 +1,7 @@
 import type { ForecastView } from '../../stages/index.ts';
 import { coverageFactor90, type Estimate } from '../../uncertainty/index.ts';
 import { worded } from '../../wording/index.ts';
+import { unlikelySds } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { lastsAfterS } from '../patience.ts';
 
@@ -19,7 +20,6 @@ export interface LimitAhead {
  */
 const nearReactions = 3;
 const farReactions = 2 * nearReactions;
-const significantSds = 3;
 /** A line is drawn anew so often [s]; each second would make the time shown tremble. */
 const redrawnEveryS = 15;
 /** A head bends: share of the time to go, and least error [s]; by simulation, 88 % of limits fall within. */
@@ -58,7 +58,7 @@ function isNear({ head, outlook, situation, settings }: MonitorFacts, was: boole
   if (head === null || situation.recededSinceS !== null) return false;
   if (outlook.heatOffDue) return true;
   if (outlook.etaS === null) return false;
-  const significant = head.rateKPerS > (was ? 1 : significantSds) * head.rateSdKPerS;
+  const significant = head.rateKPerS > (was ? 1 : unlikelySds) * head.rateSdKPerS;
   const reactions = was ? farReactions : nearReactions;
   return significant && outlook.etaS < reactions * settings.reactionTimeS;
 }

@@ -1,5 +1,6 @@
 import type { Stage } from '../../stages/index.ts';
 import { worded } from '../../wording/index.ts';
+import { even } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
@@ -70,7 +71,7 @@ const evidenceOf: Readonly<Record<Stage, (facts: MonitorFacts, head: HeadState) 
     const limit = limitWords(facts);
     const at = standingAt(head);
     const { passed } = facts.outlook;
-    return passed < 0.5
+    return passed < even
       ? worded(
           'The head has passed the limit of {limit} before, and has not been below it for long. It is at {at} now: vapour {ofStrength}.',
           { limit, at, ofStrength: ofStrength(facts) },
@@ -105,7 +106,7 @@ const tellableLagK = 0.15;
 
 /** Where the head stands; with the vapour's own temperature where the bulb lags behind it, since calls go by that. */
 export function standingAt({ bulbC, vapourC, wet }: HeadState): string {
-  return wet < 0.5 || Math.abs(vapourC - bulbC) < tellableLagK
+  return wet < even || Math.abs(vapourC - bulbC) < tellableLagK
     ? celsius(bulbC)
     : worded("{bulb}, with the bulb's lag counted {vapour}", {
         bulb: celsius(bulbC),

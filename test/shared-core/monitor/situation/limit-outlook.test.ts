@@ -107,9 +107,8 @@ test('ahead by the reaction time the head goes by its rate and its doubt, none f
   ]);
 });
 
-test('vapour is strong while it is less than two in five likely weak, for as much of a second as it is wet', () => {
-  // The normal distribution leaves two fifths above 0.2533 standard deviations, here 0.0329 K.
-  expect([afterOne(0.034, { wet: 0.7 }).strongForS, afterOne(0.032).strongForS]).toEqual([0.7, 0]);
+test('vapour is strong while it is more likely so than not, for as much of a second as it is wet', () => {
+  expect([afterOne(0.001, { wet: 0.7 }).strongForS, afterOne(-0.001).strongForS]).toEqual([0.7, 0]);
 });
 
 test('a call needs half a minute of strong vapour before', () => {
@@ -118,12 +117,12 @@ test('a call needs half a minute of strong vapour before', () => {
   expect([risesAfter(29), risesAfter(30)]).toEqual([false, true]);
 });
 
-test('weak vapour is counted from when the cup was all but surely weak, and anew after it was not', () => {
+test('weak vapour is counted from when the cup was surely weak, and anew after it was not', () => {
   const weak = (timeS: number) => (timeS > 600 && timeS < 640 ? limitC - 2 : limitC + 2);
   const { weakForS } = watched(weak, 1000).outlook;
-  // After 39 s of strong vapour e^(−39/40) of the cup is weak; it takes 40 s · ln(0.62/0.05) to be so all but surely.
+  // After 39 s of strong vapour e^(−39/40) of the cup is weak; it takes 40 s · ln(0.62/0.1) to be so to nine in ten.
   expect(
-    Math.abs(weakForS - (1000 - 640 - 40 * Math.log((1 - Math.exp(-39 / 40)) / 0.05))),
+    Math.abs(weakForS - (1000 - 640 - 40 * Math.log((1 - Math.exp(-39 / 40)) / 0.1))),
   ).toBeLessThan(3);
 });
 
