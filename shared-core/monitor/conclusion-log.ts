@@ -13,7 +13,6 @@ export interface ConclusionLog {
   openProblem(problem: string, fromS: number): number;
   closeProblem(number: number, toS: number): void;
   recentEvents(): readonly RunEvent[];
-  stages(): readonly StageSpan[];
   takeChanges(): readonly MonitorChange[];
   parts(): Pick<Verdicts, 'stages' | 'events' | 'estimates' | 'forecasts' | 'problems'>;
 }
@@ -53,7 +52,6 @@ export function createConclusionLog(firstBecause: string): ConclusionLog {
       if (open !== undefined) problems[number] = { ...open, toS };
     },
     recentEvents: () => recent,
-    stages: () => spans,
     takeChanges: () => {
       const taken = changes;
       changes = [];

@@ -28,7 +28,6 @@ export interface MarksLedger {
   /** True while the last readings of the receiver, minutes apart, were the same: nothing is being collected. */
   isReceiverStill(): boolean;
   airPressureKPa(): number | null;
-  lastMarkS(): number | null;
   standing(): readonly StandingMark[];
 }
 
@@ -45,11 +44,9 @@ export const strongDistillateGPerMl = 0.829;
 /** An empty ledger. Withdrawing a mark takes back everything that followed from it. */
 export function createMarksLedger(): MarksLedger {
   let marks: StandingMark[] = [];
-  let lastMarkS: number | null = null;
   let summary = summarise(marks);
   return {
     add: ({ timeS, markId, mark }) => {
-      lastMarkS = timeS;
       marks =
         mark.type === 'mark-withdrawn'
           ? marks.filter((standing) => standing.markId !== mark.withdrawnMarkId)
@@ -69,7 +66,6 @@ export function createMarksLedger(): MarksLedger {
     dropsCounted: () => summary.drops,
     isReceiverStill: () => summary.receiverStill,
     airPressureKPa: () => summary.airPressureKPa,
-    lastMarkS: () => lastMarkS,
     standing: () => marks,
   };
 }

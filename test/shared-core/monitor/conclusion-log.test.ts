@@ -6,14 +6,14 @@ describe('what was concluded of a run', () => {
     const log = createConclusionLog('cold');
     log.enterStage('first-fraction', 100, 'vapour');
     log.enterStage('main-fraction', 80, 'held');
-    expect(log.stages()).toEqual([
+    expect(log.parts().stages).toEqual([
       { stage: 'warm-up', fromS: 0, toS: 100, because: 'cold' },
       { stage: 'first-fraction', fromS: 100, toS: 100, because: 'vapour' },
       { stage: 'main-fraction', fromS: 100, toS: null, because: 'held' },
     ]);
     expect(log.takeChanges()).toEqual([
       { kind: 'stage-entered', timeS: 100, span: expect.objectContaining({ toS: null }) },
-      { kind: 'stage-entered', timeS: 100, span: log.stages()[2] },
+      { kind: 'stage-entered', timeS: 100, span: log.parts().stages[2] },
     ]);
   });
 

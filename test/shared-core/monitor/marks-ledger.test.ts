@@ -21,14 +21,14 @@ const volume = (volumeMl: number): MarkBody => ({ type: 'volume-read', volumeMl 
 describe('what the marks say of the heat', () => {
   test('is unknown before the first, and then what the last says', () => {
     const none = ledger();
-    expect([none.heat(), none.heatChangedS(), none.lastMarkS()]).toEqual(['unknown', null, null]);
+    expect([none.heat(), none.heatChangedS()]).toEqual(['unknown', null]);
     const marks = ledger(
       [10, { type: 'heat-off' }],
       [20, { type: 'heat-eased' }],
       [30, { type: 'heat-on' }],
       [40, { type: 'heat-off' }],
     );
-    expect([marks.heat(), marks.heatChangedS(), marks.lastMarkS()]).toEqual(['off', 40, 40]);
+    expect([marks.heat(), marks.heatChangedS()]).toEqual(['off', 40]);
     expect([5, 10, 20, 30, 45].map((timeS) => marks.heatUntil(timeS))).toEqual([
       { heat: 'unknown', firstOnS: null },
       { heat: 'off', firstOnS: null },
@@ -40,7 +40,7 @@ describe('what the marks say of the heat', () => {
 
   test('is as before once the last is withdrawn, though a mark was made', () => {
     const marks = ledger([10, { type: 'heat-on' }], [20, { type: 'heat-off' }], [30, withdrawn(2)]);
-    expect([marks.heat(), marks.heatChangedS(), marks.lastMarkS()]).toEqual(['on', 10, 30]);
+    expect([marks.heat(), marks.heatChangedS()]).toEqual(['on', 10]);
     expect(marks.standing()).toEqual([{ timeS: 10, markId: 1, body: { type: 'heat-on' } }]);
   });
 });
@@ -65,11 +65,7 @@ describe('what the marks say of the distillate', () => {
     expect(marks.takenAway()).toEqual([
       { markId: 4, timeS: 400, collectedMl: expect.closeTo(15, 9) },
     ]);
-    expect([marks.collectedMl(), marks.collectedS(), marks.lastMarkS()]).toEqual([
-      expect.closeTo(17, 9),
-      500,
-      600,
-    ]);
+    expect([marks.collectedMl(), marks.collectedS()]).toEqual([expect.closeTo(17, 9), 500]);
     expect([ledger().collectedMl(), ledger().collectedS(), ledger().bookings()]).toEqual([
       null,
       null,
