@@ -25,8 +25,6 @@ export interface HeldLevel {
 const settlingS = 240;
 /** A head that settles after the heat was eased, or whose pot weakens, rises by a little: only one that rises further is leaving [K]. */
 const leavingK = 0.4;
-/** Scatter of a block's mean that no noise model explains [K]. */
-const unexplainedSdK = 0.015;
 /** Real heads stray by 0.005 … 0.04 K within minutes (`test/reference/real-traces`): a random walk of so much in one [K²/s]. */
 const wanderK2PerS = 0.02 ** 2 / 60;
 /** Evidence that is too little to go on by. */
@@ -65,7 +63,7 @@ export function createHeldLevel(): HeldLevel {
       return;
     }
     detector.see(timeS, meanC, {
-      whiteSdK: Math.hypot(noise.whiteSdK / Math.sqrt(readings), unexplainedSdK),
+      whiteSdK: noise.whiteSdK / Math.sqrt(readings),
       slowSdK: noise.slowSdK,
       slowCorrelationS: noise.slowCorrelationS,
       wanderK2PerS,
