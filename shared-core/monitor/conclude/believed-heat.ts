@@ -1,5 +1,6 @@
 import type { Heat, MarksLedger } from '../marks-ledger.ts';
 import type { HeadNow } from '../situation/head-course.ts';
+import { strengthensKPerS } from '../situation/one-sided-bulb.ts';
 
 /** The heat by the person's marks, as far as the head does not belie them. */
 export interface BelievedHeat {
@@ -7,9 +8,8 @@ export interface BelievedHeat {
   heat(): Heat;
 }
 
-/** A pot boils on for a minute; what bathes the bulb for longer and does not let it cool is heated [s], [K/s]. */
+/** A pot boils on for a minute; what bathes the bulb for longer and does not let it cool is heated [s]. */
 const beliesAfterS = 90;
-const coolingKPerS = -0.02;
 
 export function createBelievedHeat(marks: MarksLedger): BelievedHeat {
   /** Seconds of vapour that does not die away since the heat was last marked off. */
@@ -18,7 +18,7 @@ export function createBelievedHeat(marks: MarksLedger): BelievedHeat {
   return {
     second: ({ situation, head }) => {
       const isWet = situation.recededSinceS === null && situation.bathedS !== null;
-      const rests = head !== null && head.bulbRateKPerS > coolingKPerS;
+      const rests = head !== null && head.bulbRateKPerS > -strengthensKPerS;
       if (marks.heat() !== 'off' || marks.heatChangedS() !== offSinceS) vapourSinceOffS = 0;
       else if (isWet && rests) vapourSinceOffS += 1;
       offSinceS = marks.heatChangedS();

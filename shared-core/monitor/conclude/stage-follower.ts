@@ -2,6 +2,7 @@ import type { Stage } from '../../stages/index.ts';
 import { even, sure } from '../certainty.ts';
 import { isBlind } from '../sense/probe-fault.ts';
 import type { HeadNow } from '../situation/head-course.ts';
+import { bathedK } from '../situation/vapour-arrival.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
 
 /** The stage a run is in, since when, and how likely. Nothing is final: what the evidence takes back is called anew. */
@@ -34,8 +35,6 @@ const patienceS = { marked: 240, unmarked: 420, markedInTail: 120, unmarkedInTai
 
 /** Who has once left the still alone for so long may do it again: the end must be clearly longer than any break so far. */
 const longerThanEver = 1.5;
-/** Without vapour for that long a bulb has cooled; one that stays as warm stands in some [K]. */
-const cooledK = 5;
 
 export function createStageFollower(): StageFollower {
   let stage: Stage = 'warm-up';
@@ -86,7 +85,8 @@ export function createStageFollower(): StageFollower {
 }
 
 function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): boolean {
-  if (head.vapourC - head.bulbC < cooledK) return false;
+  // Without vapour for that long a bulb has cooled; one that stays as warm stands in some.
+  if (head.vapourC - head.bulbC < bathedK) return false;
   const { leftAloneS, longestBreakS } = situation;
   const patience = patienceFor(stage, isHeatOff);
   // Who says that the heat is off needs not be guessed at.

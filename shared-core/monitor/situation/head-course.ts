@@ -11,6 +11,7 @@ import {
   priorScale,
   probabilityPossible,
   type ScaleBelief,
+  toleranceK,
 } from './scale-belief.ts';
 import { createSituationWatch, type Situation } from './situation.ts';
 import { createSurgeWatch } from './surge-watch.ts';
@@ -46,8 +47,6 @@ export interface HeadCourse {
 /** Where vapour would come to the head before any has, above the azeotrope [K]: strong or nearly steam. */
 const guessAboveK = 4;
 const guessSdK = 6;
-/** A level is known to about this [K]. */
-const heldWithinK = 0.5;
 /** How often the offset is worked out anew [s]. */
 const believedEveryS = 10;
 
@@ -134,7 +133,7 @@ export function createHeadCourse(
 
 /** What held before is vapour, whatever the offset or the lightest volatiles make it read. */
 const hasHeld = ({ lowestLevelC }: Situation, vapourC: number): boolean =>
-  lowestLevelC !== null && vapourC > lowestLevelC - heldWithinK;
+  lowestLevelC !== null && vapourC > lowestLevelC - toleranceK;
 
 type LearnScale = (
   settings: RunSettings,

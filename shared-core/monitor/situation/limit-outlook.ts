@@ -1,5 +1,6 @@
 import { even, sure } from '../certainty.ts';
 import { settledAfterS } from '../patience.ts';
+import { departsKPerS } from './lowest-level.ts';
 import { modelSdK, probabilityAbove, type ScaleBelief } from './scale-belief.ts';
 import type { Situation } from './situation.ts';
 import type { HeadState } from './vapour-filter.ts';
@@ -44,8 +45,6 @@ export interface LimitWatch {
  * then, and does not make the fraction weak [s of vapour]; by trial on simulated runs.
  */
 const mixesS = 40;
-/** No departure is followed by a faster rise than this for long; what is steeper is vapour that comes back [K/s]. */
-const fastestKPerS = 0.03;
 
 export function createLimitWatch(limitC: number): LimitWatch {
   let passed = 0;
@@ -60,9 +59,9 @@ export function createLimitWatch(limitC: number): LimitWatch {
     second: ({ head, situation, belief, limitC: trueLimitC, reactionTimeS }) => {
       limitOnProbeC = trueLimitC + belief.meanK;
       if (situation.bathedS === null || situation.recededSinceS !== null) return;
-      const rate = Math.max(-fastestKPerS, Math.min(fastestKPerS, head.rateKPerS));
+      const rate = Math.max(-departsKPerS, Math.min(departsKPerS, head.rateKPerS));
       const nowSdK = Math.hypot(head.vapourSdK, modelSdK);
-      const thenSdK = Math.hypot(nowSdK, reactionTimeS * Math.min(fastestKPerS, head.rateSdKPerS));
+      const thenSdK = Math.hypot(nowSdK, reactionTimeS * Math.min(departsKPerS, head.rateSdKPerS));
       passed = probabilityAbove(belief, head.vapourC, nowSdK, trueLimitC);
       const then = probabilityAbove(
         belief,

@@ -15,9 +15,10 @@ const laterBlockS = 60;
 const shortBlocks = 3;
 /** Lighter volatiles of a spoilt or denatured charge are over so long after the first level [s]; chosen here. */
 const firstMinutesS = 600;
-/** Without vapour a bulb cools, in a front it warms up: one that does neither is in vapour [K/s], [K]. */
+/** Without vapour a bulb cools, in a front it warms faster than any departure: one that does neither is in vapour [K/s]. */
 const coolingKPerS = -0.006;
-const warmingKPerS = 0.03;
+/** No departure is followed by a faster rise than this for long; what is steeper is vapour that comes, or comes back [K/s]. */
+export const departsKPerS = 0.03;
 /** Over a whole block, too [K]; chosen here. */
 const restsWithinK = 0.3;
 /** A bulb further below the azeotrope than this is not yet near vapour, whatever pressure and probe are off by [K]. */
@@ -33,7 +34,7 @@ export function createLowestLevel(): LowestLevel {
   let lowestLaterC: number | null = null;
 
   const isResting = ({ bulbRateKPerS }: HeadState): boolean =>
-    bulbRateKPerS > coolingKPerS && bulbRateKPerS < warmingKPerS;
+    bulbRateKPerS > coolingKPerS && bulbRateKPerS < departsKPerS;
 
   const keep = (meanC: number): void => {
     lowestC = Math.min(lowestC ?? meanC, meanC);

@@ -6,7 +6,7 @@ const readsMoreK = 0.1;
 /** Without vapour a bulb hardly warms: warm glass and rising air may do that much [K/s]. */
 const warmsKPerS = 0.05;
 /** Vapour that gets stronger, as a column fills or after a break, cools by no more than this for long [K/s]. */
-const strengthensKPerS = 0.02;
+export const strengthensKPerS = 0.02;
 
 /**
  * Logarithm of how likely a bathed bulb's belief is at all: a pot weakens, its vapour gets hotter or stays; it is the bulb

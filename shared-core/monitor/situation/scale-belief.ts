@@ -29,7 +29,7 @@ const offsetCount = 131;
 /** What is believed less than this does not count. */
 const leastWeight = 1e-4;
 /** Vapour known to a few tenths that seems to lie below the azeotrope is not yet impossible [K]. */
-const toleranceK = 0.5;
+export const toleranceK = 0.5;
 /** Scatter of published data about the equilibrium model: no level, and no head, is known better on its scale [K]. */
 export const modelSdK = 0.05;
 

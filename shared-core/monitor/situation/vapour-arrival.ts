@@ -15,9 +15,10 @@ export interface VapourArrival {
   wetBeforeS(): number;
 }
 
-/** A bulb this far below the azeotrope is not yet reached by vapour, and not yet bathed [K]. */
+/** A bulb this far below the azeotrope is not yet reached by vapour [K]. */
 const arrivingK = 15;
-const bathedK = 5;
+/** A bulb further below what vapour is than this is not bathed [K]. */
+export const bathedK = 5;
 /** The bulb needs 2.2 times as long from cold to bathed as for the last third of the way (first-order lag). */
 const warmingFactor = 2.2;
 

@@ -3,6 +3,7 @@ import { worded } from '../../wording/index.ts';
 import { even } from '../certainty.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
+import { bathedK } from '../situation/vapour-arrival.ts';
 import type { HeadState } from '../situation/vapour-filter.ts';
 import { firstFractionWords, unitWords } from './first-fraction-words.ts';
 import { ofStrength } from './head-strength.ts';
@@ -152,7 +153,7 @@ export function stageWouldChangeIf(facts: MonitorFacts): string {
   switch (facts.stage) {
     case 'warm-up':
       return worded('The bulb passed {azeotrope} in vapour: then the first fraction begins.', {
-        azeotrope: celsius(scale.azeotropeC - 5),
+        azeotrope: celsius(scale.azeotropeC - bathedK),
       });
     case 'first-fraction':
       return worded(
