@@ -1,4 +1,5 @@
 import { worded } from '../../wording/index.ts';
+import { lastsAfterS } from '../patience.ts';
 import { ofStrength } from '../words/head-strength.ts';
 import { celsius, percent } from '../words/numbers.ts';
 import { limitWords, standingAt } from '../words/stage-words.ts';
@@ -6,12 +7,6 @@ import type { AlarmDefinition, CallSecond } from './alarm-definition.ts';
 import { deadbandK } from './deadband.ts';
 import { heatOffAct, isHeating, isStillWeak } from './heating.ts';
 import { plateauDeparture } from './plateau-departure.ts';
-
-/**
- * Who was called takes the heat off within the reaction time; then the heater cools, the vapour goes and the bulb
- * follows: only a head that is still above the limit after that says that the heat is on (by simulation) [s].
- */
-const fadesWithinS = 60;
 
 export const overLimit = {
   id: 'over-limit',
@@ -36,7 +31,6 @@ export const overLimit = {
   },
   reason: (facts) => {
     const { head, heat, outlook } = facts;
-    const at = head === null ? worded('unknown') : standingAt(head);
     const heatWords =
       heat === 'unknown'
         ? worded('no mark says that the heat is off')
@@ -45,7 +39,7 @@ export const overLimit = {
       because: worded(
         'The head is at {at}, above the limit of {limit}, {passed} sure: vapour {strength}, and {heat}.',
         {
-          at,
+          at: standingAt(head),
           limit: limitWords(facts),
           passed: percent(outlook.passed),
           strength: ofStrength(facts),
@@ -60,7 +54,11 @@ export const overLimit = {
   sentence: () => worded('What comes over is weaker than you asked for.'),
 } as const satisfies AlarmDefinition;
 
+/**
+ * Who was called takes the heat off within the reaction time; then the heater cools, the vapour goes and the bulb
+ * follows: only a head that is still above the limit after that says that the heat is on.
+ */
 function wasJustCalled({ facts: { timeS, settings }, trackOf }: CallSecond): boolean {
   const { active, raisedS } = trackOf(plateauDeparture.id);
-  return active && raisedS !== null && timeS - raisedS < settings.reactionTimeS + fadesWithinS;
+  return active && raisedS !== null && timeS - raisedS < settings.reactionTimeS + lastsAfterS;
 }

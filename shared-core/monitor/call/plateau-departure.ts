@@ -41,7 +41,7 @@ export const plateauDeparture = {
           });
     return {
       because: worded('The head is at {at}{stands}. {outlook}', {
-        at: atHead(facts),
+        at: standingAt(head),
         stands,
         outlook: outlookWords(facts),
       }),
@@ -57,9 +57,6 @@ export const plateauDeparture = {
       : worded('The main fraction is ending.');
   },
 } as const satisfies AlarmDefinition;
-
-const atHead = ({ head }: MonitorFacts): string =>
-  head === null ? worded('unknown') : standingAt(head);
 
 function outlookWords(facts: MonitorFacts): string {
   const { head, outlook, settings } = facts;

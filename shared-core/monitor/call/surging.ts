@@ -22,7 +22,7 @@ export const surging = {
   reason: ({ head, noise }) => ({
     because: worded(
       'The head swings up and down by far more than its noise of {noise} around {at}.',
-      { noise: kelvin(noise.slowSdK), at: head === null ? worded('unknown') : standingAt(head) },
+      { noise: kelvin(noise.slowSdK), at: standingAt(head) },
     ),
     wouldChangeIf: worded('A minute of steady readings.'),
   }),

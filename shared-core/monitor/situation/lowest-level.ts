@@ -1,3 +1,4 @@
+import { lastsAfterS } from '../patience.ts';
 import type { HeadState } from './vapour-filter.ts';
 
 /** The lowest level the head held for a while, whoever took the heat away in between. */
@@ -11,7 +12,6 @@ export interface LowestLevel {
 
 /** The first levels are means of so many seconds, the later ones of longer: the least of many noisy means lies too low. */
 const firstBlockS = 20;
-const laterBlockS = 60;
 const shortBlocks = 3;
 /** Lighter volatiles of a spoilt or denatured charge are over so long after the first level [s]; chosen here. */
 const firstMinutesS = 600;
@@ -49,7 +49,7 @@ export function createLowestLevel(): LowestLevel {
       if (count === 0) firstC = head.bulbC;
       sum += head.bulbC;
       count += 1;
-      if (count < (blocks < shortBlocks ? firstBlockS : laterBlockS)) return;
+      if (count < (blocks < shortBlocks ? firstBlockS : lastsAfterS)) return;
       const rests = Math.abs(head.bulbC - firstC) < restsWithinK;
       if (rests) {
         blocks += 1;

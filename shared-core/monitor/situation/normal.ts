@@ -1,11 +1,14 @@
+/** Further out than so many standard deviations lies less than 1e-17 of a normal distribution. */
+export const nothingBeyondSds = 8.5;
+
 /**
  * Standard normal distribution function, |error| < 8e-8.
  *
  * Source: Abramowitz & Stegun, Handbook of Mathematical Functions, 26.2.17.
  */
 export function normalCumulative(z: number): number {
-  // Most of a grid lies far from the mark, and there 1 less the tail is 1 to the last bit (the tail is below 1e-17).
-  if (z > 8.5) return 1;
+  // Most of a grid lies far from the mark, and there 1 less the tail is 1 to the last bit.
+  if (z > nothingBeyondSds) return 1;
   const tail = density(z) * hastings(Math.abs(z));
   return z >= 0 ? 1 - tail : tail;
 }

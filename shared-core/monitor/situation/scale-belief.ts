@@ -1,7 +1,7 @@
 import type { CautionId } from '../../cautions/index.ts';
 import { scaleDoubts } from '../../probe/index.ts';
 import type { RunSettings } from '../../run/index.ts';
-import { normalCumulative } from './normal.ts';
+import { normalCumulative, nothingBeyondSds } from './normal.ts';
 import type { VapourScale } from './vapour-scale.ts';
 
 /** How far the probe's scale and the assumed pressure are believed to be off together: reading − truth [K]. */
@@ -118,9 +118,6 @@ export function probabilityPossible(
   return sum;
 }
 
-/** Further below a mark than so many standard deviations lies less than 1e-17 of a normal distribution. */
-const nothingBelowSds = 8.5;
-
 /** Probability that vapour read at a temperature lies above a mark of the true scale. */
 export function probabilityAbove(
   { offsetsK, weights }: ScaleBelief,
@@ -132,7 +129,7 @@ export function probabilityAbove(
   for (let index = 0; index < weights.length; index += 1) {
     const sds = (temperatureC - (offsetsK[index] as number) - markC) / sdK;
     // All that follow lie further below: on a plateau that is nearly the whole grid.
-    if (sds < -nothingBelowSds) break;
+    if (sds < -nothingBeyondSds) break;
     sum += (weights[index] as number) * normalCumulative(sds);
   }
   return sum;

@@ -106,7 +106,9 @@ function azeotropeWords({ scale }: MonitorFacts): string {
 const tellableLagK = 0.15;
 
 /** Where the head stands; with the vapour's own temperature where the bulb lags behind it, since calls go by that. */
-export function standingAt({ bulbC, vapourC, wet }: HeadState): string {
+export function standingAt(head: HeadState | null): string {
+  if (head === null) return worded('unknown');
+  const { bulbC, vapourC, wet } = head;
   return wet < even || Math.abs(vapourC - bulbC) < tellableLagK
     ? celsius(bulbC)
     : worded("{bulb}, with the bulb's lag counted {vapour}", {
