@@ -1,4 +1,4 @@
-import { comes } from './vapour-presence.ts';
+import { even } from '../certainty.ts';
 
 /** Waits for the head to come to rest in vapour for the first time. */
 export interface FirstRest {
@@ -15,7 +15,7 @@ export function createFirstRest(): FirstRest {
   let restedForS = 0;
   return {
     see: (rateKPerS, wet, wetS) => {
-      restedForS = wet > comes && Math.abs(rateKPerS) < restingKPerS ? restedForS + 1 : 0;
+      restedForS = wet > even && Math.abs(rateKPerS) < restingKPerS ? restedForS + 1 : 0;
       return restedForS < restingForS && wetS < waitedS ? null : restedForS;
     },
   };

@@ -1,4 +1,5 @@
 import type { RunSettings } from '../../run/index.ts';
+import { even } from '../certainty.ts';
 import { settledAfterS } from '../patience.ts';
 import type { HeadTracker } from '../sense/head-tracker.ts';
 import { isBlind, type ProbeFault } from '../sense/probe-fault.ts';
@@ -16,7 +17,6 @@ import {
 import { createSituationWatch, type Situation } from './situation.ts';
 import { createSurgeWatch } from './surge-watch.ts';
 import type { HeadState } from './vapour-filter.ts';
-import { comes } from './vapour-presence.ts';
 import type { VapourScale } from './vapour-scale.ts';
 
 /** The head at one second: what was read, what is believed of it, and how it stands to the limit. */
@@ -81,7 +81,7 @@ export function createHeadCourse(
       plateauC: isCalm ? situation.levelC : null,
       waterC: scale.waterC,
       potC: around.potC,
-      holding: around.isQuiet && isCalm && (head?.wet ?? 0) > comes,
+      holding: around.isQuiet && isCalm && (head?.wet ?? 0) > even,
       vapourGuessC: scale.azeotropeC + belief.meanK + guessAboveK,
       vapourGuessSdK: Math.hypot(guessSdK, belief.sdK),
       possible,

@@ -1,10 +1,11 @@
+import { even } from '../certainty.ts';
 import type { HeadNoise } from '../sense/head-noise.ts';
 import { createFirstRest } from './first-rest.ts';
 import { createHeldLevel } from './held-level.ts';
 import { createLowestLevel } from './lowest-level.ts';
 import { createVapourArrival } from './vapour-arrival.ts';
 import type { HeadState } from './vapour-filter.ts';
-import { comes, createVapourPresence, type Presence } from './vapour-presence.ts';
+import { createVapourPresence, type Presence } from './vapour-presence.ts';
 
 /** What the head has done so far and does now, as far as its own temperature tells. */
 export interface Situation extends Presence {
@@ -81,7 +82,7 @@ export function createSituationWatch(): SituationWatch {
       }
       if (observedC !== null) wet = head.wet;
       // Before the head has first come to rest in vapour any rest may be its level; afterwards no bulb that cools by the hour is.
-      if (heldS === null || wet > comes) lowest.see(head, input.statedAzeotropeC);
+      if (heldS === null || wet > even) lowest.see(head, input.statedAzeotropeC);
       if (arrival.bathedS() === null) {
         if (observedC !== null) arrival.see(timeS, head, wet, input.azeotropeC);
         if (arrival.bathedS() === null) return;

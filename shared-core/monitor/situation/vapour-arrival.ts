@@ -1,6 +1,6 @@
+import { even } from '../certainty.ts';
 import { lastsAfterS } from '../patience.ts';
 import type { HeadState } from './vapour-filter.ts';
-import { comes } from './vapour-presence.ts';
 
 /** When vapour first reached the bulb, and first bathed it. */
 export interface VapourArrival {
@@ -27,7 +27,7 @@ export function createVapourArrival(): VapourArrival {
   let bathedS: number | null = null;
   return {
     see: (timeS, { bulbC }, wet, azeotropeC) => {
-      if (bathedS !== null || wet <= comes) return;
+      if (bathedS !== null || wet <= even) return;
       if (bulbC > azeotropeC - arrivingK) arrivedS ??= timeS;
       if (bulbC >= azeotropeC - bathedK) bathedS = timeS;
     },

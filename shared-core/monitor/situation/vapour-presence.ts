@@ -1,3 +1,4 @@
+import { even } from '../certainty.ts';
 import { confirmedAfterS } from '../patience.ts';
 import type { HeadNoise } from '../sense/head-noise.ts';
 import type { HeadState } from './vapour-filter.ts';
@@ -31,8 +32,7 @@ export interface VapourPresence {
   at(timeS: number): Presence;
 }
 
-/** What the filter must believe, until it is confirmed, before vapour counts as come or gone. */
-export const comes = 0.6;
+/** Vapour has come once it is more likely there than not, and gone only by less than this: a bulb in doubt stays what it was. */
 const goes = 0.3;
 /** A bulb that has hardly cooled is not said to have lost its vapour [K], [noise]. */
 const leastFallK = 0.5;
@@ -52,7 +52,7 @@ export function createVapourPresence(): VapourPresence {
 
   const followWarmth = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
     troughC = Math.min(troughC, head.bulbC);
-    if (head.wet <= comes && head.bulbC <= troughC + Math.max(warmedK, noiseK)) return;
+    if (head.wet <= even && head.bulbC <= troughC + Math.max(warmedK, noiseK)) return;
     if (recededSinceS !== null) longestBreakS = Math.max(longestBreakS, timeS - lastWarmedS);
     lastWarmedS = timeS;
     troughC = head.bulbC;
@@ -61,7 +61,7 @@ export function createVapourPresence(): VapourPresence {
   /** For how long the filter has believed the other of what is held [s]. */
   const seeOther = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
     const hasFallen = head.bulbC < head.vapourC - Math.max(leastFallK, noiseK);
-    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > comes;
+    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > even;
     otherForS = isOther ? otherForS + timeS - readS : 0;
     readS = timeS;
   };
@@ -74,7 +74,7 @@ export function createVapourPresence(): VapourPresence {
     see: (second) => {
       const { timeS, head, noise } = second;
       const noiseK = fallSds * Math.hypot(noise.whiteSdK, noise.slowSdK);
-      if (head.wet > comes) lastWetS = timeS;
+      if (head.wet > even) lastWetS = timeS;
       followWarmth(second, noiseK);
       seeOther(second, noiseK);
       if (otherForS < confirmedAfterS) return 'as-before';

@@ -37,7 +37,7 @@ describe('the first vapour', () => {
 
   test('is none while the filter does not believe in it, however warm the bulb', () => {
     const arrival = createVapourArrival();
-    arrival.see(20, bulb(78), 0.6, azeotropeC);
+    arrival.see(20, bulb(78), 0.5, azeotropeC);
     expect([arrival.arrivedS(), arrival.bathedS(), arrival.wetBeforeS()]).toEqual([null, null, 0]);
   });
 });
@@ -53,7 +53,7 @@ describe('the first rest', () => {
   test('is 20 s of a head that hardly changes, in vapour', () => {
     expect(rests(0.011, 0.9, 20)).toEqual([...Array(19).fill(null), 20]);
     expect(rests(0.012, 0.9, 20)).toEqual(Array(20).fill(null));
-    expect(rests(0, 0.6, 20)).toEqual(Array(20).fill(null));
+    expect(rests(0, 0.5, 20)).toEqual(Array(20).fill(null));
   });
 
   test('is taken as given after two and a half minutes with vapour', () => {
