@@ -28,10 +28,10 @@ interface StageSecond extends Pick<HeadNow, 'situation' | 'outlook'>, AroundStag
 /** Vapour that is stronger again must be so for this long before a tail is taken back [s of vapour]. */
 const backForS = 90;
 /**
- * Heat taken away for two minutes needs some five until vapour is back; a heat-off mark shortens it, and in the tail a wrong
- * end costs nothing [s without vapour].
+ * So long after heat was marked off vapour may come back. Where nobody marked it, heat taken away for two minutes needs twice that until
+ * vapour is back; in the tail a wrong end costs nothing, and half of it is enough [s without vapour]; by trial on simulated runs.
  */
-const patienceS = { marked: 240, unmarked: 420, markedInTail: 120, unmarkedInTail: 240 } as const;
+const comesBackWithinS = 240;
 
 /** Who has once left the still alone for so long may do it again: the end must be clearly longer than any break so far. */
 const longerThanEver = 1.5;
@@ -94,8 +94,8 @@ function hasEnded(stage: Stage, { situation, head, isHeatOff }: StageSecond): bo
 }
 
 function patienceFor(stage: Stage, isHeatOff: boolean): number {
-  if (stage === 'tail') return isHeatOff ? patienceS.markedInTail : patienceS.unmarkedInTail;
-  return isHeatOff ? patienceS.marked : patienceS.unmarked;
+  const inStageS = stage === 'tail' ? comesBackWithinS / 2 : comesBackWithinS;
+  return isHeatOff ? inStageS : 2 * inStageS;
 }
 
 /** How likely the stage is by what decides it: the limit for main fraction and tail, the time without vapour for the end. */
@@ -107,7 +107,7 @@ function probabilityOf(stage: Stage, now: StageSecond, everWet: number): number 
     case 'tail':
       return outlook.passedOfLate;
     case 'cool-down':
-      return 1 - Math.exp(-situation.leftAloneS / 120);
+      return 1 - Math.exp(-situation.leftAloneS / (comesBackWithinS / 2));
     case 'first-fraction':
       return everWet;
     case 'warm-up':

@@ -130,7 +130,7 @@ test('heat taken away ends the run only when nothing came back for long and the 
   const main: Second[] = [{ firstOver: false }, { weak: 0.1 }];
   const gone = (leftAloneS: number, bulbC: number, off = false): string | undefined =>
     stagesOf([...main, { leftAloneS, bulbC, off }]).at(-1);
-  expect([gone(420, 40), gone(421, 40), gone(421, 75)]).toEqual([
+  expect([gone(480, 40), gone(481, 40), gone(481, 75)]).toEqual([
     'main-fraction',
     'cool-down',
     'main-fraction',
