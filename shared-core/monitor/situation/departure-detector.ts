@@ -16,6 +16,7 @@ export interface DepartureDetector {
   evidence(): DepartureEvidence;
 }
 
+/** Two seconds hold a reading of most loggers, and cost half as much as one [s]. */
 export const departureBlockS = 2;
 /**
  * Noise as it is learned, and the usual wander, reach this less than once in ten hours of plateau on the first still and on real traces

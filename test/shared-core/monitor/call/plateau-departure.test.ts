@@ -72,7 +72,7 @@ describe('the heat-off call', () => {
     expect(condition(callSecond(factsOf({}, due)))).toBe(true);
     expect(condition(callSecond(factsOf()))).toBe(false);
     const stands = standsBy(condition, 'passedWithinReaction');
-    expect([stands(0.3), stands(0.2), stands(0.9, 44), stands(0.9, 45)]).toEqual([
+    expect([stands(0.3), stands(0.2), stands(0.9, 59), stands(0.9, 60)]).toEqual([
       true,
       false,
       true,
