@@ -19,6 +19,10 @@ export function judgeBulb(
 ): BulbDoubt | null {
   const levelC = lowestLaterC ?? lowestLevelC;
   if (levelC === null) return null;
-  const explainedK = Math.max(leastExplainedK, unlikelySds * statedSdK);
-  return azeotropeC - levelC > explainedK ? 'below-boiling' : null;
+  return azeotropeC - levelC > explainedK(statedSdK) ? 'below-boiling' : null;
+}
+
+/** How far below the azeotrope a level may lie by the stated doubts of probe and pressure [K]. */
+export function explainedK(statedSdK: number): number {
+  return Math.max(leastExplainedK, unlikelySds * statedSdK);
 }

@@ -3,13 +3,13 @@ import type { StageSpan } from '../../stages/index.ts';
 import { worded } from '../../wording/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
 import { settledAfterS } from '../patience.ts';
+import { explainedK } from '../situation/bulb-doubt.ts';
 import { statedScaleSdK } from '../situation/scale-belief.ts';
 import { celsius, span, strengthRange, vapourStrength } from './numbers.ts';
 import { limitWords } from './stage-words.ts';
 
-/** Bias that a carelessly set pressure or probe may have beyond its stated doubt [K]; chosen here. */
-const leastDoubtK = 2;
-const doubtFactor = 4;
+/** A carelessly set pressure or probe may be off by so many times what its stated doubt explains; chosen here. */
+const careless = 2;
 
 type Verdict = Verdicts['verdict'];
 
@@ -103,7 +103,7 @@ function causeWords({ scale, bias, settings }: MonitorFacts, lowestC: number): s
 function impossibleLevel({ situation, scale, settings }: MonitorFacts): Verdict | null {
   const heldC = situation.lowestLevelC ?? situation.levelC ?? scale.azeotropeC;
   const belowK = scale.azeotropeC - heldC;
-  const doubtK = Math.max(leastDoubtK, doubtFactor * statedScaleSdK(settings, scale));
+  const doubtK = careless * explainedK(statedScaleSdK(settings, scale));
   if (belowK <= doubtK) return null;
   return noMain(
     worded(
