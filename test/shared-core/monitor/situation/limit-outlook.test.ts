@@ -117,12 +117,12 @@ test('a call needs half a minute of strong vapour before', () => {
   expect([risesAfter(29), risesAfter(30)]).toEqual([false, true]);
 });
 
-test('weak vapour is counted from when the cup was surely weak, and anew after it was not', () => {
+test('weak vapour is counted from when the cup was all but surely weak, and anew after it was not', () => {
   const weak = (timeS: number) => (timeS > 600 && timeS < 640 ? limitC - 2 : limitC + 2);
   const { weakForS } = watched(weak, 1000).outlook;
-  // After 39 s of strong vapour e^(−39/40) of the cup is weak; it takes 40 s · ln(0.62/0.1) to be so to nine in ten.
+  // After 39 s of strong vapour e^(−39/40) of the cup is weak; it takes 40 s · ln(0.62/0.05) to be so all but surely.
   expect(
-    Math.abs(weakForS - (1000 - 640 - 40 * Math.log((1 - Math.exp(-39 / 40)) / 0.1))),
+    Math.abs(weakForS - (1000 - 640 - 40 * Math.log((1 - Math.exp(-39 / 40)) / 0.05))),
   ).toBeLessThan(3);
 });
 
