@@ -63,8 +63,7 @@ export function createTwinFollower(
   let boiledS = 0;
   let refluxedS = 0;
   let receiverSeenS = Number.NEGATIVE_INFINITY;
-  let firstC: number | null = null;
-  let firstS = 0;
+  let first: { readonly timeS: number; readonly bulbC: number } | null = null;
   let headBlocks = 0;
   let blocksBehindOutlook = 0;
   let outlook: TwinOutlook | null = null;
@@ -72,7 +71,7 @@ export function createTwinFollower(
 
   const begin = (input: ForecastSecond, bathedS: number): Twin => {
     const { heat, firstOnS } = marks.heatUntil(input.timeS);
-    const startS = firstOnS ?? (firstC !== null && firstC < coldC ? firstS : null);
+    const startS = firstOnS ?? (first !== null && first.bulbC < coldC ? first.timeS : null);
     const tookS = startS === null ? null : bathedS - startS;
     const eased = heat === 'unknown' ? null : heat === 'eased';
     const { offsetSdK } = offsetDoubt(input);
@@ -106,10 +105,7 @@ export function createTwinFollower(
   return {
     second: (input) => {
       const { timeS, head, situation } = input;
-      if (firstC === null) {
-        firstC = head.bulbC;
-        firstS = timeS;
-      }
+      first ??= { timeS, bulbC: head.bulbC };
       const { bathedS } = situation;
       if (bathedS === null) return false;
       if (input.stage === 'cool-down' || input.suspended) return false;
