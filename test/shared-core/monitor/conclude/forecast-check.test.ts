@@ -63,11 +63,11 @@ test('a head that is far off what was expected a minute before makes it wider, a
 test('an end that moves away from forecast to forecast makes it wider, both ways, and is the reason', () => {
   // The head is off by what it may be.
   const headOffK = Math.hypot(0.2, secondAt(60).head.vapourSdK, 0.1);
-  const check = watched(40, { headOffK, leftMin: () => 20 });
+  const check = watched(60, { headOffK, leftMin: () => 10 });
   const wide = check.widened(minutes(20, 2));
-  expect(powerOf(check)).toBeGreaterThan(powerOf(watched(40, { headOffK })));
+  expect(powerOf(check)).toBeGreaterThan(powerOf(watched(60, { headOffK })));
   expect(Math.log(1200 / (wide?.low ?? 0))).toBeCloseTo(Math.log((wide?.high ?? 0) / 1200), 9);
-  expect(check.doubt()).toMatchObject({ kind: 'end', sinceS: 2400, movedS: 2400 });
+  expect(check.doubt()).toMatchObject({ kind: 'end', sinceS: 3600, movedS: 3600 });
 });
 
 test('an offset beyond what was stated makes it wider, and is the reason', () => {
@@ -76,6 +76,16 @@ test('an offset beyond what was stated makes it wider, and is the reason', () =>
   const check = watched(0, { biasK });
   expect(powerOf(check)).toBeCloseTo(own * Math.sqrt(1 + 3 ** 2) ** (2 / 3), 6);
   expect(check.doubt()).toEqual({ kind: 'offset', offsetK: biasK });
+});
+
+test('a reason is given once the range is half as wide again for it, and not before', () => {
+  const sdK = Math.hypot(secondAt(0).statedSdK, 0.35);
+  // √(1 + n²) to the power of two thirds is 1.44 at 1.41 standard deviations, and 1.55 at 1.65.
+  expect(watched(0, { biasK: 1.41 * sdK }).doubt()).toBeNull();
+  expect(watched(0, { biasK: 1.65 * sdK }).doubt()).toEqual({
+    kind: 'offset',
+    offsetK: 1.65 * sdK,
+  });
 });
 
 test('no range is made wider than three times its own, and none is told that would say nothing', () => {
