@@ -72,7 +72,7 @@ async function check(runsFolder: string): Promise<number> {
 }
 
 function isPlain({ state, timeDoubts, closed, lost, unknownRecords }: RunCheck): boolean {
-  const isAllKnown = lost === null && unknownRecords === 0;
+  const isAllKnown = lost.length === 0 && unknownRecords === 0;
   return state === 'whole' && isAllKnown && timeDoubts.length + closed.length === 0;
 }
 
@@ -88,14 +88,17 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
     ({ fromS, toS }) =>
       `  the program was closed from ${fromS.toFixed(1)} to ${toS.toFixed(1)} s of the run: no readings`,
   );
-  const lost =
-    found.lost === null
-      ? []
-      : [
-          `  ${found.lost.readings} readings between ${found.lost.fromS.toFixed(1)} and ${found.lost.toS.toFixed(1)} s of the run are missing: the disk took nothing, and memory had no more room`,
-        ];
+  const lost = found.lost.map(
+    ({ where, readings, fromS, toS }) =>
+      `  ${readings} readings between ${fromS.toFixed(1)} and ${toS.toFixed(1)} s of the run are missing: ${whyLost[where]}`,
+  );
   return [`${runId}: ${state}, ${why}`, ...places, ...lost, ...closed, ...doubts].join('\n');
 }
+
+const whyLost: Readonly<Record<RunCheck['lost'][number]['where'], string>> = {
+  disk: 'the disk took nothing, and memory had no more room',
+  'probe-process': 'more came from the probe than could be taken',
+};
 
 function describeDoubt(doubt: TimeDoubt): string {
   switch (doubt.kind) {

@@ -16,7 +16,13 @@ export {
   usbIdentitySchema,
   whereIsDevice,
 } from './port/same-device.ts';
-export type { ProbeHub, ProbeLinkChange, ProbeListeners, ProbeReading } from './probe-hub.ts';
+export type {
+  GivenUp,
+  ProbeHub,
+  ProbeLinkChange,
+  ProbeListeners,
+  ProbeReading,
+} from './probe-hub.ts';
 export {
   createIsolatedProbeHub,
   type IsolatedProbeHubOptions,

@@ -26,8 +26,16 @@ export interface ProbeLinkChange {
   readonly reason: Extract<RunInput, { kind: 'link' }>['reason'];
 }
 
+/** Readings that came from the wire and were given up before anybody was told them, and of when they were by the monotonic clock. */
+export interface GivenUp {
+  readonly readings: number;
+  readonly fromS: number;
+  readonly toS: number;
+}
+
 export interface ProbeListeners {
   readonly readings: (readings: readonly ProbeReading[]) => void;
+  readonly givenUp: (givenUp: GivenUp) => void;
   readonly link: (change: ProbeLinkChange) => void;
   readonly status: (status: ProbeStatus) => void;
   readonly ports: (ports: readonly PortInfo[]) => void;

@@ -127,7 +127,7 @@ function createRecorder(
       return;
     }
     const dropped = backlog.takeDropped();
-    if (dropped !== null) writeRecord({ kind: 'dropped', timeS, ...dropped }, timeS);
+    if (dropped !== null) writeRecord({ kind: 'dropped', timeS, ...dropped, where: 'disk' }, timeS);
     writeRecord(body, timeS);
     if (sync === 'now') requestSync();
     else cancelSyncTimer ??= scheduler.after(syncDelayS, requestSync);

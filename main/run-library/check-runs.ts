@@ -22,8 +22,8 @@ export interface RunCheck {
   readonly torn: readonly (DamagedStretch & { readonly file: string })[];
   /** What cannot have been when it is said to have been, though every byte of it is whole. */
   readonly timeDoubts: readonly TimeDoubt[];
-  /** Readings that found no room while the disk took nothing; null where there are none. */
-  readonly lost: LostReadings | null;
+  /** Readings that found no room, by where they were lost. */
+  readonly lost: readonly LostReadings[];
   /** When the program was closed in mid-run [s]: no readings, and none lost of those recorded. */
   readonly closed: readonly { readonly fromS: number; readonly toS: number }[];
   readonly problem: string | null;
@@ -52,7 +52,7 @@ async function checkRun(
     const { message } = summarised.error;
     if ((await unreadableRun(files, runsFolder, runId, summarised.error)) === null) return null;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
-    const noTimes = { timeDoubts: [], closed: [], lost: null };
+    const noTimes = { timeDoubts: [], closed: [], lost: [] };
     return { runId, state: 'unreadable', ...nothing, ...noTimes, problem: message };
   }
   const { summary, header, report, lost } = summarised.value;

@@ -1,8 +1,11 @@
-import { clockWords, type LogRecord, worded } from '#shared-core';
+import { clockWords, type LogBody, type LogRecord, worded } from '#shared-core';
 import type { ReadReport } from './read-run-log.ts';
 
-/** Readings that were measured and stand nowhere, and when that was [s]. */
+type Where = NonNullable<Extract<LogBody, { readonly kind: 'dropped' }>['where']>;
+
+/** Readings that were measured and stand nowhere, where they were lost, and when that was [s]. */
 export interface LostReadings {
+  readonly where: Where;
   readonly readings: number;
   readonly fromS: number;
   readonly toS: number;
@@ -11,25 +14,27 @@ export interface LostReadings {
 /** Gathers what a run's record lacks, record by record. */
 export interface LeftOut {
   add(record: LogRecord): void;
-  /** Null where no reading was lost for want of room. */
-  lost(): LostReadings | null;
+  /** For each place where readings were lost for want of room, all of them together. */
+  lost(): readonly LostReadings[];
   /** Everything that is missing, each cause in a sentence that says what is and what is not lost. */
   sentences(report: Pick<ReadReport, 'missingRecords' | 'unknownRecords'>): readonly string[];
 }
 
 export function createLeftOut(): LeftOut {
-  let lost: LostReadings | null = null;
+  const lost = new Map<Where, LostReadings>();
   return {
     add({ body }) {
       if (body.kind !== 'dropped') return;
-      const before: LostReadings = lost ?? { readings: 0, fromS: body.fromS, toS: body.toS };
-      lost = {
-        readings: before.readings + body.readings,
-        fromS: Math.min(before.fromS, body.fromS),
-        toS: Math.max(before.toS, body.toS),
-      };
+      const { where = 'disk', readings, fromS, toS } = body;
+      const before = lost.get(where) ?? { readings: 0, fromS, toS };
+      lost.set(where, {
+        where,
+        readings: before.readings + readings,
+        fromS: Math.min(before.fromS, fromS),
+        toS: Math.max(before.toS, toS),
+      });
     },
-    lost: () => lost,
+    lost: () => [...lost.values()],
     sentences: ({ missingRecords, unknownRecords }) => [
       ...(missingRecords === 0
         ? []
@@ -47,18 +52,20 @@ export function createLeftOut(): LeftOut {
               { count: unknownRecords },
             ),
           ]),
-      ...(lost === null
-        ? []
-        : [
-            worded(
-              '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: the disk took nothing, and memory had no more room.',
-              {
-                count: lost.readings,
-                from: clockWords(lost.fromS),
-                to: clockWords(lost.toS),
-              },
-            ),
-          ]),
+      ...[...lost.values()].map(lostWords),
     ],
   };
+}
+
+function lostWords({ where, readings, fromS, toS }: LostReadings): string {
+  const values = { count: readings, from: clockWords(fromS), to: clockWords(toS) };
+  return where === 'disk'
+    ? worded(
+        '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: the disk took nothing, and memory had no more room.',
+        values,
+      )
+    : worded(
+        '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.',
+        values,
+      );
 }

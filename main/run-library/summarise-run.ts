@@ -25,7 +25,7 @@ export interface SummarisedRun {
   /** Null when no copy of it can be read. */
   readonly header: LogHeader | null;
   readonly report: ReadReport;
-  readonly lost: LostReadings | null;
+  readonly lost: readonly LostReadings[];
 }
 
 /** Derives a run's summary from its log alone; shows each record to whoever else wants to see it. */

@@ -14,7 +14,7 @@ import { logFiles } from './log-files.ts';
 import { summariseRun } from './summarise-run.ts';
 
 const storedSchema = z.strictObject({
-  version: z.literal(5),
+  version: z.literal(6),
   /** Names and sizes of the files it was derived from; another figure makes it stale. */
   derivedFrom: z.string(),
   summary: runSummarySchema,
@@ -65,7 +65,7 @@ export function createSummaryStore({
     if (!derived.ok) return derived;
     const { summary, header, report } = derived.value;
     const fresh: Stored = {
-      version: 5,
+      version: 6,
       derivedFrom: derivedFrom.value,
       summary,
       header,

@@ -99,6 +99,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const stopListening = [
     ...noteProblems(problems, events, probeHub),
     probeHub.on('readings', (readings) => recording.addReadings(readings)),
+    probeHub.on('givenUp', (givenUp) => recording.addGivenUp(givenUp)),
     probeHub.on('link', (change) => recording.addLink(change)),
     probeHub.on('status', (status) => events.emit('probe', status)),
     probeHub.on('ports', (ports) => events.emit('ports', { ports: [...ports] })),

@@ -16,7 +16,7 @@ import {
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
-import type { ProbeLinkChange, ProbeReading } from '../probe/index.ts';
+import type { GivenUp, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import type { PendingRecord, Recorder } from '../recorder/index.ts';
 import type { RunSoFar } from '../run-library/index.ts';
 import { createAdvice } from './advice.ts';
@@ -65,6 +65,8 @@ export interface LiveRunSetup {
 export interface LiveRun {
   readonly header: LogHeader;
   addReadings(readings: readonly ProbeReading[]): void;
+  /** Readings that never came this far: the record says so, and the monitor does without them. */
+  addGivenUp(givenUp: GivenUp): void;
   addLink(change: ProbeLinkChange): void;
   /** Answers once the mark is in the record; null once the run has ended. */
   addMark(mark: MarkBody): Promise<Mark | null>;
@@ -207,6 +209,19 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
         catchUp.actUpTo(atS);
       }
       recordReadings(stamped.slice(next));
+    },
+    addGivenUp(givenUp) {
+      if (ended || givenUp.toS < startedAtS || givenUp.fromS > endsAtS) return;
+      // Where some were heard before the run, how many of them is not known: all count.
+      const body: LogBody = {
+        kind: 'dropped',
+        timeS: endS,
+        readings: givenUp.readings,
+        fromS: runClock.told(givenUp.fromS),
+        toS: runClock.told(givenUp.toS),
+        where: 'probe-process',
+      };
+      recorder.append(body, endS, 'soon');
     },
     addLink: (change) => addLinkAt(change.atS, change),
     addMark(body) {

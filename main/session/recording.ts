@@ -15,7 +15,7 @@ import {
 } from '#shared-core';
 import type { Scheduler } from '../clock/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
-import type { ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
+import type { GivenUp, ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import { continueRecorder, type Recorder, startRecorder } from '../recorder/index.ts';
 import type { LiveView, NewRunSetup } from '../run-library/index.ts';
 import { type ClockReading, clockEvent, readClocks } from './clock-watch.ts';
@@ -52,6 +52,7 @@ export interface Recording {
   stop(): Promise<Result<{ runId: string }, ServiceProblem>>;
   mark(body: MarkBody): Promise<Result<Mark, ServiceProblem>>;
   addReadings(readings: readonly ProbeReading[]): void;
+  addGivenUp(givenUp: GivenUp): void;
   addLink(change: ProbeLinkChange): void;
   checkClocks(): void;
   close(): Promise<void>;
@@ -301,6 +302,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       return succeed(mark);
     },
     addReadings: (readings) => tell((run) => run.addReadings(readings)),
+    addGivenUp: (givenUp) => tell((run) => run.addGivenUp(givenUp)),
     addLink: (change) => tell((run) => run.addLink(change)),
     checkClocks,
     async close() {

@@ -6,6 +6,8 @@
 export interface RunClock {
   /** Run time of something that happened at `atS`; null when that was before this process began to record it. */
   stamp(atS: number): number | null;
+  /** The same of what the monitor is not given: it may lie in seconds that are worked out. The run's beginning for what was before it. */
+  told(atS: number): number;
   /**
    * How far the monitor may be advanced when all is known up to `knownS`, or null when not further than it is: a quarter past
    * a whole second, where no tick can fall, and late enough that readings on their way come first.
@@ -37,6 +39,7 @@ export function createRunClock(startedAtS: number, timeScale: number, fromS = 0)
   return {
     stamp: (atS) =>
       atS < startedAtS ? null : Math.max(runTimeS(atS), advancedS - closedBehindS, fromS),
+    told: (atS) => runTimeS(Math.max(atS, startedAtS)),
     advance(knownS) {
       const targetS = Math.floor(runTimeS(knownS - deliveryS) - 0.25) + 0.25;
       if (targetS <= advancedS) return null;

@@ -67,13 +67,18 @@ export const logBodySchema = z.discriminatedUnion('kind', [
     sleptS: z.number(),
     wallStepS: z.number(),
   }),
-  /** Readings that could not be kept while the disk took nothing. */
+  /** Readings that stand nowhere. */
   z.object({
     kind: z.literal('dropped'),
     timeS,
     readings: z.number().int().min(1),
     fromS: timeS,
     toS: timeS,
+    /**
+     * `probe-process`: more were heard than could be handed on; `disk`: it took nothing until memory was full. Absent in records of
+     * older versions, which tell of the disk alone.
+     */
+    where: z.enum(['probe-process', 'disk']).optional(),
   }),
   /** The monitor failed; readings are recorded all the same. */
   z.object({ kind: z.literal('monitor-failed'), timeS, message: z.string() }),

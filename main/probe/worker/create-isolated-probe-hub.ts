@@ -97,6 +97,11 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
         continue;
       }
       flush();
+      if (item.kind === 'given-up') {
+        const { readings: count, fromS, toS } = item;
+        listeners.tell('givenUp', { readings: count, fromS, toS });
+        continue;
+      }
       if (item.change.state === 'lost') loss.lost(item.change.reason, item.change.atS);
       else if (item.change.reason === 'probe-changed') loss.otherProbe();
     }

@@ -35,10 +35,20 @@ const changeSchema = z.strictObject({
 });
 
 /** Readings and link changes stay in the order in which they happened. */
-export const batchItemSchema = z.discriminatedUnion('kind', [
+const heardItemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('reading'), reading: heardReadingSchema }),
   z.strictObject({ kind: z.literal('link'), change: changeSchema }),
 ]);
+
+/** Readings that found no room on their way: how many, and of when. */
+const givenUpSchema = z.strictObject({
+  kind: z.literal('given-up'),
+  readings: z.int().min(1),
+  fromS: z.number(),
+  toS: z.number(),
+});
+
+export const batchItemSchema = z.discriminatedUnion('kind', [heardItemSchema, givenUpSchema]);
 
 /** What the serial process tells the services; its moments are those of the computer's monotonic clock. */
 export const fromWorkerSchema = z.discriminatedUnion('type', [
@@ -64,4 +74,5 @@ export const fromWorkerSchema = z.discriminatedUnion('type', [
 
 export type ToWorker = z.infer<typeof toWorkerSchema>;
 export type FromWorker = z.infer<typeof fromWorkerSchema>;
+export type HeardItem = z.infer<typeof heardItemSchema>;
 export type BatchItem = z.infer<typeof batchItemSchema>;

@@ -1,9 +1,13 @@
-import type { BatchItem } from './messages.ts';
+import type { GivenUp } from '../probe-hub.ts';
+import type { BatchItem, HeardItem } from './messages.ts';
 
 /** Readings on their way to the services: bounded, in order, at a pace the services can take. */
 export interface Outbox {
-  put(items: readonly BatchItem[]): void;
-  /** The next batch, or null when there is none or too many are on their way already. */
+  put(items: readonly HeardItem[]): void;
+  /**
+   * The next batch, or null when there is none or too many are on their way already. Before the items that are left it tells of those
+   * given up since the batch before.
+   */
   next(): readonly BatchItem[] | null;
   /** The services have taken a batch. */
   taken(): void;
@@ -39,10 +43,22 @@ const usualLimits: OutboxLimits = {
  * its course stays whole and the newest is always kept. Link changes are never left out.
  */
 export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
-  let items: BatchItem[] = [];
+  let items: HeardItem[] = [];
   let untaken = 0;
   let dropped = 0;
   let thinned = 0;
+  /** Given up since the last batch. */
+  let untold: GivenUp | null = null;
+
+  function giveUp(item: HeardItem): void {
+    if (item.kind !== 'reading') return;
+    const { atS } = item.reading;
+    untold = {
+      readings: (untold?.readings ?? 0) + 1,
+      fromS: Math.min(untold?.fromS ?? atS, atS),
+      toS: Math.max(untold?.toS ?? atS, atS),
+    };
+  }
 
   function shedOthers(): void {
     const surplus = items.filter(isOther).length - limits.mostOther;
@@ -54,6 +70,7 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
       if (drop) {
         toDrop -= 1;
         dropped += 1;
+        giveUp(item);
       }
       return !drop;
     });
@@ -67,7 +84,10 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
       if (!isHead(item)) return true;
       seen += 1;
       const keep = seen > waiting / 2 || seen % 2 === 1;
-      if (!keep) thinned += 1;
+      if (!keep) {
+        thinned += 1;
+        giveUp(item);
+      }
       return keep;
     });
   }
@@ -83,7 +103,11 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
     next() {
       if (items.length === 0 || untaken >= limits.mostUntaken) return null;
       untaken += 1;
-      return items.splice(0, limits.mostInBatch);
+      const batch = items.splice(0, limits.mostInBatch);
+      if (untold === null) return batch;
+      const givenUp = { kind: 'given-up', ...untold } as const;
+      untold = null;
+      return [givenUp, ...batch];
     },
     taken() {
       untaken = Math.max(0, untaken - 1);
@@ -100,10 +124,10 @@ export function createOutbox(limits: OutboxLimits = usualLimits): Outbox {
   };
 }
 
-function isHead(item: BatchItem): boolean {
+function isHead(item: HeardItem): boolean {
   return item.kind === 'reading' && item.reading.channel === 'head';
 }
 
-function isOther(item: BatchItem): boolean {
+function isOther(item: HeardItem): boolean {
   return item.kind === 'reading' && item.reading.channel !== 'head';
 }

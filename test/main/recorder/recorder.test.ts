@@ -137,7 +137,7 @@ describe('startRecorder', () => {
       [1, 2, 3, 4, 5, 10].map(reading),
     );
     expect(bodies.filter(({ kind }) => kind === 'dropped')).toEqual([
-      { kind: 'dropped', timeS: 9, readings: 3, fromS: 6, toS: 8 },
+      { kind: 'dropped', timeS: 9, readings: 3, fromS: 6, toS: 8, where: 'disk' },
     ]);
     expect(bodies.filter(({ kind }) => kind === 'mark')).toEqual([note(9)]);
   });

@@ -83,7 +83,7 @@ test('of a run that cannot be read nothing is told but why', async () => {
       damage: [],
       torn: [],
       timeDoubts: [],
-      lost: null,
+      lost: [],
       closed: [],
       problem: 'There is no run log in this folder.',
     },
@@ -136,19 +136,28 @@ test('a run of which one of several files has gone is damaged, though every byte
   });
   const checks = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
-  expect(checks).toMatchObject([{ state: 'damaged', missingRecords: 7, damage: [], lost: null }]);
+  expect(checks).toMatchObject([{ state: 'damaged', missingRecords: 7, damage: [], lost: [] }]);
 });
 
-test('readings that found no room while the disk took nothing are told of a run that is whole', async () => {
+test('readings that found no room are told of a run that is whole, by where they were lost', async () => {
   const bodies: LogBody[] = [
     { kind: 'header', header },
     reading(1),
     { kind: 'dropped', timeS: 9, readings: 3, fromS: 6, toS: 8 },
-    { kind: 'dropped', timeS: 15, readings: 2, fromS: 12, toS: 14 },
+    { kind: 'dropped', timeS: 15, readings: 2, fromS: 12, toS: 14, where: 'disk' },
+    { kind: 'dropped', timeS: 16, readings: 4, fromS: 2, toS: 15, where: 'probe-process' },
     { kind: 'end', timeS: 20, how: 'clean' },
   ];
   const runsFolder = await folderOf({ 'run.jsonl': linesOf(bodies, 0) });
   const checks = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
-  expect(checks).toMatchObject([{ state: 'whole', lost: { readings: 5, fromS: 6, toS: 14 } }]);
+  expect(checks).toMatchObject([
+    {
+      state: 'whole',
+      lost: [
+        { where: 'disk', readings: 5, fromS: 6, toS: 14 },
+        { where: 'probe-process', readings: 4, fromS: 2, toS: 15 },
+      ],
+    },
+  ]);
 });

@@ -227,6 +227,7 @@ test('what is missing from a record is told by its cause, and no record of a new
       newer,
       { kind: 'dropped', timeS: 700, readings: 3, fromS: 61, toS: 660 },
       reading(701, 20),
+      { kind: 'dropped', timeS: 702, readings: 1, fromS: 700, toS: 700, where: 'probe-process' },
     ]),
     // What the file before may have lost stands in the next one too.
     'run-2.jsonl': logText(
@@ -235,6 +236,7 @@ test('what is missing from a record is told by its cause, and no record of a new
         newer,
         { kind: 'dropped', timeS: 700, readings: 3, fromS: 61, toS: 660 },
         reading(701, 20),
+        { kind: 'dropped', timeS: 702, readings: 1, fromS: 700, toS: 700, where: 'probe-process' },
       ],
       0,
     ),
@@ -244,6 +246,7 @@ test('what is missing from a record is told by its cause, and no record of a new
     [
       '1 record is left out here: a newer version of this program wrote what this one does not know. Nothing of it is lost; that version shows it.',
       '3 readings are missing between 0:01:01 and 0:11:00: the disk took nothing, and memory had no more room.',
+      '1 reading is missing between 0:11:40 and 0:11:40: more came from the probe than could be taken.',
     ],
   ]);
 });

@@ -1,10 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import type { ProbeReading } from '#main';
+import { emptyReport, nodeFileLayer, type ProbeReading, readRunLog } from '#main';
 import {
   createMonitor,
   defaultRunSettings,
+  type LogBody,
   type Monitor,
   type MonitorChange,
   modelVersion,
@@ -100,6 +101,32 @@ test('what was measured before the run, and what is no number, is not recorded; 
   probeHub.send('readings', [head(startS + 2, -0)]);
   await time.pass(1);
   expect(told).toEqual([0]);
+});
+
+test('what the probe process had to give up is told by the record, in run time, and only what was heard in the run', async () => {
+  const { time, probeHub, runsFolder, runId, session, startS } = await started();
+  await time.pass(9);
+  probeHub.send('givenUp', { readings: 7, fromS: startS - 5, toS: startS - 1 });
+  probeHub.send('givenUp', { readings: 5, fromS: startS - 1, toS: startS + 2 });
+  probeHub.send('readings', [head(startS + 8, 78)]);
+  probeHub.send('givenUp', { readings: 300, fromS: startS + 3, toS: startS + 6 });
+  await ask(session, 'run/stop', {});
+  const dropped: LogBody[] = [];
+  const folder = path.join(runsFolder, runId);
+  for await (const records of readRunLog(nodeFileLayer, folder, emptyReport())) {
+    for (const { body } of records) if (body.kind === 'dropped') dropped.push(body);
+  }
+  const lost = { kind: 'dropped', where: 'probe-process' } as const;
+  expect(dropped).toEqual([
+    { ...lost, timeS: 0, readings: 5, fromS: 0, toS: 2 },
+    { ...lost, timeS: 8, readings: 300, fromS: 3, toS: 6 },
+  ]);
+  const { runs } = await ask(session, 'runs/list', {});
+  expect(runs.map(({ leftOut }) => leftOut)).toEqual([
+    [
+      '305 readings are missing between 0:00:00 and 0:00:06: more came from the probe than could be taken.',
+    ],
+  ]);
 });
 
 test('a lost probe before the run, or after its end was asked for, is not of the run', async () => {

@@ -72,6 +72,8 @@ export const lookBack: Readonly<Record<string, string>> = {
     '{count, plural, one {# Eintrag fehlt} other {# Einträge fehlen}} hier: eine neuere Version dieses Programms schrieb, was diese nicht kennt. Verloren ist davon nichts; jene Version zeigt es.',
   '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: the disk took nothing, and memory had no more room.':
     '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: der Datenträger nahm nichts an, und im Speicher war kein Platz mehr.',
+  '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.':
+    '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: Von der Sonde kam mehr, als aufgenommen werden konnte.',
   'a table by volume, without times': 'eine Tabelle nach Menge, ohne Zeiten',
   rehearsal: 'Probelauf',
   'cut off, saved up to its last second': 'abgebrochen, bis zur letzten Sekunde gespeichert',

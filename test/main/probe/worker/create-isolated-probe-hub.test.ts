@@ -187,6 +187,19 @@ describe('createIsolatedProbeHub', () => {
     expect(told).toEqual(['1', 'lost silent', 'back silent', '2']);
   });
 
+  test('what the process had to give up of a flood is told with its moments, before what is left of it', async () => {
+    const { hub, told, worker, time } = isolated();
+    await hub.connect(source);
+    hub.on('givenUp', ({ readings, fromS, toS }) => told.push(`${readings}: ${fromS} to ${toS}`));
+    const flood = Array.from({ length: 20_001 }, (_, index): ProbeReading => {
+      return { atS: index, channel: 'pot', value: index, unit: '°C', quality: 'good' };
+    });
+    worker().hub.send('readings', flood);
+    await time.pass(0.1);
+    // One more than there is room for, and a tenth of it besides.
+    expect(told.slice(0, 2)).toEqual(['2001: 0 to 2000', '2001']);
+  });
+
   test('messages that are not of the contract are passed over', async () => {
     const { hub, say, told, worker } = isolated();
     await hub.connect(source);

@@ -1,24 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import type { BatchItem } from '../../../../main/probe/worker/messages.ts';
+import type { HeardItem } from '../../../../main/probe/worker/messages.ts';
 import { createOutbox } from '../../../../main/probe/worker/outbox.ts';
 
-const reading = (channel: string, value: number): BatchItem => ({
+const reading = (channel: string, value: number): HeardItem => ({
   kind: 'reading',
   reading: { atS: value, channel, value, unit: '°C', quality: 'good' },
 });
-const loss: BatchItem = { kind: 'link', change: { atS: 0, state: 'lost', reason: 'silent' } };
+const loss: HeardItem = { kind: 'link', change: { atS: 0, state: 'lost', reason: 'silent' } };
 const limits = { mostHead: 100, mostOther: 50, mostInBatch: 10, mostUntaken: 2 };
 
-function drained(outbox: ReturnType<typeof createOutbox>): BatchItem[] {
-  const all: BatchItem[] = [];
+function drained(outbox: ReturnType<typeof createOutbox>): HeardItem[] {
+  const all: HeardItem[] = [];
   for (let items = outbox.next(); items !== null; items = outbox.next()) {
-    all.push(...items);
+    all.push(...items.filter((item) => item.kind !== 'given-up'));
     outbox.taken();
   }
   return all;
 }
 
-const valuesOf = (items: readonly BatchItem[], channel: string) =>
+const valuesOf = (items: readonly HeardItem[], channel: string) =>
   items.flatMap((item) =>
     item.kind === 'reading' && item.reading.channel === channel ? [item.reading.value] : [],
   );
@@ -108,6 +108,19 @@ describe('createOutbox', () => {
     outbox.put([reading('head', 10), reading('head', 11)]);
     expect(outbox.next()).toHaveLength(2);
     expect(outbox.isBlocked()).toBe(false);
+  });
+
+  test('tells once, before what is left, how many were given up since the last batch and of when', () => {
+    const outbox = createOutbox(limits);
+    outbox.put(Array.from({ length: 51 }, (_, index) => reading('pot', 10 + index)));
+    outbox.put(Array.from({ length: 101 }, (_, index) => reading('head', index)));
+    const [given, ...rest] = outbox.next() ?? [];
+    // Of the pot 10 to 15, of the head each second one up to 49.
+    expect([given, rest.length]).toEqual([
+      { kind: 'given-up', readings: 31, fromS: 1, toS: 49 },
+      limits.mostInBatch,
+    ]);
+    expect(drained(outbox)).not.toContainEqual(given);
   });
 
   test('never leaves out a link change', () => {
