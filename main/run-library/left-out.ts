@@ -11,19 +11,31 @@ export interface LostReadings {
   readonly toS: number;
 }
 
-/** Gathers what a run's record lacks, record by record. */
+/** From when on the monitor had failed [s], and when a program that was started anew advised again; null where none did. */
+interface Unadvised {
+  readonly fromS: number;
+  readonly toS: number | null;
+}
+
+/** Gathers what a run's record lacks, and what the run itself had to do without, record by record. */
 export interface LeftOut {
   add(record: LogRecord): void;
   /** For each place where readings were lost for want of room, all of them together. */
   lost(): readonly LostReadings[];
-  /** Everything that is missing, each cause in a sentence that says what is and what is not lost. */
+  /** Everything that is or was missing, each cause in a sentence that says what is and what is not lost. */
   sentences(report: Pick<ReadReport, 'missingRecords' | 'unknownRecords'>): readonly string[];
 }
 
 export function createLeftOut(): LeftOut {
   const lost = new Map<Where, LostReadings>();
+  const unadvised: Unadvised[] = [];
   return {
     add({ body }) {
+      const stretch = unadvised.at(-1);
+      if (body.kind === 'monitor-failed') unadvised.push({ fromS: body.timeS, toS: null });
+      if (body.kind === 'continued' && stretch?.toS === null) {
+        unadvised.splice(-1, 1, { ...stretch, toS: body.timeS });
+      }
       if (body.kind !== 'dropped') return;
       const { where = 'disk', readings, fromS, toS } = body;
       const before = lost.get(where) ?? { readings: 0, fromS, toS };
@@ -53,6 +65,7 @@ export function createLeftOut(): LeftOut {
             ),
           ]),
       ...[...lost.values()].map(lostWords),
+      ...unadvised.map(unadvisedWords),
     ],
   };
 }
@@ -67,5 +80,18 @@ function lostWords({ where, readings, fromS, toS }: LostReadings): string {
     : worded(
         '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.',
         values,
+      );
+}
+
+function unadvisedWords({ fromS, toS }: Unadvised): string {
+  const from = clockWords(fromS);
+  return toS === null
+    ? worded(
+        'From {from} on nobody was advised: the monitor had failed. The readings are all recorded; what is told of that time was worked out after the run.',
+        { from },
+      )
+    : worded(
+        'From {from} to {to} nobody was advised: the monitor had failed. The readings are all recorded; what is told of that time was worked out after the run.',
+        { from, to: clockWords(toS) },
       );
 }

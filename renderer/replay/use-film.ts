@@ -58,7 +58,11 @@ export function useFilm(runId: string): FilmProgress {
       const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
       if (isWanted) setProgress({ step: 'ready', film, summary, lateMarks, agreement });
     };
-    void make();
+    // The monitor that failed in the run itself, say, fails on its record too: that is told, and the run is not gone through for ever.
+    make().catch((error: unknown) => {
+      const message = error instanceof Error ? error.message : String(error);
+      if (isWanted) setProgress({ step: 'failed', problem: { kind: 'internal', message } });
+    });
     return () => {
       isWanted = false;
     };

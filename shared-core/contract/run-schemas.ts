@@ -30,7 +30,7 @@ export const runSummarySchema = z.strictObject({
   heatOffCalledS: z.number().nullable(),
   /** What was put right after the run, in sentences; absent in summaries of older versions. */
   corrections: z.array(z.string()).optional(),
-  /** What is missing from the record and why, in sentences; absent in summaries of older versions. */
+  /** What is missing from the record, or was missing in the run itself, and why, in sentences; absent in summaries of older versions. */
   leftOut: z.array(z.string()).optional(),
   /** What those sentences were made from; absent without any. */
   wording: wordingSchema.optional(),

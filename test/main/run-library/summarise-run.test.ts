@@ -10,6 +10,7 @@ import {
   packReading,
   type Reading,
 } from '#shared-core';
+import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
 import { failingFiles } from '../support/failing-files.ts';
 import { logHeader } from '../support/log-header.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -217,6 +218,33 @@ test('wherever the disk fails in mid-read, the run is not taken for a shorter on
       { ok: false, error: { kind: 'failed' } },
     ]);
   }
+});
+
+test('a monitor that failed is told of the time in which nobody was advised, to the end or until the program was started anew', async () => {
+  const { summary } = await summaryOf({
+    'run.jsonl': logText([
+      { kind: 'header', header },
+      reading(1, 20),
+      { kind: 'monitor-failed', timeS: 61, message: 'a bug' },
+      {
+        kind: 'continued',
+        timeS: 200,
+        closedS: 30,
+        appVersion: '0.1.0',
+        modelVersion: '1',
+        source: demoSourceSchema.parse({ kind: 'demo' }),
+      },
+      reading(201, 20),
+      { kind: 'monitor-failed', timeS: 660, message: 'a bug' },
+      { kind: 'end', timeS: 700, how: 'clean' },
+    ]),
+  });
+  const workedOut =
+    'nobody was advised: the monitor had failed. The readings are all recorded; what is told of that time was worked out after the run.';
+  expect([summary.ended, summary.leftOut]).toEqual([
+    'clean',
+    [`From 0:01:01 to 0:03:20 ${workedOut}`, `From 0:11:00 on ${workedOut}`],
+  ]);
 });
 
 test('what is missing from a record is told by its cause, and no record of a newer version is called damaged', async () => {

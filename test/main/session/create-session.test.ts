@@ -110,7 +110,11 @@ describe('createSession', () => {
       adviceStopped: 'a bug',
     });
     await ask(session, 'run/stop', {});
-    expect((await readWhole(session, runId)).inputs).toHaveLength(20);
+    const { inputs, summary } = await readWhole(session, runId);
+    expect(inputs).toHaveLength(20);
+    expect(summary.leftOut).toEqual([
+      expect.stringMatching(/^From 0:00:06 on nobody was advised: the monitor had failed\./),
+    ]);
   });
 
   test('tells of each reading of a ten-a-second probe at once, however unevenly they come', async () => {
