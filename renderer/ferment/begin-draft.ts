@@ -17,7 +17,8 @@ export type PlannedFerment = Omit<StatedFerment, 'beganAtIso'>;
 /** What is stated as a ferment begins, as typed. */
 export interface BeginDraft {
   readonly name: string;
-  readonly began: string;
+  /** Null where the moment is left to the clock: now, whenever that is. */
+  readonly began: string | null;
   readonly volumeMl: string;
   /** Empty where the sugar is the fruit's; unused where a plan brought its sugar. */
   readonly tableSugarG: string;
@@ -26,10 +27,10 @@ export interface BeginDraft {
 
 export type BeginProblems = Partial<Record<keyof BeginDraft, string>>;
 
-export function beginDraft(planned: PlannedFerment | null, now: Date): BeginDraft {
+export function beginDraft(planned: PlannedFerment | null): BeginDraft {
   return {
     name: planned?.name ?? '',
-    began: momentText(now),
+    began: null,
     volumeMl: planned === null ? '' : String(planned.volumeMl),
     tableSugarG: '',
     wentIn: planned?.wentIn ?? '',
@@ -55,7 +56,7 @@ export function draftOfStated(
 export interface KnownStatement {
   readonly draft: BeginDraft;
   readonly sugarG: StatedFerment['sugarG'];
-  /** What the field of the beginning was filled with: the moment at which it is shown where none is known. */
+  /** What the field of the beginning was filled with; now where it is left to the clock. */
   readonly beganAtIso: string;
 }
 
@@ -66,7 +67,8 @@ export function statedFromDraft(
 ): Result<StatedFerment, BeginProblems> {
   const problems: { -readonly [F in keyof BeginProblems]: string } = {};
   const isLeft = (field: keyof BeginDraft) => draft[field] === known.draft[field];
-  const beganAtIso = momentIso(draft.began, known.beganAtIso);
+  const beganAtIso =
+    draft.began === null ? known.beganAtIso : momentIso(draft.began, known.beganAtIso);
   if (beganAtIso === null) problems.began = say('A day and a time, please.');
   const tableSugarG = draft.tableSugarG.trim() === '' ? null : numberFrom(draft.tableSugarG);
   const isSugarWrong = tableSugarG === null ? draft.tableSugarG.trim() !== '' : tableSugarG <= 0;

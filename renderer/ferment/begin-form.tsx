@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { type StatedFerment, say } from '#shared-core';
 import { Button, Form } from '../design/index.ts';
+import { useNow } from '../parts/index.ts';
 import {
   type BeginProblems,
   beginDraft,
@@ -17,15 +18,14 @@ interface BeginFormProps {
 
 /** A new ferment, from its plan or without one. */
 export function BeginForm({ planned, onBegin }: BeginFormProps) {
-  const [known] = useState<KnownStatement>(() => {
-    const now = new Date();
-    return {
-      draft: beginDraft(planned, now),
-      sugarG: planned?.sugarG ?? null,
-      beganAtIso: now.toISOString(),
-    };
-  });
-  const [draft, setDraft] = useState(known.draft);
+  const [planDraft] = useState(() => beginDraft(planned));
+  const [draft, setDraft] = useState(planDraft);
+  // The form may stand open while the yeast is made ready: a moment that nobody chose is now, not when the form came up.
+  const known: KnownStatement = {
+    draft: planDraft,
+    sugarG: planned?.sugarG ?? null,
+    beganAtIso: new Date(useNow()).toISOString(),
+  };
   const [problems, setProblems] = useState<BeginProblems>({});
   const begin = () => {
     const stated = statedFromDraft(draft, known);
@@ -38,6 +38,7 @@ export function BeginForm({ planned, onBegin }: BeginFormProps) {
         draft={draft}
         problems={problems}
         knownSugarG={known.sugarG}
+        beganAtIso={known.beganAtIso}
         onDraft={setDraft}
       />
       <div className="ferment-acts">

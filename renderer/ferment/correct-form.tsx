@@ -36,6 +36,7 @@ export function CorrectForm({ stated, onCorrect, onClose }: CorrectFormProps) {
         draft={draft}
         problems={problems}
         knownSugarG={known.tableSugarG === '' ? sugarG : null}
+        beganAtIso={beganAtIso}
         onDraft={setDraft}
       />
       <TextLine

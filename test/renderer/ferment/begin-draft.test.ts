@@ -44,9 +44,18 @@ describe('what is stated of a ferment, as typed', () => {
 
   test('a plan is a beginning too: its sugar stays where its field is left empty', () => {
     const beganAtIso = '2026-05-01T08:00:00.000Z';
-    const draft = beginDraft(pears, new Date(beganAtIso));
+    const draft = beginDraft(pears);
     const read = statedFromDraft(draft, { draft, sugarG: pears.sugarG, beganAtIso });
     expect(read).toMatchObject({ ok: true, value: { sugarG: pears.sugarG, beganAtIso } });
+  });
+
+  test.each([
+    ['2026-05-01T08:00:05.000Z', '2026-05-01T08:00:05.000Z'],
+    ['2026-05-01T08:41:05.000Z', '2026-05-01T08:41:05.000Z'],
+  ])('a beginning that nobody chose is the moment at which it is asked for: %s', (now, began) => {
+    const draft = beginDraft(pears);
+    const read = statedFromDraft(draft, { draft, sugarG: pears.sugarG, beganAtIso: now });
+    expect(read).toMatchObject({ ok: true, value: { beganAtIso: began } });
   });
 
   test.each([
