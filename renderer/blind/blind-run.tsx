@@ -1,9 +1,10 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
-import { plateauOfRun, say } from '#shared-core';
+import { plateauOfRun, type RunSummary, say } from '#shared-core';
 import { Button, ChoiceField } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { ReplayBar, useReplay } from '../replay/index.ts';
 import { bandOnProbe } from '../strip/index.ts';
+import { RunRemarks } from '../words/index.ts';
 import { blindAfter, guessesOf, guessKinds, noGuesses } from './blind-state.ts';
 import { BlindStrip, closeUpC } from './blind-strip.tsx';
 import { courseOfFilm } from './course-of-film.ts';
@@ -15,6 +16,7 @@ import { ScoreTable } from './score-table.tsx';
 
 interface BlindRunProps {
   readonly film: Film;
+  readonly summary: RunSummary;
   readonly onClose: () => void;
 }
 
@@ -27,7 +29,7 @@ const heightOptions = [
 ] as const;
 
 /** A recorded run with everything the program thinks of it hidden, until the class has said what it thinks. */
-export function BlindRun({ film, onClose }: BlindRunProps) {
+export function BlindRun({ film, summary, onClose }: BlindRunProps) {
   const [state, dispatch] = useReducer(blindAfter, noGuesses);
   const [height, setHeight] = useState<'whole' | 'close-up'>('whole');
   const last = film.frames[film.frames.length - 1];
@@ -75,6 +77,7 @@ export function BlindRun({ film, onClose }: BlindRunProps) {
               { name: film.identity.name },
             )}
       </p>
+      {isRevealed && <RunRemarks run={summary} />}
       <BlindStrip
         head={last?.tracks.head?.series ?? null}
         endS={isRevealed ? film.endS : scaleEndS}

@@ -1,15 +1,16 @@
 import { useEffect, useMemo, useState } from 'react';
-import { say } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { useFilm } from '../replay/index.ts';
-import { problemWords, signs } from '../words/index.ts';
+import { hasRemarks, problemWords, RunRemarks, signs } from '../words/index.ts';
 import { CompareTable } from './compare-table.tsx';
 import { Overlay } from './overlay.tsx';
 import { runFacts } from './run-facts.ts';
+import { traceLooks } from './trace-look.ts';
 
 interface CompareRunsProps {
-  readonly runs: readonly { readonly runId: string; readonly name: string }[];
+  readonly runs: readonly RunSummary[];
   readonly onClose: () => void;
 }
 
@@ -59,6 +60,18 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
               })}
             </p>
           ))}
+          {runs.map((run, index) =>
+            hasRemarks(run) ? (
+              <div key={run.runId} className="compare-remarks">
+                <p>
+                  <strong>
+                    {traceLooks[index]?.letter} {run.name}
+                  </strong>
+                </p>
+                <RunRemarks run={run} />
+              </div>
+            ) : null,
+          )}
           <Overlay runs={compared} />
           <CompareTable runs={compared} />
         </>

@@ -1,7 +1,8 @@
 import { useState } from 'react';
-import { say } from '#shared-core';
+import { type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
+import { RunRemarks } from '../words/index.ts';
 import { useWhatIf } from './use-what-if.ts';
 import { changeAsRecorded, changedParts, type WhatIfChange } from './what-if-change.ts';
 import { WhatIfForm } from './what-if-form.tsx';
@@ -9,11 +10,12 @@ import { WhatIfResult } from './what-if-result.tsx';
 
 interface WhatIfProps {
   readonly film: Film;
+  readonly summary: RunSummary;
   readonly onClose: () => void;
 }
 
 /** The same readings under another pressure, limit or column: what would the program have said? */
-export function WhatIf({ film, onClose }: WhatIfProps) {
+export function WhatIf({ film, summary, onClose }: WhatIfProps) {
   const [change, setChange] = useState<WhatIfChange | null>(null);
   const progress = useWhatIf(film, change);
   const recorded = changeAsRecorded(film.settings);
@@ -29,6 +31,7 @@ export function WhatIf({ film, onClose }: WhatIfProps) {
           { name: film.identity.name },
         )}
       </p>
+      <RunRemarks run={summary} />
       <WhatIfForm recorded={recorded} onChange={setChange} />
       {progress.step === 'computing' && (
         <p role="status">

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { cautionsAt, say, told } from '#shared-core';
 import { usePreferences } from '../parts/index.ts';
 import type { FilmProgress } from '../replay/index.ts';
-import { problemWords, useWords } from '../words/index.ts';
+import { problemWords, RunRemarks, useWords } from '../words/index.ts';
 import { debriefOf, volumeOf } from './debrief-of.ts';
 import { afterLimitWords, reactionWords } from './debrief-words.ts';
 
@@ -23,6 +23,7 @@ export function Debrief({ progress }: { readonly progress: FilmProgress }) {
       {(progress.step === 'reading' || progress.step === 'computing') && (
         <p role="status">{say('Going through the run …')}</p>
       )}
+      {progress.step === 'ready' && <RunRemarks run={progress.summary} />}
       {found && (
         <dl className="findings">
           <div>

@@ -27,8 +27,8 @@ export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
     if (openFor === 'by-volume' || (needsTimes && isVolumeTable(film.inputs))) {
       return <VolumeOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
     }
-    if (openFor === 'guess') return <BlindRun film={film} onClose={onClose} />;
-    if (openFor === 'what-if') return <WhatIf film={film} onClose={onClose} />;
+    if (openFor === 'guess') return <BlindRun film={film} summary={summary} onClose={onClose} />;
+    if (openFor === 'what-if') return <WhatIf film={film} summary={summary} onClose={onClose} />;
     if (openFor === 'books') {
       return <BooksOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
     }

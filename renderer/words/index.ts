@@ -20,7 +20,7 @@ export {
 } from './number-words.ts';
 export { probeScaleWords } from './probe-scale-words.ts';
 export { problemWords } from './problem-words.ts';
-export { RunRemarks } from './run-remarks.tsx';
+export { hasRemarks, RunRemarks } from './run-remarks.tsx';
 export { Say } from './say-parts.tsx';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';

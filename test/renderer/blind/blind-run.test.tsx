@@ -1,13 +1,30 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { stageLabels } from '#shared-core';
+import { type RunSummary, stageLabels } from '#shared-core';
 import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
 import { BlindRun } from '../../../renderer/blind/index.ts';
 import type { Film } from '../../../renderer/replay/film.ts';
 import { bandOnProbe } from '../../../renderer/strip/index.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
+
+const advised = 'From 0:20:00 on nobody was advised: the monitor had failed.';
+const summary: RunSummary = {
+  runId: 'pears',
+  name: 'Pear ferment',
+  notes: '',
+  startedAtIso: '2026-03-02T09:00:00.000Z',
+  durationS: 3000,
+  readings: 3000,
+  ended: 'clean',
+  rehearsal: true,
+  plateauC: 78,
+  heatOffCalledS: 2800,
+  leftOut: [advised],
+  damagedRecords: 0,
+  unreadable: null,
+};
 
 let film: Film;
 
@@ -24,7 +41,9 @@ const pick = (name: string) => fireEvent.click(screen.getByRole('radio', { name 
 
 describe('BlindRun', () => {
   test('hides stages, band, prompts and marks until the record is revealed', () => {
-    const { container } = renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    const { container } = renderInWindow(
+      <BlindRun film={film} summary={summary} onClose={() => {}} />,
+    );
     showUpTo(film.endS);
     const text = container.textContent ?? '';
     for (const hidden of [
@@ -33,6 +52,7 @@ describe('BlindRun', () => {
       'record:',
       'prompt came',
       'Heat eased',
+      advised,
     ]) {
       expect(text).not.toContain(hidden);
     }
@@ -40,7 +60,9 @@ describe('BlindRun', () => {
   });
 
   test('neither scale nor trace tells when the heat was taken off', () => {
-    const { container } = renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    const { container } = renderInWindow(
+      <BlindRun film={film} summary={summary} onClose={() => {}} />,
+    );
     const slider = screen.getByRole<HTMLInputElement>('slider', { name: 'Time in the run' });
     expect(Number(slider.max) % 1800).toBe(0);
     expect(Number(slider.max)).toBeGreaterThan(film.endS);
@@ -54,7 +76,7 @@ describe('BlindRun', () => {
   });
 
   test('takes guesses of several groups by button and slider and scores them kindly', () => {
-    renderInWindow(<BlindRun film={film} onClose={() => {}} />);
+    renderInWindow(<BlindRun film={film} summary={summary} onClose={() => {}} />);
     const reveal = screen.getByRole<HTMLButtonElement>('button', { name: 'Reveal the record' });
     expect(reveal.disabled).toBe(true);
     showUpTo(2400);
@@ -72,6 +94,7 @@ describe('BlindRun', () => {
       'Group B',
     ]);
     expect(rows[0]?.textContent).toMatch(/−\d+\ss−\d\.\d\sK−\d\.\d\smL\+\d\.\d\s% vol/);
+    expect(screen.getByText(`✕ ${advised}`)).toBeTruthy();
     expect(within(scores).getByText(/Nearest: group A/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Hide it and guess anew' }));
     expect(screen.getByRole('table', { name: 'Guesses so far' }).textContent).not.toContain('0:40');
@@ -89,7 +112,9 @@ describe('BlindRun', () => {
     const plateau = lowFilm.frames.at(-1)?.snapshot?.plateau;
     if (!plateau) throw new Error('no snapshot');
     expect(plateau.probeReadsHighK).toBeLessThan(-0.5);
-    const { container } = renderInWindow(<BlindRun film={lowFilm} onClose={() => {}} />);
+    const { container } = renderInWindow(
+      <BlindRun film={lowFilm} summary={summary} onClose={() => {}} />,
+    );
     showUpTo(2400);
     fireEvent.click(screen.getByRole('button', { name: 'Set at 0:40:00' }));
     fireEvent.click(screen.getByRole('button', { name: 'Reveal the record' }));

@@ -44,6 +44,11 @@ const request = (async (name: string, body: { runId?: string }) => {
   return { ok: true, value: page };
 }) as WindowParts['service']['request'];
 
+const corrected: RunSummary = {
+  ...summaryOf('Tuesday'),
+  corrections: ['Corrected after the run: air pressure 101.3 kPa → 92 kPa. Reason: misread'],
+};
+
 let film: Film;
 beforeAll(async () => {
   film = await filmOf(simulatedRecord(runs[0]!));
@@ -101,6 +106,15 @@ describe('CompareRuns', () => {
     expect(screen.getByText('head above the azeotrope, K')).toBeTruthy();
   });
 
+  test('says by the letter of its line what of a run was put right after it', async () => {
+    renderInWindow(
+      <CompareRuns runs={[summaryOf('Monday'), corrected]} onClose={() => {}} />,
+      request,
+    );
+    const said = await screen.findByText(/^Corrected after the run: air pressure/);
+    expect(said.parentElement?.textContent).toMatch(/^Q TuesdayCorrected/);
+  });
+
   test('says which run could not be read', async () => {
     renderInWindow(
       <CompareRuns runs={[summaryOf('Monday'), summaryOf('Gone')]} onClose={() => {}} />,
@@ -112,7 +126,7 @@ describe('CompareRuns', () => {
 
 describe('WhatIf', () => {
   test('marks the supposition as one and shows which calls would have been different', async () => {
-    renderInWindow(<WhatIf film={film} onClose={() => {}} />);
+    renderInWindow(<WhatIf film={film} summary={corrected} onClose={() => {}} />);
     fireEvent.change(screen.getByRole('textbox', { name: 'Least strength' }), {
       target: { value: '88' },
     });
@@ -120,12 +134,13 @@ describe('WhatIf', () => {
     const table = await screen.findByRole('table', { name: 'Record and what-if' });
     expect(screen.getByRole('heading', { name: 'What if: this did not happen' })).toBeTruthy();
     expect(screen.getByText(/With another strength limit, \d of \d calls/)).toBeTruthy();
+    expect(screen.getByText(/^Corrected after the run: air pressure/)).toBeTruthy();
     const prompt = within(table).getByRole('row', { name: /Heat off, change the receiver/ });
     expect(prompt.textContent).toContain('≠');
   });
 
   test('asks again where a number is out of range, and computes nothing', () => {
-    renderInWindow(<WhatIf film={film} onClose={() => {}} />);
+    renderInWindow(<WhatIf film={film} summary={corrected} onClose={() => {}} />);
     fireEvent.change(screen.getByRole('textbox', { name: 'Air pressure' }), {
       target: { value: '1013' },
     });
