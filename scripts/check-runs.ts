@@ -89,16 +89,17 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
       `  the program was closed from ${fromS.toFixed(1)} to ${toS.toFixed(1)} s of the run: no readings`,
   );
   const lost = found.lost.map(
-    ({ where, readings, fromS, toS }) =>
-      `  ${readings} readings between ${fromS.toFixed(1)} and ${toS.toFixed(1)} s of the run are missing: ${whyLost[where]}`,
+    (one) =>
+      `  ${one.readings} readings between ${one.fromS.toFixed(1)} and ${one.toS.toFixed(1)} s of the run are missing: ${whyLost(one)}`,
   );
   return [`${runId}: ${state}, ${why}`, ...places, ...lost, ...closed, ...doubts].join('\n');
 }
 
-const whyLost: Readonly<Record<RunCheck['lost'][number]['where'], string>> = {
-  disk: 'the disk took nothing, and memory had no more room',
-  'probe-process': 'more came from the probe than could be taken',
-};
+function whyLost({ where }: RunCheck['lost'][number]): string {
+  return where === 'disk'
+    ? 'the disk took nothing, and memory had no more room'
+    : 'more came from the probe than could be taken';
+}
 
 function describeDoubt(doubt: TimeDoubt): string {
   switch (doubt.kind) {
