@@ -61,9 +61,7 @@ export function StopSection() {
       />
       <NumberField
         unit={units[draft.firstFractionKind]}
-        hint={say(
-          'A convention: a sugar ferment holds too little of it for the temperature to show.',
-        )}
+        hint={say('A convention: mostly there is too little of it for the temperature to show.')}
         {...numberField('firstFractionAmount')}
       />
     </More>

@@ -17,7 +17,7 @@ export type Role = PrepareDraft['role'];
 type Trial = PrepareDraft['trials'][number];
 
 export const firstDraft: PrepareDraft = {
-  name: say('Pear-juice ferment'),
+  name: say('Distillation'),
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
   chargeDoubtMl: '',

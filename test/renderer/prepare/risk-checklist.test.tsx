@@ -38,7 +38,7 @@ test('it puts the rules here first, is no safety device, and leaves names, dates
     'School and room',
     'Class',
     'Date',
-    'ChargePear-juice ferment: 350 mL of 9 % vol',
+    'ChargeDistillation: 350 mL of 9 % vol',
     '',
     '',
     'Prepared by',

@@ -37,7 +37,7 @@ test('before the start it is told what the record will hold: as entered, as hear
     prepare.getState().replace(confirmed);
   });
   expect(rows()).toEqual({
-    Run: 'Pear-juice ferment',
+    Run: 'Distillation',
     'Every reading of': 'still head and pot',
     Charge: '350 mL of 9.0 % vol',
     'Air pressure': '95.0 kPa ± 1.9 kPa',

@@ -196,8 +196,8 @@ export const prepare: Readonly<Record<string, string>> = {
     'Die Aufforderung „Wärme weg“ kommt, wenn der Kopf deshalb das Plateau verlässt.',
   'The prompt comes that much earlier.': 'Um so viel früher kommt die Aufforderung.',
   'The first fraction ends': 'Der Vorlauf endet',
-  'A convention: a sugar ferment holds too little of it for the temperature to show.':
-    'Eine Vereinbarung: ein Zucker-Gäransatz enthält zu wenig davon, als dass die Temperatur es zeigte.',
+  'A convention: mostly there is too little of it for the temperature to show.':
+    'Eine Vereinbarung: meist ist zu wenig davon da, als dass die Temperatur es zeigte.',
   'first fraction {amount} {unit}': 'Vorlauf {amount} {unit}',
   '{first} · heat off at {leastStrength} % vol, told {reactionTime} s before':
     '{first} · Wärme weg bei {leastStrength} % vol, {reactionTime} s vorher angesagt',

@@ -13,7 +13,7 @@ export const window: Readonly<Record<string, string>> = {
   Tail: 'Nachlauf',
   Prepare: 'Vorbereiten',
   Watch: 'Beobachten',
-  'Pear-juice ferment': 'Birnensaft-Gäransatz',
+  Distillation: 'Destillation',
   'The run began.': 'Der Versuch begann.',
   'As the system': 'Wie das System',
   Light: 'Hell',
