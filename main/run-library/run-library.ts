@@ -3,7 +3,6 @@ import {
   fail,
   type LogHeader,
   type MarkBody,
-  type RecordedChange,
   type RequestAnswer,
   type RequestBody,
   type Result,
@@ -19,7 +18,7 @@ import { createBin, trashFolder } from './bin.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
-import { readChanges } from './read-changes.ts';
+import { type RecordedConclusions, readChanges } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
 import { createRunPages, type LiveView } from './run-pages.ts';
 import { runProblem } from './run-problem.ts';
@@ -57,7 +56,7 @@ export interface RunLibrary {
   /** A whole run in memory. */
   whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
   /** What the monitor concluded while the run was recorded. */
-  changes(runId: string): Promise<Result<readonly RecordedChange[], ServiceProblem>>;
+  changes(runId: string): Promise<Result<RecordedConclusions, ServiceProblem>>;
   rename(
     runId: string,
     label: { readonly name: string; readonly notes: string },
@@ -195,8 +194,8 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     async changes(runId) {
       if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
-      const { changes, problem } = await readChanges(files, folderOf(runId));
-      return problem === null ? succeed(changes) : fail(runProblem(runId, problem));
+      const { problem, ...concluded } = await readChanges(files, folderOf(runId));
+      return problem === null ? succeed(concluded) : fail(runProblem(runId, problem));
     },
     recover,
     async recoverAll() {

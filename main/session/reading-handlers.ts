@@ -33,7 +33,9 @@ export function createReadingHandlers({
       library.page(runId, fromIndex, recording.liveView(runId)),
     async 'runs/changes'({ runId }) {
       const read = await library.changes(runId);
-      return read.ok ? succeed({ changes: [...read.value] }) : read;
+      if (!read.ok) return read;
+      const { changes, modelVersions } = read.value;
+      return succeed({ changes: [...changes], modelVersions: [...modelVersions] });
     },
   };
 }

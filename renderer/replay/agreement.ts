@@ -1,7 +1,9 @@
 import {
   assertNever,
   type MonitorChange,
+  modelVersion,
   type RecordedChange,
+  type RequestAnswer,
   recordedChangeSchema,
   say,
 } from '#shared-core';
@@ -10,13 +12,14 @@ import { clockWords } from '../words/index.ts';
 /** Whether going through the inputs again concludes what was concluded at the time. */
 export type Agreement =
   | { readonly kind: 'same'; readonly stages: number; readonly prompts: number }
-  | { readonly kind: 'different'; readonly fromS: number }
+  /** `otherModel`: another version of the monitor advised in the run, so it need not have called as this one does. */
+  | { readonly kind: 'different'; readonly fromS: number; readonly otherModel: boolean }
   /** Taken in from a table, or cut off before anything was concluded. */
   | { readonly kind: 'nothing-recorded' };
 
 /** Compares in the order of the record, field by field. The snapshots behind alarms are left out. */
 export function agreementWith(
-  recorded: readonly RecordedChange[],
+  { changes: recorded, modelVersions }: RequestAnswer<'runs/changes'>,
   recomputed: readonly MonitorChange[],
 ): Agreement {
   if (recorded.length === 0) return { kind: 'nothing-recorded' };
@@ -28,6 +31,7 @@ export function agreementWith(
     if (JSON.stringify(one) !== JSON.stringify(other)) {
       return {
         kind: 'different',
+        otherModel: modelVersions.some((version) => version !== modelVersion),
         fromS: Math.min(one?.timeS ?? Infinity, other?.timeS ?? Infinity),
       };
     }
@@ -58,9 +62,14 @@ export function agreementWords(agreement: Agreement): string {
         { stages: agreement.stages, prompts: agreement.prompts },
       );
     case 'different':
-      return say('recomputed: differs from the record from {from} on', {
-        from: clockWords(agreement.fromS),
-      });
+      return agreement.otherModel
+        ? say(
+            'recomputed by another version of the monitor than advised in the run: what is shown differs from the record from {from} on',
+            { from: clockWords(agreement.fromS) },
+          )
+        : say('recomputed: differs from the record from {from} on', {
+            from: clockWords(agreement.fromS),
+          });
     case 'nothing-recorded':
       return say('computed from the readings alone');
     default:

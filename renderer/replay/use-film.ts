@@ -55,7 +55,8 @@ export function useFilm(runId: string): FilmProgress {
       );
       if (!film || !isWanted) return;
       const recorded = await service.request('runs/changes', { runId });
-      const agreement = agreementWith(recorded.ok ? recorded.value.changes : [], film.changes);
+      const conclusions = recorded.ok ? recorded.value : { changes: [], modelVersions: [] };
+      const agreement = agreementWith(conclusions, film.changes);
       if (isWanted) setProgress({ step: 'ready', film, summary, lateMarks, agreement });
     };
     // The monitor that failed in the run itself, say, fails on its record too: that is told, and the run is not gone through for ever.

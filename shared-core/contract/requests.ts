@@ -101,7 +101,11 @@ export const requests = {
   'runs/changes': {
     commands: false,
     body: z.strictObject({ runId }),
-    answer: z.strictObject({ changes: z.array(recordedChangeSchema) }),
+    answer: z.strictObject({
+      changes: z.array(recordedChangeSchema),
+      /** Of the monitors that concluded it. */
+      modelVersions: z.array(z.string()),
+    }),
   },
   /** Puts right what was said wrongly of a run. The record stays as it was; the correction is kept beside it. */
   'runs/correct': {

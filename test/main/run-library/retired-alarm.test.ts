@@ -20,7 +20,10 @@ test('an alarm of an earlier version is read, and told, as what it was', async (
   const library = await libraryWithRun(runId, [header, body]);
   const changes = await library.changes(runId);
   const { snapshot: _, ...recorded } = body.change;
-  expect(changes).toEqual({ ok: true, value: [recordedChangeSchema.parse(recorded)] });
+  expect(changes).toEqual({
+    ok: true,
+    value: { changes: [recordedChangeSchema.parse(recorded)], modelVersions: ['1'] },
+  });
 });
 
 test('an answer to it answers whatever has become of it', () => {

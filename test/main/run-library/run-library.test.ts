@@ -309,7 +309,10 @@ describe('createRunLibrary', () => {
       runsFolder,
       mayWrite: () => true,
     });
-    expect(await library.changes('whole')).toEqual({ ok: true, value: [] });
+    expect(await library.changes('whole')).toEqual({
+      ok: true,
+      value: { changes: [], modelVersions: ['1'] },
+    });
     expect(await library.changes('../whole')).toMatchObject({ error: { kind: 'run-not-found' } });
     expect(await library.changes('none-such')).toMatchObject({ ok: false });
     disk.breakDown();

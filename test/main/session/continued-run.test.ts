@@ -156,7 +156,7 @@ async function inspect(runsFolder: string, runId: string) {
   if (!whole.ok || !changes.ok) throw new Error('The run cannot be read.');
   const checks: RunCheck[] = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
-  return { ...whole.value, changes: changes.value, checks };
+  return { ...whole.value, changes: changes.value.changes, checks };
 }
 
 function concludedAgain(inputs: readonly RunInput[], endS: number): readonly unknown[] {

@@ -61,6 +61,7 @@ function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction
       problem: null,
     }),
     'runs/changes': () => ({
+      modelVersions: [],
       changes: named.map((entered) => ({
         kind: 'stage-entered',
         timeS: entered.fromS,

@@ -91,7 +91,7 @@ function bench(lengths: readonly number[], s: fc.Scheduler) {
 
   const answers: Partial<Record<RequestName, (body: never) => unknown>> = {
     'run/status': () => recorded[1],
-    'runs/changes': () => ({ changes: [] }),
+    'runs/changes': () => ({ changes: [], modelVersions: [] }),
     'runs/read': ({ runId, fromIndex }: { runId: string; fromIndex: number }) => {
       const known = record.get(runId) ?? [];
       const inputs = known.slice(fromIndex, fromIndex + 2);
