@@ -64,7 +64,7 @@ export function agreementWords(agreement: Agreement): string {
     case 'different':
       return agreement.otherModel
         ? say(
-            'recomputed by another version of the monitor than advised in the run: what is shown differs from the record from {from} on',
+            'recomputed by another version of the monitor: differs from the record from {from} on',
             { from: clockWords(agreement.fromS) },
           )
         : say('recomputed: differs from the record from {from} on', {

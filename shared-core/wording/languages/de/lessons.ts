@@ -155,8 +155,8 @@ export const lessons: Readonly<Record<string, string>> = {
     'Nicht vor {time}. Böden und Wärme, unter „Im Kolben“, machen es enger.',
   'recomputed: {stages, plural, one {# change} other {# changes}} of stage and {prompts, plural, one {# prompt} other {# prompts}} as recorded':
     'nachgerechnet: {stages, plural, one {# Wechsel} other {# Wechsel}} des Abschnitts und {prompts, plural, one {# Aufforderung} other {# Aufforderungen}} wie aufgezeichnet',
-  'recomputed by another version of the monitor than advised in the run: what is shown differs from the record from {from} on':
-    'von einer anderen Fassung der Auswertung nachgerechnet als der, die im Versuch beraten hat: Gezeigtes weicht ab {from} von der Aufzeichnung ab',
+  'recomputed by another version of the monitor: differs from the record from {from} on':
+    'von einer anderen Fassung der Auswertung nachgerechnet: weicht ab {from} von der Aufzeichnung ab',
   'recomputed: differs from the record from {from} on':
     'nachgerechnet: weicht ab {from} von der Aufzeichnung ab',
   'computed from the readings alone': 'allein aus den Werten berechnet',
