@@ -27,3 +27,4 @@ export {
   statedHeatW,
   toGuess,
 } from './still-guess.ts';
+export { ownWidening, widenedRange } from './widened-range.ts';

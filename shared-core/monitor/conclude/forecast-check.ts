@@ -1,4 +1,4 @@
-import { heightModelSdK, type TwinOutlook } from '../../twin/index.ts';
+import { heightModelSdK, ownWidening, type TwinOutlook, widenedRange } from '../../twin/index.ts';
 import type { Estimate } from '../../uncertainty/index.ts';
 import { createEndDriftWatch, type EndDrift, leastLeftS, squaredMisses } from './end-drift.ts';
 import type { ForecastSecond } from './forecast-second.ts';
@@ -29,11 +29,10 @@ export type ForecastDoubt =
 /** Before anything has been held against it, the model's own width is believed as if so many checks had held just as they say. */
 const trustedChecks = 4;
 /**
- * A range is wider than the twin's own by so much where all is as expected, since no still is its model; and by the product of what the
- * three surprises come to, to the power of two thirds, since they share what they tell. By maximum likelihood under a t distribution on
- * 250 runs of three simulated stills: 0.65, 0.7 and 0.3 an offset's standard deviation.
+ * A range is wider than it would be where all is as expected by the product of what the three surprises come to, to the power of two
+ * thirds, since they share what they tell. By maximum likelihood under a t distribution on 250 runs of three simulated stills: 0.65, 0.7
+ * and 0.3 an offset's standard deviation.
  */
-const ownWidening = 1.25;
 const sharedPower = 2 / 3;
 /** Wider than so many of its own widths no range is made: it has its reason beside it by then; chosen here. */
 const mostWidening = 3;
@@ -73,13 +72,11 @@ export function createForecastCheck(): ForecastCheck {
       ends.forgetFrom(boiledS);
       heads.forgetFrom(boiledS);
     },
-    widened: ({ value, low, high }) => {
+    widened: (left) => {
       // The twin holds the limit for passed, the head does not: it knows nothing of what is left.
-      if (value <= 0) return null;
+      if (left.value <= 0) return null;
       const surprised = surprise();
-      const power = Math.min(mostWidening, ownWidening * surprised);
-      const ended = (endS: number): number => value * (Math.max(1, endS) / value) ** power;
-      const wide = { value, low: Math.min(value, ended(low)), high: Math.max(value, ended(high)) };
+      const wide = widenedRange(left, Math.min(mostWidening, ownWidening * surprised));
       const isEmpty = wide.high > emptyRatio * Math.max(leastLeftS, wide.low);
       // What is not told has a reason: a twin that has seen little yet is not surprised, only unsure.
       return isEmpty && surprised >= toldFrom ? null : wide;
