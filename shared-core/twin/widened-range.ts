@@ -15,7 +15,7 @@ export const ownWidening = 1.25;
  *
  * Source: a scale of the logarithm's standard deviation.
  * @example
- * widenedRange({ value: 600, low: 300, high: 1200 }, 2) // => { value: 600, low: 150, high: 2400 }
+ * widenedRange({ value: 600, low: 300, high: 1200 }, 2) // => { "value": 600, "low": 150, "high": 2400 }
  */
 export function widenedRange({ value, low, high }: Estimate, power: number): Estimate {
   const ended = (endS: number): number => value * (Math.max(1, endS) / value) ** power;

@@ -1,30 +1,17 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type RunSummary, stageLabels } from '#shared-core';
+import { stageLabels } from '#shared-core';
 import { courseOfFilm } from '../../../renderer/blind/course-of-film.ts';
 import { BlindRun } from '../../../renderer/blind/index.ts';
 import type { Film } from '../../../renderer/replay/film.ts';
 import { bandOnProbe } from '../../../renderer/strip/index.ts';
+import { pearSummary } from '../support/pear-summary.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
 const advised = 'From 0:20:00 on nobody was advised: the monitor had failed.';
-const summary: RunSummary = {
-  runId: 'pears',
-  name: 'Pear ferment',
-  notes: '',
-  startedAtIso: '2026-03-02T09:00:00.000Z',
-  durationS: 3000,
-  readings: 3000,
-  ended: 'clean',
-  rehearsal: true,
-  plateauC: 78,
-  heatOffCalledS: 2800,
-  leftOut: [advised],
-  damagedRecords: 0,
-  unreadable: null,
-};
+const summary = { ...pearSummary, leftOut: [advised] };
 
 let film: Film;
 

@@ -6,6 +6,7 @@ import { ChooseRuns, CompareRuns, WhatIf } from '../../../renderer/compare/index
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import type { Film } from '../../../renderer/replay/film.ts';
 import { type SimulatedRun, simulatedRun } from '../../support/simulated-run.ts';
+import { pearSummary } from '../support/pear-summary.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { filmOf, simulatedRecord } from '../support/simulated-film.ts';
 
@@ -14,20 +15,7 @@ const runs: readonly SimulatedRun[] = [
   { name: 'Tuesday', pressureKPa: 92, seed: 2 },
 ];
 
-const summaryOf = (name: string): RunSummary => ({
-  runId: `id-${name}`,
-  name,
-  notes: '',
-  startedAtIso: '2026-03-02T09:00:00.000Z',
-  durationS: 3000,
-  readings: 3000,
-  ended: 'clean',
-  rehearsal: true,
-  plateauC: 78,
-  heatOffCalledS: 2800,
-  damagedRecords: 0,
-  unreadable: null,
-});
+const summaryOf = (name: string): RunSummary => ({ ...pearSummary, runId: `id-${name}`, name });
 
 /** Answers `runs/read` with a simulated run; `Gone` is not in the library. */
 const request = (async (name: string, body: { runId?: string }) => {

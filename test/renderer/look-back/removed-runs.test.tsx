@@ -3,22 +3,10 @@ import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { RunSummary } from '#shared-core';
 import { RemovedRuns } from '../../../renderer/look-back/removed-runs.tsx';
+import { pearSummary } from '../support/pear-summary.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
-const removed: RunSummary = {
-  runId: '20260302T090000Z',
-  name: 'Monday',
-  notes: '',
-  startedAtIso: '2026-03-02T09:00:00.000Z',
-  durationS: 3000,
-  readings: 3000,
-  ended: 'clean',
-  rehearsal: false,
-  plateauC: 78,
-  heatOffCalledS: 2800,
-  damagedRecords: 0,
-  unreadable: null,
-};
+const removed: RunSummary = { ...pearSummary, name: 'Monday' };
 
 afterEach(cleanup);
 

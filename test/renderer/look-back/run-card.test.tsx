@@ -3,22 +3,14 @@ import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { RunSummary } from '#shared-core';
 import { RunCard } from '../../../renderer/look-back/run-card.tsx';
+import { pearSummary } from '../support/pear-summary.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const summary: RunSummary = {
-  runId: '20260302T090000Z',
+  ...pearSummary,
   name: 'Monday',
-  notes: '',
-  startedAtIso: '2026-03-02T09:00:00.000Z',
-  durationS: 3000,
-  readings: 3000,
-  ended: 'clean',
-  rehearsal: false,
-  plateauC: 78,
-  heatOffCalledS: 2800,
   damagedRecords: 1,
   leftOut: ['1 damaged record was skipped; the rest is good.'],
-  unreadable: null,
 };
 
 const buttons = () => screen.getAllByRole('button').map((button) => button.textContent);

@@ -6,6 +6,7 @@ import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { useFilm } from '../../../renderer/replay/index.ts';
 import { problemWords } from '../../../renderer/words/index.ts';
 import { simulatedRun } from '../../support/simulated-run.ts';
+import { pearSummary } from '../support/pear-summary.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
@@ -20,20 +21,7 @@ test('a run on which the monitor fails is told as such, and not gone through for
   const { settings } = run;
   const page: RequestAnswer<'runs/read'> = {
     ...run,
-    summary: {
-      runId: 'some-run',
-      name: 'Monday',
-      notes: '',
-      startedAtIso: '2026-03-02T09:00:00.000Z',
-      durationS: 3000,
-      readings: 3000,
-      ended: 'clean',
-      rehearsal: true,
-      plateauC: null,
-      heatOffCalledS: null,
-      damagedRecords: 0,
-      unreadable: null,
-    },
+    summary: { ...pearSummary },
     // No boundary lets this pass: it stands for whatever the monitor trips over.
     settings: { ...settings, pressure: { ...settings.pressure, pressureKPa: Number.NaN } },
     inputs: [...run.inputs],
