@@ -1,17 +1,12 @@
 import { expect, test } from 'vitest';
 import { bookTables, defaultRunSettings, fromFermentFigure, type RunSettings } from '#shared-core';
 import { booksOfRun } from '../../../shared-core/bookkeeping/books-of-run.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 
 type FermentOrigin = NonNullable<RunSettings['ferment']>;
 
 const origin: FermentOrigin = {
-  fermentId: 'pear-juice',
-  name: 'Pear juice',
-  wentIn: '1 L of pear juice',
-  beganAtIso: '2026-03-08T08:00:00.000Z',
-  chargedAtIso: '2026-03-16T08:00:00.000Z',
-  entries: 9,
-  state: 'finished',
+  ...pearOrigin,
   strengthAbv: { low: 7.6, value: 8, high: 8.4 },
   sugarGPerL: { value: 135, standardUncertainty: 3 },
 };
@@ -64,7 +59,7 @@ test('a charge from a kept ferment tells each step from its sugar to its distill
     expect(relative(key)).toBeCloseTo(relative('sugarG'), 12);
   const lines = fromFerment?.fermentPercent?.budget.lines ?? [];
   expect(lines.map(({ name, reason }) => `${name} ${reason}`).toSorted()).toEqual([
-    'Pear juice by its log [g]',
+    'Pear by its log [g]',
     'Sugar as it began [g]',
   ]);
 });

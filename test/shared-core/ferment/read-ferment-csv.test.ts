@@ -4,6 +4,7 @@ import {
   explainFermentCsvProblem,
   readFermentCsv,
 } from '../../../shared-core/ferment/read-ferment-csv.ts';
+import { readingAt } from './support/at-hour.ts';
 
 function read(text: string) {
   const found = readFermentCsv(text);
@@ -14,13 +15,6 @@ function problem(text: string): string {
   const found = readFermentCsv(text);
   return found.ok ? 'no problem' : explainFermentCsvProblem(found.error);
 }
-const nothing = {
-  gravity: null,
-  massG: null,
-  temperatureC: null,
-  bubblesPerMin: null,
-  isDegassed: false,
-};
 
 describe('what a column says of a ferment', () => {
   test.each([
@@ -64,16 +58,9 @@ describe('a ferment’s table', () => {
       'Week 10;;;;;;\ntime_h;SG;kg mass;Temp (°F);Blasen;entgast;Colour\n0;1080;1,5;86;;;red\n24;1,05;1,49;;30;ja;red\n;1.04;;;;;\n30;;;;;;red\n48;1.020;NaN;;12;no;\n';
     expect(read(text)).toEqual({
       readings: [
-        { ...nothing, timeH: 0, gravity: 1.08, massG: 1500, temperatureC: 30 },
-        {
-          ...nothing,
-          timeH: 24,
-          gravity: 1.05,
-          massG: 1490,
-          bubblesPerMin: 30,
-          isDegassed: true,
-        },
-        { ...nothing, timeH: 48, gravity: 1.02, bubblesPerMin: 12 },
+        readingAt(0, { gravity: 1.08, massG: 1500, temperatureC: 30 }),
+        readingAt(24, { gravity: 1.05, massG: 1490, bubblesPerMin: 30, isDegassed: true }),
+        readingAt(48, { gravity: 1.02, bubblesPerMin: 12 }),
       ],
       problems: ['Line 5: "" is no time.'],
     });
@@ -102,14 +89,9 @@ describe('a ferment’s table', () => {
       'Line 4: -1 in the column "temp_C" can\'t be a temperature that yeast survives.',
       'Line 4: -2 in the column "bubbles" can\'t be a number of bubbles in a minute (0 to 5000).',
     ]);
-    expect(read(text).readings.at(-1)).toEqual({
-      ...nothing,
-      timeH: 3,
-      gravity: 0.97,
-      massG: 1e7,
-      temperatureC: 60,
-      bubblesPerMin: 5000,
-    });
+    expect(read(text).readings.at(-1)).toEqual(
+      readingAt(3, { gravity: 0.97, massG: 1e7, temperatureC: 60, bubblesPerMin: 5000 }),
+    );
     expect(read('time_h,Plato\n0,10\n1,41\n2,-9\n').problems).toHaveLength(2);
   });
 

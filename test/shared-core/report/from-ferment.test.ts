@@ -8,6 +8,7 @@ import {
   fromFermentFigure,
   fromFermentTable,
 } from '../../../shared-core/report/from-ferment-blocks.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 import { printedBlocks } from './support/printed-page.ts';
 
 const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
@@ -16,17 +17,7 @@ const derived = (value: number, standardUncertainty: number) => ({
   budget: { lines: [], combinedStandardUncertainty: standardUncertainty },
 });
 const known: FromFerment = {
-  origin: {
-    fermentId: 'a',
-    name: 'Pears',
-    wentIn: '',
-    beganAtIso: '2026-03-08T08:00:00.000Z',
-    chargedAtIso: '2026-03-18T08:00:00.000Z',
-    entries: 9,
-    state: 'finished',
-    strengthAbv: { low: 7.6, value: 8, high: 8.4 },
-    sugarGPerL: null,
-  },
+  origin: pearOrigin,
   sugarG: about(50, 1),
   mostG: about(25.6, 0.5),
   practiceG: about(24.2, 0.5),
@@ -47,10 +38,10 @@ test('from sugar to distillate each step has its mass, its share of the most, an
   expect(printedBlocks([fromFermentTable(known)])).toEqual([
     '[From sugar to distillate (±: k = 2)]',
     'Step | Mass → | Of the most → | How it is known',
-    'Sugar of this charge | (50.0~±~2.0)~g | – | of the ferment “Pears”, as it began',
+    'Sugar of this charge | (50.0~±~2.0)~g | – | of the ferment “Pear”, as it began',
     'Ethanol at most | (25.6~±~1.0)~g | – | Gay-Lussac’s equation',
     'Ethanol expected | (24.2~±~1.0)~g | – | as ferments in practice do',
-    'Ethanol in the ferment | (23.7~±~1.2)~g | (92.6~±~5.0)~% | its log: 8.0 % vol, nine times in ten 7.6 to 8.4',
+    'Ethanol in the ferment | (23.7~±~1.2)~g | (92.6~±~5.0)~% | its log: 8.5 % vol, nine times in ten 8.1 to 8.9',
     'Ethanol charged | (23.50~±~0.80)~g | (78.21~±~0.00)~% | volume and strength of the charge',
     'Ethanol collected | (21.30~±~0.80)~g | (58.66~±~0.00)~% | the cuts; (75.00~±~0.00)~% of what was charged',
   ]);
@@ -67,10 +58,10 @@ test('what is not known is called so', () => {
     yields: null,
   };
   expect(printedBlocks([fromFermentTable(unknown)]).slice(2)).toEqual([
-    'Sugar of this charge | not known | – | of the ferment “Pears”, as it began',
+    'Sugar of this charge | not known | – | of the ferment “Pear”, as it began',
     'Ethanol at most | not known | – | Gay-Lussac’s equation',
     'Ethanol expected | not known | – | as ferments in practice do',
-    'Ethanol in the ferment | (23.7~±~1.2)~g | – | its log: 8.0 % vol, nine times in ten 7.6 to 8.4',
+    'Ethanol in the ferment | (23.7~±~1.2)~g | – | its log: 8.5 % vol, nine times in ten 8.1 to 8.9',
     'Ethanol charged | (23.50~±~0.80)~g | – | volume and strength of the charge',
     'Ethanol collected | not measured | – | –',
   ]);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { runBlocks } from '../../../shared-core/report/report-of-run.ts';
 import { settingsTable } from '../../../shared-core/report/report-tables.ts';
 import type { RunStudy } from '../../../shared-core/study/study-run.ts';
+import { pearOrigin } from '../../support/pear-origin.ts';
 import { plainByVolume } from '../by-volume/support/plain-by-volume.ts';
 import { plainReport } from './support/plain-report.ts';
 import { printedBlocks } from './support/printed-page.ts';
@@ -61,19 +62,8 @@ describe('what was set', () => {
   });
 
   test('tells of the ferment, the probe, the rig and what was tried', () => {
-    const ferment = {
-      fermentId: 'a',
-      name: 'Pears',
-      wentIn: '1 L of pear juice',
-      beganAtIso: '2026-03-08T08:00:00.000Z',
-      chargedAtIso: '2026-03-18T08:00:00.000Z',
-      entries: 9,
-      state: 'finished',
-      strengthAbv: { low: 7.6, value: 8, high: 8.4 },
-      sugarGPerL: null,
-    };
     const study = withSettings({
-      ferment,
+      ferment: { ...pearOrigin, wentIn: '1 L of pear juice' },
       probe: { ...plain.settings.probe, offsetK: -0.3, gain: 1.001 },
       rig: { ...plain.settings.rig, description: '500 mL flask', plates: 3 },
       trials: [
@@ -86,13 +76,13 @@ describe('what was set', () => {
         row(study, name),
       ),
     ).toEqual([
-      '“Pears”, begun 2026-03-08: 8.0 % vol (7.6 to 8.4) by its log; in it 1 L of pear juice',
+      '“Pear”, begun 2026-05-01: 8.5 % vol (8.1 to 8.9) by its log; in it 1 L of pear juice',
       'u = 0.1 K, t90 = 15 s, T = −0.3 K + 1.001 × reading',
       '500 mL flask',
       'fractional, 3 plates',
       'call heard at the still (teacher); class screen not read from the back row (technician)',
     ]);
-    const unsaid = withSettings({ ferment: { ...ferment, wentIn: '' } });
+    const unsaid = withSettings({ ferment: { ...pearOrigin, wentIn: '' } });
     expect(row(unsaid, 'From the ferment')).toMatch(/by its log$/);
   });
 });
