@@ -61,7 +61,13 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     const view = group.view();
     const advice = together(group.rig?.notice ?? null, view.advice);
     const wording = advice === null ? {} : wordingOf([advice]);
-    return { source, ...view, advice, ...(Object.keys(wording).length > 0 && { wording }) };
+    return {
+      source,
+      ...view,
+      ...(group.rig && { rehearsedReceiverMl: group.rig.receiverMl() }),
+      advice,
+      ...(Object.keys(wording).length > 0 && { wording }),
+    };
   }
 
   function tellStatus(): void {
@@ -154,7 +160,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     disconnect,
     find: (path) => findProbe(path, { clock, openLine, wait }),
     on: listeners.on,
-    followHeat: (mark) => connected?.group.rig?.heat(mark),
+    followMark: (mark) => connected?.group.rig?.follow(mark),
     suspend: async () => connected?.group.suspend(),
     resume: async () => connected?.group.resume(),
     async close() {

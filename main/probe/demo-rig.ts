@@ -1,6 +1,7 @@
 import {
   asGiven,
   fail,
+  type Mark,
   type ProbeSource,
   type Result,
   type SerialSource,
@@ -11,7 +12,7 @@ import {
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import { openPseudoTerminal, type PseudoTerminal } from '../pseudo-terminal/index.ts';
-import { type HeatMark, isVirtualRigName, startVirtualProbe } from '../virtual-probe/index.ts';
+import { isVirtualRigName, startVirtualProbe } from '../virtual-probe/index.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { createMemoryLine } from './port/memory-line.ts';
 import { openSerialLine } from './port/open-serial-line.ts';
@@ -24,7 +25,10 @@ export interface DemoRig {
   readonly openLine: OpenByteLine;
   /** Said aloud where the rig could not use a real serial stream. */
   readonly notice: string | null;
-  heat(mark: HeatMark): void;
+  /** Does what a person marks in a run. */
+  follow(mark: Pick<Mark, 'markId' | 'mark'>): void;
+  /** What the simulated receiver shows that stands there now [mL]. */
+  receiverMl(): number;
   stop(): void;
 }
 
@@ -56,7 +60,8 @@ export function startDemoRig(demo: DemoSource, clock: Clock): Result<DemoRig, Se
     }),
     openLine: wire.openLine,
     notice: wire.notice,
-    heat: (mark) => probe.heat(mark),
+    follow: probe.follow,
+    receiverMl: probe.receiverMl,
     stop() {
       probe.stop();
       wire.close();

@@ -1,5 +1,5 @@
 import type {
-  MarkBody,
+  Mark,
   PortInfo,
   ProbeSource,
   ProbeStatus,
@@ -9,6 +9,9 @@ import type {
   RunInput,
   ServiceProblem,
 } from '#shared-core';
+
+/** A mark of a run, whenever it was made. */
+export type NumberedMark = Pick<Mark, 'markId' | 'mark'>;
 
 /** A reading as it came from the wire, stamped with the computer's monotonic clock where its bytes arrived. */
 export interface ProbeReading {
@@ -58,8 +61,8 @@ export interface ProbeHub {
   /** Tries speeds and languages on the one port the person points at; nothing may be connected there. */
   find(path: string): Promise<Result<RequestAnswer<'probe/find'>, ServiceProblem>>;
   on<N extends keyof ProbeListeners>(name: N, listener: ProbeListeners[N]): () => void;
-  /** Lets the rehearsal rig follow the person's heat marks; real probes ignore it. */
-  followHeat(mark: Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>): void;
+  /** Lets the rehearsal rig do what a person marks, to its heat and its receivers; real probes ignore it. */
+  followMark(mark: NumberedMark): void;
   /** The computer is about to sleep, or woke up: close, and reopen the same port. */
   suspend(): Promise<void>;
   resume(): Promise<void>;

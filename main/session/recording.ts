@@ -296,9 +296,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       if (running === null) return fail({ kind: 'not-recording' });
       const mark = await running.run.addMark(body);
       if (mark === null) return fail({ kind: 'not-recording' });
-      if (body.type === 'heat-on' || body.type === 'heat-eased' || body.type === 'heat-off') {
-        probeHub.followHeat(body.type);
-      }
+      probeHub.followMark(mark);
       return succeed(mark);
     },
     addReadings: (readings) => tell((run) => run.addReadings(readings)),

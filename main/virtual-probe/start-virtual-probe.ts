@@ -1,4 +1,6 @@
+import type { Mark } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
+import { createRigHands } from './rig-hands.ts';
 import { createVirtualProbe } from './virtual-probe.ts';
 import {
   createVirtualStill,
@@ -18,6 +20,10 @@ export interface StartVirtualProbeOptions {
 
 export interface RunningVirtualProbe {
   heat(mark: HeatMark): void;
+  /** Does what a person marks in a run. */
+  follow(mark: Pick<Mark, 'markId' | 'mark'>): void;
+  /** What the receiver holds that stands there now [mL]. */
+  receiverMl(): number;
   stop(): void;
 }
 
@@ -28,9 +34,12 @@ export function startVirtualProbe(options: StartVirtualProbeOptions): RunningVir
   const { rig, seed, heated, clock, timeScale, send } = options;
   const still = createVirtualStill({ rig: virtualRigs[rig], seed, heated });
   const probe = createVirtualProbe({ still, clock, timeScale, send });
+  const hands = createRigHands(still);
   const timer = setInterval(() => probe.tick(), tickMs);
   return {
     heat: (mark) => still.heat(mark),
+    follow: hands.follow,
+    receiverMl: hands.receiverMl,
     stop: () => clearInterval(timer),
   };
 }

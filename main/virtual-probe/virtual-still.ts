@@ -28,6 +28,8 @@ export interface VirtualStill {
   /** Advances to this moment of the still's own time and reads both probes. */
   readAt(timeS: number): VirtualReadings;
   heat(mark: HeatMark): void;
+  /** All that has come over so far [mL]. */
+  distilledMl(): number;
 }
 
 /** The rigs by the names people type. */
@@ -103,6 +105,7 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
   if (options.heated) heat('heat-on');
   return {
     heat,
+    distilledMl: () => still.state.distillateVolumeMl,
     readAt(timeS) {
       if (easeAtS !== null && timeS >= easeAtS) {
         still.advance(easeAtS);

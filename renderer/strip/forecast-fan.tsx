@@ -1,4 +1,5 @@
-import type { Estimate } from '#shared-core';
+import { useId } from 'react';
+import { type Estimate, say } from '#shared-core';
 import type { PlacedName } from './band-names.ts';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
@@ -8,25 +9,27 @@ interface ForecastFanProps {
   readonly fromC: number;
   readonly endS: Estimate;
   readonly limitC: number;
-  readonly label: string;
   /** Where the limit's own name stands. */
   readonly limitName: PlacedName | null;
 }
 
-/** From the present head to the time the strength limit is expected: the span of the 90 % interval. */
+/** From the present head to the time the strength limit is expected: the span of the 90 % interval, which may run on out of view. */
 export function ForecastFan(props: ForecastFanProps) {
-  const { fromS, fromC, endS, limitC, label, limitName } = props;
+  const { fromS, fromC, endS, limitC, limitName } = props;
+  const clipId = `fan-clip-${useId().replaceAll(/[^a-z0-9]/gi, '')}`;
   const frame = usePlotFrame();
   const { letterPx, textPx } = useStripMeasures();
   if (!frame || endS.high <= fromS || fromC >= limitC) return null;
   const x0 = frame.xOf(fromS);
   const y0 = frame.yOf(fromC);
   const y1 = frame.yOf(limitC);
-  const early = frame.xOf(Math.max(fromS, endS.low));
-  const late = frame.xOf(endS.high);
-  const likely = frame.xOf(Math.max(fromS, endS.value));
+  const { left, right, top, bottom, freeXOf } = frame;
+  const early = freeXOf(Math.max(fromS, endS.low));
+  const late = freeXOf(endS.high);
+  const likely = freeXOf(Math.max(fromS, endS.value));
+  const label = late > right ? say('limit expected, perhaps later') : say('limit expected');
   const labelPx = label.length * letterPx;
-  const labelX = roomFor(labelPx, (early + late) / 2, x0, frame.right);
+  const labelX = roomFor(labelPx, (early + Math.min(late, right)) / 2, x0, right);
   const isTaken =
     labelX !== null &&
     limitName !== null &&
@@ -35,12 +38,17 @@ export function ForecastFan(props: ForecastFanProps) {
   const curve = (x: number) => `Q ${(x0 + x) / 2} ${y0} ${x} ${y1}`;
   return (
     <g>
-      <path
-        d={`M ${x0} ${y0} ${curve(early)} L ${late} ${y1} Q ${(x0 + late) / 2} ${y0} ${x0} ${y0} Z`}
-        className="fan-area"
-      />
-      <path d={`M ${x0} ${y0} ${curve(likely)}`} className="fan-line" />
-      <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
+      <clipPath id={clipId}>
+        <rect x={left} y={top} width={right - left} height={bottom - top} />
+      </clipPath>
+      <g clipPath={`url(#${clipId})`}>
+        <path
+          d={`M ${x0} ${y0} ${curve(early)} L ${late} ${y1} Q ${(x0 + late) / 2} ${y0} ${x0} ${y0} Z`}
+          className="fan-area"
+        />
+        <path d={`M ${x0} ${y0} ${curve(likely)}`} className="fan-line" />
+        <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
+      </g>
       {labelX !== null && (
         <text x={labelX} y={y1 - 10 - (isTaken ? 1.2 * textPx : 0)} className="fan-name">
           {label}

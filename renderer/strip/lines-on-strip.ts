@@ -25,13 +25,13 @@ export interface Fan {
 
 /** The forecast's early, likely and late course: each bends through the middle its curve is drawn by. */
 export function fanLines(
-  { xOf, yOf }: Pick<PlotFrame, 'xOf' | 'yOf'>,
+  { xOf, freeXOf, yOf }: Pick<PlotFrame, 'xOf' | 'freeXOf' | 'yOf'>,
   { fromS, fromC, endS, limitC }: Fan,
 ): readonly (readonly Point[])[] {
   if (endS.high <= fromS || fromC >= limitC) return [];
   const [x0, y0, y1] = [xOf(fromS), yOf(fromC), yOf(limitC)];
   return [endS.low, endS.value, endS.high].map((timeS) => {
-    const x1 = xOf(Math.max(fromS, timeS));
+    const x1 = freeXOf(Math.max(fromS, timeS));
     return [
       [x0, y0],
       [(x0 + x1) / 2, (3 * y0 + y1) / 4],

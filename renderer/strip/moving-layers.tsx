@@ -1,4 +1,3 @@
-import { say } from '#shared-core';
 import { BandNamesLayer } from './band-names-layer.tsx';
 import { bandOnProbe } from './band-on-probe.ts';
 import { DoubtfulLayer } from './doubtful-layer.tsx';
@@ -30,12 +29,7 @@ export function MovingLayers() {
       <MarksLayer marks={marks} />
       <StageSegments stages={view.stages} nowS={nowS} height={footPx} />
       {forecast && band && (
-        <ForecastFan
-          {...forecast}
-          limitC={band.limitC}
-          label={say('limit expected')}
-          limitName={names?.limit ?? null}
-        />
+        <ForecastFan {...forecast} limitC={band.limitC} limitName={names?.limit ?? null} />
       )}
       {names && <BandNamesLayer names={names} />}
       <TraceLayer drawn={drawn} />

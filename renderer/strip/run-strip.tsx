@@ -47,7 +47,7 @@ export function RunStrip(props: RunStripProps) {
 
   const head = view.tracks.head?.series ?? null;
   const nowS = Math.max(view.snapshot?.timeS ?? 0, view.lastInputS);
-  const expectedEndS = view.snapshot?.forecast?.mainFractionEndS?.high ?? null;
+  const expectedEndS = view.snapshot?.forecast?.mainFractionEndS ?? null;
   const range = timeRange(span, nowS, expectedEndS);
   const height = heightChoice === 'auto' ? heightToFollow(view) : heightChoice;
   // One column a pixel of the plot, which is what the axis and the margin leave.

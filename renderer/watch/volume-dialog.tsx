@@ -7,6 +7,7 @@ import {
   numberFrom,
   thousandsWords,
 } from '../words/index.ts';
+import { RehearsedReceiver } from './rehearsed-receiver.tsx';
 
 interface VolumeDialogProps {
   readonly kind: 'receiver-changed' | 'volume-read';
@@ -55,6 +56,7 @@ export function VolumeDialog({ kind, chargeMl, onMark, onClose }: VolumeDialogPr
         onText={setText}
         problem={problem}
       />
+      <RehearsedReceiver onRead={(volumeMl) => onMark({ type: kind, volumeMl })} />
     </FormDialog>
   );
 }

@@ -84,6 +84,8 @@ export const probeStatusSchema = z.strictObject({
   droppedReadings: z.number().int().optional(),
   /** Readings of the head left out of a queue of tens of thousands: every second of the older half. */
   thinnedHeadReadings: z.number().int().optional(),
+  /** What has run into the simulated receiver of a rehearsal since it was put there [mL]. */
+  rehearsedReceiverMl: z.number().nonnegative().optional(),
   problem: serviceProblemSchema.nullable(),
   /** One plain sentence about what is heard and what to try. */
   advice: z.string().nullable(),

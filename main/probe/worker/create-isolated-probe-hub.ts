@@ -1,6 +1,5 @@
 import {
   assertNever,
-  type MarkBody,
   type PortInfo,
   type ProbeSource,
   type ProbeStatus,
@@ -13,7 +12,7 @@ import type { Clock, Scheduler } from '../../clock/index.ts';
 import { createLinkLoss } from '../link/link-loss.ts';
 import { createListeners } from '../listeners.ts';
 import { isPseudoTerminalName } from '../port/line-ticket.ts';
-import type { ProbeHub, ProbeReading } from '../probe-hub.ts';
+import type { NumberedMark, ProbeHub, ProbeReading } from '../probe-hub.ts';
 import { noProbeStatus } from '../probe-status.ts';
 import type { BatchItem, FromWorker } from './messages.ts';
 import { createWorkerKeeper } from './worker-keeper.ts';
@@ -24,8 +23,6 @@ export interface IsolatedProbeHubOptions {
   readonly scheduler: Scheduler;
   readonly startWorker: () => ProbeWorker;
 }
-
-type HeatMark = Extract<MarkBody['type'], 'heat-on' | 'heat-eased' | 'heat-off'>;
 
 const retryConnectS = 1;
 /** A wish outlives the process that was to meet it; when this many could not, the person is told. */
@@ -51,7 +48,8 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   let wanted: ProbeSource | null = null;
   /** What a person has just asked for; kept until it is connected, refused or replaced by another wish. */
   let wish: ProbeSource | null = null;
-  let lastHeat: HeatMark | null = null;
+  /** What was marked since the rehearsal rig was connected: one that is started again is told all of it. */
+  let marks: NumberedMark[] = [];
   let cancelRetry = () => {};
 
   const keeper = createWorkerKeeper({ scheduler, startWorker, heard, restarted, lost });
@@ -129,7 +127,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     if (wanted !== source) return;
     if (connected === null) return;
     if (connected.result.ok) {
-      if (lastHeat !== null) keeper.post({ type: 'heat', mark: lastHeat });
+      for (const mark of marks) keeper.post({ type: 'mark', ...mark });
       return;
     }
     if (endedForGood(source, connected.result.error)) return;
@@ -142,7 +140,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
     cancelRetry();
     wanted = null;
     wish = source;
-    lastHeat = null;
+    marks = [];
     if (!keeper.isReady()) tellStatus(startingStatus(source));
     for (let tries = 1; ; tries += 1) {
       const connected = await keeper.ask({ type: 'connect', source }, 'connected');
@@ -189,9 +187,11 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
       tellStatus(noProbeStatus);
     },
     on: listeners.on,
-    followHeat(mark) {
-      lastHeat = mark;
-      keeper.post({ type: 'heat', mark });
+    followMark(mark) {
+      if (wanted?.kind !== 'demo') return;
+      const numbered = { markId: mark.markId, mark: mark.mark };
+      marks.push(numbered);
+      keeper.post({ type: 'mark', ...numbered });
     },
     async suspend() {
       await keeper.ask({ type: 'suspend' }, 'done');

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { answeredSchema, events, linkChangeSchema, readingSchema, requests } from '#shared-core';
 
 const { body: connectBody, answer: connectAnswer } = requests['probe/connect'];
+const { body: markBody } = requests['run/mark'];
 
 const requestId = z.int();
 
@@ -13,10 +14,7 @@ export const toWorkerSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('find'), id: requestId, path: z.string() }),
   z.strictObject({ type: z.literal('suspend'), id: requestId }),
   z.strictObject({ type: z.literal('resume'), id: requestId }),
-  z.strictObject({
-    type: z.literal('heat'),
-    mark: z.enum(['heat-on', 'heat-eased', 'heat-off']),
-  }),
+  z.strictObject({ type: z.literal('mark'), markId: z.int(), ...markBody.shape }),
   z.strictObject({ type: z.literal('ping'), count: z.int() }),
   /** The last batch was taken; the next may come. */
   z.strictObject({ type: z.literal('taken') }),

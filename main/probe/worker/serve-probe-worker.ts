@@ -116,8 +116,8 @@ export function serveProbeWorker(parts: ProbeWorkerParts): void {
         await hub.resume();
         post({ type: 'done', id: message.id });
         return;
-      case 'heat':
-        hub.followHeat(message.mark);
+      case 'mark':
+        hub.followMark(message);
         return;
       case 'ping':
         post({ type: 'pong', count: message.count });

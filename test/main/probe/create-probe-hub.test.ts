@@ -234,9 +234,9 @@ describe('the demo rig', () => {
     const pot = () => readings.findLast(({ channel }) => channel === 'pot')?.value ?? 0;
     await until('the cold pot', () => readings.length > 20);
     expect(pot()).toBeLessThan(25);
-    listener.followHeat('heat-on');
+    listener.followMark({ markId: 1, mark: { type: 'heat-on' } });
     await until('the pot to warm', () => pot() > 30);
-    listener.followHeat('heat-off');
+    listener.followMark({ markId: 2, mark: { type: 'heat-off' } });
     expect(listener.status().state).toBe('hearing');
   });
 

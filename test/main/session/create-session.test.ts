@@ -232,15 +232,15 @@ describe('createSession', () => {
     ]);
   });
 
-  test('passes heat marks on to the rehearsal rig and numbers marks from one', async () => {
+  test('passes marks on to the rehearsal rig and numbers marks from one', async () => {
     const { session, probeHub } = await setUp();
     await ask(session, 'run/start', { settings: defaultRunSettings });
     const first = await ask(session, 'run/mark', { mark: { type: 'heat-on' } });
     const second = await ask(session, 'run/mark', { mark: { type: 'note', text: 'Clear drops' } });
-    expect([first.markId, second.markId, probeHub.heatMarks]).toEqual([1, 2, ['heat-on']]);
+    expect([first.markId, second.markId, probeHub.followed]).toEqual([1, 2, ['heat-on', 'note']]);
     await ask(session, 'run/mark', { mark: { type: 'heat-eased' } });
     await ask(session, 'run/mark', { mark: { type: 'heat-off' } });
-    expect(probeHub.heatMarks).toEqual(['heat-on', 'heat-eased', 'heat-off']);
+    expect(probeHub.followed).toEqual(['heat-on', 'note', 'heat-eased', 'heat-off']);
   });
 
   test('lets a second instance look at the runs but change nothing in the folder', async () => {

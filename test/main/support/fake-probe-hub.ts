@@ -20,7 +20,7 @@ export interface FakeProbeHub extends ProbeHub {
   refuse(problem: ServiceProblem | null): void;
   /** What happens each time while a probe is being connected. */
   whileConnecting(act: () => void): void;
-  readonly heatMarks: MarkBody['type'][];
+  readonly followed: MarkBody['type'][];
   readonly calls: string[];
 }
 
@@ -37,13 +37,13 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
     readingsPerS: 1,
   };
   const listeners = new Map<string, Set<(...body: never[]) => void>>();
-  const heatMarks: MarkBody['type'][] = [];
+  const followed: MarkBody['type'][] = [];
   const calls: string[] = [];
   let refusal: ServiceProblem | null = null;
   let connecting = () => {};
   let heardUpToS = Number.POSITIVE_INFINITY;
   return {
-    heatMarks,
+    followed,
     calls,
     heardTo(timeS) {
       heardUpToS = timeS;
@@ -73,7 +73,7 @@ export function createFakeProbeHub(timeScale = 1): FakeProbeHub {
       ofName.add(listener);
       return () => ofName.delete(listener);
     },
-    followHeat: (mark) => heatMarks.push(mark),
+    followMark: (mark) => followed.push(mark.mark.type),
     suspend: async () => void calls.push('suspend'),
     resume: async () => void calls.push('resume'),
     close: async () => void calls.push('close'),

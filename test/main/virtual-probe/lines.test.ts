@@ -13,7 +13,7 @@ import { until } from '../probe/support/until.ts';
 function speaking(timeScale: number, shown: (timeS: number) => VirtualReadings) {
   let nowS = 100;
   const sent: string[] = [];
-  const still: VirtualStill = { heat: () => {}, readAt: shown };
+  const still: VirtualStill = { heat: () => {}, readAt: shown, distilledMl: () => 0 };
   const probe = createVirtualProbe({
     still,
     clock: { monotonicS: () => nowS, wallMs: () => 0 },

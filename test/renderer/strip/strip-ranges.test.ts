@@ -18,8 +18,11 @@ describe('timeRange', () => {
     expect(ends).toEqual([600, 600, 600, 1200, 1200]);
   });
 
-  test('the expected end is in view', () => {
-    expect(timeRange('whole', 1000, 3800).toS).toBe(5400);
+  test('the expected end is in view, the far end of its range too where what was seen keeps a third of the width', () => {
+    const end = (low: number, value: number, high: number) => ({ low, value, high });
+    expect(timeRange('whole', 1000, end(1100, 1500, 2800)).toS).toBe(3600);
+    expect(timeRange('whole', 2200, end(2300, 3500, 14_600)).toS).toBe(7200);
+    expect(timeRange('whole', 1000, end(2000, 5000, 9000)).toS).toBe(5400);
   });
 
   test('the last minutes move in steps of a tenth, not with every reading', () => {

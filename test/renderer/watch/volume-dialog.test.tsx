@@ -3,9 +3,24 @@ import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import type { MarkBody } from '#shared-core';
 import { VolumeDialog } from '../../../renderer/watch/volume-dialog.tsx';
+import { probeStatusSchema } from '../../../shared-core/contract/probe-schemas.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
+
+const heard = probeStatusSchema.parse({
+  state: 'hearing',
+  source: { kind: 'demo' },
+  path: null,
+  lastLine: null,
+  channels: ['head'],
+  latest: [],
+  readingsPerS: 1,
+  rejectedLines: 0,
+  droppedBytes: 0,
+  problem: null,
+  advice: null,
+});
 
 test('a volume beyond the charge is marked only when it is pressed a second time, unchanged', () => {
   const made: MarkBody[] = [];
@@ -28,4 +43,28 @@ test('a volume beyond the charge is marked only when it is pressed a second time
   expect(screen.getByText(/More than the 350 mL/)).toBeTruthy();
   press();
   expect(made).toEqual([{ type: 'volume-read', volumeMl: 400 }]);
+});
+
+test('a rehearsal has a simulated receiver, marked as it stands when it is read; other runs have none', () => {
+  const made: MarkBody[] = [];
+  const shown = (rehearsedReceiverMl: number | undefined) =>
+    renderInWindow(
+      <VolumeDialog
+        kind="receiver-changed"
+        chargeMl={350}
+        onMark={(mark) => made.push(mark)}
+        onClose={() => {}}
+      />,
+      undefined,
+      ({ bench }) => {
+        bench.getState().dispatch({ type: 'probe', probe: { ...heard, rehearsedReceiverMl } });
+      },
+    );
+  const { unmount } = shown(undefined);
+  expect(screen.queryByText(/simulated receiver/)).toBeNull();
+  unmount();
+  shown(12.5);
+  expect(screen.getByText('The simulated receiver shows 12.5 mL, and fills on.')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Mark what it shows now' }));
+  expect(made).toEqual([{ type: 'receiver-changed', volumeMl: 12.5 }]);
 });

@@ -5,6 +5,7 @@ export const watch: Readonly<Record<string, string>> = {
   'not believed': 'nicht geglaubt',
   'program closed': 'Programm geschlossen',
   'limit expected': 'Grenze erwartet',
+  'limit expected, perhaps later': 'Grenze erwartet, vielleicht später',
   'Whole run': 'Ganzer Versuch',
   Follow: 'Mitlaufen',
   'Plateau close up': 'Plateau vergrößert',
@@ -120,6 +121,9 @@ export const watch: Readonly<Record<string, string>> = {
   'Mark the change': 'Wechsel vermerken',
   'Volume read': 'Menge abgelesen',
   'Volume in the receiver now': 'Menge jetzt in der Vorlage',
+  'The simulated receiver shows {volume} mL, and fills on.':
+    'Die simulierte Vorlage zeigt {volume} mL und füllt sich weiter.',
+  'Mark what it shows now': 'Vermerken, was sie jetzt zeigt',
   'Mark the volume': 'Menge vermerken',
   'A number of millilitres, 0 or more.': 'Eine Zahl in Millilitern, 0 oder mehr.',
   'Classroom view': 'Klassenansicht',

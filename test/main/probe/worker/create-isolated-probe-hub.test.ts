@@ -303,14 +303,26 @@ describe('createIsolatedProbeHub', () => {
     expect(worker().killed).toBe(false);
   });
 
-  test('heat marks reach the rehearsal rig, also the one that was started again', async () => {
+  test('marks reach the rehearsal rig, also the one that was started again, and none before it was connected', async () => {
     const { hub, worker, time } = isolated();
-    await hub.connect(source);
-    hub.followHeat('heat-on');
+    const rehearsal = { kind: 'demo', rig: 'vigreux', timeScale: 20, seed: 1 } as const;
+    await hub.connect(rehearsal);
+    hub.followMark({ markId: 1, mark: { type: 'heat-on' } });
+    await hub.connect(rehearsal);
+    hub.followMark({ markId: 1, mark: { type: 'heat-on' } });
+    hub.followMark({ markId: 2, mark: { type: 'receiver-changed', volumeMl: 3 } });
     await time.pass(0.1);
     worker().end();
     await time.pass(1);
-    expect(worker().hub.heatMarks).toEqual(['heat-on']);
+    expect(worker().hub.followed).toEqual(['heat-on', 'receiver-changed']);
+  });
+
+  test('marks of a run with a real probe stay here', async () => {
+    const { hub, worker, time } = isolated();
+    await hub.connect(serialSource('/dev/ttyACM0'));
+    hub.followMark({ markId: 1, mark: { type: 'heat-on' } });
+    await time.pass(0.1);
+    expect(worker().hub.followed).toEqual([]);
   });
 
   test.each([

@@ -156,9 +156,9 @@ test('each question is answered under its own number', async () => {
   expect(await ask({ type: 'ping', count: 7 })).toEqual({ type: 'pong', count: 7 });
   expect(await ask({ type: 'disconnect', id: 6 })).toEqual({ type: 'done', id: 6 });
   expect(hub.status().source).toBeNull();
-  await ask({ type: 'heat', mark: 'heat-on' });
-  await ask({ type: 'heat', mark: 'none-such' });
-  expect([hub.heatMarks, hub.calls]).toEqual([['heat-on'], ['resume']]);
+  await ask({ type: 'mark', markId: 1, mark: { type: 'heat-on' } });
+  await ask({ type: 'mark', markId: 2, mark: { type: 'none-such' } });
+  expect([hub.followed, hub.calls]).toEqual([['heat-on'], ['resume']]);
 });
 
 test('what was heard goes out before the computer may sleep, and before nothing is connected any more', async () => {
