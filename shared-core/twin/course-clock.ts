@@ -24,11 +24,17 @@ export interface CourseClock {
   unbookedMl: number;
 }
 
+/** How far a run has come when vapour reaches the bulb, in time along its course. */
+export interface CourseStart {
+  readonly courseS: number;
+  readonly sdS: number;
+}
+
 /**
- * How far a run has come when vapour reaches the bulb, in time along its course [s]: until the heat that brought the pot to the boil has
- * been eased, a minute gives as much as several later. By simulation of three kinds of still, where 120 to 200 did equally well.
+ * Where nobody knows how the pot came to the boil: until that heat has been eased, a minute gives as much as several later. By simulation
+ * of three kinds of still, where 120 to 200 did equally well.
  */
-const startSdS = 120;
+export const unseenStart: CourseStart = { courseS: 0, sdS: 120 };
 /** Unmarked, the heat changes by a quarter in an hour, up or down; common practice, no source. */
 export const heatWalkPerS = 0.25 ** 2 / 3600;
 /** A marked easing is one by a quarter, more or less; common practice, no source. */
@@ -39,17 +45,31 @@ const farthestMiss = 3;
 /** Where heat and flow have gone beyond a factor of 4.5 the guess is wrong, not the heat. */
 const mostLogHeat = 1.5;
 
-export function createClock(): CourseClock {
-  return {
+export function createClock(start = unseenStart): CourseClock {
+  const clock: CourseClock = {
     boiledS: 0,
     courseS: 0,
     logHeat: 0,
     heat: 1,
-    timeVariance: startSdS ** 2,
+    timeVariance: 0,
     heatVariance: 0,
     covariance: 0,
     unbookedMl: 0,
   };
+  startClock(clock, start);
+  return clock;
+}
+
+/** Sets a clock to the beginning of a run. */
+export function startClock(clock: CourseClock, { courseS, sdS }: CourseStart): void {
+  clock.boiledS = 0;
+  clock.courseS = courseS;
+  clock.logHeat = 0;
+  clock.heat = 1;
+  clock.timeVariance = sdS ** 2;
+  clock.heatVariance = 0;
+  clock.covariance = 0;
+  clock.unbookedMl = 0;
 }
 
 /** Makes one clock the same as another. */

@@ -4,7 +4,7 @@ import { createClock, setClock } from './course-clock.ts';
 import { logLikelihood } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
 import { drawAnew, isMoved, moveOn, type ResampleMove } from './resample-move.ts';
-import { drawWalk, type GuessPrior, toGuess } from './still-guess.ts';
+import { drawWalk, type GuessPrior, startOf, toGuess } from './still-guess.ts';
 
 export const particleCount = 320;
 /** After so many rounds the rest is let in at once: bounds the work of one update. */
@@ -16,12 +16,13 @@ const movesPerCourse = 2;
 export function createCloud(prior: GuessPrior, random: Random): Particle[] {
   return Array.from({ length: particleCount }, () => {
     const walk = drawWalk(prior, random);
+    const guess = toGuess(walk);
     return {
       walk,
-      guess: toGuess(walk),
+      guess,
       course: emptyCourse(),
       oldLogLikelihood: 0,
-      oldClock: createClock(),
+      oldClock: createClock(startOf(guess, prior)),
       newLogLikelihood: 0,
       newClock: createClock(),
       weight: 1 / particleCount,

@@ -1,9 +1,9 @@
 import { type Random, systematicPicks } from '../random/index.ts';
 import { beginCourse, copyCourse, emptyCourse, runTo } from './batch-course.ts';
-import { createClock, setClock } from './course-clock.ts';
+import { createClock, setClock, startClock } from './course-clock.ts';
 import { isBelow, logLikelihood, mostFrom } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
-import { type GuessPrior, logPrior, toGuess, type Walk } from './still-guess.ts';
+import { type GuessPrior, logPrior, startOf, toGuess, type Walk } from './still-guess.ts';
 
 const sweeps = 3;
 /** Scale of differential-evolution steps in seven dimensions, 2.38/√(2 d). */
@@ -84,7 +84,6 @@ function createMove(
   power: number,
 ) {
   const most = mostFrom(observations);
-  const unstarted = createClock();
   const oldClock = createClock();
   const newClock = createClock();
   let free = emptyCourse();
@@ -98,7 +97,7 @@ function createMove(
     if (isBelow(ofPast, 0, 0, from)) return;
     const guess = toGuess(walk);
     const run = beginCourse(guess, chargeMl, untilHeadHeightK, free);
-    setClock(oldClock, unstarted);
+    startClock(oldClock, startOf(guess, prior));
     const past = logLikelihood(observations, 0, from, guess, free, oldClock, {
       run,
       bound: ofPast,

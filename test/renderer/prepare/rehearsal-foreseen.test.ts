@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type RunInput, teachingRigs } from '#shared-core';
+import { type Estimate, type RunInput, teachingRigs } from '#shared-core';
 import { createVirtualStill } from '../../../main/virtual-probe/virtual-still.ts';
 import { rehearsalSettings } from '../../../renderer/prepare/rehearse.ts';
 import { createBatchSimulation } from '../../../shared-core/column/create-batch-simulation.ts';
@@ -29,13 +29,22 @@ function limitOfRehearsalS(): number {
   return limitS;
 }
 
-/** What the rehearsal's probes show, and the one mark that is made in it. */
-function rehearsed(seed: number, untilS: number): RunInput[] {
+/** So often its receiver is read, where it is [s]; five minutes after vapour came for the first time. */
+const readEveryS = 480;
+const readFromS = 1300;
+
+/** What the rehearsal's probes show, and the marks that are made in it: heat on, and where asked for what its receiver holds. */
+function rehearsed(seed: number, untilS: number, readsReceiver: boolean): RunInput[] {
   const still = createVirtualStill({ rig: 'glassBeads', seed, heated: false });
   still.heat('heat-on');
   const inputs: RunInput[] = [{ kind: 'mark', timeS: 0, markId: 1, mark: { type: 'heat-on' } }];
   for (let timeS = 0; timeS <= untilS; timeS += 1) {
     const { headC, potC } = still.readAt(timeS);
+    if (readsReceiver && timeS >= readFromS && (timeS - readFromS) % readEveryS === 0) {
+      const volumeMl = Math.round(2 * still.distilledMl()) / 2;
+      const markId = inputs.length;
+      inputs.push({ kind: 'mark', timeS, markId, mark: { type: 'volume-read', volumeMl } });
+    }
     for (const [channel, value] of [
       ['head', headC],
       ['pot', potC],
@@ -47,20 +56,47 @@ function rehearsed(seed: number, untilS: number): RunInput[] {
   return inputs;
 }
 
+/** What is told of the end as shares of what is truly left, from ten minutes after vapour came to ten minutes before the limit. */
+function foreseen(seed: number, readsReceiver: boolean): readonly Estimate[] {
+  const limitS = limitOfRehearsalS();
+  const inputs = rehearsed(seed, limitS, readsReceiver);
+  const { forecasts } = analyseRun(rehearsalSettings(), inputs, limitS);
+  return forecasts.flatMap(({ madeS, mainFractionEndS: told }) => {
+    if (told === null || madeS < 1620 || madeS > limitS - 600) return [];
+    const shareOf = (endS: number) => (endS - madeS) / (limitS - madeS);
+    return [{ low: shareOf(told.low), value: shareOf(told.value), high: shareOf(told.high) }];
+  });
+}
+
+const meanOf = (values: readonly number[]) =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
 test.each([1, 2])(
   'in the middle of a rehearsal (%s) its end is foreseen to a quarter, though more came over at first than ever after',
   (seed) => {
-    const limitS = limitOfRehearsalS();
-    const { forecasts } = analyseRun(rehearsalSettings(), rehearsed(seed, limitS), limitS);
-    // From ten minutes after vapour came to ten minutes before the limit.
-    const shares = forecasts.flatMap(({ madeS, mainFractionEndS: told }) =>
-      told === null || madeS < 1620 || madeS > limitS - 600
-        ? []
-        : [(told.value - madeS) / (limitS - madeS)],
-    );
+    const shares = foreseen(seed, false);
     expect(shares.length).toBeGreaterThan(12);
-    const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
+    const mean = meanOf(shares.map(({ value }) => value));
     expect(mean).toBeGreaterThan(0.75);
     expect(mean).toBeLessThan(1.25);
+  },
+);
+
+test.each([1, 2])(
+  'a receiver read in a rehearsal (%s) narrows its range, and what came over at first is not taken for its pace',
+  (seed) => {
+    const read = foreseen(seed, true);
+    const unread = foreseen(seed, false);
+    expect(read.length).toBeGreaterThan(12);
+    expect(meanOf(read.map(({ high }) => high))).toBeLessThan(
+      0.7 * meanOf(unread.map(({ high }) => high)),
+    );
+    const mean = meanOf(read.map(({ value }) => value));
+    expect(mean).toBeGreaterThan(0.7);
+    expect(mean).toBeLessThan(1.25);
+    for (const { low, high } of read) {
+      expect(low).toBeLessThan(1);
+      expect(high).toBeGreaterThan(1);
+    }
   },
 );

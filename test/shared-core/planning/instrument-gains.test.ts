@@ -12,6 +12,7 @@ import { readTruth } from '../../../scripts/ensemble/truth.ts';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 import { benchOf, drawHalfRun, type HalfRun } from '../../../shared-core/planning/half-run.ts';
 import {
+  type Beside,
   forecastHalfWay,
   instrumentGains,
 } from '../../../shared-core/planning/instrument-gains.ts';
@@ -36,16 +37,22 @@ while (others.length < 48) {
   if (half !== null) others.push(half);
 }
 
-/** Half the range told half-way, as a share of what was left by it, in the middle of the runs. */
-const middleOf = (forecasts: readonly Estimate[]): number => {
-  const shares = forecasts.map(({ low, value, high }) => (high - low) / (2 * value));
-  return shares.toSorted((a, b) => a - b)[shares.length >> 1] as number;
-};
+/** Half a range as a share of what is left by it. */
+const shareOf = ({ low, value, high }: Estimate): number => (high - low) / (2 * value);
 
-/** What the monitor tells in stills of other physics, minute by minute through noise and bulb, half-way to the limit. */
-const toldLive = (beside: readonly Instrument[]): readonly Estimate[] =>
-  Array.from({ length: 20 }, (_, index) => index).flatMap((index) => {
-    const drawn = drawRun(`gains/${index}`, teachingStills, beside);
+const middleOf = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[values.length >> 1] as number;
+
+/** Ranges of the time that is left half-way through one still: those that were said of stills like it, and the one that was told of it. */
+interface SaidAndTold {
+  readonly said: readonly Estimate[];
+  readonly told: Estimate;
+}
+
+/** What was said of such stills before each run, and what the monitor tells of it half-way to the limit: other physics, noise and bulb. */
+function saidAndTold(beside: Beside, instruments: readonly Instrument[]): readonly SaidAndTold[] {
+  return Array.from({ length: 20 }, (_, index) => index).flatMap((index) => {
+    const drawn = drawRun(`gains/${index}`, teachingStills, instruments);
     if (drawn.volumeEveryS !== null) return [];
     const run = simulateRun(drawn);
     const { mainFromS, limitS } = readTruth(run);
@@ -54,8 +61,21 @@ const toldLive = (beside: readonly Instrument[]): readonly Estimate[] =>
     const soFar = run.inputs.filter(({ timeS }) => timeS <= halfS);
     const { forecasts } = analyseRun(run.settings, soFar, halfS);
     const { madeS = 0, mainFractionEndS = null } = forecasts.at(-1) ?? {};
-    return mainFractionEndS === null ? [] : [mapEstimate(mainFractionEndS, (endS) => endS - madeS)];
+    if (mainFractionEndS === null) return [];
+    const told = mapEstimate(mainFractionEndS, (endS) => endS - madeS);
+    return [{ said: saidBefore(run.settings, beside), told }];
   });
+}
+
+/** What is said of stills with these settings: of as many as give a main fraction. */
+function saidBefore(ofRun: RunSettings, beside: Beside): readonly Estimate[] {
+  const benchOfRun = benchOf(ofRun);
+  const chance = createRandom('stills like it');
+  const tries = Array.from({ length: 12 }, () => drawHalfRun(benchOfRun, chance));
+  return tries.flatMap((half) =>
+    half === null ? [] : [forecastHalfWay(half, beside, benchOfRun)],
+  );
+}
 
 describe('what each instrument would narrow', () => {
   const gains = instrumentGains(settings, 24);
@@ -64,13 +84,14 @@ describe('what each instrument would narrow', () => {
     { beside: 'nothing', instruments: [] },
     { beside: 'balance', instruments: ['balance'] },
   ] as const)(
-    'the ± said of the head with $beside is the one told half-way of simulated stills, within a quarter',
+    'the ± said before a run of the head with $beside is the one told half-way of it, within a quarter',
     ({ beside, instruments }) => {
-      const live = toldLive(instruments);
-      expect(live.length).toBeGreaterThan(5);
-      const said = middleOf(others.map((half) => forecastHalfWay(half, beside, bench)));
-      expect(said / middleOf(live)).toBeGreaterThan(0.75);
-      expect(said / middleOf(live)).toBeLessThan(1.25);
+      const runs = saidAndTold(beside, instruments);
+      expect(runs.length).toBeGreaterThan(5);
+      const said = middleOf(runs.flatMap((run) => run.said.map(shareOf)));
+      const told = middleOf(runs.map((run) => shareOf(run.told)));
+      expect(said / told).toBeGreaterThan(0.75);
+      expect(said / told).toBeLessThan(1.25);
     },
     240_000,
   );
