@@ -11,6 +11,7 @@ import {
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
+import { assumedChargeDoubt } from './assumed-charge.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeFromDraft } from './probe-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
@@ -68,7 +69,10 @@ export function settingsFromDraft(
   const pressure = pressureFromDraft(draft, decimal);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
-  const volumeDoubtMl = readOrUnknown('chargeDoubtMl');
+  const { assumedCharge } = draft;
+  const volumeDoubtMl =
+    readOrUnknown('chargeDoubtMl') ??
+    (assumedCharge.includes('volume') ? assumedChargeDoubt.volumeMl : null);
   const settings: Omit<RunSettings, 'pressure'> = {
     name: draft.name.trim(),
     charge: {
@@ -76,6 +80,7 @@ export function settingsFromDraft(
       strengthAbv: read('chargeStrengthAbv'),
       standardUncertaintyAbv: readOrUnknown('chargeDoubtAbv') ?? strengthDoubtAbv(draft),
       ...(volumeDoubtMl !== null && { standardUncertaintyMl: volumeDoubtMl }),
+      ...(assumedCharge.length > 0 && { assumed: [...assumedCharge] }),
     },
     rig: {
       description: draft.rigDescription.trim(),
@@ -113,11 +118,13 @@ function betweenWords({ low, high, unit }: Bounds, decimal: Decimal): string {
   });
 }
 
-/** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it. */
+/** That of the ferment's judge while its strength stands in the form; whoever writes another one measured it; wide where nobody did. */
 export function strengthDoubtAbv({
   ferment,
   chargeStrengthAbv,
-}: Pick<PrepareDraft, 'ferment' | 'chargeStrengthAbv'>): number {
+  assumedCharge,
+}: Pick<PrepareDraft, 'ferment' | 'chargeStrengthAbv' | 'assumedCharge'>): number {
+  if (assumedCharge.includes('strength')) return assumedChargeDoubt.strengthAbv;
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));

@@ -9,12 +9,19 @@ export function chargeFrom(
   decimal: Decimal,
 ): Pick<
   PrepareDraft,
-  'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'chargeDoubtMl' | 'chargeDoubtAbv' | 'ferment'
+  | 'name'
+  | 'chargeVolumeMl'
+  | 'chargeStrengthAbv'
+  | 'assumedCharge'
+  | 'chargeDoubtMl'
+  | 'chargeDoubtAbv'
+  | 'ferment'
 > {
   return {
     name: origin.name,
     chargeVolumeMl: numberWords(volumeMl, 0, decimal),
     chargeStrengthAbv: numberWords(origin.strengthAbv.value, 1, decimal),
+    assumedCharge: [],
     chargeDoubtMl: '',
     chargeDoubtAbv: '',
     ferment: origin,

@@ -4,12 +4,18 @@ import { chargeDoubtHints, strengthDoubtAbv, useDraftFields } from '../draft/ind
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { InstrumentGainsLine } from '../plan/index.ts';
 import { useWords } from '../words/index.ts';
+import { AssumedCharge } from './assumed-charge.tsx';
 import { More } from './more.tsx';
 
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();
   const { name, plates, heatW, rigDescription } = draft;
-  const hints = chargeDoubtHints(draft.chargeVolumeMl, useWords(), strengthDoubtAbv(draft));
+  const hints = chargeDoubtHints(
+    draft.chargeVolumeMl,
+    useWords(),
+    strengthDoubtAbv(draft),
+    draft.assumedCharge.includes('volume'),
+  );
   const inUse = [
     name.trim(),
     rigDescription.trim(),
@@ -25,6 +31,7 @@ export function ChargeSection() {
     <div className="prepare-fields">
       <NumberField unit="mL" {...numberField('chargeVolumeMl')} />
       <NumberField unit="% vol" {...numberField('chargeStrengthAbv')} />
+      <AssumedCharge where="entries" />
       <More
         summary={inUse.filter((words) => words !== '').join(' · ')}
         mustShow={hasProblemIn('name', 'chargeDoubtMl', 'chargeDoubtAbv', 'plates', 'heatW')}

@@ -5,7 +5,14 @@ import type { Decimal } from '../words/index.ts';
 /** What was said of this room, this lesson and its ferment, whichever still stands in it. */
 type OfToday = Pick<
   PrepareDraft,
-  'role' | 'bell' | 'trials' | 'name' | 'chargeVolumeMl' | 'chargeStrengthAbv' | 'ferment'
+  | 'role'
+  | 'bell'
+  | 'trials'
+  | 'name'
+  | 'chargeVolumeMl'
+  | 'chargeStrengthAbv'
+  | 'assumedCharge'
+  | 'ferment'
 >;
 
 /**
@@ -30,6 +37,8 @@ export function draftFromSetUp(
     name: setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),
+    // Whoever takes it from an earlier lesson states it; what was only assumed then still is.
+    assumedCharge: charge.assumed ?? [],
     rigDescription: rig.description,
     plates: text(rig.plates),
     heatW: text(rig.heatW),
@@ -50,6 +59,7 @@ export function draftFromSetUp(
       name: now.name,
       chargeVolumeMl: now.chargeVolumeMl,
       chargeStrengthAbv: now.chargeStrengthAbv,
+      assumedCharge: now.assumedCharge,
       ferment: now.ferment,
     }),
     lessonScript: setUp.lessonScript,

@@ -3,6 +3,7 @@ import { PlannedLesson } from '../lesson/index.ts';
 import { LessonScriptButton } from '../lesson-script/index.ts';
 import { useBench } from '../parts/index.ts';
 import { isRunUnderWay } from '../stores/index.ts';
+import { AssumedCharge } from './assumed-charge.tsx';
 import { Expectation } from './expectation.tsx';
 
 /** What the head should show and when: beside every step, since each entry changes it. */
@@ -12,6 +13,7 @@ export function ExpectPanel({ plan }: { readonly plan: RunPlan | null }) {
     <aside className="expect-panel" aria-label={say('What to expect')}>
       <h2>{say('What to expect')}</h2>
       <Expectation />
+      {!isRecording && <AssumedCharge where="expectation" />}
       {!isRecording && <PlannedLesson plan={plan} />}
       <LessonScriptButton />
     </aside>

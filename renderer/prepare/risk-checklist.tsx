@@ -38,7 +38,9 @@ const whileHot = cautionsAt('prompt').filter(({ check }) => check === undefined)
 
 /** Made from the one list of cautions: what is said on the screen and what is signed must not differ. */
 function Checklist() {
-  const { name, chargeVolumeMl, chargeStrengthAbv } = usePrepare((state) => state.draft);
+  const { name, chargeVolumeMl, chargeStrengthAbv, assumedCharge } = usePrepare(
+    (state) => state.draft,
+  );
   return (
     <div className="risk-checklist">
       <h1>{say('Risk checklist: distilling before a class')}</h1>
@@ -54,11 +56,16 @@ function Checklist() {
         <Line name={say('Date')} />
         <Line
           name={say('Charge')}
-          filled={say('{name}: {chargeVolume} mL of {chargeStrength} % vol', {
-            name,
-            chargeVolume: chargeVolumeMl,
-            chargeStrength: chargeStrengthAbv,
-          })}
+          // To be written by hand where nobody stated it: the sheet is signed.
+          filled={
+            assumedCharge.length > 0
+              ? `${name}: `
+              : say('{name}: {chargeVolume} mL of {chargeStrength} % vol', {
+                  name,
+                  chargeVolume: chargeVolumeMl,
+                  chargeStrength: chargeStrengthAbv,
+                })
+          }
         />
       </ul>
       <h2>{say('Before heat: looked at and ticked by hand')}</h2>

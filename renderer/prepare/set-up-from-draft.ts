@@ -24,7 +24,11 @@ export function setUpFromDraft(
   const { probeKind, correction, pressureFrom, pressureUnit, lessonScript } = draft;
   return succeed({
     name,
-    charge: { volumeMl: charge.volumeMl, strengthAbv: charge.strengthAbv },
+    charge: {
+      volumeMl: charge.volumeMl,
+      strengthAbv: charge.strengthAbv,
+      ...(charge.assumed && { assumed: charge.assumed }),
+    },
     // The simulated still is no probe of any rig.
     source: source?.kind === 'demo' ? null : source,
     probeKind,

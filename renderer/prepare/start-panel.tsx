@@ -3,10 +3,23 @@ import { type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { goTo, useWindowParts } from '../parts/index.ts';
+import { firstDraft, type PrepareDraft } from '../stores/index.ts';
+import { AssumedCharge } from './assumed-charge.tsx';
 import { ToBeRecorded } from './to-be-recorded.tsx';
 import { ToDoList } from './to-do-list.tsx';
 import { useRigs } from './use-rigs.ts';
 import { useToDo } from './use-to-do.ts';
+
+/** Checks, charge and today's pressure were stated for one run; the next one needs its own. */
+const nextRun = {
+  confirms: [],
+  assumedCharge: firstDraft.assumedCharge,
+  ferment: null,
+  stationPressure: '',
+  seaLevelPressure: '',
+  steamReading: '',
+  steamTaken: null,
+} as const satisfies Partial<PrepareDraft>;
 
 /** The end of the last step: what is still missing in any of them, what will be recorded, and the start. */
 export function StartPanel({ canAct }: { readonly canAct: boolean }) {
@@ -21,8 +34,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
     setStarting(false);
     if (!isUnderWay) return;
     void keep(null);
-    // Checks, barometer and ferment were for this run; the next one needs its own.
-    change({ confirms: [], stationPressure: '', seaLevelPressure: '', ferment: null });
+    change(nextRun);
     goTo('watch');
   };
   return (
@@ -36,6 +48,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
         {say('Start the run')}
       </Button>
       <ToDoList name={say('Still to do')} toDo={missing} />
+      <AssumedCharge where="start" />
       <ToBeRecorded />
     </section>
   );

@@ -12,25 +12,28 @@ export function StepBar() {
   const here = useStepInView();
   const toDo = useToDo();
   const done = useDoneWords();
+  const isChargeAssumed = usePrepare((state) => state.draft.assumedCharge.length > 0);
   const looksToDo = usePrepare((state) => looksLeft(state.draft.confirms).length);
   return (
     <nav className="step-bar" aria-label={say('Steps of preparing')}>
       <ol>
         {stepIds.map((step, index) => {
           const left = toDoIn(step, toDo).length;
+          // A run may begin on an assumed charge, so nothing is to do; done it is not.
+          const isDone = left === 0 && !(step === 'pot' && isChargeAssumed);
           return (
             <li key={step}>
               <button
                 type="button"
                 aria-current={step === here ? 'step' : undefined}
-                data-done={left === 0}
+                data-done={isDone}
                 onClick={() => goToStep(step)}
               >
                 <span className="step-name">
                   {index + 1}. {stepTitles[step]}
                 </span>{' '}
                 <span className="step-state">
-                  <span aria-hidden="true">{left === 0 ? signs.done : signs.toDo}</span>{' '}
+                  <span aria-hidden="true">{isDone ? signs.done : signs.toDo}</span>{' '}
                   <span className="step-gist">
                     {left === 0 ? done[step] : leftWords(step, left, looksToDo)}
                   </span>
@@ -56,14 +59,15 @@ function useDoneWords(): Readonly<Record<StepId, string>> {
   const head = useBench((bench) => bench.probe?.latest.find(({ channel }) => channel === 'head'));
   const draft = usePrepare((state) => state.draft);
   const pressure = pressureFromDraft(draft);
+  const charge = say('{chargeVolume} mL of {chargeStrength} % vol', {
+    chargeVolume: draft.chargeVolumeMl.trim(),
+    chargeStrength: draft.chargeStrengthAbv.trim(),
+  });
   return {
     probe: head
       ? say('heard, {quantity}', { quantity: words.quantity(head.value, 1, head.unit) })
       : say('heard'),
-    pot: say('{chargeVolume} mL of {chargeStrength} % vol', {
-      chargeVolume: draft.chargeVolumeMl.trim(),
-      chargeStrength: draft.chargeStrengthAbv.trim(),
-    }),
+    pot: draft.assumedCharge.length > 0 ? say('{charge}, assumed', { charge }) : charge,
     air: !pressure.ok
       ? ''
       : pressure.value.setting.source === 'assumed'

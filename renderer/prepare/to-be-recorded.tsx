@@ -35,6 +35,7 @@ export function ToBeRecorded() {
             volume: words.quantity(volumeMl, 0, 'mL'),
             strength: words.quantity(strengthAbv, 1, '% vol'),
           })}
+          {charge.assumed !== undefined && say(', assumed: nobody has stated it')}
         </Row>
         <Row name={say('Air pressure')}>{pressureWords({ pressure }, decimal)}</Row>
         <Row name={say('Heat off at')}>{words.quantity(leastStrengthAbv, 0, '% vol')}</Row>

@@ -14,6 +14,12 @@ export const keptDraftSchema = z
     name: text,
     chargeVolumeMl: text,
     chargeStrengthAbv: text,
+    /** What of the charge nobody has stated for the next run: its starting value stands there. */
+    assumedCharge: run.charge.shape.assumed
+      .unwrap()
+      .min(0)
+      .readonly()
+      .default(['volume', 'strength']),
     /** Standard uncertainties of the charge; empty for the usual ones. */
     chargeDoubtMl: text.default(''),
     chargeDoubtAbv: text.default(''),

@@ -20,6 +20,7 @@ export const firstDraft: PrepareDraft = {
   name: say('Distillation'),
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
+  assumedCharge: ['volume', 'strength'],
   chargeDoubtMl: '',
   chargeDoubtAbv: '',
   ferment: null,

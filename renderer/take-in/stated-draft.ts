@@ -13,6 +13,8 @@ import {
 } from '#shared-core';
 import { type Decimal, numberFrom, numberWords } from '../words/index.ts';
 
+type AssumedOfCharge = NonNullable<RunSettings['charge']['assumed']>[number];
+
 const correctionSchema = requests['runs/correct'].body.shape.correction;
 
 /** What a table does not tell of a run, as typed. */
@@ -46,12 +48,17 @@ export function statedDraftOf(
   decimal: Decimal,
 ): StatedDraft {
   const typed = (value: number) => String(value).replace('.', decimal);
+  const isAssumed = (part: AssumedOfCharge) => charge.assumed?.includes(part) === true;
+  const { standardUncertaintyMl, standardUncertaintyAbv } = charge;
   return {
     volumeMl: typed(charge.volumeMl),
     strengthAbv: typed(charge.strengthAbv),
+    // The doubt of what nobody stated is none of what will be stated in its place.
     volumeDoubtMl:
-      charge.standardUncertaintyMl === undefined ? '' : typed(charge.standardUncertaintyMl),
-    strengthDoubtAbv: typed(charge.standardUncertaintyAbv),
+      standardUncertaintyMl === undefined || isAssumed('volume')
+        ? ''
+        : typed(standardUncertaintyMl),
+    strengthDoubtAbv: isAssumed('strength') ? '' : typed(standardUncertaintyAbv),
     pressureKPa: numberWords(pressure.pressureKPa, 2, decimal),
     rigDescription: rig.description,
     plates: rig.plates === null ? '' : typed(rig.plates),
@@ -81,13 +88,22 @@ export function statedFrom(
   };
   const volumeMl = read('volumeMl', settingRanges.chargeVolumeMl, ' mL');
   const strengthAbv = read('strengthAbv', settingRanges.chargeStrengthAbv, ' % vol');
+  const was = known.charge;
+  // Left as it stands, without a doubt of its own, it is no statement.
+  const assumed = (was.assumed ?? []).filter((part) =>
+    part === 'volume'
+      ? volumeMl === was.volumeMl && draft.volumeDoubtMl.trim() === ''
+      : strengthAbv === was.strengthAbv && draft.strengthDoubtAbv.trim() === '',
+  );
   const volumeDoubtMl =
     draft.volumeDoubtMl.trim() === ''
-      ? undefined
+      ? assumed.includes('volume')
+        ? was.standardUncertaintyMl
+        : undefined
       : read('volumeDoubtMl', settingRanges.chargeDoubtMl, ' mL');
   const strengthDoubtAbv =
     draft.strengthDoubtAbv.trim() === ''
-      ? defaultRunSettings.charge.standardUncertaintyAbv
+      ? (assumed.includes('strength') ? was : defaultRunSettings.charge).standardUncertaintyAbv
       : read('strengthDoubtAbv', settingRanges.chargeDoubtAbv, ' % vol');
   const pressureKPa = read('pressureKPa', settingRanges.pressureKPa, ' kPa');
   const plates = draft.plates.trim() === '' ? null : read('plates', settingRanges.plates, '');
@@ -99,6 +115,7 @@ export function statedFrom(
       strengthAbv,
       standardUncertaintyAbv: strengthDoubtAbv,
       ...(volumeDoubtMl === undefined ? {} : { standardUncertaintyMl: volumeDoubtMl }),
+      ...(assumed.length === 0 ? {} : { assumed }),
     },
     pressure: isSamePressure
       ? known.pressure

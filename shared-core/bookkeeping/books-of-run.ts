@@ -3,6 +3,7 @@ import { chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts'
 import type { Verdicts } from '../snapshot/index.ts';
 import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type AsGiven, asGiven, worded } from '../wording/index.ts';
+import { assumedChargeWords } from './assumed-charge-words.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -78,7 +79,7 @@ export interface RunToBook {
  * booksOfRun(run).balance // => null
  */
 export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToBook): RunBooks {
-  const assumptions = new Set<string>();
+  const assumptions = new Set(assumedChargeWords(settings.charge));
   const charge = bookLiquid({ name: 'Charge', ...chargeMeasurement(settings.charge) });
   const marked = liquidsMeasured(inputs);
   const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));

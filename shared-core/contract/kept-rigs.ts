@@ -44,6 +44,7 @@ export const setUpSchema = z.object({
   charge: z.object({
     volumeMl: chargeSettingSchema.shape.volumeMl,
     strengthAbv: chargeSettingSchema.shape.strengthAbv,
+    assumed: chargeSettingSchema.shape.assumed,
   }),
   /** How the probe was listened to; null where none was connected. */
   source: z

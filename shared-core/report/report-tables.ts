@@ -55,6 +55,10 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
   };
 }
 
+function assumedWords(assumed: RunStudy['settings']['charge']['assumed']): string {
+  return assumed === undefined ? '' : `; ${assumed.join(' and ')} assumed, nobody stated it`;
+}
+
 /** What was set before the run. */
 export function settingsTable({
   settings,
@@ -88,7 +92,7 @@ export function settingsTable({
       ],
       [
         'Charge',
-        `${measuredWords({ value: charge.volumeMl, standardUncertainty: chargeDoubtMl(charge) }, 'mL')} of ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}`,
+        `${measuredWords({ value: charge.volumeMl, standardUncertainty: chargeDoubtMl(charge) }, 'mL')} of ${measuredWords({ value: charge.strengthAbv, standardUncertainty: charge.standardUncertaintyAbv }, '% vol')}${assumedWords(charge.assumed)}`,
       ],
       ...(ferment === undefined
         ? []

@@ -36,6 +36,12 @@ export const chargeSettingSchema = z.strictObject({
   standardUncertaintyAbv: within(settingRanges.chargeDoubtAbv),
   /** As somebody stated it; left out for that of a measuring cylinder. */
   standardUncertaintyMl: within(settingRanges.chargeDoubtMl).optional(),
+  /** What of it nobody stated, so that it is only assumed; absent where all was stated, and in older records. */
+  assumed: z
+    .array(z.enum(['volume', 'strength']))
+    .min(1)
+    .max(2)
+    .optional(),
 });
 
 /** The glassware, as far as it is known; `null` means "not known", and the estimates widen. */

@@ -6,9 +6,12 @@ export async function connectByPath(page: Page, path: string): Promise<void> {
   await page.getByRole('button', { name: 'Connect', exact: true }).click();
 }
 
-/** Confirms every check of rig and room, and starts the run with the heat on. */
+/** States the charge, confirms every check of rig and room, and starts the run with the heat on. */
 export async function startHeatedRun(page: Page): Promise<void> {
   await page.getByLabel('Altitude of this room').fill('0');
+  const assumed = page.getByRole('button', { name: /^This is in the pot/ });
+  // Where it was stated before, nothing is left to confirm.
+  if (await assumed.isVisible()) await assumed.click();
   for (const check of await page.getByRole('checkbox').all()) await check.check();
   await page.getByRole('button', { name: 'Start the run' }).click();
   await page.getByText(/Saved to/).waitFor();

@@ -47,7 +47,7 @@ function show(isReady: boolean) {
     ({ bench, prepare }) => {
       if (!isReady) return;
       bench.getState().dispatch({ type: 'probe', probe: heard });
-      prepare.getState().replace({ ...firstDraft, altitudeM: '540', confirms });
+      prepare.getState().replace({ ...firstDraft, assumedCharge: [], altitudeM: '540', confirms });
     },
   );
   return within(screen.getByRole('navigation', { name: 'Steps of preparing' }))
@@ -58,7 +58,7 @@ function show(isReady: boolean) {
 test('the line of steps says what is left to do in each, then what each has brought', () => {
   expect(show(false)).toEqual([
     '1. Probe ○ 1 to do',
-    '2. In the pot ✓ 350 mL of 9 % vol',
+    '2. In the pot ○ 350 mL of 9 % vol, assumed',
     '3. Air pressure ○ 1 to do',
     '4. Before heat ○ 7 looks to do',
   ]);

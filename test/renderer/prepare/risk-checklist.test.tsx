@@ -10,8 +10,10 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-function paper(): string {
-  renderInWindow(<RiskChecklist />);
+function paper(isCharged = false): string {
+  renderInWindow(<RiskChecklist />, undefined, ({ prepare }) => {
+    if (isCharged) prepare.getState().change({ assumedCharge: [] });
+  });
   fireEvent.click(screen.getByRole('button', { name: /Risk checklist/ }));
   return document.querySelector('body > .sheet-on-paper')?.textContent ?? '';
 }
@@ -27,7 +29,7 @@ test('the paper has a box for every check of Prepare with its reason, and says e
 });
 
 test('it puts the rules here first, is no safety device, and leaves names, dates and further measures to hand', () => {
-  const text = paper();
+  const text = paper(true);
   expect(text).toContain(cautionOf('permission').act);
   expect(text).toContain(cautionOf('no-safety-device').act);
   expect(text).toContain('which it does not replace');
@@ -54,4 +56,8 @@ test('the sheet leaves the page with its dialog, so that nothing else is printed
   paper();
   fireEvent.click(screen.getByRole('button', { name: 'Close' }));
   expect(document.querySelector('.sheet-on-paper')).toBe(null);
+});
+
+test('a charge that nobody has stated is left to be written by hand', () => {
+  expect(paper()).toMatch(/ChargeDistillation: *Before heat/);
 });

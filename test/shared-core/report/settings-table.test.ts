@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
+import { booksOfRun, defaultRunSettings } from '#shared-core';
 import { settingsTable } from '../../../shared-core/report/report-tables.ts';
 import { plainReport } from './support/plain-report.ts';
 
@@ -21,4 +21,20 @@ test('a report says that the air pressure was found by steam, what the probe sho
   expect(shown).toMatch(/99\.42.*shown; probe and air pressure together leave u = 0\.0\d+ K/);
   const assumed = rowsWith(pressure);
   expect(assumed.filter((row) => row.includes('team'))).toEqual([]);
+});
+
+test('a report says what of the charge nobody stated, in its settings and in its books', () => {
+  const charge = { ...plain.settings.charge, assumed: ['volume', 'strength'] as const };
+  const settings = { ...plain.settings, charge: { ...charge, assumed: [...charge.assumed] } };
+  const rowOf = (of: typeof settings | typeof plain.settings) =>
+    settingsTable({ ...plain, settings: of }).rows.find(([name]) => name === 'Charge')?.[1];
+  expect(rowOf(settings)).toBe(
+    `${rowOf(plain.settings)}; volume and strength assumed, nobody stated it`,
+  );
+  const run = { inputs: [], verdicts: { estimates: [] }, endS: 60 };
+  expect(booksOfRun({ ...run, settings }).assumptions).toEqual([
+    `Nobody stated the volume of the charge: ${charge.volumeMl} mL is assumed.`,
+    `Nobody stated the strength of the charge: ${charge.strengthAbv} % vol is assumed.`,
+  ]);
+  expect(booksOfRun({ ...run, settings: plain.settings }).assumptions).toEqual([]);
 });

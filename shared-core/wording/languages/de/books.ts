@@ -14,6 +14,10 @@ export const books: Readonly<Record<string, string>> = {
   '{figure} or more': '{figure} oder mehr',
   '{figure} as read': '{figure} wie abgelesen',
   'Ethanol in the cuts measured': 'Ethanol in den gemessenen Fraktionen',
+  'Nobody stated the strength of the charge: {strength} % vol is assumed.':
+    'Niemand hat die Stärke der Füllung angegeben: angenommen sind {strength} % vol.',
+  'Nobody stated the volume of the charge: {volume} mL is assumed.':
+    'Niemand hat das Volumen der Füllung angegeben: angenommen sind {volume} mL.',
   'Liquid left in the column and the condenser was not measured; it is missing from the balance.':
     'Flüssigkeit, die in Kolonne und Kühler blieb, wurde nicht gemessen; sie fehlt in der Bilanz.',
   'Liquid left on the glass and in the condenser was not measured; it is missing from the balance.':

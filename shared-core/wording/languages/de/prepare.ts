@@ -181,6 +181,22 @@ export const prepare: Readonly<Record<string, string>> = {
   'Say which number is the still head': 'Angeben, welche Zahl der Destillationskopf ist',
   'Say how high this room lies, under “Air pressure”':
     'Angeben, wie hoch dieser Raum liegt, unter „Luftdruck“',
+  '{charge}, assumed': '{charge}, angenommen',
+  ', assumed: nobody has stated it': ', angenommen: niemand hat es angegeben',
+  'Assumed, nobody has stated it yet: {charge}.':
+    'Angenommen, noch von niemandem angegeben: {charge}.',
+  'Assumed, nobody has stated it yet: a strength of {chargeStrength} % vol.':
+    'Angenommen, noch von niemandem angegeben: eine Stärke von {chargeStrength} % vol.',
+  'Assumed, nobody has stated it yet: a volume of {chargeVolume} mL.':
+    'Angenommen, noch von niemandem angegeben: ein Volumen von {chargeVolume} mL.',
+  'Say what is in the pot': 'Angeben, was im Kolben ist',
+  'The record will say so, and yields and forecasts stay wide.':
+    'Das steht dann im Protokoll; Ausbeuten und Vorhersagen bleiben weit.',
+  'This is in the pot: {charge}': 'Das ist im Kolben: {charge}',
+  'Times and volumes told here hang on it.':
+    'Davon hängen die Zeiten und Volumen ab, die hier stehen.',
+  'Write what was measured, or confirm what stands there.':
+    'Gemessenes eintragen oder bestätigen, was dasteht.',
   'Say what the barometer shows today': 'Angeben, was das Barometer heute zeigt',
   'Say what today’s weather report says': 'Angeben, was der heutige Wetterbericht sagt',
   'Mend “{field}”': '„{field}“ berichtigen',

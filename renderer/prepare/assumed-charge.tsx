@@ -1,0 +1,71 @@
+import { say } from '#shared-core';
+import { Button } from '../design/index.ts';
+import { useDraftFields } from '../draft/index.ts';
+import { signs } from '../words/index.ts';
+import { focusOn } from './focus-on.ts';
+
+interface AssumedChargeProps {
+  /** Beside the entries, beside what hangs on them, or where the run is started. */
+  readonly where: 'entries' | 'expectation' | 'start';
+}
+
+/** That the charge is only assumed, and how to state it; nothing once it is stated. */
+export function AssumedCharge({ where }: AssumedChargeProps) {
+  const { draft, change } = useDraftFields();
+  const [first] = draft.assumedCharge;
+  if (first === undefined) return null;
+  const words = assumedWords(draft);
+  if (where === 'entries') {
+    return (
+      <div className="prepare-finding" role="status">
+        <p>
+          {signs.toDo} {words} {say('Write what was measured, or confirm what stands there.')}
+        </p>
+        <Button onClick={() => change({ assumedCharge: [] })}>
+          {say('This is in the pot: {charge}', { charge: chargeWords(draft) })}
+        </Button>
+      </div>
+    );
+  }
+  return (
+    <div className="small">
+      <p>
+        {signs.toDo} {words}{' '}
+        {where === 'start'
+          ? say('The record will say so, and yields and forecasts stay wide.')
+          : say('Times and volumes told here hang on it.')}
+      </p>
+      <Button
+        weight="quiet"
+        onClick={() => focusOn(first === 'volume' ? 'chargeVolumeMl' : 'chargeStrengthAbv')}
+      >
+        {say('Say what is in the pot')}
+      </Button>
+    </div>
+  );
+}
+
+type Charge = Pick<
+  ReturnType<typeof useDraftFields>['draft'],
+  'chargeVolumeMl' | 'chargeStrengthAbv' | 'assumedCharge'
+>;
+
+const chargeWords = ({ chargeVolumeMl, chargeStrengthAbv }: Charge): string =>
+  say('{chargeVolume} mL of {chargeStrength} % vol', {
+    chargeVolume: chargeVolumeMl.trim(),
+    chargeStrength: chargeStrengthAbv.trim(),
+  });
+
+function assumedWords(draft: Charge): string {
+  const { assumedCharge } = draft;
+  if (assumedCharge.length > 1) {
+    return say('Assumed, nobody has stated it yet: {charge}.', { charge: chargeWords(draft) });
+  }
+  return assumedCharge.includes('volume')
+    ? say('Assumed, nobody has stated it yet: a volume of {chargeVolume} mL.', {
+        chargeVolume: draft.chargeVolumeMl.trim(),
+      })
+    : say('Assumed, nobody has stated it yet: a strength of {chargeStrength} % vol.', {
+        chargeStrength: draft.chargeStrengthAbv.trim(),
+      });
+}

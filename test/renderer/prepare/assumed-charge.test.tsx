@@ -1,0 +1,144 @@
+// @vitest-environment happy-dom
+import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
+import { afterEach, expect, test } from 'vitest';
+import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-core';
+import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
+import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
+import { ChargeSection } from '../../../renderer/prepare/charge-section.tsx';
+import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
+import { ExpectPanel } from '../../../renderer/prepare/expect-panel.tsx';
+import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
+import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
+import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
+import { StepBar } from '../../../renderer/prepare/step-bar.tsx';
+import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
+import { statedDraftOf, statedFrom } from '../../../renderer/take-in/stated-draft.ts';
+import { renderInWindow } from '../support/render-in-window.tsx';
+
+afterEach(() => {
+  cleanup();
+  window.location.hash = '';
+});
+
+const serial: ProbeStatus = {
+  state: 'hearing',
+  source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
+  path: '/dev/ttyACM0',
+  lastLine: '21.4',
+  channels: ['head'],
+  latest: [],
+  readingsPerS: 1,
+  rejectedLines: 0,
+  droppedBytes: 0,
+  problem: null,
+  advice: null,
+};
+const confirms = safetyLooks.flatMap(({ checks }) =>
+  checks.map(({ id }) => ({ check: id, role: 'teacher' as const })),
+);
+const ready = { ...firstDraft, altitudeM: '0', confirms };
+
+function show() {
+  const started: unknown[] = [];
+  const got: WindowParts[] = [];
+  const request = async (name: RequestName, body: unknown) => {
+    if (name === 'run/start') started.push(body);
+    return { ok: true, value: { runId: 'r1' } } as never;
+  };
+  renderInWindow(
+    <>
+      <StepBar />
+      <ChargeSection />
+      <ExpectPanel plan={null} />
+      <StartPanel canAct />
+    </>,
+    request as never,
+    (parts) => {
+      got.push(parts);
+      parts.bench.getState().dispatch({ type: 'probe', probe: serial });
+      parts.prepare.getState().replace(ready);
+    },
+  );
+  return { started, draft: () => got[0]?.prepare.getState().draft };
+}
+
+const pot = () => screen.getByRole('button', { name: /^2\. In the pot/ }).textContent;
+const assumptions = () => document.body.textContent?.match(/nobody has stated it yet/g)?.length;
+
+test('the charge that stands there at first is told as assumed in its step, beside what hangs on it and at the start', () => {
+  show();
+  expect(pot()).toBe('2. In the pot ○ 350 mL of 9 % vol, assumed');
+  expect(assumptions()).toBe(3);
+});
+
+test('a charge is stated once each of its numbers was written, or what stands there was confirmed', () => {
+  show();
+  fireEvent.change(screen.getByLabelText('Volume in the pot'), { target: { value: '400' } });
+  expect(document.body.textContent).toContain('a strength of 9 % vol');
+  fireEvent.change(screen.getByLabelText('Strength'), { target: { value: '10' } });
+  expect([pot(), assumptions()]).toEqual(['2. In the pot ✓ 400 mL of 10 % vol', undefined]);
+  cleanup();
+  show();
+  fireEvent.click(screen.getByRole('button', { name: /^This is in the pot/ }));
+  expect([pot(), assumptions()]).toEqual(['2. In the pot ✓ 350 mL of 9 % vol', undefined]);
+});
+
+test('a run may start without, and its settings say so with a wide doubt; the charge of one run is none of the next', async () => {
+  const { started, draft } = show();
+  fireEvent.click(screen.getByRole('button', { name: 'Start the run' }));
+  await waitFor(() => expect(draft()?.confirms).toEqual([]));
+  expect(started).toMatchObject([
+    {
+      settings: {
+        charge: {
+          volumeMl: 350,
+          strengthAbv: 9,
+          standardUncertaintyMl: 87,
+          standardUncertaintyAbv: 1.7,
+          assumed: ['volume', 'strength'],
+        },
+      },
+    },
+  ]);
+  cleanup();
+  const stated = show();
+  fireEvent.click(screen.getByRole('button', { name: /^This is in the pot/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Start the run' }));
+  await waitFor(() => expect(stated.draft()?.confirms).toEqual([]));
+  expect(stated.started).toMatchObject([{ settings: { charge: { standardUncertaintyAbv: 0.5 } } }]);
+  expect(JSON.stringify(stated.started)).not.toContain('"assumed"');
+  expect(stated.draft()?.assumedCharge).toEqual(['volume', 'strength']);
+});
+
+test('what steam showed before one run is asked for again before the next', async () => {
+  const { draft } = show();
+  fireEvent.click(screen.getByRole('button', { name: 'Start the run' }));
+  await waitFor(() => expect(draft()?.confirms).toEqual([]));
+  expect(draft()).toMatchObject({ steamReading: '', steamTaken: null, stationPressure: '' });
+});
+
+test('taken from an earlier lesson a charge is stated, unless it was only assumed then', () => {
+  const again = (assumedCharge: typeof firstDraft.assumedCharge) => {
+    const kept = setUpFromDraft({ ...ready, assumedCharge }, null);
+    if (!kept.ok) throw new Error(JSON.stringify(kept.error));
+    return draftFromSetUp(kept.value, firstDraft, '.').assumedCharge;
+  };
+  expect([again([]), again(['strength'])]).toEqual([[], ['strength']]);
+});
+
+test('putting something else right after the run states no charge; a number written for it does, for that number', () => {
+  const settings = settingsFromDraft(ready);
+  if (!settings.ok) throw new Error(JSON.stringify(settings.error));
+  const draft = statedDraftOf(settings.value, '.');
+  const charge = (change: Partial<typeof draft>) => {
+    const stated = statedFrom({ ...draft, ...change }, settings.value);
+    return stated.ok && stated.value.charge;
+  };
+  expect(charge({ pressureKPa: '99.1' })).toEqual(settings.value.charge);
+  expect(charge({ volumeMl: '340' })).toEqual({
+    volumeMl: 340,
+    strengthAbv: 9,
+    standardUncertaintyAbv: 1.7,
+    assumed: ['strength'],
+  });
+});
