@@ -170,7 +170,7 @@ async function writeLog(
 ): Promise<Result<void, FileProblem>> {
   const opened = createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!opened.ok) return opened;
-  const bodies = logBodies(header, read, createMonitor(header.settings));
+  const bodies = logBodies(header, read, createMonitor);
   const written = await writeAll(opened.value, bodies, clock);
   const synced = written.ok ? await opened.value.sync() : written;
   await opened.value.close();
@@ -195,18 +195,44 @@ async function writeAll(
 }
 
 /** The records that a recording of these inputs would have, readings in larger groups. */
-function* logBodies(header: LogHeader, read: TakenIn, monitor: Monitor): Generator<LogBody> {
+function* logBodies(
+  header: LogHeader,
+  read: TakenIn,
+  createMonitor: NewRunSetup['createMonitor'],
+): Generator<LogBody> {
   yield { kind: 'header', header };
+  const conclude = concluding(() => createMonitor(header.settings));
   for (const inputs of groups(read.inputs)) {
     const [first] = inputs;
     if (first !== undefined && first.kind !== 'reading') yield first;
     else yield { kind: 'readings', readings: inputs.filter(isReading).map(packReading) };
-    for (const input of inputs) monitor.push(input);
-    for (const change of monitor.takeChanges()) yield { kind: 'change', change };
+    const upToS = inputs.at(-1)?.timeS ?? 0;
+    yield* conclude(upToS, (monitor) => {
+      for (const input of inputs) monitor.push(input);
+    });
   }
-  monitor.advanceTo(read.endS);
-  for (const change of monitor.takeChanges()) yield { kind: 'change', change };
+  yield* conclude(read.endS, (monitor) => {
+    monitor.advanceTo(read.endS);
+  });
   yield { kind: 'end', timeS: read.endS, how: 'clean' };
+}
+
+/** A monitor that fails keeps no reading from being taken in: the record says so, and it is not asked again. */
+function concluding(create: () => Monitor) {
+  let monitor: Monitor | null = null;
+  let hasFailed = false;
+  return (timeS: number, work: (monitor: Monitor) => void): readonly LogBody[] => {
+    if (hasFailed) return [];
+    try {
+      monitor ??= create();
+      work(monitor);
+      return monitor.takeChanges().map((change) => ({ kind: 'change', change }) as const);
+    } catch (error) {
+      hasFailed = true;
+      const message = error instanceof Error ? error.message : String(error);
+      return [{ kind: 'monitor-failed', timeS, message }];
+    }
+  };
 }
 
 /** Runs of readings in handy lengths; each mark and link change by itself. */

@@ -1,5 +1,12 @@
 import { Buffer } from 'node:buffer';
-import { type EventBody, fail, type ServiceProblem, succeed, worded } from '#shared-core';
+import {
+  type EventBody,
+  fail,
+  type ServiceProblem,
+  succeed,
+  worded,
+  wordingOf,
+} from '#shared-core';
 import {
   createPackShelf,
   distillationsOrder,
@@ -110,11 +117,13 @@ export function createExchange(setup: ExchangeSetup): Exchange {
     async 'packs/make-table'({ packId, runId, format }) {
       const read = await library.whole(runId, recording.liveView(runId));
       if (!read.ok) return read;
-      const kept = await shelf.keep(
-        packId,
-        await exportRunAsCsv(read.value, format, createMonitor),
-      );
-      return kept.ok ? succeed({ ...kept.value }) : fail(serviceProblemOf(kept.error));
+      const { missing, ...table } = await exportRunAsCsv(read.value, format, createMonitor);
+      const kept = await shelf.keep(packId, table);
+      if (!kept.ok) return fail(serviceProblemOf(kept.error));
+      return succeed({
+        ...kept.value,
+        ...(missing !== null && { missing, wording: wordingOf([missing]) }),
+      });
     },
     async 'packs/read'({ packId, fromByte }) {
       const read = await shelf.read(packId, fromByte);

@@ -22,5 +22,7 @@ export async function exportRun(
     bench.getState().dispatch({ type: 'problem', problem: fetched.error });
     return;
   }
-  saveFile(fetched.value.fileName, fetched.value.content);
+  const { fileName, content, problem } = fetched.value;
+  saveFile(fileName, content);
+  if (problem !== null) bench.getState().dispatch({ type: 'problem', problem });
 }

@@ -18,6 +18,8 @@ export interface PackStep {
 export interface FetchedPack {
   readonly fileName: string;
   readonly content: Blob;
+  /** What the file lacks; null where it lacks nothing. */
+  readonly problem: Extract<ServiceProblem, { kind: 'file-incomplete' }> | null;
 }
 
 /** Part of the way that is left for bringing the finished pack into the window. */
@@ -78,5 +80,10 @@ export async function fetchPack(
   }
   void service.request('packs/drop', { packId });
   const type = 'tableOf' in wanted ? 'text/csv;charset=utf-8' : 'application/zip';
-  return succeed({ fileName, content: new Blob(pieces, { type }) });
+  return succeed({ fileName, content: new Blob(pieces, { type }), problem: lacking(made.value) });
+}
+
+function lacking(made: Partial<RequestAnswer<'packs/make-table'>>): FetchedPack['problem'] {
+  const { missing, wording } = made;
+  return missing === undefined ? null : { kind: 'file-incomplete', message: missing, wording };
 }

@@ -86,6 +86,8 @@ export function problemWords(problem: ServiceProblem): string {
       return say(
         'This was given up: something else was asked of the probe meanwhile, and that holds.',
       );
+    case 'file-incomplete':
+      return say('The file was saved. {message}', { message: toldProblem(problem) });
     case 'internal':
       return say(
         'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.',

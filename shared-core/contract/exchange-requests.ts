@@ -98,7 +98,13 @@ export const exchangeRequests = {
   'packs/make-table': {
     commands: false,
     body: z.strictObject({ packId: ticket, runId, format: z.enum(['csv', 'csv-semicolon']) }),
-    answer: z.strictObject({ fileName: z.string(), bytes: z.number().int() }),
+    answer: z.strictObject({
+      fileName: z.string(),
+      bytes: z.number().int(),
+      /** What the table lacks and why, in a sentence; absent where it lacks nothing. */
+      missing: z.string().optional(),
+      wording: wordingSchema.optional(),
+    }),
   },
   'packs/read': {
     commands: false,

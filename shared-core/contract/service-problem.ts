@@ -36,6 +36,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('unanswered') }),
   /** Given up, since another wish for the probe came after it. */
   z.strictObject({ kind: z.literal('superseded') }),
+  /** A file was made, and lacks what the message says. */
+  z.strictObject({ kind: z.literal('file-incomplete'), ...worded }),
   z.strictObject({ kind: z.literal('internal'), ...worded }),
 ]);
 
@@ -62,6 +64,7 @@ export function problemToSend(problem: ServiceProblem): ServiceProblem {
   switch (problem.kind) {
     case 'request-invalid':
     case 'run-unreadable':
+    case 'file-incomplete':
     case 'internal': {
       const wording = { ...problem.wording, ...wordingOf([problem.message]) };
       return Object.keys(wording).length === 0 ? problem : { ...problem, wording };

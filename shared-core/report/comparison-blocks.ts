@@ -5,6 +5,7 @@ import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
 import { leastWords } from './least-words.ts';
+import { mainFractionWords } from './main-fraction-words.ts';
 
 /** More columns than this do not fit on a page: a class has a row a run. */
 export const mostSideBySide = 6;
@@ -57,7 +58,7 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
         return intervalWords({ value: stepped.value, low: stepped.low, high: stepped.high }, '');
       },
     ],
-    ['Main fraction', ({ verdicts }) => (verdicts.verdict.mainFraction ? 'yes' : 'no')],
+    ['Main fraction', mainFractionWords],
   ];
   return [
     { kind: 'heading', level: 1, text: 'The runs side by side' },

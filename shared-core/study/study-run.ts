@@ -39,6 +39,8 @@ export interface RunToStudy {
   readonly corrections?: readonly string[] | undefined;
   /** What is missing from its record and why, in sentences. */
   readonly leftOut?: readonly string[] | undefined;
+  /** The monitor failed on it: its verdicts say why, and nothing else. */
+  readonly isUnjudged?: boolean | undefined;
   readonly settings: RunSettings;
   /** Of the program that tells of the run, and of the monitor that judged it for that. */
   readonly appVersion: string;

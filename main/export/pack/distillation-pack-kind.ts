@@ -22,9 +22,10 @@ export const distillationPackKind: PackKind<RunStudy> = {
   ],
   readMe: {
     title: 'Distillation runs, exported by Still Head Monitor',
-    remarksOn: ({ rehearsal, imported, underWay }) => [
+    remarksOn: ({ rehearsal, imported, underWay, isUnjudged, verdicts }) => [
       ...(rehearsal ? ['rehearsal with the simulated still'] : []),
       ...(imported === true ? ['imported from another logger'] : []),
+      ...(isUnjudged === true ? [verdicts.verdict.because] : []),
       ...(underWay === true ? ['under way when this was made: not the whole run'] : []),
     ],
     files: (isSeveral) => [

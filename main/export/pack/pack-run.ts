@@ -1,13 +1,6 @@
-import { setImmediate } from 'node:timers/promises';
-import {
-  type BookEntries,
-  type Monitor,
-  type RunInput,
-  type RunSettings,
-  type RunStudy,
-  studyRun,
-} from '#shared-core';
+import { type BookEntries, type RunInput, type RunStudy, studyRun } from '#shared-core';
 import { localIso, type RunToExport } from '../../run-library/index.ts';
+import { type CreateMonitor, judgeAgain, noVerdicts } from '../judge-again.ts';
 
 /** A run of a pack with what was measured after it. */
 export interface PackRun {
@@ -21,22 +14,16 @@ export interface MadeBy {
   readonly modelVersion: string;
 }
 
-const inputsAtOnce = 2000;
 const noteLeftOut = 'left out of the export';
 
 /** Works a run through for a pack, giving way to a recording between readings. */
 export async function studyForPack(
   { run, entries }: PackRun,
-  createMonitor: (settings: RunSettings) => Monitor,
+  createMonitor: CreateMonitor,
   madeBy: MadeBy,
 ): Promise<RunStudy> {
   const inputs = run.inputs.map(withoutNote);
-  const monitor = createMonitor(run.settings);
-  for (const [index, input] of inputs.entries()) {
-    monitor.push(input);
-    if (index % inputsAtOnce === 0) await setImmediate();
-  }
-  monitor.advanceTo(run.endS);
+  const judged = await judgeAgain({ ...run, inputs }, createMonitor);
   const { summary, settings, endS, lateMarks } = run;
   const { runId, name, startedAtIso, rehearsal, imported, corrections, leftOut, ended } = summary;
   return studyRun(
@@ -49,6 +36,7 @@ export async function studyForPack(
       underWay: ended === 'recording',
       corrections,
       leftOut,
+      isUnjudged: !judged.ok,
       settings,
       appVersion: madeBy.version,
       modelVersion: madeBy.modelVersion,
@@ -58,7 +46,7 @@ export async function studyForPack(
       lateMarks,
       entries,
     },
-    monitor.verdicts(),
+    judged.ok ? judged.value : noVerdicts(judged.error),
   );
 }
 

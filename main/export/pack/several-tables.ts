@@ -1,5 +1,6 @@
 import { originOf, type RunStudy, runKind } from '#shared-core';
 import { otherChannels } from './channel-means.ts';
+import { mainFractionCell } from './main-fraction-cell.ts';
 import { processedTable } from './run-tables.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
@@ -98,7 +99,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
     ],
     *rows() {
       for (const [index, study] of studies.entries()) {
-        const { settings, plateau, product, books, plates, simple, verdicts } = study;
+        const { settings, plateau, product, books, plates, simple } = study;
         const { ethanol = null, total = null } = books.balance ?? {};
         // A recovery that is a least one has no column of its own.
         const recovery = books.unmeasuredCuts.length > 0 ? null : ethanol?.recoveryPercent;
@@ -128,7 +129,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
           total?.closurePercent?.value ?? null,
           plates?.plates.stepped.value ?? null,
           simple?.strengthAbv ?? null,
-          verdicts.verdict.mainFraction ? 'yes' : 'no',
+          mainFractionCell(study),
         ];
       }
     },

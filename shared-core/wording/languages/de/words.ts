@@ -1,5 +1,8 @@
 /** German of the room `words`. */
 export const words: Readonly<Record<string, string>> = {
+  'The file was saved. {message}': 'Die Datei wurde gespeichert. {message}',
+  'Stages, calls, estimates and the verdict are missing: the monitor failed on this record ({reason}). Every reading and mark that was recorded is there.':
+    'Abschnitte, Aufrufe, Schätzungen und das Urteil fehlen: die Auswertung ist an diesem Protokoll gescheitert ({reason}). Jeder aufgezeichnete Messwert und jede Markierung ist da.',
   'More than the {charge} mL that went into the pot. Look at the number of {unit} again; if it is right, press once more and correct the charge later: until then the balance leaves it out.':
     'Mehr als die {charge} mL, die in den Kolben kamen. Die Zahl der {unit} noch einmal ansehen; stimmt sie, noch einmal drücken und die Füllung später berichtigen: bis dahin lässt die Bilanz sie weg.',
   'still head': 'Destillationskopf',
