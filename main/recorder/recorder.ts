@@ -46,6 +46,8 @@ export interface RecorderSetup {
   readonly folder: string;
   readonly header: LogHeader;
   readonly onStatus: (status: RecorderStatus) => void;
+  /** Told of each record that the log got, those of the recorder's own too. */
+  readonly onRecord?: (record: { readonly body: LogBody }) => void;
   readonly backlog?: Backlog;
 }
 
@@ -143,6 +145,7 @@ function createRecorder(
       fromS: oldestIn(body, timeS),
     };
     backlog.add(record);
+    setup.onRecord?.(record);
     const written = writer?.write(body, record.stamp);
     if (written !== undefined && !written.ok) abandonFile(written.error);
   }

@@ -5,6 +5,7 @@ export { cutTornTail } from './cut-torn-tail.ts';
 export { type FolderLock, lockFolder } from './folder-lock.ts';
 export { type ImportRequest, importRun, type NewRunSetup } from './import-run.ts';
 export type { TimeDoubt } from './judge-times.ts';
+export { createLeftOut, type LeftOut } from './left-out.ts';
 export { localIso } from './local-iso.ts';
 export { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 export { createRunLibrary, type RunFolder, type RunLibrary } from './run-library.ts';

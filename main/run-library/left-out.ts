@@ -19,7 +19,7 @@ interface Unadvised {
 
 /** Gathers what a run's record lacks, and what the run itself had to do without, record by record. */
 export interface LeftOut {
-  add(record: LogRecord): void;
+  add(record: Pick<LogRecord, 'body'>): void;
   /** For each place where readings were lost for want of room, all of them together. */
   lost(): readonly LostReadings[];
   /** Everything that is or was missing, each cause in a sentence that says what is and what is not lost. */

@@ -10,7 +10,8 @@ import {
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type LogEnd, segmentFile, segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
-import { emptyReport, readRunLog } from './read-run-log.ts';
+import { createLeftOut, type LeftOut } from './left-out.ts';
+import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { scanFile } from './scan-file.ts';
 
 /** A run that was cut off, with all that whoever goes on with it needs to know. */
@@ -30,6 +31,9 @@ export interface RunSoFar {
   readonly written: LogRecord['stamp'];
   readonly writtenAtS: number;
   readonly logEnd: LogEnd;
+  /** What its record lacks so far, and what no file of it holds. */
+  readonly leftOut: LeftOut;
+  readonly report: Pick<ReadReport, 'missingRecords' | 'unknownRecords'>;
 }
 
 /** Reads a run to go on with it; null when it was ended, put right since, or holds nothing to go on from. */
@@ -44,14 +48,18 @@ export async function readRunSoFar(
   if (corrections.length + lateMarks.length > 0) return succeed(null);
   const report = emptyReport();
   const gathered = createGathering();
-  for await (const records of readRunLog(files, folder, report)) records.forEach(gathered.add);
+  const leftOut = createLeftOut();
+  for await (const records of readRunLog(files, folder, report)) {
+    records.forEach(gathered.add);
+    records.forEach(leftOut.add);
+  }
   if (report.problem !== null) return { ok: false, error: report.problem };
   const found = gathered.result();
   if (found === null) return succeed(null);
   const end = await endOfFiles(files, folder);
   if (!end.ok || end.value === null) return end.ok ? succeed(null) : end;
   const logEnd = { ...end.value, seq: found.written.seq, timeS: found.endS };
-  return succeed({ ...found, logEnd });
+  return succeed({ ...found, logEnd, leftOut, report });
 }
 
 function createGathering() {

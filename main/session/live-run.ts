@@ -13,12 +13,13 @@ import {
   type RunSettings,
   type RunSummary,
   type Snapshot,
+  wordingOf,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
 import type { GivenUp, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import type { PendingRecord, Recorder } from '../recorder/index.ts';
-import type { RunSoFar } from '../run-library/index.ts';
+import type { LeftOut, RunSoFar } from '../run-library/index.ts';
 import { createAdvice } from './advice.ts';
 import { createCatchUp } from './catch-up.ts';
 import type { ClockEvent } from './clock-watch.ts';
@@ -51,6 +52,8 @@ export interface LiveRunSetup {
   /** Absent for a new run. */
   readonly continuation?: Continuation;
   readonly recorder: Recorder;
+  /** What the record lacks, of all that the recorder has written. */
+  readonly leftOut: Pick<LeftOut, 'sentences'>;
   /** Everything that was heard before this moment has been told. */
   readonly heardUpToS: () => number;
   /** The probe brings the time with its readings (a simulated still): what a person does happens when the newest was made. */
@@ -253,20 +256,25 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       advice.advanceTo(timeS);
       snapshotPace.request();
     },
-    summary: () => ({
-      runId: header.runId,
-      name: header.settings.name,
-      notes: '',
-      startedAtIso: header.startedAtIso,
-      durationS: endS,
-      readings,
-      ended: 'recording',
-      rehearsal: header.rehearsal,
-      plateauC: null,
-      heatOffCalledS,
-      damagedRecords: 0,
-      unreadable: null,
-    }),
+    summary: () => {
+      const missing = setup.leftOut.sentences(past.report);
+      return {
+        runId: header.runId,
+        name: header.settings.name,
+        notes: '',
+        startedAtIso: header.startedAtIso,
+        durationS: endS,
+        readings,
+        ended: 'recording',
+        rehearsal: header.rehearsal,
+        plateauC: null,
+        heatOffCalledS,
+        leftOut: [...missing],
+        ...(missing.length > 0 && { wording: wordingOf(missing) }),
+        damagedRecords: past.report.missingRecords,
+        unreadable: null,
+      };
+    },
     unsaved: recorder.unsaved,
     async stop() {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.
@@ -286,7 +294,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
 }
 
 /** Of a run that begins now. */
-const nothingYet: Omit<RunSoFar, 'header' | 'written' | 'writtenAtS' | 'logEnd'> = {
+const nothingYet: Omit<RunSoFar, 'header' | 'written' | 'writtenAtS' | 'logEnd' | 'leftOut'> = {
+  report: { missingRecords: 0, unknownRecords: 0 },
   inputs: [],
   changes: 0,
   modelVersion: '',

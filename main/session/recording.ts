@@ -17,7 +17,12 @@ import type { Scheduler } from '../clock/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
 import type { GivenUp, ProbeHub, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import { continueRecorder, type Recorder, startRecorder } from '../recorder/index.ts';
-import type { LiveView, NewRunSetup } from '../run-library/index.ts';
+import {
+  createLeftOut,
+  type LeftOut,
+  type LiveView,
+  type NewRunSetup,
+} from '../run-library/index.ts';
 import { type ClockReading, clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
@@ -144,14 +149,16 @@ export function createRecording(setup: RecordingSetup): Recording {
       source,
       origin: 'recorded',
     };
-    const started = await startRecorder({ ...setup, folder, header, onStatus });
+    const leftOut = createLeftOut();
+    const onRecord = leftOut.add;
+    const started = await startRecorder({ ...setup, folder, header, onStatus, onRecord });
     if (!started.ok) {
       await files.remove(folder);
       return fail(serviceProblemOf(started.error));
     }
     // A missing second copy is no reason not to record.
     await library.keepHeader(folder, header);
-    run({ header, source, recorder: started.value, clocks: readNow() });
+    run({ header, source, recorder: started.value, leftOut, clocks: readNow() });
     return succeed({ runId });
   }
 
@@ -163,11 +170,16 @@ export function createRecording(setup: RecordingSetup): Recording {
       const ready = await unfinished.ready(runId);
       if (!ready.ok) return ready;
       const { past, folder, source, clocks } = ready.value;
-      const { header } = past;
-      const continued = await continueRecorder({ ...setup, folder, header, onStatus }, past.logEnd);
+      const { header, leftOut } = past;
+      const onRecord = leftOut.add;
+      const continued = await continueRecorder(
+        { ...setup, folder, header, onStatus, onRecord },
+        past.logEnd,
+      );
       if (!continued.ok) return fail(serviceProblemOf(continued.error));
       const continuation = unfinished.continuation(ready.value);
-      const live = run({ header, source, recorder: continued.value, clocks, continuation });
+      const recorder = continued.value;
+      const live = run({ header, source, recorder, leftOut, clocks, continuation });
       for (const act of told) act(live);
       return succeed({ runId });
     } finally {
@@ -188,6 +200,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     readonly header: LogHeader;
     readonly source: ProbeSource;
     readonly recorder: Recorder;
+    readonly leftOut: LeftOut;
     /** What is heard from here on belongs to the run. */
     readonly clocks: ClockReading;
     readonly continuation?: Continuation;

@@ -110,6 +110,7 @@ test('what the probe process had to give up is told by the record, in run time, 
   probeHub.send('givenUp', { readings: 5, fromS: startS - 1, toS: startS + 2 });
   probeHub.send('readings', [head(startS + 8, 78)]);
   probeHub.send('givenUp', { readings: 300, fromS: startS + 3, toS: startS + 6 });
+  const underWay = await ask(session, 'runs/list', {});
   await ask(session, 'run/stop', {});
   const dropped: LogBody[] = [];
   const folder = path.join(runsFolder, runId);
@@ -122,6 +123,10 @@ test('what the probe process had to give up is told by the record, in run time, 
     { ...lost, timeS: 8, readings: 300, fromS: 3, toS: 6 },
   ]);
   const { runs } = await ask(session, 'runs/list', {});
+  // The same while it is under way, with what its German is made from.
+  expect(underWay.runs.map(({ leftOut, wording }) => [leftOut, wording])).toEqual(
+    runs.map(({ leftOut, wording }) => [leftOut, wording]),
+  );
   expect(runs.map(({ leftOut }) => leftOut)).toEqual([
     [
       '305 readings are missing between 0:00:00 and 0:00:06: more came from the probe than could be taken.',
