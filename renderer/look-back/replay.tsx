@@ -6,7 +6,7 @@ import type { Film } from '../replay/index.ts';
 import { type Agreement, agreementWords, ReplayBar, useReplay } from '../replay/index.ts';
 import { isViewer, mayCommand } from '../stores/index.ts';
 import { WatchRun } from '../watch/index.ts';
-import { RunRemarks, useWords } from '../words/index.ts';
+import { hasRemarks, RunRemarks, signs, useWords } from '../words/index.ts';
 import { AnnotateDialog } from './annotate-dialog.tsx';
 import { annotationsIn } from './annotations.ts';
 import { MomentList } from './moment-list.tsx';
@@ -55,6 +55,15 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
           <span className="soft">· {agreementWords(agreement)}</span>
         </p>
         <Button onClick={onClose}>{say('Back to the library')}</Button>
+        {/* On a phone the side is read below the strip: what all of it hangs on must be known before. */}
+        {hasRemarks(summary) && (
+          <details className="why replay-remarks">
+            <summary>
+              {signs.problem} {say('What to know of this record')}
+            </summary>
+            <RunRemarks run={summary} />
+          </details>
+        )}
       </div>
       {frame && (
         <WatchRun
@@ -68,7 +77,9 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
           }
           aside={
             <>
-              <RunRemarks run={summary} />
+              <div className="replay-side-remarks">
+                <RunRemarks run={summary} />
+              </div>
               <MomentList moments={moments} timeS={state.timeS} onJump={jump} />
             </>
           }

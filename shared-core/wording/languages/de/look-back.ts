@@ -1,5 +1,6 @@
 /** German of the room `look-back`. */
 export const lookBack: Readonly<Record<string, string>> = {
+  'What to know of this record': 'Was man von diesem Protokoll wissen muss',
   'Annotate {time}': '{time} kommentieren',
   'What happens here?': 'Was geschieht hier?',
   Cancel: 'Abbrechen',
