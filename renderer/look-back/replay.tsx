@@ -59,7 +59,8 @@ export function Replay({ film, summary: opened, agreement, onClose }: ReplayProp
         {hasRemarks(summary) && (
           <details className="why replay-remarks">
             <summary>
-              {signs.problem} {say('What to know of this record')}
+              {(summary.leftOut ?? []).length > 0 && signs.problem}{' '}
+              {say('What to know of this record')}
             </summary>
             <RunRemarks run={summary} />
           </details>
