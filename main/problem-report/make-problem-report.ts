@@ -67,6 +67,7 @@ export async function makeProblemReport(parts: ReportParts): Promise<ProblemRepo
       runs: runs?.length ?? null,
       cutOffRuns: (runs ?? []).filter(({ ended }) => ended === 'cut-off').length,
       unreadableRuns: (runs ?? []).filter(({ unreadable }) => unreadable !== null).length,
+      unreadableBecause: reasonsOf(runs ?? []),
       damagedRecords: (runs ?? []).reduce((sum, run) => sum + run.damagedRecords, 0),
       doubtfulFiles: [...parts.doubtfulFiles, ...aside],
     },
@@ -101,6 +102,17 @@ export async function makeProblemReport(parts: ReportParts): Promise<ProblemRepo
     ...{ format, madeAtIso, program, recentProblems },
     ...(withRunNames && { runNames: names }),
   };
+}
+
+function reasonsOf(runs: readonly Pick<RunSummary, 'unreadable'>[]): string[] {
+  const reasons = runs.flatMap(({ unreadable }) =>
+    unreadable === null
+      ? []
+      : unreadable.message === ''
+        ? unreadable.why
+        : `${unreadable.why}: ${unreadable.message}`,
+  );
+  return [...new Set(reasons)];
 }
 
 function probeFacts(status: ProbeStatus): NonNullable<ProblemReport['probe']> {

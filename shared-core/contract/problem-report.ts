@@ -62,6 +62,8 @@ export const problemReportSchema = z.strictObject({
     runs: count.nullable(),
     cutOffRuns: count,
     unreadableRuns: count,
+    /** Why not, each reason once, with what the system said. */
+    unreadableBecause: z.array(z.string()),
     damagedRecords: count,
     /** Files of earlier versions and damaged ones, and what was put aside. */
     doubtfulFiles: z.array(z.string()),

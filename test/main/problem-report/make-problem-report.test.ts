@@ -303,3 +303,15 @@ test('neither the serial number in the path of a port, nor a folder that somebod
     'request-invalid: No time can be read in the column "[as given]".',
   ]);
 });
+
+test('runs that cannot be read are told with the reason, each reason once and with nothing private', async () => {
+  const refused = { why: 'read-failed', message: 'EIO: read /home/m.quitte/run.jsonl' } as const;
+  const runs = [refused, refused, { why: 'header-lost', message: '' } as const].map(
+    (unreadable) => ({ ...run, unreadable }),
+  );
+  const { report } = await madeReport(false, { runs });
+  expect([report.folder.unreadableRuns, report.folder.unreadableBecause]).toEqual([
+    3,
+    ['read-failed: EIO: read [home]/run.jsonl', 'header-lost'],
+  ]);
+});
