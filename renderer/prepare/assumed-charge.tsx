@@ -5,8 +5,8 @@ import { signs } from '../words/index.ts';
 import { focusOn } from './focus-on.ts';
 
 interface AssumedChargeProps {
-  /** Beside the entries, beside what hangs on them, or where the run is started. */
-  readonly where: 'entries' | 'expectation' | 'start';
+  /** Beside the entries, or beside what hangs on them. */
+  readonly where: 'entries' | 'expectation';
 }
 
 /** That the charge is only assumed, and how to state it; nothing once it is stated. */
@@ -30,10 +30,7 @@ export function AssumedCharge({ where }: AssumedChargeProps) {
   return (
     <div className="small">
       <p>
-        {signs.toDo} {words}{' '}
-        {where === 'start'
-          ? say('The record will say so, and yields and forecasts stay wide.')
-          : say('Times and volumes told here hang on it.')}
+        {signs.toDo} {words} {say('Times, volumes and yields hang on it.')}
       </p>
       <Button
         weight="quiet"

@@ -4,7 +4,6 @@ import { Button } from '../design/index.ts';
 import { useDraftFields } from '../draft/index.ts';
 import { goTo, useWindowParts } from '../parts/index.ts';
 import { firstDraft, type PrepareDraft } from '../stores/index.ts';
-import { AssumedCharge } from './assumed-charge.tsx';
 import { ToBeRecorded } from './to-be-recorded.tsx';
 import { ToDoList } from './to-do-list.tsx';
 import { useRigs } from './use-rigs.ts';
@@ -48,7 +47,6 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
         {say('Start the run')}
       </Button>
       <ToDoList name={say('Still to do')} toDo={missing} />
-      <AssumedCharge where="start" />
       <ToBeRecorded />
     </section>
   );

@@ -20,7 +20,11 @@ export function ToBeRecorded() {
   const channels = probe?.channels ?? [];
   return (
     <details className="why to-be-recorded">
-      <summary>{say('What will be recorded')}</summary>
+      <summary>
+        {charge.assumed === undefined
+          ? say('What will be recorded')
+          : say('What will be recorded: the charge as assumed')}
+      </summary>
       <dl className="expectation">
         <Row name={say('Run')}>
           {name}

@@ -190,11 +190,10 @@ export const prepare: Readonly<Record<string, string>> = {
   'Assumed, nobody has stated it yet: a volume of {chargeVolume} mL.':
     'Angenommen, noch von niemandem angegeben: ein Volumen von {chargeVolume} mL.',
   'Say what is in the pot': 'Angeben, was im Kolben ist',
-  'The record will say so, and yields and forecasts stay wide.':
-    'Das steht dann im Protokoll; Ausbeuten und Vorhersagen bleiben weit.',
   'This is in the pot: {charge}': 'Das ist im Kolben: {charge}',
-  'Times and volumes told here hang on it.':
-    'Davon hängen die Zeiten und Volumen ab, die hier stehen.',
+  'Times, volumes and yields hang on it.': 'Davon hängen Zeiten, Volumen und Ausbeuten ab.',
+  'What will be recorded: the charge as assumed':
+    'Was aufgezeichnet wird: die Füllung wie angenommen',
   'Write what was measured, or confirm what stands there.':
     'Gemessenes eintragen oder bestätigen, was dasteht.',
   'Say what the barometer shows today': 'Angeben, was das Barometer heute zeigt',
