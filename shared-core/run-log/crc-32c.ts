@@ -1,6 +1,6 @@
 const polynomial = 0x82f63b78;
 
-const table = new Uint32Array(256).map((_, byte) => {
+const table = new Int32Array(256).map((_, byte) => {
   let remainder = byte;
   for (let bit = 0; bit < 8; bit += 1) {
     remainder = (remainder & 1) === 1 ? (remainder >>> 1) ^ polynomial : remainder >>> 1;
@@ -21,10 +21,13 @@ const table = new Uint32Array(256).map((_, byte) => {
  * crc32c('') // => 0
  */
 export function crc32c(bytesAsText: string, length: number = bytesAsText.length): number {
-  let remainder = 0xffffffff;
+  // Signed from beginning to end, as the operators on bits have it: where a number that is not appears, the compiled loop is
+  // given up, at every call anew.
+  let remainder = -1;
   for (let index = 0; index < length; index += 1) {
     remainder =
       (remainder >>> 8) ^ (table[(remainder ^ bytesAsText.charCodeAt(index)) & 0xff] as number);
   }
-  return (remainder ^ 0xffffffff) >>> 0;
+  const signed = ~remainder;
+  return signed < 0 ? signed + 2 ** 32 : signed;
 }

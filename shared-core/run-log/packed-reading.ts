@@ -31,7 +31,7 @@ const qualities: readonly unknown[] = readingQualitySchema.options;
  * One test for the whole row, without a schema: a union of tuples makes some dozen objects of each, and a long log holds millions. JSON has
  * numbers that are too great for a number here.
  */
-function isPackedReading(row: unknown): row is PackedReading {
+export function isPackedReading(row: unknown): row is PackedReading {
   if (!Array.isArray(row) || row.length > 5) return false;
   const [timeS, channel, value, unit = '°C', quality = 'good']: readonly unknown[] = row;
   return (

@@ -41,6 +41,21 @@ describe('a checked line', () => {
     expect(checksumOfLine(line.slice(0, -1))).toBe(checksum);
   });
 
+  test('is not whole with its checksum in capitals, or with another digit in any place', () => {
+    const { line, checksum } = checkedLine({ kind: 'note', text: 'a' });
+    const start = line.indexOf(checksum, line.indexOf('"crc"'));
+    const digits = [...'0123456789abcdef', ...'ABCDEF'];
+    const taken = Array.from({ length: 8 }, (_, at) =>
+      digits
+        .filter((digit) => {
+          const other = line.slice(0, start + at) + digit + line.slice(start + at + 1, -1);
+          return checksumOfLine(other) !== null;
+        })
+        .join(''),
+    );
+    expect(taken).toEqual([...checksum]);
+  });
+
   test('of any object is whole, eight digits also where the first is a nought, and not with another end', () => {
     let withNought = 0;
     fc.assert(
