@@ -38,6 +38,11 @@ const givingUpS = 2;
  */
 const leastSleepS = 5;
 
+interface Connected {
+  readonly source: ProbeSource;
+  readonly group: ProbeGroup;
+}
+
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   const { clock, scheduler = systemScheduler, openLine = openSerialLine } = options;
@@ -48,7 +53,12 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     wait: (ms) => wait(ms / 1000),
   });
   const listeners = createListeners();
-  let connected: { readonly source: ProbeSource; readonly group: ProbeGroup } | null = null;
+  let connected: Connected | null = null;
+  /** What was last looked at, and what of it was last told: not all that is newly made is news. */
+  let told: {
+    readonly connected: Connected | null;
+    readonly view: ReturnType<ProbeGroup['view']> | null;
+  } | null = null;
   let toldStatus = '';
   let toldPorts = '[]';
   let ticks = 0;
@@ -56,21 +66,15 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   let lastTurn: Promise<unknown> = Promise.resolve();
 
   function status(): ProbeStatus {
-    if (connected === null) return noProbeStatus;
-    const { source, group } = connected;
-    const view = group.view();
-    const advice = together(group.rig?.notice ?? null, view.advice);
-    const wording = advice === null ? {} : wordingOf([advice]);
-    return {
-      source,
-      ...view,
-      ...(group.rig && { rehearsedReceiverMl: group.rig.receiverMl() }),
-      advice,
-      ...(Object.keys(wording).length > 0 && { wording }),
-    };
+    return connected === null ? noProbeStatus : statusOf(connected, connected.group.view());
   }
 
   function tellStatus(): void {
+    const view = connected?.group.view() ?? null;
+    const isNews = told === null || told.connected !== connected || told.view !== view;
+    // What a simulated receiver holds changes with a mark too, and goes with no view of its own.
+    if (!isNews && !connected?.group.rig) return;
+    told = { connected, view };
     const now = status();
     const text = JSON.stringify(now);
     if (text === toldStatus) return;
@@ -168,6 +172,18 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
       await disconnect();
       listeners.clear();
     },
+  };
+}
+
+function statusOf({ source, group }: Connected, view: ReturnType<ProbeGroup['view']>): ProbeStatus {
+  const advice = together(group.rig?.notice ?? null, view.advice);
+  const wording = advice === null ? {} : wordingOf([advice]);
+  return {
+    source,
+    ...view,
+    ...(group.rig && { rehearsedReceiverMl: group.rig.receiverMl() }),
+    advice,
+    ...(Object.keys(wording).length > 0 && { wording }),
   };
 }
 

@@ -37,6 +37,7 @@ export interface ProbeGroup {
   tick(): void;
   /** The computer slept since `sinceS`. */
   stoodStill(sinceS: number): void;
+  /** The same object until something else is to be seen. */
   view(): ProbeLinkView;
   suspend(): Promise<void>;
   resume(): void;
@@ -98,6 +99,10 @@ function group(
         },
       ),
   );
+  let shown: {
+    readonly ofLinks: readonly ProbeLinkView[];
+    readonly view: ProbeLinkView;
+  } | null = null;
   return {
     rig,
     async open() {
@@ -114,8 +119,15 @@ function group(
       for (const link of links) link.stoodStill(sinceS);
     },
     view() {
-      const view = mergeViews(links.map((link, index) => map.renameView(index, link.view())));
-      return links.length === 1 ? view : { ...view, origins: [...map.origins()] };
+      const ofLinks = links.map((link) => link.view());
+      // A channel is named when it is first heard, which is to be seen in the view of its probe.
+      if (shown === null || ofLinks.some((view, index) => view !== shown?.ofLinks[index])) {
+        const merged = mergeViews(ofLinks.map((view, index) => map.renameView(index, view)));
+        const { length } = links;
+        const view = length === 1 ? merged : { ...merged, origins: [...map.origins()] };
+        shown = { ofLinks, view };
+      }
+      return shown.view;
     },
     async suspend() {
       await Promise.all(links.map((link) => link.suspend()));

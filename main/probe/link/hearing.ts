@@ -16,8 +16,8 @@ export interface Hearing {
   state(atS: number): HearingState;
   readingsPerS(atS: number): number;
   rejectedLines(): number;
-  /** Oldest first. */
-  recentLines(): readonly string[];
+  /** Oldest first; the same array until another line is heard. */
+  recentLines(): string[];
   advice(atS: number): string | null;
 }
 
@@ -40,7 +40,7 @@ export function createHearing(expectsText = true): Hearing {
   let intervalS: number | null = null;
   let rejected = 0;
   let lastRejection: LineOutcome['rejections'][number] | null = null;
-  let recentLines: readonly string[] = [];
+  let recentLines: string[] = [];
   let sample = { all: 0, text: 0, ends: 0 };
   let recent: { readonly atS: number; readonly count: number }[] = [];
 

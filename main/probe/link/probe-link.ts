@@ -6,6 +6,7 @@ import { identityAt, isSameDevice, type UsbIdentity, whereIsDevice } from '../po
 import type { ProbeLinkChange, ProbeReading } from '../probe-hub.ts';
 import { createTalk } from '../talk/create-talk.ts';
 import { createHearing } from './hearing.ts';
+import { keptWhereSame } from './kept-where-same.ts';
 import { createLinkLoss } from './link-loss.ts';
 import { createReadingStamper } from './stamp-readings.ts';
 
@@ -56,6 +57,7 @@ export interface ProbeLink {
   atRest(): Promise<unknown>;
   /** The device it was found to be, once open. */
   identity(): UsbIdentity | null;
+  /** The same object until something else is to be seen. */
   view(): ProbeLinkView;
 }
 
@@ -84,6 +86,7 @@ export function createProbeLink(
   let ticket: string | null = null;
   /** The ticket of a line that has ended for good. */
   let usedTicket: string | null = null;
+  let shown: ProbeLinkView | null = null;
   /** Counts openings, so that a late answer of an earlier one is recognised and closed. */
   let opening = 0;
 
@@ -250,11 +253,11 @@ export function createProbeLink(
     view() {
       const nowS = clock.monotonicS();
       const isOpen = phase === 'open';
-      return {
+      shown = keptWhereSame(shown, {
         state: stateAt(nowS),
         path,
         lastLine: hearing.recentLines().at(-1) ?? null,
-        recentLines: [...hearing.recentLines()],
+        recentLines: hearing.recentLines(),
         identity: talk.identity(),
         channels: stamper.channels(),
         latest: stamper.latest(),
@@ -263,7 +266,8 @@ export function createProbeLink(
         droppedBytes: talk.droppedBytes(),
         problem,
         advice: isOpen ? hearing.advice(nowS) : problem && portAdvice(problem),
-      };
+      });
+      return shown;
     },
   };
 }

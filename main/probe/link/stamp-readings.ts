@@ -5,6 +5,7 @@ import { createLineStamps } from './line-stamps.ts';
 /** Turns understood lines into stamped readings and remembers the last one of each channel. */
 export interface ReadingStamper {
   stamp(outcomes: readonly LineOutcome[], atS: number): readonly ProbeReading[];
+  /** These two are the same arrays until something else is stamped. */
   channels(): Reading['channel'][];
   latest(): Reading[];
 }
@@ -15,10 +16,19 @@ const mostChannels = 32;
 export function createReadingStamper(): ReadingStamper {
   const stamps = createLineStamps();
   const latest = new Map<Reading['channel'], ProbeReading>();
+  let shown: { readonly channels: Reading['channel'][]; readonly latest: Reading[] } | null = null;
+
+  const show = () => ({
+    channels: [...latest.keys()],
+    latest: [...latest.values()].map(({ atS, ...rest }): Reading => {
+      return { kind: 'reading', timeS: atS, ...rest };
+    }),
+  });
 
   function remember(reading: ProbeReading): boolean {
     if (!latest.has(reading.channel) && latest.size >= mostChannels) return false;
     latest.set(reading.channel, reading);
+    shown = null;
     return true;
   }
 
@@ -37,8 +47,13 @@ export function createReadingStamper(): ReadingStamper {
           .filter(remember),
       );
     },
-    channels: () => [...latest.keys()],
-    latest: () =>
-      [...latest.values()].map(({ atS, ...rest }) => ({ kind: 'reading', timeS: atS, ...rest })),
+    channels() {
+      shown ??= show();
+      return shown.channels;
+    },
+    latest() {
+      shown ??= show();
+      return shown.latest;
+    },
   };
 }

@@ -87,6 +87,22 @@ describe('createProbeLink', () => {
     expect(told.slice(-3)).toEqual(['lost silent', 'back silent', 'head 20.5']);
   });
 
+  test('its view is the same object until something else is heard or time tells something else', async () => {
+    const { link, say, pass } = bench();
+    await link.open();
+    await pass(6, () => say('20.5\n'));
+    const view = link.view();
+    await pass(0.1);
+    expect(link.view()).toBe(view);
+    say('20.5\n');
+    const heard = link.view();
+    expect(heard).not.toBe(view);
+    expect(heard.latest[0]?.timeS).toBeGreaterThan(view.latest[0]?.timeS ?? 0);
+    await pass(4);
+    expect(link.view()).toEqual({ ...heard, readingsPerS: expect.any(Number) });
+    expect(link.view().readingsPerS).toBeLessThan(heard.readingsPerS);
+  });
+
   test('a slow probe is given three of its intervals before it counts as silent', async () => {
     const { link, say, pass, told } = bench();
     await link.open();

@@ -43,3 +43,16 @@ test('a probe that keeps inventing names keeps its first thirty-two, and these g
   expect(again.map(({ channel }) => channel)).toEqual(kept);
   expect(stamper.channels()).toEqual(kept);
 });
+
+test('what was heard last is the same arrays until something else is stamped, and then other ones', () => {
+  const stamper = createReadingStamper();
+  const shown = () => [stamper.channels(), stamper.latest()] as const;
+  stamper.stamp([outcome(['head', 20])], 100);
+  const [channels, latest] = shown();
+  stamper.stamp([outcome()], 101);
+  expect(shown()[0]).toBe(channels);
+  expect(shown()[1]).toBe(latest);
+  stamper.stamp([outcome(['head', 21])], 102);
+  expect(latest).toMatchObject([{ timeS: 100, value: 20 }]);
+  expect(shown()).toMatchObject([['head'], [{ timeS: 102, value: 21 }]]);
+});
