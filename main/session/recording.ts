@@ -10,8 +10,6 @@ import {
   runLogVersion,
   type ServiceProblem,
   succeed,
-  textsInSnapshot,
-  wordingOf,
 } from '#shared-core';
 import type { Scheduler } from '../clock/index.ts';
 import { serviceProblemOf } from '../file-layer/index.ts';
@@ -26,6 +24,7 @@ import {
 import { type ClockReading, clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
+import { createSnapshotWording } from './snapshot-wording.ts';
 import { createUnfinished, type UnfinishedRun } from './unfinished.ts';
 
 /** Below this much room the person is warned, long before anything is lost: a week at 1 Hz [bytes]. */
@@ -213,6 +212,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     clocks = beginning.clocks;
     // The simulated still brings the time with its readings: a busy computer holds it up, and that is no silence.
     const probeTellsTime = source.kind === 'demo';
+    const wordingIn = createSnapshotWording();
     const live = startLiveRun({
       ...setup,
       ...beginning,
@@ -221,11 +221,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       startedAtS: clocks.monoS,
       heardUpToS: probeHub.heardUpToS,
       onSnapshot: (snapshot) =>
-        events.emit('snapshot', {
-          runId,
-          snapshot,
-          wording: wordingOf(textsInSnapshot(snapshot)),
-        }),
+        events.emit('snapshot', { runId, snapshot, wording: wordingIn(snapshot) }),
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
         adviceStopped = message;
