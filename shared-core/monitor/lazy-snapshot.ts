@@ -1,7 +1,7 @@
 import type { Snapshot } from '../snapshot/index.ts';
 import type { SecondView } from './second-view.ts';
 import type { LatestHead } from './sense/head-seconds.ts';
-import { composeSentence, type Sentence } from './words/sentence.ts';
+import type { Sentence } from './words/sentence.ts';
 
 /**
  * A snapshot whose parts are made when they are first read: most are never looked at, since readings come
@@ -13,7 +13,6 @@ export class LazySnapshot implements Snapshot {
   readonly timeS: number;
   private readonly second: SecondView;
   private readonly latest: LatestHead | null;
-  private composed: Sentence | null = null;
   private madeHead: Snapshot['head'] = null;
 
   constructor(second: SecondView, timeS: number, latest: LatestHead | null) {
@@ -90,8 +89,6 @@ export class LazySnapshot implements Snapshot {
   }
 
   private compose(): Sentence {
-    const { facts, kept } = this.second.source;
-    this.composed ??= composeSentence(facts, kept, this.latest?.temperatureC ?? null);
-    return this.composed;
+    return this.second.sentenceAt(this.latest?.temperatureC ?? null);
   }
 }

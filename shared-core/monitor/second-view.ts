@@ -7,6 +7,7 @@ import type { MonitorFacts } from './monitor-facts.ts';
 import type { HeadState } from './situation/vapour-filter.ts';
 import { forecastInStep } from './words/limit-ahead.ts';
 import { scaleFinding } from './words/scale-finding.ts';
+import { composeSentence, type Sentence } from './words/sentence.ts';
 import type { Kept } from './words/sentence-keeper.ts';
 import { stageBecause, stageWouldChangeIf } from './words/stage-words.ts';
 import { vapourView } from './words/vapour-words.ts';
@@ -37,9 +38,20 @@ export class SecondView {
   private madeAlarms: Snapshot['alarms'] | null = null;
   private madeEvents: Snapshot['events'] | null = null;
   private madeChannelProblems: Snapshot['channelProblems'] | null = null;
+  private madeSentence: { readonly shownC: number | null; readonly sentence: Sentence } | null =
+    null;
 
   constructor(source: SecondSource) {
     this.source = source;
+  }
+
+  /** The sentence at the top, beside the reading that is shown; most snapshots of a second come between two readings. */
+  sentenceAt(shownC: number | null): Sentence {
+    if (this.madeSentence === null || !Object.is(this.madeSentence.shownC, shownC)) {
+      const { facts, kept } = this.source;
+      this.madeSentence = { shownC, sentence: composeSentence(facts, kept, shownC) };
+    }
+    return this.madeSentence.sentence;
   }
 
   get stage(): Snapshot['stage'] {

@@ -168,3 +168,13 @@ describe('a snapshot', () => {
     expect(new LazySnapshot(view, 1799, latest).head?.ageS).toBe(0);
   });
 });
+
+test('the sentence of a second is composed once for each reading that is shown beside it', () => {
+  const view = viewOf();
+  const { facts } = view.source;
+  const first = view.sentenceAt(78.31);
+  expect(view.sentenceAt(78.31)).toBe(first);
+  expect([first, view.sentenceAt(79.4), view.sentenceAt(null), view.sentenceAt(78.31)]).toEqual(
+    [78.31, 79.4, null, 78.31].map((shownC) => composeSentence(facts, kept, shownC)),
+  );
+});
