@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { ProbeReading, Session } from '#main';
 import {
   createRandom,
@@ -19,6 +18,7 @@ import * as books from './run-book.ts';
 import { runSecondProgram } from './second-program.ts';
 import { createSimulatedWindow } from './simulated-window.ts';
 import { createStepChecks } from './step-checks.ts';
+import { createTrace } from './trace.ts';
 
 export interface WorldOutcome {
   readonly faults: readonly Fault[];
@@ -63,9 +63,9 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const judge = createJudge(time.nowS);
   const settings = defaultRunSettings;
 
-  const hash = createHash('sha256');
+  const told = createTrace();
   const trace = (name: string, body: unknown) =>
-    void hash.update(`${time.nowS()} ${name} ${JSON.stringify(body)}\n`);
+    told.add(`${time.nowS()} ${name} ${JSON.stringify(body)}\n`);
 
   const all: books.RunBook[] = [];
   let book: books.RunBook | null = null;
@@ -322,7 +322,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   return {
     faults,
     simulatedS: Math.round(time.nowS() * 1000) / 1000,
-    traceHash: hash.digest('hex'),
+    traceHash: told.digest(),
     heatOffS,
     runs: all.length,
     violation: judge.violation(),

@@ -1,3 +1,4 @@
+import process from 'node:process';
 import type { Clock, Scheduler } from '#main';
 
 /** The computer's clocks: they stand still in a sleep, are new after a start, and can be set. */
@@ -154,12 +155,20 @@ export function createWorldTime(): WorldTime {
         await allThatFollows();
       }
       nowS = endS;
-      await allThatFollows();
+      await oneTurnOfTheLoop();
     },
   };
 }
 
-/** The world's disk and line answer without waiting: one turn of the loop does all that is to be done. */
+/**
+ * The world's disk and line answer without waiting, so all that follows stands in queues which are empty before the next tick is
+ * called. A turn of the loop for each of a hundred thousand timers would ask the system as often whether anything has come.
+ */
 function allThatFollows(): Promise<void> {
+  return new Promise((resolve) => process.nextTick(resolve));
+}
+
+/** Whoever started the world gets a turn now and then. */
+function oneTurnOfTheLoop(): Promise<void> {
   return new Promise((resolve) => setImmediate(resolve));
 }
