@@ -11,7 +11,7 @@ export interface SegmentStart {
   readonly opening: Extract<LogBody, { kind: 'header' | 'segment' }>;
   readonly openingStamp: LogRecord['stamp'];
   /** Records that may not be on the disk yet: they stand in the new file again. */
-  readonly pending: readonly PendingRecord[];
+  readonly pending: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
 }
 
 /** Starts a log file with its opening record; a file that can't be begun is taken away again. */

@@ -4,7 +4,7 @@ import { fail, succeed } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
-import { continueLogWriter, type LogWriter } from './log-writer.ts';
+import type { LogWriter } from './log-writer.ts';
 import { openSegment } from './open-segment.ts';
 import { segmentFile } from './run-files.ts';
 
@@ -66,28 +66,37 @@ export async function startRecorder(setup: RecorderSetup): Promise<Result<Record
 
 /** Where a log that was cut off goes on. */
 export interface LogEnd {
-  /** The last file that holds a record, and the highest number of any file. */
-  readonly segment: number;
+  /** The highest number of any file. */
   readonly lastSegment: number;
-  /** Of the last record in that file. */
-  readonly checksum: string;
   /** The highest number of a record in any file, and run time of the newest thing recorded [s]. */
   readonly seq: number;
   readonly timeS: number;
+  /** Records that the process before may have known to be on the disk or not, oldest first; of those before them it did know it. */
+  readonly unsure: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
 }
 
-/** Goes on with the log of a run that was cut off, its torn end put aside; answers once what it holds is safely on the disk. */
+/**
+ * Goes on with the log of a run that was cut off; answers once what it holds is safely on the disk. It can be read whole, and yet not
+ * be on the disk: where a sync had failed, the system has dropped the pages and calls them clean, and no sync of this process
+ * would ever write them. So what is not surely saved stands in the next file again.
+ */
 export async function continueRecorder(
   setup: RecorderSetup,
   end: LogEnd,
 ): Promise<Result<Recorder, FileProblem>> {
-  const file = path.join(setup.folder, segmentFile(end.segment));
-  const opened = continueLogWriter(setup.files, file, end.checksum);
+  const { files, folder, header, clock } = setup;
+  const segment = end.lastSegment + 1;
+  const because = 'What was written before the program was ended may not all be on the disk.';
+  const opening = { kind: 'segment', segment, because, header } as const;
+  const openingStamp = stamp(clock, (end.unsure[0]?.stamp.seq ?? end.seq + 1) - 1);
+  const opened = openSegment({ files, folder, opening, openingStamp, pending: end.unsure });
   if (!opened.ok) return opened;
-  // What the process before had written and not yet synced.
   const synced = await opened.value.sync();
-  if (synced.ok) return succeed(createRecorder(setup, opened.value, end));
+  if (synced.ok) {
+    return succeed(createRecorder(setup, opened.value, { ...end, lastSegment: segment }));
+  }
   await opened.value.close();
+  await files.remove(path.join(folder, segmentFile(segment)));
   return synced;
 }
 

@@ -1,4 +1,3 @@
-import path from 'node:path';
 import {
   inputsOfRecord,
   type LogHeader,
@@ -8,11 +7,10 @@ import {
   succeed,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import { type LogEnd, segmentFile, segmentNumber } from '../recorder/index.ts';
+import { type LogEnd, segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
 import { createLeftOut, type LeftOut } from './left-out.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
-import { scanFile } from './scan-file.ts';
 
 /** A run that was cut off, with all that whoever goes on with it needs to know. */
 export interface RunSoFar {
@@ -56,10 +54,13 @@ export async function readRunSoFar(
   if (report.problem !== null) return { ok: false, error: report.problem };
   const found = gathered.result();
   if (found === null) return succeed(null);
-  const end = await endOfFiles(files, folder);
-  if (!end.ok || end.value === null) return end.ok ? succeed(null) : end;
-  const logEnd = { ...end.value, seq: found.written.seq, timeS: found.endS };
-  return succeed({ ...found, logEnd, leftOut, report });
+  const listed = await files.list(folder);
+  if (!listed.ok) return listed;
+  const segments = listed.value.flatMap(({ name }) => segmentNumber(name) ?? []);
+  const lastSegment = Math.max(1, ...segments);
+  const { unsure, ...past } = found;
+  const logEnd = { lastSegment, seq: past.written.seq, timeS: past.endS, unsure };
+  return succeed({ ...past, logEnd, leftOut, report });
 }
 
 function createGathering() {
@@ -75,11 +76,22 @@ function createGathering() {
   let readings = 0;
   let lastMarkId = 0;
   let endS = 0;
+  /** Each later file repeats what was not surely saved before it, and is numbered as the last that was. */
+  let unsure: LogEnd['unsure'][number][] = [];
 
   return {
     add(record: LogRecord): void {
       const { body, stamp } = record;
-      written = stamp;
+      if (body.kind === 'segment') {
+        unsure = unsure.filter((it) => it.stamp.seq > stamp.seq);
+        // It bears an earlier number, and may be of the process that goes on.
+        written ??= stamp;
+      } else {
+        written = stamp;
+        // Written only once all before it was safely on the disk.
+        if (body.kind === 'continued') unsure = [];
+        if (body.kind !== 'header' && body.kind !== 'unknown') unsure.push({ stamp, body });
+      }
       if (body.kind === 'header' || body.kind === 'segment') {
         header ??= body.header;
         modelVersion ||= body.header.modelVersion;
@@ -110,30 +122,7 @@ function createGathering() {
       if (header === null || written === null || hasEnded) return null;
       const writtenAtS = Number.isFinite(beganS) ? written.monoS - beganS : 0;
       const counted = { changes, readings, lastMarkId, heatOffCalledS, endS };
-      return { header, inputs, modelVersion, written, writtenAtS, ...counted };
+      return { header, inputs, modelVersion, written, writtenAtS, unsure, ...counted };
     },
   };
-}
-
-/** The last file that holds a record, and what its last record is chained to; the highest number of any. */
-async function endOfFiles(
-  files: FileLayer,
-  folder: string,
-): Promise<Result<Pick<LogEnd, 'segment' | 'lastSegment' | 'checksum'> | null, FileProblem>> {
-  const listed = await files.list(folder);
-  if (!listed.ok) return listed;
-  const segments = listed.value.flatMap(({ name }) => segmentNumber(name) ?? []);
-  segments.sort((a, b) => b - a);
-  const [lastSegment = 1] = segments;
-  for (const segment of segments) {
-    const scan = scanFile(files, path.join(folder, segmentFile(segment)));
-    let checksum: string | null = null;
-    let step = await scan.next();
-    for (; step.done !== true; step = await scan.next()) {
-      for (const item of step.value) if (item.kind === 'record') checksum = item.checksum;
-    }
-    if (!step.value.ok) return step.value;
-    if (checksum !== null) return succeed({ segment, lastSegment, checksum });
-  }
-  return succeed(null);
 }

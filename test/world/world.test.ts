@@ -72,6 +72,18 @@ describe('a simulated world', () => {
     expect((await runWorld(setup)).violation).toBeNull();
   });
 
+  /** Found by seeds 2026220015 and 2026220033: what a failed sync threw away is still read, and on no platter. */
+  test('loses nothing that was said to be saved when a program whose syncs failed was killed and another went on', async () => {
+    const faults = [
+      fault('syncs-fail', 60, 100),
+      fault('program-killed', 80, 90),
+      fault('power-cut', 180, 185),
+    ];
+    for (const seed of [1, 2, 3, 4]) {
+      expect((await runWorld({ seed, lengthS: 290, faults })).violation).toBeNull();
+    }
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,

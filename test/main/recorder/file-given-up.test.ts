@@ -122,18 +122,18 @@ describe('a run that cannot be begun', () => {
 });
 
 test('a run that cannot be gone on with is told why, and no file is left open', async () => {
-  const end = { segment: 2, lastSegment: 3, checksum: 'cafe0123', seq: 9, timeS: 60 };
+  const end = { lastSegment: 3, seq: 9, timeS: 60, unsure: [] };
   const { disk, setup, take } = setUp();
   disk.opens = false;
   expect([await continueRecorder(setup, end), take()]).toEqual([
     fail(broken),
-    ['open run-2.jsonl'],
+    ['open run-4.jsonl'],
   ]);
   disk.opens = true;
   disk.syncs = () => false;
   expect([await continueRecorder(setup, end), take()]).toEqual([
     fail(broken),
-    ['open run-2.jsonl', 'sync run-2.jsonl', 'close run-2.jsonl'],
+    ['open run-4.jsonl', 'sync run-4.jsonl', 'close run-4.jsonl', 'remove run-4.jsonl'],
   ]);
 });
 

@@ -37,18 +37,29 @@ const called = (timeS: number, raisedS: number): LogBody => ({
 });
 
 /** Records written one a second, a hundred seconds after the computer was started. */
-async function folderOf(bodies: readonly LogBody[], name = 'run.jsonl', from = '') {
-  const folder = from === '' ? await temporaryFolder() : from;
+const stamped = (bodies: readonly LogBody[]) =>
+  bodies.map((body, seq) => ({
+    stamp: { seq, monoS: 100 + seq, wallMs: 5000 + 1000 * seq },
+    body,
+  }));
+
+function linesOf(records: readonly Partial<ReturnType<typeof stamped>[number]>[]) {
   let previous = firstPreviousChecksum;
   let text = '';
-  for (const [seq, body] of bodies.entries()) {
-    const stamp = { seq, monoS: 100 + seq, wallMs: 5000 + 1000 * seq };
+  for (const { stamp, body } of records) {
+    if (stamp === undefined || body === undefined) expect.fail('A record has both.');
     const { line, checksum } = encodeRecord(body, stamp, previous);
     previous = checksum;
     text += line;
   }
+  return { text, checksum: previous };
+}
+
+async function folderOf(bodies: readonly LogBody[], name = 'run.jsonl', from = '') {
+  const folder = from === '' ? await temporaryFolder() : from;
+  const { text, checksum } = linesOf(stamped(bodies));
   await writeFile(path.join(folder, name), text, 'latin1');
-  return { folder, checksum: previous };
+  return { folder, checksum };
 }
 
 async function soFar(...bodies: readonly LogBody[]) {
@@ -59,7 +70,7 @@ async function soFar(...bodies: readonly LogBody[]) {
 
 test('a run that was cut off is known by all that its record holds, and where that goes on', async () => {
   const bodies = [opened, reading(0.5), mark(1.5, 3), called(2.5, 2), called(3.5, 3), reading(3)];
-  const { folder, checksum } = await folderOf(bodies);
+  const { folder } = await folderOf(bodies);
   const found = await readRunSoFar(nodeFileLayer, folder);
   const { inputs, ...past } = found.ok && found.value ? found.value : expect.fail('It is there.');
   expect(inputs.map(({ kind, timeS }) => [kind, timeS])).toEqual([
@@ -79,7 +90,7 @@ test('a run that was cut off is known by all that its record holds, and where th
     written,
     // The first input was written at 101 s and had happened at 0.5 s; the latest says the run began no later than at 100.5 s.
     writtenAtS: 4.5,
-    logEnd: { segment: 1, lastSegment: 1, checksum, seq: 5, timeS: 3.5 },
+    logEnd: { lastSegment: 1, seq: 5, timeS: 3.5, unsure: stamped(bodies).slice(1) },
   });
 });
 
@@ -98,7 +109,12 @@ test('a sleep is not counted, and what was continued goes on from the time and v
     await soFar(opened, reading(1), continued),
   ]).toMatchObject([
     { modelVersion: header.modelVersion, writtenAtS: 42 },
-    { modelVersion: 'later', writtenAtS: 90 },
+    // It went on only once all before it was safely on the disk.
+    {
+      modelVersion: 'later',
+      writtenAtS: 90,
+      logEnd: { unsure: [{ stamp: { seq: 2 }, body: continued }] },
+    },
   ]);
   // Its probe took 3 s to be connected; killed again before any reading, nothing else tells of them.
   expect(await soFar(opened, reading(1), { ...continued, clockS: 99 })).toMatchObject({
@@ -127,10 +143,26 @@ test('a run that was measured or put right since has had its end', async () => {
   expect(await readRunSoFar(nodeFileLayer, folder)).toEqual({ ok: true, value: null });
 });
 
-test('the record goes on behind the last file that holds any of it, under a number that no file has', async () => {
-  const { folder, checksum } = await folderOf([opened, reading(1)]);
+test('the record goes on in a file under a number that no file has', async () => {
+  const { folder } = await folderOf([opened, reading(1)]);
   await writeFile(path.join(folder, 'run-2.jsonl'), 'torn');
   await writeFile(path.join(folder, 'run-12.jsonl'), '');
   const found = await readRunSoFar(nodeFileLayer, folder);
-  expect(found.ok && found.value?.logEnd).toMatchObject({ segment: 1, lastSegment: 12, checksum });
+  const unsure = stamped([opened, reading(1)]).slice(1);
+  expect(found.ok && found.value?.logEnd).toEqual({ lastSegment: 12, seq: 1, timeS: 1, unsure });
+});
+
+test('of what a later file was begun with it was known which was saved; of what stands in it, not', async () => {
+  const bodies = [opened, ...[1, 2, 3, 4].map(reading)];
+  const { folder } = await folderOf(bodies.slice(0, 4));
+  const segment: LogBody = { kind: 'segment', segment: 2, because: 'It failed.', header };
+  const later = [{ ...stamped(bodies)[2], body: segment }, ...stamped(bodies).slice(3)];
+  await writeFile(path.join(folder, 'run-2.jsonl'), linesOf(later).text, 'latin1');
+  const found = await readRunSoFar(nodeFileLayer, folder);
+  const { logEnd, written, readings } = (found.ok && found.value) || expect.fail('It is there.');
+  expect({ logEnd, written, readings }).toEqual({
+    logEnd: { lastSegment: 2, seq: 4, timeS: 4, unsure: stamped(bodies).slice(3) },
+    written: stamped(bodies)[4]?.stamp,
+    readings: 4,
+  });
 });

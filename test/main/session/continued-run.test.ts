@@ -170,7 +170,7 @@ function concludedAgain(inputs: readonly RunInput[], endS: number): readonly unk
   });
 }
 
-test('a program killed three times in one run goes on with it: one log, one heat-off, every line since the port was open, the same conclusions on replay', async () => {
+test('a program killed three times in one run goes on with it: one record, one heat-off, every line since the port was open, the same conclusions on replay', async () => {
   const runsFolder = await temporaryFolder();
   const { said, source } = startStill(brokeOffS + 1);
   const { runId, brokeOffAtS } = await writeCutOffRun(runsFolder, {
@@ -267,6 +267,10 @@ test('a program killed three times in one run goes on with it: one log, one heat
   const names = await readdir(path.join(runsFolder, runId));
   expect(names.filter((name) => name.endsWith('.jsonl')).sort()).toEqual([
     'labels.jsonl',
+    'run-2.jsonl',
+    'run-3.jsonl',
+    'run-4.jsonl',
+    'run-5.jsonl',
     'run.jsonl',
   ]);
   const marks = found.inputs.flatMap((input) => (input.kind === 'mark' ? [input.markId] : []));

@@ -136,7 +136,7 @@ describe('a run that broke off with the program', () => {
       { kind: 'mark', timeS: 97.5 },
     ]);
     await ask(session, 'run/stop', {});
-    const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+    const log = await readFile(path.join(runsFolder, runId, 'run-2.jsonl'), 'latin1');
     expect(log).toContain('"kind":"continued","timeS":95.5,"closedS":35');
     const { runs } = await ask(session, 'runs/list', {});
     expect(runs).toMatchObject([{ runId, ended: 'clean', readings: 61, damagedRecords: 0 }]);
@@ -182,7 +182,7 @@ describe('a run that broke off with the program', () => {
     expect(probeHub.status().source).toMatchObject({ path: expected, timeScale: 1 });
     await time.pass(1);
     await ask(session, 'run/stop', {});
-    const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
+    const log = await readFile(path.join(runsFolder, runId, 'run-2.jsonl'), 'latin1');
     const record = log.split('\n').find((line) => line.includes('"kind":"continued"'));
     expect(JSON.parse(record ?? '')).toMatchObject({
       appVersion: '0.1.0',
@@ -207,9 +207,9 @@ describe('a run that broke off with the program', () => {
       runsFolder,
       withoutProbe: true,
       faults: {
-        openAppend(file) {
-          const opened = nodeFileLayer.openAppend(file);
-          if (!opened.ok || !file.endsWith('run.jsonl')) return opened;
+        createAppend(file) {
+          const opened = nodeFileLayer.createAppend(file);
+          if (!opened.ok || !file.endsWith('run-2.jsonl')) return opened;
           const sync = () => {
             asked.open();
             return disk.passed.then(() => opened.value.sync());
