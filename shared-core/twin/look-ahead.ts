@@ -170,16 +170,20 @@ function easedFlow({ guess }: Particle): number {
   return Math.max(0.1, (0.75 - loss) / (1 - loss));
 }
 
-/** How much of the spread of the end goes with the spread of the volume collected. */
+/** Shorter than this nothing is left, as far as ranges are told [s]. */
+const leastLeftS = 10;
+
+/** How much of the spread of the end goes with the spread of the volume collected: by ratios, as the range is wide in proportion and far ends would outweigh all else. */
 function narrowing(
   remaining: Float64Array,
   collected: Float64Array,
   weights: Float64Array,
 ): number {
-  const end = weightedMoments(remaining, weights);
+  const logs = remaining.map((leftS) => Math.log(Math.max(leastLeftS, leftS)));
+  const end = weightedMoments(logs, weights);
   const volume = weightedMoments(collected, weights);
   if (end.sd === 0 || volume.sd === 0) return 0;
-  const products = remaining.map(
+  const products = logs.map(
     (value, index) => (value - end.mean) * ((collected[index] as number) - volume.mean),
   );
   const correlation = weightedMoments(products, weights).mean / (end.sd * volume.sd);

@@ -103,7 +103,7 @@ describe('createTwin', () => {
   });
 
   test('hears pot and head alike on a mountain whose pressure nobody entered, and takes a cool pot for no rich one', () => {
-    const unknown = { offsetSdK: Math.hypot(3, 0.35), pressureSdK: 3 };
+    const unknown = { offsetSdK: Math.hypot(3, 0.5), pressureSdK: 3 };
     const down = leftByPot(0, unknown);
     const up = leftByPot(-5, unknown);
     // Who takes the pot at its word believes in far more spirit.

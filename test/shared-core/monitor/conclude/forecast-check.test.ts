@@ -72,14 +72,14 @@ test('an end that moves away from forecast to forecast makes it wider, both ways
 
 test('an offset beyond what was stated makes it wider, and is the reason', () => {
   const { statedSdK } = secondAt(0);
-  const biasK = -3 * Math.hypot(statedSdK, 0.35);
+  const biasK = -3 * Math.hypot(statedSdK, 0.5);
   const check = watched(0, { biasK });
   expect(powerOf(check)).toBeCloseTo(own * Math.sqrt(1 + 3 ** 2) ** (2 / 3), 6);
   expect(check.doubt()).toEqual({ kind: 'offset', offsetK: biasK });
 });
 
 test('a reason is given once the range is half as wide again for it, and not before', () => {
-  const sdK = Math.hypot(secondAt(0).statedSdK, 0.35);
+  const sdK = Math.hypot(secondAt(0).statedSdK, 0.5);
   // √(1 + n²) to the power of two thirds is 1.44 at 1.41 standard deviations, and 1.55 at 1.65.
   expect(watched(0, { biasK: 1.41 * sdK }).doubt()).toBeNull();
   expect(watched(0, { biasK: 1.65 * sdK }).doubt()).toEqual({

@@ -155,7 +155,7 @@ test('a reading of the receiver is asked for where none was booked or weighed in
 
 test('forecasts of the fractions are held against what became of them, those of other stages are not', () => {
   // A head that holds far above where it began to makes every forecast too early.
-  const inFractions = () => ({ head: { vapourC: 81 } });
+  const inFractions = () => ({ head: { vapourC: 82 } });
   const fromTail = (timeS: number) => ({
     ...inFractions(),
     stage: timeS >= bathedS && timeS < 1260 ? 'tail' : ('first-fraction' as Stage),
