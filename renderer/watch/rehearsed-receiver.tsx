@@ -1,6 +1,7 @@
 import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useBench } from '../parts/index.ts';
+import { useWords } from '../words/index.ts';
 import './rehearsed-receiver.css';
 
 /**
@@ -9,11 +10,12 @@ import './rehearsed-receiver.css';
  */
 export function RehearsedReceiver({ onRead }: { readonly onRead: (volumeMl: number) => void }) {
   const volumeMl = useBench(({ probe }) => probe?.rehearsedReceiverMl);
+  const words = useWords();
   if (volumeMl === undefined) return null;
-  const values = { volume: volumeMl.toFixed(1) };
+  const volume = words.quantity(volumeMl, 1, 'mL');
   return (
     <div className="rehearsed-receiver">
-      <p>{say('The simulated receiver shows {volume} mL, and fills on.', values)}</p>
+      <p>{say('The simulated receiver shows {volume}, and fills on.', { volume })}</p>
       <Button onClick={() => onRead(volumeMl)}>{say('Mark what it shows now')}</Button>
     </div>
   );

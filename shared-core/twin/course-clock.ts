@@ -1,4 +1,5 @@
 import { type BatchCourse, distillateAt, flowAt } from './batch-course.ts';
+import { type CourseStart, unseenStart } from './course-start.ts';
 
 /**
  * How far a run has come along one guess's course. The heat is seldom steady for an hour and its changes are not
@@ -24,17 +25,6 @@ export interface CourseClock {
   unbookedMl: number;
 }
 
-/** How far a run has come when vapour reaches the bulb, in time along its course. */
-export interface CourseStart {
-  readonly courseS: number;
-  readonly sdS: number;
-}
-
-/**
- * Where nobody knows how the pot came to the boil: until that heat has been eased, a minute gives as much as several later. By simulation
- * of three kinds of still, where 120 to 200 did equally well.
- */
-export const unseenStart: CourseStart = { courseS: 0, sdS: 120 };
 /** Unmarked, the heat changes by a quarter in an hour, up or down; common practice, no source. */
 export const heatWalkPerS = 0.25 ** 2 / 3600;
 /** A marked easing is one by a quarter, more or less; common practice, no source. */

@@ -1,10 +1,11 @@
 import type { Random } from '../random/index.ts';
 import { emptyCourse, runCourse } from './batch-course.ts';
 import { createClock, setClock } from './course-clock.ts';
+import { startOf } from './course-start.ts';
 import { logLikelihood } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
 import { drawAnew, isMoved, moveOn, type ResampleMove } from './resample-move.ts';
-import { drawWalk, type GuessPrior, startOf, toGuess } from './still-guess.ts';
+import { drawWalk, type GuessPrior, toGuess } from './still-guess.ts';
 
 export const particleCount = 320;
 /** After so many rounds the rest is let in at once: bounds the work of one update. */

@@ -1,9 +1,10 @@
 import { type Random, systematicPicks } from '../random/index.ts';
 import { beginCourse, copyCourse, emptyCourse, runTo } from './batch-course.ts';
 import { createClock, setClock, startClock } from './course-clock.ts';
+import { startOf } from './course-start.ts';
 import { isBelow, logLikelihood, mostFrom } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
-import { type GuessPrior, logPrior, startOf, toGuess, type Walk } from './still-guess.ts';
+import { type GuessPrior, logPrior, toGuess, type Walk } from './still-guess.ts';
 
 const sweeps = 3;
 /** Scale of differential-evolution steps in seven dimensions, 2.38/√(2 d). */

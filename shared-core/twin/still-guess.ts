@@ -1,7 +1,6 @@
 import type { Random } from '../random/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import { enthalpyOfVaporizationJPerMol } from '../thermo/index.ts';
-import { type CourseStart, unseenStart } from './course-clock.ts';
 
 /** One guess of everything about the still that the bench does not tell. */
 export interface StillGuess {
@@ -131,23 +130,6 @@ export function guessPrior(settings: RunSettings, heatUp: HeatUp, biasSdK: numbe
 /** Vapour that so much heat [W] drives up the column [mol/s]. */
 function vapourMolPerS(heatW: number): number {
   return Math.max(15, heatW - flaskLossW) / latentJPerMol;
-}
-
-/** So long the heat of the heat-up goes on once vapour has come, until somebody eases it [s]. By simulation of three kinds of still. */
-const easedAfterS = 60;
-/** What came early is known to this share of itself, and never better than so well [s]. */
-const earlyShareSd = 0.7;
-const leastStartSdS = 80;
-
-/**
- * How far a run is along a guess's course when it begins, in time at the guess's own heat: what the heat-up's heat drives up beyond that
- * comes over whole, since the column's loss is met already.
- */
-export function startOf(guess: StillGuess, { heatUpMolPerS }: GuessPrior): CourseStart {
-  if (heatUpMolPerS === null) return unseenStart;
-  const more = Math.max(0, heatUpMolPerS / guess.vapourMolPerS - 1);
-  const courseS = easedAfterS * more * (1 + guess.refluxRatio);
-  return { courseS, sdS: Math.hypot(leastStartSdS, earlyShareSd * courseS) };
 }
 
 /** Heat [W] that a person would state who knew that so much vapour rises. */

@@ -25,9 +25,13 @@ export interface RecordedRun {
 /** The only run in the library, or the named one. */
 export function readRecordedRun(runsFolder: string, runId?: string): RecordedRun {
   const folder = path.join(runsFolder, runId ?? onlyRun(runsFolder));
-  const scanner = createLogScanner();
-  const items = scanner.push(readFileSync(path.join(folder, 'run.jsonl'), 'latin1'));
-  const records = items.flatMap((item) => (item.kind === 'record' ? [item.record] : []));
+  const scanned = logFiles(folder).map((file) => {
+    const scanner = createLogScanner();
+    const items = scanner.push(readFileSync(file, 'latin1'));
+    const read = items.flatMap((item) => (item.kind === 'record' ? [item.record] : []));
+    return { read, damaged: items.length - read.length + (scanner.end() === null ? 0 : 1) };
+  });
+  const records = eachOnce(scanned.flatMap(({ read }) => read));
   const header = records.flatMap(({ body }) => (body.kind === 'header' ? [body.header] : []))[0];
   if (header === undefined) throw new Error(`No header in ${folder}.`);
   return {
@@ -35,7 +39,7 @@ export function readRecordedRun(runsFolder: string, runId?: string): RecordedRun
     inputs: records.flatMap(inputsOfRecord),
     changes: records.flatMap(({ body }) => (body.kind === 'change' ? [body.change] : [])),
     endS: endOf(records),
-    damaged: items.length - records.length + (scanner.end() === null ? 0 : 1),
+    damaged: scanned.reduce((sum, { damaged }) => sum + damaged, 0),
   };
 }
 
@@ -71,6 +75,25 @@ function onlyRun(runsFolder: string): string {
   const [runId, ...others] = runIds(runsFolder);
   if (runId === undefined || others.length > 0) throw new Error(`Not one run in ${runsFolder}.`);
   return runId;
+}
+
+/** The files of a log in their order: a run that goes on has a file more. */
+function logFiles(folder: string): readonly string[] {
+  const numberOf = (name: string) => Number(/^run-(\d+)\.jsonl$/.exec(name)?.[1] ?? 1);
+  return readdirSync(folder)
+    .filter((name) => /^run(-\d+)?\.jsonl$/.test(name))
+    .sort((a, b) => numberOf(a) - numberOf(b))
+    .map((name) => path.join(folder, name));
+}
+
+/** A later file repeats what was not surely saved before it; its own opening bears the number of the last that was. */
+function eachOnce(records: readonly LogRecord[]): readonly LogRecord[] {
+  const known = new Set<number>();
+  return records.filter(({ body, stamp }) => {
+    if (body.kind === 'segment' || known.has(stamp.seq)) return false;
+    known.add(stamp.seq);
+    return true;
+  });
 }
 
 function endOf(records: readonly LogRecord[]): number {

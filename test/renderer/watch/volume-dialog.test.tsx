@@ -64,7 +64,7 @@ test('a rehearsal has a simulated receiver, marked as it stands when it is read;
   expect(screen.queryByText(/simulated receiver/)).toBeNull();
   unmount();
   shown(12.5);
-  expect(screen.getByText('The simulated receiver shows 12.5 mL, and fills on.')).toBeTruthy();
+  expect(screen.getByText(/^The simulated receiver shows 12\.5\smL, and fills on\.$/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Mark what it shows now' }));
   expect(made).toEqual([{ type: 'receiver-changed', volumeMl: 12.5 }]);
 });

@@ -121,8 +121,8 @@ export const watch: Readonly<Record<string, string>> = {
   'Mark the change': 'Wechsel vermerken',
   'Volume read': 'Menge abgelesen',
   'Volume in the receiver now': 'Menge jetzt in der Vorlage',
-  'The simulated receiver shows {volume} mL, and fills on.':
-    'Die simulierte Vorlage zeigt {volume} mL und füllt sich weiter.',
+  'The simulated receiver shows {volume}, and fills on.':
+    'Die simulierte Vorlage zeigt {volume} und füllt sich weiter.',
   'Mark what it shows now': 'Vermerken, was sie jetzt zeigt',
   'Mark the volume': 'Menge vermerken',
   'A number of millilitres, 0 or more.': 'Eine Zahl in Millilitern, 0 oder mehr.',
