@@ -35,31 +35,18 @@ const farthestMiss = 3;
 /** Where heat and flow have gone beyond a factor of 4.5 the guess is wrong, not the heat. */
 const mostLogHeat = 1.5;
 
-export function createClock(start = unseenStart): CourseClock {
-  const clock: CourseClock = {
+/** A clock at the beginning of a run. */
+export function createClock({ courseS, sdS }: CourseStart = unseenStart): CourseClock {
+  return {
     boiledS: 0,
-    courseS: 0,
+    courseS,
     logHeat: 0,
     heat: 1,
-    timeVariance: 0,
+    timeVariance: sdS ** 2,
     heatVariance: 0,
     covariance: 0,
     unbookedMl: 0,
   };
-  startClock(clock, start);
-  return clock;
-}
-
-/** Sets a clock to the beginning of a run. */
-export function startClock(clock: CourseClock, { courseS, sdS }: CourseStart): void {
-  clock.boiledS = 0;
-  clock.courseS = courseS;
-  clock.logHeat = 0;
-  clock.heat = 1;
-  clock.timeVariance = sdS ** 2;
-  clock.heatVariance = 0;
-  clock.covariance = 0;
-  clock.unbookedMl = 0;
 }
 
 /** Makes one clock the same as another. */

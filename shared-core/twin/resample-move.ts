@@ -1,6 +1,6 @@
 import { type Random, systematicPicks } from '../random/index.ts';
 import { beginCourse, copyCourse, emptyCourse, runTo } from './batch-course.ts';
-import { createClock, setClock, startClock } from './course-clock.ts';
+import { createClock, setClock } from './course-clock.ts';
 import { startOf } from './course-start.ts';
 import { isBelow, logLikelihood, mostFrom } from './observations.ts';
 import type { CloudEvidence, Particle } from './particle.ts';
@@ -98,7 +98,7 @@ function createMove(
     if (isBelow(ofPast, 0, 0, from)) return;
     const guess = toGuess(walk);
     const run = beginCourse(guess, chargeMl, untilHeadHeightK, free);
-    startClock(oldClock, startOf(guess, prior));
+    setClock(oldClock, createClock(startOf(guess, prior)));
     const past = logLikelihood(observations, 0, from, guess, free, oldClock, {
       run,
       bound: ofPast,

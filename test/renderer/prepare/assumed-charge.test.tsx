@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-core';
+import type { RequestName } from '#shared-core';
 import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { ChargeSection } from '../../../renderer/prepare/charge-section.tsx';
@@ -13,6 +13,7 @@ import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
 import { StepBar } from '../../../renderer/prepare/step-bar.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { statedDraftOf, statedFrom } from '../../../renderer/take-in/stated-draft.ts';
+import { heardProbe } from '../support/heard-probe.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(() => {
@@ -20,19 +21,6 @@ afterEach(() => {
   window.location.hash = '';
 });
 
-const serial: ProbeStatus = {
-  state: 'hearing',
-  source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
-  path: '/dev/ttyACM0',
-  lastLine: '21.4',
-  channels: ['head'],
-  latest: [],
-  readingsPerS: 1,
-  rejectedLines: 0,
-  droppedBytes: 0,
-  problem: null,
-  advice: null,
-};
 const confirms = safetyLooks.flatMap(({ checks }) =>
   checks.map(({ id }) => ({ check: id, role: 'teacher' as const })),
 );
@@ -55,7 +43,7 @@ function show() {
     request as never,
     (parts) => {
       got.push(parts);
-      parts.bench.getState().dispatch({ type: 'probe', probe: serial });
+      parts.bench.getState().dispatch({ type: 'probe', probe: heardProbe });
       parts.prepare.getState().replace(ready);
     },
   );

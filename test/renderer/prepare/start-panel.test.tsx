@@ -1,28 +1,17 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type ProbeStatus, type RequestName, serialSourceSchema } from '#shared-core';
+import type { ProbeStatus, RequestName } from '#shared-core';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { ProbeHeard } from '../../../renderer/prepare/probe-heard.tsx';
 import { rehearse } from '../../../renderer/prepare/rehearse.ts';
 import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
+import { heardProbe } from '../support/heard-probe.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
-const serial: ProbeStatus = {
-  state: 'hearing',
-  source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
-  path: '/dev/ttyACM0',
-  lastLine: '17,78.29,91.29',
-  channels: ['head'],
-  latest: [],
-  readingsPerS: 1,
-  rejectedLines: 0,
-  droppedBytes: 0,
-  problem: null,
-  advice: null,
-};
+const serial: ProbeStatus = { ...heardProbe, lastLine: '17,78.29,91.29' };
 const simulated: ProbeStatus = {
   ...serial,
   source: { kind: 'demo', rig: 'glass-bead-column', timeScale: 60, seed: 1 },

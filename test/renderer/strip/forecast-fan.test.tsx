@@ -1,27 +1,16 @@
 // @vitest-environment happy-dom
 import { cleanup } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
-import { runViewAfter } from '../../../renderer/stores/run-view-reducer.ts';
 import { ForecastFan } from '../../../renderer/strip/forecast-fan.tsx';
 import { StripDrawing } from '../../../renderer/strip/strip-drawing.tsx';
+import { openedRun } from '../support/opened-run.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
 
 /** Ten minutes in view, the fan from minute 2 to the range given: what it says, and its far end as a share of the width. */
 function fanTo(highS: number) {
-  const view = runViewAfter(null, {
-    type: 'opened',
-    run: {
-      origin: 'live',
-      runId: 'r1',
-      name: 'Pear-juice ferment',
-      startedAtIso: null,
-      settings: defaultRunSettings,
-    },
-  });
-  if (view === null) throw new Error('no view');
+  const view = openedRun();
   const endS = { low: 200, value: 300, high: highS };
   const { container, unmount } = renderInWindow(
     <StripDrawing

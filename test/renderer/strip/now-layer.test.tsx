@@ -1,26 +1,15 @@
 // @vitest-environment happy-dom
 import { cleanup } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import { defaultRunSettings } from '#shared-core';
-import { runViewAfter } from '../../../renderer/stores/run-view-reducer.ts';
 import { StripDrawing } from '../../../renderer/strip/strip-drawing.tsx';
+import { openedRun } from '../support/opened-run.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
 
 test('the dot stands where the trace ends, also when time has run ahead of the readings', () => {
   const drawn = [0, 60, 120].map((timeS) => ({ timeS, value: 60 + timeS / 10 }));
-  const view = runViewAfter(null, {
-    type: 'opened',
-    run: {
-      origin: 'live',
-      runId: 'r1',
-      name: 'Pear-juice ferment',
-      startedAtIso: null,
-      settings: defaultRunSettings,
-    },
-  });
-  if (view === null) throw new Error('no view');
+  const view = openedRun();
   const { container } = renderInWindow(
     <StripDrawing
       size={{ width: 800, height: 300 }}

@@ -1,6 +1,7 @@
 import { type AlarmView, createMonitor, defaultRunSettings, type EventBody } from '#shared-core';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
+import { runOpened } from './opened-run.ts';
 
 export const recording: EventBody<'recording'> = {
   state: 'recording',
@@ -47,15 +48,6 @@ export function runUnderWay(
   dispatch({ type: 'recording', recording: status });
   const snapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(4000));
   const { dispatch: tell } = live.getState();
-  tell({
-    type: 'opened',
-    run: {
-      origin: 'live',
-      runId: 'r1',
-      name: 'Pear-juice ferment',
-      startedAtIso: null,
-      settings: defaultRunSettings,
-    },
-  });
+  tell(runOpened);
   tell({ type: 'snapshot', runId: 'r1', snapshot: { ...snapshot, alarms: [...alarms] } });
 }

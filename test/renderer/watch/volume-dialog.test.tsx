@@ -3,24 +3,10 @@ import { cleanup, fireEvent, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import type { MarkBody } from '#shared-core';
 import { VolumeDialog } from '../../../renderer/watch/volume-dialog.tsx';
-import { probeStatusSchema } from '../../../shared-core/contract/probe-schemas.ts';
+import { heardProbe } from '../support/heard-probe.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
-
-const heard = probeStatusSchema.parse({
-  state: 'hearing',
-  source: { kind: 'demo' },
-  path: null,
-  lastLine: null,
-  channels: ['head'],
-  latest: [],
-  readingsPerS: 1,
-  rejectedLines: 0,
-  droppedBytes: 0,
-  problem: null,
-  advice: null,
-});
 
 test('a volume beyond the charge is marked only when it is pressed a second time, unchanged', () => {
   const made: MarkBody[] = [];
@@ -57,7 +43,7 @@ test('a rehearsal has a simulated receiver, marked as it stands when it is read;
       />,
       undefined,
       ({ bench }) => {
-        bench.getState().dispatch({ type: 'probe', probe: { ...heard, rehearsedReceiverMl } });
+        bench.getState().dispatch({ type: 'probe', probe: { ...heardProbe, rehearsedReceiverMl } });
       },
     );
   const { unmount } = shown(undefined);
