@@ -66,8 +66,15 @@ function movedWords({
     : worded('after {after} of boiling the end lies {by} earlier than was expected then', values);
 }
 
+/** The model cannot tell them apart. By simulation, plates that full heat had filled stay poorer by half a kelvin for a whole plateau. */
 function offsetWords(kelvins: string, isHigh: boolean): string {
   return isHigh
-    ? worded('it fits only if the head is shown {kelvins} K too high', { kelvins })
-    : worded('it fits only if the head is shown {kelvins} K too low', { kelvins });
+    ? worded(
+        'its head stands {kelvins} K higher than the model can explain, as over a column that still had full heat when vapour came, or by a probe that shows too much',
+        { kelvins },
+      )
+    : worded(
+        'its head stands {kelvins} K lower than the model can explain, as by a probe that shows too little or an air pressure that is lower than stated',
+        { kelvins },
+      );
 }

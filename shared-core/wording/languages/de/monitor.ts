@@ -47,10 +47,10 @@ export const monitor: Readonly<Record<string, string>> = {
     'Nach dem Modell ist die Grenze überschritten, nach dem Kopf nicht: es wird kein Ende genannt. Nach dem Kopf richten.',
   'from one minute to the next the head is {kelvins} K off what was expected':
     'von einer Minute zur nächsten liegt der Kopf um {kelvins} K neben dem Erwarteten',
-  'it fits only if the head is shown {kelvins} K too high':
-    'es passt nur, wenn der Kopf um {kelvins} K zu hoch angezeigt wird',
-  'it fits only if the head is shown {kelvins} K too low':
-    'es passt nur, wenn der Kopf um {kelvins} K zu tief angezeigt wird',
+  'its head stands {kelvins} K higher than the model can explain, as over a column that still had full heat when vapour came, or by a probe that shows too much':
+    'ihr Kopf steht {kelvins} K höher, als das Modell erklären kann, wie über einer Kolonne, die beim ersten Dampf noch volle Hitze hatte, oder bei einem Fühler, der zu viel zeigt',
+  'its head stands {kelvins} K lower than the model can explain, as by a probe that shows too little or an air pressure that is lower than stated':
+    'ihr Kopf steht {kelvins} K tiefer, als das Modell erklären kann, wie bei einem Fühler, der zu wenig zeigt, oder einem tieferen Luftdruck als angegeben',
   'after {after} of boiling the end lies {by} later than was expected then':
     'nach {after} Sieden liegt das Ende {by} später als damals erwartet',
   'after {after} of boiling the end lies {by} earlier than was expected then':

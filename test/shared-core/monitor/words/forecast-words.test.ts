@@ -31,7 +31,7 @@ test('a still that does not do what the model expects is told of with what is un
     'This still does not behave as the model expects: after 25 min of boiling the end lies 11 min later than was expected then; the range is wider for it. Go by the head.',
     'This still does not behave as the model expects: after 25 min of boiling the end lies 1 min earlier than was expected then; no end is told until it does. Go by the head.',
     'This still does not behave as the model expects: from one minute to the next the head is 1.3 K off what was expected; the range is wider for it. Go by the head.',
-    'This still does not behave as the model expects: it fits only if the head is shown 0.8 K too high; the range is wider for it. Go by the head.',
-    'This still does not behave as the model expects: it fits only if the head is shown 2.0 K too low; no end is told until it does. Go by the head.',
+    'This still does not behave as the model expects: its head stands 0.8 K higher than the model can explain, as over a column that still had full heat when vapour came, or by a probe that shows too much; the range is wider for it. Go by the head.',
+    'This still does not behave as the model expects: its head stands 2.0 K lower than the model can explain, as by a probe that shows too little or an air pressure that is lower than stated; no end is told until it does. Go by the head.',
   ]);
 });
