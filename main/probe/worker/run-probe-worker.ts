@@ -11,6 +11,8 @@ export function runProbeWorker(): void {
   const exit = () => process.exit(0);
   // The services are gone: nobody is left to hear anything.
   process.on('disconnect', exit);
+  // Gone before this one could listen for it: that is told to nobody any more.
+  if (process.connected === false) exit();
   // Ctrl+C in a terminal goes to every process of the group; the services end this one in order.
   process.on('SIGINT', () => {});
   serveProbeWorker({
