@@ -5,10 +5,10 @@
  * Usage: fork of recording-program.ts RUNS_FOLDER
  */
 import process from 'node:process';
-import { forkDesk, forkProbeWorker } from '#main';
+import { forkDesk, forkProbeWorker, systemClock } from '#main';
 import { composeServices } from '../../app/compose-services.ts';
 import { watchLongestPiece } from './longest-piece.ts';
-import { longestPieceRequest } from './recording-services.ts';
+import { longestPieceRequest, savedRequest } from './recording-services.ts';
 
 export interface Asked {
   readonly id: number;
@@ -28,6 +28,12 @@ const piece = watchLongestPiece();
 process.on('message', ({ id, name, body }: Asked) => {
   if (name === longestPieceRequest) {
     process.send?.({ id, result: { ok: true, value: piece.takeMs() } });
+    return;
+  }
+  if (name === savedRequest) {
+    const { savedToS } = session.recordingStatus();
+    const value = { savedToS, atS: systemClock.monotonicS() };
+    process.send?.({ id, result: { ok: true, value } });
     return;
   }
   void session.handle(name, body, { mayCommand: true }).then((result) => {

@@ -18,11 +18,21 @@ export interface RecordingServices {
   record(path: string): Promise<string>;
   /** The longest piece of work that the services did without a look at the record, since last asked [ms of the processor]. */
   longestPieceMs(): Promise<number>;
+  /** Up to which run time all is on the disk [s], and when that was so by the computer's monotonic clock [s]. */
+  saved(): Promise<Saved>;
+  /** Ends it as the system does with a program that asks for too much memory: at once, and unasked. */
+  kill(): Promise<void>;
   close(): Promise<void>;
 }
 
-/** No request of the contract: what the measured program says of itself. */
+export interface Saved {
+  readonly savedToS: number | null;
+  readonly atS: number;
+}
+
+/** No requests of the contract: what the measured program says of itself. */
 export const longestPieceRequest = 'longest-piece';
+export const savedRequest = 'saved';
 
 interface Answered {
   readonly id: number;
@@ -63,6 +73,12 @@ export async function startRecordingServices(runsFolder: string): Promise<Record
       return (await ask('run/start', { settings: defaultRunSettings })).runId;
     },
     longestPieceMs: () => send(longestPieceRequest, {}) as Promise<number>,
+    saved: () => send(savedRequest, {}) as Promise<Saved>,
+    async kill() {
+      const ended = once(child, 'exit');
+      child.kill('SIGKILL');
+      await ended;
+    },
     async close() {
       const ended = once(child, 'exit');
       child.disconnect();
