@@ -27,7 +27,6 @@ export function composeServices(composition: Composition): Promise<Session> {
   const { shell, version, runsFolder, startWorker, startDesk, fileLayer } = composition;
   return createSession({
     probeHub: createIsolatedProbeHub({
-      clock: systemClock,
       scheduler: systemScheduler,
       startWorker,
     }),

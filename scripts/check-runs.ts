@@ -71,8 +71,9 @@ async function check(runsFolder: string): Promise<number> {
   return counts.damaged + counts.unreadable + doubtful === 0 ? 0 : 1;
 }
 
-function isPlain({ state, timeDoubts, closed, lost, unknownRecords }: RunCheck): boolean {
-  const isAllKnown = lost.length === 0 && unknownRecords === 0;
+function isPlain(check: RunCheck): boolean {
+  const { state, timeDoubts, closed, lost, unread, unknownRecords } = check;
+  const isAllKnown = lost.length + unread.length === 0 && unknownRecords === 0;
   return state === 'whole' && isAllKnown && timeDoubts.length + closed.length === 0;
 }
 
@@ -84,6 +85,10 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
   const counts = `${missingRecords} records missing, ${unknownRecords} not understood`;
   const why = problem ?? counts;
   const doubts = found.timeDoubts.map((doubt) => `  ${describeDoubt(doubt)}`);
+  const unread = found.unread.map(
+    ({ fromS, toS }) =>
+      `  nobody read the probe from ${fromS.toFixed(1)} ${toS === null ? 's' : `to ${toS.toFixed(1)} s`} of the run${toS === null ? ' on' : ''}: what it sent then is lost`,
+  );
   const closed = found.closed.map(
     ({ fromS, toS }) =>
       `  the program was closed from ${fromS.toFixed(1)} to ${toS.toFixed(1)} s of the run: no readings`,
@@ -92,7 +97,9 @@ function describe({ runId, state, problem, ...found }: RunCheck): string {
     (one) =>
       `  ${one.readings} readings between ${one.fromS.toFixed(1)} and ${one.toS.toFixed(1)} s of the run are missing: ${whyLost(one)}`,
   );
-  return [`${runId}: ${state}, ${why}`, ...places, ...lost, ...closed, ...doubts].join('\n');
+  return [`${runId}: ${state}, ${why}`, ...places, ...lost, ...unread, ...closed, ...doubts].join(
+    '\n',
+  );
 }
 
 function whyLost({ where }: RunCheck['lost'][number]): string {

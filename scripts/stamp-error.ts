@@ -7,7 +7,7 @@
 import { fork } from 'node:child_process';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
-import { createIsolatedProbeHub, forkProbeWorker, systemClock, systemScheduler } from '#main';
+import { createIsolatedProbeHub, forkProbeWorker, systemScheduler } from '#main';
 import { serialSourceSchema } from '#shared-core';
 import { linesPerKelvin, startCountingProbe } from './attack/counting-probe.ts';
 import { quantile } from './measuring/quantile.ts';
@@ -21,7 +21,6 @@ const busy = Array.from({ length: busyLoops }, () =>
 );
 const probe = startCountingProbe(linesPerS);
 const hub = createIsolatedProbeHub({
-  clock: systemClock,
   scheduler: systemScheduler,
   startWorker: () => forkProbeWorker(),
 });

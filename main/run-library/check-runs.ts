@@ -4,7 +4,7 @@ import type { FileLayer } from '../file-layer/index.ts';
 import { trashFolder } from './bin.ts';
 import { headerLostWords } from './header-lost.ts';
 import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
-import type { LostReadings } from './left-out.ts';
+import type { LostReadings, Unread } from './left-out.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
 import { unreadableRun } from './unreadable-run.ts';
@@ -24,6 +24,8 @@ export interface RunCheck {
   readonly timeDoubts: readonly TimeDoubt[];
   /** Readings that found no room, by where they were lost. */
   readonly lost: readonly LostReadings[];
+  /** When the part of the program that reads the probe had stopped [s]: what the probe sent then is lost. */
+  readonly unread: readonly Unread[];
   /** When the program was closed in mid-run [s]: no readings, and none lost of those recorded. */
   readonly closed: readonly { readonly fromS: number; readonly toS: number }[];
   readonly problem: string | null;
@@ -52,14 +54,15 @@ async function checkRun(
     const { message } = summarised.error;
     if ((await unreadableRun(files, runsFolder, runId, summarised.error)) === null) return null;
     const nothing = { readings: 0, missingRecords: 0, unknownRecords: 0, damage: [], torn: [] };
-    const noTimes = { timeDoubts: [], closed: [], lost: [] };
+    const noTimes = { timeDoubts: [], closed: [], lost: [], unread: [] };
     return { runId, state: 'unreadable', ...nothing, ...noTimes, problem: message };
   }
-  const { summary, header, report, lost } = summarised.value;
+  const { summary, header, report, lost, unread } = summarised.value;
   const timeDoubts = times.doubts();
   const { problem: _, ...read } = report;
   const { readings } = summary;
-  const found = { runId, readings, ...read, timeDoubts, lost, closed: times.closed() };
+  const closed = times.closed();
+  const found = { runId, readings, ...read, timeDoubts, lost, unread, closed };
   if (header === null) return { ...found, state: 'unreadable', problem: headerLostWords() };
   // A file that is gone leaves no damaged bytes behind, only numbers that are in no other.
   const isDamaged = found.damage.length > 0 || found.missingRecords > 0;

@@ -17,11 +17,19 @@ interface Unadvised {
   readonly toS: number | null;
 }
 
+/** From when on nobody read the probe [s], and when it was heard again; null where it never was. */
+export interface Unread {
+  readonly fromS: number;
+  readonly toS: number | null;
+}
+
 /** Gathers what a run's record lacks, and what the run itself had to do without, record by record. */
 export interface LeftOut {
   add(record: Pick<LogRecord, 'body'>): void;
   /** For each place where readings were lost for want of room, all of them together. */
   lost(): readonly LostReadings[];
+  /** When nobody read the probe. */
+  unread(): readonly Unread[];
   /** Everything that is or was missing, each cause in a sentence that says what is and what is not lost. */
   sentences(report: Pick<ReadReport, 'missingRecords' | 'unknownRecords'>): readonly string[];
 }
@@ -29,9 +37,17 @@ export interface LeftOut {
 export function createLeftOut(): LeftOut {
   const lost = new Map<Where, LostReadings>();
   const unadvised: Unadvised[] = [];
+  const unread: Unread[] = [];
   return {
     add({ body }) {
       const stretch = unadvised.at(-1);
+      const gap = unread.at(-1);
+      if (body.kind === 'link') {
+        if (gap?.toS === null) unread.splice(-1, 1, { ...gap, toS: body.timeS });
+        if (body.reason === 'reader-stopped' && body.state === 'lost') {
+          unread.push({ fromS: body.timeS, toS: null });
+        }
+      }
       if (body.kind === 'monitor-failed') unadvised.push({ fromS: body.timeS, toS: null });
       if (body.kind === 'continued' && stretch?.toS === null) {
         unadvised.splice(-1, 1, { ...stretch, toS: body.timeS });
@@ -47,6 +63,7 @@ export function createLeftOut(): LeftOut {
       });
     },
     lost: () => [...lost.values()],
+    unread: () => [...unread],
     sentences: ({ missingRecords, unknownRecords }) => [
       ...(missingRecords === 0
         ? []
@@ -65,6 +82,7 @@ export function createLeftOut(): LeftOut {
             ),
           ]),
       ...[...lost.values()].map(lostWords),
+      ...unread.map(unreadWords),
       ...unadvised.map(unadvisedWords),
     ],
   };
@@ -80,6 +98,19 @@ function lostWords({ where, readings, fromS, toS }: LostReadings): string {
     : worded(
         '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.',
         values,
+      );
+}
+
+function unreadWords({ fromS, toS }: Unread): string {
+  const from = clockWords(fromS);
+  return toS === null
+    ? worded(
+        'From {from} on nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.',
+        { from },
+      )
+    : worded(
+        'From {from} to {to} nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.',
+        { from, to: clockWords(toS) },
       );
 }
 

@@ -13,7 +13,7 @@ import {
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { readLabels } from './labels.ts';
-import { createLeftOut, type LostReadings } from './left-out.ts';
+import { createLeftOut, type LostReadings, type Unread } from './left-out.ts';
 import { localIso } from './local-iso.ts';
 import { logFiles } from './log-files.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
@@ -26,6 +26,7 @@ export interface SummarisedRun {
   readonly header: LogHeader | null;
   readonly report: ReadReport;
   readonly lost: readonly LostReadings[];
+  readonly unread: readonly Unread[];
 }
 
 /** Derives a run's summary from its log alone; shows each record to whoever else wants to see it. */
@@ -80,7 +81,7 @@ export async function summariseRun(
     damagedRecords: report.missingRecords,
     unreadable: header === null ? { why: 'header-lost', message: '' } : null,
   };
-  return succeed({ summary, header, report, lost: leftOut.lost() });
+  return succeed({ summary, header, report, lost: leftOut.lost(), unread: leftOut.unread() });
 }
 
 function createGathering() {

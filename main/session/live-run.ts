@@ -179,7 +179,9 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     change: Pick<Extract<RunInput, { kind: 'link' }>, 'state' | 'reason'>,
   ): void {
     if (ended || atS > endsAtS) return;
-    const timeS = runClock.stamp(atS);
+    // A reader that stopped took along what it had heard since, be it before the run: the run begins without it.
+    const fromS = change.reason === 'reader-stopped' ? Math.max(atS, startedAtS) : atS;
+    const timeS = runClock.stamp(fromS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
   }
 

@@ -71,8 +71,8 @@ function withLinkChange(
   const isOpen = last !== undefined && last.toS === null;
   if (change.state === 'lost') {
     const { timeS, reason } = change;
-    // A probe that was lost already, and then the program too: two reasons, one after the other.
-    if (isOpen && reason !== 'program-closed') return gaps;
+    // A probe that was lost already, and then whoever listened too: two reasons, one after the other.
+    if (isOpen && reason !== 'program-closed' && reason !== 'reader-stopped') return gaps;
     const before = isOpen ? [...gaps.slice(0, -1), { ...last, toS: timeS }] : gaps;
     return [...before, { fromS: timeS, toS: null, reason }];
   }

@@ -1,10 +1,4 @@
-import {
-  createIsolatedProbeHub,
-  forkProbeWorker,
-  type ProbeWorker,
-  systemClock,
-  systemScheduler,
-} from '#main';
+import { createIsolatedProbeHub, forkProbeWorker, type ProbeWorker, systemScheduler } from '#main';
 import { serialSourceSchema } from '#shared-core';
 import { startSpeaker } from './soak-speaker.ts';
 
@@ -13,7 +7,6 @@ export async function startSoakedProbe(pace: string) {
   const speaker = await startSpeaker(pace);
   let worker: ProbeWorker | null = null;
   const probeHub = createIsolatedProbeHub({
-    clock: systemClock,
     scheduler: systemScheduler,
     startWorker() {
       worker = forkProbeWorker();

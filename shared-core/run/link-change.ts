@@ -3,6 +3,8 @@ import { z } from 'zod';
 /**
  * The probe's line went quiet or came back: unplugged, silent, computer asleep, program closed in mid-run. One that is back with
  * the reason `clock-stepped` was closed for longer than the times say: the computer's clock was set or lost meanwhile.
+ * `reader-stopped`: the process that reads the probe ended and took along what it had heard and not handed on; lost from the
+ * moment up to which it had, also where the probe was lost already.
  * Part of the record, so that a gap is never mistaken for a steady head.
  */
 export const linkChangeSchema = z.strictObject({
@@ -17,6 +19,7 @@ export const linkChangeSchema = z.strictObject({
     'clock-stepped',
     'probe-changed',
     'program-closed',
+    'reader-stopped',
   ]),
 });
 

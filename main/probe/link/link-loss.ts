@@ -3,10 +3,15 @@ import type { ProbeLinkChange } from '../probe-hub.ts';
 
 type Reason = Extract<RunInput, { kind: 'link' }>['reason'];
 
-/** Tells of losses and returns once each, in pairs, and only after something was heard at all. */
+/** Tells of losses and returns once each, and only after something was heard at all. */
 export interface LinkLoss {
   heard(atS: number): void;
   lost(reason: Reason, atS: number): void;
+  /**
+   * Whoever reads the probe stopped, and nobody is told what was heard after this moment. Told also where the probe was lost already:
+   * another of several probes may have been heard meanwhile, or this one again.
+   */
+  readerStopped(upToS: number): void;
   /** What came back is not the probe that was lost. */
   otherProbe(): void;
   isLost(): boolean;
@@ -16,6 +21,13 @@ export function createLinkLoss(tell: (change: ProbeLinkChange) => void): LinkLos
   let everHeard = false;
   let lostFor: Reason | null = null;
   let other = false;
+
+  function lose(reason: Reason, atS: number): void {
+    if (!everHeard) return;
+    lostFor = reason;
+    tell({ atS, state: 'lost', reason });
+  }
+
   return {
     heard(atS) {
       everHeard = true;
@@ -26,9 +38,10 @@ export function createLinkLoss(tell: (change: ProbeLinkChange) => void): LinkLos
       tell({ atS, state: 'back', reason });
     },
     lost(reason, atS) {
-      if (!everHeard || lostFor !== null) return;
-      lostFor = reason;
-      tell({ atS, state: 'lost', reason });
+      if (lostFor === null) lose(reason, atS);
+    },
+    readerStopped(upToS) {
+      if (lostFor !== 'reader-stopped') lose('reader-stopped', upToS);
     },
     otherProbe() {
       other = true;

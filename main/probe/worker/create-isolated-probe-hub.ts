@@ -8,7 +8,7 @@ import {
   type ServiceProblem,
   worded,
 } from '#shared-core';
-import type { Clock, Scheduler } from '../../clock/index.ts';
+import type { Scheduler } from '../../clock/index.ts';
 import { createLinkLoss } from '../link/link-loss.ts';
 import { createListeners } from '../listeners.ts';
 import { isPseudoTerminalName } from '../port/line-ticket.ts';
@@ -19,7 +19,6 @@ import { createWorkerKeeper } from './worker-keeper.ts';
 import type { ProbeWorker } from './worker-port.ts';
 
 export interface IsolatedProbeHubOptions {
-  readonly clock: Clock;
   readonly scheduler: Scheduler;
   readonly startWorker: () => ProbeWorker;
 }
@@ -37,12 +36,14 @@ const restartingAdvice = worded(
  * here it becomes a lost link, a new process and a new connection, and nothing else stops.
  */
 export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeHub {
-  const { clock, scheduler, startWorker } = options;
+  const { scheduler, startWorker } = options;
   const listeners = createListeners();
   const loss = createLinkLoss((change) => listeners.tell('link', change));
   let status: ProbeStatus = noProbeStatus;
   /** Null until a process has said how far it told; a process that is gone tells nothing more. */
   let heardUpToS: number | null = null;
+  /** When the newest thing that was told happened: a batch goes further than what was said of it before. */
+  let toldUpToS = Number.NEGATIVE_INFINITY;
   let listing: Promise<readonly PortInfo[]> | null = null;
   /** What should be connected, whatever happens to the process. */
   let wanted: ProbeSource | null = null;
@@ -86,6 +87,7 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
       const [first] = readings;
       if (first === undefined) return;
       loss.heard(first.atS);
+      toldUpToS = readings.reduce((latestS, { atS }) => Math.max(latestS, atS), toldUpToS);
       listeners.tell('readings', readings);
       readings = [];
     };
@@ -112,9 +114,10 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   }
 
   function lost(): void {
+    const upToS = Math.max(toldUpToS, heardUpToS ?? toldUpToS);
     heardUpToS = null;
     if (wanted === null) return;
-    loss.lost('silent', clock.monotonicS());
+    loss.readerStopped(upToS);
     tellStatus({ ...status, source: wanted, state: 'lost', advice: restartingAdvice });
   }
 

@@ -16,6 +16,11 @@ const act = worded(
 const promptAct = worded('{act} Check the plug at the computer and the cable up to the still.', {
   act,
 });
+/** Plug and cable are not to blame. */
+const readerAct = worded(
+  '{act} The program starts reading again by itself; if it does not, close it and start it again, and go on with this run.',
+  { act },
+);
 
 /**
  * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
@@ -53,9 +58,10 @@ export const probeLost = {
   },
   reason: (facts) => {
     const because = faultBecause(facts, worded('the probe sends nothing that can be used'));
-    const { dropouts, timeS } = facts;
+    const { dropouts, fault, timeS } = facts;
+    const toDo = fault === 'reader-stopped' ? readerAct : promptAct;
     if (dropouts.count < 2) {
-      return { because, wouldChangeIf: worded('Good readings coming in again.'), act: promptAct };
+      return { because, wouldChangeIf: worded('Good readings coming in again.'), act: toDo };
     }
     return {
       because: worded('{because} The probe has dropped out {count} times in {time}.', {
@@ -67,7 +73,7 @@ export const probeLost = {
         '{quietAgain} without a dropout; once you have answered, good readings.',
         { quietAgain: span(quietAgainS) },
       ),
-      act: promptAct,
+      act: toDo,
     };
   },
   sentence: ({ fault }) =>

@@ -6,6 +6,7 @@ export type ProbeFault =
   | 'silent'
   | 'open-circuit'
   | 'program-closed'
+  | 'reader-stopped'
   | 'spikes'
   | 'step'
   | 'frozen'
@@ -22,6 +23,9 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
   silent: worded('the probe sends nothing'),
   'open-circuit': worded('the probe reports an open circuit or an impossible value'),
   'program-closed': worded('the program was closed and heard nothing'),
+  'reader-stopped': worded(
+    'the part of the program that reads the probe stopped and is being started again',
+  ),
   spikes: worded('readings jump back and forth faster than a bulb can follow'),
   step: worded('the reading jumped faster than vapour can change, as when a probe slips'),
   frozen: worded('the reading has stopped changing altogether, even in its last digit'),
@@ -32,7 +36,7 @@ export const probeFaultWords: Readonly<Record<ProbeFault, string>> = {
 
 /** True for what a loose plug or a broken cable does: readings fail to come, and may come again. */
 export function isDropout(fault: ProbeFault | null): boolean {
-  return fault === 'lost' || fault === 'silent' || fault === 'open-circuit';
+  return fault !== null && faultKinds[fault] === 'gone';
 }
 
 /**
@@ -45,6 +49,7 @@ export const faultKinds = {
   lost: 'gone',
   silent: 'gone',
   'open-circuit': 'gone',
+  'reader-stopped': 'gone',
   'program-closed': 'unheard',
   spikes: 'impossible',
   step: 'impossible',

@@ -39,7 +39,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   const steps = createBelievableSteps();
   const pace = createReadingPace();
   let frozen = false;
-  let lostFor: 'link' | 'program' | null = null;
+  let lostFor: 'link' | 'reader' | 'program' | null = null;
   /** Since when the program has been listening; never while it was closed. */
   let listensSinceS = 0;
   let lastValueC: number | null = null;
@@ -52,6 +52,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   const noReadingFault = (timeS: number): ProbeFault | null => {
     const quietS = timeS - Math.max(pace.lastS() ?? 0, listensSinceS);
     if (lostFor === 'link' && quietS > 2) return 'lost';
+    if (lostFor === 'reader' && quietS > 2) return 'reader-stopped';
     const patienceS = Math.max(silenceS, pace.patienceS(impossibleS !== null));
     if (quietS <= patienceS) return lostFor === 'program' ? 'program-closed' : null;
     if (isWithin(impossibleS, timeS, patienceS)) return 'open-circuit';
@@ -94,7 +95,8 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
     seeLink: ({ state, reason, timeS }) => {
       const isProgram = reason === 'program-closed' || reason === 'clock-stepped';
       if (isProgram) listensSinceS = state === 'lost' ? Number.POSITIVE_INFINITY : timeS;
-      if (state === 'lost') lostFor = isProgram ? 'program' : 'link';
+      const isReader = reason === 'reader-stopped';
+      if (state === 'lost') lostFor = isProgram ? 'program' : isReader ? 'reader' : 'link';
       // Whether the probe is still there, only a reading tells.
       else if (!isProgram) lostFor = null;
     },

@@ -84,6 +84,7 @@ test('of a run that cannot be read nothing is told but why', async () => {
       torn: [],
       timeDoubts: [],
       lost: [],
+      unread: [],
       closed: [],
       problem: 'There is no run log in this folder.',
     },

@@ -247,6 +247,36 @@ test('a monitor that failed is told of the time in which nobody was advised, to 
   ]);
 });
 
+test('a reader of the probe that stopped is told of the time in which nothing was heard, to the end or until something was', async () => {
+  type Link = Extract<LogBody, { kind: 'link' }>;
+  const link = (timeS: number, state: Link['state'], reason: Link['reason']): LogBody => {
+    return { kind: 'link', timeS, state, reason };
+  };
+  const { summary, unread } = await summaryOf({
+    'run.jsonl': logText([
+      { kind: 'header', header },
+      reading(1, 20),
+      link(30, 'lost', 'unplugged'),
+      link(61, 'lost', 'reader-stopped'),
+      link(63.5, 'back', 'reader-stopped'),
+      reading(63.5, 20),
+      link(90, 'lost', 'silent'),
+      link(95, 'back', 'silent'),
+      link(660, 'lost', 'reader-stopped'),
+      { kind: 'end', timeS: 700, how: 'clean' },
+    ]),
+  });
+  const why =
+    'nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.';
+  expect([summary.leftOut, unread]).toEqual([
+    [`From 0:01:01 to 0:01:03 ${why}`, `From 0:11:00 on ${why}`],
+    [
+      { fromS: 61, toS: 63.5 },
+      { fromS: 660, toS: null },
+    ],
+  ]);
+});
+
 test('what is missing from a record is told by its cause, and no record of a newer version is called damaged', async () => {
   const newer = { kind: 'weighed-by-itself', timeS: 3 } as unknown as LogBody;
   const { summary } = await summaryOf({

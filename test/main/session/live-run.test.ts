@@ -134,6 +134,17 @@ test('what the probe process had to give up is told by the record, in run time, 
   ]);
 });
 
+test('a reader of the probe that stopped before it had told anything of the run is missing from its first second on', async () => {
+  const { time, probeHub, inputs, session, startS } = await started();
+  await time.pass(2);
+  probeHub.send('link', { atS: startS - 1, state: 'lost', reason: 'reader-stopped' });
+  await ask(session, 'run/stop', {});
+  expect(await inputs()).toEqual([
+    // Of the second that was worked out already nothing can be said any more.
+    { kind: 'link', timeS: 0.5, state: 'lost', reason: 'reader-stopped' },
+  ]);
+});
+
 test('a lost probe before the run, or after its end was asked for, is not of the run', async () => {
   const { time, probeHub, inputs, session, startS } = await started();
   await time.pass(2);

@@ -18,3 +18,12 @@ test('a run that went on says when the program was closed, and that nobody knows
   cleanup();
   expect(noteOf({ ...gap, reason: 'unplugged' })).toBe('');
 });
+
+test('a run says when the part that reads the probe had stopped', () => {
+  const gap = { fromS: 60.25, toS: 63.5, reason: 'reader-stopped' };
+  expect(noteOf(gap)).toBe(
+    'The part of the program that reads the probe stopped from 0:01:00 to 0:01:03: what the probe sent then is not recorded.',
+  );
+  cleanup();
+  expect(noteOf({ ...gap, toS: null })).toBe('');
+});

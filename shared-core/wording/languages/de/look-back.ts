@@ -71,6 +71,10 @@ export const lookBack: Readonly<Record<string, string>> = {
     '{count, plural, one {# beschädigter Eintrag wurde übergangen} other {# beschädigte Einträge wurden übergangen}}; der Rest ist gut.',
   '{count, plural, one {# record is} other {# records are}} left out here: a newer version of this program wrote what this one does not know. Nothing of it is lost; that version shows it.':
     '{count, plural, one {# Eintrag fehlt} other {# Einträge fehlen}} hier: eine neuere Version dieses Programms schrieb, was diese nicht kennt. Verloren ist davon nichts; jene Version zeigt es.',
+  'From {from} on nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.':
+    'Ab {from} ist nichts von der Sonde aufgezeichnet: Der Teil des Programms, der sie liest, war stehen geblieben. Was die Sonde in dieser Zeit sendete, ist verloren.',
+  'From {from} to {to} nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.':
+    'Von {from} bis {to} ist nichts von der Sonde aufgezeichnet: Der Teil des Programms, der sie liest, war stehen geblieben. Was die Sonde in dieser Zeit sendete, ist verloren.',
   '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: the disk took nothing, and memory had no more room.':
     '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: der Datenträger nahm nichts an, und im Speicher war kein Platz mehr.',
   '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.':

@@ -11,6 +11,8 @@ export const monitor: Readonly<Record<string, string>> = {
   'the probe sends nothing': 'die Sonde sendet nichts',
   'the probe reports an open circuit or an impossible value':
     'die Sonde meldet eine Unterbrechung oder einen unmöglichen Wert',
+  'the part of the program that reads the probe stopped and is being started again':
+    'der Teil des Programms, der die Sonde liest, ist stehen geblieben und wird neu gestartet',
   'the program was closed and heard nothing': 'das Programm war geschlossen und hat nichts gehört',
   'readings jump back and forth faster than a bulb can follow':
     'die Werte springen schneller hin und her, als ein Fühler folgen kann',

@@ -85,6 +85,8 @@ export const prompts: Readonly<Record<string, string>> = {
     'Hinfällig, sobald wieder Werte kommen, die stimmen können.',
   'The head cannot be trusted.': 'Dem Kopf ist nicht zu trauen.',
   'The head cannot be trusted: {probeFault}.': 'Dem Kopf ist nicht zu trauen: {probeFault}.',
+  '{act} The program starts reading again by itself; if it does not, close it and start it again, and go on with this run.':
+    '{act} Das Programm liest von selbst wieder; wenn nicht, schließen, neu starten und mit diesem Versuch weitermachen.',
   '{act} Check the plug at the computer and the cable up to the still.':
     '{act} Den Stecker am Computer und das Kabel bis zur Apparatur prüfen.',
   'Probe lost': 'Sonde ausgefallen',

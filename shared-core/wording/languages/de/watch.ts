@@ -29,6 +29,8 @@ export const watch: Readonly<Record<string, string>> = {
   'from {from} to {to}': 'von {from} bis {to}',
   '<strong>The program was closed {closed}:</strong> no readings.':
     '<strong>Das Programm war geschlossen, {closed}:</strong> keine Werte.',
+  '<strong>The part of the program that reads the probe stopped {stopped}:</strong> what the probe sent then is not recorded.':
+    '<strong>Der Teil des Programms, der die Sonde liest, stand still, {stopped}:</strong> Was die Sonde in dieser Zeit sendete, ist nicht aufgezeichnet.',
   'The computer’s clock was set meanwhile, or had lost the time: the program was closed for longer than that, nobody knows how long, and moments after it come too early. Set the clock, and write the time of day into a note.':
     'Die Uhr des Rechners wurde inzwischen gestellt oder hatte die Zeit verloren: Das Programm war länger geschlossen, niemand weiß wie lange, und Zeitpunkte danach stehen zu früh. Die Uhr stellen und die Uhrzeit in eine Notiz schreiben.',
   '{drops} drops/min': '{drops} Tropfen/min',

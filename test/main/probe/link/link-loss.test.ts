@@ -27,3 +27,24 @@ test('losses and returns are told in pairs, once each, and none before anything 
     '10 back silent',
   ]);
 });
+
+test('a reader that stopped is told once until something is heard, also of a probe that was lost already', () => {
+  const told: string[] = [];
+  const loss = createLinkLoss(({ atS, state, reason }) => told.push(`${atS} ${state} ${reason}`));
+  loss.readerStopped(1);
+  loss.heard(2);
+  loss.lost('unplugged', 3);
+  loss.readerStopped(4);
+  loss.readerStopped(5);
+  loss.lost('silent', 6);
+  loss.heard(7);
+  loss.readerStopped(8);
+  loss.heard(9);
+  expect(told).toEqual([
+    '3 lost unplugged',
+    '4 lost reader-stopped',
+    '7 back reader-stopped',
+    '8 lost reader-stopped',
+    '9 back reader-stopped',
+  ]);
+});

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createIsolatedProbeHub, type ProbeReading, type ProbeWorker } from '#main';
+import type { ProbeLinkChange } from '../../../../main/probe/probe-hub.ts';
 import {
   type ProbeWorkerParts,
   serveProbeWorker,
@@ -88,7 +89,7 @@ function isolated({ startsInS = 0, begun = (_: FakeProbeHub) => {} } = {}) {
     begun(worker.hub);
     return worker;
   };
-  const hub = createIsolatedProbeHub({ clock: time.clock, scheduler: time.scheduler, startWorker });
+  const hub = createIsolatedProbeHub({ scheduler: time.scheduler, startWorker });
   const told: string[] = [];
   const readings: ProbeReading[] = [];
   hub.on('readings', (heard) => readings.push(...heard));
@@ -130,7 +131,7 @@ describe('createIsolatedProbeHub', () => {
     await time.pass(1);
     expect(workers.length).toBe(2);
     await say(78.5);
-    expect(told).toEqual(['78.4', 'lost silent', 'back silent', '78.5']);
+    expect(told).toEqual(['78.4', 'lost reader-stopped', 'back reader-stopped', '78.5']);
   });
 
   test('a process that hangs is ended after five unanswered pings, and replaced', async () => {
@@ -147,7 +148,7 @@ describe('createIsolatedProbeHub', () => {
     await time.pass(2);
     expect(workers.length).toBe(2);
     await say(78.5);
-    expect(told.slice(-2)).toEqual(['back silent', '78.5']);
+    expect(told.slice(-2)).toEqual(['back reader-stopped', '78.5']);
   });
 
   test('a process that cannot live is started again at growing intervals, not in a frenzy', async () => {
@@ -160,7 +161,41 @@ describe('createIsolatedProbeHub', () => {
     expect(workers.length).toBeLessThan(12);
   });
 
-  test('a loss that the process itself told of is not told again when it ends', async () => {
+  test('a process that ends is told as lost from the moment up to which it had told what it heard', async () => {
+    const { hub, say, worker, time } = isolated();
+    const links: ProbeLinkChange[] = [];
+    hub.on('link', (change) => links.push(change));
+    await hub.connect(source);
+    await say(78.4);
+    worker().hang();
+    const upToS = hub.heardUpToS();
+    // Heard while it hangs, and told to nobody.
+    await say(78.5);
+    await time.pass(6);
+    expect(worker().killed || links.length > 0).toBe(true);
+    expect(links).toEqual([{ atS: upToS, state: 'lost', reason: 'reader-stopped' }]);
+  });
+
+  test('what was told last goes further than what was said of it: the loss begins behind it', async () => {
+    const { hub, worker, time } = isolated();
+    const links: ProbeLinkChange[] = [];
+    hub.on('link', (change) => links.push(change));
+    await hub.connect(source);
+    const atS = time.clock.monotonicS() + 0.04;
+    worker().babble({
+      type: 'batch',
+      items: [
+        {
+          kind: 'reading',
+          reading: { atS, channel: 'head', value: 1, unit: '°C', quality: 'good' },
+        },
+      ],
+    });
+    worker().end();
+    expect(links).toEqual([{ atS, state: 'lost', reason: 'reader-stopped' }]);
+  });
+
+  test('a loss that the process itself told of is followed by that of the process, which may have heard another probe', async () => {
     const { hub, say, told, worker, time } = isolated();
     await hub.connect(source);
     await say(78.4);
@@ -170,7 +205,13 @@ describe('createIsolatedProbeHub', () => {
     worker().end();
     await time.pass(1);
     await say(78.5);
-    expect(told).toEqual(['78.4', 'lost unplugged', 'back unplugged', '78.5']);
+    expect(told).toEqual([
+      '78.4',
+      'lost unplugged',
+      'lost reader-stopped',
+      'back reader-stopped',
+      '78.5',
+    ]);
   });
 
   test('the order of readings and link changes is kept', async () => {

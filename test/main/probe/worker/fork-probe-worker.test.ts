@@ -1,11 +1,14 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import process from 'node:process';
+import { text } from 'node:stream/consumers';
+import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import {
   createIsolatedProbeHub,
   forkProbeWorker,
   openPseudoTerminal,
   type ProbeWorker,
-  systemClock,
   systemScheduler,
 } from '#main';
 import { latin1Bytes } from '#shared-core';
@@ -18,7 +21,6 @@ test('a serial process that is killed, and one that is frozen, are replaced whil
   const speaking = setInterval(() => terminal.value.write(latin1Bytes('78.42\n')), 50);
   const workers: ProbeWorker[] = [];
   const hub = createIsolatedProbeHub({
-    clock: systemClock,
     scheduler: systemScheduler,
     startWorker() {
       const worker = forkProbeWorker();
@@ -45,7 +47,7 @@ test('a serial process that is killed, and one that is frozen, are replaced whil
     signal('SIGSTOP');
     await until('the second loss and return', () => told.length === 4, 30);
     expect({ told, workers: workers.length }).toEqual({
-      told: ['lost silent', 'back silent', 'lost silent', 'back silent'],
+      told: ['lost', 'back', 'lost', 'back'].map((state) => `${state} reader-stopped`),
       workers: 3,
     });
   } finally {
@@ -54,3 +56,19 @@ test('a serial process that is killed, and one that is frozen, are replaced whil
     terminal.value.close();
   }
 });
+
+test('a serial process whose services were gone before it could listen for them ends without a word', async () => {
+  const entry = fileURLToPath(new URL('../../../../main/probe/worker/entry.ts', import.meta.url));
+  const starter = `
+    const { fork } = require('node:child_process');
+    const started = fork(${JSON.stringify(entry)}, { execArgv: ['--import', 'tsx'] });
+    started.once('spawn', () => process.exit(0));
+  `;
+  const services = spawn(process.execPath, ['--eval', starter], {
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  // Closed by the last of the two.
+  const said = text(services.stderr);
+  await once(services, 'exit');
+  expect(await said).toBe('');
+}, 60_000);

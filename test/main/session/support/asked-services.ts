@@ -19,7 +19,6 @@ import { createMonitor, modelVersion } from '#shared-core';
 const [runsFolder = '', probeProgram = ''] = process.argv.slice(2);
 const session = await createSession({
   probeHub: createIsolatedProbeHub({
-    clock: systemClock,
     scheduler: systemScheduler,
     startWorker: () => forkProbeWorker(pathToFileURL(probeProgram)),
   }),

@@ -1,6 +1,6 @@
 /**
  * The services of a shell with a serial process of their own: connects to the port, records, and says on its standard output when
- * the run has begun; stops at the first line of its standard input.
+ * the run has begun, and then which process reads the probe; stops at the first line of its standard input.
  *
  * Usage: node --import tsx services-program.ts RUNS_FOLDER PORT
  */
@@ -10,6 +10,7 @@ import {
   createIsolatedProbeHub,
   createSession,
   forkProbeWorker,
+  type ProbeWorker,
   systemClock,
   systemScheduler,
 } from '#main';
@@ -17,11 +18,15 @@ import { createMonitor, defaultRunSettings, serialSourceSchema } from '#shared-c
 
 const [runsFolder = '', port = ''] = process.argv.slice(2);
 const teacher = { mayCommand: true };
+const readers: ProbeWorker[] = [];
 const session = await createSession({
   probeHub: createIsolatedProbeHub({
-    clock: systemClock,
     scheduler: systemScheduler,
-    startWorker: () => forkProbeWorker(),
+    startWorker() {
+      const reader = forkProbeWorker();
+      readers.push(reader);
+      return reader;
+    },
   }),
   clock: systemClock,
   createMonitor,
@@ -34,6 +39,7 @@ const started = connected.ok
   ? await session.handle('run/start', { settings: defaultRunSettings }, teacher)
   : connected;
 console.log(JSON.stringify(started));
+console.log(JSON.stringify(readers.at(-1)?.processId ?? null));
 createInterface({ input: process.stdin }).once('line', () => {
   void session
     .handle('run/stop', {}, teacher)

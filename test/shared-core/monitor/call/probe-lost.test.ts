@@ -22,6 +22,15 @@ describe('a probe that sends nothing', () => {
     expect(calls(factsOf({ fault: 'lost', stage: 'cool-down' }))).toBe(false);
   });
 
+  test('is not looked for at plug and cable where the reader of the probe stopped', () => {
+    const facts = factsOf({ fault: 'reader-stopped', dropouts: { count: 1, sinceS: 1700 } });
+    expect([calls(facts), sentence(facts), reason(facts).act]).toEqual([
+      true,
+      'The head cannot be read: the part of the program that reads the probe stopped and is being started again.',
+      'Read the glass thermometer by eye; heat off and cold before you touch or open the head. The program starts reading again by itself; if it does not, close it and start it again, and go on with this run.',
+    ]);
+  });
+
   test('that has dropped out repeatedly stands until it is answered or quiet', () => {
     expect(calls(factsOf({ dropouts: again }), standing)).toBe(true);
     expect(calls(factsOf({ dropouts: again }))).toBe(false);

@@ -62,6 +62,14 @@ describe('a head probe', () => {
     });
   });
 
+  test('is not called disconnected where the reader of the probe stopped', () => {
+    const health = healthy(60);
+    health.seeLink(link(61, 'lost', 'reader-stopped'));
+    expect(faultsAt(health, 62, 63)).toEqual([null, 'reader-stopped']);
+    health.seeReading(reading(26), 26);
+    expect(health.judge(64, bin(64, 26), expected)).toMatchObject({ fault: null });
+  });
+
   test('is not called silent for the time in which the program was closed', () => {
     const health = healthy(60);
     health.seeLink(link(61, 'lost', 'program-closed'));
@@ -115,7 +123,7 @@ describe('a head probe', () => {
       'hotter-than-pot',
       'below-boiling',
     ]);
-    expect(faults.filter(isDropout)).toEqual(['lost', 'silent', 'open-circuit']);
+    expect(faults.filter(isDropout)).toEqual(['lost', 'silent', 'open-circuit', 'reader-stopped']);
   });
 
   test('that jumped off its plateau is told of for 45 s', () => {
