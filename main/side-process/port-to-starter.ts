@@ -10,7 +10,7 @@ interface ParentPort {
 /** This process, as far as it was started by another. */
 export interface StartedProcess {
   readonly parentPort?: ParentPort | null;
-  send?(message: unknown): unknown;
+  send?(message: unknown, done?: (error: Error | null) => void): unknown;
   on(name: 'message', listener: (message: unknown) => void): unknown;
 }
 
@@ -24,7 +24,8 @@ export function portToStarter(started: StartedProcess = process): SidePort {
     };
   }
   return {
-    post: (message) => started.send?.(message),
+    // Where the other side has gone, `disconnect` says so; what is written until then is for nobody, and no failure of this process.
+    post: (message) => started.send?.(message, () => undefined),
     on: (listener) => started.on('message', listener),
   };
 }

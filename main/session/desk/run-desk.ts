@@ -14,7 +14,10 @@ export function runDesk(): void {
     // Refused: nothing is lost but the wish.
   }
   // The services are gone, and a system call that never returns must not keep this one.
-  process.on('disconnect', () => process.kill(process.pid, 'SIGKILL'));
+  const end = () => process.kill(process.pid, 'SIGKILL');
+  process.on('disconnect', end);
+  // Gone before this one could listen for it: that is told to nobody any more.
+  if (process.connected === false) end();
   // Ctrl+C in a terminal goes to every process of the group; the services end this one in order.
   process.on('SIGINT', () => {});
   serveDesk({

@@ -20,6 +20,18 @@ test('a process that Node started speaks over Node’s own channel', () => {
   expect([sent, heard]).toEqual([[{ type: 'pong' }], [{ type: 'ping' }]]);
 });
 
+test('what is said to one that has gone is no failure of this process', () => {
+  const failed: unknown[] = [];
+  const { process } = started();
+  const send = (_: unknown, done?: (error: Error | null) => void) => {
+    const gone = new Error('write EPIPE');
+    if (done === undefined) failed.push(gone);
+    else done(gone);
+  };
+  portToStarter({ ...process, send }).post({ type: 'pong' });
+  expect(failed).toEqual([]);
+});
+
 test('one that Electron started speaks over the port that it was given, and hears what is in its messages', () => {
   const { events, sent, process } = started();
   const given = new EventEmitter();
