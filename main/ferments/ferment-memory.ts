@@ -15,7 +15,7 @@ import {
 import type { Clock } from '../clock/index.ts';
 import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { takeTurns } from '../turns/index.ts';
-import { appendLines } from './append-lines.ts';
+import { addLines } from './add-lines.ts';
 import { fermentFileNames } from './doubtful-ferments.ts';
 import { type FermentLine, fermentLineText, fermentLog, fermentOfText } from './ferment-lines.ts';
 
@@ -68,7 +68,7 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
 
   /** Adds a line, and tells what is on the disk afterwards. */
   async function add(fermentId: string, line: FermentLine): Answer<KeptFerment> {
-    const written = await appendLines(files, fileOf(fermentId), {
+    const written = await addLines(files, fileOf(fermentId), {
       text: fermentLineText(line),
       isNew: line.kind === 'begun',
     });

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
-import { appendLines } from './append-lines.ts';
+import { addLines, appendLines } from './add-lines.ts';
 import { type MinuteSoFar, minuteOf, minuteSoFarSchema } from './minute-in-hand.ts';
 import {
   noWarmth,
@@ -21,6 +21,7 @@ export interface WarmthFiles {
   /** Ferments that have such a record, newest first. */
   ids(): Answer<readonly string[]>;
   read(fermentId: string): Answer<WarmthRecord>;
+  /** All of them or none; of minutes alone some may be there that are told as not kept, and may be added again. */
   add(fermentId: string, lines: readonly WarmthLine[]): Answer<void>;
   /** Puts the minute under way beside the record, in place of what was there of it or of one before. */
   keepUnderWay(fermentId: string, minute: MinuteSoFar): Answer<void>;
@@ -39,6 +40,19 @@ export function minutesUntilNow(
 export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles {
   const fileOf = (fermentId: string) => path.join(folder, `warmth-${fermentId}.jsonl`);
   const underWayOf = (fermentId: string) => path.join(folder, `warmth-${fermentId}.minute.json`);
+  /** Files that are on the disk to their last byte, as far as this program has put them there: a week of minutes is not written anew each minute. */
+  const sure = new Set<string>();
+
+  async function addTo(file: string, lines: readonly WarmthLine[]) {
+    const text = lines.map(warmthLineText).join('');
+    const wasSure = sure.delete(file);
+    if (wasSure && lines.every(({ kind }) => kind === 'minute')) {
+      return appendLines(files, file, text);
+    }
+    const size = await files.sizeBytes(file);
+    return addLines(files, file, { text, isNew: !size.ok && size.error.kind === 'missing' });
+  }
+
   return {
     ids: async () => {
       const listed = await files.list(folder);
@@ -52,12 +66,11 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
       return text.error.kind === 'missing' ? succeed(noWarmth) : fail(serviceProblemOf(text.error));
     },
     add: async (fermentId, lines) => {
-      const size = await files.sizeBytes(fileOf(fermentId));
-      const written = await appendLines(files, fileOf(fermentId), {
-        text: lines.map(warmthLineText).join(''),
-        isNew: !size.ok && size.error.kind === 'missing',
-      });
-      return written.ok ? succeed(undefined) : fail(serviceProblemOf(written.error));
+      const file = fileOf(fermentId);
+      const written = await addTo(file, lines);
+      if (!written.ok) return fail(serviceProblemOf(written.error));
+      sure.add(file);
+      return written;
     },
     keepUnderWay: async (fermentId, minute) => {
       const kept = await replaceFile(files, underWayOf(fermentId), JSON.stringify(minute));

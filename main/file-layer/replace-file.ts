@@ -13,7 +13,8 @@ export async function replaceFile(
   content: string | Uint8Array,
 ): Promise<Result<void, FileProblem>> {
   const temporary = `${target}.part`;
-  await files.remove(temporary);
+  const removed = await files.remove(temporary);
+  if (!removed.ok && removed.error.kind !== 'missing') return removed;
   const file = files.createAppend(temporary);
   if (!file.ok) return file;
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;

@@ -1,3 +1,4 @@
+import path from 'node:path';
 import { type Result, succeed } from '#shared-core';
 import { type FileLayer, type FileProblem, readBytes, replaceFile } from '../file-layer/index.ts';
 
@@ -14,7 +15,11 @@ export async function keepCopy(
   for (let number = 1; ; number += 1) {
     const copy = `${file}.${why}${number === 1 ? '' : `-${number}`}`;
     const found = await readBytes(files, copy);
-    if (found.ok && Buffer.compare(found.value, bytes) === 0) return succeed(copy);
+    if (found.ok && Buffer.compare(found.value, bytes) === 0) {
+      // By an earlier try, which may have ended before its name was on the disk.
+      const named = await files.syncFolder(path.dirname(copy));
+      return named.ok ? succeed(copy) : named;
+    }
     if (found.ok) continue;
     if (found.error.kind !== 'missing') return found;
     const written = await replaceFile(files, copy, bytes);

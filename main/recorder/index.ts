@@ -1,7 +1,7 @@
 /** The record of a run, written so that nothing saved is lost. */
 
 export { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
-export { continueLogWriter, createLogWriter, type LogWriter } from './log-writer.ts';
+export { createLogWriter, type LogWriter } from './log-writer.ts';
 export {
   continueRecorder,
   type LogEnd,

@@ -19,21 +19,11 @@ export interface LogWriter {
 /** Starts a new log file at `path`; there must be none yet. */
 export function createLogWriter(files: FileLayer, path: string): Result<LogWriter, FileProblem> {
   const opened = files.createAppend(path);
-  return opened.ok ? succeed(logWriter(opened.value, path, firstPreviousChecksum)) : opened;
+  return opened.ok ? succeed(logWriter(opened.value, path)) : opened;
 }
 
-/** Goes on with a log file whose last record has that checksum. */
-export function continueLogWriter(
-  files: FileLayer,
-  path: string,
-  lastChecksum: string,
-): Result<LogWriter, FileProblem> {
-  const opened = files.openAppend(path);
-  return opened.ok ? succeed(logWriter(opened.value, path, lastChecksum)) : opened;
-}
-
-function logWriter(file: AppendFile, path: string, lastChecksum: string): LogWriter {
-  let previousChecksum = lastChecksum;
+function logWriter(file: AppendFile, path: string): LogWriter {
+  let previousChecksum = firstPreviousChecksum;
   return {
     write(body, stamp) {
       const { line, checksum } = encodeRecord(body, stamp, previousChecksum);

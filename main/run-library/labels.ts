@@ -1,5 +1,7 @@
 import path from 'node:path';
 import {
+  encodeRecord,
+  firstPreviousChecksum,
   type LogBody,
   type LogHeader,
   type Mark,
@@ -8,13 +10,8 @@ import {
   succeed,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import {
-  continueLogWriter,
-  createLogWriter,
-  type LogWriter,
-  labelsFile,
-} from '../recorder/index.ts';
+import { type FileLayer, type FileProblem, readBytes, replaceFile } from '../file-layer/index.ts';
+import { labelsFile } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { scanFile } from './scan-file.ts';
 
@@ -71,14 +68,17 @@ export function startLabels(
   folder: string,
   header: LogHeader,
 ): Promise<Result<void, FileProblem>> {
-  const writer = createLogWriter(files, path.join(folder, labelsFile));
-  return writeAll(writer, [{ kind: 'header', header }], 0, clock);
+  const lines = linesOf([{ kind: 'header', header }], beforeAny, clock);
+  return replaceFile(files, path.join(folder, labelsFile), lines);
 }
 
 /** What a person adds to a run after it was recorded. */
 export type LaterRecord = Extract<LogBody, { readonly kind: 'label' | 'late-mark' | 'correction' }>;
 
-/** Adds records to the labels file; the earlier ones stay. */
+/**
+ * Adds records to the labels file, all of them or none; the earlier ones stay. The whole file is written anew: what is there may be what
+ * an earlier sync, perhaps another program's, failed to save, which can be read and is on no disk.
+ */
 export async function addLater(
   files: FileLayer,
   clock: Clock,
@@ -89,28 +89,25 @@ export async function addLater(
   if (!cut.ok && cut.error.kind !== 'missing') return cut;
   const found = await readLabels(files, folder);
   if (!found.ok) return found;
-  const { last } = found.value;
   const file = path.join(folder, labelsFile);
-  const writer =
-    last === null ? createLogWriter(files, file) : continueLogWriter(files, file, last.checksum);
-  const written = await writeAll(writer, records, (last?.seq ?? 0) + 1, clock);
-  return written.ok ? files.syncFolder(folder) : written;
+  const before = await readBytes(files, file);
+  if (!before.ok && before.error.kind !== 'missing') return before;
+  const last = found.value.last ?? { ...beforeAny, seq: 0 };
+  const added = Buffer.from(linesOf(records, last, clock), 'latin1');
+  return replaceFile(files, file, before.ok ? Buffer.concat([before.value, added]) : added);
 }
 
-async function writeAll(
-  writer: Result<LogWriter, FileProblem>,
-  bodies: readonly LogBody[],
-  firstSeq: number,
-  clock: Clock,
-): Promise<Result<void, FileProblem>> {
-  if (!writer.ok) return writer;
-  let written: Result<void, FileProblem> = succeed(undefined);
-  for (const [index, body] of bodies.entries()) {
-    const stamp = { seq: firstSeq + index, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
-    written = writer.value.write(body, stamp);
-    if (!written.ok) break;
-  }
-  const synced = written.ok ? await writer.value.sync() : written;
-  await writer.value.close();
-  return synced;
+/** The header has the number 0, also where it is missing. */
+const beforeAny = { seq: -1, checksum: firstPreviousChecksum };
+
+/** Chained to the record before them. */
+function linesOf(bodies: readonly LogBody[], last: typeof beforeAny, clock: Clock): string {
+  let previous = last.checksum;
+  const lines = bodies.map((body, index) => {
+    const stamp = { seq: last.seq + 1 + index, monoS: clock.monotonicS(), wallMs: clock.wallMs() };
+    const { line, checksum } = encodeRecord(body, stamp, previous);
+    previous = checksum;
+    return line;
+  });
+  return lines.join('');
 }

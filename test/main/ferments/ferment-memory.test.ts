@@ -229,12 +229,14 @@ describe('ferments kept by hand', () => {
   test('a folder that takes nothing says so, and what was kept stays', async () => {
     const folder = await temporaryFolder();
     const full = { write: () => ({ ok: true as const, value: 10 }) };
+    let isFull = false;
     const memory = createFermentMemory({
       files: {
         ...nodeFileLayer,
-        openAppend(file) {
-          const opened = nodeFileLayer.openAppend(file);
-          return opened.ok ? { ok: true, value: { ...opened.value, ...full } } : opened;
+        createAppend(file) {
+          const opened = nodeFileLayer.createAppend(file);
+          if (!opened.ok || !isFull) return opened;
+          return { ok: true, value: { ...opened.value, ...full } };
         },
       },
       clock: time.clock,
@@ -243,6 +245,7 @@ describe('ferments kept by hand', () => {
     });
     const { fermentId } = await value(memory.begin({ ...pears, beganAtIso: iso(-1) }));
     const now = new Date(time.clock.wallMs()).toISOString();
+    isFull = true;
     expect(await memory.enter(fermentId, gravity(now, 1.05))).toMatchObject({
       ok: false,
       error: { kind: 'disk-full' },

@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer } from '#main';
-import { usualWarmthBand as band, fail, succeed } from '#shared-core';
+import { usualWarmthBand as band, createRandom, fail, succeed } from '#shared-core';
 import { createWarmthFiles, minutesUntilNow } from '../../../main/ferments/warmth-file.ts';
 import {
   noWarmth,
@@ -11,6 +11,8 @@ import {
   warmthLog,
   warmthOfText,
 } from '../../../main/ferments/warmth-lines.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { createPowerLossDisk, soundDisk } from '../support/power-loss-disk.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const fermentId = '20250313T090000Z';
@@ -126,4 +128,46 @@ test('what the disk says is told, and a record that cannot be read is not an emp
     ok: false,
     error: { kind: 'disk-full' },
   });
+});
+
+/** What a failed sync threw away can be read as long as the computer runs, and stands on no disk. */
+test.each([
+  ['the same program', false],
+  ['the next program, where this one was killed', true],
+])(
+  'minutes that are told as kept are on the disk, whatever was not kept before them: by %s',
+  async (_, isNext) => {
+    let fails = false;
+    const { scheduler } = createManualTime();
+    const disk = createPowerLossDisk({ ...soundDisk, failSync: () => fails }, scheduler);
+    const first = createWarmthFiles(disk.files, '/runs');
+    await first.add(fermentId, [keep(0)]);
+    await first.add(fermentId, [minute(1)]);
+    fails = true;
+    expect(await first.add(fermentId, [minute(2)])).toMatchObject({ ok: false });
+    fails = false;
+    const record = isNext ? createWarmthFiles(disk.files, '/runs') : first;
+    for (const lines of [[minute(2)], [minute(3)], [minute(4)]]) {
+      expect(await record.add(fermentId, lines)).toEqual(succeed(undefined));
+      for (let seed = 0; seed < 10; seed += 1) {
+        const found = createWarmthFiles(disk.losePower(createRandom(seed)), '/runs');
+        expect(await found.read(fermentId)).toEqual(await record.read(fermentId));
+      }
+    }
+    expect(await record.read(fermentId)).toMatchObject({
+      value: { minutes: [span(1), span(2), span(3), span(4)] },
+    });
+  },
+);
+
+test('that a person keeps or leaves it is written whole or not at all', async () => {
+  let fails = false;
+  const { scheduler } = createManualTime();
+  const disk = createPowerLossDisk({ ...soundDisk, failSync: () => fails }, scheduler);
+  const record = createWarmthFiles(disk.files, '/runs');
+  await record.add(fermentId, [keep(0)]);
+  await record.add(fermentId, [minute(1)]);
+  fails = true;
+  expect(await record.add(fermentId, [leave])).toMatchObject({ ok: false });
+  expect(await record.read(fermentId)).toMatchObject({ value: { isKeptNow: true } });
 });

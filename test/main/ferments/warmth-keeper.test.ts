@@ -1,8 +1,8 @@
 import { appendFile, cp, readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
-import { nodeFileLayer, type ProbeReading } from '#main';
-import { defaultRunSettings, type KeptWarm, usualWarmthBand } from '#shared-core';
+import { type FileLayer, type FileProblem, nodeFileLayer, type ProbeReading } from '#main';
+import { defaultRunSettings, fail, type KeptWarm, usualWarmthBand } from '#shared-core';
 import { createMinuteInHand } from '../../../main/ferments/minute-in-hand.ts';
 import { ask, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -243,12 +243,14 @@ describe('a ferment kept warm under watch', () => {
 
   test('a disk that takes nothing for a while loses nothing', async () => {
     let isFull = false;
+    const unlessFull = (open: FileLayer['openAppend']) => (file: string) =>
+      isFull && path.basename(file).startsWith('warmth-')
+        ? fail<FileProblem>({ kind: 'full', path: file, message: 'No space left.' })
+        : open(file);
     const bench = await setUpSession({
       faults: {
-        openAppend: (file) =>
-          isFull && path.basename(file).startsWith('warmth-')
-            ? { ok: false, error: { kind: 'full', path: file, message: 'No space left.' } }
-            : nodeFileLayer.openAppend(file),
+        openAppend: unlessFull(nodeFileLayer.openAppend),
+        createAppend: unlessFull(nodeFileLayer.createAppend),
       },
     });
     const fermentId = await beginFerment(bench);

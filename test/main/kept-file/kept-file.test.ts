@@ -171,11 +171,12 @@ function cutAfter(files: FileLayer, acts: number): FileLayer & { acted: () => nu
 }
 
 test.each([
-  ['a file of an older version', older],
-  ['a torn file', '{"version":3,'],
+  ['a file of an older version', older, false],
+  ['a torn file', '{"version":3,', false],
+  ['one whose copy could not be given its name before', older, true],
 ])(
   'whenever the power goes, %s is there as it was or whole beside its successor',
-  async (_what, text) => {
+  async (_what, text, wasTried) => {
     const file = '/kept/kept.json';
     const original = new TextEncoder().encode(text);
     const isThere = async (files: FileLayer) => {
@@ -192,12 +193,28 @@ test.each([
     let cuts = 0;
     for (let acts = 0, isDone = false; !isDone; acts += 1) {
       for (let seed = 0; seed < 20; seed += 1) {
-        const disk = createPowerLossDisk(soundDisk, createManualTime().scheduler);
+        let fails = false;
+        const faults = { ...soundDisk, failSync: () => fails };
+        const disk = createPowerLossDisk(faults, createManualTime().scheduler);
         const first = disk.files.createAppend(file);
         if (!first.ok) throw new Error(first.error.kind);
         first.value.write(original);
         await first.value.sync();
         await disk.files.syncFolder('/kept');
+        if (wasTried) {
+          const unnamed: FileLayer = {
+            ...disk.files,
+            async syncFolder(at) {
+              fails = true;
+              const named = await disk.files.syncFolder(at);
+              fails = false;
+              return named;
+            },
+          };
+          expect(await createKeptFile(unnamed, file, format).write(['quince'])).toMatchObject({
+            ok: false,
+          });
+        }
         const writing = createKeptFile(cutAfter(disk.files, acts), file, format).write(['quince']);
         isDone = await writing.then(
           ({ ok }) => ok,
@@ -214,6 +231,6 @@ test.each([
       }
     }
     // Both the copy and the new file are made beside their places, synced, and given their names.
-    expect(cuts).toBeGreaterThan(10 * 20);
+    expect(cuts).toBeGreaterThan((wasTried ? 5 : 10) * 20);
   },
 );
