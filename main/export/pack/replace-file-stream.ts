@@ -6,7 +6,7 @@ import type { ZipEntry } from '../zip-stream.ts';
 
 /**
  * Writes a file of any length so that under its name there is either the old one or the whole new one: written
- * beside it, synced, renamed over it. What was begun and failed is removed.
+ * beside it, synced, renamed over it, its name synced. What was begun and failed is removed.
  */
 export async function replaceFileStream(
   files: FileLayer,
@@ -23,7 +23,8 @@ export async function replaceFileStream(
   const synced = written.ok ? await opened.value.sync() : written;
   await opened.value.close();
   const renamed = synced.ok ? await files.rename(temporary, target) : synced;
-  if (!renamed.ok) await files.remove(temporary);
+  if (renamed.ok) return files.syncFolder(path.dirname(target));
+  await files.remove(temporary);
   return renamed;
 }
 

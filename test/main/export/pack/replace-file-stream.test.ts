@@ -67,3 +67,17 @@ test.each(['folder', 'create', 'write', 'part', 'sync', 'rename'])(
     expect(left.includes('pear.zip.part')).toBe(at === 'folder');
   },
 );
+
+test('a file whose name could not be put on the disk is not told as written', async () => {
+  const file = await target();
+  const synced: string[] = [];
+  const files: FileLayer = {
+    ...nodeFileLayer,
+    syncFolder: async (folder) => {
+      synced.push(folder);
+      return full(folder);
+    },
+  };
+  expect(await replaceFileStream(files, file, ['new'])).toMatchObject({ ok: false });
+  expect(synced).toEqual([path.dirname(file)]);
+});
