@@ -7,6 +7,16 @@ interface GapsLayerProps {
   readonly nowS: number;
 }
 
+function gapName(reason: LinkGap['reason']): string {
+  if (reason === 'program-closed') return say('program closed');
+  return reason === 'reader-stopped' ? say('probe not read') : say('no probe');
+}
+
+/** What its name takes, in the longer of the two languages [px]. */
+function gapNameWidth(reason: LinkGap['reason']): number {
+  return reason === 'program-closed' || reason === 'reader-stopped' ? 110 : 70;
+}
+
 /** Stretches without a probe: crossed out, so that a gap is never taken for a steady head. */
 export function GapsLayer({ gaps, nowS }: GapsLayerProps) {
   const frame = usePlotFrame();
@@ -25,9 +35,9 @@ export function GapsLayer({ gaps, nowS }: GapsLayerProps) {
               height={frame.bottom - frame.top}
               fill="url(#texture-gap)"
             />
-            {width > (reason === 'program-closed' ? 110 : 70) && (
+            {width > gapNameWidth(reason) && (
               <text x={left + width / 2} y={frame.top + 20} className="gap-name">
-                {reason === 'program-closed' ? say('program closed') : say('no probe')}
+                {gapName(reason)}
               </text>
             )}
           </g>

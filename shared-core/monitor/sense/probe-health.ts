@@ -39,7 +39,7 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   const steps = createBelievableSteps();
   const pace = createReadingPace();
   let frozen = false;
-  let lostFor: 'link' | 'reader' | 'program' | null = null;
+  let lostFor: Loss | null = null;
   /** Since when the program has been listening; never while it was closed. */
   let listensSinceS = 0;
   let lastValueC: number | null = null;
@@ -51,10 +51,9 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
   /** Where nothing has been accepted for too long: what comes instead, if anything does. */
   const noReadingFault = (timeS: number): ProbeFault | null => {
     const quietS = timeS - Math.max(pace.lastS() ?? 0, listensSinceS);
-    if (lostFor === 'link' && quietS > 2) return 'lost';
-    if (lostFor === 'reader' && quietS > 2) return 'reader-stopped';
+    if (lostFor !== null && lostFor !== 'program-closed' && quietS > 2) return lostFor;
     const patienceS = Math.max(silenceS, pace.patienceS(impossibleS !== null));
-    if (quietS <= patienceS) return lostFor === 'program' ? 'program-closed' : null;
+    if (quietS <= patienceS) return lostFor === 'program-closed' ? lostFor : null;
     if (isWithin(impossibleS, timeS, patienceS)) return 'open-circuit';
     return isWithin(unbelievedS, timeS, patienceS) ? 'spikes' : 'silent';
   };
@@ -93,10 +92,10 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
       return reading.quality === 'good' || isNear(lastValueC, calibratedC, 2);
     },
     seeLink: ({ state, reason, timeS }) => {
-      const isProgram = reason === 'program-closed' || reason === 'clock-stepped';
+      const loss = lossBy(reason);
+      const isProgram = loss === 'program-closed';
       if (isProgram) listensSinceS = state === 'lost' ? Number.POSITIVE_INFINITY : timeS;
-      const isReader = reason === 'reader-stopped';
-      if (state === 'lost') lostFor = isProgram ? 'program' : isReader ? 'reader' : 'link';
+      if (state === 'lost') lostFor = loss;
       // Whether the probe is still there, only a reading tells.
       else if (!isProgram) lostFor = null;
     },
@@ -113,6 +112,14 @@ export function createProbeHealth(silenceS: number): ProbeHealth {
       return { accepted, probeStepK, fault };
     },
   };
+}
+
+/** Whether it is the probe's own line that was lost, or whoever listened to it. */
+type Loss = 'lost' | 'reader-stopped' | 'program-closed';
+
+function lossBy(reason: LinkChange['reason']): Loss {
+  if (reason === 'program-closed' || reason === 'clock-stepped') return 'program-closed';
+  return reason === 'reader-stopped' ? reason : 'lost';
 }
 
 function isNear(known: number | null, valueC: number, withinK: number): boolean {

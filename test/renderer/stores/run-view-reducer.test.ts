@@ -84,6 +84,18 @@ describe('runViewAfter', () => {
     expect(view?.gaps).toEqual([{ fromS: 5, toS: 9, reason: 'unplugged' }]);
   });
 
+  test.each(['program-closed', 'reader-stopped'] as const)(
+    'a probe that was lost before whoever listened to it was (%s) has two gaps, one after the other',
+    (reason) => {
+      const closed: RunInput = { kind: 'link', timeS: 6, state: 'lost', reason };
+      const view = withInputs(opened, link(5, 'lost'), closed, link(9, 'back'));
+      expect(view?.gaps).toEqual([
+        { fromS: 5, toS: 6, reason: 'unplugged' },
+        { fromS: 6, toS: 9, reason },
+      ]);
+    },
+  );
+
   test('an earlier view is not changed by what comes later: replay can go back to it', () => {
     const early = withInputs(opened, head(0, 20));
     withInputs(early, head(1, 30));

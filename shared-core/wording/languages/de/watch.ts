@@ -4,6 +4,7 @@ export const watch: Readonly<Record<string, string>> = {
   plateau: 'Plateau',
   'not believed': 'nicht geglaubt',
   'program closed': 'Programm geschlossen',
+  'probe not read': 'Sonde nicht gelesen',
   'limit expected': 'Grenze erwartet',
   'limit expected, perhaps later': 'Grenze erwartet, vielleicht später',
   'Whole run': 'Ganzer Versuch',
