@@ -1,4 +1,6 @@
 import { readdirSync } from 'node:fs';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import {
@@ -9,8 +11,9 @@ import {
   segmentFile,
   segmentNumber,
   systemClock,
+  writePack,
 } from '#main';
-import { createMonitor } from '#shared-core';
+import { createMonitor, modelVersion } from '#shared-core';
 import { countedReadings, linesPerKelvin, startCountingProbe } from '../attack/counting-probe.ts';
 import { quantile } from '../measuring/quantile.ts';
 import { type Saved, startRecordingServices } from './recording-services.ts';
@@ -45,9 +48,10 @@ export interface GoingOn {
   readonly longestWaitS: number;
   readonly longestUnsavedS: number;
   readonly files: number;
-  /** Lines by each reader: the pages of a replay, the table, the check. */
+  /** Lines by each reader: the pages of a replay, the table, the pack, the check. */
   readonly inPages: number;
   readonly inTable: number;
+  readonly inPack: number;
   readonly inCheck: number;
   readonly state: string;
 }
@@ -197,6 +201,7 @@ async function account(
       .length,
     inPages,
     inTable: await headCells(table.content),
+    inPack: await linesInPack(whole.value),
     inCheck: check?.readings ?? 0,
     state: `${check?.state ?? 'none'}, ${check?.missingRecords ?? 0} records missing, ${check?.timeDoubts.length ?? 0} doubtful moments, closed ${check?.closed.length ?? 0} times`,
   };
@@ -217,6 +222,24 @@ async function linesInPages(
   return found;
 }
 
+type Whole = Parameters<typeof exportRunAsCsv>[0];
+
+/** Rows of the long table of readings. */
+async function linesInPack(run: Whole): Promise<number> {
+  const outDir = await mkdtemp(path.join(tmpdir(), 'gone-on-pack-'));
+  try {
+    const madeBy = { version: '0.1.0', modelVersion };
+    const order = { runs: [{ run }], createMonitor, madeBy, createdMs: systemClock.wallMs() };
+    const pack = await writePack({ ...order, outDir, files: nodeFileLayer });
+    if (!pack.ok) throw new Error(pack.error.message);
+    const file = pack.value.find((name) => path.basename(name) === 'readings.csv') ?? '';
+    const rows = (await readFile(path.join(outDir, file), 'utf8')).trimEnd().split(/\r?\n/);
+    return rows.length - 1;
+  } finally {
+    await rm(outDir, { recursive: true, force: true });
+  }
+}
+
 /** Rows of the table that hold a reading of the head, in its second column. */
 async function headCells(content: AsyncIterable<unknown> | Iterable<unknown>): Promise<number> {
   let text = '';
@@ -234,7 +257,7 @@ export function goingOnWords(found: GoingOn): string {
   return [
     `${found.kills} programs killed in one run, every second while it went on with it; ${found.files} files; ${found.state}`,
     `${found.sent} lines sent while a program recorded; on record ${found.recorded}, twice ${found.twice}; missing ${found.missing}: ${found.missing - found.missingOtherwiseS.length} within ${ms(found.missingBeforeKillS)} before a kill${otherwise}`,
-    `by reader: pages ${found.inPages}, table ${found.inTable}, check ${found.inCheck}`,
+    `by reader: pages ${found.inPages}, table ${found.inTable}, pack ${found.inPack}, check ${found.inCheck}`,
     `from probe to disk ${ms(found.usualWaitS)} (median), ${ms(found.longestWaitS)} (longest); longest time unsaved ${found.longestUnsavedS.toFixed(2)} s`,
     `from a kill to the first line of the next program ${found.closedS.map((timeS) => `${timeS.toFixed(1)} s`).join(', ')}`,
   ].join('\n');
