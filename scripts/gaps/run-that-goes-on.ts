@@ -28,6 +28,12 @@ interface Life {
   readonly seenS: ReadonlyMap<number, number>;
 }
 
+/** The longest of some times [s], and how long after its program began to record it was [s]. */
+interface Longest {
+  readonly lastsS: number;
+  readonly afterS: number;
+}
+
 /** What became of the lines that a probe wrote into a run whose program was killed again and again. */
 export interface GoingOn {
   readonly kills: number;
@@ -45,8 +51,8 @@ export interface GoingOn {
   readonly closedS: readonly number[];
   /** From the moment a line was written until its bytes were seen in the log [s]. */
   readonly usualWaitS: number;
-  readonly longestWaitS: number;
-  readonly longestUnsavedS: number;
+  readonly longestWait: Longest;
+  readonly longestUnsaved: Longest;
   readonly files: number;
   /** Lines by each reader: the pages of a replay, the table, the pack, the check. */
   readonly inPages: number;
@@ -159,15 +165,18 @@ async function account(
     });
     return { own, missing: own.filter((line) => !lines.has(line)), zeroS: quantile(zerosS, 0.5) };
   });
-  const waitsS = lives.flatMap(({ beganS, seenS }) =>
+  const waits = lives.flatMap(({ beganS, seenS }) =>
     [...seenS].flatMap(([value, atS]) => {
       const wroteS = writtenS[Math.round(value * linesPerKelvin)] ?? Number.NaN;
-      return wroteS > beganS ? [atS - wroteS] : [];
+      return wroteS > beganS ? [{ lastsS: atS - wroteS, afterS: wroteS - beganS }] : [];
     }),
   );
-  const unsavedS = lives.flatMap(({ beganS, saved }, index) => {
+  const unsaved = lives.flatMap(({ beganS, saved }, index) => {
     const zeroS = parts[index]?.zeroS ?? Number.NaN;
-    return saved.map(({ savedToS, atS }) => atS - Math.max(beganS, zeroS + (savedToS ?? 0)));
+    return saved.map(({ savedToS, atS }) => {
+      const lastsS = atS - Math.max(beganS, zeroS + (savedToS ?? 0));
+      return { lastsS, afterS: atS - beganS };
+    });
   });
   const missing = lives.flatMap(({ beganS, killedS }, index) =>
     (parts[index]?.missing ?? []).map((line) => {
@@ -194,9 +203,12 @@ async function account(
       .filter((one) => !onTheWay.includes(one))
       .map(({ afterBeginningS }) => afterBeginningS),
     closedS,
-    usualWaitS: quantile(waitsS, 0.5),
-    longestWaitS: quantile(waitsS, 1),
-    longestUnsavedS: quantile(unsavedS, 1),
+    usualWaitS: quantile(
+      waits.map(({ lastsS }) => lastsS),
+      0.5,
+    ),
+    longestWait: longestOf(waits),
+    longestUnsaved: longestOf(unsaved),
     files: readdirSync(path.join(runsFolder, runId)).filter((name) => /^run.*\.jsonl$/.test(name))
       .length,
     inPages,
@@ -205,6 +217,11 @@ async function account(
     inCheck: check?.readings ?? 0,
     state: `${check?.state ?? 'none'}, ${check?.missingRecords ?? 0} records missing, ${check?.timeDoubts.length ?? 0} doubtful moments, closed ${check?.closed.length ?? 0} times`,
   };
+}
+
+function longestOf(times: readonly Longest[]): Longest {
+  const none = { lastsS: 0, afterS: 0 };
+  return times.reduce((longest, one) => (one.lastsS > longest.lastsS ? one : longest), none);
 }
 
 async function linesInPages(
@@ -258,7 +275,7 @@ export function goingOnWords(found: GoingOn): string {
     `${found.kills} programs killed in one run, every second while it went on with it; ${found.files} files; ${found.state}`,
     `${found.sent} lines sent while a program recorded; on record ${found.recorded}, twice ${found.twice}; missing ${found.missing}: ${found.missing - found.missingOtherwiseS.length} within ${ms(found.missingBeforeKillS)} before a kill${otherwise}`,
     `by reader: pages ${found.inPages}, table ${found.inTable}, pack ${found.inPack}, check ${found.inCheck}`,
-    `from probe to disk ${ms(found.usualWaitS)} (median), ${ms(found.longestWaitS)} (longest); longest time unsaved ${found.longestUnsavedS.toFixed(2)} s`,
+    `from probe to disk ${ms(found.usualWaitS)} (median), ${ms(found.longestWait.lastsS)} (longest, ${found.longestWait.afterS.toFixed(1)} s after its program began to record); longest time unsaved ${found.longestUnsaved.lastsS.toFixed(2)} s (after ${found.longestUnsaved.afterS.toFixed(1)} s)`,
     `from a kill to the first line of the next program ${found.closedS.map((timeS) => `${timeS.toFixed(1)} s`).join(', ')}`,
   ].join('\n');
 }
