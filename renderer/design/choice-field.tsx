@@ -3,7 +3,8 @@ import { useId } from 'react';
 interface ChoiceFieldProps<T extends string> {
   readonly name: string;
   readonly options: readonly { readonly value: T; readonly label: string }[];
-  readonly value: T;
+  /** Null where none of them was chosen yet. */
+  readonly value: T | null;
   readonly onValue: (value: T) => void;
   readonly isNameHidden?: boolean;
 }

@@ -1,6 +1,6 @@
 import { chargeDoubtMl, defaultRunSettings, say } from '#shared-core';
 import { numberFrom, type useWords } from '../words/index.ts';
-import { assumedChargeDoubt } from './assumed-charge.ts';
+import { assumedChargeDoubt } from './assumed-parts.ts';
 
 /** What is taken for the standard uncertainties of a charge while nobody states one, for its volume as typed or assumed; of its strength [% vol]. */
 export function chargeDoubtHints(

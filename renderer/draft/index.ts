@@ -1,5 +1,10 @@
 /** What was entered in Prepare, made into settings and told apart from mistakes. */
-export { assumedChargeDoubt } from './assumed-charge.ts';
+export {
+  assumedAfter,
+  assumedBesideCharge,
+  assumedChargeDoubt,
+  assumedOfCharge,
+} from './assumed-parts.ts';
 export { chargeDoubtHints } from './charge-doubt-hints.ts';
 export { fieldNames, type TextField } from './field-names.ts';
 export { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';

@@ -11,7 +11,7 @@ import {
 } from '#shared-core';
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, mayHaveThousandsMark, numberFrom, thousandsWords } from '../words/index.ts';
-import { assumedChargeDoubt } from './assumed-charge.ts';
+import { assumedChargeDoubt, assumedOfCharge } from './assumed-parts.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeFromDraft } from './probe-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
@@ -69,7 +69,7 @@ export function settingsFromDraft(
   const pressure = pressureFromDraft(draft, decimal);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
-  const { assumedCharge } = draft;
+  const assumedCharge = assumedOfCharge(draft);
   const volumeDoubtMl =
     readOrUnknown('chargeDoubtMl') ??
     (assumedCharge.includes('volume') ? assumedChargeDoubt.volumeMl : null);
@@ -92,6 +92,7 @@ export function settingsFromDraft(
       ...probeFromDraft(draft),
       silenceS: defaultRunSettings.probe.silenceS,
       lagT90S: probeKinds[draft.probeKind].lagT90S,
+      ...(draft.assumed.includes('probe-kind') && { assumed: ['probe-kind' as const] }),
     },
     leastStrengthAbv: read('leastStrengthAbv'),
     stop:
@@ -122,9 +123,9 @@ function betweenWords({ low, high, unit }: Bounds, decimal: Decimal): string {
 export function strengthDoubtAbv({
   ferment,
   chargeStrengthAbv,
-  assumedCharge,
-}: Pick<PrepareDraft, 'ferment' | 'chargeStrengthAbv' | 'assumedCharge'>): number {
-  if (assumedCharge.includes('strength')) return assumedChargeDoubt.strengthAbv;
+  assumed,
+}: Pick<PrepareDraft, 'ferment' | 'chargeStrengthAbv' | 'assumed'>): number {
+  if (assumed.includes('strength')) return assumedChargeDoubt.strengthAbv;
   const isJudged =
     ferment !== null &&
     numberFrom(chargeStrengthAbv) === Number(ferment.strengthAbv.value.toFixed(1));

@@ -1,5 +1,5 @@
 import { usePreferences, usePrepare } from '../parts/index.ts';
-import { assumedAfter } from './assumed-charge.ts';
+import { assumedAfter } from './assumed-parts.ts';
 import { fieldNames, type TextField } from './field-names.ts';
 import type { FieldProblem } from './pressure-from-draft.ts';
 import { settingsFromDraft } from './settings-from-draft.ts';
@@ -19,7 +19,7 @@ export function useDraftFields() {
     field,
     name: fieldNames[field],
     text: draft[field],
-    onText: (text: string) => change({ [field]: text, assumedCharge: assumedAfter(field, draft) }),
+    onText: (text: string) => change({ [field]: text, assumed: assumedAfter(field, draft) }),
     problem: problemAt(field),
   });
   const hasProblemIn = (...fields: readonly TextField[]) =>

@@ -1,4 +1,5 @@
 import type { RunSettings } from '#shared-core';
+import { assumedBesideCharge } from '../draft/index.ts';
 import type { PrepareDraft } from '../stores/index.ts';
 import { type Decimal, numberWords } from '../words/index.ts';
 
@@ -6,13 +7,14 @@ import { type Decimal, numberWords } from '../words/index.ts';
 export function chargeFrom(
   origin: NonNullable<RunSettings['ferment']>,
   volumeMl: number,
+  before: Pick<PrepareDraft, 'assumed'>,
   decimal: Decimal,
 ): Pick<
   PrepareDraft,
   | 'name'
   | 'chargeVolumeMl'
   | 'chargeStrengthAbv'
-  | 'assumedCharge'
+  | 'assumed'
   | 'chargeDoubtMl'
   | 'chargeDoubtAbv'
   | 'ferment'
@@ -21,7 +23,7 @@ export function chargeFrom(
     name: origin.name,
     chargeVolumeMl: numberWords(volumeMl, 0, decimal),
     chargeStrengthAbv: numberWords(origin.strengthAbv.value, 1, decimal),
-    assumedCharge: [],
+    assumed: assumedBesideCharge(before),
     chargeDoubtMl: '',
     chargeDoubtAbv: '',
     ferment: origin,

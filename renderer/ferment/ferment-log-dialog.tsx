@@ -191,6 +191,7 @@ interface ChargeButtonProps {
 /** Fills Prepare in with this ferment; what it came from goes along into the run. */
 function ChargeButton({ ferment, verdict, onCharged }: ChargeButtonProps) {
   const change = usePrepare((state) => state.change);
+  const draft = usePrepare((state) => state.draft);
   const decimal = usePreferences((preferences) => preferences.decimal);
   const { low, high } = settingRanges.chargeVolumeMl;
   const { low: weakest, high: strongest } = settingRanges.chargeStrengthAbv;
@@ -200,7 +201,7 @@ function ChargeButton({ ferment, verdict, onCharged }: ChargeButtonProps) {
     const origin = originOfFerment(ferment, verdict, new Date().toISOString());
     if (origin === null) return;
     const volumeMl = Math.min(high, Math.max(low, ferment.stated.volumeMl));
-    change(chargeFrom(origin, volumeMl, decimal));
+    change(chargeFrom(origin, volumeMl, draft, decimal));
     onCharged();
   };
   return (

@@ -1,6 +1,6 @@
 import { say } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useDraftFields } from '../draft/index.ts';
+import { assumedBesideCharge, assumedOfCharge, useDraftFields } from '../draft/index.ts';
 import { signs } from '../words/index.ts';
 import { focusOn } from './focus-on.ts';
 
@@ -12,7 +12,7 @@ interface AssumedChargeProps {
 /** That the charge is only assumed, and how to state it; nothing once it is stated. */
 export function AssumedCharge({ where }: AssumedChargeProps) {
   const { draft, change } = useDraftFields();
-  const [first] = draft.assumedCharge;
+  const [first] = assumedOfCharge(draft);
   if (first === undefined) return null;
   const words = assumedWords(draft);
   if (where === 'entries') {
@@ -21,7 +21,7 @@ export function AssumedCharge({ where }: AssumedChargeProps) {
         <p>
           {signs.toDo} {words} {say('Write what was measured, or confirm what stands there.')}
         </p>
-        <Button onClick={() => change({ assumedCharge: [] })}>
+        <Button onClick={() => change({ assumed: assumedBesideCharge(draft) })}>
           {say('This is in the pot: {charge}', { charge: chargeWords(draft) })}
         </Button>
       </div>
@@ -44,7 +44,7 @@ export function AssumedCharge({ where }: AssumedChargeProps) {
 
 type Charge = Pick<
   ReturnType<typeof useDraftFields>['draft'],
-  'chargeVolumeMl' | 'chargeStrengthAbv' | 'assumedCharge'
+  'chargeVolumeMl' | 'chargeStrengthAbv' | 'assumed'
 >;
 
 const chargeWords = ({ chargeVolumeMl, chargeStrengthAbv }: Charge): string =>
@@ -54,11 +54,11 @@ const chargeWords = ({ chargeVolumeMl, chargeStrengthAbv }: Charge): string =>
   });
 
 function assumedWords(draft: Charge): string {
-  const { assumedCharge } = draft;
-  if (assumedCharge.length > 1) {
+  const assumed = assumedOfCharge(draft);
+  if (assumed.length > 1) {
     return say('Assumed, nobody has stated it yet: {charge}.', { charge: chargeWords(draft) });
   }
-  return assumedCharge.includes('volume')
+  return assumed.includes('volume')
     ? say('Assumed, nobody has stated it yet: a volume of {chargeVolume} mL.', {
         chargeVolume: draft.chargeVolumeMl.trim(),
       })

@@ -14,7 +14,7 @@ export function ChargeSection() {
     draft.chargeVolumeMl,
     useWords(),
     strengthDoubtAbv(draft),
-    draft.assumedCharge.includes('volume'),
+    draft.assumed.includes('volume'),
   );
   const inUse = [
     name.trim(),

@@ -1,4 +1,5 @@
 import type { SetUp } from '#shared-core';
+import { assumedOfCharge } from '../draft/index.ts';
 import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import type { Decimal } from '../words/index.ts';
 
@@ -11,7 +12,7 @@ type OfToday = Pick<
   | 'name'
   | 'chargeVolumeMl'
   | 'chargeStrengthAbv'
-  | 'assumedCharge'
+  | 'assumed'
   | 'ferment'
 >;
 
@@ -38,7 +39,10 @@ export function draftFromSetUp(
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),
     // Whoever takes it from an earlier lesson states it; what was only assumed then still is.
-    assumedCharge: charge.assumed ?? [],
+    assumed: [
+      ...(now.ferment === null ? (charge.assumed ?? []) : assumedOfCharge(now)),
+      ...(setUp.isProbeKindAssumed ? (['probe-kind'] as const) : []),
+    ],
     rigDescription: rig.description,
     plates: text(rig.plates),
     heatW: text(rig.heatW),
@@ -59,7 +63,6 @@ export function draftFromSetUp(
       name: now.name,
       chargeVolumeMl: now.chargeVolumeMl,
       chargeStrengthAbv: now.chargeStrengthAbv,
-      assumedCharge: now.assumedCharge,
       ferment: now.ferment,
     }),
     lessonScript: setUp.lessonScript,

@@ -2,12 +2,12 @@ import { useState } from 'react';
 import { type PortInfo, say } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
-import { probeKinds, useDraftFields } from '../draft/index.ts';
+import { assumedAfter, probeKinds, useDraftFields } from '../draft/index.ts';
 import { useBench, useWindowParts } from '../parts/index.ts';
 import { FindSpeech } from '../probe/index.ts';
 import type { ProbeKind } from '../stores/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
-import { problemWords } from '../words/index.ts';
+import { inMidSentence, problemWords, signs } from '../words/index.ts';
 import { More } from './more.tsx';
 import { PortPath } from './port-path.tsx';
 import { ProbeHeard } from './probe-heard.tsx';
@@ -23,6 +23,8 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
   const probe = useBench((bench) => bench.probe);
   const problem = useBench((bench) => (isAboutProbe(bench.problem) ? bench.problem : null));
   const { draft, change } = useDraftFields();
+  const kind = probeKinds[draft.probeKind].label;
+  const isKindAssumed = draft.assumed.includes('probe-kind');
   const [showsAll, setShowsAll] = useState(false);
   const shown = showsAll ? ports : ports.filter(({ likelyProbe }) => likelyProbe);
   const hidden = ports.length - shown.length;
@@ -71,15 +73,26 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       <ProbeHeard probe={probe} canAct={canAct} />
       <FindSpeech probe={probe} canAct={canAct} />
       <More
-        summary={`${probeKinds[draft.probeKind].label} · ${draft.correction ? say('calibrated with ice and steam') : say('not calibrated')}`}
+        summary={`${isKindAssumed ? `${signs.toDo} ${say('{kind}, assumed', { kind })}` : kind} · ${draft.correction ? say('calibrated with ice and steam') : say('not calibrated')}`}
       >
         <div className="field-wide">
           <ChoiceField
             name={say('Kind of probe')}
             options={kinds}
-            value={draft.probeKind}
-            onValue={(value) => change({ probeKind: value })}
+            value={isKindAssumed ? null : draft.probeKind}
+            onValue={(value) =>
+              change({ probeKind: value, assumed: assumedAfter('probeKind', draft) })
+            }
           />
+          {isKindAssumed && (
+            <p className="small" role="status">
+              {signs.toDo}{' '}
+              {say(
+                'Assumed, nobody has stated it yet: {kind}. How well the head is known, and how fast it is followed, hang on it.',
+                { kind: inMidSentence(kind) },
+              )}
+            </p>
+          )}
         </div>
         <details className="why field-wide">
           <summary>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { cautionOf, cautionsAt, commonPractice, type KnownCaution, say, told } from '#shared-core';
 import { Button, Dialog, Printed } from '../design/index.ts';
+import { assumedOfCharge } from '../draft/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type SafetyLook, safetyLooks } from './safety-checks.ts';
 
@@ -38,9 +39,8 @@ const whileHot = cautionsAt('prompt').filter(({ check }) => check === undefined)
 
 /** Made from the one list of cautions: what is said on the screen and what is signed must not differ. */
 function Checklist() {
-  const { name, chargeVolumeMl, chargeStrengthAbv, assumedCharge } = usePrepare(
-    (state) => state.draft,
-  );
+  const draft = usePrepare((state) => state.draft);
+  const { name, chargeVolumeMl, chargeStrengthAbv } = draft;
   return (
     <div className="risk-checklist">
       <h1>{say('Risk checklist: distilling before a class')}</h1>
@@ -58,7 +58,7 @@ function Checklist() {
           name={say('Charge')}
           // To be written by hand where nobody stated it: the sheet is signed.
           filled={
-            assumedCharge.length > 0
+            assumedOfCharge(draft).length > 0
               ? `${name}: `
               : say('{name}: {chargeVolume} mL of {chargeStrength} % vol', {
                   name,

@@ -32,6 +32,7 @@ export function setUpFromDraft(
     // The simulated still is no probe of any rig.
     source: source?.kind === 'demo' ? null : source,
     probeKind,
+    isProbeKindAssumed: draft.assumed.includes('probe-kind'),
     correction,
     rig,
     pressureFrom,

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
-import { useDraftFields } from '../draft/index.ts';
+import { assumedBesideCharge, assumedOfCharge, useDraftFields } from '../draft/index.ts';
 import { goTo, useWindowParts } from '../parts/index.ts';
 import { firstDraft, type PrepareDraft } from '../stores/index.ts';
 import { ToBeRecorded } from './to-be-recorded.tsx';
@@ -10,20 +10,21 @@ import { useRigs } from './use-rigs.ts';
 import { useToDo } from './use-to-do.ts';
 
 /** Checks, charge and today's pressure were stated for one run; the next one needs its own. */
-const nextRun = {
-  confirms: [],
-  assumedCharge: firstDraft.assumedCharge,
-  ferment: null,
-  stationPressure: '',
-  seaLevelPressure: '',
-  steamReading: '',
-  steamTaken: null,
-} as const satisfies Partial<PrepareDraft>;
+const nextRun = (draft: PrepareDraft) =>
+  ({
+    confirms: [],
+    assumed: [...assumedOfCharge(firstDraft), ...assumedBesideCharge(draft)],
+    ferment: null,
+    stationPressure: '',
+    seaLevelPressure: '',
+    steamReading: '',
+    steamTaken: null,
+  }) as const satisfies Partial<PrepareDraft>;
 
 /** The end of the last step: what is still missing in any of them, what will be recorded, and the start. */
 export function StartPanel({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
-  const { change, settings } = useDraftFields();
+  const { draft, change, settings } = useDraftFields();
   const [isStarting, setStarting] = useState(false);
   const { keep } = useRigs();
   const missing = useToDo();
@@ -33,7 +34,7 @@ export function StartPanel({ canAct }: { readonly canAct: boolean }) {
     setStarting(false);
     if (!isUnderWay) return;
     void keep(null);
-    change(nextRun);
+    change(nextRun(draft));
     goTo('watch');
   };
   return (

@@ -2,6 +2,7 @@ import { say } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { signs, useWords } from '../words/index.ts';
+import { isAssumedIn } from './assumed-in-step.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
 import { goToStep, type StepId, stepIds, stepTitles, toDoIn } from './steps.ts';
 import { useStepInView } from './use-step-in-view.ts';
@@ -12,15 +13,15 @@ export function StepBar() {
   const here = useStepInView();
   const toDo = useToDo();
   const done = useDoneWords();
-  const isChargeAssumed = usePrepare((state) => state.draft.assumedCharge.length > 0);
+  const draft = usePrepare((state) => state.draft);
   const looksToDo = usePrepare((state) => looksLeft(state.draft.confirms).length);
   return (
     <nav className="step-bar" aria-label={say('Steps of preparing')}>
       <ol>
         {stepIds.map((step, index) => {
           const left = toDoIn(step, toDo).length;
-          // A run may begin on an assumed charge, so nothing is to do; done it is not.
-          const isDone = left === 0 && !(step === 'pot' && isChargeAssumed);
+          // A run may begin on what is only assumed, so nothing is to do; done it is not.
+          const isDone = left === 0 && !isAssumedIn(step, draft);
           return (
             <li key={step}>
               <button
@@ -59,15 +60,16 @@ function useDoneWords(): Readonly<Record<StepId, string>> {
   const head = useBench((bench) => bench.probe?.latest.find(({ channel }) => channel === 'head'));
   const draft = usePrepare((state) => state.draft);
   const pressure = pressureFromDraft(draft);
+  const heard = head
+    ? say('heard, {quantity}', { quantity: words.quantity(head.value, 1, head.unit) })
+    : say('heard');
   const charge = say('{chargeVolume} mL of {chargeStrength} % vol', {
     chargeVolume: draft.chargeVolumeMl.trim(),
     chargeStrength: draft.chargeStrengthAbv.trim(),
   });
   return {
-    probe: head
-      ? say('heard, {quantity}', { quantity: words.quantity(head.value, 1, head.unit) })
-      : say('heard'),
-    pot: draft.assumedCharge.length > 0 ? say('{charge}, assumed', { charge }) : charge,
+    probe: isAssumedIn('probe', draft) ? say('{heard}, its kind assumed', { heard }) : heard,
+    pot: isAssumedIn('pot', draft) ? say('{charge}, assumed', { charge }) : charge,
     air: !pressure.ok
       ? ''
       : pressure.value.setting.source === 'assumed'

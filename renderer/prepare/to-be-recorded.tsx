@@ -1,9 +1,11 @@
 import { language, say, told, trialWords } from '#shared-core';
-import { useDraftFields } from '../draft/index.ts';
+import { probeKinds, useDraftFields } from '../draft/index.ts';
 import { useBench, usePreferences } from '../parts/index.ts';
 import { channelWords, inMidSentence, Say, useWords } from '../words/index.ts';
+import { isAssumedIn } from './assumed-in-step.ts';
 import { roleTitles } from './role-titles.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
+import { stepIds } from './steps.ts';
 import { pressureWords } from './unknown-pressure.ts';
 
 /** What the record of this run will hold, told before it begins. */
@@ -14,16 +16,16 @@ export function ToBeRecorded() {
   const folder = useBench((bench) => bench.app?.runsFolder ?? null);
   const { draft, settings } = useDraftFields();
   if (!settings.ok) return null;
-  const { name, charge, pressure, leastStrengthAbv, rig } = settings.value;
+  const { name, charge, pressure, probe: probeSetting, leastStrengthAbv, rig } = settings.value;
   const { volumeMl, strengthAbv } = charge;
   const looked = safetyLooks.length - looksLeft(draft.confirms).length;
   const channels = probe?.channels ?? [];
   return (
     <details className="why to-be-recorded">
       <summary>
-        {charge.assumed === undefined
-          ? say('What will be recorded')
-          : say('What will be recorded: the charge as assumed')}
+        {stepIds.some((step) => isAssumedIn(step, draft))
+          ? say('What will be recorded, some of it assumed')
+          : say('What will be recorded')}
       </summary>
       <dl className="expectation">
         <Row name={say('Run')}>
@@ -33,6 +35,10 @@ export function ToBeRecorded() {
         <Row name={say('Every reading of')}>
           {channels.length === 0 ? say('the probe, once one is heard') : channelsInWords(channels)}
           {draft.correction !== null && say(', with its calibration')}
+        </Row>
+        <Row name={say('Kind of probe')}>
+          {probeKinds[draft.probeKind].label}
+          {probeSetting.assumed !== undefined && say(', assumed: nobody has stated it')}
         </Row>
         <Row name={say('Charge')}>
           {say('{volume} of {strength}', {

@@ -14,12 +14,11 @@ export const keptDraftSchema = z
     name: text,
     chargeVolumeMl: text,
     chargeStrengthAbv: text,
-    /** What of the charge nobody has stated for the next run: its starting value stands there. */
-    assumedCharge: run.charge.shape.assumed
-      .unwrap()
-      .min(0)
+    /** What nobody has stated for the next run: its starting value stands there. */
+    assumed: z
+      .array(z.enum(['volume', 'strength', 'probe-kind']))
       .readonly()
-      .default(['volume', 'strength']),
+      .default(['volume', 'strength', 'probe-kind']),
     /** Standard uncertainties of the charge; empty for the usual ones. */
     chargeDoubtMl: text.default(''),
     chargeDoubtAbv: text.default(''),

@@ -20,7 +20,7 @@ export const firstDraft: PrepareDraft = {
   name: say('Distillation'),
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
-  assumedCharge: ['volume', 'strength'],
+  assumed: ['volume', 'strength', 'probe-kind'],
   chargeDoubtMl: '',
   chargeDoubtAbv: '',
   ferment: null,

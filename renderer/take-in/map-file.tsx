@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { defaultRunSettings, learnWording, say } from '#shared-core';
+import { defaultRunSettings, learnWording, type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
@@ -26,6 +26,12 @@ interface MapFileProps {
 
 const linesShown = 8;
 
+/** What is known of a run before anybody says anything: no table tells by what kind of probe it was measured. */
+const settingsOfTable: RunSettings = {
+  ...defaultRunSettings,
+  probe: { ...defaultRunSettings.probe, assumed: ['probe-kind'] },
+};
+
 /** Shows a file's first lines, how they are understood, and lets the person say otherwise. */
 export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const { service } = useWindowParts();
@@ -37,7 +43,7 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
   const text = useMemo(() => beginningText(beginning, draft.encoding), [beginning, draft.encoding]);
   const judgement = useMemo(() => judgeDraft(text, draft), [text, draft]);
   // Nothing is taken over unasked: a wrong charge spoils every recovery.
-  const [known, setKnown] = useState(defaultRunSettings);
+  const [known, setKnown] = useState(settingsOfTable);
   const [statedDraft, setStatedDraft] = useState(nothingStated);
   const [began, setBegan] = useState('');
   const [beganByFile, setBeganByFile] = useState('');

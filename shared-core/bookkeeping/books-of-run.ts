@@ -1,9 +1,7 @@
 import { OutOfRangeError } from '../result/index.ts';
-import { chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
+import { assumedWords, chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
-import { coverageFactor95 } from '../uncertainty/index.ts';
 import { type AsGiven, asGiven, worded } from '../wording/index.ts';
-import { assumedChargeWords } from './assumed-charge-words.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -19,6 +17,7 @@ import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
 import type { Quantity } from './quantity.ts';
+import { fromHeadWords, strengthFromHead } from './strength-from-head.ts';
 import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
 
 /** A cut with what is known of it, and where its strength comes from. */
@@ -58,7 +57,7 @@ export interface RunBooks {
 
 /** What the books of a run are made from. */
 export interface RunToBook {
-  readonly settings: Pick<RunSettings, 'charge' | 'ferment' | 'rig'>;
+  readonly settings: Pick<RunSettings, 'charge' | 'ferment' | 'rig' | 'pressure' | 'probe'>;
   readonly inputs: readonly RunInput[];
   readonly verdicts: Pick<Verdicts, 'estimates'>;
   readonly endS: number;
@@ -79,7 +78,7 @@ export interface RunToBook {
  * booksOfRun(run).balance // => null
  */
 export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToBook): RunBooks {
-  const assumptions = new Set(assumedChargeWords(settings.charge));
+  const assumptions = new Set(assumedWords(settings, ['volume', 'strength']));
   const charge = bookLiquid({ name: 'Charge', ...chargeMeasurement(settings.charge) });
   const marked = liquidsMeasured(inputs);
   const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));
@@ -89,7 +88,14 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     withEntries(cutsOfRun({ inputs, endS, vapourUntilS }), markedCuts, endS),
     entries?.cuts ?? [],
     endS,
-  ).map((cut) => bookCut(cut, { charge, estimates: verdicts.estimates, assumptions }));
+  ).map((cut) =>
+    bookCut(cut, {
+      charge,
+      estimates: verdicts.estimates,
+      whenFromHead: () => fromHeadWords(settings, inputs),
+      assumptions,
+    }),
+  );
   const part = (name: string, measured: PartlyMeasured) =>
     withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
   const residue = part(worded('Residue'), entries?.residue ?? marked.residue);
@@ -306,17 +312,21 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
 interface Bookkeeping {
   readonly charge: BookedLiquid;
   readonly estimates: Verdicts['estimates'];
+  readonly whenFromHead: () => readonly string[];
   readonly assumptions: Set<string>;
 }
 
 /** A strength that nobody measured is estimated only where there is an amount that it could be of. */
-function bookCut(cut: CutRecord, { charge, estimates, assumptions }: Bookkeeping): BookedCut {
+function bookCut(
+  cut: CutRecord,
+  { charge, estimates, whenFromHead, assumptions }: Bookkeeping,
+): BookedCut {
   const { number, amount } = cut;
   const name = worded('Cut {number}', { number });
   const fromHead =
     cut.strength !== null || amount === null ? null : strengthFromHead(cut, estimates);
   const strength = cut.strength ?? fromHead;
-  if (fromHead !== null) assumptions.add(fromHeadWords);
+  if (fromHead !== null) for (const words of whenFromHead()) assumptions.add(words);
   const booked =
     amount === null || strength === null
       ? null
@@ -341,10 +351,6 @@ function readStrengthAbv(strength: StrengthMeasurement | null): BookedCut['stren
   }
 }
 
-const fromHeadWords = worded(
-  'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.',
-);
-
 const assumedDoubts = worded(
   'Readings without a stated uncertainty (k = 1): volumes {volumeMl} mL and {volumePercent} %, masses {massG} g, alcoholometer {alcoholometerAbv} % vol and hydrometer {hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures {temperatureK} K.',
   {
@@ -356,26 +362,6 @@ const assumedDoubts = worded(
     temperatureK: benchDoubts.temperatureK,
   },
 );
-
-/** Mean over the cut; its errors are common to all (probe, pressure, model), so they don't average out. */
-function strengthFromHead(
-  { fromS, toS }: CutRecord,
-  estimates: Verdicts['estimates'],
-): StrengthMeasurement | null {
-  const found = estimates.flatMap(({ timeS, headVapourAbv }) =>
-    timeS >= fromS && timeS <= toS && headVapourAbv !== null ? [headVapourAbv] : [],
-  );
-  if (found.length === 0) return null;
-  const mean = (of: 'value' | 'low' | 'high') =>
-    found.reduce((sum, estimate) => sum + estimate[of], 0) / found.length;
-  return {
-    by: 'stated',
-    strengthAbv: {
-      value: Math.min(100, mean('value')),
-      standardUncertainty: (mean('high') - mean('low')) / (2 * coverageFactor95),
-    },
-  };
-}
 
 /** What was read, and what can be; which quantity that is, the sentence around it says. */
 function rangeWords(error: RangeError): string | AsGiven {

@@ -1,6 +1,6 @@
 import { isEmptyCut, type RunBooks } from '../bookkeeping/index.ts';
 import { heardPressure, pressureAfter } from '../monitor/index.ts';
-import { type Mark, type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
+import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import { balanceDoubt } from './balance-doubt.ts';
 import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
 import { distillateOverTime, type RunToMeasure, type VolumeBasis } from './distillate-over-time.ts';
@@ -102,8 +102,7 @@ export function runByVolume(given: RunAgainstVolume): RunByVolume | null {
 
 /** As the monitor comes to know it: by what was set, what a barometer on the line showed, and what people read. */
 function pressureKnown({ settings, inputs }: RunAgainstVolume): RunSettings['pressure'] {
-  const marks = inputs.filter((input): input is Mark => input.kind === 'mark');
-  return pressureAfter(heardPressure(settings.pressure, inputs), marks);
+  return pressureAfter(heardPressure(settings.pressure, inputs), inputs);
 }
 
 /** Without one of them nobody knows how much the later ones add to. */

@@ -52,6 +52,8 @@ export const setUpSchema = z.object({
     .nullable()
     .default(null),
   probeKind: probeKindSchema.default('digital'),
+  /** Nobody chose it; in set-ups of older versions nobody knows. */
+  isProbeKindAssumed: z.boolean().default(false),
   correction: probeCorrectionSchema.nullable().default(null),
   rig: rigSettingSchema.default(usual.rig),
   pressureFrom: pressureFromSchema.default('altitude'),

@@ -1,4 +1,4 @@
-import { type Mark, type RunSettings, standingMarks } from '../run/index.ts';
+import { type RunInput, type RunSettings, standingMarks } from '../run/index.ts';
 import { withPressure } from './situation/limit-scale.ts';
 
 /**
@@ -6,7 +6,7 @@ import { withPressure } from './situation/limit-scale.ts';
  * no more than before; an impossible reading is left aside. The monitor comes to the same.
  *
  * @param pressure as known before [kPa]
- * @param marks in order of time; those that are no reading of a barometer, or were taken back, say nothing
+ * @param inputs in order of time; all that is no mark of a barometer's reading, or was taken back, says nothing
  *
  * Source: this project's choice.
  * @example
@@ -16,10 +16,10 @@ import { withPressure } from './situation/limit-scale.ts';
  */
 export function pressureAfter(
   pressure: RunSettings['pressure'],
-  marks: readonly Mark[],
+  inputs: readonly RunInput[],
 ): RunSettings['pressure'] {
   let known = pressure;
-  for (const { mark } of standingMarks(marks)) {
+  for (const { mark } of standingMarks(inputs)) {
     if (mark.type === 'pressure-read') known = withPressure(known, mark.pressureKPa, 'barometer');
   }
   return known;

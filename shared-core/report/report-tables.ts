@@ -55,8 +55,8 @@ export function alarmsTable({ verdicts }: RunStudy): DocumentTable | null {
   };
 }
 
-function assumedWords(assumed: RunStudy['settings']['charge']['assumed']): string {
-  return assumed === undefined ? '' : `; ${assumed.join(' and ')} assumed, nobody stated it`;
+function assumedWords(assumed: readonly string[] = []): string {
+  return assumed.length === 0 ? '' : `; ${assumed.join(' and ')} assumed, nobody stated it`;
 }
 
 /** What was set before the run. */
@@ -71,11 +71,11 @@ export function settingsTable({
 }: RunStudy): DocumentTable {
   const { charge, ferment, pressure, probe, rig } = settings;
   const sources = {
-    barometer: 'barometer',
-    altitude: 'altitude, ISO 2533',
-    assumed: 'assumed, nobody entered one',
-    channel: 'measured during the run',
-    steam: 'steam of boiling water, by this probe',
+    barometer: ', from barometer',
+    altitude: ', from altitude, ISO 2533',
+    assumed: ', assumed: nobody entered one',
+    channel: ', measured during the run',
+    steam: ', from steam of boiling water, by this probe',
   } as const;
   return {
     kind: 'table',
@@ -104,7 +104,7 @@ export function settingsTable({
           ]),
       [
         'Air pressure',
-        `${measuredWords({ value: pressure.pressureKPa, standardUncertainty: pressure.standardUncertaintyKPa }, 'kPa')}, from ${sources[pressure.source]}`,
+        `${measuredWords({ value: pressure.pressureKPa, standardUncertainty: pressure.standardUncertaintyKPa }, 'kPa')}${sources[pressure.source]}`,
       ],
       ...(pressure.source === 'steam' && pressure.steam !== undefined
         ? [
@@ -116,7 +116,7 @@ export function settingsTable({
         : []),
       [
         'Head probe',
-        `u = ${settingNumber(probe.standardUncertaintyK)} K, t90 = ${settingNumber(probe.lagT90S)} s, T = ${settingNumber(probe.offsetK)} K + ${settingNumber(probe.gain)} × reading`,
+        `u = ${settingNumber(probe.standardUncertaintyK)} K, t90 = ${settingNumber(probe.lagT90S)} s, T = ${settingNumber(probe.offsetK)} K + ${settingNumber(probe.gain)} × reading${assumedWords(probe.assumed?.map(() => 'its kind'))}`,
       ],
       ['Rig', rig.description === '' ? 'not described' : rig.description],
       ['Kind', kindWords({ rig })],

@@ -1,4 +1,5 @@
 /** Readings, marks, settings: the inputs of a run. */
+export { assumedWords } from './assumed-words.ts';
 export { type Channel, channelSchema, isChannel, knownChannels, measuredBy } from './channel.ts';
 export { chargeDoubtMl, cylinderDoubt } from './charge-doubt.ts';
 export {

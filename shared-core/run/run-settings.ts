@@ -61,6 +61,11 @@ export const probeSettingSchema = z.strictObject({
   gain: z.number().min(0.9).max(1.1),
   /** Silence after which the probe counts as lost; a slow logger gets three of its intervals anyway. */
   silenceS: z.number().min(5).max(600).default(5),
+  /** What of it nobody stated: with its kind its uncertainty and its lag are only assumed; absent where it was, and in older records. */
+  assumed: z
+    .array(z.enum(['probe-kind']))
+    .length(1)
+    .optional(),
 });
 
 /** When the person wants to stop: at a least strength, or when purity costs too much recovery. */

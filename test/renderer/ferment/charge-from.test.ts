@@ -24,7 +24,7 @@ test('a charge from a ferment has the doubt of its judge, as the form shows it, 
     chargeDoubtMl: '1',
     chargeDoubtAbv: '0.2',
   } as const;
-  const draft = { ...before, ...chargeFrom(weighedOnly, 350, ',') };
+  const draft = { ...before, ...chargeFrom(weighedOnly, 350, before, ',') };
   const settings = settingsFromDraft(draft, ',');
   // Half of 4 % vol is 1.645 standard uncertainties.
   const doubtAbv = 2 / 1.645;

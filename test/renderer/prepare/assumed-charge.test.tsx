@@ -2,6 +2,7 @@
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import type { RequestName } from '#shared-core';
+import { assumedOfCharge } from '../../../renderer/draft/assumed-parts.ts';
 import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { ChargeSection } from '../../../renderer/prepare/charge-section.tsx';
@@ -24,7 +25,7 @@ afterEach(() => {
 const confirms = safetyLooks.flatMap(({ checks }) =>
   checks.map(({ id }) => ({ check: id, role: 'teacher' as const })),
 );
-const ready = { ...firstDraft, altitudeM: '0', confirms };
+const ready = { ...firstDraft, assumed: assumedOfCharge(firstDraft), altitudeM: '0', confirms };
 
 function show() {
   const started: unknown[] = [];
@@ -58,7 +59,7 @@ test('the charge that stands there at first is told as assumed in its step, besi
   expect(pot()).toBe('2. In the pot ○ 350 mL of 9 % vol, assumed');
   // Beside the entries, on the card of what to expect, and in what will be recorded.
   expect(assumptions()).toBe(2);
-  expect(document.body.textContent).toContain('What will be recorded: the charge as assumed');
+  expect(document.body.textContent).toContain('What will be recorded, some of it assumed');
 });
 
 test('a charge is stated once each of its numbers was written, or what stands there was confirmed', () => {
@@ -97,7 +98,7 @@ test('a run may start without, and its settings say so with a wide doubt; the ch
   await waitFor(() => expect(stated.draft()?.confirms).toEqual([]));
   expect(stated.started).toMatchObject([{ settings: { charge: { standardUncertaintyAbv: 0.5 } } }]);
   expect(JSON.stringify(stated.started)).not.toContain('"assumed"');
-  expect(stated.draft()?.assumedCharge).toEqual(['volume', 'strength']);
+  expect(stated.draft()?.assumed).toEqual(['volume', 'strength']);
 });
 
 test('what steam showed before one run is asked for again before the next', async () => {
@@ -108,10 +109,10 @@ test('what steam showed before one run is asked for again before the next', asyn
 });
 
 test('taken from an earlier lesson a charge is stated, unless it was only assumed then', () => {
-  const again = (assumedCharge: typeof firstDraft.assumedCharge) => {
-    const kept = setUpFromDraft({ ...ready, assumedCharge }, null);
+  const again = (assumed: typeof firstDraft.assumed) => {
+    const kept = setUpFromDraft({ ...ready, assumed }, null);
     if (!kept.ok) throw new Error(JSON.stringify(kept.error));
-    return draftFromSetUp(kept.value, firstDraft, '.').assumedCharge;
+    return draftFromSetUp(kept.value, firstDraft, '.').assumed;
   };
   expect([again([]), again(['strength'])]).toEqual([[], ['strength']]);
 });

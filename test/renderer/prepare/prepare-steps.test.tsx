@@ -47,7 +47,7 @@ function show(isReady: boolean) {
     ({ bench, prepare }) => {
       if (!isReady) return;
       bench.getState().dispatch({ type: 'probe', probe: heard });
-      prepare.getState().replace({ ...firstDraft, assumedCharge: [], altitudeM: '540', confirms });
+      prepare.getState().replace({ ...firstDraft, assumed: [], altitudeM: '540', confirms });
     },
   );
   return within(screen.getByRole('navigation', { name: 'Steps of preparing' }))

@@ -12,7 +12,7 @@ afterEach(() => {
 
 function paper(isCharged = false): string {
   renderInWindow(<RiskChecklist />, undefined, ({ prepare }) => {
-    if (isCharged) prepare.getState().change({ assumedCharge: [] });
+    if (isCharged) prepare.getState().change({ assumed: [] });
   });
   fireEvent.click(screen.getByRole('button', { name: /Risk checklist/ }));
   return document.querySelector('body > .sheet-on-paper')?.textContent ?? '';

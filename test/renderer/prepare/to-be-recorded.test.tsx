@@ -39,6 +39,7 @@ test('before the start it is told what the record will hold: as entered, as hear
   expect(rows()).toEqual({
     Run: 'Distillation',
     'Every reading of': 'still head and pot',
+    'Kind of probe': 'Digital, in a steel sleeve, assumed: nobody has stated it',
     Charge: '350 mL of 9.0 % vol, assumed: nobody has stated it',
     'Air pressure': '95.0 kPa ± 1.9 kPa',
     'Heat off at': '80 % vol',

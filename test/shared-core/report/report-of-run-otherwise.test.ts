@@ -27,15 +27,15 @@ describe('what was set', () => {
     const { pressure } = plain.settings;
     const source = (name: typeof pressure.source) =>
       row(withSettings({ pressure: { ...pressure, source: name } }), 'Air pressure')?.split(
-        ', from ',
+        'kPa, ',
       )[1];
     expect((['barometer', 'altitude', 'assumed', 'channel', 'steam'] as const).map(source)).toEqual(
       [
-        'barometer',
-        'altitude, ISO 2533',
-        'assumed, nobody entered one',
+        'from barometer',
+        'from altitude, ISO 2533',
+        'assumed: nobody entered one',
         'measured during the run',
-        'steam of boiling water, by this probe',
+        'from steam of boiling water, by this probe',
       ],
     );
     // A pressure by steam of an older version says no more of it.

@@ -38,3 +38,14 @@ test('a report says what of the charge nobody stated, in its settings and in its
   ]);
   expect(booksOfRun({ ...run, settings: plain.settings }).assumptions).toEqual([]);
 });
+
+test('a report says of a probe whose kind nobody chose that it is assumed', () => {
+  const rowOf = (probe: typeof plain.settings.probe) =>
+    settingsTable({ ...plain, settings: { ...plain.settings, probe } }).rows.find(
+      ([name]) => name === 'Head probe',
+    )?.[1];
+  const { probe } = plain.settings;
+  expect(rowOf({ ...probe, assumed: ['probe-kind'] })).toBe(
+    `${rowOf(probe)}; its kind assumed, nobody stated it`,
+  );
+});

@@ -116,4 +116,10 @@ export const books: Readonly<Record<string, string>> = {
   '{value}, where {low} to {high} is possible': '{value}, wo {low} bis {high} möglich ist',
   'Sample from': 'Probe aus',
   'Mass balance': 'Bilanz',
+  'Nobody stated the air pressure: {pressure} kPa ± {doubt} kPa is assumed.':
+    'Niemand hat den Luftdruck angegeben: angenommen sind {pressure} kPa ± {doubt} kPa.',
+  'Nobody stated the kind of probe: one that follows within {lag} s is assumed.':
+    'Niemand hat die Art der Sonde angegeben: angenommen ist eine, die in {lag} s folgt.',
+  'Nobody stated the kind of probe: one right to ± {doubt} K that follows within {lag} s is assumed.':
+    'Niemand hat die Art der Sonde angegeben: angenommen ist eine, die auf ± {doubt} K stimmt und in {lag} s folgt.',
 };

@@ -192,8 +192,6 @@ export const prepare: Readonly<Record<string, string>> = {
   'Say what is in the pot': 'Angeben, was im Kolben ist',
   'This is in the pot: {charge}': 'Das ist im Kolben: {charge}',
   'Times, volumes and yields hang on it.': 'Davon hängen Zeiten, Volumen und Ausbeuten ab.',
-  'What will be recorded: the charge as assumed':
-    'Was aufgezeichnet wird: die Füllung wie angenommen',
   'Write what was measured, or confirm what stands there.':
     'Gemessenes eintragen oder bestätigen, was dasteht.',
   'Say what the barometer shows today': 'Angeben, was das Barometer heute zeigt',
@@ -258,4 +256,9 @@ export const prepare: Readonly<Record<string, string>> = {
     'Er kann zwischen {low} und {high} liegen. Also können {strength} bei {limitLow} erreicht sein oder erst bei {limitHigh}: bevor der Kopf hält, kann niemand sagen, was gilt. Danach richtet sich das Programm danach, wo er hält, aber weniger sicher: die Aufforderung „Wärme weg“ kann zu früh oder zu spät kommen. Die Höhe, auch nur aus einer Karte, bringt die Grenze auf ± {narrowed} genau.',
   'At {pressure}, which nobody measured: between {low} and {high} all of it shifts by up to {shift}.':
     'Bei {pressure}, die niemand gemessen hat: zwischen {low} und {high} verschiebt sich alles um bis zu {shift}.',
+  '{kind}, assumed': '{kind}, angenommen',
+  'Assumed, nobody has stated it yet: {kind}. How well the head is known, and how fast it is followed, hang on it.':
+    'Angenommen, noch von niemandem angegeben: {kind}. Davon hängt ab, wie gut der Kopf bekannt ist und wie schnell die Sonde ihm folgt.',
+  '{heard}, its kind assumed': '{heard}, Art angenommen',
+  'What will be recorded, some of it assumed': 'Was aufgezeichnet wird, einiges davon angenommen',
 };
