@@ -49,16 +49,3 @@ export async function judgeAgain(
     );
   }
 }
-
-/** Of a run on which the monitor failed: nothing, and why. */
-export function noVerdicts(because: string): Verdicts {
-  return {
-    stages: [],
-    alarms: [],
-    forecasts: [],
-    estimates: [],
-    events: [],
-    verdict: { mainFraction: false, because },
-    problems: [],
-  };
-}

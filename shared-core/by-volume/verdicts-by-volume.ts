@@ -1,4 +1,4 @@
-import type { Verdicts } from '../snapshot/index.ts';
+import { type Verdicts, verdictAlone } from '../snapshot/index.ts';
 import type { RunByVolume } from './run-by-volume.ts';
 
 /**
@@ -15,13 +15,8 @@ export function verdictsByVolume({
   doubt,
 }: Pick<RunByVolume, 'verdict' | 'doubt'>): Verdicts {
   const { mainFraction, because } = verdict;
-  return {
-    stages: [],
-    alarms: [],
-    forecasts: [],
-    estimates: [],
-    events: [],
-    verdict: { mainFraction, because },
-    problems: doubt === null ? [] : [{ problem: doubt, fromS: 0, toS: 0 }],
-  };
+  return verdictAlone(
+    { mainFraction, because },
+    doubt === null ? [] : [{ problem: doubt, fromS: 0, toS: 0 }],
+  );
 }

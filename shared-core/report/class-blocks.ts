@@ -1,7 +1,6 @@
 import type { RunStudy } from '../study/index.ts';
 import { numberWords } from '../wording/index.ts';
 import type { Block } from './document.ts';
-import { mainFractionWords } from './main-fraction-words.ts';
 
 interface Result {
   readonly title: string;
@@ -50,7 +49,7 @@ export function classBlocks(studies: readonly RunStudy[]): readonly Block[] {
       rows: studies.map((study, index) => [
         `${index + 1}  ${study.name}`,
         ...results.map(({ of, decimals }) => words(of(study), decimals)),
-        mainFractionWords(study),
+        study.mainFraction ?? 'not known',
       ]),
     },
   ];

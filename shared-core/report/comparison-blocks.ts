@@ -5,7 +5,6 @@ import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
 import { leastWords } from './least-words.ts';
-import { mainFractionWords } from './main-fraction-words.ts';
 
 /** More columns than this do not fit on a page: a class has a row a run. */
 export const mostSideBySide = 6;
@@ -58,7 +57,7 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
         return intervalWords({ value: stepped.value, low: stepped.low, high: stepped.high }, '');
       },
     ],
-    ['Main fraction', mainFractionWords],
+    ['Main fraction', ({ mainFraction }) => mainFraction ?? 'not known'],
   ];
   return [
     { kind: 'heading', level: 1, text: 'The runs side by side' },

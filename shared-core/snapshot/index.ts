@@ -19,4 +19,4 @@ export {
   type VapourView,
 } from './snapshot.ts';
 export { textsInSnapshot } from './texts-in-snapshot.ts';
-export { type RunProblem, type Verdicts, verdictsSchema } from './verdicts.ts';
+export { type RunProblem, type Verdicts, verdictAlone, verdictsSchema } from './verdicts.ts';

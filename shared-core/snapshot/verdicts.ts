@@ -31,3 +31,19 @@ export const verdictsSchema = z.strictObject({
 
 export type RunProblem = z.infer<typeof runProblemSchema>;
 export type Verdicts = z.infer<typeof verdictsSchema>;
+
+/** Verdicts on what nothing followed through time: the main fraction alone, and what is doubtful of it. */
+export function verdictAlone(
+  verdict: Verdicts['verdict'],
+  problems: readonly RunProblem[] = [],
+): Verdicts {
+  return {
+    stages: [],
+    alarms: [],
+    forecasts: [],
+    estimates: [],
+    events: [],
+    verdict,
+    problems: [...problems],
+  };
+}

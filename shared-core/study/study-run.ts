@@ -17,8 +17,9 @@ import {
 } from '../by-volume/index.ts';
 import { equilibriumModelVersion } from '../equilibrium/index.ts';
 import { analyseRun } from '../monitor/index.ts';
+import { type Result, succeed } from '../result/index.ts';
 import type { Mark, RunInput, RunSettings } from '../run/index.ts';
-import type { Verdicts } from '../snapshot/index.ts';
+import { type Verdicts, verdictAlone } from '../snapshot/index.ts';
 import { plateauOfRun, type RunPlateau } from './plateau-of-run.ts';
 import { platesOfRun, type RunPlates } from './plates-of-run.ts';
 import { pressureCourse } from './pressure-course.ts';
@@ -39,8 +40,6 @@ export interface RunToStudy {
   readonly corrections?: readonly string[] | undefined;
   /** What is missing from its record and why, in sentences. */
   readonly leftOut?: readonly string[] | undefined;
-  /** The monitor failed on it: its verdicts say why, and nothing else. */
-  readonly isUnjudged?: boolean | undefined;
   readonly settings: RunSettings;
   /** Of the program that tells of the run, and of the monitor that judged it for that. */
   readonly appVersion: string;
@@ -58,6 +57,10 @@ export interface RunToStudy {
 export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   readonly equilibriumModel: string;
   readonly verdicts: Verdicts;
+  /** In a sentence why nothing judged it; null where something did. */
+  readonly unjudged: string | null;
+  /** Whether it had a main fraction; null where nothing judged it. */
+  readonly mainFraction: 'yes' | 'no' | null;
   readonly rows: readonly ProcessedRow[];
   readonly plateau: RunPlateau | null;
   /** What is told of equilibrium without a time is told at this air pressure [kPa]: the plateau's, or as it was known at the end. */
@@ -77,7 +80,7 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  * distillation. Pure, so a report made twice says the same twice.
  *
  * @param run settings, inputs in order of time, endS [s] ≥ 0, entries made after the run
- * @param known the monitor's verdicts on this run, where the caller already has them
+ * @param judged the monitor's verdicts on this run, where the caller already has them, or in a sentence why it failed
  *
  * Source: see the functions named.
  * @example
@@ -85,9 +88,14 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
  * studyRun(run).verdicts.verdict.mainFraction // => false
  * studyRun(run).plateau // => null
  */
-export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): RunStudy {
+export function studyRun(
+  { entries, ...run }: RunToStudy,
+  judged: Result<Verdicts, string> = succeed(analyseRun(run.settings, run.inputs, run.endS)),
+): RunStudy {
   const { settings, inputs, endS } = run;
-  const found = known ?? analyseRun(settings, inputs, endS);
+  const found = judged.ok
+    ? judged.value
+    : verdictAlone({ mainFraction: false, because: judged.error });
   const isTable = volumeReadings(inputs) !== null;
   const rows = isTable ? [] : processedRows({ settings, inputs, stages: found.stages, endS });
   const plateau = plateauOfRun(run, rows);
@@ -112,10 +120,16 @@ export function studyRun({ entries, ...run }: RunToStudy, known?: Verdicts): Run
   const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
   // A receiver that stayed empty is booked with 0 mL; alone it is no product.
   const product = booked.some(({ massG }) => massG.value > 1e-6) ? poolLiquids(booked) : null;
+  // A table without times is judged by its volumes, whatever the monitor made of it.
+  const isByVolume = isTable && byVolume !== null;
+  const verdicts = isByVolume ? verdictsByVolume(byVolume) : found;
+  const unjudged = isByVolume || judged.ok ? null : judged.error;
   return {
     ...run,
     equilibriumModel: equilibriumModelVersion,
-    verdicts: isTable && byVolume !== null ? verdictsByVolume(byVolume) : found,
+    verdicts,
+    unjudged,
+    mainFraction: unjudged !== null ? null : verdicts.verdict.mainFraction ? 'yes' : 'no',
     rows,
     plateau,
     pressureKPa,

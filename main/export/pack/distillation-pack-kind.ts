@@ -22,10 +22,10 @@ export const distillationPackKind: PackKind<RunStudy> = {
   ],
   readMe: {
     title: 'Distillation runs, exported by Still Head Monitor',
-    remarksOn: ({ rehearsal, imported, underWay, isUnjudged, verdicts }) => [
+    remarksOn: ({ rehearsal, imported, underWay, unjudged }) => [
       ...(rehearsal ? ['rehearsal with the simulated still'] : []),
       ...(imported === true ? ['imported from another logger'] : []),
-      ...(isUnjudged === true ? [verdicts.verdict.because] : []),
+      ...(unjudged === null ? [] : [unjudged]),
       ...(underWay === true ? ['under way when this was made: not the whole run'] : []),
     ],
     files: (isSeveral) => [

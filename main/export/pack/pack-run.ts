@@ -1,6 +1,6 @@
 import { type BookEntries, type RunInput, type RunStudy, studyRun } from '#shared-core';
 import { localIso, type RunToExport } from '../../run-library/index.ts';
-import { type CreateMonitor, judgeAgain, noVerdicts } from '../judge-again.ts';
+import { type CreateMonitor, judgeAgain } from '../judge-again.ts';
 
 /** A run of a pack with what was measured after it. */
 export interface PackRun {
@@ -36,7 +36,6 @@ export async function studyForPack(
       underWay: ended === 'recording',
       corrections,
       leftOut,
-      isUnjudged: !judged.ok,
       settings,
       appVersion: madeBy.version,
       modelVersion: madeBy.modelVersion,
@@ -46,7 +45,7 @@ export async function studyForPack(
       lateMarks,
       entries,
     },
-    judged.ok ? judged.value : noVerdicts(judged.error),
+    judged,
   );
 }
 

@@ -1,5 +1,4 @@
 import { originOf, type RunStudy, runKind } from '#shared-core';
-import { mainFractionCell } from './main-fraction-cell.ts';
 import { byColumns, type Column, type Table, words } from './table.ts';
 
 const columns: readonly Column<RunStudy>[] = [
@@ -14,7 +13,7 @@ const columns: readonly Column<RunStudy>[] = [
   words('kind', 'simple (no column), fractional, or not described', ({ settings }) =>
     runKind(settings),
   ),
-  words('main_fraction', 'yes or no', mainFractionCell),
+  words('main_fraction', 'yes or no', ({ mainFraction }) => mainFraction),
   {
     ...words('because', 'The verdict in a sentence', ({ verdicts }) => verdicts.verdict.because),
     isSentence: true,

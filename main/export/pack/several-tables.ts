@@ -1,6 +1,5 @@
 import { originOf, type RunStudy, runKind } from '#shared-core';
 import { otherChannels } from './channel-means.ts';
-import { mainFractionCell } from './main-fraction-cell.ts';
 import { processedTable } from './run-tables.ts';
 import type { Table, TableCell, TableField } from './table.ts';
 
@@ -129,7 +128,7 @@ export function comparisonTable(studies: readonly RunStudy[]): Table {
           total?.closurePercent?.value ?? null,
           plates?.plates.stepped.value ?? null,
           simple?.strengthAbv ?? null,
-          mainFractionCell(study),
+          study.mainFraction,
         ];
       }
     },

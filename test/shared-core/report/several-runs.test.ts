@@ -37,6 +37,7 @@ const bare: RunStudy = {
   plates: null,
   books: { ...plain.books, balance: null },
   verdicts: { ...plain.verdicts, verdict: { mainFraction: false, because: '' } },
+  mainFraction: 'no',
   inputs: [],
 };
 

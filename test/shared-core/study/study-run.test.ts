@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest';
 import {
   booksOfRun,
   defaultRunSettings,
+  fail,
   type MarkBody,
   pearFermentSetup,
   simulateBatch,
   studyRun,
+  succeed,
   teachingRigs,
 } from '#shared-core';
 import {
@@ -105,7 +107,7 @@ describe('the books of simulated runs', () => {
 describe('studyRun', () => {
   const { run, batch, receivers } = pearRun();
   const verdicts = analyseRun(run.settings, run.inputs, run.endS);
-  const studied = () => studyRun(run, verdicts);
+  const studied = () => studyRun(run, succeed(verdicts));
 
   test('finds the plateau within the probe’s uncertainty of where the simulated head was', () => {
     const study = studied();
@@ -240,7 +242,7 @@ describe('studyRun', () => {
             })),
           },
         },
-        verdicts,
+        succeed(verdicts),
       ).byVolume;
     const all = measured(receivers.length);
     const collectedMl = receivers.reduce((sum, { volumeMl }) => sum + volumeMl, 0);
@@ -248,6 +250,13 @@ describe('studyRun', () => {
     expect(all?.course.at(-1)?.volumeMl).toBeGreaterThan(0.8 * collectedMl);
     expect(all?.course.at(-1)?.volumeMl).toBeLessThan(1.02 * collectedMl);
     expect(measured(receivers.length - 1)).toBeNull();
+  });
+
+  test('knows nothing of the main fraction of a run that nothing judged, and says why', () => {
+    const { unjudged, mainFraction, verdicts } = studyRun(run, fail('The monitor failed.'));
+    expect([unjudged, mainFraction]).toEqual(['The monitor failed.', null]);
+    expect(verdicts.verdict).toEqual({ mainFraction: false, because: 'The monitor failed.' });
+    expect([studied().unjudged, studied().mainFraction]).toEqual([null, 'yes']);
   });
 
   test('judges a table of volumes by them, without rows or times', () => {
@@ -260,6 +269,13 @@ describe('studyRun', () => {
     expect(study.rows).toEqual([]);
     expect(study.verdicts.stages).toEqual([]);
     expect(study.verdicts.verdict.because).toBe(study.byVolume?.verdict.because);
+    // What the monitor makes of it, or fails to, has no say in that.
+    const failed = studyRun(
+      { ...run, inputs: table, lateMarks: [], entries: undefined, endS: 0 },
+      fail('The monitor failed.'),
+    );
+    expect([failed.unjudged, failed.mainFraction]).toEqual([null, study.mainFraction]);
+    expect(failed.verdicts).toEqual(study.verdicts);
   });
 
   test('without any mark of a volume there are rows and a plateau, but no books', () => {

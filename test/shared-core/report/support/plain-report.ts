@@ -36,6 +36,7 @@ export function plainReport(changes: Partial<RunStudy> = {}): RunStudy {
       verdict: { mainFraction: true, because: 'There was a main fraction.' },
       problems: [{ problem: 'Two readings were left out.', fromS: 100, toS: null }],
     },
+    mainFraction: 'yes',
     ...changes,
   };
 }
