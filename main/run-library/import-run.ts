@@ -206,12 +206,15 @@ function* logBodies(
     const [first] = inputs;
     if (first !== undefined && first.kind !== 'reading') yield first;
     else yield { kind: 'readings', readings: inputs.filter(isReading).map(packReading) };
-    const upToS = inputs.at(-1)?.timeS ?? 0;
-    yield* conclude(upToS, (monitor) => {
-      for (const input of inputs) monitor.push(input);
+    yield* conclude((monitor, reach) => {
+      for (const input of inputs) {
+        reach(input.timeS);
+        monitor.push(input);
+      }
     });
   }
-  yield* conclude(read.endS, (monitor) => {
+  yield* conclude((monitor, reach) => {
+    reach(read.endS);
     monitor.advanceTo(read.endS);
   });
   yield { kind: 'end', timeS: read.endS, how: 'clean' };
@@ -221,11 +224,15 @@ function* logBodies(
 function concluding(create: () => Monitor) {
   let monitor: Monitor | null = null;
   let hasFailed = false;
-  return (timeS: number, work: (monitor: Monitor) => void): readonly LogBody[] => {
+  let timeS = 0;
+  const reach = (atS: number) => {
+    timeS = atS;
+  };
+  return (work: (monitor: Monitor, reach: (atS: number) => void) => void): readonly LogBody[] => {
     if (hasFailed) return [];
     try {
       monitor ??= create();
-      work(monitor);
+      work(monitor, reach);
       return monitor.takeChanges().map((change) => ({ kind: 'change', change }) as const);
     } catch (error) {
       hasFailed = true;

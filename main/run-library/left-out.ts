@@ -38,8 +38,10 @@ export function createLeftOut(): LeftOut {
   const lost = new Map<Where, LostReadings>();
   const unadvised: Unadvised[] = [];
   const unread: Unread[] = [];
+  let isTakenIn = false;
   return {
     add({ body }) {
+      if (body.kind === 'header') isTakenIn = body.header.origin === 'imported';
       const stretch = unadvised.at(-1);
       const gap = unread.at(-1);
       if (body.kind === 'link') {
@@ -83,7 +85,7 @@ export function createLeftOut(): LeftOut {
           ]),
       ...[...lost.values()].map(lostWords),
       ...unread.map(unreadWords),
-      ...unadvised.map(unadvisedWords),
+      ...unadvised.map(isTakenIn ? unfollowedWords : unadvisedWords),
     ],
   };
 }
@@ -112,6 +114,14 @@ function unreadWords({ fromS, toS }: Unread): string {
         'From {from} to {to} nothing of the probe is recorded: the part of the program that reads it had stopped. What the probe sent then is lost.',
         { from, to: clockWords(toS) },
       );
+}
+
+/** Whoever took a table in had nobody to advise: the run was long over. */
+function unfollowedWords({ fromS }: Unadvised): string {
+  return worded(
+    'When this table was taken in, the monitor failed on it from {from} on. The readings are all there; what is told of that time was worked out later.',
+    { from: clockWords(fromS) },
+  );
 }
 
 function unadvisedWords({ fromS, toS }: Unadvised): string {

@@ -79,6 +79,8 @@ export const lookBack: Readonly<Record<string, string>> = {
     '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: der Datenträger nahm nichts an, und im Speicher war kein Platz mehr.',
   '{count, plural, one {# reading is} other {# readings are}} missing between {from} and {to}: more came from the probe than could be taken.':
     '{count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}} zwischen {from} und {to}: Von der Sonde kam mehr, als aufgenommen werden konnte.',
+  'When this table was taken in, the monitor failed on it from {from} on. The readings are all there; what is told of that time was worked out later.':
+    'Als diese Tabelle aufgenommen wurde, fiel die Auswertung ab {from} aus. Die Messwerte sind alle da; was von dieser Zeit gesagt wird, wurde später errechnet.',
   'From {from} on nobody was advised: the monitor had failed. The readings are all recorded; what is told of that time was worked out after the run.':
     'Von {from} an gab es keine Beratung: sie war ausgefallen. Die Messwerte sind alle aufgezeichnet; was von dieser Zeit gesagt wird, wurde nach dem Versuch errechnet.',
   'From {from} to {to} nobody was advised: the monitor had failed. The readings are all recorded; what is told of that time was worked out after the run.':
