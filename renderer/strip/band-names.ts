@@ -1,7 +1,8 @@
 import { say } from '#shared-core';
-import { type Box, clearPlace, type Point } from './clear-place.ts';
+import { clearPlace, type Point } from './clear-place.ts';
 import type { PlotFrame } from './plot-frame.ts';
 import type { StripMeasures } from './strip-text.ts';
+import { aboveLinePx, roomOfName } from './type-room.ts';
 
 /** A name of the band where it is to be written: its baseline begins at `x`, `y`. */
 export interface PlacedName {
@@ -55,19 +56,17 @@ export function bandNames(
     for (const text of texts) {
       const width = widthOf(text);
       if (width > whole) continue;
-      const boxes = baselines.flatMap((y) =>
-        shares.map((share): Box => {
-          const left = frame.left + sidePx + share * (whole - width);
-          return { left, top: y - 0.85 * textPx, width, height: 1.1 * textPx };
-        }),
+      const names = baselines.flatMap((y) =>
+        shares.map((share) => named(text, frame.left + sidePx + share * (whole - width), y)),
       );
-      const box = clearPlace(boxes, lines);
-      if (box) return named(text, box.left, box.top + 0.85 * textPx);
+      const rooms = names.map((name) => roomOfName(name, textPx));
+      const clear = clearPlace(rooms, lines);
+      if (clear) return names[rooms.indexOf(clear)] ?? null;
     }
     return null;
   };
   const left = frame.left + sidePx;
-  const limitBaseline = limitY - 7;
+  const limitBaseline = limitY - aboveLinePx(textPx);
   const azeotropeBaseline = azeotropeY + 1.15 * textPx;
   const middle = (limitY + azeotropeY) / 2 + 0.35 * textPx;
   // The long name leaves most of the band to the run.

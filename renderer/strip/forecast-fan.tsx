@@ -3,6 +3,7 @@ import { type Estimate, say } from '#shared-core';
 import type { PlacedName } from './band-names.ts';
 import { usePlotFrame } from './plot-frame.ts';
 import { useStripMeasures } from './strip-text.ts';
+import { aboveLinePx } from './type-room.ts';
 
 interface ForecastFanProps {
   readonly fromS: number;
@@ -50,7 +51,11 @@ export function ForecastFan(props: ForecastFanProps) {
         <line x1={early} x2={late} y1={y1} y2={y1} className="fan-end" />
       </g>
       {labelX !== null && (
-        <text x={labelX} y={y1 - 10 - (isTaken ? 1.2 * textPx : 0)} className="fan-name">
+        <text
+          x={labelX}
+          y={y1 - aboveLinePx(textPx) - (isTaken ? 1.2 * textPx : 0)}
+          className="fan-name"
+        >
           {label}
         </text>
       )}

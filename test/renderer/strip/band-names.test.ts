@@ -139,6 +139,27 @@ describe('bandNames', () => {
     expect(placed(hatched)).toEqual([['80 % vol', 94], ['azeotrope', 94], null]);
   });
 
+  test('leave whole a line that would run through the pale rim around them', () => {
+    // The name at the left ends at x = 94 + 19 · 7.5; its rim reaches 2.5 px farther.
+    const beside = (x: number): Point[] => [
+      [x, 0],
+      [x, 300],
+    ];
+    expect([placed([beside(237.5)])[0], placed([beside(240)])[0]]).toEqual([
+      ['80 % vol', 94],
+      ['80 % vol at 83.3 °C', 94],
+    ]);
+  });
+
+  test.each([15, 43])(
+    'at %d px of type the limit’s name and its rim stand above the limit’s line',
+    (textPx) => {
+      const { limit } = bandNames(band, { left: 84, right: 900 }, { textPx }, []);
+      // Letters reach a quarter of their height below the baseline, the rim a third of a half of it farther; the line is 5 px at most.
+      expect(limit.y + (0.25 + 0.33 / 2) * textPx).toBeLessThanOrEqual(band.limitY - 2.5);
+    },
+  );
+
   test('the band has its long name where that leaves most of it free', () => {
     expect(bandNames(band, { left: 84, right: 700 }, measures, []).band?.text).toBe(
       'plateau band on this probe',
