@@ -18,7 +18,7 @@ export function CalibrationWalk() {
   const pressure = pressureFromDraft(draft);
   const setting = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
   const noSteam = noSteamWords(draft.pressureFrom === 'steam', setting.source);
-  const steamC = steamPoint({ kind: 'station', ...setting }).temperatureC;
+  const steam = steamPoint({ kind: 'station', ...setting });
   const taken = noSteam === null ? state : { ...state, steam: null };
   return (
     <div className="calibration">
@@ -46,8 +46,10 @@ export function CalibrationWalk() {
         />
         {noSteam === null && (
           <CalibrationStep
-            title={say('Steam, {steam} at this air pressure', {
-              steam: words.quantity(steamC, 2, '°C'),
+            title={say('Steam, {steam} ± {doubt} at this air pressure', {
+              steam: words.quantity(steam.temperatureC, 1, '°C'),
+              // An altitude alone leaves the weather: half a kelvin.
+              doubt: words.quantity(2 * steam.standardUncertaintyK, 1, 'K'),
             })}
             how={steamHow}
             point="steam"

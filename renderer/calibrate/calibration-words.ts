@@ -14,6 +14,8 @@ export function settlingWords(settled: Settling, isThisBath: boolean, decimal: D
   }
   const problem = settled.error;
   switch (problem.kind) {
+    case 'not-heard':
+      return say('No probe is heard yet: connect it under “Probe”.');
     case 'not-a-number':
       return say(
         'The probe sends something that is no temperature. Check plug and wire once the bath is cold.',

@@ -12,5 +12,5 @@ export function useSettling() {
     if (head === null || head.quality !== 'good') return;
     hear({ timeS: head.timeS, temperatureC: head.value });
   }, [head]);
-  return { head, settled: settlingOf(lately) };
+  return { head, settled: settlingOf(lately, head !== null) };
 }

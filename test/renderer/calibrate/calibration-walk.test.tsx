@@ -22,6 +22,25 @@ test('with a barometer both baths are offered', () => {
   expect([baths, words.includes('Steam, 99.2')]).toEqual([2, true]);
 });
 
+test('how hot steam is here is told as well as the air pressure is known', () => {
+  const steam = (change: Partial<PrepareDraft>) =>
+    /Steam, .*? at this air pressure/.exec(walk(change).words)?.[0].replaceAll('\u00a0', ' ');
+  expect([
+    steam({ pressureFrom: 'barometer', stationPressure: '986' }),
+    steam({ altitudeM: '540' }),
+  ]).toEqual([
+    'Steam, 99.2 °C ± 0.1 K at this air pressure',
+    // ± 1.9 kPa of weather, at 0.28 K/kPa near 98 °C (IAPWS).
+    'Steam, 98.2 °C ± 0.6 K at this air pressure',
+  ]);
+});
+
+test('while no probe is heard that is said, and nothing can be taken', () => {
+  const { words } = walk({ pressureFrom: 'barometer', stationPressure: '986' });
+  expect(words.match(/No probe is heard yet: connect it under “Probe”\./g)).toHaveLength(2);
+  expect(words).not.toContain('Listening');
+});
+
 test('steam that tells the air pressure is no second bath of the same probe: ice alone is, and it is said why', () => {
   for (const steamReading of ['99.4', '']) {
     const { baths, words } = walk({ pressureFrom: 'steam', steamReading });

@@ -26,6 +26,13 @@ function taken(state: CalibrationState, point: 'ice' | 'steam', lately: Heard): 
 }
 
 describe('the walk through ice and steam', () => {
+  test('what a probe said before it was let go is not taken for the bath', () => {
+    expect([settlingOf(bath(0.4, 0)).ok, settlingOf(bath(0.4, 0), false)]).toEqual([
+      true,
+      { ok: false, error: { kind: 'not-heard' } },
+    ]);
+  });
+
   test('a probe that reads 0.4 K high in both baths is corrected by −0.4 K at the plateau', () => {
     // Steam at 101.325 kPa is 99.974 °C on ITS-90 (IAPWS), from memory.
     const iceBath = bath(0.4, 0);

@@ -75,7 +75,9 @@ export const probe: Readonly<Record<string, string>> = {
   'Ice, {quantity}': 'Eis, {quantity}',
   'Crushed ice in a beaker, just enough water to fill the gaps, stirred for a minute. Then clamp the probe in the middle.':
     'Zerstoßenes Eis in einem Becherglas, gerade genug Wasser für die Lücken, eine Minute gerührt. Dann die Sonde in der Mitte einspannen.',
-  'Steam, {steam} at this air pressure': 'Dampf, {steam} bei diesem Luftdruck',
+  'Steam, {steam} ± {doubt} at this air pressure': 'Dampf, {steam} ± {doubt} bei diesem Luftdruck',
+  'No probe is heard yet: connect it under “Probe”.':
+    'Noch keine Sonde zu hören: unter „Sonde“ verbinden.',
   'Probe in the neck of a flask, above the water, not in it; then boil the water well. {steamCautions}':
     'Sonde in den Hals eines Kolbens, über dem Wasser, nicht darin; dann das Wasser kräftig sieden lassen. {steamCautions}',
   'Steady at {reading}': 'Ruhig bei {reading}',
