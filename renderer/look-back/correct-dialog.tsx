@@ -9,7 +9,7 @@ import {
   statedDraftOf,
   statedFrom,
 } from '../take-in/index.ts';
-import { momentIso, momentText, RunRemarks } from '../words/index.ts';
+import { momentIso, momentText, RunRemarks, signs } from '../words/index.ts';
 
 interface CorrectDialogProps {
   readonly run: RunSummary;
@@ -47,6 +47,16 @@ export function CorrectDialog({ run, onClose }: CorrectDialogProps) {
       onClose={() => onClose(false)}
     >
       <RunRemarks run={run} />
+      {(known?.charge.assumed ?? []).map((part) => (
+        <p key={part} className="small">
+          {signs.toDo}{' '}
+          {part === 'volume'
+            ? say('The volume was only assumed: write what was measured, or how well it is known.')
+            : say(
+                'The strength was only assumed: write what was measured, or how well it is known.',
+              )}
+        </p>
+      ))}
       <StatedFields
         draft={draft}
         problems={stated !== null && !stated.ok ? stated.error : {}}

@@ -110,4 +110,8 @@ export const lookBack: Readonly<Record<string, string>> = {
   '{rig}, {plates}': '{rig}, {plates}',
   'not described': 'nicht beschrieben',
   'rig {before} → {after}': 'Aufbau {before} → {after}',
+  'The strength was only assumed: write what was measured, or how well it is known.':
+    'Der Gehalt war nur angenommen: eintragen, was gemessen wurde oder wie gut er bekannt ist.',
+  'The volume was only assumed: write what was measured, or how well it is known.':
+    'Das Volumen war nur angenommen: eintragen, was gemessen wurde oder wie gut es bekannt ist.',
 };
