@@ -80,7 +80,7 @@ export function PlanSection({ prepared }: { readonly prepared: PreparedPlan }) {
             rows={[
               [say('Charge boils at'), words.range(plan.boilingPointC, 1, '°C')],
               [
-                say('Plateau at'),
+                say('Plateau of this charge and rig'),
                 plan.plateauC ? words.range(plan.plateauC, 1, '°C') : say('none'),
               ],
               [

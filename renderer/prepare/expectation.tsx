@@ -33,7 +33,7 @@ export function Expectation() {
     <>
       <dl className="expectation">
         <div>
-          <dt>{say('Plateau at the head')}</dt>
+          <dt>{say('The plateau lies between')}</dt>
           <dd className="expectation-main number">
             {words.number(plateau.azeotropeC, 1)}–{words.quantity(plateau.limitC, 1, '°C')}
           </dd>

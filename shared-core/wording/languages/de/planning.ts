@@ -122,7 +122,7 @@ export const planning: Readonly<Record<string, string>> = {
     'Wer bei {leastMean} im Mittel aufhört, fängt etwa {quantity} des Ethanols auf.',
   'Expected, with {percent} % intervals': 'Erwartet, mit {percent}-%-Bereichen',
   'Charge boils at': 'Füllung siedet bei',
-  'Plateau at': 'Plateau bei',
+  'Plateau of this charge and rig': 'Plateau dieser Füllung und dieses Aufbaus',
   none: 'keiner',
   'Ethanol in the main fraction': 'Ethanol im Hauptlauf',
   'Reflux ratio': 'Rücklaufverhältnis',

@@ -14,7 +14,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'What to expect': 'Was zu erwarten ist',
   'Fill in the marked fields and the expected plateau appears here.':
     'Die markierten Felder ausfüllen, dann erscheint hier das erwartete Plateau.',
-  'Plateau at the head': 'Plateau am Kopf',
+  'The plateau lies between': 'Das Plateau liegt zwischen',
   'Why this plateau?': 'Warum dieses Plateau?',
   'Why?': 'Warum?',
   'Azeotrope, the lowest it can be': 'Azeotrop, tiefer kann es nicht sein',
