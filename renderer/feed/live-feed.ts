@@ -1,4 +1,4 @@
-import { type EventBody, learnWording } from '#shared-core';
+import type { EventBody } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore, RunViewStore } from '../stores/index.ts';
 import { createCatchUp } from './catch-up.ts';
@@ -43,10 +43,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (rigs.ok) dispatch({ type: 'rigs', rigs: rigs.value });
     if (app.ok) dispatch({ type: 'app', app: app.value });
     if (ports.ok) dispatch({ type: 'ports', ports: ports.value.ports });
-    if (probe.ok) {
-      learnWording(probe.value.wording ?? {});
-      dispatch({ type: 'probe', probe: probe.value });
-    }
+    if (probe.ok) dispatch({ type: 'probe', probe: probe.value });
     // What was told meanwhile is newer than the answer.
     if (recording.ok && toldBefore === recordingsTold) tell(() => onRecording(recording.value));
   };
@@ -83,9 +80,8 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (seen < inputs.length) dispatch({ type: 'inputs', runId, inputs: inputs.slice(seen) });
   };
 
-  const onSnapshot = ({ wording, ...body }: EventBody<'snapshot'>) => {
+  const onSnapshot = ({ wording: _, ...body }: EventBody<'snapshot'>) => {
     const { view, dispatch } = live.getState();
-    if (wording) learnWording(wording);
     dispatch({ type: 'snapshot', ...body });
     const before = view?.stages.at(-1);
     // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.
@@ -103,7 +99,6 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     }),
     service.on('ports', ({ ports }) => bench.getState().dispatch({ type: 'ports', ports })),
     service.on('probe', (probe) => {
-      if (probe.wording) learnWording(probe.wording);
       bench.getState().dispatch({ type: 'probe', probe });
     }),
     service.on('recording', (recording) => {

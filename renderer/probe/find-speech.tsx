@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { learnWording, type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
+import { type ProbeStatus, type RequestAnswer, say, told } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { Say } from '../words/index.ts';
@@ -36,7 +36,6 @@ export function FindSpeech({ probe, canAct }: FindSpeechProps) {
   const find = async () => {
     setTrial({ path, found: null });
     const found = await commands.ask('probe/find', { path });
-    learnWording(found?.wording ?? {});
     setTrial(found && { path, found });
   };
   const source = trial?.found?.source ?? null;

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { defaultRunSettings, learnWording, type RunSettings, say } from '#shared-core';
+import { defaultRunSettings, type RunSettings, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { sendFile } from '../exchange/index.ts';
 import { useBench, usePreferences, useWindowParts } from '../parts/index.ts';
@@ -71,7 +71,6 @@ export function MapFile({ file, beginning, onTaken, onCancel }: MapFileProps) {
     const answer = await sendFile(service, file, says, setShare);
     setShare(null);
     if (!answer.ok) return setProblem(problemWords(answer.error));
-    learnWording(answer.value.wording ?? {});
     onTaken({ ...answer.value, name });
   };
   return (

@@ -1,4 +1,4 @@
-import { assertNever, learnWording, type ServiceProblem, say, told } from '#shared-core';
+import { assertNever, type ServiceProblem, say, told } from '#shared-core';
 
 /** What went wrong and what to do next, in plain words. */
 export function problemWords(problem: ServiceProblem): string {
@@ -40,7 +40,7 @@ export function problemWords(problem: ServiceProblem): string {
       );
     case 'run-unreadable':
       return say('This run could not be read. {stopped} The file is left as it is.', {
-        stopped: stopped(toldProblem(problem)),
+        stopped: stopped(told(problem.message)),
       });
     case 'disk-full':
       return say(
@@ -70,7 +70,7 @@ export function problemWords(problem: ServiceProblem): string {
     case 'request-invalid':
       // A sentence stands within one that ends it.
       return say('That could not be done: {message}.', {
-        message: toldProblem(problem).replace(/\.$/, ''),
+        message: told(problem.message).replace(/\.$/, ''),
       });
     case 'viewer-may-not-command':
       return say('This window only shows the run. Use the window at the bench.');
@@ -87,11 +87,11 @@ export function problemWords(problem: ServiceProblem): string {
         'This was given up: something else was asked of the probe meanwhile, and that holds.',
       );
     case 'file-incomplete':
-      return say('The file was saved. {message}', { message: toldProblem(problem) });
+      return say('The file was saved. {message}', { message: told(problem.message) });
     case 'internal':
       return say(
         'Something went wrong inside the program ({message}). What was recorded is kept. Try again; if it stays, start the program anew.',
-        { message: toldProblem(problem) },
+        { message: told(problem.message) },
       );
     default:
       return assertNever(problem);
@@ -101,10 +101,4 @@ export function problemWords(problem: ServiceProblem): string {
 /** With the full stop that some messages bring and others lack. */
 function stopped(message: string): string {
   return message.endsWith('.') ? message : `${message}.`;
-}
-
-/** Its message in the language of the window, where it is ours and no operating system's. */
-function toldProblem({ message, wording }: Extract<ServiceProblem, { wording?: unknown }>): string {
-  if (wording !== undefined) learnWording(wording);
-  return told(message);
 }

@@ -1,5 +1,4 @@
-import { useMemo } from 'react';
-import { learnWording, type RunSummary } from '#shared-core';
+import type { RunSummary } from '#shared-core';
 import { signs } from './signs.ts';
 import { useWords } from './use-words.ts';
 
@@ -10,7 +9,6 @@ export function hasRemarks({ corrections = [], leftOut = [] }: RunSummary): bool
 /** What everything that is shown of a run hangs on: what of it was put right after it, and what is missing from its record. */
 export function RunRemarks({ run }: { readonly run: RunSummary }) {
   const words = useWords();
-  useMemo(() => learnWording(run.wording ?? {}), [run]);
   return (
     <>
       {(run.corrections ?? []).map((sentence) => (
