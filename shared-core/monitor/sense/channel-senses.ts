@@ -55,11 +55,10 @@ export function createChannelSenses(): ChannelSenses {
       accept(sense, reading);
       return;
     }
-    const isSame =
-      sense.pending !== null && Math.abs(sense.pending.value - reading.value) <= fastest;
-    if (!isSame || sense.pending === null) {
+    const { pending } = sense;
+    if (pending === null || Math.abs(pending.value - reading.value) > fastest) {
       sense.pending = { value: reading.value, sinceS: reading.atS };
-    } else if (reading.atS - sense.pending.sinceS >= confirmedAfterS) {
+    } else if (reading.atS - pending.sinceS >= confirmedAfterS) {
       accept(sense, reading);
     }
   };

@@ -70,6 +70,25 @@ describe('a head probe', () => {
     expect(health.judge(64, bin(64, 26), expected)).toMatchObject({ fault: null });
   });
 
+  test('that has been heard once is waited for, since nobody knows its pace, but not while it sends what no head has', () => {
+    expect(faultsAt(healthy(1), 181, 182)).toEqual([null, 'silent']);
+    const health = healthy(1);
+    const faults = [2, 3, 4, 5, 6, 7].map((timeS) => {
+      health.seeReading({ ...reading(-127), timeS }, -127);
+      return health.judge(timeS, null, expected).fault;
+    });
+    expect(faults).toEqual([null, null, null, null, null, 'open-circuit']);
+  });
+
+  test('that is back is not lost any more: what is wrong with it then is what it sends', () => {
+    const health = healthy(60);
+    health.seeLink(link(61, 'lost', 'unplugged'));
+    health.seeLink(link(80, 'back', 'unplugged'));
+    expect(faultsAt(health, 80)).toEqual(['silent']);
+    health.seeReading({ ...reading(-127), timeS: 80 }, -127);
+    expect(faultsAt(health, 80)).toEqual(['open-circuit']);
+  });
+
   test('is not called silent for the time in which the program was closed', () => {
     const health = healthy(60);
     health.seeLink(link(61, 'lost', 'program-closed'));
