@@ -144,23 +144,22 @@ type LearnScale = (
 
 /** The belief by what the run has shown; worked out anew only when something new was shown, which is seldom in hours of a plateau. */
 function createScaleLearner(): LearnScale {
-  let shown: readonly unknown[] = [];
-  let belief: ScaleBelief | null = null;
+  let last: { readonly shown: readonly unknown[]; readonly belief: ScaleBelief } | null = null;
   return (settings, scale, { lowestLevelC, lowestLaterC }, slowSdK) => {
-    const now = [
+    const shown = [
       settings,
       scale,
       lowestLevelC,
       lowestLaterC,
       lowestLevelC === null ? null : slowSdK,
     ];
-    if (belief !== null && now.every((part, index) => Object.is(part, shown[index]))) return belief;
-    shown = now;
+    if (last?.shown.every((part, index) => Object.is(part, shown[index]))) return last.belief;
     const lowestSdK = Math.hypot(modelSdK, slowSdK / 2);
-    belief =
+    const belief =
       lowestLevelC === null
         ? priorScale(settings, scale)
         : believeScale(settings, scale, { lowestC: lowestLevelC, lowestSdK, lowestLaterC });
+    last = { shown, belief };
     return belief;
   };
 }

@@ -128,6 +128,12 @@ test('the lowest level is that of a head in vapour, not of a bulb that rests coo
   expect(after([...distilling(1200), ...stronger]).lowestLaterC).toBeCloseTo(77.6, 6);
 });
 
+test('a bulb that rests below what vapour can be shows its level all the same, as long as the head has never held', () => {
+  const high = Array<Partial<HeadState>>(120).fill({ wet: 0.3, bulbC: 72, vapourC: 72 });
+  expect(after([...warmingUp(100), ...high])).toMatchObject({ heldS: null, lowestLevelC: 72 });
+  expect(after([...distilling(1200), ...high]).lowestLevelC).toBeCloseTo(78.2, 6);
+});
+
 test('a head that comes back clearly cooler has found a new level; one that comes back to its own goes on from it', () => {
   const backAt = (vapourC: number) =>
     after([
