@@ -351,18 +351,27 @@ test('a first fraction that nobody books flows as the forecast believes', () => 
   });
 });
 
-test('where purity is weighed against recovery the limit follows the forecast until the call is due or the tail is there', () => {
-  const settings: RunSettings = {
-    ...usual,
-    stop: { kind: 'purity-against-recovery', leastMeanStrengthAbv: 70 },
-  };
-  const limitAbv = (changes?: (timeS: number) => Now, by = settings) =>
+const against: RunSettings = {
+  ...usual,
+  stop: { kind: 'purity-against-recovery', leastMeanStrengthAbv: 70 },
+};
+
+test('where purity is weighed against recovery the limit follows the forecast until the call is due', () => {
+  const limitAbv = (changes?: (timeS: number) => Now, by = against) =>
     forecasting(1319, by, changes).limitScale.limitAbv();
-  const followed = limitAbv();
-  expect(followed).toBeLessThan(70);
-  expect([
-    limitAbv(() => ({ outlook: { heatOffDue: true } })),
-    limitAbv((timeS) => (timeS > 1200 ? weak : {})),
-    limitAbv(undefined, usual),
-  ]).toEqual([80, 80, 80]);
+  expect(limitAbv()).toBeLessThan(70);
+  expect([limitAbv(() => ({ outlook: { heatOffDue: true } })), limitAbv(undefined, usual)]).toEqual(
+    [80, 80],
+  );
+});
+
+test('in the tail the limit stays what it was, whatever is booked then', () => {
+  const limitAbv = (untilS: number, changes?: (timeS: number) => Now) =>
+    forecasting(untilS, against, changes, true, ({ mark }, timeS) => {
+      if (timeS === 1330) mark(timeS, { type: 'volume-read', volumeMl: 60 });
+    }).limitScale.limitAbv();
+  const before = limitAbv(1319);
+  expect(before).toBeLessThan(70);
+  expect(limitAbv(1619)).toBeLessThan(before);
+  expect(limitAbv(1619, (timeS) => (timeS > 1319 ? weak : {}))).toBe(before);
 });

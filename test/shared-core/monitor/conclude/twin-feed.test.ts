@@ -101,6 +101,19 @@ test('a mark that is withdrawn was never made: a new twin is shown everything el
   expect(twin()).not.toBe(first);
 });
 
+test('one mark that is withdrawn makes one new twin, which is shown what is marked later', () => {
+  const { mark, twins, feed } = feeding();
+  const { showMarks } = feed();
+  const mistaken = mark(700, { type: 'volume-read', volumeMl: 60 });
+  showMarks(100, 0.03);
+  mark(800, { type: 'mark-withdrawn', withdrawnMarkId: mistaken });
+  showMarks(200, 0.03);
+  mark(900, { type: 'volume-read', volumeMl: 6 });
+  showMarks(300, 0.03);
+  const sd = Math.hypot(0.5, 20 * 0.03);
+  expect(twins).toEqual([[volume(100, 60, sd)], [volume(300, 6, sd)]]);
+});
+
 test('a receiver that went away unmeasured is told with what had been booked, anew where a mark before it is withdrawn', () => {
   const { mark, twins, feed } = feeding();
   const { showMarks } = feed();
