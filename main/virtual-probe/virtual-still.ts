@@ -53,7 +53,7 @@ const easeAfterS = 960;
 /** Drops fewer than these make the same person turn the heat up again, if it is still on: so a forgotten pot boils dry [mL/min]. */
 const leastDripMlPerMin = 0.25;
 
-/** The end of a digital one-wire sensor's scale [°C]: beyond it, as in a pot that is dry, nothing can be told. */
+/** The end of a digital one-wire sensor's scale [°C]: beyond it, as in a pot that is dry, nothing can be told. No vapour is so hot. */
 const sensorEndC = 125;
 
 /**
@@ -96,10 +96,7 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
 
   function mindDrops(rateMlPerMin: number): void {
     if (rateMlPerMin > leastDripMlPerMin) drippedWell = true;
-    else if (drippedWell) {
-      easedByItself = false;
-      still.applyEvent({ kind: 'heat-on' });
-    }
+    else if (drippedWell) still.applyEvent({ kind: 'heat-on' });
   }
 
   if (options.heated) heat('heat-on');
@@ -116,7 +113,7 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
       const { bulbTemperatureC, potTemperatureC, distillateRateMlPerMin } = still.state;
       if (easedByItself) mindDrops(distillateRateMlPerMin);
       return {
-        headC: bulbTemperatureC > sensorEndC ? null : head.read(timeS, bulbTemperatureC),
+        headC: head.read(timeS, bulbTemperatureC),
         potC: potTemperatureC > sensorEndC ? null : pot.read(timeS, potTemperatureC),
       };
     },

@@ -64,7 +64,7 @@ test('after a long stall ten minutes of lines are sent, not hours', () => {
   expect(sent.at(-1)?.split('\r\n')).toHaveLength(61);
 });
 
-test('a still runs by itself until it is stopped, and takes what is done to its heat', async () => {
+test('a still runs by itself until it is stopped, and warms up once its heat is turned on', async () => {
   const sent: string[] = [];
   const running = startVirtualProbe({
     rig: 'vigreux',
@@ -75,8 +75,14 @@ test('a still runs by itself until it is stopped, and takes what is done to its 
     send: (bytes) => sent.push(Buffer.from(bytes).toString('latin1')),
   });
   onTestFinished(() => running.stop());
+  /** What the pot shows, without the first value, which every sensor of this kind has after power-on. */
+  const pot = () =>
+    Array.from(sent.join('').matchAll(/pot,([\d.]+)/g), ([, value]) => Number(value)).slice(1);
+  await until('some lines', () => pot().length > 20);
+  // The room and all in it is at 20 °C.
+  expect(Math.max(...pot())).toBeLessThan(21);
   running.heat('heat-on');
-  await until('some lines', () => sent.join('').split('\r\n').length > 20);
+  await until('a pot that warms up', () => pot().some((value) => value > 25));
   running.stop();
   const { length } = sent;
   await new Promise((resolve) => setTimeout(resolve, 120));

@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { createBatchSimulation, pearFermentSetup, teachingRigs } from '#shared-core';
+import { createVirtualStill } from '../../../main/virtual-probe/virtual-still.ts';
+
+const rig = teachingRigs.glassBeads;
+
+/** A still heated from the start by the person who comes with it, read every ten seconds. */
+function minded() {
+  const still = createVirtualStill({ rig: 'glassBeads', seed: 1, heated: true });
+  let timeS = 0;
+  const until = (endS: number) => {
+    let last = still.readAt(timeS);
+    while (timeS < endS) {
+      timeS += 10;
+      last = still.readAt(timeS);
+    }
+    return { ...last, distilledMl: still.distilledMl() };
+  };
+  return { heat: still.heat, until };
+}
+
+/** What comes over of the same charge by a time, the heat turned on at once and eased to 48 % after 16 min, as vapour nears the head [mL]. */
+function easedMl(untilS: number): number {
+  const still = createBatchSimulation({ ...pearFermentSetup(), rig, schedule: [] });
+  still.applyEvent({ kind: 'heat-on' });
+  still.advance(960);
+  still.applyEvent({ kind: 'heat-eased', powerW: 0.48 * rig.heater.powerW });
+  still.advance(untilS);
+  return still.state.distillateVolumeMl;
+}
+
+test('the heat is eased once vapour nears the head, and left so while it drips', () => {
+  const { distilledMl } = minded().until(1800);
+  expect(distilledMl).toBeGreaterThan(10);
+  expect(distilledMl).toBeCloseTo(easedMl(1800), 6);
+});
+
+test('a still that hardly drips any more is heated up again, and forgotten until its pot is dry and too hot to tell', () => {
+  const { until } = minded();
+  expect(until(7200).distilledMl).toBeGreaterThan(3 * easedMl(7200));
+  expect(until(12_600)).toMatchObject({ potC: null, headC: expect.closeTo(99.4, 0) });
+});
+
+test('who takes the heat off, or eases it, is not gone against', () => {
+  const off = minded();
+  off.until(1800);
+  off.heat('heat-off');
+  const { distilledMl } = off.until(2400);
+  expect(off.until(9000)).toEqual({
+    potC: expect.any(Number),
+    headC: expect.any(Number),
+    distilledMl,
+  });
+  const eased = minded();
+  eased.until(1800);
+  eased.heat('heat-eased');
+  expect(eased.until(9000).distilledMl).toBeCloseTo(easedMl(9000), 6);
+});
