@@ -29,7 +29,7 @@ export function stageBecause(facts: MonitorFacts): string {
   if (situation.recededSinceS !== null && stage !== 'cool-down') {
     return worded('The head fell to {bulb}{held}: vapour has receded from the bulb for {time}.', {
       bulb: celsius(head.bulbC),
-      held: heldWords(facts),
+      held: heldWords(facts, head),
       time: span(facts.timeS - situation.recededSinceS),
     });
   }
@@ -126,9 +126,9 @@ export function against(temperatureC: number, otherC: number): string {
 }
 
 /** The held level is told only where the head has really fallen below it: in the tail it stood far above. */
-function heldWords({ head, situation }: MonitorFacts): string {
-  if (head === null || situation.levelC === null || head.bulbC > situation.levelC - 0.1) return '';
-  return worded(', below the {level} of its plateau', { level: celsius(situation.levelC) });
+function heldWords({ situation: { levelC } }: MonitorFacts, { bulbC }: HeadState): string {
+  if (levelC === null || bulbC > levelC - 0.1) return '';
+  return worded(', below the {level} of its plateau', { level: celsius(levelC) });
 }
 
 function firstFractionSoFar({ firstFraction, situation }: MonitorFacts): string {

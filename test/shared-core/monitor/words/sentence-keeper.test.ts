@@ -94,6 +94,19 @@ describe('the sentence at the top', () => {
     ]);
   });
 
+  test('before the main fraction the forecast tells it all the same: a head that rises there leaves no plateau of its own', () => {
+    const by = (stage: MonitorFacts['stage']) => {
+      const keeper = createSentenceKeeper();
+      keeper.second({ ...leaving(1.5, 60, { low: 900, high: 1500 }), stage, timeS: 1 }, []);
+      return keeper.kept().limitAhead?.by;
+    };
+    expect([by('first-fraction'), by('main-fraction'), by('tail')]).toEqual([
+      'forecast',
+      'rate',
+      undefined,
+    ]);
+  });
+
   test('what asks for the heat to be taken off comes at once and before anything else', () => {
     const alarms = (timeS: number) =>
       timeS < 100

@@ -3,6 +3,7 @@ import { type Stage, stages } from '#shared-core';
 import {
   stageBecause,
   stageWouldChangeIf,
+  standingAt,
 } from '../../../../shared-core/monitor/words/stage-words.ts';
 import { factsOf, headAt, limitC } from './facts.ts';
 
@@ -35,6 +36,10 @@ describe('why a stage is called', () => {
     expect(stageBecause(factsOf({}, { head }))).toMatch(
       /^The head is at 82\.4 °C, with the bulb's lag counted 82\.9 °C, 0\.1 K above the limit/,
     );
+  });
+
+  test('a head that was never read stands at no temperature', () => {
+    expect(standingAt(null)).toBe('unknown');
   });
 
   test('a tail whose head has come back is not called by a probability that speaks against it', () => {
