@@ -40,7 +40,7 @@ export function createFrozenWatch(): FrozenWatch {
   const beliefs = new Float64Array(shares.length);
 
   const change = (value: number): void => {
-    const fade = seen > memoryReadings ? memoryReadings / seen : 1;
+    const fade = Math.min(1, memoryReadings / seen);
     const step = value - last;
     const size = Math.abs(step);
     // Floating point leaves crumbs below any probe's digit.

@@ -69,3 +69,35 @@ test('one upset counts as four standard deviations, and nothing across an interr
   expect(learnedAfter(5, true)).toEqual(learnedAfter(0, true));
   expect(learnedAfter(5, false)).toBeGreaterThan(learnedAfter(0, false));
 });
+
+test('an upset among quiet readings counts as sixteen times what was usual before it, by hand calculation', () => {
+  const learner = createNoiseLearner();
+  for (let timeS = 0; timeS < 10; timeS += 1) learner.see(timeS, 78, 0);
+  learner.see(10, 83, 0);
+  const { whiteSdK, slowSdK } = learner.noise();
+  // Forty differences of the prior, nine of nothing, and one of four standard deviations; no long lag yet.
+  const before = (0.05 ** 2 * 1.5 * 40) / 49;
+  const short = (before * 49 + 16 * before) / 50;
+  const long = 2 * 0.05 ** 2;
+  const [atShort, atLong] = [1 - Math.exp(-1 / 15), 1 - Math.exp(-2)];
+  const slow = (long - short) / (atLong - atShort);
+  expect([whiteSdK, slowSdK]).toEqual([
+    expect.closeTo(Math.sqrt(short - slow * atShort), 9),
+    expect.closeTo(Math.sqrt(slow), 9),
+  ]);
+});
+
+test('a probe that was noisy for hours and is quiet by now is a quiet one after an hour', () => {
+  const random = createRandom('fades');
+  const learner = createNoiseLearner();
+  const see = (fromS: number, toS: number, sdK: number) => {
+    for (let timeS = fromS; timeS < toS; timeS += 1) {
+      learner.see(timeS, 78 + sdK * random.normal(), 0);
+    }
+  };
+  see(0, 7200, 0.3);
+  expect(learner.noise().whiteSdK).toBeCloseTo(0.3, 1);
+  see(7200, 10_800, 0.03);
+  // Of what is older than an hour e⁻³ is left: √(0.05 · 0.3² + 0.95 · 0.03²).
+  expect(learner.noise().whiteSdK).toBeCloseTo(0.073, 2);
+});

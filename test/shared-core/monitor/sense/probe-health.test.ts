@@ -89,13 +89,16 @@ describe('a head probe', () => {
     expect(faultsAt(health, 80)).toEqual(['open-circuit']);
   });
 
-  test('is not called silent for the time in which the program was closed', () => {
-    const health = healthy(60);
-    health.seeLink(link(61, 'lost', 'program-closed'));
-    expect(faultsAt(health, 400)).toEqual(['program-closed']);
-    health.seeLink(link(500, 'back', 'program-closed'));
-    expect(faultsAt(health, 505, 506)).toEqual(['program-closed', 'silent']);
-  });
+  test.each(['program-closed', 'clock-stepped'] as const)(
+    'is not called silent for the time in which the program was closed, but from when it is back for %s on',
+    (reason) => {
+      const health = healthy(60);
+      health.seeLink(link(61, 'lost', 'program-closed'));
+      expect(faultsAt(health, 400)).toEqual(['program-closed']);
+      health.seeLink(link(500, 'back', reason));
+      expect(faultsAt(health, 505, 506)).toEqual(['program-closed', 'silent']);
+    },
+  );
 
   test.each([Number.NaN, Number.POSITIVE_INFINITY, -40, 140, -41, 141])(
     'that sends %d °C sends nothing',
@@ -103,6 +106,10 @@ describe('a head probe', () => {
       expect(healthy(10).seeReading(reading(value), value)).toBe(false);
     },
   );
+
+  test.each([-39.9, 0, 20, 139.9])('may show %d °C', (value) => {
+    expect(createProbeHealth(5).seeReading(reading(value), value)).toBe(true);
+  });
 
   test('that sends the value a one-wire sensor has after power-on is believed only near what it last sent', () => {
     expect(healthy(10).seeReading(reading(85), 85)).toBe(false);

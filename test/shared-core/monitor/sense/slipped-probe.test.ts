@@ -17,6 +17,7 @@ test('the steps of one that has slipped are taken off from there on', () => {
   probe.slipped(0.5);
   expect(probe.corrected(bin(85), 78.4)).toEqual(bin(78.5));
   expect(probe.corrected(bin(85.3), null)).toEqual(bin(78.8));
+  expect(probe.corrected(null, 78.4)).toBeNull();
 });
 
 test('once readings fit better without by more than a kelvin, nothing is taken off any more', () => {
