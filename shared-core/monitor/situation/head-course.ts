@@ -146,13 +146,7 @@ type LearnScale = (
 function createScaleLearner(): LearnScale {
   let last: { readonly shown: readonly unknown[]; readonly belief: ScaleBelief } | null = null;
   return (settings, scale, { lowestLevelC, lowestLaterC }, slowSdK) => {
-    const shown = [
-      settings,
-      scale,
-      lowestLevelC,
-      lowestLaterC,
-      lowestLevelC === null ? null : slowSdK,
-    ];
+    const shown = [settings, scale, lowestLevelC, lowestLaterC, slowSdK];
     if (last?.shown.every((part, index) => Object.is(part, shown[index]))) return last.belief;
     const lowestSdK = Math.hypot(modelSdK, slowSdK / 2);
     const belief =

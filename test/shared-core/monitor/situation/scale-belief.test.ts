@@ -172,16 +172,44 @@ test('without an air pressure offsets fall off towards the low side by 2.5 K, bl
   }
 });
 
+/** How densely columns hold at so much above the azeotrope: seven in ten by half a kelvin on the mean, the others by three [1/K]. */
+const heightDensity = (heightK: number) =>
+  heightK < 0 ? 0 : (0.7 / 0.5) * Math.exp(-heightK / 0.5) + (0.3 / 3) * Math.exp(-heightK / 3);
+
 test('a lowest level weighs each offset by how likely a column holds so far above the azeotrope', () => {
   const lowestC = scale.azeotropeC + 0.4;
   const evidence = { lowestC, lowestSdK: 0.01, lowestLaterC: lowestC };
   const belief = believeScale(settings, scale, evidence);
   const prior = priorScale(settings, scale);
-  const height = (heightK: number) => 1.4 * Math.exp(-heightK / 0.5) + 0.1 * Math.exp(-heightK / 3);
   for (const offsetK of [-1, -0.4, 0.2]) {
     expect(ratioAt(belief, offsetK, 0) / ratioAt(prior, offsetK, 0)).toBeCloseTo(
-      height(0.4 - offsetK) / height(0.4),
+      heightDensity(0.4 - offsetK) / heightDensity(0.4),
       6,
     );
   }
 });
+
+test.each([
+  ['none yet', null],
+  ['a higher one', 1.9],
+])(
+  'in one charge of twelve lighter volatiles held the first level, and the later ones count: %s',
+  (_, laterK) => {
+    const evidence = {
+      lowestC: scale.azeotropeC + 0.4,
+      lowestSdK: 0.01,
+      lowestLaterC: laterK === null ? null : scale.azeotropeC + laterK,
+    };
+    const belief = believeScale(settings, scale, evidence);
+    const prior = priorScale(settings, scale);
+    const likelihood = (offsetK: number) =>
+      0.92 * heightDensity(0.4 - offsetK) +
+      0.08 * (laterK === null ? 0.1 : heightDensity(laterK - offsetK));
+    for (const offsetK of [-1, -0.4, 0.2]) {
+      expect(ratioAt(belief, offsetK, 0) / ratioAt(prior, offsetK, 0)).toBeCloseTo(
+        likelihood(offsetK) / likelihood(0),
+        6,
+      );
+    }
+  },
+);
