@@ -99,4 +99,19 @@ describe('the noise of the probe', () => {
     expect(noisy(true)).toBeCloseTo(0.2, 1);
     expect(noisy(false)).toBe(tracked().noise().whiteSdK);
   });
+
+  test('is not learned from what lies before and after a while in which the head did not hold', () => {
+    const surroundings = { holding: true };
+    const tracker = tracked(surroundings);
+    tracker.rest(100);
+    const before = tracker.noise();
+    surroundings.holding = false;
+    // Half a minute, in which the head rises by 0.3 K: so far apart holding readings are compared.
+    tracker.rest(31, (second) => 78 + 0.01 * second);
+    surroundings.holding = true;
+    expect(tracker.second(78.3).observedC).toBe(78.3);
+    expect(tracker.noise()).toEqual(before);
+    tracker.second(78.3);
+    expect(tracker.noise()).not.toEqual(before);
+  });
 });
