@@ -60,6 +60,14 @@ test('heat that was marked off by mistake is on again once that is undone, as it
   expect(heats).toEqual(['heat-on', 'heat-eased', 'heat-off', 'heat-eased']);
 });
 
+test('undoing a change of receivers does not touch the heat', () => {
+  const { heats, mark } = rig();
+  mark({ type: 'heat-on' });
+  const changed = mark({ type: 'receiver-changed', volumeMl: 3 });
+  mark({ type: 'mark-withdrawn', withdrawnMarkId: changed });
+  expect(heats).toEqual(['heat-on']);
+});
+
 test('undoing what is over does not touch the heat, and undoing the first heat takes it off', () => {
   const { heats, mark } = rig();
   const on = mark({ type: 'heat-on' });
