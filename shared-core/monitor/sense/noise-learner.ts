@@ -1,4 +1,4 @@
-import type { HeadNoise } from './head-noise.ts';
+import { type HeadNoise, slowCorrelationS } from './head-noise.ts';
 
 /** Learns the head's noise while the head holds: how much is white, how much is correlated. */
 export interface NoiseLearner {
@@ -9,9 +9,7 @@ export interface NoiseLearner {
   noise(): HeadNoise;
 }
 
-/** Correlation time that lab heads and stems show, within 10–20 s; common practice, no source. */
-const slowCorrelationS = 15;
-/** Twice that time: what is still shared at this lag is little [s]. */
+/** Twice the time over which slow noise keeps: what is still shared at this lag is little [s]. */
 const longLagS = 2 * slowCorrelationS;
 /** Observations kept: one each second holds the long lag twice, and with gaps fewer do. */
 const memory = 2 * longLagS;
@@ -72,7 +70,7 @@ export function createNoiseLearner(): NoiseLearner {
   return {
     see: (timeS, valueC, rateKPerS) => {
       const gapS = timeS - lastS;
-      if (gapS > 0 && gapS <= 12) {
+      if (gapS <= 12) {
         const before = values[(next + memory - 1) % memory] as number;
         learn(short, valueC - before - rateKPerS * gapS, gapS);
       }
@@ -112,6 +110,5 @@ function noiseOf(short: Readonly<LagSums>, long: Readonly<LagSums>): HeadNoise {
   return {
     whiteSdK: Math.min(mostSdK, Math.max(0.01, Math.sqrt(white))),
     slowSdK: Math.min(mostSdK, Math.max(0.005, Math.sqrt(slow))),
-    slowCorrelationS,
   };
 }

@@ -1,4 +1,4 @@
-import type { HeadNoise } from '../sense/head-noise.ts';
+import { type HeadNoise, slowCorrelationS } from '../sense/head-noise.ts';
 import {
   add,
   applyTo,
@@ -20,6 +20,8 @@ export interface HeadGaussian {
 export const place = { vapour: 0, rate: 1, bulb: 2, slow: 3, drift: 4 } as const;
 export const size = 5;
 
+/** What is left of the probe's slow noise after a second. */
+const slowKept = Math.exp(-1 / slowCorrelationS);
 /** A bulb without vapour goes on as it does for so long [s]. */
 const driftKept = Math.exp(-1 / 33);
 /** And on the whole it cools towards the room with such a time constant; by simulation, glass around it counted [s], [°C]. */
@@ -80,7 +82,7 @@ export function passSecond(
   addVariance(covariance, place.vapour, levelPower);
   addVariance(covariance, place.rate, ratePower);
   addVariance(covariance, place.bulb, bulbPower);
-  addVariance(covariance, place.slow, noise.slowSdK ** 2 * (1 - slowKept(noise) ** 2));
+  addVariance(covariance, place.slow, noise.slowSdK ** 2 * (1 - slowKept ** 2));
   addVariance(covariance, place.drift, driftPower);
 }
 
@@ -141,39 +143,30 @@ export function loosen({ covariance }: HeadGaussian, jumpK: number): void {
 }
 
 /** What a model makes of the mean in one second; of the bulb, that it follows this share of its distance from the vapour. */
-export function transitionOf(
-  { isWet, rateKept }: Model,
-  follow: number,
-  noise: HeadNoise,
-): SparseMatrix {
-  const kept = slowKept(noise);
-  return sparse(isWet ? wetRows(rateKept, follow, kept) : dryRows(rateKept, kept));
+export function transitionOf({ isWet, rateKept }: Model, follow: number): SparseMatrix {
+  return sparse(isWet ? wetRows(rateKept, follow) : dryRows(rateKept));
 }
 
 /** `θ += s`, `s *= ρ`, `p += f(θ − p)`, `a *= φ`; the bulb's own rate is what the vapour makes it. */
-function wetRows(rateKept: number, follow: number, kept: number): number[][] {
+function wetRows(rateKept: number, follow: number): number[][] {
   return [
     [1, 1, 0, 0, 0],
     [0, rateKept, 0, 0, 0],
     [follow, 0, 1 - follow, 0, 0],
-    [0, 0, 0, kept, 0],
+    [0, 0, 0, slowKept, 0],
     [follow, 0, -follow, 0, 0],
   ];
 }
 
 /** The vapour stays what it was, `p += c`, and `c` goes over to what cools the bulb towards the room. */
-function dryRows(rateKept: number, kept: number): number[][] {
+function dryRows(rateKept: number): number[][] {
   return [
     [1, 0, 0, 0, 0],
     [0, rateKept, 0, 0, 0],
     [0, 0, 1, 0, 1],
-    [0, 0, 0, kept, 0],
+    [0, 0, 0, slowKept, 0],
     [0, 0, -(1 - driftKept) / coolingS, 0, driftKept],
   ];
-}
-
-function slowKept({ slowCorrelationS }: HeadNoise): number {
-  return Math.exp(-1 / slowCorrelationS);
 }
 
 function addVariance(covariance: Float64Array, at: number, variance: number): void {

@@ -65,7 +65,6 @@ export function createHeldLevel(): HeldLevel {
     detector.see(timeS, meanC, {
       whiteSdK: noise.whiteSdK / Math.sqrt(readings),
       slowSdK: noise.slowSdK,
-      slowCorrelationS: noise.slowCorrelationS,
       wanderK2PerS,
     });
     judge(block);

@@ -1,8 +1,7 @@
-/** Scatter of one block's mean: white, slow with an exponential memory, and the level's own wander, a random walk. */
-export interface BlockNoise {
-  readonly whiteSdK: number;
-  readonly slowSdK: number;
-  readonly slowCorrelationS: number;
+import { type HeadNoise, slowCorrelationS } from '../sense/head-noise.ts';
+
+/** Scatter of one block's mean: the probe's, and the level's own wander, a random walk. */
+export interface BlockNoise extends HeadNoise {
   readonly wanderK2PerS: number;
 }
 
@@ -106,7 +105,7 @@ export function createPlateauFilter(): PlateauFilter {
         begin(meanC, noise);
         return null;
       }
-      const kept = Math.exp(-stepS / noise.slowCorrelationS);
+      const kept = Math.exp(-stepS / slowCorrelationS);
       expect(stepS, kept, noise);
       const { levelGain, driftGain, slowGain, variance } = learn(meanC, noise);
       return { stepS, kept, levelGain, driftGain, slowGain, variance };

@@ -69,7 +69,7 @@ const atFirst = [0.01, 0.01, 0.98];
 export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise): VapourFilter {
   const follow = lagTimeConstantS > 0.2 ? -Math.expm1(-1 / lagTimeConstantS) : 1;
   const beliefs = models.map(newGaussian);
-  let transitions = transitionsOf(follow, initial);
+  const transitions = models.map((model) => transitionOf(model, follow));
   const probabilities = new Float64Array(count);
   const logLikelihoods = new Float64Array(count);
   const mixing = createModelMixing();
@@ -111,17 +111,10 @@ export function createVapourFilter(lagTimeConstantS: number, initial: HeadNoise)
       for (const belief of beliefs) loosen(belief, jumpK);
     },
     setNoise: (next) => {
-      if (next.slowCorrelationS !== noise.slowCorrelationS)
-        transitions = transitionsOf(follow, next);
       noise = next;
     },
     state: () => stateOf(beliefs, probabilities),
   };
-}
-
-/** Of each model; of the noise they hang on nothing but how long it keeps. */
-function transitionsOf(follow: number, noise: HeadNoise): readonly SparseMatrix[] {
-  return models.map((model) => transitionOf(model, follow, noise));
 }
 
 /** By the best of the models. */

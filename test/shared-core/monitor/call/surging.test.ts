@@ -14,7 +14,7 @@ test('calls when a head that has held swings over heat', () => {
 });
 
 test('tells the swing beside the noise', () => {
-  const noise = { whiteSdK: 0.04, slowSdK: 0.24, slowCorrelationS: 15 };
+  const noise = { whiteSdK: 0.04, slowSdK: 0.24 };
   expect(surging.reason(factsOf({ noise })).because).toBe(
     'The head swings up and down by far more than its noise of 0.2 K around 78.2 °C.',
   );

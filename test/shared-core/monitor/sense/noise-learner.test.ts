@@ -27,13 +27,12 @@ function learned(whiteSdK: number, slowSdK: number, driftKPerS: number, everyS =
 
 test('before anything is seen half of it is white and half correlated over a quarter of a minute', () => {
   // The prior is 0.05 K of each: at lags of 1 s and 30 s, by e^(−h/15 s).
-  const { whiteSdK, slowSdK, slowCorrelationS } = createNoiseLearner().noise();
+  const { whiteSdK, slowSdK } = createNoiseLearner().noise();
   const [short, long] = [1 - Math.exp(-1 / 15), 1 - Math.exp(-2)];
   const slow = (0.05 ** 2 * 0.5) / (long - short);
-  expect([whiteSdK, slowSdK, slowCorrelationS]).toEqual([
+  expect([whiteSdK, slowSdK]).toEqual([
     expect.closeTo(Math.sqrt(1.5 * 0.05 ** 2 - slow * short), 9),
     expect.closeTo(Math.sqrt(slow), 9),
-    15,
   ]);
 });
 

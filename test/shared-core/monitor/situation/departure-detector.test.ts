@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createDepartureDetector } from '../../../../shared-core/monitor/situation/departure-detector.ts';
 import { createRandom } from '../../../../shared-core/random/index.ts';
 
-const noise = { whiteSdK: 0.05, slowSdK: 0.08, slowCorrelationS: 15, wanderK2PerS: 0.02 ** 2 / 60 };
+const noise = { whiteSdK: 0.05, slowSdK: 0.08, wanderK2PerS: 0.02 ** 2 / 60 };
 const driftSdKPerS = 0.01 / 60;
 /** So wide that it counts for nothing: the level is known by the blocks alone. */
 const anyLevelK2 = 1e4;
@@ -43,7 +43,7 @@ function ratioByCovariance(values: readonly number[]): number {
         anyLevelK2 +
         driftSdKPerS ** 2 * a * b +
         noise.wanderK2PerS * Math.min(a, b) +
-        noise.slowSdK ** 2 * Math.exp(-Math.abs(a - b) / noise.slowCorrelationS) +
+        noise.slowSdK ** 2 * Math.exp(-Math.abs(a - b) / 15) +
         (a === b ? noise.whiteSdK ** 2 : 0),
     ),
   );
@@ -63,7 +63,7 @@ function ratioByCovariance(values: readonly number[]): number {
 function noisy(seed: string, blocks: number, courseC: (timeS: number) => number): number[] {
   const random = createRandom(seed);
   let slow = random.normal();
-  const kept = Math.exp(-2 / noise.slowCorrelationS);
+  const kept = Math.exp(-2 / 15);
   return Array.from({ length: blocks }, (_, index) => {
     slow = kept * slow + Math.sqrt(1 - kept * kept) * random.normal();
     return courseC(2 * index) + noise.slowSdK * slow + noise.whiteSdK * random.normal();

@@ -23,7 +23,7 @@ import {
   models,
 } from '../../../../shared-core/monitor/situation/vapour-models.ts';
 
-const noise = { whiteSdK: 0.03, slowSdK: 0.04, slowCorrelationS: 15 };
+const noise = { whiteSdK: 0.03, slowSdK: 0.04 };
 const [keepsCourse] = models;
 
 function begun(valueC = 20, guessC = 82) {
@@ -33,7 +33,7 @@ function begun(valueC = 20, guessC = 82) {
 }
 
 function passed(seconds: number, model: Model, belief = begun(), lagS = 6.5) {
-  const transition = transitionOf(model, 1 - Math.exp(-1 / lagS), noise);
+  const transition = transitionOf(model, 1 - Math.exp(-1 / lagS));
   for (let second = 0; second < seconds; second += 1) passSecond(belief, model, transition, noise);
   return belief;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createHeldLevel } from '../../../../shared-core/monitor/situation/held-level.ts';
 
-const noise = { whiteSdK: 0.03, slowSdK: 0.02, slowCorrelationS: 15 };
+const noise = { whiteSdK: 0.03, slowSdK: 0.02 };
 const settledS = 400;
 
 /** Seconds in which the head was seen to leave its level. */
@@ -96,7 +96,7 @@ describe('the level a head is held at', () => {
   });
 
   test('is seen to be left sooner by a poor probe that is read more often', () => {
-    const poor = { whiteSdK: 0.4, slowSdK: 0.01, slowCorrelationS: 15 };
+    const poor = { whiteSdK: 0.4, slowSdK: 0.01 };
     const departed = (everyS: number): number => {
       const level = createHeldLevel();
       level.begin(78.4);

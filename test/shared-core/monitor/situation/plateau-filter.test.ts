@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { createPlateauFilter } from '../../../../shared-core/monitor/situation/plateau-filter.ts';
 
-const white = { whiteSdK: 0.05, slowSdK: 0, slowCorrelationS: 15, wanderK2PerS: 0 };
+const white = { whiteSdK: 0.05, slowSdK: 0, wanderK2PerS: 0 };
 
 test('with white noise alone the level is the mean of all blocks, but for the little that a plateau may drift', () => {
   const filter = createPlateauFilter();

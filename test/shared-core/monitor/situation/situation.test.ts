@@ -14,7 +14,7 @@ const still: HeadState = {
   bulbRateKPerS: 0,
   wet: 0.99,
 };
-const noise = { whiteSdK: 0.02, slowSdK: 0.02, slowCorrelationS: 10 };
+const noise = { whiteSdK: 0.02, slowSdK: 0.02 };
 
 /** A still that distils for ten minutes, and then does as told, a second at a time. */
 function afterDistilling(seconds: readonly Partial<HeadState>[], coldForS = 0): Situation {

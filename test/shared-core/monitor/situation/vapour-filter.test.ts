@@ -3,7 +3,7 @@ import { createRandom } from '#shared-core';
 import { createVapourFilter } from '../../../../shared-core/monitor/situation/vapour-filter.ts';
 import { changes } from '../../../../shared-core/monitor/situation/vapour-models.ts';
 
-const noise = { whiteSdK: 0.03, slowSdK: 0.02, slowCorrelationS: 15 };
+const noise = { whiteSdK: 0.03, slowSdK: 0.02 };
 
 /** A filter with a lag of 6.5 s that has followed a head: room, vapour from 100 s on, and what comes after 600 s. */
 function followed(after: (sinceS: number) => number, forS: number) {

@@ -5,7 +5,7 @@ import {
   type VapourPresence,
 } from '../../../../shared-core/monitor/situation/vapour-presence.ts';
 
-const noise = { whiteSdK: 0.03, slowSdK: 0.04, slowCorrelationS: 15 };
+const noise = { whiteSdK: 0.03, slowSdK: 0.04 };
 
 function state(wet: number, bulbC: number, vapourC = 78.4): HeadState {
   return { bulbC, bulbRateKPerS: 0, vapourC, vapourSdK: 0.2, rateKPerS: 0, rateSdKPerS: 0.01, wet };

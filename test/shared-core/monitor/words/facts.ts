@@ -24,7 +24,7 @@ export function factsOf(
     stageSinceS: 1200,
     probability: 0.99,
     condition: null,
-    noise: { whiteSdK: 0.04, slowSdK: 0.04, slowCorrelationS: 15 },
+    noise: { whiteSdK: 0.04, slowSdK: 0.04 },
     scale,
     limitAbv: 80,
     bias: priorScale(barometerSettings, scale),
