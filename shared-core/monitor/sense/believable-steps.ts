@@ -31,8 +31,11 @@ const fastestRiseAbovePlateauKPerS = 0.5;
 /** What a jump counts a second later: a probe that has stopped jumping is soon believed again; chosen here. */
 const jumpsKept = 0.97;
 
+/** No reading waits to be confirmed: none is like it. */
+const nothing = { valueC: Number.NaN, count: 0 };
+
 export function createBelievableSteps(): BelievableSteps {
-  let pending: { readonly valueC: number; readonly count: number } | null = null;
+  let pending = nothing;
   let jumps = 0;
 
   return {
@@ -42,14 +45,14 @@ export function createBelievableSteps(): BelievableSteps {
       const abovePlateau = plateauC !== null && binned.value > plateauC + 1;
       const riseKPerS = abovePlateau ? fastestRiseAbovePlateauKPerS : fastestRiseKPerS;
       if (change <= slack + riseKPerS * gapS && change >= -(slack + fastestFallKPerS * gapS)) {
-        pending = null;
+        pending = nothing;
         return { believed: true, probeStepK: 0 };
       }
       jumps += 1;
-      const isSame = pending !== null && Math.abs(binned.value - pending.valueC) < slack;
-      pending = { valueC: binned.value, count: isSame && pending !== null ? pending.count + 1 : 1 };
+      const isSame = Math.abs(binned.value - pending.valueC) < slack;
+      pending = { valueC: binned.value, count: isSame ? pending.count + 1 : 1 };
       if (pending.count < confirmedAfterS) return { believed: false, probeStepK: 0 };
-      pending = null;
+      pending = nothing;
       return { believed: true, probeStepK: change > 0 && abovePlateau ? change : 0 };
     },
     fade: () => {

@@ -17,8 +17,10 @@ export interface DropoutWatch {
 /** A probe without a dropout for so long is quiet again; chosen here [s]. */
 export const quietAgainS = 300;
 
+const quiet: Dropouts = { count: 0, sinceS: 0 };
+
 export function createDropoutWatch(): DropoutWatch {
-  let spell: Dropouts = { count: 0, sinceS: 0 };
+  let spell = quiet;
   let isOut = false;
   let lastOutS = Number.NEGATIVE_INFINITY;
   return {
@@ -29,7 +31,7 @@ export function createDropoutWatch(): DropoutWatch {
         spell = { count: spell.count + 1, sinceS: spell.count === 0 ? timeS : spell.sinceS };
       }
       if (isOut) lastOutS = timeS;
-      else if (spell.count > 0 && timeS - lastOutS >= quietAgainS) spell = { count: 0, sinceS: 0 };
+      else if (timeS - lastOutS >= quietAgainS) spell = quiet;
     },
     dropouts: () => spell,
   };

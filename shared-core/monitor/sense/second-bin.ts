@@ -36,7 +36,7 @@ export function createSecondBin(): SecondBin {
       if (count === 0) return null;
       const timeS = timeSum / count;
       const sorted = count > 1 ? values.subarray(0, count).sort() : values;
-      const cut = count >= 4 ? Math.floor(count / 4) : 0;
+      const cut = Math.floor(count / 4);
       let sum = 0;
       for (let index = cut; index < count - cut; index += 1) sum += sorted[index] as number;
       const binned: BinnedSecond = {

@@ -17,7 +17,7 @@ export function createSlippedProbe(): SlippedProbe {
   let stepK = 0;
   return {
     corrected: (reported, bulbC) => {
-      if (reported === null || stepK === 0) return reported;
+      if (reported === null) return null;
       const value = reported.value - stepK;
       const isBack =
         bulbC !== null && Math.abs(reported.value - bulbC) < Math.abs(value - bulbC) - betterK;

@@ -18,15 +18,14 @@ const withinKPa = 0.5;
  * shown for a minute is kept, and nothing it says later is followed.
  */
 export function createStoodPressure(): StoodPressure {
-  let since: { readonly timeS: number; readonly valuesKPa: number[] } | null = null;
+  let since: { readonly timeS: number; readonly valuesKPa: number[] } = { timeS: 0, valuesKPa: [] };
   let stoodKPa: number | null = null;
   return {
     see: (timeS, pressureKPa) => {
       if (stoodKPa !== null) return stoodKPa;
-      const firstKPa = since?.valuesKPa[0] ?? Number.NaN;
-      if (since === null || !(Math.abs(pressureKPa - firstKPa) <= withinKPa)) {
-        since = { timeS, valuesKPa: [] };
-      }
+      const [firstKPa = Number.NaN] = since.valuesKPa;
+      // Nor is anything near what has not come.
+      if (!(Math.abs(pressureKPa - firstKPa) <= withinKPa)) since = { timeS, valuesKPa: [] };
       since.valuesKPa.push(pressureKPa);
       const hasStood =
         timeS - since.timeS >= lastsAfterS && since.valuesKPa.length >= leastReadings;

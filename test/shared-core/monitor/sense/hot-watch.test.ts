@@ -26,6 +26,9 @@ test('a head hotter than the pot by more than 2 K is told of; without a pot prob
   expect(watch.fault(61)).toBe('hotter-than-pot');
   watch.see(62, 90.1, { waterC, potC: null });
   expect(watch.fault(300)).toBeNull();
+  const near = createHotWatch();
+  for (let timeS = 0; timeS <= 61; timeS += 1) near.see(timeS, 89.9, { waterC, potC: 88 });
+  expect(near.fault(61)).toBeNull();
 });
 
 test('boiling water is told before the pot', () => {

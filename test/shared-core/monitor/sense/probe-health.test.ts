@@ -127,6 +127,12 @@ describe('a head probe', () => {
     ).toEqual([true, false, true, false]);
   });
 
+  test('that says itself that its reading is bad sends nothing, however likely what it shows', () => {
+    const health = healthy(60);
+    expect(health.seeReading({ ...reading(26, 'bad'), timeS: 64 }, 26)).toBe(false);
+    expect(faultsAt(health, 65, 66)).toEqual([null, 'open-circuit']);
+  });
+
   test('is believed to have risen by 20 K for each second since it was last heard', () => {
     const rose = (gapS: number, byK: number) => {
       const health = healthy(60);
