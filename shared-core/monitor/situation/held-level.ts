@@ -12,7 +12,7 @@ import { createStoodHeights } from './stood-heights.ts';
 export interface HeldLevel {
   /** Begins at a level; a column that has just filled goes on settling for some minutes. */
   begin(levelC: number): void;
-  /** Takes one second's reading of a bathed bulb. */
+  /** Takes one second's reading of a bathed bulb; before it has begun at a level nothing is held against it. */
   see(timeS: number, observedC: number, noise: HeadNoise): void;
   /** After an upset: what was seen before it says nothing of a ramp after it. */
   interrupt(): void;

@@ -97,7 +97,7 @@ export function createSituationWatch(): SituationWatch {
       }
       wetS += 1;
       if (heldS === null) settle(input);
-      if (heldS !== null && observedC !== null) level.see(timeS, observedC, noise);
+      if (observedC !== null) level.see(timeS, observedC, noise);
     },
     // Each by its name: spread into a new object every second, they cost a quarter of all that the monitor does in a long table.
     now: () => {
