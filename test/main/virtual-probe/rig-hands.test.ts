@@ -39,6 +39,15 @@ test('a receiver shows what has come over since it was put there, read to half a
   expect(receiverMl()).toBe(20);
 });
 
+test('what is done to the heat changes nothing of what the receiver shows', () => {
+  const { give, mark, receiverMl } = rig();
+  give(10);
+  mark({ type: 'receiver-changed', volumeMl: 10 });
+  give(4);
+  mark({ type: 'heat-eased' });
+  expect(receiverMl()).toBe(4);
+});
+
 test('a change of receivers that is undone never was', () => {
   const { give, mark, receiverMl } = rig();
   give(2);
