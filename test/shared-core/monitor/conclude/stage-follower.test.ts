@@ -126,6 +126,26 @@ test('a tail is taken back by a minute and a half of strong vapour, not by less'
   expect(stagesOf([...tail, ...times(90, { weak: 0.05 })]).at(-1)).toBe('main-fraction');
 });
 
+test('while no vapour comes, however strong the last was, no tail is taken back', () => {
+  const tail: Second[] = [{ firstOver: false }, { weak: 0.1 }, { weak: 0.9 }];
+  const strong = (count: number, leftAloneS = 0) => times(count, { weak: 0.05, leftAloneS });
+  const away = [...tail, ...strong(50), ...strong(60, 20)];
+  expect(stagesOf([...away, ...strong(39), { weak: 0.3 }]).at(-1)).toBe('tail');
+  expect(stagesOf([...away, ...strong(40)]).at(-1)).toBe('main-fraction');
+});
+
+test('in the tail half the time without vapour ends the run: a wrong end costs nothing there', () => {
+  const tail: Second[] = [{ firstOver: false }, { weak: 0.1 }, { weak: 0.9 }];
+  const gone = (leftAloneS: number, off = false): string | undefined =>
+    stagesOf([...tail, { weak: 0.9, leftAloneS, bulbC: 40, off }]).at(-1);
+  expect([gone(240), gone(241), gone(120, true), gone(121, true)]).toEqual([
+    'tail',
+    'cool-down',
+    'tail',
+    'cool-down',
+  ]);
+});
+
 test('heat taken away ends the run only when nothing came back for long and the bulb has cooled', () => {
   const main: Second[] = [{ firstOver: false }, { weak: 0.1 }];
   const gone = (leftAloneS: number, bulbC: number, off = false): string | undefined =>
