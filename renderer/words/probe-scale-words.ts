@@ -40,7 +40,7 @@ export function probeScaleWords(band: PlateauBand, decimal: Decimal): ProbeScale
           finding: say('true within {range}', {
             range: quantity(Math.max(Math.abs(low), Math.abs(high)), 1, 'K'),
           }),
-          range: say('as far as this run shows'),
+          range: say('with the air pressure, as far as this run shows'),
         }),
     because: say(
       "Vapour of {strength} condenses at {limit} at {pressure}; this probe then shows {onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.",

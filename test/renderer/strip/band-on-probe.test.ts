@@ -71,7 +71,7 @@ describe('probeScaleWords', () => {
     const undecided = { probeReadsHighK: 0.1, probeReadsHighRangeK: { low: -0.9, high: 0.8 } };
     expect(probeScaleWords({ ...band, ...undecided }, '.')).toMatchObject({
       finding: 'true within 0.9\u00a0K',
-      range: 'as far as this run shows',
+      range: 'with the air pressure, as far as this run shows',
     });
   });
 

@@ -52,7 +52,8 @@ export const words: Readonly<Record<string, string>> = {
   'reads about {offset}': 'zeigt etwa {offset}',
   'between {low} and {high}': 'zwischen {low} und {high}',
   'true within {range}': 'richtig auf {range}',
-  'as far as this run shows': 'soweit dieser Versuch zeigt',
+  'with the air pressure, as far as this run shows':
+    'mit dem Luftdruck, soweit dieser Versuch zeigt',
   "Vapour of {strength} condenses at {limit} at {pressure}; this probe then shows {onProbe}. How far it is off, together with the air pressure entered, is learned while the head holds. The band on the strip, the limit and the prompts are on the probe's scale.":
     'Dampf mit {strength} kondensiert bei {pressure} bei {limit}; diese Sonde zeigt dann {onProbe}. Wie weit sie abweicht, zusammen mit dem eingegebenen Luftdruck, wird gelernt, während der Kopf hält. Das Band im Verlauf, die Grenze und die Aufforderungen stehen auf der Skala der Sonde.',
   'This account may not open {path}. In a terminal type: sudo usermod -aG dialout $USER – then log out and in again.':
