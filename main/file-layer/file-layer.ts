@@ -27,6 +27,8 @@ export interface FileLayer {
   makeFolder(path: string): Promise<Answer<void>>;
   /** Makes a folder that is nobody else's; fails with `exists` when there is one. */
   claimFolder(path: string): Promise<Answer<void>>;
+  /** Makes a folder where the system keeps what nobody needs for long; answers its path, which begins with `name`. */
+  makeTemporaryFolder(name: string): Promise<Answer<string>>;
   /** Fails with `exists` when there is such a file. */
   createAppend(path: string): Answer<AppendFile>;
   /** Fails with `missing` when there is no such file. */

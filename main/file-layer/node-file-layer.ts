@@ -1,5 +1,7 @@
 import { closeSync, constants, fdatasync, openSync, writeSync } from 'node:fs';
-import { mkdir, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
+import { mkdir, mkdtemp, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { fail, type Result, succeed } from '#shared-core';
 import type { AppendFile, FileLayer } from './file-layer.ts';
@@ -19,6 +21,7 @@ export const nodeFileLayer: FileLayer = {
       await mkdir(path, { recursive: true, mode: ownOnly.folder });
     }),
   claimFolder: (path) => attempt(path, () => mkdir(path, { mode: ownOnly.folder })),
+  makeTemporaryFolder: (name) => attempt(tmpdir(), () => mkdtemp(join(tmpdir(), `${name}-`))),
   createAppend: (path) => openForAppend(path, O_CREAT | O_EXCL),
   openAppend: (path) => openForAppend(path, 0),
   syncFolder: (path) =>

@@ -126,6 +126,7 @@ function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer {
   return {
     makeFolder: (at) => ask(() => files.makeFolder(at)),
     claimFolder: (at) => ask(() => files.claimFolder(at)),
+    makeTemporaryFolder: (name) => ask(() => files.makeTemporaryFolder(name)),
     createAppend: (at) => (isAlive() ? open(files.createAppend(at)) : gone),
     openAppend: (at) => (isAlive() ? open(files.openAppend(at)) : gone),
     syncFolder: (at) => ask(() => files.syncFolder(at)),

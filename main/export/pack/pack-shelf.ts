@@ -1,9 +1,6 @@
-import { mkdtemp } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { contractLimits, type EventBody, fail, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../../file-layer/index.ts';
-import { fileProblem } from '../../file-layer/index.ts';
 import type { PackedRun } from './pack-kind.ts';
 import type { PackOrder } from './pack-order.ts';
 import { type MadeFile, packZip } from './pack-zip.ts';
@@ -46,7 +43,7 @@ export function createPackShelf(
   onProgress: (progress: EventBody<'pack'>) => void,
 ): PackShelf {
   const packs = new Map<string, ShelvedPack & { readonly file: string }>();
-  let folder: Promise<string> | null = null;
+  let folder: Promise<Result<string, FileProblem>> | null = null;
   let made = 0;
 
   async function drop(packId: string): Promise<void> {
@@ -56,13 +53,10 @@ export function createPackShelf(
   }
 
   async function shelfFolder(): Promise<Result<string, FileProblem>> {
-    try {
-      folder ??= mkdtemp(path.join(tmpdir(), 'still-head-packs-'));
-      return succeed(await folder);
-    } catch (error) {
-      folder = null;
-      return fail(fileProblem(error, tmpdir()));
-    }
+    folder ??= files.makeTemporaryFolder('still-head-packs');
+    const made = await folder;
+    if (!made.ok) folder = null;
+    return made;
   }
 
   async function keep(
@@ -109,7 +103,8 @@ export function createPackShelf(
     drop,
     async close() {
       packs.clear();
-      if (folder !== null) await files.remove(await folder);
+      const made = await folder;
+      if (made?.ok) await files.remove(made.value);
     },
   };
 }

@@ -39,6 +39,8 @@ export function failingFiles(failAt: number, failure: Failure = 'refuses') {
   const files: FileLayer = {
     makeFolder: async (at) => (isDue('makeFolder') ? refuse(at) : real.makeFolder(at)),
     claimFolder: async (at) => (isDue('claimFolder') ? refuse(at) : real.claimFolder(at)),
+    makeTemporaryFolder: async (name) =>
+      isDue('makeTemporaryFolder') ? refuse(name) : real.makeTemporaryFolder(name),
     createAppend(at) {
       if (isDue('createAppend')) return refuse(at);
       const opened = real.createAppend(at);

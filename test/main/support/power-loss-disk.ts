@@ -27,6 +27,17 @@ interface Inode {
   durable: GrowingBytes;
 }
 
+interface Names {
+  readonly current: Map<string, Inode>;
+  readonly durable: Map<string, Inode>;
+  /** Claimed, whether anything is in them or not. */
+  readonly folders: Set<string>;
+  /** Folders that were given another name, and no sync has made it last. */
+  moves: { readonly from: string; readonly to: string }[];
+  /** How many folders were made for what nobody needs for long. */
+  temporary: number;
+}
+
 const sectorBytes = 512;
 
 /**
@@ -43,10 +54,21 @@ export interface PowerLossDisk {
 }
 
 export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): PowerLossDisk {
-  const current = new Map<string, Inode>();
-  const durable = new Map<string, Inode>();
+  const disk: Names = {
+    current: new Map(),
+    durable: new Map(),
+    folders: new Set(),
+    moves: [],
+    temporary: 0,
+  };
+  const { current, durable } = disk;
   const surviving = (random: Random) => {
     const found = new Map<string, Inode>();
+    // A folder is under its old name or under its new one, and all that is in it with it.
+    for (const { from, to } of disk.moves.splice(0).reverse()) {
+      if (random.uniform() < 0.5) moveNames(durable, from, to);
+      else moveNames(current, to, from);
+    }
     for (const name of new Set([...current.keys(), ...durable.keys()])) {
       const before = durable.get(name);
       const after = current.get(name);
@@ -58,13 +80,16 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
     return found;
   };
   return {
-    files: fileLayer(current, durable, faults, scheduler),
+    files: fileLayer(disk, faults, scheduler),
     losePower(random) {
       const found = surviving(random);
-      return fileLayer(found, new Map(found), soundDisk, scheduler);
+      const durable = new Map(found);
+      const left = { current: found, durable, folders: new Set<string>(), moves: [], temporary: 0 };
+      return fileLayer(left, soundDisk, scheduler);
     },
     cutPower(random) {
       const found = surviving(random);
+      disk.folders.clear();
       for (const names of [current, durable]) {
         names.clear();
         for (const [name, inode] of found) names.set(name, inode);
@@ -91,12 +116,17 @@ function survive({ current, durable }: Inode, random: Random): Uint8Array {
   return bytes;
 }
 
-function fileLayer(
-  current: Map<string, Inode>,
-  durable: Map<string, Inode>,
-  faults: DiskFaults,
-  scheduler: Scheduler,
-): FileLayer {
+/** Gives all that stands under a folder's name another. */
+function moveNames(names: Map<string, Inode>, from: string, to: string): void {
+  for (const [name, inode] of [...names]) {
+    if (!name.startsWith(`${from}/`)) continue;
+    names.delete(name);
+    names.set(`${to}${name.slice(from.length)}`, inode);
+  }
+}
+
+function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileLayer {
+  const { current, durable, folders } = disk;
   const problem = (kind: FileProblem['kind'], at: string) =>
     fail({ kind, path: at, message: `simulated: ${kind}` } as const);
 
@@ -121,6 +151,10 @@ function fileLayer(
     };
   }
 
+  function isFolder(at: string): boolean {
+    return folders.has(at) || [...current.keys()].some((name) => name.startsWith(`${at}/`));
+  }
+
   function find<T>(at: string, act: (inode: Inode) => T): Result<T, FileProblem> {
     const inode = current.get(at);
     return inode === undefined ? problem('missing', at) : succeed(act(inode));
@@ -128,7 +162,15 @@ function fileLayer(
 
   return {
     makeFolder: async () => succeed(undefined),
-    claimFolder: async () => succeed(undefined),
+    async claimFolder(folder) {
+      if (isFolder(folder)) return problem('exists', folder);
+      folders.add(folder);
+      return succeed(undefined);
+    },
+    async makeTemporaryFolder(name) {
+      disk.temporary += 1;
+      return succeed(`/tmp/${name}-${disk.temporary}`);
+    },
     createAppend(at) {
       if (current.has(at)) return problem('exists', at);
       const refused = faults.refuse?.() ?? null;
@@ -143,6 +185,11 @@ function fileLayer(
     },
     async syncFolder(folder) {
       if (faults.failSync()) return problem('failed', folder);
+      disk.moves = disk.moves.filter(({ from, to }) => {
+        if (path.dirname(from) !== folder && path.dirname(to) !== folder) return true;
+        moveNames(durable, from, to);
+        return false;
+      });
       for (const name of new Set([...current.keys(), ...durable.keys()])) {
         if (path.dirname(name) !== folder) continue;
         const inode = current.get(name);
@@ -153,6 +200,9 @@ function fileLayer(
     },
     async list(folder) {
       const names = new Map<string, boolean>();
+      for (const claimed of folders) {
+        if (path.dirname(claimed) === folder) names.set(path.basename(claimed), true);
+      }
       for (const name of current.keys()) {
         if (!name.startsWith(`${folder}/`)) continue;
         const [first = '', ...rest] = name.slice(folder.length + 1).split('/');
@@ -165,9 +215,15 @@ function fileLayer(
       find(at, (inode) => inode.current.slice(offset, offset + length)),
     async rename(from, to) {
       const inode = current.get(from);
-      if (inode === undefined) return problem('missing', from);
+      if (inode === undefined && !isFolder(from)) return problem('missing', from);
       const refused = faults.refuse?.() ?? null;
       if (refused !== null) return problem(refused, from);
+      if (inode === undefined) {
+        moveNames(current, from, to);
+        if (folders.delete(from)) folders.add(to);
+        disk.moves.push({ from, to });
+        return succeed(undefined);
+      }
       current.delete(from);
       current.set(to, inode);
       return succeed(undefined);
@@ -175,6 +231,7 @@ function fileLayer(
     async remove(at) {
       const refused = faults.refuse?.() ?? null;
       if (refused !== null) return problem(refused, at);
+      folders.delete(at);
       for (const name of current.keys()) {
         if (name === at || name.startsWith(`${at}/`)) current.delete(name);
       }
