@@ -17,7 +17,12 @@ import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { ProbeReading } from '../probe/index.ts';
 import { takeTurns } from '../turns/index.ts';
-import { createMinuteInHand, type MinuteInHand, type MinuteSoFar } from './minute-in-hand.ts';
+import {
+  createMinuteInHand,
+  type MinuteInHand,
+  type MinuteSoFar,
+  minuteOf,
+} from './minute-in-hand.ts';
 import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
 import { type Keeping, type WarmthLine, type WarmthSpan, warmthLog } from './warmth-lines.ts';
 
@@ -124,7 +129,7 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
   /** Puts what waits on the disk; what can't be put there waits on, and the person is told. */
   function save(into: Kept): Promise<void> {
     return inTurn(async () => {
-      const lines = into.waiting.map((minute): WarmthLine => ({ kind: 'minute', ...minute }));
+      const lines = into.waiting.map(minuteLine);
       if (lines.length === 0) return;
       const saved = mayWrite()
         ? await record.add(into.fermentId, lines)
@@ -206,19 +211,24 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     look();
   }
 
-  /** @param isOver whether nothing more of the minute under way is to be heard */
-  async function end(isOver: boolean): Promise<void> {
+  function end(): void {
     stopTimers();
     stopTimers = () => undefined;
-    if (kept === null) return;
-    const ended = kept;
-    takeMinute(ended, ended.inHand.endedBy(isOver ? Number.POSITIVE_INFINITY : clock.wallMs()));
-    await save(ended);
-    const minute = ended.inHand.soFar();
-    if (minute !== null && mayWrite()) {
-      await inTurn(() => record.keepUnderWay(ended.fermentId, minute));
-    }
     kept = null;
+  }
+
+  /**
+   * Ends the watch with a line that says so. It goes to the disk with all that was heard of the ferment and is not there yet, in one
+   * piece: what can't be written has not happened, for this program no more than for the next.
+   */
+  async function endWith(ending: Kept, line: WarmthLine): Answer<void> {
+    const added = await inTurn(() => {
+      const last = ending.inHand.soFar();
+      const minutes = [...ending.waiting, ...(last === null ? [] : [minuteOf(last)])];
+      return record.add(ending.fermentId, [...minutes.map(minuteLine), line]);
+    });
+    if (added.ok) end();
+    return added;
   }
 
   /** Of the ferment that is kept all is known already: its file grows for a week, and windows ask each minute. */
@@ -240,9 +250,6 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     const minutes = minutesUntilNow(read.value, await record.underWay(fermentId, read.value));
     return succeed({ ...read.value, minutes });
   }
-
-  const addLine = (fermentId: string, line: WarmthLine) =>
-    inTurn(() => record.add(fermentId, [line]));
 
   return {
     goOn: async () => {
@@ -284,22 +291,28 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
       if (ferment === null) {
         return fail({ kind: 'request-invalid', message: worded('There is no such ferment') });
       }
-      const before = kept?.fermentId ?? null;
-      await end(true);
-      if (before !== null && before !== fermentId) {
-        await addLine(before, { kind: 'leave', keptAtIso: nowIso() });
+      if (kept !== null && kept.fermentId !== fermentId) {
+        const left = await endWith(kept, { kind: 'leave', keptAtIso: nowIso() });
+        if (!left.ok) return left;
       }
       const { source } = setup.probe.status();
       const sinceIso = nowIso();
-      const added = await addLine(fermentId, {
+      const line = {
         kind: 'keep',
         ...warmthLog,
         keptAtIso: sinceIso,
         band,
         channel,
         source,
-      });
-      if (!added.ok) return added;
+      } as const;
+      const added =
+        kept === null
+          ? await inTurn(() => record.add(fermentId, [line]))
+          : await endWith(kept, line);
+      if (!added.ok) {
+        tell();
+        return added;
+      }
       const read = await record.read(fermentId);
       if (!read.ok) return read;
       const keeping = { band, channel, source, sinceIso };
@@ -309,13 +322,26 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     leave: async (fermentId) => {
       if (kept?.fermentId !== fermentId) return report(fermentId);
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: setup.runsFolder });
-      await end(true);
-      const added = await addLine(fermentId, { kind: 'leave', keptAtIso: nowIso() });
+      const added = await endWith(kept, { kind: 'leave', keptAtIso: nowIso() });
       tell();
       return added.ok ? report(fermentId) : added;
     },
-    close: () => end(false),
+    async close() {
+      if (kept === null) return;
+      const closing = kept;
+      end();
+      takeMinute(closing, closing.inHand.endedBy(clock.wallMs()));
+      await save(closing);
+      const minute = closing.inHand.soFar();
+      if (minute !== null && mayWrite()) {
+        await inTurn(() => record.keepUnderWay(closing.fermentId, minute));
+      }
+    },
   };
+}
+
+function minuteLine(minute: WarmthSpan): WarmthLine {
+  return { kind: 'minute', ...minute };
 }
 
 /** Which port it was is nobody's business but the program's. */

@@ -291,3 +291,51 @@ test('a ferment that was left, or is no longer there, is not gone on with', asyn
   await left.keeper.goOn();
   expect([left.keeper.now(), left.asked]).toEqual([null, []]);
 });
+
+/** A disk that takes nothing while `isFull`. */
+function fullDisk() {
+  const disk = { isFull: false };
+  const files: FileLayer = {
+    ...nodeFileLayer,
+    openAppend: (at) =>
+      disk.isFull
+        ? { ok: false, error: { kind: 'full', path: at, message: 'ENOSPC' } }
+        : nodeFileLayer.openAppend(at),
+  };
+  return { disk, files };
+}
+
+test('a ferment that the disk does not let be left is still kept, and nothing of its minute is lost', async () => {
+  const { disk, files } = fullDisk();
+  const bench = await setUp({ files });
+  await bench.keep(pears);
+  bench.hear({ value: 28 });
+  disk.isFull = true;
+  const answers = [
+    await bench.keeper.leave(pears),
+    await bench.keep(quinces),
+    await bench.keep(pears, 'room'),
+  ];
+  expect(answers.map(({ ok }) => ok)).toEqual([false, false, false]);
+  expect(bench.keeper.now()).toMatchObject({ fermentId: pears, keeping: { channel: 'ferment' } });
+  disk.isFull = false;
+  bench.hear({ value: 30 });
+  await bench.keeper.leave(pears);
+  expect(bench.keeper.now()).toBeNull();
+  const lines = await bench.onDisk(pears);
+  expect([meansOf(lines), lines.at(-1).kind]).toEqual([[29], 'leave']);
+});
+
+/** Found in a simulated world: the one that could not be left was kept again by the next program. */
+test('the next program keeps the ferment that was kept last', async () => {
+  const { disk, files } = fullDisk();
+  const bench = await setUp({ files });
+  await bench.keep(pears);
+  disk.isFull = true;
+  await bench.keeper.leave(pears);
+  disk.isFull = false;
+  await bench.keep(quinces);
+  const again = await setUp({ runsFolder: bench.runsFolder });
+  await again.keeper.goOn();
+  expect(again.keeper.now()).toMatchObject({ fermentId: quinces });
+});
