@@ -24,7 +24,13 @@ import {
   minuteOf,
 } from './minute-in-hand.ts';
 import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
-import { type Keeping, type WarmthLine, type WarmthSpan, warmthLog } from './warmth-lines.ts';
+import {
+  type Keeping,
+  type WarmthLine,
+  type WarmthRecord,
+  type WarmthSpan,
+  warmthLog,
+} from './warmth-lines.ts';
 
 type Answer<T> = Promise<Result<T, ServiceProblem>>;
 
@@ -251,21 +257,33 @@ export function createWarmthKeeper(setup: WarmthKeeperSetup): WarmthKeeper {
     return succeed({ ...read.value, minutes });
   }
 
+  /**
+   * The ferment that was kept when the program ended. A line that the disk was said not to have taken may be there all the same, and
+   * then two records say that theirs is kept: one at a time is, the one that was asked for last.
+   */
+  async function lastKept() {
+    const ids = await record.ids();
+    let last: (WarmthRecord & { fermentId: string; name: string; keeping: Keeping }) | null = null;
+    for (const fermentId of ids.ok ? ids.value : []) {
+      const read = await record.read(fermentId);
+      if (!read.ok || !read.value.isKeptNow || read.value.keeping === null) continue;
+      const { keeping } = read.value;
+      if (last !== null && last.keeping.sinceIso >= keeping.sinceIso) continue;
+      const ferment = await setup.fermentOf(fermentId);
+      if (ferment === null) continue;
+      last = { ...read.value, fermentId, name: ferment.stated.name, keeping };
+    }
+    return last;
+  }
+
   return {
     goOn: async () => {
-      const ids = await record.ids();
-      for (const fermentId of ids.ok ? ids.value : []) {
-        const read = await record.read(fermentId);
-        if (!read.ok || !read.value.isKeptNow || read.value.keeping === null) continue;
-        const ferment = await setup.fermentOf(fermentId);
-        if (ferment === null) continue;
-        const { keeping, minutes } = read.value;
-        const underWay = await record.underWay(fermentId, read.value);
-        begin(fermentId, ferment.stated.name, keeping, minutes, underWay);
-        isProbeAwaited = true;
-        askForProbe();
-        return;
-      }
+      const last = await lastKept();
+      if (last === null) return;
+      const { fermentId, name, keeping, minutes } = last;
+      begin(fermentId, name, keeping, minutes, await record.underWay(fermentId, last));
+      isProbeAwaited = true;
+      askForProbe();
     },
     seeReadings: (readings) => {
       if (kept === null || isProbeAtStill(kept)) return;

@@ -339,3 +339,22 @@ test('the next program keeps the ferment that was kept last', async () => {
   await again.keeper.goOn();
   expect(again.keeper.now()).toMatchObject({ fermentId: quinces });
 });
+
+test('the next program keeps the one asked for last, where a line that failed is on the disk all the same', async () => {
+  let fails = true;
+  const failing: FileLayer = {
+    ...nodeFileLayer,
+    async syncFolder(at) {
+      if (!fails) return nodeFileLayer.syncFolder(at);
+      return { ok: false, error: { kind: 'failed', path: at, message: 'EIO' } };
+    },
+  };
+  const bench = await setUp({ files: failing });
+  expect((await bench.keep(pears)).ok).toBe(false);
+  fails = false;
+  await bench.time.pass(1);
+  await bench.keep(quinces);
+  const again = await setUp({ runsFolder: bench.runsFolder });
+  await again.keeper.goOn();
+  expect(again.keeper.now()).toMatchObject({ fermentId: quinces });
+});
