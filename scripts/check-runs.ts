@@ -62,7 +62,6 @@ async function check(runsFolder: string): Promise<number> {
     if (!isPlain(found)) console.log(describe(found));
     if (repair) await library.recover(found.runId);
   }
-  await library.close();
   await lock?.release();
   console.log(
     `${counts.whole} whole, ${counts.torn} with a cut-off end, ${counts.damaged} damaged, ` +

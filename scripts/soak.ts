@@ -100,7 +100,6 @@ async function soakOne(): Promise<void> {
       mayWrite: () => false,
     });
     const whole = await library.whole(runId);
-    await library.close();
     if (!whole.ok) return JSON.stringify(whole.error);
     const counts = new Map<string, number>();
     for (const input of whole.value.inputs) {

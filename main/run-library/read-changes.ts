@@ -1,6 +1,14 @@
-import type { RecordedChange } from '#shared-core';
+import { fail, type LogRecord, type RecordedChange, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import { emptyReport, readRunLog } from './read-run-log.ts';
+import { takeTurns } from '../turns/index.ts';
+import {
+  emptyReport,
+  isStillThere,
+  type RunPlace,
+  readRunLog,
+  type Trail,
+} from './read-run-log.ts';
+import type { LiveView } from './run-pages.ts';
 
 /** The stages, alarms and events of a run as they were written down at the time, and the versions of the monitor that concluded them. */
 export interface RecordedConclusions {
@@ -8,25 +16,82 @@ export interface RecordedConclusions {
   readonly modelVersions: readonly string[];
 }
 
-export async function readChanges(
-  files: FileLayer,
-  folder: string,
-): Promise<RecordedConclusions & { readonly problem: FileProblem | null }> {
-  const report = emptyReport();
-  const changes: RecordedChange[] = [];
-  const modelVersions = new Set<string>();
-  for await (const batch of readRunLog(files, folder, report)) {
-    for (const { body } of batch) {
-      if ('header' in body) modelVersions.add(body.header.modelVersion);
-      if (body.kind === 'continued') modelVersions.add(body.modelVersion);
-      if (body.kind !== 'change') continue;
-      const { change } = body;
-      if (change.kind !== 'alarm-changed') changes.push(change);
-      else {
-        const { snapshot: _, ...withoutSnapshot } = change;
-        changes.push(withoutSnapshot);
-      }
-    }
+/** Reads what was concluded in a run; of one that was read before, only what has been recorded since. */
+export interface ChangesReader {
+  read(folder: string, live?: LiveView): Promise<Result<RecordedConclusions, FileProblem>>;
+}
+
+/** What is known of a run up to a record of it. */
+interface Known extends RecordedConclusions {
+  readonly upToSeq: number;
+  readonly place: RunPlace | null;
+}
+
+const nothingYet: Known = { changes: [], modelVersions: [], upToSeq: -1, place: null };
+/** Every window that looks on asks for the run under way, and now and then somebody replays another. */
+const mostRuns = 4;
+
+export function createChangesReader(files: FileLayer): ChangesReader {
+  const ofRuns = new Map<string, Known>();
+  /** Whoever asks second finds what was read for the first. */
+  const inTurn = takeTurns();
+
+  async function knownOf(folder: string): Promise<Known> {
+    const known = ofRuns.get(folder) ?? nothingYet;
+    const isKnown = known.place !== null && (await isStillThere(files, folder, known.place));
+    return isKnown ? known : nothingYet;
   }
-  return { changes, modelVersions: [...modelVersions], problem: report.problem };
+
+  async function readOn(folder: string): Promise<Result<Known, FileProblem>> {
+    const report = emptyReport();
+    let known = await knownOf(folder);
+    const trail: Trail = { place: known.place };
+    for await (const batch of readRunLog(files, folder, report, trail)) {
+      known = withRecords(known, batch);
+    }
+    if (report.problem !== null) return fail(report.problem);
+    known = { ...known, ...trail };
+    ofRuns.delete(folder);
+    ofRuns.set(folder, known);
+    for (const oldest of ofRuns.keys()) if (ofRuns.size > mostRuns) ofRuns.delete(oldest);
+    return succeed(known);
+  }
+
+  return {
+    read: (folder, live) =>
+      inTurn(async () => {
+        const known = await readOn(folder);
+        if (!known.ok) return known;
+        const { changes, modelVersions } = withRecords(known.value, live?.unsaved ?? []);
+        return succeed({ changes, modelVersions });
+      }),
+  };
+}
+
+function withRecords(known: Known, records: readonly Pick<LogRecord, 'body' | 'stamp'>[]): Known {
+  const modelVersions = new Set(known.modelVersions);
+  const changes: RecordedChange[] = [];
+  let { upToSeq } = known;
+  for (const { body, stamp } of records) {
+    if ('header' in body) modelVersions.add(body.header.modelVersion);
+    if (stamp.seq <= upToSeq || body.kind === 'segment') continue;
+    upToSeq = stamp.seq;
+    if (body.kind === 'continued') modelVersions.add(body.modelVersion);
+    if (body.kind === 'change') changes.push(asRecorded(body.change));
+  }
+  return {
+    ...known,
+    upToSeq,
+    changes: changes.length === 0 ? known.changes : [...known.changes, ...changes],
+    modelVersions: [...modelVersions],
+  };
+}
+
+type LoggedChange = Extract<LogRecord['body'], { readonly kind: 'change' }>['change'];
+
+/** Without the picture of everything that a call was recorded with. */
+function asRecorded(change: LoggedChange): RecordedChange {
+  if (change.kind !== 'alarm-changed') return change;
+  const { snapshot: _, ...withoutSnapshot } = change;
+  return withoutSnapshot;
 }

@@ -18,7 +18,7 @@ import { createBin, trashFolder } from './bin.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
-import { type RecordedConclusions, readChanges } from './read-changes.ts';
+import { createChangesReader, type RecordedConclusions } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
 import { createRunPages, type LiveView } from './run-pages.ts';
 import { runProblem } from './run-problem.ts';
@@ -56,7 +56,7 @@ export interface RunLibrary {
   /** A whole run in memory. */
   whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
   /** What the monitor concluded while the run was recorded. */
-  changes(runId: string): Promise<Result<RecordedConclusions, ServiceProblem>>;
+  changes(runId: string, live?: LiveView): Promise<Result<RecordedConclusions, ServiceProblem>>;
   rename(
     runId: string,
     label: { readonly name: string; readonly notes: string },
@@ -77,7 +77,6 @@ export interface RunLibrary {
   recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
   /** Recovers every run that has a torn end. */
   recoverAll(): Promise<void>;
-  close(): Promise<void>;
 }
 
 export interface RunLibrarySetup {
@@ -94,6 +93,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   const bin = createBin(setup);
   const folderOf = (runId: string) => path.join(runsFolder, runId);
   const pages = createRunPages(files, folderOf);
+  const changes = createChangesReader(files);
   /** What is added to a run goes on from what was added before it. */
   const addInTurn = takeTurns();
 
@@ -192,10 +192,10 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       const known = await knownRun(runId, live);
       return known.ok ? pages.whole(known.value, live) : known;
     },
-    async changes(runId) {
+    async changes(runId, live) {
       if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
-      const { problem, ...concluded } = await readChanges(files, folderOf(runId));
-      return problem === null ? succeed(concluded) : fail(runProblem(runId, problem));
+      const concluded = await changes.read(folderOf(runId), live);
+      return concluded.ok ? concluded : fail(runProblem(runId, concluded.error));
     },
     recover,
     async recoverAll() {
@@ -221,12 +221,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     keepHeader: (folder, header) => startLabels(files, clock, folder, header),
     rename: (runId, label) => addToRun(runId, { kind: 'label', ...label }),
-    async correct(runId, correction) {
-      const corrected = await addToRun(runId, { kind: 'correction', correction });
-      // Pages that were read before hold the settings as they were.
-      await pages.close();
-      return corrected;
-    },
+    correct: (runId, correction) => addToRun(runId, { kind: 'correction', correction }),
     // The turn is taken before anything is awaited: measurements stand in the order in which they were kept.
     book: (runId, mark) =>
       addInTurn(async () => {
@@ -245,6 +240,5 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     trashed: () => bin.list(),
     restore: (runId) => bin.giveBack(runId),
-    close: pages.close,
   };
 }

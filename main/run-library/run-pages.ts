@@ -9,10 +9,11 @@ import {
 } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
-import { takeTurns } from '../turns/index.ts';
+import { createBookmarks } from './bookmarks.ts';
 import { headerLostWords } from './header-lost.ts';
 import { readLateMarks } from './late-marks.ts';
-import { createRunPager, type RunPager } from './run-pager.ts';
+import { isStillThere } from './read-run-log.ts';
+import { type Bookmark, createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
 import type { KnownRun } from './summary-store.ts';
@@ -30,7 +31,7 @@ export interface LiveView {
   readonly unsaved: readonly PendingRecord[];
 }
 
-/** Reads runs in pages; going on where the last page ended costs no new reading. */
+/** Reads runs in pages. Nothing recorded is ever rewritten: whoever asks for a page behind one that was read begins there. */
 export interface RunPages {
   page(
     known: KnownRun,
@@ -39,24 +40,24 @@ export interface RunPages {
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>>;
   /** A whole run in memory. */
   whole(known: KnownRun, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
-  close(): Promise<void>;
 }
 
 export function createRunPages(files: FileLayer, folderOf: (runId: string) => string): RunPages {
-  let open: { readonly runId: string; readonly pager: RunPager } | null = null;
-  /** All requests share one open reader, so they take turns. */
-  const inTurn = takeTurns();
+  const bookmarks = createBookmarks();
 
-  async function close(): Promise<void> {
-    await open?.pager.close();
-    open = null;
+  async function pagerNear(runId: string, fromIndex: number): Promise<RunPager> {
+    const folder = folderOf(runId);
+    const passes = (bookmark: Bookmark) => bookmarks.add(runId, bookmark);
+    const near = bookmarks.before(runId, fromIndex);
+    if (near !== null && (await isStillThere(files, folder, near.place))) {
+      return createRunPager(files, folder, near, passes);
+    }
+    bookmarks.forget(runId);
+    return createRunPager(files, folder, null, passes);
   }
 
   async function pagerAt(runId: string, fromIndex: number): Promise<RunPager> {
-    if (open?.runId === runId && open.pager.position() === fromIndex) return open.pager;
-    await close();
-    const pager = createRunPager(files, folderOf(runId));
-    open = { runId, pager };
+    const pager = await pagerNear(runId, fromIndex);
     while (pager.position() < fromIndex) {
       const left = fromIndex - pager.position();
       const skipped = await pager.next(Math.min(pageInputs, left));
@@ -65,68 +66,61 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
     return pager;
   }
 
-  async function page(
+  async function nextPage(
     { summary, header }: KnownRun,
-    fromIndex: number,
-    live?: LiveView,
+    pager: RunPager,
+    live: LiveView | undefined,
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
-    const { runId } = summary;
+    const { runId, durationS: endS } = summary;
     if (header === null) {
       return fail({ kind: 'run-unreadable', runId, message: headerLostWords() });
     }
-    const pager = await pagerAt(runId, fromIndex);
     const inputs = [...(await pager.next(pageInputs))];
     const { problem } = pager.report();
-    if (problem !== null) {
-      // A reader that failed once answers nothing else; the next question deserves a new one.
-      await close();
-      return fail(runProblem(runId, problem));
-    }
+    if (problem !== null) return fail(runProblem(runId, problem));
     const atEnd = inputs.length < pageInputs;
     const nextIndex = atEnd ? null : pager.position();
     if (atEnd) {
       for (const record of live?.unsaved ?? []) {
         if (record.stamp.seq > pager.lastSeq()) inputs.push(...inputsOfRecord(record));
       }
-      // A run that is being recorded has grown by the next time.
-      await close();
     }
-    const endS = summary.durationS;
     const late = await readLateMarks(files, folderOf(runId), endS);
     if (!late.ok) return fail(runProblem(runId, late.error));
     const { settings } = header;
     return succeed({ summary, settings, inputs, lateMarks: [...late.value], nextIndex, endS });
   }
 
-  async function whole(
-    known: KnownRun,
-    live?: LiveView,
-  ): Promise<Result<RunToExport, ServiceProblem>> {
-    const inputs: RunInput[] = [];
-    let next = await page(known, 0, live);
-    while (next.ok) {
-      for (const input of next.value.inputs) inputs.push(input);
-      const { nextIndex, summary, settings, endS, lateMarks = [] } = next.value;
-      if (nextIndex === null) {
-        const { appVersion = '', modelVersion = '' } = known.header ?? {};
-        return succeed({
-          summary,
-          settings,
-          appVersion,
-          modelVersion,
-          inputs,
-          endS,
-          lateMarks,
-        });
-      }
-      next = await page(known, nextIndex, live);
-    }
-    return next;
-  }
-
   return {
-    page: (known, fromIndex, live) => inTurn(() => page(known, fromIndex, live)),
-    whole: (known, live) => inTurn(() => whole(known, live)),
-    close: () => inTurn(close),
+    async page(known, fromIndex, live) {
+      const pager = await pagerAt(known.summary.runId, fromIndex);
+      const page = await nextPage(known, pager, live);
+      await pager.close();
+      return page;
+    },
+    async whole(known, live) {
+      const inputs: RunInput[] = [];
+      const pager = createRunPager(files, folderOf(known.summary.runId));
+      let next = await nextPage(known, pager, live);
+      while (next.ok) {
+        for (const input of next.value.inputs) inputs.push(input);
+        const { nextIndex, summary, settings, endS, lateMarks = [] } = next.value;
+        if (nextIndex === null) {
+          const { appVersion = '', modelVersion = '' } = known.header ?? {};
+          return succeed({
+            summary,
+            settings,
+            appVersion,
+            modelVersion,
+            inputs,
+            endS,
+            lateMarks,
+          });
+        }
+        next = await nextPage(known, pager, live);
+      }
+      await pager.close();
+      return next;
+    },
   };
 }

@@ -8,12 +8,15 @@ export interface SeqMerger {
   /** Whatever still waited. */
   end(): readonly LogRecord[];
   missingRecords(): number;
+  /** Number of the last record given, where all before it were given too and none waits; null otherwise. */
+  wholeUpTo(): number | null;
 }
 
-export function createSeqMerger(): SeqMerger {
+/** @param afterSeq number of the last record that is known already */
+export function createSeqMerger(afterSeq = -1): SeqMerger {
   const waiting = new Map<number, LogRecord>();
   let cutoffSeq = Number.POSITIVE_INFINITY;
-  let lastSeq = -1;
+  let lastSeq = afterSeq;
   let missing = 0;
 
   function emit(record: LogRecord, into: LogRecord[]): void {
@@ -59,5 +62,6 @@ export function createSeqMerger(): SeqMerger {
       return merged;
     },
     missingRecords: () => missing,
+    wholeUpTo: () => (waiting.size === 0 && missing === 0 ? lastSeq : null),
   };
 }

@@ -218,7 +218,6 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       await probeHub.close();
       await desk?.close();
       await exchange.close();
-      await library.close();
       await lock?.release();
     },
   };

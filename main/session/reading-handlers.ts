@@ -32,7 +32,7 @@ export function createReadingHandlers({
     'runs/read': ({ runId, fromIndex }) =>
       library.page(runId, fromIndex, recording.liveView(runId)),
     async 'runs/changes'({ runId }) {
-      const read = await library.changes(runId);
+      const read = await library.changes(runId, recording.liveView(runId));
       if (!read.ok) return read;
       const { changes, modelVersions } = read.value;
       return succeed({ changes: [...changes], modelVersions: [...modelVersions] });

@@ -15,7 +15,6 @@ export async function reportWithoutServices(
   const clock = systemClock;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => false });
   const listed = await library.list(null);
-  await library.close();
   const problems = [because, listed.ok ? null : `runs: ${problemInShort(listed.error)}`];
   const lastAtIso = new Date(clock.wallMs()).toISOString();
   return makeProblemReport({

@@ -80,7 +80,6 @@ async function readRunFolder(folder: string): Promise<Result<AnalyseSource, stri
     mayWrite: () => false,
   });
   const run = await library.whole(runId);
-  await library.close();
   if (!run.ok) return fail(`"${folder}" holds no run that can be read (${run.error.kind}).`);
   const { inputs, endS, settings, summary, lateMarks } = run.value;
   const problems = (summary.leftOut ?? []).map((problem) => ({ problem, fromS: 0, toS: endS }));

@@ -128,7 +128,6 @@ async function readRecord(runsFolder: string) {
     mayWrite: () => false,
   });
   const whole = await library.whole(checks[0]?.runId ?? '');
-  await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
   const { inputs } = whole.value;
   const sleeps = inputs.filter(

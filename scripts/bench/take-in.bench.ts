@@ -61,7 +61,6 @@ export async function run(rows = 2_000_000): Promise<void> {
       `  at most ${mostMb.toFixed(0)} MB, of them ${restedMb.toFixed(0)} MB before it began`,
     );
   } finally {
-    await library.close();
     rmSync(runsFolder, { recursive: true });
   }
 }

@@ -148,7 +148,6 @@ async function account(
   const whole = await library.whole(runId);
   if (!whole.ok) throw new Error(JSON.stringify(whole.error));
   const inPages = await linesInPages(library, runId);
-  await library.close();
   const table = await exportRunAsCsv(whole.value, 'csv', createMonitor);
   const readings = countedReadings(whole.value.inputs);
   const lines = new Set(readings.map(({ line }) => line));

@@ -14,8 +14,14 @@ export interface DamagedStretch {
   readonly bytes: number;
 }
 
+/** Where a record begins in its file [bytes], and the checksum of the one before it there: whoever knows both can read on from it. */
+export interface LogPlace {
+  readonly offset: number;
+  readonly previousChecksum: string;
+}
+
 export type ScannedItem =
-  | { readonly kind: 'record'; readonly record: LogRecord; readonly checksum: string }
+  | ({ readonly kind: 'record'; readonly record: LogRecord; readonly checksum: string } & LogPlace)
   | ({ readonly kind: 'damage' } & DamagedStretch);
 
 /** Reads one log file piece by piece, in bounded memory. */
@@ -26,15 +32,19 @@ export interface LogScanner {
   end(): DamagedStretch | null;
 }
 
+const beginningOfFile: LogPlace = { offset: 0, previousChecksum: firstPreviousChecksum };
+
 /**
  * A scanner for one log file. Every record verifies by itself, so those after a damaged stretch
  * are still read; the chain shows that nothing was lost, added or moved between two of them.
+ *
+ * @param from the record at which the bytes begin; the first of the file if left out
  */
-export function createLogScanner(): LogScanner {
+export function createLogScanner(from: LogPlace = beginningOfFile): LogScanner {
   let partial = '';
-  let partialOffset = 0;
+  let partialOffset = from.offset;
   let damageOffset: number | null = null;
-  let previous = { checksum: firstPreviousChecksum, seq: -1 };
+  let previous = { checksum: from.previousChecksum, seq: -1 };
 
   function takeLine(line: string, offset: number, items: ScannedItem[]): void {
     const decoded = decodeRecord(line);
@@ -60,7 +70,7 @@ export function createLogScanner(): LogScanner {
       damageOffset = null;
     }
     previous = { checksum, seq };
-    items.push({ kind: 'record', record, checksum });
+    items.push({ kind: 'record', record, checksum, offset, previousChecksum });
   }
 
   return {

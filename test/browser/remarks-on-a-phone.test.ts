@@ -17,7 +17,6 @@ test('on a phone what a replay hangs on is told above its drawing, which stays o
   const charge = { volumeMl: 340, strengthAbv: 9, standardUncertaintyAbv: 0.5 };
   const corrected = await library.correct(runId, { charge, reason: 'the flask was read again' });
   expect(corrected.ok).toBe(true);
-  await library.close();
   const app = await startApp(runsFolder);
   onTestFinished(() => app.stop());
   const { page, close } = await openWindow(app.url, { size: 'phone' });

@@ -48,11 +48,7 @@ export function serveDesk({ port, clock, files, exit }: DeskParts): void {
       ...exchange.handlers,
       ...createReadingHandlers({ library, recording }),
     };
-    const close = async () => {
-      await exchange.close();
-      await library.close();
-    };
-    return { handlers, close };
+    return { handlers, close: exchange.close };
   }
 
   async function answer({ id, name, body }: Ask): Promise<void> {

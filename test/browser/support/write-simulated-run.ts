@@ -48,7 +48,6 @@ export async function writeSimulatedRun(runsFolder: string, run: SimulatedRun): 
   }
   await writer.value.sync();
   await writer.value.close();
-  await library.close();
   return runId;
 }
 

@@ -65,7 +65,6 @@ const countedTo = (count: number) => Array.from({ length: count }, (_, index) =>
 async function readAll(runsFolder: string, runId: string): Promise<RequestAnswer<'runs/read'>> {
   const library = libraryOf(runsFolder);
   const page = await library.page(runId, 0);
-  await library.close();
   if (!page.ok) throw new Error(JSON.stringify(page.error));
   return page.value;
 }

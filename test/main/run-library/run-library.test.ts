@@ -78,7 +78,6 @@ describe('createRunLibrary', () => {
     disk.mend();
     const again = await library.page('long', 0, live);
     expect(again.ok && again.value.inputs.length).toBe(pageInputs);
-    await library.close();
   });
 
   test('a pipe in the place of a log is no log, and holds nothing up', async () => {
@@ -361,7 +360,6 @@ describe('createRunLibrary', () => {
     expect(await library.whole('whole', live)).toMatchObject({ ok: false });
     broken = '';
     expect(await library.whole('whole', live)).toMatchObject({ ok: true });
-    await library.close();
   });
 });
 

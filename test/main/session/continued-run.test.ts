@@ -152,7 +152,6 @@ async function inspect(runsFolder: string, runId: string) {
   const library = createRunLibrary(setup);
   const whole = await library.whole(runId);
   const changes = await library.changes(runId);
-  await library.close();
   if (!whole.ok || !changes.ok) throw new Error('The run cannot be read.');
   const checks: RunCheck[] = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);

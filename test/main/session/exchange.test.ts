@@ -261,7 +261,6 @@ describe('packs', { timeout: packMinutes }, () => {
       if (!run.ok) throw new Error(run.error.kind);
       runs.push({ run: run.value });
     }
-    await library.close();
     const outDir = mkdtempSync(path.join(tmpdir(), 'pack-'));
     onTestFinished(() => rmSync(outDir, { recursive: true }));
     const createdMs = time.clock.wallMs();

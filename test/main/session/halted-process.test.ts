@@ -63,7 +63,6 @@ test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp an
     mayWrite: () => false,
   });
   const whole = await library.whole(runId);
-  await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
   const heard = countedReadings(whole.value.inputs);
   const first = heard[0]?.line ?? 0;

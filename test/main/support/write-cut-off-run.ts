@@ -67,6 +67,5 @@ export async function writeCutOffRun(
   }
   await writer.value.sync();
   await writer.value.close();
-  await library.close();
   return { runId, brokeOffAtS: startedS + run.brokeOffS };
 }
