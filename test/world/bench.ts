@@ -56,7 +56,11 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
   );
   const still = drawStill(random.fork('still'), lengthS);
   const drawn = places[random.fork('probes').integer(0, places.length - 1)] ?? [['head']];
-  const lines = drawn.map((ofProbe, index) =>
+  // A ferment is kept warm by a probe of its own, where there is a port left.
+  const isFermentWatched = faults.some(({ kind }) => kind === 'ferments-are-written-down');
+  const ofFerment: readonly Place[] = ['ferment'];
+  const hanging = isFermentWatched && drawn.length === 1 ? [...drawn, ofFerment] : drawn;
+  const lines = hanging.map((ofProbe, index) =>
     createSimulatedLine({
       time,
       random: random.fork(`line ${index}`),

@@ -1,7 +1,7 @@
 import type { Random } from '../../shared-core/random/create-random.ts';
 
 /** What hangs in the still, by the name its probe gives it. */
-export type Place = 'head' | 'pot' | 'room';
+export type Place = 'head' | 'pot' | 'room' | 'ferment';
 
 export interface SimulatedStill {
   /** Half a second goes by. */
@@ -43,6 +43,7 @@ export function drawStill(random: Random, lengthS: number): SimulatedStill {
     temperatureC(place) {
       const headC = roomC + (courseC() - roomC) * warmth;
       if (place === 'head') return headC + 0.03 * noise.normal();
+      if (place === 'ferment') return 29.4 + 0.03 * noise.normal();
       return place === 'pot' ? Math.min(101, headC + 9) : 14.2;
     },
   };

@@ -43,6 +43,14 @@ export const faultKinds = [
   'volumes-are-read',
   'prompts-are-answered',
   'person-stops-the-run',
+  'probe-is-let-go',
+  // Who sits at the second desk.
+  'runs-are-put-in-order',
+  'tables-are-taken-in',
+  'tables-are-given-out',
+  'set-ups-are-kept',
+  'ferments-are-written-down',
+  'everything-is-looked-at',
 ] as const;
 
 export type FaultKind = (typeof faultKinds)[number];

@@ -1,5 +1,5 @@
 import type { Asker, Session } from '#main';
-import type { MarkBody, Result, Snapshot } from '#shared-core';
+import type { MarkBody, ProbeSource, Result, Snapshot } from '#shared-core';
 import type { Random } from '../../shared-core/random/create-random.ts';
 import type { SimulatedStill } from './draw-still.ts';
 import type { FaultKind } from './fault.ts';
@@ -18,6 +18,7 @@ export type Ask = (
 export interface PersonParts {
   readonly ask: Ask;
   readonly still: SimulatedStill;
+  readonly source: ProbeSource;
   readonly random: Random;
   readonly isOn: (kind: FaultKind) => boolean;
   readonly concluded: () => Snapshot | null;
@@ -37,17 +38,25 @@ const readsEvery = 24;
 const answersEvery = 10;
 
 export function createPerson(parts: PersonParts): Person {
-  const { ask, still, random, isOn, concluded, marked } = parts;
+  const { ask, still, source, random, isOn, concluded, marked } = parts;
   let steps = 0;
   let isHot = true;
   let volumeMl = 0;
   let lastMarkId = 0;
+  let hasLetGo = false;
 
   async function mark(body: MarkBody): Promise<void> {
     const answer = await ask('run/mark', { mark: body });
     if (!answer.ok) return;
     lastMarkId = (answer.value as { markId: number }).markId;
     marked(lastMarkId);
+  }
+
+  /** Another cable, another plug: the program is told, and told again. */
+  async function exchangeProbe(): Promise<void> {
+    hasLetGo = !hasLetGo;
+    if (hasLetGo) await ask('probe/disconnect', {});
+    else await ask('probe/connect', { source });
   }
 
   async function turnHeat(): Promise<void> {
@@ -82,6 +91,7 @@ export function createPerson(parts: PersonParts): Person {
   return {
     async step() {
       steps += 1;
+      if (isOn('probe-is-let-go') !== hasLetGo) await exchangeProbe();
       if (isOn('heat-by-hand')) {
         if (steps % handEvery === 0) await turnHeat();
       } else if (!isHot) await turnHeat();

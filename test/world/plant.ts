@@ -6,6 +6,7 @@ type Planted = PlantedFault | undefined;
 
 /** A log file that says it is synced when it is not, or that forgets one record. */
 export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
+  if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
     return files;
   const createAppend: FileLayer['createAppend'] = (at) => {
@@ -29,6 +30,19 @@ export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
     return { ok: true, value: { ...made.value, sync, write } };
   };
   return { ...files, createAppend };
+}
+
+/** Files of that name say that they are synced, and are not. */
+function withoutSync(files: FileLayer, name: string): FileLayer {
+  const lying = (made: ReturnType<FileLayer['openAppend']>, at: string): typeof made =>
+    made.ok && at.endsWith(name)
+      ? { ok: true, value: { ...made.value, sync: async () => ({ ok: true, value: undefined }) } }
+      : made;
+  return {
+    ...files,
+    createAppend: (at) => lying(files.createAppend(at), at),
+    openAppend: (at) => lying(files.openAppend(at), at),
+  };
 }
 
 export function plantInHub(hub: ProbeHub, planted: Planted): ProbeHub {
@@ -71,6 +85,18 @@ export function plantInSession(session: Session, planted: Planted): Session {
         name === 'run/mark' && asker.mayCommand ? answer : session.handle(name, body, asker),
     };
   }
+  if (planted === 'set-up-not-written' || planted === 'table-lacks-a-row') {
+    return { ...session, handle: answeredFalsely(session, planted) };
+  }
+  if (planted === 'handler-throws') {
+    return {
+      ...session,
+      handle: async (name, body, asker) =>
+        name === 'runs/correct'
+          ? { ok: false, error: { kind: 'internal', message: 'planted' } }
+          : session.handle(name, body, asker),
+    };
+  }
   if (planted !== 'told-before-it-happened') return session;
   const on: Session['on'] = (name, listener) => {
     if (name !== 'inputs') return session.on(name, listener);
@@ -82,6 +108,21 @@ export function plantInSession(session: Session, planted: Planted): Session {
     });
   };
   return { ...session, on };
+}
+
+/** A set-up that is said to be kept and is not; a table that is given out without its twentieth row. */
+function answeredFalsely(session: Session, planted: PlantedFault): Session['handle'] {
+  return async (name, body, asker) => {
+    if (planted === 'set-up-not-written' && name === 'rigs/keep') {
+      return session.handle('rigs/list', {}, asker);
+    }
+    const answer = await session.handle(name, body, asker);
+    if (planted !== 'table-lacks-a-row' || name !== 'packs/read' || !answer.ok) return answer;
+    const piece = answer.value as { readonly base64: string };
+    const rows = Buffer.from(piece.base64, 'base64').toString('utf8').split('\n');
+    const text = rows.toSpliced(20, 1).join('\n');
+    return { ok: true, value: { ...piece, base64: Buffer.from(text).toString('base64') } };
+  };
 }
 
 /** One window that is told less than the others. */

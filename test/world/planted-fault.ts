@@ -12,7 +12,10 @@ export type Invariant =
   | 'memory-is-bounded'
   | 'program-comes-back'
   | 'viewer-commands-nothing'
-  | 'second-program-changes-nothing';
+  | 'second-program-changes-nothing'
+  | 'kept-stays-kept'
+  | 'table-has-every-reading'
+  | 'no-request-fails-inside';
 
 /** Defects put into the program on purpose, each to show that one invariant bites. */
 export const plantedFaults = {
@@ -35,6 +38,10 @@ export const plantedFaults = {
   'stays-shut': 'program-comes-back',
   'viewer-obeyed': 'viewer-commands-nothing',
   'lock-ignored': 'second-program-changes-nothing',
+  'labels-not-synced': 'kept-stays-kept',
+  'set-up-not-written': 'kept-stays-kept',
+  'table-lacks-a-row': 'table-has-every-reading',
+  'handler-throws': 'no-request-fails-inside',
 } as const satisfies Readonly<Record<string, Invariant>>;
 
 export type PlantedFault = keyof typeof plantedFaults;

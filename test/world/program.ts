@@ -21,6 +21,10 @@ export interface ProgramParts {
   readonly planted: PlantedFault | undefined;
   /** Whether the folder is still this program's; null where another has it from the beginning. */
   readonly holdsFolder: (() => boolean) | null;
+  /** Whether the next monitor is that of a run under way; others judge tables that are taken in and given out. */
+  readonly isBeginning: () => boolean;
+  /** A request was answered with a failure that nobody foresaw. */
+  readonly onFailedInside: (found: string) => void;
   readonly onReadings: (readings: readonly ProbeReading[]) => void;
   readonly onMonitor: (monitor: Monitor) => void;
   readonly onConcluded: (snapshot: Snapshot) => void;
@@ -66,16 +70,30 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
       holdsFolder === null ? null : { isHeld: holdsFolder, release: async () => undefined },
     runsFolder,
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
-    createMonitor: (settings) => watchedMonitor(settings, parts),
+    createMonitor: (settings) =>
+      parts.isBeginning() ? watchedMonitor(settings, parts) : createMonitor(settings),
   });
   return {
-    session: plantInSession(session, planted),
+    session: watchedSession(plantInSession(session, planted), parts.onFailedInside),
     hub: realHub,
     status: hub.status,
     timers: timers.count,
     kill() {
       isAlive = false;
       silence(timers, lines);
+    },
+  };
+}
+
+function watchedSession(session: Session, onFailedInside: (found: string) => void): Session {
+  return {
+    ...session,
+    async handle(name, body, asker) {
+      const answer = await session.handle(name, body, asker);
+      if (!answer.ok && answer.error.kind === 'internal') {
+        onFailedInside(`${name}: ${answer.error.message}`);
+      }
+      return answer;
     },
   };
 }

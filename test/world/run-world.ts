@@ -1,4 +1,4 @@
-import type { ProbeReading, Session } from '#main';
+import type { ProbeReading } from '#main';
 import {
   createRandom,
   defaultRunSettings,
@@ -7,18 +7,21 @@ import {
   type Snapshot,
 } from '#shared-core';
 import { createBench, stepS } from './bench.ts';
+import { createColleague } from './colleague.ts';
 import { createComputerLife, litter } from './computer-life.ts';
 import { drawFaults, type Fault } from './fault.ts';
+import { findKept, type Look } from './find-kept.ts';
 import { createJudge, type Violation } from './judge.ts';
+import { createKeptThings } from './kept-things.ts';
 import { type Ask, createPerson, teacher, viewer } from './person.ts';
-import { plantInFiles, plantInWindow, turnByte } from './plant.ts';
+import { plantInFiles, turnByte } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import { type Program, runsFolder, startProgram } from './program.ts';
 import * as books from './run-book.ts';
 import { runSecondProgram } from './second-program.ts';
-import { createSimulatedWindow } from './simulated-window.ts';
 import { createStepChecks } from './step-checks.ts';
 import { createTrace } from './trace.ts';
+import { createWindowRow } from './window-row.ts';
 
 export interface WorldOutcome {
   readonly faults: readonly Fault[];
@@ -48,7 +51,6 @@ const auditsEvery = 1200;
 /** The program and its probe are back within this time after all faults are over [s]. */
 const heardWithinS = 3;
 const savedWithinS = 5;
-const slowS = 0.8;
 
 /** Runs one world to its end or to the first violation. The same setup gives the same trace. */
 export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
@@ -76,6 +78,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   let cutOff: { readonly book: books.RunBook; readonly savedToS: number | null } | null = null;
   let program: Program | null = null;
   let concluded: Snapshot | null = null;
+  /** A run is being begun or gone on with: the monitor that is made now is its own. */
+  let isBeginning = false;
   let headHeardS = Number.NEGATIVE_INFINITY;
   let heatOffS: number | null = null;
 
@@ -107,6 +111,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         planted,
         holdsFolder: () =>
           !isOn('folder-is-taken') && !(planted === 'stays-shut' && all.length > 0),
+        isBeginning: () => isBeginning,
+        onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
         onReadings(readings) {
           if (readings.some(({ channel }) => channel === 'head')) headHeardS = time.nowS();
           if (book !== null) books.hear(book, readings);
@@ -137,20 +143,36 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     session.on('snapshot', ({ snapshot }) =>
       trace('snapshot', [snapshot.timeS, snapshot.head, snapshot.alarms]),
     );
-    for (const window of windows) window.open(session);
+    windows.open(session);
+    await checkKept();
   }
 
-  const windows = [0, 1, 2].map((index) =>
-    createSimulatedWindow({
-      time,
-      mayCommand: index === 0,
-      delayS: () => (index === 1 && isOn('window-is-slow') ? slowS : 0),
-      asTold: (session) => (index === 1 ? plantInWindow(session, planted) : session),
-    }),
-  );
+  const windows = createWindowRow({ time, isOn, planted });
+  const kept = createKeptThings();
+  const colleague = createColleague({
+    random: random.fork('colleague'),
+    judge,
+    kept,
+    isOn,
+    program: () => program,
+    runsOver: () => all.filter(({ isOver }) => isOver).map(({ runId }) => runId),
+    runNow: () => (book === null || book.runId === '' ? null : book),
+  });
+
+  /** What was said to be kept stands in the books, of this program and of the next. */
+  async function checkKept(): Promise<void> {
+    await wait(colleague.rest());
+    const look: Look = async (name, body) => {
+      const answer = await ask(name, body);
+      if (answer.ok) return answer.value as never;
+      judge.violated('program-comes-back', `${name}: ${JSON.stringify(answer.error)}.`);
+      return null;
+    };
+    kept.check(judge, await findKept(look));
+  }
 
   async function ended(how: 'power-cut' | 'program-killed'): Promise<void> {
-    for (const window of windows) window.close();
+    windows.close();
     const status = program?.session.recordingStatus();
     program = null;
     concluded = null;
@@ -174,6 +196,13 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   async function takeUp(): Promise<void> {
     if (program === null || isOn('person-stops-the-run')) return;
     if (program.session.recordingStatus().runId !== null) return;
+    await wait(colleague.rest());
+    isBeginning = true;
+    await takeUpRun();
+    isBeginning = false;
+  }
+
+  async function takeUpRun(): Promise<void> {
     const unfinished = await ask('run/unfinished', {});
     const offered = unfinished.ok
       ? (unfinished.value as RequestAnswer<'run/unfinished'>).run
@@ -239,6 +268,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const person = createPerson({
     ask,
     still,
+    source,
     random: random.fork('person'),
     isOn,
     concluded: () => concluded,
@@ -280,17 +310,6 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       await litter(disk.files, runsFolder, book.runId);
   }
 
-  function moveWindows(session: Session): void {
-    const [first, second, third] = windows;
-    const vanished = isOn('windows-vanish');
-    if (vanished || isOn('window-reloads')) first?.close();
-    else first?.open(session);
-    if (isOn('socket-breaks')) second?.breakOff();
-    else second?.open(session);
-    if (vanished) third?.close();
-    else third?.open(session);
-  }
-
   const begun = new Set<Fault>();
   await start();
   await time.pass(3);
@@ -309,13 +328,25 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     await time.pass(stepS);
     const runningSinceS = life.runningSinceS();
     if (program !== null && runningSinceS !== null) {
-      moveWindows((program as Program).session);
+      windows.step((program as Program).session);
       await person.step();
+      colleague.step();
       if (step % looksEvery === 0) await takeUp();
-      if (step % auditsEvery === 0) await audit();
+      if (step % auditsEvery === 0) {
+        await audit();
+        await checkKept();
+      }
     }
     const nowS = time.nowS();
-    const dueS = check({ nowS, runningSinceS, program, book, windows, concluded, headHeardS });
+    const dueS = check({
+      nowS,
+      runningSinceS,
+      program,
+      book,
+      windows: windows.all,
+      concluded,
+      headHeardS,
+    });
     heatOffS ??= dueS;
   }
   if (judge.violation() === null) await checkEnd();
@@ -351,6 +382,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       await stopRun();
     }
     await checkLibrary();
+    await checkKept();
     if (program !== null) await wait(program.session.close());
   }
 

@@ -1,4 +1,6 @@
 import type { FileLayer } from '#main';
+import { type RequestName, usualWarmthBand } from '#shared-core';
+import { nothingRead } from '../support/nothing-read.ts';
 import type { Bench } from './bench.ts';
 import type { Judge } from './judge.ts';
 import type { Ask } from './person.ts';
@@ -26,6 +28,8 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
       lines: [],
       planted: undefined,
       holdsFolder: planted === 'lock-ignored' ? () => true : null,
+      isBeginning: () => false,
+      onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
       onReadings: () => {},
       onMonitor: () => {},
       onConcluded: () => {},
@@ -38,6 +42,7 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
   await ask('runs/rename', { runId, name: 'Mine', notes: '' }, undefined, session);
   await ask('runs/trash', { runId }, undefined, session);
   await ask('run/start', { settings }, undefined, session);
+  for (const [name, body] of orders(runId)) await ask(name, body, undefined, session);
   await wait(session.close());
   second.kill();
   if (changes.length > 0) {
@@ -45,9 +50,34 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
   }
 }
 
+/** What else would change something, whoever's it is. */
+function orders(runId: string): readonly (readonly [RequestName, unknown])[] {
+  const correction = { reason: 'mine' };
+  const mark = { type: 'liquid-mass', liquid: 'residue', massG: 1 };
+  const charge = { volumeMl: 300, strengthAbv: 9 };
+  const read = { ...nothingRead, atIso: '2025-03-12T09:00:00.000Z', massG: 1 };
+  const [fermentId, band, channel] = ['20250312T090000Z', usualWarmthBand, 'ferment'];
+  return [
+    ['runs/correct', { runId, correction }],
+    ['runs/book', { runId, mark }],
+    ['runs/restore', { runId }],
+    ['rigs/keep', { name: 'Mine', setUp: { name: 'Mine', charge } }],
+    ['rigs/forget', { name: 'Lab 1' }],
+    ['ferments/enter', { fermentId, read }],
+    ['ferments/withdraw', { fermentId, entryId: 1 }],
+    ['warmth/keep', { fermentId, band, channel }],
+    ['warmth/leave', { fermentId }],
+    ['run/continue', { runId }],
+  ];
+}
+
 function noting(files: FileLayer, note: (change: string) => void): FileLayer {
   return {
     ...files,
+    claimFolder(at) {
+      note(`claimed ${at}`);
+      return files.claimFolder(at);
+    },
     createAppend(at) {
       note(`made ${at}`);
       return files.createAppend(at);

@@ -84,6 +84,18 @@ describe('a simulated world', () => {
     }
   });
 
+  /** The one that the disk had not let be left was taken up again, and the one that was kept since was forgotten. */
+  test('keeps after a full disk and an end of the program the ferment warm that was kept last', async () => {
+    const faults = [
+      fault('ferments-are-written-down', 10, 160),
+      fault('disk-is-full', 40, 62),
+      fault('disk-is-full', 90, 112),
+      fault('program-killed', 165, 170),
+    ];
+    const setup = { seed: 19, lengthS: 265, faults, end: 'clean' as const };
+    expect((await runWorld(setup)).violation).toBeNull();
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,
@@ -97,21 +109,37 @@ describe('a simulated world', () => {
     ],
   };
 
+  /** What a planted defect of the second desk needs to show. */
+  const atSecondDesk = [
+    fault('set-ups-are-kept', 90, 110),
+    fault('runs-are-put-in-order', 110, 220),
+    fault('tables-are-given-out', 220, 240),
+  ];
+  const ofSecondDesk: ReadonlySet<string> = new Set([
+    'kept-stays-kept',
+    'table-has-every-reading',
+    'no-request-fails-inside',
+  ]);
+
   test.each(['clean', 'power-cut'] as const)(
     'keeps every promise where defects are planted below, before they are (%s end)',
     async (end) => {
-      const outcome = await runWorld({ ...eventful, end });
+      const faults = [...eventful.faults, ...atSecondDesk];
+      const outcome = await runWorld({ ...eventful, faults, end });
       expect([outcome.violation, outcome.heatOffS === null]).toEqual([null, false]);
     },
   );
+
+  const endsWithoutPower = new Set(['saved-survives-a-power-cut', 'kept-stays-kept']);
 
   test.each(Object.entries(plantedFaults))(
     'finds the planted defect %s as a breach of %s',
     async (name, invariant) => {
       const planted = name as PlantedFault;
-      const end = invariant === 'saved-survives-a-power-cut' ? 'power-cut' : 'clean';
-      const faults =
-        invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, 4);
+      const end = endsWithoutPower.has(invariant) ? 'power-cut' : 'clean';
+      const others =
+        invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, -1);
+      const faults = ofSecondDesk.has(invariant) ? atSecondDesk : others;
       const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
