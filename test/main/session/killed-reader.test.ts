@@ -41,7 +41,6 @@ async function readRun(runsFolder: string, runId: string) {
     mayWrite: () => false,
   });
   const whole = await library.whole(runId);
-  await library.close();
   if (!whole.ok) throw new Error(whole.error.kind);
   const checks: RunCheck[] = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
