@@ -30,6 +30,7 @@ import { doubtfulFiles } from './doubtful-files.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
+import { createProbeBeforeRehearsal } from './probe-before-rehearsal.ts';
 import { noteProblems, noteRefusal } from './problem-notes.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
@@ -85,9 +86,11 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const memoryFile = path.join(runsFolder, probesFileName);
   const probeHub = createRememberingProbeHub(setup.probeHub, { files, memoryFile, mayWrite });
 
+  const beforeRehearsal = createProbeBeforeRehearsal(probeHub);
   const recording = createRecording({
     ...setup,
     probeHub,
+    letGoOfStill: beforeRehearsal.comeBack,
     scheduler,
     files,
     library,
@@ -182,15 +185,18 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       if (runId !== undefined && source.timeScale !== header?.timeScale) {
         return fail({ kind: 'already-recording', runId });
       }
+      beforeRehearsal.see(source);
       return probeHub.connect(source);
     },
     async 'probe/find'({ path }) {
       const runId = recording.current()?.runId;
       if (runId !== undefined) return fail({ kind: 'already-recording', runId });
+      beforeRehearsal.forget();
       await probeHub.disconnect();
       return probeHub.find(path);
     },
     async 'probe/disconnect'() {
+      beforeRehearsal.forget();
       await probeHub.disconnect();
       return succeed({});
     },

@@ -36,6 +36,8 @@ const clockCheckS = 0.25;
 
 export interface RecordingSetup extends NewRunSetup {
   readonly probeHub: ProbeHub;
+  /** Lets go of a rehearsal's still. */
+  readonly letGoOfStill: () => Promise<void>;
   readonly scheduler: Scheduler;
   readonly uptimeS: () => number;
   readonly events: EventHub;
@@ -259,7 +261,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     const stopped = await run.stop();
     running = null;
     // The simulated still must never be there to be taken for a probe.
-    if (ending.header.source?.kind === 'demo') await probeHub.disconnect();
+    if (ending.header.source?.kind === 'demo') await setup.letGoOfStill();
     tellStatus();
     await library.summary(runId);
     return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));

@@ -1,5 +1,7 @@
-import { expect, test } from 'vitest';
-import { type AlarmView, defaultRunSettings } from '#shared-core';
+import { expect, test, vi } from 'vitest';
+import type { Session } from '#main';
+import { type AlarmView, defaultRunSettings, type ProbeSource } from '#shared-core';
+import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
 
 const timeScale = 60;
@@ -46,6 +48,37 @@ test('the simulated still is let go when the rehearsal stops', async () => {
   expect(await ask(session, 'probe/status', {})).toMatchObject({ source: { kind: 'demo' } });
   await ask(session, 'run/stop', {});
   expect(await ask(session, 'probe/status', {})).toMatchObject({ state: 'none', source: null });
+});
+
+const still: ProbeSource = demoSourceSchema.parse({ kind: 'demo', timeScale });
+const sourceOf = async (session: Session) => (await ask(session, 'probe/status', {})).source;
+
+/** A probe, then a rehearsal from its beginning until it is stopped. */
+async function rehearsedBesideAProbe() {
+  const { session, time } = await setUpSession();
+  const probe = await sourceOf(session);
+  await ask(session, 'probe/connect', { source: still });
+  await ask(session, 'run/start', { settings: defaultRunSettings });
+  expect(await sourceOf(session)).toMatchObject({ kind: 'demo' });
+  return { session, probe, time };
+}
+
+test('the probe that a rehearsal took the place of is connected again when it stops', async () => {
+  const { session, probe } = await rehearsedBesideAProbe();
+  await ask(session, 'run/stop', {});
+  await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+});
+
+test('a probe that somebody let go of is not brought back by a rehearsal, nor by the next', async () => {
+  const { session } = await rehearsedBesideAProbe();
+  await ask(session, 'run/stop', {});
+  await vi.waitFor(async () => expect(await sourceOf(session)).toMatchObject({ kind: 'serial' }));
+  await ask(session, 'probe/disconnect', {});
+  await ask(session, 'probe/connect', { source: still });
+  await ask(session, 'run/start', { settings: defaultRunSettings });
+  await ask(session, 'run/stop', {});
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(await sourceOf(session)).toBeNull();
 });
 
 test('a probe stays connected when a run of it stops', async () => {

@@ -1,0 +1,40 @@
+import type { ProbeSource } from '#shared-core';
+import { type ProbeHub, sourceAsNow } from '../probe/index.ts';
+
+/** The probe that a rehearsal's simulated still took the place of. */
+export interface ProbeBeforeRehearsal {
+  /** Something is about to be connected: a still takes the place of a probe, anything else is the person's own choice. */
+  see(next: ProbeSource): void;
+  /** The person let go of whatever was connected. */
+  forget(): void;
+  /** Lets go of the still; what was connected before it is then connected again, and where that fails, its status says so. */
+  comeBack(): Promise<void>;
+}
+
+export function createProbeBeforeRehearsal(probeHub: ProbeHub): ProbeBeforeRehearsal {
+  let before: ProbeSource | null = null;
+
+  async function connectAgain(source: ProbeSource): Promise<void> {
+    const now = sourceAsNow(source, await probeHub.listPorts());
+    // Whoever has connected something meanwhile is not overruled.
+    if (probeHub.status().source === null) await probeHub.connect(now);
+  }
+
+  return {
+    see(next) {
+      const { source } = probeHub.status();
+      if (next.kind !== 'demo') before = null;
+      else if (source !== null && source.kind !== 'demo') before = source;
+    },
+    forget() {
+      before = null;
+    },
+    async comeBack() {
+      const source = before;
+      before = null;
+      await probeHub.disconnect();
+      // A port may take its time to open: nobody who stops a run waits for it.
+      if (source !== null) void connectAgain(source);
+    },
+  };
+}
