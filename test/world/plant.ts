@@ -6,7 +6,7 @@ type Planted = PlantedFault | undefined;
 
 /** A log file that says it is synced when it is not, or that forgets one record. */
 export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
-  if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl');
+  if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl.part');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
     return files;
   const createAppend: FileLayer['createAppend'] = (at) => {

@@ -295,12 +295,14 @@ test('a ferment that was left, or is no longer there, is not gone on with', asyn
 /** A disk that takes nothing while `isFull`. */
 function fullDisk() {
   const disk = { isFull: false };
+  const unlessFull =
+    (open: FileLayer['openAppend']): FileLayer['openAppend'] =>
+    (at) =>
+      disk.isFull ? { ok: false, error: { kind: 'full', path: at, message: 'ENOSPC' } } : open(at);
   const files: FileLayer = {
     ...nodeFileLayer,
-    openAppend: (at) =>
-      disk.isFull
-        ? { ok: false, error: { kind: 'full', path: at, message: 'ENOSPC' } }
-        : nodeFileLayer.openAppend(at),
+    openAppend: unlessFull(nodeFileLayer.openAppend),
+    createAppend: unlessFull(nodeFileLayer.createAppend),
   };
   return { disk, files };
 }
