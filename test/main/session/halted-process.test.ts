@@ -5,9 +5,10 @@ import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { expect, onTestFinished, test } from 'vitest';
-import { createRunLibrary, nodeFileLayer, systemClock } from '#main';
+import { systemClock } from '#main';
 import { countedReadings, startCountingProbe } from '../../../scripts/attack/counting-probe.ts';
 import { pause, until } from '../probe/support/until.ts';
+import { readWholeRun } from '../support/read-whole-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const linesPerS = 20;
@@ -56,15 +57,8 @@ test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp an
   child.stdin.write('stop\n');
   await once(child, 'exit');
 
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock: systemClock,
-    runsFolder,
-    mayWrite: () => false,
-  });
-  const whole = await library.whole(runId);
-  if (!whole.ok) throw new Error(whole.error.kind);
-  const heard = countedReadings(whole.value.inputs);
+  const whole = await readWholeRun(runsFolder, runId);
+  const heard = countedReadings(whole.inputs);
   const first = heard[0]?.line ?? 0;
   expect(heard.map(({ line }) => line)).toEqual(heard.map((_, index) => first + index));
   expect(heard.at(-1)?.line).toBeGreaterThanOrEqual(stopAt);

@@ -4,7 +4,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { expect, onTestFinished, test } from 'vitest';
-import { checkRuns, createRunLibrary, nodeFileLayer, type RunCheck, systemClock } from '#main';
+import { checkRuns, nodeFileLayer, type RunCheck, systemClock } from '#main';
 import { clockWords, type RunInput } from '#shared-core';
 import {
   countedReadings,
@@ -12,6 +12,7 @@ import {
   startCountingProbe,
 } from '../../../scripts/attack/counting-probe.ts';
 import { pause, until } from '../probe/support/until.ts';
+import { readWholeRun } from '../support/read-whole-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const linesPerS = 50;
@@ -34,17 +35,10 @@ async function startServices(runsFolder: string, port: string) {
 }
 
 async function readRun(runsFolder: string, runId: string) {
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock: systemClock,
-    runsFolder,
-    mayWrite: () => false,
-  });
-  const whole = await library.whole(runId);
-  if (!whole.ok) throw new Error(whole.error.kind);
+  const whole = await readWholeRun(runsFolder, runId);
   const checks: RunCheck[] = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
-  return { ...whole.value, checks };
+  return { ...whole, checks };
 }
 
 const isOfReader = (input: RunInput) => input.kind === 'link' && input.reason === 'reader-stopped';

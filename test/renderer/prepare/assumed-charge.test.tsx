@@ -1,55 +1,36 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import type { RequestName } from '#shared-core';
 import { assumedOfCharge } from '../../../renderer/draft/assumed-parts.ts';
 import { settingsFromDraft } from '../../../renderer/draft/settings-from-draft.ts';
-import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { ChargeSection } from '../../../renderer/prepare/charge-section.tsx';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
 import { ExpectPanel } from '../../../renderer/prepare/expect-panel.tsx';
-import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
-import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
-import { StepBar } from '../../../renderer/prepare/step-bar.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { statedDraftOf, statedFrom } from '../../../renderer/take-in/stated-draft.ts';
-import { heardProbe } from '../support/heard-probe.ts';
-import { renderInWindow } from '../support/render-in-window.tsx';
+import { looksMade, showPrepare } from './support/shown-prepare.tsx';
 
 afterEach(() => {
   cleanup();
   window.location.hash = '';
 });
 
-const confirms = safetyLooks.flatMap(({ checks }) =>
-  checks.map(({ id }) => ({ check: id, role: 'teacher' as const })),
-);
-const ready = { ...firstDraft, assumed: assumedOfCharge(firstDraft), altitudeM: '0', confirms };
+const ready = {
+  ...firstDraft,
+  assumed: assumedOfCharge(firstDraft),
+  altitudeM: '0',
+  confirms: looksMade,
+};
 
-function show() {
-  const started: unknown[] = [];
-  const got: WindowParts[] = [];
-  const request = async (name: RequestName, body: unknown) => {
-    if (name === 'run/start') started.push(body);
-    return { ok: true, value: { runId: 'r1' } } as never;
-  };
-  renderInWindow(
+const show = () =>
+  showPrepare(
     <>
-      <StepBar />
       <ChargeSection />
       <ExpectPanel plan={null} />
-      <StartPanel canAct />
     </>,
-    request as never,
-    (parts) => {
-      got.push(parts);
-      parts.bench.getState().dispatch({ type: 'probe', probe: heardProbe });
-      parts.prepare.getState().replace(ready);
-    },
+    ready,
   );
-  return { started, draft: () => got[0]?.prepare.getState().draft };
-}
 
 const pot = () => screen.getByRole('button', { name: /^2\. In the pot/ }).textContent;
 const assumptions = () => document.body.textContent?.match(/nobody has stated it yet/g)?.length;

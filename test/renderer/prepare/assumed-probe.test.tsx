@@ -1,49 +1,24 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
-import type { RequestName } from '#shared-core';
-import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import { draftFromSetUp } from '../../../renderer/prepare/draft-from-set-up.ts';
 import { ProbeSection } from '../../../renderer/prepare/probe-section.tsx';
-import { safetyLooks } from '../../../renderer/prepare/safety-checks.ts';
 import { setUpFromDraft } from '../../../renderer/prepare/set-up-from-draft.ts';
-import { StartPanel } from '../../../renderer/prepare/start-panel.tsx';
-import { StepBar } from '../../../renderer/prepare/step-bar.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
-import { heardProbe } from '../support/heard-probe.ts';
-import { renderInWindow } from '../support/render-in-window.tsx';
+import { looksMade, showPrepare } from './support/shown-prepare.tsx';
 
 afterEach(() => {
   cleanup();
   window.location.hash = '';
 });
 
-const confirms = safetyLooks.flatMap(({ checks }) =>
-  checks.map(({ id }) => ({ check: id, role: 'teacher' as const })),
-);
-
-function show(change: Partial<typeof firstDraft> = {}) {
-  const started: unknown[] = [];
-  const got: WindowParts[] = [];
-  const request = async (name: RequestName, body: unknown) => {
-    if (name === 'run/start') started.push(body);
-    return { ok: true, value: { runId: 'r1' } } as never;
-  };
-  renderInWindow(
-    <>
-      <StepBar />
-      <ProbeSection canAct />
-      <StartPanel canAct />
-    </>,
-    request as never,
-    (parts) => {
-      got.push(parts);
-      parts.bench.getState().dispatch({ type: 'probe', probe: heardProbe });
-      parts.prepare.getState().replace({ ...firstDraft, altitudeM: '0', confirms, ...change });
-    },
-  );
-  return { started, draft: () => got[0]?.prepare.getState().draft };
-}
+const show = (change: Partial<typeof firstDraft> = {}) =>
+  showPrepare(<ProbeSection canAct />, {
+    ...firstDraft,
+    altitudeM: '0',
+    confirms: looksMade,
+    ...change,
+  });
 
 const step = (name: RegExp) => screen.getByRole('button', { name }).textContent;
 const kinds = () =>
