@@ -146,13 +146,13 @@ export const lessons: Readonly<Record<string, string>> = {
   'with {distillateMlAtEnd} collected': 'mit {distillateMlAtEnd} aufgefangen',
   'not foreseen': 'nicht absehbar',
   'The lesson': 'Die Stunde',
-  'not before {time}': 'nicht vor {time}',
+  'not before {time}': 'nicht vor {time} Uhr',
   'If the heat goes on now': 'Wenn die Wärme jetzt angeht',
   'No main fraction is expected: see “Expected course”.':
     'Kein Hauptlauf ist zu erwarten: siehe „Erwarteter Verlauf“.',
   'Told once all entries are made.': 'Wird genannt, sobald alles eingetragen ist.',
   'Not before {time}. Plates and heat, under “In the pot”, make it narrower.':
-    'Nicht vor {time}. Böden und Wärme, unter „Im Kolben“, machen es enger.',
+    'Nicht vor {time} Uhr. Böden und Wärme, unter „Im Kolben“, machen es enger.',
   'recomputed: {stages, plural, one {# change} other {# changes}} of stage and {prompts, plural, one {# prompt} other {# prompts}} as recorded':
     'nachgerechnet: {stages, plural, one {# Wechsel} other {# Wechsel}} des Abschnitts und {prompts, plural, one {# Aufforderung} other {# Aufforderungen}} wie aufgezeichnet',
   'recomputed by another version of the monitor: differs from the record from {from} on':
