@@ -100,7 +100,7 @@ describe('on a real disk', () => {
     'a limit on file size moves the recording into further files and loses nothing',
     async () => {
       const runsFolder = await temporaryFolder();
-      const command = `ulimit -f 64; exec "${process.execPath}" "${program}" "${runsFolder}" 2000`;
+      const command = `ulimit -f 64; exec "${process.execPath}" "${program}" "${runsFolder}" 2000 100`;
       const lines = await listen(spawn('bash', ['-c', command]), () => undefined);
       const [runId = ''] = lines.flatMap((line) => line.runId ?? []);
       expect(

@@ -2,7 +2,9 @@
  * Records counted readings into a new run until it has written so many or is killed, and prints what
  * the recorder says, one JSON object a line.
  *
- * Usage: node recording-program.mjs RUNS_FOLDER READINGS
+ * Usage: node recording-program.mjs RUNS_FOLDER READINGS [UNSAVED]
+ *
+ * With UNSAVED it waits for the disk while so many readings are not saved: a slow disk is then no more than slow.
  */
 import process from 'node:process';
 import { defaultRunSettings, packReading } from '#shared-core';
@@ -12,7 +14,7 @@ import { nodeFileLayer } from '../../../main/file-layer/index.ts';
 import { startRecorder } from '../../../main/recorder/index.ts';
 import { createRunLibrary } from '../../../main/run-library/index.ts';
 
-const [runsFolder = '', readings = '0'] = process.argv.slice(2);
+const [runsFolder = '', readings = '0', unsaved = 'Infinity'] = process.argv.slice(2);
 const say = (line: unknown) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
 const library = createRunLibrary({
@@ -27,6 +29,7 @@ if (!made.ok) {
   process.exit(0);
 }
 const { runId, folder } = made.value;
+let savedToS = 0;
 const started = await startRecorder({
   files: nodeFileLayer,
   clock: systemClock,
@@ -45,7 +48,10 @@ const started = await startRecorder({
     source: null,
     origin: 'recorded',
   },
-  onStatus: (status) => say(status),
+  onStatus: (status) => {
+    ({ savedToS } = status);
+    say(status);
+  },
 });
 if (!started.ok) {
   say({ refused: started.error });
@@ -55,6 +61,7 @@ const recorder = started.value;
 say({ runId });
 let written = 0;
 const stop = systemScheduler.every(0.002, () => {
+  if (written - savedToS > Number(unsaved)) return;
   for (let burst = 0; burst < 4 && written < Number(readings); burst += 1) {
     written += 1;
     const reading = { kind: 'reading', timeS: written, channel: 'head', value: written } as const;
