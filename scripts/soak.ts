@@ -12,10 +12,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
-import { createRunLibrary, createSession, nodeFileLayer, systemClock } from '#main';
+import { createSession, systemClock } from '#main';
 import { createMonitor, defaultRunSettings } from '#shared-core';
 import { goingOnWords, measureGoingOn } from './gaps/run-that-goes-on.ts';
 import { cpuSecondsOf, residentMbOf } from './measuring/process-cost.ts';
+import { readWholeRun } from './measuring/recorded-run.ts';
 import { startSoakedProbe } from './soak/soaked-probe.ts';
 
 const isGoneOnWith = process.argv.includes('--goes-on');
@@ -93,21 +94,14 @@ async function soakOne(): Promise<void> {
 
   /** Readings of each channel, read back from the disk by the library. */
   async function recorded(): Promise<string> {
-    const library = createRunLibrary({
-      files: nodeFileLayer,
-      clock: systemClock,
-      runsFolder,
-      mayWrite: () => false,
-    });
-    const whole = await library.whole(runId);
-    if (!whole.ok) return JSON.stringify(whole.error);
+    const { inputs, summary } = await readWholeRun(runsFolder, runId);
     const counts = new Map<string, number>();
-    for (const input of whole.value.inputs) {
+    for (const input of inputs) {
       if (input.kind !== 'reading') continue;
       counts.set(input.channel, (counts.get(input.channel) ?? 0) + 1);
     }
     const told = [...counts].map(([channel, count]) => `${channel} ${count}`).join(', ');
-    return `${told}, ${whole.value.summary.damagedRecords} damaged`;
+    return `${told}, ${summary.damagedRecords} damaged`;
   }
 }
 

@@ -1,12 +1,6 @@
 import { statSync } from 'node:fs';
 import path from 'node:path';
-import {
-  createRunLibrary,
-  nodeFileLayer,
-  type RunToExport,
-  readTextFile,
-  systemClock,
-} from '#main';
+import { type RunToExport, readTextFile } from '#main';
 import {
   type ColumnMapping,
   explainCsvProblem,
@@ -21,6 +15,7 @@ import {
   succeed,
 } from '#shared-core';
 import type { RunProblem } from '../../shared-core/snapshot/index.ts';
+import { libraryToRead } from '../measuring/recorded-run.ts';
 
 /** What is to be analysed, wherever it came from. */
 export interface AnalyseSource {
@@ -73,13 +68,7 @@ export async function readSource(
 
 async function readRunFolder(folder: string): Promise<Result<AnalyseSource, string>> {
   const runId = path.basename(folder);
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock: systemClock,
-    runsFolder: path.dirname(folder),
-    mayWrite: () => false,
-  });
-  const run = await library.whole(runId);
+  const run = await libraryToRead(path.dirname(folder)).whole(runId);
   if (!run.ok) return fail(`"${folder}" holds no run that can be read (${run.error.kind}).`);
   const { inputs, endS, settings, summary, lateMarks } = run.value;
   const problems = (summary.leftOut ?? []).map((problem) => ({ problem, fromS: 0, toS: endS }));

@@ -1,6 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import { checkRuns, createRunLibrary, nodeFileLayer, type RunCheck, systemClock } from '#main';
+import { checkRuns, nodeFileLayer, type RunCheck } from '#main';
 import { quantile } from '../measuring/quantile.ts';
+import { readWholeRun } from '../measuring/recorded-run.ts';
 import { startAttackedServices } from './attacked-services.ts';
 import type { Attack } from './attacks.ts';
 import { countedReadings, startCountingProbe } from './counting-probe.ts';
@@ -121,15 +122,7 @@ export async function attackServices(
 async function readRecord(runsFolder: string) {
   const checks: RunCheck[] = [];
   for await (const check of checkRuns(nodeFileLayer, runsFolder)) checks.push(check);
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock: systemClock,
-    runsFolder,
-    mayWrite: () => false,
-  });
-  const whole = await library.whole(checks[0]?.runId ?? '');
-  if (!whole.ok) throw new Error(whole.error.kind);
-  const { inputs } = whole.value;
+  const { inputs } = await readWholeRun(runsFolder, checks[0]?.runId ?? '');
   const sleeps = inputs.filter(
     (input) => input.kind === 'link' && input.reason === 'computer-asleep',
   ).length;

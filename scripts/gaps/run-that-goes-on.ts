@@ -5,9 +5,9 @@ import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import {
   checkRuns,
-  createRunLibrary,
   exportRunAsCsv,
   nodeFileLayer,
+  type RunLibrary,
   segmentFile,
   segmentNumber,
   systemClock,
@@ -16,6 +16,7 @@ import {
 import { createMonitor, modelVersion } from '#shared-core';
 import { countedReadings, linesPerKelvin, startCountingProbe } from '../attack/counting-probe.ts';
 import { quantile } from '../measuring/quantile.ts';
+import { libraryToRead } from '../measuring/recorded-run.ts';
 import { type Saved, startRecordingServices } from './recording-services.ts';
 import { watchLog } from './watch-log.ts';
 
@@ -139,12 +140,7 @@ async function account(
   lives: readonly Life[],
   writtenS: readonly number[],
 ): Promise<GoingOn> {
-  const library = createRunLibrary({
-    files: nodeFileLayer,
-    clock: systemClock,
-    runsFolder,
-    mayWrite: () => false,
-  });
+  const library = libraryToRead(runsFolder);
   const whole = await library.whole(runId);
   if (!whole.ok) throw new Error(JSON.stringify(whole.error));
   const inPages = await linesInPages(library, runId);
@@ -223,10 +219,7 @@ function longestOf(times: readonly Longest[]): Longest {
   return times.reduce((longest, one) => (one.lastsS > longest.lastsS ? one : longest), none);
 }
 
-async function linesInPages(
-  library: ReturnType<typeof createRunLibrary>,
-  runId: string,
-): Promise<number> {
+async function linesInPages(library: RunLibrary, runId: string): Promise<number> {
   let found = 0;
   let fromIndex: number | null = 0;
   while (fromIndex !== null) {

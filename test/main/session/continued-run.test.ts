@@ -5,14 +5,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { beforeAll, expect, onTestFinished, test } from 'vitest';
-import {
-  checkRuns,
-  createRunLibrary,
-  nodeFileLayer,
-  openPseudoTerminal,
-  type RunCheck,
-  systemClock,
-} from '#main';
+import { checkRuns, nodeFileLayer, openPseudoTerminal, type RunCheck, systemClock } from '#main';
 import {
   createMonitor,
   createRandom,
@@ -26,6 +19,7 @@ import {
   type RunSettings,
   serialSourceSchema,
 } from '#shared-core';
+import { libraryToRead } from '../../../scripts/measuring/recorded-run.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
 import { pause } from '../probe/support/until.ts';
 import { buildProgram } from '../support/build-program.ts';
@@ -148,8 +142,7 @@ async function startServices(runsFolder: string) {
 }
 
 async function inspect(runsFolder: string, runId: string) {
-  const setup = { files: nodeFileLayer, clock: systemClock, runsFolder, mayWrite: () => false };
-  const library = createRunLibrary(setup);
+  const library = libraryToRead(runsFolder);
   const whole = await library.whole(runId);
   const changes = await library.changes(runId);
   if (!whole.ok || !changes.ok) throw new Error('The run cannot be read.');

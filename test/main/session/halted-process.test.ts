@@ -1,15 +1,13 @@
-import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import process from 'node:process';
-import { createInterface } from 'node:readline';
 import { expect, onTestFinished, test } from 'vitest';
 import { systemClock } from '#main';
 import { countedReadings, startCountingProbe } from '../../../scripts/attack/counting-probe.ts';
+import { readWholeRun } from '../../../scripts/measuring/recorded-run.ts';
 import { pause, until } from '../probe/support/until.ts';
-import { readWholeRun } from '../support/read-whole-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
+import { startRecordingServices } from './support/recording-services.ts';
 
 const linesPerS = 20;
 const haltsS = [2, 4, 10];
@@ -20,24 +18,10 @@ function countingProbe() {
   return probe;
 }
 
-async function startServices(runsFolder: string, port: string) {
-  const program = path.join(import.meta.dirname, 'support', 'services-program.ts');
-  const child = spawn(process.execPath, ['--import', 'tsx', program, runsFolder, port], {
-    stdio: ['pipe', 'pipe', 'inherit'],
-  });
-  onTestFinished(() => {
-    child.kill('SIGKILL');
-  });
-  const [line] = await once(createInterface({ input: child.stdout }), 'line');
-  const answer = JSON.parse(String(line));
-  if (!answer.ok) throw new Error(String(line));
-  return { child, runId: String(answer.value.runId) };
-}
-
 test('services that stand still for 2, 4 and 10 s lose nothing, move no stamp and invent no sleep', async () => {
   const runsFolder = await temporaryFolder();
   const probe = countingProbe();
-  const { child, runId } = await startServices(runsFolder, probe.path);
+  const { child, runId } = await startRecordingServices(runsFolder, probe.path);
   const halted: { readonly fromS: number; readonly toS: number }[] = [];
   await pause(2);
   for (const haltS of haltsS) {

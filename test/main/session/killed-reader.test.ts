@@ -1,8 +1,5 @@
-import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import path from 'node:path';
 import process from 'node:process';
-import { createInterface } from 'node:readline';
 import { expect, onTestFinished, test } from 'vitest';
 import { checkRuns, nodeFileLayer, type RunCheck, systemClock } from '#main';
 import { clockWords, type RunInput } from '#shared-core';
@@ -11,28 +8,14 @@ import {
   linesPerKelvin,
   startCountingProbe,
 } from '../../../scripts/attack/counting-probe.ts';
+import { readWholeRun } from '../../../scripts/measuring/recorded-run.ts';
 import { pause, until } from '../probe/support/until.ts';
-import { readWholeRun } from '../support/read-whole-run.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
+import { startRecordingServices } from './support/recording-services.ts';
 
 const linesPerS = 50;
 /** More batches than may be on their way: what comes then waits in the process that reads the probe. */
 const haltS = 1.5;
-
-async function startServices(runsFolder: string, port: string) {
-  const program = path.join(import.meta.dirname, 'support', 'services-program.ts');
-  const child = spawn(process.execPath, ['--import', 'tsx', program, runsFolder, port], {
-    stdio: ['pipe', 'pipe', 'inherit'],
-  });
-  onTestFinished(() => {
-    child.kill('SIGKILL');
-  });
-  const lines = createInterface({ input: child.stdout })[Symbol.asyncIterator]();
-  const next = async () => JSON.parse(String((await lines.next()).value));
-  const started = await next();
-  if (!started.ok) throw new Error(JSON.stringify(started));
-  return { child, runId: String(started.value.runId), readerId: Number(await next()) };
-}
 
 async function readRun(runsFolder: string, runId: string) {
   const whole = await readWholeRun(runsFolder, runId);
@@ -47,7 +30,7 @@ test('readings that waited in the process that reads the probe when it was kille
   const runsFolder = await temporaryFolder();
   const probe = startCountingProbe(linesPerS);
   onTestFinished(() => probe.close());
-  const { child, runId, readerId } = await startServices(runsFolder, probe.path);
+  const { child, runId, readerId } = await startRecordingServices(runsFolder, probe.path);
   await pause(2);
   const before = probe.writtenS.length;
   child.kill('SIGSTOP');

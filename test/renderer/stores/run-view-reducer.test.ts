@@ -1,16 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { createMonitor, defaultRunSettings, pointAt, type RunInput } from '#shared-core';
 import { benchMarks, type RunView, runViewAfter } from '../../../renderer/stores/index.ts';
+import { runOpened } from '../support/opened-run.ts';
 
-const run = {
-  origin: 'live',
-  runId: 'r1',
-  name: 'Pear-juice ferment',
-  startedAtIso: null,
-  settings: defaultRunSettings,
-} as const;
-
-const opened = runViewAfter(null, { type: 'opened', run });
+const { run } = runOpened;
+const opened = runViewAfter(null, runOpened);
 const head = (
   timeS: number,
   value: number,

@@ -1,29 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import {
-  booksOfRun,
-  defaultRunSettings,
-  type MarkBody,
-  OutOfRangeError,
-  type RunSettings,
-} from '#shared-core';
+import { type MarkBody, OutOfRangeError } from '#shared-core';
 import { fermentYield } from '../../../shared-core/bookkeeping/ferment-yield.ts';
 import { liquidsMeasured } from '../../../shared-core/bookkeeping/liquids-measured.ts';
 import { simpleDistillation } from '../../../shared-core/bookkeeping/simple-distillation.ts';
 import { measuredStrength } from '../../../shared-core/bookkeeping/strength-measurement.ts';
 import { pearOrigin } from '../../support/pear-origin.ts';
+import { type BookedRun, booksOf, chargedSettings, marks } from './support/books-of.ts';
 
 const exactly = (value: number) => ({ value, standardUncertainty: 0 });
 const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
-const marks = (...bodies: readonly MarkBody[]) =>
-  bodies.map((mark, index) => ({ kind: 'mark' as const, timeS: index, markId: index + 1, mark }));
-const settings: RunSettings = {
-  ...defaultRunSettings,
-  charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
-};
-type Run = Parameters<typeof booksOfRun>[0];
-const booksOf = (run: Partial<Run>) =>
-  booksOfRun({ settings, inputs: [], verdicts: { estimates: [] }, endS: 600, ...run });
-
 const cut: readonly MarkBody[] = [
   { type: 'liquid-volume', liquid: 'cut-1', volumeMl: 28, temperatureC: 20 },
   { type: 'liquid-strength', liquid: 'cut-1', alcoholByVolume: 90, temperatureC: 20 },
@@ -83,7 +68,7 @@ describe('the strength of a cut that nobody measured', () => {
     estimate(20, null),
     estimate(50, 94),
     estimate(51, 10),
-  ] as unknown as Run['verdicts']['estimates'];
+  ] as unknown as BookedRun['verdicts']['estimates'];
   const inputs = [
     { kind: 'mark', timeS: 10, markId: 1, mark: { type: 'heat-on' } },
     { kind: 'mark', timeS: 50, markId: 2, mark: { type: 'receiver-changed', volumeMl: 20 } },
@@ -122,7 +107,7 @@ describe('the strength of a cut that nobody measured', () => {
       markId: 3,
       mark: { ...read, temperatureC: 20 },
     } as const;
-    const cutOf = (run: Partial<Run>) => {
+    const cutOf = (run: Partial<BookedRun>) => {
       const [one] = booksOf({ ...run, verdicts: { estimates } }).cuts;
       return [one?.strengthFrom, one?.strengthAbv?.value ?? null, one?.booked];
     };
@@ -134,37 +119,6 @@ describe('the strength of a cut that nobody measured', () => {
       expect.stringMatching(/^Where no strength was measured/),
     );
   });
-});
-
-test('a strength by the head says what of the probe and of the air pressure nobody stated, unless the run came to know it', () => {
-  const estimates = [{ timeS: 20, headVapourAbv: { value: 90, low: 88, high: 92 } }];
-  const cutOf20Ml = marks({ type: 'heat-on' }, { type: 'receiver-changed', volumeMl: 20 }).map(
-    (mark) => ({ ...mark, timeS: 30 * mark.timeS }),
-  );
-  const assumed = (probe: Partial<RunSettings['probe']>, read: readonly MarkBody[] = []) =>
-    booksOf({
-      settings: { ...settings, probe: { ...settings.probe, ...probe } },
-      inputs: [
-        ...cutOf20Ml,
-        ...read.map((mark) => ({ kind: 'mark' as const, timeS: 40, markId: 9, mark })),
-      ],
-      verdicts: { estimates },
-    }).assumptions.filter((sentence) => sentence.startsWith('Nobody stated'));
-  const pressure = 'Nobody stated the air pressure: 101 kPa ± 12 kPa is assumed.';
-  const kind = { assumed: ['probe-kind' as const] };
-  expect([
-    assumed({}),
-    assumed({}, [{ type: 'pressure-read', pressureKPa: 98 }]),
-    assumed(kind, [{ type: 'pressure-read', pressureKPa: 98 }]),
-    assumed({ ...kind, offsetK: 0.2, standardUncertaintyK: 0.05 }),
-    booksOf({ settings: { ...settings, probe: { ...settings.probe, ...kind } } }).assumptions,
-  ]).toEqual([
-    [pressure],
-    [],
-    ['Nobody stated the kind of probe: one right to ± 0.5 K that follows within 15 s is assumed.'],
-    [pressure, 'Nobody stated the kind of probe: one that follows within 15 s is assumed.'],
-    [],
-  ]);
 });
 
 test('a last receiver that distillate ran into is a cut that nobody measured, and one put under as the heat went off is none', () => {
@@ -214,7 +168,7 @@ test('a slip of the pen is told with what was read and what could be, and is in 
 
 test('what was left on the glass is named as the still has it', () => {
   const books = booksOf({
-    settings: { ...settings, rig: { ...settings.rig, plates: 0 } },
+    settings: { ...chargedSettings, rig: { ...chargedSettings.rig, plates: 0 } },
     inputs: marks(...cut),
   });
   expect(books.assumptions).toContain(
@@ -266,7 +220,7 @@ test('entries made after the run add to the cuts that the marks know, in the ord
 });
 
 test('the sugar is what was said last of it: an entry, a mark, or the ferment it came from', () => {
-  const withFerment = { ...settings, ferment: pearOrigin };
+  const withFerment = { ...chargedSettings, ferment: pearOrigin };
   const known: MarkBody = { type: 'sugar-known', sugarG: 60, standardUncertaintyG: 2 };
   const entries = { cuts: [], sugarG: about(70, 1) };
   expect([
