@@ -95,7 +95,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
         lastUsedS = timeS;
         if (around.holding) {
           learner.see(verdict.accepted.timeS, observedC, before?.rateKPerS ?? 0);
-          if (timeS % 20 === 0) filter.setNoise(learner.noise());
+          filter.setNoise(learner.noise());
         } else {
           learner.interrupt();
         }

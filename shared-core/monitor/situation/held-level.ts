@@ -1,10 +1,6 @@
 import { lastsAfterS } from '../patience.ts';
 import type { HeadNoise } from '../sense/head-noise.ts';
-import {
-  createDepartureDetector,
-  departureBlockS,
-  departureThreshold,
-} from './departure-detector.ts';
+import { createDepartureDetector, departureThreshold } from './departure-detector.ts';
 import { createHeadBlocks, type HeadBlock } from './head-blocks.ts';
 import { createStoodHeights } from './stood-heights.ts';
 
@@ -86,8 +82,8 @@ export function createHeldLevel(): HeldLevel {
       interrupt();
     },
     see: (timeS, observedC, noise) => {
-      blocks.add(observedC);
-      if (levelC === null || timeS % departureBlockS !== 0) return;
+      const isOver = blocks.add(timeS, observedC);
+      if (levelC === null || !isOver) return;
       seeBlock(levelC, blocks.close(timeS), noise);
     },
     interrupt,

@@ -32,8 +32,9 @@ export interface VapourPresence {
   at(timeS: number): Presence;
 }
 
-/** Vapour has come once it is more likely there than not, and gone only by less than this: a bulb in doubt stays what it was. */
+/** Vapour has gone where it is less likely there than this, and come where more than the other: a bulb in doubt stays what it was. */
 const goes = 0.3;
+const comes = 1 - goes;
 /** A bulb that has hardly cooled is not said to have lost its vapour [K], [noise]. */
 const leastFallK = 0.5;
 const fallSds = 4;
@@ -47,6 +48,7 @@ export function createVapourPresence(): VapourPresence {
   let longestBreakS = 0;
   /** The coolest it has been since it was last in vapour or warmed [°C]. */
   let troughC = Number.POSITIVE_INFINITY;
+  let otherReads = 0;
   let otherForS = 0;
   let readS = 0;
 
@@ -58,13 +60,20 @@ export function createVapourPresence(): VapourPresence {
     troughC = head.bulbC;
   };
 
-  /** For how long the filter has believed the other of what is held [s]. */
   const seeOther = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
     const hasFallen = head.bulbC < head.vapourC - Math.max(leastFallK, noiseK);
-    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > even;
+    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > comes;
+    otherReads = isOther ? otherReads + 1 : 0;
     otherForS = isOther ? otherForS + timeS - readS : 0;
     readS = timeS;
   };
+
+  /**
+   * A bulb that has fallen so far has been cooling since the reading before. One that was dry may read anything once: three readings
+   * have to say that vapour is back, however far apart they are.
+   */
+  const isOther = (): boolean =>
+    (recededSinceS === null ? otherForS : otherReads) >= confirmedAfterS;
 
   return {
     begin: (timeS) => {
@@ -77,7 +86,8 @@ export function createVapourPresence(): VapourPresence {
       if (head.wet > even) lastWetS = timeS;
       followWarmth(second, noiseK);
       seeOther(second, noiseK);
-      if (otherForS < confirmedAfterS) return 'as-before';
+      if (!isOther()) return 'as-before';
+      otherReads = 0;
       otherForS = 0;
       recededSinceS = recededSinceS === null ? Math.max(lastWetS, timeS - confirmedAfterS) : null;
       return recededSinceS === null ? 'come' : 'gone';

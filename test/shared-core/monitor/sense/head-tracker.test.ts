@@ -60,6 +60,25 @@ describe('the head, second by second', () => {
     expect(tracker.second(79.2).head?.bulbC).toBeCloseTo(79.2, 0);
   });
 
+  test.each([0, 3, 5])(
+    'believes a noisy probe as little, on whatever second (%s) of ten its readings come',
+    (phaseS) => {
+      const tracker = createHeadTracker(defaultRunSettings);
+      const random = createRandom('a noisy probe');
+      const holding = { ...around, holding: true };
+      const readAt = (timeS: number, value: number) =>
+        tracker.second(timeS, { timeS, value, count: 1, spread: 0 }, holding).head?.bulbC ?? 0;
+      let bulbC = 78;
+      for (let timeS = phaseS; timeS < phaseS + 3000; timeS += 1) {
+        if (timeS % 10 === phaseS) bulbC = readAt(timeS, 78 + 0.3 * random.normal());
+        else tracker.second(timeS, null, holding);
+      }
+      expect(tracker.noise().whiteSdK).toBeGreaterThan(0.2);
+      // Of half a kelvin a probe that is right to some hundredths would have moved the bulb by most of it.
+      expect(readAt(phaseS + 3000, bulbC + 0.5) - bulbC).toBeLessThan(0.3);
+    },
+  );
+
   test('takes no reading that jumps to and fro for a new state', () => {
     const tracker = tracked();
     tracker.rest(60);

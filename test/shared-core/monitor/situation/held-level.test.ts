@@ -29,6 +29,26 @@ describe('the level a head is held at', () => {
     expect(ramp(first) - 78.4).toBeLessThan(0.5);
   });
 
+  test.each([
+    [2, 0],
+    [2, 1],
+    [10, 0],
+    [10, 5],
+    [10, 7],
+  ])('is left by a steady ramp, read every %s s, %s s off', (everyS, phaseS) => {
+    const settledSlowlyS = 2 * settledS;
+    const ramp = (timeS: number) => 78.4 + Math.max(0, timeS - settledSlowlyS) * 0.004;
+    const level = createHeldLevel();
+    level.begin(ramp(0));
+    let departedAtC = Number.NaN;
+    for (let timeS = phaseS; timeS <= 2 * settledSlowlyS; timeS += everyS) {
+      level.see(timeS, ramp(timeS), noise);
+      if (level.departedS() === timeS) departedAtC = ramp(timeS);
+    }
+    expect(departedAtC - 78.4).toBeGreaterThan(0.4);
+    expect(departedAtC - 78.4).toBeLessThan(0.6);
+  });
+
   test('is not left again where the head has stood before and come back from', () => {
     const byHand = (timeS: number) =>
       78.4 + surge(timeS - settledS, 1.5) + surge(timeS - 2 * settledS - 201, 1.6);

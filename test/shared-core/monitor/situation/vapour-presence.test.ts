@@ -84,6 +84,34 @@ describe('vapour at the bulb', () => {
     });
   });
 
+  test('has not come back while it is only somewhat likelier than not', () => {
+    const presence = bathedAt(100);
+    feed(presence, 101, Array(60).fill(state(0.1, 70)));
+    expect(feed(presence, 161, Array(30).fill(state(0.6, 70)))).toEqual(
+      Array(30).fill('as-before'),
+    );
+  });
+
+  test.each([1, 4, 60])(
+    'has come back by three readings that say so, not by one, where they come every %s s',
+    (everyS) => {
+      const presence = bathedAt(100);
+      feed(presence, 101, Array(60).fill(state(0.1, 70)));
+      const seen = [0.9, 0.1, 0.9, 0.9, 0.9].map((wet, index) =>
+        presence.see({ timeS: 160 + everyS * (index + 1), head: state(wet, 77), noise }),
+      );
+      expect(seen).toEqual(['as-before', 'as-before', 'as-before', 'as-before', 'come']);
+    },
+  );
+
+  test('has not come back by an odd reading and the silence after it', () => {
+    const presence = bathedAt(100);
+    feed(presence, 101, Array(60).fill(state(0.1, 70)));
+    expect(feed(presence, 161, [state(0.9, 74)])).toEqual(['as-before']);
+    expect(presence.see({ timeS: 167, head: state(0.9, 70), noise })).toBe('as-before');
+    expect(presence.see({ timeS: 168, head: state(0.1, 70), noise })).toBe('as-before');
+  });
+
   test('that stays below still warms a bulb: it is absent, but the bulb is not left alone', () => {
     const presence = bathedAt(100);
     feed(presence, 101, [...Array(20).fill(state(0.1, 60)), ...Array(20).fill(state(0.1, 62.5))]);
