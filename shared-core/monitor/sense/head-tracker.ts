@@ -6,6 +6,7 @@ import type { HeadNoise } from './head-noise.ts';
 import { createNoiseLearner } from './noise-learner.ts';
 import type { ProbeFault } from './probe-fault.ts';
 import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
+import { createReadingSteps, withSteps } from './reading-steps.ts';
 import type { BinnedSecond } from './second-bin.ts';
 import { createSlippedProbe } from './slipped-probe.ts';
 
@@ -44,6 +45,7 @@ const surpriseLimit = 4.5;
 export function createHeadTracker(settings: RunSettings): HeadTracker {
   const health = createProbeHealth(settings.probe.silenceS);
   const learner = createNoiseLearner();
+  const steps = createReadingSteps();
   const slipped = createSlippedProbe();
   const filter = createVapourFilter(lagTimeConstantS(settings.probe.lagT90S), learner.noise());
   let started = false;
@@ -71,14 +73,16 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
     return true;
   };
 
+  const noise = (): HeadNoise => withSteps(learner.noise(), steps.stepK());
+
   return {
     health,
-    noise: () => learner.noise(),
+    noise,
     second: (timeS, reported, around) => {
       if (started) filter.predict();
       const before = started ? filter.state() : null;
-      const noise = learner.noise();
-      const noiseSdK = Math.hypot(noise.whiteSdK, noise.slowSdK);
+      const { whiteSdK, slowSdK } = noise();
+      const noiseSdK = Math.hypot(whiteSdK, slowSdK);
       const binned = slipped.corrected(reported, before?.bulbC ?? null);
       const forgotten = timeS - lastUsedS > settledAfterS;
       const verdict = health.judge(timeS, binned, {
@@ -93,9 +97,10 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
       if (verdict.accepted !== null && use(verdict.accepted.value - verdict.probeStepK, around)) {
         observedC = verdict.accepted.value - verdict.probeStepK;
         lastUsedS = timeS;
+        steps.see(observedC);
         if (around.holding) {
           learner.see(verdict.accepted.timeS, observedC, before?.rateKPerS ?? 0);
-          filter.setNoise(learner.noise());
+          filter.setNoise(noise());
         } else {
           learner.interrupt();
         }
