@@ -63,6 +63,7 @@ export function createStaging(
     const now = course.second(timeS, binned, {
       potC: channels.value('pot'),
       isQuiet: conclusions.isQuiet(timeS),
+      isHeatOff: facts.heat === 'off',
     });
     const before = facts;
     facts = conclusions.second(timeS, now, channels);

@@ -35,6 +35,8 @@ export interface HeadAround {
   readonly potC: number | null;
   /** True where noise may be learned: vapour holds, nobody has just touched the heat. */
   readonly isQuiet: boolean;
+  /** True where the heat is off, as far as anybody has said and the head does not belie. */
+  readonly isHeatOff: boolean;
 }
 
 export interface HeadCourse {
@@ -108,6 +110,7 @@ export function createHeadCourse(
           azeotropeC: scale.azeotropeC + belief.meanK,
           statedAzeotropeC: scale.azeotropeC,
           isFaulty: isBlind(fault),
+          isHeatOff: around.isHeatOff,
         });
       }
       const situation = watch.now();

@@ -37,6 +37,8 @@ export interface SituationSecond {
   /** The same by what was stated, whatever the run has shown of the offset. */
   readonly statedAzeotropeC: number;
   readonly isFaulty: boolean;
+  /** True where the heat is off, as far as anybody has said and the head does not belie. */
+  readonly isHeatOff: boolean;
 }
 
 export interface SituationWatch {
@@ -74,7 +76,7 @@ export function createSituationWatch(): SituationWatch {
 
   return {
     second: (input) => {
-      const { timeS, observedC, head, noise } = input;
+      const { timeS, observedC, head, noise, isHeatOff } = input;
       nowS = timeS;
       if (input.isFaulty) {
         undisturbedSinceS = timeS;
@@ -90,7 +92,10 @@ export function createSituationWatch(): SituationWatch {
         wetS = arrival.wetBeforeS();
         undisturbedSinceS = timeS;
       }
-      if (observedC !== null && presence.see({ timeS, head, noise }) !== 'as-before') upset(timeS);
+      if (observedC !== null) {
+        const turn = presence.see({ timeS, head, noise, isHeatOff });
+        if (turn !== 'as-before') upset(timeS);
+      }
       if (presence.at(timeS).recededSinceS !== null) {
         undisturbedSinceS = timeS;
         return;

@@ -8,6 +8,8 @@ export interface PresenceSecond {
   readonly timeS: number;
   readonly head: HeadState;
   readonly noise: HeadNoise;
+  /** True where the heat is off, as far as anybody has said and the head does not belie. */
+  readonly isHeatOff: boolean;
 }
 
 /** How vapour and bulb have stood to each other. */
@@ -48,6 +50,8 @@ export function createVapourPresence(): VapourPresence {
   let longestBreakS = 0;
   /** The coolest it has been since it was last in vapour or warmed [°C]. */
   let troughC = Number.POSITIVE_INFINITY;
+  /** The coolest it has been since its vapour went [°C]. */
+  let coolestC = Number.POSITIVE_INFINITY;
   let otherReads = 0;
   let otherForS = 0;
   let readS = 0;
@@ -60,9 +64,18 @@ export function createVapourPresence(): VapourPresence {
     troughC = head.bulbC;
   };
 
-  const seeOther = ({ timeS, head }: PresenceSecond, noiseK: number): void => {
-    const hasFallen = head.bulbC < head.vapourC - Math.max(leastFallK, noiseK);
-    const isOther = recededSinceS === null ? head.wet < goes && hasFallen : head.wet > comes;
+  const isGone = ({ head }: PresenceSecond, leastK: number): boolean =>
+    head.wet < goes && head.bulbC < head.vapourC - leastK;
+
+  /** A bulb that cools could be bathed by vapour that cools with it, and the filter holds that open; with the heat off none comes. */
+  const isBack = ({ head, isHeatOff }: PresenceSecond, leastK: number): boolean =>
+    head.wet > comes && (!isHeatOff || head.bulbC > coolestC + leastK / 2);
+
+  const seeOther = (second: PresenceSecond, noiseK: number): void => {
+    const { timeS, head } = second;
+    const leastK = Math.max(leastFallK, noiseK);
+    coolestC = recededSinceS === null ? head.bulbC : Math.min(coolestC, head.bulbC);
+    const isOther = recededSinceS === null ? isGone(second, leastK) : isBack(second, leastK);
     otherReads = isOther ? otherReads + 1 : 0;
     otherForS = isOther ? otherForS + timeS - readS : 0;
     readS = timeS;

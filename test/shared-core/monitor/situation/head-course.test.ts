@@ -42,7 +42,11 @@ function course(valueC: (timeS: number) => number = headC, noiseSdK = 0.03) {
   const second = (isQuiet: boolean): HeadNow => {
     timeS += 1;
     const value = valueC(timeS) + noiseSdK * random.normal();
-    return head.second(timeS, { timeS, value, count: 1, spread: 0 }, { potC: 91.5, isQuiet });
+    return head.second(
+      timeS,
+      { timeS, value, count: 1, spread: 0 },
+      { potC: 91.5, isQuiet, isHeatOff: false },
+    );
   };
   const until = (endS: number, isQuiet = true): readonly HeadNow[] =>
     Array.from({ length: endS - timeS }, () => second(isQuiet));
@@ -182,13 +186,13 @@ describe('the head at one second', () => {
       const told = head.second(
         timeS,
         { timeS, value, count: 1, spread: 0 },
-        { potC: null, isQuiet: true },
+        { potC: null, isQuiet: true, isHeatOff: false },
       );
       expect(head.now()).toBe(told);
     }
     expect(head.now().outlook.strongForS).toBeGreaterThan(30);
     head.disarm();
-    const told = head.second(301, null, { potC: null, isQuiet: true });
+    const told = head.second(301, null, { potC: null, isQuiet: true, isHeatOff: false });
     expect(told.outlook.strongForS).toBeLessThanOrEqual(1);
   });
 });

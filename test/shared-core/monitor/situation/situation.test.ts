@@ -35,6 +35,7 @@ function after(seconds: readonly Partial<HeadState>[], isFaulty = (_: number) =>
       azeotropeC: 78,
       statedAzeotropeC: 78,
       isFaulty: isFaulty(timeS),
+      isHeatOff: false,
     });
   }
   return watch.now();

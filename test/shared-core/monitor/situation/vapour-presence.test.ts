@@ -12,8 +12,13 @@ function state(wet: number, bulbC: number, vapourC = 78.4): HeadState {
 }
 
 /** Feeds seconds from `fromS` on; what was said of each. */
-function feed(presence: VapourPresence, fromS: number, heads: readonly HeadState[]) {
-  return heads.map((head, index) => presence.see({ timeS: fromS + index, head, noise }));
+function feed(
+  presence: VapourPresence,
+  fromS: number,
+  heads: readonly HeadState[],
+  isHeatOff = false,
+) {
+  return heads.map((head, index) => presence.see({ timeS: fromS + index, head, noise, isHeatOff }));
 }
 
 function bathedAt(timeS: number): VapourPresence {
@@ -64,7 +69,9 @@ describe('vapour at the bulb', () => {
 
   test('is gone at the first reading of a slow logger that shows it', () => {
     const presence = bathedAt(100);
-    expect(presence.see({ timeS: 160, head: state(0.1, 60), noise })).toBe('gone');
+    expect(presence.see({ timeS: 160, head: state(0.1, 60), noise, isHeatOff: false })).toBe(
+      'gone',
+    );
     expect(presence.at(160).recededSinceS).toBe(157);
   });
 
@@ -98,7 +105,12 @@ describe('vapour at the bulb', () => {
       const presence = bathedAt(100);
       feed(presence, 101, Array(60).fill(state(0.1, 70)));
       const seen = [0.9, 0.1, 0.9, 0.9, 0.9].map((wet, index) =>
-        presence.see({ timeS: 160 + everyS * (index + 1), head: state(wet, 77), noise }),
+        presence.see({
+          timeS: 160 + everyS * (index + 1),
+          head: state(wet, 77),
+          noise,
+          isHeatOff: false,
+        }),
       );
       expect(seen).toEqual(['as-before', 'as-before', 'as-before', 'as-before', 'come']);
     },
@@ -108,8 +120,31 @@ describe('vapour at the bulb', () => {
     const presence = bathedAt(100);
     feed(presence, 101, Array(60).fill(state(0.1, 70)));
     expect(feed(presence, 161, [state(0.9, 74)])).toEqual(['as-before']);
-    expect(presence.see({ timeS: 167, head: state(0.9, 70), noise })).toBe('as-before');
-    expect(presence.see({ timeS: 168, head: state(0.1, 70), noise })).toBe('as-before');
+    expect(presence.see({ timeS: 167, head: state(0.9, 70), noise, isHeatOff: false })).toBe(
+      'as-before',
+    );
+    expect(presence.see({ timeS: 168, head: state(0.1, 70), noise, isHeatOff: false })).toBe(
+      'as-before',
+    );
+  });
+
+  test('has not come back over a heat that is off while the bulb goes on cooling, and has once it warms', () => {
+    const cooling = (fromC: number) =>
+      Array.from({ length: 60 }, (_, second) => state(0.9, fromC - 0.03 * second));
+    const off = bathedAt(100);
+    feed(off, 101, Array(60).fill(state(0.1, 72)), true);
+    expect(feed(off, 161, cooling(72), true)).toEqual(Array(60).fill('as-before'));
+    expect(
+      feed(
+        off,
+        221,
+        [70.4, 71, 72, 73].map((bulbC) => state(0.9, bulbC)),
+        true,
+      ),
+    ).toEqual(['as-before', 'as-before', 'as-before', 'come']);
+    const on = bathedAt(100);
+    feed(on, 101, Array(60).fill(state(0.1, 72)));
+    expect(feed(on, 161, cooling(72))).toContain('come');
   });
 
   test('that stays below still warms a bulb: it is absent, but the bulb is not left alone', () => {
