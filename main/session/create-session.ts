@@ -185,8 +185,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       if (runId !== undefined && source.timeScale !== header?.timeScale) {
         return fail({ kind: 'already-recording', runId });
       }
-      beforeRehearsal.see(source);
-      return probeHub.connect(source);
+      return beforeRehearsal.connect(source);
     },
     async 'probe/find'({ path }) {
       const runId = recording.current()?.runId;

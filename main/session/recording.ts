@@ -36,7 +36,7 @@ const clockCheckS = 0.25;
 
 export interface RecordingSetup extends NewRunSetup {
   readonly probeHub: ProbeHub;
-  /** Lets go of a rehearsal's still. */
+  /** Lets go of a rehearsal's still, which must never be there to be taken for a probe: when its run ends, or can't begin. */
   readonly letGoOfStill: () => Promise<void>;
   readonly scheduler: Scheduler;
   readonly uptimeS: () => number;
@@ -260,7 +260,6 @@ export function createRecording(setup: RecordingSetup): Recording {
     stopTimers();
     const stopped = await run.stop();
     running = null;
-    // The simulated still must never be there to be taken for a probe.
     if (ending.header.source?.kind === 'demo') await setup.letGoOfStill();
     tellStatus();
     await library.summary(runId);
@@ -299,7 +298,12 @@ export function createRecording(setup: RecordingSetup): Recording {
       const view = running === null ? undefined : liveView(running.runId);
       return running === null || view === undefined ? null : { runId: running.runId, view };
     },
-    start: (settings) => begin(() => startRun(settings)),
+    start: (settings) =>
+      begin(async () => {
+        const started = await startRun(settings);
+        if (!started.ok && probeHub.status().source?.kind === 'demo') await setup.letGoOfStill();
+        return started;
+      }),
     unfinished: async () => (running === null && !starting ? unfinished.find() : null),
     goOn: (runId) => begin(() => continueRun(runId)),
     stop,

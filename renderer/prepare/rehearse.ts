@@ -40,10 +40,6 @@ export function rehearsalSettings(): RunSettings {
 /** From one click to a distillation under way: simulated rig, usual settings, heat on. */
 export async function rehearse(commands: Commands, timeScale: RehearsalSpeed): Promise<boolean> {
   if (!(await commands.connect({ kind: 'demo', rig: rehearsalRig, timeScale }))) return false;
-  if (!(await commands.start(rehearsalSettings()))) {
-    // Nothing lets go of it later: only a rehearsal that stops does.
-    await commands.disconnect();
-    return false;
-  }
+  if (!(await commands.start(rehearsalSettings()))) return false;
   return commands.mark({ type: 'heat-on' });
 }

@@ -1,8 +1,14 @@
 import { expect, test, vi } from 'vitest';
 import type { Session } from '#main';
-import { type AlarmView, defaultRunSettings, type ProbeSource } from '#shared-core';
+import {
+  type AlarmView,
+  defaultRunSettings,
+  fail,
+  type ProbeSource,
+  type ServiceProblem,
+} from '#shared-core';
 import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
-import { ask, head, setUpSession } from '../support/session-bench.ts';
+import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 const timeScale = 60;
 
@@ -67,6 +73,38 @@ test('the probe that a rehearsal took the place of is connected again when it st
   const { session, probe } = await rehearsedBesideAProbe();
   await ask(session, 'run/stop', {});
   await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+});
+
+test('the probe comes back too when the rehearsal can’t begin, for want of room on the disk', async () => {
+  const full = { kind: 'full', path: '/runs', message: 'no space left on device' } as const;
+  const { session } = await setUpSession({ faults: { claimFolder: async () => fail(full) } });
+  const probe = await sourceOf(session);
+  await ask(session, 'probe/connect', { source: still });
+  const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
+  expect(started).toMatchObject({ ok: false, error: { kind: 'disk-full' } });
+  await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+});
+
+test('the probe comes back too when the still can’t be connected', async () => {
+  const { session, probeHub } = await setUpSession();
+  const probe = await sourceOf(session);
+  const problem: ServiceProblem = { kind: 'no-probe' };
+  let tries = 0;
+  probeHub.whileConnecting(() => {
+    tries += 1;
+    probeHub.refuse(tries === 1 ? problem : null);
+  });
+  const connected = await session.handle('probe/connect', { source: still }, teacher);
+  expect(connected).toEqual(fail(problem));
+  await vi.waitFor(() => expect(tries).toBe(2));
+  expect(await sourceOf(session)).toEqual(probe);
+});
+
+test('a rehearsal under way keeps its still when somebody asks for another start', async () => {
+  const { session } = await rehearsedBesideAProbe();
+  const again = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
+  expect(again).toMatchObject({ ok: false, error: { kind: 'already-recording' } });
+  expect(await sourceOf(session)).toMatchObject({ kind: 'demo' });
 });
 
 test('a probe that somebody let go of is not brought back by a rehearsal, nor by the next', async () => {
