@@ -15,6 +15,7 @@ import { assumedChargeDoubt, assumedOfCharge } from './assumed-parts.ts';
 import { type FieldProblem, pressureFromDraft } from './pressure-from-draft.ts';
 import { probeFromDraft } from './probe-from-draft.ts';
 import { probeKinds } from './probe-kinds.ts';
+import { runNameOf } from './run-name.ts';
 
 interface Bounds {
   readonly low: number;
@@ -64,8 +65,6 @@ export function settingsFromDraft(
   const readOrUnknown = (field: 'plates' | 'heatW' | 'chargeDoubtMl' | 'chargeDoubtAbv') =>
     draft[field].trim() === '' ? null : read(field);
 
-  if (draft.name.trim() === '')
-    problems.push({ field: 'name', message: say('Give the run a name.') });
   const pressure = pressureFromDraft(draft, decimal);
   if (!pressure.ok) problems.push(...pressure.error);
   read('dripRateMlPerMin');
@@ -74,7 +73,7 @@ export function settingsFromDraft(
     readOrUnknown('chargeDoubtMl') ??
     (assumedCharge.includes('volume') ? assumedChargeDoubt.volumeMl : null);
   const settings: Omit<RunSettings, 'pressure'> = {
-    name: draft.name.trim(),
+    name: runNameOf(draft),
     charge: {
       volumeMl: read('chargeVolumeMl'),
       strengthAbv: read('chargeStrengthAbv'),

@@ -1,6 +1,6 @@
 import { say } from '#shared-core';
 import { NumberField, TextLine } from '../design/index.ts';
-import { chargeDoubtHints, strengthDoubtAbv, useDraftFields } from '../draft/index.ts';
+import { chargeDoubtHints, runNameOf, strengthDoubtAbv, useDraftFields } from '../draft/index.ts';
 import { ChargedFrom, FermentButtons } from '../ferment/index.ts';
 import { InstrumentGainsLine } from '../plan/index.ts';
 import { useWords } from '../words/index.ts';
@@ -9,7 +9,7 @@ import { More } from './more.tsx';
 
 export function ChargeSection() {
   const { draft, numberField, hasProblemIn } = useDraftFields();
-  const { name, plates, heatW, rigDescription } = draft;
+  const { plates, heatW, rigDescription } = draft;
   const hints = chargeDoubtHints(
     draft.chargeVolumeMl,
     useWords(),
@@ -17,7 +17,7 @@ export function ChargeSection() {
     draft.assumed.includes('volume'),
   );
   const inUse = [
-    name.trim(),
+    runNameOf(draft),
     rigDescription.trim(),
     plates.trim() === ''
       ? say('column not known')
@@ -34,10 +34,10 @@ export function ChargeSection() {
       <AssumedCharge where="entries" />
       <More
         summary={inUse.filter((words) => words !== '').join(' · ')}
-        mustShow={hasProblemIn('name', 'chargeDoubtMl', 'chargeDoubtAbv', 'plates', 'heatW')}
+        mustShow={hasProblemIn('chargeDoubtMl', 'chargeDoubtAbv', 'plates', 'heatW')}
         whenOpen={<InstrumentGainsLine />}
       >
-        <TextLine maxLength={120} {...numberField('name')} />
+        <TextLine maxLength={120} placeholder={runNameOf({ name: '' })} {...numberField('name')} />
         <NumberField unit="mL" hint={hints.volume} {...numberField('chargeDoubtMl')} />
         <NumberField unit="% vol" hint={hints.strength} {...numberField('chargeDoubtAbv')} />
         <TextLine

@@ -35,7 +35,7 @@ export function draftFromSetUp(
     role,
     bell,
     trials,
-    name: setUp.name,
+    name: setUp.isNameAssumed ? '' : setUp.name,
     chargeVolumeMl: text(charge.volumeMl),
     chargeStrengthAbv: text(charge.strengthAbv),
     // Whoever takes it from an earlier lesson states it; what was only assumed then still is.

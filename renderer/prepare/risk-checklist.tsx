@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { cautionOf, cautionsAt, commonPractice, type KnownCaution, say, told } from '#shared-core';
 import { Button, Dialog, Printed } from '../design/index.ts';
-import { assumedOfCharge } from '../draft/index.ts';
+import { assumedOfCharge, runNameOf } from '../draft/index.ts';
 import { usePrepare } from '../parts/index.ts';
 import { type SafetyLook, safetyLooks } from './safety-checks.ts';
 
@@ -40,7 +40,8 @@ const whileHot = cautionsAt('prompt').filter(({ check }) => check === undefined)
 /** Made from the one list of cautions: what is said on the screen and what is signed must not differ. */
 function Checklist() {
   const draft = usePrepare((state) => state.draft);
-  const { name, chargeVolumeMl, chargeStrengthAbv } = draft;
+  const { chargeVolumeMl, chargeStrengthAbv } = draft;
+  const name = runNameOf(draft);
   return (
     <div className="risk-checklist">
       <h1>{say('Risk checklist: distilling before a class')}</h1>

@@ -24,6 +24,7 @@ export function setUpFromDraft(
   const { probeKind, correction, pressureFrom, pressureUnit, lessonScript } = draft;
   return succeed({
     name,
+    isNameAssumed: draft.name.trim() === '',
     charge: {
       volumeMl: charge.volumeMl,
       strengthAbv: charge.strengthAbv,

@@ -3,7 +3,7 @@ import { type Decimal, quantityWords } from '../words/index.ts';
 
 /** What a kept set-up brings, in one line. */
 export function setUpWords(
-  { name, charge, rig, source, correction, leastStrengthAbv }: SetUp,
+  { name, isNameAssumed, charge, rig, source, correction, leastStrengthAbv }: SetUp,
   decimal: Decimal,
 ): string {
   const probe =
@@ -13,7 +13,7 @@ export function setUpWords(
         ? say('probe at {path}', { path: source.path })
         : say('{count, plural, one {# probe} other {# probes}}', { count: source.probes.length });
   const parts = [
-    name,
+    !isNameAssumed && name,
     say('{volume} of {strength}', {
       volume: quantityWords(charge.volumeMl, 0, 'mL', decimal),
       strength: quantityWords(charge.strengthAbv, 1, '% vol', decimal),

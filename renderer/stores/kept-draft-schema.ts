@@ -11,6 +11,7 @@ const rig = setUpSchema.shape;
  */
 export const keptDraftSchema = z
   .strictObject({
+    /** Empty where nobody has written one: so it is in the language of the day. */
     name: text,
     chargeVolumeMl: text,
     chargeStrengthAbv: text,

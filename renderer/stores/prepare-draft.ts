@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type RunSettings, say } from '#shared-core';
+import type { RunSettings } from '#shared-core';
 import type { keptDraftSchema } from './kept-draft-schema.ts';
 
 /** The form as typed. */
@@ -17,7 +17,7 @@ export type Role = PrepareDraft['role'];
 type Trial = PrepareDraft['trials'][number];
 
 export const firstDraft: PrepareDraft = {
-  name: say('Distillation'),
+  name: '',
   chargeVolumeMl: '350',
   chargeStrengthAbv: '9',
   assumed: ['volume', 'strength', 'probe-kind'],

@@ -41,6 +41,8 @@ const usual = defaultRunSettings;
  */
 export const setUpSchema = z.object({
   name: runSettingsSchema.shape.name,
+  /** Nobody wrote it: it is the usual one, in the language of that day. */
+  isNameAssumed: z.boolean().default(false),
   charge: z.object({
     volumeMl: chargeSettingSchema.shape.volumeMl,
     strengthAbv: chargeSettingSchema.shape.strengthAbv,

@@ -62,13 +62,11 @@ describe('settingsFromDraft', () => {
   test('every wrong field is told at once, with its range', () => {
     const settings = settingsFromDraft({
       ...firstDraft,
-      name: ' ',
       chargeVolumeMl: '5',
       leastStrengthAbv: 'high',
       altitudeM: '9000',
     });
     expect(settings.ok ? [] : settings.error.map(({ field }) => field)).toEqual([
-      'name',
       'altitudeM',
       'chargeVolumeMl',
       'leastStrengthAbv',

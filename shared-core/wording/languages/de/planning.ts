@@ -95,7 +95,6 @@ export const planning: Readonly<Record<string, string>> = {
   'Platinum, class B': 'Platin, Klasse B',
   Thermocouple: 'Thermoelement',
   'A number from {low} to {high} {unit}.': 'Eine Zahl von {low} bis {high} {unit}.',
-  'Give the run a name.': 'Dem Versuch einen Namen geben.',
   'time since heat on': 'Zeit seit „Wärme an“',
   'still head, °C': 'Destillationskopf, °C',
   'heat off about here': 'Wärme weg etwa hier',
