@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import {
   type FermentVerdict,
   factsOfFerment,
@@ -13,6 +12,7 @@ const judging = {
   makeWorker: () => new Worker(new URL('./judge-worker.ts', import.meta.url), { type: 'module' }),
   // A window that may start no worker stands still for a moment instead.
   instead: judged,
+  onArrival: ({ wording }: Judged) => learnWording(wording),
   pauseMs: 0,
 };
 
@@ -29,7 +29,6 @@ export function useJudgement(ferment: KeptFerment | null): Judgement {
     facts: factsOfFerment(ferment.stated),
   };
   const { result, isMaking } = useWorkedOut<JudgeRequest, Judged>(request, judging);
-  useMemo(() => learnWording(result?.wording ?? {}), [result]);
   // A verdict on the log as it was before is none.
   const isJudging = ferment !== null && isMaking;
   const verdict = ferment === null || isMaking ? null : (result?.verdict ?? null);

@@ -13,6 +13,8 @@ interface WayOfWork<Request, Result> {
   readonly makeWorker: () => Worker;
   /** In a window that may start no worker. */
   readonly instead: (request: Request) => Result | null;
+  /** What must be known of a result before anybody is told of it: what its sentences were made from, where it has some. */
+  readonly onArrival?: (result: Result) => void;
   /** Typing pauses this long before anything is worked out. */
   readonly pauseMs: number;
 }
@@ -43,7 +45,10 @@ export function useWorkedOut<Request, Result>(
     if (key === nothing) return;
     asker.current ??= createAsker({
       ...way,
-      onResult: (result) => setDone({ key: asked.current, result }),
+      onResult: (result) => {
+        if (result !== null) way.onArrival?.(result);
+        setDone({ key: asked.current, result });
+      },
     });
     const { ask } = asker.current;
     const timer = setTimeout(() => {
