@@ -48,9 +48,7 @@ export function Announcer({ view, liveness, hasAlerts }: AnnouncerProps) {
 }
 
 function isSaidByPrompt({ act, alarms }: Snapshot): boolean {
-  return alarms.some(
-    (alarm) => alarm.priority === 'high' && alarm.state !== 'normal' && alarm.act === act,
-  );
+  return alarms.some((alarm) => act !== null && alarm.priority === 'high' && alarm.act === act);
 }
 
 /** Answers to a prompt are heard by the prompt going away. */

@@ -3,6 +3,7 @@ import { useWindowParts } from '../parts/index.ts';
 import { useWords } from '../words/index.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
 import { PromptCaution } from './prompt-caution.tsx';
+import { promptHeading } from './prompt-heading.ts';
 import { promptStateWords } from './prompt-state.ts';
 
 interface FoldedPromptProps {
@@ -29,7 +30,7 @@ export function FoldedPrompt({ alarm, nowS, canAct }: FoldedPromptProps) {
           </h2>
         </summary>
         <p className="prompt-because">
-          <strong>{words.said(alarm.act)}</strong>
+          <strong>{words.said(promptHeading(alarm))}</strong>
         </p>
         <PromptCaution alarm={alarm.alarm} />
         <p className="prompt-state number">{promptStateWords(alarm, nowS)}</p>

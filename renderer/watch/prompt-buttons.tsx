@@ -5,12 +5,12 @@ import {
   contractLimits,
   type MarkBody,
   say,
-  told,
 } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Commands } from '../parts/index.ts';
 import { durationWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
+import { promptHeading } from './prompt-heading.ts';
 
 /** The button says how long, from the number that is sent. */
 const notYet = say('Not for {time}', { time: durationWords(contractLimits.promptAsideS) });
@@ -24,7 +24,7 @@ interface PromptButtonsProps {
 
 export function PromptButtons({ alarm: view, also, commands }: PromptButtonsProps) {
   const { alarm, state } = view;
-  const act = told(view.act);
+  const act = promptHeading(view);
   const asked = also === null ? [alarm] : [alarm, also.alarm];
   const answer = async (reply: (asked: Alarm) => Promise<boolean>) => {
     for (const one of asked) await reply(one);

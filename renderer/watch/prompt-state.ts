@@ -13,7 +13,7 @@ export function promptStateWords(alarm: AlarmView, nowS: number): string {
     case 'acknowledged':
       return say('Acknowledged, still so · {raised}', { raised });
     case 'returned-unacknowledged':
-      return say('Over, not acknowledged · {raised}', { raised });
+      return say('Called at {raised}. It is no longer so, and nobody has answered.', { raised });
     case 'shelved':
       return say('Put aside, back in {time} · {raised}', {
         time: durationWords(Math.max(0, (shelvedUntilS ?? nowS) - nowS)),

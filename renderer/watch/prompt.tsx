@@ -3,6 +3,7 @@ import { useWindowParts } from '../parts/index.ts';
 import { clockWords, useWords } from '../words/index.ts';
 import { PromptButtons } from './prompt-buttons.tsx';
 import { PromptCaution } from './prompt-caution.tsx';
+import { promptHeading } from './prompt-heading.ts';
 import { promptStateWords } from './prompt-state.ts';
 
 interface PromptProps {
@@ -17,7 +18,8 @@ interface PromptProps {
 export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
   const { commands } = useWindowParts();
   const words = useWords();
-  const { state, priority, act } = alarm;
+  const { state, priority } = alarm;
+  const heading = words.said(promptHeading(alarm));
   const isOpen = state === 'unacknowledged';
   const called = also ?? alarm;
   const stateLine = <p className="prompt-state number">{promptStateWords(called, nowS)}</p>;
@@ -28,7 +30,7 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       data-state={state}
       role={priority === 'high' && isOpen ? 'alert' : undefined}
     >
-      <h2 className="prompt-act">{words.said(act)}</h2>
+      <h2 className="prompt-act">{heading}</h2>
       {!isOpen && stateLine}
       {isOpen && <PromptCaution alarm={alarm.alarm} />}
       {canAct && <PromptButtons alarm={alarm} also={also} commands={commands} />}
@@ -36,7 +38,7 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
       {isOpen && stateLine}
       {isOpen && <p className="prompt-because">{words.said(called.because)}</p>}
       <details className="why">
-        <summary aria-label={`${isOpen ? say('What if not?') : say('Why?')} ${words.said(act)}`}>
+        <summary aria-label={`${isOpen ? say('What if not?') : say('Why?')} ${heading}`}>
           {isOpen ? say('What if not?') : say('Why?')}
         </summary>
         {!isOpen && (
@@ -47,8 +49,12 @@ export function Prompt({ alarm, also, nowS, canAct }: PromptProps) {
             })}
           </p>
         )}
-        <p>{words.said(called.consequence)}</p>
-        <p className="soft">{words.said(called.wouldChangeIf)}</p>
+        {alarm.act !== null && (
+          <>
+            <p>{words.said(called.consequence)}</p>
+            <p className="soft">{words.said(called.wouldChangeIf)}</p>
+          </>
+        )}
         {also && (
           <p className="soft number">
             {say('First called at {raised}: {because}', {

@@ -4,6 +4,7 @@ import { useBench, useLiveView, useWindowParts } from '../parts/index.ts';
 import { mayCommand } from '../stores/index.ts';
 import { clockWords, useWords } from '../words/index.ts';
 import { asksForHeatOff } from './asks-for-heat-off.ts';
+import { promptHeading } from './prompt-heading.ts';
 import { takeHeatOff } from './take-heat-off.ts';
 
 interface UrgentBarProps {
@@ -29,7 +30,7 @@ export function UrgentBar({ toWatch }: UrgentBarProps) {
   return (
     <div className="urgent-bar" role="alert">
       <p>
-        <strong>{words.said(first.act)}</strong>{' '}
+        <strong>{words.said(promptHeading(first))}</strong>{' '}
         <span className="number">
           {say('Called at {raised}', { raised: clockWords(first.raisedS) })}
           {others > 0 && say(', and {others} more', { others })}.

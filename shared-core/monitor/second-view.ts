@@ -156,7 +156,7 @@ function viewAlarm({ alarm, track, reason }: StandingAlarm): AlarmView {
     state: track.state,
     priority,
     raisedS: track.raisedS ?? 0,
-    act: reason.act ?? act,
+    act: track.active ? (reason.act ?? act) : null,
     because: reason.because,
     consequence,
     wouldChangeIf: reason.wouldChangeIf,

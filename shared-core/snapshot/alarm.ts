@@ -15,13 +15,13 @@ export const alarmPrioritySchema = z.enum(alarmPriorities);
 
 export const alarmStateSchema = z.enum(alarmStates);
 
-/** An alarm as the window shows it. The act comes first. */
+/** An alarm as the window shows it. The act comes first; null once what it was called for is over, and nothing but an answer is asked for. */
 export const alarmViewSchema = z.strictObject({
   alarm: alarmSchema,
   state: alarmStateSchema,
   priority: alarmPrioritySchema,
   raisedS: z.number(),
-  act: z.string(),
+  act: z.string().nullable(),
   because: z.string(),
   consequence: z.string(),
   wouldChangeIf: z.string(),

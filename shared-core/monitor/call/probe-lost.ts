@@ -1,4 +1,4 @@
-import { worded } from '../../wording/index.ts';
+import { clockWords, worded } from '../../wording/index.ts';
 import { quietAgainS } from '../sense/dropout-watch.ts';
 import { probeFaultWords } from '../sense/probe-fault.ts';
 import { span } from '../words/numbers.ts';
@@ -12,10 +12,9 @@ const answeredPatienceS = 20;
 const act = worded(
   'Read the glass thermometer by eye; heat off and cold before you touch or open the head.',
 );
+const plugAct = worded('Check the plug at the computer and the cable up to the still.');
 /** The prompt has room for more than the line at the top. */
-const promptAct = worded('{act} Check the plug at the computer and the cable up to the still.', {
-  act,
-});
+const promptAct = worded('{act} {plugAct}', { act, plugAct });
 /** Plug and cable are not to blame. */
 const readerAct = worded(
   '{act} The program starts reading again by itself; if it does not, close it and start it again, and go on with this run.',
@@ -24,7 +23,8 @@ const readerAct = worded(
 
 /**
  * Dropouts that follow each other closely are one alarm: it stands again while nobody has answered it, and then until
- * the probe has been quiet. The staging waits in each of them all the same.
+ * the probe has been quiet. The staging waits in each of them all the same; between them the head is read, and only the
+ * plug asks for anything.
  */
 export const probeLost = {
   id: 'probe-lost',
@@ -53,13 +53,18 @@ export const probeLost = {
   },
   occurrence: (facts) => {
     const { dropouts, fault } = facts;
-    if (faultKind(facts) !== 'gone') return null;
-    return { key: `${fault} ${dropouts.count}`, isRepeat: dropouts.count > 1 };
+    const isRepeat = dropouts.count > 1;
+    if (faultKind(facts) !== 'gone') return isRepeat ? { key: 'reads again', isRepeat } : null;
+    return { key: `${fault} ${dropouts.count}`, isRepeat };
   },
   reason: (facts) => {
-    const because = faultBecause(facts, worded('the probe sends nothing that can be used'));
     const { dropouts, fault, timeS } = facts;
-    const toDo = fault === 'reader-stopped' ? readerAct : promptAct;
+    const isOut = faultKind(facts) === 'gone';
+    const because = isOut
+      ? faultBecause(facts, worded('the probe sends nothing that can be used'))
+      : worded('At {time}: readings come in again.', { time: clockWords(timeS) });
+    const actWhileOut = fault === 'reader-stopped' ? readerAct : promptAct;
+    const toDo = isOut ? actWhileOut : plugAct;
     if (dropouts.count < 2) {
       return { because, wouldChangeIf: worded('Good readings coming in again.'), act: toDo };
     }

@@ -98,12 +98,25 @@ describe('Prompts', () => {
     expect(acts).toEqual(['Urgent.', 'Also: Surging', 'Answered.']);
   });
 
+  test('what is over is headed by what it was, asks for its answer and says no more what would have happened', () => {
+    const asked = show([alarm({ state: 'returned-unacknowledged', act: null })]);
+    expect(screen.getByRole('heading').textContent).toBe('Over: Heat off, change the receiver');
+    expect(
+      screen.getByText('Called at 0:54:28. It is no longer so, and nobody has answered.'),
+    ).toBeTruthy();
+    expect(document.body.textContent).not.toMatch(/dilutes|falls back/);
+    fireEvent.click(screen.getByRole('button', { name: /^Acknowledge/ }));
+    expect(asked).toEqual([
+      ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
+    ]);
+  });
+
   test('once nothing is recorded any more, only what was never put right still stands', () => {
     renderInWindow(
       <Prompts
         alarms={[
           alarm({ act: 'Still so.' }),
-          alarm({ alarm: 'attention', state: 'returned-unacknowledged', act: 'Over.' }),
+          alarm({ alarm: 'attention', state: 'returned-unacknowledged', act: null }),
         ]}
         nowS={7200}
         isLive={false}

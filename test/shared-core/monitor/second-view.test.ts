@@ -111,6 +111,7 @@ describe('what all snapshots of a second say', () => {
       track: {
         ...quietAlarmTrack,
         state: 'unacknowledged' as const,
+        active: true,
         raisedS: 1700,
         shelvedUntilS: 1900,
       },
@@ -135,6 +136,16 @@ describe('what all snapshots of a second say', () => {
     const never = { ...standing(), track: quietAlarmTrack };
     expect(viewOf({ standing: [never] }).alarms[0]?.raisedS).toBe(0);
   });
+
+  test.each(['returned-unacknowledged', 'shelved'] as const)(
+    'tells no act of an alarm whose condition has gone: %s',
+    (state) => {
+      const track = { ...quietAlarmTrack, state, active: false, raisedS: 1700, clearedS: 1750 };
+      const reason = { because: 'It surged.', wouldChangeIf: '', act: 'Ease it.' };
+      const { alarms } = viewOf({ standing: [{ alarm: 'surging', track, reason }] });
+      expect(alarms[0]).toMatchObject({ state, act: null, because: 'It surged.' });
+    },
+  );
 });
 
 describe('a snapshot', () => {

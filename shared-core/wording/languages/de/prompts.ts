@@ -87,8 +87,10 @@ export const prompts: Readonly<Record<string, string>> = {
   'The head cannot be trusted: {probeFault}.': 'Dem Kopf ist nicht zu trauen: {probeFault}.',
   '{act} The program starts reading again by itself; if it does not, close it and start it again, and go on with this run.':
     '{act} Das Programm liest von selbst wieder; wenn nicht, schließen, neu starten und mit diesem Versuch weitermachen.',
-  '{act} Check the plug at the computer and the cable up to the still.':
-    '{act} Den Stecker am Computer und das Kabel bis zur Apparatur prüfen.',
+  '{act} {plugAct}': '{act} {plugAct}',
+  'Check the plug at the computer and the cable up to the still.':
+    'Den Stecker am Computer und das Kabel bis zur Apparatur prüfen.',
+  'At {time}: readings come in again.': 'Nach {time}: es kommen wieder Werte.',
   'Probe lost': 'Sonde ausgefallen',
   'Until the head can be read the heat-off call waits, or may come late or not at all.':
     'Solange der Kopf nicht zu lesen ist, wartet die Aufforderung „Wärme weg“ oder kommt zu spät oder gar nicht.',

@@ -82,7 +82,9 @@ export const watch: Readonly<Record<string, string>> = {
   'Please act. Called at {raised}, when this was so:':
     'Bitte handeln. Aufgefordert bei {raised}, als es so stand:',
   'Acknowledged, still so · {raised}': 'Bestätigt, noch immer so · {raised}',
-  'Over, not acknowledged · {raised}': 'Vorbei, nicht bestätigt · {raised}',
+  'Called at {raised}. It is no longer so, and nobody has answered.':
+    'Gerufen nach {raised}. Es ist nicht mehr so, und niemand hat geantwortet.',
+  'Over: {title}': 'Vorbei: {title}',
   'Put aside, back in {time} · {raised}': 'Zurückgestellt, wieder da in {time} · {raised}',
   'Over · {raised}': 'Vorbei · {raised}',
   'What if not?': 'Und wenn nicht?',

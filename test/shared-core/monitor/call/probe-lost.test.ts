@@ -57,7 +57,17 @@ describe('a probe that sends nothing', () => {
     expect(occurrence(factsOf({ fault: 'silent', dropouts: again }))?.isRepeat).toBe(true);
     const first = factsOf({ fault: 'silent', dropouts: { count: 1, sinceS: 1800 } });
     expect(occurrence(first)?.isRepeat).toBe(false);
-    expect(occurrence(factsOf({ dropouts: again }))).toBeNull();
+    expect(occurrence(factsOf({ dropouts: { count: 1, sinceS: 1500 } }))).toBeNull();
+  });
+
+  test('that has dropped out repeatedly and is read meanwhile asks for a look at plug and cable, and for nobody’s eye', () => {
+    const reads = factsOf({ dropouts: again });
+    expect(occurrence(reads)).toEqual({ key: 'reads again', isRepeat: true });
+    expect(reason(reads)).toEqual({
+      because: 'At 0:30:00: readings come in again. The probe has dropped out 3 times in 5 min.',
+      wouldChangeIf: '5 min without a dropout; once you have answered, good readings.',
+      act: 'Check the plug at the computer and the cable up to the still.',
+    });
   });
 
   test('has the sentence only while it is out, and sends nobody’s hands to a hot head', () => {
