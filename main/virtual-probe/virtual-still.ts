@@ -46,12 +46,18 @@ export function isVirtualRigName(name: string): name is VirtualRigName {
   return Object.hasOwn(virtualRigs, name);
 }
 
-/** As much heat as a careful person leaves on once vapour nears the head, and when. */
+/**
+ * As much heat as a careful person leaves on once vapour has come over, and how long it takes them from the first drops
+ * that follow each other; common practice, no source.
+ */
 const easedHeatShare = 0.48;
-const easeAfterS = 960;
+const easeAfterS = 30;
 
 /** Drops fewer than these make the same person turn the heat up again, if it is still on: so a forgotten pot boils dry [mL/min]. */
 const leastDripMlPerMin = 0.25;
+
+/** What the person waits for who minds the heat; nothing once it is turned up for good, or while whoever marks eases it or takes it away. */
+type WaitsFor = 'drops' | 'few-drops' | 'nothing';
 
 /** The end of a digital one-wire sensor's scale [°C]: beyond it, as in a pot that is dry, nothing can be told. No vapour is so hot. */
 const sensorEndC = 125;
@@ -79,14 +85,10 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
   const random = createRandom(options.seed);
   const head = createProbeSignal({ ...flaws, random: random.fork('head') });
   const pot = createProbeSignal({ ...flaws, t90S: 12, random: random.fork('pot') });
-  let easeAtS: number | null = null;
-  let easedByItself = false;
-  let drippedWell = false;
+  let waitsFor: WaitsFor = 'nothing';
+  let dripsSinceS: number | null = null;
 
-  function heat(mark: HeatMark): void {
-    easeAtS = mark === 'heat-on' ? still.state.timeS + easeAfterS : null;
-    easedByItself = false;
-    drippedWell = false;
+  function turn(mark: HeatMark): void {
     if (mark === 'heat-eased') {
       still.applyEvent({ kind: mark, powerW: easedHeatShare * rig.heater.powerW });
     } else {
@@ -94,9 +96,23 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
     }
   }
 
-  function mindDrops(rateMlPerMin: number): void {
-    if (rateMlPerMin > leastDripMlPerMin) drippedWell = true;
-    else if (drippedWell) still.applyEvent({ kind: 'heat-on' });
+  function heat(mark: HeatMark): void {
+    turn(mark);
+    waitsFor = mark === 'heat-on' ? 'drops' : 'nothing';
+    dripsSinceS = null;
+  }
+
+  function mindDropsAt(timeS: number): void {
+    still.advance(timeS);
+    const drips = still.state.distillateRateMlPerMin > leastDripMlPerMin;
+    dripsSinceS = drips ? (dripsSinceS ?? timeS) : null;
+    if (waitsFor === 'drops' && dripsSinceS !== null && timeS - dripsSinceS >= easeAfterS) {
+      turn('heat-eased');
+      waitsFor = 'few-drops';
+    } else if (waitsFor === 'few-drops' && !drips) {
+      turn('heat-on');
+      waitsFor = 'nothing';
+    }
   }
 
   if (options.heated) heat('heat-on');
@@ -104,14 +120,10 @@ export function createVirtualStill(options: VirtualStillOptions): VirtualStill {
     heat,
     distilledMl: () => still.state.distillateVolumeMl,
     readAt(timeS) {
-      if (easeAtS !== null && timeS >= easeAtS) {
-        still.advance(easeAtS);
-        heat('heat-eased');
-        easedByItself = true;
-      }
-      still.advance(timeS);
-      const { bulbTemperatureC, potTemperatureC, distillateRateMlPerMin } = still.state;
-      if (easedByItself) mindDrops(distillateRateMlPerMin);
+      // Every second, however seldom the probes are read.
+      for (let atS = Math.floor(still.state.timeS) + 1; atS < timeS; atS += 1) mindDropsAt(atS);
+      mindDropsAt(timeS);
+      const { bulbTemperatureC, potTemperatureC } = still.state;
       return {
         headC: head.read(timeS, bulbTemperatureC),
         potC: potTemperatureC > sensorEndC ? null : pot.read(timeS, potTemperatureC),

@@ -69,3 +69,32 @@ test('heat that a person has eased stays eased, however few drops come', () => {
   const readings = Array.from({ length: 5 * 360 }, (_, index) => still.readAt(1000 + 10 * index));
   expect(Math.max(...readings.map(({ potC }) => potC ?? 0))).toBeLessThan(101);
 });
+
+/** What drips in each second of two hours [mL/min], from a still whose heat is taken away and put back at these moments. */
+function drops(rig: 'simpleHead' | 'vigreux' | 'glassBeads' | 'wirePacking', offS: number) {
+  const still = createVirtualStill({ rig, seed: 1, heated: true });
+  let beforeMl = 0;
+  return Array.from({ length: offS + 1500 }, (_, timeS) => {
+    if (timeS === offS) still.heat('heat-off');
+    if (timeS === offS + 300) still.heat('heat-on');
+    still.readAt(timeS);
+    const rateMlPerMin = 60 * (still.distilledMl() - beforeMl);
+    beforeMl = still.distilledMl();
+    return rateMlPerMin;
+  });
+}
+
+test.each(['simpleHead', 'vigreux', 'glassBeads', 'wirePacking'] as const)(
+  'the heat is eased once drops follow each other, after the heat-up as after it was put back: %s',
+  (rig) => {
+    const offS = 2000;
+    const rates = drops(rig, offS);
+    for (const fromS of [0, offS + 300]) {
+      const since = rates.slice(fromS);
+      const firstS = since.findIndex((rate) => rate > 0.25);
+      expect(firstS).toBeGreaterThan(0);
+      expect(Math.max(...since.slice(firstS, firstS + 60))).toBeGreaterThan(1.9);
+      expect(Math.max(...since.slice(firstS + 240, firstS + 600))).toBeLessThan(1.3);
+    }
+  },
+);

@@ -19,18 +19,23 @@ function minded(rig: Rig = 'glassBeads') {
   return { heat: still.heat, until };
 }
 
-/** What comes over of the same charge by a time, the heat turned on at once and eased to 48 % after 16 min, as vapour nears the head [mL]. */
+/** What comes over of the same charge by a time, the heat turned on at once and eased to 48 % half a minute after the first drops [mL]. */
 function easedMl(untilS: number, name: Rig = 'glassBeads'): number {
   const rig = teachingRigs[name];
   const still = createBatchSimulation({ ...pearFermentSetup(), rig, schedule: [] });
   still.applyEvent({ kind: 'heat-on' });
-  still.advance(960);
+  let timeS = 0;
+  while (still.state.distillateRateMlPerMin <= 0.25) {
+    timeS += 1;
+    still.advance(timeS);
+  }
+  still.advance(timeS + 30);
   still.applyEvent({ kind: 'heat-eased', powerW: 0.48 * rig.heater.powerW });
   still.advance(untilS);
   return still.state.distillateVolumeMl;
 }
 
-test('the heat is eased once vapour nears the head, and left so until it drips and while it does', () => {
+test('the heat is eased once drops have followed each other for half a minute, and left so while it drips', () => {
   for (const rig of Object.keys(teachingRigs) as Rig[]) {
     const { distilledMl } = minded(rig).until(1800);
     expect(distilledMl).toBeGreaterThan(9);

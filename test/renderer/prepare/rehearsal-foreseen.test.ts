@@ -6,8 +6,8 @@ import { createBatchSimulation } from '../../../shared-core/column/create-batch-
 import { pearFermentSetup } from '../../../shared-core/column/pear-ferment-setup.ts';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
 
-/** As the virtual still is heated: by a person who eases the heat when vapour is nearly at the head. */
-const easedS = 960;
+/** As the virtual still is heated: by a person who eases the heat half a minute after the first drops. */
+const easedS = 963;
 const easedShare = 0.48;
 
 /** When the head of the rehearsal truly passes 80 % vol for good [s]. */
