@@ -74,11 +74,17 @@ describe('the strength of a cut that nobody measured', () => {
     { kind: 'mark', timeS: 50, markId: 2, mark: { type: 'receiver-changed', volumeMl: 20 } },
   ] as const;
 
-  test('is the mean of the vapour while it was collected, and its doubt does not average out', () => {
+  test('is the mean of the vapour while it was collected; its doubt does not average out, nor does that of the rate go unsaid', () => {
+    // A rate four times as high at one end as at the other gives 90.8 to 93.2 % vol, taken as rectangular.
+    const doubtAbv = 1.96 * Math.hypot(2 / 1.96, 1.2 / Math.sqrt(3));
     const [first] = booksOf({ inputs, verdicts: { estimates } }).cuts;
     expect([first?.strengthFrom, first?.booked?.strengthAbv]).toEqual([
       'head-temperature',
-      { value: 92, low: expect.closeTo(90, 9), high: expect.closeTo(94, 9) },
+      {
+        value: 92,
+        low: expect.closeTo(92 - doubtAbv, 3),
+        high: expect.closeTo(92 + doubtAbv, 3),
+      },
     ]);
     expect(booksOf({ inputs, verdicts: { estimates } }).assumptions[0]).toMatch(
       /^Where no strength was measured it is taken from the head temperature .* an estimate, not a measurement\.$/,
