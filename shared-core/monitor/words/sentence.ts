@@ -46,7 +46,11 @@ function topicSentence(
   shownC: number | null,
 ): string {
   const { head } = facts;
-  if (head === null) return sentenceOf.waiting('', facts, kept);
+  if (head === null) {
+    return shownC === null
+      ? sentenceOf.waiting('', facts, kept)
+      : worded('The head is at {at}; it is too early to say more.', { at: celsius(shownC) });
+  }
   return sentenceOf[topic](celsius(shownC ?? head.bulbC), facts, kept);
 }
 
@@ -113,6 +117,9 @@ function leavingClause({ head, situation, timeS }: MonitorFacts, { limitAhead }:
       });
 }
 
+/** The pot boils on after the heat is off, and nobody here sees when the last drop falls. */
+const waterAct = worded('Keep the cooling water running until nothing drips.');
+
 /** What to do now, heat first; null where watching is enough. */
 function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string | null {
   const { heat } = facts;
@@ -131,11 +138,11 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
     case 'leaving':
       return worded('Stay at the still and have the next receiver ready.');
     case 'receded':
-      return heat === 'off' ? null : worded('See whether the pot still boils.');
+      return heat === 'off' ? waterAct : worded('See whether the pot still boils.');
     case 'heat-off':
-      return worded('Keep the cooling water running until nothing drips.');
+      return waterAct;
     case 'cooling':
-      return heat === 'off' ? null : worded('Make sure that the heat is off.');
+      return heat === 'off' ? waterAct : worded('Make sure that the heat is off.');
     default:
       return null;
   }

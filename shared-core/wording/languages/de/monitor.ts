@@ -80,6 +80,8 @@ export const monitor: Readonly<Record<string, string>> = {
   'over {nearlySure} %': 'über {nearlySure} %',
   'under {nearlyNever} %': 'unter {nearlyNever} %',
   'Confirm that you are at the still.': 'Bestätigen, dass jemand bei der Apparatur ist.',
+  'The head is at {at}; it is too early to say more.':
+    'Der Kopf steht bei {at}; für mehr ist es zu früh.',
   'Waiting for the first reading of the head.': 'Warten auf den ersten Wert vom Kopf.',
   'The head cannot be judged just now.': 'Der Kopf ist gerade nicht zu beurteilen.',
   'The head cannot be judged: {probeFault}.': 'Der Kopf ist nicht zu beurteilen: {probeFault}.',

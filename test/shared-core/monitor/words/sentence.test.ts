@@ -123,7 +123,7 @@ describe('what is said of each topic, and what it asks for', () => {
     ]);
   });
 
-  test('vapour that has gone and a still that cools ask for the heat, unless it is known to be off', () => {
+  test('vapour that has gone and a still that cools ask for the heat, and once it is known to be off for the cooling water', () => {
     const off = factsOf({ heat: 'off' });
     expect([
       sayOf('receded'),
@@ -136,15 +136,24 @@ describe('what is said of each topic, and what it asks for', () => {
         'Vapour has left the thermometer: the head has sunk to 78.2 °C.',
         'See whether the pot still boils.',
       ],
-      null,
+      'Keep the cooling water running until nothing drips.',
       ['The still is cooling down.', 'Make sure that the heat is off.'],
-      null,
+      'Keep the cooling water running until nothing drips.',
       [
         'The heat is off; the head is at 78.2 °C.',
         'Keep the cooling water running until nothing drips.',
       ],
     ]);
   });
+});
+
+test('beside a reading that is shown nobody waits for the first, also where nothing is concluded of it yet', () => {
+  const kept = { topic: 'waiting', sinceS: 0, strength: 'unsettled', limitAhead: null } as const;
+  const none = { ...factsOf(), head: null };
+  expect([null, 20.02].map((shownC) => composeSentence(none, kept, shownC).sentence)).toEqual([
+    'Waiting for the first reading of the head.',
+    'The head is at 20.0 °C; it is too early to say more.',
+  ]);
 });
 
 test('from the second on in which the attention check is due, that is what is asked, but for an alarm', () => {
