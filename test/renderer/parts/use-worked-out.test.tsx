@@ -6,21 +6,24 @@ import { useWorkedOut } from '../../../renderer/parts/use-worked-out.ts';
 
 afterEach(cleanup);
 
+const happened: string[] = [];
+
+const way = {
+  makeWorker: () => {
+    throw new Error('No worker may be started here.');
+  },
+  instead: (litres: number) => `${litres} L`,
+  onArrival: (result: string) => void happened.push(`learned ${result}`),
+  pauseMs: 0,
+};
+
+function Volume({ litres }: { readonly litres: number }) {
+  const { result } = useWorkedOut(litres, way);
+  if (result !== null && happened.at(-1) !== `drawn ${result}`) happened.push(`drawn ${result}`);
+  return <p>{result}</p>;
+}
+
 test('what must be known of a result is known once, before it is drawn', async () => {
-  const happened: string[] = [];
-  const way = {
-    makeWorker: () => {
-      throw new Error('No worker may be started here.');
-    },
-    instead: (litres: number) => `${litres} L`,
-    onArrival: (result: string) => void happened.push(`learned ${result}`),
-    pauseMs: 0,
-  };
-  function Volume({ litres }: { readonly litres: number }) {
-    const { result } = useWorkedOut(litres, way);
-    if (result !== null && happened.at(-1) !== `drawn ${result}`) happened.push(`drawn ${result}`);
-    return <p>{result}</p>;
-  }
   const shown = render(<Volume litres={4} />, { wrapper: StrictMode });
   await screen.findByText('4 L');
   shown.rerender(<Volume litres={5} />);
