@@ -23,11 +23,13 @@ interface BooksOfRunProps {
   readonly film: Film;
   readonly summary: RunSummary;
   readonly lateMarks: readonly Mark[];
+  /** Where closing them leads, as its button has it. */
+  readonly closeWords: string;
   readonly onClose: () => void;
 }
 
 /** The bookkeeping of a run: what was measured of each liquid, more of it now, and what the balance says. */
-export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProps) {
+export function BooksOfRun({ film, summary, lateMarks, closeWords, onClose }: BooksOfRunProps) {
   const canAct = useBench(mayCommand) && summary.ended !== 'recording';
   const onlyWatches = useBench(isViewer);
   const { settings, inputs, endS, verdicts } = film;
@@ -46,7 +48,7 @@ export function BooksOfRun({ film, summary, lateMarks, onClose }: BooksOfRunProp
     <main className="place books" id="place">
       <div className="books-head">
         <h1>{say('Books of “{name}”', { name: summary.name })}</h1>
-        <Button onClick={onClose}>{say('Back to the library')}</Button>
+        <Button onClick={onClose}>{closeWords}</Button>
       </div>
       <RunRemarks run={summary} />
       <div className="books-columns">

@@ -1,4 +1,4 @@
-import { say } from '#shared-core';
+import { keepUnits, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences, usePrepare } from '../parts/index.ts';
 import { quantityWords, rangeWords } from '../words/index.ts';
@@ -18,7 +18,7 @@ export function ChargedFrom() {
           quantity: quantityWords(strengthAbv.value, 1, '% vol', decimal),
           strength: rangeWords(strengthAbv, 1, '% vol', decimal),
         })}{' '}
-        {wentIn !== '' && say('In it: {wentIn}.', { wentIn })}
+        {wentIn !== '' && say('In it: {wentIn}.', { wentIn: keepUnits(wentIn) })}
       </p>
       <Button weight="quiet" onClick={() => change({ ferment: null })}>
         {say('It is another charge')}

@@ -25,7 +25,11 @@ export function isWithoutEnd({
 }
 
 /** Where a ferment stands, in a word or two. */
-export function stateWords(verdict: Pick<FermentVerdict, 'state' | 'expectedEndGravity'>): string {
+export function stateWords(
+  verdict: Pick<FermentVerdict, 'state' | 'expectedEndGravity' | 'strengthAbv'>,
+): string {
+  // Nobody has read anything: it may have been at work for days.
+  if (verdict.strengthAbv === null) return say('Not known yet');
   return isWithoutEnd(verdict) ? say('Stands still') : wordsOfStates[verdict.state];
 }
 

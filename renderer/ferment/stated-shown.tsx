@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type KeptFerment, type StatedFerment, say } from '#shared-core';
+import { type KeptFerment, keepUnits, type StatedFerment, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { usePreferences } from '../parts/index.ts';
 import { type Decimal, dateWords, quantityWords, rangeWords } from '../words/index.ts';
@@ -52,5 +52,7 @@ function statementWords(
           volume,
           sugarG: rangeWords(sugarG, 0, 'g', decimal),
         });
-  return wentIn === '' ? facts : `${facts} ${say('In it: {wentIn}.', { wentIn })}`;
+  return wentIn === ''
+    ? facts
+    : `${facts} ${say('In it: {wentIn}.', { wentIn: keepUnits(wentIn) })}`;
 }

@@ -58,7 +58,7 @@ export function LessonRows({ view, isLive, nowMs = Date.now }: LessonRowsProps) 
           {hasForecast && forecast?.distillateMlAtEnd && (
             <span className="soft number">
               {' '}
-              {say('with {distillateMlAtEnd} collected', {
+              {say('{distillateMlAtEnd} collected by then', {
                 distillateMlAtEnd: words.range(forecast.distillateMlAtEnd, 0, 'mL'),
               })}
             </span>

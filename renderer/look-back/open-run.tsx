@@ -30,7 +30,15 @@ export function OpenRun({ runId, openFor, onClose }: OpenRunProps) {
     if (openFor === 'guess') return <BlindRun film={film} summary={summary} onClose={onClose} />;
     if (openFor === 'what-if') return <WhatIf film={film} summary={summary} onClose={onClose} />;
     if (openFor === 'books') {
-      return <BooksOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;
+      return (
+        <BooksOfRun
+          film={film}
+          summary={summary}
+          lateMarks={lateMarks}
+          closeWords={say('Back to the library')}
+          onClose={onClose}
+        />
+      );
     }
     if (openFor === 'proof') {
       return <ProofOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={onClose} />;

@@ -1,4 +1,4 @@
-import { say } from '#shared-core';
+import { keepUnits, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { assumedBesideCharge, assumedOfCharge, useDraftFields } from '../draft/index.ts';
 import { signs } from '../words/index.ts';
@@ -14,7 +14,7 @@ export function AssumedCharge({ where }: AssumedChargeProps) {
   const { draft, change } = useDraftFields();
   const [first] = assumedOfCharge(draft);
   if (first === undefined) return null;
-  const words = assumedWords(draft);
+  const words = keepUnits(assumedWords(draft));
   if (where === 'entries') {
     return (
       <div className="prepare-finding" role="status">
@@ -22,7 +22,7 @@ export function AssumedCharge({ where }: AssumedChargeProps) {
           {signs.toDo} {words} {say('Write what was measured, or confirm what stands there.')}
         </p>
         <Button onClick={() => change({ assumed: assumedBesideCharge(draft) })}>
-          {say('This is in the pot: {charge}', { charge: chargeWords(draft) })}
+          {say('This is in the pot: {charge}', { charge: keepUnits(chargeWords(draft)) })}
         </Button>
       </div>
     );

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { say } from '#shared-core';
 import { BooksOfRun } from '../books/index.ts';
 import { Debrief } from '../debrief/index.ts';
 import { useFilm } from '../replay/index.ts';
@@ -19,7 +20,15 @@ export function WatchEnded({ view, stripExtra }: WatchEndedProps) {
   if (hasBooksOpen && progress.step === 'ready') {
     const { film, summary, lateMarks } = progress;
     const close = () => setBooksOpen(false);
-    return <BooksOfRun film={film} summary={summary} lateMarks={lateMarks} onClose={close} />;
+    return (
+      <BooksOfRun
+        film={film}
+        summary={summary}
+        lateMarks={lateMarks}
+        closeWords={say('Back to the run')}
+        onClose={close}
+      />
+    );
   }
   return (
     <main className="watch" id="place">

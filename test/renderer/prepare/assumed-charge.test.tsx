@@ -43,10 +43,19 @@ test('the charge that stands there at first is told as assumed in its step, besi
   expect(document.body.textContent).toContain('What will be recorded, some of it assumed');
 });
 
+test('no line breaks between a number of the assumed charge and its unit', () => {
+  show();
+  const told = [...document.querySelectorAll('p, button')].flatMap(({ textContent }) =>
+    /nobody has stated it yet|^This is in the pot/.test(textContent) ? [textContent] : [],
+  );
+  expect(told).toHaveLength(3);
+  for (const words of told) expect(words).toContain('350\u00a0mL of 9\u00a0%\u00a0vol');
+});
+
 test('a charge is stated once each of its numbers was written, or what stands there was confirmed', () => {
   show();
   fireEvent.change(screen.getByLabelText('Volume in the pot'), { target: { value: '400' } });
-  expect(document.body.textContent).toContain('a strength of 9 % vol');
+  expect(document.body.textContent).toContain('a strength of 9\u00a0%\u00a0vol');
   fireEvent.change(screen.getByLabelText('Strength'), { target: { value: '10' } });
   expect([pot(), assumptions()]).toEqual(['2. In the pot ✓ 400 mL of 10 % vol', undefined]);
   cleanup();

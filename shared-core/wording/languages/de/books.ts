@@ -1,5 +1,6 @@
 /** German of the room `books`. */
 export const books: Readonly<Record<string, string>> = {
+  'Back to the run': 'Zurück zum Versuch',
   Charge: 'Füllung',
   '{name}: {mass} is more than the {charged} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.':
     '{name}: {mass} ist mehr als die {charged}, die eingefüllt wurden, und steht deshalb nicht in der Bilanz. Die Menge noch einmal ansehen oder die Füllung berichtigen.',

@@ -182,6 +182,7 @@ export const ferment: Readonly<Record<string, string>> = {
   'It gives {carbonDioxideL} of gas and loses {massLossG} on a balance: leave the vent open.':
     'Es gibt {carbonDioxideL} Gas und verliert auf der Waage {massLossG}: die Entlüftung offen lassen.',
   'Not started': 'Nicht begonnen',
+  'Not known yet': 'Noch nicht bekannt',
   'At work': 'In Gang',
   Slow: 'Langsam',
   'Stuck?': 'Stecken geblieben?',

@@ -143,7 +143,7 @@ export const lessons: Readonly<Record<string, string>> = {
   'Heat off, at {leastStrength} % vol': 'Wärme weg, bei {leastStrength} % vol',
   'The model and this still disagree.': 'Modell und Apparatur stimmen nicht überein.',
   'Vapour at the head': 'Dampf am Kopf',
-  'with {distillateMlAtEnd} collected': 'mit {distillateMlAtEnd} aufgefangen',
+  '{distillateMlAtEnd} collected by then': 'bis dahin {distillateMlAtEnd} aufgefangen',
   'not foreseen': 'nicht absehbar',
   'The lesson': 'Die Stunde',
   'not before {time}': 'nicht vor {time} Uhr',
