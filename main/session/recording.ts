@@ -325,8 +325,11 @@ export function createRecording(setup: RecordingSetup): Recording {
   };
 }
 
-/** Longest hitch of a busy computer that is no silence of the probe [s of real time]. */
-const hitchS = 0.3;
+/**
+ * Longest hitch of a busy computer that is no silence of the probe [s of real time]. One of a third of a second was measured with the
+ * window, its browser and this program on two processors; a simulated still can't be unplugged, so patience costs nothing.
+ */
+const hitchS = 1;
 
 /** In a rehearsal seconds fly: a hitch of the computer would look like minutes of silence. */
 function patient(settings: RunSettings, timeScale: number): RunSettings {
