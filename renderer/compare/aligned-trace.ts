@@ -21,6 +21,14 @@ export function alignedTrace(
   });
 }
 
+/** When the last of these traces ends [s]: a still that cooled for hours before anybody stopped the run has nothing to show there. */
+export function drawnUntilS(traces: readonly (readonly AlignedPoint[])[]): number {
+  return traces.reduce((latestS, points) => {
+    const last = points.findLast(([, value]) => value !== null);
+    return Math.max(latestS, last === undefined ? 0 : last[0] + meanOverS / 2);
+  }, 0);
+}
+
 function meanBetween(series: Series, fromS: number, toS: number): number | null {
   const first = indexAtTime(series, fromS);
   const end = indexAtTime(series, toS);

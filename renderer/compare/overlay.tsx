@@ -4,7 +4,7 @@ import { ChoiceField } from '../design/index.ts';
 import { type Axis, PlotPaper, type PlotScale, timeAxis } from '../figures/index.ts';
 import type { Film } from '../replay/index.ts';
 import { signs, useWords } from '../words/index.ts';
-import { type AlignedPoint, alignedTrace } from './aligned-trace.ts';
+import { type AlignedPoint, alignedTrace, drawnUntilS } from './aligned-trace.ts';
 import { letterSide } from './letter-side.ts';
 import type { RunFacts } from './run-facts.ts';
 import { type TraceLook, traceLooks } from './trace-look.ts';
@@ -23,13 +23,15 @@ const scaleOptions = [
 
 /** Before arrival the head is cold, below the paper: a little of it is enough to see it come. */
 const beforeS = -120;
+/** The paper is never narrower than this [s]. */
+const shortestS = 600;
 
 /** The heads of several runs over each other, vapour arrival at zero. */
 export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
   const words = useWords();
   const [headScale, setHeadScale] = useState<HeadScale>('celsius');
-  const toS = Math.max(
-    600,
+  const longestS = Math.max(
+    shortestS,
     ...runs.map(({ film, facts }) => film.endS - (facts.arrivedS ?? film.endS)),
   );
   const isAbove = headScale === 'above-azeotrope';
@@ -39,14 +41,16 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
         const head = film.frames[film.frames.length - 1]?.tracks.head?.series;
         if (head === undefined || facts.arrivedS === null) return [];
         const takenOffC = isAbove ? (facts.azeotropeC ?? 0) : 0;
-        return alignedTrace(head, facts.arrivedS, { fromS: beforeS, toS }, takenOffC);
+        return alignedTrace(head, facts.arrivedS, { fromS: beforeS, toS: longestS }, takenOffC);
       }),
-    [runs, isAbove, toS],
+    [runs, isAbove, longestS],
   );
-  const x = timeAxis(beforeS, toS, say('time from vapour arrival'), words.axisTime);
   const low = isAbove ? -4 : 74;
   const high = highest(traces, low + 8);
   const scaled = traces.map((points) => points.map((point) => within(point, low)));
+  const calledS = runs.map(({ facts }) => facts.heatOffCalledS ?? 0);
+  const toS = Math.max(shortestS, drawnUntilS(scaled), ...calledS);
+  const x = timeAxis(beforeS, toS, say('time from vapour arrival'), words.axisTime);
   const y: Axis = {
     low,
     high,
