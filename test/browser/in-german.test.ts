@@ -20,6 +20,18 @@ async function look(page: Page, room: string): Promise<void> {
   if (found.length > 0) left[room] = found;
 }
 
+/** Steps and buttons that are wider than their place, for a word in them is. */
+const stickingOut = `[...document.querySelectorAll('.step-bar button, main .button')]
+  .filter((one) => {
+    const { right } = one.getBoundingClientRect();
+    return right > one.parentElement.getBoundingClientRect().right + 1;
+  })
+  .map((one) => one.textContent)`;
+
+/** On so many lines stand the buttons of the marks, undo included. */
+const linesOfMarks =
+  'new Set([...document.querySelectorAll(".mark-bar .button")].map((one) => one.offsetTop)).size';
+
 async function expectGerman(page: Page, name: string): Promise<void> {
   await look(page, name);
   for (const [width, height] of [
@@ -31,6 +43,7 @@ async function expectGerman(page: Page, name: string): Promise<void> {
       'document.documentElement.scrollWidth - document.documentElement.clientWidth',
     );
     expect(sideways).toBeLessThanOrEqual(0);
+    expect(await page.evaluate(stickingOut)).toEqual([]);
     const folder = process.env.GERMAN_PICTURES;
     if (folder !== undefined) await page.screenshot({ path: `${folder}/${name}-${width}.png` });
   }
@@ -62,6 +75,7 @@ test('chosen in Display, the window says a whole run in German, from Prepare to 
     .first()
     .waitFor({ timeout: 240_000 });
   await expectGerman(page, 'prompt');
+  expect(await page.evaluate(linesOfMarks)).toBe(1);
   await lookAtMarks(page);
   await page.keyboard.press('o');
   await lookAtSecondScreens(page);
