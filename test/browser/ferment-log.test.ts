@@ -131,7 +131,7 @@ test('a ferment is planned, its week written down and heard, judged, handed out,
   expect(await journey.textContent()).toContain('nine times in ten');
   await page.getByRole('img', { name: /Sugar .*Ethanol collected / }).waitFor();
   await lookAt(page, 'books');
-  await page.getByRole('button', { name: 'Back to the library' }).click();
+  await page.getByRole('button', { name: 'Back to the run' }).click();
   await page.getByRole('link', { name: 'Look back' }).click();
   const runs = page.getByRole('list', { name: 'Runs, newest first' });
   await runs.getByRole('button', { name: 'More for Pear juice' }).click();
