@@ -5,6 +5,7 @@ export { createLogWriter, type LogWriter } from './log-writer.ts';
 export {
   continueRecorder,
   type LogEnd,
+  makeLogSure,
   type Recorder,
   type RecorderSetup,
   type RecorderStatus,

@@ -34,8 +34,11 @@ export interface Recorder {
   status(): RecorderStatus;
   /** Records that are not known to be on the disk yet, oldest first. */
   unsaved(): readonly PendingRecord[];
-  /** Syncs what is left and closes, once; answers whether everything is on the disk. */
-  close(): Promise<Result<void, FileProblem>>;
+  /**
+   * Syncs what is left and closes, once; answers whether everything is on the disk. The end of the run is written behind that sync, so
+   * that its being there tells whoever reads the record later that all before it was saved; where it was not, it says so itself.
+   */
+  close(end?: { readonly timeS: number }): Promise<Result<void, FileProblem>>;
 }
 
 export interface RecorderSetup {
@@ -84,17 +87,57 @@ export async function continueRecorder(
   setup: RecorderSetup,
   end: LogEnd,
 ): Promise<Result<Recorder, FileProblem>> {
-  const { files, folder, header, clock } = setup;
-  const segment = end.lastSegment + 1;
   const because = 'What was written before the program was ended may not all be on the disk.';
+  const opened = await nextFile(setup, end, because);
+  if (!opened.ok) return opened;
+  return succeed(createRecorder(setup, opened.value, { ...end, lastSegment: end.lastSegment + 1 }));
+}
+
+type LogPlace = Pick<RecorderSetup, 'files' | 'clock' | 'folder' | 'header'>;
+type LogTail = Omit<LogEnd, 'timeS'>;
+
+/**
+ * Saves what is not surely saved of a log that nobody goes on with: it stands in a next file again, and one more file, begun
+ * once that is on the disk, tells so. Where the disk takes them not, neither stays.
+ */
+export async function makeLogSure(
+  setup: LogPlace,
+  end: LogTail,
+): Promise<Result<void, FileProblem>> {
+  const repeated = await nextFile(
+    setup,
+    end,
+    'Whether what the program before had written was on the disk, nobody knew.',
+  );
+  if (!repeated.ok) return repeated;
+  await repeated.value.close();
+  const lastSegment = end.lastSegment + 1;
+  const told = await nextFile(
+    setup,
+    { ...end, lastSegment, unsure: [] },
+    'All before it is on the disk.',
+  );
+  if (!told.ok) {
+    await setup.files.remove(path.join(setup.folder, segmentFile(lastSegment)));
+    return told;
+  }
+  await told.value.close();
+  return succeed(undefined);
+}
+
+/** The next file of a log, with what is not surely saved, once it is on the disk. */
+async function nextFile(
+  { files, clock, folder, header }: LogPlace,
+  end: LogTail,
+  because: string,
+): Promise<Result<LogWriter, FileProblem>> {
+  const segment = end.lastSegment + 1;
   const opening = { kind: 'segment', segment, because, header } as const;
   const openingStamp = stamp(clock, (end.unsure[0]?.stamp.seq ?? end.seq + 1) - 1);
   const opened = openSegment({ files, folder, opening, openingStamp, pending: end.unsure });
   if (!opened.ok) return opened;
   const synced = await opened.value.sync();
-  if (synced.ok) {
-    return succeed(createRecorder(setup, opened.value, { ...end, lastSegment: segment }));
-  }
+  if (synced.ok) return opened;
   await opened.value.close();
   await files.remove(path.join(folder, segmentFile(segment)));
   return synced;
@@ -137,11 +180,15 @@ function createRecorder(
       backlog.drop(body, timeS);
       return;
     }
-    const dropped = backlog.takeDropped();
-    if (dropped !== null) writeRecord({ kind: 'dropped', timeS, ...dropped, where: 'disk' }, timeS);
+    writeDropped(timeS);
     writeRecord(body, timeS);
     if (sync === 'now') requestSync();
     else cancelSyncTimer ??= scheduler.after(syncDelayS, requestSync);
+  }
+
+  function writeDropped(timeS: number): void {
+    const dropped = backlog.takeDropped();
+    if (dropped !== null) writeRecord({ kind: 'dropped', timeS, ...dropped, where: 'disk' }, timeS);
   }
 
   function writeRecord(body: LogBody, timeS: number): void {
@@ -233,26 +280,37 @@ function createRecorder(
     retryLater();
   }
 
-  async function closeOnce(): Promise<Result<void, FileProblem>> {
+  async function closeOnce(end?: { readonly timeS: number }): Promise<Result<void, FileProblem>> {
     ending = true;
     cancelSyncTimer?.();
     cancelRetry?.();
-    // One more chance for records that wait for the disk.
+    await saveAll();
+    if (end !== undefined) {
+      const { timeS } = end;
+      writeDropped(timeS);
+      const unsaved = backlog.records.length > 0 && ({ unsaved: true } as const);
+      writeRecord({ kind: 'end', timeS, how: 'clean', ...unsaved }, timeS);
+      await saveAll();
+    }
+    await writer?.close();
+    return problem === null ? succeed(undefined) : fail(problem);
+  }
+
+  /** Syncs until nothing is left or the disk takes nothing; records that wait for it get one more chance. */
+  async function saveAll(): Promise<void> {
     openNextFile();
     do {
       if (backlog.records.length > 0) requestSync();
       await syncing;
     } while (syncing !== null);
-    await writer?.close();
-    return problem === null ? succeed(undefined) : fail(problem);
   }
 
   return {
     append,
     status,
     unsaved: () => backlog.records,
-    close() {
-      closing ??= closeOnce();
+    close(end) {
+      closing ??= closeOnce(end);
       return closing;
     },
   };

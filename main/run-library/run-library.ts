@@ -18,6 +18,7 @@ import { createBin, trashFolder } from './bin.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
+import { makeSure } from './make-sure.ts';
 import { createChangesReader, type RecordedConclusions } from './read-changes.ts';
 import { isRunId, newRunId } from './run-id.ts';
 import { createRunPages, type LiveView } from './run-pages.ts';
@@ -77,6 +78,8 @@ export interface RunLibrary {
   recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
   /** Recovers every run that has a torn end. */
   recoverAll(): Promise<void>;
+  /** Saves what can be read of runs and is perhaps on no disk; without the run `except`, with which somebody may go on. */
+  makeAllSure(except: string | null): Promise<void>;
 }
 
 export interface RunLibrarySetup {
@@ -159,6 +162,14 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     return summary(runId);
   }
 
+  /** What the disk does not take now is tried again by the next program. */
+  async function makeRunSure(runId: string): Promise<void> {
+    const known = await summary(runId);
+    if (known.ok && known.value.summary.unsure && mayWrite()) {
+      await makeSure(setup, folderOf(runId));
+    }
+  }
+
   async function addToRun(
     runId: string,
     record: LaterRecord,
@@ -205,6 +216,12 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
         if (known.ok && known.value.hasTornEnd) await recover(runId);
       }
     },
+    async makeAllSure(except) {
+      const ids = await runIds();
+      for (const runId of ids.ok ? ids.value : []) {
+        if (runId !== except) await makeRunSure(runId);
+      }
+    },
     async makeRunFolder(wallMs) {
       const made = await files.makeFolder(runsFolder);
       for (;;) {
@@ -239,6 +256,10 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       return taken;
     },
     trashed: () => bin.list(),
-    restore: (runId) => bin.giveBack(runId),
+    async restore(runId) {
+      const restored = await bin.giveBack(runId);
+      if (restored.ok) await makeRunSure(restored.value);
+      return restored;
+    },
   };
 }

@@ -11,6 +11,7 @@ import { type LogEnd, segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
 import { createLeftOut, type LeftOut } from './left-out.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
+import { createUnsureRecords } from './sureness.ts';
 
 /** A run that was cut off, with all that whoever goes on with it needs to know. */
 export interface RunSoFar {
@@ -76,22 +77,14 @@ function createGathering() {
   let readings = 0;
   let lastMarkId = 0;
   let endS = 0;
-  /** Each later file repeats what was not surely saved before it, and is numbered as the last that was. */
-  let unsure: LogEnd['unsure'][number][] = [];
+  const unsure = createUnsureRecords();
 
   return {
     add(record: LogRecord): void {
       const { body, stamp } = record;
-      if (body.kind === 'segment') {
-        unsure = unsure.filter((it) => it.stamp.seq > stamp.seq);
-        // It bears an earlier number, and may be of the process that goes on.
-        written ??= stamp;
-      } else {
-        written = stamp;
-        // Written only once all before it was safely on the disk.
-        if (body.kind === 'continued') unsure = [];
-        if (body.kind !== 'header' && body.kind !== 'unknown') unsure.push({ stamp, body });
-      }
+      unsure.add(record);
+      // A later file's first record bears an earlier number, and may be of the process that goes on.
+      written = body.kind === 'segment' ? (written ?? stamp) : stamp;
       if (body.kind === 'header' || body.kind === 'segment') {
         header ??= body.header;
         modelVersion ||= body.header.modelVersion;
@@ -122,7 +115,15 @@ function createGathering() {
       if (header === null || written === null || hasEnded) return null;
       const writtenAtS = Number.isFinite(beganS) ? written.monoS - beganS : 0;
       const counted = { changes, readings, lastMarkId, heatOffCalledS, endS };
-      return { header, inputs, modelVersion, written, writtenAtS, unsure, ...counted };
+      return {
+        header,
+        inputs,
+        modelVersion,
+        written,
+        writtenAtS,
+        unsure: unsure.records(),
+        ...counted,
+      };
     },
   };
 }

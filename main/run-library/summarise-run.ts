@@ -18,6 +18,7 @@ import { localIso } from './local-iso.ts';
 import { logFiles } from './log-files.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { startOfRunId } from './run-id.ts';
+import { createSureness } from './sureness.ts';
 
 /** A run's header and summary with what was found wrong in its files. */
 export interface SummarisedRun {
@@ -43,10 +44,12 @@ export async function summariseRun(
   const report = emptyReport();
   const gathered = createGathering();
   const leftOut = createLeftOut();
+  const sureness = createSureness();
   for await (const records of readRunLog(files, folder, report)) {
     for (const record of records) {
       gathered.add(record);
       leftOut.add(record);
+      sureness.add(record);
       show(record);
     }
   }
@@ -69,6 +72,7 @@ export async function summariseRun(
     durationS: found.endS,
     readings: found.readings,
     ended: found.ended,
+    ...(sureness.isUnsure() && { unsure: true }),
     rehearsal: header?.rehearsal ?? false,
     imported: header?.origin === 'imported',
     plateauC: found.plateauC,

@@ -14,7 +14,7 @@ import { logFiles } from './log-files.ts';
 import { summariseRun } from './summarise-run.ts';
 
 const storedSchema = z.strictObject({
-  version: z.literal(6),
+  version: z.literal(7),
   /** Names and sizes of the files it was derived from; another figure makes it stale. */
   derivedFrom: z.string(),
   summary: runSummarySchema,
@@ -65,7 +65,7 @@ export function createSummaryStore({
     if (!derived.ok) return derived;
     const { summary, header, report } = derived.value;
     const fresh: Stored = {
-      version: 6,
+      version: 7,
       derivedFrom: derivedFrom.value,
       summary,
       header,

@@ -98,6 +98,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     uptimeS: setup.uptimeS ?? uptime,
     events,
   });
+  // Whoever goes on with a run saves what is unsure of it; that it may go on must not wait for this.
+  if (mayWrite()) await library.makeAllSure((await recording.unfinished())?.runId ?? null);
   const problems = createProblemLog(clock);
   const stopListening = [
     ...noteProblems(problems, events, probeHub),
@@ -223,6 +225,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       await probeHub.close();
       await desk?.close();
       await exchange.close();
+      if (mayWrite()) await library.makeAllSure(null);
       await lock?.release();
     },
   };

@@ -286,11 +286,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       endS = Math.max(endS, stampOfAct(endsAtS));
       advice.advanceTo(endS);
       await advice.caughtUp();
-      recorder.append({ kind: 'end', timeS: endS, how: 'clean' }, endS, 'now');
       inputsPace.flush();
       snapshotPace.request();
       snapshotPace.flush();
-      return recorder.close();
+      return recorder.close({ timeS: endS });
     },
   };
 }

@@ -57,7 +57,9 @@ function factsOf(run: RunSummary, isTable: boolean): readonly Fact[] {
     isTable ? say('a table by volume, without times') : durationWords(run.durationS),
     run.rehearsal && say('rehearsal'),
     run.imported === true && say('imported'),
-    run.ended === 'cut-off' && say('cut off, saved up to its last second'),
+    run.ended === 'cut-off' &&
+      (run.unsure ? say('cut off') : say('cut off, saved up to its last second')),
+    run.unsure === true && say('perhaps not all on the disk yet'),
     run.ended === 'recording' && say('being recorded'),
   ];
 }

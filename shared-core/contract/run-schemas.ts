@@ -23,6 +23,8 @@ export const runSummarySchema = z.strictObject({
   durationS: z.number(),
   readings: z.number().int(),
   ended: z.enum(['clean', 'cut-off', 'recording']),
+  /** There where what can be read of it is perhaps not all on the disk. */
+  unsure: z.literal(true).optional(),
   rehearsal: z.boolean(),
   /** Taken in from a file of another logger; absent in summaries of older versions. */
   imported: z.boolean().optional(),

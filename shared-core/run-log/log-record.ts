@@ -98,7 +98,13 @@ export const logBodySchema = z.discriminatedUnion('kind', [
     /** The probe may have come back under another name. */
     source: probeSourceSchema,
   }),
-  z.object({ kind: z.literal('end'), timeS, how: z.enum(['clean', 'cut-off']) }),
+  z.object({
+    kind: z.literal('end'),
+    timeS,
+    how: z.enum(['clean', 'cut-off']),
+    /** There where the disk had not taken all that stands before it; absent where all was on the disk before the end was written. */
+    unsaved: z.literal(true).optional(),
+  }),
   z.object({
     /** A measurement made after the run, or the withdrawal of one; ids go on from those of the run. */
     kind: z.literal('late-mark'),

@@ -11,27 +11,12 @@ import {
   pageInputs,
   type RunCheck,
 } from '#main';
-import {
-  defaultRunSettings,
-  encodeRecord,
-  firstPreviousChecksum,
-  type LogBody,
-} from '#shared-core';
+import { defaultRunSettings, type LogBody } from '#shared-core';
 import { breakableDisk } from '../support/breakable-disk.ts';
 import { logHeader } from '../support/log-header.ts';
+import { logText } from '../support/log-text.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-
-function logText(bodies: readonly LogBody[]): string {
-  let previous = firstPreviousChecksum;
-  return bodies
-    .map((body, seq) => {
-      const { line, checksum } = encodeRecord(body, { seq, monoS: seq, wallMs: seq }, previous);
-      previous = checksum;
-      return line;
-    })
-    .join('');
-}
 
 const readings = (count: number): readonly LogBody[] =>
   Array.from({ length: count }, (_, second) => ({

@@ -62,6 +62,15 @@ test('what was put right after a run stands on its card: all that is told of it 
   ).toBeTruthy();
 });
 
+test.each([
+  [{ ended: 'cut-off' }, /· cut off, saved up to its last second$/],
+  [{ ended: 'cut-off', unsure: true }, /· cut off · perhaps not all on the disk yet$/],
+  [{ ended: 'clean', unsure: true }, /min · perhaps not all on the disk yet$/],
+] as const)('a run is told as saved only where it surely is: %j', (found, words) => {
+  renderCard({ ...summary, ...found });
+  expect(screen.getByText(words)).toBeTruthy();
+});
+
 test('what is missing from its record is told', () => {
   renderCard(summary);
   expect(screen.getByText('✕ 1 damaged record was skipped; the rest is good.')).toBeTruthy();

@@ -88,6 +88,8 @@ export const lookBack: Readonly<Record<string, string>> = {
   'a table by volume, without times': 'eine Tabelle nach Menge, ohne Zeiten',
   rehearsal: 'Probelauf',
   'cut off, saved up to its last second': 'abgebrochen, bis zur letzten Sekunde gespeichert',
+  'cut off': 'abgebrochen',
+  'perhaps not all on the disk yet': 'vielleicht noch nicht ganz auf dem Datenträger',
   'being recorded': 'wird aufgezeichnet',
   'Remove this run?': 'Diesen Versuch entfernen?',
   '“{name}” leaves the library. Nothing is deleted: it lies under “Removed runs” at the end of the list and can be put back from there.':
