@@ -73,7 +73,8 @@ export async function importRun(
   if (!read.ok) {
     return fail({ kind: 'request-invalid', message: explainCsvProblem(read.error) });
   }
-  const made = await library.makeRunFolder(clock.wallMs());
+  // Put together aside: cut off in the middle, it is no run of the library.
+  const made = await library.makeFolderAside(clock.wallMs());
   if (!made.ok) return fail(serviceProblemOf(made.error));
   const { runId, folder } = made.value;
   const header: LogHeader = {
@@ -96,6 +97,8 @@ export async function importRun(
     await files.remove(folder);
     return fail(serviceProblemOf(kept.error));
   }
+  const named = await library.giveName(made.value);
+  if (!named.ok) return fail(serviceProblemOf(named.error));
   const remarks = [...read.value.remarks];
   const rejectedRows = rejectedSentences(read.value);
   const wording = wordingOf([...remarks, ...rejectedRows]);

@@ -20,7 +20,8 @@ import { addLater, type LaterRecord, startLabels } from './labels.ts';
 import { addLateMark } from './late-marks.ts';
 import { makeSure } from './make-sure.ts';
 import { createChangesReader, type RecordedConclusions } from './read-changes.ts';
-import { isRunId, newRunId } from './run-id.ts';
+import { createRunFolders, type RunFolders } from './run-folders.ts';
+import { isRunId } from './run-id.ts';
 import { createRunPages, type LiveView } from './run-pages.ts';
 import { runProblem } from './run-problem.ts';
 import type { RunToExport } from './run-to-export.ts';
@@ -30,17 +31,15 @@ import { unreadableRun } from './unreadable-run.ts';
 /** Summaries read at once when listing. */
 const listedTogether = 32;
 
-export interface RunFolder {
-  readonly runId: string;
-  readonly folder: string;
-}
-
 /** The folder in which every run has its own folder. */
 export interface RunLibrary {
   /** Newest first, also those that can't be opened; without the run `except`, which is being recorded. */
   list(except: string | null): Promise<Result<readonly RunSummary[], ServiceProblem>>;
-  /** Makes the folder of a new run. */
-  makeRunFolder(wallMs: number): Promise<Result<RunFolder, FileProblem>>;
+  /** Makes the folder of a run that is recorded as it happens. */
+  readonly makeRunFolder: RunFolders['make'];
+  /** Makes one in which a run is put together before it is one of the library. */
+  readonly makeFolderAside: RunFolders['makeAside'];
+  readonly giveName: RunFolders['giveName'];
   /** Adds the second copy of a new run's header. */
   keepHeader(folder: string, header: LogHeader): Promise<Result<void, FileProblem>>;
   summary(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
@@ -76,7 +75,7 @@ export interface RunLibrary {
   restore(runId: string): Promise<Result<string, ServiceProblem>>;
   /** Cuts the torn ends of a run that nobody records any more, and derives its summary anew. */
   recover(runId: string): Promise<Result<KnownRun, ServiceProblem>>;
-  /** Recovers every run that has a torn end. */
+  /** Recovers every run that has a torn end, and removes what is left of tables whose taking in was cut off. */
   recoverAll(): Promise<void>;
   /** Saves what can be read of runs and is perhaps on no disk; without the run `except`, with which somebody may go on. */
   makeAllSure(except: string | null): Promise<void>;
@@ -94,6 +93,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   const { files, clock, runsFolder, mayWrite } = setup;
   const summaries = createSummaryStore(setup);
   const bin = createBin(setup);
+  const folders = createRunFolders(setup);
   const folderOf = (runId: string) => path.join(runsFolder, runId);
   const pages = createRunPages(files, folderOf);
   const changes = createChangesReader(files);
@@ -210,6 +210,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     },
     recover,
     async recoverAll() {
+      await folders.sweep();
       const ids = await runIds();
       for (const runId of ids.ok ? ids.value : []) {
         const known = await summary(runId);
@@ -222,20 +223,9 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
         if (runId !== except) await makeRunSure(runId);
       }
     },
-    async makeRunFolder(wallMs) {
-      const made = await files.makeFolder(runsFolder);
-      for (;;) {
-        const listed = made.ok ? await files.list(runsFolder) : made;
-        if (!listed.ok) return listed;
-        const runId = newRunId(wallMs, new Set(listed.value.map(({ name }) => name)));
-        const folder = folderOf(runId);
-        // An import and a recording that begin in the same second must never share one.
-        const claimed = await files.claimFolder(folder);
-        if (!claimed.ok && claimed.error.kind === 'exists') continue;
-        const named = claimed.ok ? await files.syncFolder(runsFolder) : claimed;
-        return named.ok ? succeed({ runId, folder }) : named;
-      }
-    },
+    makeRunFolder: folders.make,
+    makeFolderAside: folders.makeAside,
+    giveName: folders.giveName,
     keepHeader: (folder, header) => startLabels(files, clock, folder, header),
     rename: (runId, label) => addToRun(runId, { kind: 'label', ...label }),
     correct: (runId, correction) => addToRun(runId, { kind: 'correction', correction }),
