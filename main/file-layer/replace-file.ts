@@ -2,22 +2,42 @@ import path from 'node:path';
 import { fail, type Result } from '#shared-core';
 import type { FileLayer } from './file-layer.ts';
 import type { FileProblem } from './file-problem.ts';
+import { readBytes } from './read-text.ts';
 
 /**
  * Writes a whole small file so that after a loss of power either the old or the new one is there:
- * write beside it, sync, rename over it, sync the folder.
+ * write beside it, sync, rename over it, sync the folder. What is told as not kept does not show either: where the disk does not
+ * keep the new one's name, the old one is put back.
  */
 export async function replaceFile(
   files: FileLayer,
   target: string,
   content: string | Uint8Array,
 ): Promise<Result<void, FileProblem>> {
+  const before = await readBytes(files, target);
+  if (!before.ok && before.error.kind !== 'missing') return before;
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  const renamed = await renameOver(files, target, bytes);
+  const named = renamed.ok ? await files.syncFolder(path.dirname(target)) : renamed;
+  if (named.ok || !renamed.ok) return named;
+  const putBack = before.ok
+    ? await renameOver(files, target, before.value)
+    : await files.remove(target);
+  if (putBack.ok) return named;
+  const { message } = named.error;
+  return fail({ ...named.error, message: `${message} (It shows all the same, for the present.)` });
+}
+
+async function renameOver(
+  files: FileLayer,
+  target: string,
+  bytes: Uint8Array,
+): Promise<Result<void, FileProblem>> {
   const temporary = `${target}.part`;
   const removed = await files.remove(temporary);
   if (!removed.ok && removed.error.kind !== 'missing') return removed;
   const file = files.createAppend(temporary);
   if (!file.ok) return file;
-  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
   const written = file.value.write(bytes);
   const synced = written.ok ? await file.value.sync() : written;
   await file.value.close();
@@ -25,6 +45,5 @@ export async function replaceFile(
   if (!written.ok || written.value !== bytes.length) {
     return fail({ kind: 'full', path: temporary, message: 'The disk took only part of the file.' });
   }
-  const renamed = await files.rename(temporary, target);
-  return renamed.ok ? files.syncFolder(path.dirname(target)) : renamed;
+  return files.rename(temporary, target);
 }

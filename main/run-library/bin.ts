@@ -48,11 +48,15 @@ export function createBin(setup: SummaryStoreSetup): Bin {
     const taken = new Set(there.value);
     let target = runId;
     for (let number = 2; taken.has(target); number += 1) target = `${runId}-${number}`;
-    const moved = await files.rename(from, path.join(into, target));
+    const to = path.join(into, target);
+    const moved = await files.rename(from, to);
     if (!moved.ok) return moved;
-    await files.syncFolder(trash);
-    await files.syncFolder(runsFolder);
-    return succeed(target);
+    const left = await files.syncFolder(trash);
+    const kept = left.ok ? await files.syncFolder(runsFolder) : left;
+    if (kept.ok) return succeed(target);
+    // What is told as not done must not show as done.
+    await files.rename(to, from);
+    return kept;
   }
 
   return {

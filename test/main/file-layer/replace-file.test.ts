@@ -2,9 +2,11 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer } from '#main';
-import { fail, succeed } from '#shared-core';
+import { createRandom, fail, succeed } from '#shared-core';
 import { readText } from '../../../main/file-layer/read-text.ts';
 import { replaceFile } from '../../../main/file-layer/replace-file.ts';
+import { createManualTime } from '../support/manual-time.ts';
+import { createPowerLossDisk, soundDisk } from '../support/power-loss-disk.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 async function withOldFile() {
@@ -99,12 +101,56 @@ test.each(['create', 'write', 'part', 'sync', 'rename'] as const)(
   },
 );
 
-test('a name that may not outlive a loss of power is told', async () => {
+test('where the disk does not keep the name, that is told, and what was there shows again', async () => {
+  const { folder, target } = await withOldFile();
+  const notKept = fail({ kind: 'full', path: folder, message: 'ENOSPC' });
+  expect(await replaceFile(failing('name'), target, 'new')).toEqual(notKept);
+  expect(await readFile(target, 'utf8')).toBe('old');
+  expect(await replaceFile(failing('name'), `${target}.other`, 'new')).toEqual(notKept);
+  expect(await readdir(folder)).toEqual(['labels.json']);
+});
+
+test('where it neither keeps the name nor takes what was there, it is told that the new one shows', async () => {
   const { target } = await withOldFile();
-  expect(await replaceFile(failing('name'), target, 'new')).toMatchObject({
+  const files = failing('name');
+  let renames = 0;
+  const rename: FileLayer['rename'] = async (from, to) => {
+    renames += 1;
+    return renames > 1 ? full(from) : files.rename(from, to);
+  };
+  expect(await replaceFile({ ...files, rename }, target, 'new')).toMatchObject({
     ok: false,
-    error: { kind: 'full' },
+    error: { kind: 'full', message: 'ENOSPC (It shows all the same, for the present.)' },
   });
+  expect(await readFile(target, 'utf8')).toBe('new');
+});
+
+test('what cannot be read, and so could not be put back, is not replaced', async () => {
+  const { target } = await withOldFile();
+  const broken: FileLayer = { ...nodeFileLayer, read: async (file) => full(file) };
+  expect(await replaceFile(broken, target, 'new')).toMatchObject({ error: { kind: 'full' } });
+  expect(await readFile(target, 'utf8')).toBe('old');
+});
+
+test('whatever the disk keeps of a file told as not kept, after a loss of power it is the old or the new one', async () => {
+  let fails = false;
+  const { scheduler } = createManualTime();
+  const disk = createPowerLossDisk({ ...soundDisk, failSync: () => fails }, scheduler);
+  const files: FileLayer = {
+    ...disk.files,
+    async syncFolder(at) {
+      fails = true;
+      const named = await disk.files.syncFolder(at);
+      fails = false;
+      return named;
+    },
+  };
+  expect((await replaceFile(disk.files, '/runs/labels.json', 'old')).ok).toBe(true);
+  expect((await replaceFile(files, '/runs/labels.json', 'new')).ok).toBe(false);
+  for (let seed = 0; seed < 10; seed += 1) {
+    const left = await readText(disk.losePower(createRandom(seed)), '/runs/labels.json');
+    expect(['old', 'new']).toContain(left.ok && left.value);
+  }
 });
 
 test('a file that is not there, or cannot be read, is no empty text', async () => {

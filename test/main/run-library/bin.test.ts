@@ -1,9 +1,10 @@
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createRunLibrary, nodeFileLayer } from '#main';
-import { encodeRecord, firstPreviousChecksum, type LogBody } from '#shared-core';
+import { createRunLibrary, type FileLayer, nodeFileLayer } from '#main';
+import { fail, type LogBody } from '#shared-core';
 import { logHeader } from '../support/log-header.ts';
+import { logText } from '../support/log-text.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -22,14 +23,8 @@ async function writeRun(runsFolder: string, runId: string): Promise<void> {
     { kind: 'readings', readings: [[0, 'head', 20]] },
     { kind: 'end', timeS: 1, how: 'clean' },
   ];
-  let previous = firstPreviousChecksum;
-  const lines = bodies.map((body, seq) => {
-    const { line, checksum } = encodeRecord(body, { seq, monoS: seq, wallMs: seq }, previous);
-    previous = checksum;
-    return line;
-  });
   await mkdir(path.join(runsFolder, runId));
-  await writeFile(path.join(runsFolder, runId, 'run.jsonl'), lines.join(''), 'latin1');
+  await writeFile(path.join(runsFolder, runId, 'run.jsonl'), logText(bodies), 'latin1');
 }
 
 const idsOf = (listed: { readonly ok: boolean; readonly value?: unknown }) =>
@@ -60,6 +55,35 @@ test('a run whose name was taken meanwhile is put back beside the other', async 
   expect(await library.restore(first)).toEqual({ ok: true, value: `${first}-2` });
   expect(idsOf(await library.list(null))).toEqual([`${first}-2`, first]);
 });
+
+test.each([1, 2])(
+  'a run that the disk does not surely move stays where it is, and so it is told: sync %i fails',
+  async (failing) => {
+    const { library, runsFolder } = await libraryOf(first, second);
+    await library.trash(second);
+    let syncs = 0;
+    const files: FileLayer = {
+      ...nodeFileLayer,
+      async syncFolder(at) {
+        // Those of the folders that it goes from and to; a summary may be kept on the way.
+        syncs += path.basename(at) === first ? 0 : 1;
+        const failed = { kind: 'failed', path: at, message: 'EIO' } as const;
+        return syncs === failing ? fail(failed) : nodeFileLayer.syncFolder(at);
+      },
+    };
+    const { clock } = createManualTime();
+    const badly = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
+    const refused = { ok: false, error: { kind: 'run-unreadable', message: 'EIO' } };
+    expect(await badly.trash(first)).toMatchObject(refused);
+    syncs = 0;
+    expect(await badly.restore(second)).toMatchObject(refused);
+    expect(idsOf(await badly.list(null))).toEqual([first]);
+    expect(idsOf(await badly.trashed())).toEqual([second]);
+    syncs = 2;
+    expect(await badly.trash(first)).toEqual({ ok: true, value: undefined });
+    expect(await badly.restore(second)).toEqual({ ok: true, value: second });
+  },
+);
 
 test('nothing is put back that is no run of the bin, and nothing by who may not write', async () => {
   const { library, open, runsFolder } = await libraryOf(first);
