@@ -16,6 +16,13 @@ export interface AppendFile {
   close(): Promise<void>;
 }
 
+/** What the system tells of a file without its being read. */
+export interface FileState {
+  readonly bytes: number;
+  /** Another text whenever the file was written to, or another one was put in its place. */
+  readonly changed: string;
+}
+
 export interface FolderEntry {
   readonly name: string;
   readonly isFolder: boolean;
@@ -37,6 +44,7 @@ export interface FileLayer {
   syncFolder(path: string): Promise<Answer<void>>;
   list(path: string): Promise<Answer<readonly FolderEntry[]>>;
   sizeBytes(path: string): Promise<Answer<number>>;
+  stateOf(path: string): Promise<Answer<FileState>>;
   /** At most `length` bytes from `offset`; fewer only at the end of the file. */
   read(path: string, offset: number, length: number): Promise<Answer<Uint8Array>>;
   /** Replaces `to` if it is there, at one stroke. */

@@ -41,6 +41,12 @@ export const nodeFileLayer: FileLayer = {
       return entries.map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }));
     }),
   sizeBytes: (path) => attempt(path, async () => (await stat(path)).size),
+  stateOf: (path) =>
+    attempt(path, async () => {
+      const { size, mtimeNs, ctimeNs } = await stat(path, { bigint: true });
+      // The first can be set by whoever copies a file; the second is the system's own.
+      return { bytes: Number(size), changed: `${mtimeNs} ${ctimeNs}` };
+    }),
   read: (path, offset, length) =>
     attempt(path, async () => {
       const file = await open(path, O_RDONLY | O_NONBLOCK);

@@ -10,13 +10,15 @@ import {
 } from '#shared-core';
 import { type FileLayer, type FileProblem, readText, replaceFile } from '../file-layer/index.ts';
 import { summaryFile } from '../recorder/index.ts';
-import { logFiles } from './log-files.ts';
 import { summariseRun } from './summarise-run.ts';
+import { contentsOf, looksOf } from './what-was-read.ts';
 
 const storedSchema = z.strictObject({
   version: z.literal(7),
-  /** Names and sizes of the files it was derived from; another figure makes it stale. */
-  derivedFrom: z.string(),
+  /** What the files that it was derived from looked like; while they do, it is true. */
+  looks: z.string(),
+  /** And what was in them: while that is the same it is true, whatever they look like. */
+  contents: z.string(),
   summary: runSummarySchema,
   header: logHeaderSchema.nullable(),
   hasTornEnd: z.boolean(),
@@ -54,32 +56,43 @@ export function createSummaryStore({
 
   async function get(runId: string): Promise<Result<KnownRun, FileProblem>> {
     const folder = path.join(runsFolder, runId);
-    const derivedFrom = await fingerprint(files, folder);
-    if (!derivedFrom.ok) return derivedFrom;
-    const stored = known.get(runId) ?? (await readStored(files, folder));
-    if (stored?.derivedFrom === derivedFrom.value && stored.summary.runId === runId) {
-      known.set(runId, stored);
-      return succeed(stored);
+    const looks = await looksOf(files, folder);
+    if (!looks.ok) return looks;
+    const found = known.get(runId) ?? (await readStored(files, folder));
+    const stored = found?.summary.runId === runId ? found : undefined;
+    const isAsItWas = stored?.looks === looks.value;
+    const fresh = isAsItWas ? succeed(stored) : await anew(runId, looks.value, stored);
+    if (!fresh.ok) return fresh;
+    known.set(runId, fresh.value);
+    // A summary that can't be stored is only slower next time.
+    if (!isAsItWas && mayWrite()) {
+      const text = `${JSON.stringify(fresh.value, null, 1)}\n`;
+      await replaceFile(files, path.join(folder, summaryFile), text);
     }
+    return fresh;
+  }
+
+  /** Reading a run through takes ten times as long as the checksum of all its bytes. */
+  async function anew(
+    runId: string,
+    looks: string,
+    stored: Stored | undefined,
+  ): Promise<Result<Stored, FileProblem>> {
+    const folder = path.join(runsFolder, runId);
+    const contents = await contentsOf(files, folder);
+    if (!contents.ok) return contents;
+    if (stored?.contents === contents.value) return succeed({ ...stored, looks });
     const derived = await summariseRun(files, folder, runId);
     if (!derived.ok) return derived;
     const { summary, header, report } = derived.value;
-    const fresh: Stored = {
+    return succeed({
       version: 7,
-      derivedFrom: derivedFrom.value,
+      looks,
+      contents: contents.value,
       summary,
       header,
       hasTornEnd: report.torn.length > 0,
-    };
-    known.set(runId, fresh);
-    // A summary that can't be stored is only slower next time.
-    if (mayWrite())
-      await replaceFile(
-        files,
-        path.join(folder, summaryFile),
-        `${JSON.stringify(fresh, null, 1)}\n`,
-      );
-    return succeed(fresh);
+    });
   }
 
   return { get, forget: (runId) => known.delete(runId) };
@@ -89,18 +102,4 @@ async function readStored(files: FileLayer, folder: string): Promise<Stored | un
   const text = await readText(files, path.join(folder, summaryFile));
   if (!text.ok) return undefined;
   return storedSchema.safeParse(parseJson(text.value)).data;
-}
-
-async function fingerprint(files: FileLayer, folder: string): Promise<Result<string, FileProblem>> {
-  const names = await logFiles(files, folder);
-  if (!names.ok) return names;
-  const parts: string[] = [];
-  for (const name of [...names.value].sort()) {
-    const size = await files.sizeBytes(path.join(folder, name));
-    // A recorder whose disk takes nothing begins files and takes them away again.
-    if (!size.ok && size.error.kind === 'missing') continue;
-    if (!size.ok) return size;
-    parts.push(`${name}:${size.value}`);
-  }
-  return succeed(parts.join(' '));
 }

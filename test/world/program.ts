@@ -150,6 +150,7 @@ function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer {
     syncFolder: (at) => ask(() => files.syncFolder(at)),
     list: (at) => ask(() => files.list(at)),
     sizeBytes: (at) => ask(() => files.sizeBytes(at)),
+    stateOf: (at) => ask(() => files.stateOf(at)),
     read: (at, offset, length) => ask(() => files.read(at, offset, length)),
     rename: (from, to) => ask(() => files.rename(from, to)),
     remove: (at) => ask(() => files.remove(at)),

@@ -54,6 +54,7 @@ export function failingFiles(failAt: number, failure: Failure = 'refuses') {
     syncFolder: async (at) => (isDue('syncFolder') ? refuse(at) : real.syncFolder(at)),
     list: async (at) => (isDue('list') ? refuse(at) : real.list(at)),
     sizeBytes: async (at) => (isDue('sizeBytes') ? refuse(at) : real.sizeBytes(at)),
+    stateOf: async (at) => (isDue('stateOf') ? refuse(at) : real.stateOf(at)),
     read: async (at, offset, length) =>
       isDue('read') ? refuse(at) : real.read(at, offset, length),
     rename: async (from, to) => (isDue('rename') ? refuse(from) : real.rename(from, to)),

@@ -25,6 +25,8 @@ interface Inode {
   readonly current: GrowingBytes;
   /** What is on the platter; pages of a failed sync count as clean and stand here as zeros. */
   durable: GrowingBytes;
+  /** What the system tells of it from outside: whether it is another file, and how often it was written to. */
+  readonly told: { readonly serial: number; changes: number };
 }
 
 interface Names {
@@ -36,6 +38,8 @@ interface Names {
   moves: { readonly from: string; readonly to: string }[];
   /** How many folders were made for what nobody needs for long. */
   temporary: number;
+  /** How many files were made. */
+  made: number;
 }
 
 const sectorBytes = 512;
@@ -60,6 +64,7 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
     folders: new Set(),
     moves: [],
     temporary: 0,
+    made: 0,
   };
   const { current, durable } = disk;
   const surviving = (random: Random) => {
@@ -75,7 +80,9 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
       const inode = before === after || random.uniform() < 0.5 ? before : after;
       if (inode === undefined) continue;
       const bytes = survive(inode, random);
-      found.set(name, { current: createGrowingBytes(bytes), durable: createGrowingBytes(bytes) });
+      const told = { ...inode.told };
+      const kept = { current: createGrowingBytes(bytes), durable: createGrowingBytes(bytes), told };
+      found.set(name, kept);
     }
     return found;
   };
@@ -84,7 +91,7 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
     losePower(random) {
       const found = surviving(random);
       const durable = new Map(found);
-      const left = { current: found, durable, folders: new Set<string>(), moves: [], temporary: 0 };
+      const left = { ...disk, current: found, durable, folders: new Set<string>(), moves: [] };
       return fileLayer(left, soundDisk, scheduler);
     },
     cutPower(random) {
@@ -136,6 +143,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
         const taken = faults.takeBytes(bytes.length);
         if (taken === null) return problem('full', at);
         inode.current.append(bytes.subarray(0, taken));
+        inode.told.changes += 1;
         return succeed(taken);
       },
       async sync() {
@@ -175,7 +183,9 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       if (current.has(at)) return problem('exists', at);
       const refused = faults.refuse?.() ?? null;
       if (refused !== null) return problem(refused, at);
-      const inode: Inode = { current: createGrowingBytes(), durable: createGrowingBytes() };
+      disk.made += 1;
+      const told = { serial: disk.made, changes: 0 };
+      const inode: Inode = { current: createGrowingBytes(), durable: createGrowingBytes(), told };
       current.set(at, inode);
       return succeed(appendFile(inode, at));
     },
@@ -211,6 +221,10 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       return succeed([...names].map(([name, isFolder]) => ({ name, isFolder })));
     },
     sizeBytes: async (at) => find(at, (inode) => inode.current.length()),
+    stateOf: async (at) =>
+      find(at, ({ current: { length }, told: { serial, changes } }) => {
+        return { bytes: length(), changed: `${serial} ${changes}` };
+      }),
     read: async (at, offset, length) =>
       find(at, (inode) => inode.current.slice(offset, offset + length)),
     async rename(from, to) {
@@ -242,6 +256,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       if (refused !== null) return problem(refused, at);
       return find(at, (inode) => {
         inode.current.cut(length);
+        inode.told.changes += 1;
         inode.durable = createGrowingBytes(inode.current.slice());
       });
     },
