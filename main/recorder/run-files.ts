@@ -9,9 +9,7 @@ export function segmentFile(segment: number): string {
 
 /** The number of a log file, or undefined for any other file. */
 export function segmentNumber(fileName: string): number | undefined {
-  const match = /^run(?:-([1-9]\d*))?\.jsonl$/.exec(fileName);
-  if (match === null) return undefined;
-  const segment = match[1] === undefined ? 1 : Number(match[1]);
+  const segment = Number(/[1-9]\d*/.exec(fileName)?.[0] ?? 1);
   return segmentFile(segment) === fileName ? segment : undefined;
 }
 

@@ -208,6 +208,7 @@ describe('segmentNumber', () => {
   test('knows the log files of a run from all others', () => {
     expect([1, 2, 10].map(segmentFile)).toEqual(['run.jsonl', 'run-2.jsonl', 'run-10.jsonl']);
     const others = [
+      'run-0.jsonl',
       'run-1.jsonl',
       'run-02.jsonl',
       'run-.jsonl',
