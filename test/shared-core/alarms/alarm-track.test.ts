@@ -33,6 +33,13 @@ describe('stepAlarm', () => {
     });
   });
 
+  test('a condition that does not last begins its delay anew when it comes back', () => {
+    const flickers = [condition(10, true), condition(11, false), condition(13, true)];
+    expect(run(...flickers).state).toBe('normal');
+    expect(run(...flickers, condition(14.9, true)).state).toBe('normal');
+    expect(run(...flickers, condition(15, true)).raisedS).toBe(15);
+  });
+
   test('acknowledging never ends an active condition', () => {
     const track = run(condition(0, true), condition(2, true), { kind: 'acknowledge', timeS: 3 });
     expect({ state: track.state, active: track.active, clearedS: track.clearedS }).toEqual({
@@ -77,6 +84,11 @@ describe('stepAlarm', () => {
     const anew = { state: 'unacknowledged', raisedS: 22, clearedS: null };
     expect(back(returned, true)).toEqual({ ...anew, raisedS: 2 });
     expect(back(returned, false)).toEqual(anew);
+    // Of which nobody says that it is the same cause is another.
+    expect(
+      stepAlarm(stepAlarm(returned, condition(20, true), delays), condition(22, true), delays)
+        .raisedS,
+    ).toBe(22);
     expect(back(answered, true)).toEqual(anew);
   });
 
