@@ -3,20 +3,21 @@
  *
  * Usage: npx tsx scripts/ensemble.ts [--runs 500] [--seed 1] [--list] [--poor] [--with balance,stated-heat,pot-probe] [--second-still [--kinds plain,water]]
  *        npx tsx scripts/ensemble.ts --by-hand [--runs 300] [--seed 1] [--list] [--save FILE | --from FILE] [--with steam]
- *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound
+ *        npx tsx scripts/ensemble.ts --delays | --conditions | --bound | --books
  * With --poor the stills have little or no column; with --with instruments stand beside the head, or the heat is stated within 5 %. With --second-still they are simulated by other physics than the
  * project's own, and each kind of run has a line of its own. With --by-hand a third still is heated as people do, mostly with a flame
  * that is taken away and put back; its runs can be kept in a file and judged again, with a reading of
  * their own probe in steam where nobody knew the air pressure, and
  * what other channels can do to its calls is measured by scripts/channel-faults.ts. With --delays it compares the plateau-ending test with the best
  * test that has the same unknowns instead, with --conditions it measures the alarms that have nothing to do with the main fraction,
- * with --bound the forecast as it would be if the twin were the still.
+ * with --bound the forecast as it would be if the twin were the still, with --books the strengths in the books of cuts that nobody measured.
  */
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { measureByHand } from './by-hand/measure-by-hand.ts';
 import { settingsWithSteam } from './by-hand/steam-before-run.ts';
 import { watchRun } from './by-hand/watch-run.ts';
+import { booksStudy } from './ensemble/books-study.ts';
 import { conditionsStudy } from './ensemble/conditions-study.ts';
 import { delayStudy } from './ensemble/delay-study.ts';
 import { drawRun, instruments, poorStills, teachingStills } from './ensemble/draw-run.ts';
@@ -46,6 +47,7 @@ const { values: options } = parseArgs({
     bound: { type: 'boolean', default: false },
     conditions: { type: 'boolean', default: false },
     delays: { type: 'boolean', default: false },
+    books: { type: 'boolean', default: false },
   },
 });
 if (options.delays) {
@@ -72,6 +74,10 @@ if (options['by-hand']) {
 }
 if (options.bound) {
   for (const line of forecastBound(runs, options.seed)) console.log(line);
+  process.exit(0);
+}
+if (options.books) {
+  for (const line of booksStudy(runs, options.seed)) console.log(line);
   process.exit(0);
 }
 if (options.conditions) {

@@ -20,7 +20,6 @@ export {
   isVolumeTable,
   type RunByVolume,
   runByVolume,
-  volumeCutWords,
   volumeReadings,
 } from './by-volume/index.ts';
 export {
@@ -208,6 +207,7 @@ export { createRandom } from './random/index.ts';
 export {
   type Block,
   bookTables,
+  cutsByVolumeTable,
   type DocumentTable,
   distillationKind,
   fermentKind,

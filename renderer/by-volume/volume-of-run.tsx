@@ -28,8 +28,8 @@ const basisWords: Readonly<Record<RunByVolume['basis'], string>> = {
   table: say('The table gives volumes and no times, so it is judged by its temperatures alone.'),
   'receiver-volume': say('Volumes as the receiver was measured.'),
   'receiver-mass': say('Volumes from the balance under the receiver.'),
-  booked: say('Volumes as written down, evenly between one and the next.'),
-  'drip-rate': say('Volumes from the drip rate below, even all along.'),
+  booked: say('Volumes as written down, and as at an even heat from one to the next.'),
+  'drip-rate': say('Volumes from the drip rate below, as at an even heat.'),
 };
 
 /** A run against the volume of distillate: the figure of the textbook, its strength, where to cut. */
@@ -46,13 +46,13 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
   const dripRateMlPerMin = positive(drip);
   const refluxRatio = positive(reflux);
   const all = useMemo(() => [...inputs, ...lateMarks], [inputs, lateMarks]);
-  const { cuts } = useMemo(
-    () => booksOfRun({ settings, inputs: all, verdicts, endS }),
-    [settings, all, verdicts, endS],
-  );
+  const { distillate } = useMemo(() => {
+    const entries = dripRateMlPerMin === null ? undefined : { cuts: [], dripRateMlPerMin };
+    return booksOfRun({ settings, inputs: all, verdicts, endS, entries });
+  }, [settings, all, verdicts, endS, dripRateMlPerMin]);
   const byVolume = useMemo(
-    () => runByVolume({ settings, inputs: all, endS, rows, refluxRatio, dripRateMlPerMin, cuts }),
-    [settings, all, endS, rows, refluxRatio, dripRateMlPerMin, cuts],
+    () => runByVolume({ settings, inputs: all, rows, refluxRatio, distillate }),
+    [settings, all, rows, refluxRatio, distillate],
   );
   const { name, imported } = summary;
   const shown = { byVolume, settings, name, imported };

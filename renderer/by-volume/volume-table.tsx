@@ -1,45 +1,32 @@
-import { type RunByVolume, say, told, volumeCutWords } from '#shared-core';
-import { useWords } from '../words/index.ts';
+import { cutsByVolumeTable, inDecimals, type RunByVolume, told } from '#shared-core';
+import { usePreferences } from '../parts/index.ts';
 
-/** The cuts by the temperature, and what is in all of them together. */
+/** The cuts by the temperature, and what is in all of them together, in the words of the report. */
 export function VolumeTable({ byVolume }: { readonly byVolume: RunByVolume }) {
-  const words = useWords();
-  const last = byVolume.course.findLast(({ collectedAbv }) => collectedAbv !== null);
-  const parts = byVolume.verdict.cuts.map(({ cut, fromMl, toMl, meanAbv }) => ({
-    name: told(volumeCutWords[cut]),
-    fromMl,
-    toMl,
-    abv: meanAbv,
-  }));
-  if (last?.collectedAbv != null) {
-    parts.push({
-      name: say('All together'),
-      fromMl: 0,
-      toMl: last.volumeMl,
-      abv: last.collectedAbv,
-    });
-  }
-  if (parts.length === 0) return null;
+  const decimal = usePreferences((preferences) => preferences.decimal);
+  const { caption, columns, rows } = cutsByVolumeTable(byVolume);
+  if (rows.length === 0) return null;
   return (
     <table className="numbers volume-cuts">
-      <caption>{say('Cuts by the temperature')}</caption>
+      <caption>{told(caption)}</caption>
       <thead>
         <tr>
-          <th scope="col">{say('Part')}</th>
-          <th scope="col">{say('From')}</th>
-          <th scope="col">{say('To')}</th>
-          <th scope="col">{say('Mean strength at 20 °C')}</th>
+          {columns.map(({ title }) => (
+            <th key={title} scope="col">
+              {told(title)}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>
-        {parts.map(({ name, fromMl, toMl, abv }) => (
+        {rows.map(([name = '', ...cells]) => (
           <tr key={name}>
-            <th scope="row">{name}</th>
-            <td className="number">{words.quantity(fromMl, 1, 'mL')}</td>
-            <td className="number">{words.quantity(toMl, 1, 'mL')}</td>
-            <td className="number">
-              {words.number(abv.low, 0)}–{words.quantity(abv.high, 0, '% vol')}
-            </td>
+            <th scope="row">{told(name)}</th>
+            {cells.map((cell, place) => (
+              <td key={columns[place + 1]?.title} className="number">
+                {inDecimals(told(cell), decimal)}
+              </td>
+            ))}
           </tr>
         ))}
       </tbody>

@@ -84,7 +84,7 @@ function printed({ verdicts, byVolume }: AnalysedFile) {
 
 /** A table without times. */
 function againstVolume(
-  { inputs, endS }: AnalyseSource,
+  { inputs }: AnalyseSource,
   settings: RunSettings,
   books: BookEntries | null,
 ): RunByVolume | null {
@@ -92,10 +92,8 @@ function againstVolume(
   return runByVolume({
     settings,
     inputs,
-    endS,
     rows: [],
     refluxRatio,
-    dripRateMlPerMin: null,
-    cuts: [],
+    distillate: null,
   });
 }

@@ -118,6 +118,7 @@ export function bookLiquid({ name, amount, strength }: LiquidMeasurement): Booke
 const strengthReasons: Readonly<Record<StrengthMeasurement['by'], string>> = {
   stated: 'the strength as stated',
   label: 'the strength on the label',
+  'head-temperature': 'the head temperature while it was collected',
   refractometer: 'the refractometer and its scale',
   'gas-chromatograph': 'the chromatogram and its standards',
   alcoholometer: 'the alcoholometer and its temperature, through OIML R 22',

@@ -1,3 +1,4 @@
+import type { DistillateCourse } from '../distillate/index.ts';
 import { OutOfRangeError } from '../result/index.ts';
 import { assumedWords, chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
@@ -13,6 +14,7 @@ import {
   type LiquidMeasurement,
 } from './book-liquid.ts';
 import { type CutRecord, cutsOfRun, isEmptyCut } from './cuts-of-run.ts';
+import { distillateOfRun } from './distillate-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
@@ -47,6 +49,8 @@ export interface RunBooks {
   readonly ferment: FermentYield | null;
   /** Null where the charge is of no ferment that was kept in this program. */
   readonly fromFerment: FromFerment | null;
+  /** What came over by when; null where the head never told how strong. */
+  readonly distillate: DistillateCourse | null;
   readonly refluxRatio: number | null;
   /** What the books are made from, liquid by liquid as it was measured; the sugar [g] where it is known. */
   readonly measured: readonly MeasuredLiquid[];
@@ -59,7 +63,7 @@ export interface RunBooks {
 export interface RunToBook {
   readonly settings: Pick<RunSettings, 'charge' | 'ferment' | 'rig' | 'pressure' | 'probe'>;
   readonly inputs: readonly RunInput[];
-  readonly verdicts: Pick<Verdicts, 'estimates'>;
+  readonly verdicts: Pick<Verdicts, 'estimates' | 'events'>;
   readonly endS: number;
   readonly entries?: BookEntries | undefined;
 }
@@ -73,7 +77,7 @@ export interface RunToBook {
  *
  * Source: see the functions named.
  * @example
- * const run = { settings: defaultRunSettings, inputs: [], verdicts: { estimates: [] }, endS: 0 };
+ * const run = { settings: defaultRunSettings, inputs: [], verdicts: { estimates: [], events: [] }, endS: 0 };
  * booksOfRun(run).charge.ethanolMl.value // ≈ 31.5 ± 1e-6
  * booksOfRun(run).balance // => null
  */
@@ -84,17 +88,16 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));
   const vapourUntilS =
     verdicts.estimates.findLast(({ headVapourAbv }) => headVapourAbv !== null)?.timeS ?? null;
-  const cuts = withEntries(
+  const records = withEntries(
     withEntries(cutsOfRun({ inputs, endS, vapourUntilS }), markedCuts, endS),
     entries?.cuts ?? [],
     endS,
-  ).map((cut) =>
-    bookCut(cut, {
-      charge,
-      estimates: verdicts.estimates,
-      whenFromHead: () => fromHeadWords(settings, inputs),
-      assumptions,
-    }),
+  );
+  const dripRateMlPerMin = entries?.dripRateMlPerMin ?? null;
+  const distillate = distillateOfRun({ inputs, endS, verdicts, cuts: records, dripRateMlPerMin });
+  const whenFromHead = () => fromHeadWords(settings, inputs, distillate);
+  const cuts = records.map((cut) =>
+    bookCut(cut, { charge, distillate, whenFromHead, assumptions }),
   );
   const part = (name: string, measured: PartlyMeasured) =>
     withinCharge(bookPart(name, measured, assumptions), charge, assumptions);
@@ -172,6 +175,7 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
             isCollectedWhole: !isCutUnmeasured,
             yields,
           }),
+    distillate,
     refluxRatio: entries?.refluxRatio ?? null,
     assumptions: [...assumptions],
   };
@@ -311,7 +315,7 @@ function bookMeasured(liquid: LiquidMeasurement, assumptions: Set<string>): Book
 /** What each liquid is booked against. */
 interface Bookkeeping {
   readonly charge: BookedLiquid;
-  readonly estimates: Verdicts['estimates'];
+  readonly distillate: DistillateCourse | null;
   readonly whenFromHead: () => readonly string[];
   readonly assumptions: Set<string>;
 }
@@ -319,12 +323,12 @@ interface Bookkeeping {
 /** A strength that nobody measured is estimated only where there is an amount that it could be of. */
 function bookCut(
   cut: CutRecord,
-  { charge, estimates, whenFromHead, assumptions }: Bookkeeping,
+  { charge, distillate, whenFromHead, assumptions }: Bookkeeping,
 ): BookedCut {
   const { number, amount } = cut;
   const name = worded('Cut {number}', { number });
   const fromHead =
-    cut.strength !== null || amount === null ? null : strengthFromHead(cut, estimates);
+    cut.strength !== null || amount === null ? null : strengthFromHead(cut, distillate);
   const strength = cut.strength ?? fromHead;
   if (fromHead !== null) for (const words of whenFromHead()) assumptions.add(words);
   const booked =

@@ -5,7 +5,7 @@ export { benchUncertainty } from './bench-uncertainty.ts';
 export { type BookEntries, bookEntriesSchema } from './book-entries.ts';
 export type { BookedLiquid } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks } from './books-of-run.ts';
-export { cutsOfRun, isEmptyCut } from './cuts-of-run.ts';
+export { cutsOfRun } from './cuts-of-run.ts';
 export {
   type FermentYield,
   gayLussacGPerG,

@@ -8,7 +8,7 @@ import {
   strengthFromDensity,
 } from '../alcoholometry/index.ts';
 import { requireInRange } from '../result/index.ts';
-import { coverageFactor95, mapEstimate } from '../uncertainty/index.ts';
+import { coverageFactor95, type Estimate, mapEstimate } from '../uncertainty/index.ts';
 import type { Quantity } from './quantity.ts';
 
 /** The error of an instrument itself, in the unit of its scale; readings under one name share it. */
@@ -21,6 +21,8 @@ export interface SharedInstrument {
 export type StrengthMeasurement =
   /** Known beforehand, or printed on a label, at 20 °C [% vol]. */
   | { readonly by: 'stated' | 'label'; readonly strengthAbv: Quantity }
+  /** Not measured but concluded from the head temperature while it was collected, at 20 °C [% vol]; with its 95 % interval, which lies unevenly near the azeotrope. */
+  | { readonly by: 'head-temperature'; readonly strengthAbv: Estimate }
   /** Read on the scale of a refractometer or found by gas chromatography, at 20 °C [% vol]. */
   | {
       readonly by: 'refractometer' | 'gas-chromatograph';
@@ -82,6 +84,8 @@ export function measuredStrength(measurement: StrengthMeasurement): Strength {
     case 'stated':
     case 'label':
       return statedStrength(measurement.strengthAbv);
+    case 'head-temperature':
+      return strengthWithin(measurement.strengthAbv);
     case 'refractometer':
     case 'gas-chromatograph': {
       const { strengthAbv, instrument } = measurement;
@@ -145,13 +149,13 @@ function weighedStrength(weighed: Extract<StrengthMeasurement, { by: 'balance' }
 }
 
 function statedStrength({ value, standardUncertainty }: Quantity): Strength {
-  requireInRange('strength', value, 0, 100, '% vol');
   const reach = coverageFactor95 * standardUncertainty;
-  const strength = {
-    value,
-    low: Math.max(0, value - reach),
-    high: Math.min(100, value + reach),
-  };
+  return strengthWithin({ value, low: value - reach, high: value + reach });
+}
+
+function strengthWithin({ value, low, high }: Estimate): Strength {
+  requireInRange('strength', value, 0, 100, '% vol');
+  const strength = { value, low: Math.max(0, low), high: Math.min(100, high) };
   return {
     alcoholByVolume: strength,
     ethanolMassFraction: mapEstimate(strength, (abv) =>

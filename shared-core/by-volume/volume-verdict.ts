@@ -1,8 +1,9 @@
+import { meanStrength, type StrengthPoint } from '../distillate/index.ts';
 import { limitTemperatureC } from '../equilibrium/index.ts';
 import type { RunSettings } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
-import { worded } from '../wording/index.ts';
-import type { VolumePoint } from './volume-course.ts';
+import { intervalWords, worded } from '../wording/index.ts';
+import type { CourseByVolume, VolumePoint } from './volume-course.ts';
 
 /** One part of the distillate, from volume to volume. */
 export interface VolumeCut {
@@ -44,7 +45,7 @@ type Strong = VolumePoint & { readonly vapourAbv: Estimate };
  * volumeVerdict(volumeCourse([at(1, 90), at(2, 91), at(3, 93)], settings), settings).mainFraction // => false
  */
 export function volumeVerdict(
-  course: readonly VolumePoint[],
+  { points, strengths, allMl }: CourseByVolume,
   settings: Pick<RunSettings, 'pressure' | 'leastStrengthAbv' | 'firstFraction'>,
 ): VolumeVerdict {
   const { leastStrengthAbv } = settings;
@@ -54,7 +55,7 @@ export function volumeVerdict(
     temperature: limitTemperatureC({ leastStrengthAbv, pressureKPa }).toFixed(1),
     pressure: pressureKPa.toFixed(1),
   });
-  const wet = course.filter((point): point is Strong => point.vapourAbv !== null);
+  const wet = points.filter((point): point is Strong => point.vapourAbv !== null);
   const [firstWet] = wet;
   if (firstWet === undefined) {
     const because = worded(
@@ -63,7 +64,6 @@ export function volumeVerdict(
     );
     return { mainFraction: false, because, cuts: [] };
   }
-  const lastMl = wet.at(-1)?.volumeMl ?? firstWet.volumeMl;
   const until = lastStrong(wet, leastStrengthAbv);
   if (until === null) {
     const best = wet.reduce((a, b) => (b.vapourAbv.value > a.vapourAbv.value ? b : a));
@@ -76,20 +76,20 @@ export function volumeVerdict(
         head: best.headC.toFixed(1),
       },
     );
-    return { mainFraction: false, because, cuts: [part(wet, 0, lastMl, 'weaker')] };
+    return { mainFraction: false, because, cuts: [part(strengths, 0, allMl, 'weaker')] };
   }
-  const firstMl = Math.min(lastMl, firstFractionMl(settings));
-  const first = firstMl > 0 ? [part(wet, 0, firstMl, 'first')] : [];
+  const firstMl = Math.min(allMl, firstFractionMl(settings));
+  const first = firstMl > 0 ? [part(strengths, 0, firstMl, 'first')] : [];
   if (until <= firstMl) {
     const because = worded(
       'The vapour was as strong as {limit} only up to {until} mL, within the {first} mL of the first fraction that were set: nothing was left for a main fraction.',
       { limit, until: until.toFixed(1), first: firstMl.toFixed(1) },
     );
-    const rest = firstMl < lastMl ? [part(wet, firstMl, lastMl, 'weaker')] : [];
+    const rest = firstMl < allMl ? [part(strengths, firstMl, allMl, 'weaker')] : [];
     return { mainFraction: false, because, cuts: [...first, ...rest] };
   }
-  const strong = part(wet, firstMl, until, 'as-wanted');
-  const isWeakLater = until < lastMl;
+  const strong = part(strengths, firstMl, until, 'as-wanted');
+  const isWeakLater = until < allMl;
   const isDoubtful = strong.meanAbv.low < leastStrengthAbv;
   const values = {
     limit,
@@ -115,7 +115,7 @@ export function volumeVerdict(
   return {
     mainFraction: true,
     because,
-    cuts: [...first, strong, ...(isWeakLater ? [part(wet, until, lastMl, 'weaker')] : [])],
+    cuts: [...first, strong, ...(isWeakLater ? [part(strengths, until, allMl, 'weaker')] : [])],
   };
 }
 
@@ -136,39 +136,12 @@ function lastStrong(wet: readonly Strong[], leastAbv: number): number | null {
 }
 
 function part(
-  wet: readonly Strong[],
+  strengths: readonly StrengthPoint[],
   fromMl: number,
   toMl: number,
   cut: VolumeCut['cut'],
 ): VolumeCut {
-  const mean = (of: keyof Estimate) =>
-    toMl <= fromMl ? strengthAt(wet, fromMl, of) : area(wet, fromMl, toMl, of) / (toMl - fromMl);
-  return {
-    cut,
-    fromMl,
-    toMl,
-    meanAbv: { value: mean('value'), low: mean('low'), high: mean('high') },
-  };
+  return { cut, fromMl, toMl, meanAbv: meanStrength(strengths, fromMl, toMl) };
 }
 
-/** ∫ q dV between two volumes, by the trapezium rule. */
-function area(wet: readonly Strong[], fromMl: number, toMl: number, of: keyof Estimate): number {
-  const inside = wet.map(({ volumeMl }) => volumeMl).filter((v) => v > fromMl && v < toMl);
-  const ends = [fromMl, ...inside, toMl];
-  return ends.slice(1).reduce((sum, right, index) => {
-    const left = ends[index] ?? fromMl;
-    return sum + ((right - left) * (strengthAt(wet, left, of) + strengthAt(wet, right, of))) / 2;
-  }, 0);
-}
-
-/** Between readings on a straight line; before the first and after the last as there. */
-function strengthAt(wet: readonly Strong[], volumeMl: number, of: keyof Estimate): number {
-  const right = wet.findIndex((point) => point.volumeMl >= volumeMl);
-  const [after, before] = [wet[right] ?? wet.at(-1), wet[right - 1]];
-  if (after === undefined) return 0;
-  if (before === undefined || right === -1) return after.vapourAbv[of];
-  const share = (volumeMl - before.volumeMl) / (after.volumeMl - before.volumeMl);
-  return before.vapourAbv[of] + share * (after.vapourAbv[of] - before.vapourAbv[of]);
-}
-
-const rangeWords = ({ low, high }: Estimate) => `${low.toFixed(0)}–${high.toFixed(0)} % vol`;
+const rangeWords = (strength: Estimate) => intervalWords(strength, '% vol');

@@ -2,6 +2,7 @@
 export { analyseRun } from './analyse-run.ts';
 export { alarmCatalogue, alarmTitles, mostUrgentFirst } from './call/alarm-catalogue.ts';
 export { retiredAlarms } from './call/retired-alarms.ts';
+export { estimateEveryS } from './conclude/staging-log.ts';
 export { createMonitor } from './create-monitor.ts';
 export { heardPressure } from './heard-pressure.ts';
 export { createMarksLedger } from './marks-ledger.ts';

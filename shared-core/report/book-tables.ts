@@ -24,7 +24,7 @@ const column = (title: string, width: number, align: 'start' | 'end' = 'start') 
  *
  * Source: JCGM 100:2008, 7.2 (reporting).
  * @example
- * bookTables(booksOfRun({ settings: defaultRunSettings, inputs: [], verdicts: { estimates: [] }, endS: 0 })).length // => 0
+ * bookTables(booksOfRun({ settings: defaultRunSettings, inputs: [], verdicts: { estimates: [], events: [] }, endS: 0 })).length // => 0
  */
 export function bookTables(books: RunBooks): readonly DocumentTable[] {
   const shown: BooksToShow = { books };

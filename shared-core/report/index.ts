@@ -7,3 +7,4 @@ export { fermentSentence } from './ferment-sentence.ts';
 export { fromFermentFigure } from './from-ferment-blocks.ts';
 export { proofMeaning, proofSightWords } from './proof-words.ts';
 export type { RunKind } from './run-kind.ts';
+export { cutsByVolumeTable } from './volume-blocks.ts';

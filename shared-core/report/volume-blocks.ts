@@ -1,15 +1,16 @@
 import { type RunByVolume, volumeCutWords } from '../by-volume/index.ts';
 import { strengthByVolumeFigure, temperatureByVolumeFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
-import { intervalWords, numberWords } from '../wording/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
+import { intervalWords, numberWords, worded } from '../wording/index.ts';
 import type { Block, DocumentTable } from './document.ts';
 
 const basisWords: Readonly<Record<RunByVolume['basis'], string>> = {
   table: 'as the table gives them',
   'receiver-volume': 'as the receiver was measured all along',
   'receiver-mass': 'from the balance under the receiver, by the density of what came over',
-  booked: 'as written down, evenly between one volume and the next',
-  'drip-rate': 'from the drip rate stated, even all along',
+  booked: 'as written down, and as at an even heat from one volume to the next',
+  'drip-rate': 'from the drip rate stated, as at an even heat',
 };
 
 /** The run against the volume of distillate: the figure of the textbook, the strength, the cuts. */
@@ -31,8 +32,7 @@ export function volumeBlocks(study: RunStudy): readonly Block[] {
           {
             kind: 'figure',
             drawing: strength,
-            caption:
-              'Strength of the vapour against the distillate collected. Shaded: 95 % interval.',
+            caption: `Strength of the vapour against the distillate collected${basis === 'table' ? '' : ', with what the monitor learned of the probe during the run'}. Shaded: 95 % interval.`,
           } as const,
         ]),
     cutsByVolumeTable(byVolume),
@@ -61,30 +61,45 @@ function besideRayleighWords({
   return `On average the head was ${numberWords(size, 1)} K ${meaning} than a simple still of this charge would show; at most they differ by ${numberWords(Math.abs(greatest), 1)} K.`;
 }
 
-function cutsByVolumeTable({ verdict, course }: RunByVolume): DocumentTable {
-  const last = course.findLast(({ collectedAbv }) => collectedAbv !== null);
-  const row = (name: string, fromMl: number, toMl: number, abv: string) => [
+/**
+ * The cuts by the temperature and what is in all of them together, the same in the report and in the window.
+ *
+ * @param byVolume verdict and all that was collected, of `runByVolume`
+ * @returns table in words with units: volumes [mL], mean strengths [% vol at 20 °C] as 95 % intervals; without rows where no strength is known
+ *
+ * Source: see `meanStrength`.
+ * @example
+ * cutsByVolumeTable({ verdict: { cuts: [] }, collected: null }).rows // => []
+ */
+export function cutsByVolumeTable({
+  verdict,
+  collected,
+}: {
+  readonly verdict: Pick<RunByVolume['verdict'], 'cuts'>;
+  readonly collected: RunByVolume['collected'];
+}): DocumentTable {
+  const row = (name: string, fromMl: number, toMl: number, abv: Estimate) => [
     name,
-    fromMl.toFixed(1),
-    toMl.toFixed(1),
-    abv,
+    `${numberWords(fromMl, 1)}\u00a0mL`,
+    `${numberWords(toMl, 1)}\u00a0mL`,
+    intervalWords(abv, '% vol'),
   ];
   return {
     kind: 'table',
-    caption: 'Cuts by the temperature, strength at 20 °C (95 % interval)',
+    caption: worded('Cuts by the temperature (strength at 20 °C: 95 % interval)'),
     columns: [
-      { title: 'Part', align: 'start', width: 4 },
-      { title: 'From / mL', align: 'end', width: 2 },
-      { title: 'To / mL', align: 'end', width: 2 },
-      { title: 'Mean strength', align: 'end', width: 3 },
+      { title: worded('Part'), align: 'start', width: 4 },
+      { title: worded('From'), align: 'end', width: 2 },
+      { title: worded('To'), align: 'end', width: 2 },
+      { title: worded('Mean strength'), align: 'end', width: 3 },
     ],
     rows: [
       ...verdict.cuts.map(({ cut, fromMl, toMl, meanAbv }) =>
-        row(volumeCutWords[cut], fromMl, toMl, intervalWords(meanAbv, '% vol')),
+        row(volumeCutWords[cut], fromMl, toMl, meanAbv),
       ),
-      ...(last?.collectedAbv == null
+      ...(collected === null
         ? []
-        : [row('All together', 0, last.volumeMl, intervalWords(last.collectedAbv, '% vol'))]),
+        : [row(worded('All together'), 0, collected.volumeMl, collected.abv)]),
     ],
   };
 }

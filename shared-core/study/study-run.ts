@@ -109,11 +109,9 @@ export function studyRun(
   const byVolume = runByVolume({
     settings,
     inputs,
-    endS,
     rows,
     refluxRatio: entries?.refluxRatio ?? null,
-    dripRateMlPerMin: entries?.dripRateMlPerMin ?? null,
-    cuts: books.cuts,
+    distillate: books.distillate,
   });
   const pressureKPa =
     plateau?.pressureKPa ?? pressureCourse(settings.pressure, inputs)(endS).pressureKPa;

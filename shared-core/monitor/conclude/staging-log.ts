@@ -24,7 +24,7 @@ export interface StagingLog {
 }
 
 /** Every so often the head's vapour strength goes into the record [s]. */
-const estimateEveryS = 60;
+export const estimateEveryS = 60;
 
 export function createStagingLog(): StagingLog {
   const log = createConclusionLog(worded('The run begins with the warm-up.'));

@@ -14,7 +14,7 @@ test('a strength by the head says what of the probe and of the air pressure nobo
         ...cutOf20Ml,
         ...read.map((mark) => ({ kind: 'mark' as const, timeS: 40, markId: 9, mark })),
       ],
-      verdicts: { estimates },
+      verdicts: { estimates, events: [] },
     }).assumptions.filter((sentence) => sentence.startsWith('Nobody stated'));
   const pressure = 'Nobody stated the air pressure: 101 kPa ± 12 kPa is assumed.';
   const kind = { assumed: ['probe-kind' as const] };

@@ -7,7 +7,7 @@ function booksWith(...marks: readonly MarkBody[]) {
   return booksOfRun({
     settings: defaultRunSettings,
     inputs: marks.map((mark, index) => ({ kind: 'mark', timeS: index, markId: index + 1, mark })),
-    verdicts: { estimates: [] },
+    verdicts: { estimates: [], events: [] },
     endS: 60,
   });
 }

@@ -20,7 +20,7 @@ const books = (has: { readonly cut: boolean; readonly ferment?: FermentOrigin | 
   booksOfRun({
     settings: { ...settings, ferment: has.ferment },
     inputs: [],
-    verdicts: { estimates: [] },
+    verdicts: { estimates: [], events: [] },
     endS: 3600,
     entries: {
       cuts: has.cut

@@ -29,7 +29,7 @@ const settings = {
   charge: { volumeMl: 350, strengthAbv: 9, standardUncertaintyAbv: 0.2 },
 };
 const books = (inputs: readonly RunInput[]) =>
-  booksOfRun({ settings, inputs, verdicts: { estimates: [] }, endS: 3600 });
+  booksOfRun({ settings, inputs, verdicts: { estimates: [], events: [] }, endS: 3600 });
 
 /** Where a mark keeps the uncertainty of which of its readings. */
 const markUncertainties: Readonly<
@@ -302,7 +302,7 @@ describe('booksOfRun', () => {
         strength: { by: 'stated', strengthAbv: { value: 2, standardUncertainty: 0.1 } },
       },
     } as const;
-    const run = { settings, inputs: input, verdicts: { estimates: [] }, endS: 3600 };
+    const run = { settings, inputs: input, verdicts: { estimates: [], events: [] }, endS: 3600 };
     expect(booksOfRun({ ...run, entries: { ...entries, cuts: [] } }).residue?.massG.value).toBe(
       290,
     );

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  booksOfRun,
   createRandom,
   defaultRunSettings,
   type MarkBody,
@@ -168,7 +169,7 @@ describe('a run with times', () => {
     mark: body,
   });
   const { run, batch } = pearRun();
-  const { rows } = studyRun(run);
+  const { rows, verdicts } = studyRun(run);
   const readings = run.inputs.filter(({ kind }) => kind === 'reading');
   const off = mark(3000, 9, { type: 'heat-off' });
   const trueMl = (timeS: number) =>
@@ -177,11 +178,15 @@ describe('a run with times', () => {
     runByVolume({
       settings: run.settings,
       inputs,
-      endS: run.endS,
       rows,
       refluxRatio: null,
-      dripRateMlPerMin: more.drip ?? null,
-      cuts: [],
+      distillate: booksOfRun({
+        settings: run.settings,
+        inputs,
+        endS: run.endS,
+        verdicts,
+        entries: more.drip === undefined ? undefined : { cuts: [], dripRateMlPerMin: more.drip },
+      }).distillate,
     });
   const headAt = (found: ReturnType<typeof against>, volumeMl: number) =>
     found?.course.find((point) => point.volumeMl >= volumeMl)?.headC ?? Number.NaN;

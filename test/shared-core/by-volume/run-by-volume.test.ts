@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultRunSettings, type MarkBody, type RunInput } from '#shared-core';
+import { booksOfRun, defaultRunSettings, type MarkBody, type RunInput } from '#shared-core';
 import { batchByVolume } from '../../../shared-core/by-volume/batch-by-volume.ts';
 import {
   type RunAgainstVolume,
@@ -11,16 +11,7 @@ const pressure = { ...defaultRunSettings.pressure, pressureKPa: 101.325 };
 const probe = { ...defaultRunSettings.probe, lagT90S: 30, offsetK: 0.5, gain: 1.02 };
 const settings = { ...defaultRunSettings, charge, pressure, probe };
 const of = (changes: Partial<RunAgainstVolume>) =>
-  runByVolume({
-    settings,
-    inputs: [],
-    endS: 1800,
-    rows: [],
-    refluxRatio: null,
-    dripRateMlPerMin: 1,
-    cuts: [],
-    ...changes,
-  });
+  runByVolume({ settings, inputs: [], rows: [], refluxRatio: null, distillate: null, ...changes });
 
 const rowsEvery = (stepS: number, fromS: number, untilS: number) =>
   Array.from({ length: (untilS - fromS) / stepS + 1 }, (_, index) => ({
@@ -39,12 +30,42 @@ const rows = [
   ...rowsEvery(60, 300, 1500),
   { timeS: 1560, headC: 70, vapourAbv: null },
 ];
+const estimatesOf = (seen: RunAgainstVolume['rows'], abvAt: (timeS: number) => number = () => 75) =>
+  seen.flatMap(({ timeS, vapourAbv }) => {
+    const value = abvAt(timeS);
+    return vapourAbv === null
+      ? []
+      : [{ timeS, headVapourAbv: { value, low: value - 1, high: value + 1 } }];
+  });
+/** What the books make of such a run: vapour of 75 % vol while the rows have any. */
+const distilled = ({
+  rows: seen = rows,
+  inputs = [],
+  endS = 1800,
+  dripRateMlPerMin = 1,
+  abvAt = () => 75,
+}: {
+  readonly rows?: RunAgainstVolume['rows'];
+  readonly inputs?: readonly RunInput[];
+  readonly endS?: number;
+  readonly dripRateMlPerMin?: number | null;
+  readonly abvAt?: (timeS: number) => number;
+}) => {
+  const { distillate } = booksOfRun({
+    settings,
+    inputs,
+    endS,
+    verdicts: { estimates: estimatesOf(seen, abvAt), events: [] },
+    entries: dripRateMlPerMin === null ? undefined : { cuts: [], dripRateMlPerMin },
+  });
+  return of({ rows: seen, inputs, distillate });
+};
 const pairs = (found: ReturnType<typeof of>) =>
   found?.course.map(({ volumeMl, headC }) => [volumeMl, headC]);
 
 describe('a run whose volume is known over time', () => {
   test('has the calibrated head at each volume, from when the bulb has followed the front until the heat went off', () => {
-    const found = of({ rows, inputs: marked([900, heatOff]) });
+    const found = distilled({ inputs: marked([900, heatOff]) });
     expect(found?.basis).toBe('drip-rate');
     // One millilitre a minute since 300 s.
     expect(pairs(found)).toEqual(
@@ -56,19 +77,23 @@ describe('a run whose volume is known over time', () => {
   });
 
   test('goes on to the last time that the heat was put off, or as long as vapour is there, or to its end', () => {
-    const lastMl = (changes: Partial<RunAgainstVolume>) =>
-      of({ rows, ...changes })?.course.at(-1)?.volumeMl;
+    const lastMl = (run: Parameters<typeof distilled>[0]) =>
+      distilled(run)?.course.at(-1)?.volumeMl;
     const byHand = marked([600, heatOff], [660, { type: 'heat-on' }], [1200, heatOff]);
     expect(lastMl({ inputs: byHand })).toBeCloseTo(15, 9);
     expect(lastMl({})).toBeCloseTo(20, 9);
     expect(lastMl({ endS: 840 })).toBeCloseTo(9, 9);
     expect(lastMl({ inputs: marked([1700, heatOff]) })).toBeCloseTo(20, 9);
     expect(lastMl({ inputs: marked([600, { type: 'heat-eased' }]) })).toBeCloseTo(20, 9);
+    // A flame that is put back under goes on heating.
+    expect(lastMl({ inputs: marked([600, heatOff], [660, { type: 'heat-on' }]) })).toBeCloseTo(
+      20,
+      9,
+    );
   });
 
   test('has volumes on a straight line between those that were read, and none beyond the last', () => {
-    const found = of({
-      rows,
+    const found = distilled({
       inputs: marked([540, read(8)], [840, read(13)], [1200, { type: 'note', text: 'pear' }]),
     });
     expect(found?.basis).toBe('booked');
@@ -89,13 +114,11 @@ describe('a run whose volume is known over time', () => {
       }),
     );
     // 80 % vol are 859.4 kg/m³ at 20 °C, 40 % vol 948.1 kg/m³ (OIML R 22).
-    const weaker = rows.map((row) =>
-      row.vapourAbv === null ? row : { ...row, vapourAbv: { value: row.timeS < 840 ? 80 : 40 } },
-    );
+    const abvAt = (timeS: number) => (timeS < 840 ? 80 : 40);
     // A receiver is weighed empty, before there is any vapour.
     const empty = marked([200, { type: 'mass-read', massG: 0 }]);
-    expect(of({ rows, inputs: empty, dripRateMlPerMin: null })).toBeNull();
-    const found = of({ rows: weaker, inputs: weighed });
+    expect(distilled({ inputs: empty, dripRateMlPerMin: null })).toBeNull();
+    const found = distilled({ inputs: weighed, abvAt });
     const at = (volumeMl: number) =>
       found?.course.some((point) => Math.abs(point.volumeMl - volumeMl) < 0.01);
     expect([at(10), at(10 + 8.594 / 0.9481), found?.basis]).toEqual([true, true, 'receiver-mass']);
@@ -103,7 +126,7 @@ describe('a run whose volume is known over time', () => {
 
   test('shows some two hundred points of a long run, first and last among them', () => {
     const long = (count: number) => {
-      const course = of({ rows: rowsEvery(1, 300, 299 + count), endS: 9000 })?.course;
+      const course = distilled({ rows: rowsEvery(1, 300, 299 + count), endS: 9000 })?.course;
       return [course?.length, course?.[0]?.volumeMl, course?.at(-1)?.volumeMl];
     };
     // The first sixty seconds are the bulb's.
@@ -113,10 +136,10 @@ describe('a run whose volume is known over time', () => {
   });
 
   test('is none without vapour, without volumes, or with fewer than three points', () => {
-    expect(of({ rows: rows.map((row) => ({ ...row, vapourAbv: null })) })).toBeNull();
-    expect(of({ rows, dripRateMlPerMin: null })).toBeNull();
-    expect(of({ rows, endS: 479 })).toBeNull();
-    expect(of({ rows, endS: 480 })?.course).toHaveLength(3);
+    expect(distilled({ rows: rows.map((row) => ({ ...row, vapourAbv: null })) })).toBeNull();
+    expect(distilled({ dripRateMlPerMin: null })).toBeNull();
+    expect(distilled({ endS: 479 })).toBeNull();
+    expect(distilled({ endS: 480 })?.course).toHaveLength(3);
   });
 });
 
@@ -160,10 +183,18 @@ describe('the air pressure that a run against volume is reckoned by', () => {
     ['what a barometer on the line showed', guessed, barometer, 94.2, 0.3],
     ['what somebody read', exact, readKPa(97), 97, 0.3],
   ])('is %s', (_, known, inputs, pressureKPa, standardUncertaintyKPa) => {
-    const found = of({ settings: known, inputs, rows });
+    const { distillate } = booksOfRun({
+      settings,
+      inputs: [],
+      endS: 1800,
+      verdicts: { estimates: estimatesOf(rows), events: [] },
+      entries: { cuts: [], dripRateMlPerMin: 1 },
+    });
+    const found = of({ settings: known, inputs, rows, distillate });
     const at = of({
       settings: { ...exact, pressure: { ...known.pressure, pressureKPa, standardUncertaintyKPa } },
       rows,
+      distillate,
     });
     const told = (run: typeof found) => [
       run?.pressureKPa,

@@ -1,18 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  azeotrope,
-  defaultRunSettings,
-  dewPoint,
-  type Mark,
-  type MarkBody,
-  type RunInput,
-} from '#shared-core';
+import { defaultRunSettings, dewPoint, type RunInput } from '#shared-core';
 import { moleFractionFromStrength } from '../../../shared-core/alcoholometry/strength-and-mole-fraction.ts';
 import { balanceDoubt } from '../../../shared-core/by-volume/balance-doubt.ts';
-import {
-  distillateOverTime,
-  type RunToMeasure,
-} from '../../../shared-core/by-volume/distillate-over-time.ts';
 import { type VolumePoint, volumeCourse } from '../../../shared-core/by-volume/volume-course.ts';
 import { volumeReadings } from '../../../shared-core/by-volume/volume-reading.ts';
 import { volumeVerdict } from '../../../shared-core/by-volume/volume-verdict.ts';
@@ -21,10 +10,21 @@ const exactly = (value: number) => ({ value, low: value - 2, high: value + 1 });
 const point = (volumeMl: number, abv: number | null): VolumePoint => ({
   volumeMl,
   headC: 80,
-  aboveAzeotropeK: 1,
   vapourAbv: abv === null ? null : exactly(abv),
   collectedAbv: abv === null ? null : exactly(abv),
 });
+/** Of points whose volumes were read. */
+const verdictOf = (points: readonly VolumePoint[], wanted: Parameters<typeof volumeVerdict>[1]) =>
+  volumeVerdict(
+    {
+      points,
+      allMl: points.findLast(({ vapourAbv }) => vapourAbv !== null)?.volumeMl ?? 0,
+      strengths: points.flatMap(({ volumeMl, vapourAbv }) =>
+        vapourAbv === null ? [] : [{ volumeMl, abv: vapourAbv, stretch: null }],
+      ),
+    },
+    wanted,
+  );
 const settings = {
   ...defaultRunSettings,
   leastStrengthAbv: 80,
@@ -35,7 +35,7 @@ const limitWords = (because: string) => because.replace(/\d\d\.\d °C at/, '83.3
 
 describe('up to which volume the vapour was as strong as wanted', () => {
   test('is read on a straight line between the last strong reading and the first weak one', () => {
-    const { mainFraction, cuts, because } = volumeVerdict(
+    const { mainFraction, cuts, because } = verdictOf(
       [point(2, 90), point(4, 86), point(6, 78), point(8, 60)],
       settings,
     );
@@ -54,17 +54,17 @@ describe('up to which volume the vapour was as strong as wanted', () => {
     });
     expect(cuts[1]?.meanAbv.value).toBeCloseTo((39.5 + 138) / 2.5, 9);
     expect(limitWords(because)).toBe(
-      `The vapour was as strong as ${limit} up to 5.5 mL, 85–88 % vol on average; what came later was weaker.`,
+      `The vapour was as strong as ${limit} up to 5.5 mL, 85.4–88.4\u00a0% vol on average; what came later was weaker.`,
     );
   });
 
   test('goes up to where it fell for the last time, and as far as the readings where it never did', () => {
-    const twice = volumeVerdict([point(2, 82), point(4, 70), point(6, 84), point(8, 76)], settings);
+    const twice = verdictOf([point(2, 82), point(4, 70), point(6, 84), point(8, 76)], settings);
     expect(twice.cuts[0]?.toMl).toBeCloseTo(7, 9);
-    const strong = volumeVerdict([point(2, 90), point(4, 90)], settings);
+    const strong = verdictOf([point(2, 90), point(4, 90)], settings);
     expect(strong.cuts.map(({ cut, toMl }) => [cut, toMl])).toEqual([['as-wanted', 4]]);
     expect(strong.because).toContain('; the readings end before it grew weaker.');
-    const justSo = volumeVerdict([point(2, 80), point(4, 70)], settings);
+    const justSo = verdictOf([point(2, 80), point(4, 70)], settings);
     expect(justSo.cuts[0]?.toMl).toBe(2);
     expect(justSo.because).toContain(
       ', so by the thermometer’s uncertainty it may have been weaker all along; what came',
@@ -72,18 +72,18 @@ describe('up to which volume the vapour was as strong as wanted', () => {
   });
 
   test('is none where it never was, or no reading is warm enough', () => {
-    const weak = volumeVerdict([point(2, 60), point(4, 66), point(6, 50)], settings);
+    const weak = verdictOf([point(2, 60), point(4, 66), point(6, 50)], settings);
     expect(weak).toMatchObject({
       mainFraction: false,
       cuts: [{ cut: 'weaker', fromMl: 0, toMl: 6 }],
     });
     expect(limitWords(weak.because)).toBe(
-      `At no volume was the vapour as strong as ${limit}: at its strongest it held 64–67 % vol, at 4 mL and 80.0 °C.`,
+      `At no volume was the vapour as strong as ${limit}: at its strongest it held 64.0–67.0\u00a0% vol, at 4 mL and 80.0 °C.`,
     );
     // Whole degrees often stand the same twice: the first is told.
-    const even = volumeVerdict([point(2, 60), point(4, 66), point(6, 66)], settings);
-    expect(even.because).toContain('it held 64–67 % vol, at 4 mL and');
-    const cold = volumeVerdict([point(2, null), point(4, null)], settings);
+    const even = verdictOf([point(2, 60), point(4, 66), point(6, 66)], settings);
+    expect(even.because).toContain('it held 64.0–67.0\u00a0% vol, at 4 mL and');
+    const cold = verdictOf([point(2, null), point(4, null)], settings);
     expect(cold).toMatchObject({ mainFraction: false, cuts: [] });
     expect(limitWords(cold.because)).toBe(
       `No reading is warm enough for vapour of ethanol and water, so nothing can be said of ${limit}.`,
@@ -92,7 +92,7 @@ describe('up to which volume the vapour was as strong as wanted', () => {
 
   test('begins behind a first fraction that was set in millilitres', () => {
     const saidAfter = (volumeMl: number) =>
-      volumeVerdict([point(2, 90), point(4, 86), point(6, 78), point(8, 60)], {
+      verdictOf([point(2, 90), point(4, 86), point(6, 78), point(8, 60)], {
         ...settings,
         firstFraction: { kind: 'volume', volumeMl },
       });
@@ -119,7 +119,7 @@ describe('up to which volume the vapour was as strong as wanted', () => {
   });
 
   test('has a strength even where not a drop has come over yet', () => {
-    const { cuts } = volumeVerdict([point(0, 60), point(0, 58)], settings);
+    const { cuts } = verdictOf([point(0, 60), point(0, 58)], settings);
     expect(cuts).toEqual([{ cut: 'weaker', fromMl: 0, toMl: 0, meanAbv: exactly(60) }]);
   });
 });
@@ -132,7 +132,7 @@ describe('the course by volume', () => {
         .temperatureC;
     const probe = { ...defaultRunSettings.probe, offsetK: 1, gain: 1.01 };
     const read = (abv: number) => (headC(abv) - 1) / 1.01;
-    const course = volumeCourse(
+    const { points: course } = volumeCourse(
       [
         { volumeMl: 0, headC: 20 },
         { volumeMl: 2, headC: read(80) },
@@ -140,11 +140,10 @@ describe('the course by volume', () => {
       ],
       { probe, pressure: { ...pressure, source: 'barometer' } },
     );
-    const { temperatureC: azeotropeC } = azeotrope(101.325);
     expect(course[0]).toMatchObject({
       vapourAbv: null,
       collectedAbv: null,
-      aboveAzeotropeK: expect.closeTo(1 + 1.01 * 20 - azeotropeC, 6),
+      headC: expect.closeTo(1 + 1.01 * 20, 9),
     });
     expect(course[1]?.headC).toBeCloseTo(headC(80), 9);
     expect(course[1]?.vapourAbv?.value).toBeCloseTo(80, 1);
@@ -153,7 +152,7 @@ describe('the course by volume', () => {
     expect(course[2]?.collectedAbv?.value).toBeCloseTo((160 + 280) / 6, 1);
     expect(course[2]?.collectedAbv?.low).toBeLessThan((160 + 280) / 6);
     expect(
-      volumeCourse([{ volumeMl: 0, headC: read(80) }], { probe, pressure })[0]?.collectedAbv,
+      volumeCourse([{ volumeMl: 0, headC: read(80) }], { probe, pressure }).points[0]?.collectedAbv,
     ).toBeNull();
   });
 
@@ -190,151 +189,6 @@ describe('the course by volume', () => {
     expect(
       volumeReadings([...three, reading('receiver', 7), reading('head', 99, { quality: 'bad' })]),
     ).toHaveLength(3);
-  });
-});
-
-describe('the distillate of a run with times', () => {
-  const run = (changed: Partial<RunToMeasure>): RunToMeasure => ({
-    inputs: [],
-    arrivedS: 300,
-    untilS: 1000,
-    cuts: [],
-    dripRateMlPerMin: null,
-    strengthAt: () => 80,
-    ...changed,
-  });
-  const received = (timeS: number, value: number, unit: 'mL' | 'g' = 'mL'): RunInput => ({
-    kind: 'reading',
-    timeS,
-    channel: 'receiver',
-    value,
-    unit,
-    quality: 'good',
-  });
-  const marked = (...marks: readonly (readonly [number, MarkBody])[]): readonly Mark[] =>
-    marks.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
-
-  test('is what a receiver gains once vapour has come; one whose reading falls was changed', () => {
-    const inputs = [
-      received(100, 3),
-      received(400, 5),
-      received(500, 9),
-      received(600, 0),
-      received(700, 2),
-    ];
-    expect(distillateOverTime(run({ inputs }))).toEqual({
-      basis: 'receiver-volume',
-      points: [
-        { timeS: 300, volumeMl: 0 },
-        { timeS: 400, volumeMl: 2 },
-        { timeS: 500, volumeMl: 6 },
-        { timeS: 700, volumeMl: 8 },
-      ],
-    });
-    expect(distillateOverTime(run({ inputs: [received(400, 5)] }))).toBeNull();
-    const bad = inputs.map((input) => ({ ...input, quality: 'bad' }) as RunInput);
-    expect(distillateOverTime(run({ inputs: bad }))).toBeNull();
-  });
-
-  test('is a mass over the density of what drips, 80 % vol where nothing tells', () => {
-    const inputs = [received(300, 0, 'g'), received(400, 8.594, 'g')];
-    // 80 % vol are 859.4 kg/m³ at 20 °C (OIML R 22), 40 % vol 948.1 kg/m³.
-    expect(distillateOverTime(run({ inputs }))).toEqual({
-      basis: 'receiver-mass',
-      points: [
-        { timeS: 300, volumeMl: 0 },
-        { timeS: 400, volumeMl: expect.closeTo(10, 1) },
-      ],
-    });
-    const at = (strengthAt: RunToMeasure['strengthAt']) =>
-      distillateOverTime(run({ inputs, strengthAt }))?.points.at(-1)?.volumeMl;
-    expect(at(() => null)).toBeCloseTo(10, 1);
-    expect(at(() => 40)).toBeCloseTo(8.594 / 0.9481, 1);
-  });
-
-  test('is what was written down of receivers, added up, what was read after the heat at its end', () => {
-    const inputs = marked(
-      [400, { type: 'volume-read', volumeMl: 4 }],
-      [500, { type: 'receiver-changed', volumeMl: 6 }],
-      [600, { type: 'mass-read', massG: 8.594 }],
-      [700, { type: 'receiver-changed', volumeMl: null }],
-      [800, { type: 'volume-read', volumeMl: 3 }],
-      [900, { type: 'note', text: 'pear' }],
-      [1200, { type: 'volume-read', volumeMl: 5 }],
-      [1300, { type: 'volume-read', volumeMl: 5.5 }],
-    );
-    expect(distillateOverTime(run({ inputs }))).toEqual({
-      basis: 'booked',
-      points: [
-        { timeS: 300, volumeMl: 0 },
-        { timeS: 400, volumeMl: 4 },
-        { timeS: 500, volumeMl: 6 },
-        { timeS: 600, volumeMl: expect.closeTo(16, 1) },
-        { timeS: 800, volumeMl: expect.closeTo(19, 1) },
-        { timeS: 1000, volumeMl: expect.closeTo(21.5, 1) },
-      ],
-    });
-  });
-
-  test('ends with a receiver that was taken away unmeasured, unless nothing could have been in it', () => {
-    const inputs = marked(
-      [200, { type: 'receiver-changed', volumeMl: null }],
-      [400, { type: 'volume-read', volumeMl: 4 }],
-      [500, { type: 'receiver-changed', volumeMl: null }],
-      [600, { type: 'receiver-changed', volumeMl: null }],
-      [800, { type: 'volume-read', volumeMl: 3 }],
-    );
-    expect(distillateOverTime(run({ inputs }))?.points).toEqual([
-      { timeS: 300, volumeMl: 0 },
-      { timeS: 400, volumeMl: 4 },
-    ]);
-    // All of them measured later tell more than one of them at the bench.
-    const cuts = [
-      { toS: 500, volumeMl: 5 },
-      { toS: 900, volumeMl: 9 },
-    ];
-    expect(distillateOverTime(run({ inputs, cuts }))?.points.at(-1)).toEqual({
-      timeS: 900,
-      volumeMl: 14,
-    });
-  });
-
-  test('is else that of the cuts measured later, else of a drip rate', () => {
-    const cuts = [
-      { toS: 500, volumeMl: 6 },
-      { toS: 900, volumeMl: 9 },
-    ];
-    expect(distillateOverTime(run({ cuts, dripRateMlPerMin: 1 }))).toEqual({
-      basis: 'booked',
-      points: [
-        { timeS: 300, volumeMl: 0 },
-        { timeS: 500, volumeMl: 6 },
-        { timeS: 900, volumeMl: 15 },
-      ],
-    });
-    expect(distillateOverTime(run({ dripRateMlPerMin: 1.2 }))).toEqual({
-      basis: 'drip-rate',
-      points: [
-        { timeS: 300, volumeMl: 0 },
-        { timeS: 1000, volumeMl: expect.closeTo(14, 9) },
-      ],
-    });
-    expect(distillateOverTime(run({ dripRateMlPerMin: 1.2, untilS: 300 }))).toBeNull();
-    expect(distillateOverTime(run({}))).toBeNull();
-  });
-
-  test('never falls, and counts nothing before vapour came', () => {
-    const inputs = marked(
-      [200, { type: 'volume-read', volumeMl: 9 }],
-      [400, { type: 'volume-read', volumeMl: 4 }],
-      [500, { type: 'volume-read', volumeMl: 3 }],
-      [600, { type: 'volume-read', volumeMl: 5 }],
-    );
-    expect(distillateOverTime(run({ inputs }))?.points).toEqual([
-      { timeS: 300, volumeMl: 0 },
-      { timeS: 400, volumeMl: 4 },
-      { timeS: 600, volumeMl: 5 },
-    ]);
   });
 });
 

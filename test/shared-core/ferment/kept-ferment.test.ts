@@ -75,7 +75,7 @@ describe('a ferment kept by hand', () => {
     const { sugarG, assumptions } = booksOfRun({
       settings: { ...settings, charge: { ...settings.charge, volumeMl: 500 } },
       inputs: [],
-      verdicts: { estimates: [] },
+      verdicts: { estimates: [], events: [] },
       endS: 0,
     });
     expect(sugarG?.value).toBeCloseTo(0.5 * (ferment?.sugarGPerL?.value ?? 0), 6);

@@ -10,7 +10,6 @@ import { dotsOf, pathsOf, readOff, rounded, wordsOf } from './support/read-off.t
 const at = (volumeMl: number, headC: number, strengthAbv: number | null) => ({
   volumeMl,
   headC,
-  aboveAzeotropeK: 1,
   vapourAbv:
     strengthAbv === null
       ? null
@@ -33,6 +32,7 @@ const run: RunOfVolumes = {
     pressureKPa: 101.325,
     course: [at(0, 77, null), at(5, 78.5, 94), at(10, 79, 92), at(20, 85, 76), at(30, 95, 40)],
     verdict: { mainFraction: true, because: '', cuts: [] },
+    collected: null,
     rayleigh: [
       { volumeMl: 0, headC: 92, strengthAbv: 55 },
       { volumeMl: 30, headC: 97, strengthAbv: 30 },

@@ -15,7 +15,7 @@ const about = (value: number, standardUncertainty: number) => ({
 const bare = booksOfRun({
   settings: defaultRunSettings,
   inputs: [],
-  verdicts: { estimates: [] },
+  verdicts: { estimates: [], events: [] },
   endS: 0,
 });
 const liquid = (name: string, volumeMl: number): NonNullable<RunBooks['residue']> => ({

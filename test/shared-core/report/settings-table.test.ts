@@ -31,7 +31,7 @@ test('a report says what of the charge nobody stated, in its settings and in its
   expect(rowOf(settings)).toBe(
     `${rowOf(plain.settings)}; volume and strength assumed, nobody stated it`,
   );
-  const run = { inputs: [], verdicts: { estimates: [] }, endS: 60 };
+  const run = { inputs: [], verdicts: { estimates: [], events: [] }, endS: 60 };
   expect(booksOfRun({ ...run, settings }).assumptions).toEqual([
     `Nobody stated the volume of the charge: ${charge.volumeMl} mL is assumed.`,
     `Nobody stated the strength of the charge: ${charge.strengthAbv} % vol is assumed.`,

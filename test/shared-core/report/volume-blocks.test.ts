@@ -47,7 +47,7 @@ test('a doubt of the volumes is said here, but of a table, where it stands among
 test('the figure says where its volumes are from, and whether the column is drawn', () => {
   const rectified = [{ volumeMl: 0, headC: 79, strengthAbv: 90 }];
   expect(captions({ basis: 'drip-rate', rectified: null })[0]).toBe(
-    'Head temperature against the distillate collected, from the drip rate stated, even all along. Dashed: what the charge would give in a simple still.',
+    'Head temperature against the distillate collected, from the drip rate stated, as at an even heat. Dashed: what the charge would give in a simple still.',
   );
   expect(captions({ basis: 'table', rectified })[0]).toBe(
     'Head temperature against the distillate collected, as the table gives them. Dashed: what the charge would give in a simple still, and in the column described at the reflux entered.',
@@ -55,18 +55,9 @@ test('the figure says where its volumes are from, and whether the column is draw
 });
 
 test('cuts are listed with their ends and their mean strength, all together last', () => {
-  const point = (volumeMl: number, low: number | null) => ({
-    volumeMl,
-    headC: 78.5,
-    aboveAzeotropeK: 0.4,
-    vapourAbv: null,
-    collectedAbv: low === null ? null : { value: low + 2, low, high: low + 4 },
-    simple: null,
-    column: null,
-  });
-  const table = (course: RunByVolume['course']) =>
+  const table = (collected: RunByVolume['collected']) =>
     blocksWith({
-      course,
+      collected,
       verdict: {
         mainFraction: true,
         because: '',
@@ -80,18 +71,18 @@ test('cuts are listed with their ends and their mean strength, all together last
         ],
       },
     }).find((block) => block.kind === 'table');
-  const listed = table([point(0, null), point(20, 80), point(30, 70)]);
+  const listed = table({ volumeMl: 30, abv: { value: 72, low: 70, high: 74 } });
   expect(listed?.columns.map(({ title, align }) => `${title}: ${align}`)).toEqual([
     'Part: start',
-    'From / mL: end',
-    'To / mL: end',
+    'From: end',
+    'To: end',
     'Mean strength: end',
   ]);
   expect(listed?.rows.map((row) => row.map((cell) => cell.replaceAll('\u00a0', '~')))).toEqual([
-    ['As strong as wanted', '2.0', '22.0', '90.2–93.8~% vol'],
-    ['All together', '0.0', '30.0', '70.0–74.0~% vol'],
+    ['As strong as wanted', '2.0~mL', '22.0~mL', '90.2–93.8~% vol'],
+    ['All together', '0.0~mL', '30.0~mL', '70.0–74.0~% vol'],
   ]);
-  expect(table([point(0, null), point(20, null)])?.rows).toHaveLength(1);
+  expect(table(null)?.rows).toHaveLength(1);
 });
 
 test('without volumes there is nothing of this', () => {

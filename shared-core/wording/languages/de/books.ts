@@ -33,8 +33,15 @@ export const books: Readonly<Record<string, string>> = {
     '{name}: alle Ablesungen stammen von ein und demselben Gerät, dessen eigener Fehler in jeder steckt.',
   '{name}: no mixture of ethanol and water has these readings ({message}), so it is not in the balance.':
     '{name}: keine Mischung aus Ethanol und Wasser hat diese Werte ({message}), deshalb fehlt sie in der Bilanz.',
-  'Where no strength was measured it is taken from the head temperature while the cut was collected, at an even rate. That is an estimate, not a measurement.':
-    'Wo kein Gehalt gemessen wurde, wird er aus der Kopftemperatur genommen, während die Fraktion aufgefangen wurde, bei gleichmäßiger Geschwindigkeit. Das ist eine Schätzung, keine Messung.',
+  'Where no strength was measured it is taken from the head temperature while the cut was collected, weighed {how}. That is an estimate, not a measurement.':
+    'Wo kein Gehalt gemessen wurde, wird er aus der Kopftemperatur genommen, während die Fraktion aufgefangen wurde, gewichtet {how}. Das ist eine Schätzung, keine Messung.',
+  'by what the receiver gained': 'nach dem, was in die Vorlage kam',
+  'by what the balance under the receiver gained':
+    'nach dem, was auf die Waage unter der Vorlage kam',
+  'by the volumes written down, and as at an even heat from one to the next':
+    'nach den aufgeschriebenen Mengen und dazwischen wie bei gleichmäßiger Heizung',
+  'as at an even heat, since no volume was written down':
+    'wie bei gleichmäßiger Heizung, weil keine Menge aufgeschrieben wurde',
   'Cut {number}': 'Fraktion {number}',
   'Readings without a stated uncertainty (k = 1): volumes {volumeMl} mL and {volumePercent} %, masses {massG} g, alcoholometer {alcoholometerAbv} % vol and hydrometer {hydrometerKgPerM3} kg/m³, each mostly of the instrument itself, temperatures {temperatureK} K.':
     'Ablesungen ohne angegebene Unsicherheit (k = 1): Volumen {volumeMl} mL und {volumePercent} %, Massen {massG} g, Alkoholometer {alcoholometerAbv} % vol und Spindel {hydrometerKgPerM3} kg/m³, jeweils größtenteils vom Gerät selbst, Temperaturen {temperatureK} K.',
@@ -81,10 +88,10 @@ export const books: Readonly<Record<string, string>> = {
     'Die Tabelle gibt Mengen und keine Zeiten, sie wird deshalb allein nach ihren Temperaturen beurteilt.',
   'Volumes as the receiver was measured.': 'Mengen, wie die Vorlage gemessen wurde.',
   'Volumes from the balance under the receiver.': 'Mengen aus der Waage unter der Vorlage.',
-  'Volumes as written down, evenly between one and the next.':
-    'Mengen wie aufgeschrieben, dazwischen gleichmäßig.',
-  'Volumes from the drip rate below, even all along.':
-    'Mengen aus der Tropfgeschwindigkeit unten, durchgehend gleichmäßig.',
+  'Volumes as written down, and as at an even heat from one to the next.':
+    'Mengen wie aufgeschrieben, dazwischen wie bei gleichmäßiger Heizung.',
+  'Volumes from the drip rate below, as at an even heat.':
+    'Mengen aus der Tropfgeschwindigkeit unten, wie bei gleichmäßiger Heizung.',
   '“{name}” against volume': '„{name}“ gegen die Menge',
   'No volume was written down while distillate came over. State a drip rate to see the run against volume.':
     'Während Destillat überging, wurde keine Menge aufgeschrieben. Eine Tropfgeschwindigkeit angeben, um den Versuch gegen die Menge zu sehen.',
@@ -98,9 +105,10 @@ export const books: Readonly<Record<string, string>> = {
   'As strong as wanted': 'So stark wie verlangt',
   Weaker: 'Schwächer',
   'All together': 'Alles zusammen',
-  'Cuts by the temperature': 'Fraktionen nach der Temperatur',
+  'Cuts by the temperature (strength at 20 °C: 95 % interval)':
+    'Fraktionen nach der Temperatur (Gehalt bei 20 °C: 95-%-Bereich)',
   Part: 'Teil',
-  'Mean strength at 20 °C': 'Mittlerer Gehalt bei 20 °C',
+  'Mean strength': 'Mittlerer Gehalt',
   'after the run only measurements of liquids can be added or withdrawn':
     'nach dem Versuch können nur Messungen an Flüssigkeiten ergänzt oder zurückgenommen werden',
   'Head temperature / °C': 'Kopftemperatur / °C',

@@ -13,7 +13,7 @@ export const booksOf = (run: Partial<BookedRun>) =>
   booksOfRun({
     settings: chargedSettings,
     inputs: [],
-    verdicts: { estimates: [] },
+    verdicts: { estimates: [], events: [] },
     endS: 600,
     ...run,
   });

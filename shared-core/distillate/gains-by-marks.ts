@@ -1,0 +1,106 @@
+import { type RunInput, standingMarks } from '../run/index.ts';
+import { gramsPerMl, type VolumeGain, type WhileItCame } from './volume-gain.ts';
+
+/** How much a receiver held, as it was measured. */
+type Held =
+  | { readonly by: 'volume'; readonly volumeMl: { readonly value: number } }
+  | { readonly by: 'mass'; readonly massG: { readonly value: number } };
+
+/** A receiver: when it was taken away, and what was measured of it last of all, at the still or later; null where nothing was. */
+export interface MeasuredReceiver {
+  readonly toS: number;
+  readonly amount: Held | null;
+}
+
+interface HeldAt {
+  readonly timeS: number;
+  readonly held: Held;
+}
+
+/**
+ * What each receiver gained by what was written down of it, one after the other. A measurement stands above those before it: what was
+ * read higher than the last of them was misread. One that no mark at the still made is of all that the receiver held when it was taken away.
+ *
+ * What was read after the heat was off belongs to that moment: the last drops take no vapour with them.
+ */
+export function gainsByMarks(
+  inputs: readonly RunInput[],
+  receivers: readonly MeasuredReceiver[],
+  came: WhileItCame,
+): readonly VolumeGain[] {
+  const { arrivedS, untilS } = came;
+  const reads = heldByMarks(inputs);
+  const gains: VolumeGain[] = [];
+  let takenS = Number.NEGATIVE_INFINITY;
+  // What stood in a receiver before vapour was told of came over all the same.
+  let earlierMl = 0;
+  for (const { toS, amount } of receivers) {
+    const underS = takenS;
+    const atStill = reads.filter(({ timeS }) => timeS > underS && timeS <= toS);
+    let at = Math.max(arrivedS, Math.min(underS, untilS));
+    let heldMl = 0;
+    for (const { timeS, volumeMl } of rising(withLater(atStill, amount, toS), at, came)) {
+      const gainedMl = volumeMl - heldMl;
+      heldMl = volumeMl;
+      const readS = Math.min(timeS, untilS);
+      const last = gains.at(-1);
+      if (readS > at) {
+        gains.push({ fromS: at, toS: readS, gainedMl: earlierMl + gainedMl });
+        [at, earlierMl] = [readS, 0];
+      } else if (last === undefined) earlierMl += gainedMl;
+      else if (last.gainedMl !== null) {
+        gains[gains.length - 1] = { ...last, gainedMl: last.gainedMl + gainedMl };
+      }
+    }
+    const endS = Math.min(toS, untilS);
+    if (endS > at) gains.push({ fromS: at, toS: endS, gainedMl: null });
+    takenS = Math.max(underS, toS);
+  }
+  return gains;
+}
+
+function heldByMarks(inputs: readonly RunInput[]): readonly HeldAt[] {
+  return standingMarks(inputs).flatMap(({ timeS, mark }): HeldAt[] => {
+    if (mark.type === 'mass-read') {
+      return [{ timeS, held: { by: 'mass', massG: { value: mark.massG } } }];
+    }
+    if (mark.type !== 'volume-read' && mark.type !== 'receiver-changed') return [];
+    const { volumeMl } = mark;
+    return volumeMl === null
+      ? []
+      : [{ timeS, held: { by: 'volume', volumeMl: { value: volumeMl } } }];
+  });
+}
+
+function withLater(reads: readonly HeldAt[], amount: Held | null, toS: number): readonly HeldAt[] {
+  const last = reads.at(-1)?.held;
+  const isLater = amount !== null && (last?.by !== amount.by || figure(last) !== figure(amount));
+  return isLater ? [...reads, { timeS: toS, held: amount }] : reads;
+}
+
+const figure = (held: Held) => (held.by === 'mass' ? held.massG : held.volumeMl).value;
+
+/** As volumes [mL] that never fall, and none above the last of them. */
+function rising(
+  reads: readonly HeldAt[],
+  underS: number,
+  { strengthAt }: WhileItCame,
+): readonly { readonly timeS: number; readonly volumeMl: number }[] {
+  let weighed = { timeS: underS, massG: 0, volumeMl: 0 };
+  const volumes = reads.map(({ timeS, held }) => {
+    if (held.by === 'volume') return { timeS, volumeMl: held.volumeMl.value };
+    // What came since the last weighing, by what dripped meanwhile.
+    const massG = held.massG.value;
+    const strengthAbv = (strengthAt(weighed.timeS) + strengthAt(timeS)) / 2;
+    const volumeMl = weighed.volumeMl + (massG - weighed.massG) / gramsPerMl(strengthAbv);
+    weighed = { timeS, massG, volumeMl };
+    return { timeS, volumeMl };
+  });
+  const lastMl = volumes.at(-1)?.volumeMl ?? 0;
+  let highestMl = 0;
+  return volumes.filter(({ volumeMl }) => {
+    const isRising = volumeMl >= highestMl && volumeMl <= lastMl;
+    if (isRising) highestMl = volumeMl;
+    return isRising;
+  });
+}
