@@ -1,3 +1,5 @@
+import { coverageFactor95 } from '../uncertainty/index.ts';
+import { worded } from '../wording/index.ts';
 import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
 
 /** What an instrument's own error does to a strength: signed, so that errors of one instrument add up. */
@@ -10,6 +12,14 @@ export interface InstrumentShare {
 
 /** The part of a strength's error that it shares with other readings of the same instrument; null for none. */
 export function instrumentShare(strength: StrengthMeasurement): InstrumentShare | null {
+  if (strength.by === 'head-temperature') {
+    // One probe hung there all along, in one air pressure: what is off with it is off for every cut.
+    const { low, high } = measuredStrength(strength).ethanolMassFraction;
+    return {
+      name: worded('Head temperature'),
+      massFraction: (high - low) / (2 * coverageFactor95),
+    };
+  }
   if (!('instrument' in strength)) return null;
   const { instrument } = strength;
   if (instrument === undefined || instrument.standardUncertainty === 0) return null;

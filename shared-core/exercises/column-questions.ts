@@ -85,7 +85,7 @@ export function compareWithSimple(study: RunStudy): Exercise | null {
   const distillate = molesOf(product);
   const [chargeMol, distillateMol] = [shown(charge, 2), shown(distillate, 3)];
   const chargeX = shown(books.charge.ethanolMoleFraction, 4);
-  const gainAbv = shown(product.strengthAbv, 1) - shown(simple.strengthAbv, 1);
+  const gainAbv = shown(product.strengthAbv.value, 1) - shown(simple.strengthAbv, 1);
   const kind = runKind(settings);
   const equilibrium = equilibriumCurve(pressureKPa);
   const fromX = Math.max(2e-4, 0.8 * simple.residueMoleFraction);
@@ -109,7 +109,7 @@ export function compareWithSimple(study: RunStudy): Exercise | null {
         : 'What would a still without a column have given?',
     question: `Apply Rayleigh’s equation to the charge and the number of moles of distillate${kind === 'simple' ? '' : ', as if there were no column'}. What is the mole fraction of the distillate? ${comparisonAsked(kind)}`,
     given: [
-      `Charge: ${chargeMol.toFixed(2)} mol, x = ${chargeX.toFixed(4)}. Distillate: ${distillateMol.toFixed(3)} mol, as measured ${product.strengthAbv.toFixed(1)} % vol; by Rayleigh it would have ${simple.strengthAbv.toFixed(1)} % vol.`,
+      `Charge: ${chargeMol.toFixed(2)} mol, x = ${chargeX.toFixed(4)}. Distillate: ${distillateMol.toFixed(3)} mol, as measured ${product.strengthAbv.value.toFixed(1)} % vol; by Rayleigh it would have ${simple.strengthAbv.toFixed(1)} % vol.`,
       `x: 1/(y* − x) at ${pressureKPa.toFixed(1)} kPa: ${table.map(({ x, inverse }) => `${x.toFixed(4)}:\u00a0${inverse.toFixed(2)}`).join('; ')}.`,
     ],
     marks: 6,

@@ -10,7 +10,7 @@ interface Result {
 
 const results: readonly Result[] = [
   { title: 'Plateau / °C', decimals: 1, of: ({ plateau }) => plateau?.mean.value ?? null },
-  { title: 'Cuts / % vol', decimals: 1, of: ({ product }) => product?.strengthAbv ?? null },
+  { title: 'Cuts / % vol', decimals: 1, of: ({ product }) => product?.strengthAbv.value ?? null },
   {
     title: 'Recovered / %',
     decimals: 0,

@@ -1,6 +1,7 @@
 import { overlayFigure } from '../figures/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { type ColumnKind, kindWords, originOf, runKind } from '../study/index.ts';
+import type { Estimate } from '../uncertainty/index.ts';
 import { intervalWords, measuredWords } from '../wording/index.ts';
 import { classBlocks } from './class-blocks.ts';
 import type { Block } from './document.ts';
@@ -29,7 +30,7 @@ export function comparisonBlocks(studies: readonly RunStudy[]): readonly Block[]
     ],
     [
       'Mean strength of the cuts measured',
-      ({ product }) => (product === null ? '–' : `${product.strengthAbv.toFixed(1)}\u00a0% vol`),
+      ({ product }) => (product === null ? '–' : intervalWords(product.strengthAbv, '% vol')),
     ],
     [
       'Ethanol recovered',
@@ -94,12 +95,15 @@ function kindsCompared(studies: readonly RunStudy[]): readonly Block[] {
     );
   const [simple, fractional] = [ofKind('simple')[0], ofKind('fractional')[0]];
   if (simple === undefined || fractional === undefined) return [];
-  const gain = fractional.strengthAbv - simple.strengthAbv;
+  const gain = fractional.strengthAbv.value - simple.strengthAbv.value;
+  const gainReach = Math.hypot(halfOf(fractional.strengthAbv), halfOf(simple.strengthAbv));
   const change = fractional.recoveryPercent.value - simple.recoveryPercent.value;
   const signed = (value: number) => (value < 0 ? '−' : '+') + Math.abs(value).toFixed(1);
   const text =
-    `Simple (run ${simple.number}) gave ${simple.strengthAbv.toFixed(1)}\u00a0% vol, fractional (run ${fractional.number}) ` +
-    `${fractional.strengthAbv.toFixed(1)}\u00a0% vol: ${signed(gain)}\u00a0% vol by the column, with ` +
+    `Simple (run ${simple.number}) gave ${intervalWords(simple.strengthAbv, '% vol')}, fractional (run ${fractional.number}) ` +
+    `${intervalWords(fractional.strengthAbv, '% vol')}: (${signed(gain)}\u00a0±\u00a0${gainReach.toFixed(1)})\u00a0% vol by the column, with ` +
     `${signed(change)}\u00a0% of the charged ethanol recovered. Strength is only comparable for a like share of the charge distilled.`;
   return [{ kind: 'paragraph', text }];
 }
+
+const halfOf = ({ low, high }: Estimate) => (high - low) / 2;

@@ -65,7 +65,7 @@ function results(study: RunStudy): readonly Block[] {
     ...(product === null || books.balance === null
       ? ['No cut was measured, so there is no recovery to report.']
       : [
-          `${collectedWords(books)}: ${product.volumeMl.toFixed(1)} mL at 20 °C of ${product.strengthAbv.toFixed(1)} % vol; ethanol recovered: ${leastWords(measuredWords(books.balance.ethanol.recoveryPercent, '%'), books.unmeasuredCuts.length === 0)}.`,
+          `${collectedWords(books)}: ${measuredWords(product.volumeMl, 'mL')} at 20 °C of ${intervalWords(product.strengthAbv, '% vol')}${isByHead(books) ? ', the strength in part or all by the head temperature' : ''}; ethanol recovered: ${leastWords(measuredWords(books.balance.ethanol.recoveryPercent, '%'), books.unmeasuredCuts.length === 0)}.`,
         ]),
     ...(stepped?.value == null
       ? []
@@ -93,6 +93,9 @@ function results(study: RunStudy): readonly Block[] {
     { kind: 'list', ordered: false, items },
   ];
 }
+
+const isByHead = ({ cuts }: RunStudy['books']) =>
+  cuts.some(({ booked, strengthFrom }) => booked !== null && strengthFrom === 'head-temperature');
 
 function collectedWords({ cuts, unmeasuredCuts }: RunStudy['books']): string {
   const measured = cuts.flatMap(({ number, booked }) => (booked === null ? [] : [number]));
@@ -150,16 +153,19 @@ function bookBlocks(study: RunStudy): readonly Block[] {
 
 /** What Rayleigh's equation expects of the same charge, beside what was measured. */
 function rayleighSentence(
-  { settings }: RunStudy,
+  { settings, books }: RunStudy,
   simple: NonNullable<RunStudy['simple']>,
   product: NonNullable<RunStudy['product']>,
 ): string {
   const expected = `${simple.strengthAbv.toFixed(1)} % vol`;
-  const measured = `${product.strengthAbv.toFixed(1)} % vol`;
+  const found = intervalWords(product.strengthAbv, '% vol');
+  const measured = isByHead(books)
+    ? `by the head temperature it had ${found}`
+    : `measured were ${found}`;
   const share = `${simple.recoveryPercent.toFixed(0)} % of the ethanol`;
   return runKind(settings) === 'simple'
-    ? `Simple distillation: for as many moles of distillate Rayleigh’s equation expects ${expected} and ${share}; measured were ${measured}.`
-    : `Simple and fractional: without a column the same charge would have given the same moles of distillate at ${expected} (Rayleigh) instead of ${measured}, and ${share}.`;
+    ? `Simple distillation: for as many moles of distillate Rayleigh’s equation expects ${expected} and ${share}; ${measured}.`
+    : `Simple and fractional: without a column the same charge would have given the same moles of distillate at ${expected} (Rayleigh) instead of ${found}, and ${share}.`;
 }
 
 function plateBlocks({ plates }: RunStudy): readonly Block[] {

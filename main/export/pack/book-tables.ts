@@ -127,7 +127,11 @@ function* resultsOf(study: RunStudy): Generator<ResultRow> {
     yield ['plateau ends', plateau.statistics.span.toS, null, 's'];
   }
   if (!isWhole) yield ['cuts that were not measured', books.unmeasuredCuts.length, null, '1'];
-  if (product !== null) yield ['strength of all cuts', product.strengthAbv, null, '%{vol}'];
+  if (product !== null) {
+    const { strengthAbv, strengthUncertaintyAbv } = product;
+    yield ['strength of all cuts', strengthAbv.value, strengthUncertaintyAbv, '%{vol}'];
+    yield ['volume of all cuts', ...both(product.volumeMl), 'mL'];
+  }
   if (books.balance !== null) {
     yield* balanceRows('total', books.balance.total);
     yield* balanceRows('ethanol', books.balance.ethanol);

@@ -21,7 +21,7 @@ const columns: readonly Column<AtVolume>[] = [
   amount(
     'head_vapour_abv',
     '%{vol}',
-    'Strength of the vapour at 20 °C, best value',
+    'Strength of the vapour at 20 °C, best value: as the monitor concluded it, of a table by its temperature alone',
     (at) => at.vapourAbv?.value,
     3,
   ),

@@ -86,8 +86,8 @@ test('liquids poured together keep mass and ethanol, and contract as the densiti
   expect({
     massG: Number(pooled.massG.value.toFixed(2)),
     ethanolG: Number(pooled.ethanolG.value.toFixed(2)),
-    volumeMl: Number(pooled.volumeMl.toFixed(1)),
-    strengthAbv: Number(pooled.strengthAbv.toFixed(1)),
+    volumeMl: Number(pooled.volumeMl.value.toFixed(1)),
+    strengthAbv: Number(pooled.strengthAbv.value.toFixed(1)),
   }).toEqual({ massG: 90.28, ethanolG: 37.88, volumeMl: 97, strengthAbv: 49.5 });
 });
 

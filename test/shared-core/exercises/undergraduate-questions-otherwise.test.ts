@@ -229,7 +229,10 @@ describe('Rayleigh’s equation', () => {
   });
 
   test('may expect more than was measured', () => {
-    const product = plain.product && { ...plain.product, strengthAbv: 50 };
+    const product = plain.product && {
+      ...plain.product,
+      strengthAbv: { value: 50, low: 49, high: 51 },
+    };
     const lines = asked('undergraduate-rayleigh', { ...plain, product });
     // 50.0 − 54.8.
     expect(lines.find((line) => line.startsWith('= '))).toMatch(/Rayleigh: −4\.8~% vol\.$/);

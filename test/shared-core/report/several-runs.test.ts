@@ -16,7 +16,11 @@ const withPlates = (plates: number | null, changes: Partial<RunStudy> = {}): Run
   ...changes,
   settings: { ...plain.settings, rig: { ...plain.settings.rig, plates } },
 });
-const withStrength = (strengthAbv: number) => plain.product && { ...plain.product, strengthAbv };
+const withStrength = (value: number) =>
+  plain.product && {
+    ...plain.product,
+    strengthAbv: { value, low: value - 0.3, high: value + 0.3 },
+  };
 const recovered = (value: number): RunStudy['books'] => {
   const { balance } = plain.books;
   return {
@@ -56,7 +60,7 @@ describe('two runs', () => {
       'Plateau | (78.40~±~0.20)~°C | none',
       'Plateau at 101.325 kPa | (79.14~±~0.22)~°C | –',
       'Scatter on the plateau | 0.05~K | –',
-      'Mean strength of the cuts measured | 77.4~% vol | –',
+      'Mean strength of the cuts measured | 76.62–78.18~% vol | –',
       'Ethanol recovered | (90.0~±~4.9)~% | –',
       'Ethanol accounted for | (93.3~±~5.0)~% | –',
       'Apparent stages | 3.10–3.75 | –',
@@ -67,13 +71,13 @@ describe('two runs', () => {
   test('of both kinds are compared in a sentence, whichever comes first', () => {
     const sentence = (...studies: readonly RunStudy[]) =>
       printedBlocks(comparisonBlocks(studies)).at(-1);
-    // 77.4 − 54.8 and 90.0 − 70.0.
+    // 77.4 − 54.8 within √(0.78² + 0.3²), and 90.0 − 70.0.
     expect(sentence(simple, fractional)).toBe(
-      'Simple (run 1) gave 54.8~% vol, fractional (run 2) 77.4~% vol: +22.6~% vol by the column, with +20.0~% of the charged ethanol recovered. Strength is only comparable for a like share of the charge distilled.',
+      'Simple (run 1) gave 54.50–55.10~% vol, fractional (run 2) 76.62–78.18~% vol: (+22.6~±~0.8)~% vol by the column, with +20.0~% of the charged ethanol recovered. Strength is only comparable for a like share of the charge distilled.',
     );
     expect(sentence(fractional, simple)).toMatch(/^Simple \(run 2\) gave .* fractional \(run 1\)/);
     const worse = withPlates(6, { product: withStrength(50), books: recovered(60) });
-    expect(sentence(simple, worse)).toContain('−4.8~% vol by the column, with −10.0~% of');
+    expect(sentence(simple, worse)).toContain('(−4.8~±~0.4)~% vol by the column, with −10.0~% of');
   });
 
   test('of one kind, or without measured cuts, have no such sentence', () => {

@@ -32,7 +32,7 @@ function booksWith(
     inputs: marks.map(
       (mark, index): RunInput => ({ kind: 'mark', timeS: 600 + index, markId: index + 1, mark }),
     ),
-    verdicts: { estimates: [] },
+    verdicts: { estimates: [], events: [] },
     endS: 3000,
   });
 }
