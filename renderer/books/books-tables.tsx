@@ -1,6 +1,5 @@
 import {
   bookTables,
-  type DocumentTable,
   fermentSentence,
   fromFermentFigure,
   inDecimals,
@@ -8,8 +7,7 @@ import {
   say,
   told,
 } from '#shared-core';
-import { StackingTable } from '../design/index.ts';
-import { DrawnFigure } from '../figures/index.ts';
+import { DrawnFigure, ToldTable } from '../figures/index.ts';
 import { usePreferences } from '../parts/index.ts';
 
 /** What the books say, in the words of the report. */
@@ -24,7 +22,7 @@ export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
         <p className="soft">{say('Nothing is measured yet that could be balanced.')}</p>
       )}
       {tables.map((table) => (
-        <BookTable key={table.caption} table={table} own={own} />
+        <ToldTable key={table.caption} table={table} />
       ))}
       {books.balance !== null && books.residue === null && (
         <p>
@@ -53,28 +51,5 @@ export function BooksTables({ books }: { readonly books: RunStudy['books'] }) {
         </details>
       )}
     </>
-  );
-}
-
-interface BookTableProps {
-  readonly table: DocumentTable;
-  readonly own: (text: string) => string;
-}
-
-function BookTable({ table: { caption, columns, rows }, own }: BookTableProps) {
-  const [corner, ...others] = columns;
-  return (
-    <StackingTable
-      name={told(caption)}
-      isNameShown
-      isTerse
-      corner={told(corner?.title ?? '')}
-      columns={others.map(({ title }, place) => ({
-        key: `${place} ${title}`,
-        title: told(title),
-        label: told(title),
-      }))}
-      rows={rows.map(([name = '', ...cells]) => ({ name: told(name), cells: cells.map(own) }))}
-    />
   );
 }

@@ -11,4 +11,5 @@ export type { PlotScale } from './plot-scale.ts';
 export { PressArea } from './press-area.tsx';
 export { StrengthAgainstShare } from './strength-against-share.tsx';
 export { timeAxis } from './time-axis.ts';
+export { ToldTable } from './told-table.tsx';
 export { type BoxSize, useBoxSize } from './use-box-size.ts';
