@@ -1,4 +1,10 @@
-import { type ProbeSource, type SerialSource, serialSourceSchema } from '#shared-core';
+import {
+  defaultRunSettings,
+  type ProbeSource,
+  type RunSettings,
+  type SerialSource,
+  serialSourceSchema,
+} from '#shared-core';
 import type { Random } from '../../shared-core/random/create-random.ts';
 import { createPowerLossDisk, type PowerLossDisk } from '../main/support/power-loss-disk.ts';
 import { drawStill, type Place, type SimulatedStill } from './draw-still.ts';
@@ -14,6 +20,7 @@ export interface Bench {
   readonly lines: readonly SimulatedLine[];
   readonly still: SimulatedStill;
   readonly source: ProbeSource;
+  readonly settings: RunSettings;
   /** What the probes are to be pulled out by, planted or not. */
   pullOut(): void;
 }
@@ -100,6 +107,7 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
     lines,
     still,
     source: sourceOf(lines),
+    settings: defaultRunSettings,
     pullOut() {
       isPulledOut = true;
     },

@@ -1,11 +1,11 @@
 import type { Session } from '#main';
 import type { Random } from '../../shared-core/random/create-random.ts';
+import { teacher } from './asking.ts';
 import { bookDeeds } from './book-deeds.ts';
 import { curiousDeeds } from './curious-deeds.ts';
 import type { FaultKind } from './fault.ts';
 import { fermentDeeds } from './ferment-deeds.ts';
 import type { Deed, Hands } from './hands.ts';
-import { teacher } from './person.ts';
 import type { Program } from './program.ts';
 import { setUpDeeds } from './set-up-deeds.ts';
 import { takeInDeeds, takeOutDeeds } from './table-deeds.ts';

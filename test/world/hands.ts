@@ -1,5 +1,5 @@
-import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
 import type { Random } from '../../shared-core/random/create-random.ts';
+import type { Ask } from './asking.ts';
 import type { Judge } from './judge.ts';
 import type { KeptThings } from './kept-things.ts';
 import type { TakenIn } from './taken-in.ts';
@@ -17,10 +17,7 @@ export interface Hands {
   readonly kept: KeptThings;
   readonly takenIn: TakenIn;
   /** Of the program that runs now; one that is killed meanwhile never answers. */
-  ask<N extends RequestName>(
-    name: N,
-    body: RequestBody<N>,
-  ): Promise<Result<RequestAnswer<N>, ServiceProblem>>;
+  readonly ask: Ask;
   /** A number that nothing in this world had before. */
   fresh(): number;
   /** Recorded runs that are over. */

@@ -1,19 +1,8 @@
-import type { Asker, Session } from '#main';
-import type { MarkBody, ProbeSource, Result, Snapshot } from '#shared-core';
+import type { MarkBody, ProbeSource, Snapshot } from '#shared-core';
 import type { Random } from '../../shared-core/random/create-random.ts';
+import type { Ask } from './asking.ts';
 import type { SimulatedStill } from './draw-still.ts';
 import type { FaultKind } from './fault.ts';
-
-export const teacher: Asker = { mayCommand: true };
-export const viewer: Asker = { mayCommand: false };
-
-/** A question to the program, during which time passes. */
-export type Ask = (
-  name: string,
-  body: unknown,
-  who?: Asker,
-  session?: Session,
-) => Promise<Result<unknown, unknown>>;
 
 export interface PersonParts {
   readonly ask: Ask;
@@ -48,7 +37,7 @@ export function createPerson(parts: PersonParts): Person {
   async function mark(body: MarkBody): Promise<void> {
     const answer = await ask('run/mark', { mark: body });
     if (!answer.ok) return;
-    lastMarkId = (answer.value as { markId: number }).markId;
+    lastMarkId = answer.value.markId;
     marked(lastMarkId);
   }
 

@@ -1,25 +1,23 @@
 import type { FileLayer } from '#main';
 import { type RequestName, usualWarmthBand } from '#shared-core';
 import { nothingRead } from '../support/nothing-read.ts';
+import type { Asking } from './asking.ts';
 import type { Bench } from './bench.ts';
 import type { Judge } from './judge.ts';
-import type { Ask } from './person.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import { startProgram } from './program.ts';
 
-export interface SecondProgramParts {
+export interface SecondProgramParts extends Asking {
   readonly bench: Bench;
   readonly judge: Judge;
-  readonly ask: Ask;
-  readonly wait: <T>(asked: Promise<T>) => Promise<T | null>;
-  readonly settings: unknown;
   readonly runId: string;
   readonly planted: PlantedFault | undefined;
 }
 
 /** The program started a second time on the same folder: it may look, and must change nothing. */
 export async function runSecondProgram(parts: SecondProgramParts): Promise<void> {
-  const { bench, judge, ask, wait, settings, runId, planted } = parts;
+  const { bench, judge, ask, wait, runId, planted } = parts;
+  const { settings } = bench;
   const changes: string[] = [];
   const second = await wait(
     startProgram({
@@ -42,7 +40,7 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
   await ask('runs/rename', { runId, name: 'Mine', notes: '' }, undefined, session);
   await ask('runs/trash', { runId }, undefined, session);
   await ask('run/start', { settings }, undefined, session);
-  for (const [name, body] of orders(runId)) await ask(name, body, undefined, session);
+  for (const [name, body] of orders(runId)) await ask(name, body as never, undefined, session);
   await wait(session.close());
   second.kill();
   if (changes.length > 0) {

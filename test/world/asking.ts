@@ -1,0 +1,62 @@
+import type { Asker, Session } from '#main';
+import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
+import type { Judge } from './judge.ts';
+import type { Program } from './program.ts';
+import type { WorldTime } from './world-time.ts';
+
+export const teacher: Asker = { mayCommand: true };
+export const viewer: Asker = { mayCommand: false };
+
+/** A question to the program, during which time passes. */
+export type Ask = <N extends RequestName>(
+  name: N,
+  body: RequestBody<N>,
+  who?: Asker,
+  session?: Session,
+) => Promise<Result<RequestAnswer<N>, ServiceProblem>>;
+
+/** Questions of whoever the world waits for. */
+export interface Asking {
+  /** Simulated time goes on until the answer is there; null where it never comes. */
+  wait<T>(asked: Promise<T>): Promise<T | null>;
+  readonly ask: Ask;
+}
+
+export interface AskingParts {
+  readonly time: WorldTime;
+  readonly judge: Judge;
+  readonly program: () => Program | null;
+}
+
+/** What never answers within ten minutes is stuck. */
+const patienceS = 600;
+const turnS = 0.1;
+
+export function createAsking({ time, judge, program }: AskingParts): Asking {
+  async function wait<T>(asked: Promise<T>): Promise<T | null> {
+    let isThere = false;
+    const watched = asked.finally(() => {
+      isThere = true;
+    });
+    for (let turn = 0; turn * turnS < patienceS; turn += 1) {
+      await time.pass(turn === 0 ? 0 : turnS);
+      if (isThere) return watched;
+    }
+    judge.violated('program-comes-back', 'A request is never answered.');
+    return null;
+  }
+
+  return {
+    wait,
+    async ask(name, body, who = teacher, session = program()?.session) {
+      const answer = session === undefined ? null : await wait(session.handle(name, body, who));
+      // The table of requests says what each name answers.
+      return (answer ?? noProgram) as never;
+    },
+  };
+}
+
+const noProgram: Result<never, ServiceProblem> = {
+  ok: false,
+  error: { kind: 'internal', message: 'no program' },
+};

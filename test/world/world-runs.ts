@@ -1,0 +1,184 @@
+import type { FileLayer, ProbeReading } from '#main';
+import type {
+  EventBody,
+  Monitor,
+  ProbeSource,
+  RequestAnswer,
+  Result,
+  RunInput,
+  RunSettings,
+  ServiceProblem,
+} from '#shared-core';
+import type { Ask } from './asking.ts';
+import type { Judge } from './judge.ts';
+import { turnByte } from './plant.ts';
+import type { PlantedFault } from './planted-fault.ts';
+import { runsFolder } from './program.ts';
+import * as books from './run-book.ts';
+
+export interface WorldRunsParts {
+  readonly judge: Judge;
+  readonly ask: Ask;
+  /** By the clock of the computer [s]. */
+  readonly clockS: () => number;
+  /** As the program has it, and as it is. */
+  readonly files: FileLayer;
+  readonly disk: FileLayer;
+  readonly planted: PlantedFault | undefined;
+}
+
+/** Every run of a world: what was heard and told of it, held against its record. */
+export interface WorldRuns {
+  readonly all: readonly books.RunBook[];
+  /** The run under way. */
+  now(): books.RunBook | null;
+  /** A run is being begun or gone on with: the monitor that is made now is its own. */
+  isBeginning(): boolean;
+  hear(readings: readonly ProbeReading[]): void;
+  beginWith(monitor: Monitor): void;
+  tell(inputs: readonly RunInput[]): void;
+  begin(
+    source: ProbeSource,
+    settings: RunSettings,
+  ): Promise<Result<{ readonly runId: string }, ServiceProblem>>;
+  /** Goes on with the run that was cut off; answers whether there is one. */
+  goOn(): Promise<boolean>;
+  stop(): Promise<void>;
+  /** The run under way, as a window would read it. */
+  audit(): Promise<void>;
+  /** The program is gone; `status` is what it said last. */
+  cutOff(how: 'power-cut' | 'program-killed', status: EventBody<'recording'> | null): Promise<void>;
+  /** Every run that was ever begun is there and can be opened. */
+  checkLibrary(): Promise<void>;
+}
+
+export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
+  const { judge, ask, clockS, files, disk, planted } = parts;
+  const all: books.RunBook[] = [];
+  let now: books.RunBook | null = null;
+  /** A run that the program is asked to go on with: what is heard from then on belongs to it. */
+  let continuing: { readonly book: books.RunBook; readonly fromS: number } | null = null;
+  let early: ProbeReading[] = [];
+  /** The run that broke off last, and what was said to be saved of it. */
+  let brokeOff: { readonly book: books.RunBook; readonly savedToS: number | null } | null = null;
+  let isBeginning = false;
+
+  async function beginning<T>(act: () => Promise<T>): Promise<T> {
+    isBeginning = true;
+    try {
+      return await act();
+    } finally {
+      isBeginning = false;
+    }
+  }
+
+  async function checkBrokenOff(diskTookAll: boolean): Promise<void> {
+    if (brokeOff === null) return;
+    const { book, savedToS } = brokeOff;
+    const found = await books.findRun(disk, book.runId);
+    books.checkCutOff(judge, book, found, { savedToS, diskTookAll });
+  }
+
+  async function whole(runId: string): Promise<RequestAnswer<'runs/read'> | null> {
+    const inputs: RequestAnswer<'runs/read'>['inputs'] = [];
+    for (let next: number | null = 0; next !== null; ) {
+      const read: Result<RequestAnswer<'runs/read'>, ServiceProblem> = await ask('runs/read', {
+        runId,
+        fromIndex: next,
+      });
+      if (!read.ok) {
+        judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(read.error)}.`);
+        return null;
+      }
+      inputs.push(...read.value.inputs);
+      next = read.value.nextIndex;
+      if (next === null) return { ...read.value, inputs };
+    }
+    return null;
+  }
+
+  return {
+    all,
+    now: () => now,
+    isBeginning: () => isBeginning,
+    hear(readings) {
+      if (now !== null) books.hear(now, readings);
+      else early.push(...readings);
+    },
+    beginWith(monitor) {
+      const startedAtS = continuing?.fromS ?? clockS();
+      now = continuing?.book ?? books.createRunBook(monitor, startedAtS);
+      Object.assign(now, { monitor, startedAtS });
+      if (continuing !== null) books.hear(now, early);
+      early = [];
+      continuing = null;
+      brokeOff = null;
+      if (!all.includes(now)) all.push(now);
+    },
+    tell: (inputs) => void now?.told.push(...inputs),
+    begin: (source, settings) =>
+      beginning(async () => {
+        const connected = await ask('probe/connect', { source });
+        if (!connected.ok) return connected;
+        const begun = await ask('run/start', { settings });
+        if (begun.ok && now !== null) now.runId = begun.value.runId;
+        return begun;
+      }),
+    goOn: () =>
+      beginning(async () => {
+        const unfinished = await ask('run/unfinished', {});
+        const offered = unfinished.ok ? unfinished.value.run?.runId : undefined;
+        const book = all.find(({ runId, isOver }) => runId === offered && !isOver);
+        if (book === undefined) return false;
+        continuing = { book, fromS: clockS() };
+        early = [];
+        const gone = await ask('run/continue', { runId: book.runId });
+        if (!gone.ok) continuing = null;
+        return true;
+      }),
+    async stop() {
+      const ending = now;
+      if (ending === null) return;
+      ending.endsAtS = clockS();
+      const stopped = await ask('run/stop', {});
+      ending.isOver = true;
+      now = null;
+      if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
+      // A disk that took nothing to the end has not all of the run, and that was said.
+      if (!stopped.ok) return;
+      const found = await books.findRun(files, ending.runId);
+      books.checkRecord(judge, ending, found);
+      const page = await whole(ending.runId);
+      if (page !== null) books.checkReplay(judge, ending, page, found);
+    },
+    async audit() {
+      if (now === null || now.runId === '') return;
+      const running = now;
+      const heard = running.heard.slice();
+      const page = await whole(running.runId);
+      if (page === null) return;
+      books.checkReadings(judge, heard, books.readingsIn(page.inputs).slice(0, heard.length), 0);
+      books.checkMarks(judge, running, page.inputs);
+    },
+    async cutOff(how, status) {
+      if (now !== null && now.runId !== '' && status !== null) {
+        brokeOff = { book: now, savedToS: status.savedToS };
+        await checkBrokenOff(how === 'program-killed' && status.state === 'recording');
+      } else if (how === 'power-cut') {
+        // A program that was killed left on its way to the disk what it had not said to be saved.
+        await checkBrokenOff(false);
+      }
+      now = null;
+    },
+    async checkLibrary() {
+      const listed = await ask('runs/list', {});
+      const runs = listed.ok ? listed.value.runs : [];
+      for (const { runId } of all) {
+        const line = runs.find((run) => run.runId === runId);
+        if (line === undefined || line.unreadable !== null) {
+          judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(line ?? null)}.`);
+        } else if (runId !== all.at(-1)?.runId) await whole(runId);
+      }
+    },
+  };
+}
