@@ -29,7 +29,8 @@ export function createProbeBeforeRehearsal(probeHub: ProbeHub): ProbeBeforeRehea
   async function comeBack(): Promise<void> {
     const source = before;
     before = null;
-    await probeHub.disconnect();
+    // Nor is whoever connected something in place of the still.
+    if (probeHub.status().source?.kind === 'demo') await probeHub.disconnect();
     // A port may take its time to open: nobody who stops a run waits for it.
     if (source !== null) void connectAgain(source);
   }

@@ -100,6 +100,15 @@ test('the probe comes back too when the still can’t be connected', async () =>
   expect(await sourceOf(session)).toEqual(probe);
 });
 
+test('a simulated still that another took the place of leaves that one connected', async () => {
+  const { session, probeHub } = await setUpSession();
+  await ask(session, 'probe/connect', { source: still });
+  probeHub.refuse({ kind: 'superseded' });
+  await session.handle('probe/connect', { source: still }, teacher);
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(await sourceOf(session)).toEqual(still);
+});
+
 test('a rehearsal under way keeps its still when somebody asks for another start', async () => {
   const { session } = await rehearsedBesideAProbe();
   const again = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
