@@ -10,6 +10,7 @@ import {
   wordingOf,
 } from '#shared-core';
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
+import { openPseudoTerminal } from '../pseudo-terminal/index.ts';
 import { findProbe } from './find/index.ts';
 import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
@@ -26,6 +27,7 @@ export interface ProbeHubOptions {
   /** Replaced in tests that play a failing operating system. */
   readonly openLine?: OpenByteLine;
   readonly listPorts?: () => Promise<readonly PortInfo[]>;
+  readonly openTerminal?: typeof openPseudoTerminal;
 }
 
 /** Status at most ten times a second, and silence noticed within a tenth of one. */
@@ -46,6 +48,7 @@ interface Connected {
 /** Probes in this process: opens what is asked for, and ticks until closed. */
 export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   const { clock, scheduler = systemScheduler, openLine = openSerialLine } = options;
+  const { openTerminal = openPseudoTerminal } = options;
   const wait = (seconds: number) =>
     new Promise<void>((resolve) => scheduler.after(seconds, resolve));
   const listPorts = sharePortList(options.listPorts ?? listOrNone, {
@@ -138,7 +141,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
       if (!isNewest()) return fail({ kind: 'superseded' });
       const group = createProbeGroup(source, {
         clock,
+        scheduler,
         openLine,
+        openTerminal,
         listPorts,
         readings: (readings) => listeners.tell('readings', readings),
         link: (change) => listeners.tell('link', change),

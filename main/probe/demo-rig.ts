@@ -10,8 +10,8 @@ import {
   succeed,
   worded,
 } from '#shared-core';
-import type { Clock } from '../clock/index.ts';
-import { openPseudoTerminal, type PseudoTerminal } from '../pseudo-terminal/index.ts';
+import type { Clock, Scheduler } from '../clock/index.ts';
+import type { openPseudoTerminal, PseudoTerminal } from '../pseudo-terminal/index.ts';
 import { isVirtualRigName, startVirtualProbe } from '../virtual-probe/index.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { createMemoryLine } from './port/memory-line.ts';
@@ -34,21 +34,31 @@ export interface DemoRig {
 
 const memoryPath = 'rehearsal in memory';
 
+export interface DemoRigParts {
+  readonly clock: Clock;
+  readonly scheduler: Scheduler;
+  readonly openTerminal: typeof openPseudoTerminal;
+}
+
 /** Starts a virtual probe over a real pseudo-terminal where there is one, in memory elsewhere. */
-export function startDemoRig(demo: DemoSource, clock: Clock): Result<DemoRig, ServiceProblem> {
+export function startDemoRig(
+  demo: DemoSource,
+  { clock, scheduler, openTerminal }: DemoRigParts,
+): Result<DemoRig, ServiceProblem> {
   if (!isVirtualRigName(demo.rig)) {
     return fail({
       kind: 'request-invalid',
       message: worded('There is no demo rig named {rig}.', { rig: asGiven(demo.rig) }),
     });
   }
-  const terminal = openPseudoTerminal();
+  const terminal = openTerminal();
   const wire = terminal.ok ? overTerminal(terminal.value) : inMemory(terminal.error);
   const probe = startVirtualProbe({
     ...demo,
     rig: demo.rig,
     heated: false,
     clock,
+    scheduler,
     send: wire.send,
   });
   return succeed({

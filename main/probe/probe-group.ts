@@ -12,9 +12,8 @@ import {
   succeed,
   worded,
 } from '#shared-core';
-import type { Clock } from '../clock/index.ts';
 import { createChannelMap } from './channel-map.ts';
-import { type DemoRig, startDemoRig } from './demo-rig.ts';
+import { type DemoRig, type DemoRigParts, startDemoRig } from './demo-rig.ts';
 import { createProbeLink, type ProbeLink, type ProbeLinkView } from './link/probe-link.ts';
 import { mergeViews } from './merge-views.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
@@ -22,8 +21,7 @@ import { lineTicket } from './port/line-ticket.ts';
 import type { UsbIdentity } from './port/same-device.ts';
 import type { ProbeLinkChange, ProbeReading } from './probe-hub.ts';
 
-export interface ProbeGroupDependencies {
-  readonly clock: Clock;
+export interface ProbeGroupDependencies extends DemoRigParts {
   readonly openLine: OpenByteLine;
   readonly listPorts: () => Promise<readonly PortInfo[]>;
   readonly readings: (readings: readonly ProbeReading[]) => void;
@@ -54,7 +52,7 @@ export function createProbeGroup(
   dependencies: ProbeGroupDependencies,
 ): Result<ProbeGroup, ServiceProblem> {
   if (source.kind === 'demo') {
-    const rig = startDemoRig(source, dependencies.clock);
+    const rig = startDemoRig(source, dependencies);
     if (!rig.ok) return rig;
     const { openLine } = rig.value;
     return succeed(group([rig.value.source], rig.value, { ...dependencies, openLine }));

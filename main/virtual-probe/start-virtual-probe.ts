@@ -1,5 +1,5 @@
 import type { Mark } from '#shared-core';
-import type { Clock } from '../clock/index.ts';
+import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { createRigHands } from './rig-hands.ts';
 import { createVirtualProbe } from './virtual-probe.ts';
 import {
@@ -15,6 +15,7 @@ export interface StartVirtualProbeOptions {
   readonly timeScale: number;
   readonly heated: boolean;
   readonly clock: Clock;
+  readonly scheduler?: Scheduler;
   readonly send: (bytes: Uint8Array) => void;
 }
 
@@ -27,19 +28,19 @@ export interface RunningVirtualProbe {
   stop(): void;
 }
 
-const tickMs = 25;
+const tickS = 0.025;
 
 /** A virtual still and its probe, running until stopped. */
 export function startVirtualProbe(options: StartVirtualProbeOptions): RunningVirtualProbe {
-  const { rig, seed, heated, clock, timeScale, send } = options;
+  const { rig, seed, heated, clock, scheduler = systemScheduler, timeScale, send } = options;
   const still = createVirtualStill({ rig: virtualRigs[rig], seed, heated });
   const probe = createVirtualProbe({ still, clock, timeScale, send });
   const hands = createRigHands(still);
-  const timer = setInterval(() => probe.tick(), tickMs);
+  const stopTicking = scheduler.every(tickS, probe.tick);
   return {
     heat: (mark) => still.heat(mark),
     follow: hands.follow,
     receiverMl: hands.receiverMl,
-    stop: () => clearInterval(timer),
+    stop: stopTicking,
   };
 }

@@ -44,6 +44,7 @@ export const faultKinds = [
   'prompts-are-answered',
   'person-stops-the-run',
   'probe-is-let-go',
+  'rehearsal-is-held',
   // Who sits at the second desk.
   'runs-are-put-in-order',
   'tables-are-taken-in',

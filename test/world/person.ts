@@ -18,7 +18,8 @@ export interface PersonParts {
 /** What the person at the bench does meanwhile, a little at each step. */
 export interface Person {
   step(): Promise<void>;
-  note(text: string): Promise<void>;
+  /** Answers whether it is kept. */
+  mark(body: MarkBody): Promise<boolean>;
 }
 
 /** Steps between two deeds of a kind. */
@@ -34,11 +35,12 @@ export function createPerson(parts: PersonParts): Person {
   let lastMarkId = 0;
   let hasLetGo = false;
 
-  async function mark(body: MarkBody): Promise<void> {
+  async function mark(body: MarkBody): Promise<boolean> {
     const answer = await ask('run/mark', { mark: body });
-    if (!answer.ok) return;
+    if (!answer.ok) return false;
     lastMarkId = answer.value.markId;
     marked(lastMarkId);
+    return true;
   }
 
   /** Another cable, another plug: the program is told, and told again. */
@@ -87,6 +89,6 @@ export function createPerson(parts: PersonParts): Person {
       if (isOn('volumes-are-read') && steps % readsEvery === 0) await mark(reads());
       if (isOn('prompts-are-answered') && steps % answersEvery === 0) await mark(answers());
     },
-    note: (text) => mark({ type: 'note', text }),
+    mark,
   };
 }

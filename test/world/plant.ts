@@ -1,5 +1,5 @@
 import type { FileLayer, ProbeHub, ProbeReading, Session } from '#main';
-import type { EventBody, Snapshot } from '#shared-core';
+import { type EventBody, fail, type Snapshot } from '#shared-core';
 import type { PlantedFault } from './planted-fault.ts';
 
 type Planted = PlantedFault | undefined;
@@ -53,6 +53,9 @@ export function plantInHub(hub: ProbeHub, planted: Planted): ProbeHub {
     });
     return { ...hub, status: () => ({ ...hub.status(), lastLine: kept }) };
   }
+  if (planted === 'probe-not-given-back' || planted === 'still-not-let-go') {
+    return afterRehearsal(hub, planted);
+  }
   if (planted !== 'reading-lost' && planted !== 'reading-doubled') return hub;
   const on: ProbeHub['on'] = (name, listener) => {
     if (name !== 'readings') return hub.on(name, listener);
@@ -66,6 +69,23 @@ export function plantInHub(hub: ProbeHub, planted: Planted): ProbeHub {
     });
   };
   return { ...hub, on };
+}
+
+/** The simulated still stays where it is, or nothing is connected behind it. */
+function afterRehearsal(hub: ProbeHub, planted: PlantedFault): ProbeHub {
+  let wasStill = false;
+  const isStill = () => hub.status().source?.kind === 'demo';
+  return {
+    ...hub,
+    async connect(source) {
+      if (wasStill && planted === 'probe-not-given-back') return fail({ kind: 'no-probe' });
+      wasStill ||= source.kind === 'demo';
+      return hub.connect(source);
+    },
+    async disconnect() {
+      if (planted !== 'still-not-let-go' || !isStill()) await hub.disconnect();
+    },
+  };
 }
 
 /** What the monitor says, made false; parts of a snapshot are made when they are read, so it is copied whole. */
@@ -87,6 +107,18 @@ export function plantInSession(session: Session, planted: Planted): Session {
   }
   if (planted === 'set-up-not-written' || planted === 'table-lacks-a-row') {
     return { ...session, handle: answeredFalsely(session, planted) };
+  }
+  if (planted === 'receiver-runs-empty') {
+    let shownMl = 100;
+    return {
+      ...session,
+      async handle(name, body, asker) {
+        const answer = await session.handle(name, body, asker);
+        if (name !== 'probe/status' || !answer.ok) return answer;
+        shownMl -= 1;
+        return { ok: true, value: { ...(answer.value as object), rehearsedReceiverMl: shownMl } };
+      },
+    };
   }
   if (planted === 'handler-throws') {
     return {

@@ -15,7 +15,9 @@ export type Invariant =
   | 'second-program-changes-nothing'
   | 'kept-stays-kept'
   | 'table-has-every-reading'
-  | 'no-request-fails-inside';
+  | 'no-request-fails-inside'
+  | 'rehearsal-gives-the-probe-back'
+  | 'receiver-holds-what-came-over';
 
 /** Defects put into the program on purpose, each to show that one invariant bites. */
 export const plantedFaults = {
@@ -42,6 +44,9 @@ export const plantedFaults = {
   'set-up-not-written': 'kept-stays-kept',
   'table-lacks-a-row': 'table-has-every-reading',
   'handler-throws': 'no-request-fails-inside',
+  'probe-not-given-back': 'rehearsal-gives-the-probe-back',
+  'still-not-let-go': 'rehearsal-gives-the-probe-back',
+  'receiver-runs-empty': 'receiver-holds-what-came-over',
 } as const satisfies Readonly<Record<string, Invariant>>;
 
 export type PlantedFault = keyof typeof plantedFaults;

@@ -6,7 +6,7 @@ import {
   type ProbeReading,
   type Session,
 } from '#main';
-import { createMonitor, type Monitor, type RunSettings, type Snapshot } from '#shared-core';
+import { createMonitor, fail, type Monitor, type RunSettings, type Snapshot } from '#shared-core';
 import { plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import type { SimulatedLine } from './simulated-line.ts';
@@ -56,6 +56,7 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
       return { ok: false, error: { kind: 'port-not-found', path: address.path } };
     },
     listPorts: async () => lines.flatMap((line) => line.port() ?? []),
+    openTerminal: () => fail('the simulated computer has none'),
   });
   realHub.on('readings', parts.onReadings);
   const hub = plantInHub(realHub, planted);

@@ -11,6 +11,7 @@ import { createKeptThings } from './kept-things.ts';
 import { createPerson } from './person.ts';
 import { plantInFiles } from './plant.ts';
 import { type Program, startProgram } from './program.ts';
+import { createRehearsal } from './rehearsal.ts';
 import { createStepChecks } from './step-checks.ts';
 import { createSuddenFaults } from './sudden-faults.ts';
 import { createTrace } from './trace.ts';
@@ -124,10 +125,14 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
 
   /** The person goes on with a run that was cut off, or begins one. */
   async function takeUp(): Promise<void> {
-    if (program === null || isOn('person-stops-the-run')) return;
+    if (program === null || isOn('person-stops-the-run') || rehearsal.isHeld()) return;
     if (program.session.recordingStatus().runId !== null) return;
     await wait(colleague.rest());
-    if (!(await runs.goOn())) await runs.begin(source, settings);
+    if (await runs.goOn()) return;
+    await runs.begin(async () => {
+      const connected = await ask('probe/connect', { source });
+      return connected.ok && (await ask('run/start', { settings })).ok;
+    });
   }
 
   const person = createPerson({
@@ -138,6 +143,15 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     isOn,
     concluded: () => concluded,
     marked: (markId) => void runs.now()?.marks.push(markId),
+  });
+  const rehearsal = createRehearsal({
+    ...asking,
+    bench,
+    judge,
+    random: random.fork('rehearsal'),
+    runs,
+    person,
+    program: () => program,
   });
   const life = createComputerLife({
     bench,
@@ -178,6 +192,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     if (program !== null && runningSinceS !== null) {
       windows.step((program as Program).session);
       await person.step();
+      await rehearsal.step();
       colleague.step();
       if (step % looksEvery === 0) await takeUp();
       if (step % auditsEvery === 0) {

@@ -45,7 +45,9 @@ export function createSuddenFaults(parts: SuddenParts) {
     if (!parts.isRunning()) return;
     const runId = runs.now()?.runId;
     if (kind === 'viewer-gives-orders') await viewerGivesOrders();
-    if (kind === 'person-writes-a-note') await person.note(`at ${fromS}`);
+    if (kind === 'person-writes-a-note') {
+      await person.mark({ type: 'note', text: `at ${fromS}` });
+    }
     if (kind === 'person-stops-the-run') await runs.stop();
     if (kind === 'second-program' && runId !== undefined) {
       await runSecondProgram({ ...parts, runId });

@@ -2,11 +2,9 @@ import type { FileLayer, ProbeReading } from '#main';
 import type {
   EventBody,
   Monitor,
-  ProbeSource,
   RequestAnswer,
   Result,
   RunInput,
-  RunSettings,
   ServiceProblem,
 } from '#shared-core';
 import type { Ask } from './asking.ts';
@@ -37,10 +35,8 @@ export interface WorldRuns {
   hear(readings: readonly ProbeReading[]): void;
   beginWith(monitor: Monitor): void;
   tell(inputs: readonly RunInput[]): void;
-  begin(
-    source: ProbeSource,
-    settings: RunSettings,
-  ): Promise<Result<{ readonly runId: string }, ServiceProblem>>;
+  /** Somebody does what begins a run; answers whether one goes on. */
+  begin(act: () => Promise<boolean>): Promise<boolean>;
   /** Goes on with the run that was cut off; answers whether there is one. */
   goOn(): Promise<boolean>;
   stop(): Promise<void>;
@@ -116,13 +112,12 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
       if (!all.includes(now)) all.push(now);
     },
     tell: (inputs) => void now?.told.push(...inputs),
-    begin: (source, settings) =>
+    begin: (act) =>
       beginning(async () => {
-        const connected = await ask('probe/connect', { source });
-        if (!connected.ok) return connected;
-        const begun = await ask('run/start', { settings });
-        if (begun.ok && now !== null) now.runId = begun.value.runId;
-        return begun;
+        const isBegun = await act();
+        const status = await ask('run/status', {});
+        if (now !== null && status.ok) now.runId = status.value.runId ?? '';
+        return isBegun;
       }),
     goOn: () =>
       beginning(async () => {

@@ -96,6 +96,15 @@ describe('a simulated world', () => {
     expect((await runWorld(setup)).violation).toBeNull();
   });
 
+  /** The simulated still stayed connected, or the window let go of it and of the probe with it. */
+  test.each(['disk-is-full', 'disk-is-read-only', 'folder-is-taken'] as const)(
+    'gives the probe back after a rehearsal that could not begin since %s',
+    async (kind) => {
+      const faults = [fault('rehearsal-is-held', 40, 80), fault(kind, 35, 60)];
+      expect((await runWorld({ seed: 6, lengthS: 200, faults })).violation).toBeNull();
+    },
+  );
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,
@@ -124,11 +133,18 @@ describe('a simulated world', () => {
   test.each(['clean', 'power-cut'] as const)(
     'keeps every promise where defects are planted below, before they are (%s end)',
     async (end) => {
-      const faults = [...eventful.faults, ...atSecondDesk];
+      const faults = [...eventful.faults, ...atSecondDesk, ...rehearsed];
       const outcome = await runWorld({ ...eventful, faults, end });
       expect([outcome.violation, outcome.heatOffS === null]).toEqual([null, false]);
     },
   );
+
+  /** What a planted defect of a rehearsal needs to show. */
+  const rehearsed = [fault('rehearsal-is-held', 40, 80)];
+  const ofRehearsal: ReadonlySet<string> = new Set([
+    'rehearsal-gives-the-probe-back',
+    'receiver-holds-what-came-over',
+  ]);
 
   const endsWithoutPower = new Set(['saved-survives-a-power-cut', 'kept-stays-kept']);
 
@@ -139,7 +155,8 @@ describe('a simulated world', () => {
       const end = endsWithoutPower.has(invariant) ? 'power-cut' : 'clean';
       const others =
         invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, -1);
-      const faults = ofSecondDesk.has(invariant) ? atSecondDesk : others;
+      const alone = ofRehearsal.has(invariant) ? rehearsed : others;
+      const faults = ofSecondDesk.has(invariant) ? atSecondDesk : alone;
       const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
