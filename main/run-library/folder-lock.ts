@@ -17,6 +17,7 @@ type Owner = z.infer<typeof ownerSchema>;
 
 /** Says that this process alone records into and tidies a folder. */
 export interface FolderLock {
+  /** Also while the folder is gone with its drive; not while another has it, and again once that one is gone. */
   readonly isHeld: () => boolean;
   release(): Promise<void>;
 }
@@ -53,8 +54,13 @@ async function claim(file: string, me: Owner): Promise<boolean> {
     if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
     return await claimWithoutLinks(file, me);
   } finally {
-    await rm(draft, { force: true });
+    await throwAway(draft);
   }
+}
+
+/** A draft that can't be thrown away is gone with its drive. */
+async function throwAway(draft: string): Promise<void> {
+  await rm(draft, { force: true }).catch(() => undefined);
 }
 
 /** For drives whose file system knows no links, such as many sticks. */
@@ -78,7 +84,7 @@ async function succeedTo(file: string, dead: Owner | null, me: Owner): Promise<b
     await rename(draft, file);
     return true;
   } catch {
-    await rm(draft, { force: true });
+    await throwAway(draft);
     return false;
   } finally {
     turn.lower();
@@ -87,16 +93,47 @@ async function succeedTo(file: string, dead: Owner | null, me: Owner): Promise<b
 
 function hold(file: string, me: Owner, sign: LifeSign, scheduler: Scheduler): FolderLock {
   let held = true;
+  let isReleased = false;
+  let isBeating = false;
+  let taking: Promise<boolean> | null = null;
+
+  /** A file that is gone may be gone with its folder, a stick that was pulled out: where it is back, or another folder in its place, it is put there again. */
   async function beat(): Promise<void> {
-    if ((await readOwner(file))?.nonce !== me.nonce) held = false;
-    else await utimes(file, new Date(), new Date());
+    const owner = await readOwner(file);
+    if (owner?.nonce === me.nonce) {
+      held = true;
+      await utimes(file, new Date(), new Date());
+      return;
+    }
+    if (owner !== null) held = false;
+    if (owner !== null && (await isAlive(file, owner, scheduler))) return;
+    if (isReleased) return;
+    taking = takeAgain(owner);
+    if (await taking) held = true;
   }
-  // A beat that fails is made up for by the next one.
-  const stop = scheduler.every(heartbeatS, () => void beat().catch(() => undefined));
+
+  async function takeAgain(before: Owner | null): Promise<boolean> {
+    if (before === null && (await claim(file, me))) return true;
+    // What can't be read is taken only for what a torn write left of this one's own.
+    return (before !== null || held) && (await succeedTo(file, before, me));
+  }
+
+  const stop = scheduler.every(heartbeatS, () => {
+    if (isBeating) return;
+    isBeating = true;
+    // A beat that fails is made up for by the next one.
+    void beat()
+      .catch(() => undefined)
+      .finally(() => {
+        isBeating = false;
+      });
+  });
   return {
     isHeld: () => held,
     async release() {
       stop();
+      isReleased = true;
+      await taking;
       if ((await readOwner(file))?.nonce === me.nonce) await rm(file, { force: true });
       sign.lower();
       held = false;

@@ -30,6 +30,7 @@ import { doubtfulFiles } from './doubtful-files.ts';
 import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
+import { createFolderHold } from './folder-hold.ts';
 import { createProbeBeforeRehearsal } from './probe-before-rehearsal.ts';
 import { noteProblems, noteRefusal } from './problem-notes.ts';
 import { createRecording } from './recording.ts';
@@ -76,13 +77,12 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const files = setup.fileLayer ?? nodeFileLayer;
   const events = createEventHub();
 
-  const made = await files.makeFolder(runsFolder);
   const takeFolder = setup.takeFolder ?? lockFolder;
-  const lock = made.ok ? await takeFolder(runsFolder, scheduler) : null;
-  const mayWrite = () => lock?.isHeld() ?? false;
+  const hold = await createFolderHold({ files, runsFolder, takeFolder, scheduler });
+  const { mayWrite } = hold;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();
-  const doubtful = await doubtfulFiles(files, runsFolder);
+  let doubtful = await doubtfulFiles(files, runsFolder);
   const memoryFile = path.join(runsFolder, probesFileName);
   const probeHub = createRememberingProbeHub(setup.probeHub, { files, memoryFile, mayWrite });
 
@@ -204,10 +204,15 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   };
 
   if (mayWrite()) await warmth.goOn();
+  hold.keepAsking(async () => {
+    await library.recoverAll();
+    doubtful = await doubtfulFiles(files, runsFolder);
+    await warmth.goOn();
+  });
 
   return {
     async handle(name, body, asker) {
-      const result = await answerRequest(handlers, name, body, asker);
+      const result = await hold.explained(await answerRequest(handlers, name, body, asker));
       noteRefusal(problems, name, result);
       return result;
     },
@@ -226,7 +231,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       await desk?.close();
       await exchange.close();
       if (mayWrite()) await library.makeAllSure(null);
-      await lock?.release();
+      await hold.release();
     },
   };
 }

@@ -1,11 +1,12 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import process from 'node:process';
 import { expect, onTestFinished, test } from 'vitest';
 import { lockFolder, type Scheduler, systemScheduler } from '#main';
+import { raiseLifeSign } from '../../../main/run-library/life-sign.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 /** Timers a hundred times as fast, so that doubtful owners are watched for a moment only. */
@@ -37,6 +38,9 @@ async function startOwner(folder: string): Promise<ChildProcess> {
   expect(String(said).trim()).toBe('true');
   return owner;
 }
+
+/** Real ones, of the hurried timers. */
+const someBeats = () => new Promise((resolve) => setTimeout(resolve, 300));
 
 async function endedProcess(): Promise<number> {
   const child = spawn(process.execPath, ['-e', '']);
@@ -112,11 +116,47 @@ test('a program that stands still keeps its lock however long, and leaves it whe
 test('an owner whose lock was taken over notices and lets the new one be', async () => {
   const folder = await temporaryFolder();
   const owner = await lockFolder(folder, hurried);
+  const sign = await raiseLifeSign('left-behind');
   await leaveLock(folder, process.pid, 0);
   await expect.poll(() => owner?.isHeld()).toBe(false);
   await owner?.release();
+  sign?.lower();
   expect(await readFile(path.join(folder, 'in-use.lock'), 'utf8')).toContain('left-behind');
 });
+
+test('a folder that another has taken is had again once that one is gone', async () => {
+  const folder = await temporaryFolder();
+  const owner = await lockFolder(folder, hurried);
+  const sign = await raiseLifeSign('left-behind');
+  await leaveLock(folder, process.pid, 0);
+  await expect.poll(() => owner?.isHeld()).toBe(false);
+  sign?.lower();
+  await expect.poll(() => owner?.isHeld()).toBe(true);
+  expect(await lockFolder(folder, hurried)).toBeNull();
+  await owner?.release();
+  expect(await readdir(folder)).toEqual([]);
+});
+
+test.each(['as it was', 'without its lock', 'with a lock cut off in writing'])(
+  'a folder that goes away with its drive is had when it is back, %s',
+  async (how) => {
+    const above = await temporaryFolder();
+    const folder = path.join(above, 'stick');
+    await mkdir(folder);
+    const owner = await lockFolder(folder, hurried);
+    await rename(folder, path.join(above, 'pulled-out'));
+    await someBeats();
+    expect([owner?.isHeld(), await readdir(above)]).toEqual([true, ['pulled-out']]);
+    const lock = path.join(above, 'pulled-out', 'in-use.lock');
+    if (how === 'without its lock') await rm(lock);
+    if (how === 'with a lock cut off in writing') await writeFile(lock, '{"nonce":');
+    await rename(path.join(above, 'pulled-out'), folder);
+    await someBeats();
+    expect([owner?.isHeld(), await lockFolder(folder, hurried)]).toEqual([true, null]);
+    await owner?.release();
+    expect(await readdir(folder)).toEqual([]);
+  },
+);
 
 test('a timer is never handed a promise that nobody looks at', async () => {
   const folder = await temporaryFolder();

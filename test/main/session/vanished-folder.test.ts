@@ -1,0 +1,118 @@
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, test, vi } from 'vitest';
+import type { Session } from '#main';
+import { defaultRunSettings, usualWarmthBand } from '#shared-core';
+import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
+
+type Time = Awaited<ReturnType<typeof setUpSession>>['time'];
+
+/** A folder of runs on a stick that can be pulled out and put in again. */
+async function onStick() {
+  const above = await temporaryFolder();
+  const stick = path.join(above, 'stick');
+  const elsewhere = path.join(above, 'pulled-out');
+  await mkdir(stick);
+  return {
+    runsFolder: path.join(stick, 'runs'),
+    async pullOut() {
+      await rename(stick, elsewhere);
+      // Where the stick was nothing can be made.
+      await writeFile(stick, '');
+    },
+    async putIn() {
+      await rm(stick);
+      await rename(elsewhere, stick);
+    },
+  };
+}
+
+/** Time passes, and the real disk gets its turns. */
+async function pass(time: Time, seconds: number): Promise<void> {
+  for (let second = 0; second < seconds; second += 1) {
+    await time.pass(1);
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+}
+
+const start = (session: Session) =>
+  session.handle('run/start', { settings: defaultRunSettings }, teacher);
+const unreachable = { ok: false, error: { kind: 'folder-unavailable' } };
+
+test('a stick that was pulled out at rest is told as gone, and runs begin on it when it is back', async () => {
+  const { runsFolder, pullOut, putIn } = await onStick();
+  const { session, time } = await setUpSession({ runsFolder });
+  await pullOut();
+  await pass(time, 10);
+  expect(await start(session)).toMatchObject(unreachable);
+  await putIn();
+  await pass(time, 3);
+  expect(await start(session)).toMatchObject({ ok: true });
+});
+
+test('a program that began without its stick has it once it is plugged in, and keeps warm the ferment that is on it', async () => {
+  const { runsFolder, pullOut, putIn } = await onStick();
+  const before = await setUpSession({ runsFolder });
+  const beganAtIso = new Date(before.time.clock.wallMs() - 86_400_000).toISOString();
+  const { fermentId } = await ask(before.session, 'ferments/begin', {
+    stated: { name: 'Pear', beganAtIso, volumeMl: 1000, sugarG: null, wentIn: 'pear juice' },
+  });
+  const keep = { fermentId, band: usualWarmthBand, channel: 'ferment' };
+  await ask(before.session, 'warmth/keep', keep);
+  await before.session.close();
+  await pullOut();
+  const { session, time } = await setUpSession({ runsFolder });
+  expect(await start(session)).toMatchObject(unreachable);
+  expect(await ask(session, 'warmth/now', {})).toEqual({ kept: null });
+  await putIn();
+  await pass(time, 6);
+  await vi.waitFor(async () =>
+    expect(await ask(session, 'warmth/now', {})).toMatchObject({ kept: { fermentId } }),
+  );
+  expect(await start(session)).toMatchObject({ ok: true });
+});
+
+test('a program that found the folder taken has it when the other is closed', async () => {
+  const { runsFolder } = await onStick();
+  const first = await setUpSession({ runsFolder });
+  const second = await setUpSession({ runsFolder });
+  expect(await start(second.session)).toMatchObject({ error: { kind: 'folder-in-use' } });
+  await first.session.close();
+  await pass(second.time, 6);
+  await vi.waitFor(async () => expect(await start(second.session)).toMatchObject({ ok: true }));
+});
+
+test('a program that is closed while it waits for its folder leaves it to the next', async () => {
+  const { runsFolder, pullOut, putIn } = await onStick();
+  await pullOut();
+  const { session, time } = await setUpSession({ runsFolder });
+  await session.close();
+  await putIn();
+  await pass(time, 12);
+  const next = await setUpSession({ runsFolder });
+  expect(await start(next.session)).toMatchObject({ ok: true });
+});
+
+test('what was heard while the stick of a run was gone is on it when it is back, and no run is said to be missing meanwhile', async () => {
+  const { runsFolder, pullOut, putIn } = await onStick();
+  const { session, time, probeHub } = await setUpSession({ runsFolder });
+  const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+  const hearFor = async (seconds: number) => {
+    for (let second = 0; second < seconds; second += 1) {
+      await pass(time, 1);
+      const nowS = time.clock.monotonicS();
+      probeHub.send('readings', [head(nowS, 22 + nowS / 16)]);
+    }
+  };
+  await hearFor(3);
+  await pullOut();
+  await hearFor(8);
+  const label = { runId: '20250101T000000Z', name: 'Mine', notes: '' };
+  expect(await session.handle('runs/rename', label, teacher)).toMatchObject(unreachable);
+  await putIn();
+  await hearFor(6);
+  await ask(session, 'run/stop', {});
+  const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+  expect(inputs.filter(({ kind }) => kind === 'reading')).toHaveLength(17);
+});
