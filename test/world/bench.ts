@@ -10,6 +10,7 @@ import { createPowerLossDisk, type PowerLossDisk } from '../main/support/power-l
 import { drawStill, type Place, type SimulatedStill } from './draw-still.ts';
 import type { Fault, FaultKind } from './fault.ts';
 import { createSimulatedLine, type SimulatedLine } from './simulated-line.ts';
+import { createVanishingFolder } from './vanishing-folder.ts';
 import { createWorldTime, type WorldTime } from './world-time.ts';
 
 /** All that a program finds: computer, disk, lines, and the still that the probes hang in. */
@@ -21,6 +22,8 @@ export interface Bench {
   readonly still: SimulatedStill;
   readonly source: ProbeSource;
   readonly settings: RunSettings;
+  /** The folder is gone, or is about to be back. */
+  isAway(): boolean;
   /** What the probes are to be pulled out by, planted or not. */
   pullOut(): void;
 }
@@ -46,6 +49,7 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
       (fault) => fault.kind === kind && fault.fromS <= time.nowS() && time.nowS() < fault.toS,
     );
   const luck = random.fork('disk');
+  const folder = createVanishingFolder(() => isOn('folder-vanishes'), luck.fork('folder'));
   const disk = createPowerLossDisk(
     {
       failSync: () => isOn('syncs-fail') && luck.uniform() < 0.5,
@@ -53,6 +57,7 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
         if (isOn('disk-is-full') || isOn('disk-is-read-only')) return null;
         return isOn('disk-writes-half') ? Math.floor(length * luck.uniform()) : length;
       },
+      isAway: folder.isAwayNow,
       syncTakesS: () => (isOn('disk-is-slow') ? luck.uniform() * 3 : 0),
       refuse() {
         if (isOn('disk-is-read-only')) return 'read-only';
@@ -105,6 +110,7 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
     isOn,
     disk,
     lines,
+    isAway: folder.isAway,
     still,
     source: sourceOf(lines),
     settings: defaultRunSettings,

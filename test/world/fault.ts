@@ -19,6 +19,7 @@ export const faultKinds = [
   'syncs-fail',
   'disk-is-slow',
   'disk-is-read-only',
+  'folder-vanishes',
   // The computer.
   'power-cut',
   'program-killed',

@@ -108,6 +108,13 @@ export function plantInSession(session: Session, planted: Planted): Session {
   if (planted === 'set-up-not-written' || planted === 'table-lacks-a-row') {
     return { ...session, handle: answeredFalsely(session, planted) };
   }
+  if (planted === 'lost-folder-kept-quiet') {
+    const recordingStatus: Session['recordingStatus'] = () => {
+      const status = session.recordingStatus();
+      return status.state === 'failed' ? { ...status, state: 'recording', problem: null } : status;
+    };
+    return { ...session, recordingStatus };
+  }
   if (planted === 'receiver-runs-empty') {
     let shownMl = 100;
     return {

@@ -17,7 +17,8 @@ export type Invariant =
   | 'table-has-every-reading'
   | 'no-request-fails-inside'
   | 'rehearsal-gives-the-probe-back'
-  | 'receiver-holds-what-came-over';
+  | 'receiver-holds-what-came-over'
+  | 'lost-folder-is-told';
 
 /** Defects put into the program on purpose, each to show that one invariant bites. */
 export const plantedFaults = {
@@ -46,6 +47,7 @@ export const plantedFaults = {
   'handler-throws': 'no-request-fails-inside',
   'probe-not-given-back': 'rehearsal-gives-the-probe-back',
   'still-not-let-go': 'rehearsal-gives-the-probe-back',
+  'lost-folder-kept-quiet': 'lost-folder-is-told',
   'receiver-runs-empty': 'receiver-holds-what-came-over',
 } as const satisfies Readonly<Record<string, Invariant>>;
 

@@ -19,8 +19,8 @@ export interface ProgramParts {
   readonly files: FileLayer;
   readonly lines: readonly SimulatedLine[];
   readonly planted: PlantedFault | undefined;
-  /** Whether the folder is still this program's; null where another has it from the beginning. */
-  readonly holdsFolder: (() => boolean) | null;
+  /** Whether the folder is this program's; null where nobody can say, since it is gone. */
+  readonly holdsFolder: () => boolean | null;
   /** Whether the next monitor is that of a run under way; others judge tables that are taken in and given out. */
   readonly isBeginning: () => boolean;
   /** A request was answered with a failure that nobody foresaw. */
@@ -68,7 +68,9 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
     uptimeS,
     fileLayer: whileAlive(parts.files, () => isAlive),
     takeFolder: async () =>
-      holdsFolder === null ? null : { isHeld: holdsFolder, release: async () => undefined },
+      holdsFolder() === true
+        ? { isHeld: () => holdsFolder() !== false, release: async () => undefined }
+        : null,
     runsFolder,
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
     createMonitor: (settings) =>

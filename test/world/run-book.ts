@@ -145,9 +145,14 @@ export function checkCutOff(
   book.heard = recorded;
   book.told = [...found.inputs];
   book.marks = marksIn(found.inputs);
+  noteScars(book, found);
+}
+
+/** What was damaged once stays so. */
+export function noteScars(book: RunBook, { damaged, missing }: Found): void {
   book.scars = {
-    damaged: Math.max(book.scars.damaged, found.damaged),
-    missing: Math.max(book.scars.missing, found.missing),
+    damaged: Math.max(book.scars.damaged, damaged),
+    missing: Math.max(book.scars.missing, missing),
   };
 }
 

@@ -8,6 +8,7 @@ import { drawFaults, type Fault } from './fault.ts';
 import { findKept, type Look } from './find-kept.ts';
 import { createJudge } from './judge.ts';
 import { createKeptThings } from './kept-things.ts';
+import { createLostFolderCheck } from './lost-folder.ts';
 import { createPerson } from './person.ts';
 import { plantInFiles } from './plant.ts';
 import { type Program, startProgram } from './program.ts';
@@ -33,7 +34,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const faults = setup.faults ?? drawFaults(random.fork('faults'), lengthS);
   const drawnEnd = random.fork('end').uniform() < 0.5 ? 'power-cut' : 'clean';
   const bench = createBench(random, faults, lengthS);
-  const { time, isOn, disk, lines, still, source, settings } = bench;
+  const { time, isOn, isAway, disk, lines, still, source, settings } = bench;
   const files = plantInFiles(disk.files, planted);
   const judge = createJudge(time.nowS);
 
@@ -48,7 +49,15 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const asking = createAsking({ time, judge, program: () => program });
   const { ask, wait } = asking;
   const { monotonicS: clockS } = time.computer.clock;
-  const runs = createWorldRuns({ judge, ask, clockS, files, disk: disk.files, planted });
+  const runs = createWorldRuns({
+    judge,
+    ask,
+    clockS,
+    files,
+    disk: disk.elsewhere,
+    isAway,
+    planted,
+  });
 
   async function start(): Promise<void> {
     program = await wait(
@@ -57,8 +66,11 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         files,
         lines,
         planted,
-        holdsFolder: () =>
-          !isOn('folder-is-taken') && !(planted === 'stays-shut' && runs.all.length > 0),
+        holdsFolder() {
+          // Who had it before it vanished has it when it is back: nobody else could take it.
+          if (isAway()) return null;
+          return !isOn('folder-is-taken') && !(planted === 'stays-shut' && runs.all.length > 0);
+        },
         isBeginning: runs.isBeginning,
         onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
         onReadings(readings) {
@@ -106,13 +118,17 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   /** What was said to be kept stands in the books, of this program and of the next. */
   async function checkKept(): Promise<void> {
     await wait(colleague.rest());
+    if (isAway()) return;
+    let isWhole = true;
     const look: Look = async (name, body) => {
       const answer = await ask(name, body);
       if (answer.ok) return answer.value;
-      judge.violated('program-comes-back', `${name}: ${JSON.stringify(answer.error)}.`);
+      if (isAway()) isWhole = false;
+      else judge.violated('program-comes-back', `${name}: ${JSON.stringify(answer.error)}.`);
       return null;
     };
-    kept.check(judge, await findKept(look));
+    const found = await findKept(look);
+    if (isWhole) kept.check(judge, found);
   }
 
   async function ended(how: 'power-cut' | 'program-killed'): Promise<void> {
@@ -131,7 +147,10 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     if (await runs.goOn()) return;
     await runs.begin(async () => {
       const connected = await ask('probe/connect', { source });
-      return connected.ok && (await ask('run/start', { settings })).ok;
+      if (!connected.ok) return false;
+      const started = await ask('run/start', { settings });
+      if (!started.ok && isAway()) lostFolder.refused(started.error);
+      return started.ok;
     });
   }
 
@@ -164,6 +183,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const begin = createSuddenFaults({
     ...asking,
     bench,
+    random: random.fork('sudden'),
     judge,
     planted,
     runs,
@@ -171,6 +191,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     isRunning: () => program !== null && time.computer.isRunning(),
   });
   const check = createStepChecks(judge);
+  const lostFolder = createLostFolderCheck(judge);
 
   const begun = new Set<Fault>();
   await start();
@@ -200,8 +221,11 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         await checkKept();
       }
     }
+    const nowS = time.nowS();
+    const inTurn = runningSinceS === null ? null : program;
+    lostFolder.see({ nowS, isAway: isAway(), program: inTurn, book: runs.now() });
     const dueS = check({
-      nowS: time.nowS(),
+      nowS,
       runningSinceS,
       program,
       book: runs.now(),

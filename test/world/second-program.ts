@@ -25,7 +25,7 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
       files: noting(bench.disk.files, (change) => changes.push(change)),
       lines: [],
       planted: undefined,
-      holdsFolder: planted === 'lock-ignored' ? () => true : null,
+      holdsFolder: () => planted === 'lock-ignored',
       isBeginning: () => false,
       onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
       onReadings: () => {},

@@ -1,3 +1,4 @@
+import type { Random } from '../../shared-core/random/create-random.ts';
 import { type Asking, teacher, viewer } from './asking.ts';
 import type { Bench } from './bench.ts';
 import { litter } from './computer-life.ts';
@@ -11,6 +12,7 @@ import type { WorldRuns } from './world-runs.ts';
 
 export interface SuddenParts extends Asking {
   readonly bench: Bench;
+  readonly random: Random;
   readonly judge: Judge;
   readonly planted: PlantedFault | undefined;
   readonly runs: WorldRuns;
@@ -21,7 +23,7 @@ export interface SuddenParts extends Asking {
 
 /** What a fault does in the moment in which it begins. */
 export function createSuddenFaults(parts: SuddenParts) {
-  const { bench, judge, planted, runs, person, ask } = parts;
+  const { bench, random, judge, planted, runs, person, ask } = parts;
   const { computer } = bench.time;
 
   async function viewerGivesOrders(): Promise<void> {
@@ -42,6 +44,11 @@ export function createSuddenFaults(parts: SuddenParts) {
   return async function begin({ kind, fromS, toS }: Fault): Promise<void> {
     const seconds = toS - fromS;
     if (kind === 'wall-clock-is-set') computer.setWall(seconds % 2 === 0 ? 3600 : -3600);
+    if (kind === 'folder-vanishes') {
+      const isStick = seconds % 2 === 0;
+      bench.disk.disconnect(isStick ? random.fork(`pulled at ${fromS}`) : null);
+      await runs.noteScars();
+    }
     if (!parts.isRunning()) return;
     const runId = runs.now()?.runId;
     if (kind === 'viewer-gives-orders') await viewerGivesOrders();

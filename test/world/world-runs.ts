@@ -22,6 +22,8 @@ export interface WorldRunsParts {
   /** As the program has it, and as it is. */
   readonly files: FileLayer;
   readonly disk: FileLayer;
+  /** The folder is gone: nobody expects to read a run. */
+  readonly isAway: () => boolean;
   readonly planted: PlantedFault | undefined;
 }
 
@@ -44,12 +46,14 @@ export interface WorldRuns {
   audit(): Promise<void>;
   /** The program is gone; `status` is what it said last. */
   cutOff(how: 'power-cut' | 'program-killed', status: EventBody<'recording'> | null): Promise<void>;
+  /** What a stick that was pulled out may have left in the files of the run under way. */
+  noteScars(): Promise<void>;
   /** Every run that was ever begun is there and can be opened. */
   checkLibrary(): Promise<void>;
 }
 
 export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
-  const { judge, ask, clockS, files, disk, planted } = parts;
+  const { judge, ask, clockS, files, disk, isAway, planted } = parts;
   const all: books.RunBook[] = [];
   let now: books.RunBook | null = null;
   /** A run that the program is asked to go on with: what is heard from then on belongs to it. */
@@ -82,6 +86,7 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
         runId,
         fromIndex: next,
       });
+      if (!read.ok && isAway()) return null;
       if (!read.ok) {
         judge.violated('program-comes-back', `Run ${runId}: ${JSON.stringify(read.error)}.`);
         return null;
@@ -141,13 +146,13 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
       if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
       // A disk that took nothing to the end has not all of the run, and that was said.
       if (!stopped.ok) return;
-      const found = await books.findRun(files, ending.runId);
+      const found = await books.findRun(disk, ending.runId);
       books.checkRecord(judge, ending, found);
       const page = await whole(ending.runId);
       if (page !== null) books.checkReplay(judge, ending, page, found);
     },
     async audit() {
-      if (now === null || now.runId === '') return;
+      if (now === null || now.runId === '' || isAway()) return;
       const running = now;
       const heard = running.heard.slice();
       const page = await whole(running.runId);
@@ -164,6 +169,9 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
         await checkBrokenOff(false);
       }
       now = null;
+    },
+    async noteScars() {
+      if (now !== null) books.noteScars(now, await books.findRun(disk, now.runId));
     },
     async checkLibrary() {
       const listed = await ask('runs/list', {});

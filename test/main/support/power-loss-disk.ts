@@ -12,6 +12,8 @@ export interface DiskFaults {
   readonly syncTakesS: () => number;
   /** What an opening or a change of names is refused with; null when it is not. */
   readonly refuse?: () => FileProblem['kind'] | null;
+  /** Nothing is there but what the system keeps elsewhere: a stick that was pulled out, a share that is gone. */
+  readonly isAway?: () => boolean;
 }
 
 export const soundDisk: DiskFaults = {
@@ -40,9 +42,14 @@ interface Names {
   temporary: number;
   /** How many files were made. */
   made: number;
+  /** Files that were opened before the disk went away, or its power, are open no more. */
+  openedSince: number;
 }
 
 const sectorBytes = 512;
+/** On another disk. */
+const temporaryFolder = '/tmp/';
+const isTemporary = (at: string) => at.startsWith(temporaryFolder);
 
 /**
  * A disk with a page cache that loses power. Until its sync, a file's bytes may be there or not,
@@ -51,10 +58,14 @@ const sectorBytes = 512;
  */
 export interface PowerLossDisk {
   readonly files: FileLayer;
+  /** Its files without its faults, for whoever looks at it in another computer. */
+  readonly elsewhere: FileLayer;
   /** What is found after the power came back. */
   losePower(random: Random): FileLayer;
   /** The same for this very disk, which goes on with its faults; files that were open are open no more. */
   cutPower(random: Random): void;
+  /** It goes away: files that were open are open no more, and of a stick is lost what it had not taken. */
+  disconnect(random: Random | null): void;
 }
 
 export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): PowerLossDisk {
@@ -65,9 +76,10 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
     moves: [],
     temporary: 0,
     made: 0,
+    openedSince: 0,
   };
   const { current, durable } = disk;
-  const surviving = (random: Random) => {
+  const surviving = (random: Random, isOnIt: (name: string) => boolean = () => true) => {
     const found = new Map<string, Inode>();
     // A folder is under its old name or under its new one, and all that is in it with it.
     for (const { from, to } of disk.moves.splice(0).reverse()) {
@@ -78,6 +90,10 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
       const before = durable.get(name);
       const after = current.get(name);
       const inode = before === after || random.uniform() < 0.5 ? before : after;
+      if (!isOnIt(name)) {
+        if (after !== undefined) found.set(name, after);
+        continue;
+      }
       if (inode === undefined) continue;
       const bytes = survive(inode, random);
       const told = { ...inode.told };
@@ -86,21 +102,28 @@ export function createPowerLossDisk(faults: DiskFaults, scheduler: Scheduler): P
     }
     return found;
   };
+  function keepOnly(found: ReadonlyMap<string, Inode>): void {
+    disk.folders.clear();
+    disk.openedSince += 1;
+    for (const names of [current, durable]) {
+      names.clear();
+      for (const [name, inode] of found) names.set(name, inode);
+    }
+  }
+
   return {
     files: fileLayer(disk, faults, scheduler),
+    elsewhere: fileLayer(disk, soundDisk, scheduler),
     losePower(random) {
       const found = surviving(random);
       const durable = new Map(found);
       const left = { ...disk, current: found, durable, folders: new Set<string>(), moves: [] };
-      return fileLayer(left, soundDisk, scheduler);
+      return fileLayer({ ...left, openedSince: 0 }, soundDisk, scheduler);
     },
-    cutPower(random) {
-      const found = surviving(random);
-      disk.folders.clear();
-      for (const names of [current, durable]) {
-        names.clear();
-        for (const [name, inode] of found) names.set(name, inode);
-      }
+    cutPower: (random) => keepOnly(surviving(random)),
+    disconnect(random) {
+      disk.openedSince += 1;
+      if (random !== null) keepOnly(surviving(random, (name) => !isTemporary(name)));
     },
   };
 }
@@ -138,8 +161,11 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
     fail({ kind, path: at, message: `simulated: ${kind}` } as const);
 
   function appendFile(inode: Inode, at: string): AppendFile {
+    const { openedSince } = disk;
+    const isOpen = () => openedSince === disk.openedSince && !isAway(at);
     return {
       write(bytes) {
+        if (!isOpen()) return problem('failed', at);
         const taken = faults.takeBytes(bytes.length);
         if (taken === null) return problem('full', at);
         inode.current.append(bytes.subarray(0, taken));
@@ -151,6 +177,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
         const fails = faults.failSync();
         const takesS = faults.syncTakesS();
         if (takesS > 0) await new Promise<void>((done) => scheduler.after(takesS, done));
+        if (!isOpen()) return problem('failed', at);
         const dirty = inode.current.slice(inode.durable.length(), length);
         inode.durable.append(fails ? new Uint8Array(dirty.length) : dirty);
         return fails ? problem('failed', at) : succeed(undefined);
@@ -159,30 +186,40 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
     };
   }
 
+  const isAway = (at: string) => faults.isAway?.() === true && !isTemporary(at);
+
+  /** What is refused whatever it is. */
+  function refusal(at: string) {
+    if (isAway(at)) return problem('missing', at);
+    const refused = faults.refuse?.() ?? null;
+    return refused === null ? null : problem(refused, at);
+  }
+
   function isFolder(at: string): boolean {
     return folders.has(at) || [...current.keys()].some((name) => name.startsWith(`${at}/`));
   }
 
   function find<T>(at: string, act: (inode: Inode) => T): Result<T, FileProblem> {
-    const inode = current.get(at);
+    const inode = isAway(at) ? undefined : current.get(at);
     return inode === undefined ? problem('missing', at) : succeed(act(inode));
   }
 
   return {
-    makeFolder: async () => succeed(undefined),
+    makeFolder: async (at) => (isAway(at) ? problem('missing', at) : succeed(undefined)),
     async claimFolder(folder) {
+      if (isAway(folder)) return problem('missing', folder);
       if (isFolder(folder)) return problem('exists', folder);
       folders.add(folder);
       return succeed(undefined);
     },
     async makeTemporaryFolder(name) {
       disk.temporary += 1;
-      return succeed(`/tmp/${name}-${disk.temporary}`);
+      return succeed(`${temporaryFolder}${name}-${disk.temporary}`);
     },
     createAppend(at) {
-      if (current.has(at)) return problem('exists', at);
-      const refused = faults.refuse?.() ?? null;
-      if (refused !== null) return problem(refused, at);
+      if (!isAway(at) && current.has(at)) return problem('exists', at);
+      const refused = refusal(at);
+      if (refused !== null) return refused;
       disk.made += 1;
       const told = { serial: disk.made, changes: 0 };
       const inode: Inode = { current: createGrowingBytes(), durable: createGrowingBytes(), told };
@@ -190,10 +227,10 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       return succeed(appendFile(inode, at));
     },
     openAppend(at) {
-      const refused = faults.refuse?.() ?? null;
-      return refused === null ? find(at, (inode) => appendFile(inode, at)) : problem(refused, at);
+      return refusal(at) ?? find(at, (inode) => appendFile(inode, at));
     },
     async syncFolder(folder) {
+      if (isAway(folder)) return problem('missing', folder);
       if (faults.failSync()) return problem('failed', folder);
       disk.moves = disk.moves.filter(({ from, to }) => {
         if (path.dirname(from) !== folder && path.dirname(to) !== folder) return true;
@@ -209,6 +246,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       return succeed(undefined);
     },
     async list(folder) {
+      if (isAway(folder)) return problem('missing', folder);
       const names = new Map<string, boolean>();
       for (const claimed of folders) {
         if (path.dirname(claimed) === folder) names.set(path.basename(claimed), true);
@@ -230,8 +268,8 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
     async rename(from, to) {
       const inode = current.get(from);
       if (inode === undefined && !isFolder(from)) return problem('missing', from);
-      const refused = faults.refuse?.() ?? null;
-      if (refused !== null) return problem(refused, from);
+      const refused = refusal(from);
+      if (refused !== null) return refused;
       if (inode === undefined) {
         moveNames(current, from, to);
         if (folders.delete(from)) folders.add(to);
@@ -243,8 +281,8 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       return succeed(undefined);
     },
     async remove(at) {
-      const refused = faults.refuse?.() ?? null;
-      if (refused !== null) return problem(refused, at);
+      const refused = refusal(at);
+      if (refused !== null) return refused;
       folders.delete(at);
       for (const name of current.keys()) {
         if (name === at || name.startsWith(`${at}/`)) current.delete(name);
@@ -252,14 +290,14 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       return succeed(undefined);
     },
     async truncate(at, length) {
-      const refused = faults.refuse?.() ?? null;
-      if (refused !== null) return problem(refused, at);
+      const refused = refusal(at);
+      if (refused !== null) return refused;
       return find(at, (inode) => {
         inode.current.cut(length);
         inode.told.changes += 1;
         inode.durable = createGrowingBytes(inode.current.slice());
       });
     },
-    freeBytes: async () => succeed(1e12),
+    freeBytes: async (at) => (isAway(at) ? problem('missing', at) : succeed(1e12)),
   };
 }
