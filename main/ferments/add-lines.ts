@@ -27,7 +27,7 @@ export async function addLines(
   const before = found.ok ? found.value : new Uint8Array();
   const isTorn = before.length > 0 && before.at(-1) !== lineFeed;
   const added = Buffer.from(`${isTorn ? '\n' : ''}${text}`, 'utf8');
-  return replaceFile(files, file, Buffer.concat([before, added]));
+  return replaceFile(files, file, Buffer.concat([before, added]), { isNew });
 }
 
 /** Adds whole lines behind those that {@link addLines} put there. Should this fail, the file holds nobody knows what of them. */

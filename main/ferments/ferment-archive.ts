@@ -8,7 +8,7 @@ import {
   type WarmthReport,
   worded,
 } from '#shared-core';
-import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { confirmMissing, type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { fermentOfText } from './ferment-lines.ts';
 import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
 import type { WarmthSpan } from './warmth-lines.ts';
@@ -27,8 +27,11 @@ export function createFermentArchive(files: FileLayer, runsFolder: string) {
   const warmth = createWarmthFiles(files, runsFolder);
   return {
     read: async (fermentId: string): Promise<Result<ArchivedFerment, ServiceProblem>> => {
-      const text = await readText(files, path.join(runsFolder, `ferment-${fermentId}.jsonl`));
-      if (!text.ok && text.error.kind !== 'missing') return fail(serviceProblemOf(text.error));
+      const file = path.join(runsFolder, `ferment-${fermentId}.jsonl`);
+      const text = await readText(files, file);
+      const isMissing = !text.ok && text.error.kind === 'missing';
+      const gone = isMissing ? await confirmMissing(files, file) : text;
+      if (!gone.ok) return fail(serviceProblemOf(gone.error));
       const kept = text.ok ? fermentOfText(text.value) : null;
       if (kept === null) {
         return fail({

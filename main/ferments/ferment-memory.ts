@@ -13,7 +13,7 @@ import {
   worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import { type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { confirmMissing, type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { addLines } from './add-lines.ts';
 import { fermentFileNames } from './doubtful-ferments.ts';
@@ -49,9 +49,11 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
   async function read(fermentId: string): Answer<KeptFerment> {
     const text = await readText(files, fileOf(fermentId));
     if (!text.ok) {
-      return text.error.kind === 'missing'
+      const gone =
+        text.error.kind === 'missing' ? await confirmMissing(files, fileOf(fermentId)) : text;
+      return gone.ok
         ? refuse(worded('This ferment is no longer beside the runs. Its file may have been moved'))
-        : fail(serviceProblemOf(text.error));
+        : fail(serviceProblemOf(gone.error));
     }
     const ferment = fermentOfText(text.value);
     return ferment === null

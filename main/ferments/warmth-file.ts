@@ -1,6 +1,12 @@
 import path from 'node:path';
 import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
-import { type FileLayer, readText, replaceFile, serviceProblemOf } from '../file-layer/index.ts';
+import {
+  confirmMissing,
+  type FileLayer,
+  readText,
+  replaceFile,
+  serviceProblemOf,
+} from '../file-layer/index.ts';
 import { addLines, appendLines } from './add-lines.ts';
 import { type MinuteSoFar, minuteOf, minuteSoFarSchema } from './minute-in-hand.ts';
 import {
@@ -63,7 +69,9 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
     read: async (fermentId) => {
       const text = await readText(files, fileOf(fermentId));
       if (text.ok) return succeed(warmthOfText(text.value));
-      return text.error.kind === 'missing' ? succeed(noWarmth) : fail(serviceProblemOf(text.error));
+      const none =
+        text.error.kind === 'missing' ? await confirmMissing(files, fileOf(fermentId)) : text;
+      return none.ok ? succeed(noWarmth) : fail(serviceProblemOf(none.error));
     },
     add: async (fermentId, lines) => {
       const file = fileOf(fermentId);

@@ -1,5 +1,6 @@
 /** The disk, as a parameter, and what can go wrong with it. */
 
+export { confirmMissing } from './confirm-missing.ts';
 export type { AppendFile, FileLayer, FolderEntry } from './file-layer.ts';
 export { type FileProblem, fileProblem, serviceProblemOf } from './file-problem.ts';
 export { nodeFileLayer } from './node-file-layer.ts';

@@ -7,21 +7,23 @@ import { readBytes } from './read-text.ts';
 /**
  * Writes a whole small file so that after a loss of power either the old or the new one is there:
  * write beside it, sync, rename over it, sync the folder. What is told as not kept does not show either: where the disk does not
- * keep the new one's name, the old one is put back.
+ * keep the new one's name, the old one is put back. Where it is new, nothing may be there to rename over: what is may have come back
+ * with its drive since it was looked for.
  */
 export async function replaceFile(
   files: FileLayer,
   target: string,
   content: string | Uint8Array,
+  { isNew = false }: { readonly isNew?: boolean } = {},
 ): Promise<Result<void, FileProblem>> {
   const before = await readBytes(files, target);
   if (!before.ok && before.error.kind !== 'missing') return before;
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
-  const renamed = await renameOver(files, target, bytes);
+  const renamed = await renameOver(files, target, bytes, isNew);
   const named = renamed.ok ? await files.syncFolder(path.dirname(target)) : renamed;
   if (named.ok || !renamed.ok) return named;
   const putBack = before.ok
-    ? await renameOver(files, target, before.value)
+    ? await renameOver(files, target, before.value, false)
     : await files.remove(target);
   if (putBack.ok) return named;
   const { message } = named.error;
@@ -32,6 +34,7 @@ async function renameOver(
   files: FileLayer,
   target: string,
   bytes: Uint8Array,
+  isNew: boolean,
 ): Promise<Result<void, FileProblem>> {
   const temporary = `${target}.part`;
   const removed = await files.remove(temporary);
@@ -45,5 +48,11 @@ async function renameOver(
   if (!written.ok || written.value !== bytes.length) {
     return fail({ kind: 'full', path: temporary, message: 'The disk took only part of the file.' });
   }
+  const before = isNew ? await files.sizeBytes(target) : null;
+  if (before?.ok) {
+    await files.remove(temporary);
+    return fail({ kind: 'exists', path: target, message: 'There is such a file already.' });
+  }
+  if (before !== null && before.error.kind !== 'missing') return before;
   return files.rename(temporary, target);
 }

@@ -1,5 +1,6 @@
 import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import {
+  confirmMissing,
   type FileLayer,
   type FileProblem,
   readBytes,
@@ -34,8 +35,11 @@ interface KeptRead<T> {
 
 export interface KeptFile<T> {
   read(): Promise<Result<T, ServiceProblem>>;
-  /** What can't be written back as it was is kept beside it before anything is written; a newer version's file is refused. */
-  write(value: T): Promise<Result<void, ServiceProblem>>;
+  /**
+   * Writes what becomes of its value, and answers it. What can't be written back as it was is kept beside it before anything is written; a newer
+   * version's file is refused.
+   */
+  change(changed: (value: T) => Result<T, ServiceProblem>): Promise<Result<T, ServiceProblem>>;
 }
 
 export function createKeptFile<T>(
@@ -48,19 +52,21 @@ export function createKeptFile<T>(
       const found = await readKeptFile(files, file, format);
       return found.ok ? succeed(found.value.value) : fail(serviceProblemOf(found.error));
     },
-    async write(value) {
+    async change(changed) {
       const found = await readKeptFile(files, file, format);
       if (!found.ok) return fail(serviceProblemOf(found.error));
-      const { state, bytes } = found.value;
+      const { value, state, bytes } = found.value;
+      const next = changed(value);
+      if (!next.ok) return next;
       if (state === 'newer') return fail({ kind: 'kept-by-newer', path: file });
       const why = { older: 'older-version', 'not-understood': 'not-understood' } as const;
       if (state === 'older' || state === 'not-understood') {
         const kept = await keepCopy(files, file, bytes, why[state]);
         if (!kept.ok) return fail(serviceProblemOf(kept.error));
       }
-      const text = `${JSON.stringify({ ...format.written(value), version: format.version }, null, 2)}\n`;
-      const written = await replaceFile(files, file, text);
-      return written.ok ? written : fail(serviceProblemOf(written.error));
+      const text = `${JSON.stringify({ ...format.written(next.value), version: format.version }, null, 2)}\n`;
+      const written = await replaceFile(files, file, text, { isNew: state === 'none' });
+      return written.ok ? next : fail(serviceProblemOf(written.error));
     },
   };
 }
@@ -74,9 +80,8 @@ export async function readKeptFile<T>(
   const { version, nothing, read } = format;
   const bytes = await readBytes(files, file);
   if (!bytes.ok) {
-    return bytes.error.kind === 'missing'
-      ? succeed({ value: nothing, state: 'none', bytes: new Uint8Array() })
-      : bytes;
+    const none = bytes.error.kind === 'missing' ? await confirmMissing(files, file) : bytes;
+    return none.ok ? succeed({ value: nothing, state: 'none', bytes: new Uint8Array() }) : none;
   }
   const as = (state: KeptState, value = nothing) => succeed({ value, state, bytes: bytes.value });
   const json = parseJson(new TextDecoder().decode(bytes.value));

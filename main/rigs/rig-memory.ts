@@ -62,12 +62,8 @@ export function createRigMemory(setup: RigMemorySetup): RigMemory {
   function change(changed: (file: RigsFile) => Result<RigsFile, ServiceProblem>): Answer {
     return inTurn(async () => {
       if (!mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
-      const found = await kept.read();
-      if (!found.ok) return found;
-      const next = changed(found.value);
-      if (!next.ok) return next;
-      const written = await kept.write(next.value);
-      return written.ok ? told(next.value) : written;
+      const next = await kept.change(changed);
+      return next.ok ? told(next.value) : next;
     });
   }
 

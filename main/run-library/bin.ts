@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { fail, type Result, type RunSummary, type ServiceProblem, succeed } from '#shared-core';
-import { type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
+import { confirmMissing, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
 import { isRunId } from './run-id.ts';
 import { runProblem } from './run-problem.ts';
 import { createSummaryStore, type SummaryStoreSetup } from './summary-store.ts';
@@ -31,7 +31,10 @@ export function createBin(setup: SummaryStoreSetup): Bin {
 
   async function runsIn(folder: string): Promise<Result<readonly string[], FileProblem>> {
     const listed = await files.list(folder);
-    if (!listed.ok) return listed.error.kind === 'missing' ? succeed([]) : listed;
+    if (!listed.ok) {
+      const none = listed.error.kind === 'missing' ? await confirmMissing(files, folder) : listed;
+      return none.ok ? succeed([]) : none;
+    }
     return succeed(
       listed.value.flatMap(({ name, isFolder }) => (isFolder && isRunId(name) ? [name] : [])),
     );

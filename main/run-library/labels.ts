@@ -10,7 +10,13 @@ import {
   succeed,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import { type FileLayer, type FileProblem, readBytes, replaceFile } from '../file-layer/index.ts';
+import {
+  confirmMissing,
+  type FileLayer,
+  type FileProblem,
+  readBytes,
+  replaceFile,
+} from '../file-layer/index.ts';
 import { labelsFile } from '../recorder/index.ts';
 import { cutTornTail } from './cut-torn-tail.ts';
 import { scanFile } from './scan-file.ts';
@@ -57,7 +63,11 @@ export async function readLabels(
       if (body.kind === 'label') label = { name: body.name, notes: body.notes };
     }
   }
-  if (!step.value.ok && step.value.error.kind !== 'missing') return step.value;
+  if (!step.value.ok) {
+    if (step.value.error.kind !== 'missing') return step.value;
+    const none = await confirmMissing(files, path.join(folder, labelsFile));
+    if (!none.ok) return none;
+  }
   return succeed({ header, label, lateMarks, corrections, last });
 }
 
@@ -85,16 +95,20 @@ export async function addLater(
   folder: string,
   records: readonly LaterRecord[],
 ): Promise<Result<void, FileProblem>> {
-  const cut = await cutTornTail(files, folder, labelsFile);
-  if (!cut.ok && cut.error.kind !== 'missing') return cut;
+  const file = path.join(folder, labelsFile);
+  const size = await files.sizeBytes(file);
+  const isNew = !size.ok && size.error.kind === 'missing';
+  if (!size.ok && !isNew) return size;
+  const cut = isNew ? null : await cutTornTail(files, folder, labelsFile);
+  if (cut?.ok === false) return cut;
   const found = await readLabels(files, folder);
   if (!found.ok) return found;
-  const file = path.join(folder, labelsFile);
-  const before = await readBytes(files, file);
-  if (!before.ok && before.error.kind !== 'missing') return before;
+  const before = isNew ? null : await readBytes(files, file);
+  if (before?.ok === false) return before;
   const last = found.value.last ?? { ...beforeAny, seq: 0 };
   const added = Buffer.from(linesOf(records, last, clock), 'latin1');
-  return replaceFile(files, file, before.ok ? Buffer.concat([before.value, added]) : added);
+  const whole = before === null ? added : Buffer.concat([before.value, added]);
+  return replaceFile(files, file, whole, { isNew });
 }
 
 /** The header has the number 0, also where it is missing. */

@@ -1,4 +1,4 @@
-import type { SerialSource } from '#shared-core';
+import { type SerialSource, succeed } from '#shared-core';
 import type { FileLayer } from '../../file-layer/index.ts';
 import { createKeptFile } from '../../kept-file/index.ts';
 import { takeTurns } from '../../turns/index.ts';
@@ -34,7 +34,9 @@ export function createProbeMemory({ files, memoryFile, mayWrite }: ProbeMemorySe
 
   function load(): Promise<void> {
     loading ??= file.read().then((found) => {
-      probes = found.ok ? found.value : [];
+      if (found.ok) probes = found.value;
+      // Its drive may be plugged in later.
+      else loading = null;
     });
     return loading;
   }
@@ -45,10 +47,13 @@ export function createProbeMemory({ files, memoryFile, mayWrite }: ProbeMemorySe
     remember: (identity, source) =>
       inTurn(async () => {
         await load();
-        const others = probes.filter((probe) => !isSameDevice(probe, identity));
         const known = { ...usbIdentitySchema.parse(identity), source };
-        probes = [known, ...others].slice(0, mostRemembered);
-        if (mayWrite()) await file.write(probes);
+        const withIt = (all: readonly KnownProbe[]) => {
+          const others = all.filter((probe) => !isSameDevice(probe, identity));
+          return [known, ...others].slice(0, mostRemembered);
+        };
+        probes = withIt(probes);
+        if (mayWrite()) await file.change((kept) => succeed(withIt(kept)));
       }),
   };
 }

@@ -2,6 +2,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer } from '#main';
+import { succeed } from '#shared-core';
 import { createKeptFile, type KeptFormat } from '../../../main/kept-file/index.ts';
 import { createRandom } from '../../../shared-core/random/create-random.ts';
 import { createManualTime } from '../support/manual-time.ts';
@@ -32,7 +33,7 @@ async function keptAs(text: string | Uint8Array | null) {
   if (text !== null) await writeFile(file, text);
   const kept = createKeptFile(nodeFileLayer, file, format);
   const before = await kept.read();
-  const added = await kept.write([...(before.ok ? before.value : []), 'quince']);
+  const added = await kept.change((names) => succeed([...names, 'quince']));
   const names = (await readdir(folder)).sort();
   const beside = names.filter((name) => name !== 'kept.json');
   return {
@@ -106,7 +107,10 @@ test('a file that the disk does not give is not taken for none, and nothing is w
   });
   const kept = createKeptFile({ ...nodeFileLayer, read }, file, format);
   const told = { ok: false, error: { kind: 'folder-unavailable', message: 'EIO' } };
-  expect([await kept.read(), await kept.write(['quince'])]).toMatchObject([told, told]);
+  expect([await kept.read(), await kept.change(() => succeed(['quince']))]).toMatchObject([
+    told,
+    told,
+  ]);
   expect(await readFile(file, 'utf8')).toBe(written('pear'));
 });
 
@@ -119,7 +123,7 @@ test('what is put aside is not put where the disk does not say what lies there a
       ? { ok: false, error: { kind: 'failed', path: at, message: 'EIO' } }
       : nodeFileLayer.read(at, offset, length);
   const kept = createKeptFile({ ...nodeFileLayer, read }, file, format);
-  expect(await kept.write(['quince'])).toMatchObject({ ok: false });
+  expect(await kept.change(() => succeed(['quince']))).toMatchObject({ ok: false });
   expect(await readFile(file, 'utf8')).toBe('{torn');
   expect(await readFile(`${file}.not-understood`, 'utf8')).toBe('kept before');
 });
@@ -136,7 +140,9 @@ test('what was put aside before is never written over, and nothing is put aside 
   const file = path.join(folder, 'kept.json');
   for (const torn of ['{one', '{two', '{one']) {
     await writeFile(file, torn);
-    expect((await createKeptFile(nodeFileLayer, file, format).write(['quince'])).ok).toBe(true);
+    expect(
+      (await createKeptFile(nodeFileLayer, file, format).change(() => succeed(['quince']))).ok,
+    ).toBe(true);
   }
   expect((await readdir(folder)).sort()).toEqual([
     'kept.json',
@@ -211,11 +217,15 @@ test.each([
               return named;
             },
           };
-          expect(await createKeptFile(unnamed, file, format).write(['quince'])).toMatchObject({
+          expect(
+            await createKeptFile(unnamed, file, format).change(() => succeed(['quince'])),
+          ).toMatchObject({
             ok: false,
           });
         }
-        const writing = createKeptFile(cutAfter(disk.files, acts), file, format).write(['quince']);
+        const writing = createKeptFile(cutAfter(disk.files, acts), file, format).change(() =>
+          succeed(['quince']),
+        );
         isDone = await writing.then(
           ({ ok }) => ok,
           () => false,
@@ -223,7 +233,7 @@ test.each([
         if (!isDone) cuts += 1;
         const found = disk.losePower(createRandom(seed));
         expect(await isThere(found), `after ${acts} acts, seed ${seed}`).toBeGreaterThan(0);
-        const again = await createKeptFile(found, file, format).write(['quince']);
+        const again = await createKeptFile(found, file, format).change(() => succeed(['quince']));
         expect(again.ok).toBe(true);
         expect(await isThere(found)).toBe(1);
         const now = await found.read(file, 0, 1000);

@@ -138,7 +138,7 @@ test('a record is synced, and its name where the file is new, before it counts a
   };
   await addLater(files, clock, folder, [named('only')]);
   expect(seen).toEqual([folder]);
-  expect(disk.done().slice(-4)).toEqual(['write', 'sync', 'rename', 'syncFolder']);
+  expect(disk.done().slice(-5)).toEqual(['write', 'sync', 'sizeBytes', 'rename', 'syncFolder']);
 });
 
 /** What a failed sync threw away can be read as long as the computer runs, and stands on no disk. */

@@ -57,6 +57,26 @@ describe('createRememberingProbeHub', () => {
     ]);
   });
 
+  test('knows the devices of a folder that was away when it was first looked at, and forgets none of them', async () => {
+    const first = hubWith([port('/dev/ttyUSB0', 'one')]);
+    await first.hear(source, 'hearing');
+    await until('the memory', () => content().includes('one'));
+    let isAway = true;
+    const ifThere: FileLayer = {
+      ...nodeFileLayer,
+      async sizeBytes(at) {
+        if (!isAway) return nodeFileLayer.sizeBytes(at);
+        return { ok: false, error: { kind: 'missing', path: at, message: 'away' } };
+      },
+    };
+    const later = hubWith([port('/dev/ttyUSB0', 'two')], true, ifThere);
+    await later.hub.listPorts();
+    isAway = false;
+    await later.hear(source, 'hearing');
+    await until('the other device', () => content().includes('two'));
+    expect(content()).toContain('"one"');
+  });
+
   test('puts a damaged memory aside before it keeps one of its own', async () => {
     const before = '{"version":1,';
     writeFileSync(file(), before);
