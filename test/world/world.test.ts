@@ -96,6 +96,25 @@ describe('a simulated world', () => {
     expect((await runWorld(setup)).violation).toBeNull();
   });
 
+  /** What was not found while the folder was away was taken for none, and the file that was back was written anew without it. */
+  test('keeps the set-ups there are when one is given while the folder comes back', async () => {
+    const faults = [
+      fault('tables-are-taken-in', 10, 200),
+      fault('set-ups-are-kept', 10, 200),
+      fault('everything-is-looked-at', 10, 200),
+      fault('folder-vanishes', 120, 127),
+      fault('folder-vanishes', 140, 142),
+      fault('folder-vanishes', 160, 165),
+    ];
+    expect((await runWorld({ seed: 121, lengthS: 300, faults })).violation).toBeNull();
+  });
+
+  /** Its lock could not be had, and was never asked for again. */
+  test('has the folder again that was away when the program was started', async () => {
+    const faults = [fault('folder-vanishes', 60, 100), fault('program-killed', 70, 80)];
+    expect((await runWorld({ seed: 6, lengthS: 200, faults })).violation).toBeNull();
+  });
+
   /** The simulated still stayed connected, or the window let go of it and of the probe with it. */
   test.each(['disk-is-full', 'disk-is-read-only', 'folder-is-taken'] as const)(
     'gives the probe back after a rehearsal that could not begin since %s',
@@ -133,7 +152,7 @@ describe('a simulated world', () => {
   test.each(['clean', 'power-cut'] as const)(
     'keeps every promise where defects are planted below, before they are (%s end)',
     async (end) => {
-      const faults = [...eventful.faults, ...atSecondDesk, ...rehearsed];
+      const faults = [...eventful.faults, ...atSecondDesk, ...rehearsed, ...vanished];
       const outcome = await runWorld({ ...eventful, faults, end });
       expect([outcome.violation, outcome.heatOffS === null]).toEqual([null, false]);
     },
@@ -145,6 +164,7 @@ describe('a simulated world', () => {
     'rehearsal-gives-the-probe-back',
     'receiver-holds-what-came-over',
   ]);
+  const vanished = [fault('folder-vanishes', 60, 100)];
 
   const endsWithoutPower = new Set(['saved-survives-a-power-cut', 'kept-stays-kept']);
 
@@ -155,7 +175,8 @@ describe('a simulated world', () => {
       const end = endsWithoutPower.has(invariant) ? 'power-cut' : 'clean';
       const others =
         invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, -1);
-      const alone = ofRehearsal.has(invariant) ? rehearsed : others;
+      const without = invariant === 'lost-folder-is-told' ? vanished : others;
+      const alone = ofRehearsal.has(invariant) ? rehearsed : without;
       const faults = ofSecondDesk.has(invariant) ? atSecondDesk : alone;
       const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
