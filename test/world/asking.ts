@@ -49,7 +49,13 @@ export function createAsking({ time, judge, program }: AskingParts): Asking {
   return {
     wait,
     async ask(name, body, who = teacher, session = program()?.session) {
-      const answer = session === undefined ? null : await wait(session.handle(name, body, who));
+      if (session === undefined) return noProgram as never;
+      const { desk } = program() ?? {};
+      const killsBefore = desk?.kills();
+      const first = await wait(session.handle(name, body, who));
+      // Whoever asked the part that was killed in this moment is told to try once more.
+      const isKilled = first?.ok === false && desk?.kills() !== killsBefore;
+      const answer = isKilled ? await wait(session.handle(name, body, who)) : first;
       // The table of requests says what each name answers.
       return (answer ?? noProgram) as never;
     },

@@ -23,6 +23,7 @@ export const faultKinds = [
   // The computer.
   'power-cut',
   'program-killed',
+  'desk-is-killed',
   'program-stands-still',
   'wall-clock-is-set',
   'computer-sleeps',

@@ -1,6 +1,7 @@
 import type { FileLayer, ProbeHub, ProbeReading, Session } from '#main';
 import { type EventBody, fail, type Snapshot } from '#shared-core';
 import type { PlantedFault } from './planted-fault.ts';
+import type { SimulatedDesk } from './simulated-desk.ts';
 
 type Planted = PlantedFault | undefined;
 
@@ -161,6 +162,15 @@ function answeredFalsely(session: Session, planted: PlantedFault): Session['hand
     const rows = Buffer.from(piece.base64, 'base64').toString('utf8').split('\n');
     const text = rows.toSpliced(20, 1).join('\n');
     return { ok: true, value: { ...piece, base64: Buffer.from(text).toString('base64') } };
+  };
+}
+
+/** After one that was killed the next answers nothing. */
+export function plantInDesk(desk: SimulatedDesk, planted: Planted): SimulatedDesk['start'] {
+  return () => {
+    const started = desk.start();
+    const isDead = planted === 'desk-stays-dead' && desk.kills() > 0;
+    return isDead ? { ...started, post: () => undefined } : started;
   };
 }
 

@@ -39,6 +39,7 @@ export const plantedFaults = {
   'timers-pile-up': 'memory-is-bounded',
   'never-back': 'program-comes-back',
   'stays-shut': 'program-comes-back',
+  'desk-stays-dead': 'program-comes-back',
   'viewer-obeyed': 'viewer-commands-nothing',
   'lock-ignored': 'second-program-changes-nothing',
   'labels-not-synced': 'kept-stays-kept',

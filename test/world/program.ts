@@ -7,9 +7,11 @@ import {
   type Session,
 } from '#main';
 import { createMonitor, fail, type Monitor, type RunSettings, type Snapshot } from '#shared-core';
-import { plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
+import { plantInDesk, plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
+import { createSimulatedDesk, type SimulatedDesk } from './simulated-desk.ts';
 import type { SimulatedLine } from './simulated-line.ts';
+import { whileAlive } from './while-alive.ts';
 import type { ProgramTimers, WorldTime } from './world-time.ts';
 
 export const runsFolder = '/runs';
@@ -21,6 +23,8 @@ export interface ProgramParts {
   readonly planted: PlantedFault | undefined;
   /** Whether the folder is this program's; null where nobody can say, since it is gone. */
   readonly holdsFolder: () => boolean | null;
+  /** Whole runs are gone through in a process beside it, as every shell has it; to start none is to look at the same code without a copy. */
+  readonly hasDesk: boolean;
   /** Whether the next monitor is that of a run under way; others judge tables that are taken in and given out. */
   readonly isBeginning: () => boolean;
   /** A request was answered with a failure that nobody foresaw. */
@@ -38,6 +42,7 @@ export interface Program {
   /** What a window sees of it. */
   status(): ReturnType<ProbeHub['status']>;
   timers(): number;
+  readonly desk: SimulatedDesk;
   /** Not asked: it is simply gone. */
   kill(): void;
 }
@@ -61,7 +66,12 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
   realHub.on('readings', parts.onReadings);
   const hub = plantInHub(realHub, planted);
   if (planted === 'timers-pile-up') timers.every(2, () => void timers.after(1e6, () => {}));
+  const desk = createSimulatedDesk({
+    clock,
+    filesOf: (isThere) => whileAlive(parts.files, () => isAlive && isThere()),
+  });
   const session = await createSession({
+    ...(parts.hasDesk && { startDesk: plantInDesk(desk, planted) }),
     probeHub: hub,
     clock,
     scheduler: timers,
@@ -77,10 +87,11 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
       parts.isBeginning() ? watchedMonitor(settings, parts) : createMonitor(settings),
   });
   return {
-    session: watchedSession(plantInSession(session, planted), parts.onFailedInside),
+    session: watchedSession(plantInSession(session, planted), desk, parts.onFailedInside),
     hub: realHub,
     status: hub.status,
     timers: timers.count,
+    desk,
     kill() {
       isAlive = false;
       silence(timers, lines);
@@ -88,12 +99,18 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
   };
 }
 
-function watchedSession(session: Session, onFailedInside: (found: string) => void): Session {
+function watchedSession(
+  session: Session,
+  desk: SimulatedDesk,
+  onFailedInside: (found: string) => void,
+): Session {
   return {
     ...session,
     async handle(name, body, asker) {
+      const killsBefore = desk.kills();
       const answer = await session.handle(name, body, asker);
-      if (!answer.ok && answer.error.kind === 'internal') {
+      const isDeskThere = desk.kills() === killsBefore;
+      if (!answer.ok && answer.error.kind === 'internal' && isDeskThere) {
         onFailedInside(`${name}: ${answer.error.message}`);
       }
       return answer;
@@ -121,43 +138,5 @@ function watchedMonitor(settings: RunSettings, parts: ProgramParts): Monitor {
     ...monitor,
     push: (input) => noted(monitor.push(input)),
     advanceTo: (timeS) => noted(monitor.advanceTo(timeS)),
-  };
-}
-
-/** A program that was killed asks nothing more of the disk, and hears no answer. */
-function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer {
-  const never = new Promise<never>(() => {});
-  const gone = { ok: false, error: { kind: 'failed', path: '', message: 'killed' } } as const;
-  const open = (made: ReturnType<FileLayer['openAppend']>): typeof made =>
-    made.ok
-      ? {
-          ok: true,
-          value: {
-            write: (bytes) => (isAlive() ? made.value.write(bytes) : gone),
-            sync: () => (isAlive() ? answered(made.value.sync()) : never),
-            close: () => made.value.close(),
-          },
-        }
-      : made;
-  const answered = async <T>(asked: Promise<T>): Promise<T> => {
-    const answer = await asked;
-    return isAlive() ? answer : never;
-  };
-  const ask = <T>(act: () => Promise<T>): Promise<T> => (isAlive() ? answered(act()) : never);
-  return {
-    makeFolder: (at) => ask(() => files.makeFolder(at)),
-    claimFolder: (at) => ask(() => files.claimFolder(at)),
-    makeTemporaryFolder: (name) => ask(() => files.makeTemporaryFolder(name)),
-    createAppend: (at) => (isAlive() ? open(files.createAppend(at)) : gone),
-    openAppend: (at) => (isAlive() ? open(files.openAppend(at)) : gone),
-    syncFolder: (at) => ask(() => files.syncFolder(at)),
-    list: (at) => ask(() => files.list(at)),
-    sizeBytes: (at) => ask(() => files.sizeBytes(at)),
-    stateOf: (at) => ask(() => files.stateOf(at)),
-    read: (at, offset, length) => ask(() => files.read(at, offset, length)),
-    rename: (from, to) => ask(() => files.rename(from, to)),
-    remove: (at) => ask(() => files.remove(at)),
-    truncate: (at, length) => ask(() => files.truncate(at, length)),
-    freeBytes: (at) => ask(() => files.freeBytes(at)),
   };
 }

@@ -71,6 +71,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
           if (isAway()) return null;
           return !isOn('folder-is-taken') && !(planted === 'stays-shut' && runs.all.length > 0);
         },
+        hasDesk: faults.some(({ kind }) => kind === 'desk-is-killed'),
         isBeginning: runs.isBeginning,
         onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
         onReadings(readings) {
@@ -188,6 +189,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     planted,
     runs,
     person,
+    desk: () => program?.desk ?? null,
     isRunning: () => program !== null && time.computer.isRunning(),
   });
   const check = createStepChecks(judge);

@@ -26,6 +26,7 @@ export async function runSecondProgram(parts: SecondProgramParts): Promise<void>
       lines: [],
       planted: undefined,
       holdsFolder: () => planted === 'lock-ignored',
+      hasDesk: false,
       isBeginning: () => false,
       onFailedInside: (found) => judge.violated('no-request-fails-inside', found),
       onReadings: () => {},

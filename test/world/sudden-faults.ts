@@ -8,6 +8,7 @@ import type { Person } from './person.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import { runsFolder } from './program.ts';
 import { runSecondProgram } from './second-program.ts';
+import type { SimulatedDesk } from './simulated-desk.ts';
 import type { WorldRuns } from './world-runs.ts';
 
 export interface SuddenParts extends Asking {
@@ -17,9 +18,13 @@ export interface SuddenParts extends Asking {
   readonly planted: PlantedFault | undefined;
   readonly runs: WorldRuns;
   readonly person: Person;
+  readonly desk: () => SimulatedDesk | null;
   /** There is a program, and it has its turns. */
   readonly isRunning: () => boolean;
 }
+
+/** A desk that is killed looks at the disk fewer times before [looks]. */
+const mostLooks = 25;
 
 /** What a fault does in the moment in which it begins. */
 export function createSuddenFaults(parts: SuddenParts) {
@@ -50,6 +55,7 @@ export function createSuddenFaults(parts: SuddenParts) {
       await runs.noteScars();
     }
     if (!parts.isRunning()) return;
+    if (kind === 'desk-is-killed') parts.desk()?.killAfter(seconds % mostLooks);
     const runId = runs.now()?.runId;
     if (kind === 'viewer-gives-orders') await viewerGivesOrders();
     if (kind === 'person-writes-a-note') {

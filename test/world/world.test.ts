@@ -152,7 +152,13 @@ describe('a simulated world', () => {
   test.each(['clean', 'power-cut'] as const)(
     'keeps every promise where defects are planted below, before they are (%s end)',
     async (end) => {
-      const faults = [...eventful.faults, ...atSecondDesk, ...rehearsed, ...vanished];
+      const faults = [
+        ...eventful.faults,
+        ...atSecondDesk,
+        ...rehearsed,
+        ...vanished,
+        ...[41, 44, 47].map((fromS) => fault('desk-is-killed', fromS, fromS + 3)),
+      ];
       const outcome = await runWorld({ ...eventful, faults, end });
       expect([outcome.violation, outcome.heatOffS === null]).toEqual([null, false]);
     },
@@ -176,8 +182,10 @@ describe('a simulated world', () => {
       const others =
         invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, -1);
       const without = invariant === 'lost-folder-is-told' ? vanished : others;
+      const ofDesk = [fault('desk-is-killed', 40, 43)];
       const alone = ofRehearsal.has(invariant) ? rehearsed : without;
-      const faults = ofSecondDesk.has(invariant) ? atSecondDesk : alone;
+      const usual = ofSecondDesk.has(invariant) ? atSecondDesk : alone;
+      const faults = name === 'desk-stays-dead' ? ofDesk : usual;
       const outcome = await runWorld({ ...eventful, faults, end, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
