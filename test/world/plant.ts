@@ -106,7 +106,11 @@ export function plantInSession(session: Session, planted: Planted): Session {
         name === 'run/mark' && asker.mayCommand ? answer : session.handle(name, body, asker),
     };
   }
-  if (planted === 'set-up-not-written' || planted === 'table-lacks-a-row') {
+  if (
+    planted === 'set-up-not-written' ||
+    planted === 'table-lacks-a-row' ||
+    planted === 'piece-goes-missing'
+  ) {
     return { ...session, handle: answeredFalsely(session, planted) };
   }
   if (planted === 'lost-folder-kept-quiet') {
@@ -150,17 +154,20 @@ export function plantInSession(session: Session, planted: Planted): Session {
   return { ...session, on };
 }
 
-/** A set-up that is said to be kept and is not; a table that is given out without its twentieth row. */
+/** A set-up that is said to be kept and is not; a table that is given out with its twentieth row left empty, and a pack without its last bytes. */
 function answeredFalsely(session: Session, planted: PlantedFault): Session['handle'] {
   return async (name, body, asker) => {
     if (planted === 'set-up-not-written' && name === 'rigs/keep') {
       return session.handle('rigs/list', {}, asker);
     }
     const answer = await session.handle(name, body, asker);
+    if (planted === 'piece-goes-missing' && name === 'packs/read' && answer.ok) {
+      return { ok: true, value: { base64: '', nextByte: null } };
+    }
     if (planted !== 'table-lacks-a-row' || name !== 'packs/read' || !answer.ok) return answer;
     const piece = answer.value as { readonly base64: string };
     const rows = Buffer.from(piece.base64, 'base64').toString('utf8').split('\n');
-    const text = rows.toSpliced(20, 1).join('\n');
+    const text = rows.map((row, index) => (index === 20 ? ' '.repeat(row.length) : row)).join('\n');
     return { ok: true, value: { ...piece, base64: Buffer.from(text).toString('base64') } };
   };
 }

@@ -15,6 +15,7 @@ export type Invariant =
   | 'second-program-changes-nothing'
   | 'kept-stays-kept'
   | 'table-has-every-reading'
+  | 'pack-is-whole'
   | 'no-request-fails-inside'
   | 'rehearsal-gives-the-probe-back'
   | 'receiver-holds-what-came-over'
@@ -45,6 +46,7 @@ export const plantedFaults = {
   'labels-not-synced': 'kept-stays-kept',
   'set-up-not-written': 'kept-stays-kept',
   'table-lacks-a-row': 'table-has-every-reading',
+  'piece-goes-missing': 'pack-is-whole',
   'handler-throws': 'no-request-fails-inside',
   'probe-not-given-back': 'rehearsal-gives-the-probe-back',
   'still-not-let-go': 'rehearsal-gives-the-probe-back',

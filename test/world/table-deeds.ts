@@ -1,5 +1,6 @@
 import { Buffer } from 'node:buffer';
 import { defaultRunSettings, type RunInput, readReadingsCsv } from '#shared-core';
+import { fetchPack } from './fetch-pack.ts';
 import type { Deed, Hands } from './hands.ts';
 import { readingsIn } from './run-book.ts';
 import { beganIso, standsIn, tableOf } from './taken-in.ts';
@@ -35,22 +36,11 @@ export const takeIn: Deed = async (hands) => {
   keep();
 };
 
-async function fetchTable({ ask, fresh }: Hands, runId: string): Promise<string | null> {
-  const packId = `table-${fresh()}`;
-  const made = await ask('packs/make-table', { packId, runId, format: 'csv' });
-  if (!made.ok) return null;
-  const pieces: Buffer[] = [];
-  for (let next: number | null = 0; next !== null; ) {
-    const read: Awaited<ReturnType<typeof ask<'packs/read'>>> = await ask('packs/read', {
-      packId,
-      fromByte: next,
-    });
-    if (!read.ok) return null;
-    pieces.push(Buffer.from(read.value.base64, 'base64'));
-    next = read.value.nextByte;
-  }
-  await ask('packs/drop', { packId });
-  return Buffer.concat(pieces).toString('utf8');
+async function fetchTable(hands: Hands, runId: string): Promise<string | null> {
+  const table = await fetchPack(hands, (packId) =>
+    hands.ask('packs/make-table', { packId, runId, format: 'csv' }),
+  );
+  return table?.toString('utf8') ?? null;
 }
 
 /** Readings of one moment share a row, and rows stand in the order of time: which comes first in the log is no matter. */

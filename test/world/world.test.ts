@@ -146,6 +146,7 @@ describe('a simulated world', () => {
   const ofSecondDesk: ReadonlySet<string> = new Set([
     'kept-stays-kept',
     'table-has-every-reading',
+    'pack-is-whole',
     'no-request-fails-inside',
   ]);
 
