@@ -7,6 +7,7 @@ type Planted = PlantedFault | undefined;
 
 /** A log file that says it is synced when it is not, or that forgets one record. */
 export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
+  if (planted === 'minutes-not-written') return withoutMinutes(files);
   if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl.part');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
     return files;
@@ -31,6 +32,22 @@ export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
     return { ok: true, value: { ...made.value, sync, write } };
   };
   return { ...files, createAppend };
+}
+
+/** Minutes of a ferment are said to be written, and are not. */
+function withoutMinutes(files: FileLayer): FileLayer {
+  const isOfWarmth = (at: string) => at.includes('/warmth-') && !at.includes('.minute.');
+  return {
+    ...files,
+    openAppend(at) {
+      const made = files.openAppend(at);
+      if (!made.ok || !isOfWarmth(at)) return made;
+      return {
+        ok: true,
+        value: { ...made.value, write: (bytes) => ({ ok: true, value: bytes.length }) },
+      };
+    },
+  };
 }
 
 /** Files of that name say that they are synced, and are not. */

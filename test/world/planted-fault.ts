@@ -16,6 +16,7 @@ export type Invariant =
   | 'kept-stays-kept'
   | 'table-has-every-reading'
   | 'pack-is-whole'
+  | 'warmth-has-every-minute'
   | 'no-request-fails-inside'
   | 'rehearsal-gives-the-probe-back'
   | 'receiver-holds-what-came-over'
@@ -46,6 +47,7 @@ export const plantedFaults = {
   'labels-not-synced': 'kept-stays-kept',
   'set-up-not-written': 'kept-stays-kept',
   'table-lacks-a-row': 'table-has-every-reading',
+  'minutes-not-written': 'warmth-has-every-minute',
   'piece-goes-missing': 'pack-is-whole',
   'handler-throws': 'no-request-fails-inside',
   'probe-not-given-back': 'rehearsal-gives-the-probe-back',

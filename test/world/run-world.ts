@@ -16,6 +16,7 @@ import { createRehearsal } from './rehearsal.ts';
 import { createStepChecks } from './step-checks.ts';
 import { createSuddenFaults } from './sudden-faults.ts';
 import { createTrace } from './trace.ts';
+import { createWarmthBook } from './warmth-book.ts';
 import { createWindowRow } from './window-row.ts';
 import { createWorldRuns } from './world-runs.ts';
 import { usualLengthS, type WorldOutcome, type WorldSetup } from './world-setup.ts';
@@ -23,6 +24,7 @@ import { usualLengthS, type WorldOutcome, type WorldSetup } from './world-setup.
 /** How often the person looks whether a run is under way, and the world at the whole record [steps]. */
 const looksEvery = 10;
 const auditsEvery = 1200;
+const warmthEvery = 120;
 /** The program and its probe are back within this time after all faults are over [s]. */
 const heardWithinS = 3;
 const savedWithinS = 5;
@@ -37,6 +39,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const { time, isOn, isAway, disk, lines, still, source, settings } = bench;
   const files = plantInFiles(disk.files, planted);
   const judge = createJudge(time.nowS);
+  const keepsWarm = faults.some(({ kind }) => kind === 'ferments-are-written-down');
 
   const told = createTrace();
   const trace = (name: string, body: unknown) =>
@@ -59,6 +62,9 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     planted,
   });
 
+  const { wallMs } = time.computer.clock;
+  const warmth = createWarmthBook({ judge, ask, wallMs, isOn });
+
   async function start(): Promise<void> {
     program = await wait(
       startProgram({
@@ -77,6 +83,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
         onReadings(readings) {
           if (readings.some(({ channel }) => channel === 'head')) headHeardS = time.nowS();
           runs.hear(readings);
+          warmth.hear(readings);
         },
         onMonitor: runs.beginWith,
         onConcluded(snapshot) {
@@ -130,6 +137,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     };
     const found = await findKept(look);
     if (isWhole) kept.check(judge, found);
+    if (keepsWarm) await warmth.check();
   }
 
   async function ended(how: 'power-cut' | 'program-killed'): Promise<void> {
@@ -137,6 +145,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     const status = program?.session.recordingStatus() ?? null;
     program = null;
     concluded = null;
+    warmth.cutOff();
     await runs.cutOff(how, status);
   }
 
@@ -218,6 +227,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       await rehearsal.step();
       colleague.step();
       if (step % looksEvery === 0) await takeUp();
+      if (keepsWarm && step % warmthEvery === 0 && !isAway()) await warmth.check();
       if (step % auditsEvery === 0) {
         await runs.audit();
         await checkKept();

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Fault, type FaultKind, faultKinds, shrinkFaults } from './fault.ts';
 import { type PlantedFault, plantedFaults } from './planted-fault.ts';
 import { runWorld } from './run-world.ts';
+import type { WorldSetup } from './world-setup.ts';
 
 /** Short worlds, and many faults in each; the command runs any number of an hour. */
 const seeds = 30;
@@ -173,6 +174,21 @@ describe('a simulated world', () => {
   ]);
   const vanished = [fault('folder-vanishes', 60, 100)];
 
+  /** What one planted defect needs to show, and no other. */
+  const ofOne: { readonly [planted in PlantedFault]?: Partial<WorldSetup> } = {
+    'desk-stays-dead': { faults: [fault('desk-is-killed', 40, 43)] },
+    'minutes-not-written': {
+      seed: 19,
+      lengthS: 520,
+      faults: [fault('ferments-are-written-down', 10, 147), fault('program-killed', 400, 410)],
+    },
+  };
+
+  test('has every minute in which a ferment was heard, before defects are planted below', async () => {
+    const outcome = await runWorld({ ...eventful, ...ofOne['minutes-not-written'], end: 'clean' });
+    expect(outcome.violation).toBeNull();
+  });
+
   const endsWithoutPower = new Set(['saved-survives-a-power-cut', 'kept-stays-kept']);
 
   test.each(Object.entries(plantedFaults))(
@@ -183,11 +199,10 @@ describe('a simulated world', () => {
       const others =
         invariant === 'program-comes-back' ? eventful.faults : eventful.faults.slice(0, -1);
       const without = invariant === 'lost-folder-is-told' ? vanished : others;
-      const ofDesk = [fault('desk-is-killed', 40, 43)];
       const alone = ofRehearsal.has(invariant) ? rehearsed : without;
       const usual = ofSecondDesk.has(invariant) ? atSecondDesk : alone;
-      const faults = name === 'desk-stays-dead' ? ofDesk : usual;
-      const outcome = await runWorld({ ...eventful, faults, end, planted });
+      const own = ofOne[planted] ?? { faults: usual };
+      const outcome = await runWorld({ ...eventful, end, ...own, planted });
       expect(outcome.violation?.invariant).toBe(invariant);
     },
   );
