@@ -43,11 +43,10 @@ export function createPerson(parts: PersonParts): Person {
     return true;
   }
 
-  /** Another cable, another plug: the program is told, and told again. */
+  /** Another cable, another plug: the program is told, and told again. Who is refused since a plug is not in yet tries once more. */
   async function exchangeProbe(): Promise<void> {
-    hasLetGo = !hasLetGo;
-    if (hasLetGo) await ask('probe/disconnect', {});
-    else await ask('probe/connect', { source });
+    if (!hasLetGo) hasLetGo = (await ask('probe/disconnect', {})).ok;
+    else hasLetGo = !(await ask('probe/connect', { source })).ok;
   }
 
   async function turnHeat(): Promise<void> {

@@ -116,6 +116,12 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 6, lengthS: 200, faults })).violation).toBeNull();
   });
 
+  /** Found by seed 2026260114: the person took the first refusal for the end of it. */
+  test('hears both probes again that somebody connected while one of them was not plugged in', async () => {
+    const faults = [fault('second-line-hangs-up', 26, 45), fault('probe-is-let-go', 28, 33)];
+    expect((await runWorld({ seed: 2026260114, lengthS: 120, faults })).violation).toBeNull();
+  });
+
   /** The simulated still stayed connected, or the window let go of it and of the probe with it. */
   test.each(['disk-is-full', 'disk-is-read-only', 'folder-is-taken'] as const)(
     'gives the probe back after a rehearsal that could not begin since %s',
