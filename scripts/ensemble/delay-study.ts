@@ -52,8 +52,11 @@ function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
     createLimitScale(settings),
   );
   const isEnding = (timeS: number, value: number): boolean =>
-    course.second(timeS, { timeS, value, count: 1, spread: 0 }, { potC: null, isQuiet: true, isHeatOff: false })
-      .situation.departedS !== null;
+    course.second(
+      timeS,
+      { timeS, value, count: 1, spread: 0 },
+      { potC: null, isQuiet: true, isHeatOff: false },
+    ).situation.departedS !== null;
   for (let timeS = 0; timeS <= warmUpS; timeS += 1) isEnding(timeS, warmingUpC(timeS));
   return (timeS, readingC) => isEnding(warmUpS + timeS, readingC);
 }

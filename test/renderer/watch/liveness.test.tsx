@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test } from 'vitest';
-import { createMonitor, defaultRunSettings, type RunInput } from '#shared-core';
+import { createMonitor, defaultRunSettings, keepUnits, type RunInput } from '#shared-core';
 import { runViewAfter } from '../../../renderer/stores/index.ts';
 import { headNow } from '../../../renderer/watch/head-now.ts';
 import { HeadReadout } from '../../../renderer/watch/head-readout.tsx';
@@ -126,7 +126,7 @@ describe('what is not so now', () => {
 
   test('a live run and a replay say what the monitor says', () => {
     for (const liveness of ['live', 'past'] as const) {
-      expect(show(liveness)).toContain(snapshot.sentence.slice(0, 20));
+      expect(show(liveness)).toContain(keepUnits(snapshot.sentence).slice(0, 20));
     }
     expect(screen.queryByText(/not the present/)).toBeNull();
   });
