@@ -12,6 +12,8 @@ export interface CatchUpParts {
 export interface CatchUp {
   /** Reads what is missing; asked again meanwhile, it looks once more when it is through. */
   read(runId: string): void;
+  /** Reads once more what could not be read: a disk that was away, a part of the program that was killed. */
+  readWhatFailed(): void;
   /** Takes the stages so far from the record: what passed unseen is in it, a snapshot only tells the stage of now. */
   readStages(runId: string): Promise<void>;
   /** What is still being read is not wanted any more. */
@@ -24,12 +26,13 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
   /** The reading under way; one of a run that is no longer wanted ends by itself and hinders nobody. */
   let reading: { readonly runId: string } | null = null;
   let looksAgain = false;
+  let hasFailed = false;
 
   const readOnce = async (runId: string, isWanted: () => boolean) => {
     const { view } = live.getState();
     const known = view?.runId === runId ? view.inputCount : 0;
     let endS: number | null = null;
-    await readWholeRun({ service, breathe, isWanted }, runId, known, (page) => {
+    const problem = await readWholeRun({ service, breathe, isWanted }, runId, known, (page) => {
       const { dispatch } = live.getState();
       const { settings, summary, inputs } = page;
       if (page.fromIndex === 0) {
@@ -40,6 +43,7 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
       endS = page.endS;
     });
     if (!isWanted()) return;
+    hasFailed = problem !== null;
     await readStages(runId);
     tellItsEnd(runId, endS);
   };
@@ -70,16 +74,23 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
     if (reading === own) reading = null;
   };
 
+  const read = (runId: string) => {
+    wanted = runId;
+    looksAgain = true;
+    hasFailed = false;
+    if (reading?.runId !== runId) void run(runId);
+  };
+
   return {
-    read(runId) {
-      wanted = runId;
-      looksAgain = true;
-      if (reading?.runId !== runId) void run(runId);
+    read,
+    readWhatFailed() {
+      if (hasFailed && reading === null && wanted !== null) read(wanted);
     },
     readStages,
     leave() {
       wanted = null;
       reading = null;
+      hasFailed = false;
     },
     isReading: () => reading !== null,
   };

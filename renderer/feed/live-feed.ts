@@ -83,6 +83,8 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
   const onSnapshot = ({ wording: _, ...body }: EventBody<'snapshot'>) => {
     const { view, dispatch } = live.getState();
     dispatch({ type: 'snapshot', ...body });
+    // Time passes also while a probe has nothing to tell.
+    catchUp.readWhatFailed();
     const before = view?.stages.at(-1);
     // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.
     if (view?.runId === body.runId && before && before.stage !== body.snapshot.stage.stage) {

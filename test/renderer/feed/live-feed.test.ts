@@ -189,6 +189,20 @@ describe('startLiveFeed', () => {
     stop();
   });
 
+  test('what could not be read is read as time passes, though the probe has nothing more to tell', async () => {
+    const { answers, emit, times, settled, stop } = bench([reading(0), reading(1)]);
+    const { 'runs/read': read, ...others } = answers;
+    delete answers['runs/read'];
+    await settled();
+    expect(times()).toEqual({ count: undefined, drawn: undefined });
+    Object.assign(answers, others, { 'runs/read': read });
+    const snapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(2));
+    emit('snapshot', { runId: 'r1', snapshot });
+    await settled();
+    expect(times()).toEqual({ count: 2, drawn: 2 });
+    stop();
+  });
+
   test('a run that ended while the socket was lost is read to its end, and ends where its record does', async () => {
     const record = Array.from({ length: 6 }, (_, i) => reading(i));
     const { connection, answers, live, times, settled, stop } = bench(record);
