@@ -1,7 +1,9 @@
-import { fetchPack } from './fetch-pack.ts';
 import type { Deed } from './hands.ts';
 
-/** Whatever can be looked at is looked at, one after the other: each is answered, and none fails inside. */
+/**
+ * Whatever can be looked at is looked at, one after the other: each is answered, and none fails inside. Packs are not made: they are compressed
+ * beside this thread, in a time that is not the world's.
+ */
 const lookAtEverything: Deed = async ({ ask, runNow }) => {
   const runId = runNow()?.runId ?? 'none';
   await ask('problem-report/make', { withRunNames: true, window: null });
@@ -15,41 +17,12 @@ const lookAtEverything: Deed = async ({ ask, runNow }) => {
   await ask('probe/status', {});
   await ask('runs/changes', { runId });
   await ask('runs/trashed', {});
-  await ask('warmth/now', {});
+  const warmth = await ask('warmth/now', {});
+  const fermentId = warmth.ok ? warmth.value.kept?.fermentId : undefined;
+  if (fermentId !== undefined) await ask('warmth/report', { fermentId });
   await ask('run/unfinished', {});
   await ask('packs/read', { packId: 'none', fromByte: 0 });
   await ask('imports/cancel', { importId: 'none' });
 };
 
-/** The files of a run as they are: at least as long as what is packed of them says. */
-const takeFilesOut: Deed = async (hands) => {
-  const runId = hands.runsOver()[0] ?? hands.runNow()?.runId;
-  if (runId === undefined) return;
-  await fetchPack(hands, (packId) => hands.ask('packs/make-files', { packId, runId }));
-};
-
-/** The week of a ferment, and how warm it was kept. */
-const takeFermentsOut: Deed = async (hands) => {
-  const { ask } = hands;
-  const listed = await ask('ferments/list', {});
-  const fermentIds = listed.ok ? listed.value.ferments.map(({ fermentId }) => fermentId) : [];
-  const [fermentId] = fermentIds;
-  if (fermentId === undefined) return;
-  await ask('warmth/report', { fermentId });
-  await fetchPack(hands, (packId) => ask('packs/make-ferments', { packId, fermentIds }));
-};
-
-/** A run that was taken in from a table, with its pages and its tables: a small one, as a pack takes a second. */
-const takePackOut: Deed = async (hands) => {
-  const run = hands.takenIn.all().find(({ place }) => place === 'library');
-  if (run === undefined) return;
-  const { runId } = run;
-  await fetchPack(hands, (packId) => hands.ask('packs/make', { packId, runIds: [runId] }));
-};
-
-export const curiousDeeds: readonly Deed[] = [
-  lookAtEverything,
-  takeFilesOut,
-  takeFermentsOut,
-  takePackOut,
-];
+export const curiousDeeds: readonly Deed[] = [lookAtEverything];

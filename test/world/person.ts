@@ -10,6 +10,7 @@ export interface PersonParts {
   readonly source: ProbeSource;
   readonly random: Random;
   readonly isOn: (kind: FaultKind) => boolean;
+  readonly isRehearsing: () => boolean;
   readonly concluded: () => Snapshot | null;
   /** The mark was answered: it is kept. */
   readonly marked: (markId: number) => void;
@@ -81,7 +82,9 @@ export function createPerson(parts: PersonParts): Person {
   return {
     async step() {
       steps += 1;
-      if (isOn('probe-is-let-go') !== hasLetGo) await exchangeProbe();
+      // Of a simulated still there is no plug to pull.
+      const letsGo = isOn('probe-is-let-go') && (hasLetGo || !parts.isRehearsing());
+      if (letsGo !== hasLetGo) await exchangeProbe();
       if (isOn('heat-by-hand')) {
         if (steps % handEvery === 0) await turnHeat();
       } else if (!isHot) await turnHeat();

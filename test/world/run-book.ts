@@ -10,7 +10,8 @@ export interface RunBook {
   monitor: Monitor;
   /** Of the program that records it now, by its clock: only what was heard between belongs to the run. */
   startedAtS: number;
-  endsAtS: number;
+  /** Its stop was asked for. */
+  isStopping: boolean;
   heard: string[];
   told: RunInput[];
   /** Numbers of the marks that a person was told to be kept. */
@@ -32,7 +33,7 @@ export function createRunBook(monitor: Monitor, startedAtS: number): RunBook {
     runId: '',
     monitor,
     startedAtS,
-    endsAtS: Number.POSITIVE_INFINITY,
+    isStopping: false,
     heard: [],
     told: [],
     marks: [],
@@ -42,8 +43,10 @@ export function createRunBook(monitor: Monitor, startedAtS: number): RunBook {
 }
 
 export function hear(book: RunBook, readings: readonly ProbeReading[]): void {
+  // Of lines that came in one piece the first were sent before it: what comes behind the stop is none of the run, whenever it was sent.
+  if (book.isStopping) return;
   for (const { atS, channel, value } of readings) {
-    if (atS >= book.startedAtS && atS <= book.endsAtS) book.heard.push(`${channel} ${value}`);
+    if (atS >= book.startedAtS) book.heard.push(`${channel} ${value}`);
   }
 }
 

@@ -25,6 +25,8 @@ import { usualLengthS, type WorldOutcome, type WorldSetup } from './world-setup.
 const looksEvery = 10;
 const auditsEvery = 1200;
 const warmthEvery = 120;
+/** A fault may be there before the run. */
+const mostTries = 240;
 /** The program and its probe are back within this time after all faults are over [s]. */
 const heardWithinS = 3;
 const savedWithinS = 5;
@@ -170,6 +172,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     source,
     random: random.fork('person'),
     isOn,
+    isRehearsing: () => rehearsal.isHeld(),
     concluded: () => concluded,
     marked: (markId) => void runs.now()?.marks.push(markId),
   });
@@ -207,7 +210,10 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const begun = new Set<Fault>();
   await start();
   await time.pass(3);
-  await takeUp();
+  for (let tries = 0; runs.now() === null && tries < mostTries; tries += 1) {
+    await takeUp();
+    await time.pass(stepS);
+  }
   const beginsS = time.nowS();
   if (runs.now() === null) throw new Error(`Seed ${setup.seed}: the run does not begin.`);
 
@@ -244,6 +250,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       windows: windows.all,
       concluded,
       headHeardS,
+      isAway: isAway(),
     });
     heatOffS ??= dueS;
   }

@@ -16,6 +16,8 @@ export interface Moment {
   /** What the monitor itself last concluded. */
   readonly concluded: Snapshot | null;
   readonly headHeardS: number;
+  /** The folder is gone: a window that joins now can't read what was before. */
+  readonly isAway: boolean;
 }
 
 /** What a window may lag behind: the promise of the screen, and a step of the world. */
@@ -29,11 +31,15 @@ const bookLagSteps = 6;
 const mostStatusBytes = 20_000;
 const mostTimers = 60;
 const looksAtMemoryEvery = 20;
+/** The folder went away since the step before [s]. */
+const agoS = 2 * stepS;
 
 /** Checks that must hold after every step; remembers since when something has been due. */
 export function createStepChecks(judge: Judge) {
   let dueSinceS: number | null = null;
   let steps = 0;
+  /** When the folder was gone last. */
+  let away = { fromS: Number.POSITIVE_INFINITY, toS: Number.NEGATIVE_INFINITY };
   let told: { readonly book: RunBook | null; readonly count: number }[] = [];
 
   function checkWindow(window: SimulatedWindow, moment: Moment, sinceS: number): void {
@@ -51,7 +57,8 @@ export function createStepChecks(judge: Judge) {
       judge.violated('no-old-number-as-new', `Shown ${shown.ageS} s old, is ${trueAgeS} s.`);
     }
     const [before] = told;
-    if (nowS - sinceS <= readsForS || before === undefined || before.book !== book) return;
+    if (nowS - sinceS <= readsForS || told.length < bookLagSteps) return;
+    if (before === undefined || before.book !== book) return;
     const isInView = view !== null && view.runId === book?.runId;
     const has = isInView ? view.inputCount : 0;
     // A run that is over may have left the view; while it stands there, it is whole.
@@ -78,11 +85,14 @@ export function createStepChecks(judge: Judge) {
     told = [...told, { book, count: book?.told.length ?? 0 }].slice(-bookLagSteps);
     steps += 1;
     if (steps % looksAtMemoryEvery === 0) checkMemory(moment);
+    if (moment.isAway)
+      away = { fromS: nowS - away.toS > agoS ? nowS - agoS : away.fromS, toS: nowS };
     if (runningSinceS === null) return dueSinceS;
     for (const window of windows) {
       const connectedSinceS = window.connectedSinceS();
       if (connectedSinceS === null) continue;
-      checkWindow(window, moment, Math.max(connectedSinceS, runningSinceS));
+      const joinedS = Math.max(connectedSinceS, runningSinceS);
+      checkWindow(window, moment, joinedS >= away.fromS ? Math.max(joinedS, away.toS) : joinedS);
     }
     return dueSinceS;
   };

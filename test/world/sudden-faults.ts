@@ -52,7 +52,7 @@ export function createSuddenFaults(parts: SuddenParts) {
     if (kind === 'folder-vanishes') {
       const isStick = seconds % 2 === 0;
       bench.disk.disconnect(isStick ? random.fork(`pulled at ${fromS}`) : null);
-      await runs.noteScars();
+      await runs.pulledOut();
     }
     if (!parts.isRunning()) return;
     if (kind === 'desk-is-killed') parts.desk()?.killAfter(seconds % mostLooks);

@@ -46,8 +46,8 @@ export interface WorldRuns {
   audit(): Promise<void>;
   /** The program is gone; `status` is what it said last. */
   cutOff(how: 'power-cut' | 'program-killed', status: EventBody<'recording'> | null): Promise<void>;
-  /** What a stick that was pulled out may have left in the files of the run under way. */
-  noteScars(): Promise<void>;
+  /** A stick was pulled out: of the run under way its files may be scarred, of one that broke off all may be lost that was not said to be saved. */
+  pulledOut(): Promise<void>;
   /** Every run that was ever begun is there and can be opened. */
   checkLibrary(): Promise<void>;
 }
@@ -139,7 +139,7 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     async stop() {
       const ending = now;
       if (ending === null) return;
-      ending.endsAtS = clockS();
+      ending.isStopping = true;
       const stopped = await ask('run/stop', {});
       ending.isOver = true;
       now = null;
@@ -170,8 +170,9 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
       }
       now = null;
     },
-    async noteScars() {
-      if (now !== null) books.noteScars(now, await books.findRun(disk, now.runId));
+    async pulledOut() {
+      if (now === null) await checkBrokenOff(false);
+      else books.noteScars(now, await books.findRun(disk, now.runId));
     },
     async checkLibrary() {
       const listed = await ask('runs/list', {});

@@ -122,6 +122,18 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 2026260114, lengthS: 120, faults })).violation).toBeNull();
   });
 
+  /** The window took a refusal for all there is, and with a silent probe nothing made it read again. */
+  test('gives a window what it could not read when the desk was killed, though the probe is silent', async () => {
+    const faults = [
+      fault('syncs-fail', 109, 126),
+      fault('socket-breaks', 204, 218),
+      fault('desk-is-killed', 208, 231),
+      fault('line-hangs-up', 215, 230),
+    ];
+    const setup = { seed: 2026261117, lengthS: 330, faults };
+    expect((await runWorld(setup)).violation).toBeNull();
+  });
+
   /** The simulated still stayed connected, or the window let go of it and of the probe with it. */
   test.each(['disk-is-full', 'disk-is-read-only', 'folder-is-taken'] as const)(
     'gives the probe back after a rehearsal that could not begin since %s',
