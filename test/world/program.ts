@@ -42,6 +42,8 @@ export interface Program {
   /** What a window sees of it. */
   status(): ReturnType<ProbeHub['status']>;
   timers(): number;
+  /** It has the folder, and what it goes on with is known. */
+  holdsFolder(): boolean;
   readonly desk: SimulatedDesk;
   /** Not asked: it is simply gone. */
   kill(): void;
@@ -66,6 +68,7 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
   realHub.on('readings', parts.onReadings);
   const hub = plantInHub(realHub, planted);
   if (planted === 'timers-pile-up') timers.every(2, () => void timers.after(1e6, () => {}));
+  let hasTaken = false;
   const desk = createSimulatedDesk({
     clock,
     filesOf: (isThere) => whileAlive(parts.files, () => isAlive && isThere()),
@@ -77,10 +80,11 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
     scheduler: timers,
     uptimeS,
     fileLayer: whileAlive(parts.files, () => isAlive),
-    takeFolder: async () =>
-      holdsFolder() === true
-        ? { isHeld: () => holdsFolder() !== false, release: async () => undefined }
-        : null,
+    async takeFolder() {
+      hasTaken = holdsFolder() === true;
+      const isHeld = () => holdsFolder() !== false;
+      return hasTaken ? { isHeld, release: async () => undefined } : null;
+    },
     runsFolder,
     app: { version: '0.1.0', modelVersion: '1', shell: 'loopback' },
     createMonitor: (settings) =>
@@ -91,6 +95,7 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
     hub: realHub,
     status: hub.status,
     timers: timers.count,
+    holdsFolder: () => hasTaken && holdsFolder() !== false,
     desk,
     kill() {
       isAlive = false;

@@ -57,6 +57,8 @@ const keepsFromOpening: readonly FaultKind[] = [
   'line-hangs-up',
   'second-line-hangs-up',
   'probe-at-another-port',
+  'computer-sleeps',
+  'computer-sleeps-untold',
 ];
 
 export function createRehearsal(parts: RehearsalParts): Rehearsal {
@@ -132,16 +134,20 @@ export function createRehearsal(parts: RehearsalParts): Rehearsal {
         if (now !== null && isOn('rehearsal-is-held')) await begin(now);
         return;
       }
-      if (isOn('probe-is-let-go')) held.isExcused = true;
+      // It is connected again once, when the rehearsal is stopped, be it by somebody else.
+      const isStopped = held.overFor !== null || held.of.session.recordingStatus().runId === null;
+      if (isOn('probe-is-let-go') || (isStopped && keepsFromOpening.some(isOn))) {
+        held.isExcused = true;
+      }
       if (held.overFor === null) {
         held.goesOnFor += 1;
         if (held.goesOnFor % readsEvery === 0) await readReceiver(held);
         const stillS = held.goesOnFor * 0.5 * held.timeScale;
         if (isOn('rehearsal-is-held') && stillS < seenAfterS) return;
+        if (keepsFromOpening.some(isOn)) held.isExcused = true;
         await runs.stop();
         held.overFor = 0;
       }
-      if (keepsFromOpening.some(isOn)) held.isExcused = true;
       held.overFor += 1;
       if (held.overFor === backWithin) checkIsBack(held);
       if (held.overFor >= backWithin && !isOn('rehearsal-is-held')) held = null;

@@ -128,7 +128,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   /** What was said to be kept stands in the books, of this program and of the next. */
   async function checkKept(): Promise<void> {
     await wait(colleague.rest());
-    if (isAway()) return;
+    // The ferment of a folder that another has is kept warm there.
+    if (isAway() || program?.holdsFolder() !== true) return;
     let isWhole = true;
     const look: Look = async (name, body) => {
       const answer = await ask(name, body);
