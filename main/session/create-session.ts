@@ -99,7 +99,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     events,
   });
   // Whoever goes on with a run saves what is unsure of it; that it may go on must not wait for this.
-  if (mayWrite()) await library.makeAllSure((await recording.unfinished())?.runId ?? null);
+  const makeSure = async () => library.makeAllSure((await recording.unfinished())?.runId ?? null);
+  if (mayWrite()) await makeSure();
   const problems = createProblemLog(clock);
   const stopListening = [
     ...noteProblems(problems, events, probeHub),
@@ -208,7 +209,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     await library.recoverAll();
     doubtful = await doubtfulFiles(files, runsFolder);
     await warmth.goOn();
-  });
+  }, makeSure);
 
   return {
     async handle(name, body, asker) {

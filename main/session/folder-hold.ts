@@ -15,9 +15,9 @@ export interface FolderHold {
   mayWrite(): boolean;
   /**
    * Goes on asking for a folder that could not be had: its drive may not be plugged in yet, another program may have it. What `first` does
-   * is done before anything may be written.
+   * is done before anything else may be written, and what `then` does as soon as it may.
    */
-  keepAsking(first: () => Promise<void>): void;
+  keepAsking(first: () => Promise<void>, then: () => Promise<void>): void;
   /** A refusal as it is, or because the folder can't be reached where that is why. */
   explained(result: Result<unknown, ServiceProblem>): Promise<Result<unknown, ServiceProblem>>;
   release(): Promise<void>;
@@ -45,7 +45,7 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
     return made.ok ? takeFolder(runsFolder, scheduler) : null;
   }
 
-  async function ask(first: () => Promise<void>): Promise<void> {
+  async function ask(first: () => Promise<void>, then: () => Promise<void>): Promise<void> {
     const taken = await take();
     if (taken === null) return;
     stop();
@@ -55,17 +55,18 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
       if (isReleased) await taken.release();
       else lock = taken;
     }
+    if (!isReleased) await then();
   }
 
   return {
     mayWrite: () => lock?.isHeld() ?? false,
-    keepAsking(first) {
+    keepAsking(first, then) {
       if (lock !== null) return;
       stop = scheduler.every(askEveryS, () => {
         if (isAsking) return;
         isAsking = true;
         // A try that fails is made up for by the next one.
-        void ask(first)
+        void ask(first, then)
           .catch(() => undefined)
           .finally(() => {
             isAsking = false;

@@ -1,7 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, test } from 'vitest';
-import type { nodeFileLayer } from '#main';
+import { expect, test, vi } from 'vitest';
+import { lockFolder, type nodeFileLayer, systemScheduler } from '#main';
 import { defaultRunSettings, modelVersion, serialSourceSchema } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, setUpSession } from '../support/session-bench.ts';
@@ -56,6 +56,15 @@ test('one that may still go on waits for nothing, is told as perhaps not kept, a
   expect((await ask(session, 'runs/list', {})).runs).toMatchObject([{ runId, unsure: true }]);
   await session.close();
   expect(await logs()).toEqual(madeSure);
+});
+
+test('one in a folder that another program had is made sure once that one has left it', async () => {
+  const { runsFolder, logs } = await cutOff(7200);
+  const other = await lockFolder(runsFolder, systemScheduler);
+  const { time } = await setUpSession({ runsFolder });
+  await other?.release();
+  await time.pass(6);
+  await vi.waitFor(async () => expect(await logs()).toEqual(madeSure));
 });
 
 test('where the disk takes nothing, the program starts all the same and tells the run as perhaps not kept', async () => {
