@@ -19,6 +19,8 @@ export interface RehearsalParts extends Asking {
   readonly runs: WorldRuns;
   readonly person: Person;
   readonly program: () => Program | null;
+  /** Once nobody takes in or gives out a table, which makes monitors of its own. */
+  readonly rest: () => Promise<void>;
 }
 
 /** Somebody rehearses with the simulated still, in place of the run; their probe is there again afterwards. */
@@ -87,6 +89,7 @@ export function createRehearsal(parts: RehearsalParts): Rehearsal {
       marks: 0,
     };
     held = begun;
+    await wait(parts.rest());
     window.join(of.session);
     const isBegun = await runs.begin(
       async () => (await wait(rehearse(commands, timeScale))) === true,

@@ -185,6 +185,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     runs,
     person,
     program: () => program,
+    rest: colleague.rest,
   });
   const life = createComputerLife({
     bench,
