@@ -50,7 +50,9 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
       )}
       <HeadQuestion probe={probe} canAct={canAct} />
       <LeftOutNote probe={probe} />
-      {(problem || advice) && <p role="status">{problem ? problemWords(problem) : advice}</p>}
+      {(problem || advice) && (
+        <p role="status">{problem ? problemWords(problem) : words.said(advice ?? '')}</p>
+      )}
       <ProbeSpeech probe={probe} canAct={canAct} />
       <Button weight="quiet" disabled={!canAct} onClick={() => void commands.disconnect()}>
         {probe.source?.kind === 'several'

@@ -1,16 +1,18 @@
 // @vitest-environment happy-dom
-import { cleanup } from '@testing-library/react';
+import { cleanup, screen } from '@testing-library/react';
 import { afterAll, afterEach, expect, test, vi } from 'vitest';
 
 // Before anything else is loaded, as the window does it: names are said once, so this window's modules are nobody else's.
 vi.resetModules();
-const { setLanguage } = await import('#shared-core');
+const { setLanguage, worded } = await import('#shared-core');
 setLanguage('de');
 const { PreparePlace } = await import('../../../renderer/prepare/prepare-place.tsx');
+const { ProbeHeard } = await import('../../../renderer/prepare/probe-heard.tsx');
 const { PressureSection } = await import('../../../renderer/prepare/pressure-section.tsx');
 const { ToBeRecorded } = await import('../../../renderer/prepare/to-be-recorded.tsx');
 const { stillToDo } = await import('../../../renderer/prepare/still-to-do.ts');
 const { firstDraft } = await import('../../../renderer/stores/prepare-draft.ts');
+const { heardProbe } = await import('../support/heard-probe.ts');
 const { renderInWindow } = await import('../support/render-in-window.tsx');
 
 afterEach(cleanup);
@@ -38,6 +40,16 @@ test('Prepare is German from its heading to its cautions', () => {
   expect(text).toContain('Das Kühlwasser läuft: unten hinein, oben hinaus');
   // The small words that every English sentence has.
   expect(text.match(/\b(the|and|with|your|before|from)\b/g)).toBeNull();
+});
+
+test('what is to be done about a probe that sends nothing is German too, though the services say it', () => {
+  const advice = worded(
+    'The port is open but nothing arrives: is the probe switched on, and is this the right port?',
+  );
+  renderInWindow(<ProbeHeard probe={{ ...heardProbe, state: 'silent', advice }} canAct />);
+  expect(screen.getByRole('status').textContent).toMatch(
+    /^Der Anschluss ist offen, aber nichts kommt an/,
+  );
 });
 
 test('steam is German from its how to its finding', () => {
