@@ -8,7 +8,7 @@ import {
   type WarmthReport,
   worded,
 } from '#shared-core';
-import { confirmMissing, type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { type FileLayer, foundOrNone, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { fermentOfText } from './ferment-lines.ts';
 import { createWarmthFiles, minutesUntilNow } from './warmth-file.ts';
 import type { WarmthSpan } from './warmth-lines.ts';
@@ -28,11 +28,9 @@ export function createFermentArchive(files: FileLayer, runsFolder: string) {
   return {
     read: async (fermentId: string): Promise<Result<ArchivedFerment, ServiceProblem>> => {
       const file = path.join(runsFolder, `ferment-${fermentId}.jsonl`);
-      const text = await readText(files, file);
-      const isMissing = !text.ok && text.error.kind === 'missing';
-      const gone = isMissing ? await confirmMissing(files, file) : text;
-      if (!gone.ok) return fail(serviceProblemOf(gone.error));
-      const kept = text.ok ? fermentOfText(text.value) : null;
+      const text = await foundOrNone(files, file, await readText(files, file));
+      if (!text.ok) return fail(serviceProblemOf(text.error));
+      const kept = text.value === null ? null : fermentOfText(text.value);
       if (kept === null) {
         return fail({
           kind: 'request-invalid',

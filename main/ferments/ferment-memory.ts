@@ -13,7 +13,7 @@ import {
   worded,
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
-import { confirmMissing, type FileLayer, readText, serviceProblemOf } from '../file-layer/index.ts';
+import { type FileLayer, foundOrNone, readText, serviceProblemOf } from '../file-layer/index.ts';
 import { takeTurns } from '../turns/index.ts';
 import { addLines } from './add-lines.ts';
 import { fermentFileNames } from './doubtful-ferments.ts';
@@ -47,13 +47,13 @@ export function createFermentMemory(setup: FermentMemorySetup): FermentMemory {
   const nowIso = () => new Date(clock.wallMs()).toISOString();
 
   async function read(fermentId: string): Answer<KeptFerment> {
-    const text = await readText(files, fileOf(fermentId));
-    if (!text.ok) {
-      const gone =
-        text.error.kind === 'missing' ? await confirmMissing(files, fileOf(fermentId)) : text;
-      return gone.ok
-        ? refuse(worded('This ferment is no longer beside the runs. Its file may have been moved'))
-        : fail(serviceProblemOf(gone.error));
+    const file = fileOf(fermentId);
+    const text = await foundOrNone(files, file, await readText(files, file));
+    if (!text.ok) return fail(serviceProblemOf(text.error));
+    if (text.value === null) {
+      return refuse(
+        worded('This ferment is no longer beside the runs. Its file may have been moved'),
+      );
     }
     const ferment = fermentOfText(text.value);
     return ferment === null

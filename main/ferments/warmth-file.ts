@@ -1,8 +1,8 @@
 import path from 'node:path';
 import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import {
-  confirmMissing,
   type FileLayer,
+  foundOrNone,
   readText,
   replaceFile,
   serviceProblemOf,
@@ -67,11 +67,10 @@ export function createWarmthFiles(files: FileLayer, folder: string): WarmthFiles
       return succeed(ids.sort().reverse());
     },
     read: async (fermentId) => {
-      const text = await readText(files, fileOf(fermentId));
-      if (text.ok) return succeed(warmthOfText(text.value));
-      const none =
-        text.error.kind === 'missing' ? await confirmMissing(files, fileOf(fermentId)) : text;
-      return none.ok ? succeed(noWarmth) : fail(serviceProblemOf(none.error));
+      const file = fileOf(fermentId);
+      const text = await foundOrNone(files, file, await readText(files, file));
+      if (!text.ok) return fail(serviceProblemOf(text.error));
+      return succeed(text.value === null ? noWarmth : warmthOfText(text.value));
     },
     add: async (fermentId, lines) => {
       const file = fileOf(fermentId);

@@ -1,8 +1,8 @@
 import { fail, parseJson, type Result, type ServiceProblem, succeed } from '#shared-core';
 import {
-  confirmMissing,
   type FileLayer,
   type FileProblem,
+  foundOrNone,
   readBytes,
   replaceFile,
   serviceProblemOf,
@@ -78,13 +78,12 @@ export async function readKeptFile<T>(
   format: KeptFormat<T>,
 ): Promise<Result<KeptRead<T>, FileProblem>> {
   const { version, nothing, read } = format;
-  const bytes = await readBytes(files, file);
-  if (!bytes.ok) {
-    const none = bytes.error.kind === 'missing' ? await confirmMissing(files, file) : bytes;
-    return none.ok ? succeed({ value: nothing, state: 'none', bytes: new Uint8Array() }) : none;
-  }
-  const as = (state: KeptState, value = nothing) => succeed({ value, state, bytes: bytes.value });
-  const json = parseJson(new TextDecoder().decode(bytes.value));
+  const there = await foundOrNone(files, file, await readBytes(files, file));
+  if (!there.ok) return there;
+  const bytes = there.value;
+  if (bytes === null) return succeed({ value: nothing, state: 'none', bytes: new Uint8Array() });
+  const as = (state: KeptState, value = nothing) => succeed({ value, state, bytes });
+  const json = parseJson(new TextDecoder().decode(bytes));
   const found = versionOf(json);
   if (found !== null && found > version) return as('newer');
   const known = read(json);

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { fail, type Result, type RunSummary, type ServiceProblem, succeed } from '#shared-core';
-import { confirmMissing, type FileProblem, serviceProblemOf } from '../file-layer/index.ts';
+import { type FileProblem, foundOrNone, serviceProblemOf } from '../file-layer/index.ts';
 import { isRunId } from './run-id.ts';
 import { runProblem } from './run-problem.ts';
 import { createSummaryStore, type SummaryStoreSetup } from './summary-store.ts';
@@ -30,13 +30,12 @@ export function createBin(setup: SummaryStoreSetup): Bin {
   }
 
   async function runsIn(folder: string): Promise<Result<readonly string[], FileProblem>> {
-    const listed = await files.list(folder);
-    if (!listed.ok) {
-      const none = listed.error.kind === 'missing' ? await confirmMissing(files, folder) : listed;
-      return none.ok ? succeed([]) : none;
-    }
+    const listed = await foundOrNone(files, folder, await files.list(folder));
+    if (!listed.ok) return listed;
     return succeed(
-      listed.value.flatMap(({ name, isFolder }) => (isFolder && isRunId(name) ? [name] : [])),
+      (listed.value ?? []).flatMap(({ name, isFolder }) =>
+        isFolder && isRunId(name) ? [name] : [],
+      ),
     );
   }
 

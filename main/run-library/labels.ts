@@ -11,9 +11,9 @@ import {
 } from '#shared-core';
 import type { Clock } from '../clock/index.ts';
 import {
-  confirmMissing,
   type FileLayer,
   type FileProblem,
+  foundOrNone,
   readBytes,
   replaceFile,
 } from '../file-layer/index.ts';
@@ -48,7 +48,8 @@ export async function readLabels(
   const lateMarks: Omit<Mark, 'timeS'>[] = [];
   const corrections: RequestBody<'runs/correct'>['correction'][] = [];
   let last: LabelsFile['last'] = null;
-  const scan = scanFile(files, path.join(folder, labelsFile));
+  const file = path.join(folder, labelsFile);
+  const scan = scanFile(files, file);
   let step = await scan.next();
   for (; step.done !== true; step = await scan.next()) {
     for (const item of step.value) {
@@ -63,11 +64,8 @@ export async function readLabels(
       if (body.kind === 'label') label = { name: body.name, notes: body.notes };
     }
   }
-  if (!step.value.ok) {
-    if (step.value.error.kind !== 'missing') return step.value;
-    const none = await confirmMissing(files, path.join(folder, labelsFile));
-    if (!none.ok) return none;
-  }
+  const scanned = await foundOrNone(files, file, step.value);
+  if (!scanned.ok) return scanned;
   return succeed({ header, label, lateMarks, corrections, last });
 }
 

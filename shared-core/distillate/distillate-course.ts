@@ -180,7 +180,7 @@ function heatCourse(
   });
 }
 
-/** The molar volume of pure water or ethanol is as good a flow as any beyond them. */
+/** Beyond pure water or ethanol the flow is taken for that of the one or the other. */
 function flowOf(strengthAbv: number): number {
   const within = Math.min(100, Math.max(0, strengthAbv));
   return molarVolumeMlPerMol(moleFractionFromStrength(within));

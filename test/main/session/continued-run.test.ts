@@ -11,7 +11,6 @@ import {
   createRandom,
   defaultRunSettings,
   latin1Bytes,
-  modelVersion,
   type RequestAnswer,
   type RequestBody,
   type RequestName,
@@ -24,7 +23,7 @@ import { projectRoot } from '../../../scripts/testing/step.ts';
 import { pause } from '../probe/support/until.ts';
 import { buildProgram } from '../support/build-program.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-import { writeCutOffRun } from '../support/write-cut-off-run.ts';
+import { recordedHeader, writeCutOffRun } from '../support/write-cut-off-run.ts';
 
 const settings: RunSettings = {
   ...defaultRunSettings,
@@ -166,17 +165,7 @@ test('a program killed three times in one run goes on with it: one record, one h
   const runsFolder = await temporaryFolder();
   const { said, source } = startStill(brokeOffS + 1);
   const { runId, brokeOffAtS } = await writeCutOffRun(runsFolder, {
-    header: {
-      format: 'still-head-run-log',
-      version: 1,
-      settings,
-      appVersion: '0.1.0',
-      modelVersion,
-      timeScale: 1,
-      rehearsal: false,
-      source,
-      origin: 'recorded',
-    },
+    header: { ...recordedHeader, settings, source },
     inputs: inputsUpTo(brokeOffS),
     brokeOffS,
     agoS: 1,

@@ -10,13 +10,12 @@ import {
   type MonitorChange,
   modelVersion,
   type RunSettings,
-  serialSourceSchema,
 } from '#shared-core';
 import { goodReading } from '../../support/good-reading.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, head, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-import { writeCutOffRun } from '../support/write-cut-off-run.ts';
+import { recordedHeader, writeCutOffRun } from '../support/write-cut-off-run.ts';
 
 const started = async (options: Parameters<typeof setUpSession>[0] = {}) => {
   const bench = await setUpSession(options);
@@ -217,18 +216,7 @@ async function cutOff(changes: readonly MonitorChange[]) {
   const inputs = Array.from({ length: 60 }, (_, index) =>
     goodReading(index + 1, 20 + 0.0625 * (index % 3)),
   );
-  const header = {
-    format: 'still-head-run-log',
-    version: 1,
-    settings: defaultRunSettings,
-    appVersion: '0.1.0',
-    modelVersion,
-    timeScale: 1,
-    rehearsal: false,
-    source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
-    origin: 'recorded',
-  } as const;
-  const setup = { header, inputs, brokeOffS: 60.5, agoS: 30, clock };
+  const setup = { header: recordedHeader, inputs, brokeOffS: 60.5, agoS: 30, clock };
   const { runId } = await writeCutOffRun(runsFolder, {
     ...setup,
     createMonitor: concluding(changes),

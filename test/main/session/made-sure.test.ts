@@ -2,29 +2,16 @@ import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { lockFolder, type nodeFileLayer, systemScheduler } from '#main';
-import { defaultRunSettings, modelVersion, serialSourceSchema } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-import { writeCutOffRun } from '../support/write-cut-off-run.ts';
-
-const source = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' });
+import { recordedHeader, writeCutOffRun } from '../support/write-cut-off-run.ts';
 
 /** A run that broke off so long before the clocks of a bench begin. */
 async function cutOff(agoS: number) {
   const runsFolder = await temporaryFolder();
   const { runId } = await writeCutOffRun(runsFolder, {
-    header: {
-      format: 'still-head-run-log',
-      version: 1,
-      settings: defaultRunSettings,
-      appVersion: '0.1.0',
-      modelVersion,
-      timeScale: 1,
-      rehearsal: false,
-      source,
-      origin: 'recorded',
-    },
+    header: recordedHeader,
     inputs: [
       { kind: 'reading', timeS: 1, channel: 'head', value: 20, unit: '°C', quality: 'good' },
     ],

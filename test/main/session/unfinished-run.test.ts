@@ -2,24 +2,13 @@ import { appendFile, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { nodeFileLayer } from '#main';
-import { defaultRunSettings, modelVersion, type RunInput, serialSourceSchema } from '#shared-core';
+import { defaultRunSettings, type RunInput, serialSourceSchema } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
-import { type CutOffRun, writeCutOffRun } from '../support/write-cut-off-run.ts';
+import { type CutOffRun, recordedHeader, writeCutOffRun } from '../support/write-cut-off-run.ts';
 
 const source = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' });
-const header: CutOffRun['header'] = {
-  format: 'still-head-run-log',
-  version: 1,
-  settings: defaultRunSettings,
-  appVersion: '0.1.0',
-  modelVersion,
-  timeScale: 1,
-  rehearsal: false,
-  source,
-  origin: 'recorded',
-};
 
 function readings(count: number): readonly RunInput[] {
   return Array.from({ length: count }, (_, index): RunInput => {
@@ -33,7 +22,14 @@ function readings(count: number): readonly RunInput[] {
 async function cutOff(agoS: number, other: Partial<CutOffRun> = {}) {
   const runsFolder = await temporaryFolder();
   const { clock } = createManualTime();
-  const run = { header, inputs: readings(60), brokeOffS: 60.5, agoS, clock, ...other };
+  const run = {
+    header: recordedHeader,
+    inputs: readings(60),
+    brokeOffS: 60.5,
+    agoS,
+    clock,
+    ...other,
+  };
   const { runId } = await writeCutOffRun(runsFolder, run);
   return { runsFolder, runId };
 }
@@ -64,8 +60,8 @@ describe('a run that broke off with the program', () => {
 
   test.each([
     ['was left for more than an hour', 3700, {}],
-    ['was a rehearsal', 30, { header: { ...header, rehearsal: true } }],
-    ['was taken in from a file', 30, { header: { ...header, origin: 'imported' } }],
+    ['was a rehearsal', 30, { header: { ...recordedHeader, rehearsal: true } }],
+    ['was taken in from a file', 30, { header: { ...recordedHeader, origin: 'imported' } }],
   ] as const)('is over when it %s', async (_, agoS, other) => {
     const { runsFolder, runId } = await cutOff(agoS, other);
     const { session } = await setUpSession({ runsFolder });
@@ -256,7 +252,7 @@ describe('a run that broke off with the program', () => {
   });
 
   test('cannot go on where its record does not say which probe it had', async () => {
-    const { runsFolder, runId } = await cutOff(30, { header: { ...header, source: null } });
+    const { runsFolder, runId } = await cutOff(30, { header: { ...recordedHeader, source: null } });
     const { session } = await setUpSession({ runsFolder, withoutProbe: true });
     expect(await session.handle('run/continue', { runId }, teacher)).toEqual({
       ok: false,

@@ -9,12 +9,15 @@ import {
 } from '#main';
 import {
   createMonitor,
+  defaultRunSettings,
   type LogBody,
   type LogHeader,
   type Monitor,
+  modelVersion,
   packReading,
   type RunInput,
   type RunSettings,
+  serialSourceSchema,
 } from '#shared-core';
 
 export interface CutOffRun {
@@ -27,6 +30,19 @@ export interface CutOffRun {
   readonly clock?: Clock;
   readonly createMonitor?: (settings: RunSettings) => Monitor;
 }
+
+/** How this program begins the record of one serial probe. */
+export const recordedHeader: CutOffRun['header'] = {
+  format: 'still-head-run-log',
+  version: 1,
+  settings: defaultRunSettings,
+  appVersion: '0.1.0',
+  modelVersion,
+  timeScale: 1,
+  rehearsal: false,
+  source: serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM0' }),
+  origin: 'recorded',
+};
 
 /** Puts a run on the disk as a recording leaves it that was killed a moment ago, conclusions included; answers when, by the clock. */
 export async function writeCutOffRun(
