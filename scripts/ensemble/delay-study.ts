@@ -8,6 +8,8 @@ const plateauC = 78.4;
 const standardAir = { pressureKPa: 101.325, standardUncertaintyKPa: 0.1 } as const;
 const settleS = 1200;
 const longestRampS = 1800;
+/** As long as the plateau of a lesson. */
+const plateauHours = 1;
 /** Two alarms closer together than this are one. */
 const oneAlarmS = 600;
 
@@ -39,6 +41,11 @@ function warmingUpC(timeS: number): number {
   return roomC + followed * (plateauC - roomC);
 }
 
+const createOwn = (): ((timeS: number, aboveK: number) => boolean) => {
+  const detector = createMonitorDetector();
+  return (timeS, aboveK) => detector(timeS, plateauC + aboveK);
+};
+
 /** The monitor's own chain from reading to `plateau-ending`; it learns level and noise by itself. */
 function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
   const settings: RunSettings = {
@@ -61,16 +68,19 @@ function createMonitorDetector(): (timeS: number, readingC: number) => boolean {
   return (timeS, readingC) => isEnding(warmUpS + timeS, readingC);
 }
 
-/** What a detector says of a plateau that nothing happens on, second by second. */
+/** What a detector says of plateaux that nothing happens on, second by second: each is a run of its own, since it learns as it goes. */
 function onFlat<Said>(
-  says: (timeS: number, aboveK: number) => Said,
+  create: () => (timeS: number, aboveK: number) => Said,
   noise: PlateauNoise,
   hours: number,
 ): readonly Said[] {
-  const next = noiseSource(noise, createRandom('flat'));
-  return Array.from({ length: settleS + 3600 * hours }, (_, second) =>
-    says(second + 1, next()),
-  ).slice(settleS);
+  return Array.from({ length: hours / plateauHours }, (_, plateau) => {
+    const says = create();
+    const next = noiseSource(noise, createRandom(`flat ${plateau}`));
+    return Array.from({ length: settleS + 3600 * plateauHours }, (_, second) =>
+      says(second + 1, next()),
+    ).slice(settleS);
+  }).flat();
 }
 
 function alarmsPerHour(fired: readonly boolean[]): number {
@@ -86,8 +96,14 @@ function alarmsPerHour(fired: readonly boolean[]): number {
 
 /** Threshold at which the best detector gives as few false alarms; by bisection on one series. */
 function matchThreshold(noise: PlateauNoise, perHour: number, hours: number): number {
-  const detector = createBestDetector(noise);
-  const said = onFlat((_, aboveK) => detector(aboveK), noise, hours);
+  const said = onFlat(
+    () => {
+      const detector = createBestDetector(noise);
+      return (_, aboveK) => detector(aboveK);
+    },
+    noise,
+    hours,
+  );
   let low = 1;
   let high = 30;
   for (let step = 0; step < 12; step += 1) {
@@ -134,22 +150,11 @@ export function delayStudy(hours: number, repeats: number): readonly string[] {
   const lines: string[] = [];
   for (const sd of [0.03, 0.1, 0.2]) {
     const noise: PlateauNoise = { whiteSdK: 0.6 * sd, slowSdK: 0.8 * sd, slowS: 15, ...wander };
-    const own = createMonitorDetector();
-    const perHour = alarmsPerHour(
-      onFlat((timeS, aboveK) => own(timeS, plateauC + aboveK), noise, hours),
-    );
+    const perHour = alarmsPerHour(onFlat(createOwn, noise, hours));
     const threshold = matchThreshold(noise, Math.max(perHour, allowedPerHour), hours);
     for (const slopeKPerMin of [0.3, 0.6, 1.2]) {
       const slope = slopeKPerMin / 60;
-      const ownS = meanDelayS(
-        () => {
-          const detector = createMonitorDetector();
-          return (timeS, above) => detector(timeS, plateauC + above);
-        },
-        noise,
-        slope,
-        repeats,
-      );
+      const ownS = meanDelayS(createOwn, noise, slope, repeats);
       const bestS = meanDelayS(
         () => {
           const detector = createBestDetector(noise);

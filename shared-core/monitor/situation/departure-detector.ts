@@ -4,8 +4,9 @@ import { type BlockNoise, createPlateauFilter, type FilterStep } from './plateau
 export interface DepartureEvidence {
   /** Logarithm of the generalised likelihood ratio; {@link departureThreshold} fires. */
   readonly logLikelihoodRatio: number;
-  /** The level from which the ramp most likely began [°C]. */
+  /** The level from which the ramp most likely began [°C], and how steep it most likely is [K/s]. */
   readonly levelC: number;
+  readonly slopeKPerS: number;
 }
 
 /** Looks for a ramp that begins at an unknown time with an unknown slope, from an unknown level. */
@@ -46,15 +47,18 @@ export function createDepartureDetector(): DepartureDetector {
   let lastOnsetS = Number.NEGATIVE_INFINITY;
   let ratio = 0;
   let fromC = 0;
+  let slope = 0;
 
   return {
     see: (timeS, meanC, noise) => {
       const step = filter.see(timeS, meanC, noise);
       ratio = 0;
+      slope = 0;
       fromC = filter.levelC();
       if (step !== null) {
         const best = ramps.see(timeS, filter.surpriseK(), step);
         ratio = best.logLikelihoodRatio;
+        slope = best.slopeKPerS;
         if (ratio > 0) fromC = best.levelC;
       }
       if (timeS - lastOnsetS < onsetEveryS) return;
@@ -66,8 +70,9 @@ export function createDepartureDetector(): DepartureDetector {
       ramps.forget();
       lastOnsetS = Number.NEGATIVE_INFINITY;
       ratio = 0;
+      slope = 0;
     },
-    evidence: () => ({ logLikelihoodRatio: ratio, levelC: fromC }),
+    evidence: () => ({ logLikelihoodRatio: ratio, levelC: fromC, slopeKPerS: slope }),
   };
 }
 
@@ -113,6 +118,7 @@ function createRamps() {
       const weight = 1 / step.variance;
       let most = 0;
       let levelC = 0;
+      let slopeKPerS = 0;
       for (let index = 0; index < known; index += 1) {
         const left = through(index, timeS, step);
         const sum = (cross[index] as number) + left * surpriseK * weight;
@@ -126,8 +132,9 @@ function createRamps() {
         if (!(logLikelihoodRatio > most)) continue;
         most = logLikelihoodRatio;
         levelC = fromC[index] as number;
+        slopeKPerS = sum / squares;
       }
-      return { logLikelihoodRatio: most, levelC };
+      return { logLikelihoodRatio: most, levelC, slopeKPerS };
     },
   };
 }

@@ -13,16 +13,19 @@ export interface HeldLevel {
   /** After an upset: what was seen before it says nothing of a ramp after it. */
   interrupt(): void;
   levelC(): number | null;
-  /** When the sequential test had fired and the head was clearly above its level; null once the head has gone back or was upset. */
+  /** When the sequential test had fired and the head was clearly above its level, or would soon be; null once the head has gone back or was upset. */
   departedS(): number | null;
 }
 
 /** The column still fills and the head still settles: its level is what it was of late, before it is held against it [s]. */
 const settlingS = 240;
-/** A head that settles after the heat was eased, or whose pot weakens, rises by a little: only one that rises further is leaving [K]. */
+/**
+ * A head that settles after the heat was eased, or whose pot weakens, rises by a little: only one that is further above its level, or
+ * will be if its rise lasts, is leaving [K].
+ */
 const leavingK = 0.4;
 /** Real heads stray by 0.005 … 0.04 K within minutes (`test/reference/real-traces`): a random walk of so much in one [K²/s]. */
-const wanderK2PerS = 0.02 ** 2 / 60;
+const wanderK2PerS = 0.025 ** 2 / 60;
 /** Evidence that is too little to go on by. */
 const goneBack = 1;
 
@@ -41,14 +44,24 @@ export function createHeldLevel(): HeldLevel {
     return level + (meanC - level) / Math.min(settlingBlocks, lastsAfterS / stepS);
   };
 
-  /** Where a head has stood before and came back from, as one heated by hand does, it leaves nothing. */
+  /**
+   * Where a head has stood before and came back from, as one heated by hand does, it leaves nothing, and of its rises nobody knows
+   * how far they go. That of a head that never came back is taken a minute further.
+   */
   const judge = ({ timeS, meanC }: HeadBlock): void => {
-    const { logLikelihoodRatio, levelC: fromC } = detector.evidence();
-    if (logLikelihoodRatio < goneBack) departedS = null;
+    const { logLikelihoodRatio, levelC: fromC, slopeKPerS } = detector.evidence();
+    if (departedS !== null && logLikelihoodRatio < goneBack) {
+      departedS = null;
+      heights.comeBack();
+    }
     if (departedS !== null) return;
     levelC = fromC;
-    const isNew = meanC > Math.max(fromC, heights.cameBackFromC()) + leavingK;
-    if (isNew && logLikelihoodRatio > departureThreshold) departedS = timeS;
+    const cameBackFromC = heights.cameBackFromC();
+    const aboveK =
+      cameBackFromC === null
+        ? meanC + slopeKPerS * lastsAfterS - fromC
+        : meanC - Math.max(fromC, cameBackFromC);
+    if (aboveK > leavingK && logLikelihoodRatio > departureThreshold) departedS = timeS;
   };
 
   const seeBlock = (level: number, block: HeadBlock, noise: HeadNoise): void => {
@@ -69,7 +82,7 @@ export function createHeldLevel(): HeldLevel {
   /** The head settles again after every upset, and finds its level anew. */
   const interrupt = (): void => {
     detector.restart();
-    heights.interrupt();
+    heights.comeBack();
     blocks.interrupt();
     departedS = null;
     settlingBlocks = 0;

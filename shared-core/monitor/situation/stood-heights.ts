@@ -2,10 +2,10 @@
 export interface StoodHeights {
   /** Takes the mean of one block. */
   see(meanC: number): void;
-  /** After an upset: what it stood at is what it came back from. */
-  interrupt(): void;
-  /** The highest it stood at before it was last upset [°C]. */
-  cameBackFromC(): number;
+  /** It was upset, or went back by itself: what it stood at is what it came back from. */
+  comeBack(): void;
+  /** The highest it stood at before it last came back [°C]; null while it never did. */
+  cameBackFromC(): number | null;
 }
 
 /** A height counts when it was held for so many blocks. */
@@ -13,15 +13,17 @@ const heightBlocks = 3;
 
 export function createStoodHeights(): StoodHeights {
   let lastMeans: number[] = [];
-  let highestC = Number.NEGATIVE_INFINITY;
-  let cameBackFromC = Number.NEGATIVE_INFINITY;
+  let highestC: number | null = null;
+  let cameBackFromC: number | null = null;
   return {
     see: (meanC) => {
       lastMeans = [...lastMeans.slice(1 - heightBlocks), meanC];
-      if (lastMeans.length === heightBlocks) highestC = Math.max(highestC, Math.min(...lastMeans));
+      if (lastMeans.length < heightBlocks) return;
+      const heldC = Math.min(...lastMeans);
+      if (highestC === null || heldC > highestC) highestC = heldC;
     },
-    interrupt: () => {
-      cameBackFromC = Math.max(cameBackFromC, highestC);
+    comeBack: () => {
+      cameBackFromC = highestC;
       lastMeans = [];
     },
     cameBackFromC: () => cameBackFromC,

@@ -143,7 +143,8 @@ function isLeavingPlateau({ situation, head, stage }: MonitorFacts, was: boolean
   const { departedS, levelC } = situation;
   if (stage !== 'main-fraction' || levelC === null || head === null) return false;
   const aboveK = head.vapourC - levelC;
-  return was ? aboveK > backK : departedS !== null;
+  // As long as the test holds it for leaving, it has to be back at its level.
+  return departedS === null ? was && aboveK > backK : !was || aboveK > 0;
 }
 
 /** A head below the level it held has not left it, however long that has been said. */

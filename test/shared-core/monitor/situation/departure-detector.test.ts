@@ -90,6 +90,17 @@ describe('the evidence that a head leaves its level', () => {
     expect(seen(raised).logLikelihoodRatio).toBeCloseTo(seen(values).logLikelihoodRatio, 6);
   });
 
+  test('tells how steep the ramp is, and of a plateau that it has none', () => {
+    for (const slope of [0.005, 0.01, 0.02]) {
+      const bend = Array.from(
+        { length: 200 },
+        (_, index) => 78.4 + slope * Math.max(0, 2 * index - 252),
+      );
+      expect(Math.abs(seen(bend).slopeKPerS / slope - 1)).toBeLessThan(0.02);
+    }
+    expect(seen(Array.from({ length: 90 }, () => 78.4)).slopeKPerS).toBe(0);
+  });
+
   test('tells from where the ramp began', () => {
     const bend = noisy('bend', 200, (timeS) => 78.4 + 0.01 * Math.max(0, timeS - 250));
     const { logLikelihoodRatio, levelC } = seen(bend);
@@ -135,7 +146,7 @@ describe('the evidence that a head leaves its level', () => {
     for (const [index, meanC] of ramp.entries()) detector.see(2 * index, meanC, noise);
     expect(detector.evidence().logLikelihoodRatio).toBeGreaterThan(14);
     detector.restart();
-    expect(detector.evidence().logLikelihoodRatio).toBe(0);
+    expect(detector.evidence()).toMatchObject({ logLikelihoodRatio: 0, slopeKPerS: 0 });
     const after = noisy('after', 40, (timeS) => 79 + 0.01 * Math.max(0, timeS - 40));
     for (const [index, meanC] of after.entries()) detector.see(240 + 2 * index, meanC, noise);
     expect(detector.evidence().logLikelihoodRatio).toBeCloseTo(ratioByCovariance(after), 2);

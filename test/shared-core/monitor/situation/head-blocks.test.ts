@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { createHeadBlocks } from '../../../../shared-core/monitor/situation/head-blocks.ts';
-import { createStoodHeights } from '../../../../shared-core/monitor/situation/stood-heights.ts';
 
 test('a block is the mean of its readings, and stands for the time since the one before, 2 to 5 s', () => {
   const blocks = createHeadBlocks();
@@ -35,15 +34,4 @@ test('what came before an upset is in no block', () => {
   blocks.interrupt();
   blocks.add(4, 78);
   expect(blocks.close(4)).toMatchObject({ meanC: 78, readings: 1 });
-});
-
-test('a height is what a head held for three blocks, and counts from its upset on', () => {
-  const heights = createStoodHeights();
-  for (const meanC of [78, 80, 81, 79.5, 78]) heights.see(meanC);
-  const before = heights.cameBackFromC();
-  heights.interrupt();
-  expect([before, heights.cameBackFromC()]).toEqual([Number.NEGATIVE_INFINITY, 79.5]);
-  for (const meanC of [90, 90]) heights.see(meanC);
-  heights.interrupt();
-  expect(heights.cameBackFromC()).toBe(79.5);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createHeldLevel } from '../../../../shared-core/monitor/situation/held-level.ts';
+import { createRandom } from '../../../../shared-core/random/index.ts';
 
 const noise = { whiteSdK: 0.03, slowSdK: 0.02 };
 const settledS = 400;
@@ -22,11 +23,37 @@ const surge = (sinceS: number, heightK: number): number =>
   sinceS < 0 || sinceS > 200 ? 0 : heightK * Math.min(1, sinceS / 90);
 
 describe('the level a head is held at', () => {
-  test('is left by a steady ramp', () => {
+  test('is left by a steady ramp that will be 0.4 K above it in a minute', () => {
     const ramp = (timeS: number) => 78.4 + Math.max(0, timeS - settledS) * 0.004;
     const [first = 0] = departures(ramp, settledS + 600, []);
-    expect(ramp(first) - 78.4).toBeGreaterThan(0.4);
-    expect(ramp(first) - 78.4).toBeLessThan(0.5);
+    expect(ramp(first + 60) - 78.4).toBeGreaterThan(0.4);
+    expect(ramp(first + 60) - 78.4).toBeLessThan(0.5);
+  });
+
+  test('is seen to be left by 0.3 K a minute within forty seconds where the head is quiet', () => {
+    const delays = Array.from({ length: 20 }, (_, seed) => {
+      const random = createRandom(`quiet ${seed}`);
+      const ramp = (timeS: number) =>
+        78.4 + Math.max(0, timeS - 2 * settledS) * 0.005 + 0.02 * random.normal();
+      return (departures(ramp, 3 * settledS, [])[0] ?? Number.NaN) - 2 * settledS;
+    });
+    expect(Math.min(...delays)).toBeGreaterThan(0);
+    expect(delays.reduce((sum, delayS) => sum + delayS) / delays.length).toBeLessThan(40);
+  });
+
+  test('is not left by a head that rises by less than 0.4 K and stays there, as it does after the heat was eased', () => {
+    const eased = (timeS: number) => 78.4 + Math.min(0.3, Math.max(0, timeS - settledS) * 0.001);
+    expect(departures(eased, settledS + 1200, [])).toEqual([]);
+  });
+
+  test('is left by what a head that came back before has risen, and not by what it may', () => {
+    const again = (timeS: number) =>
+      78.4 + surge(timeS - settledS, 0.6) + Math.max(0, timeS - 3 * settledS) * 0.004;
+    const seen = departures(again, 4 * settledS, []);
+    const [first = 0] = seen.filter((timeS) => timeS > 3 * settledS);
+    expect(seen.some((timeS) => timeS < 2 * settledS)).toBe(true);
+    expect(again(first) - 78.4).toBeGreaterThan(0.4 + 0.6);
+    expect(again(first) - 78.4).toBeLessThan(0.4 + 0.7);
   });
 
   test.each([
@@ -45,8 +72,8 @@ describe('the level a head is held at', () => {
       level.see(timeS, ramp(timeS), noise);
       if (level.departedS() === timeS) departedAtC = ramp(timeS);
     }
-    expect(departedAtC - 78.4).toBeGreaterThan(0.4);
-    expect(departedAtC - 78.4).toBeLessThan(0.6);
+    expect(departedAtC + 0.004 * 60 - 78.4).toBeGreaterThan(0.4);
+    expect(departedAtC + 0.004 * 60 - 78.4).toBeLessThan(0.6);
   });
 
   test('is not left again where the head has stood before and come back from', () => {
@@ -112,7 +139,8 @@ describe('the level a head is held at', () => {
       if (departedS !== null) left.add(departedS);
     }
     expect(left.size).toBe(1);
-    expect([...left][0]).toBeGreaterThan(settledS + 40);
+    expect([...left][0]).toBeGreaterThan(settledS);
+    expect([...left][0]).toBeLessThan(settledS + 30);
   });
 
   test('is seen to be left sooner by a poor probe that is read more often', () => {

@@ -218,6 +218,19 @@ describe('a sentence that stands', () => {
       ['1 main', '70 leaving', '80 main'],
     ]);
   });
+
+  test('on a plateau that ends stands while a slow rise is told from noise, however small, until the head is back', () => {
+    const slowly = topics(400, (timeS) =>
+      factsOf(
+        {},
+        {
+          head: headAt(78.2 + (timeS < 70 ? 0 : timeS < 350 ? 0.2 : -0.1)),
+          situation: { departedS: timeS < 70 ? null : 70 },
+        },
+      ),
+    );
+    expect(slowly.slice(0, 3)).toEqual(['1 main', '70 leaving', '350 main']);
+  });
 });
 
 test('a strength is told once it has been known for half a minute, and is taken back at once', () => {
