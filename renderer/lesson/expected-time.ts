@@ -7,11 +7,18 @@ export interface Stretch {
   readonly high: number;
 }
 
+/** Such a stretch, and the moment it was reckoned at [s]. */
+export interface Expectation extends Stretch {
+  readonly madeS: number;
+}
+
 /** When something is expected, as far as it helps somebody who plans a lesson; times of the clock [ms]. */
 export type ExpectedTime =
   | { readonly kind: 'window'; readonly lowMs: number; readonly highMs: number }
   /** The range is too wide to plan by; before its beginning it need not be reckoned with. */
   | { readonly kind: 'too-early'; readonly notBeforeMs: number }
+  /** The same, and it has begun, or is about to. */
+  | { readonly kind: 'from-now-on' }
   | { readonly kind: 'overdue' };
 
 const minuteS = 60;
@@ -19,10 +26,12 @@ const minuteS = 60;
 const widestS = 40 * minuteS;
 /** So narrow, it helps however near it is. */
 const narrowS = 10 * minuteS;
+/** Ends of wide ranges are told to so many minutes: what begins within them may be now. */
+const wideStepS = 5 * minuteS;
 /** Narrow enough to be counted down before a class. */
 const countedDownS = 5 * minuteS;
 
-/** Whether a range ahead of now [s] is of use to somebody with a timetable. */
+/** Whether a range ahead of the moment it was reckoned at [s] is of use to somebody with a timetable. */
 export function isOfUse({ low, high }: Stretch): boolean {
   const fromS = Math.max(0, low);
   const widthS = high - fromS;
@@ -48,15 +57,22 @@ export function startByClock(recordedMs: number, timeS: number, nowMs: number): 
   return Math.round(byClockMs / clockSetMs) * clockSetMs;
 }
 
-/** A range of run time [s] on the clock, seen from now. */
-export function expectedTime(range: Stretch, runStartMs: number, nowMs: number): ExpectedTime {
-  const lowMs = runStartMs + 1000 * range.low;
-  const highMs = runStartMs + 1000 * range.high;
+/**
+ * A range of run time [s] on the clock, seen from now. Whether it is of use is asked of it as it was reckoned: one that has been told is not
+ * withheld for having come nearer.
+ */
+export function expectedTime(range: Expectation, runStartMs: number, nowMs: number): ExpectedTime {
+  const { low, high, madeS } = range;
+  const lowMs = runStartMs + 1000 * low;
+  const highMs = runStartMs + 1000 * high;
   if (highMs <= nowMs) return { kind: 'overdue' };
-  const ahead = { low: (lowMs - nowMs) / 1000, high: (highMs - nowMs) / 1000 };
-  return isOfUse(ahead)
-    ? { kind: 'window', lowMs: Math.max(lowMs, nowMs), highMs }
-    : { kind: 'too-early', notBeforeMs: Math.max(lowMs, nowMs) };
+  const isNear = isOfUse({ low: (lowMs - nowMs) / 1000, high: (highMs - nowMs) / 1000 });
+  if (isNear || isOfUse({ low: low - madeS, high: high - madeS })) {
+    return { kind: 'window', lowMs: Math.max(lowMs, nowMs), highMs };
+  }
+  return lowMs - nowMs < 1000 * wideStepS
+    ? { kind: 'from-now-on' }
+    : { kind: 'too-early', notBeforeMs: lowMs };
 }
 
 /** `about 10:25 – 10:40`, or why there is no such range. */
@@ -66,6 +82,8 @@ export function expectedTimeWords(expected: ExpectedTime): string {
       return say('about {times}', { times: clockRangeWords(expected) });
     case 'too-early':
       return say('too early to tell');
+    case 'from-now-on':
+      return say('any time from now on');
     case 'overdue':
       return say('any moment now');
     default:
@@ -75,7 +93,7 @@ export function expectedTimeWords(expected: ExpectedTime): string {
 
 /** Ends rounded outwards, to five minutes where the range is wide: more would promise too much. */
 function clockRangeWords({ lowMs, highMs }: { lowMs: number; highMs: number }): string {
-  const stepMs = highMs - lowMs >= 1000 * narrowS ? 300_000 : 60_000;
+  const stepMs = 1000 * (highMs - lowMs >= 1000 * narrowS ? wideStepS : minuteS);
   const from = Math.floor(lowMs / stepMs) * stepMs;
   const to = Math.ceil(highMs / stepMs) * stepMs;
   return new Intl.DateTimeFormat(locale(), { timeStyle: 'short' }).formatRange(from, to);

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { say } from '#shared-core';
+import { assertNever, say } from '#shared-core';
 import { Why } from '../design/index.ts';
 import { useBench, usePrepare } from '../parts/index.ts';
 import { mayCommand, type RunView } from '../stores/index.ts';
@@ -7,6 +7,7 @@ import { timeOfDayWords, untilWords, useWords } from '../words/index.ts';
 import { bellAfter, fitsUntil, fitWords } from './bell.ts';
 import { BellField } from './bell-field.tsx';
 import {
+  type Expectation,
   type ExpectedTime,
   expectedTime,
   expectedTimeWords,
@@ -54,15 +55,17 @@ export function LessonRows({ view, isLive, nowMs = Date.now }: LessonRowsProps) 
         <TimeRow name={say('Vapour at the head')} range={vapour} startMs={startMs} nowS={timeS} />
       )}
       {heatOff && (
-        <TimeRow name={heatOffName} range={heatOff} startMs={startMs} nowS={timeS}>
-          {hasForecast && forecast?.distillateMlAtEnd && (
-            <span className="soft number">
-              {' '}
-              {say('{distillateMlAtEnd} collected by then', {
-                distillateMlAtEnd: words.range(forecast.distillateMlAtEnd, 0, 'mL'),
-              })}
-            </span>
-          )}
+        <TimeRow
+          name={heatOffName}
+          range={heatOff}
+          startMs={startMs}
+          nowS={timeS}
+          distillate={
+            hasForecast && forecast?.distillateMlAtEnd
+              ? words.range(forecast.distillateMlAtEnd, 0, 'mL')
+              : null
+          }
+        >
           {hasForecast && forecast?.wouldHelp && (
             <p className="soft">{words.said(forecast.wouldHelp)}</p>
           )}
@@ -101,17 +104,20 @@ export function LessonRows({ view, isLive, nowMs = Date.now }: LessonRowsProps) 
 
 interface TimeRowProps {
   readonly name: string;
-  readonly range: Stretch;
+  readonly range: Expectation;
   /** NaN where nobody knows when the run began: then only what is ahead is told. */
   readonly startMs: number;
   readonly nowS: number;
+  /** How much will have come over when it is so; null where that is not known. */
+  readonly distillate?: string | null;
   readonly children?: React.ReactNode;
 }
 
-function TimeRow({ name, range, startMs, nowS, children }: TimeRowProps) {
+function TimeRow({ name, range, startMs, nowS, distillate = null, children }: TimeRowProps) {
   const ahead = { low: range.low - nowS, high: range.high - nowS };
   const knownStartMs = Number.isNaN(startMs) ? null : startMs;
   const at = expectedTime(range, knownStartMs ?? 0, (knownStartMs ?? 0) + 1000 * nowS);
+  const beside = besideWords(at, ahead, knownStartMs !== null);
   return (
     <div>
       <dt>{name}</dt>
@@ -121,7 +127,10 @@ function TimeRow({ name, range, startMs, nowS, children }: TimeRowProps) {
             ? untilWords(ahead)
             : expectedTimeWords(at)}
         </strong>
-        {knownStartMs !== null && <span className="soft number"> {besideWords(at, ahead)}</span>}
+        {beside !== null && <span className="soft number"> {beside}</span>}
+        {distillate !== null && (
+          <span className="soft number"> {distillateWords(at, distillate)}</span>
+        )}
         {children}
       </dd>
     </div>
@@ -129,10 +138,27 @@ function TimeRow({ name, range, startMs, nowS, children }: TimeRowProps) {
 }
 
 /** The same as a time to wait, or from when on it must be reckoned with. */
-function besideWords(at: ExpectedTime, ahead: Stretch): string {
-  if (at.kind === 'window') return untilWords(ahead);
-  if (at.kind === 'overdue') return '';
-  return say('not before {time}', {
-    time: timeOfDayWords(new Date(at.notBeforeMs).toISOString()),
-  });
+function besideWords(at: ExpectedTime, ahead: Stretch, hasClock: boolean): string | null {
+  switch (at.kind) {
+    case 'window':
+      return hasClock ? untilWords(ahead) : null;
+    case 'too-early':
+      return hasClock
+        ? say('not before {time}', {
+            time: timeOfDayWords(new Date(at.notBeforeMs).toISOString()),
+          })
+        : say('not in the next {minutes} min', { minutes: Math.floor(ahead.low / 60) });
+    case 'from-now-on':
+    case 'overdue':
+      return null;
+    default:
+      return assertNever(at);
+  }
+}
+
+/** What will have come over hangs on the charge, not on the heat: it is known before any time is, and then it is what to look for. */
+function distillateWords({ kind }: ExpectedTime, distillate: string): string {
+  return kind === 'window'
+    ? say('{distillateMlAtEnd} collected by then', { distillateMlAtEnd: distillate })
+    : say('expected once {distillateMlAtEnd} have come over', { distillateMlAtEnd: distillate });
 }

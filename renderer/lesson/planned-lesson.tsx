@@ -3,7 +3,12 @@ import { useNow, usePrepare } from '../parts/index.ts';
 import { timeOfDayWords } from '../words/index.ts';
 import { bellAfter, latestStartWords } from './bell.ts';
 import { BellField } from './bell-field.tsx';
-import { type ExpectedTime, expectedTime, expectedTimeWords } from './expected-time.ts';
+import {
+  type ExpectedTime,
+  expectedTime,
+  expectedTimeWords,
+  type Stretch,
+} from './expected-time.ts';
 
 /** The plan as times of the clock, if the heat went on now; and whether it fits into the lesson. */
 export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {
@@ -16,10 +21,8 @@ export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {
     <div className="planned-lesson">
       <h3>{say('If the heat goes on now')}</h3>
       <dl className="expectation">
-        {vapour && (
-          <TimeRow name={say('Vapour at the head')} at={expectedTime(vapour, nowMs, nowMs)} />
-        )}
-        {heatOff && <TimeRow name={say('Heat off')} at={expectedTime(heatOff, nowMs, nowMs)} />}
+        {vapour && <TimeRow name={say('Vapour at the head')} at={ifHeatedNow(vapour, nowMs)} />}
+        {heatOff && <TimeRow name={say('Heat off')} at={ifHeatedNow(heatOff, nowMs)} />}
         {plan && !heatOff && (
           <div>
             <dt>{say('Heat off')}</dt>
@@ -31,6 +34,10 @@ export function PlannedLesson({ plan }: { readonly plan: RunPlan | null }) {
       <BellField verdict={bellMs && heatOff ? latestStartWords(bellMs, nowMs, heatOff) : null} />
     </div>
   );
+}
+
+function ifHeatedNow({ low, high }: Stretch, nowMs: number): ExpectedTime {
+  return expectedTime({ low, high, madeS: 0 }, nowMs, nowMs);
 }
 
 function TimeRow({ name, at }: { readonly name: string; readonly at: ExpectedTime }) {

@@ -1,11 +1,11 @@
 import type { RunPlan, Snapshot } from '#shared-core';
 import { expectedEnd } from '../strip/index.ts';
-import type { Stretch } from './expected-time.ts';
+import type { Expectation, Stretch } from './expected-time.ts';
 
 /** What is still ahead in the run, as ranges of run time [s]; null where it is past, or nothing is known of it. */
 export interface RunningLesson {
-  readonly vapour: Stretch | null;
-  readonly heatOff: Stretch | null;
+  readonly vapour: Expectation | null;
+  readonly heatOff: Expectation | null;
 }
 
 /**
@@ -17,7 +17,10 @@ export function runningLesson(
   plan: RunPlan | null,
   heatOnS: number | null,
 ): RunningLesson {
-  if (snapshot.stage.stage !== 'warm-up') return { vapour: null, heatOff: expectedEnd(snapshot) };
+  if (snapshot.stage.stage !== 'warm-up') {
+    const end = expectedEnd(snapshot);
+    return { vapour: null, heatOff: end && { ...end, madeS: snapshot.timeS } };
+  }
   if (plan === null || snapshot.heat === 'off') return { vapour: null, heatOff: null };
   const fromS = heatOnS ?? snapshot.timeS;
   return {
@@ -26,6 +29,7 @@ export function runningLesson(
   };
 }
 
-function later(range: Stretch | null, byS: number): Stretch | null {
-  return range && { low: range.low + byS, high: range.high + byS };
+/** As planned, counted from when the heat was on. */
+function later(range: Stretch | null, byS: number): Expectation | null {
+  return range && { low: range.low + byS, high: range.high + byS, madeS: byS };
 }

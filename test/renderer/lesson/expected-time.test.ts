@@ -56,16 +56,35 @@ describe('what a teacher can plan by', () => {
     const startMs = tenTwentyMs - 10 * min * 1000;
     const told = (low: number, high: number) =>
       plain(
-        expectedTimeWords(expectedTime({ low: low * min, high: high * min }, startMs, tenTwentyMs)),
+        expectedTimeWords(
+          expectedTime({ low: low * min, high: high * min, madeS: 10 * min }, startMs, tenTwentyMs),
+        ),
       );
-    expect([told(62, 83), told(15.2, 18.7), told(12, 43), told(5, 18), told(3, 9)]).toEqual([
+    const ranges = [
+      [62, 83],
+      [15.2, 18.7],
+      [16, 63],
+      [12, 43],
+      [5, 18],
+      [3, 9],
+    ] as const;
+    expect(ranges.map(([low, high]) => told(low, high))).toEqual([
       'about11:10-11:35',
       'about10:25-10:29',
       'tooearlytotell',
+      'anytimefromnowon',
       'about10:20-10:28',
       'anymomentnow',
     ]);
   });
+});
+
+test('a range that was of use as it was reckoned is told until it is over, and is no more too early the nearer it comes', () => {
+  const planned = { low: 10 * min, high: 25 * min, madeS: 0 };
+  const kinds = [0, 3, 9, 14, 24, 25].map(
+    (sinceMin) => expectedTime(planned, 0, sinceMin * min * 1000).kind,
+  );
+  expect(kinds).toEqual(['window', 'window', 'window', 'window', 'window', 'overdue']);
 });
 
 describe('the bell', () => {

@@ -80,11 +80,22 @@ test('a rehearsal that flies names no time of the clock, and asks for no bell', 
   expect(text).not.toMatch(/\d:\d\d|bell/);
 });
 
-test('a range no lesson can be planned by is not told as one: it is too early', () => {
-  const said = show(withEnd(2 * 60, 33 * 60))();
+test('a range no lesson can be planned by is not told as one: it is too early, and by the volume alone it is told what to look for', () => {
+  const said = show(withEnd(8 * 60, 55 * 60))();
   expect(said).toContain('too early to tell');
-  expect(said).toMatch(/not before 10:\d\d/);
-  expect(said).not.toContain('33 min');
+  expect(said).toMatch(/not before 10:\d\d( AM)? expected once \d+–\d+ mL have come over/);
+  expect(said).not.toMatch(/55 min|by then/);
+});
+
+test('where a rehearsal flies, it is told how long it need not be reckoned with', () => {
+  const said = show(withEnd(8 * 60 + 20, 55 * 60), undefined, 60)();
+  expect(said).toContain('too early to tell not in the next 8 min expected once');
+});
+
+test('such a range that begins in minutes is no matter of too early: it may be any time', () => {
+  const said = show(withEnd(2 * 60, 33 * 60))();
+  expect(said).toMatch(/any time from now on expected once \d+–\d+ mL have come over/);
+  expect(said).not.toMatch(/too early|not before|33 min|by then/);
 });
 
 test('a range of use is told by the clock, and as the time to wait', () => {

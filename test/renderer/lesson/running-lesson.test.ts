@@ -26,8 +26,12 @@ describe('what is ahead in a run', () => {
   test('until vapour comes it is the plan, counted from when the heat went on', () => {
     const { vapour, heatOff } = runningLesson({ ...warming, heat: 'on' }, plan, 240);
     expect([vapour, heatOff]).toEqual([
-      { low: plan.timeToVapourS!.low + 240, high: plan.timeToVapourS!.high + 240 },
-      { low: plan.mainFraction!.toS.low + 240, high: plan.mainFraction!.toS.high + 240 },
+      { low: plan.timeToVapourS!.low + 240, high: plan.timeToVapourS!.high + 240, madeS: 240 },
+      {
+        low: plan.mainFraction!.toS.low + 240,
+        high: plan.mainFraction!.toS.high + 240,
+        madeS: 240,
+      },
     ]);
   });
 

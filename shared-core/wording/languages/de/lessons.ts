@@ -144,6 +144,10 @@ export const lessons: Readonly<Record<string, string>> = {
   'The model and this still disagree.': 'Modell und Apparatur stimmen nicht überein.',
   'Vapour at the head': 'Dampf am Kopf',
   '{distillateMlAtEnd} collected by then': 'bis dahin {distillateMlAtEnd} aufgefangen',
+  'expected once {distillateMlAtEnd} have come over':
+    'erwartet, sobald {distillateMlAtEnd} übergegangen sind',
+  'not in the next {minutes} min': 'nicht in den nächsten {minutes} min',
+  'any time from now on': 'ab jetzt jederzeit',
   'not foreseen': 'nicht absehbar',
   'The lesson': 'Die Stunde',
   'not before {time}': 'nicht vor {time} Uhr',
