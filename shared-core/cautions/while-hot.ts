@@ -24,7 +24,7 @@ export const whileHot = [
     id: 'hot-head',
     act: worded('Hands off a hot head.'),
     because: worded(
-      'Vapour and hot glass burn. Heat off and cold before anybody touches or opens the head; until then read the glass thermometer by eye.',
+      'Vapour and hot glass burn. Heat off and cold before anybody touches or opens the head.',
     ),
     places: ['prompt'],
   },

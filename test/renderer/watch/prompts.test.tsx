@@ -14,6 +14,7 @@ import { createPrepareStore } from '../../../renderer/stores/prepare-store.ts';
 import { Prompts } from '../../../renderer/watch/prompts.tsx';
 import { cautions } from '../../../shared-core/cautions/cautions.ts';
 import { alarms } from '../../../shared-core/snapshot/alarm.ts';
+import { factsOf } from '../../shared-core/monitor/words/facts.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 const alarm = (changes: Partial<AlarmView>): AlarmView => ({
@@ -109,6 +110,15 @@ describe('Prompts', () => {
     expect(asked).toEqual([
       ['run/mark', { mark: { type: 'alarm-acknowledged', alarm: 'plateau-departure' } }],
     ]);
+  });
+
+  test('a probe that is read again asks for plug and cable, and in none of its words for anybody’s eye', () => {
+    const reads = factsOf({ dropouts: { count: 3, sinceS: 1500 } });
+    const { act = null, because } = alarmCatalogue['probe-lost'].reason(reads);
+    show([alarm({ alarm: 'probe-lost', act, because })]);
+    expect(screen.getByRole('heading').textContent).toMatch(/^Check the plug/);
+    expect(document.body.textContent).toContain('Vapour and hot glass burn.');
+    expect(document.body.textContent).not.toMatch(/by eye|glass thermometer/);
   });
 
   test('once nothing is recorded any more, only what was never put right still stands', () => {

@@ -154,8 +154,8 @@ export const cautions: Readonly<Record<string, string>> = {
   'A pot boiled dry can crack, and its residue can char or catch fire. Heat off while liquid stands well above the bottom.':
     'Ein trocken gekochter Kolben kann springen, und sein Rückstand kann verkohlen oder Feuer fangen. Wärme weg, solange die Flüssigkeit deutlich über dem Boden steht.',
   'Hands off a hot head.': 'Hände weg von einem heißen Kopf.',
-  'Vapour and hot glass burn. Heat off and cold before anybody touches or opens the head; until then read the glass thermometer by eye.':
-    'Dampf und heißes Glas verbrennen. Wärme weg und kalt, bevor jemand den Kopf anfasst oder öffnet; bis dahin das Glasthermometer mit dem Auge ablesen.',
+  'Vapour and hot glass burn. Heat off and cold before anybody touches or opens the head.':
+    'Dampf und heißes Glas verbrennen. Wärme weg und kalt, bevor jemand den Kopf anfasst oder öffnet.',
   'Glass and mantle stay hot.': 'Glas und Heizhaube bleiben heiß.',
   'Long after the heat is off. Let them cool before you touch or open anything.':
     'Noch lange, nachdem die Wärme weg ist. Vor dem Anfassen oder Öffnen abkühlen lassen.',
