@@ -7,6 +7,7 @@ import { isBlind } from '../sense/probe-fault.ts';
 import { type HeadStrength, headStrengthKind } from './head-strength.ts';
 import { followLeavings, isToAndFro, type Leavings, noLeavings } from './leavings.ts';
 import { followLimitAhead, type LimitAhead } from './limit-ahead.ts';
+import { followOver, isOver } from './run-over.ts';
 
 /** What the sentence at the top is about. */
 export type Topic =
@@ -24,7 +25,8 @@ export type Topic =
   | 'leaving'
   | 'tail'
   | 'heat-off'
-  | 'cooling';
+  | 'cooling'
+  | 'over';
 
 /** What is being said since when, and what goes with it. Immutable: a late look says the same. */
 export interface Kept {
@@ -63,6 +65,7 @@ export function createSentenceKeeper(): SentenceKeeper {
   let alarmSeenS = Number.NEGATIVE_INFINITY;
   let unknownS = 0;
   let leavings: Leavings = noLeavings;
+  let overSinceS: number | null = null;
 
   const strengthToTell = (facts: MonitorFacts): HeadStrength['kind'] => {
     const kind = headStrengthKind(facts);
@@ -95,7 +98,10 @@ export function createSentenceKeeper(): SentenceKeeper {
             stands === name && track.active && asksForMore(stands, track.state, facts),
         ),
       );
-      const plain = topicOf(facts, kept.topic, isLeaving);
+      overSinceS = followOver(overSinceS, facts);
+      const plain = isOver(overSinceS, facts.timeS)
+        ? 'over'
+        : topicOf(facts, kept.topic, isLeaving);
       leavings = followLeavings(leavings, facts);
       const isHabit = passing.includes(plain) && isToAndFro(leavings, facts);
       const to = alarm ?? (isHabit ? 'to-and-fro' : plain);
@@ -131,7 +137,7 @@ function outranks(topic: Topic, other: Topic): boolean {
 /** What anybody at the still can see goes before any alarm that has ended. */
 function isPlain(topic: Topic): boolean {
   if (isAlarm(topic)) return !isLasting(topic);
-  return ['receded', 'cooling', 'heat-off', 'unjudged'].includes(topic);
+  return ['receded', 'cooling', 'over', 'heat-off', 'unjudged'].includes(topic);
 }
 
 function alarmRank(topic: Topic): number {

@@ -2,11 +2,12 @@ import type { Alarm } from '../../snapshot/index.ts';
 import { worded } from '../../wording/index.ts';
 import { alarmCatalogue, isAlarm } from '../call/index.ts';
 import type { MonitorFacts } from '../monitor-facts.ts';
-import { probeFaultWords } from '../sense/probe-fault.ts';
+import { isBlind, probeFaultWords } from '../sense/probe-fault.ts';
 import { unitWords } from './first-fraction-words.ts';
 import { type HeadStrength, headStrength } from './head-strength.ts';
 import { aheadWords } from './limit-ahead.ts';
-import { celsius, strengthRange } from './numbers.ts';
+import { celsius, span, strengthRange } from './numbers.ts';
+import { coldC, overAfterS } from './run-over.ts';
 import type { Kept, Topic } from './sentence-keeper.ts';
 import { against } from './stage-words.ts';
 
@@ -92,6 +93,13 @@ const sentenceOf: Readonly<
     }),
   'heat-off': (at) => worded('The heat is off; the head is at {at}.', { at }),
   cooling: () => worded('The still is cooling down.'),
+  over: (at, facts, kept) =>
+    isBlind(facts.fault)
+      ? sentenceOf.unjudged(at, facts, kept)
+      : worded('The heat is off, and the head has been below {cold} °C for over {time}.', {
+          cold: coldC,
+          time: span(overAfterS),
+        }),
 };
 
 function strengthClause(facts: MonitorFacts, { strength: shown }: Kept): string {
@@ -120,6 +128,11 @@ function leavingClause({ head, situation, timeS }: MonitorFacts, { limitAhead }:
 /** The pot boils on after the heat is off, and nobody here sees when the last drop falls. */
 const waterAct = worded('Keep the cooling water running until nothing drips.');
 
+/** Asked, and no more: a still that cools is nobody's emergency, and the record is the person's to end. */
+const overAct = worded(
+  'Is the run over? Once nothing drips, turn the water off and stop the recording.',
+);
+
 /** What to do now, heat first; null where watching is enough. */
 function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string | null {
   const { heat } = facts;
@@ -141,6 +154,8 @@ function topicAct(topic: Topic, facts: MonitorFacts, { strength }: Kept): string
       return heat === 'off' ? waterAct : worded('See whether the pot still boils.');
     case 'heat-off':
       return waterAct;
+    case 'over':
+      return overAct;
     case 'cooling':
       return heat === 'off' ? waterAct : worded('Make sure that the heat is off.');
     default:

@@ -83,6 +83,29 @@ describe('what the sentence is about', () => {
     ).toEqual(['1 unjudged', '1 cooling', '1 receded', '1 heat-off', '1 main']);
   });
 
+  test('is a run that is over once heat off, cold or unheard, has lasted an hour, and nothing warms up again', () => {
+    const off = { stage: 'cool-down', heat: 'off' } as const;
+    const cold = { head: headAt(21) };
+    const warmedAt = (timeS: number) => factsOf(off, timeS === 3000 ? { head: headAt(41) } : cold);
+    expect([
+      topics(3700, () => factsOf(off, cold)),
+      topics(6700, warmedAt),
+      topics(3700, (timeS) => factsOf({ ...off, fault: timeS > 600 ? 'lost' : null }, cold)),
+      topics(3700, (timeS) => factsOf({ ...off, heat: timeS < 3650 ? 'off' : 'on' }, cold)),
+      topics(3700, () => factsOf({ ...off, heat: 'on' }, cold)),
+      topics(3700, () => factsOf({ ...off, potC: 45 }, cold)),
+      topics(3700, () => factsOf(off, { head: headAt(40) })),
+    ]).toEqual([
+      ['1 cooling', '3601 over'],
+      ['1 cooling', '6601 over'],
+      ['1 cooling', '601 unjudged', '3601 over'],
+      ['1 cooling', '3601 over', '3650 cooling'],
+      ['1 cooling'],
+      ['1 cooling'],
+      ['1 cooling'],
+    ]);
+  });
+
   test('is no alarm that was put aside', () => {
     const keeper = createSentenceKeeper();
     keeper.second({ ...factsOf(), timeS: 1 }, [standing('over-limit', 'shelved')]);

@@ -123,6 +123,19 @@ describe('what is said of each topic, and what it asks for', () => {
     ]);
   });
 
+  test('a run that is over is asked about once, with what is known of it', () => {
+    const off = { heat: 'off', stage: 'cool-down' } as const;
+    const question =
+      'Is the run over? Once nothing drips, turn the water off and stop the recording.';
+    expect([
+      sayOf('over', factsOf(off, { head: headAt(21) })),
+      sayOf('over', factsOf({ ...off, fault: 'lost' }, { head: headAt(21) })),
+    ]).toEqual([
+      ['The heat is off, and the head has been below 40 °C for over 60 min.', question],
+      ['The head cannot be judged: the probe is disconnected.', question],
+    ]);
+  });
+
   test('vapour that has gone and a still that cools ask for the heat, and once it is known to be off for the cooling water', () => {
     const off = factsOf({ heat: 'off' });
     expect([
