@@ -3,6 +3,7 @@ import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
 import { channelWords, problemWords, Say, useWords } from '../words/index.ts';
+import { useHeadAsWatched } from './use-head-as-watched.ts';
 
 interface ProbeHeardProps {
   readonly probe: ProbeStatus | null;
@@ -13,6 +14,7 @@ interface ProbeHeardProps {
 export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   const { commands } = useWindowParts();
   const words = useWords();
+  const asWatched = useHeadAsWatched(probe);
   if (probe === null || probe.state === 'none') return null;
   const { state, path, identity, latest, lastLine, rejectedLines, advice, problem } = probe;
   return (
@@ -24,12 +26,25 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
       </p>
       {latest.length > 0 && (
         <ul className="heard-readings">
-          {latest.map(({ channel, value, unit }) => (
-            <li key={channel}>
-              <span className="soft">{channelWords(channel)}</span>{' '}
-              <strong className="number">{words.quantity(value, 2, unit)}</strong>
-            </li>
-          ))}
+          {latest.map((reading) => {
+            const { channel, value, unit } = reading;
+            const sent = words.quantity(value, 2, unit);
+            const watchedC = asWatched(reading);
+            return (
+              <li key={channel}>
+                <span className="soft">{channelWords(channel)}</span>{' '}
+                <strong className="number">
+                  {watchedC === null ? sent : words.quantity(watchedC, 2, unit)}
+                </strong>
+                {watchedC !== null && (
+                  <span className="soft number">
+                    {' '}
+                    {say('calibrated; the probe sends {sent}', { sent })}
+                  </span>
+                )}
+              </li>
+            );
+          })}
         </ul>
       )}
       {lastLine && (

@@ -5,6 +5,7 @@ import { signs, useWords } from '../words/index.ts';
 import { isAssumedIn } from './assumed-in-step.ts';
 import { looksLeft, safetyLooks } from './safety-checks.ts';
 import { goToStep, type StepId, stepIds, stepTitles, toDoIn } from './steps.ts';
+import { useHeadAsWatched } from './use-head-as-watched.ts';
 import { useStepInView } from './use-step-in-view.ts';
 import { useToDo } from './use-to-do.ts';
 
@@ -57,11 +58,15 @@ function leftWords(step: StepId, left: number, looksToDo: number): string {
 /** What each step has brought, once nothing is left to do in it. */
 function useDoneWords(): Readonly<Record<StepId, string>> {
   const words = useWords();
-  const head = useBench((bench) => bench.probe?.latest.find(({ channel }) => channel === 'head'));
+  const probe = useBench((bench) => bench.probe);
+  const head = probe?.latest.find(({ channel }) => channel === 'head');
+  const asWatched = useHeadAsWatched(probe);
   const draft = usePrepare((state) => state.draft);
   const pressure = pressureFromDraft(draft);
   const heard = head
-    ? say('heard, {quantity}', { quantity: words.quantity(head.value, 1, head.unit) })
+    ? say('heard, {quantity}', {
+        quantity: words.quantity(asWatched(head) ?? head.value, 1, head.unit),
+      })
     : say('heard');
   const charge = say('{chargeVolume} mL of {chargeStrength} % vol', {
     chargeVolume: draft.chargeVolumeMl.trim(),

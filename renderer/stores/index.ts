@@ -8,6 +8,7 @@ export {
   mayCommand,
 } from './bench-state.ts';
 export { type BenchStore, createBenchStore } from './bench-store.ts';
+export { correctedHeadC } from './corrected-head.ts';
 export { newestHead } from './newest-head.ts';
 export { createNoteDraftStore, type NoteDraftStore } from './note-draft-store.ts';
 export type { Preferences } from './preferences.ts';

@@ -8,6 +8,7 @@ import {
   type Series,
   type SeriesPoint,
 } from '#shared-core';
+import { correctedHeadC } from './corrected-head.ts';
 import type { ChannelTrack, LinkGap, RunView } from './run-view.ts';
 
 /**
@@ -19,9 +20,8 @@ export function withInputs(view: RunView, inputs: readonly RunInput[]): RunView 
   const last = inputs[inputs.length - 1];
   if (!last) return view;
   const points = new Map<string, SeriesPoint[]>();
-  const { offsetK, gain } = view.settings.probe;
   const shown = ({ channel, value }: Reading): number =>
-    channel === 'head' ? offsetK + gain * value : value;
+    channel === 'head' ? correctedHeadC(view.settings.probe, value) : value;
   const marks: Mark[] = [];
   const doubtful: SeriesPoint[] = [];
   let gaps = view.gaps;

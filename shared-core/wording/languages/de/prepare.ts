@@ -101,6 +101,7 @@ export const prepare: Readonly<Record<string, string>> = {
   'Let go of this port': 'Diesen Anschluss loslassen',
   'Opening the port …': 'Der Anschluss wird geöffnet …',
   'Heard clearly': 'Klar gehört',
+  'calibrated; the probe sends {sent}': 'kalibriert; die Sonde sendet {sent}',
   'Connected, but silent': 'Verbunden, aber stumm',
   'The probe is gone': 'Die Sonde ist weg',
   'Something is heard, but not understood': 'Etwas ist zu hören, aber nicht zu verstehen',
