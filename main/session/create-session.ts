@@ -86,7 +86,9 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const memoryFile = path.join(runsFolder, probesFileName);
   const probeHub = createRememberingProbeHub(setup.probeHub, { files, memoryFile, mayWrite });
 
-  const beforeRehearsal = createProbeBeforeRehearsal(probeHub);
+  const beforeRehearsal = createProbeBeforeRehearsal(probeHub, (status) =>
+    events.emit('probe', status),
+  );
   const recording = createRecording({
     ...setup,
     probeHub,
@@ -107,7 +109,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     probeHub.on('readings', (readings) => recording.addReadings(readings)),
     probeHub.on('givenUp', (givenUp) => recording.addGivenUp(givenUp)),
     probeHub.on('link', (change) => recording.addLink(change)),
-    probeHub.on('status', (status) => events.emit('probe', status)),
+    probeHub.on('status', (status) => events.emit('probe', beforeRehearsal.told(status))),
     probeHub.on('ports', (ports) => events.emit('ports', { ports: [...ports] })),
   ];
 
@@ -181,7 +183,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
       return started;
     },
     'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
-    'probe/status': async () => succeed(probeHub.status()),
+    'probe/status': async () => succeed(beforeRehearsal.told(probeHub.status())),
     async 'probe/connect'({ source }) {
       const { runId, header } = recording.current() ?? {};
       // The time of a run has one scale from its beginning to its end.

@@ -3,6 +3,7 @@ import { Button } from '../design/index.ts';
 import { useWindowParts } from '../parts/index.ts';
 import { HeadQuestion, isSimulated, LeftOutNote, ProbeSpeech } from '../probe/index.ts';
 import { channelWords, problemWords, Say, useWords } from '../words/index.ts';
+import { ProbeNotBack } from './probe-not-back.tsx';
 import { useHeadAsWatched } from './use-head-as-watched.ts';
 
 interface ProbeHeardProps {
@@ -15,6 +16,7 @@ export function ProbeHeard({ probe, canAct }: ProbeHeardProps) {
   const { commands } = useWindowParts();
   const words = useWords();
   const asWatched = useHeadAsWatched(probe);
+  if (probe?.notBack) return <ProbeNotBack notBack={probe.notBack} canAct={canAct} />;
   if (probe === null || probe.state === 'none') return null;
   const { state, path, identity, latest, lastLine, rejectedLines, advice, problem } = probe;
   return (

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type PortInfo, say } from '#shared-core';
+import { type PortInfo, type ProbeStatus, type ServiceProblem, say } from '#shared-core';
 import { CalibrationWalk } from '../calibrate/index.ts';
 import { Button, ChoiceField } from '../design/index.ts';
 import { assumedAfter, probeKinds, useDraftFields } from '../draft/index.ts';
@@ -65,7 +65,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
         )}
       </div>
       <PortPath canAct={canAct} onPath={connect} />
-      {problem && !probe?.problem && (
+      {problem && !probe?.problem && !isSaidOf(probe, problem) && (
         <p className="field-problem field-wide" role="alert">
           {problemWords(problem)}
         </p>
@@ -105,6 +105,12 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       </More>
     </div>
   );
+}
+
+/** Whether the same is said of the probe that did not come back. */
+function isSaidOf(probe: ProbeStatus | null, problem: ServiceProblem): boolean {
+  const notBack = probe?.notBack;
+  return notBack !== undefined && problemWords(notBack.problem) === problemWords(problem);
 }
 
 function portWords({ path, manufacturer, serialNumber }: PortInfo): string {

@@ -87,6 +87,8 @@ export const probeStatusSchema = z.strictObject({
   /** What has run into the simulated receiver of a rehearsal since it was put there [mL]. */
   rehearsedReceiverMl: z.number().nonnegative().optional(),
   problem: serviceProblemSchema.nullable(),
+  /** The probe that a rehearsal took the place of, where it could not be opened again and nothing is connected. */
+  notBack: z.strictObject({ source: probeSourceSchema, problem: serviceProblemSchema }).optional(),
   /** One plain sentence about what is heard and what to try. */
   advice: z.string().nullable(),
   /** What that was made from, for windows in other languages. */

@@ -61,18 +61,49 @@ const sourceOf = async (session: Session) => (await ask(session, 'probe/status',
 
 /** A probe, then a rehearsal from its beginning until it is stopped. */
 async function rehearsedBesideAProbe() {
-  const { session, time } = await setUpSession();
+  const { session, time, probeHub } = await setUpSession();
   const probe = await sourceOf(session);
   await ask(session, 'probe/connect', { source: still });
   await ask(session, 'run/start', { settings: defaultRunSettings });
   expect(await sourceOf(session)).toMatchObject({ kind: 'demo' });
-  return { session, probe, time };
+  return { session, probe, time, probeHub };
 }
 
 test('the probe that a rehearsal took the place of is connected again when it stops', async () => {
   const { session, probe } = await rehearsedBesideAProbe();
   await ask(session, 'run/stop', {});
   await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+});
+
+test('a probe that can’t be opened again after a rehearsal is told with the reason, until something is connected or let go of', async () => {
+  const problem: ServiceProblem = { kind: 'port-busy', path: '/dev/ttyACM0' };
+  const gone: ServiceProblem = { kind: 'port-not-found', path: '/dev/ttyACM0' };
+  const { session, probe, probeHub } = await rehearsedBesideAProbe();
+  const told: unknown[] = [];
+  session.on('probe', ({ notBack }) => told.push(notBack));
+  probeHub.refuse(problem);
+  await ask(session, 'run/stop', {});
+  const notBack = { source: probe, problem };
+  await vi.waitFor(() => expect(told.at(-1)).toEqual(notBack));
+  const status = () => ask(session, 'probe/status', {});
+  expect(await status()).toMatchObject({ state: 'none', source: null, notBack });
+  // Asked for again by the person, and refused again: it is still offered, with the newest reason.
+  probeHub.refuse(gone);
+  await session.handle('probe/connect', { source: probe }, teacher);
+  expect([(await status()).notBack, told.at(-1)]).toEqual([
+    { source: probe, problem: gone },
+    { source: probe, problem: gone },
+  ]);
+  // After one more rehearsal it is tried again.
+  probeHub.refuse(null);
+  await ask(session, 'probe/connect', { source: still });
+  expect((await status()).notBack).toBeUndefined();
+  await ask(session, 'run/start', { settings: defaultRunSettings });
+  probeHub.refuse(problem);
+  await ask(session, 'run/stop', {});
+  await vi.waitFor(async () => expect((await status()).notBack).toEqual(notBack));
+  await ask(session, 'probe/disconnect', {});
+  expect([(await status()).notBack, told.at(-1)]).toEqual([undefined, undefined]);
 });
 
 test('the probe comes back too when the rehearsal can’t begin, for want of room on the disk', async () => {

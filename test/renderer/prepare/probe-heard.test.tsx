@@ -1,7 +1,8 @@
 // @vitest-environment happy-dom
-import { cleanup } from '@testing-library/react';
+import { cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
 import type { ProbeStatus } from '#shared-core';
+import { noProbeStatus } from '../../../main/probe/probe-status.ts';
 import { ProbeHeard } from '../../../renderer/prepare/probe-heard.tsx';
 import { StepBar } from '../../../renderer/prepare/step-bar.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
@@ -45,6 +46,27 @@ test('a calibrated head stands in Prepare as it will in Watch, with what the pro
     readings: ['still head 79.37 °C calibrated; the probe sends 78.29 °C', 'pot 91.29 °C'],
     step: '79.4 °C',
   });
+});
+
+test('a probe that did not come back after a rehearsal is told with its reason and connected again by one press', async () => {
+  const { source } = heardProbe;
+  const asked: unknown[] = [];
+  const notBack = {
+    source: source as NonNullable<typeof source>,
+    problem: { kind: 'port-busy', path: '/dev/ttyACM0' },
+  } as const;
+  renderInWindow(<ProbeHeard probe={{ ...noProbeStatus, notBack }} canAct />, (async (
+    name: string,
+    body: unknown,
+  ) => {
+    asked.push([name, body]);
+    return { ok: true, value: heardProbe };
+  }) as never);
+  expect(document.body.textContent).toMatch(
+    /The probe from before the rehearsal is not connected again.*\/dev\/ttyACM0/,
+  );
+  fireEvent.click(screen.getByRole('button', { name: 'Connect it again' }));
+  await waitFor(() => expect(asked).toEqual([['probe/connect', { source }]]));
 });
 
 test('without a calibration, and from a simulated still, which is rehearsed without one, a reading stands as it was sent', () => {

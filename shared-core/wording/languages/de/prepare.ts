@@ -98,6 +98,9 @@ export const prepare: Readonly<Record<string, string>> = {
     '· {count, plural, one {{count} Zeile} other {{count} Zeilen}} nicht verstanden',
   'Let go of all of them': 'Alle loslassen',
   'Let go of the simulated still': 'Die simulierte Apparatur loslassen',
+  'The probe from before the rehearsal is not connected again':
+    'Die Sonde von vor dem Probelauf ist nicht wieder verbunden',
+  'Connect it again': 'Wieder verbinden',
   'Let go of this port': 'Diesen Anschluss loslassen',
   'Opening the port …': 'Der Anschluss wird geöffnet …',
   'Heard clearly': 'Klar gehört',
