@@ -6,15 +6,15 @@ export const coldC = 40;
 /** So long after, nothing boils on and nothing drips: the run was left on, or forgotten; chosen here [s]. */
 export const overAfterS = 3600;
 
-type Cooling = Pick<MonitorFacts, 'timeS' | 'stage' | 'heat' | 'head' | 'fault' | 'potC'>;
+type Cooling = Pick<MonitorFacts, 'timeS' | 'stage' | 'heat' | 'head' | 'fault' | 'potC' | 'scale'>;
 
 /**
- * Since when nothing has been left to watch [s]: the heat is known to be off, and still and pot are cold or the probe, which somebody
+ * Since when nothing has been left to watch [s]: the heat is known to be off, and the head is cold over a pot in which nothing boils, or the probe, which somebody
  * has perhaps put away, is not heard. Null where something is.
  */
 export function followOver(sinceS: number | null, facts: Cooling): number | null {
-  const { timeS, stage, heat, head, fault, potC } = facts;
-  const isCold = head !== null && head.bulbC < coldC && (potC === null || potC < coldC);
+  const { timeS, stage, heat, head, fault, potC, scale } = facts;
+  const isCold = head !== null && head.bulbC < coldC && (potC === null || potC < scale.azeotropeC);
   const isQuiet = stage === 'cool-down' && heat === 'off' && (isCold || isBlind(fault));
   return isQuiet ? (sinceS ?? timeS) : null;
 }

@@ -93,7 +93,8 @@ describe('what the sentence is about', () => {
       topics(3700, (timeS) => factsOf({ ...off, fault: timeS > 600 ? 'lost' : null }, cold)),
       topics(3700, (timeS) => factsOf({ ...off, heat: timeS < 3650 ? 'off' : 'on' }, cold)),
       topics(3700, () => factsOf({ ...off, heat: 'on' }, cold)),
-      topics(3700, () => factsOf({ ...off, potC: 45 }, cold)),
+      topics(3700, () => factsOf({ ...off, potC: 77 }, cold)),
+      topics(3700, () => factsOf({ ...off, potC: 78 }, cold)),
       topics(3700, () => factsOf(off, { head: headAt(40) })),
     ]).toEqual([
       ['1 cooling', '3601 over'],
@@ -101,6 +102,7 @@ describe('what the sentence is about', () => {
       ['1 cooling', '601 unjudged', '3601 over'],
       ['1 cooling', '3601 over', '3650 cooling'],
       ['1 cooling'],
+      ['1 cooling', '3601 over'],
       ['1 cooling'],
       ['1 cooling'],
     ]);
