@@ -31,7 +31,14 @@ export function Announcer({ view, liveness, hasAlerts }: AnnouncerProps) {
       </div>
       <div className="unseen" role="status">
         {snapshot && <p>{told(stageLabels[snapshot.stage.stage])}</p>}
-        {event && <p>{words.said(event.because)}</p>}
+        {event && (
+          <p>
+            {say('At {raised} this was so: {because}', {
+              raised: clockWords(event.timeS),
+              because: words.said(event.because),
+            })}
+          </p>
+        )}
       </div>
       <div className="unseen" role="status" aria-label={say('Noted')}>
         {noted && (

@@ -66,6 +66,18 @@ describe('for one who can’t see', () => {
     ]);
   });
 
+  test('what happened is told with its moment, for the head stands elsewhere by then', () => {
+    const event = {
+      event: 'plateau-ending',
+      timeS: 2568,
+      because: 'The head is at 79.5 °C.',
+    } as const;
+    underWay((view) => <Announcer view={view} liveness="live" hasAlerts />, {
+      snapshot: { ...snapshot, events: [event] },
+    });
+    expect(document.body.textContent).toMatch(/At 0:42:48 this was so: The head is at 79\.5\s°C\./);
+  });
+
   test.each([
     ['unacknowledged', 1],
     ['acknowledged', 0],
