@@ -70,7 +70,8 @@ function StripOf({ film, title, isSupposed = false }: StripOfProps) {
   return (
     <section className="what-if-strip" data-supposed={isSupposed} aria-label={title}>
       <h2>{title}</h2>
-      <RunStrip view={view} hasControls={false} />
+      {/* All of it is gone through: nothing lasts, and nothing is foreseen any more. */}
+      <RunStrip view={{ ...view, endedS: film.endS }} hasControls={false} />
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
 import type { RequestAnswer, RunSummary } from '#shared-core';
 import { ChooseRuns, CompareRuns, WhatIf } from '../../../renderer/compare/index.ts';
+import { WhatIfResult } from '../../../renderer/compare/what-if-result.tsx';
 import type { WindowParts } from '../../../renderer/parts/stores-context.ts';
 import type { Film } from '../../../renderer/replay/film.ts';
 import { type SimulatedRun, simulatedRun } from '../../support/simulated-run.ts';
@@ -42,6 +43,15 @@ beforeAll(async () => {
   film = await filmOf(simulatedRecord(runs[0]!));
 });
 afterEach(cleanup);
+
+test('both strips of a what-if tell the last stage to the end, as the table below them', () => {
+  renderInWindow(<WhatIfResult recorded={film} supposed={film} changed={['air pressure']} />);
+  const stages = [...document.querySelectorAll('.what-if-strip li')].map(
+    ({ textContent }) => textContent ?? '',
+  );
+  expect(stages.filter((text) => /lasting/.test(text))).toEqual([]);
+  expect(stages.filter((text) => /^Cool-down from .* to the end$/.test(text))).toHaveLength(2);
+});
 
 describe('ChooseRuns', () => {
   test('hands on two to four runs in the order ticked; a fifth is for a pack alone', () => {
