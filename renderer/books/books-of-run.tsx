@@ -64,7 +64,7 @@ export function BooksOfRun({ film, summary, lateMarks, closeWords, onClose }: Bo
             onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}
           />
           {!onlyWatches && (
-            <>
+            <div className="not-on-paper">
               <h3>{say('Add one')}</h3>
               <MeasureForm
                 chargeMl={settings.charge.volumeMl}
@@ -73,7 +73,7 @@ export function BooksOfRun({ film, summary, lateMarks, closeWords, onClose }: Bo
                 onMark={(mark) => void book(mark)}
               />
               <SugarForm canAct={canAct} onMark={(mark) => void book(mark)} />
-            </>
+            </div>
           )}
         </section>
         <section aria-labelledby="balance">

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
@@ -87,14 +88,44 @@ test('a class guesses without seeing what the program thinks, by pointer and key
   await expectSoundScreen(page, 'guess-scores');
 });
 
-test('three runs are laid over each other', async () => {
-  const { page } = window;
+/** All three runs, compared. */
+async function layOver(page: Page): Promise<void> {
   await page.getByText('Compare runs').click();
   for (const name of names) await page.getByRole('checkbox', { name: new RegExp(name) }).check();
   await page.getByRole('button', { name: 'Compare these 3' }).click();
   await page.getByRole('table', { name: 'Runs side by side' }).waitFor();
+}
+
+test('three runs are laid over each other', async () => {
+  const { page } = window;
+  await layOver(page);
   expect(await page.locator('.trace').count()).toBe(3);
   await expectSoundScreen(page, 'compare');
+});
+
+test('a comparison on paper is whole, as narrow as the sheet may be, without what only a finger uses', async () => {
+  const { page } = window;
+  await layOver(page);
+  await page.emulateMedia({ media: 'print' });
+  // A printer lays the page out anew and tells no observer: what was drawn for the screen is measured before any of them is called.
+  const printed = await page.evaluate(() => {
+    const overlay = document.querySelector<HTMLElement>('.overlay');
+    const drawing = overlay?.querySelector('svg');
+    if (!overlay || !drawing) return null;
+    const onScreenPx = drawing.viewBox.baseVal.width;
+    overlay.style.width = '500px';
+    const { right, width, height } = drawing.getBoundingClientRect();
+    const isShown = (element: Element) => element.getClientRects().length > 0;
+    overlay.style.width = '';
+    return {
+      wasWider: onScreenPx > 500,
+      isWhole: width <= 500 && right <= overlay.getBoundingClientRect().left + 500,
+      isInShape: Math.abs(width / height - onScreenPx / drawing.viewBox.baseVal.height) < 0.05,
+      buttons: [...document.querySelectorAll('button, .masthead')].filter(isShown).length,
+    };
+  });
+  await page.emulateMedia({ media: 'screen' });
+  expect(printed).toEqual({ wasWider: true, isWhole: true, isInShape: true, buttons: 0 });
 });
 
 test('a what-if is marked as one beside the record', async () => {

@@ -119,7 +119,7 @@ export const monitor: Readonly<Record<string, string>> = {
   'The heat is off, and the head has been below {cold} °C for over {time}.':
     'Die Wärme ist weg, und der Kopf ist seit über {time} kälter als {cold} °C.',
   'Is the run over? Once nothing drips, turn the water off and stop the recording.':
-    'Ist der Lauf vorbei? Wenn nichts mehr tropft, das Wasser abstellen und die Aufzeichnung beenden.',
+    'Ist der Versuch vorbei? Wenn nichts mehr tropft, das Wasser abstellen und die Aufzeichnung beenden.',
   'Make sure that the heat is off.': 'Sicherstellen, dass die Wärme weg ist.',
   'Collect what comes in the first {wanted} min apart.':
     'Getrennt auffangen, was in den ersten {wanted} min kommt.',

@@ -83,7 +83,7 @@ export const watch: Readonly<Record<string, string>> = {
     'Bitte handeln. Aufgefordert bei {raised}, als es so stand:',
   'Acknowledged, still so · {raised}': 'Bestätigt, noch immer so · {raised}',
   'Called at {raised}. It is no longer so, and nobody has answered.':
-    'Gerufen nach {raised}. Es ist nicht mehr so, und niemand hat geantwortet.',
+    'Aufgefordert bei {raised}. Es ist nicht mehr so, und niemand hat geantwortet.',
   'Over: {title}': 'Vorbei: {title}',
   'Put aside, back in {time} · {raised}': 'Zurückgestellt, wieder da in {time} · {raised}',
   'Over · {raised}': 'Vorbei · {raised}',
