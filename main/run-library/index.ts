@@ -7,6 +7,8 @@ export { type ImportRequest, importRun, type NewRunSetup } from './import-run.ts
 export type { TimeDoubt } from './judge-times.ts';
 export { createLeftOut, type LeftOut } from './left-out.ts';
 export { localIso } from './local-iso.ts';
+export { createPackedInputs } from './packed-inputs.ts';
+export { asRecorded, type RecordedConclusions } from './read-changes.ts';
 export { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 export type { RunFolder } from './run-folders.ts';
 export { createRunLibrary, type RunLibrary } from './run-library.ts';

@@ -1,8 +1,11 @@
 import type { Reading, RunInput } from '#shared-core';
 
-/** The inputs of a long file, in a twelfth of the memory that they take as objects: those of readings as bare numbers. */
+/** The inputs of a long file or run, in a twelfth of the memory that they take as objects: those of readings as bare numbers. */
 export interface PackedInputs extends Iterable<RunInput> {
   push(input: RunInput): void;
+  count(): number;
+  /** At most so many from that one on; fewer only at the end. */
+  page(fromIndex: number, most: number): RunInput[];
 }
 
 /** What readings of one channel have in common. */
@@ -46,6 +49,18 @@ export function createPackedInputs(): PackedInputs {
     kindOf = twice(kindOf, new Uint16Array(2 * length));
   }
 
+  function* between(from: number, to: number): Generator<RunInput, void> {
+    for (let at = from; at < to; at += 1) {
+      const other = others.get(at);
+      const kind = kinds[kindOf[at] ?? 0];
+      if (other !== undefined) yield other;
+      else if (kind !== undefined) {
+        const [timeS = 0, value = 0] = [timesS[at], values[at]];
+        yield { kind: 'reading', timeS, value, ...kind };
+      }
+    }
+  }
+
   return {
     push(input) {
       makeRoom();
@@ -56,17 +71,9 @@ export function createPackedInputs(): PackedInputs {
       } else others.set(length, input);
       length += 1;
     },
-    *[Symbol.iterator]() {
-      for (let at = 0; at < length; at += 1) {
-        const other = others.get(at);
-        const kind = kinds[kindOf[at] ?? 0];
-        if (other !== undefined) yield other;
-        else if (kind !== undefined) {
-          const [timeS = 0, value = 0] = [timesS[at], values[at]];
-          yield { kind: 'reading', timeS, value, ...kind };
-        }
-      }
-    },
+    count: () => length,
+    page: (fromIndex, most) => [...between(fromIndex, Math.min(length, fromIndex + most))],
+    [Symbol.iterator]: () => between(0, length),
   };
 }
 

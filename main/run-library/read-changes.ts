@@ -8,7 +8,6 @@ import {
   readRunLog,
   type Trail,
 } from './read-run-log.ts';
-import type { LiveView } from './run-pages.ts';
 
 /** The stages, alarms and events of a run as they were written down at the time, and the versions of the monitor that concluded them. */
 export interface RecordedConclusions {
@@ -18,7 +17,7 @@ export interface RecordedConclusions {
 
 /** Reads what was concluded in a run; of one that was read before, only what has been recorded since. */
 export interface ChangesReader {
-  read(folder: string, live?: LiveView): Promise<Result<RecordedConclusions, FileProblem>>;
+  read(folder: string): Promise<Result<RecordedConclusions, FileProblem>>;
 }
 
 /** What is known of a run up to a record of it. */
@@ -28,7 +27,7 @@ interface Known extends RecordedConclusions {
 }
 
 const nothingYet: Known = { changes: [], modelVersions: [], upToSeq: -1, place: null };
-/** Every window that looks on asks for the run under way, and now and then somebody replays another. */
+/** Runs that somebody replays beside each other. */
 const mostRuns = 4;
 
 export function createChangesReader(files: FileLayer): ChangesReader {
@@ -58,17 +57,17 @@ export function createChangesReader(files: FileLayer): ChangesReader {
   }
 
   return {
-    read: (folder, live) =>
+    read: (folder) =>
       inTurn(async () => {
         const known = await readOn(folder);
         if (!known.ok) return known;
-        const { changes, modelVersions } = withRecords(known.value, live?.unsaved ?? []);
+        const { changes, modelVersions } = known.value;
         return succeed({ changes, modelVersions });
       }),
   };
 }
 
-function withRecords(known: Known, records: readonly Pick<LogRecord, 'body' | 'stamp'>[]): Known {
+function withRecords(known: Known, records: readonly LogRecord[]): Known {
   const modelVersions = new Set(known.modelVersions);
   const changes: RecordedChange[] = [];
   let { upToSeq } = known;
@@ -90,7 +89,7 @@ function withRecords(known: Known, records: readonly Pick<LogRecord, 'body' | 's
 type LoggedChange = Extract<LogRecord['body'], { readonly kind: 'change' }>['change'];
 
 /** Without the picture of everything that a call was recorded with. */
-function asRecorded(change: LoggedChange): RecordedChange {
+export function asRecorded(change: LoggedChange): RecordedChange {
   if (change.kind !== 'alarm-changed') return change;
   const { snapshot: _, ...withoutSnapshot } = change;
   return withoutSnapshot;

@@ -47,16 +47,14 @@ export interface RunLibrary {
   lastRecorded(): Promise<KnownRun | null>;
   /** Where the files of a run are, also of one that can't be opened. */
   folder(runId: string): Promise<Result<string, ServiceProblem>>;
-  /** `live` describes the run while it is being recorded. */
   page(
     runId: string,
     fromIndex: number,
-    live?: LiveView,
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>>;
-  /** A whole run in memory. */
+  /** A whole run in memory. `live` describes it while it is being recorded. */
   whole(runId: string, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
   /** What the monitor concluded while the run was recorded. */
-  changes(runId: string, live?: LiveView): Promise<Result<RecordedConclusions, ServiceProblem>>;
+  changes(runId: string): Promise<Result<RecordedConclusions, ServiceProblem>>;
   rename(
     runId: string,
     label: { readonly name: string; readonly notes: string },
@@ -113,13 +111,6 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
     const known = await summaries.get(runId);
     return known.ok ? known : fail(runProblem(runId, known.error));
-  }
-
-  async function knownRun(
-    runId: string,
-    live: LiveView | undefined,
-  ): Promise<Result<KnownRun, ServiceProblem>> {
-    return live === undefined ? summary(runId) : succeed(live.known);
   }
 
   async function lineOf(runId: string): Promise<RunSummary | null> {
@@ -195,17 +186,17 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
       }
       return null;
     },
-    async page(runId, fromIndex, live) {
-      const known = await knownRun(runId, live);
-      return known.ok ? pages.page(known.value, fromIndex, live) : known;
+    async page(runId, fromIndex) {
+      const known = await summary(runId);
+      return known.ok ? pages.page(known.value, fromIndex) : known;
     },
     async whole(runId, live) {
-      const known = await knownRun(runId, live);
+      const known = live === undefined ? await summary(runId) : succeed(live.known);
       return known.ok ? pages.whole(known.value, live) : known;
     },
-    async changes(runId, live) {
+    async changes(runId) {
       if (!isRunId(runId)) return fail({ kind: 'run-not-found', runId });
-      const concluded = await changes.read(folderOf(runId), live);
+      const concluded = await changes.read(folderOf(runId));
       return concluded.ok ? concluded : fail(runProblem(runId, concluded.error));
     },
     recover,

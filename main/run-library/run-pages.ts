@@ -36,7 +36,6 @@ export interface RunPages {
   page(
     known: KnownRun,
     fromIndex: number,
-    live?: LiveView,
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>>;
   /** A whole run in memory. */
   whole(known: KnownRun, live?: LiveView): Promise<Result<RunToExport, ServiceProblem>>;
@@ -69,7 +68,7 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   async function nextPage(
     { summary, header }: KnownRun,
     pager: RunPager,
-    live: LiveView | undefined,
+    live?: LiveView,
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
     const { runId, durationS: endS } = summary;
     if (header === null) {
@@ -92,9 +91,9 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   }
 
   return {
-    async page(known, fromIndex, live) {
+    async page(known, fromIndex) {
       const pager = await pagerAt(known.summary.runId, fromIndex);
-      const page = await nextPage(known, pager, live);
+      const page = await nextPage(known, pager);
       await pager.close();
       return page;
     },

@@ -2,6 +2,7 @@ import {
   inputsOfRecord,
   type LogHeader,
   type LogRecord,
+  type RecordedChange,
   type Result,
   type RunInput,
   succeed,
@@ -10,6 +11,7 @@ import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type LogEnd, segmentNumber } from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
 import { createLeftOut, type LeftOut } from './left-out.ts';
+import { asRecorded } from './read-changes.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { createUnsureRecords } from './sureness.ts';
 
@@ -18,8 +20,9 @@ export interface RunSoFar {
   readonly header: LogHeader;
   /** What the monitor was given, in order. */
   readonly inputs: readonly RunInput[];
-  /** How many of its conclusions are in the record, and which version drew the latest. */
-  readonly changes: number;
+  /** What was concluded, by which versions, and which of them drew the latest. */
+  readonly changes: readonly RecordedChange[];
+  readonly modelVersions: readonly string[];
   readonly modelVersion: string;
   readonly readings: number;
   readonly lastMarkId: number;
@@ -73,7 +76,8 @@ function createGathering() {
   let hasEnded = false;
   let heatOffCalledS: number | null = null;
   const inputs: RunInput[] = [];
-  let changes = 0;
+  const changes: RecordedChange[] = [];
+  const modelVersions = new Set<string>();
   let readings = 0;
   let lastMarkId = 0;
   let endS = 0;
@@ -88,16 +92,18 @@ function createGathering() {
       if (body.kind === 'header' || body.kind === 'segment') {
         header ??= body.header;
         modelVersion ||= body.header.modelVersion;
+        modelVersions.add(body.header.modelVersion);
       }
       if (body.kind === 'continued') {
         modelVersion = body.modelVersion;
+        modelVersions.add(body.modelVersion);
         beganS = (body.clockS ?? stamp.monoS) - body.timeS;
       }
       if (body.kind === 'clock') beganS -= body.sleptS;
       if (body.kind === 'end') hasEnded = true;
       if (body.kind === 'change') {
-        changes += 1;
         const { change } = body;
+        changes.push(asRecorded(change));
         endS = Math.max(endS, change.timeS);
         if (change.kind === 'alarm-changed' && change.record.alarm === 'plateau-departure') {
           heatOffCalledS ??= change.record.raisedS;
@@ -118,6 +124,7 @@ function createGathering() {
       return {
         header,
         inputs,
+        modelVersions: [...modelVersions],
         modelVersion,
         written,
         writtenAtS,

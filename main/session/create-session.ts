@@ -33,6 +33,7 @@ import { createFermentHandlers } from './ferment-handlers.ts';
 import { createFolderHold } from './folder-hold.ts';
 import { createProbeBeforeRehearsal } from './probe-before-rehearsal.ts';
 import { noteProblems, noteRefusal } from './problem-notes.ts';
+import { underWayFromMemory } from './reading-handlers.ts';
 import { createRecording } from './recording.ts';
 import type { Asker, RequestHandlers } from './request-handlers.ts';
 import { createRigHandlers } from './rig-handlers.ts';
@@ -151,6 +152,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     ...runHandlers,
     ...exchange.handlers,
     ...desk?.handlers,
+    ...underWayFromMemory(recording, { ...runHandlers, ...desk?.handlers }),
     ...createRigHandlers(rigs),
     ...createFermentHandlers(ferments),
     ...createWarmthHandlers(warmth),

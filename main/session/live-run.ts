@@ -8,6 +8,7 @@ import {
   type MonitorChange,
   packReading,
   type Reading,
+  type RequestAnswer,
   type Result,
   type RunInput,
   type RunSettings,
@@ -19,13 +20,20 @@ import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileProblem } from '../file-layer/index.ts';
 import type { GivenUp, ProbeLinkChange, ProbeReading } from '../probe/index.ts';
 import type { PendingRecord, Recorder } from '../recorder/index.ts';
-import type { LeftOut, RunSoFar } from '../run-library/index.ts';
+import {
+  asRecorded,
+  type LeftOut,
+  pageInputs,
+  type RecordedConclusions,
+  type RunSoFar,
+} from '../run-library/index.ts';
 import { createAdvice } from './advice.ts';
 import { createCatchUp } from './catch-up.ts';
 import type { ClockEvent } from './clock-watch.ts';
 import type { MonitorAnswer } from './guarded-monitor.ts';
 import { createPace } from './pace.ts';
 import { createRunClock } from './run-clock.ts';
+import { createRunMemory } from './run-memory.ts';
 
 /**
  * Least time between events of a kind to the windows [s]: as many as an eye can tell apart. A gap as long as a probe's own
@@ -77,6 +85,9 @@ export interface LiveRun {
   /** Lets the monitor notice the passing of time. */
   advance(): void;
   summary(): RunSummary;
+  /** So much of it, from an input on, as a window takes at once. */
+  page(fromIndex: number): RequestAnswer<'runs/read'>;
+  conclusions(): RecordedConclusions;
   unsaved(): readonly PendingRecord[];
   stop(): Promise<Result<void, FileProblem>>;
 }
@@ -98,18 +109,21 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let ended = false;
   let heatOffCalledS = past.heatOffCalledS;
   let newestSnapshot: Snapshot | null = null;
-  let waitingInputs: RunInput[] = [];
-  let sentInputs = past.inputs.length;
-  let knownChanges = past.changes;
+  const memory = createRunMemory(
+    past,
+    setup.continuation?.record.modelVersion ?? header.modelVersion,
+  );
+  let sentInputs = memory.count();
+  let knownChanges = past.changes.length;
 
   const snapshotPace = createPace(eventGapS, setup, () => {
     if (newestSnapshot !== null) onSnapshot(newestSnapshot);
   });
   const inputsPace = createPace(eventGapS, setup, () => {
-    const inputs = waitingInputs;
-    waitingInputs = [];
-    onInputs({ runId: header.runId, fromIndex: sentInputs, inputs });
-    sentInputs += inputs.length;
+    const fromIndex = sentInputs;
+    sentInputs = memory.count();
+    const inputs = memory.inputs(fromIndex, sentInputs - fromIndex);
+    onInputs({ runId: header.runId, fromIndex, inputs });
   });
   const advice = createAdvice({
     ...setup,
@@ -123,8 +137,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   });
 
   function give(inputs: readonly RunInput[]): void {
-    waitingInputs.push(...inputs);
-    for (const input of inputs) advice.push(input);
+    for (const input of inputs) {
+      memory.add(input);
+      advice.push(input);
+    }
     // Only now: asked for at the first of several, the snapshot would leave without the newest.
     inputsPace.request();
     snapshotPace.request();
@@ -146,6 +162,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       }
       const urgency = change.kind === 'event' ? 'soon' : 'now';
       recorder.append({ kind: 'change', change }, change.timeS, urgency);
+      memory.conclude(asRecorded(change));
     }
     // What was thought of moments long past is no news.
     if (!advice.isBehind()) newestSnapshot = answer.snapshot;
@@ -183,6 +200,26 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     const fromS = change.reason === 'reader-stopped' ? Math.max(atS, startedAtS) : atS;
     const timeS = runClock.stamp(fromS);
     if (timeS !== null) record({ kind: 'link', timeS, state: change.state, reason: change.reason });
+  }
+
+  function summary(): RunSummary {
+    const missing = setup.leftOut.sentences(past.report);
+    return {
+      runId: header.runId,
+      name: header.settings.name,
+      notes: '',
+      startedAtIso: header.startedAtIso,
+      durationS: endS,
+      readings,
+      ended: 'recording',
+      rehearsal: header.rehearsal,
+      plateauC: null,
+      heatOffCalledS,
+      leftOut: [...missing],
+      ...(missing.length > 0 && { wording: wordingOf(missing) }),
+      damagedRecords: past.report.missingRecords,
+      unreadable: null,
+    };
   }
 
   if (setup.continuation !== undefined) {
@@ -258,25 +295,19 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       advice.advanceTo(timeS);
       snapshotPace.request();
     },
-    summary: () => {
-      const missing = setup.leftOut.sentences(past.report);
+    summary,
+    page(fromIndex) {
+      const inputs = memory.inputs(fromIndex, pageInputs);
+      const next = fromIndex + inputs.length;
       return {
-        runId: header.runId,
-        name: header.settings.name,
-        notes: '',
-        startedAtIso: header.startedAtIso,
-        durationS: endS,
-        readings,
-        ended: 'recording',
-        rehearsal: header.rehearsal,
-        plateauC: null,
-        heatOffCalledS,
-        leftOut: [...missing],
-        ...(missing.length > 0 && { wording: wordingOf(missing) }),
-        damagedRecords: past.report.missingRecords,
-        unreadable: null,
+        summary: summary(),
+        settings: header.settings,
+        inputs,
+        nextIndex: next < memory.count() ? next : null,
+        endS,
       };
     },
+    conclusions: memory.conclusions,
     unsaved: recorder.unsaved,
     async stop() {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.
@@ -298,7 +329,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
 const nothingYet: Omit<RunSoFar, 'header' | 'written' | 'writtenAtS' | 'logEnd' | 'leftOut'> = {
   report: { missingRecords: 0, unknownRecords: 0 },
   inputs: [],
-  changes: 0,
+  changes: [],
+  modelVersions: [],
   modelVersion: '',
   readings: 0,
   lastMarkId: 0,

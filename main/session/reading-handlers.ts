@@ -1,8 +1,10 @@
 import { succeed } from '#shared-core';
 import type { LiveView, RunLibrary } from '../run-library/index.ts';
+import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
-type ReadingRequest = 'runs/list' | 'runs/read' | 'runs/changes';
+type RecordRequest = 'runs/read' | 'runs/changes';
+type ReadingRequest = 'runs/list' | RecordRequest;
 
 /** What whoever reads runs must know of the one that is being recorded. */
 export interface UnderWay {
@@ -16,7 +18,7 @@ export interface ReadingSetup {
   readonly recording: UnderWay;
 }
 
-/** Handlers of what reads recorded runs and changes nothing. */
+/** Handlers of what reads recorded runs, from their files alone, and changes nothing. */
 export function createReadingHandlers({
   library,
   recording,
@@ -29,12 +31,30 @@ export function createReadingHandlers({
       if (!listed.ok) return listed;
       return succeed({ runs: [...(live ? [live.known.summary] : []), ...listed.value] });
     },
-    'runs/read': ({ runId, fromIndex }) =>
-      library.page(runId, fromIndex, recording.liveView(runId)),
+    'runs/read': ({ runId, fromIndex }) => library.page(runId, fromIndex),
     async 'runs/changes'({ runId }) {
-      const read = await library.changes(runId, recording.liveView(runId));
+      const read = await library.changes(runId);
       if (!read.ok) return read;
       const { changes, modelVersions } = read.value;
+      return succeed({ changes: [...changes], modelVersions: [...modelVersions] });
+    },
+  };
+}
+
+/** The run under way is told from memory, so that whoever looks on waits for no disk; any other as it is recorded. */
+export function underWayFromMemory(
+  { told }: Pick<Recording, 'told'>,
+  recorded: Pick<RequestHandlers, RecordRequest>,
+): Pick<RequestHandlers, RecordRequest> {
+  return {
+    async 'runs/read'(body, asker) {
+      const run = told(body.runId);
+      return run ? succeed(run.page(body.fromIndex)) : recorded['runs/read'](body, asker);
+    },
+    async 'runs/changes'(body, asker) {
+      const run = told(body.runId);
+      if (run === null) return recorded['runs/changes'](body, asker);
+      const { changes, modelVersions } = run.conclusions();
       return succeed({ changes: [...changes], modelVersions: [...modelVersions] });
     },
   };

@@ -49,6 +49,8 @@ export interface Recording {
   current(): { readonly runId: string; readonly header: LogHeader } | null;
   /** What the library can't read from the files of the running run. */
   liveView(runId: string): LiveView | undefined;
+  /** The running run as windows are told it; null for any other. */
+  told(runId: string): Pick<LiveRun, 'page' | 'conclusions'> | null;
   /** The running run with that view, for whoever reads its files elsewhere. */
   underWay(): { readonly runId: string; readonly view: LiveView } | null;
   start(settings: RunSettings): Promise<Result<{ runId: string }, ServiceProblem>>;
@@ -294,6 +296,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     status,
     current: () => running,
     liveView,
+    told: (runId) => (running?.runId === runId ? running.run : null),
     underWay() {
       const view = running === null ? undefined : liveView(running.runId);
       return running === null || view === undefined ? null : { runId: running.runId, view };

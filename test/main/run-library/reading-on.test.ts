@@ -1,7 +1,7 @@
 import { appendFile, mkdir, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createRunLibrary, type FileLayer, type LiveView, nodeFileLayer, pageInputs } from '#main';
+import { createRunLibrary, type FileLayer, nodeFileLayer, pageInputs } from '#main';
 import { encodeRecord, firstPreviousChecksum, type LogBody } from '#shared-core';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
@@ -52,21 +52,16 @@ async function setUp() {
     };
     const { clock } = createManualTime();
     const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
-    const known = {
-      summary: { runId, durationS: 0 } as LiveView['known']['summary'],
-      header,
-      hasTornEnd: false,
-    };
     return {
       read,
       library,
       async page(fromIndex: number) {
-        const found = await library.page(runId, fromIndex, { known, unsaved: [] });
+        const found = await library.page(runId, fromIndex);
         if (!found.ok) throw new Error(found.error.kind);
         return found.value.inputs.map(({ timeS }) => timeS);
       },
-      async changes(unsaved: LiveView['unsaved'] = []) {
-        const found = await library.changes(runId, { known, unsaved });
+      async changes() {
+        const found = await library.changes(runId);
         if (!found.ok) throw new Error(found.error.kind);
         return found.value.changes.map(({ timeS }) => timeS);
       },
@@ -96,7 +91,9 @@ async function setUp() {
 test('several windows read pages of one run, and none of them makes another read it again', async () => {
   const { begin, openLibrary } = await setUp();
   await begin(readings(0, 6 * pageInputs));
-  const { page, read } = openLibrary();
+  const { library, page, read } = openLibrary();
+  await library.summary(runId);
+  read.bytes = 0;
   for (let index = 0; index <= 6; index += 1) await page(index * pageInputs);
   const once = read.bytes;
   read.bytes = 0;
@@ -125,23 +122,6 @@ test('what was concluded in a run under way is read once, and then what has come
     [5, 7],
   ]);
   expect(read.bytes).toBeLessThan(once / 20);
-});
-
-test('what was concluded while the disk takes nothing is told with what is on it', async () => {
-  const { begin, openLibrary } = await setUp();
-  await begin([arrived(5)]);
-  const { changes } = openLibrary();
-  const unsaved = [arrived(5), arrived(9)].map((body, index) => ({
-    body,
-    stamp: stamp(1 + index),
-    timeS: 9,
-    fromS: 9,
-  }));
-  expect([await changes(unsaved), await changes(unsaved), await changes()]).toEqual([
-    [5, 9],
-    [5, 9],
-    [5],
-  ]);
 });
 
 test('a run that was read before is told as one that is read for the first time, whatever came to it meanwhile', async () => {

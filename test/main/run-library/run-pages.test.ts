@@ -26,40 +26,46 @@ async function oneRun(count: number) {
     known: known.value,
     unsaved: seqs.map((seq) => ({ body: reading(seq), stamp: stamp(seq), timeS: seq, fromS: seq })),
   });
-  const page = async (fromIndex: number, view?: LiveView) => {
-    const read = await library.page(runId, fromIndex, view);
+  const page = async (fromIndex: number) => {
+    const read = await library.page(runId, fromIndex);
     if (!read.ok) throw new Error(read.error.kind);
     return {
       timesS: read.value.inputs.map(({ timeS }) => timeS),
       nextIndex: read.value.nextIndex,
     };
   };
-  return { library, page, live };
+  const wholeTimesS = async (...unsaved: readonly number[]) => {
+    const read = await library.whole(runId, live(...unsaved));
+    if (!read.ok) throw new Error(read.error.kind);
+    return read.value.inputs.map(({ timeS }) => timeS);
+  };
+  return { library, page, live, wholeTimesS };
 }
 
 test('of a run that is being recorded what is not saved yet comes once, after what is', async () => {
-  const { page, live } = await oneRun(3);
-  expect(await page(0, live(2, 3, 4, 5))).toEqual({ timesS: [1, 2, 3, 4, 5], nextIndex: null });
-  expect(await page(0, live())).toEqual({ timesS: [1, 2, 3], nextIndex: null });
+  const { wholeTimesS } = await oneRun(3);
+  expect(await wholeTimesS(2, 3, 4, 5)).toEqual([1, 2, 3, 4, 5]);
+  expect(await wholeTimesS()).toEqual([1, 2, 3]);
 });
 
 test('of a run of which nothing came to the disk yet all comes from what is not saved', async () => {
   const { live } = await oneRun(0);
   const library = await libraryWithRun(runId, []);
-  const read = await library.page(runId, 0, live(0, 1, 2));
+  const read = await library.whole(runId, live(0, 1, 2));
   expect(read.ok && read.value.inputs.map(({ timeS }) => timeS)).toEqual([0, 1, 2]);
 });
 
-test('what is not saved yet stands on the last page alone, also where the page before it was just full', async () => {
-  const { page, live } = await oneRun(pageInputs);
-  const unsaved = pageInputs + 1;
-  const first = await page(0, live(unsaved));
+test('what is not saved yet comes after the last page, also where the page before it was just full', async () => {
+  const { page, wholeTimesS } = await oneRun(pageInputs);
+  const first = await page(0);
   expect([first.timesS.length, first.timesS.at(-1), first.nextIndex]).toEqual([
     pageInputs,
     pageInputs,
     pageInputs,
   ]);
-  expect(await page(pageInputs, live(unsaved))).toEqual({ timesS: [unsaved], nextIndex: null });
+  expect(await page(pageInputs)).toEqual({ timesS: [], nextIndex: null });
+  const timesS = await wholeTimesS(pageInputs + 1);
+  expect([timesS.length, timesS.at(-1)]).toEqual([pageInputs + 1, pageInputs + 1]);
 });
 
 test('a page beyond the end of a run holds nothing and is the last', async () => {

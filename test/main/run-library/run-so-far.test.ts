@@ -72,17 +72,23 @@ test('a run that was cut off is known by all that its record holds, and where th
   const bodies = [opened, reading(0.5), mark(1.5, 3), called(2.5, 2), called(3.5, 3), reading(3)];
   const { folder } = await folderOf(bodies);
   const found = await readRunSoFar(nodeFileLayer, folder);
-  const { inputs, ...past } = found.ok && found.value ? found.value : expect.fail('It is there.');
+  const { inputs, changes, ...past } =
+    found.ok && found.value ? found.value : expect.fail('It is there.');
   expect(inputs.map(({ kind, timeS }) => [kind, timeS])).toEqual([
     ['reading', 0.5],
     ['mark', 1.5],
     ['reading', 3],
   ]);
+  // Without the picture of everything that each was recorded with.
+  expect(changes.map((change) => [change.kind, change.timeS, 'snapshot' in change])).toEqual([
+    ['alarm-changed', 2.5, false],
+    ['alarm-changed', 3.5, false],
+  ]);
   const written = { seq: 5, monoS: 105, wallMs: 10_000 };
   expect(past).toEqual({
     header,
     modelVersion: header.modelVersion,
-    changes: 2,
+    modelVersions: [header.modelVersion],
     readings: 2,
     lastMarkId: 3,
     heatOffCalledS: 2,
@@ -114,6 +120,7 @@ test('a sleep is not counted, and what was continued goes on from the time and v
     // It went on only once all before it was safely on the disk.
     {
       modelVersion: 'later',
+      modelVersions: [header.modelVersion, 'later'],
       writtenAtS: 90,
       logEnd: { unsure: [{ stamp: { seq: 2 }, body: continued }] },
     },
