@@ -56,7 +56,9 @@ export function createPackedInputs(): PackedInputs {
       if (other !== undefined) yield other;
       else if (kind !== undefined) {
         const [timeS = 0, value = 0] = [timesS[at], values[at]];
-        yield { kind: 'reading', timeS, value, ...kind };
+        const { channel, unit, quality } = kind;
+        // In the order of every other reading: what is told of a run as it happens and later is the same to the byte.
+        yield { kind: 'reading', timeS, channel, value, unit, quality };
       }
     }
   }

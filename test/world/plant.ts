@@ -137,6 +137,15 @@ export function plantInSession(session: Session, planted: Planted): Session {
     };
     return { ...session, recordingStatus };
   }
+  if (planted === 'window-reads-the-disk') {
+    return {
+      ...session,
+      handle: async (name, body, asker) =>
+        name === 'runs/read' && session.recordingStatus().state === 'failed'
+          ? { ok: false, error: { kind: 'folder-unavailable', path: '', message: 'planted' } }
+          : session.handle(name, body, asker),
+    };
+  }
   if (planted === 'receiver-runs-empty') {
     let shownMl = 100;
     return {

@@ -34,6 +34,7 @@ export const plantedFaults = {
   'record-left-out': 'log-is-whole',
   'verdict-differs': 'live-and-replay-agree',
   'alarm-withheld': 'heat-off-stands-in-every-window',
+  'window-reads-the-disk': 'heat-off-stands-in-every-window',
   'window-goes-deaf': 'no-old-number-as-new',
   'age-stands-still': 'no-old-number-as-new',
   'input-kept-from-windows': 'window-has-the-whole-run',

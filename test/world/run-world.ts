@@ -252,7 +252,6 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       windows: windows.all,
       concluded,
       headHeardS,
-      isAway: isAway(),
     });
     heatOffS ??= dueS;
   }

@@ -16,8 +16,6 @@ export interface Moment {
   /** What the monitor itself last concluded. */
   readonly concluded: Snapshot | null;
   readonly headHeardS: number;
-  /** The folder is gone: a window that joins now can't read what was before. */
-  readonly isAway: boolean;
 }
 
 /** What a window may lag behind: the promise of the screen, and a step of the world. */
@@ -31,15 +29,11 @@ const bookLagSteps = 6;
 const mostStatusBytes = 20_000;
 const mostTimers = 60;
 const looksAtMemoryEvery = 20;
-/** The folder went away since the step before [s]. */
-const agoS = 2 * stepS;
 
 /** Checks that must hold after every step; remembers since when something has been due. */
 export function createStepChecks(judge: Judge) {
   let dueSinceS: number | null = null;
   let steps = 0;
-  /** When the folder was gone last. */
-  let away = { fromS: Number.POSITIVE_INFINITY, toS: Number.NEGATIVE_INFINITY };
   let told: { readonly book: RunBook | null; readonly count: number }[] = [];
 
   function checkWindow(window: SimulatedWindow, moment: Moment, sinceS: number): void {
@@ -85,14 +79,11 @@ export function createStepChecks(judge: Judge) {
     told = [...told, { book, count: book?.told.length ?? 0 }].slice(-bookLagSteps);
     steps += 1;
     if (steps % looksAtMemoryEvery === 0) checkMemory(moment);
-    if (moment.isAway)
-      away = { fromS: nowS - away.toS > agoS ? nowS - agoS : away.fromS, toS: nowS };
     if (runningSinceS === null) return dueSinceS;
     for (const window of windows) {
       const connectedSinceS = window.connectedSinceS();
       if (connectedSinceS === null) continue;
-      const joinedS = Math.max(connectedSinceS, runningSinceS);
-      checkWindow(window, moment, joinedS >= away.fromS ? Math.max(joinedS, away.toS) : joinedS);
+      checkWindow(window, moment, Math.max(connectedSinceS, runningSinceS));
     }
     return dueSinceS;
   };

@@ -143,6 +143,22 @@ describe('a simulated world', () => {
     },
   );
 
+  /** Heat-off is due from 528 s on; the windows are opened, and one has its socket again, while nothing can be read. */
+  const openedWithoutFolder = {
+    seed: 2,
+    lengthS: 660,
+    faults: [
+      fault('folder-vanishes', 480, 600),
+      fault('windows-vanish', 550, 555),
+      fault('socket-breaks', 550, 555),
+    ],
+    end: 'clean',
+  } as const;
+  test('shows a heat-off that is due in windows that are opened while the folder of the runs is away', async () => {
+    const { violation, heatOffS } = await runWorld(openedWithoutFolder);
+    expect([violation, heatOffS]).toEqual([null, expect.closeTo(528, 0)]);
+  });
+
   /** Everything that a planted defect needs to show. */
   const eventful = {
     seed: 2,
@@ -194,6 +210,7 @@ describe('a simulated world', () => {
 
   /** What one planted defect needs to show, and no other. */
   const ofOne: { readonly [planted in PlantedFault]?: Partial<WorldSetup> } = {
+    'window-reads-the-disk': openedWithoutFolder,
     'desk-stays-dead': { faults: [fault('desk-is-killed', 40, 43)] },
     'minutes-not-written': {
       seed: 19,

@@ -19,7 +19,7 @@ test('what is kept comes back as it was and in its order, as often as it is gone
   const packed = createPackedInputs();
   for (const input of inputs) packed.push(input);
   expect([...packed]).toEqual(inputs);
-  expect([...packed]).toEqual(inputs);
+  expect(JSON.stringify([...packed])).toBe(JSON.stringify(inputs));
   expect([packed.count(), packed.page(4999, 7001)]).toEqual([20_000, inputs.slice(4999, 12_000)]);
   expect([packed.page(19_990, 99), packed.page(20_001, 9)]).toEqual([inputs.slice(19_990), []]);
   expect([...createPackedInputs()]).toEqual([]);
