@@ -1,4 +1,4 @@
-import type { EventBody } from '#shared-core';
+import type { EventBody, Result } from '#shared-core';
 import type { ConnectedService } from '../service/index.ts';
 import type { BenchStore, RunViewStore } from '../stores/index.ts';
 import { createCatchUp } from './catch-up.ts';
@@ -29,23 +29,20 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
   /** Whether events may have passed since this window last knew which run is recorded. */
   let mayHaveMissed = false;
 
-  const refresh = async () => {
+  const refresh = () => {
     const toldBefore = recordingsTold;
-    const [app, ports, probe, recording, rigs] = await Promise.all([
-      service.request('app/describe', {}),
-      service.request('ports/list', {}),
-      service.request('probe/status', {}),
-      service.request('run/status', {}),
-      service.request('rigs/list', {}),
-    ]);
     const { dispatch } = bench.getState();
-    // Before the window knows that it commands: whoever has had a run here is not welcomed again.
-    if (rigs.ok) dispatch({ type: 'rigs', rigs: rigs.value });
-    if (app.ok) dispatch({ type: 'app', app: app.value });
-    if (ports.ok) dispatch({ type: 'ports', ports: ports.value.ports });
-    if (probe.ok) dispatch({ type: 'probe', probe: probe.value });
-    // What was told meanwhile is newer than the answer.
-    if (recording.ok && toldBefore === recordingsTold) tell(() => onRecording(recording.value));
+    // Each by itself: what waits for a disk that is asleep keeps nothing else from this window.
+    onceTold(service.request('app/describe', {}), (app) => dispatch({ type: 'app', app }));
+    onceTold(service.request('ports/list', {}), (listed) =>
+      dispatch({ type: 'ports', ports: listed.ports }),
+    );
+    onceTold(service.request('probe/status', {}), (probe) => dispatch({ type: 'probe', probe }));
+    onceTold(service.request('run/status', {}), (recording) => {
+      // What was told meanwhile is newer than the answer.
+      if (toldBefore === recordingsTold) tell(() => onRecording(recording));
+    });
+    onceTold(service.request('rigs/list', {}), (rigs) => dispatch({ type: 'rigs', rigs }));
   };
 
   const onRecording = (recording: EventBody<'recording'>) => {
@@ -97,7 +94,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
       bench.getState().dispatch({ type: 'connection', connection });
       if (connection !== 'open') return;
       mayHaveMissed = true;
-      void refresh();
+      refresh();
     }),
     service.on('ports', ({ ports }) => bench.getState().dispatch({ type: 'ports', ports })),
     service.on('probe', (probe) => {
@@ -111,8 +108,14 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     service.on('snapshot', (body) => tell(() => onSnapshot(body))),
   ];
   bench.getState().dispatch({ type: 'connection', connection: service.connection() });
-  if (service.connection() === 'open') void refresh();
+  if (service.connection() === 'open') refresh();
   return () => {
     for (const end of endings) end();
   };
+}
+
+function onceTold<T>(asked: Promise<Result<T, unknown>>, take: (value: T) => void): void {
+  void asked.then((answer) => {
+    if (answer.ok) take(answer.value);
+  });
 }

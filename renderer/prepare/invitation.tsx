@@ -15,8 +15,10 @@ export function Invitation({ canAct }: { readonly canAct: boolean }) {
   const { commands } = useWindowParts();
   const isKnown = useBench(
     ({ rigs, probe }) =>
-      // Who has a probe on the line is about to run, not to rehearse.
-      (rigs !== null && (rigs.hasRehearsed || rigs.last !== null)) ||
+      // Who has a probe on the line is about to run, not to rehearse; and nobody is new here until that is known.
+      rigs === null ||
+      rigs.hasRehearsed ||
+      rigs.last !== null ||
       (probe !== null && probe.state !== 'none' && !isSimulated(probe)),
   );
   const [speed, setSpeed] = useState<string>('60');

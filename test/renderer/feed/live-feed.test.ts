@@ -12,7 +12,11 @@ import {
 } from '#shared-core';
 import { startLiveFeed } from '../../../renderer/feed/index.ts';
 import type { ConnectedService } from '../../../renderer/service/index.ts';
-import { createBenchStore, createRunViewStore } from '../../../renderer/stores/index.ts';
+import {
+  createBenchStore,
+  createRunViewStore,
+  mayCommand,
+} from '../../../renderer/stores/index.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
 
 const reading = (timeS: number): RunInput => ({
@@ -49,10 +53,16 @@ const idle = {
   problem: null,
 } as const;
 
-function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction', 6)]) {
+function bench(
+  record: RunInput[],
+  pageLength = 4,
+  named = [span('first-fraction', 6)],
+  neverAnswered: readonly RequestName[] = [],
+) {
   const listeners = new Map<EventName, (body: never) => void>();
   const asked: [RequestName, unknown][] = [];
   const answers: Partial<Record<RequestName, (body: never) => unknown>> = {
+    'app/describe': () => ({ mayCommand: true }),
     'run/status': () => ({
       state: 'recording',
       runId: 'r1',
@@ -93,6 +103,7 @@ function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction
     },
     request: async (name, body) => {
       asked.push([name, body]);
+      if (neverAnswered.includes(name)) return new Promise(() => {});
       const answer = answers[name];
       return answer
         ? (succeed(answer(body as never)) as never)
@@ -100,15 +111,17 @@ function bench(record: RunInput[], pageLength = 4, named = [span('first-fraction
     },
   };
   const live = createRunViewStore();
+  const known = createBenchStore();
   const stop = startLiveFeed({
     service,
-    bench: createBenchStore(),
+    bench: known,
     live,
     breathe: async () => {},
     beforeNextPaint: (act) => act(),
   });
   return {
     live,
+    known,
     asked,
     answers,
     connection: (now: 'open' | 'lost') => onConnection(now),
@@ -129,6 +142,17 @@ describe('startLiveFeed', () => {
     const { times, settled, stop } = bench(Array.from({ length: 10 }, (_, i) => reading(i)));
     await settled();
     expect(times()).toEqual({ count: 10, drawn: 10 });
+    stop();
+  });
+
+  test('a window whose set-ups lie on a disk that is asleep shows the run and may command', async () => {
+    const record = [reading(0), reading(1)];
+    const { live, known, stop, settled } = bench(record, 4, [], ['rigs/list']);
+    const whenOpened = [live.getState().view, mayCommand(known.getState())];
+    await settled();
+    const { view } = live.getState();
+    expect(whenOpened).toEqual([null, false]);
+    expect([view?.inputCount, mayCommand(known.getState())]).toEqual([2, true]);
     stop();
   });
 

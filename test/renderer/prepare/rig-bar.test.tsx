@@ -105,9 +105,17 @@ test('the rehearsal is explained until it was had once, then it is one line', ()
   expect(screen.getByRole('button', { name: 'Start the rehearsal' })).toBeTruthy();
 });
 
+const idle = {
+  state: 'idle',
+  runId: null,
+  startedAtIso: null,
+  savedToS: null,
+  problem: null,
+} as const;
+
 test('the cautions do not open again for a bench that has had a run, whatever the window’s address', () => {
   const openAt = (told: KnownRigs) => {
-    show(<FirstCautions />, told, (parts) => runUnderWay(parts, [], undefined, false));
+    show(<FirstCautions />, told, (parts) => runUnderWay(parts, [], idle, false));
     const isOpen = screen.queryByRole('dialog') !== null;
     cleanup();
     return isOpen;
