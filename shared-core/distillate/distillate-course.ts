@@ -77,7 +77,7 @@ export function distillateCourse(run: RunToFollow): DistillateCourse | null {
   const times = [
     ...known.map(({ toS }) => toS),
     ...[...strengths.map(({ timeS }) => timeS), ...gone.flatMap((gap) => [gap.fromS, gap.toS])],
-  ].filter((timeS) => timeS > arrivedS && timeS <= untilS);
+  ].filter((timeS) => timeS > arrivedS);
   const heat = heatCourse(
     [arrivedS, ...new Set(times)].toSorted((a, b) => a - b),
     abvAt,

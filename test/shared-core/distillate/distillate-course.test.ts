@@ -66,8 +66,33 @@ describe('what a receiver that is measured all along gained', () => {
     }
   });
 
+  test('counts from when vapour came to when the heat was off, whatever it gains before and after and whatever else is measured', () => {
+    const inputs = [
+      received(100, 1),
+      received(200, 3),
+      received(300, 5),
+      received(500, 9),
+      received(1000, 12),
+      received(1100, 14),
+      received(1150, 15),
+    ];
+    const gained = [
+      [300, 0],
+      [500, 4],
+      [1000, 7],
+    ];
+    expect(known({ inputs })).toEqual(gained);
+    const head = inputs.flatMap((input): RunInput[] =>
+      input.kind === 'reading'
+        ? [input, { ...input, timeS: input.timeS + 1, channel: 'head', value: 78, unit: '°C' }]
+        : [],
+    );
+    expect(known({ inputs: head })).toEqual(gained);
+  });
+
   test('is a mass over the density of what drips', () => {
     const inputs = [received(300, 0, 'g'), received(400, 8.594, 'g')];
+    expect(distillateCourse(run({ inputs }))?.basis).toBe('receiver-mass');
     // 80 % vol are 859.4 kg/m³ at 20 °C (OIML R 22), 40 % vol 948.1 kg/m³.
     expect(known({ inputs }).at(-1)).toEqual([400, near(10, 1)]);
     expect(known({ inputs, strengths: [at(300, 40)] }).at(-1)).toEqual([400, near(9.064, 2)]);
@@ -244,6 +269,14 @@ describe('between two volumes an even heat', () => {
     expect(distillateAt(all, 500)).toBeCloseTo(3, 9);
     const throughout = [{ fromS: 0, toS: Number.POSITIVE_INFINITY }];
     expect(midMl({ strengths, gone: throughout })).toBeCloseTo(10, 6);
+  });
+
+  test('goes on, where nobody measured, as it flowed where somebody did', () => {
+    const inputs = marked([600, { type: 'volume-read', volumeMl: 4 }]);
+    const found = distillateCourse(run({ inputs }))!;
+    expect(found.knownUntilS).toBe(600);
+    // 4 mL in 300 s, then 400 s more at the same strength.
+    expect(distillateAt(found, 1000)).toBeCloseTo(4 + (4 * 400) / 300, 9);
   });
 
   test('is all there is where nobody measured anything', () => {
