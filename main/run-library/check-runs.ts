@@ -2,9 +2,9 @@ import path from 'node:path';
 import type { DamagedStretch } from '#shared-core';
 import type { FileLayer } from '../file-layer/index.ts';
 import { trashFolder } from './bin.ts';
-import { headerLostWords } from './header-lost.ts';
 import { createTimeJudge, type TimeDoubt } from './judge-times.ts';
 import type { LostReadings, Unread } from './left-out.ts';
+import { noHeaderWords } from './no-header.ts';
 import { isRunId } from './run-id.ts';
 import { summariseRun } from './summarise-run.ts';
 import { unreadableRun } from './unreadable-run.ts';
@@ -12,7 +12,7 @@ import { unreadableRun } from './unreadable-run.ts';
 /** What an integrity check found in one run's folder. */
 export interface RunCheck {
   readonly runId: string;
-  /** `whole`, `torn` (a cut-off end, harmless), `damaged` (records are lost) or `unreadable`. */
+  /** `whole`, `torn` (a cut-off end or beginning, harmless), `damaged` (records are lost) or `unreadable`. */
   readonly state: 'whole' | 'torn' | 'damaged' | 'unreadable';
   readonly readings: number;
   readonly missingRecords: number;
@@ -63,7 +63,10 @@ async function checkRun(
   const { readings } = summary;
   const closed = times.closed();
   const found = { runId, readings, ...read, timeDoubts, lost, unread, closed };
-  if (header === null) return { ...found, state: 'unreadable', problem: headerLostWords() };
+  if (header === null) {
+    const isNothing = summary.unreadable?.why === 'nothing-recorded';
+    return { ...found, state: isNothing ? 'torn' : 'unreadable', problem: noHeaderWords(summary) };
+  }
   // A file that is gone leaves no damaged bytes behind, only numbers that are in no other.
   const isDamaged = found.damage.length > 0 || found.missingRecords > 0;
   return {

@@ -10,8 +10,8 @@ import {
 import type { FileLayer } from '../file-layer/index.ts';
 import type { PendingRecord } from '../recorder/index.ts';
 import { createBookmarks } from './bookmarks.ts';
-import { headerLostWords } from './header-lost.ts';
 import { readLateMarks } from './late-marks.ts';
+import { noHeaderWords } from './no-header.ts';
 import { isStillThere } from './read-run-log.ts';
 import { type Bookmark, createRunPager, type RunPager } from './run-pager.ts';
 import { runProblem } from './run-problem.ts';
@@ -72,7 +72,7 @@ export function createRunPages(files: FileLayer, folderOf: (runId: string) => st
   ): Promise<Result<RequestAnswer<'runs/read'>, ServiceProblem>> {
     const { runId, durationS: endS } = summary;
     if (header === null) {
-      return fail({ kind: 'run-unreadable', runId, message: headerLostWords() });
+      return fail({ kind: 'run-unreadable', runId, message: noHeaderWords(summary) });
     }
     const inputs = [...(await pager.next(pageInputs))];
     const { problem } = pager.report();

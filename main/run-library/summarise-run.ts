@@ -16,6 +16,7 @@ import { readLabels } from './labels.ts';
 import { createLeftOut, type LostReadings, type Unread } from './left-out.ts';
 import { localIso } from './local-iso.ts';
 import { logFiles } from './log-files.ts';
+import { whyNoHeader } from './no-header.ts';
 import { emptyReport, type ReadReport, readRunLog } from './read-run-log.ts';
 import { startOfRunId } from './run-id.ts';
 import { createSureness } from './sureness.ts';
@@ -62,6 +63,8 @@ export async function summariseRun(
   const header = recorded && { ...recorded, ...corrected };
   const found = gathered.result(header);
   const missing = leftOut.sentences(report);
+  const why = header === null ? await whyNoHeader(files, folder) : null;
+  if (why?.ok === false) return why;
   const summary: RunSummary = {
     runId,
     name: labels.value.label?.name ?? header?.settings.name ?? runId,
@@ -83,7 +86,7 @@ export async function summariseRun(
       wording: wordingOf([...sentences, ...missing]),
     }),
     damagedRecords: report.missingRecords,
-    unreadable: header === null ? { why: 'header-lost', message: '' } : null,
+    unreadable: why && { why: why.value, message: '' },
   };
   return succeed({ summary, header, report, lost: leftOut.lost(), unread: leftOut.unread() });
 }

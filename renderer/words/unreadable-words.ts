@@ -10,6 +10,10 @@ export function unreadableWords(
       return say(
         'This run can’t be opened: its beginning is damaged, or a newer version of this program wrote it. Open it with the newest version, or save its files and show them to whoever looks after this computer.',
       );
+    case 'nothing-recorded':
+      return say(
+        'Nothing was recorded of this run: it ended while it was being started. No reading is missing; it can be removed.',
+      );
     case 'log-missing':
       return say(
         'This run can’t be opened: its record is not in its folder “{runId}” any more. If “run.jsonl” was moved, put it back.',

@@ -6,10 +6,11 @@ import { serviceProblemSchema } from './service-problem.ts';
 /** Why a run can't be opened. Its folder is left as it is, and what can be read of its files can still be saved. */
 export const unreadableSchema = z.strictObject({
   /**
-   * `header-lost`: no copy of it can be read, or a newer version wrote it; `log-missing`: the folder holds no record;
+   * `header-lost`: no copy of it can be read, or a newer version wrote it; `nothing-recorded`: it was cut off before its header was saved, and
+   * nothing is recorded before that; `log-missing`: the folder holds no record;
    * `not-permitted`: this account may not read it; `read-failed`: the disk does not give it.
    */
-  why: z.enum(['header-lost', 'log-missing', 'not-permitted', 'read-failed']),
+  why: z.enum(['header-lost', 'nothing-recorded', 'log-missing', 'not-permitted', 'read-failed']),
   /** What the operating system said, for technicians; empty where it was not asked. */
   message: z.string(),
 });

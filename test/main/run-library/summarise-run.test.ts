@@ -198,7 +198,7 @@ test('a run without any header is named by its folder, and dated by it or by its
   ).toEqual([
     [null, runId, '2025-03-14T10:15:03.000Z', 2, { why: 'header-lost', message: '' }],
     [null, 'pears', '2025-03-14T11:00:01.000Z', 2, { why: 'header-lost', message: '' }],
-    [null, 'pears', '1970-01-01T00:00:00.000Z', 0, { why: 'header-lost', message: '' }],
+    [null, 'pears', '1970-01-01T00:00:00.000Z', 0, { why: 'nothing-recorded', message: '' }],
   ]);
 });
 

@@ -78,6 +78,7 @@ test('what is missing from its record is told', () => {
 
 test.each([
   ['header-lost', /can’t be opened: its beginning is damaged/],
+  ['nothing-recorded', /Nothing was recorded of this run.*No reading is missing/],
   ['log-missing', /its record is not in its folder “20260302T090000Z” any more/],
   ['not-permitted', /This account may not read this run/],
   ['read-failed', /The disk does not give this run \(EIO\)/],

@@ -112,6 +112,8 @@ export const words: Readonly<Record<string, string>> = {
   'Not being saved. {what}': 'Wird nicht gespeichert. {what}',
   'This run can’t be opened: its beginning is damaged, or a newer version of this program wrote it. Open it with the newest version, or save its files and show them to whoever looks after this computer.':
     'Dieser Versuch lässt sich nicht öffnen: sein Anfang ist beschädigt, oder eine neuere Fassung dieses Programms hat ihn geschrieben. Ihn mit der neuesten Fassung öffnen oder seine Dateien sichern und zeigen, wer diesen Computer betreut.',
+  'Nothing was recorded of this run: it ended while it was being started. No reading is missing; it can be removed.':
+    'Von diesem Versuch wurde nichts aufgezeichnet: er endete, während er begonnen wurde. Kein Messwert fehlt; er kann entfernt werden.',
   'This run can’t be opened: its record is not in its folder “{runId}” any more. If “run.jsonl” was moved, put it back.':
     'Dieser Versuch lässt sich nicht öffnen: seine Aufzeichnung ist nicht mehr in seinem Ordner „{runId}“. Wurde „run.jsonl“ verschoben, sie zurücklegen.',
   'This account may not read this run. Ask who looks after this computer to let it read the folder “{runId}”.':
@@ -126,6 +128,8 @@ export const words: Readonly<Record<string, string>> = {
     'es sind schon {most} Aufbauten aufgehoben. Zuerst einen davon wegnehmen',
   'Its header is damaged or was written by a newer version of this program.':
     'Sein Anfang ist beschädigt oder wurde von einer neueren Version dieses Programms geschrieben.',
+  'Nothing was recorded of it: it ended while it was being started.':
+    'Von ihm wurde nichts aufgezeichnet: er endete, während er begonnen wurde.',
   'a second screen is opened by its address':
     'ein zweiter Bildschirm wird über seine Adresse geöffnet',
   'this pack is no longer here; make it again':
