@@ -64,11 +64,9 @@ function heldByMarks(inputs: readonly RunInput[]): readonly HeldAt[] {
     if (mark.type === 'mass-read') {
       return [{ timeS, held: { by: 'mass', massG: { value: mark.massG } } }];
     }
-    if (mark.type !== 'volume-read' && mark.type !== 'receiver-changed') return [];
-    const { volumeMl } = mark;
-    return volumeMl === null
-      ? []
-      : [{ timeS, held: { by: 'volume', volumeMl: { value: volumeMl } } }];
+    // A volume given as the receiver was taken away is its amount.
+    if (mark.type !== 'volume-read') return [];
+    return [{ timeS, held: { by: 'volume', volumeMl: { value: mark.volumeMl } } }];
   });
 }
 

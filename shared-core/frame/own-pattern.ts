@@ -51,10 +51,10 @@ export function compilePattern(text: string): Result<OwnPattern, PatternProblem>
       if (part.kind === 'anything' && parts.at(-1)?.kind === 'anything') {
         return fail({ kind: 'nothing-between', position });
       }
-      if (part.kind === 'number' && channels.has(part.channel)) {
-        return fail({ kind: 'channel-twice', name: part.channel });
+      if (part.kind === 'number') {
+        if (channels.has(part.channel)) return fail({ kind: 'channel-twice', name: part.channel });
+        channels.add(part.channel);
       }
-      if (part.kind === 'number') channels.add(part.channel);
       parts.push(part);
     }
     position += piece.length;
@@ -100,7 +100,7 @@ export function matchPattern(
       searching = true;
       continue;
     }
-    if (!searching) position += lengthAt(blanks, text, position) ?? 0;
+    position += lengthAt(blanks, text, position) ?? 0;
     const found = searching ? searchFrom(part, text, position, number) : position;
     const length = found === null ? null : partLength(part, text, found, number);
     if (found === null || length === null) return refused;
@@ -112,7 +112,7 @@ export function matchPattern(
     searching = false;
   }
   const finite = values.every(({ value }) => Number.isFinite(value));
-  if (!finite || (!searching && text.slice(position).trim() !== '')) return refused;
+  if (!finite || (!searching && position < text.length)) return refused;
   return succeed(values);
 }
 

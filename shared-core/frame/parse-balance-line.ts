@@ -32,6 +32,6 @@ export function parseBalanceLine(line: string): RawValue | null {
   if (overload.test(text)) return { name: massName, value: null, unit: 'g' };
   const [, number, unit] = mass.exec(text) ?? [];
   if (number === undefined || unit === undefined) return null;
-  const value = Number(number.replace(/\s+/g, '').replace(',', '.'));
+  const value = Number(number.replace(/\s/g, '').replace(',', '.'));
   return { name: massName, value, unit: unit.toLowerCase() === 'kg' ? 'kg' : 'g' };
 }

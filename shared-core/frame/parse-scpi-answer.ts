@@ -20,8 +20,7 @@ const errorAnswer = /^[+-]?\d+\s*,\s*"/;
  */
 export function parseScpiAnswer(line: string): Result<readonly RawValue[], LineRejection> {
   if (errorAnswer.test(line.trim())) return fail({ kind: 'answer-error', text: line });
-  const fields = line.includes(',') ? line.split(',').join(';') : line;
-  const parsed = parsePlainText(fields, { decimalComma: false });
+  const parsed = parsePlainText(line.replaceAll(',', ';'), { decimalComma: false });
   if (!parsed.ok) return fail({ kind: 'not-understood', text: line });
   return succeed(parsed.value.map(withoutStandIn));
 }

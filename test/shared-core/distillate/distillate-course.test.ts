@@ -90,6 +90,44 @@ describe('what a receiver that is measured all along gained', () => {
     expect(known({ inputs: head })).toEqual(gained);
   });
 
+  test('is not known before it was first read, and reckoned there by the flow while the heat was on', () => {
+    const inputs = [
+      received(500, 1),
+      received(800, 7),
+      received(1000, 11),
+      received(1100, 13),
+      received(1150, 14),
+    ];
+    // 10 mL in 500 s; a strength that was told meanwhile divides the time, and changes nothing.
+    const found = distillateCourse(run({ inputs, strengths: [at(300, 80), at(650, 80)] }))!;
+    expect([found.knownUntilS, found.strengths]).toEqual([300, { knownFromS: 300, knownToS: 650 }]);
+    expect([500, 650, 800, 1000].map((timeS) => distillateAt(found, timeS))).toEqual([
+      near(4),
+      near(7),
+      near(10),
+      near(14),
+    ]);
+  });
+
+  test('heard once more out of time counts nothing', () => {
+    const inputs = [received(300, 0), received(400, 5), received(390, 9), received(500, 7)];
+    expect(known({ inputs })).toEqual([
+      [300, 0],
+      [400, 5],
+      [500, 7],
+    ]);
+  });
+
+  test('flows evenly over the ten seconds between two drops, however often it is read', () => {
+    const inputs = Array.from({ length: 16 }, (_, index) =>
+      received(300 + 2 * index, Math.floor(index / 5)),
+    );
+    const found = distillateCourse(run({ inputs }))!;
+    expect([305, 310, 315, 320, 325, 330].map((timeS) => distillateAt(found, timeS))).toEqual(
+      [0.5, 1, 1.5, 2, 2.5, 3].map((volumeMl) => near(volumeMl)),
+    );
+  });
+
   test('is a mass over the density of what drips', () => {
     const inputs = [received(300, 0, 'g'), received(400, 8.594, 'g')];
     expect(distillateCourse(run({ inputs }))?.basis).toBe('receiver-mass');
@@ -186,6 +224,41 @@ describe('what was written down of receivers', () => {
     ]);
   });
 
+  test('says nothing came between two readings that are the same', () => {
+    const inputs = marked(
+      [400, { type: 'volume-read', volumeMl: 4 }],
+      [600, { type: 'volume-read', volumeMl: 4 }],
+      [800, { type: 'volume-read', volumeMl: 6 }],
+    );
+    expect(known({ inputs, receivers: [{ toS: 900, amount: volume(6) }] })).toEqual([
+      [300, 0],
+      [400, 4],
+      [600, 4],
+      [800, 6],
+    ]);
+  });
+
+  test('does not make known what nobody measured before the heat was off, whatever the next receiver held', () => {
+    const late = [1200, { type: 'volume-read', volumeMl: 2 }] as const;
+    const changed = [1100, { type: 'receiver-changed', volumeMl: null }] as const;
+    const next = { toS: 1300, amount: volume(2) };
+    const never = {
+      inputs: marked(changed, late),
+      receivers: [{ toS: 1100, amount: null }, next],
+    };
+    expect(distillateCourse(run(never))?.basis).toBeNull();
+    const once = {
+      inputs: marked([400, { type: 'volume-read', volumeMl: 4 }], changed, late),
+      receivers: [{ toS: 1100, amount: volume(4) }, next],
+    };
+    expect(known(once)).toEqual([
+      [300, 0],
+      [400, 4],
+    ]);
+    // What came later at the same strength is reckoned by these 4 mL alone.
+    expect(distillateAt(distillateCourse(run(once))!, 1000)).toBeCloseTo(28, 9);
+  });
+
   test('gives way to what was measured later: a slip at the still is no volume any more', () => {
     const inputs = marked(
       [400, { type: 'volume-read', volumeMl: 4 }],
@@ -232,6 +305,7 @@ describe('what was written down of receivers', () => {
 });
 
 test('a drip rate is what came over on average while the heat was on', () => {
+  expect(distillateCourse(run({ dripRateMlPerMin: 1.2 }))?.basis).toBe('drip-rate');
   expect(known({ dripRateMlPerMin: 1.2 })).toEqual([
     [300, 0],
     [1000, near(14)],
@@ -267,6 +341,9 @@ describe('between two volumes an even heat', () => {
     const inputs = marked([500, { type: 'volume-read', volumeMl: 3 }]);
     const all = distillateCourse(run({ receivers, strengths, gone, inputs }))!;
     expect(distillateAt(all, 500)).toBeCloseTo(3, 9);
+    const twice = [...gone, { fromS: 700, toS: 900 }];
+    // 100 of 250 seconds.
+    expect(midMl({ strengths, gone: twice })).toBeCloseTo((20 * 100) / 250, 4);
     const throughout = [{ fromS: 0, toS: Number.POSITIVE_INFINITY }];
     expect(midMl({ strengths, gone: throughout })).toBeCloseTo(10, 6);
   });

@@ -46,6 +46,20 @@ describe('the mean strength between two volumes', () => {
     ).toBeCloseTo(one.low, 9);
   });
 
+  test('between two volumes within a stretch, or beyond the last, is as unsure as what was not read of it makes it', () => {
+    const straight = [point(0, 90, 0), point(10, 60, 0)];
+    // The later half, from 75 to 60 % vol: (60 − 75)/6 = −2.5 % vol.
+    expect(meanStrength(straight, 5, 10).low).toBeCloseTo(67.5 - Math.hypot(2, 1.96 * 0.75), 2);
+    // 2 mL more of 60 % vol: ∫ (v/6 − 1) q dv = −166.67 + 100 over 12 mL.
+    expect(meanStrength(straight, 0, 12).low).toBeCloseTo(
+      72.5 - Math.hypot(2, (1.96 * 0.3 * 66.667) / 12),
+      2,
+    );
+    // The end of what is asked lies in the first stretch: what comes after it says nothing of it.
+    const alone = [point(0, 90, 0), point(2, 84, 0), point(5, 75, 0)];
+    expect(meanStrength([...alone, point(10, 60, 1)], 0, 3)).toEqual(meanStrength(alone, 0, 3));
+  });
+
   test('never leaves the scale', () => {
     const { low, high } = meanStrength([point(0, 99.8, 0), point(1, 0.5, 0)], 0, 0.001);
     expect([low >= 0, high]).toEqual([true, 100]);

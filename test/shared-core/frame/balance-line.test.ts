@@ -35,6 +35,14 @@ describe('a line of a balance', () => {
     ).toEqual([{ channel: 'receiver', value: grams, unit: 'g' }]);
   });
 
+  test('is told by name, value and unit, also where the mass stands apart from its sign', () => {
+    expect(['  -   0.05 g', '0,0852 KG', '  OL '].map(parseBalanceLine)).toEqual([
+      { name: 'mass', value: -0.05, unit: 'g' },
+      { name: 'mass', value: 0.0852, unit: 'kg' },
+      { name: 'mass', value: null, unit: 'g' },
+    ]);
+  });
+
   test.each(['S +', 'S -', 'OL,+9999999  g', 'UL', 'H', 'S L'])(
     '%j says that it has no mass',
     (line) => {

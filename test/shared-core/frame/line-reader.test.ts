@@ -172,6 +172,36 @@ describe('the language that was chosen', () => {
     ]);
   });
 
+  test('a name with brackets in it is plain text to auto', () => {
+    expect(read('T1 [C]: 78.4')).toEqual(good('t1-c 78.4 1'));
+  });
+
+  test.each(['balance', 'scpi', 'modbus-rtu'] as const)(
+    'what a device sends without being asked is plain text where it is asked in %s',
+    (language) => {
+      expect([
+        read('S S   85.20 g', { language }),
+        read('78,42', { language, decimalComma: true }),
+        read('{"head":78.42}', { language }),
+      ]).toEqual([good('receiver 85.2 g'), good('head 78.42 °C'), rejected('not-understood')]);
+    },
+  );
+
+  test('a line with parity bits is read without them, and one that makes no sense either way by neither', () => {
+    // Even parity: the eighth bit of a letter with an odd number of ones.
+    const withParity = (text: string) =>
+      [...text]
+        .map((letter) => {
+          const code = letter.charCodeAt(0);
+          const ones = [...code.toString(2)].filter((bit) => bit === '1').length;
+          return String.fromCharCode(code + 128 * (ones % 2));
+        })
+        .join('');
+    expect(read(withParity('head=78.42 C'))).toEqual(good('head 78.42 °C'));
+    expect(read(withParity('Booting v1.2'))).toEqual(rejected('not-understood'));
+    expect(read('78.42 \u00b0C')).toEqual(good('head 78.42 °C'));
+  });
+
   test.each(['T {head', ''])(
     'a pattern that cannot be used (%j) understands no line',
     (pattern) => {

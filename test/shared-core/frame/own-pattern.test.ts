@@ -30,6 +30,9 @@ describe('a pattern of the person', () => {
     ['T1 {head} C', ''],
     ['{head}', '78.42.1'],
     ['{head}', '1e999'],
+    ['{head} {pot}', '78.42 1e999'],
+    ['T1 {head}', 'OLD T1 78.42'],
+    ['{head}', 'T 78.42'],
   ])('%s refuses %j', (pattern, line) => {
     expect(matched(pattern, line)).toBe('not-understood');
   });
@@ -79,7 +82,7 @@ describe('a pattern of the person', () => {
   });
 
   test('gives the unit that stands in its braces, and none where none stands', () => {
-    const compiled = compilePattern('{head deg F} {pot}');
+    const compiled = compilePattern('{head  deg  F} {pot}');
     const found = compiled.ok ? matchPattern(compiled.value, '172.4 91', false) : compiled;
     expect(found).toEqual({
       ok: true,
@@ -103,6 +106,11 @@ describe('a pattern of the person', () => {
     ['{anything} T {head}', 'nothing', 'not-understood'],
     ['{anything} {head} {anything}', '1 2 3', ['head 1']],
     ['{anything}{head}', '7', ['head 7']],
+    ['{anything}{head}', 'no 7', ['head 7']],
+    ['{anything} T {head}', 'T 7', ['head 7']],
+    ['{anything} {head}', '  7', ['head 7']],
+    ['a  b {head}', 'a b   7  ', ['head 7']],
+    ['a b {head}', 'a   b 7', ['head 7']],
   ])('%s reads %j from left to right', (pattern, line, expected) => {
     expect(matched(pattern, line)).toEqual(expected);
   });
