@@ -51,6 +51,6 @@ export function createReceiverWatch(): ReceiverWatch {
       if (Math.abs(value - standing.value) > stillUnits) standing = { value, sinceS: timeS };
     },
     collectedMl: () => (zero === null ? null : Math.max(0, earlierMl + presentMl)),
-    isStill: () => last !== null && zero !== null && last.timeS - standing.sinceS >= stillForS,
+    isStill: () => last !== null && last.timeS - standing.sinceS >= stillForS,
   };
 }

@@ -6,6 +6,7 @@ import {
   fail,
   type ProbeSource,
   type ServiceProblem,
+  serialSourceSchema,
 } from '#shared-core';
 import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
@@ -147,6 +148,21 @@ test('a rehearsal under way keeps its still when somebody asks for another start
   const again = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
   expect(again).toMatchObject({ ok: false, error: { kind: 'already-recording' } });
   expect(await sourceOf(session)).toMatchObject({ kind: 'demo' });
+});
+
+test('a still that can’t be connected takes nothing away that somebody connected meanwhile', async () => {
+  const { session, probeHub } = await setUpSession();
+  const other = serialSourceSchema.parse({ kind: 'serial', path: '/dev/ttyACM7' });
+  let isFirst = true;
+  probeHub.whileConnecting(() => {
+    if (!isFirst) return;
+    isFirst = false;
+    void probeHub.connect(other);
+    probeHub.refuse({ kind: 'no-probe' });
+  });
+  await session.handle('probe/connect', { source: still }, teacher);
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(await sourceOf(session)).toEqual(other);
 });
 
 test('a probe that somebody let go of is not brought back by a rehearsal, nor by the next', async () => {

@@ -1,7 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { defaultRunSettings, type Result, requests, type ServiceProblem } from '#shared-core';
+import {
+  defaultRunSettings,
+  type Result,
+  requests,
+  type ServiceProblem,
+  usualWarmthBand,
+} from '#shared-core';
 import {
   ask,
   setUpSession as setUp,
@@ -43,6 +49,18 @@ describe('requests to a session', () => {
     await ask(session, 'runs/trash', { runId });
     expect((await ask(session, 'runs/list', {})).runs).toEqual([]);
     expect(await readFile(path.join(runsFolder, 'trash', runId, 'run.jsonl'))).toEqual(before);
+  });
+
+  test('keeps a ferment warm until it is left', async () => {
+    const { session, time } = await setUp();
+    const beganAtIso = new Date(time.clock.wallMs() - 86_400_000).toISOString();
+    const { fermentId } = await ask(session, 'ferments/begin', {
+      stated: { name: 'Pear', beganAtIso, volumeMl: 1000, sugarG: null, wentIn: 'pear juice' },
+    });
+    await ask(session, 'warmth/keep', { fermentId, band: usualWarmthBand, channel: 'ferment' });
+    const left = await ask(session, 'warmth/leave', { fermentId });
+    expect(left).toMatchObject({ isKeptNow: false, keeping: { channel: 'ferment' } });
+    expect(await ask(session, 'warmth/now', {})).toEqual({ kept: null });
   });
 
   test('tells the way to a second screen to a window that commands, never to a viewer', async () => {

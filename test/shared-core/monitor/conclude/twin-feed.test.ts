@@ -131,6 +131,19 @@ test('a receiver that went away unmeasured is told with what had been booked, an
   expect(twins[1]).toEqual([away(0), volume(400, 7, sd)]);
 });
 
+test('a withdrawn mark had misled the twin from its own time on, whatever stands that was shown earlier', () => {
+  const { mark, feed } = feeding();
+  const { show, showMarks, takeMistakenFromS } = feed();
+  show({ kind: 'head', boiledS: 100, value: 0.7, sd: 0.05 });
+  mark(700, { type: 'volume-read', volumeMl: 6 });
+  showMarks(300, 0.03);
+  const mistaken = mark(900, { type: 'volume-read', volumeMl: 60 });
+  showMarks(500, 0.03);
+  mark(1000, { type: 'mark-withdrawn', withdrawnMarkId: mistaken });
+  showMarks(600, 0.03);
+  expect(takeMistakenFromS()).toBe(500);
+});
+
 test('who asks learns once from which time of boiling on withdrawn marks had misled the twin', () => {
   const { mark, feed } = feeding();
   const { showMarks, takeMistakenFromS } = feed();

@@ -42,6 +42,11 @@ describe('a channel beside the head', () => {
     expect([senses.second(260), senses.second(261).length]).toEqual([[], 1]);
   });
 
+  test('that was heard once is waited for as long as a slow logger may take', () => {
+    const senses = heard(1, 0);
+    expect([senses.second(180), senses.second(181).length]).toEqual([[], 1]);
+  });
+
   test('is believed up to fifteen kelvin a second, in either direction, and as far as the time since it was heard allows', () => {
     const shownOf = (atS: number, value: number) => {
       const senses = heard(1, 10);

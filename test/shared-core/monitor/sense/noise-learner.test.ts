@@ -39,6 +39,7 @@ test('before anything is seen half of it is white and half correlated over a qua
 test.each([
   [0.1, 0, 0],
   [0.1, 0, 0.004],
+  [0.1, 0, 0.3],
   [0.05, 0.1, 0],
   [0.02, 0.15, -0.002],
 ])(

@@ -36,6 +36,7 @@ describe('a balance under the receiver', () => {
   test('says nothing without a reading of the empty receiver', () => {
     const watch = createReceiverWatch();
     watch.see(200, 103, 1, true);
-    expect(watch.collectedMl()).toBeNull();
+    watch.see(600, 103, 1, true);
+    expect([watch.collectedMl(), watch.isStill()]).toEqual([null, false]);
   });
 });

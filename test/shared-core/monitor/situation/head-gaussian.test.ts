@@ -74,6 +74,16 @@ describe('what one model believes of the head', () => {
     expect(passed(20_000, leaves, belief).mean[place.bulb]).toBeCloseTo(20, 3);
   });
 
+  test('has vapour of which no bulb tells stay as it was, and forgets its rate within minutes', () => {
+    const belief = begun(78);
+    belief.mean[place.rate] = 0.01;
+    passed(60, leaves, belief);
+    expect([belief.mean[place.vapour], belief.mean[place.rate]]).toEqual([
+      82,
+      expect.closeTo(0.01 / Math.E, 9),
+    ]);
+  });
+
   test('gains in doubt each second what its model says, and no slow noise', () => {
     const belief = passed(1, keepsCourse);
     expect(varianceAt(belief, place.vapour)).toBeCloseTo(36 + 1e-4 + 2e-5, 9);
