@@ -23,12 +23,12 @@ import { createManualTime } from '../support/manual-time.ts';
 import { temperatureC } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
-async function setUp(files: FileLayer = nodeFileLayer, mayWrite = true) {
+async function setUp(files: FileLayer = nodeFileLayer, mayWrite = true, create = createMonitor) {
   const runsFolder = await temporaryFolder();
   const { clock } = createManualTime();
   const given = { files, clock, runsFolder, mayWrite: () => mayWrite };
   const app = { version: '0.7.0', modelVersion: '12' };
-  const setup = { ...given, library: createRunLibrary(given), createMonitor, app };
+  const setup = { ...given, library: createRunLibrary(given), createMonitor: create, app };
   const take = (table: string, says: Partial<ImportRequest> = {}) =>
     importRun(setup, {
       content: Buffer.from(table),
@@ -61,6 +61,23 @@ async function setUp(files: FileLayer = nodeFileLayer, mayWrite = true) {
 const rows = (count: number, everyS = 1) =>
   Array.from({ length: count }, (_, row) => `${row * everyS},${temperatureC(row * everyS)},\n`);
 const table = (...lines: readonly string[]) => `time_s,head_degC,marks\n${lines.join('')}`;
+
+test('a monitor that fails is told of once, and costs no reading and no mark', async () => {
+  const { taken } = await setUp(nodeFileLayer, true, () => ({
+    ...createMonitor(defaultRunSettings),
+    push() {
+      throw new Error('a bug');
+    },
+  }));
+  const marked = rows(1700);
+  marked.splice(899, 0, '898,,receiver-changed volumeMl=35\n');
+  const { records } = await taken(table(...marked));
+  const failures = records.filter(({ body }) => body.kind === 'monitor-failed');
+  expect(failures.map(({ body }) => body)).toEqual([
+    { kind: 'monitor-failed', timeS: expect.any(Number), message: 'a bug' },
+  ]);
+  expect(records.flatMap((record) => inputsOfRecord(record))).toHaveLength(1701);
+});
 
 test('the record holds what a recording of the table would: readings, marks, the monitor’s conclusions, an end', async () => {
   const { taken, runsFolder } = await setUp();

@@ -12,6 +12,7 @@ import {
   succeed,
 } from '#shared-core';
 import { createReadingStamper } from '../../../main/probe/link/stamp-readings.ts';
+import { createTimeJudge } from '../../../main/run-library/judge-times.ts';
 import { runCommand } from '../../../scripts/testing/run-command.ts';
 import { projectRoot } from '../../../scripts/testing/step.ts';
 import type { PackedReading } from '../../../shared-core/run-log/packed-reading.ts';
@@ -189,6 +190,21 @@ describe('nothing is doubted of', () => {
       },
     );
     expect(doubts).toEqual([]);
+  });
+
+  test('a rehearsal on a busy computer whose first header is damaged, since its second file has one', () => {
+    const judge = createTimeJudge();
+    const stamp = { seq: 0, monoS: 0, wallMs: 0 };
+    const lines = Array.from({ length: 60 }, (_, index): PackedReading => [index, 'head', 20]);
+    const together = Array.from({ length: 6 }, (): PackedReading => [60, 'head', 20]);
+    const sixtyfold = { ...logHeader('20250314T101500Z'), rehearsal: true, timeScale: 60 };
+    for (const body of [
+      { kind: 'segment', segment: 2, because: 'a failed sync', header: sixtyfold } as const,
+      readings([...lines, ...together]),
+    ]) {
+      judge.add({ stamp, body });
+    }
+    expect(judge.doubts()).toEqual([]);
   });
 
   test('a table of another logger whose clock counts in minutes', async () => {

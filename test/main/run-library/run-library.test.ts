@@ -137,8 +137,11 @@ describe('createRunLibrary', () => {
     const { runsFolder, library } = await setUp({ run: damaged });
     await library.keepHeader(path.join(runsFolder, 'run'), logHeader('run'));
     const page = await library.page('run', 0);
-    expect(page.ok && [page.value.inputs.length, page.value.summary.damagedRecords]).toEqual([
-      8, 1,
+    const { inputs, summary } = page.ok ? page.value : expect.fail('It is not read.');
+    expect([inputs.length, summary.damagedRecords, summary.leftOut]).toEqual([
+      8,
+      1,
+      ['1 damaged record was skipped; the rest is good.'],
     ]);
     const file = path.join(runsFolder, 'run', 'run.jsonl');
     await writeFile(file, `#${damaged}`, 'latin1');
@@ -150,6 +153,24 @@ describe('createRunLibrary', () => {
       ok: false,
       error: { kind: 'run-unreadable' },
     });
+  });
+
+  test('adds nothing to what is no run of it: neither to people’s own folder beside them, nor outside', async () => {
+    const { runsFolder, library } = await setUp({ run: logText(bodiesOf('run', 1)) });
+    const worksheets = path.join(runsFolder, 'worksheets');
+    await mkdir(worksheets);
+    for (const runId of ['worksheets', '..', '../elsewhere', 'run/..']) {
+      const answers = [
+        await library.rename(runId, { name: 'Pears', notes: '' }),
+        await library.book(runId, { type: 'note', text: 'clear' }),
+      ];
+      const refused = { ok: false, error: { kind: 'run-not-found', runId } };
+      expect(answers).toEqual([refused, refused]);
+    }
+    expect([await readdir(worksheets), (await readdir(runsFolder)).sort()]).toEqual([
+      [],
+      ['run', 'worksheets'],
+    ]);
   });
 
   test('dates a run without a header by the name of its folder', async () => {
