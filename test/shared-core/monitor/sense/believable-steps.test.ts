@@ -28,7 +28,8 @@ describe('a step of the reading', () => {
   });
 
   test('is believed further after a gap', () => {
-    expect(verdicts([110], { bulbC: 50, gapS: 3 })).toEqual([believed]);
+    expect(verdicts([110, 111.4], { bulbC: 50, gapS: 3 })).toEqual([believed, doubted]);
+    expect(verdicts([24.8, 24.6], { bulbC: 50, gapS: 3 })).toEqual([believed, doubted]);
   });
 
   test('upwards off a plateau is believed up to half a kelvin a second only', () => {
