@@ -40,9 +40,9 @@ export function createRunFolders({
   }
 
   async function take(wallMs: number, ending: string): Promise<Result<RunFolder, FileProblem>> {
-    const made = await files.makeFolder(runsFolder);
     for (;;) {
-      const taken = made.ok ? await takenIds() : made;
+      // A library that is gone is not made anew: it is on a drive, and what stood in its place would be out of sight once that is back.
+      const taken = await takenIds();
       if (!taken.ok) return taken;
       const runId = newRunId(wallMs, new Set(taken.value));
       const folder = folderOf(`${runId}${ending}`);

@@ -1,3 +1,4 @@
+import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { createLogWriter, createRunLibrary, nodeFileLayer, segmentFile, systemClock } from '#main';
 import {
@@ -15,6 +16,7 @@ import { type SimulatedRun, simulatedRun } from '../../support/simulated-run.ts'
 export async function writeSimulatedRun(runsFolder: string, run: SimulatedRun): Promise<string> {
   const { settings, inputs, endS } = simulatedRun(run);
   const files = nodeFileLayer;
+  await mkdir(runsFolder, { recursive: true });
   const library = createRunLibrary({
     files,
     clock: systemClock,

@@ -1,8 +1,8 @@
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test, vi } from 'vitest';
 import type { Session } from '#main';
-import { defaultRunSettings, usualWarmthBand } from '#shared-core';
+import { defaultRunSettings, setUpSchema, usualWarmthBand } from '#shared-core';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -28,6 +28,26 @@ async function onStick() {
   };
 }
 
+/** The same where the place that the stick has among the folders stays when it is pulled out, empty and for everybody to write. */
+async function onMountedStick() {
+  const above = await temporaryFolder();
+  const place = path.join(above, 'stick');
+  const elsewhere = path.join(above, 'pulled-out');
+  await mkdir(place);
+  return {
+    place,
+    runsFolder: path.join(place, 'runs'),
+    async pullOut() {
+      await rename(place, elsewhere);
+      await mkdir(place);
+    },
+    async putIn() {
+      await rm(place, { recursive: true });
+      await rename(elsewhere, place);
+    },
+  };
+}
+
 /** Time passes, and the real disk gets its turns. */
 async function pass(time: Time, seconds: number): Promise<void> {
   for (let second = 0; second < seconds; second += 1) {
@@ -38,6 +58,7 @@ async function pass(time: Time, seconds: number): Promise<void> {
 
 const start = (session: Session) =>
   session.handle('run/start', { settings: defaultRunSettings }, teacher);
+const charge = { volumeMl: 350, strengthAbv: 9 };
 const unreachable = { ok: false, error: { kind: 'folder-unavailable' } };
 
 test('a stick that was pulled out at rest is told as gone, and runs begin on it when it is back', async () => {
@@ -46,6 +67,32 @@ test('a stick that was pulled out at rest is told as gone, and runs begin on it 
   await pullOut();
   await pass(time, 10);
   expect(await start(session)).toMatchObject(unreachable);
+  await putIn();
+  await pass(time, 3);
+  expect(await start(session)).toMatchObject({ ok: true });
+});
+
+test('nothing is written where a stick had its place: it would be out of sight once the stick is back', async () => {
+  const { place, runsFolder, pullOut, putIn } = await onMountedStick();
+  const { session, time } = await setUpSession({ runsFolder });
+  await pullOut();
+  await pass(time, 10);
+  const table = Buffer.from('time_s,head_c\n0,20\n1,21\n');
+  const { importId } = await ask(session, 'imports/begin', { bytes: table.length });
+  await ask(session, 'imports/add', { importId, base64: table.toString('base64') });
+  const settings = defaultRunSettings;
+  const taken = { importId, encoding: 'auto', mapping: null, settings };
+  const beganAtIso = new Date(time.clock.wallMs() - 86_400_000).toISOString();
+  const stated = { name: 'Pear', beganAtIso, volumeMl: 1000, sugarG: null, wentIn: 'pear juice' };
+  for (const [name, body] of [
+    ['run/start', { settings }],
+    ['imports/finish', taken],
+    ['ferments/begin', { stated }],
+    ['rigs/keep', { name: 'Lab 1', setUp: setUpSchema.parse({ name: 'Pear', charge }) }],
+  ] as const) {
+    expect(await session.handle(name, body, teacher), name).toMatchObject(unreachable);
+  }
+  expect(await readdir(place)).toEqual([]);
   await putIn();
   await pass(time, 3);
   expect(await start(session)).toMatchObject({ ok: true });
