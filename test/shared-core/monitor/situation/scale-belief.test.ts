@@ -81,6 +81,17 @@ test('a quantile is found at either end, of one offset as of many, by a sharp he
   expect(trueTemperatureQuantileC(one, 78.2, 2, 0.9)).toBeCloseTo(77.7 + 2 * 1.2816, 2);
 });
 
+test('a level that no offset explains leaves all as it was believed', () => {
+  const lowestC = scale.azeotropeC - 100;
+  const evidence = { lowestC, lowestSdK: 0.05, lowestLaterC: lowestC };
+  const unexplained = believeScale(settings, scale, evidence);
+  const prior = priorScale(settings, scale);
+  expect([unexplained.meanK, unexplained.sdK]).toEqual([
+    expect.closeTo(prior.meanK, 9),
+    expect.closeTo(prior.sdK, 9),
+  ]);
+});
+
 test('a level that nothing explains leaves finite numbers', () => {
   for (const lowestC of [scale.azeotropeC - 11.9, 20, scale.waterC]) {
     const belief = believeScale(settings, scale, {
