@@ -13,6 +13,7 @@ import {
   startRecorder,
 } from '#main';
 import { createRandom, type LogBody } from '#shared-core';
+import { makeSure } from '../../../main/run-library/make-sure.ts';
 import { failingFiles } from '../support/failing-files.ts';
 import { logHeader } from '../support/log-header.ts';
 import { logText } from '../support/log-text.ts';
@@ -120,6 +121,21 @@ test('it is made sure once: neither the next program nor a run that was ended we
   expect(await recorder.close({ timeS: 2 })).toEqual({ ok: true });
   await open(sound.files).makeAllSure(null);
   expect(await namesIn(sound.files)).toEqual(['run.jsonl', 'summary.json']);
+});
+
+test('a run of which all is sure is left as it is, whoever asks', async () => {
+  const time = createManualTime();
+  const { files } = createPowerLossDisk(soundDisk, time.scheduler);
+  const recorder = await start(files, time);
+  recorder.append(reading(1), 1, 'soon');
+  const closing = recorder.close({ timeS: 2 });
+  await time.pass(2);
+  await closing;
+  expect(await makeSure({ files, clock: time.clock }, folder)).toEqual({
+    ok: true,
+    value: undefined,
+  });
+  expect(await namesIn(files)).toEqual(['run.jsonl']);
 });
 
 test('a run that was made sure goes on, and the moment at which it was cut off is still known', async () => {

@@ -83,6 +83,31 @@ test('a run whose folder has gone is no line of the library, one whose folder th
   ]).toEqual([[], ['not-permitted'], ['read-failed']]);
 });
 
+test('a table that was taken in is told as such, also where its log has gone or is not given; whatever people call its folder', async () => {
+  const runsFolder = await temporaryFolder();
+  const imported: LogBody = { kind: 'header', header: { ...header, origin: 'imported' } };
+  await write(runsFolder, runId, { 'labels.jsonl': logText([imported]) });
+  await write(runsFolder, '20250315T101503Z', {
+    'labels.jsonl': logText([{ kind: 'header', header }]),
+  });
+  await write(runsFolder, 'pears', {
+    'run.jsonl': logText([imported]),
+    'labels.jsonl': logText([imported]),
+  });
+  const read: FileLayer['read'] = async (at, offset, length) =>
+    path.basename(at) === 'run.jsonl'
+      ? { ok: false, error: { kind: 'failed', path: at, message: 'EIO' } }
+      : nodeFileLayer.read(at, offset, length);
+  const listed = await libraryOf(runsFolder, { ...nodeFileLayer, read }).list(null);
+  expect(
+    listed.ok && listed.value.map((line) => [line.runId, line.imported, line.unreadable?.why]),
+  ).toEqual([
+    ['pears', true, 'read-failed'],
+    ['20250315T101503Z', false, 'log-missing'],
+    [runId, true, 'log-missing'],
+  ]);
+});
+
 test('what people keep in the bin beside runs is neither listed nor put back', async () => {
   const runsFolder = await temporaryFolder();
   const log = { 'run.jsonl': logText([{ kind: 'header', header }]) };
