@@ -40,7 +40,7 @@ export function VolumeOfRun({ film, summary, lateMarks, onClose }: VolumeOfRunPr
   const { settings, inputs, endS, verdicts } = film;
   const isTable = useMemo(() => isVolumeTable(inputs), [inputs]);
   const rows = useMemo(
-    () => (isTable ? [] : processedRows({ settings, inputs, stages: verdicts.stages, endS })),
+    () => (isTable ? [] : processedRows({ settings, inputs, verdicts, endS })),
     [isTable, settings, inputs, verdicts, endS],
   );
   const dripRateMlPerMin = positive(drip);

@@ -4,7 +4,7 @@ import type { RunInput, RunSettings } from '../run/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { balanceDoubt } from './balance-doubt.ts';
 import { batchByVolume, type ExpectedPoint } from './batch-by-volume.ts';
-import { courseOverTime } from './course-over-time.ts';
+import { courseOverTime, type HeadAtTime } from './course-over-time.ts';
 import { expectedAt } from './expected-at.ts';
 import { type VolumePoint, volumeCourse } from './volume-course.ts';
 import { volumeReadings } from './volume-reading.ts';
@@ -42,12 +42,7 @@ export interface RunAgainstVolume {
   >;
   readonly inputs: readonly RunInput[];
   /** The head averaged and calibrated through the run, from `processedRows`. */
-  readonly rows: readonly {
-    readonly timeS: number;
-    readonly headC: number;
-    /** Null while no vapour bathes the bulb. */
-    readonly vapourAbv: object | null;
-  }[];
+  readonly rows: readonly HeadAtTime[];
   /** Entered at the bench. */
   readonly refluxRatio: number | null;
   /** What came over by when, from the books of the run. */

@@ -6,3 +6,4 @@ export {
   distillateCourse,
 } from './distillate-course.ts';
 export { meanStrength, type StrengthPoint } from './mean-strength.ts';
+export { strengthBetween } from './place-among.ts';

@@ -1,4 +1,3 @@
-import { standingMarks } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
 import type { RunStudy } from '../study/index.ts';
 import { type Drawing, ink, type Point } from './drawing.ts';
@@ -8,20 +7,10 @@ import { reducedLine, type TimedValue } from './run-lines.ts';
 import { figureWidthPt } from './temperature-figure.ts';
 import { axisTimeWords } from './time-words.ts';
 
-/** Strength of the head vapour from temperature and pressure, with its 95 % interval; null without vapour. */
-export function strengthFigure({
-  rows,
-  name,
-  settings,
-  inputs,
-  imported,
-}: RunStudy): Drawing | null {
-  // What rises after the heat is off is air coming down, not strength going up.
-  const heatOffS =
-    standingMarks(inputs).findLast(({ mark }) => mark.type === 'heat-off')?.timeS ??
-    Number.POSITIVE_INFINITY;
+/** Strength of the head vapour as the monitor told it, with its 95 % interval; null where it told none for a minute. */
+export function strengthFigure({ rows, name, settings, imported }: RunStudy): Drawing | null {
   const bathed = rows.flatMap(({ timeS, vapourAbv }) =>
-    vapourAbv === null || timeS > heatOffS ? [] : [{ timeS, vapourAbv }],
+    vapourAbv === null ? [] : [{ timeS, vapourAbv }],
   );
   const [first, last] = [bathed[0], bathed.at(-1)];
   if (first === undefined || last === undefined || last.timeS - first.timeS < 60) return null;

@@ -110,7 +110,7 @@ function strengthBlocks(study: RunStudy): readonly Block[] {
   return [
     figure(
       drawing,
-      'Strength of the head vapour from the temperature as calibrated and the pressure (means), without what the monitor learned of the probe during the run. Shaded: 95 % interval from probe, pressure and equilibrium data.',
+      'Strength of the head vapour as the monitor told it (means), with what it learned of probe and air pressure during the run. Shaded: 95 % interval. Where it told none there is no line.',
     ),
   ];
 }

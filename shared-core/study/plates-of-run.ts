@@ -46,15 +46,19 @@ export function platesOfRun(
       `between cut ${main.number} as measured and the pot halfway through it, from the ethanol balance (hold-up neglected)`,
     );
   }
-  const start = plateau?.statistics.span.fromS;
-  const first = rows.find((row) => row.timeS >= (start ?? Number.POSITIVE_INFINITY));
+  const span = plateau?.statistics.span;
+  if (span === undefined) return null;
+  // How strong the vapour is, is told only once the head has come to rest.
+  const first = rows.find(
+    ({ timeS, vapourAbv }) => vapourAbv !== null && timeS >= span.fromS && timeS <= span.toS,
+  );
   if (first?.vapourAbv == null) return null;
   return count(
     moleFractionEstimate(first.vapourAbv),
     mapEstimate(books.charge.ethanolMassFraction, moleFractionFromMassFraction),
     pressureKPa,
     books.refluxRatio,
-    'between the head vapour at the beginning of the plateau, from its temperature, and the charge (column hold-up neglected)',
+    'between the head vapour at the beginning of the plateau, as the monitor first told it there, and the charge (column hold-up neglected)',
   );
 }
 

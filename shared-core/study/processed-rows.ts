@@ -1,48 +1,54 @@
 import { headVapour } from '../equilibrium/index.ts';
 import { scaleDoubts } from '../probe/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
+import type { Verdicts } from '../snapshot/index.ts';
 import type { Stage, StageSpan } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
-import { type HeadRow, headCourse } from './head-course.ts';
+import { type HeadRow, headCourse, processingStepS } from './head-course.ts';
 import { pressureCourse } from './pressure-course.ts';
+import { strengthTold } from './strength-told.ts';
 
 /** One moment of a run as the tool sees it: calibrated, averaged, interpreted. */
 export interface ProcessedRow extends HeadRow {
   readonly stage: Stage;
   readonly aboveAzeotropeK: number;
-  /** Strength of the head vapour [% vol at 20 °C]; null while no vapour bathes the bulb. */
+  /** Whether vapour bathed the bulb, as far as can be told afterwards. */
+  readonly isBathed: boolean;
+  /** Strength of the head vapour [% vol at 20 °C] as the monitor told it; null where it told none. */
   readonly vapourAbv: Estimate | null;
 }
 
 export interface RunToProcess {
   readonly settings: Pick<RunSettings, 'probe' | 'pressure'>;
   readonly inputs: readonly RunInput[];
-  readonly stages: readonly StageSpan[];
+  readonly verdicts: Pick<Verdicts, 'stages' | 'estimates'>;
   readonly endS: number;
 }
 
 /**
  * A run's head readings averaged over equal intervals, calibrated as `T = offset + gain · reading`, with stage,
- * pressure, distance from the azeotrope and vapour strength beside each. Intervals without a good reading have no row.
+ * pressure and distance from the azeotrope beside each, and the strength of the vapour that the monitor told then: it has learned of probe and pressure
+ * what a temperature alone does not say. Intervals without a good reading have no row.
  *
- * @param run settings (probe offset [K], gain; pressure [kPa]), inputs in order of time, stages, endS [s] ≥ 0
+ * @param run settings (probe offset [K], gain; pressure [kPa]), inputs in order of time, the monitor's stages and estimates [% vol], endS [s] ≥ 0
  * @returns rows in order of time
  *
- * Source: see `headVapour`.
+ * Source: see `headVapour`; between two estimates a straight line.
  * @example
  * const inputs = [0.2, 0.7].map((timeS) => ({ kind: 'reading', timeS, channel: 'head', value: 20, unit: '°C', quality: 'good' }));
- * processedRows({ settings: defaultRunSettings, inputs, stages: [], endS: 1 }).map((row) => [row.timeS, row.headC, row.readings]) // => [[0.5, 20, 2]]
+ * processedRows({ settings: defaultRunSettings, inputs, verdicts: { stages: [], estimates: [] }, endS: 1 }).map((row) => [row.timeS, row.headC, row.readings]) // => [[0.5, 20, 2]]
  */
 export function processedRows({
   settings,
   inputs,
-  stages,
+  verdicts: { stages, estimates },
   endS,
 }: RunToProcess): readonly ProcessedRow[] {
   const stageAt = stageCourse(stages);
   const course = headCourse({ settings, inputs, endS });
   const leftS = vapourLeftS(course, stages);
   const pressureAt = pressureCourse(settings.pressure, inputs);
+  const toldAt = strengthTold(estimates, processingStepS(endS));
   return course.map((row) => {
     const { timeS, headC, pressureKPa } = row;
     const stage = stageAt(timeS);
@@ -51,14 +57,15 @@ export function processedRows({
       pressureKPa,
       ...scaleDoubts({ probe: settings.probe, pressure: pressureAt(timeS) }),
     });
-    const isBathed =
-      stage !== 'warm-up' && stage !== 'cool-down' && vapour.kind === 'ethanol-water';
-    const isVapour = isBathed && timeS <= leftS;
+    const isInVapour = stage !== 'warm-up' && stage !== 'cool-down' && timeS <= leftS;
+    const vapourAbv = isInVapour ? toldAt(timeS) : null;
     return {
       ...row,
       stage,
       aboveAzeotropeK: vapour.temperatureAboveAzeotropeK,
-      vapourAbv: isVapour ? vapour.alcoholByVolume : null,
+      // A bulb that reads colder than any vapour may hang in it all the same, where the monitor has found by how much it reads low.
+      isBathed: isInVapour && (vapour.kind === 'ethanol-water' || vapourAbv !== null),
+      vapourAbv,
     };
   });
 }
@@ -71,8 +78,10 @@ const fallK = 0.3;
  * would pass for vapour that grows stronger.
  */
 function vapourLeftS(course: readonly HeadRow[], stages: readonly StageSpan[]): number {
-  const coolS = stages.findLast(({ stage }) => stage === 'cool-down')?.fromS;
-  if (coolS === undefined) return Number.POSITIVE_INFINITY;
+  const last = stages.at(-1);
+  // A cool-down that was taken back ended nothing: the flame came back, and vapour with it.
+  if (last?.stage !== 'cool-down') return Number.POSITIVE_INFINITY;
+  const coolS = last.fromS;
   const before = course.filter(({ timeS }) => timeS < coolS);
   let heightC = Number.NEGATIVE_INFINITY;
   for (const { headC } of before.toReversed()) {

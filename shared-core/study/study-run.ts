@@ -97,7 +97,7 @@ export function studyRun(
     ? judged.value
     : verdictAlone({ mainFraction: false, because: judged.error });
   const isTable = volumeReadings(inputs) !== null;
-  const rows = isTable ? [] : processedRows({ settings, inputs, stages: found.stages, endS });
+  const rows = isTable ? [] : processedRows({ settings, inputs, verdicts: found, endS });
   const plateau = plateauOfRun(run, rows);
   const books = booksOfRun({
     settings,

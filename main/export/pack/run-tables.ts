@@ -111,7 +111,7 @@ function strength(of: string, what: string, end: 'value' | 'low' | 'high'): Colu
     name: `head_vapour_${of}`,
     type: 'number',
     unit: '%{vol}',
-    description: `Strength of the head vapour at 20 °C by the temperature as calibrated, without what the monitor learned of the probe during the run, ${what}; empty while no vapour bathes the bulb`,
+    description: `Strength of the head vapour at 20 °C as the monitor told it once a minute, straight in between, with what it learned of probe and air pressure during the run, ${what}; empty where it told none`,
     decimals: 2,
     value: ({ vapourAbv }) => vapourAbv?.[end] ?? null,
   };

@@ -35,7 +35,7 @@ const saidOnce: Verdicts = {
     },
   ],
   forecasts: [{ madeS: 1300, mainFractionEndS: { low: 2300, value: 2500, high: 2800 } }],
-  estimates: [1000, 1500, 2000, 2500].map((timeS) => ({
+  estimates: Array.from({ length: 28 }, (_, minute) => 60 * (minute + 16)).map((timeS) => ({
     timeS,
     headVapourAbv: { low: 90, value: 93 - timeS / 1000, high: 95 },
   })),

@@ -17,7 +17,8 @@ const rowsEvery = (stepS: number, fromS: number, untilS: number) =>
   Array.from({ length: (untilS - fromS) / stepS + 1 }, (_, index) => ({
     timeS: fromS + stepS * index,
     headC: 84 + 0.1 * index,
-    vapourAbv: { value: 75 },
+    isBathed: true,
+    vapourAbv: { value: 75, low: 74, high: 76 },
   }));
 const marked = (...marks: readonly (readonly [number, MarkBody])[]): readonly RunInput[] =>
   marks.map(([timeS, mark], index) => ({ kind: 'mark', timeS, markId: index + 1, mark }));
@@ -26,9 +27,9 @@ const read = (volumeMl: number) => ({ type: 'volume-read', volumeMl }) as const;
 
 /** Vapour from 300 s on. A bulb with a t90 of 30 s has followed it at 360 s. */
 const rows = [
-  { timeS: 240, headC: 60, vapourAbv: null },
+  { timeS: 240, headC: 60, isBathed: false, vapourAbv: null },
   ...rowsEvery(60, 300, 1500),
-  { timeS: 1560, headC: 70, vapourAbv: null },
+  { timeS: 1560, headC: 70, isBathed: false, vapourAbv: null },
 ];
 const estimatesOf = (seen: RunAgainstVolume['rows'], abvAt: (timeS: number) => number = () => 75) =>
   seen.flatMap(({ timeS, vapourAbv }) => {

@@ -92,6 +92,7 @@ describe('figures of a run', () => {
       pressureKPa: 100,
       stage: 'main-fraction' as const,
       aboveAzeotropeK: 0,
+      isBathed: false,
       vapourAbv: null,
     }));
     const { shapes } = temperatureFigure({ ...study, rows, endS: 36_000 }, whole);

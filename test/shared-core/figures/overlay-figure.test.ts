@@ -17,6 +17,7 @@ const rows = (fromS: number, headC: number) =>
     pressureKPa: 100,
     stage: 'main-fraction' as const,
     aboveAzeotropeK: 0,
+    isBathed: false,
     vapourAbv: null,
   }));
 const withRows = (name: string, arrivedS: number, of: RunStudy['rows']): RunStudy => ({

@@ -19,6 +19,7 @@ beforeAll(() => {
     pressureKPa: 99.4,
     stage: 'main-fraction' as const,
     aboveAzeotropeK: 0.5,
+    isBathed: true,
     vapourAbv: { value: 94 - index, low: 91 - index, high: 96 - index / 2 },
   }));
   study = { ...whole, rows };
@@ -168,16 +169,21 @@ test('strengths are read off with their interval, over the limit', () => {
   );
 });
 
-test('strength is drawn until the heat was off, of a minute of vapour at least', () => {
-  const from = (timeS: number) => ({
+test('strength is drawn wherever it was told, of a minute of vapour at least, whatever was marked of the heat', () => {
+  const of = (count: number, untoldAt = -1) => ({
     ...study,
-    rows: study.rows.map((row, index) => ({ ...row, timeS: timeS + 30 * index })),
+    // The heat was marked off at 3000 s.
+    rows: study.rows.slice(0, count).map((row, index) => ({
+      ...row,
+      timeS: 2700 + 30 * index,
+      vapourAbv: index === untoldAt ? null : row.vapourAbv,
+    })),
   });
-  // Heat off at 3000 s: eleven rows from 2700 s, three from 2940 s, two from 2970 s.
-  const ends = drawn(strengthFigure(from(2700)));
-  expect(lineOf(ends, '#17152b')).toHaveLength(11);
-  expect(strengthFigure(from(2940))).not.toBeNull();
-  expect(strengthFigure(from(2970))).toBeNull();
+  expect(lineOf(drawn(strengthFigure(of(21))), '#17152b')).toHaveLength(21);
+  expect(lineOf(drawn(strengthFigure(of(21, 15))), '#17152b')).toHaveLength(20);
+  expect(strengthFigure(of(3))).not.toBeNull();
+  expect(strengthFigure(of(2))).toBeNull();
+  expect(strengthFigure(of(3, 2))).toBeNull();
 });
 
 test('the sheet of the plateau has a line for every degree, and shows where it lies to the teacher only', () => {

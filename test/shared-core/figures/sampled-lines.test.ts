@@ -35,6 +35,21 @@ function drawnShare(drawing: Drawing | null): number {
   return widthPt / drawing.widthPt;
 }
 
+/** The same of all times between which the monitor told a strength, minute by minute. */
+function toldShare({ rows }: RunStudy): number {
+  const times = rows.flatMap(({ timeS, vapourAbv }) => (vapourAbv === null ? [] : [timeS]));
+  const wholeS = (times.at(-1) ?? 0) - (times[0] ?? 0);
+  const toldS = times.reduce((sum, timeS, index) => {
+    const sinceS = timeS - (times[index - 1] ?? timeS);
+    // Two minutes in a row, where rows are as far apart, however a long record is averaged.
+    return sinceS < 65 ? sum + sinceS : sum;
+  }, 0);
+  return (axisShare * toldS) / wholeS;
+}
+
+/** Width of the axis, of the width of the drawing [1]. */
+const axisShare = 0.88;
+
 const loggers: readonly (readonly [string, RunStudy])[] = [
   ['once a minute', loggedRun((timeS) => Math.floor(timeS) % 60 === 0)],
   ['every 40 s', loggedRun((timeS) => Math.floor(timeS) % 40 === 0)],
@@ -48,8 +63,17 @@ describe('the line of a run', () => {
     expect(
       drawnShare(temperatureFigure(study, { stages: false, plateauBand: false })),
     ).toBeGreaterThan(0.85);
-    expect(drawnShare(strengthFigure(study))).toBeGreaterThan(0.8);
+    expect(drawnShare(strengthFigure(study))).toBeGreaterThan(toldShare(study) - 0.02);
     expect(drawnShare(overlayFigure([study, study]))).toBeGreaterThan(1.2);
+  });
+
+  test('of the strength is whole where it was told all along, and breaks while the monitor took the probe for silent', () => {
+    expect(loggers.map(([name, study]) => [name, toldShare(study) > 0.8])).toEqual([
+      ['once a minute', true],
+      ['every 40 s', true],
+      ['at two paces', false],
+      ['over eleven hours', true],
+    ]);
   });
 
   test('breaks where a logger that writes once a minute missed ten of them', () => {

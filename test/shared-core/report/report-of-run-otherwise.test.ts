@@ -160,9 +160,9 @@ test('a still without a column is held against Rayleigh alone', () => {
   expect(linesOf({ product: null }).join('\n')).not.toContain('Rayleigh');
 });
 
-test('strength over time is drawn where vapour bathed the bulb', () => {
+test('strength over time is drawn where the monitor told one', () => {
   const caption =
-    '<Strength of the head vapour from the temperature as calibrated and the pressure (means), without what the monitor learned of the probe during the run. Shaded: 95 % interval from probe, pressure and equilibrium data.>';
+    '<Strength of the head vapour as the monitor told it (means), with what it learned of probe and air pressure during the run. Shaded: 95 % interval. Where it told none there is no line.>';
   const rows = plain.rows.map((row_) => ({
     ...row_,
     vapourAbv: { value: 90, low: 88, high: 92 },

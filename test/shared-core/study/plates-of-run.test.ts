@@ -43,6 +43,7 @@ const row = (timeS: number, abv: number | null): ProcessedRow => ({
   pressureKPa: 99.4,
   stage: 'main-fraction',
   aboveAzeotropeK: 0.5,
+  isBathed: true,
   vapourAbv: abv === null ? null : { low: abv - 1, value: abv, high: abv + 1 },
 });
 
@@ -121,7 +122,9 @@ describe('the plates of a run', () => {
       9,
     );
     expect(at([row(50, 92)])).toBeNull();
-    expect(at([row(100, null), row(200, 92)])).toBeNull();
+    // No strength is told before the head has come to rest.
+    expect(at([row(100, null), row(200, 92), row(300, 60)])).toEqual(found);
+    expect(at([row(100, null), row(401, 92)])).toBeNull();
     expect(platesOfRun(books, null, [row(100, 92)])).toBeNull();
   });
 

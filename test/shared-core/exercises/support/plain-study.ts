@@ -23,6 +23,7 @@ export function headRows(
     pressureKPa,
     stage: 'main-fraction',
     aboveAzeotropeK: 0,
+    isBathed: false,
     vapourAbv: null,
   }));
 }
