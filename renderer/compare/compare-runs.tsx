@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import { type RunSummary, say } from '#shared-core';
+import { type Mark, type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { useFilm } from '../replay/index.ts';
@@ -16,13 +16,14 @@ interface CompareRunsProps {
 
 /** Two to four recorded runs over each other, vapour arrival at zero, and their figures side by side. */
 export function CompareRuns({ runs, onClose }: CompareRunsProps) {
-  const [films, setFilms] = useState<Readonly<Record<string, Film>>>({});
+  const [films, setFilms] = useState<Readonly<Record<string, BookedFilm>>>({});
   const isReady = runs.every(({ runId }) => films[runId] !== undefined);
   const compared = useMemo(
     () =>
       runs.flatMap(({ runId }) => {
-        const film = films[runId];
-        return film ? [{ film, facts: runFacts(film) }] : [];
+        const found = films[runId];
+        if (found === undefined) return [];
+        return [{ film: found.film, facts: runFacts(found.film, found.lateMarks) }];
       }),
     [runs, films],
   );
@@ -80,20 +81,26 @@ export function CompareRuns({ runs, onClose }: CompareRunsProps) {
   );
 }
 
+/** A run with what was measured after it. */
+interface BookedFilm {
+  readonly film: Film;
+  readonly lateMarks: readonly Mark[];
+}
+
 interface FilmLineProps {
   readonly runId: string;
   readonly name: string;
-  readonly onFilm: (film: Film) => void;
+  readonly onFilm: (film: BookedFilm) => void;
 }
 
 /** One run on its way: hands its film on once. */
 function FilmLine({ runId, name, onFilm }: FilmLineProps) {
   const progress = useFilm(runId);
-  const film = progress.step === 'ready' ? progress.film : null;
+  const ready = progress.step === 'ready' ? progress : null;
   // biome-ignore lint/correctness/useExhaustiveDependencies: once a film, whoever asks for it
   useEffect(() => {
-    if (film) onFilm(film);
-  }, [film]);
+    if (ready) onFilm(ready);
+  }, [ready?.film]);
   if (progress.step === 'failed') {
     return (
       <li className="warning">
@@ -103,10 +110,10 @@ function FilmLine({ runId, name, onFilm }: FilmLineProps) {
   }
   return (
     <li role="status">
-      {name}: {film ? say('ready') : say('going through the run …')}
+      {name}: {ready ? say('ready') : say('going through the run …')}
       <br />
       <progress
-        value={film ? 1 : progress.step === 'computing' ? progress.done : undefined}
+        value={ready ? 1 : progress.step === 'computing' ? progress.done : undefined}
         max={1}
         aria-label={say('How far {name} is', { name })}
       />

@@ -33,7 +33,13 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
     ],
     [say('Heat-off prompt, after vapour arrival'), (facts) => lasting(facts.heatOffCalledS)],
     [say('Heat taken off, after vapour arrival'), (facts) => lasting(facts.heatOffDoneS)],
-    [say('Collected, as booked'), (facts) => quantity(facts.collectedMl, 1, 'mL')],
+    [
+      say('Collected, as booked'),
+      ({ collected }) => {
+        const figure = measured(collected?.volumeMl, 'mL');
+        return collected?.isWhole === false ? say('{figure} or more', { figure }) : figure;
+      },
+    ],
     [say('Limit'), (facts) => quantity(facts.leastStrengthAbv, 0, '% vol')],
   ];
   // Runs of one lesson plan have one name: the date tells them apart.

@@ -1,4 +1,11 @@
-import { collectedCourse, heatOffForGoodS, plateauOfRun, type Stage } from '#shared-core';
+import {
+  booksOfRun,
+  heatOffForGoodS,
+  type Mark,
+  plateauOfRun,
+  type Quantity,
+  type Stage,
+} from '#shared-core';
 import type { Film } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 
@@ -13,12 +20,13 @@ export interface RunFacts {
   readonly mainFractionS: number | null;
   readonly heatOffCalledS: number | null;
   readonly heatOffDoneS: number | null;
-  readonly collectedMl: number | null;
+  /** At 20 °C, as the books have it [mL], and whether that is all; null where nothing was measured. */
+  readonly collected: { readonly volumeMl: Quantity; readonly isWhole: boolean } | null;
 }
 
-/** The facts of one run, from its verdicts, its marks and its head. */
-export function runFacts(film: Film): RunFacts {
-  const { verdicts, settings, endS } = film;
+/** The facts of one run, from its verdicts, its marks, its head, and its books with what was measured later. */
+export function runFacts(film: Film, lateMarks: readonly Mark[] = []): RunFacts {
+  const { verdicts, settings, inputs, endS } = film;
   const last = film.frames[film.frames.length - 1];
   const marks = last?.marks ?? [];
   const span = (wanted: Stage) => verdicts.stages.find(({ stage }) => stage === wanted);
@@ -27,7 +35,7 @@ export function runFacts(film: Film): RunFacts {
   const arrivedS = first?.fromS ?? null;
   const sinceArrival = (timeS: number | undefined) =>
     timeS === undefined || arrivedS === null ? null : timeS - arrivedS;
-  const bookings = collectedCourse(marks, arrivedS);
+  const books = booksOfRun({ settings, inputs: [...inputs, ...lateMarks], verdicts, endS });
   return {
     pressureKPa: last?.snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa,
     leastStrengthAbv: settings.leastStrengthAbv,
@@ -39,10 +47,24 @@ export function runFacts(film: Film): RunFacts {
       verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS,
     ),
     heatOffDoneS: sinceArrival(heatOffForGoodS(benchMarks(marks)) ?? undefined),
-    collectedMl: lastVolume(bookings),
+    collected: collectedIn(books),
   };
 }
 
-function lastVolume(bookings: ReturnType<typeof collectedCourse>): number | null {
-  return bookings[bookings.length - 1]?.volumeMl ?? null;
+/** Poured together; where no strength is known to do that by, the volumes as they were read. */
+function collectedIn({
+  product,
+  cuts,
+  unmeasuredCuts,
+}: ReturnType<typeof booksOfRun>): RunFacts['collected'] {
+  const read = cuts.flatMap(({ amount }) => (amount?.by === 'volume' ? [amount.volumeMl] : []));
+  if (product !== null) {
+    return { volumeMl: product.volumeMl, isWhole: unmeasuredCuts.length === 0 };
+  }
+  if (read.length === 0) return null;
+  const volumeMl = {
+    value: read.reduce((sum, { value }) => sum + value, 0),
+    standardUncertainty: Math.hypot(...read.map((one) => one.standardUncertainty)),
+  };
+  return { volumeMl, isWhole: read.length === cuts.length };
 }

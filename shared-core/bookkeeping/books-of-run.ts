@@ -18,6 +18,7 @@ import { distillateOfRun } from './distillate-of-run.ts';
 import { type FermentYield, fermentYield } from './ferment-yield.ts';
 import { type FromFerment, fromFerment } from './from-ferment.ts';
 import { liquidsMeasured, type PartlyMeasured } from './liquids-measured.ts';
+import { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
 import type { Quantity } from './quantity.ts';
 import { fromHeadWords, strengthFromHead } from './strength-from-head.ts';
 import { measuredStrength, type StrengthMeasurement } from './strength-measurement.ts';
@@ -40,6 +41,8 @@ export interface MeasuredLiquid extends PartlyMeasured {
 export interface RunBooks {
   readonly charge: BookedLiquid;
   readonly cuts: readonly BookedCut[];
+  /** All cuts that were measured poured together; null where no booked cut holds anything. */
+  readonly product: PooledLiquid | null;
   /** Numbers of the cuts that hold nobody knows what; one that is known to be empty is not among them. */
   readonly unmeasuredCuts: readonly number[];
   readonly residue: BookedLiquid | null;
@@ -160,6 +163,8 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
     measured,
     sugarG,
     cuts,
+    // A receiver that stayed empty is booked with 0 mL; alone it is no product.
+    product: booked.some(({ massG }) => massG.value > 1e-6) ? poolLiquids(booked) : null,
     unmeasuredCuts,
     residue,
     holdUp,

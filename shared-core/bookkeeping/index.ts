@@ -23,7 +23,7 @@ export {
   plateauStatistics,
   type TimeSpan,
 } from './plateau-statistics.ts';
-export { type PooledLiquid, poolLiquids } from './pool-liquids.ts';
+export type { PooledLiquid } from './pool-liquids.ts';
 export { type DerivedQuantity, propagateUncertainty } from './propagate-uncertainty.ts';
 export type { Quantity } from './quantity.ts';
 export { type SimpleDistillation, simpleDistillation } from './simple-distillation.ts';

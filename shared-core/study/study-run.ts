@@ -4,7 +4,6 @@ import {
   type BookedLiquid,
   booksOfRun,
   type PooledLiquid,
-  poolLiquids,
   type RunBooks,
   type SimpleDistillation,
   simpleDistillation,
@@ -67,7 +66,7 @@ export interface RunStudy extends Omit<RunToStudy, 'entries'> {
   readonly pressureKPa: number;
   readonly books: RunBooks;
   readonly plates: RunPlates | null;
-  /** All cuts that were measured poured together; null where no booked cut holds anything. */
+  /** As it stands in the books. */
   readonly product: PooledLiquid | null;
   /** What a still without a column would have given; null as well where a cut was not measured, since nobody knows of how much distillate. */
   readonly simple: SimpleDistillation | null;
@@ -115,9 +114,7 @@ export function studyRun(
   });
   const pressureKPa =
     plateau?.pressureKPa ?? pressureCourse(settings.pressure, inputs)(endS).pressureKPa;
-  const booked = books.cuts.flatMap((cut) => cut.booked ?? []);
-  // A receiver that stayed empty is booked with 0 mL; alone it is no product.
-  const product = booked.some(({ massG }) => massG.value > 1e-6) ? poolLiquids(booked) : null;
+  const { product } = books;
   // A table without times is judged by its volumes, whatever the monitor made of it.
   const isByVolume = isTable && byVolume !== null;
   const verdicts = isByVolume ? verdictsByVolume(byVolume) : found;

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { booksOfRun, type Mark, type MarkBody } from '#shared-core';
 import { alignedTrace } from '../../../renderer/compare/aligned-trace.ts';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
 import { traceLooks } from '../../../renderer/compare/trace-look.ts';
@@ -25,7 +26,7 @@ describe('runFacts', () => {
     const facts = runFacts(standard);
     expect(facts.heatOffCalledS).toBeGreaterThan(600);
     expect(facts.heatOffDoneS).toBeGreaterThan(facts.heatOffCalledS ?? 0);
-    expect(facts.collectedMl).toBeGreaterThan(15);
+    expect(facts.collected?.volumeMl.value).toBeGreaterThan(15);
     const { fromS = 0, toS = 0 } = facts.plateau?.statistics.span ?? {};
     expect(toS - fromS).toBeGreaterThan(600);
   });
@@ -38,6 +39,42 @@ describe('runFacts', () => {
     expect(runFacts(film).heatOffDoneS).toBeNull();
   });
 
+  test('tells of what was collected what the books do: with what was measured later, and as a least where a receiver was not', async () => {
+    const { endS } = standard;
+    const late = (mark: MarkBody): Mark => ({ kind: 'mark', timeS: endS, markId: 900, mark });
+    const weighed = late({ type: 'liquid-mass', liquid: 'cut-1', massG: 15 });
+    const booked = runFacts(standard, [weighed]).collected;
+    const { settings, inputs, verdicts } = standard;
+    const { product } = booksOfRun({ settings, inputs: [...inputs, weighed], verdicts, endS });
+    expect(booked).toEqual({ volumeMl: product?.volumeMl, isWhole: true });
+    // 15 g at some 90 % vol; what was read at the still was more.
+    expect(booked?.volumeMl.value).toBeCloseTo(15 / 0.83, 0);
+    expect(runFacts(standard).collected?.volumeMl.value).toBeGreaterThan(20);
+    const another: Mark = {
+      kind: 'mark',
+      timeS: 1500,
+      markId: 901,
+      mark: { type: 'receiver-changed', volumeMl: null },
+    };
+    const emptied = standard.inputs.filter(
+      (input) => input.kind !== 'mark' || input.mark.type.startsWith('heat'),
+    );
+    const film = await filmOf({
+      ...simulatedRecord({ name: 'standard', pressureKPa: 101.3, seed: 1 }),
+      inputs: [
+        ...emptied,
+        another,
+        {
+          kind: 'mark',
+          timeS: 2000,
+          markId: 902,
+          mark: { type: 'volume-read', volumeMl: 8 },
+        } as const,
+      ].toSorted((a, b) => a.timeS - b.timeS),
+    });
+    expect(runFacts(film).collected).toMatchObject({ isWhole: false });
+  });
+
   test('a run cut off in the warm-up has no plateau, no prompt and nothing collected', async () => {
     const record = simulatedRecord({ name: 'short', pressureKPa: 101.3, seed: 1 });
     const short = await filmOf({
@@ -45,8 +82,8 @@ describe('runFacts', () => {
       inputs: record.inputs.filter(({ timeS }) => timeS < 500),
       endS: 500,
     });
-    const { arrivedS, plateau, heatOffCalledS, collectedMl } = runFacts(short);
-    expect([arrivedS, plateau, heatOffCalledS, collectedMl]).toEqual([null, null, null, null]);
+    const { arrivedS, plateau, heatOffCalledS, collected } = runFacts(short);
+    expect([arrivedS, plateau, heatOffCalledS, collected]).toEqual([null, null, null, null]);
   });
 });
 
