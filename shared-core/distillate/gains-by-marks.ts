@@ -17,11 +17,15 @@ interface HeldAt {
   readonly held: Held;
 }
 
+/** As long as it takes to read a receiver and put another in its place [s]; chosen here. */
+const byHandS = 60;
+
 /**
  * What each receiver gained by what was written down of it, one after the other. A measurement stands above those before it: what was
  * read higher than the last of them was misread. One that no mark at the still made is of all that the receiver held when it was taken away.
  *
- * What was read after the heat was off belongs to that moment: the last drops take no vapour with them.
+ * What was read after the heat was off belongs to that moment: the last drops take no vapour with them. What was read just before the receiver
+ * was taken away is all that it held, as in the books.
  */
 export function gainsByMarks(
   inputs: readonly RunInput[],
@@ -42,7 +46,7 @@ export function gainsByMarks(
     for (const { timeS, volumeMl } of rising(withLater(atStill, amount, toS), at, came)) {
       const gainedMl = volumeMl - heldMl;
       heldMl = volumeMl;
-      const readS = Math.min(timeS, untilS);
+      const readS = Math.min(toS - timeS <= byHandS ? toS : timeS, untilS);
       const last = gains.at(-1);
       if (readS > at) {
         gains.push({ fromS: at, toS: readS, gainedMl: earlierMl + gainedMl });

@@ -156,6 +156,27 @@ describe('what a receiver that is measured all along gained', () => {
 });
 
 describe('what was written down of receivers', () => {
+  test('just before one was taken away is all that it held, as the books have it', () => {
+    const read = (timeS: number) =>
+      known({
+        inputs: marked(
+          [timeS, { type: 'volume-read', volumeMl: 6 }],
+          [700, { type: 'receiver-changed', volumeMl: null }],
+          [1100, { type: 'volume-read', volumeMl: 2 }],
+        ),
+        receivers: [
+          { toS: 700, amount: volume(6) },
+          { toS: 1400, amount: volume(2) },
+        ],
+      });
+    expect(read(660)).toEqual([
+      [300, 0],
+      [700, near(6)],
+      [1000, near(8)],
+    ]);
+    expect(read(639).at(-1)).toEqual([639, near(6)]);
+  });
+
   test('adds up, and what was read after the heat counts at its end', () => {
     const inputs = marked(
       [400, { type: 'volume-read', volumeMl: 4 }],
