@@ -42,11 +42,12 @@ export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
   );
   const isClosed = books.balance.ethanol.missingG !== null;
   const first = largestOf(doubts);
+  const shared = sharedWords(books.cuts.flatMap(({ booked }) => booked ?? []));
   return exercise({
     id: 'undergraduate-balance',
     level: 'undergraduate',
     title: 'Balance the ethanol, with its uncertainty',
-    question: `Work out the ethanol charged and collected in grams, the recovery, and its expanded uncertainty (k = 2, all readings independent). Which measurement would you improve first?${isClosed ? ' How many grams are missing?' : ''}`,
+    question: `Work out the ethanol charged and collected in grams, the recovery, and its expanded uncertainty (k = 2, ${shared.length === 0 ? 'all readings independent' : 'taking all readings as independent'}). Which measurement would you improve first?${isClosed ? ' How many grams are missing?' : ''}`,
     given: [
       ...[charge, ...cuts, ...others].map(({ given }) => given),
       'Masses and mass fractions ± U with k = 2.',
@@ -80,7 +81,8 @@ export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
       `Charged: ${product(charge)} = ${chargedG.toFixed(2)} g ethanol.`,
       `Collected: ${cuts.map(product).join(' + ')} = ${cutsG.toFixed(2)} g. Recovery: ${recovery.toFixed(1)} %.`,
       `Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = ${expanded.toFixed(1)} %. Largest part: ${first}.`,
-      `The tool rounds nothing on the way, and counts the error that readings of one instrument share: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
+      ...shared,
+      `The tool rounds nothing on the way: ${measuredWords(books.balance.ethanol.recoveryPercent, '%')}.`,
       isClosed
         ? `Missing: ${chargedG.toFixed(2)} − ${[cutsG, ...othersG].map((grams) => grams.toFixed(2)).join(' − ')} = ${missingG.toFixed(1)} g${holdUp === null ? `, what stayed ${settings.rig.plates === 0 ? 'on the glass' : 'in the column'} among it` : ''}. ${closureWords(books.balance.ethanol.closes)}`
         : residue === null
@@ -88,6 +90,19 @@ export function balanceEthanol({ books, settings }: RunStudy): Exercise | null {
           : `Cut ${books.unmeasuredCuts.join(', ')} was not measured, so closure cannot be judged, and the recovery is a least one.`,
     ],
     answerLines: 12,
+  });
+}
+
+/** One sentence for each instrument that more than one cut was read with. */
+function sharedWords(cuts: readonly BookedLiquid[]): readonly string[] {
+  const instruments = new Set(cuts.flatMap(({ instrument }) => instrument?.name ?? []));
+  return [...instruments].flatMap((instrument) => {
+    const names = cuts.flatMap((cut) => (cut.instrument?.name === instrument ? [cut.name] : []));
+    return names.length < 2
+      ? []
+      : [
+          `The strengths of ${names.join(', ')} hang on one and the same instrument (${instrument}), so they are not quite independent: what it is off by is in all of them, adds up before it is squared, and makes U larger.`,
+        ];
   });
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { balanceBatch } from '../../../shared-core/bookkeeping/balance-batch.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
-import { plainStudy } from './support/plain-study.ts';
+import { plainEntries, plainStudy } from './support/plain-study.ts';
 import { printedQuestion } from './support/printed-question.ts';
 
 const plain = plainStudy();
@@ -61,9 +62,37 @@ test('the ethanol is balanced with the masses and fractions as printed', () => {
     '> Charged: 245.6 × 9.64/100 = 23.68 g ethanol.',
     '> Collected: 16.58 × 85.66/100 + 13.64 × 52.09/100 = 21.31 g. Recovery: 90.0 %.',
     '> Relative uncertainties add as squares: U(R)/R = √Σ(U/value)², a cut’s weighted by its share of the ethanol: U = 4.9 %. Largest part: strength of charge or mass of cut 1.',
-    '> The tool rounds nothing on the way, and counts the error that readings of one instrument share: (90.0~±~4.9)~%.',
+    '> The tool rounds nothing on the way: (90.0~±~4.9)~%.',
     '> Missing: 23.68 − 21.31 − 0.79 = 1.6 g, what stayed in the column among it. The balance does not close: hold-up, evaporation or a misread value.',
   ]);
+});
+
+test('readings of one instrument are not told to be independent, and its part in U is named', () => {
+  const instrument = { name: 'Alcoholometer 70–100', standardUncertainty: 0.5 };
+  const about = (value: number, standardUncertainty: number) => ({ value, standardUncertainty });
+  const cut = (number: number, abv: number) => ({
+    number,
+    strength: {
+      by: 'alcoholometer' as const,
+      indicatedAbv: about(abv, 0.6),
+      temperatureC: about(20, 0.5),
+      instrument,
+    },
+  });
+  const study = plainStudy({}, { ...plainEntries, cuts: [cut(1, 90), cut(2, 75)] });
+  const question = exercisesOf(study, 'undergraduate').find(
+    ({ id }) => id === 'undergraduate-balance',
+  );
+  expect(question?.question).toContain('(k = 2, taking all readings as independent)');
+  expect(question?.working).toContain(
+    'The strengths of Cut 1, Cut 2 hang on one and the same instrument (Alcoholometer 70–100), so they are not quite independent: what it is off by is in all of them, adds up before it is squared, and makes U larger.',
+  );
+  const { recoveryPercent } = study.books.balance!.ethanol;
+  const apart = balanceBatch({
+    ...study.books,
+    cuts: study.books.cuts.map(({ booked }) => ({ ...booked!, instrument: null })),
+  }).ethanol.recoveryPercent;
+  expect(recoveryPercent.standardUncertainty).toBeGreaterThan(apart.standardUncertainty);
 });
 
 test('plates are counted on the diagram and by Fenske’s equation', () => {
