@@ -1,12 +1,5 @@
 import { useMemo } from 'react';
-import {
-  booksOfRun,
-  isBookMark,
-  type Mark,
-  type RunSummary,
-  say,
-  standingMarks,
-} from '#shared-core';
+import { booksOfRun, type Mark, type RunSummary, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { MeasureForm } from '../measure/index.ts';
 import { useBench } from '../parts/index.ts';
@@ -15,6 +8,7 @@ import { isViewer, mayCommand } from '../stores/index.ts';
 import { RunRemarks } from '../words/index.ts';
 import { BooksTables } from './books-tables.tsx';
 import { MeasurementList } from './measurement-list.tsx';
+import { measurementsIn } from './measurements-in.ts';
 import { receiverCount } from './receiver-count.ts';
 import { SugarForm } from './sugar-form.tsx';
 import { useLateMarks } from './use-late-marks.ts';
@@ -39,10 +33,7 @@ export function BooksOfRun({ film, summary, lateMarks, closeWords, onClose }: Bo
     () => booksOfRun({ settings, inputs: all, verdicts, endS }),
     [settings, all, verdicts, endS],
   );
-  const measured = useMemo(
-    () => standingMarks(all).filter(({ mark }) => isBookMark(mark) && mark.type !== 'proof-burned'),
-    [all],
-  );
+  const measured = useMemo(() => measurementsIn(all), [all]);
   const receivers = useMemo(() => receiverCount(inputs, endS), [inputs, endS]);
   return (
     <main className="place books" id="place">

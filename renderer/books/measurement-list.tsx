@@ -1,4 +1,4 @@
-import { type Mark, say } from '#shared-core';
+import { isBookMark, type Mark, say } from '#shared-core';
 import { Button } from '../design/index.ts';
 import { useWords } from '../words/index.ts';
 
@@ -10,7 +10,7 @@ interface MeasurementListProps {
   readonly onWithdraw: (markId: number) => Promise<unknown>;
 }
 
-/** Marks made of liquids, each with a way to take it back. */
+/** Marks made of liquids, those made after the run with a way to take them back: the log of a closed run is never added to. */
 export function MeasurementList(props: MeasurementListProps) {
   const { marks, whenNone, canAct, onlyWatches, onWithdraw } = props;
   const words = useWords();
@@ -20,7 +20,7 @@ export function MeasurementList(props: MeasurementListProps) {
       {marks.map(({ markId, mark }) => (
         <li key={markId}>
           <span className="number">{words.mark(mark)}</span>
-          {!onlyWatches && (
+          {!onlyWatches && isBookMark(mark) && (
             <Button
               weight="quiet"
               disabled={!canAct}
