@@ -6,13 +6,13 @@ type Answer<T> = Result<T, FileProblem>;
 /** A file open for adding at its end. Once closed it fails; closing it again does nothing. */
 export interface AppendFile {
   /**
-   * One write call; answers how many bytes the system took, which may be fewer than given.
-   * It does not wait: once it returns, the bytes survive the end of this process, though not yet a
-   * loss of power.
+   * Sends bytes on their way behind those before them; answers how many were taken, which may be fewer than given. It never waits: a disk,
+   * a virus scanner or a network drive may hold a write for a minute. Whether the bytes arrived, the next sync tells; they must not be changed until then.
    */
   write(bytes: Uint8Array): Answer<number>;
-  /** After it, the bytes written before it survive a loss of power too. */
+  /** After it, the bytes written before it survive the end of this process and a loss of power; fails where one of them was not taken. */
   sync(): Promise<Answer<void>>;
+  /** Once what was written is handed over. */
   close(): Promise<void>;
 }
 

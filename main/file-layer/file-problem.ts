@@ -2,7 +2,7 @@ import type { ServiceProblem } from '#shared-core';
 
 /** Why a file could not be read or written, as data. */
 export interface FileProblem {
-  readonly kind: 'full' | 'read-only' | 'missing' | 'exists' | 'failed';
+  readonly kind: 'full' | 'held' | 'read-only' | 'missing' | 'exists' | 'failed';
   readonly path: string;
   /** What the operating system said, for the log and for technicians. */
   readonly message: string;
@@ -35,6 +35,8 @@ export function serviceProblemOf({ kind, path, message }: FileProblem): ServiceP
   switch (kind) {
     case 'full':
       return { kind: 'disk-full', path };
+    case 'held':
+      return { kind: 'disk-held', path };
     case 'read-only':
       return { kind: 'folder-read-only', path };
     default:

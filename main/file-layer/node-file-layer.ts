@@ -1,4 +1,4 @@
-import { closeSync, constants, fdatasync, openSync, writeSync } from 'node:fs';
+import { close, constants, fdatasync, openSync, write } from 'node:fs';
 import { mkdir, mkdtemp, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,6 +11,8 @@ const { O_APPEND, O_CREAT, O_EXCL, O_RDONLY, O_WRONLY } = constants;
 /** Whoever puts a pipe where a file belongs would otherwise keep a thread, and so the end of the program, waiting for ever. */
 const O_NONBLOCK = constants.O_NONBLOCK ?? 0;
 const syncData = promisify(fdatasync);
+const closeFile = promisify(close);
+const writeSome = promisify(write);
 /** What pupils did is nobody else's to read on a shared computer; Windows keeps documents apart by itself. */
 const ownOnly = { folder: 0o700, file: 0o600 } as const;
 
@@ -89,28 +91,56 @@ function openForAppend(path: string, extraFlags: number): Result<AppendFile, Fil
 function appendFile(descriptor: number, path: string): AppendFile {
   // The system gives the number of a closed file to the next one that is opened.
   let isClosed = false;
+  /** Waits for the write under way; what comes meanwhile goes out together after it. */
+  let gathering: Uint8Array[] | null = null;
+  let handedOver = Promise.resolve();
+  let refused: FileProblem | null = null;
   const closed = (): Result<never, FileProblem> =>
     fail({ kind: 'failed', path, message: 'The file is closed.' });
+
+  async function handOver(pieces: readonly Uint8Array[]): Promise<void> {
+    // What follows a piece that was not taken would stand in the wrong place.
+    if (refused !== null) return;
+    const written = await attempt(path, () => writeWhole(descriptor, Buffer.concat(pieces)));
+    if (!written.ok) refused = written.error;
+  }
+
   return {
     write(bytes) {
       if (isClosed) return closed();
-      try {
-        return succeed(writeSync(descriptor, bytes));
-      } catch (error) {
-        return fail(fileProblem(error, path));
+      if (refused !== null) return fail(refused);
+      if (gathering === null) {
+        const pieces: Uint8Array[] = [];
+        gathering = pieces;
+        handedOver = handedOver.then(() => {
+          gathering = null;
+          return handOver(pieces);
+        });
       }
+      gathering.push(bytes);
+      return succeed(bytes.length);
     },
-    sync: async () => (isClosed ? closed() : attempt(path, () => syncData(descriptor))),
+    async sync() {
+      if (isClosed) return closed();
+      await handedOver;
+      return refused === null ? attempt(path, () => syncData(descriptor)) : fail(refused);
+    },
     async close() {
       if (isClosed) return;
       isClosed = true;
-      try {
-        closeSync(descriptor);
-      } catch {
-        // Nothing that was synced depends on it, and there is nobody to tell.
-      }
+      await handedOver;
+      // Nothing that was synced depends on it, and there is nobody to tell.
+      await attempt(path, () => closeFile(descriptor));
     },
   };
+}
+
+async function writeWhole(descriptor: number, bytes: Buffer): Promise<void> {
+  for (let done = 0; done < bytes.length; ) {
+    const { bytesWritten } = await writeSome(descriptor, bytes, done);
+    if (bytesWritten === 0) throw new Error(`Only ${done} of ${bytes.length} bytes were taken.`);
+    done += bytesWritten;
+  }
 }
 
 async function attempt<T>(path: string, act: () => Promise<T>): Promise<Result<T, FileProblem>> {

@@ -14,7 +14,7 @@ export interface SegmentStart {
   readonly pending: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
 }
 
-/** Starts a log file with its opening record; a file that can't be begun is taken away again. */
+/** Starts a log file with its opening record; one that can't be begun, as its first sync tells at the latest, is taken away again. */
 export function openSegment(start: SegmentStart): Result<LogWriter, FileProblem> {
   const { files, folder, opening, openingStamp, pending } = start;
   const file = path.join(folder, segmentFile(opening.kind === 'header' ? 1 : opening.segment));
@@ -25,21 +25,26 @@ export function openSegment(start: SegmentStart): Result<LogWriter, FileProblem>
   for (const { body, stamp } of pending) {
     if (written.ok) written = writer.write(body, stamp);
   }
-  if (written.ok) return succeed(syncingFolderOnce(writer, files, folder));
+  if (written.ok) return succeed(syncingFolderOnce(writer, files, file));
   void writer.close().then(() => files.remove(file));
   return written;
 }
 
-/** The first sync of a new file also makes its name survive. */
-function syncingFolderOnce(writer: LogWriter, files: FileLayer, folder: string): LogWriter {
+/** The first sync of a new file also makes its name survive; a file that nothing has arrived in goes when it is closed. */
+function syncingFolderOnce(writer: LogWriter, files: FileLayer, file: string): LogWriter {
   let isNamed = false;
   return {
     write: writer.write,
-    close: writer.close,
+    async close() {
+      await writer.close();
+      if (isNamed) return;
+      const arrived = await files.sizeBytes(file);
+      if (arrived.ok && arrived.value === 0) await files.remove(file);
+    },
     async sync() {
       const synced = await writer.sync();
       if (!synced.ok || isNamed) return synced;
-      const named = await files.syncFolder(folder);
+      const named = await files.syncFolder(path.dirname(file));
       isNamed = named.ok;
       return named;
     },

@@ -12,6 +12,8 @@ import { segmentFile } from './run-files.ts';
 const syncDelayS = 0.4;
 /** How long after a failure the disk is tried again [s]. */
 const retryDelayS = 2;
+/** A disk that sleeps wakes within some seconds: one that takes longer is told of; common practice, no source [s]. */
+const heldAfterS = 10;
 
 /**
  * What is safely on the disk: everything that has been recorded of the time before `savedToS`. It moves on only after a sync that
@@ -27,8 +29,8 @@ export interface RecorderStatus {
 
 export interface Recorder {
   /**
-   * Writes a record before it returns; `sync: 'now'` asks for the sync at once. After `close` it does
-   * nothing.
+   * Sends a record on its way to the disk before it returns, and waits for nothing; `sync: 'now'` asks for the sync at once. After
+   * `close` it does nothing.
    */
   append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void;
   status(): RecorderStatus;
@@ -160,6 +162,8 @@ function createRecorder(
   let lastTimeS = from.timeS;
   let savedToS = from.timeS;
   let problem: FileProblem | null = null;
+  /** The disk neither takes what was written nor refuses it. */
+  let held: FileProblem | null = null;
   let syncing: Promise<void> | null = null;
   let syncAgain = false;
   let cancelSyncTimer: (() => void) | null = null;
@@ -171,7 +175,12 @@ function createRecorder(
   function status(): RecorderStatus {
     const state = problem === null ? 'recording' : 'failed';
     const lostReadings = backlog.lost();
-    return { state, savedToS: Math.min(savedToS, backlog.fromS()), problem, lostReadings };
+    return {
+      state,
+      savedToS: Math.min(savedToS, backlog.fromS()),
+      problem: problem ?? held,
+      lostReadings,
+    };
   }
 
   function append(body: LogBody, timeS: number, sync: 'soon' | 'now'): void {
@@ -225,7 +234,13 @@ function createRecorder(
     const synced = writer;
     if (synced === null) return;
     const upTo = { seq: lastSeq, timeS: lastTimeS };
+    const cancelHeld = scheduler.after(heldAfterS, () => {
+      held = { kind: 'held', path: folder, message: `No answer for ${heldAfterS} s.` };
+      onStatus(status());
+    });
     const result = await synced.sync();
+    cancelHeld();
+    held = null;
     // Given up in the meantime: its records are already on their way into the next file.
     if (synced !== writer) return;
     if (!result.ok) {

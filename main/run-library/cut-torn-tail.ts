@@ -56,9 +56,12 @@ async function copyStretch(
       if (written.value !== piece.value.length || written.value === 0) {
         return fail({ kind: 'full', path: to, message: 'The torn end could not be kept.' });
       }
+      // A piece at a time is on its way to the disk.
+      const synced = await target.value.sync();
+      if (!synced.ok) return synced;
       done += written.value;
     }
-    return await target.value.sync();
+    return succeed(undefined);
   } finally {
     await target.value.close();
   }

@@ -47,6 +47,11 @@ export function problemWords(problem: ServiceProblem): string {
         'There is no room left at {path}. Free some space; everything saved so far stays.',
         { path: problem.path },
       );
+    case 'disk-held':
+      return say(
+        'The disk does not answer ({path}): what was heard last is only in memory so far. A virus scanner, or a drive that sleeps, may hold it. Leave the program open; it is saved as soon as the disk takes it.',
+        { path: problem.path },
+      );
     case 'folder-read-only':
       return say(
         '{path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.',

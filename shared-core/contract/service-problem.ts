@@ -22,6 +22,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('run-over'), runId: z.string() }),
   z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), ...worded }),
   z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
+  /** What was written is on its way, and nothing says that it arrived. */
+  z.strictObject({ kind: z.literal('disk-held'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
   /** Another running program has the folder: its runs are that one's to change. */

@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import { readFile, statfs } from 'node:fs/promises';
 import path from 'node:path';
+import process from 'node:process';
 import { expect, test } from 'vitest';
 import { nodeFileLayer } from '#main';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -56,6 +57,34 @@ test('a file is made once, and added to only where it is', async () => {
   await again.close();
   expect(await readFile(file, 'utf8')).toBe('one\ntwo\n');
 });
+
+test('a write waits for no disk: it is on its way once asked for, and there in order after the sync', async () => {
+  const file = path.join(await temporaryFolder(), 'run.jsonl');
+  const made = value(nodeFileLayer.createAppend(file));
+  const lines = Array.from({ length: 2000 }, (_, index) => `line ${index}\n`);
+  for (const line of lines.slice(0, 1000)) made.write(Buffer.from(line));
+  expect(statSync(file).size).toBe(0);
+  const synced = made.sync();
+  for (const line of lines.slice(1000)) made.write(Buffer.from(line));
+  expect(await synced).toEqual({ ok: true, value: undefined });
+  expect((await readFile(file, 'utf8')).startsWith(lines.slice(0, 1000).join(''))).toBe(true);
+  expect(await made.sync()).toEqual({ ok: true, value: undefined });
+  expect(await readFile(file, 'utf8')).toBe(lines.join(''));
+  await made.close();
+});
+
+test.skipIf(process.platform !== 'linux')(
+  'what the disk refused is told by the next sync and by every write after it, and nothing follows it',
+  async () => {
+    const full = value(nodeFileLayer.openAppend('/dev/full'));
+    const refused = { ok: false, error: { kind: 'full', path: '/dev/full' } };
+    expect(full.write(Buffer.from('one'))).toEqual({ ok: true, value: 3 });
+    expect(await full.sync()).toMatchObject(refused);
+    expect(full.write(Buffer.from('two'))).toMatchObject(refused);
+    expect(await full.sync()).toMatchObject(refused);
+    await full.close();
+  },
+);
 
 test('folders are made with those above them, claimed once, listed, and their names kept', async () => {
   const folder = await temporaryFolder();

@@ -121,6 +121,26 @@ describe('a run that cannot be begun', () => {
   });
 });
 
+test('a disk that neither takes nor refuses what was written is told of after ten seconds, and what it then takes is saved', async () => {
+  const { disk, recorder, pass, told } = await started();
+  let wakes: () => void = () => undefined;
+  disk.syncTakes = () =>
+    new Promise<undefined>((resolve) => {
+      wakes = () => resolve(undefined);
+    });
+  recorder.append(note(1), 1, 'now');
+  await pass(9);
+  recorder.append(note(9), 9, 'soon');
+  expect([recorder.status().problem, recorder.status().savedToS]).toEqual([null, 0]);
+  await pass(2);
+  const held = { kind: 'held', path: '/runs/one', message: 'No answer for 10 s.' };
+  expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 0, problem: held });
+  disk.syncTakes = async () => undefined;
+  wakes();
+  await pass(1);
+  expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 9, problem: null });
+});
+
 test('a run that cannot be gone on with is told why, and no file is left open', async () => {
   const end = { lastSegment: 3, seq: 9, timeS: 60, unsure: [] };
   const { disk, setup, take } = setUp();

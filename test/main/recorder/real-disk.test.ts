@@ -138,8 +138,9 @@ describe('on a real disk', () => {
         createAppend(target) {
           const file = nodeFileLayer.createAppend(target);
           if (!file.ok) return file;
-          const write = (bytes: Uint8Array) => (isFull ? full.value : file.value).write(bytes);
-          return { ok: true, value: { ...file.value, write } };
+          const now = () => (isFull ? full.value : file.value);
+          const write = (bytes: Uint8Array) => now().write(bytes);
+          return { ok: true, value: { ...file.value, write, sync: () => now().sync() } };
         },
       };
       const seen: RecorderStatus[] = [];

@@ -78,6 +78,8 @@ export const words: Readonly<Record<string, string>> = {
     'Dieser Versuch lässt sich nicht mehr fortsetzen. Er ist im Archiv, soweit er aufgezeichnet wurde; einen neuen unter „Vorbereiten“ starten.',
   'This run could not be read. {stopped} The file is left as it is.':
     'Dieser Versuch ließ sich nicht lesen. {stopped} Die Datei bleibt, wie sie ist.',
+  'The disk does not answer ({path}): what was heard last is only in memory so far. A virus scanner, or a drive that sleeps, may hold it. Leave the program open; it is saved as soon as the disk takes it.':
+    'Der Datenträger antwortet nicht ({path}): Was zuletzt gehört wurde, steht bisher nur im Arbeitsspeicher. Vielleicht hält ein Virenscanner es auf, oder ein Laufwerk schläft. Das Programm offen lassen; es wird gesichert, sobald der Datenträger es annimmt.',
   'There is no room left at {path}. Free some space; everything saved so far stays.':
     'Bei {path} ist kein Platz mehr. Platz schaffen; alles bisher Gespeicherte bleibt.',
   '{path} cannot be written to. Choose a folder of your own, or ask who looks after this computer.':
