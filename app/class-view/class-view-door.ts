@@ -1,6 +1,7 @@
 import { networkInterfaces } from 'node:os';
 import type { ClassViewDoor } from '#main';
 import type { RequestAnswer } from '#shared-core';
+import type { WindowFiles } from '../files/index.ts';
 import type { ServiceHandler } from '../service-handler.ts';
 import { newLessonCode } from './lesson-code.ts';
 import { localAddress } from './local-address.ts';
@@ -10,7 +11,7 @@ type ClassView = RequestAnswer<'class-view/status'>;
 
 export interface ClassViewParts {
   readonly services: ServiceHandler;
-  readonly windowFolder: string;
+  readonly windowFiles: WindowFiles;
   /** This computer in the local network; null without one. */
   readonly findHost?: () => string | null;
 }
@@ -20,7 +21,7 @@ const usualPort = 4870;
 
 /** Shut until somebody opens it; each opening has a code of its own, and the end of a run shuts it. */
 export function createClassViewDoor(parts: ClassViewParts): ClassViewDoor {
-  const { services, windowFolder, findHost = () => localAddress(networkInterfaces()) } = parts;
+  const { services, windowFiles, findHost = () => localAddress(networkInterfaces()) } = parts;
   let listener: ClassListener | null = null;
   let opening: Promise<ClassView> | null = null;
   let wasRecording = false;
@@ -43,7 +44,7 @@ export function createClassViewDoor(parts: ClassViewParts): ClassViewDoor {
     if (host === null) return { state: 'impossible', why: 'no-network' };
     listener = await openClassView({
       services,
-      windowFolder,
+      windowFiles,
       host,
       usualPort,
       code: newLessonCode(),

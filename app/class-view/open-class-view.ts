@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { wire } from '#shared-core';
-import { securityHeaders } from '../files/index.ts';
+import { securityHeaders, type WindowFiles } from '../files/index.ts';
 import { acceptSockets } from '../loopback/accept-sockets.ts';
 import { answerPage } from '../loopback/answer-page.ts';
 import type { ServiceHandler } from '../service-handler.ts';
@@ -19,7 +19,7 @@ export interface ClassListener {
 
 export interface ClassListenerDeps {
   readonly services: ServiceHandler;
-  readonly windowFolder: string;
+  readonly windowFiles: WindowFiles;
   /** Of this computer in the local network. */
   readonly host: string;
   /** Looked for first; the system chooses where it is taken. */
@@ -30,7 +30,7 @@ export interface ClassListenerDeps {
 
 /** Listens in the local network; null where the system does not allow it. */
 export async function openClassView(deps: ClassListenerDeps): Promise<ClassListener | null> {
-  const { host, code, nowMs, windowFolder } = deps;
+  const { host, code, nowMs, windowFiles } = deps;
   const server = createServer();
   server.maxConnections = classLimits.connections;
   server.headersTimeout = 5000;
@@ -54,7 +54,7 @@ export async function openClassView(deps: ClassListenerDeps): Promise<ClassListe
     if (!mayAsk()) return refuse(response, 503, 'Too many at once: try again in a moment.');
     const typed = /^\/([a-z0-9]{6})$/i.exec(request.url ?? '')?.[1];
     if (typed === undefined || request.headers.host !== ownName) {
-      void answerPage(request, response, { windowFolder, isOwnHost: (name) => name === ownName });
+      void answerPage(request, response, { windowFiles, isOwnHost: (name) => name === ownName });
     } else if (isCode(typed, callerOf(request))) {
       response.writeHead(303, { ...securityHeaders(null), Location: `/#token=${code}` }).end();
     } else {

@@ -18,6 +18,7 @@ import {
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { defaultRunsFolder } from '../default-runs-folder.ts';
+import { createWindowFiles } from '../files/index.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
 import { failedStartDeps, sayWhyNot } from './failed-start.ts';
@@ -36,7 +37,7 @@ import { utilitySideProcess } from './utility-side-process.ts';
 import { windowOptions } from './window-options.ts';
 
 const buildFolder = import.meta.dirname;
-const windowFolder = path.join(buildFolder, '..', 'renderer');
+const windowFiles = createWindowFiles(path.join(buildFolder, '..', 'renderer'));
 
 app.enableSandbox();
 protocol.registerSchemesAsPrivileged([
@@ -60,7 +61,7 @@ async function openApp(): Promise<void> {
   });
   const isRecording = () => session.recordingStatus().state !== 'idle';
 
-  protocol.handle(appScheme, (request) => answerAppRequest(request, windowFolder));
+  protocol.handle(appScheme, (request) => answerAppRequest(request, windowFiles));
   setupPermissions(electronSession.defaultSession);
   app.on('web-contents-created', (_event, contents) => setupNavigation(contents));
   Menu.setApplicationMenu(
@@ -84,7 +85,7 @@ async function openApp(): Promise<void> {
   });
   // Without the window that commands there is nothing to watch for.
   window.on('closed', () => secondScreen.current()?.close());
-  const classView = createClassViewDoor({ services: session, windowFolder });
+  const classView = createClassViewDoor({ services: session, windowFiles });
   setupIpc({ ipcMain, services: session, window, secondScreen, classView });
   setupReload({
     contents: window.webContents,

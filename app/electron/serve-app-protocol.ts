@@ -1,14 +1,14 @@
-import { readWindowFile, securityHeaders, type WindowFileProblem } from '../files/index.ts';
+import { securityHeaders, type WindowFileProblem, type WindowFiles } from '../files/index.ts';
 import { appHost, appScheme, isAppAddress } from './app-address.ts';
 
 /** Answers an `app://` request with a file of the built window, or with a refusal. */
 export async function answerAppRequest(
   request: { readonly url: string; readonly method: string },
-  windowFolder: string,
+  windowFiles: WindowFiles,
 ): Promise<Response> {
   if (!isAppAddress(request.url)) return refusal(403);
   if (request.method !== 'GET') return refusal(405);
-  const found = await readWindowFile(windowFolder, rawPath(request.url));
+  const found = await windowFiles.read(rawPath(request.url));
   if (!found.ok) return refusal(statuses[found.error.kind]);
   return new Response(found.value.content, {
     headers: { ...securityHeaders(null), 'Content-Type': found.value.mediaType },

@@ -1,9 +1,9 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { assertNever } from '#shared-core';
-import { readWindowFile, securityHeaders, type WindowFileProblem } from '../files/index.ts';
+import { securityHeaders, type WindowFileProblem, type WindowFiles } from '../files/index.ts';
 
 export interface PageDeps {
-  readonly windowFolder: string;
+  readonly windowFiles: WindowFiles;
   /** Whether a `Host` header names this server. */
   readonly isOwnHost: (host: string | undefined) => boolean;
 }
@@ -12,7 +12,7 @@ export interface PageDeps {
 export async function answerPage(
   request: IncomingMessage,
   response: ServerResponse,
-  { windowFolder, isOwnHost }: PageDeps,
+  { windowFiles, isOwnHost }: PageDeps,
 ): Promise<void> {
   const { host } = request.headers;
   const refuse = (status: number, sentence: string) => {
@@ -26,7 +26,7 @@ export async function answerPage(
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     return refuse(405, 'Only pages can be asked for here.');
   }
-  const found = await readWindowFile(windowFolder, addressPath(request.url ?? '/'));
+  const found = await windowFiles.read(addressPath(request.url ?? '/'));
   if (!found.ok) return refuse(statusOf(found.error), 'There is no such page here.');
   response.writeHead(200, {
     ...securityHeaders(`ws://${host}`),

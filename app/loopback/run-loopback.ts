@@ -5,6 +5,7 @@ import { forkDesk, forkProbeWorker } from '#main';
 import { assertNever } from '#shared-core';
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
+import { createWindowFiles } from '../files/index.ts';
 import { doorFileIn, readDoorFile, removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
 import { isDoorOpen } from './is-door-open.ts';
@@ -38,11 +39,12 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
     startWorker: () => forkProbeWorker(run.probeProgram),
     startDesk: () => forkDesk(run.deskProgram),
   });
-  const classView = createClassViewDoor({ services: session, windowFolder: run.windowFolder });
+  const windowFiles = createWindowFiles(run.windowFolder);
+  const classView = createClassViewDoor({ services: session, windowFiles });
   const started = await startLoopback({
     services: session,
     classView,
-    windowFolder: run.windowFolder,
+    windowFiles,
     port: run.port,
     randomToken: () => randomBytes(24).toString('base64url'),
   });

@@ -1,7 +1,7 @@
 import type { WebSocket } from 'ws';
 import type { z } from 'zod';
 import type { Asker, ClassViewDoor } from '#main';
-import { type EventName, events, type ServiceProblem, wire } from '#shared-core';
+import { type EventName, events, requests, type ServiceProblem, wire } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
 import type { Access, Admission } from './access.ts';
 import { parseHello, parseRequest } from './parse-message.ts';
@@ -10,6 +10,10 @@ import { windowLimits } from './window-limits.ts';
 
 /** Close codes of RFC 6455: 1003 the data is of a kind we cannot accept, 1008 policy. */
 const closeCodes = { unreadable: 1003, policy: 1008 } as const;
+
+const acts: ReadonlySet<string> = new Set(
+  Object.entries(requests).flatMap(([name, { commands }]) => (commands ? [name] : [])),
+);
 
 export interface SocketWindow {
   readonly mayCommand: boolean;
@@ -64,14 +68,12 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     });
   }
 
-  async function answer(text: string, asker: Asker): Promise<void> {
-    const request = parseRequest(text);
-    if (request === null) {
-      socket.close(closeCodes.unreadable, 'not a request');
-      return;
-    }
-    const { id, name, body } = request;
-    if (text.length > windowLimits.requestCharacters && name !== 'imports/add') {
+  async function answer(
+    { id, name, body }: z.infer<typeof wire.request>,
+    characters: number,
+    asker: Asker,
+  ): Promise<void> {
+    if (characters > windowLimits.requestCharacters && name !== 'imports/add') {
       const error = { kind: 'request-invalid', message: 'it is too long' } as const;
       await send({ type: 'answer', id, result: { ok: false, error } });
       return;
@@ -85,13 +87,25 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
   const queue = createRequestQueue({
     limits: windowLimits,
     nowMs: () => performance.now(),
-    work: async (text) => {
-      // Asked when its turn comes: the window may have been demoted meanwhile.
-      if (admission !== null) await answer(text, askerOf(admission, deps));
-    },
     pause: () => socket.pause(),
     resume: () => socket.resume(),
   });
+
+  function take(text: string): void {
+    const request = parseRequest(text);
+    if (request === null) {
+      socket.close(closeCodes.unreadable, 'not a request');
+      return;
+    }
+    queue.add({
+      lane: acts.has(request.name) ? 'acts' : 'reads',
+      characters: text.length,
+      // Asked when its turn comes: the window may have been demoted meanwhile.
+      work: async () => {
+        if (admission !== null) await answer(request, text.length, askerOf(admission, deps));
+      },
+    });
+  }
 
   socket.on('message', (data, isBinary) => {
     if (isBinary) {
@@ -101,7 +115,7 @@ export function attachSocketWindow(socket: WebSocket, deps: SocketWindowDeps): v
     const text = data.toString();
     if (admission !== null) {
       access.heardFrom(admission.secret);
-      queue.add(text);
+      take(text);
       return;
     }
     const accepted = access.admit(parseHello(text)?.token ?? '');

@@ -2,6 +2,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { ClassViewDoor } from '#main';
 import { fail, type Result, succeed } from '#shared-core';
+import type { WindowFiles } from '../files/index.ts';
 import type { ServiceHandler } from '../service-handler.ts';
 import { acceptSockets } from './accept-sockets.ts';
 import { createAccess } from './access.ts';
@@ -15,7 +16,7 @@ export interface LoopbackDeps {
   readonly services: ServiceHandler;
   readonly classView?: ClassViewDoor;
   /** The built window. */
-  readonly windowFolder: string;
+  readonly windowFiles: WindowFiles;
   /** 0 lets the system choose. */
   readonly port: number;
   readonly randomToken: () => string;
@@ -54,7 +55,7 @@ export async function startLoopback(
       void answerDoor(request, response, { port, isDoorKey: access.isDoorKey, issueUrl });
     } else {
       void answerPage(request, response, {
-        windowFolder: deps.windowFolder,
+        windowFiles: deps.windowFiles,
         isOwnHost: (host) => isOwnHost(host, port),
       });
     }

@@ -16,8 +16,10 @@ export const windowLimits = {
   strangers: 4,
   /** Connections for pages and sockets together. */
   connections: 64,
-  /** Requests being worked on, or answered but not yet taken. */
+  /** Requests being worked on, or answered but not yet taken: of those that change something, and of the others. */
   inFlight: 8,
+  /** Requests that wait until then, in characters: as much as one message may hold. */
+  waitingCharacters: 1024 * 1024,
   /** Requests a second over some time, and at once. */
   perS: 60,
   burst: 120,

@@ -13,6 +13,7 @@ import { type AppendFile, type FileLayer, forkDesk, forkProbeWorker, nodeFileLay
 import { defaultRunSettings, type Result, serialSourceSchema, succeed } from '#shared-core';
 import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
+import { createWindowFiles } from '../../app/files/index.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
 import { watchLongestPiece } from '../gaps/longest-piece.ts';
 import { childrenOf, residentBytesOf } from '../measuring/process-cost.ts';
@@ -47,6 +48,7 @@ function withSlowSync<E>(opened: Result<AppendFile, E>): Result<AppendFile, E> {
 
 mkdirSync(windowFolder);
 writeFileSync(path.join(windowFolder, 'index.html'), '<p>window</p>');
+const windowFiles = createWindowFiles(windowFolder);
 const session = await composeServices({
   shell: 'loopback',
   version: '0.1.0',
@@ -61,7 +63,7 @@ const session = await composeServices({
 });
 const loopback = await startLoopback({
   services: session,
-  windowFolder,
+  windowFiles,
   port: 0,
   randomToken: () => randomBytes(24).toString('base64url'),
 });
@@ -98,7 +100,7 @@ const { port, viewerUrl } = loopback.value;
 // Callers of this computer come from as many addresses as they like, so its own stands for the local network.
 const classView = createClassViewDoor({
   services: session,
-  windowFolder,
+  windowFiles,
   findHost: () => '127.0.0.1',
 });
 const opened = await classView.open();

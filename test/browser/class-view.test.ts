@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { forkDesk, forkProbeWorker } from '#main';
 import { createClassViewDoor } from '../../app/class-view/index.ts';
 import { composeServices } from '../../app/compose-services.ts';
+import { createWindowFiles } from '../../app/files/index.ts';
 import { startLoopback } from '../../app/loopback/start-loopback.ts';
 import { buildIfStale } from '../../scripts/building/build-if-stale.ts';
 import { windowFolder, windowTarget } from '../../scripts/building/build-targets.ts';
@@ -30,12 +31,13 @@ beforeAll(async () => {
     startDesk: () => forkDesk(),
   });
   toClose.push(() => services.close());
-  const classView = createClassViewDoor({ services, windowFolder, findHost: () => host });
+  const windowFiles = createWindowFiles(windowFolder);
+  const classView = createClassViewDoor({ services, windowFiles, findHost: () => host });
   toClose.push(() => classView.shut());
   const loopback = await startLoopback({
     services,
     classView,
-    windowFolder,
+    windowFiles,
     port: 0,
     randomToken: () => randomBytes(24).toString('base64url'),
   });

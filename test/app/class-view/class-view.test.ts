@@ -5,6 +5,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { WebSocket } from 'ws';
 import { defaultRunSettings, type RequestAnswer, type RequestName, requests } from '#shared-core';
 import { createClassViewDoor } from '../../../app/class-view/index.ts';
+import { createWindowFiles } from '../../../app/files/index.ts';
 import { until } from '../../main/probe/support/until.ts';
 import { ask, setUpSession } from '../../main/support/session-bench.ts';
 import { temporaryFolder } from '../../main/support/temporary-folder.ts';
@@ -35,7 +36,11 @@ async function openLesson() {
   const { session, time } = await setUpSession();
   const { runId } = await ask(session, 'run/start', { settings: named });
   await ask(session, 'run/mark', { mark: { type: 'note', text: 'Somebody broke a flask' } });
-  const door = createClassViewDoor({ services: session, windowFolder, findHost: () => host });
+  const door = createClassViewDoor({
+    services: session,
+    windowFiles: createWindowFiles(windowFolder),
+    findHost: () => host,
+  });
   onTestFinished(async () => {
     await door.shut();
   });
@@ -89,7 +94,7 @@ function look(address: URL, token: string, origin = address.origin) {
 
 test('it is shut until somebody opens it, and says plainly where there is no network', async () => {
   const { session } = await setUpSession();
-  const parts = { services: session, windowFolder: '.' };
+  const parts = { services: session, windowFiles: createWindowFiles('.') };
   const door = createClassViewDoor({ ...parts, findHost: () => null });
   expect([door.status(), await door.open()]).toEqual([
     { state: 'shut' },

@@ -2,10 +2,12 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { answerAppRequest } from '../../../app/electron/serve-app-protocol.ts';
+import { answerAppRequest as answerFrom } from '../../../app/electron/serve-app-protocol.ts';
+import { createWindowFiles } from '../../../app/files/index.ts';
 
 let base: string;
 let folder: string;
+let answerAppRequest: (request: { url: string; method: string }) => Promise<Response>;
 
 beforeAll(() => {
   base = mkdtempSync(path.join(tmpdir(), 'protocol-'));
@@ -14,14 +16,12 @@ beforeAll(() => {
   writeFileSync(path.join(folder, 'index.html'), '<p>window</p>');
   writeFileSync(path.join(base, 'secret.txt'), 'secret');
   symlinkSync(path.join(base, 'secret.txt'), path.join(folder, 'link.txt'));
+  answerAppRequest = (request) => answerFrom(request, createWindowFiles(folder));
 });
 afterAll(() => rmSync(base, { recursive: true }));
 
 test('a page is served with a policy that allows no connection at all', async () => {
-  const response = await answerAppRequest(
-    { url: 'app://window/index.html?x#y', method: 'GET' },
-    folder,
-  );
+  const response = await answerAppRequest({ url: 'app://window/index.html?x#y', method: 'GET' });
   expect({
     status: response.status,
     type: response.headers.get('content-type'),
@@ -47,14 +47,11 @@ test.each([
   ['app://other/index.html', 403],
   ['https://window/index.html', 403],
 ])('%s is refused with %d and no content', async (url, status) => {
-  const response = await answerAppRequest({ url, method: 'GET' }, folder);
+  const response = await answerAppRequest({ url, method: 'GET' });
   expect([response.status, await response.text()]).toEqual([status, '']);
 });
 
 test('only GET is answered', async () => {
-  const response = await answerAppRequest(
-    { url: 'app://window/index.html', method: 'POST' },
-    folder,
-  );
+  const response = await answerAppRequest({ url: 'app://window/index.html', method: 'POST' });
   expect(response.status).toBe(405);
 });

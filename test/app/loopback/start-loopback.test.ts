@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { WebSocket } from 'ws';
+import { createWindowFiles } from '../../../app/files/index.ts';
 import { isDoorOpen } from '../../../app/loopback/is-door-open.ts';
 import { type Loopback, startLoopback } from '../../../app/loopback/start-loopback.ts';
 import type { ServiceHandler } from '../../../app/service-handler.ts';
@@ -42,7 +43,7 @@ beforeEach(async () => {
   let count = 0;
   const started = await startLoopback({
     services: echo.services,
-    windowFolder: folder,
+    windowFiles: createWindowFiles(folder),
     port: 0,
     randomToken: () => `token-${++count}`,
   });
@@ -364,6 +365,11 @@ test('a port that is taken is an answer, not a crash', async () => {
   const { services } = echo;
   const { port } = loopback;
   expect(
-    await startLoopback({ services, windowFolder: folder, port, randomToken: () => 'token' }),
+    await startLoopback({
+      services,
+      windowFiles: createWindowFiles(folder),
+      port,
+      randomToken: () => 'token',
+    }),
   ).toEqual({ ok: false, error: { kind: 'port-taken', port } });
 });
