@@ -89,7 +89,8 @@ export interface LiveRun {
   page(fromIndex: number): RequestAnswer<'runs/read'>;
   conclusions(): RecordedConclusions;
   unsaved(): readonly PendingRecord[];
-  stop(): Promise<Result<void, FileProblem>>;
+  /** Ends the run; `onEnd` is told when that was, before the disk is waited for. */
+  stop(onEnd: (endS: number) => void): Promise<Result<void, FileProblem>>;
 }
 
 export function startLiveRun(setup: LiveRunSetup): LiveRun {
@@ -309,7 +310,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
     },
     conclusions: memory.conclusions,
     unsaved: recorder.unsaved,
-    async stop() {
+    async stop(onEnd) {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.
       endsAtS = clock.monotonicS();
       await new Promise<void>((resolve) => inTurn(endsAtS, resolve));
@@ -320,6 +321,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       inputsPace.flush();
       snapshotPace.request();
       snapshotPace.flush();
+      onEnd(endS);
       return recorder.close({ timeS: endS });
     },
   };

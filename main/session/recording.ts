@@ -71,11 +71,13 @@ interface Running {
   readonly header: LogHeader;
   readonly run: LiveRun;
   readonly stopTimers: () => void;
+  /** When it ended [s]; null while it goes on. */
+  readonly endedS: number | null;
 }
 
 /** A stop that is under way or done: whoever else asks for it gets the same answer. */
 interface Stopping {
-  readonly running: Running;
+  readonly runId: string;
   readonly answer: Promise<Result<{ runId: string }, ServiceProblem>>;
 }
 
@@ -96,7 +98,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     if (running === null || recorder === null) {
       return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
     }
-    const { runId, header } = running;
+    const { runId, header, endedS } = running;
     const { state, savedToS, problem, lostReadings } = recorder.status();
     const warning: ServiceProblem | null = spaceIsLow
       ? { kind: 'disk-full', path: runsFolder }
@@ -106,6 +108,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       runId,
       startedAtIso: header.startedAtIso,
       savedToS,
+      ...(endedS !== null && { endedS }),
       problem: problem === null ? warning : serviceProblemOf(problem),
       ...(adviceStopped !== null && { adviceStopped }),
       ...(lostReadings > 0 && { lostReadings }),
@@ -245,6 +248,7 @@ export function createRecording(setup: RecordingSetup): Recording {
       stopTimers: () => {
         for (const stopTimer of timers) stopTimer();
       },
+      endedS: null,
     };
     tellStatus();
     void checkSpace();
@@ -253,14 +257,18 @@ export function createRecording(setup: RecordingSetup): Recording {
 
   async function stop(): Promise<Result<{ runId: string }, ServiceProblem>> {
     if (running === null) return fail({ kind: 'not-recording' });
-    if (stopping?.running !== running) stopping = { running, answer: stopRun(running) };
+    const { runId } = running;
+    if (stopping?.runId !== runId) stopping = { runId, answer: stopRun(running) };
     return stopping.answer;
   }
 
   async function stopRun(ending: Running): Promise<Result<{ runId: string }, ServiceProblem>> {
     const { runId, run, stopTimers } = ending;
     stopTimers();
-    const stopped = await run.stop();
+    const stopped = await run.stop((endedS) => {
+      running = { ...ending, endedS };
+      tellStatus();
+    });
     running = null;
     if (ending.header.source?.kind === 'demo') await setup.letGoOfStill();
     tellStatus();

@@ -47,7 +47,7 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
 
   const onRecording = (recording: EventBody<'recording'>) => {
     bench.getState().dispatch({ type: 'recording', recording });
-    const { runId } = recording;
+    const { runId, endedS } = recording;
     const { view, dispatch } = live.getState();
     const hasMissed = mayHaveMissed;
     mayHaveMissed = false;
@@ -55,8 +55,11 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
       if (view?.runId === runId && view.endedS === null) {
         // What is told next would show the gap; but a probe that has fallen silent has nothing to tell.
         if (hasMissed) catchUp.read(runId);
+        // It is over; what was heard last is still on its way to the disk.
+        if (endedS !== undefined) dispatch({ type: 'ended', runId, timeS: endedS });
         return;
       }
+      if (view?.runId === runId && endedS !== undefined) return;
       dispatch({ type: 'closed' });
       return catchUp.read(runId);
     }

@@ -4,7 +4,7 @@ import { Button } from '../design/index.ts';
 import { ForTheClass } from '../lesson-script/index.ts';
 import { goTo, useBench, useLiveView } from '../parts/index.ts';
 import { Invitation } from '../prepare/index.ts';
-import { isRunUnderWay, isViewer, mayCommand } from '../stores/index.ts';
+import { isRunUnderWay, isViewer, mayCommand, type RunView } from '../stores/index.ts';
 import { useKeptWarm } from '../warmth/index.ts';
 import { ClassroomView } from './classroom-view.tsx';
 import { FermentScreen } from './ferment-screen.tsx';
@@ -23,6 +23,9 @@ export function WatchPlace() {
   const onlyWatches = useBench(isViewer);
   const isKnown = useBench(({ recording }) => recording !== null);
   const isUnderWay = useBench(isRunUnderWay);
+  const isSaving = useBench(
+    ({ recording }) => recording?.runId != null && recording.runId === view?.runId,
+  );
   const isFermentKept = useKeptWarm() !== null;
   const [isStopping, setStopping] = useState(false);
   const [chosen, setClassroom] = useState<boolean | null>(null);
@@ -62,6 +65,7 @@ export function WatchPlace() {
   }
   const isRunning = view.endedS === null;
   if (isClassroom) return <ClassroomView view={view} onClose={closeClassroom} />;
+  if (!isRunning && isSaving) return <StillSaving view={view}>{classroomButton}</StillSaving>;
   if (!isRunning) return <WatchEnded key={view.runId} view={view} stripExtra={classroomButton} />;
   return (
     <main className="watch" id="place">
@@ -82,6 +86,20 @@ export function WatchPlace() {
         </div>
       </div>
       {isStopping && <StopDialog view={view} onClose={() => setStopping(false)} />}
+    </main>
+  );
+}
+
+/** A run that is over, on a disk that has not taken all of it yet. */
+function StillSaving({ view, children }: { readonly view: RunView; readonly children: ReactNode }) {
+  return (
+    <main className="watch" id="place">
+      <WatchRun view={view} stripExtra={children} />
+      <div className="watch-foot">
+        <p className="watch-ended" role="status">
+          {say('What was heard last is still being saved. Leave the program open.')}
+        </p>
+      </div>
     </main>
   );
 }

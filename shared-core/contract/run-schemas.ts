@@ -62,6 +62,8 @@ export const recordingStatusSchema = z.strictObject({
   runId: z.string().nullable(),
   startedAtIso: z.string().nullable(),
   savedToS: z.number().nullable(),
+  /** When the run ended, while what was heard last is still on its way to the disk; absent before, and with the run when all is saved. */
+  endedS: z.number().optional(),
   /** Why it failed, or what endangers it while it goes on. */
   problem: serviceProblemSchema.nullable(),
   /** What made the monitor fail: recording goes on, advice has stopped. Absent while it works. */

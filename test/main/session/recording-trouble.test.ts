@@ -164,3 +164,48 @@ test('a sync that takes five seconds moves no moment, makes no sleep and costs n
   const log = await readFile(path.join(runsFolder, runId, 'run.jsonl'), 'latin1');
   expect(log).not.toContain('"kind":"clock"');
 });
+
+test('tells that a run is over before the disk has taken the rest of it, and answers the stop after that', async () => {
+  let wakes: (() => void) | null = null;
+  const sleeps = () => new Promise<void>((resolve) => (wakes = resolve));
+  let isAsleep = false;
+  const { session, time, sendSecond } = await setUp({
+    createAppend(target) {
+      const file = nodeFileLayer.createAppend(target);
+      if (!file.ok) return file;
+      return succeed({
+        ...file.value,
+        async sync() {
+          if (isAsleep) await sleeps();
+          return file.value.sync();
+        },
+      });
+    },
+  });
+  const runId = await start(session);
+  for (let second = 0; second < 3; second += 1) await sendSecond();
+  await time.pass(1);
+  isAsleep = true;
+  await sendSecond();
+  let isStopped = false;
+  const stopping = ask(session, 'run/stop', {}).then((answer) => {
+    isStopped = true;
+    return answer;
+  });
+  await expect
+    .poll(() => session.recordingStatus())
+    .toMatchObject({ runId, endedS: expect.any(Number) });
+  await time.pass(11);
+  expect(session.recordingStatus()).toMatchObject({
+    state: 'recording',
+    problem: { kind: 'disk-held' },
+  });
+  expect(isStopped).toBe(false);
+  isAsleep = false;
+  while (!isStopped) {
+    (wakes as (() => void) | null)?.();
+    await new Promise(setImmediate);
+  }
+  expect(await stopping).toEqual({ runId });
+  expect(session.recordingStatus()).toMatchObject({ state: 'idle', runId: null });
+});

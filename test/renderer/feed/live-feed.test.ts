@@ -258,6 +258,19 @@ describe('startLiveFeed', () => {
     stop();
   });
 
+  test('the view ends with the run, though a slow disk is still taking what was heard last', async () => {
+    const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
+    await settled();
+    const saving = { ...idle, state: 'recording', runId: 'r1', savedToS: 1, endedS: 7 } as const;
+    emit('recording', saving);
+    expect(live.getState().view?.endedS).toBe(7);
+    emit('recording', { ...saving, savedToS: 5 });
+    await settled();
+    emit('recording', idle);
+    expect(live.getState().view?.endedS).toBe(7);
+    stop();
+  });
+
   test('the view ends with the recording', async () => {
     const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();

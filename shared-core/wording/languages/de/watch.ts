@@ -133,6 +133,8 @@ export const watch: Readonly<Record<string, string>> = {
   'A number of millilitres, 0 or more.': 'Eine Zahl in Millilitern, 0 oder mehr.',
   'Classroom view': 'Klassenansicht',
   'This window only shows the run.': 'Dieses Fenster zeigt den Versuch nur.',
+  'What was heard last is still being saved. Leave the program open.':
+    'Was zuletzt gehört wurde, wird noch gesichert. Das Programm offen lassen.',
   'Stop …': 'Ende …',
   'Opening the run under way …': 'Der laufende Versuch wird geöffnet …',
   'Looking for a run …': 'Suche nach einem Versuch …',
