@@ -62,7 +62,12 @@ export function WatchRun({ view, aside, stripExtra }: WatchRunProps) {
             <Findings
               snapshot={snapshot}
               isPassed={!isJudged}
-              ahead={<LessonRows view={view} isLive={liveness === 'live'} />}
+              // Nothing is ahead of a run that is over.
+              ahead={
+                liveness === 'ended' ? null : (
+                  <LessonRows view={view} isLive={liveness === 'live'} />
+                )
+              }
             />
           )}
         </aside>
