@@ -18,6 +18,7 @@ import {
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { defaultRunsFolder } from '../default-runs-folder.ts';
+import { usualEndPatience } from '../end-patience.ts';
 import { createWindowFiles } from '../files/index.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
@@ -119,7 +120,7 @@ async function openApp(): Promise<void> {
     close: async () => {
       await Promise.all([classView.shut(), session.close()]);
     },
-    mostClosingMs: 4500,
+    patience: usualEndPatience,
   });
   app.on('second-instance', () => {
     if (window.isDestroyed()) return;

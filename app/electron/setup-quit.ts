@@ -1,4 +1,5 @@
 import type { App, BrowserWindow } from 'electron';
+import { type EndPatience, untilOutOfPatience } from '../end-patience.ts';
 
 export interface QuitDeps {
   readonly app: Pick<App, 'on' | 'quit' | 'exit'>;
@@ -8,8 +9,8 @@ export interface QuitDeps {
   /** Asks the person whether the run may end; never blocks. */
   readonly askToEnd: () => Promise<boolean>;
   readonly close: () => Promise<void>;
-  /** What does not close within this is left behind [ms]. */
-  readonly mostClosingMs: number;
+  /** How long what does not close is waited for. */
+  readonly patience: Pick<EndPatience, 'mostMs' | 'mostSavingMs'>;
 }
 
 /**
@@ -17,7 +18,7 @@ export interface QuitDeps {
  * nobody can see or stop is worse than one that goes on. While the end is under way, another wish to quit ends at once.
  */
 export function setupQuit(deps: QuitDeps): void {
-  const { app, window, isRecording, askToEnd, close, mostClosingMs } = deps;
+  const { app, window, isRecording, askToEnd, close, patience } = deps;
   let closing = false;
   let agreed = false;
   let asking = false;
@@ -54,7 +55,11 @@ export function setupQuit(deps: QuitDeps): void {
       return;
     }
     closing = true;
-    const patience = new Promise((resolve) => setTimeout(resolve, mostClosingMs));
-    void Promise.race([close(), patience]).finally(() => app.exit(0));
+    const isOutOfPatience = untilOutOfPatience({
+      ...patience,
+      isSaving: isRecording,
+      onSaving: () => {},
+    });
+    void Promise.race([close(), isOutOfPatience]).finally(() => app.exit(0));
   });
 }

@@ -2,9 +2,10 @@ import { randomBytes } from 'node:crypto';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { forkDesk, forkProbeWorker } from '#main';
-import { assertNever } from '#shared-core';
+import { assertNever, clockWords } from '#shared-core';
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
+import { untilOutOfPatience, usualEndPatience } from '../end-patience.ts';
 import { createWindowFiles } from '../files/index.ts';
 import { doorFileIn, readDoorFile, removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
@@ -26,9 +27,6 @@ export interface LoopbackRun {
   /** The built process that goes through whole runs, likewise. */
   readonly deskProgram?: URL;
 }
-
-/** Longest time that the end may take. */
-const mostStoppingMs = 4500;
 
 /** Runs the loopback shell until it is told to stop. True when it could start. */
 export async function runLoopback(run: LoopbackRun): Promise<boolean> {
@@ -74,8 +72,12 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   const letSleep = keepAwake(session, awakeCommand(process.platform));
   await toldToStop;
   console.log('Stopping …');
-  // Not a reason to stay, but what stays behind after it ends here.
-  setTimeout(endNow, mostStoppingMs).unref();
+  const isSaving = () => session.recordingStatus().state !== 'idle';
+  void untilOutOfPatience({
+    ...usualEndPatience,
+    isSaving,
+    onSaving: () => console.log(savingWords(session.recordingStatus().savedToS ?? 0)),
+  }).then(endNow);
   stopListening();
   letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
@@ -86,7 +88,12 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   return true;
 }
 
-/** A system call that never returns keeps even `process.exit` waiting. What was recorded is on the disk. */
+/** What of a run is waited for before the program ends, and what comes of not waiting. */
+function savingWords(savedToS: number): string {
+  return `The disk has taken the run only up to ${clockWords(savedToS)}. Waiting for the rest of it; Ctrl+C once more ends at once, and the rest is lost.`;
+}
+
+/** A system call that never returns keeps even `process.exit` waiting. */
 function endNow(): void {
   process.kill(process.pid, 'SIGKILL');
 }

@@ -25,7 +25,7 @@ function setUp({ isRecording = true, answer = true, closes = true } = {}) {
       calls.push('close');
       return closes ? Promise.resolve() : new Promise(() => {});
     },
-    mostClosingMs: 20,
+    patience: { mostMs: 20, mostSavingMs: 200 },
   });
   const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
   return { calls, window, app, settle };
@@ -65,6 +65,15 @@ test('without a run nobody is asked', async () => {
   wish(app, 'before-quit');
   await settle();
   expect(calls).toEqual(['close', 'exit']);
+});
+
+test('a run that its disk has not taken yet is waited for longer than anything else', async () => {
+  const { calls, window, settle } = setUp({ closes: false });
+  wish(window, 'close');
+  await settle();
+  await new Promise((resolve) => setTimeout(resolve, 60));
+  expect(calls).toEqual(['ask', 'quit', 'close']);
+  await expect.poll(() => calls).toEqual(['ask', 'quit', 'close', 'exit']);
 });
 
 test('what does not close in time is left behind, and a second wish to quit ends at once', async () => {
