@@ -18,6 +18,7 @@ import {
   mayCommand,
 } from '../../../renderer/stores/index.ts';
 import { plainSnapshot } from '../../support/plain-snapshot.ts';
+import { nothingRecorded } from '../support/nothing-recorded.ts';
 
 const reading = (timeS: number): RunInput => ({
   kind: 'reading',
@@ -43,14 +44,6 @@ const summary = {
   heatOffCalledS: null,
   damagedRecords: 0,
   unreadable: null,
-} as const;
-
-const idle = {
-  state: 'idle',
-  runId: null,
-  startedAtIso: null,
-  savedToS: null,
-  problem: null,
 } as const;
 
 function bench(
@@ -233,7 +226,7 @@ describe('startLiveFeed', () => {
     await settled();
     connection('lost');
     record.push(reading(6), reading(7));
-    answers['run/status'] = () => idle;
+    answers['run/status'] = () => nothingRecorded;
     connection('open');
     await settled();
     expect([times(), live.getState().view?.endedS]).toEqual([{ count: 8, drawn: 8 }, 10]);
@@ -261,12 +254,18 @@ describe('startLiveFeed', () => {
   test('the view ends with the run, though a slow disk is still taking what was heard last', async () => {
     const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
-    const saving = { ...idle, state: 'recording', runId: 'r1', savedToS: 1, endedS: 7 } as const;
+    const saving = {
+      ...nothingRecorded,
+      state: 'recording',
+      runId: 'r1',
+      savedToS: 1,
+      endedS: 7,
+    } as const;
     emit('recording', saving);
     expect(live.getState().view?.endedS).toBe(7);
     emit('recording', { ...saving, savedToS: 5 });
     await settled();
-    emit('recording', idle);
+    emit('recording', nothingRecorded);
     expect(live.getState().view?.endedS).toBe(7);
     stop();
   });
@@ -274,7 +273,7 @@ describe('startLiveFeed', () => {
   test('the view ends with the recording', async () => {
     const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
-    emit('recording', idle);
+    emit('recording', nothingRecorded);
     expect(live.getState().view?.endedS).toBe(1);
     stop();
   });

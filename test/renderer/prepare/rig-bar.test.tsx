@@ -13,6 +13,7 @@ import { KeepRig } from '../../../renderer/prepare/keep-rig.tsx';
 import { RigBar } from '../../../renderer/prepare/rig-bar.tsx';
 import { firstDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { FirstCautions } from '../../../renderer/window/first-cautions.tsx';
+import { nothingRecorded } from '../support/nothing-recorded.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { runUnderWay } from '../support/running-run.ts';
 
@@ -105,17 +106,9 @@ test('the rehearsal is explained until it was had once, then it is one line', ()
   expect(screen.getByRole('button', { name: 'Start the rehearsal' })).toBeTruthy();
 });
 
-const idle = {
-  state: 'idle',
-  runId: null,
-  startedAtIso: null,
-  savedToS: null,
-  problem: null,
-} as const;
-
 test('the cautions do not open again for a bench that has had a run, whatever the window’s address', () => {
   const openAt = (told: KnownRigs) => {
-    show(<FirstCautions />, told, (parts) => runUnderWay(parts, [], idle, false));
+    show(<FirstCautions />, told, (parts) => runUnderWay(parts, [], nothingRecorded, false));
     const isOpen = screen.queryByRole('dialog') !== null;
     cleanup();
     return isOpen;

@@ -4,6 +4,7 @@ import { afterEach, expect, test } from 'vitest';
 import type { EventBody } from '#shared-core';
 import type { WindowParts } from '../../../renderer/parts/index.ts';
 import { MainWindow } from '../../../renderer/window/index.ts';
+import { nothingRecorded } from '../support/nothing-recorded.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 import { runUnderWay } from '../support/running-run.ts';
 
@@ -13,14 +14,6 @@ afterEach(() => {
 });
 
 const newHere = { last: null, rigs: [], hasRehearsed: false };
-const idle = {
-  state: 'idle',
-  runId: null,
-  startedAtIso: null,
-  savedToS: null,
-  problem: null,
-} as const;
-
 /** Look back in a window at whose address nobody was before. */
 function open(rigs: typeof newHere | null, status?: EventBody<'recording'>) {
   window.location.hash = 'look-back';
@@ -34,7 +27,7 @@ function open(rigs: typeof newHere | null, status?: EventBody<'recording'>) {
 }
 
 test('the cautions open once by themselves, and not again once they were closed', () => {
-  const { preferences } = open(newHere, idle);
+  const { preferences } = open(newHere, nothingRecorded);
   expect(screen.getByRole('dialog').textContent).toContain('This program is no safety device.');
   fireEvent.click(screen.getByRole('button', { name: 'Go on' }));
   expect([screen.queryByRole('dialog'), preferences.getState().welcomed]).toEqual([null, true]);
@@ -44,6 +37,6 @@ test('nothing opens above a run under way, nor where nobody could look yet wheth
   open(newHere);
   expect(screen.queryByRole('dialog')).toBe(null);
   cleanup();
-  open(null, idle);
+  open(null, nothingRecorded);
   expect(screen.queryByRole('dialog')).toBe(null);
 });
