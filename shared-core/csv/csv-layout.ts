@@ -2,11 +2,19 @@ import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
 import { asGiven, worded } from '../wording/index.ts';
-import { type ColumnRole, columnRole, isClockFormat, type TwoPartClock } from './column-title.ts';
+import { type ColumnRole, columnRole, type TwoPartClock } from './column-title.ts';
 import { splitTime } from './finer-time.ts';
 import type { CsvRow } from './parse-csv.ts';
-import { type DateOrder, readTime } from './read-time.ts';
-import { decimalOfTable, findTimeColumn, rolesWithTime, secondsPerUnit } from './time-column.ts';
+import type { DateOrder } from './read-time.ts';
+import { countsRows, holdsNumbers, holdsWords, titlesAndData } from './table-beginning.ts';
+import {
+  decimalOfTable,
+  findTimeColumn,
+  isT,
+  lettered,
+  rolesWithTime,
+  secondsPerUnit,
+} from './time-column.ts';
 
 /** Which column holds what. */
 export interface CsvLayout {
@@ -49,15 +57,12 @@ export type LayoutProblem =
  * Finds the columns from the first rows of a file. By hand: a reader of CSV finds rows and types, but not which of five columns is
  * the still head's, and this layer imports no package but the schemas'.
  */
-export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutProblem> {
+export function detectLayout(
+  rows: readonly CsvRow[],
+  allRows: () => Iterable<CsvRow> = () => rows,
+): Result<CsvLayout, LayoutProblem> {
   if (rows.length === 0) return fail({ kind: 'empty' });
-  const firstData = rows.findIndex((row, index) => looksLikeData(row, rows[index + 1]));
-  const dataIndex = firstData === -1 ? rows.length : firstData;
-  const titleRow = titlesAbove(rows.slice(0, dataIndex));
-  const data = rows.slice(dataIndex);
-  // Rows may leave out the empty cells at their end: what begins later in the run is known by its title.
-  const width = Math.max(data[0]?.cells.length ?? 0, titleRow?.cells.length ?? 0);
-  const titles = Array.from({ length: width }, (_, column) => titleRow?.cells[column] ?? '');
+  const { titleRow, titles, data } = titlesAndData(rows);
   const byTitle = titles.map((title) => columnRole(title));
   const roles = rolesWithTime(titles, byTitle, data);
   const found = findTimeColumn(roles, data[0], titleRow === undefined);
@@ -71,6 +76,7 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
     data,
     timeColumn: found,
     perS: secondsPerUnit(roles[found], data, found),
+    allRows,
   });
   const volume = findVolumeColumn(roles, titles, data, timed === -1);
   const isByVolume = volume !== -1 && (timed === -1 || isLoneT(titles, roles, timed));
@@ -80,8 +86,9 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   const holding = roles.map((role, column) => {
     if (finerTimeColumns.includes(column)) return textColumn;
     // A second "t" beside the time is a temperature.
-    const isT = role.kind === 'time' && titles[column]?.trim().toLowerCase() === 't';
-    if (isT) return { kind: 'temperature', name: 't', unit: null } as const;
+    if (role.kind === 'time' && isT(titles[column])) return lettered;
+    // A column of the sensors' names has the title of a temperature.
+    if (role.kind === 'temperature' && holdsWords(data, column)) return textColumn;
     const isReading =
       holdsNumbers(data, column) && (column === timeColumn || !countsRows(data, column));
     return role.kind === 'other' && !isReading ? textColumn : role;
@@ -119,56 +126,6 @@ export function detectLayout(rows: readonly CsvRow[]): Result<CsvLayout, LayoutP
   });
 }
 
-/** A row with a time and another number; remarks such as "Rate, 10" have no such row below. */
-function looksLikeData(row: CsvRow, below: CsvRow | undefined): boolean {
-  const hasTime = row.cells.some((cell) => readTime(cell) !== undefined);
-  const numbers = row.cells.filter((cell) => isNumber(cell) || readTime(cell) !== undefined);
-  const isWhole = below === undefined || below.cells.length === row.cells.length;
-  return hasTime && numbers.length >= 2 && isWhole;
-}
-
-const isNumber = (cell: string) => readWireNumber(cell, true).kind === 'number';
-
-/** More of the column's cells hold numbers than hold text. */
-function holdsNumbers(data: readonly CsvRow[], column: number): boolean {
-  const filled = data.map(({ cells }) => cells[column] ?? '').filter((cell) => cell.trim() !== '');
-  return filled.filter(isNumber).length * 2 > filled.length;
-}
-
-/** The number of each row, one more than that above. */
-function countsRows(data: readonly CsvRow[], column: number): boolean {
-  const numbers = data.map(({ cells }) => Number(cells[column] || Number.NaN));
-  return (
-    numbers.length >= fewestCounted &&
-    numbers.every((number, at) => number === (numbers[0] ?? 0) + at && Number.isInteger(number))
-  );
-}
-
-/** Two or three readings may be whole numbers in a row by chance. */
-const fewestCounted = 5;
-
-const textColumn = { kind: 'text' } as const;
-
-/** The lowest row above the data without a number; titles may have a row of units under them. */
-function titlesAbove(above: readonly CsvRow[]): CsvRow | undefined {
-  const candidates = above
-    .filter(({ cells }) => cells.length >= 2)
-    .filter(({ cells }) => cells.every((cell) => readTime(cell) === undefined));
-  const last = candidates.at(-1);
-  const before = candidates.at(-2);
-  const isUnitsRow = last?.cells.every((cell) => cell.trim().length <= 4 || isClockFormat(cell));
-  if (last === undefined || before === undefined || !isUnitsRow) return last;
-  if (before.cells.length !== last.cells.length) return last;
-  // "Time","Head" over "s","°C" reads as "Time (s)","Head (°C)".
-  return {
-    line: last.line,
-    cells: before.cells.map((cell, column) => {
-      const unit = last.cells[column]?.trim().replace(/^[([]|[)\]]$/g, '') ?? '';
-      return unit === '' ? cell : `${cell} (${unit})`;
-    }),
-  };
-}
-
 /** The column whose title says a volume, and whose numbers never fall; where there is no time, any that says a volume: what is wrong with it is said of it then. */
 function findVolumeColumn(
   roles: readonly ColumnRole[],
@@ -195,7 +152,7 @@ function isLoneT(
 ): boolean {
   const isHot = ({ kind }: ColumnRole, column: number) =>
     column !== timeColumn && (kind === 'temperature' || isHead(roles[column]));
-  return titles[timeColumn]?.trim().toLowerCase() === 't' && !roles.some(isHot);
+  return isT(titles[timeColumn]) && !roles.some(isHot);
 }
 
 const isHead = (role: Holding | undefined) => role?.kind === 'channel' && role.channel === 'head';
@@ -223,6 +180,8 @@ export const byVolumeRemark = (title: string) =>
     'The table has no times; it is taken by the volume in "{title}". What needs a time (stages, calls, duration) is left out.',
     { title: title.trim().slice(0, 40) },
   );
+
+const textColumn = { kind: 'text' } as const;
 
 type Holding = ColumnRole | typeof textColumn;
 

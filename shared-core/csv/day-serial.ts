@@ -16,4 +16,19 @@ export const daySerials = {
     values.every(daySerials.isSerial) &&
     values.some((value) => !Number.isInteger(value)) &&
     values.every((value, at) => at === 0 || Math.abs(value - (values[at - 1] ?? value)) < 1 / 48),
+  /** Whether numbers without a unit are times of the day as its fraction: in seconds there would be thousands of readings in each. */
+  areFractions: (values: readonly number[]) => {
+    const stepS = Math.abs((values.at(-1) ?? 0) - (values[0] ?? 0)) / (values.length - 1);
+    return (
+      values.length >= fewestFractions &&
+      values.every((value) => value >= 0 && value < 1) &&
+      stepS > 0 &&
+      stepS < 1e-3
+    );
+  },
+  /** Whether the first of such numbers is a time of the day, not one since a beginning: after five in the morning, to the second. */
+  beginsWithinDay: (text: string, value: number) =>
+    value > 0.2 && value < 1 && /[.,]\d{6,}\s*$/.test(text),
 } as const;
+
+const fewestFractions = 10;

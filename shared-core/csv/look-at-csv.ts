@@ -1,8 +1,9 @@
 import type { CsvDialect } from './csv-dialect.ts';
 import { type CsvLayout, detectLayout } from './csv-layout.ts';
 import { detectDelimiter } from './detect-delimiter.ts';
-import { type CsvRow, parseCsv } from './parse-csv.ts';
+import type { CsvRow } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
+import { firstRows, tableRows } from './table-rows.ts';
 
 /** A file as its first rows show it. */
 export interface CsvLook {
@@ -13,8 +14,6 @@ export interface CsvLook {
   /** Rows before this line hold titles and remarks. */
   readonly firstDataLine: number;
 }
-
-const rowsLookedAt = 80;
 
 /**
  * The first rows of a file and what can be found out from them, for a person to put right: the rule of `readReadingsCsv`, except that
@@ -32,12 +31,9 @@ export function lookAtCsv(
   text: string,
   delimiter: CsvDialect['delimiter'] = detectDelimiter(text),
 ): CsvLook {
-  const rows: CsvRow[] = [];
-  for (const row of parseCsv(text, delimiter)) {
-    rows.push(row);
-    if (rows.length === rowsLookedAt) break;
-  }
-  const found = detectLayout(rows);
+  const allRows = tableRows(text, delimiter);
+  const rows = firstRows(allRows());
+  const found = detectLayout(rows, allRows);
   const layout = found.ok ? found.value : null;
   return { delimiter, rows, layout, firstDataLine: layout?.firstDataLine ?? firstDataLine(rows) };
 }

@@ -18,12 +18,13 @@ import {
 import { detectDelimiter } from './detect-delimiter.ts';
 import { withoutGroups } from './digit-groups.ts';
 import { createFahrenheitSuspicion, type FahrenheitSuspicion } from './fahrenheit-suspicion.ts';
-import { timeText } from './finer-time.ts';
 import { readMarkCell } from './mark-cell.ts';
-import { type CsvRow, parseCsv } from './parse-csv.ts';
+import type { CsvRow } from './parse-csv.ts';
 import { readTime } from './read-time.ts';
+import { rowTimes } from './row-times.ts';
+import { firstRows, tableRows } from './table-rows.ts';
 import { isNewestFirst } from './time-column.ts';
-import { createTimeReader, type FileBeginning } from './time-reader.ts';
+import type { FileBeginning } from './time-reader.ts';
 import { judgeTwoPartClock } from './two-part-clock.ts';
 import { type NotATotal, notATotal } from './volume-total.ts';
 
@@ -59,7 +60,6 @@ export interface ReadCsv extends CsvFacts {
   readonly inputs: readonly RunInput[];
 }
 
-const layoutRows = 80;
 /** Two days at ten a second. */
 const mostReadings = 2_000_000;
 /** Rows whose rejection is kept one by one; the others are counted. */
@@ -110,19 +110,20 @@ export function* readReadingsCsvInSteps(
 ): Generator<number, Result<CsvFacts, CsvProblem>> {
   if (text.slice(0, 4096).includes('\0')) return fail({ kind: 'not-text' });
   const delimiter = mapping?.delimiter ?? detectDelimiter(text);
-  const rows = firstRows(text, delimiter);
-  const layout = mapping === undefined ? detectLayout(rows) : mappedLayout(rows, mapping);
+  const allRows = tableRows(text, delimiter);
+  const rows = firstRows(allRows());
+  const layout = mapping === undefined ? detectLayout(rows, allRows) : mappedLayout(rows, mapping);
   if (!layout.ok) return layout;
   const [volume] = layout.value.channels;
   if (layout.value.timeColumn === null && volume !== undefined) {
-    const problem = notATotal(parseCsv(text, delimiter), layout.value.firstDataLine, volume);
+    const problem = notATotal(allRows(), layout.value.firstDataLine, volume);
     if (problem !== null) return fail(problem);
   }
   const isBackwards = beginsWithNewest(rows, layout.value);
-  const backwards = isBackwards ? [...parseCsv(text, delimiter)].reverse() : null;
-  const inOrder = () => backwards ?? parseCsv(text, delimiter);
+  const backwards = isBackwards ? [...allRows()].reverse() : null;
+  const inOrder = () => backwards ?? allRows();
   const { twoParts, remark } = twoPartsOf(inOrder(), layout.value);
-  const read = yield* readRows(inOrder(), layout.value, twoParts, keep);
+  const read = yield* readRows(inOrder, layout.value, twoParts, keep);
   if (read === 'too-many') return fail({ kind: 'too-many-readings', most: mostReadings });
   const remarks = [
     ...layout.value.remarks,
@@ -137,8 +138,6 @@ export function* readReadingsCsvInSteps(
     ? succeed({ ...facts, remarks })
     : fail({ kind: 'no-readings', rejectedRows: read.rejectedRows });
 }
-
-type Delimiter = ReturnType<typeof detectDelimiter>;
 
 /** What clock times of two parts are: as the title says, or by all of the file's times together. */
 function twoPartsOf(rows: Iterable<CsvRow>, layout: CsvLayout) {
@@ -173,17 +172,8 @@ function beginsWithNewest(
   return isNewestFirst(data.map(({ cells }) => cells[timeColumn] ?? ''));
 }
 
-function firstRows(text: string, delimiter: Delimiter): readonly CsvRow[] {
-  const rows: CsvRow[] = [];
-  for (const row of parseCsv(text, delimiter)) {
-    rows.push(row);
-    if (rows.length === layoutRows) break;
-  }
-  return rows;
-}
-
 function* readRows(
-  rows: Iterable<CsvRow>,
+  inOrder: () => Iterable<CsvRow>,
   layout: CsvLayout,
   twoParts: TwoPartClock,
   keep: (input: RunInput) => void,
@@ -191,9 +181,7 @@ function* readRows(
   let readings = 0;
   const rejectedRows: RejectedRow[] = [];
   const lateMarks: Mark[] = [];
-  const times = createTimeReader({ ...layout, twoParts });
-  const { timeColumn } = layout;
-  const written = timeColumn === null ? null : { ...layout, timeColumn };
+  const times = rowTimes(inOrder, layout, twoParts);
   const fahrenheit = createFahrenheitSuspicion();
   const screen = createPowerOnScreen();
   let notListed = { line: 0, count: 0 };
@@ -208,14 +196,14 @@ function* readRows(
     if (rejectedRows.length < mostRejected) rejectedRows.push({ line, reason });
     else notListed = { line, count: notListed.count + 1 };
   };
-  for (const row of rows) {
+  for (const row of inOrder()) {
     const { cells } = row;
     line = row.line;
     if (line < layout.firstDataLine) continue;
     rowsRead += 1;
     if (rowsRead % rowsAtOnce === 0) yield rowsRead;
     if (readings > mostReadings) return 'too-many';
-    const time = written === null ? succeed(0) : times.read(timeText(cells, written));
+    const time = times.read(cells);
     if (!time.ok) {
       reject(time.error);
       continue;
@@ -256,7 +244,11 @@ function* readRows(
     rejectedRows.push({ line: notListed.line, reason });
   }
   const remark = fahrenheit.remark();
-  const remarks = [...restartRemark(times.restarts()), ...(remark === null ? [] : [remark])];
+  const remarks = [
+    ...restartRemark(times.restarts()),
+    ...times.remarks,
+    ...(remark === null ? [] : [remark]),
+  ];
   const began = times.began();
   return { readings, endS, lateMarks, began, channels: layout.channels, rejectedRows, remarks };
 }

@@ -1,3 +1,5 @@
+import { usualSpelling } from './usual-spelling.ts';
+
 /** What a time cell holds. */
 export type TimeCell =
   /** A plain number, in the unit of its column. */
@@ -23,17 +25,18 @@ const numberPattern = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
 const clock = String.raw`(\d{1,3}):(\d{2})(?::(\d{2}(?:[.,]\d+|:\d{3})?))?(?:\s*([ap])\.?m\.?)?`;
 const clockPattern = new RegExp(`^${clock}$`, 'i');
 const twoPartPattern = /^(\d{1,3}):([0-5]\d)([.,]\d+)?$/;
+const zone = String.raw`\s*(Z|[+-]\d{2}:?\d{2})?`;
 const isoPattern = new RegExp(
-  String.raw`^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:T|\s+)${clock}\s*(Z|[+-]\d{2}:?\d{2})?$`,
+  String.raw`^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:T|\s+)${clock}${zone}$`,
   'i',
 );
 const dayPattern = new RegExp(
-  String.raw`^(\d{1,2})[-/.](\d{1,2})[-/.](\d{2}|\d{4}),?\s+${clock}$`,
+  String.raw`^(\d{1,2})[-/.](\d{1,2})[-/.](\d{2}|\d{4}),?\s+${clock}${zone}$`,
   'i',
 );
 const month = String.raw`(\p{L}{3,10})\.?`;
 const namedDayPattern = new RegExp(
-  String.raw`^(?:(\d{1,2})\.?[-/\s]\s*${month}|${month}\s+(\d{1,2}))[-/,\s]\s*(\d{4}),?\s+${clock}$`,
+  String.raw`^(?:(\d{1,2})\.?[-/\s]\s*${month}|${month}\s+(\d{1,2}))[-/,\s]\s*(\d{4}),?\s+${clock}${zone}$`,
   'iu',
 );
 /** Months by their first letters in English, German, French and Spanish. */
@@ -51,6 +54,8 @@ const monthNames = [
   /^nov/,
   /^de[cz]|^dic|^déc/,
 ] as const;
+/** As a table of a statistics program writes a time since the start. */
+const daysPattern = new RegExp(String.raw`^(\d{1,3})\s*(?:days?|d|tage?),?\s+${clock}$`, 'i');
 const amount = String.raw`(\d+(?:[.,]\d+)?)\s*`;
 const durationPattern = new RegExp(
   String.raw`^(?:${amount}(?:h|hrs?|hours?|std)\.?)?\s*(?:${amount}(?:m|min|mins|minutes?|minuten|['′])\.?)?\s*(?:${amount}(?:s|secs?|seconds?|sek|sekunden|["″]|''))?\.?$`,
@@ -70,6 +75,7 @@ const millisecondsPattern = new RegExp(`^${amount}ms$`, 'i');
  * readTime('01:02:03') // => { "kind": "clock", "valueS": 3723 }
  * readTime('02:03') // => { "kind": "two-part-clock", "first": 2, "second": 3 }
  * readTime('02:03.5') // => { "kind": "clock", "valueS": 123.5 }
+ * readTime('2h03') // => { "kind": "clock", "valueS": 7380 }
  * readTime('5 min 10 s') // => { "kind": "duration", "valueS": 310 }
  * readTime('1970-01-02 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  * readTime('02.01.1970 00:00:01') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
@@ -77,10 +83,11 @@ const millisecondsPattern = new RegExp(`^${amount}ms$`, 'i');
  * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  */
 export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell | undefined {
-  const trimmed = text.trim();
-  if (numberPattern.test(trimmed)) {
-    return { kind: 'number', value: Number(trimmed.replace(',', '.')) };
+  const written = text.trim();
+  if (numberPattern.test(written)) {
+    return { kind: 'number', value: Number(written.replace(',', '.')) };
   }
+  const trimmed = usualSpelling(written);
   const twoPart = twoPartPattern.exec(trimmed);
   if (twoPart !== null) {
     const [first, second] = [Number(twoPart[1]), Number(twoPart[2])];
@@ -105,7 +112,31 @@ export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell
   };
 }
 
+/** A time as a number that orders it among others of its column, and after which such a number begins anew where it is a time of the day. */
+export function momentOf(text: string): { value: number; begunAnewAt: number | null } | undefined {
+  const time = readTime(text);
+  switch (time?.kind) {
+    case undefined:
+      return undefined;
+    case 'number':
+      return { value: time.value, begunAnewAt: null };
+    case 'two-part-clock':
+      return { value: 60 * time.first + time.second, begunAnewAt: 24 * 60 };
+    case 'clock':
+      return { value: time.valueS, begunAnewAt: 86_400 };
+    case 'duration':
+    case 'stamp':
+      return { value: time.valueS, begunAnewAt: null };
+  }
+}
+
 function durationOf(text: string): TimeCell | undefined {
+  const days = daysPattern.exec(text);
+  if (days !== null) {
+    const withinS = clockS(days, 2);
+    if (withinS === undefined) return undefined;
+    return { kind: 'duration', valueS: 86_400 * Number(days[1]) + withinS };
+  }
   const number = (digits: string | undefined) => Number((digits ?? '0').replace(',', '.'));
   const milliseconds = millisecondsPattern.exec(text);
   if (milliseconds) return { kind: 'duration', valueS: number(milliseconds[1]) / 1000 };
@@ -134,7 +165,7 @@ function stampS(text: string, order: DateOrder): number | undefined {
   const [day, month] = isDayFirst ? [first, second] : [second, first];
   const days = dayS(year, Number(month), Number(day));
   const time = clockS(dated, 4);
-  return days === undefined || time === undefined ? undefined : days + time;
+  return days === undefined || time === undefined ? undefined : days + time - zoneS(dated[8]);
 }
 
 function namedStampS(text: string): number | undefined {
@@ -145,7 +176,7 @@ function namedStampS(text: string): number | undefined {
   const month = 1 + monthNames.findIndex((pattern) => pattern.test(name));
   const days = dayS(Number(year), month, Number(dayBefore ?? dayAfter));
   const time = clockS(dated, 6);
-  return days === undefined || time === undefined ? undefined : days + time;
+  return days === undefined || time === undefined ? undefined : days + time - zoneS(dated[10]);
 }
 
 function dayS(year: number, month: number, day: number): number | undefined {

@@ -2,7 +2,7 @@ import { readWireNumber } from '../frame/index.ts';
 import { bareTimeUnit, type ColumnRole } from './column-title.ts';
 import { daySerials } from './day-serial.ts';
 import type { CsvRow } from './parse-csv.ts';
-import { readTime, type TimeCell } from './read-time.ts';
+import { momentOf, readTime, type TimeCell } from './read-time.ts';
 import { isSinceEpoch } from './since-epoch.ts';
 
 /**
@@ -11,29 +11,32 @@ import { isSinceEpoch } from './since-epoch.ts';
  */
 export function rolesWithTime(
   titles: readonly string[],
-  roles: readonly ColumnRole[],
+  byTitle: readonly ColumnRole[],
   data: readonly CsvRow[],
 ): readonly ColumnRole[] {
-  const hasUnit = titles.some((title) => bareTimeUnit(title) !== null);
+  const bare = titles.map((title) => bareTimeUnit(title));
+  const moments = byTitle.map((_, column) => (holdsMoments(data, column) ? momentColumn : null));
+  const hasOther = bare.some((role) => role !== null) || moments.some((role) => role !== null);
+  // Beside "min" and "s", or beside dates and clock times, a "T" in plain numbers is the temperature.
+  const roles = byTitle.map((role, column) =>
+    hasOther && isT(titles[column]) && moments[column] === null ? lettered : role,
+  );
   const isTimed = roles.some(
-    ({ kind }, column) =>
-      (kind === 'time' || kind === 'date') &&
-      isReadable(data[0], column) &&
-      // Beside "min" and "s" a "T" is the temperature.
-      !(hasUnit && titles[column]?.trim().toLowerCase() === 't'),
+    ({ kind }, column) => (kind === 'time' || kind === 'date') && isReadable(data[0], column),
   );
   if (isTimed) return roles;
-  const timed = [
-    roles.map((_, column) => bareTimeUnit(titles[column] ?? '')),
-    roles.map((_, column) => (holdsMoments(data, column) ? momentColumn : null)),
-  ];
-  for (const found of timed) {
+  for (const found of [bare, moments]) {
     const column = found.findIndex((role, at) => role !== null && isReadable(data[0], at));
     const role = found[column];
     if (role) return roles.with(column, role);
   }
   return roles;
 }
+
+/** Whether a title is the one letter that stands for time and for temperature. */
+export const isT = (title: string | undefined) => title?.trim().toLowerCase() === 't';
+/** Such a column that is a temperature. */
+export const lettered = { kind: 'temperature', name: 't', unit: null } as const;
 
 const momentColumn = { kind: 'time', perS: null } as const;
 
@@ -83,7 +86,8 @@ export function secondsPerUnit(
     const time = readTime(cells[column] ?? '');
     return time?.kind === 'number' ? [time.value] : [];
   });
-  return daySerials.isLikely(numbers) ? daySerials.perS : 1;
+  const isInDays = daySerials.isLikely(numbers) || daySerials.areFractions(numbers);
+  return isInDays ? daySerials.perS : 1;
 }
 
 const decimalComma = /^\s*[+-]?\d+,\d+(?![\d.,])/;
@@ -105,12 +109,7 @@ export function decimalOfTable(data: readonly CsvRow[], timeColumn: number): ','
 
 /** Whether a table begins with its newest row: of the moments of its first rows none comes after the one above it. */
 export function isNewestFirst(cells: readonly string[]): boolean {
-  const times = cells.flatMap((cell) => {
-    const time = readTime(cell);
-    if (time?.kind === 'number') return [time.value];
-    if (time?.kind === 'two-part-clock') return [60 * time.first + time.second];
-    return time === undefined ? [] : [time.valueS];
-  });
+  const times = cells.flatMap((cell) => momentOf(cell)?.value ?? []);
   const [first, last] = [times[0], times.at(-1)];
   if (times.length < fewestRows || first === undefined || last === undefined) return false;
   return first > last && times.every((time, at) => at === 0 || time <= (times[at - 1] ?? time));

@@ -96,6 +96,12 @@ export function createTimeReader(writing: TimeWriting): TimeReader {
         if (perS === daySerials.perS && daySerials.isSerial(cell.value)) {
           return { counting: 'date', valueS: daySerials.calendarS(cell.value), isLocal: true };
         }
+        const isOfTheDay =
+          counting === 'clock' ||
+          (counting === null && daySerials.beginsWithinDay(text, cell.value));
+        if (perS === daySerials.perS && isOfTheDay && cell.value < 1) {
+          return { counting: 'clock', valueS: Math.round(cell.value * 86_400_000) / 1000 };
+        }
         const valueS = cell.value * perS;
         return valueS > longestS ? undefined : { counting: 'elapsed', valueS };
       }

@@ -172,6 +172,33 @@ describe('the time', () => {
     expect(layoutOf('min;s;Head\n0;10;22\n1;50;21\n1;20;20\n').finerTimeColumns).toEqual([]);
   });
 
+  test('goes on in finer columns that begin anew after the first rows only', () => {
+    const rows = (perS: number, count: number, titles: string, cells: (timeS: number) => string) =>
+      `${titles}\n${Array.from({ length: count }, (_, row) => `${cells(row * perS)};20`).join('\n')}\n`;
+    const minutes = (timeS: number) => `${Math.floor(timeS / 60)};${timeS % 60}`;
+    const hours = (timeS: number) => `${Math.floor(timeS / 3600)};${minutes(timeS % 3600)}`;
+    const finer = (text: string) => lookAtCsv(text, ';').layout?.finerTimeColumns;
+    expect(finer(rows(0.25, 600, 'min;s;Head', minutes))).toEqual([1]);
+    expect(finer(rows(1, 4000, 'h;min;s;Head', hours))).toEqual([1, 2]);
+    // Of a table that ends before.
+    expect(finer(rows(0.25, 100, 'min;s;Head', minutes))).toEqual([1]);
+    expect(finer(rows(1, 40, 'h;min;s;Head', hours))).toEqual([1, 2]);
+    // The same time in two units, which parts after the first rows only.
+    const both = (timeS: number) => `${Math.floor(timeS / 60)};${timeS}`;
+    expect(finer(rows(0.5, 200, 'min;s;Head', both))).toEqual([]);
+  });
+
+  test('is a date with its hour beside a T in plain numbers', () => {
+    expect(channels('Datum;T\n27.11.2026 11:20;20\n27.11.2026 11:21;21\n')).toEqual([
+      '1 head no unit',
+    ]);
+    expect(channels(';T\n0 days 00:00:01;20\n0 days 00:00:02;21\n')).toEqual(['1 head no unit']);
+  });
+
+  test('has titles behind the sign of a remark', () => {
+    expect(channels('# by hand\n# t [s];head [°C]\n0;20\n1;21\n')).toEqual(['1 head °C']);
+  });
+
   test('is not found where there is none', () => {
     expect(detectLayout([...parseCsv('Head;Pot\n20;30\n21;31\n', ';')])).toEqual({
       ok: false,

@@ -36,6 +36,8 @@ describe('a time as a logger writes it', () => {
     ['02:03.5', clock(123.5)],
     ['02:03,25', clock(123.25)],
     ['90:30,5', clock(5430.5)],
+    ['11h20', clock(40_800)],
+    ['9 h 05', clock(32_700)],
   ])('a clock: %s', (text, expected) => {
     expect(readTime(text)).toEqual(expected);
   });
@@ -58,6 +60,8 @@ describe('a time as a logger writes it', () => {
     ["5′ 10''", duration(310)],
     ['250 ms', duration(0.25)],
     ['1,5ms', duration(0.0015)],
+    ['0 days 00:11:21', duration(681)],
+    ['1 day, 0:00:01.5', duration(86_401.5)],
   ])('a time with its units: %s', (text, expected) => {
     expect(readTime(text)).toEqual(expected);
   });
@@ -79,6 +83,14 @@ describe('a time as a logger writes it', () => {
     ['14. März 2026 10:15', local('2026-03-14T10:15:00Z')],
     ['March 14, 2026 10:15 am', local('2026-03-14T10:15:00Z')],
     ['14 août 2026, 10:15', local('2026-08-14T10:15:00Z')],
+    ['20260314T101507', local('2026-03-14T10:15:07Z')],
+    ['20260314T1015Z', zoned('2026-03-14T10:15:00Z')],
+    ['Sat Mar 14 10:15:07 2026', local('2026-03-14T10:15:07Z')],
+    ['Sat, 14 Mar 2026 10:15:07 GMT', zoned('2026-03-14T10:15:07Z')],
+    ['Samstag, 14.03.2026 10:15', local('2026-03-14T10:15:00Z')],
+    ['Mar 14, 2026 10:15', local('2026-03-14T10:15:00Z')],
+    ['2026-03-14 10:15:07 UTC', zoned('2026-03-14T10:15:07Z')],
+    ['2026-03-14 10:15:07.25 CET', local('2026-03-14T10:15:07.250Z')],
   ])('a moment: %s', (text, expected) => {
     expect(readTime(text)).toEqual(expected);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readReadingsCsv } from '#shared-core';
 import { daySerials } from '../../../shared-core/csv/day-serial.ts';
 import { isSinceEpoch, sinceEpochS } from '../../../shared-core/csv/since-epoch.ts';
 import { isNewestFirst } from '../../../shared-core/csv/time-column.ts';
@@ -154,6 +155,23 @@ describe('numbers that are moments', () => {
     ]);
     // 1970-01-01 is day 25 569.
     expect(daySerials.calendarS(25_570.5)).toBe(129_600);
+  });
+
+  test('are times of the day as its fraction, which else would be thousands of readings a second', () => {
+    const rows = Array.from({ length: 12 }, (_, row) => 0.47228 + row / 86_400);
+    const csv = `Uhrzeit;T\n${rows.map((day) => `${day.toFixed(9).replace('.', ',')};20`).join('\n')}\n`;
+    const read = readReadingsCsv(csv);
+    expect(read.ok && read.value.inputs.map(({ timeS }) => Math.round(timeS))).toEqual([
+      0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11,
+    ]);
+    expect(daySerials.areFractions(rows)).toBe(true);
+    expect(daySerials.areFractions(rows.slice(0, 9))).toBe(false);
+    expect(daySerials.areFractions(rows.map((day) => day + 1))).toBe(false);
+    expect(daySerials.areFractions(rows.map((_, row) => row / 100))).toBe(false);
+    expect(daySerials.areFractions(rows.map(() => 0.5))).toBe(false);
+    // Half a day, written by hand, is one since the beginning.
+    expect(daySerials.beginsWithinDay('0.5', 0.5)).toBe(false);
+    expect(daySerials.beginsWithinDay('0.000011574', 0.000011574)).toBe(false);
   });
 });
 
