@@ -6,7 +6,7 @@ import type { MarksLedger } from '../marks-ledger.ts';
 import { composeForecast } from './compose-forecast.ts';
 import { createForecastCheck } from './forecast-check.ts';
 import type { ForecastSecond } from './forecast-second.ts';
-import { createTwinFollower } from './twin-follower.ts';
+import { createTwinFollower, type LookAhead } from './twin-follower.ts';
 
 /** Shows twins what is seen and turns their outlook into the forecast people read. */
 export interface Forecaster {
@@ -22,8 +22,8 @@ const enoughBlocks = 4;
 
 /**
  * Two twins where a balance or a probe in the pot spoke before vapour came. The one that hears them forecasts better while
- * they are right, and tells people what is ahead. The other hears the head and the people alone, so no channel that stops
- * or lies moves it: calls to take the heat off hang on it.
+ * they are right, and tells people what is ahead. The other hears the head and the people alone, and looks ahead as soon as it is
+ * through, so no channel that stops or lies moves it, nor makes it wait: calls to take the heat off hang on it.
  */
 export function createForecaster(settings: RunSettings, marks: MarksLedger): Forecaster {
   const { stop } = settings;
@@ -33,27 +33,38 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
   const alone = createTwinFollower(settings, marks, leastMeanMoleFraction);
   const hearing = createTwinFollower(settings, marks, null);
   let hears = false;
+  /** What the twins saw ahead last, by the head alone and by all that is heard. */
+  let byHead: LookAhead | null = null;
+  let ahead: LookAhead | null = null;
   let view: ForecastView | null = null;
   const told = () => (hears ? hearing : alone);
 
   const lastVolumeS = (): number =>
     Math.max(marks.collectedS() ?? Number.NEGATIVE_INFINITY, told().receiverSeenS());
 
+  const tell = ({ from, boiledS, outlook }: LookAhead, byHeadPotMl: Estimate): void => {
+    const open = from.stage === 'first-fraction' || from.stage === 'main-fraction';
+    if (open) check.see(from, boiledS, outlook);
+    const potMl = lessOf(outlook.potMl, byHeadPotMl);
+    view = composeForecast(from, { ...outlook, potMl }, check, lastVolumeS());
+  };
+
   return {
     second: (input) => {
       const isBefore = input.situation.bathedS === null;
       if (isBefore) hears ||= input.potC !== null || input.receiverMl !== null;
       const isHeadIn = alone.second(byHeadAlone(input));
+      if (isHeadIn) byHead = alone.lookAhead();
       const isAllIn = isBefore || hears ? hearing.second(input) : isHeadIn;
+      if (isAllIn) {
+        ahead = hears ? hearing.lookAhead() : byHead;
+        const mistakenFromS = ahead?.mistakenFromS ?? null;
+        if (mistakenFromS !== null) check.forgetFrom(mistakenFromS);
+      }
       // The twins take their own times to look ahead from one minute: what they say of it is put together.
-      if (!isHeadIn || !isAllIn) return;
-      const byHead = alone.lookAhead();
-      const { from, boiledS, outlook, mistakenFromS } = hears ? hearing.lookAhead() : byHead;
-      if (mistakenFromS !== null) check.forgetFrom(mistakenFromS);
-      const open = from.stage === 'first-fraction' || from.stage === 'main-fraction';
-      if (open) check.see(from, boiledS, outlook);
-      const potMl = lessOf(outlook.potMl, byHead.outlook.potMl);
-      view = composeForecast(from, { ...outlook, potMl }, check, lastVolumeS());
+      if (!(isHeadIn || isAllIn) || byHead === null || ahead?.from.timeS !== byHead.from.timeS)
+        return;
+      tell(ahead, byHead.outlook.potMl);
     },
     view: () => view,
     flowMlPerS: () => told().outlook()?.flowMlPerS ?? null,

@@ -196,3 +196,24 @@ test('where purity is weighed against recovery the stop is the twin’s by the h
     null,
   ]);
 });
+
+test('no instrument makes the stop wait: in every second it is that of the head alone, however much a probe gives to learn', () => {
+  const by: RunSettings = {
+    ...settings,
+    stop: { kind: 'purity-against-recovery', leastMeanStrengthAbv: 70 },
+  };
+  const course = (changes: Changes) => {
+    const forecaster = createForecaster(by, markable().marks);
+    return Array.from({ length: 1500 }, (_, index) => {
+      const start = index + 1 < bathedS ? cold : {};
+      forecaster.second(secondAt(index + 1, { ...start, ...changes(index + 1) }));
+      return { stop: forecaster.stopStrengthAbv(), madeS: forecaster.view()?.madeS ?? null };
+    });
+  };
+  const byHead = course(() => ({}));
+  // From boiling as it should to the end of what a probe can show: nothing the twin believes in explains both.
+  const jumping = course((timeS) => ({ potC: timeS < 1230 ? 92 : 150 }));
+  expect(jumping.map(({ stop }) => stop)).toEqual(byHead.map(({ stop }) => stop));
+  // What is told waits for both.
+  expect(jumping.map(({ madeS }) => madeS)).not.toEqual(byHead.map(({ madeS }) => madeS));
+});
