@@ -73,12 +73,18 @@ export function withHeardPressure(
   return leavesRoomFor(before, pressureKPa) ? withPressure(before, pressureKPa, 'channel') : before;
 }
 
-/** Whether a pressure was only guessed at, and may be this one. */
+/**
+ * No place has had a higher air pressure than this, reduced to sea level (Tosontsengel, 2001; from memory of the World Meteorological
+ * Organization's archive of extremes) [kPa].
+ */
+const highestEverKPa = 108.5;
+
+/** Whether a pressure was only guessed at, and may be this one. What stands at an end of what can be shown may lie anywhere beyond it. */
 function leavesRoomFor(
   { source, pressureKPa, standardUncertaintyKPa }: RunSettings['pressure'],
   heardKPa: number,
 ): boolean {
-  if (source === 'assumed') return true;
+  if (source === 'assumed') return heardKPa > lowestKPa && heardKPa <= highestEverKPa;
   const withinKPa = unlikelySds * standardUncertaintyKPa;
   return source === 'altitude' && Math.abs(heardKPa - pressureKPa) <= withinKPa;
 }

@@ -37,11 +37,15 @@ test('a channel fills in what was only guessed at, and never takes the place of 
   };
   expect([
     stated('assumed', 75),
+    stated('assumed', 108.5),
+    // A sensor that has reached its end shows this, whatever the air does.
+    stated('assumed', 60),
+    stated('assumed', 110),
     stated('altitude', 98.5),
     stated('altitude', 98.7),
     stated('barometer', 96),
     stated('channel', 96),
-  ]).toEqual([75, 98.5, 95, 95, 95]);
+  ]).toEqual([75, 108.5, 95, 95, 98.5, 95, 95, 95]);
 });
 
 test('what a person reads in the run stands against a channel heard before and after', () => {
