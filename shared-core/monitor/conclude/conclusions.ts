@@ -11,13 +11,13 @@ import { isBlind } from '../sense/probe-fault.ts';
 import { judgeBulb } from '../situation/bulb-doubt.ts';
 import type { HeadNow } from '../situation/head-course.ts';
 import type { LimitScale } from '../situation/limit-scale.ts';
-import { statedPressureSdK, statedScaleSdK } from '../situation/scale-belief.ts';
 import { createBelievedHeat } from './believed-heat.ts';
 import { firstFractionProgress } from './first-fraction-progress.ts';
 import { createForecaster } from './forecaster.ts';
 import { createHeatOffCalls } from './heat-off-calls.ts';
 import { createReceiverFollower } from './receiver-follower.ts';
 import { createStageFollower } from './stage-follower.ts';
+import { createStatedDoubts } from './stated-doubts.ts';
 
 /** Stage, fraction, forecast and all else that is concluded from the head, the channels and the marks. */
 export interface Conclusions {
@@ -44,7 +44,7 @@ export interface ConclusionParts {
 const usualFlowMlPerS = 1 / 60;
 
 /** What conclusions are drawn by, each part with what it holds of the run so far. */
-function createFollowers({ settings, marks }: ConclusionParts) {
+function createFollowers({ settings, marks, limitScale }: ConclusionParts) {
   return {
     stage: createStageFollower(),
     heat: createBelievedHeat(marks),
@@ -52,9 +52,17 @@ function createFollowers({ settings, marks }: ConclusionParts) {
     forecaster: createForecaster(settings, marks),
     receiver: createReceiverFollower(marks),
     dropouts: createDropoutWatch(),
+    statedDoubts: createStatedDoubts(limitScale),
   };
 }
 type Followers = ReturnType<typeof createFollowers>;
+
+type Marked = Pick<MonitorFacts, 'heat' | 'heatChangedS' | 'attentionDueS'>;
+/** What a second holds besides what the followers do. */
+interface AroundFacts extends Pick<MonitorFacts, 'timeS' | 'faultSinceS' | 'firstFraction'> {
+  readonly channels: ChannelSenses;
+  readonly marked: Marked;
+}
 
 export function createConclusions(parts: ConclusionParts): Conclusions {
   const { settings, marks } = parts;
@@ -64,7 +72,7 @@ export function createConclusions(parts: ConclusionParts): Conclusions {
   let lastPersonS = 0;
   let last: HeadNow | null = null;
 
-  const marked = (): Pick<MonitorFacts, 'heat' | 'heatChangedS' | 'attentionDueS'> => ({
+  const marked = (): Marked => ({
     heat: heat.heat(),
     heatChangedS: marks.heatChangedS(),
     attentionDueS:
@@ -84,15 +92,13 @@ export function createConclusions(parts: ConclusionParts): Conclusions {
       const isHeatOff = heat.heat() === 'off';
       stage.second(timeS, now, { firstFractionOver: firstFraction.over, isHeatOff });
       lookAhead(parts, followers, timeS, now, channels.value('pot'));
-      return {
+      return factsOf(parts, followers, now, {
         timeS,
         faultSinceS,
-        ...standOf(parts, followers, now),
         firstFraction,
-        potC: channels.value('pot'),
-        condenserC: channels.value('condenser-outlet'),
-        ...marked(),
-      };
+        channels,
+        marked: marked(),
+      });
     },
     withMarks: (facts, timeS) => ({ ...facts, timeS, ...marked() }),
     seePerson: (timeS) => {
@@ -125,7 +131,7 @@ function firstFractionOf(
 
 function lookAhead(
   { limitScale, forecasts }: ConclusionParts,
-  { stage, forecaster, receiver }: Followers,
+  { stage, forecaster, receiver, statedDoubts }: Followers,
   timeS: number,
   now: HeadNow,
   potC: number | null,
@@ -137,8 +143,8 @@ function lookAhead(
     head: now.head,
     situation: now.situation,
     scale: limitScale.scale(),
-    statedSdK: statedScaleSdK(limitScale.settings(), limitScale.scale()),
-    pressureSdK: statedPressureSdK(limitScale.settings(), limitScale.scale()),
+    statedSdK: statedDoubts().statedSdK,
+    pressureSdK: statedDoubts().pressureSdK,
     potC,
     receiverMl: receiver.weighedMl(),
     nothingCollected: receiver.isNothingCollected(now.situation),
@@ -151,15 +157,20 @@ function lookAhead(
   }
 }
 
-/** What is concluded of the head, without what channels and marks say of themselves. */
-function standOf(parts: ConclusionParts, followers: Followers, now: HeadNow) {
-  const { stage, calls, forecaster, receiver, dropouts } = followers;
+/** All that is held true. Each by its name: spread together every second, they cost a tenth of all that is done without a forecast. */
+function factsOf(
+  parts: ConclusionParts,
+  followers: Followers,
+  now: HeadNow,
+  { timeS, faultSinceS, firstFraction, channels, marked }: AroundFacts,
+): MonitorFacts {
+  const { stage, calls, forecaster, receiver, dropouts, statedDoubts } = followers;
   const scale = parts.limitScale.scale();
-  const known = parts.limitScale.settings();
-  const doubt = judgeBulb(now.situation, scale, statedScaleSdK(known, scale));
+  const doubt = judgeBulb(now.situation, scale, statedDoubts().statedSdK);
   const isNothingCollected = receiver.isNothingCollected(now.situation);
   return {
-    settings: known,
+    timeS,
+    settings: parts.limitScale.settings(),
     stage: stage.stage(),
     stageSinceS: stage.sinceS(),
     probability: stage.probability(),
@@ -172,10 +183,17 @@ function standOf(parts: ConclusionParts, followers: Followers, now: HeadNow) {
     situation: now.situation,
     outlook: now.outlook,
     overLimitPatienceS: calls.patienceS(stage.stage(), now),
+    firstFraction,
     fault: now.fault,
+    faultSinceS,
     dropouts: dropouts.dropouts(),
     doubt,
     lastTrustedC: now.lastTrustedC,
+    potC: channels.value('pot'),
+    condenserC: channels.value('condenser-outlet'),
+    heat: marked.heat,
+    heatChangedS: marked.heatChangedS,
+    attentionDueS: marked.attentionDueS,
     forecast: forecaster.view(),
   };
 }

@@ -79,6 +79,8 @@ export function createForecaster(settings: RunSettings, marks: MarksLedger): For
 /** The second without what a channel says. */
 function byHeadAlone(input: ForecastSecond): ForecastSecond {
   const nothingCollected = input.nothingCollectedByMarks;
+  const isAlone = input.potC === null && input.receiverMl === null;
+  if (isAlone && input.nothingCollected === nothingCollected) return input;
   return { ...input, potC: null, receiverMl: null, nothingCollected };
 }
 

@@ -20,7 +20,8 @@ export function followLeavings(
   { situation, timeS }: Pick<MonitorFacts, 'situation' | 'timeS'>,
 ): Leavings {
   const isAway = situation.recededSinceS !== null;
-  if (!isAway || before.isAway) return { ...before, isAway };
+  if (isAway === before.isAway) return before;
+  if (!isAway) return { ...before, isAway };
   const isSoon = timeS - before.lastS <= soonS;
   return { count: isSoon ? before.count + 1 : 1, lastS: timeS, isAway };
 }

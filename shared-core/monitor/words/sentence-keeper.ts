@@ -92,12 +92,7 @@ export function createSentenceKeeper(): SentenceKeeper {
       const strength = strengthToTell(facts);
       const isLeaving = isLeavingPlateau(facts, kept.topic === 'leaving');
       const limitAhead = followLimitAhead(kept.limitAhead, facts, isLeaving);
-      const alarm = mostUrgentFirst.find((name) =>
-        standing.some(
-          ({ alarm: stands, track }) =>
-            stands === name && track.active && asksForMore(stands, track.state, facts),
-        ),
-      );
+      const alarm = alarmToTell(facts, standing);
       overSinceS = followOver(overSinceS, facts);
       const plain = isOver(overSinceS, facts.timeS)
         ? 'over'
@@ -117,6 +112,18 @@ export function createSentenceKeeper(): SentenceKeeper {
     },
     kept: () => kept,
   };
+}
+
+/** The most urgent of those that stand and ask for more than watching. */
+function alarmToTell(facts: MonitorFacts, standing: readonly StandingAlarm[]): Alarm | undefined {
+  // As in most seconds of a run.
+  if (standing.length === 0) return undefined;
+  return mostUrgentFirst.find((name) =>
+    standing.some(
+      ({ alarm, track }) =>
+        alarm === name && track.active && asksForMore(alarm, track.state, facts),
+    ),
+  );
 }
 
 /** Whether the sentence is this alarm's while it stands: put aside, it is not. */
