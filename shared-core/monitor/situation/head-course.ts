@@ -7,11 +7,12 @@ import type { BinnedSecond } from '../sense/second-bin.ts';
 import { createLimitWatch, type LimitOutlook } from './limit-outlook.ts';
 import type { LimitScale } from './limit-scale.ts';
 import {
-  believeScale,
   modelSdK,
   priorScale,
   probabilityPossible,
   type ScaleBelief,
+  type ScaleBeliefs,
+  scaleBeliefs,
   toleranceK,
 } from './scale-belief.ts';
 import { createSituationWatch, type Situation } from './situation.ts';
@@ -147,15 +148,25 @@ type LearnScale = (
 
 /** The belief by what the run has shown; worked out anew only when something new was shown, which is seldom in hours of a plateau. */
 function createScaleLearner(): LearnScale {
+  let stated: {
+    readonly by: readonly [RunSettings, VapourScale];
+    readonly beliefs: ScaleBeliefs;
+  } | null = null;
   let last: { readonly shown: readonly unknown[]; readonly belief: ScaleBelief } | null = null;
+
+  const beliefsBy = (settings: RunSettings, scale: VapourScale): ScaleBeliefs => {
+    if (stated?.by[0] !== settings || stated.by[1] !== scale)
+      stated = { by: [settings, scale], beliefs: scaleBeliefs(settings, scale) };
+    return stated.beliefs;
+  };
+
   return (settings, scale, { lowestLevelC, lowestLaterC }, slowSdK) => {
     const shown = [settings, scale, lowestLevelC, lowestLaterC, slowSdK];
     if (last?.shown.every((part, index) => Object.is(part, shown[index]))) return last.belief;
     const lowestSdK = Math.hypot(modelSdK, slowSdK / 2);
+    const { prior, by } = beliefsBy(settings, scale);
     const belief =
-      lowestLevelC === null
-        ? priorScale(settings, scale)
-        : believeScale(settings, scale, { lowestC: lowestLevelC, lowestSdK, lowestLaterC });
+      lowestLevelC === null ? prior : by({ lowestC: lowestLevelC, lowestSdK, lowestLaterC });
     last = { shown, belief };
     return belief;
   };

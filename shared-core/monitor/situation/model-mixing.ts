@@ -1,5 +1,5 @@
 import { copyInto, type HeadGaussian, newGaussian, place, size } from './head-gaussian.ts';
-import { addScaled, addSpread, copyValues } from './small-matrix.ts';
+import { addScaled, addSpread, clear, copyValues } from './small-matrix.ts';
 import { changes, changesCourse, leaves, models } from './vapour-models.ts';
 
 /** Interaction of the models: each goes on from a mixture of all, by the probabilities of a change within a second. */
@@ -33,8 +33,8 @@ export function createModelMixing(): ModelMixing {
     probabilities: Float64Array,
   ): void => {
     const { mean, covariance } = mixed[to] as HeadGaussian;
-    mean.fill(0);
-    covariance.fill(0);
+    clear(mean);
+    clear(covariance);
     for (let from = 0; from < count; from += 1) {
       shares[from] = flow(from, to, probabilities) / (into[to] as number);
       addScaled(mean, source(beliefs, from, to).mean, shares[from] as number);

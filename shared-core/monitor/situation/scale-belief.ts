@@ -62,7 +62,7 @@ const unthoughtOf = 1e-12;
 
 /** What is believed before the run. */
 export function priorScale(settings: RunSettings, scale: VapourScale): ScaleBelief {
-  return summarise(priorWeights(settings, scale));
+  return scaleBeliefs(settings, scale).prior;
 }
 
 /** Standard deviation of the offset by what was stated alone [K]. */
@@ -76,18 +76,42 @@ export function statedPressureSdK(settings: RunSettings, scale: VapourScale): nu
   return scale.kelvinPerKPa * scaleDoubts(settings).pressureUncertaintyKPa;
 }
 
-/**
- * The offset by all that is known: no ethanol–water vapour condenses below the azeotrope, so the lowest level the vapour
- * held lies at its own height h ≥ 0 above azeotrope + offset. With the prior p(b) and the heights' p(h) the belief is
- * p(b) · p(lowest − azeotrope − b), worked out on a grid of 0.1 K.
- */
+/** What is believed of the offset by what was stated, and by what the run shows beside it. */
+export interface ScaleBeliefs {
+  readonly prior: ScaleBelief;
+  /** The offset by all that is known. */
+  by(evidence: ScaleEvidence): ScaleBelief;
+}
+
+/** What was stated seldom changes in a run, and is not weighed anew for all that the run shows. */
+export function scaleBeliefs(settings: RunSettings, scale: VapourScale): ScaleBeliefs {
+  const weights = priorWeights(settings, scale);
+  return {
+    prior: summarise(weights),
+    by: (evidence) => summarise(weighedBy(evidence, weights, scale)),
+  };
+}
+
+/** What is believed in the run, as `scaleBeliefs` has it. */
 export function believeScale(
   settings: RunSettings,
   scale: VapourScale,
   evidence: ScaleEvidence,
 ): ScaleBelief {
-  const weights = priorWeights(settings, scale);
-  const { lowestC, lowestSdK, lowestLaterC } = evidence;
+  return scaleBeliefs(settings, scale).by(evidence);
+}
+
+/**
+ * No ethanol–water vapour condenses below the azeotrope, so the lowest level the vapour held lies at its own height h ≥ 0 above
+ * azeotrope + offset. With the prior p(b) and the heights' p(h) the belief is p(b) · p(lowest − azeotrope − b), worked out on a grid
+ * of 0.1 K.
+ */
+function weighedBy(
+  { lowestC, lowestSdK, lowestLaterC }: ScaleEvidence,
+  prior: Float64Array,
+  scale: VapourScale,
+): Float64Array {
+  const weights = new Float64Array(offsetCount);
   for (let index = 0; index < offsetCount; index += 1) {
     const offsetK = lowestOffsetK + index * stepK;
     const lowest = heightLikelihood(lowestC - scale.azeotropeC - offsetK, lowestSdK);
@@ -97,9 +121,9 @@ export function believeScale(
         ? 0.1
         : heightLikelihood(lowestLaterC - scale.azeotropeC - offsetK, lowestSdK);
     const likelihood = (1 - lighterShare) * lowest + lighterShare * later + unthoughtOf;
-    weights[index] = (weights[index] as number) * likelihood;
+    weights[index] = (prior[index] as number) * likelihood;
   }
-  return summarise(weights);
+  return weights;
 }
 
 /**

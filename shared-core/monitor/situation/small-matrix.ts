@@ -4,6 +4,11 @@ export function add(into: Float64Array, at: number, value: number): void {
   into[at] = (into[at] as number) + value;
 }
 
+/** For so few numbers faster than `fill`. */
+export function clear(values: Float64Array): void {
+  for (let at = 0; at < values.length; at += 1) values[at] = 0;
+}
+
 /** Makes one array the same as another; for so few numbers faster than `set`. */
 export function copyValues(into: Float64Array, from: Float64Array): void {
   for (let at = 0; at < into.length; at += 1) into[at] = from[at] as number;
@@ -54,7 +59,7 @@ export function sparse(all: readonly (readonly number[])[]): SparseMatrix {
 
 /** The mean after a second. */
 export function applyTo(mean: Float64Array, by: SparseMatrix, room: Float64Array): void {
-  room.fill(0);
+  clear(room);
   for (let entry = 0; entry < by.values.length; entry += 1) {
     const value = by.values[entry] as number;
     add(room, by.rows[entry] as number, value * (mean[by.columns[entry] as number] as number));
@@ -65,7 +70,7 @@ export function applyTo(mean: Float64Array, by: SparseMatrix, room: Float64Array
 /** `into = a b` */
 export function multiply(a: SparseMatrix, b: Float64Array, into: Float64Array): void {
   const { size, values } = a;
-  into.fill(0);
+  clear(into);
   for (let entry = 0; entry < values.length; entry += 1) {
     const value = values[entry] as number;
     const to = size * (a.rows[entry] as number);
@@ -79,7 +84,7 @@ export function multiply(a: SparseMatrix, b: Float64Array, into: Float64Array): 
 /** `into = a bᵀ` */
 export function multiplyTransposed(a: Float64Array, b: SparseMatrix, into: Float64Array): void {
   const { size, values } = b;
-  into.fill(0);
+  clear(into);
   for (let entry = 0; entry < values.length; entry += 1) {
     const value = values[entry] as number;
     const to = b.rows[entry] as number;

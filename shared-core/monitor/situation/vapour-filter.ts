@@ -129,7 +129,10 @@ function leastSurprise(beliefs: readonly HeadGaussian[], valueC: number, noise: 
 
 /** Bayes' rule over the models; none is ever given up for good. */
 function weigh(probabilities: Float64Array, logLikelihoods: Float64Array): void {
-  const most = Math.max(...logLikelihoods);
+  let most = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < count; index += 1) {
+    most = Math.max(most, logLikelihoods[index] as number);
+  }
   let total = 0;
   for (let index = 0; index < count; index += 1) {
     const likelihood = Math.exp((logLikelihoods[index] as number) - most);
@@ -147,13 +150,17 @@ function boundWet(
   probabilities: Float64Array,
   possible: (vapourC: number) => number,
 ): void {
-  const [course = 0, change = 0, dry = 0] = probabilities;
+  const course = probabilities[0] as number;
+  const change = probabilities[1] as number;
+  const dry = probabilities[2] as number;
   const wet = course + change;
   const vapourC =
     (course * meanAt(beliefs[0], place.vapour) + change * meanAt(beliefs[1], place.vapour)) / wet;
   const most = Math.max(2 * leastProbability, possible(vapourC));
   if (wet <= most) return;
-  probabilities.set([(course * most) / wet, (change * most) / wet, dry + wet - most]);
+  probabilities[0] = (course * most) / wet;
+  probabilities[1] = (change * most) / wet;
+  probabilities[2] = dry + wet - most;
 }
 
 function stateOf(beliefs: readonly HeadGaussian[], probabilities: Float64Array): HeadState {
