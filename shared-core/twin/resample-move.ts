@@ -67,12 +67,15 @@ function proposeWalk(
   const a = walks[random.integer(0, walks.length - 1)] as Walk;
   const b = walks[random.integer(0, walks.length - 1)] as Walk;
   const scale = random.uniform() < 0.1 ? 1 : stepScale;
-  return particle.walk.map(
-    (value, index) =>
-      value +
-      scale * ((a[index] as number) - (b[index] as number)) +
-      0.02 * (prior.sd[index] as number) * random.normal(),
-  );
+  const walk: number[] = [];
+  for (let index = 0; index < particle.walk.length; index += 1) {
+    walk.push(
+      (particle.walk[index] as number) +
+        scale * ((a[index] as number) - (b[index] as number)) +
+        0.02 * (prior.sd[index] as number) * random.normal(),
+    );
+  }
+  return walk;
 }
 
 /**
