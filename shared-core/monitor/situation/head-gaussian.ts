@@ -110,7 +110,7 @@ export function correctBy(belief: HeadGaussian, valueC: number, noise: HeadNoise
   for (let row = 0; row < size; row += 1) {
     const gain = (gains[row] as number) / variance;
     add(mean, row, gain * innovation);
-    for (let column = 0; column < size; column += 1) {
+    for (let column = 0; column <= row; column += 1) {
       add(covariance, row * size + column, -gain * (gains[column] as number));
     }
   }
@@ -118,7 +118,10 @@ export function correctBy(belief: HeadGaussian, valueC: number, noise: HeadNoise
   return (-0.5 * innovation * innovation) / variance - 0.5 * Math.log(variance);
 }
 
-/** Rounding must not make anything known better than surely, or two things go together more than wholly: both would grow without end. */
+/**
+ * Rounding must not make anything known better than surely, or two things go together more than wholly: both would grow without end.
+ * What stands below the diagonal is told above it too.
+ */
 function keepPossible(covariance: Float64Array): void {
   for (let row = 0; row < size; row += 1) {
     const at = row * (size + 1);

@@ -18,7 +18,7 @@ export function addScaled(into: Float64Array, from: Float64Array, weight: number
   for (let at = 0; at < into.length; at += 1) add(into, at, weight * (from[at] as number));
 }
 
-/** Adds a model's covariance and how far its mean lies from the mean of all. */
+/** Adds a model's covariance and how far its mean lies from the mean of all; both are symmetric, and half of them is worked out. */
 export function addSpread(
   into: Float64Array,
   covariance: Float64Array,
@@ -29,10 +29,12 @@ export function addSpread(
   const size = meanOfAll.length;
   for (let row = 0; row < size; row += 1) {
     const off = (mean[row] as number) - (meanOfAll[row] as number);
-    for (let column = 0; column < size; column += 1) {
+    for (let column = 0; column <= row; column += 1) {
       const at = row * size + column;
       const spread = off * ((mean[column] as number) - (meanOfAll[column] as number));
-      add(into, at, weight * ((covariance[at] as number) + spread));
+      const sum = (into[at] as number) + weight * ((covariance[at] as number) + spread);
+      into[at] = sum;
+      into[column * size + row] = sum;
     }
   }
 }
