@@ -32,7 +32,7 @@ test('values are those that going through all of them one after the other gives,
         () => 100 + Math.round(40 * random.normal()) / 4,
       );
       const weights = values.map((_, at) => weigh(at));
-      if (weights.every((weight) => weight === 0)) weights[0] = 1;
+      if (Math.max(...weights) === 0) weights[0] = 1;
       expect(weightedQuantiles(values, weights, shares)).toEqual(oneAfterTheOther(values, weights));
     }
   }
