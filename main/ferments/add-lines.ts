@@ -36,7 +36,7 @@ export async function appendLines(
   file: string,
   text: string,
 ): Promise<Result<void, FileProblem>> {
-  const opened = files.openAppend(file);
+  const opened = await files.openAppend(file);
   if (!opened.ok) return opened;
   const bytes = Buffer.from(text, 'utf8');
   const written = opened.value.write(bytes);

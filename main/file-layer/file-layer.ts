@@ -28,7 +28,7 @@ export interface FolderEntry {
   readonly isFolder: boolean;
 }
 
-/** What the recorder and the run library need of a file system; a parameter, so tests can fail it. */
+/** What the recorder and the run library need of a file system; a parameter, so tests can fail it. Nothing of it is answered in the turn that asks: a disk may hold any of it. */
 export interface FileLayer {
   /** Makes the folder and those above it; being there already is fine. */
   makeFolder(path: string): Promise<Answer<void>>;
@@ -37,9 +37,9 @@ export interface FileLayer {
   /** Makes a folder where the system keeps what nobody needs for long; answers its path, which begins with `name`. */
   makeTemporaryFolder(name: string): Promise<Answer<string>>;
   /** Fails with `exists` when there is such a file. */
-  createAppend(path: string): Answer<AppendFile>;
+  createAppend(path: string): Promise<Answer<AppendFile>>;
   /** Fails with `missing` when there is no such file. */
-  openAppend(path: string): Answer<AppendFile>;
+  openAppend(path: string): Promise<Answer<AppendFile>>;
   /** Makes the names in a folder survive a loss of power. */
   syncFolder(path: string): Promise<Answer<void>>;
   list(path: string): Promise<Answer<readonly FolderEntry[]>>;

@@ -1,4 +1,4 @@
-import { close, constants, fdatasync, openSync, write } from 'node:fs';
+import { close, constants, fdatasync, open as openFile, write } from 'node:fs';
 import { mkdir, mkdtemp, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,6 +11,7 @@ const { O_APPEND, O_CREAT, O_EXCL, O_RDONLY, O_WRONLY } = constants;
 /** Whoever puts a pipe where a file belongs would otherwise keep a thread, and so the end of the program, waiting for ever. */
 const O_NONBLOCK = constants.O_NONBLOCK ?? 0;
 const syncData = promisify(fdatasync);
+const openDescriptor = promisify(openFile);
 const closeFile = promisify(close);
 const writeSome = promisify(write);
 /** What pupils did is nobody else's to read on a shared computer; Windows keeps documents apart by itself. */
@@ -78,14 +79,11 @@ export const nodeFileLayer: FileLayer = {
     }),
 };
 
-function openForAppend(path: string, extraFlags: number): Result<AppendFile, FileProblem> {
-  try {
-    return succeed(
-      appendFile(openSync(path, O_WRONLY | O_APPEND | O_NONBLOCK | extraFlags, ownOnly.file), path),
-    );
-  } catch (error) {
-    return fail(fileProblem(error, path));
-  }
+function openForAppend(path: string, extra: number): Promise<Result<AppendFile, FileProblem>> {
+  const flags = O_WRONLY | O_APPEND | O_NONBLOCK | extra;
+  return attempt(path, async () =>
+    appendFile(await openDescriptor(path, flags, ownOnly.file), path),
+  );
 }
 
 function appendFile(descriptor: number, path: string): AppendFile {

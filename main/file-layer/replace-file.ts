@@ -39,7 +39,7 @@ async function renameOver(
   const temporary = `${target}.part`;
   const removed = await files.remove(temporary);
   if (!removed.ok && removed.error.kind !== 'missing') return removed;
-  const file = files.createAppend(temporary);
+  const file = await files.createAppend(temporary);
   if (!file.ok) return file;
   const written = file.value.write(bytes);
   const synced = written.ok ? await file.value.sync() : written;

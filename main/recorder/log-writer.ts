@@ -17,8 +17,11 @@ export interface LogWriter {
 }
 
 /** Starts a new log file at `path`; there must be none yet. */
-export function createLogWriter(files: FileLayer, path: string): Result<LogWriter, FileProblem> {
-  const opened = files.createAppend(path);
+export async function createLogWriter(
+  files: FileLayer,
+  path: string,
+): Promise<Result<LogWriter, FileProblem>> {
+  const opened = await files.createAppend(path);
   return opened.ok ? succeed(logWriter(opened.value, path)) : opened;
 }
 

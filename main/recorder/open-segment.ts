@@ -9,25 +9,43 @@ export interface SegmentStart {
   readonly files: FileLayer;
   readonly folder: string;
   readonly opening: Extract<LogBody, { kind: 'header' | 'segment' }>;
+}
+
+/** What a new file begins with. */
+export interface SegmentBeginning {
   readonly openingStamp: LogRecord['stamp'];
   /** Records that may not be on the disk yet: they stand in the new file again. */
   readonly pending: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
 }
 
-/** Starts a log file with its opening record; one that can't be begun, as its first sync tells at the latest, is taken away again. */
-export function openSegment(start: SegmentStart): Result<LogWriter, FileProblem> {
-  const { files, folder, opening, openingStamp, pending } = start;
+/** A log file that is there, with nothing in it. */
+export interface EmptySegment {
+  /**
+   * Sends its opening record and what is pending on their way, and answers in the same turn: whatever comes next is written behind them. A file that
+   * can't be begun is taken away again.
+   */
+  begin(beginning: SegmentBeginning): Result<LogWriter, FileProblem>;
+}
+
+/** Makes the next log file; the disk may hold this as long as it likes. */
+export async function openSegment(start: SegmentStart): Promise<Result<EmptySegment, FileProblem>> {
+  const { files, folder, opening } = start;
   const file = path.join(folder, segmentFile(opening.kind === 'header' ? 1 : opening.segment));
-  const opened = createLogWriter(files, file);
+  const opened = await createLogWriter(files, file);
   if (!opened.ok) return opened;
   const writer = opened.value;
-  let written = writer.write(opening, openingStamp);
-  for (const { body, stamp } of pending) {
-    if (written.ok) written = writer.write(body, stamp);
-  }
-  if (written.ok) return succeed(syncingFolderOnce(writer, files, file));
-  void writer.close().then(() => files.remove(file));
-  return written;
+
+  return succeed({
+    begin({ openingStamp, pending }) {
+      let written = writer.write(opening, openingStamp);
+      for (const { body, stamp } of pending) {
+        if (written.ok) written = writer.write(body, stamp);
+      }
+      if (written.ok) return succeed(syncingFolderOnce(writer, files, file));
+      void writer.close().then(() => files.remove(file));
+      return written;
+    },
+  });
 }
 
 /** The first sync of a new file also makes its name survive; a file that nothing has arrived in goes when it is closed. */

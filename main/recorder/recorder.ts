@@ -60,8 +60,9 @@ export interface RecorderSetup {
 export async function startRecorder(setup: RecorderSetup): Promise<Result<Recorder, FileProblem>> {
   const { files, folder, header } = setup;
   const opening = { kind: 'header', header } as const;
+  const made = await openSegment({ files, folder, opening });
   const openingStamp = stamp(setup.clock, 0);
-  const first = openSegment({ files, folder, opening, openingStamp, pending: [] });
+  const first = made.ok ? made.value.begin({ openingStamp, pending: [] }) : made;
   if (!first.ok) return first;
   const synced = await first.value.sync();
   if (synced.ok) return succeed(createRecorder(setup, first.value, beginning));
@@ -135,8 +136,9 @@ async function nextFile(
 ): Promise<Result<LogWriter, FileProblem>> {
   const segment = end.lastSegment + 1;
   const opening = { kind: 'segment', segment, because, header } as const;
+  const made = await openSegment({ files, folder, opening });
   const openingStamp = stamp(clock, (end.unsure[0]?.stamp.seq ?? end.seq + 1) - 1);
-  const opened = openSegment({ files, folder, opening, openingStamp, pending: end.unsure });
+  const opened = made.ok ? made.value.begin({ openingStamp, pending: end.unsure }) : made;
   if (!opened.ok) return opened;
   const synced = await opened.value.sync();
   if (synced.ok) return opened;
@@ -164,6 +166,7 @@ function createRecorder(
   let problem: FileProblem | null = null;
   /** The disk neither takes what was written nor refuses it. */
   let held: FileProblem | null = null;
+  let opening: Promise<void> | null = null;
   let syncing: Promise<void> | null = null;
   let syncAgain = false;
   let cancelSyncTimer: (() => void) | null = null;
@@ -234,13 +237,7 @@ function createRecorder(
     const synced = writer;
     if (synced === null) return;
     const upTo = { seq: lastSeq, timeS: lastTimeS };
-    const cancelHeld = scheduler.after(heldAfterS, () => {
-      held = { kind: 'held', path: folder, message: `No answer for ${heldAfterS} s.` };
-      onStatus(status());
-    });
-    const result = await synced.sync();
-    cancelHeld();
-    held = null;
+    const result = await tellingWhenHeld(synced.sync());
     // Given up in the meantime: its records are already on their way into the next file.
     if (synced !== writer) return;
     if (!result.ok) {
@@ -251,6 +248,17 @@ function createRecorder(
     savedToS = upTo.timeS;
     problem = null;
     onStatus(status());
+  }
+
+  async function tellingWhenHeld<T>(asked: Promise<T>): Promise<T> {
+    const cancel = scheduler.after(heldAfterS, () => {
+      held = { kind: 'held', path: folder, message: `No answer for ${heldAfterS} s.` };
+      onStatus(status());
+    });
+    const answer = await asked;
+    cancel();
+    held = null;
+    return answer;
   }
 
   /**
@@ -277,14 +285,20 @@ function createRecorder(
   }
 
   function openNextFile(): void {
-    if (writer !== null) return;
+    if (writer !== null || opening !== null) return;
+    opening = openOnce().finally(() => {
+      opening = null;
+    });
+  }
+
+  async function openOnce(): Promise<void> {
     segment += 1;
     const because = problem?.message ?? '';
-    const opening = { kind: 'segment', segment, because, header } as const;
+    const record = { kind: 'segment', segment, because, header } as const;
+    const made = await tellingWhenHeld(openSegment({ files, folder, opening: record }));
     // Numbered as the last record that is surely in an earlier file, so the next one follows it.
     const openingStamp = stamp(clock, (backlog.records[0]?.stamp.seq ?? lastSeq + 1) - 1);
-    const pending = backlog.records;
-    const opened = openSegment({ files, folder, opening, openingStamp, pending });
+    const opened = made.ok ? made.value.begin({ openingStamp, pending: backlog.records }) : made;
     if (opened.ok) {
       writer = opened.value;
       requestSync();
@@ -313,11 +327,13 @@ function createRecorder(
 
   /** Syncs until nothing is left or the disk takes nothing; records that wait for it get one more chance. */
   async function saveAll(): Promise<void> {
+    await opening;
     openNextFile();
     do {
+      await opening;
       if (backlog.records.length > 0) requestSync();
       await syncing;
-    } while (syncing !== null);
+    } while (syncing !== null || opening !== null);
   }
 
   return {

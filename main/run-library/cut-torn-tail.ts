@@ -40,7 +40,7 @@ async function copyStretch(
   { offset, bytes }: DamagedStretch,
   to: string,
 ): Promise<Result<void, FileProblem>> {
-  const target = files.createAppend(to);
+  const target = await files.createAppend(to);
   // Left by an earlier try that was itself cut off before the file was cut: the copy is made anew.
   if (!target.ok && target.error.kind === 'exists') {
     const removed = await files.remove(to);

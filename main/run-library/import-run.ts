@@ -171,7 +171,7 @@ async function writeLog(
   header: LogHeader,
   read: TakenIn,
 ): Promise<Result<void, FileProblem>> {
-  const opened = createLogWriter(files, path.join(folder, segmentFile(1)));
+  const opened = await createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!opened.ok) return opened;
   const bodies = logBodies(header, read, createMonitor);
   const written = await writeAll(opened.value, bodies, clock);

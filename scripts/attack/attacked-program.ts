@@ -30,8 +30,8 @@ let deskId: number | null = null;
 
 const fileLayer: FileLayer = {
   ...nodeFileLayer,
-  createAppend: (at) => withSlowSync(nodeFileLayer.createAppend(at)),
-  openAppend: (at) => withSlowSync(nodeFileLayer.openAppend(at)),
+  createAppend: async (at) => withSlowSync(await nodeFileLayer.createAppend(at)),
+  openAppend: async (at) => withSlowSync(await nodeFileLayer.openAppend(at)),
 };
 
 function withSlowSync<E>(opened: Result<AppendFile, E>): Result<AppendFile, E> {

@@ -12,7 +12,7 @@ export async function writeSyntheticRun(
 ): Promise<void> {
   const folder = path.join(runsFolder, runId);
   mkdirSync(folder, { recursive: true });
-  const opened = createLogWriter(nodeFileLayer, path.join(folder, 'run.jsonl'));
+  const opened = await createLogWriter(nodeFileLayer, path.join(folder, 'run.jsonl'));
   if (!opened.ok) throw new Error(opened.error.message);
   let seq = 0;
   const startWallMs = 1_741_947_300_000;

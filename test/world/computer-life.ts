@@ -87,7 +87,7 @@ export async function litter(files: FileLayer, folder: string, runId: string): P
     `${runId}/run-x.jsonl`,
   ];
   for (const name of strange) {
-    const made = files.createAppend(`${folder}/${name}`);
+    const made = await files.createAppend(`${folder}/${name}`);
     if (made.ok) made.value.write(new TextEncoder().encode('{"of":"another program"}\n'));
   }
   await files.remove(`${folder}/${runId}/summary.json`);

@@ -11,8 +11,8 @@ export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
   if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl.part');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
     return files;
-  const createAppend: FileLayer['createAppend'] = (at) => {
-    const made = files.createAppend(at);
+  const createAppend: FileLayer['createAppend'] = async (at) => {
+    const made = await files.createAppend(at);
     if (!made.ok || !at.endsWith('.jsonl')) return made;
     let syncs = 0;
     let writes = 0;
@@ -39,8 +39,8 @@ function withoutMinutes(files: FileLayer): FileLayer {
   const isOfWarmth = (at: string) => at.includes('/warmth-') && !at.includes('.minute.');
   return {
     ...files,
-    openAppend(at) {
-      const made = files.openAppend(at);
+    async openAppend(at) {
+      const made = await files.openAppend(at);
       if (!made.ok || !isOfWarmth(at)) return made;
       return {
         ok: true,
@@ -52,14 +52,14 @@ function withoutMinutes(files: FileLayer): FileLayer {
 
 /** Files of that name say that they are synced, and are not. */
 function withoutSync(files: FileLayer, name: string): FileLayer {
-  const lying = (made: ReturnType<FileLayer['openAppend']>, at: string): typeof made =>
+  const lying = (made: Awaited<ReturnType<FileLayer['openAppend']>>, at: string): typeof made =>
     made.ok && at.endsWith(name)
       ? { ok: true, value: { ...made.value, sync: async () => ({ ok: true, value: undefined }) } }
       : made;
   return {
     ...files,
-    createAppend: (at) => lying(files.createAppend(at), at),
-    openAppend: (at) => lying(files.openAppend(at), at),
+    createAppend: async (at) => lying(await files.createAppend(at), at),
+    openAppend: async (at) => lying(await files.openAppend(at), at),
   };
 }
 
@@ -234,6 +234,6 @@ export async function turnByte(files: FileLayer, folder: string): Promise<void> 
   const middle = Math.floor(bytes.length / 2);
   bytes[middle] = (bytes[middle] ?? 0) ^ 1;
   await files.remove(at);
-  const made = files.createAppend(at);
+  const made = await files.createAppend(at);
   if (made.ok) made.value.write(bytes);
 }

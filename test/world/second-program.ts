@@ -77,13 +77,13 @@ function noting(files: FileLayer, note: (change: string) => void): FileLayer {
       note(`claimed ${at}`);
       return files.claimFolder(at);
     },
-    createAppend(at) {
+    async createAppend(at) {
       note(`made ${at}`);
-      return files.createAppend(at);
+      return await files.createAppend(at);
     },
-    openAppend(at) {
+    async openAppend(at) {
       note(`opened ${at}`);
-      return files.openAppend(at);
+      return await files.openAppend(at);
     },
     rename(from, to) {
       note(`renamed ${from}`);

@@ -4,7 +4,7 @@ import type { FileLayer } from '#main';
 export function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer {
   const never = new Promise<never>(() => {});
   const gone = { ok: false, error: { kind: 'failed', path: '', message: 'killed' } } as const;
-  const open = (made: ReturnType<FileLayer['openAppend']>): typeof made =>
+  const open = (made: Awaited<ReturnType<FileLayer['openAppend']>>): typeof made =>
     made.ok
       ? {
           ok: true,
@@ -24,8 +24,8 @@ export function whileAlive(files: FileLayer, isAlive: () => boolean): FileLayer 
     makeFolder: (at) => ask(() => files.makeFolder(at)),
     claimFolder: (at) => ask(() => files.claimFolder(at)),
     makeTemporaryFolder: (name) => ask(() => files.makeTemporaryFolder(name)),
-    createAppend: (at) => (isAlive() ? open(files.createAppend(at)) : gone),
-    openAppend: (at) => (isAlive() ? open(files.openAppend(at)) : gone),
+    createAppend: (at) => ask(async () => open(await files.createAppend(at))),
+    openAppend: (at) => ask(async () => open(await files.openAppend(at))),
     syncFolder: (at) => ask(() => files.syncFolder(at)),
     list: (at) => ask(() => files.list(at)),
     sizeBytes: (at) => ask(() => files.sizeBytes(at)),

@@ -20,7 +20,7 @@ export async function replaceFileStream(
   const made = await files.makeFolder(path.dirname(target));
   if (!made.ok) return made;
   await files.remove(temporary);
-  const opened = files.createAppend(temporary);
+  const opened = await files.createAppend(temporary);
   if (!opened.ok) return opened;
   const written = await writeAll(opened.value, temporary, content);
   const synced = written.ok ? await opened.value.sync() : written;

@@ -40,7 +40,7 @@ export async function writeSimulatedRun(runsFolder: string, run: SimulatedRun): 
     source: null,
     origin: 'recorded',
   };
-  const writer = createLogWriter(files, path.join(folder, segmentFile(1)));
+  const writer = await createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!writer.ok) throw new Error(JSON.stringify(writer.error));
   let seq = 0;
   for (const body of bodies(header, inputs, endS)) {

@@ -209,8 +209,8 @@ test('a full disk leaves no half file and no description, and is reported', {
   let room = 40_000;
   const files: FileLayer = {
     ...nodeFileLayer,
-    createAppend(name) {
-      const opened = nodeFileLayer.createAppend(name);
+    async createAppend(name) {
+      const opened = await nodeFileLayer.createAppend(name);
       if (!opened.ok) return opened;
       return {
         ok: true,

@@ -73,8 +73,8 @@ function failing(at: string) {
   const full = (file: string) => fail({ kind: 'full', path: file, message: 'ENOSPC' } as const);
   const files: FileLayer = {
     ...nodeFileLayer,
-    openAppend(file) {
-      const opened = nodeFileLayer.openAppend(file);
+    async openAppend(file) {
+      const opened = await nodeFileLayer.openAppend(file);
       if (!opened.ok) return opened;
       const { write, sync, close } = opened.value;
       return succeed({

@@ -233,8 +233,8 @@ describe('ferments kept by hand', () => {
     const memory = createFermentMemory({
       files: {
         ...nodeFileLayer,
-        createAppend(file) {
-          const opened = nodeFileLayer.createAppend(file);
+        async createAppend(file) {
+          const opened = await nodeFileLayer.createAppend(file);
           if (!opened.ok || !isFull) return opened;
           return { ok: true, value: { ...opened.value, ...full } };
         },

@@ -297,7 +297,7 @@ function fullDisk() {
   const disk = { isFull: false };
   const unlessFull =
     (open: FileLayer['openAppend']): FileLayer['openAppend'] =>
-    (at) =>
+    async (at) =>
       disk.isFull ? { ok: false, error: { kind: 'full', path: at, message: 'ENOSPC' } } : open(at);
   const files: FileLayer = {
     ...nodeFileLayer,

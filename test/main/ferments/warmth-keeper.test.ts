@@ -244,7 +244,7 @@ describe('a ferment kept warm under watch', () => {
 
   test('a disk that takes nothing for a while loses nothing', async () => {
     let isFull = false;
-    const unlessFull = (open: FileLayer['openAppend']) => (file: string) =>
+    const unlessFull = (open: FileLayer['openAppend']) => async (file: string) =>
       isFull && path.basename(file).startsWith('warmth-')
         ? fail<FileProblem>({ kind: 'full', path: file, message: 'No space left.' })
         : open(file);

@@ -9,10 +9,10 @@ import { temporaryFolder } from '../support/temporary-folder.ts';
 test('a closed file takes nothing, even when its number has gone to another file', async () => {
   const folder = await temporaryFolder();
   const [first, second] = ['first', 'second'].map((name) => path.join(folder, name));
-  const closed = nodeFileLayer.createAppend(first ?? '');
+  const closed = await nodeFileLayer.createAppend(first ?? '');
   if (!closed.ok) throw new Error(closed.error.message);
   await closed.value.close();
-  const open = nodeFileLayer.createAppend(second ?? '');
+  const open = await nodeFileLayer.createAppend(second ?? '');
   if (!open.ok) throw new Error(open.error.message);
 
   const refused = {
@@ -30,7 +30,7 @@ test('a closed file takes nothing, even when its number has gone to another file
 test('what it makes is for the eyes of this user alone', async () => {
   const folder = path.join(await temporaryFolder(), 'runs', 'one');
   await nodeFileLayer.makeFolder(folder);
-  const file = nodeFileLayer.createAppend(path.join(folder, 'run.jsonl'));
+  const file = await nodeFileLayer.createAppend(path.join(folder, 'run.jsonl'));
   if (!file.ok) throw new Error(file.error.message);
   await file.value.close();
   const modes = [path.dirname(folder), folder, path.join(folder, 'run.jsonl')].map(
@@ -46,13 +46,17 @@ const value = <T>(result: { readonly ok: true; readonly value: T } | { readonly 
 
 test('a file is made once, and added to only where it is', async () => {
   const file = path.join(await temporaryFolder(), 'run.jsonl');
-  expect(nodeFileLayer.openAppend(file)).toMatchObject({ error: { kind: 'missing', path: file } });
-  const made = value(nodeFileLayer.createAppend(file));
+  expect(await nodeFileLayer.openAppend(file)).toMatchObject({
+    error: { kind: 'missing', path: file },
+  });
+  const made = value(await nodeFileLayer.createAppend(file));
   expect(made.write(Buffer.from('one\n'))).toEqual({ ok: true, value: 4 });
   expect(await made.sync()).toEqual({ ok: true, value: undefined });
   await made.close();
-  expect(nodeFileLayer.createAppend(file)).toMatchObject({ error: { kind: 'exists', path: file } });
-  const again = value(nodeFileLayer.openAppend(file));
+  expect(await nodeFileLayer.createAppend(file)).toMatchObject({
+    error: { kind: 'exists', path: file },
+  });
+  const again = value(await nodeFileLayer.openAppend(file));
   again.write(Buffer.from('two\n'));
   await again.close();
   expect(await readFile(file, 'utf8')).toBe('one\ntwo\n');
@@ -60,7 +64,7 @@ test('a file is made once, and added to only where it is', async () => {
 
 test('a write waits for no disk: it is on its way once asked for, and there in order after the sync', async () => {
   const file = path.join(await temporaryFolder(), 'run.jsonl');
-  const made = value(nodeFileLayer.createAppend(file));
+  const made = value(await nodeFileLayer.createAppend(file));
   const lines = Array.from({ length: 2000 }, (_, index) => `line ${index}\n`);
   for (const line of lines.slice(0, 1000)) made.write(Buffer.from(line));
   expect(statSync(file).size).toBe(0);
@@ -76,7 +80,7 @@ test('a write waits for no disk: it is on its way once asked for, and there in o
 test.skipIf(process.platform !== 'linux')(
   'what the disk refused is told by the next sync and by every write after it, and nothing follows it',
   async () => {
-    const full = value(nodeFileLayer.openAppend('/dev/full'));
+    const full = value(await nodeFileLayer.openAppend('/dev/full'));
     const refused = { ok: false, error: { kind: 'full', path: '/dev/full' } };
     expect(full.write(Buffer.from('one'))).toEqual({ ok: true, value: 3 });
     expect(await full.sync()).toMatchObject(refused);
@@ -103,7 +107,7 @@ test('folders are made with those above them, claimed once, listed, and their na
   expect(await nodeFileLayer.syncFolder(path.join(folder, 'd'))).toMatchObject({
     error: { kind: 'missing' },
   });
-  await value(nodeFileLayer.createAppend(path.join(folder, 'e'))).close();
+  await value(await nodeFileLayer.createAppend(path.join(folder, 'e'))).close();
   const listed = value(await nodeFileLayer.list(folder));
   expect([...listed].sort((a, b) => a.name.localeCompare(b.name))).toEqual([
     { name: 'a', isFolder: true },
@@ -122,7 +126,7 @@ test('a file is read from anywhere, cut, renamed over another at one stroke, and
     [from, '0123456789'],
     [to, 'old'],
   ] as const) {
-    const made = value(nodeFileLayer.createAppend(file));
+    const made = value(await nodeFileLayer.createAppend(file));
     made.write(Buffer.from(text));
     await made.close();
   }

@@ -35,8 +35,8 @@ test('it is written, synced, closed, renamed and its name synced, in this order'
   const did: string[] = [];
   const files: FileLayer = {
     ...nodeFileLayer,
-    createAppend(file) {
-      const made = nodeFileLayer.createAppend(file);
+    async createAppend(file) {
+      const made = await nodeFileLayer.createAppend(file);
       if (!made.ok) return made;
       const { write, sync, close } = made.value;
       return succeed({
@@ -70,8 +70,8 @@ test('it is written, synced, closed, renamed and its name synced, in this order'
 const full = (file: string) => fail({ kind: 'full', path: file, message: 'ENOSPC' } as const);
 const failing = (what: 'create' | 'write' | 'part' | 'sync' | 'rename' | 'name'): FileLayer => ({
   ...nodeFileLayer,
-  createAppend(file) {
-    const made = what === 'create' ? full(file) : nodeFileLayer.createAppend(file);
+  async createAppend(file) {
+    const made = what === 'create' ? full(file) : await nodeFileLayer.createAppend(file);
     if (!made.ok) return made;
     return succeed({
       ...made.value,

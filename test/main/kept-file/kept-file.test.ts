@@ -164,11 +164,11 @@ function cutAfter(files: FileLayer, acts: number): FileLayer & { acted: () => nu
   return {
     ...files,
     acted: () => acted,
-    createAppend: counted((at) => {
-      const opened = files.createAppend(at);
+    createAppend: counted(async (at) => {
+      const opened = await files.createAppend(at);
       if (!opened.ok) return opened;
       const { write, sync, close } = opened.value;
-      return { ok: true, value: { write: counted(write), sync: counted(sync), close } };
+      return { ok: true as const, value: { write: counted(write), sync: counted(sync), close } };
     }),
     syncFolder: counted(files.syncFolder),
     rename: counted(files.rename),
@@ -202,7 +202,7 @@ test.each([
         let fails = false;
         const faults = { ...soundDisk, failSync: () => fails };
         const disk = createPowerLossDisk(faults, createManualTime().scheduler);
-        const first = disk.files.createAppend(file);
+        const first = await disk.files.createAppend(file);
         if (!first.ok) throw new Error(first.error.kind);
         first.value.write(original);
         await first.value.sync();

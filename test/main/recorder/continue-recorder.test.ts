@@ -25,8 +25,8 @@ function withOneFailedSync(): FileLayer {
   let syncs = 0;
   return {
     ...nodeFileLayer,
-    createAppend(file) {
-      const opened = nodeFileLayer.createAppend(file);
+    async createAppend(file) {
+      const opened = await nodeFileLayer.createAppend(file);
       if (!opened.ok) return opened;
       const { write, sync, close } = opened.value;
       const message = 'The disk did not answer.';

@@ -49,8 +49,8 @@ test('the end is written behind a sync of all before it, and synced itself', asy
 
 test('an end behind what the disk does not take says so', async () => {
   let isBroken = false;
-  const createAppend: FileLayer['createAppend'] = (at) => {
-    const opened = nodeFileLayer.createAppend(at);
+  const createAppend: FileLayer['createAppend'] = async (at) => {
+    const opened = await nodeFileLayer.createAppend(at);
     if (!opened.ok) return opened;
     const failed = { kind: 'failed', path: at, message: 'EIO' } as const;
     const sync = async () => (isBroken ? fail(failed) : opened.value.sync());

@@ -26,14 +26,16 @@ function scriptedDisk() {
   const written = new Map<string, string>();
   const disk = {
     opens: true,
+    openTakes: async () => undefined,
     writes: (_name: string, _count: number): 'yes' | 'no' | 'half' => 'yes',
     syncs: (_name: string) => true,
     syncTakes: async () => undefined,
     syncsFolder: true,
   };
-  const open = (file: string) => {
+  const open = async (file: string) => {
     const name = file.split('/').at(-1) ?? '';
     did.push(`open ${name}`);
+    await disk.openTakes();
     if (!disk.opens) return fail(broken);
     let count = 0;
     return succeed({
@@ -71,6 +73,19 @@ function scriptedDisk() {
   };
   const take = () => did.splice(0);
   return { disk, files, take, written };
+}
+
+/** Holds what the disk is asked, until it is woken. */
+function hold(
+  disk: Record<'openTakes' | 'syncTakes', () => Promise<undefined>>,
+  act: 'openTakes' | 'syncTakes',
+): () => void {
+  const asleep: (() => void)[] = [];
+  disk[act] = () => new Promise((resolve) => asleep.push(() => resolve(undefined)));
+  return () => {
+    disk[act] = async () => undefined;
+    for (const wake of asleep) wake();
+  };
 }
 
 function setUp() {
@@ -123,11 +138,7 @@ describe('a run that cannot be begun', () => {
 
 test('a disk that neither takes nor refuses what was written is told of after ten seconds, and what it then takes is saved', async () => {
   const { disk, recorder, pass, told } = await started();
-  let wakes: () => void = () => undefined;
-  disk.syncTakes = () =>
-    new Promise<undefined>((resolve) => {
-      wakes = () => resolve(undefined);
-    });
+  const wake = hold(disk, 'syncTakes');
   recorder.append(note(1), 1, 'now');
   await pass(9);
   recorder.append(note(9), 9, 'soon');
@@ -135,8 +146,7 @@ test('a disk that neither takes nor refuses what was written is told of after te
   await pass(2);
   const held = { kind: 'held', path: '/runs/one', message: 'No answer for 10 s.' };
   expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 0, problem: held });
-  disk.syncTakes = async () => undefined;
-  wakes();
+  wake();
   await pass(1);
   expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 9, problem: null });
 });
@@ -157,9 +167,9 @@ test('a run that cannot be gone on with is told why, and no file is left open', 
   ]);
 });
 
-test('a write that took only a part of the bytes is a full disk, and says how many it took', () => {
+test('a write that took only a part of the bytes is a full disk, and says how many it took', async () => {
   const { disk, files, written } = scriptedDisk();
-  const made = createLogWriter(files, '/runs/one/run.jsonl');
+  const made = await createLogWriter(files, '/runs/one/run.jsonl');
   if (!made.ok) throw new Error(made.error.message);
   disk.writes = (_name, count) => (count === 1 ? 'half' : 'yes');
   const stamp = { seq: 1, monoS: 1, wallMs: 1 };
@@ -259,6 +269,37 @@ describe('a log file that fails', () => {
       3,
       ['failed 0', 'recording 2'],
     ]);
+  });
+
+  test('is told and left at once, however long the disk takes to make the next one, in which all that was recorded meanwhile stands', async () => {
+    const { recorder, disk, written, told, pass } = await started();
+    const wake = hold(disk, 'openTakes');
+    disk.syncs = (name) => name !== 'run.jsonl';
+    recorder.append(note(1), 1, 'now');
+    await pass(0.5);
+    recorder.append(note(2), 2, 'soon');
+    await pass(15);
+    recorder.append(note(3), 3, 'now');
+    expect(told.at(-1)).toMatchObject({ state: 'failed', savedToS: 0, problem: broken });
+    wake();
+    await pass(0.5);
+    expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 3, problem: null });
+    const lines = (written.get('run-2.jsonl') ?? '').trimEnd().split('\n');
+    expect(lines.map((line) => JSON.parse(line).seq)).toEqual([0, 1, 2, 3]);
+  });
+
+  test('while the run ends has its successor waited for, with the end of the run in it', async () => {
+    const { recorder, disk, written, pass } = await started();
+    const wake = hold(disk, 'openTakes');
+    disk.syncs = (name) => name !== 'run.jsonl';
+    recorder.append(note(1), 1, 'now');
+    await pass(0.5);
+    const closed = recorder.close({ timeS: 2 });
+    await pass(5);
+    wake();
+    expect(await closed).toEqual(succeed(undefined));
+    const lines = (written.get('run-2.jsonl') ?? '').trimEnd().split('\n');
+    expect(lines.map((line) => JSON.parse(line).kind)).toEqual(['segment', 'mark', 'end']);
   });
 
   test('when the run ends is not tried again after that', async () => {

@@ -131,12 +131,12 @@ describe('on a real disk', () => {
     async () => {
       const folder = await temporaryFolder();
       let isFull = false;
-      const full = nodeFileLayer.openAppend('/dev/full');
+      const full = await nodeFileLayer.openAppend('/dev/full');
       if (!full.ok) throw new Error(full.error.message);
       const files: FileLayer = {
         ...nodeFileLayer,
-        createAppend(target) {
-          const file = nodeFileLayer.createAppend(target);
+        async createAppend(target) {
+          const file = await nodeFileLayer.createAppend(target);
           if (!file.ok) return file;
           const now = () => (isFull ? full.value : file.value);
           const write = (bytes: Uint8Array) => now().write(bytes);

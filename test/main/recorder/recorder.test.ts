@@ -80,10 +80,10 @@ describe('startRecorder', () => {
   test('calls nothing saved that was heard late and is not on the disk, however much newer is', async () => {
     let takesNothing = false;
     const { recorder, pass } = await setUp(100, {
-      createAppend(target) {
+      async createAppend(target) {
         const full = { kind: 'full', path: target, message: 'ENOSPC' } as const;
         if (takesNothing) return fail(full);
-        const file = nodeFileLayer.createAppend(target);
+        const file = await nodeFileLayer.createAppend(target);
         if (!file.ok) return file;
         const write: typeof file.value.write = (bytes) =>
           takesNothing ? fail(full) : file.value.write(bytes);
@@ -114,9 +114,9 @@ describe('startRecorder', () => {
     const full = (target: string) =>
       fail({ kind: 'full', path: target, message: 'ENOSPC' } as const);
     const { recorder, folder, pass } = await setUp(5, {
-      createAppend(target) {
+      async createAppend(target) {
         if (isFull) return full(target);
-        const file = nodeFileLayer.createAppend(target);
+        const file = await nodeFileLayer.createAppend(target);
         if (!file.ok) return file;
         const write: typeof file.value.write = (bytes) =>
           isFull ? full(target) : file.value.write(bytes);
@@ -146,8 +146,8 @@ describe('startRecorder', () => {
     let isBroken = false;
     const broken = { kind: 'failed', path: '', message: 'EIO' } as const;
     const { recorder, folder } = await setUp(100, {
-      createAppend(target) {
-        const file = isBroken ? fail(broken) : nodeFileLayer.createAppend(target);
+      async createAppend(target) {
+        const file = isBroken ? fail(broken) : await nodeFileLayer.createAppend(target);
         if (!file.ok) return file;
         return succeed({
           ...file.value,
@@ -185,8 +185,8 @@ describe('a closed recorder', () => {
     let isBroken = false;
     const broken = { kind: 'failed', path: '', message: 'EIO' } as const;
     const { recorder, folder, pass } = await setUp(100, {
-      createAppend(target) {
-        const file = isBroken ? fail(broken) : nodeFileLayer.createAppend(target);
+      async createAppend(target) {
+        const file = isBroken ? fail(broken) : await nodeFileLayer.createAppend(target);
         if (!file.ok) return file;
         const write: typeof file.value.write = (bytes) =>
           isBroken ? fail(broken) : file.value.write(bytes);

@@ -59,8 +59,8 @@ test('wherever the disk fails, the problem is told, no file stays open and not a
 
 test('a disk that takes nothing without saying why is full, and nothing is cut', async () => {
   const { folder, text } = await tornLog();
-  const createAppend: FileLayer['createAppend'] = (at) => {
-    const opened = nodeFileLayer.createAppend(at);
+  const createAppend: FileLayer['createAppend'] = async (at) => {
+    const opened = await nodeFileLayer.createAppend(at);
     return opened.ok ? succeed({ ...opened.value, write: () => succeed(0) }) : opened;
   };
   const cut = await cutTornTail({ ...nodeFileLayer, createAppend }, folder, 'run.jsonl');

@@ -39,9 +39,9 @@ function endingAfter(files: FileLayer, operations: number) {
   const ending: FileLayer = {
     ...files,
     claimFolder: async (at) => (isOver() ? gone(at) : files.claimFolder(at)),
-    createAppend(at) {
+    async createAppend(at) {
       if (isOver()) return gone(at);
-      const opened = files.createAppend(at);
+      const opened = await files.createAppend(at);
       if (!opened.ok) return opened;
       const { write, sync, close } = opened.value;
       return {
@@ -96,9 +96,9 @@ test('wherever the power is cut while a table is taken in, the run is there whol
 test('while a table is taken in, no part of it is a run of the library', async () => {
   const runsFolder = await temporaryFolder();
   const seen: unknown[] = [];
-  const createAppend: FileLayer['createAppend'] = (at) => {
+  const createAppend: FileLayer['createAppend'] = async (at) => {
     seen.push(libraryOn(nodeFileLayer, runsFolder).library.list(null));
-    return nodeFileLayer.createAppend(at);
+    return await nodeFileLayer.createAppend(at);
   };
   expect((await libraryOn({ ...nodeFileLayer, createAppend }, runsFolder).take()).ok).toBe(true);
   expect(seen.length).toBeGreaterThan(2);

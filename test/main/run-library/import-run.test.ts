@@ -155,8 +155,8 @@ test('another run gets its turn between any two records', async () => {
     if (!isOver) setImmediate(count);
   };
   const turns: number[] = [];
-  const createAppend: FileLayer['createAppend'] = (at) => {
-    const opened = nodeFileLayer.createAppend(at);
+  const createAppend: FileLayer['createAppend'] = async (at) => {
+    const opened = await nodeFileLayer.createAppend(at);
     if (!opened.ok || path.basename(at) !== 'run.jsonl') return opened;
     const write: typeof opened.value.write = (bytes) => {
       turns.push(turn);

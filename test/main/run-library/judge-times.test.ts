@@ -176,10 +176,10 @@ describe('nothing is doubted of', () => {
       },
       {
         faults: {
-          createAppend(target) {
+          async createAppend(target) {
             const broken = fail({ kind: 'failed', path: target, message: 'EIO' } as const);
             if (isBroken) return broken;
-            const file = nodeFileLayer.createAppend(target);
+            const file = await nodeFileLayer.createAppend(target);
             if (!file.ok) return file;
             return succeed({
               ...file.value,

@@ -153,7 +153,7 @@ test('what is told as kept is on the disk, whatever a program before could not s
   };
   expect(await startLabels(disk.files, clock, folder, logHeader())).toEqual(succeed(undefined));
   // As a program leaves it that is killed at a sync that fails.
-  const left = disk.files.openAppend(path.join(folder, labelsFile));
+  const left = await disk.files.openAppend(path.join(folder, labelsFile));
   const { last } = (await read(disk.files)) as LabelsFile;
   const stamp = { seq: 1, monoS: 1, wallMs: 0 };
   const { line } = encodeRecord(named('before'), stamp, last?.checksum ?? '');

@@ -177,10 +177,10 @@ describe('what goes out as a file', () => {
   test('is refused with what the disk said where it has no room for one', async () => {
     let isFull = false;
     const faults: Partial<FileLayer> = {
-      createAppend: (target) =>
+      createAppend: async (target) =>
         isFull
           ? fail({ kind: 'full', path: target, message: 'ENOSPC' })
-          : nodeFileLayer.createAppend(target),
+          : await nodeFileLayer.createAppend(target),
     };
     const { session } = await setUpSession({ faults });
     const { runId } = await takeIn(session, table);

@@ -24,8 +24,8 @@ function createComingDisk() {
       looked() ? away(asked[0]) : act(...asked);
   const { createAppend, openAppend, list, sizeBytes, read, rename, remove } = nodeFileLayer;
   const faults: Partial<FileLayer> = {
-    createAppend: (at) => (looked() ? away(at) : createAppend(at)),
-    openAppend: (at) => (looked() ? away(at) : openAppend(at)),
+    createAppend: async (at) => (looked() ? away(at) : createAppend(at)),
+    openAppend: async (at) => (looked() ? away(at) : openAppend(at)),
     list: asking(list),
     sizeBytes: asking(sizeBytes),
     read: asking(read),

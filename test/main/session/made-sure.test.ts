@@ -56,7 +56,7 @@ test('one in a folder that another program had is made sure once that one has le
 
 test('where the disk takes nothing, the program starts all the same and tells the run as perhaps not kept', async () => {
   const { runsFolder, runId, logs } = await cutOff(7200);
-  const createAppend: typeof nodeFileLayer.createAppend = (at) => ({
+  const createAppend: typeof nodeFileLayer.createAppend = async (at) => ({
     ok: false,
     error: { kind: 'read-only', path: at, message: 'EROFS: read-only file system' },
   });

@@ -203,8 +203,8 @@ describe('a run that broke off with the program', () => {
       runsFolder,
       withoutProbe: true,
       faults: {
-        createAppend(file) {
-          const opened = nodeFileLayer.createAppend(file);
+        async createAppend(file) {
+          const opened = await nodeFileLayer.createAppend(file);
           if (!opened.ok || !file.endsWith('run-2.jsonl')) return opened;
           const sync = () => {
             asked.open();

@@ -41,14 +41,14 @@ export function failingFiles(failAt: number, failure: Failure = 'refuses') {
     claimFolder: async (at) => (isDue('claimFolder') ? refuse(at) : real.claimFolder(at)),
     makeTemporaryFolder: async (name) =>
       isDue('makeTemporaryFolder') ? refuse(name) : real.makeTemporaryFolder(name),
-    createAppend(at) {
+    async createAppend(at) {
       if (isDue('createAppend')) return refuse(at);
-      const opened = real.createAppend(at);
+      const opened = await real.createAppend(at);
       return opened.ok ? succeed(watched(opened.value, at)) : opened;
     },
-    openAppend(at) {
+    async openAppend(at) {
       if (isDue('openAppend')) return refuse(at);
-      const opened = real.openAppend(at);
+      const opened = await real.openAppend(at);
       return opened.ok ? succeed(watched(opened.value, at)) : opened;
     },
     syncFolder: async (at) => (isDue('syncFolder') ? refuse(at) : real.syncFolder(at)),

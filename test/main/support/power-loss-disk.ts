@@ -216,7 +216,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       disk.temporary += 1;
       return succeed(`${temporaryFolder}${name}-${disk.temporary}`);
     },
-    createAppend(at) {
+    async createAppend(at) {
       if (!isAway(at) && current.has(at)) return problem('exists', at);
       const refused = refusal(at);
       if (refused !== null) return refused;
@@ -226,7 +226,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       current.set(at, inode);
       return succeed(appendFile(inode, at));
     },
-    openAppend(at) {
+    async openAppend(at) {
       return refusal(at) ?? find(at, (inode) => appendFile(inode, at));
     },
     async syncFolder(folder) {

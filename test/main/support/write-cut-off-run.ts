@@ -61,7 +61,7 @@ export async function writeCutOffRun(
   const startedAtIso = new Date(startedMs).toISOString();
   const header: LogHeader = { ...run.header, runId, startedAtIso };
   await library.keepHeader(folder, header);
-  const writer = createLogWriter(files, path.join(folder, segmentFile(1)));
+  const writer = await createLogWriter(files, path.join(folder, segmentFile(1)));
   if (!writer.ok) throw new Error(JSON.stringify(writer.error));
   let seq = 0;
   const write = (body: LogBody, timeS: number) => {

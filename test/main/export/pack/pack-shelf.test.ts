@@ -98,7 +98,7 @@ test('closing takes the folder of the system’s away with all that lies in it',
 test('a disk that is full is told, and what was there before stays', async () => {
   let isFull = false;
   const { keep, read } = shelf({
-    createAppend: (file) => (isFull ? full(file) : nodeFileLayer.createAppend(file)),
+    createAppend: async (file) => (isFull ? full(file) : await nodeFileLayer.createAppend(file)),
   });
   await keep('a', 'old');
   isFull = true;

@@ -33,9 +33,9 @@ test.each(['folder', 'create', 'write', 'part', 'sync', 'rename'])(
     const files: FileLayer = {
       ...nodeFileLayer,
       makeFolder: async (folder) => (at === 'folder' ? full(folder) : succeed(undefined)),
-      createAppend(temporary) {
+      async createAppend(temporary) {
         if (at === 'create') return full(temporary);
-        const opened = nodeFileLayer.createAppend(temporary);
+        const opened = await nodeFileLayer.createAppend(temporary);
         if (!opened.ok) return opened;
         open += 1;
         const { write, sync, close } = opened.value;
