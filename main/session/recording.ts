@@ -91,6 +91,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   let recorder: Recorder | null = null;
   let adviceStopped: string | null = null;
   let spaceIsLow = false;
+  let isAskingForSpace = false;
   const readNow = () => readClocks(clock, setup.uptimeS);
   let clocks = readNow();
 
@@ -284,7 +285,11 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   async function checkSpace(): Promise<void> {
+    // A disk that holds its answers is not asked the same again and again: what waits for it takes the place of what is to be written.
+    if (isAskingForSpace) return;
+    isAskingForSpace = true;
     const free = await files.freeBytes(runsFolder);
+    isAskingForSpace = false;
     const isLow = free.ok && free.value < lowSpaceBytes;
     if (isLow === spaceIsLow) return;
     spaceIsLow = isLow;

@@ -46,9 +46,9 @@ test('goes on showing, and lets a window read, what a failing disk does not take
   const broken = (target: string) =>
     fail({ kind: 'failed', path: target, message: 'EIO: i/o error, write' } as const);
   const { session, time, runsFolder, sendSecond } = await setUp({
-    createAppend(target) {
+    async createAppend(target) {
       if (isBroken) return broken(target);
-      const file = nodeFileLayer.createAppend(target);
+      const file = await nodeFileLayer.createAppend(target);
       if (!file.ok) return file;
       const write: typeof file.value.write = (bytes) =>
         isBroken ? broken(target) : file.value.write(bytes);
@@ -79,7 +79,7 @@ test('goes on showing, and lets a window read, what a failing disk does not take
 
 test('starts no run, and leaves nothing behind, where the folder takes no file', async () => {
   const { session, runsFolder } = await setUp({
-    createAppend: (target) => fail({ kind: 'read-only', path: target, message: 'EROFS' }),
+    createAppend: async (target) => fail({ kind: 'read-only', path: target, message: 'EROFS' }),
   });
   expect(
     await session.handle('run/start', { settings: defaultRunSettings }, teacher),
@@ -119,8 +119,8 @@ test('a sync that takes five seconds moves no moment, makes no sleep and costs n
   let letGo: (() => void) | null = null;
   let isSlow = false;
   const { session, time, probeHub, runsFolder } = await setUp({
-    createAppend(target) {
-      const file = nodeFileLayer.createAppend(target);
+    async createAppend(target) {
+      const file = await nodeFileLayer.createAppend(target);
       if (!file.ok) return file;
       const sync: typeof file.value.sync = async () => {
         if (isSlow) {
@@ -170,8 +170,8 @@ test('tells that a run is over before the disk has taken the rest of it, and ans
   const sleeps = () => new Promise<void>((resolve) => (wakes = resolve));
   let isAsleep = false;
   const { session, time, sendSecond } = await setUp({
-    createAppend(target) {
-      const file = nodeFileLayer.createAppend(target);
+    async createAppend(target) {
+      const file = await nodeFileLayer.createAppend(target);
       if (!file.ok) return file;
       return succeed({
         ...file.value,
@@ -208,4 +208,17 @@ test('tells that a run is over before the disk has taken the rest of it, and ans
   }
   expect(await stopping).toEqual({ runId });
   expect(session.recordingStatus()).toMatchObject({ state: 'idle', runId: null });
+});
+
+test('asks a disk that does not answer how much room it has no second time', async () => {
+  let asked = 0;
+  const { session, time } = await setUp({
+    freeBytes() {
+      asked += 1;
+      return new Promise(() => {});
+    },
+  });
+  await start(session);
+  await time.pass(120);
+  expect(asked).toBe(1);
 });
