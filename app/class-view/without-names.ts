@@ -94,6 +94,8 @@ export function pageWithoutNames(page: RequestAnswer<'runs/read'>): RequestAnswe
     inputs: inputsWithoutNames(page.inputs),
     nextIndex: page.nextIndex,
     endS: page.endS,
+    ...(page.endSnapshot && { endSnapshot: page.endSnapshot }),
+    ...(page.wording && { wording: page.wording }),
   };
 }
 

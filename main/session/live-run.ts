@@ -14,6 +14,7 @@ import {
   type RunSettings,
   type RunSummary,
   type Snapshot,
+  textsInSnapshot,
   wordingOf,
 } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
@@ -110,6 +111,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let ended = false;
   let heatOffCalledS = past.heatOffCalledS;
   let newestSnapshot: Snapshot | null = null;
+  /** What stood when the run ended; null while it goes on. */
+  let endSnapshot: Snapshot | null = null;
   const memory = createRunMemory(
     past,
     setup.continuation?.record.modelVersion ?? header.modelVersion,
@@ -306,6 +309,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
         inputs,
         nextIndex: next < memory.count() ? next : null,
         endS,
+        ...(endSnapshot !== null && {
+          endSnapshot,
+          wording: wordingOf(textsInSnapshot(endSnapshot)),
+        }),
       };
     },
     conclusions: memory.conclusions,
@@ -321,6 +328,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       inputsPace.flush();
       snapshotPace.request();
       snapshotPace.flush();
+      // What a snapshot makes only when it is read is left out by whoever sends it as it is.
+      endSnapshot = JSON.parse(JSON.stringify(newestSnapshot));
       onEnd(endS);
       return recorder.close({ timeS: endS });
     },

@@ -41,6 +41,9 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
       }
       dispatch({ type: 'inputs', runId, inputs });
       endS = page.endS;
+      if (page.endSnapshot === undefined || page.nextIndex !== null) return;
+      dispatch({ type: 'snapshot', runId, snapshot: page.endSnapshot });
+      dispatch({ type: 'ended', runId, timeS: page.endS });
     });
     if (!isWanted()) return;
     hasFailed = problem !== null;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { markSchema, runInputSchema, runSettingsSchema } from '../run/index.ts';
+import { snapshotSchema } from '../snapshot/index.ts';
 import { wordingSchema } from '../wording/index.ts';
 import { serviceProblemSchema } from './service-problem.ts';
 
@@ -54,6 +55,9 @@ export const runPageSchema = z.strictObject({
   nextIndex: z.number().int().nullable(),
   /** When the run ended, or the last moment known. */
   endS: z.number(),
+  /** What stood at the end of a run that is over and not all saved yet: no event tells it any more, and no other page of the run has it. */
+  endSnapshot: snapshotSchema.optional(),
+  wording: wordingSchema.optional(),
 });
 
 /** What the recorder has safely on disk. `savedToS` moves only after a sync. */

@@ -201,6 +201,9 @@ test('tells that a run is over before the disk has taken the rest of it, and ans
     problem: { kind: 'disk-held' },
   });
   expect(isStopped).toBe(false);
+  const { endS, endSnapshot } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+  const asSent = structuredClone(endSnapshot);
+  expect([asSent?.timeS, asSent?.head?.temperatureC]).toEqual([endS, 20]);
   isAsleep = false;
   while (!isStopped) {
     (wakes as (() => void) | null)?.();

@@ -270,6 +270,23 @@ describe('startLiveFeed', () => {
     stop();
   });
 
+  test('a window that is opened while a run that is over is still being saved shows it as over, as it stood at its end', async () => {
+    const { answers, live, settled, stop } = bench(Array.from({ length: 6 }, (_, i) => reading(i)));
+    const read = answers['runs/read'] as (body: { readonly fromIndex: number }) => object;
+    const endSnapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(7));
+    answers['runs/read'] = (body) => ({ ...read(body), endS: 7, endSnapshot });
+    const status = answers['run/status']?.({} as never) as object;
+    answers['run/status'] = () => ({ ...status, endedS: 7 });
+    await settled();
+    const { inputCount, endedS, snapshot } = live.getState().view ?? {};
+    expect({ inputCount, endedS, snapshot }).toEqual({
+      inputCount: 6,
+      endedS: 7,
+      snapshot: endSnapshot,
+    });
+    stop();
+  });
+
   test('the view ends with the recording', async () => {
     const { emit, live, settled, stop } = bench([reading(0), reading(1)]);
     await settled();
