@@ -1,5 +1,6 @@
 import type { Asker, Session } from '#main';
 import type { RequestAnswer, RequestBody, RequestName, Result, ServiceProblem } from '#shared-core';
+import { stepS } from './bench.ts';
 import type { Judge } from './judge.ts';
 import type { Program } from './program.ts';
 import type { WorldTime } from './world-time.ts';
@@ -26,21 +27,31 @@ export interface AskingParts {
   readonly time: WorldTime;
   readonly judge: Judge;
   readonly program: () => Program | null;
+  /** The disk holds its answers: whoever needs them waits as long as it does. */
+  readonly isHeld: () => boolean;
+  /** What goes on in the world while somebody waits, a step of it. */
+  readonly meanwhile: () => void;
 }
 
 /** What never answers within ten minutes is stuck. */
 const patienceS = 600;
 const turnS = 0.1;
+const turnsOfStep = Math.round(stepS / turnS);
 
-export function createAsking({ time, judge, program }: AskingParts): Asking {
+export function createAsking(parts: AskingParts): Asking {
+  const { time, judge, program, isHeld, meanwhile } = parts;
+
   async function wait<T>(asked: Promise<T>): Promise<T | null> {
     let isThere = false;
     const watched = asked.finally(() => {
       isThere = true;
     });
-    for (let turn = 0; turn * turnS < patienceS; turn += 1) {
+    let waitedS = 0;
+    for (let turn = 0; waitedS < patienceS; turn += 1) {
       await time.pass(turn === 0 ? 0 : turnS);
       if (isThere) return watched;
+      if (!isHeld()) waitedS += turnS;
+      if (turn > 0 && turn % turnsOfStep === 0) meanwhile();
     }
     judge.violated('program-comes-back', 'A request is never answered.');
     return null;

@@ -7,6 +7,7 @@ import {
 } from '#shared-core';
 import type { Random } from '../../shared-core/random/create-random.ts';
 import { createPowerLossDisk, type PowerLossDisk } from '../main/support/power-loss-disk.ts';
+import { createDiskHold, type DiskHold } from './disk-hold.ts';
 import { drawStill, type Place, type SimulatedStill } from './draw-still.ts';
 import type { Fault, FaultKind } from './fault.ts';
 import { createSimulatedLine, type SimulatedLine } from './simulated-line.ts';
@@ -18,6 +19,7 @@ export interface Bench {
   readonly time: WorldTime;
   readonly isOn: (kind: FaultKind) => boolean;
   readonly disk: PowerLossDisk;
+  readonly hold: DiskHold;
   readonly lines: readonly SimulatedLine[];
   readonly still: SimulatedStill;
   readonly source: ProbeSource;
@@ -50,6 +52,8 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
     );
   const luck = random.fork('disk');
   const folder = createVanishingFolder(() => isOn('folder-vanishes'), luck.fork('folder'));
+  const hold = createDiskHold({ faults, isOn, nowS: time.nowS });
+  const isEverHeld = faults.some(({ kind }) => kind === 'disk-is-held');
   const disk = createPowerLossDisk(
     {
       failSync: () => isOn('syncs-fail') && luck.uniform() < 0.5,
@@ -58,6 +62,7 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
         return isOn('disk-writes-half') ? Math.floor(length * luck.uniform()) : length;
       },
       isAway: folder.isAwayNow,
+      ...(isEverHeld && { held: hold.held }),
       syncTakesS: () => (isOn('disk-is-slow') ? luck.uniform() * 3 : 0),
       refuse() {
         if (isOn('disk-is-read-only')) return 'read-only';
@@ -104,11 +109,13 @@ export function createBench(random: Random, faults: readonly Fault[], lengthS: n
   time.bench.every(stepS, () => {
     still.step(stepS);
     moveMoods();
+    hold.step();
   });
   return {
     time,
     isOn,
     disk,
+    hold,
     lines,
     isAway: folder.isAway,
     still,

@@ -18,6 +18,7 @@ export const faultKinds = [
   'disk-writes-half',
   'syncs-fail',
   'disk-is-slow',
+  'disk-is-held',
   'disk-is-read-only',
   'folder-vanishes',
   // The computer.

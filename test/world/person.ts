@@ -14,6 +14,9 @@ export interface PersonParts {
   readonly concluded: () => Snapshot | null;
   /** The mark was answered: it is kept. */
   readonly marked: (markId: number) => void;
+  readonly nowS: () => number;
+  /** So long the answer took [s]. */
+  readonly answered: (name: string, tookS: number) => void;
 }
 
 /** What the person at the bench does meanwhile, a little at each step. */
@@ -37,7 +40,9 @@ export function createPerson(parts: PersonParts): Person {
   let hasLetGo = false;
 
   async function mark(body: MarkBody): Promise<boolean> {
+    const askedS = parts.nowS();
     const answer = await ask('run/mark', { mark: body });
+    parts.answered('run/mark', parts.nowS() - askedS);
     if (!answer.ok) return false;
     lastMarkId = answer.value.markId;
     marked(lastMarkId);

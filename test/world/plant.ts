@@ -1,12 +1,15 @@
 import type { FileLayer, ProbeHub, ProbeReading, Session } from '#main';
 import { type EventBody, fail, type Snapshot } from '#shared-core';
+import { type Bench, stepS } from './bench.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import type { SimulatedDesk } from './simulated-desk.ts';
 
 type Planted = PlantedFault | undefined;
 
 /** A log file that says it is synced when it is not, or that forgets one record. */
-export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
+export function plantInFiles(bench: Bench, planted: Planted): FileLayer {
+  const { files } = bench.disk;
+  if (planted === 'write-is-waited-for') return waitingForWrites(bench);
   if (planted === 'minutes-not-written') return withoutMinutes(files);
   if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl.part');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
@@ -32,6 +35,36 @@ export function plantInFiles(files: FileLayer, planted: Planted): FileLayer {
     return { ok: true, value: { ...made.value, sync, write } };
   };
   return { ...files, createAppend };
+}
+
+/** All that the program does stands still until the disk has taken what it wrote. */
+function waitingForWrites({ disk, hold, time }: Bench): FileLayer {
+  const { computer, bench } = time;
+  function stand(): void {
+    computer.halt();
+    const stop = bench.every(stepS, () => {
+      if (hold.heldSinceS() !== null) return;
+      stop();
+      computer.goOn();
+    });
+  }
+  return {
+    ...disk.files,
+    async createAppend(at) {
+      const made = await disk.files.createAppend(at);
+      if (!made.ok) return made;
+      return {
+        ok: true,
+        value: {
+          ...made.value,
+          write(bytes) {
+            if (hold.heldSinceS() !== null && computer.isRunning()) stand();
+            return made.value.write(bytes);
+          },
+        },
+      };
+    },
+  };
 }
 
 /** Minutes of a ferment are said to be written, and are not. */

@@ -20,7 +20,9 @@ export type Invariant =
   | 'no-request-fails-inside'
   | 'rehearsal-gives-the-probe-back'
   | 'receiver-holds-what-came-over'
-  | 'lost-folder-is-told';
+  | 'lost-folder-is-told'
+  | 'held-disk-is-told'
+  | 'acts-wait-for-no-disk';
 
 /** Defects put into the program on purpose, each to show that one invariant bites. */
 export const plantedFaults = {
@@ -54,6 +56,11 @@ export const plantedFaults = {
   'probe-not-given-back': 'rehearsal-gives-the-probe-back',
   'still-not-let-go': 'rehearsal-gives-the-probe-back',
   'lost-folder-kept-quiet': 'lost-folder-is-told',
+  'write-is-waited-for': 'no-old-number-as-new',
+  'held-disk-kept-quiet': 'held-disk-is-told',
+  'held-disk-told-for-ever': 'held-disk-is-told',
+  'act-looks-at-the-disk': 'acts-wait-for-no-disk',
+  'space-is-asked-again': 'memory-is-bounded',
   'receiver-runs-empty': 'receiver-holds-what-came-over',
 } as const satisfies Readonly<Record<string, Invariant>>;
 

@@ -8,6 +8,7 @@ import {
 } from '#main';
 import { createMonitor, fail, type Monitor, type RunSettings, type Snapshot } from '#shared-core';
 import { plantInDesk, plantInHub, plantInSession, plantInSnapshot } from './plant.ts';
+import { plantForHeldDisk } from './plant-held.ts';
 import type { PlantedFault } from './planted-fault.ts';
 import { createSimulatedDesk, type SimulatedDesk } from './simulated-desk.ts';
 import type { SimulatedLine } from './simulated-line.ts';
@@ -91,7 +92,15 @@ export async function startProgram(parts: ProgramParts): Promise<Program> {
       parts.isBeginning() ? watchedMonitor(settings, parts) : createMonitor(settings),
   });
   return {
-    session: watchedSession(plantInSession(session, planted), desk, parts.onFailedInside),
+    session: watchedSession(
+      plantForHeldDisk(plantInSession(session, planted), planted, {
+        files: parts.files,
+        timers,
+        folder: runsFolder,
+      }),
+      desk,
+      parts.onFailedInside,
+    ),
     hub: realHub,
     status: hub.status,
     timers: timers.count,

@@ -6,6 +6,7 @@ import { createColleague } from './colleague.ts';
 import { createComputerLife } from './computer-life.ts';
 import { drawFaults, type Fault } from './fault.ts';
 import { findKept, type Look } from './find-kept.ts';
+import { createHeldDiskCheck } from './held-disk.ts';
 import { createJudge } from './judge.ts';
 import { createKeptThings } from './kept-things.ts';
 import { createLostFolderCheck } from './lost-folder.ts';
@@ -23,6 +24,8 @@ import { usualLengthS, type WorldOutcome, type WorldSetup } from './world-setup.
 
 /** How often the person looks whether a run is under way, and the world at the whole record [steps]. */
 const looksEvery = 10;
+/** How often somebody looks, while the disk answers nothing, at what needs none [steps]. */
+const asksEvery = 8;
 const auditsEvery = 1200;
 const warmthEvery = 120;
 /** A fault may be there before the run. */
@@ -38,8 +41,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   const faults = setup.faults ?? drawFaults(random.fork('faults'), lengthS);
   const drawnEnd = random.fork('end').uniform() < 0.5 ? 'power-cut' : 'clean';
   const bench = createBench(random, faults, lengthS);
-  const { time, isOn, isAway, disk, lines, still, source, settings } = bench;
-  const files = plantInFiles(disk.files, planted);
+  const { time, isOn, isAway, disk, hold, lines, still, source, settings } = bench;
+  const files = plantInFiles(bench, planted);
   const judge = createJudge(time.nowS);
   const keepsWarm = faults.some(({ kind }) => kind === 'ferments-are-written-down');
 
@@ -51,16 +54,28 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   let concluded: Snapshot | null = null;
   let headHeardS = Number.NEGATIVE_INFINITY;
   let heatOffS: number | null = null;
-  const asking = createAsking({ time, judge, program: () => program });
+  const asking = createAsking({
+    time,
+    judge,
+    program: () => program,
+    isHeld: hold.isHeld,
+    meanwhile() {
+      if (program === null || life.runningSinceS() === null) return;
+      windows.step(program.session);
+      checkStep();
+    },
+  });
   const { ask, wait } = asking;
   const { monotonicS: clockS } = time.computer.clock;
   const runs = createWorldRuns({
     judge,
-    ask,
+    ...asking,
+    session: () => program?.session ?? null,
     clockS,
     files,
     disk: disk.elsewhere,
     isAway,
+    isHeld: hold.isHeld,
     planted,
   });
 
@@ -100,7 +115,9 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       trace('inputs', body);
     });
     session.on('recording', (status) => {
-      if (status.state === 'idle') concluded = null;
+      // Of a run that is over nothing is due any more.
+      if (status.state === 'idle' || status.endedS !== undefined) concluded = null;
+      runs.named(status.runId);
       trace('recording', status);
     });
     session.on('snapshot', ({ snapshot }) =>
@@ -127,6 +144,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
 
   /** What was said to be kept stands in the books, of this program and of the next. */
   async function checkKept(): Promise<void> {
+    if (hold.isHeld()) return;
     await wait(colleague.rest());
     // The ferment of a folder that another has is kept warm there.
     if (isAway() || program?.holdsFolder() !== true) return;
@@ -149,12 +167,14 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     program = null;
     concluded = null;
     warmth.cutOff();
+    hold.forget(random.fork(`held ${time.nowS()}`));
     await runs.cutOff(how, status);
   }
 
   /** The person goes on with a run that was cut off, or begins one. */
   async function takeUp(): Promise<void> {
     if (program === null || isOn('person-stops-the-run') || rehearsal.isHeld()) return;
+    if (runs.isStopping()) return;
     if (program.session.recordingStatus().runId !== null) return;
     await wait(colleague.rest());
     if (await runs.goOn()) return;
@@ -176,6 +196,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     isRehearsing: () => rehearsal.isHeld(),
     concluded: () => concluded,
     marked: (markId) => void runs.now()?.marks.push(markId),
+    nowS: time.nowS,
+    answered: (name, tookS) => heldDisk.answered(name, tookS),
   });
   const rehearsal = createRehearsal({
     ...asking,
@@ -208,6 +230,28 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
   });
   const check = createStepChecks(judge);
   const lostFolder = createLostFolderCheck(judge);
+  const heldDisk = createHeldDiskCheck({ judge, ask, nowS: time.nowS });
+
+  function checkStep(): void {
+    const nowS = time.nowS();
+    const runningSinceS = life.runningSinceS();
+    const book = runs.now();
+    const inTurn = runningSinceS === null ? null : program;
+    lostFolder.see({ nowS, isAway: isAway(), program: inTurn, book });
+    const heldSinceS = hold.heldSinceS();
+    heldDisk.see({ nowS, heldSinceS, runningSinceS, book, windows: windows.all });
+    const dueS = check({
+      nowS,
+      runningSinceS,
+      program,
+      book,
+      windows: windows.all,
+      concluded,
+      headHeardS,
+      waitsForDisk: hold.waiting(),
+    });
+    heatOffS ??= dueS;
+  }
 
   const begun = new Set<Fault>();
   await start();
@@ -234,26 +278,20 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       await person.step();
       await rehearsal.step();
       colleague.step();
+      await runs.step();
+      const { runId } = runs.now() ?? {};
+      if (hold.isHeld() && step % asksEvery === 0 && runId) {
+        await heldDisk.askWhatNeedsNoDisk(runId);
+      }
       if (step % looksEvery === 0) await takeUp();
-      if (keepsWarm && step % warmthEvery === 0 && !isAway()) await warmth.check();
-      if (step % auditsEvery === 0) {
+      if (keepsWarm && step % warmthEvery === 0 && !isAway() && !hold.isHeld())
+        await warmth.check();
+      if (step % auditsEvery === 0 && !hold.isHeld()) {
         await runs.audit();
         await checkKept();
       }
     }
-    const nowS = time.nowS();
-    const inTurn = runningSinceS === null ? null : program;
-    lostFolder.see({ nowS, isAway: isAway(), program: inTurn, book: runs.now() });
-    const dueS = check({
-      nowS,
-      runningSinceS,
-      program,
-      book: runs.now(),
-      windows: windows.all,
-      concluded,
-      headHeardS,
-    });
-    heatOffS ??= dueS;
+    checkStep();
   }
   if (judge.violation() === null) await checkEnd();
   return {

@@ -1,5 +1,5 @@
 import type { Session } from '#main';
-import type { Snapshot } from '#shared-core';
+import type { EventBody, Snapshot } from '#shared-core';
 import { startLiveFeed } from '../../renderer/feed/index.ts';
 import { createBenchStore, createRunViewStore, type RunView } from '../../renderer/stores/index.ts';
 import { createSimulatedConnection } from './simulated-connection.ts';
@@ -19,8 +19,8 @@ export interface SimulatedWindow {
   /** Since when nothing has kept it from being up to date [s of the world]; null without a connection. */
   connectedSinceS(): number | null;
   view(): RunView | null;
-  /** What is said to be saved, in this window. */
-  savedToS(): number | null;
+  /** What this window says of the record. */
+  recording(): EventBody<'recording'> | null;
   open(session: Session): void;
   /** The page goes, with all it knew. */
   close(): void;
@@ -66,7 +66,7 @@ export function createSimulatedWindow(parts: WindowParts): SimulatedWindow {
   return {
     connectedSinceS: () => sinceS,
     view: () => page?.live.getState().view ?? null,
-    savedToS: () => page?.bench.getState().recording?.savedToS ?? null,
+    recording: () => page?.bench.getState().recording ?? null,
     isOpen: () => page !== null,
     open(session) {
       page ??= openPage();

@@ -16,6 +16,8 @@ export interface Moment {
   /** What the monitor itself last concluded. */
   readonly concluded: Snapshot | null;
   readonly headHeardS: number;
+  /** What waits for a disk that holds its answers. */
+  readonly waitsForDisk: number;
 }
 
 /** What a window may lag behind: the promise of the screen, and a step of the world. */
@@ -28,6 +30,8 @@ const bookLagSteps = 6;
 /** A probe's status holds its last lines and what was found in it, never all the lines before. */
 const mostStatusBytes = 20_000;
 const mostTimers = 60;
+/** Three windows that were opened meanwhile, a run that is begun and one that is looked for; no one asks again and again. */
+const mostWaiting = 40;
 const looksAtMemoryEvery = 20;
 
 /** Checks that must hold after every step; remembers since when something has been due. */
@@ -61,7 +65,7 @@ export function createStepChecks(judge: Judge) {
     }
   }
 
-  function checkMemory({ program }: Moment): void {
+  function checkMemory({ program, waitsForDisk }: Moment): void {
     if (program === null) return;
     const statusBytes = JSON.stringify(program.status()).length;
     if (statusBytes > mostStatusBytes) {
@@ -69,6 +73,9 @@ export function createStepChecks(judge: Judge) {
     }
     const timers = program.timers();
     if (timers > mostTimers) judge.violated('memory-is-bounded', `${timers} timers.`);
+    if (waitsForDisk > mostWaiting) {
+      judge.violated('memory-is-bounded', `${waitsForDisk} questions wait for the disk.`);
+    }
   }
 
   /** Answers since when heat-off has been due [s], or null. */

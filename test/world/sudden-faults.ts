@@ -61,12 +61,15 @@ export function createSuddenFaults(parts: SuddenParts) {
     if (kind === 'person-writes-a-note') {
       await person.mark({ type: 'note', text: `at ${fromS}` });
     }
-    if (kind === 'person-stops-the-run') await runs.stop();
+    if (kind === 'person-stops-the-run') {
+      if (bench.hold.isHeld()) runs.askToStop();
+      else await runs.stop();
+    }
     if (kind === 'second-program' && runId !== undefined) {
       await runSecondProgram({ ...parts, runId });
     }
     if (kind === 'folder-is-littered' && runId !== undefined) {
-      await litter(bench.disk.files, runsFolder, runId);
+      await parts.wait(litter(bench.disk.files, runsFolder, runId));
     }
   };
 }

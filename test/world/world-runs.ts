@@ -1,4 +1,4 @@
-import type { FileLayer, ProbeReading } from '#main';
+import type { FileLayer, ProbeReading, Session } from '#main';
 import type {
   EventBody,
   Monitor,
@@ -7,7 +7,7 @@ import type {
   RunInput,
   ServiceProblem,
 } from '#shared-core';
-import type { Ask } from './asking.ts';
+import { type Ask, type Asking, teacher } from './asking.ts';
 import type { Judge } from './judge.ts';
 import { turnByte } from './plant.ts';
 import type { PlantedFault } from './planted-fault.ts';
@@ -17,6 +17,8 @@ import * as books from './run-book.ts';
 export interface WorldRunsParts {
   readonly judge: Judge;
   readonly ask: Ask;
+  readonly wait: Asking['wait'];
+  readonly session: () => Session | null;
   /** By the clock of the computer [s]. */
   readonly clockS: () => number;
   /** As the program has it, and as it is. */
@@ -24,6 +26,8 @@ export interface WorldRunsParts {
   readonly disk: FileLayer;
   /** The folder is gone: nobody expects to read a run. */
   readonly isAway: () => boolean;
+  /** The disk holds its answers: what is on its way to it is lost with the program. */
+  readonly isHeld: () => boolean;
   readonly planted: PlantedFault | undefined;
 }
 
@@ -42,6 +46,13 @@ export interface WorldRuns {
   /** Goes on with the run that was cut off; answers whether there is one. */
   goOn(): Promise<boolean>;
   stop(): Promise<void>;
+  /** Asks for the end; what comes of it is looked at in a step to come. */
+  askToStop(): void;
+  /** Somebody has asked for the end of the run under way, and has no answer yet. */
+  isStopping(): boolean;
+  step(): Promise<void>;
+  /** The run under way is called this. */
+  named(runId: string | null): void;
   /** The run under way, as a window would read it. */
   audit(): Promise<void>;
   /** The program is gone; `status` is what it said last. */
@@ -53,7 +64,7 @@ export interface WorldRuns {
 }
 
 export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
-  const { judge, ask, clockS, files, disk, isAway, planted } = parts;
+  const { judge, ask, wait, clockS, files, disk, isAway, planted } = parts;
   const all: books.RunBook[] = [];
   let now: books.RunBook | null = null;
   /** A run that the program is asked to go on with: what is heard from then on belongs to it. */
@@ -62,6 +73,8 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
   /** The run that broke off last, and what was said to be saved of it. */
   let brokeOff: { readonly book: books.RunBook; readonly savedToS: number | null } | null = null;
   let isBeginning = false;
+  let stopping: { readonly book: books.RunBook; readonly answer: Promise<boolean> } | null = null;
+  let stopped: { readonly book: books.RunBook; readonly isSaved: boolean } | null = null;
 
   async function beginning<T>(act: () => Promise<T>): Promise<T> {
     isBeginning = true;
@@ -98,6 +111,35 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     return null;
   }
 
+  function askToStop(): void {
+    const ending = now;
+    const session = parts.session();
+    if (ending === null || session === null || stopping !== null) return;
+    ending.isStopping = true;
+    const answer = session.handle('run/stop', {}, teacher).then(({ ok }) => {
+      if (stopping?.book === ending) stopped = { book: ending, isSaved: ok };
+      return ok;
+    });
+    stopping = { book: ending, answer };
+  }
+
+  /** What became of a stop that was answered. */
+  async function takeStop(): Promise<void> {
+    if (stopped === null) return;
+    const { book: ending, isSaved } = stopped;
+    stopping = null;
+    stopped = null;
+    ending.isOver = true;
+    now = null;
+    if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
+    // A disk that took nothing to the end has not all of the run, and that was said.
+    if (!isSaved) return;
+    const found = await books.findRun(disk, ending.runId);
+    books.checkRecord(judge, ending, found);
+    const page = await whole(ending.runId);
+    if (page !== null) books.checkReplay(judge, ending, page, found);
+  }
+
   return {
     all,
     now: () => now,
@@ -109,7 +151,7 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     beginWith(monitor) {
       const startedAtS = continuing?.fromS ?? clockS();
       now = continuing?.book ?? books.createRunBook(monitor, startedAtS);
-      Object.assign(now, { monitor, startedAtS });
+      Object.assign(now, { monitor, startedAtS, isStopping: false });
       if (continuing !== null) books.hear(now, early);
       early = [];
       continuing = null;
@@ -137,19 +179,16 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
         return true;
       }),
     async stop() {
-      const ending = now;
-      if (ending === null) return;
-      ending.isStopping = true;
-      const stopped = await ask('run/stop', {});
-      ending.isOver = true;
-      now = null;
-      if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
-      // A disk that took nothing to the end has not all of the run, and that was said.
-      if (!stopped.ok) return;
-      const found = await books.findRun(disk, ending.runId);
-      books.checkRecord(judge, ending, found);
-      const page = await whole(ending.runId);
-      if (page !== null) books.checkReplay(judge, ending, page, found);
+      if (now === null) return;
+      askToStop();
+      if (stopping !== null) await wait(stopping.answer);
+      await takeStop();
+    },
+    askToStop,
+    isStopping: () => stopping !== null,
+    step: takeStop,
+    named(runId) {
+      if (now?.runId === '' && runId !== null) now.runId = runId;
     },
     async audit() {
       if (now === null || now.runId === '' || isAway()) return;
@@ -161,9 +200,13 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
       books.checkMarks(judge, running, page.inputs);
     },
     async cutOff(how, status) {
+      stopping = null;
+      stopped = null;
       if (now !== null && now.runId !== '' && status !== null) {
         brokeOff = { book: now, savedToS: status.savedToS };
-        await checkBrokenOff(how === 'program-killed' && status.state === 'recording');
+        await checkBrokenOff(
+          how === 'program-killed' && status.state === 'recording' && !parts.isHeld(),
+        );
       } else if (how === 'power-cut') {
         // A program that was killed left on its way to the disk what it had not said to be saved.
         await checkBrokenOff(false);

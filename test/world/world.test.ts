@@ -193,6 +193,7 @@ describe('a simulated world', () => {
         ...atSecondDesk,
         ...rehearsed,
         ...vanished,
+        ...held.map(({ kind, fromS, toS }) => fault(kind, fromS + 45, toS + 45)),
         ...[41, 44, 47].map((fromS) => fault('desk-is-killed', fromS, fromS + 3)),
       ];
       const outcome = await runWorld({ ...eventful, faults, end });
@@ -208,9 +209,21 @@ describe('a simulated world', () => {
   ]);
   const vanished = [fault('folder-vanishes', 60, 100)];
 
+  /** All of the disk is held for two minutes, and somebody does something meanwhile. */
+  const held = [
+    fault('disk-is-held', 60, 180),
+    fault('heat-by-hand', 80, 110),
+    fault('window-reloads', 100, 104),
+  ];
+
   /** What one planted defect needs to show, and no other. */
   const ofOne: { readonly [planted in PlantedFault]?: Partial<WorldSetup> } = {
     'window-reads-the-disk': openedWithoutFolder,
+    'write-is-waited-for': { faults: held },
+    'held-disk-kept-quiet': { faults: held },
+    'held-disk-told-for-ever': { faults: held },
+    'act-looks-at-the-disk': { faults: held },
+    'space-is-asked-again': { faults: held },
     'desk-stays-dead': { faults: [fault('desk-is-killed', 40, 43)] },
     'minutes-not-written': {
       seed: 19,

@@ -4,6 +4,9 @@ import { fail, type Result, succeed } from '#shared-core';
 import type { Random } from '../../../shared-core/random/create-random.ts';
 import { createGrowingBytes, type GrowingBytes } from './growing-bytes.ts';
 
+/** What a disk is asked: to be looked at, to change a name or a length, to take bytes, to make them last. */
+export type DiskAct = 'look' | 'change' | 'write' | 'sync';
+
 /** What the disk does to the next sync or write; asked once for each. */
 export interface DiskFaults {
   readonly failSync: () => boolean;
@@ -14,6 +17,8 @@ export interface DiskFaults {
   readonly refuse?: () => FileProblem['kind'] | null;
   /** Nothing is there but what the system keeps elsewhere: a stick that was pulled out, a share that is gone. */
   readonly isAway?: () => boolean;
+  /** What of it is held, as long as this is not over; null where nothing is. */
+  readonly held?: (act: DiskAct) => Promise<void> | null;
 }
 
 export const soundDisk: DiskFaults = {
@@ -163,16 +168,39 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
   function appendFile(inode: Inode, at: string): AppendFile {
     const { openedSince } = disk;
     const isOpen = () => openedSince === disk.openedSince && !isAway(at);
+    /** Bytes on their way, in order; null while none are. */
+    let onTheirWay: Promise<void> | null = null;
+    /** What follows bytes that were not taken would stand in the wrong place. */
+    let refused: ReturnType<typeof problem> | null = null;
+
+    function take(bytes: Uint8Array): void {
+      if (refused !== null) return;
+      const taken = isOpen() ? faults.takeBytes(bytes.length) : null;
+      if (taken !== bytes.length) refused = problem(isOpen() ? 'full' : 'failed', at);
+      if (taken === null) return;
+      inode.current.append(bytes.subarray(0, taken));
+      inode.told.changes += 1;
+    }
+
     return {
       write(bytes) {
-        if (!isOpen()) return problem('failed', at);
-        const taken = faults.takeBytes(bytes.length);
-        if (taken === null) return problem('full', at);
-        inode.current.append(bytes.subarray(0, taken));
-        inode.told.changes += 1;
-        return succeed(taken);
+        if (refused !== null) return refused;
+        const held = onTheirWay ?? faults.held?.('write') ?? null;
+        if (held === null) {
+          take(bytes);
+          return refused ?? succeed(bytes.length);
+        }
+        const arrived = held.then(() => {
+          take(bytes);
+          if (onTheirWay === arrived) onTheirWay = null;
+        });
+        onTheirWay = arrived;
+        return succeed(bytes.length);
       },
       async sync() {
+        await onTheirWay;
+        await faults.held?.('sync');
+        if (refused !== null) return refused;
         const length = inode.current.length();
         const fails = faults.failSync();
         const takesS = faults.syncTakesS();
@@ -204,7 +232,7 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
     return inode === undefined ? problem('missing', at) : succeed(act(inode));
   }
 
-  return {
+  const layer: FileLayer = {
     makeFolder: async (at) => (isAway(at) ? problem('missing', at) : succeed(undefined)),
     async claimFolder(folder) {
       if (isAway(folder)) return problem('missing', folder);
@@ -299,5 +327,35 @@ function fileLayer(disk: Names, faults: DiskFaults, scheduler: Scheduler): FileL
       });
     },
     freeBytes: async (at) => (isAway(at) ? problem('missing', at) : succeed(1e12)),
+  };
+  return faults.held === undefined ? layer : answeringLate(layer, faults.held);
+}
+
+/** The same disk, each act of which is begun once it is not held any more. */
+function answeringLate(disk: FileLayer, held: NonNullable<DiskFaults['held']>): FileLayer {
+  const once = <A extends readonly unknown[], R>(
+    act: DiskAct,
+    ask: (...given: A) => Promise<R>,
+  ): ((...given: A) => Promise<R>) => {
+    return async (...given) => {
+      await held(act);
+      return ask(...given);
+    };
+  };
+  return {
+    makeFolder: once('change', disk.makeFolder),
+    claimFolder: once('change', disk.claimFolder),
+    makeTemporaryFolder: disk.makeTemporaryFolder,
+    createAppend: once('change', disk.createAppend),
+    openAppend: once('change', disk.openAppend),
+    syncFolder: once('sync', disk.syncFolder),
+    list: once('look', disk.list),
+    sizeBytes: once('look', disk.sizeBytes),
+    stateOf: once('look', disk.stateOf),
+    read: once('look', disk.read),
+    rename: once('change', disk.rename),
+    remove: once('change', disk.remove),
+    truncate: once('change', disk.truncate),
+    freeBytes: once('look', disk.freeBytes),
   };
 }
