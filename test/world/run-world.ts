@@ -279,8 +279,8 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
       await rehearsal.step();
       colleague.step();
       await runs.step();
-      const { runId } = runs.now() ?? {};
-      if (hold.isHeld() && step % asksEvery === 0 && runId) {
+      const { runId } = (program as Program).session.recordingStatus();
+      if (hold.isHeld() && step % asksEvery === 0 && runId !== null) {
         await heldDisk.askWhatNeedsNoDisk(runId);
       }
       if (step % looksEvery === 0) await takeUp();
