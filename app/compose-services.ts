@@ -14,6 +14,8 @@ export interface Composition {
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   readonly runsFolder: string;
+  /** Where this computer keeps which folders of runs have been there; where none is given, nothing is remembered. */
+  readonly knownFoldersFile?: string | undefined;
   /** The computer's own disk where none is given. */
   readonly fileLayer?: FileLayer;
   /** Starts the process that reads serial ports, in the way of this shell. */
@@ -24,7 +26,8 @@ export interface Composition {
 
 /** The services of a shell, put together from their parts with the computer's own clock and disk. */
 export function composeServices(composition: Composition): Promise<Session> {
-  const { shell, version, runsFolder, startWorker, startDesk, fileLayer } = composition;
+  const { shell, version, runsFolder, knownFoldersFile, startWorker, startDesk, fileLayer } =
+    composition;
   return createSession({
     probeHub: createIsolatedProbeHub({
       scheduler: systemScheduler,
@@ -34,6 +37,7 @@ export function composeServices(composition: Composition): Promise<Session> {
     createMonitor,
     runsFolder,
     startDesk,
+    ...(knownFoldersFile && { knownFoldersFile }),
     ...(fileLayer && { fileLayer }),
     app: { version, modelVersion, shell },
   });

@@ -9,6 +9,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { defaultRunsFolder } from '../app/default-runs-folder.ts';
+import { knownFoldersFile } from '../app/known-folders-file.ts';
 import { buildIfStale } from './building/build-if-stale.ts';
 import {
   electronTarget,
@@ -55,6 +56,14 @@ async function startLoopbackShell({ open, port }: StartOptions, runsFolder: stri
     version: programVersion(),
     windowFolder,
     runsFolder,
+    knownFoldersFile: knownFoldersFile({
+      platform: process.platform,
+      homeFolder: homedir(),
+      stateHome: process.env.XDG_STATE_HOME,
+      localAppData: process.env.LOCALAPPDATA,
+      runsFolder,
+      usualRunsFolder: usualRunsFolder(),
+    }),
     port,
     open,
     probeProgram: pathToFileURL(loopbackProbeProgram),

@@ -1,5 +1,4 @@
 /** The desktop shell: reads as a list of what is set up, each part in a file of its own. */
-import { existsSync } from 'node:fs';
 import path from 'node:path';
 import {
   app,
@@ -17,13 +16,12 @@ import {
 } from 'electron';
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
-import { defaultRunsFolder } from '../default-runs-folder.ts';
 import { usualEndPatience } from '../end-patience.ts';
 import { createWindowFiles } from '../files/index.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
 import { failedStartDeps, sayWhyNot } from './failed-start.ts';
-import { runsFolderFrom } from './runs-folder-argument.ts';
+import { keptFolders } from './kept-folders.ts';
 import { createSecondScreenWindow, secondScreenPlace } from './second-screen-window.ts';
 import { answerAppRequest } from './serve-app-protocol.ts';
 import { setupIpc } from './setup-ipc.ts';
@@ -58,7 +56,7 @@ async function openApp(): Promise<void> {
     version: app.getVersion(),
     startWorker: () => sideProcess('probe.mjs'),
     startDesk: () => sideProcess('desk.mjs'),
-    runsFolder: runsFolder(),
+    ...keptFolders(app),
   });
   const isRecording = () => session.recordingStatus().state !== 'idle';
 
@@ -131,20 +129,6 @@ async function openApp(): Promise<void> {
   await window.loadURL(appStartAddress);
 }
 
-function runsFolder(): string {
-  return runsFolderFrom(process.argv, usualRunsFolder());
-}
-
-/** The same as without the desktop window, so that every run is found from both. */
-function usualRunsFolder(): string {
-  return defaultRunsFolder({
-    platform: process.platform,
-    homeFolder: app.getPath('home'),
-    dataHome: process.env.XDG_DATA_HOME,
-    folderExists: existsSync,
-  });
-}
-
 function couldNotStart(error: unknown): Promise<void> {
-  return sayWhyNot(error, failedStartDeps(app, dialog, runsFolder()));
+  return sayWhyNot(error, failedStartDeps(app, dialog, keptFolders(app).runsFolder));
 }

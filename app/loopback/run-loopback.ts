@@ -19,6 +19,8 @@ export interface LoopbackRun {
   readonly version: string;
   readonly windowFolder: string;
   readonly runsFolder: string;
+  /** Where this computer keeps which folders of runs have been there; see {@link knownFoldersFile}. */
+  readonly knownFoldersFile?: string | undefined;
   readonly port: number;
   /** Open the browser by itself. */
   readonly open: boolean;
@@ -81,8 +83,12 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   stopListening();
   letSleep();
   // The window first: it then sees the end as a goodbye, not as a failure of the services.
-  const goodbye = Promise.all([loopback.close(), classView.shut()]);
-  await removeDoorFile(run.runsFolder, loopback.door);
+  const goodbye = Promise.all([
+    loopback.close(),
+    classView.shut(),
+    // A disk that is asleep holds this as well, and the run ends now.
+    removeDoorFile(run.runsFolder, loopback.door),
+  ]);
   await session.close();
   await goodbye;
   return true;

@@ -31,6 +31,7 @@ import { createEventHub } from './event-hub.ts';
 import { createExchange } from './exchange-handlers.ts';
 import { createFermentHandlers } from './ferment-handlers.ts';
 import { createFolderHold } from './folder-hold.ts';
+import { createKnownFolders, noFoldersKnown } from './known-folders.ts';
 import { createProbeBeforeRehearsal } from './probe-before-rehearsal.ts';
 import { noteProblems, noteRefusal } from './problem-notes.ts';
 import { underWayFromMemory } from './reading-handlers.ts';
@@ -48,6 +49,8 @@ export interface SessionSetup {
   readonly app: AppFacts;
   readonly fileLayer?: FileLayer;
   readonly scheduler?: Scheduler;
+  /** Where this computer keeps which folders of runs have been there; where there is none, each start is the first. */
+  readonly knownFoldersFile?: string;
   /** How the folder is taken for this process alone. */
   readonly takeFolder?: typeof lockFolder;
   /** Seconds since the computer was started, sleep included. */
@@ -79,7 +82,9 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const events = createEventHub();
 
   const takeFolder = setup.takeFolder ?? lockFolder;
-  const hold = await createFolderHold({ files, runsFolder, takeFolder, scheduler });
+  const { knownFoldersFile: knownFile } = setup;
+  const known = knownFile === undefined ? noFoldersKnown : createKnownFolders(files, knownFile);
+  const hold = await createFolderHold({ files, runsFolder, takeFolder, scheduler, known });
   const { mayWrite } = hold;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();

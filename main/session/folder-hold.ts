@@ -2,12 +2,15 @@ import { fail, type Result, type ServiceProblem } from '#shared-core';
 import type { Scheduler } from '../clock/index.ts';
 import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
 import type { lockFolder } from '../run-library/index.ts';
+import type { KnownFolders } from './known-folders.ts';
 
 export interface FolderHoldSetup {
   readonly files: FileLayer;
   readonly runsFolder: string;
   readonly takeFolder: typeof lockFolder;
   readonly scheduler: Scheduler;
+  /** Folders that have been there. */
+  readonly known: KnownFolders;
 }
 
 /** The folder of runs as this program has it: from the start, or from when it is there and nobody else has it. */
@@ -34,15 +37,20 @@ const sayNothingOfTheFolder: ReadonlySet<ServiceProblem['kind']> = new Set([
 const askEveryS = 5;
 
 export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHold> {
-  const { files, runsFolder, takeFolder, scheduler } = setup;
+  const { files, runsFolder, takeFolder, scheduler, known } = setup;
   let lock = await take();
   let isAsking = false;
   let isReleased = false;
   let stop = () => {};
 
   async function take(): ReturnType<typeof lockFolder> {
+    // One that has been there is on a drive that is away: made in its place, it would be out of sight once that is back, with the runs in it.
+    const isThere = (await files.list(runsFolder)).ok;
+    if (!isThere && (await known.has(runsFolder))) return null;
     const made = await files.makeFolder(runsFolder);
-    return made.ok ? takeFolder(runsFolder, scheduler) : null;
+    const taken = made.ok ? await takeFolder(runsFolder, scheduler) : null;
+    if (taken !== null) await known.note(runsFolder);
+    return taken;
   }
 
   async function ask(first: () => Promise<void>, then: () => Promise<void>): Promise<void> {

@@ -1,4 +1,6 @@
 import { spawn } from 'node:child_process';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { projectRoot } from './step.ts';
 
 export interface RunningApp {
@@ -19,6 +21,8 @@ export async function startApp(runsFolder: string): Promise<RunningApp> {
     cwd: projectRoot,
     stdio: ['ignore', 'pipe', 'pipe'],
     detached: true,
+    // What it remembers of its folders is none of this computer's.
+    env: { ...process.env, XDG_STATE_HOME: path.join(tmpdir(), 'still-head-monitor-state') },
   });
   let output = '';
   const ended = new Promise<void>((resolve) => child.on('close', () => resolve()));

@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { type FolderLock, nodeFileLayer } from '#main';
 import { createFolderHold } from '../../../main/session/folder-hold.ts';
+import { noFoldersKnown } from '../../../main/session/known-folders.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -17,6 +18,7 @@ async function asking(answers: readonly (FolderLock | null | Error)[]) {
     files: nodeFileLayer,
     runsFolder: await temporaryFolder(),
     scheduler,
+    known: noFoldersKnown,
     takeFolder: async () => {
       const answer = answers[asked] ?? null;
       asked += 1;
@@ -74,6 +76,7 @@ test('a program that is closed while a folder is asked for does nothing on it', 
     files: nodeFileLayer,
     runsFolder: await temporaryFolder(),
     scheduler,
+    known: noFoldersKnown,
     takeFolder: () => {
       asked += 1;
       return asked === 1 ? Promise.resolve(null) : new Promise((resolve) => (answer = resolve));

@@ -98,6 +98,24 @@ test('nothing is written where a stick had its place: it would be out of sight o
   expect(await start(session)).toMatchObject({ ok: true });
 });
 
+test('a program that is started without its stick makes no folder in its place, and begins runs once it is plugged in', async () => {
+  const { place, runsFolder, pullOut, putIn } = await onMountedStick();
+  const knownFoldersFile = path.join(await temporaryFolder(), 'state', 'known-folders.json');
+  const before = await setUpSession({ runsFolder, knownFoldersFile });
+  expect(await start(before.session)).toMatchObject({ ok: true });
+  await before.session.close();
+  await pullOut();
+  const { session, time } = await setUpSession({ runsFolder, knownFoldersFile });
+  expect(await start(session)).toMatchObject(unreachable);
+  await pass(time, 12);
+  expect(await readdir(place)).toEqual([]);
+  await putIn();
+  await vi.waitFor(async () => {
+    await pass(time, 6);
+    expect(await start(session)).toMatchObject({ ok: true });
+  });
+});
+
 test('a program that began without its stick has it once it is plugged in, and keeps warm the ferment that is on it', async () => {
   const { runsFolder, pullOut, putIn } = await onStick();
   const before = await setUpSession({ runsFolder });

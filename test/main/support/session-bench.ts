@@ -31,6 +31,8 @@ interface SessionOptions extends Pick<SessionSetup, 'startDesk'> {
   readonly modelVersion?: string;
   /** Nothing is connected when the program starts. */
   readonly withoutProbe?: boolean;
+  /** What this computer keeps outside of the folder of runs. */
+  readonly knownFoldersFile?: string;
   /** What the disk does otherwise than a real one. */
   readonly faults?: Partial<FileLayer>;
 }
@@ -48,6 +50,7 @@ export async function setUpSession(options: SessionOptions = {}) {
     uptimeS: options.uptimeS ?? time.clock.monotonicS,
     fileLayer: { ...nodeFileLayer, ...options.faults },
     runsFolder,
+    ...(options.knownFoldersFile && { knownFoldersFile: options.knownFoldersFile }),
     ...(options.startDesk && { startDesk: options.startDesk }),
     createMonitor: options.createMonitor ?? createMonitor,
     app: { version: '0.1.0', modelVersion: options.modelVersion ?? '1', shell: 'loopback' },
