@@ -1,9 +1,11 @@
-import type { Monitor, MonitorChange, RunInput, Snapshot } from '#shared-core';
+import type { Monitor, MonitorChange, RunInput, Snapshot, Verdicts } from '#shared-core';
 
 /** What the monitor said to one input; null once it has failed. */
 export interface MonitorAnswer {
   readonly snapshot: Snapshot;
   readonly changes: readonly MonitorChange[];
+  /** The strengths told so far. */
+  readonly estimates: Verdicts['estimates'];
 }
 
 /** A monitor that can fail without harm to the recording. */
@@ -23,7 +25,7 @@ export function guardMonitor(
     if (monitor === null) return null;
     try {
       const snapshot = question(monitor);
-      return { snapshot, changes: monitor.takeChanges() };
+      return { snapshot, changes: monitor.takeChanges(), estimates: monitor.estimates() };
     } catch (error) {
       giveUp(error);
       return null;

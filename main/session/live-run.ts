@@ -68,7 +68,8 @@ export interface LiveRunSetup {
   /** The probe brings the time with its readings (a simulated still): what a person does happens when the newest was made. */
   readonly probeTellsTime: boolean;
   readonly createMonitor: (settings: RunSettings) => Monitor;
-  readonly onSnapshot: (snapshot: Snapshot) => void;
+  /** Told with how many strengths the monitor has told so far. */
+  readonly onSnapshot: (snapshot: Snapshot, estimatesTold: number) => void;
   readonly onInputs: (body: EventBody<'inputs'>) => void;
   readonly onMonitorFailed: (message: string) => void;
 }
@@ -88,7 +89,7 @@ export interface LiveRun {
   summary(): RunSummary;
   /** So much of it, from an input on, as a window takes at once. */
   page(fromIndex: number): RequestAnswer<'runs/read'>;
-  conclusions(): RecordedConclusions;
+  conclusions(): RecordedConclusions & Pick<MonitorAnswer, 'estimates'>;
   unsaved(): readonly PendingRecord[];
   /** Ends the run; `onEnd` is told when that was, before the disk is waited for. */
   stop(onEnd: (endS: number) => void): Promise<Result<void, FileProblem>>;
@@ -113,6 +114,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let newestSnapshot: Snapshot | null = null;
   /** What stood when the run ended; null while it goes on. */
   let endSnapshot: Snapshot | null = null;
+  let estimates: MonitorAnswer['estimates'] = [];
   const memory = createRunMemory(
     past,
     setup.continuation?.record.modelVersion ?? header.modelVersion,
@@ -121,7 +123,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let knownChanges = past.changes.length;
 
   const snapshotPace = createPace(eventGapS, setup, () => {
-    if (newestSnapshot !== null) onSnapshot(newestSnapshot);
+    if (newestSnapshot !== null) onSnapshot(newestSnapshot, estimates.length);
   });
   const inputsPace = createPace(eventGapS, setup, () => {
     const fromIndex = sentInputs;
@@ -168,6 +170,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       recorder.append({ kind: 'change', change }, change.timeS, urgency);
       memory.conclude(asRecorded(change));
     }
+    estimates = answer.estimates;
     // What was thought of moments long past is no news.
     if (!advice.isBehind()) newestSnapshot = answer.snapshot;
   }
@@ -315,7 +318,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
         }),
       };
     },
-    conclusions: memory.conclusions,
+    conclusions: () => ({ ...memory.conclusions(), estimates }),
     unsaved: recorder.unsaved,
     async stop(onEnd) {
       // The probe goes on talking while the last sync is awaited; the run is over all the same.

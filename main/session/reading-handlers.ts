@@ -54,8 +54,12 @@ export function underWayFromMemory(
     async 'runs/changes'(body, asker) {
       const run = told(body.runId);
       if (run === null) return recorded['runs/changes'](body, asker);
-      const { changes, modelVersions } = run.conclusions();
-      return succeed({ changes: [...changes], modelVersions: [...modelVersions] });
+      const { changes, modelVersions, estimates } = run.conclusions();
+      return succeed({
+        changes: [...changes],
+        modelVersions: [...modelVersions],
+        estimates,
+      });
     },
   };
 }

@@ -228,8 +228,10 @@ export function createRecording(setup: RecordingSetup): Recording {
       probeTellsTime,
       startedAtS: clocks.monoS,
       heardUpToS: probeHub.heardUpToS,
-      onSnapshot: (snapshot) =>
-        events.emit('snapshot', { runId, snapshot, wording: wordingIn(snapshot) }),
+      onSnapshot(snapshot, estimatesTold) {
+        const wording = wordingIn(snapshot);
+        events.emit('snapshot', { runId, snapshot, wording, estimatesTold });
+      },
       onInputs: (body) => events.emit('inputs', body),
       onMonitorFailed(message) {
         adviceStopped = message;

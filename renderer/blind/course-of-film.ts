@@ -1,12 +1,4 @@
-import {
-  collectedCourse,
-  headVapourTable,
-  heatOffForGoodS,
-  indexAtTime,
-  pointAt,
-  type Series,
-  strengthFromMoleFraction,
-} from '#shared-core';
+import { collectedCourse, heatOffForGoodS, indexAtTime, pointAt, type Series } from '#shared-core';
 import { type Film, frameIndexAt } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
 import type { RunCourse } from './score-guess.ts';
@@ -15,29 +7,18 @@ import type { RunCourse } from './score-guess.ts';
 const reachS = 10;
 
 /**
- * A recorded run as a course to score guesses on. Strengths are what the run strip shows once it is revealed: the probe is
- * believed to read as much too high as the monitor had learned by the end, so a guess on the limit has the limit's strength.
- * There is none where the window tells none: before the head has settled, or while it cools.
+ * A recorded run as a course to score guesses on. Strengths are those that the window showed then, as Watch and a replay show them. There is none where it
+ * showed none: before the head has settled, or while it cools.
  */
 export function courseOfFilm(film: Film): RunCourse {
   const last = film.frames[film.frames.length - 1];
   const head = last?.tracks.head?.series ?? null;
-  const { pressure } = film.settings;
-  const plateau = last?.snapshot?.plateau;
-  const table = headVapourTable(plateau?.pressureKPa ?? pressure.pressureKPa);
-  const readsHighK = plateau?.probeReadsHighK ?? 0;
   const arrivedS =
     film.verdicts.stages.find(({ stage }) => stage === 'first-fraction')?.fromS ?? null;
-  const headAtC = (timeS: number) => (head === null ? null : meanNear(head, timeS));
   return {
-    headAtC,
-    strengthAtAbv: (timeS) => {
-      const shown = film.frames[frameIndexAt(film, timeS)]?.snapshot?.vapour?.alcoholByVolume;
-      const headC = headAtC(timeS);
-      if (!shown || headC === null) return null;
-      const vapourC = Math.min(150, Math.max(-50, headC - readsHighK));
-      return strengthFromMoleFraction(table.ethanolMoleFractionAt(vapourC));
-    },
+    headAtC: (timeS) => (head === null ? null : meanNear(head, timeS)),
+    strengthAtAbv: (timeS) =>
+      film.frames[frameIndexAt(film, timeS)]?.snapshot?.vapour?.alcoholByVolume?.value ?? null,
     bookings: collectedCourse(last?.marks ?? [], arrivedS),
     heatOffS:
       heatOffForGoodS(benchMarks(last?.marks ?? [])) ??

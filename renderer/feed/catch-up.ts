@@ -14,8 +14,8 @@ export interface CatchUp {
   read(runId: string): void;
   /** Reads once more what could not be read: a disk that was away, a part of the program that was killed. */
   readWhatFailed(): void;
-  /** Takes the stages so far from the record: what passed unseen is in it, a snapshot only tells the stage of now. */
-  readStages(runId: string): Promise<void>;
+  /** Takes what was concluded so far: what passed unseen is in it, a snapshot only tells the stage and the strength of now. */
+  readConclusions(runId: string): Promise<void>;
   /** What is still being read is not wanted any more. */
   leave(): void;
   isReading(): boolean;
@@ -47,7 +47,7 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
     });
     if (!isWanted()) return;
     hasFailed = problem !== null;
-    await readStages(runId);
+    await readConclusions(runId);
     tellItsEnd(runId, endS);
   };
 
@@ -59,11 +59,14 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
   };
 
   /** Whoever has another run in view takes none of it. */
-  const readStages = async (runId: string) => {
+  const readConclusions = async (runId: string) => {
     const recorded = await service.request('runs/changes', { runId });
     if (!recorded.ok) return;
     const stages = stagesOfRecord(recorded.value.changes);
-    live.getState().dispatch({ type: 'stages-known', runId, stages });
+    const { dispatch } = live.getState();
+    dispatch({ type: 'stages-known', runId, stages });
+    const { estimates } = recorded.value;
+    if (estimates !== undefined) dispatch({ type: 'estimates-known', runId, estimates });
   };
 
   const run = async (runId: string) => {
@@ -89,7 +92,7 @@ export function createCatchUp({ service, live, breathe }: CatchUpParts): CatchUp
     readWhatFailed() {
       if (hasFailed && reading === null && wanted !== null) read(wanted);
     },
-    readStages,
+    readConclusions,
     leave() {
       wanted = null;
       reading = null;

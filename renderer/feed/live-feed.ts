@@ -80,16 +80,28 @@ export function startLiveFeed(parts: LiveFeedParts): () => void {
     if (seen < inputs.length) dispatch({ type: 'inputs', runId, inputs: inputs.slice(seen) });
   };
 
-  const onSnapshot = ({ wording: _, ...body }: EventBody<'snapshot'>) => {
+  /** A fast rehearsal tells the next strength before the last was answered: one question at a time, and the next snapshot asks again. */
+  let isAsking = false;
+  const readConclusions = async (runId: string) => {
+    if (isAsking) return;
+    isAsking = true;
+    try {
+      await catchUp.readConclusions(runId);
+    } finally {
+      isAsking = false;
+    }
+  };
+
+  const onSnapshot = ({ runId, snapshot, estimatesTold }: EventBody<'snapshot'>) => {
     const { view, dispatch } = live.getState();
-    dispatch({ type: 'snapshot', ...body });
+    dispatch({ type: 'snapshot', runId, snapshot });
     // Time passes also while a probe has nothing to tell.
     catchUp.readWhatFailed();
-    const before = view?.stages.at(-1);
+    if (view?.runId !== runId) return;
+    const before = view.stages.at(-1);
     // A busy computer or a fast rehearsal may pass over a whole stage between two snapshots: the record names each.
-    if (view?.runId === body.runId && before && before.stage !== body.snapshot.stage.stage) {
-      void catchUp.readStages(body.runId);
-    }
+    const hasStageChanged = before !== undefined && before.stage !== snapshot.stage.stage;
+    if (hasStageChanged || estimatesTold > view.estimates.length) void readConclusions(runId);
   };
 
   const endings = [

@@ -36,6 +36,10 @@ export async function makeFilm(run: RecordedRun, making: FilmMaking): Promise<Fi
     const snapshot = monitor.snapshot();
     view = runViewAfter(view, { type: 'inputs', runId, inputs: waiting });
     view = runViewAfter(view, { type: 'snapshot', runId, snapshot });
+    const estimates = monitor.estimates();
+    if (view?.estimates !== estimates) {
+      view = runViewAfter(view, { type: 'estimates-known', runId, estimates });
+    }
     waiting = [];
     if (view) frames.push(view);
     nextFrameS = snapshot.timeS + frameStepS;

@@ -16,6 +16,7 @@ export function runViewAfter(view: RunView | null, event: RunViewEvent): RunView
       gaps: [],
       snapshot: null,
       stages: [],
+      estimates: [],
       endedS: null,
     };
   }
@@ -36,6 +37,8 @@ export function runViewAfter(view: RunView | null, event: RunViewEvent): RunView
         ...view,
         stages: view.snapshot ? withSnapshotStage(event.stages, view.snapshot) : event.stages,
       };
+    case 'estimates-known':
+      return { ...view, estimates: event.estimates };
     case 'ended':
       return { ...view, endedS: event.timeS };
     default:

@@ -1,4 +1,12 @@
-import type { Mark, RunInput, RunSettings, Series, Snapshot, StageSpan } from '#shared-core';
+import type {
+  Mark,
+  RunInput,
+  RunSettings,
+  Series,
+  Snapshot,
+  StageSpan,
+  Verdicts,
+} from '#shared-core';
 
 /** Where the run in view comes from. Live, replay and what-if are shown by the same parts. */
 export type RunOrigin = 'live' | 'replay' | 'what-if';
@@ -35,6 +43,8 @@ export interface RunView {
   readonly gaps: readonly LinkGap[];
   readonly snapshot: Snapshot | null;
   readonly stages: readonly StageSpan[];
+  /** How strong the monitor has told the head's vapour to be so far, minute by minute. */
+  readonly estimates: Verdicts['estimates'];
   readonly endedS: number | null;
 }
 
@@ -59,5 +69,6 @@ export type RunNews = { readonly runId: string } & (
   | { readonly type: 'snapshot'; readonly snapshot: Snapshot }
   /** Stages that passed before this window looked. */
   | { readonly type: 'stages-known'; readonly stages: readonly StageSpan[] }
+  | { readonly type: 'estimates-known'; readonly estimates: Verdicts['estimates'] }
   | { readonly type: 'ended'; readonly timeS: number }
 );

@@ -22,16 +22,19 @@ export function boilingSentence(moment: StillMoment, words: Words): string {
   const strength = words.range(pot.strengthAbv, 0, '% vol');
   const boils = words.quantity(pot.boilsAtC.value, 1, '°C');
   if (vapour === null || headC === null) {
+    const noStrength = isInVapour(moment)
+      ? say('The head temperature tells no strength of its vapour at this moment')
+      : say('No vapour bathes the bulb fully');
     const over = bubblePoint({ ethanolMoleFraction: pot.ethanolMoleFraction.value, pressureKPa });
     const overAbv = words.number(strengthFromMoleFraction(over.vapourEthanolMoleFraction), 0);
     return pot.isBoiling
       ? say(
-          'No vapour bathes the bulb fully; the pot, at {strength}, boils near {boils}, and the vapour straight above it is about {overAbv} % vol.',
-          { strength, boils, overAbv },
+          '{noStrength}; the pot, at {strength}, boils near {boils}, and the vapour straight above it is about {overAbv} % vol.',
+          { noStrength, strength, boils, overAbv },
         )
       : say(
-          'No vapour bathes the bulb fully; the pot, at {strength}, would boil near {boils}, and the vapour straight above it is about {overAbv} % vol.',
-          { strength, boils, overAbv },
+          '{noStrength}; the pot, at {strength}, would boil near {boils}, and the vapour straight above it is about {overAbv} % vol.',
+          { noStrength, strength, boils, overAbv },
         );
   }
   const lift = say(
@@ -49,6 +52,11 @@ export function boilingSentence(moment: StillMoment, words: Words): string {
         { lift },
       )
     : lift;
+}
+
+/** Whether vapour has come and not gone for good: then a strength that is not known may be one of vapour. */
+function isInVapour({ stage }: StillMoment): boolean {
+  return stage !== 'warm-up' && stage !== 'cool-down';
 }
 
 function headSentence({ headC, vapour }: StillMoment, words: Words): string {

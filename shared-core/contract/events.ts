@@ -18,6 +18,8 @@ export const events = {
     snapshot: snapshotSchema,
     /** What its texts were made from, for windows in other languages. */
     wording: wordingSchema.optional(),
+    /** How many strengths have been told so far: a window that knows of fewer asks for them. */
+    estimatesTold: z.number().int(),
   }),
   pack: packProgressSchema,
   /** How the ferment that is kept warm stands; null once none is. */

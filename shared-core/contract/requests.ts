@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { correctionSchema, runSettingsSchema } from '../run/index.ts';
+import { verdictsSchema } from '../snapshot/index.ts';
 import { benchMarkSchema } from './bench-mark.ts';
 import { classViewRequests } from './class-view.ts';
 import { exchangeRequests } from './exchange-requests.ts';
@@ -105,6 +106,8 @@ export const requests = {
       changes: z.array(recordedChangeSchema),
       /** Of the monitors that concluded it. */
       modelVersions: z.array(z.string()),
+      /** The strengths told so far, of the run under way alone: they are not recorded, a replay tells them again. */
+      estimates: verdictsSchema.shape.estimates.optional(),
     }),
   },
   /** Puts right what was said wrongly of a run. The record stays as it was; the correction is kept beside it. */

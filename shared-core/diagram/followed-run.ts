@@ -1,6 +1,6 @@
 import type { Mark, RunSettings } from '../run/index.ts';
 import type { Series } from '../series/index.ts';
-import type { Snapshot } from '../snapshot/index.ts';
+import type { Snapshot, Verdicts } from '../snapshot/index.ts';
 import type { StageSpan } from '../stages/index.ts';
 
 /** A run as far as somebody has followed it. */
@@ -11,4 +11,6 @@ export interface FollowedRun {
   readonly marks: readonly Mark[];
   readonly snapshot: Snapshot | null;
   readonly stages: readonly StageSpan[];
+  /** Strengths as the monitor told them, minute by minute. */
+  readonly estimates: Verdicts['estimates'];
 }

@@ -1,13 +1,10 @@
-import { moleFractionFromMassFraction } from '../alcoholometry/index.ts';
-import { headVapour } from '../equilibrium/index.ts';
-import { pressureAfter } from '../monitor/index.ts';
-import { scaleDoubts } from '../probe/index.ts';
-import type { RunSettings } from '../run/index.ts';
+import { longestFallS, strengthToldAt, vapourLeftS } from '../distillate/index.ts';
 import { indexAtTime, pointAt, type Series } from '../series/index.ts';
 import type { Stage } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type Booking, collectedCourse, dripRateAt } from './collected-course.ts';
 import type { FollowedRun } from './followed-run.ts';
+import { moleFractionEstimate } from './mole-fraction-estimate.ts';
 import { type PotEstimate, potEstimate } from './pot-estimate.ts';
 import { potStrengthFromBalance } from './pot-from-balance.ts';
 import { presentReflux, type RefluxEstimate } from './present-reflux.ts';
@@ -27,7 +24,7 @@ export interface StillMoment {
   readonly pressureKPa: number;
   /** With its expanded uncertainty; null without a reading nearby. */
   readonly headC: Estimate | null;
-  /** Null while no vapour bathes the head. */
+  /** As the monitor told it; null where it told no strength. */
   readonly vapour: HeadVapourPoint | null;
   readonly pot: PotEstimate | null;
   readonly bookings: readonly Booking[];
@@ -38,18 +35,21 @@ export interface StillMoment {
 
 /** A reading older than this says nothing of the moment [s]. */
 const staleS = 20;
+/** A moment is a second long: the one in which the monitor told a strength has just that. */
+const momentS = 1;
 /** This near to the snapshot, the moment is the monitor's own [s]. */
 const nowReachS = 2;
 
 /**
- * What is known of pot, column and head at a time of a run: the monitor's own word where it is the present, else what follows
- * from the readings and bookings nearby.
+ * What is known of pot, column and head at a time of a run: the monitor's own word for head and pot where it is the present, else what follows from
+ * the readings and bookings nearby. The strength of the vapour is the monitor's own at any time, see {@link strengthToldAt}: it has learned of
+ * probe and air pressure what a temperature alone does not say.
  *
  * @param view the run as far as it was followed
  * @param timeS since the run began [s], not after the last reading
  *
  * @example
- * const emptyRun = { settings: defaultRunSettings, tracks: {}, marks: [], snapshot: null, stages: [] };
+ * const emptyRun = { settings: defaultRunSettings, tracks: {}, marks: [], snapshot: null, stages: [], estimates: [] };
  * stillMomentAt(emptyRun, 60).stage // => "warm-up"
  * stillMomentAt(emptyRun, 60).vapour // => null
  */
@@ -57,26 +57,19 @@ export function stillMomentAt(view: FollowedRun, timeS: number): StillMoment {
   const { settings, snapshot } = view;
   const isPresent = snapshot !== null && Math.abs(timeS - snapshot.timeS) <= nowReachS;
   const pressureKPa = snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa;
-  const pressure = pressureAfter(
-    settings.pressure,
-    view.marks.filter((mark) => mark.timeS <= timeS),
-  );
   const stage = stageAt(view, timeS);
   const readHeadC = valueAt(view.tracks.head?.series ?? null, timeS);
   const headC = headEstimate(view, isPresent, readHeadC);
-  const hasReceded = isPresent && snapshot.stage.condition === 'vapour-receded';
-  const isUnsettled = isPresent && snapshot.vapour?.kind === 'unsettled';
-  const isBathed = stage !== 'warm-up' && stage !== 'cool-down' && !hasReceded && !isUnsettled;
-  const vapour = isBathed
-    ? ((isPresent ? presentVapour(view) : null) ??
-      vapourFromReading(view, headC, pressureKPa, pressure))
-    : null;
+  const isInVapour =
+    stage !== 'warm-up' && stage !== 'cool-down' && timeS <= vapourLeftInViewS(view);
+  const told = isInVapour ? strengthAtMoment(view, isPresent, timeS) : null;
+  const vapour = told && { strengthAbv: told, ethanolMoleFraction: moleFractionEstimate(told) };
   const arrivedS = view.stages.find((span) => span.stage === 'first-fraction')?.fromS ?? null;
   const bookings = collectedCourse(
     view.marks.filter((mark) => mark.timeS <= timeS),
     arrivedS,
   );
-  const recovery = recoveryUpTo(view, bookings, pressureKPa, timeS);
+  const recovery = recoveryUpTo(toldUntilNow(view), bookings, settings.charge);
   const collected = recovery[recovery.length - 1];
   const ownBalance = collected ? potStrengthFromBalance(settings.charge, collected) : null;
   const dripRateMlPerMin = stage === 'cool-down' ? null : dripRateAt(bookings, timeS);
@@ -112,6 +105,18 @@ function stageAt(view: FollowedRun, timeS: number): Stage {
   return span?.stage ?? 'warm-up';
 }
 
+function vapourLeftInViewS({ tracks, stages }: FollowedRun): number {
+  const last = stages.at(-1);
+  const series = tracks.head?.series;
+  if (last?.stage !== 'cool-down' || series === undefined) return Number.POSITIVE_INFINITY;
+  const first = indexAtTime(series, last.fromS - longestFallS);
+  const course = Array.from({ length: indexAtTime(series, last.fromS) - first }, (_, index) => {
+    const point = pointAt(series, first + index);
+    return { timeS: point?.timeS ?? 0, headC: point?.value ?? 0 };
+  });
+  return vapourLeftS(course, stages);
+}
+
 /** The last reading at or before a time; null when it is stale. */
 function valueAt(series: Series | null, timeS: number): number | null {
   if (series === null) return null;
@@ -136,41 +141,16 @@ function headEstimate(
   return { value: readC, low: readC - reach, high: readC + reach };
 }
 
-function presentVapour({ snapshot }: FollowedRun): HeadVapourPoint | null {
-  const vapour = snapshot?.vapour ?? null;
-  if (vapour?.alcoholByVolume == null || vapour.ethanolMassPercent == null) return null;
-  const { value, low, high } = vapour.ethanolMassPercent;
-  const moleFraction = (massPercent: number) =>
-    moleFractionFromMassFraction(Math.min(1, Math.max(0, massPercent / 100)));
-  return {
-    strengthAbv: vapour.alcoholByVolume,
-    ethanolMoleFraction: {
-      value: moleFraction(value),
-      low: moleFraction(low),
-      high: moleFraction(high),
-    },
-  };
+/** Strengths are told minute by minute, and at the present; what lies between is never worked out anew from a temperature. */
+function toldUntilNow({ estimates, snapshot }: FollowedRun): FollowedRun['estimates'] {
+  const isNewer = snapshot !== null && snapshot.timeS > (estimates.at(-1)?.timeS ?? 0);
+  if (!isNewer) return estimates;
+  const headVapourAbv = snapshot.vapour?.alcoholByVolume ?? null;
+  return [...estimates, { timeS: snapshot.timeS, headVapourAbv }];
 }
 
-function vapourFromReading(
-  { settings, snapshot }: FollowedRun,
-  headC: Estimate | null,
-  pressureKPa: number,
-  pressure: RunSettings['pressure'],
-): HeadVapourPoint | null {
-  if (headC === null) return null;
-  // The same belief about the probe that the band and the present strength stand on.
-  const vapourC = headC.value - (snapshot?.plateau.probeReadsHighK ?? 0);
-  if (vapourC < -50 || vapourC > 150) return null;
-  const vapour = headVapour({
-    temperatureC: vapourC,
-    pressureKPa,
-    ...scaleDoubts({ probe: settings.probe, pressure }),
-  });
-  // Colder than any ethanol–water vapour: the bulb is not bathed, whatever the stage.
-  if (vapour.kind === 'below-azeotrope') return null;
-  return {
-    ethanolMoleFraction: vapour.ethanolMoleFraction,
-    strengthAbv: vapour.alcoholByVolume,
-  };
+function strengthAtMoment(view: FollowedRun, isPresent: boolean, timeS: number): Estimate | null {
+  return isPresent
+    ? (view.snapshot?.vapour?.alcoholByVolume ?? null)
+    : strengthToldAt(toldUntilNow(view), timeS, momentS);
 }

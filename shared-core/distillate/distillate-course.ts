@@ -4,9 +4,9 @@ import { molarVolumeMlPerMol } from '../thermo/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { gainsByMarks, type MeasuredReceiver } from './gains-by-marks.ts';
 import { gainsByReceiver } from './gains-by-receiver.ts';
-import type { StrengthPoint } from './mean-strength.ts';
+import { meanStrength, type StrengthPoint } from './mean-strength.ts';
 import { placeAmong, straight, strengthBetween } from './place-among.ts';
-import type { VolumeGain } from './volume-gain.ts';
+import type { VolumeGain, WhileItCame } from './volume-gain.ts';
 
 /** What the volumes of a distillate were known from. */
 export type DistillateBasis = 'receiver-volume' | 'receiver-mass' | 'booked' | 'drip-rate';
@@ -68,11 +68,39 @@ const trickle = 1e-6;
  * distillateCourse({ ...run, inputs: [], dripRateMlPerMin: 1.2 }).points.at(-1).volumeMl // ≈ 14 ± 1e-9
  */
 export function distillateCourse(run: RunToFollow): DistillateCourse | null {
-  const { arrivedS, untilS, strengths, gone } = run;
+  const { arrivedS, untilS, strengths } = run;
   const [firstKnown, lastKnown] = [strengths[0], strengths.at(-1)];
   if (firstKnown === undefined || lastKnown === undefined || untilS <= arrivedS) return null;
-  const abvAt = (timeS: number) => strengthBetween(placeAmong(strengths, timeOf, timeS));
-  const { basis, gains } = volumesOf(run, (timeS) => abvAt(timeS).value);
+  const { basis, gains } = volumesOf(run);
+  const unknown = filledUp(gains, arrivedS, untilS).find(({ gainedMl }) => gainedMl === null);
+  return {
+    basis,
+    points: pointsOfGains(gains, run),
+    knownUntilS: unknown?.fromS ?? untilS,
+    strengths: { knownFromS: firstKnown.timeS, knownToS: lastKnown.timeS },
+  };
+}
+
+/** What of a run its points are made from, once it is known what came over between which moments. */
+type RunWithGains = Pick<RunToFollow, 'arrivedS' | 'untilS' | 'strengths' | 'gone'>;
+
+/**
+ * The points of a course whose volumes are known from one moment to another, as at an even heat between them: see {@link distillateCourse}.
+ *
+ * @param gains in order of time [mL]
+ * @param run arrivedS < untilS [s], strengths [% vol] of which there is at least one
+ *
+ * Source: see {@link distillateCourse}.
+ * @example
+ * const strengths = [{ timeS: 300, abv: { value: 80, low: 78, high: 82 } }];
+ * const gains = [{ fromS: 300, toS: 900, gainedMl: 12 }];
+ * pointsOfGains(gains, { arrivedS: 300, untilS: 900, strengths, gone: [] }).map(({ volumeMl }) => volumeMl) // => [0, 12]
+ */
+export function pointsOfGains(
+  gains: readonly VolumeGain[],
+  { arrivedS, untilS, strengths, gone }: RunWithGains,
+): readonly DistillatePoint[] {
+  const abvAt = (timeS: number) => strengthAmong(strengths, timeS);
   const known = filledUp(gains, arrivedS, untilS);
   const times = [
     ...known.map(({ toS }) => toS),
@@ -102,13 +130,7 @@ export function distillateCourse(run: RunToFollow): DistillateCourse | null {
     }
     beforeMl += gainedMl;
   }
-  const unknown = known.find(({ gainedMl }) => gainedMl === null);
-  return {
-    basis,
-    points,
-    knownUntilS: unknown?.fromS ?? untilS,
-    strengths: { knownFromS: firstKnown.timeS, knownToS: lastKnown.timeS },
-  };
+  return points;
 }
 
 /**
@@ -128,14 +150,28 @@ export function distillateAt({ points }: Pick<DistillateCourse, 'points'>, timeS
   return straight(from.volumeMl, to.volumeMl, share);
 }
 
+function strengthAmong(strengths: RunToFollow['strengths'], timeS: number): Estimate {
+  return strengthBetween(placeAmong(strengths, timeOf, timeS));
+}
+
 const timeOf = ({ timeS }: { readonly timeS: number }) => timeS;
 
-function volumesOf(
-  run: RunToFollow,
-  abvAt: (timeS: number) => number,
-): { readonly basis: DistillateBasis | null; readonly gains: readonly VolumeGain[] } {
-  const { inputs, receivers, arrivedS, untilS, dripRateMlPerMin } = run;
-  const came = { arrivedS, untilS, strengthAt: abvAt };
+function volumesOf(run: RunToFollow): {
+  readonly basis: DistillateBasis | null;
+  readonly gains: readonly VolumeGain[];
+} {
+  const { inputs, receivers, arrivedS, untilS, dripRateMlPerMin, strengths, gone } = run;
+  const strengthAt = (timeS: number) => strengthAmong(strengths, timeS).value;
+  const came: WhileItCame = {
+    arrivedS,
+    untilS,
+    strengthAt,
+    meanStrengthAbv(fromS, toS) {
+      if (toS <= fromS) return strengthAt(toS);
+      const between = { arrivedS: fromS, untilS: toS, strengths, gone };
+      return meanStrength(pointsOfGains([{ fromS, toS, gainedMl: 1 }], between), 0, 1).value;
+    },
+  };
   const measured = gainsByReceiver(inputs, came);
   if (measured !== null) return measured;
   const gains = gainsByMarks(inputs, receivers, came);

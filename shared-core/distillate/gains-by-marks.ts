@@ -86,17 +86,13 @@ const figure = (held: Held) => (held.by === 'mass' ? held.massG : held.volumeMl)
 function rising(
   reads: readonly HeldAt[],
   underS: number,
-  { strengthAt }: WhileItCame,
+  came: WhileItCame,
 ): readonly { readonly timeS: number; readonly volumeMl: number }[] {
-  let weighed = { timeS: underS, massG: 0, volumeMl: 0 };
+  let weighed: Weighed = { timeS: underS, massG: 0, volumeMl: 0, strengthAbv: 0 };
   const volumes = reads.map(({ timeS, held }) => {
     if (held.by === 'volume') return { timeS, volumeMl: held.volumeMl.value };
-    // What came since the last weighing, by what dripped meanwhile.
-    const massG = held.massG.value;
-    const strengthAbv = (strengthAt(weighed.timeS) + strengthAt(timeS)) / 2;
-    const volumeMl = weighed.volumeMl + (massG - weighed.massG) / gramsPerMl(strengthAbv);
-    weighed = { timeS, massG, volumeMl };
-    return { timeS, volumeMl };
+    weighed = weighedNext(weighed, { timeS, massG: held.massG.value }, came);
+    return { timeS, volumeMl: weighed.volumeMl };
   });
   const lastMl = volumes.at(-1)?.volumeMl ?? 0;
   let highestMl = 0;
@@ -105,4 +101,26 @@ function rising(
     if (isRising) highestMl = volumeMl;
     return isRising;
   });
+}
+
+interface Weighed {
+  readonly timeS: number;
+  readonly massG: number;
+  readonly volumeMl: number;
+  /** Mean over all that the receiver holds [% vol]. */
+  readonly strengthAbv: number;
+}
+
+/** A weighed receiver holds its mass by the density of all that is in it, as in the books: what came before, and what came since at its own mean strength. */
+function weighedNext(
+  before: Weighed,
+  { timeS, massG }: Pick<Weighed, 'timeS' | 'massG'>,
+  { untilS, meanStrengthAbv }: WhileItCame,
+): Weighed {
+  const sinceAbv = meanStrengthAbv(before.timeS, Math.min(timeS, untilS));
+  const sinceMl = Math.max(0, (massG - before.massG) / gramsPerMl(sinceAbv));
+  const wholeMl = before.volumeMl + sinceMl;
+  const strengthAbv =
+    wholeMl > 0 ? (before.volumeMl * before.strengthAbv + sinceMl * sinceAbv) / wholeMl : sinceAbv;
+  return { timeS, massG, strengthAbv, volumeMl: massG / gramsPerMl(strengthAbv) };
 }

@@ -2,8 +2,11 @@
 export {
   type DistillateBasis,
   type DistillateCourse,
+  type DistillatePoint,
   distillateAt,
   distillateCourse,
+  pointsOfGains,
 } from './distillate-course.ts';
 export { meanStrength, type StrengthPoint } from './mean-strength.ts';
-export { strengthBetween } from './place-among.ts';
+export { strengthToldAt } from './strength-told.ts';
+export { longestFallS, vapourLeftS } from './vapour-left.ts';

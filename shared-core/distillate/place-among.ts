@@ -13,8 +13,14 @@ export function placeAmong<Point>(
   along: (point: Point) => number,
   at: number,
 ): PlaceBetween<Point> {
-  const right = points.findIndex((point) => along(point) >= at);
-  const [after, before] = [points[right] ?? points.at(-1), points[right - 1]];
+  let [low, high] = [0, points.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (along(points[middle] as Point) >= at) high = middle;
+    else low = middle + 1;
+  }
+  const isBeyond = low === points.length;
+  const [after, before] = [points[low] ?? points.at(-1), isBeyond ? undefined : points[low - 1]];
   if (after === undefined) throw new RangeError('a course without a point has no place in it');
   if (before === undefined) return { from: after, to: after, share: 0 };
   return {

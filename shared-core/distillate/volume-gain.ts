@@ -13,6 +13,8 @@ export interface WhileItCame {
   readonly untilS: number;
   /** [% vol at 20 °C] */
   readonly strengthAt: (timeS: number) => number;
+  /** Mean over what an even heat brings over between two moments [% vol at 20 °C]. */
+  readonly meanStrengthAbv: (fromS: number, toS: number) => number;
 }
 
 /** Density of a distillate at 20 °C [g/mL]. Source: OIML R 22 (1975). */

@@ -12,6 +12,8 @@ export interface ConclusionLog {
   /** Notes a problem that lasts; returns the number to close it by. */
   openProblem(problem: string, fromS: number): number;
   closeProblem(number: number, toS: number): void;
+  /** All that were told so far; another list once one more was told. */
+  estimates(): Verdicts['estimates'];
   recentEvents(): readonly RunEvent[];
   takeChanges(): readonly MonitorChange[];
   parts(): Pick<Verdicts, 'stages' | 'events' | 'estimates' | 'forecasts' | 'problems'>;
@@ -23,7 +25,7 @@ const shownEvents = 20;
 export function createConclusionLog(firstBecause: string): ConclusionLog {
   const spans: StageSpan[] = [{ stage: 'warm-up', fromS: 0, toS: null, because: firstBecause }];
   const runEvents: RunEvent[] = [];
-  const estimates: { timeS: number; headVapourAbv: Estimate | null }[] = [];
+  let estimates: Verdicts['estimates'] = [];
   const forecasts: { madeS: number; mainFractionEndS: Estimate | null }[] = [];
   const problems: RunProblem[] = [];
   let recent: readonly RunEvent[] = [];
@@ -44,13 +46,16 @@ export function createConclusionLog(firstBecause: string): ConclusionLog {
       recent = runEvents.slice(-shownEvents);
       changes.push({ kind: 'event', timeS, event: entry });
     },
-    estimate: (timeS, headVapourAbv) => estimates.push({ timeS, headVapourAbv }),
+    estimate: (timeS, headVapourAbv) => {
+      estimates = [...estimates, { timeS, headVapourAbv }];
+    },
     forecast: (madeS, mainFractionEndS) => forecasts.push({ madeS, mainFractionEndS }),
     openProblem: (problem, fromS) => problems.push({ problem, fromS, toS: null }) - 1,
     closeProblem: (number, toS) => {
       const open = problems[number];
       if (open !== undefined) problems[number] = { ...open, toS };
     },
+    estimates: () => estimates,
     recentEvents: () => recent,
     takeChanges: () => {
       const taken = changes;

@@ -100,6 +100,7 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
       const alarms = [...bank.records()];
       return { stages, alarms, forecasts, estimates, events, verdict, problems };
     },
+    estimates: staging.log.estimates,
     takeChanges: () => {
       const taken = changes;
       changes = [];

@@ -27,5 +27,7 @@ export interface Monitor {
   advanceTo(timeS: number): Snapshot;
   snapshot(): Snapshot;
   verdicts(): Verdicts;
+  /** The verdicts' own, at no cost: the same list as long as none is added. */
+  estimates(): Verdicts['estimates'];
   takeChanges(): readonly MonitorChange[];
 }

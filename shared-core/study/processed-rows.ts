@@ -1,3 +1,4 @@
+import { strengthToldAt, vapourLeftS } from '../distillate/index.ts';
 import { headVapour } from '../equilibrium/index.ts';
 import { scaleDoubts } from '../probe/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
@@ -6,7 +7,6 @@ import type { Stage, StageSpan } from '../stages/index.ts';
 import type { Estimate } from '../uncertainty/index.ts';
 import { type HeadRow, headCourse, processingStepS } from './head-course.ts';
 import { pressureCourse } from './pressure-course.ts';
-import { strengthTold } from './strength-told.ts';
 
 /** One moment of a run as the tool sees it: calibrated, averaged, interpreted. */
 export interface ProcessedRow extends HeadRow {
@@ -48,7 +48,7 @@ export function processedRows({
   const course = headCourse({ settings, inputs, endS });
   const leftS = vapourLeftS(course, stages);
   const pressureAt = pressureCourse(settings.pressure, inputs);
-  const toldAt = strengthTold(estimates, processingStepS(endS));
+  const stepS = processingStepS(endS);
   return course.map((row) => {
     const { timeS, headC, pressureKPa } = row;
     const stage = stageAt(timeS);
@@ -58,7 +58,7 @@ export function processedRows({
       ...scaleDoubts({ probe: settings.probe, pressure: pressureAt(timeS) }),
     });
     const isInVapour = stage !== 'warm-up' && stage !== 'cool-down' && timeS <= leftS;
-    const vapourAbv = isInVapour ? toldAt(timeS) : null;
+    const vapourAbv = isInVapour ? strengthToldAt(estimates, timeS, stepS) : null;
     return {
       ...row,
       stage,
@@ -68,27 +68,6 @@ export function processedRows({
       vapourAbv,
     };
   });
-}
-
-/** A head that lies less than this below its height has not begun to fall [K]; above the noise of any probe, chosen here. */
-const fallK = 0.3;
-
-/**
- * When the head was last at its height before the fall that ended in cool-down: the fall is known for one only when it has lasted a while, and a bulb that cools
- * would pass for vapour that grows stronger.
- */
-function vapourLeftS(course: readonly HeadRow[], stages: readonly StageSpan[]): number {
-  const last = stages.at(-1);
-  // A cool-down that was taken back ended nothing: the flame came back, and vapour with it.
-  if (last?.stage !== 'cool-down') return Number.POSITIVE_INFINITY;
-  const coolS = last.fromS;
-  const before = course.filter(({ timeS }) => timeS < coolS);
-  let heightC = Number.NEGATIVE_INFINITY;
-  for (const { headC } of before.toReversed()) {
-    if (headC < heightC - fallK) break;
-    heightC = Math.max(heightC, headC);
-  }
-  return before.findLast(({ headC }) => headC >= heightC - fallK)?.timeS ?? coolS;
 }
 
 /** Stage at a time, for times that only go forward. */

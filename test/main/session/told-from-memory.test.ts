@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer, pageInputs, type Session, type SideProcess } from '#main';
-import { defaultRunSettings, type RequestAnswer, type RunInput } from '#shared-core';
+import { createMonitor, defaultRunSettings, type RequestAnswer, type RunInput } from '#shared-core';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, head, setUpSession, temperatureC } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -74,6 +74,25 @@ describe('a window that joins a run under way is told all of it', () => {
     expect(now.inputs.slice(0, before.inputs.length)).toEqual(before.inputs);
     expect(now.changes.length).toBeGreaterThan(0);
     disk.is('well');
+  });
+
+  test('with every strength that the monitor has told, and each snapshot says how many there are', async () => {
+    const bench = await setUpSession();
+    const { session } = bench;
+    let told = 0;
+    session.on('snapshot', ({ estimatesTold }) => {
+      told = estimatesTold;
+    });
+    const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+    await ask(session, 'run/mark', { mark: { type: 'heat-on' } });
+    await hear(bench, 0, 900);
+    const { inputs } = await joined(session, runId);
+    const { estimates } = await ask(session, 'runs/changes', { runId });
+    const monitor = createMonitor(defaultRunSettings);
+    for (const input of inputs) monitor.push(input);
+    expect(monitor.estimates().length).toBeGreaterThan(3);
+    expect(estimates).toEqual(monitor.estimates());
+    expect(told).toBe(monitor.estimates().length);
   });
 
   test('while the process that reads whole runs is dead', async () => {

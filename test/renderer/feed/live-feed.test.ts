@@ -164,16 +164,30 @@ describe('startLiveFeed', () => {
     const { live, emit, settled, stop } = bench([reading(0), reading(1)], 4, named);
     await settled();
     const warm = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(1));
-    emit('snapshot', { runId: 'r1', snapshot: warm });
+    emit('snapshot', { runId: 'r1', snapshot: warm, estimatesTold: 0 });
     named.push(span('first-fraction', 6), span('main-fraction', 8));
     const stage = { ...warm.stage, stage: 'main-fraction', sinceS: 8 } as const;
-    emit('snapshot', { runId: 'r1', snapshot: { ...warm, timeS: 9, stage } });
+    emit('snapshot', { runId: 'r1', snapshot: { ...warm, timeS: 9, stage }, estimatesTold: 0 });
     await settled();
     expect(live.getState().view?.stages.map(({ stage, fromS }) => [stage, fromS])).toEqual([
       ['warm-up', 0],
       ['first-fraction', 6],
       ['main-fraction', 8],
     ]);
+    stop();
+  });
+
+  test('strengths that were told before this window joined, and each minute since, are in its view', async () => {
+    const { answers, live, emit, settled, stop } = bench([reading(0), reading(1)]);
+    const told = [{ timeS: 600, headVapourAbv: { value: 90, low: 88, high: 92 } }];
+    answers['runs/changes'] = () => ({ modelVersions: [], changes: [], estimates: [...told] });
+    await settled();
+    expect(live.getState().view?.estimates).toEqual(told);
+    told.push({ timeS: 660, headVapourAbv: { value: 89, low: 87, high: 91 } });
+    const snapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(660));
+    emit('snapshot', { runId: 'r1', snapshot, estimatesTold: 2 });
+    await settled();
+    expect(live.getState().view?.estimates).toEqual(told);
     stop();
   });
 
@@ -214,7 +228,7 @@ describe('startLiveFeed', () => {
     expect(times()).toEqual({ count: undefined, drawn: undefined });
     Object.assign(answers, others, { 'runs/read': read });
     const snapshot = plainSnapshot(createMonitor(defaultRunSettings).advanceTo(2));
-    emit('snapshot', { runId: 'r1', snapshot });
+    emit('snapshot', { runId: 'r1', snapshot, estimatesTold: 0 });
     await settled();
     expect(times()).toEqual({ count: 2, drawn: 2 });
     stop();

@@ -63,7 +63,7 @@ function bench(lengths: readonly number[], s: fc.Scheduler) {
   const tell = ([name, body]: Told) => listeners.get(name)?.(body as never);
   const tellLate = (runId: string) => {
     tell(['inputs', { runId, fromIndex: 0, inputs: [inputOf(runId, 0)] }]);
-    tell(['snapshot', { runId, snapshot: snapshotOf(runId, 0) }]);
+    tell(['snapshot', { runId, snapshot: snapshotOf(runId, 0), estimatesTold: 0 }]);
   };
   const steps: (() => void)[] = [];
   for (const [number, length] of lengths.entries()) {
@@ -77,7 +77,7 @@ function bench(lengths: readonly number[], s: fc.Scheduler) {
       steps.push(() => {
         record.get(runId)?.push(inputOf(runId, index));
         tell(['inputs', { runId, fromIndex: index, inputs: [inputOf(runId, index)] }]);
-        tell(['snapshot', { runId, snapshot: snapshotOf(runId, index) }]);
+        tell(['snapshot', { runId, snapshot: snapshotOf(runId, index), estimatesTold: 0 }]);
       });
     }
     if (number > 0) steps.push(() => tellLate(`r${number}`));

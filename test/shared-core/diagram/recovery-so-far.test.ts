@@ -95,16 +95,14 @@ describe('recoverySoFar', () => {
     const { samples, truth } = simulateBatch(setup, { durationS: 3600, sampleEveryS: 10 });
     const arrivedS = truth.vapourArrivalS ?? 0;
     const later = samples.filter(({ timeS }) => timeS >= arrivedS);
-    const course = later.map(({ timeS, distillateVolumeMl }) => ({
+    const course = later.map(({ timeS, distillateVolumeMl, headVapourStrengthAbv: value }) => ({
       timeS,
       volumeMl: distillateVolumeMl,
-    }));
-    const strengths = later.map(({ timeS, headVapourStrengthAbv: value }) => ({
-      timeS,
-      strengthAbv: { value, low: value, high: value },
+      abv: { value, low: value, high: value },
+      stretch: null,
     }));
     const charge = { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0 };
-    const points = recoverySoFar(course, strengths, charge);
+    const points = recoverySoFar(course, charge);
     const end = points[points.length - 1];
     const last = samples[samples.length - 1];
     // Drops lag the vapour a little, so the simulated receiver is the truth within 1 % vol and 0.01.
@@ -118,9 +116,23 @@ describe('recoverySoFar', () => {
     expect([...recoveries].sort((a, b) => a - b)).toEqual(recoveries);
   });
 
-  test('gives nothing without bookings', () => {
-    const strengths = [{ timeS: 10, strengthAbv: { value: 90, low: 89, high: 91 } }];
+  test('gives nothing before anything has come', () => {
     const charge = { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0.5 };
-    expect(recoverySoFar([], strengths, charge)).toEqual([]);
+    const abv = { value: 90, low: 89, high: 91 };
+    expect(recoverySoFar([{ timeS: 10, volumeMl: 0, abv, stretch: null }], charge)).toEqual([]);
+  });
+
+  test('draws sixty points of a long run, the last of them always', () => {
+    const charge = { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0.5 };
+    const abv = { value: 90, low: 89, high: 91 };
+    const course = Array.from({ length: 600 }, (_, index) => ({
+      timeS: 60 * index,
+      volumeMl: index / 10,
+      abv,
+      stretch: null,
+    }));
+    const points = recoverySoFar(course, charge);
+    expect(points.length).toBe(60);
+    expect(points.at(-1)).toMatchObject({ timeS: 60 * 599, volumeMl: 59.9 });
   });
 });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { pearFermentSetup, simulateBatch } from '#shared-core';
+import { pearFermentSetup, simulateBatch, studyRun } from '#shared-core';
 import { type Film, frameIndexAt } from '../../../renderer/replay/film.ts';
 import type { RunView } from '../../../renderer/stores/index.ts';
 import type { BatchRun } from '../../../shared-core/column/simulate-batch.ts';
@@ -40,6 +40,45 @@ describe('stillMomentAt', () => {
     expect(vapour?.strengthAbv).toEqual(view.snapshot?.vapour?.alcoholByVolume);
     expect(headC?.value).toBe(view.snapshot?.head?.temperatureC);
   });
+
+  test.each([
+    ['as good as stated', 0],
+    ['that reads 1.5 K high', 1.5],
+  ])(
+    'at any moment the strength and its interval are those of the report, with a probe %s',
+    async (_, readsHighK) => {
+      const record = simulatedRecord({ name: 'pear', pressureKPa: 99.4, seed: 1 });
+      const inputs = record.inputs.map((input) =>
+        input.kind === 'reading' && input.channel === 'head'
+          ? { ...input, value: input.value + readsHighK }
+          : input,
+      );
+      const last = (await filmOf({ ...record, inputs })).frames.at(-1)!;
+      const { settings, name } = record.identity;
+      const { rows, books } = studyRun({
+        runId: name,
+        name,
+        startedAtIso: '2026-03-18T09:15:00.000Z',
+        rehearsal: false,
+        settings,
+        appVersion: '0.1.0',
+        modelVersion: '1',
+        inputs,
+        endS: record.endS,
+      });
+      expect(rows.filter(({ vapourAbv }) => vapourAbv !== null).length).toBeGreaterThan(1500);
+      const asked = rows.filter((_row, index) => index % 7 === 0);
+      expect(
+        asked.map(({ timeS }) => stillMomentAt(last, timeS).vapour?.strengthAbv ?? null),
+      ).toEqual(asked.map(({ vapourAbv }) => vapourAbv));
+      // What the last drops after the heat weigh is left to the books.
+      const { meanStrengthAbv } = stillMomentAt(last, record.endS).recovery.at(-1)!;
+      const whole = books.product!.strengthAbv;
+      for (const end of ['value', 'low', 'high'] as const) {
+        expect(Math.abs(meanStrengthAbv[end] - whole[end])).toBeLessThan(0.1);
+      }
+    },
+  );
 
   test('shortly before the present, the vapour is as strong as the monitor says of it now', async () => {
     const record = simulatedRecord({ name: 'pear', pressureKPa: 99.4, seed: 1 });

@@ -310,7 +310,7 @@ describe('what was written down of receivers', () => {
     }
   });
 
-  test('weighs masses one after the other by what dripped between them', () => {
+  test('makes a volume of a mass by the mean strength of all that it holds, as in the books', () => {
     const inputs = marked(
       [400, { type: 'mass-read', massG: 8.594 }],
       [600, { type: 'mass-read', massG: 8.594 + 9.481 }],
@@ -320,8 +320,8 @@ describe('what was written down of receivers', () => {
     const [, first, second] = known({ inputs, receivers, strengths }).filter(([timeS]) =>
       [300, 400, 600].includes(timeS!),
     );
-    // 80 % vol are 859.4 kg/m³, 60 % vol, the mean of both ends, 909.1 kg/m³ (OIML R 22).
-    expect([first?.[1], second?.[1]]).toEqual([near(10, 1), near(10 + 9.481 / 0.9091, 1)]);
+    // 10 mL of 80 % vol at 859.4 kg/m³; with 10 mL of 40 % vol at 948.1 kg/m³ it is 60 % vol on average, at 909.1 kg/m³ (OIML R 22).
+    expect([first?.[1], second?.[1]]).toEqual([near(10, 2), near((8.594 + 9.481) / 0.9091, 2)]);
   });
 });
 

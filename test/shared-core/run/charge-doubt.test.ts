@@ -53,15 +53,16 @@ test('it stands in the report and in the keys', () => {
 });
 
 test('it widens what is known of the pot and of the recovery while the run goes on', () => {
-  const strength = { value: 90, low: 90, high: 90 };
-  const moments = [0, 300, 600].map((timeS) => ({ timeS, strengthAbv: strength }));
-  const course = [
-    { timeS: 0, volumeMl: 0 },
-    { timeS: 600, volumeMl: 20 },
-  ];
+  const abv = { value: 90, low: 90, high: 90 };
+  const course = [0, 20].map((volumeMl) => ({
+    timeS: 30 * volumeMl,
+    volumeMl,
+    abv,
+    stretch: null,
+  }));
   const exact = { volumeMl: 250, strengthAbv: 11, standardUncertaintyAbv: 0 };
   const at = (standardUncertaintyMl: number) =>
-    recoverySoFar(course, moments, { ...exact, standardUncertaintyMl }).at(-1)!;
+    recoverySoFar(course, { ...exact, standardUncertaintyMl }).at(-1)!;
   // Of 20 mL the cylinder leaves as much in doubt as without a doubt of the charge; both add up as squares (k = 2).
   const { value } = at(0).recovery;
   const ofReceiver = value / at(0).recovery.low - 1;

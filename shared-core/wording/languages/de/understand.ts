@@ -18,10 +18,13 @@ export const understand: Readonly<Record<string, string>> = {
   'liquid (bubble curve)': 'Flüssigkeit (Siedekurve)',
   '{start}What the pot holds by now is not known: book a volume, or put a probe in the pot.':
     '{start}Was der Kolben jetzt enthält, ist nicht bekannt: eine Menge buchen oder eine Sonde in den Kolben hängen.',
-  'No vapour bathes the bulb fully; the pot, at {strength}, boils near {boils}, and the vapour straight above it is about {overAbv} % vol.':
-    'Kein Dampf umspült den Fühler ganz; der Kolben, mit {strength}, siedet nahe {boils}, und der Dampf direkt darüber hat etwa {overAbv} % vol.',
-  'No vapour bathes the bulb fully; the pot, at {strength}, would boil near {boils}, and the vapour straight above it is about {overAbv} % vol.':
-    'Kein Dampf umspült den Fühler ganz; der Kolben, mit {strength}, würde nahe {boils} sieden, und der Dampf direkt darüber hätte etwa {overAbv} % vol.',
+  'No vapour bathes the bulb fully': 'Kein Dampf umspült den Fühler ganz',
+  'The head temperature tells no strength of its vapour at this moment':
+    'Aus der Kopftemperatur lässt sich in diesem Augenblick keine Stärke des Dampfes ablesen',
+  '{noStrength}; the pot, at {strength}, boils near {boils}, and the vapour straight above it is about {overAbv} % vol.':
+    '{noStrength}; der Kolben, mit {strength}, siedet nahe {boils}, und der Dampf direkt darüber hat etwa {overAbv} % vol.',
+  '{noStrength}; the pot, at {strength}, would boil near {boils}, and the vapour straight above it is about {overAbv} % vol.':
+    '{noStrength}; der Kolben, mit {strength}, würde nahe {boils} sieden, und der Dampf direkt darüber hätte etwa {overAbv} % vol.',
   'The pot, at {strength}, boils near {boils}; the vapour at the head condenses at {head} to {vapour}: the column has lifted it that far.':
     'Der Kolben, mit {strength}, siedet nahe {boils}; der Dampf am Kopf kondensiert bei {head} zu {vapour}: so weit hat ihn die Kolonne gehoben.',
   '{lift} It cannot be told from the azeotrope, the lowest point of the curves, which no column passes.':
