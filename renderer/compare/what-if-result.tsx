@@ -3,7 +3,7 @@ import { StackingTable } from '../design/index.ts';
 import type { Film } from '../replay/index.ts';
 import { RunStrip } from '../strip/index.ts';
 import { useWords } from '../words/index.ts';
-import { verdictRows } from './verdict-rows.ts';
+import { sameWithinS, verdictRows } from './verdict-rows.ts';
 
 interface WhatIfResultProps {
   readonly recorded: Film;
@@ -23,8 +23,8 @@ export function WhatIfResult({ recorded, supposed, changed }: WhatIfResultProps)
         {differences === 0
           ? say('Nothing would have been called differently.')
           : say(
-              'With another {changed}, {differences} of {all} calls would have been different (marked ≠).',
-              { changed: joined(changed), differences, all: rows.length },
+              'With another {changed}, {differences} of {all} calls would have been different (marked ≠; up to {seconds} s apart is the same call).',
+              { changed: joined(changed), differences, all: rows.length, seconds: sameWithinS },
             )}
       </p>
       <div className="what-if-strips">

@@ -17,7 +17,7 @@ export type ExpectedTime =
   | { readonly kind: 'window'; readonly lowMs: number; readonly highMs: number }
   /** The range is too wide to plan by; before its beginning it need not be reckoned with. */
   | { readonly kind: 'too-early'; readonly notBeforeMs: number }
-  /** The same, and it has begun, or is about to. */
+  /** The same, and it has begun, or is about to: when to look next is all that can be planned. */
   | { readonly kind: 'from-now-on' }
   | { readonly kind: 'overdue' };
 
@@ -81,9 +81,8 @@ export function expectedTimeWords(expected: ExpectedTime): string {
     case 'window':
       return say('about {times}', { times: clockRangeWords(expected) });
     case 'too-early':
-      return say('too early to tell');
     case 'from-now-on':
-      return say('any time from now on');
+      return say('too early to tell');
     case 'overdue':
       return say('any moment now');
     default:

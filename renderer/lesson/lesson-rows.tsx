@@ -149,11 +149,19 @@ function besideWords(at: ExpectedTime, ahead: Stretch, hasClock: boolean): strin
           })
         : say('not in the next {minutes} min', { minutes: Math.floor(ahead.low / 60) });
     case 'from-now-on':
+      return soonWords(Math.floor(ahead.low / 60));
     case 'overdue':
       return null;
     default:
       return assertNever(at);
   }
+}
+
+/** A range from the next minutes to far beyond them is no call: it says until when nobody need look, and to look from then on. */
+function soonWords(minutes: number): string {
+  return minutes >= 1
+    ? say('not in the next {minutes} min; perhaps soon after, perhaps much later', { minutes })
+    : say('perhaps within minutes, perhaps much later: keep an eye on the head');
 }
 
 /** What will have come over hangs on the charge, not on the heat: it is known before any time is, and then it is what to look for. */

@@ -83,6 +83,8 @@ export function createStaging(
       if (read !== null) limitScale.setPressure(read);
       conclusions.seePerson(timeS);
       facts = conclusions.withMarks(facts, Math.max(timeS, facts.timeS));
+      // Whoever did something at the still has answered: what is over asks nobody once more.
+      bank.acknowledge('attention', facts.timeS);
       bank.condition('attention', facts.timeS, false, () => ({ because: '', wouldChangeIf: '' }));
     },
     facts: () => facts,

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { verdictRows } from '../../../renderer/compare/verdict-rows.ts';
+import { sameWithinS, verdictRows } from '../../../renderer/compare/verdict-rows.ts';
 import {
   changeAsRecorded,
   changedParts,
@@ -47,6 +47,42 @@ describe('whatIfRun', () => {
     const { inputs } = whatIfRun(run, { ...recorded, pressureKPa: 95 });
     expect(inputs.length).toBe(record.inputs.length);
     expect(whatIfRun(run, { ...recorded, plates: 3 }).inputs).toBe(run.inputs);
+  });
+});
+
+describe('verdictRows', () => {
+  const later = (byS: number): Film['verdicts'] => ({
+    ...film.verdicts,
+    stages: film.verdicts.stages.map((span) => ({
+      ...span,
+      fromS: span.fromS === 0 ? 0 : span.fromS + byS,
+      toS: span.toS === null ? null : span.toS + byS,
+    })),
+    alarms: film.verdicts.alarms.map((alarm) => ({ ...alarm, raisedS: alarm.raisedS + byS })),
+  });
+  const different = (verdicts: Film['verdicts']) =>
+    verdictRows(film.verdicts, verdicts).filter(({ isDifferent }) => isDifferent).length;
+
+  test('takes what comes a few seconds earlier or later for the same call, and shows when both came', () => {
+    expect([1, -1, sameWithinS].map((byS) => different(later(byS)))).toEqual([0, 0, 0]);
+    expect(different(later(sameWithinS + 1))).toBe(
+      verdictRows(film.verdicts, film.verdicts).length - 1,
+    );
+    const shown = verdictRows(film.verdicts, later(1)).filter(
+      ({ recorded, supposed }) => recorded !== supposed,
+    );
+    expect(shown.length).toBeGreaterThan(3);
+  });
+
+  test('takes a call that did not come, or came once more, for another', () => {
+    const { alarms, verdict } = film.verdicts;
+    expect(alarms.length).toBeGreaterThan(0);
+    const changes = [
+      { alarms: alarms.slice(1) },
+      { alarms: [...alarms, alarms[0]!] },
+      { verdict: { ...verdict, mainFraction: !verdict.mainFraction } },
+    ];
+    expect(changes.map((change) => different({ ...film.verdicts, ...change }))).toEqual([1, 1, 1]);
   });
 });
 

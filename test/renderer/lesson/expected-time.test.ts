@@ -72,7 +72,7 @@ describe('what a teacher can plan by', () => {
       'about11:10-11:35',
       'about10:25-10:29',
       'tooearlytotell',
-      'anytimefromnowon',
+      'tooearlytotell',
       'about10:20-10:28',
       'anymomentnow',
     ]);

@@ -92,10 +92,15 @@ test('where a rehearsal flies, it is told how long it need not be reckoned with'
   expect(said).toContain('too early to tell not in the next 8 min expected once');
 });
 
-test('such a range that begins in minutes is no matter of too early: it may be any time', () => {
-  const said = show(withEnd(2 * 60, 33 * 60))();
-  expect(said).toMatch(/any time from now on expected once \d+–\d+ mL have come over/);
-  expect(said).not.toMatch(/too early|not before|33 min|by then/);
+test('such a range that begins in minutes raises no alarm: it says when to look next', () => {
+  const said = show(withEnd(2 * 60 + 20, 33 * 60))();
+  expect(said).toMatch(
+    /too early to tell not in the next 2 min; perhaps soon after, perhaps much later expected once \d+–\d+ mL have come over/,
+  );
+  expect(said).not.toMatch(/not before|33 min|by then|any time/);
+  expect(show(withEnd(20, 33 * 60))()).toContain(
+    'too early to tell perhaps within minutes, perhaps much later: keep an eye on the head',
+  );
 });
 
 test('a range of use is told by the clock, and as the time to wait', () => {

@@ -137,6 +137,25 @@ describe('rigs and people', () => {
     ).toEqual([{ alarm: 'attention', raisedS: 360, cleared: true }]);
   });
 
+  test.each([
+    { type: 'attention-answered' },
+    { type: 'volume-read', volumeMl: 3 },
+    { type: 'note', text: 'first drops' },
+  ] as const)(
+    'whoever does something ($type) has answered the check: nothing of it is left to acknowledge',
+    (answer) => {
+      const monitor = createMonitor({ ...pearSettings, attentionCheckS: 300 });
+      for (const input of calm) if (input.timeS < 400) monitor.push(input);
+      expect(monitor.snapshot().alarms).toMatchObject([
+        { alarm: 'attention', state: 'unacknowledged' },
+      ]);
+      expect(monitor.push(mark(400, 1, answer)).alarms).toEqual([]);
+      expect(monitor.verdicts().alarms).toMatchObject([
+        { alarm: 'attention', acknowledgedS: 400, clearedS: 400 },
+      ]);
+    },
+  );
+
   test('a heat-off mark ends the call, and a withdrawn one does not', () => {
     const inputs = simulatedReadings({ durationS: 3300 });
     const off = [...inputs, mark(3301, 1, { type: 'heat-off' })];

@@ -55,8 +55,8 @@ export const compare: Readonly<Record<string, string>> = {
   'not known': 'nicht bekannt',
   'Go through the run again': 'Den Versuch noch einmal durchgehen',
   'Nothing would have been called differently.': 'Nichts wäre anders beurteilt worden.',
-  'With another {changed}, {differences} of {all} calls would have been different (marked ≠).':
-    'Anders angenommen: {changed}. Damit wären {differences} von {all} Urteilen anders ausgefallen (bezeichnet mit ≠).',
+  'With another {changed}, {differences} of {all} calls would have been different (marked ≠; up to {seconds} s apart is the same call).':
+    'Anders angenommen: {changed}. Damit wären {differences} von {all} Urteilen anders ausgefallen (bezeichnet mit ≠; bis {seconds} s Abstand gilt als dasselbe Urteil).',
   'As recorded': 'Wie aufgezeichnet',
   'What if: this did not happen': 'Was wäre wenn: dies geschah nicht',
   'Record and what-if': 'Aufzeichnung und Was-wäre-wenn',

@@ -147,7 +147,10 @@ export const lessons: Readonly<Record<string, string>> = {
   'expected once {distillateMlAtEnd} have come over':
     'erwartet, sobald {distillateMlAtEnd} übergegangen sind',
   'not in the next {minutes} min': 'nicht in den nächsten {minutes} min',
-  'any time from now on': 'ab jetzt jederzeit',
+  'not in the next {minutes} min; perhaps soon after, perhaps much later':
+    'nicht in den nächsten {minutes} min; vielleicht bald danach, vielleicht viel später',
+  'perhaps within minutes, perhaps much later: keep an eye on the head':
+    'vielleicht in wenigen Minuten, vielleicht viel später: die Kopftemperatur im Auge behalten',
   'not foreseen': 'nicht absehbar',
   'The lesson': 'Die Stunde',
   'not before {time}': 'nicht vor {time} Uhr',
