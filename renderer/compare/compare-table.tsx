@@ -15,8 +15,8 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
   const quantity = (value: number | null, decimals: number, unit: string) =>
     value === null ? '–' : words.quantity(value, decimals, unit);
   const rows: readonly (readonly [string, (facts: RunFacts) => string])[] = [
-    [say('Air pressure'), (facts) => quantity(facts.pressureKPa, 1, 'kPa')],
-    [say('Azeotrope there'), (facts) => quantity(facts.azeotropeC, 1, '°C')],
+    [say('Air pressure'), ({ pressureKPa }) => measured(pressureKPa, 'kPa')],
+    [say('Azeotrope there'), ({ azeotropeC }) => measured(azeotropeC ?? undefined, '°C')],
     [say('Plateau'), ({ plateau }) => measured(plateau?.mean, '°C')],
     [say('Plateau above the azeotrope'), ({ plateau }) => measured(plateau?.aboveAzeotropeK, 'K')],
     [

@@ -40,7 +40,7 @@ export function Overlay({ runs }: { readonly runs: readonly ComparedRun[] }) {
       runs.map(({ film, facts }): readonly AlignedPoint[] => {
         const head = film.frames[film.frames.length - 1]?.tracks.head?.series;
         if (head === undefined || facts.arrivedS === null) return [];
-        const takenOffC = isAbove ? (facts.azeotropeC ?? 0) : 0;
+        const takenOffC = isAbove ? (facts.azeotropeC?.value ?? 0) : 0;
         return alignedTrace(head, facts.arrivedS, { fromS: beforeS, toS: longestS }, takenOffC);
       }),
     [runs, isAbove, longestS],

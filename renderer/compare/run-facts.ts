@@ -1,4 +1,5 @@
 import {
+  azeotropeSlopeKPerKPa,
   booksOfRun,
   heatOffForGoodS,
   type Mark,
@@ -11,9 +12,9 @@ import { benchMarks } from '../stores/index.ts';
 
 /** What is compared between runs; null where a run does not have it. Times count from vapour arrival. */
 export interface RunFacts {
-  readonly pressureKPa: number;
+  readonly pressureKPa: Quantity;
   readonly leastStrengthAbv: number;
-  readonly azeotropeC: number | null;
+  readonly azeotropeC: Quantity | null;
   /** When vapour reached the head, counted from the start of the run [s]. */
   readonly arrivedS: number | null;
   readonly plateau: ReturnType<typeof plateauOfRun>;
@@ -35,11 +36,23 @@ export function runFacts(film: Film, lateMarks: readonly Mark[] = []): RunFacts 
   const arrivedS = first?.fromS ?? null;
   const sinceArrival = (timeS: number | undefined) =>
     timeS === undefined || arrivedS === null ? null : timeS - arrivedS;
+  const plateau = last?.snapshot?.plateau;
+  const { pressure } = settings;
+  const pressureKPa: Quantity = {
+    value: plateau?.pressureKPa ?? pressure.pressureKPa,
+    standardUncertainty: plateau?.pressureStandardUncertaintyKPa ?? pressure.standardUncertaintyKPa,
+  };
   const books = booksOfRun({ settings, inputs: [...inputs, ...lateMarks], verdicts, endS });
   return {
-    pressureKPa: last?.snapshot?.plateau.pressureKPa ?? settings.pressure.pressureKPa,
+    pressureKPa,
     leastStrengthAbv: settings.leastStrengthAbv,
-    azeotropeC: last?.snapshot?.plateau.azeotropeC ?? null,
+    azeotropeC: plateau
+      ? {
+          value: plateau.azeotropeC,
+          standardUncertainty:
+            azeotropeSlopeKPerKPa(pressureKPa.value) * pressureKPa.standardUncertainty,
+        }
+      : null,
     arrivedS,
     plateau: plateauOfRun(film),
     mainFractionS: main ? (main.toS ?? endS) - main.fromS : null,

@@ -117,7 +117,10 @@ function TimeRow({ name, range, startMs, nowS, distillate = null, children }: Ti
   const ahead = { low: range.low - nowS, high: range.high - nowS };
   const knownStartMs = Number.isNaN(startMs) ? null : startMs;
   const at = expectedTime(range, knownStartMs ?? 0, (knownStartMs ?? 0) + 1000 * nowS);
-  const beside = besideWords(at, ahead, knownStartMs !== null);
+  const besides = [
+    besideWords(at, ahead, knownStartMs !== null),
+    distillate === null ? null : distillateWords(at, distillate),
+  ].filter((words) => words !== null);
   return (
     <div>
       <dt>{name}</dt>
@@ -127,10 +130,7 @@ function TimeRow({ name, range, startMs, nowS, distillate = null, children }: Ti
             ? untilWords(ahead)
             : expectedTimeWords(at)}
         </strong>
-        {beside !== null && <span className="soft number"> {beside}</span>}
-        {distillate !== null && (
-          <span className="soft number"> {distillateWords(at, distillate)}</span>
-        )}
+        {besides.length > 0 && <span className="soft number"> {besides.join(' · ')}</span>}
         {children}
       </dd>
     </div>

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { axeViolations } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { takeScreenshots } from './support/open-window.ts';
+import { startRehearsal } from './support/prepare-run.ts';
 
 let bench: JourneyBench;
 
@@ -13,11 +14,7 @@ afterAll(() => bench?.tidy());
 test('a window whose program was ended never shows what it heard last as if it were so now', async () => {
   const { page, app } = bench;
   onTestFailed(() => bench.explain());
-  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
-  await page
-    .getByText(/Warming up/)
-    .first()
-    .waitFor();
+  await startRehearsal(page);
   expect(await page.locator('.head-readout[data-stale=true]').count()).toBe(0);
 
   await app.kill();

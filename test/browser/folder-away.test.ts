@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { type OpenWindow, openWindow, takeScreenshots } from './support/open-window.ts';
+import { startRehearsal } from './support/prepare-run.ts';
 
 let bench: JourneyBench;
 const others: OpenWindow[] = [];
@@ -37,11 +38,7 @@ async function headShown(page: Page): Promise<number> {
 test('windows opened while the folder of the runs is away show the call, take the answer and have the whole run', async () => {
   const { page, app } = bench;
   onTestFailed(() => bench.explain());
-  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
-  await page
-    .getByText(/Warming up/)
-    .first()
-    .waitFor();
+  await startRehearsal(page);
   await callIn(page).waitFor({ timeout: 150_000 });
   pullOut();
   await page.reload();

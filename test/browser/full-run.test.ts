@@ -9,6 +9,7 @@ import { verdictsSchema } from '../../shared-core/snapshot/verdicts.ts';
 import { unfoldMore } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { takeScreenshot, takeScreenshots } from './support/open-window.ts';
+import { startRehearsal } from './support/prepare-run.ts';
 import { type RecordedRun, readRecordedRun, replayRun } from './support/recorded-run.ts';
 
 let bench: JourneyBench;
@@ -21,7 +22,7 @@ afterAll(() => bench?.tidy());
 test('a whole distillation: rehearse, heat-off prompt, acknowledge, stop, replay, export, analyse', async () => {
   const { page, runsFolder } = bench;
   onTestFailed(() => bench.explain());
-  await startRehearsal(page);
+  await startFastRehearsal(page);
   await answerUntilHeatOff(page);
   await bookReceiverAndNote(page);
   await stopRecording(page);
@@ -42,11 +43,10 @@ test('a whole distillation: rehearse, heat-off prompt, acknowledge, stop, replay
   expect(bench.complaints).toEqual([]);
 });
 
-async function startRehearsal(page: Page): Promise<void> {
+async function startFastRehearsal(page: Page): Promise<void> {
   await page.getByText('120 times faster').click();
   await takeScreenshots(page, 'prepare');
-  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
-  await page.getByText('Warming up').first().waitFor();
+  await startRehearsal(page);
   await page.getByText(/Saved to/).waitFor();
 }
 

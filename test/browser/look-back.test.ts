@@ -128,6 +128,40 @@ test('a comparison on paper is whole, as narrow as the sheet may be, without wha
   expect(printed).toEqual({ wasWider: true, isWhole: true, isInShape: true, buttons: 0 });
 });
 
+test('a replay on paper has no gap below its strip, and all of it is on the sheets', async () => {
+  const { page } = window;
+  await page.getByRole('button', { name: `Replay ${names[0]}` }).click();
+  await page.getByRole('slider', { name: 'Time in the run' }).fill('1900');
+  await page.getByRole('button', { name: 'Understand this moment' }).click();
+  await page.getByRole('region', { name: /^Boiling at 99\.4/ }).waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const screen = page.viewportSize();
+  const onPaper = [];
+  // A4 upright less its margins, and a sheet as wide as a screen.
+  for (const width of [688, 1100]) {
+    await page.setViewportSize({ width, height: 1000 });
+    onPaper.push(
+      await page.evaluate(() => {
+        const of = (selector: string) => document.querySelector(selector);
+        const bottomPx = of('.strip-box svg')?.getBoundingClientRect().bottom ?? 0;
+        const nextPx = of('.findings')?.getBoundingClientRect().top ?? 0;
+        const main = of('main');
+        // On a wide sheet it stands beside the strip.
+        return {
+          hasGap: nextPx > bottomPx + 48,
+          isCut: (main?.scrollHeight ?? 0) > (main?.clientHeight ?? 0) + 1,
+        };
+      }),
+    );
+  }
+  await page.emulateMedia({ media: 'screen' });
+  if (screen !== null) await page.setViewportSize(screen);
+  expect(onPaper).toEqual([
+    { hasGap: false, isCut: false },
+    { hasGap: false, isCut: false },
+  ]);
+});
+
 test('a what-if is marked as one beside the record', async () => {
   const { page } = window;
   await unfoldMore(page, names[0] ?? '');

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, onTestFailed, test } from 'vitest';
 import { axeViolations } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { type OpenWindow, openWindow } from './support/open-window.ts';
+import { startRehearsal } from './support/prepare-run.ts';
 
 let bench: JourneyBench;
 const others: OpenWindow[] = [];
@@ -40,11 +41,7 @@ test('the second screen opens from the window, shows the run from its start and 
   expect(await axeViolations(page)).toEqual([]);
   await page.getByRole('button', { name: 'Done' }).click();
 
-  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
-  await viewer
-    .getByText(/Warming up/)
-    .first()
-    .waitFor();
+  await startRehearsal(page, viewer);
   const places = await viewer.getByRole('navigation').getByRole('link').allTextContents();
   expect(places).toEqual(['Watch', 'Look back']);
   const commands = viewer.getByRole('button', {

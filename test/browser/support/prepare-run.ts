@@ -6,6 +6,15 @@ export async function connectByPath(page: Page, path: string): Promise<void> {
   await page.getByRole('button', { name: 'Connect', exact: true }).click();
 }
 
+/** Starts the rehearsal and waits until a window shows its warm-up: the one it was started in, or another that looks on. */
+export async function startRehearsal(page: Page, seenIn: Page = page): Promise<void> {
+  await page.getByRole('button', { name: 'Start the rehearsal' }).click();
+  await seenIn
+    .getByText(/Warming up/)
+    .first()
+    .waitFor();
+}
+
 /** States the charge, confirms every check of rig and room, and starts the run with the heat on. */
 export async function startHeatedRun(page: Page): Promise<void> {
   await page.getByLabel('Altitude of this room').fill('0');

@@ -98,7 +98,7 @@ describe('CompareRuns', () => {
         .map((cell) => cell.textContent),
     ).toEqual(['Run', 'P■ Monday', 'Q★ Tuesday']);
     const pressure = within(table).getByRole('row', { name: /Air pressure/ });
-    expect(pressure.textContent).toMatch(/101\.3.kPa92\.0.kPa/);
+    expect(pressure.textContent).toMatch(/\(101\.30 ± 0\.\d\d\).kPa\(92\.00 ± 0\.\d\d\).kPa/);
     expect(screen.getByRole('img', { name: /P Monday, Q Tuesday/ })).toBeTruthy();
     fireEvent.click(screen.getByRole('radio', { name: 'K above the azeotrope' }));
     expect(screen.getByText('head above the azeotrope, K')).toBeTruthy();

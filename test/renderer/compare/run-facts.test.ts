@@ -22,6 +22,18 @@ describe('runFacts', () => {
     expect(Math.abs(above(a) - above(b))).toBeLessThan(0.7);
   });
 
+  test('knows air pressure and azeotrope no better than the pressure is: 0.3 K/kPa, near enough', () => {
+    const { pressureKPa, azeotropeC } = runFacts(standard);
+    const { pressure } = standard.settings;
+    expect(pressureKPa).toEqual({
+      value: pressure.pressureKPa,
+      standardUncertainty: pressure.standardUncertaintyKPa,
+    });
+    const perKPa = (azeotropeC?.standardUncertainty ?? 0) / pressureKPa.standardUncertainty;
+    expect(perKPa).toBeGreaterThan(0.2);
+    expect(perKPa).toBeLessThan(0.35);
+  });
+
   test('counts heat-off from vapour arrival, the prompt before the act', () => {
     const facts = runFacts(standard);
     expect(facts.heatOffCalledS).toBeGreaterThan(600);
@@ -91,7 +103,12 @@ describe('alignedTrace', () => {
   test('puts vapour arrival at zero and takes the azeotrope off', () => {
     const head = standard.frames[standard.frames.length - 1]?.tracks.head?.series;
     const { arrivedS, azeotropeC } = runFacts(standard);
-    const points = alignedTrace(head!, arrivedS ?? 0, { fromS: -600, toS: 1200 }, azeotropeC ?? 0);
+    const points = alignedTrace(
+      head!,
+      arrivedS ?? 0,
+      { fromS: -600, toS: 1200 },
+      azeotropeC?.value ?? 0,
+    );
     const held = points.filter(([timeS]) => timeS > 300 && timeS < 900);
     expect(points[0]?.[0]).toBe(-592.5);
     expect(held.every(([, value]) => value !== null && value > 0 && value < 2)).toBe(true);

@@ -83,19 +83,19 @@ test('a rehearsal that flies names no time of the clock, and asks for no bell', 
 test('a range no lesson can be planned by is not told as one: it is too early, and by the volume alone it is told what to look for', () => {
   const said = show(withEnd(8 * 60, 55 * 60))();
   expect(said).toContain('too early to tell');
-  expect(said).toMatch(/not before 10:\d\d( AM)? expected once \d+–\d+ mL have come over/);
+  expect(said).toMatch(/not before 10:\d\d( AM)? · expected once \d+–\d+ mL have come over/);
   expect(said).not.toMatch(/55 min|by then/);
 });
 
 test('where a rehearsal flies, it is told how long it need not be reckoned with', () => {
   const said = show(withEnd(8 * 60 + 20, 55 * 60), undefined, 60)();
-  expect(said).toContain('too early to tell not in the next 8 min expected once');
+  expect(said).toContain('too early to tell not in the next 8 min · expected once');
 });
 
 test('such a range that begins in minutes raises no alarm: it says when to look next', () => {
   const said = show(withEnd(2 * 60 + 20, 33 * 60))();
   expect(said).toMatch(
-    /too early to tell not in the next 2 min; perhaps soon after, perhaps much later expected once \d+–\d+ mL have come over/,
+    /too early to tell not in the next 2 min; perhaps soon after, perhaps much later · expected once \d+–\d+ mL have come over/,
   );
   expect(said).not.toMatch(/not before|33 min|by then|any time/);
   expect(show(withEnd(20, 33 * 60))()).toContain(
