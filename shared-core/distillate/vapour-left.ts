@@ -18,7 +18,7 @@ export const longestFallS = 1800;
  * @example
  * const course = [78, 79, 80, 79.9, 79, 77].map((headC, index) => ({ timeS: 10 * index, headC }));
  * vapourLeftS(course, [{ stage: 'tail', fromS: 0 }, { stage: 'cool-down', fromS: 50 }]) // => 30
- * vapourLeftS(course, [{ stage: 'tail', fromS: 0 }]) // => Infinity
+ * vapourLeftS(course, [{ stage: 'tail', fromS: 0 }]) > 1e9 // => true
  */
 export function vapourLeftS(
   course: readonly { readonly timeS: number; readonly headC: number }[],
