@@ -7,6 +7,7 @@ import { overLimit } from './over-limit.ts';
 import { plateauDeparture } from './plateau-departure.ts';
 import { probeImplausible } from './probe-implausible.ts';
 import { probeLost } from './probe-lost.ts';
+import { probesDisagree } from './probes-disagree.ts';
 import { surging } from './surging.ts';
 
 /**
@@ -20,6 +21,7 @@ export const alarmList = [
   overLimit,
   probeLost,
   probeImplausible,
+  probesDisagree,
   surging,
   bulbDoubted,
   attention,

@@ -37,6 +37,5 @@ export const probeImplausible = {
 } as const satisfies AlarmDefinition;
 
 function isImplausible(facts: MonitorFacts): boolean {
-  const kind = faultKind(facts);
-  return kind === 'impossible' || kind === 'contradicted';
+  return faultKind(facts) === 'impossible';
 }

@@ -78,6 +78,19 @@ export const prompts: Readonly<Record<string, string>> = {
   'Probe reading cannot be right': 'Anzeige der Sonde kann nicht stimmen',
   'Read the glass thermometer by eye; heat off and cold before you touch or open the head.':
     'Das Glasthermometer mit dem Auge ablesen; vor dem Anfassen oder Öffnen des Kopfes Wärme weg und abkühlen lassen.',
+  'Head and pot disagree': 'Kopf und Kolben widersprechen sich',
+  'See which probe is where, and whether that of the pot is in the liquid; heat off and cold before you touch either.':
+    'Nachsehen, welche Sonde wo ist, und ob die des Kolbens in der Flüssigkeit steckt; vor dem Anfassen Wärme weg und abkühlen lassen.',
+  'Stages and the heat-off call go by the head alone: if it is the head that reads wrong, they are wrong as well.':
+    'Die Abschnitte und die Aufforderung „Wärme weg“ richten sich allein nach dem Kopf: Zeigt er falsch an, sind auch sie falsch.',
+  'The head reads hotter than the pot that feeds it.':
+    'Der Kopf zeigt mehr an als der Kolben, der ihn speist.',
+  'The head reads {head}, the pot that feeds it {pot}: one of the two cannot be right.':
+    'Der Kopf zeigt {head} an, der Kolben, der ihn speist, {pot}: Eines von beiden kann nicht stimmen.',
+  'A pot that reads hotter than the head.':
+    'Hinfällig, sobald der Kolben mehr anzeigt als der Kopf.',
+  'The head reads hotter than the pot that feeds it: one of the two is wrong.':
+    'Der Kopf zeigt mehr an als der Kolben, der ihn speist: Eine der beiden Anzeigen ist falsch.',
   'Until the head can be trusted the heat-off call waits, or may come late or not at all.':
     'Solange dem Kopf nicht zu trauen ist, wartet die Aufforderung „Wärme weg“ oder kommt zu spät oder gar nicht.',
   'the probe is not trusted': 'der Sonde ist nicht zu trauen',

@@ -15,6 +15,7 @@ test('every alarm has one place in the order, and is known by it to the schemas'
     'over-limit',
     'probe-lost',
     'probe-implausible',
+    'probes-disagree',
     'surging',
     'bulb-doubted',
     'attention',

@@ -7,11 +7,11 @@ const { condition, occurrence, reason, sentence } = probeImplausible;
 
 test('calls for each reading that cannot be, and for no other trouble of a probe', () => {
   const faults = [
-    ...['spikes', 'step', 'frozen', 'above-boiling-water', 'hotter-than-pot'],
-    ...['lost', 'silent', 'open-circuit', null],
+    ...['spikes', 'step', 'frozen', 'above-boiling-water'],
+    ...['hotter-than-pot', 'lost', 'silent', 'open-circuit', null],
   ] as ReturnType<typeof factsOf>['fault'][];
   expect(faults.filter((fault) => condition(callSecond(factsOf({ fault }))))).toEqual(
-    faults.slice(0, 5),
+    faults.slice(0, 4),
   );
   expect(condition(callSecond(factsOf({ doubt: 'below-boiling' })))).toBe(false);
   expect(condition(callSecond(factsOf({ fault: 'frozen', stage: 'cool-down' })))).toBe(false);

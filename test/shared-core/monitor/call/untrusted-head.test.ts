@@ -61,7 +61,7 @@ test('what another channel says against the head keeps no call to take the heat 
   const trusted = called({});
   expect(trusted).toEqual(expect.arrayContaining([...byTheHead, ...otherwise]));
   expect(
-    called({ fault: 'hotter-than-pot' }).filter((alarm) => alarm !== 'probe-implausible'),
+    called({ fault: 'hotter-than-pot' }).filter((alarm) => alarm !== 'probes-disagree'),
   ).toEqual(trusted);
 });
 
