@@ -37,7 +37,7 @@ export function withinMinutes(timesS: Iterable<number>): WithinMinutes | null {
     stepS: minuteS / usual,
     missingAtFirst: Math.max(0, usual - first),
     remark: worded(
-      'The times are to the minute only; the {rows} readings of a minute were spread evenly over it.',
+      'The times are to the minute only; the readings of a minute ({rows} in most) were spread evenly over it.',
       { rows: usual },
     ),
   };

@@ -127,6 +127,7 @@ describe('startRecorder', () => {
     for (let second = 1; second <= 8; second += 1) recorder.append(reading(second), second, 'soon');
     recorder.append(note(9), 9, 'now');
     expect(recorder.status().lostReadings).toBe(3);
+    await pass(3);
     isFull = false;
     await pass(3);
     await expect.poll(() => recorder.status().savedToS).toBe(9);

@@ -12,6 +12,7 @@ import {
   readReadingsCsv,
 } from '#shared-core';
 import { analyseRun } from '../../../shared-core/monitor/analyse-run.ts';
+import { diskAtRest } from '../support/manual-time.ts';
 import {
   ask,
   fetchTable,
@@ -104,6 +105,8 @@ describe('createSession', () => {
       await time.pass(1);
       probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
     }
+    // Twenty seconds pass here in less time than a busy disk takes to answer.
+    await diskAtRest();
     expect(session.recordingStatus()).toMatchObject({
       state: 'recording',
       problem: null,

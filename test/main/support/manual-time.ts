@@ -34,6 +34,8 @@ export function createManualTime(startWallMs = Date.UTC(2025, 2, 14, 10, 15)): M
       after: (delayS, act) => add({ dueS: nowS + delayS, periodS: null, act }),
     },
     async pass(seconds) {
+      // What was begun in this turn may be about to wait for a timer.
+      await settle();
       const endS = nowS + seconds;
       for (;;) {
         const [next] = [...timers].sort((a, b) => a.dueS - b.dueS);

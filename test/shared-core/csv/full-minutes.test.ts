@@ -32,7 +32,7 @@ describe('times to the minute', () => {
     const rows = everySeconds(15, 20).map((timeS) => `${clock(36_000 + timeS)};20`);
     const read = readReadingsCsv(`Zeit;Kopf\n${rows.join('\n')}\n`);
     expect(read.ok && read.value.remarks).toEqual([
-      'The times are to the minute only; the 4 readings of a minute were spread evenly over it.',
+      'The times are to the minute only; the readings of a minute (4 in most) were spread evenly over it.',
     ]);
   });
 

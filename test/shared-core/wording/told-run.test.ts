@@ -61,7 +61,8 @@ test('a snapshot crosses to a window with what its texts were made from, and rea
     ({ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' }) as const;
   monitor.push(at(0, 21.3));
   const snapshot = monitor.push(at(3, 21.3));
-  const body = { runId: 'r1', snapshot, wording: wordingOf(textsInSnapshot(snapshot)) };
+  const wording = wordingOf(textsInSnapshot(snapshot));
+  const body = { runId: 'r1', snapshot, wording, estimatesTold: 0 };
   const crossed = events.snapshot.parse(JSON.parse(JSON.stringify(body)));
   expect(crossed).toEqual(JSON.parse(JSON.stringify(body)));
   expect(crossed.wording?.[snapshot.sentence]?.sentence).toBe(

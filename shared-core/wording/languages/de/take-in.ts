@@ -58,8 +58,8 @@ export const takeIn: Readonly<Record<string, string>> = {
     'Die Zeiten beginnen in der Tabelle von vorn ({count, plural, one {einmal} other {#-mal}}): was folgt, wurde gleich hinter das gestellt, was darüber steht, denn nichts sagt, wie lange es dazwischen dauerte.',
   'The table begins with its newest row; it was read from its end.':
     'Die Tabelle beginnt mit der neuesten Zeile; sie wurde vom Ende her gelesen.',
-  'The times are to the minute only; the {rows} readings of a minute were spread evenly over it.':
-    'Die Zeiten stehen nur auf die Minute genau da; die {rows} Messwerte einer Minute wurden gleichmäßig über sie verteilt.',
+  'The times are to the minute only; the readings of a minute ({rows} in most) were spread evenly over it.':
+    'Die Zeiten stehen nur auf die Minute genau da; die Messwerte einer Minute (meist {rows}) wurden gleichmäßig über sie verteilt.',
   'The times were read as minutes and seconds. If they are hours and minutes, write "(h:mm)" behind the title of their column.':
     'Die Zeiten wurden als Minuten und Sekunden gelesen. Sind es Stunden und Minuten, „(h:mm)“ hinter den Titel ihrer Spalte schreiben.',
   'The times were read as hours and minutes. If they are minutes and seconds, write "(mm:ss)" behind the title of their column.':
