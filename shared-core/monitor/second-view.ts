@@ -60,7 +60,7 @@ export class SecondView {
   }
 
   get headDoubt(): HeadDoubt {
-    this.madeHeadDoubt ??= headDoubt(this.source.facts);
+    this.madeHeadDoubt ??= headDoubt(this.source);
     return this.madeHeadDoubt;
   }
 
@@ -109,10 +109,11 @@ function stageView(facts: MonitorFacts): Snapshot['stage'] {
   };
 }
 
-function headDoubt(facts: MonitorFacts): HeadDoubt {
+function headDoubt({ facts, kept }: SecondSource): HeadDoubt {
+  const isLeaving = kept.topic === 'leaving' || facts.situation.departedS !== null;
   return {
     expandedUncertaintyK: headExpandedUncertaintyK(facts),
-    rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head)),
+    rateKPerMin: facts.head && perMinute(tellableRateKPerS(facts.head, isLeaving)),
   };
 }
 
@@ -136,13 +137,14 @@ const tellableDryKPerS = 1.5 / 60;
  * On a plateau the rate wanders by less than its own doubt (k = 2, some 0.25 K/min): told, it would have the head rise and fall
  * by turns where it stands. Where the doubt is large, nothing is known of it: not even that the head stands. Without vapour the
  * bulb goes its own way, and its own rate belongs beside its temperature: that of the vapour which came last stands still.
+ * A head that is held, or said, to leave its plateau does not stand: that test looks minutes further back than the rate does.
  */
-function tellableRateKPerS(head: HeadState): number | null {
+function tellableRateKPerS(head: HeadState, isLeaving: boolean): number | null {
   const { rateKPerS, rateSdKPerS, bulbRateKPerS, wet } = head;
   if (wet < even) return Math.abs(bulbRateKPerS) > tellableDryKPerS ? bulbRateKPerS : null;
   const doubtKPerS = 2 * rateSdKPerS;
   if (Math.abs(rateKPerS) > doubtKPerS) return rateKPerS;
-  return doubtKPerS < steadyWithinKPerS ? 0 : null;
+  return doubtKPerS < steadyWithinKPerS && !isLeaving ? 0 : null;
 }
 
 function perMinute(perS: number | null): number | null {

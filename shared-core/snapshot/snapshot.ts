@@ -8,7 +8,7 @@ import { runEventSchema } from './run-event.ts';
 export const headViewSchema = z.strictObject({
   temperatureC: z.number(),
   expandedUncertaintyK: z.number(),
-  /** 0 while it can't be told from standing still; null without a head, or while too little is known even for that. */
+  /** 0 while it can't be told from standing still; null without a head, or while too little is known even for that: one that leaves its plateau does not stand. */
   rateKPerMin: z.number().nullable(),
   ageS: z.number(),
 });

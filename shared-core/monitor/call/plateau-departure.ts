@@ -37,7 +37,7 @@ export const plateauDeparture = {
         ? ''
         : worded(', {against} the level it held, {moving}', {
             against: against(head.vapourC, situation.levelC),
-            moving: moving(head.rateKPerS, head.rateSdKPerS),
+            moving: moving(head, situation),
           });
     return {
       because: worded('The head is at {at}{stands}. {outlook}', {

@@ -1,4 +1,6 @@
 import { worded } from '../../wording/index.ts';
+import type { Situation } from '../situation/situation.ts';
+import type { HeadState } from '../situation/vapour-filter.ts';
 import type { VapourScale } from '../situation/vapour-scale.ts';
 
 /** A temperature as people read it: `78.4 °C`. */
@@ -21,12 +23,15 @@ export function kelvin(differenceK: number): string {
 
 /**
  * How the head moves, with its direction in words: `rising 0.4 K/min`, `falling 2 K/min`; `hardly moving` below a tenth,
- * and no number within two standard deviations.
+ * and no number within two standard deviations. Of a head that has departed from its level it is not said that it hardly moves.
  */
-export function moving(rateKPerS: number, sdKPerS: number): string {
+export function moving(
+  { rateKPerS, rateSdKPerS }: Pick<HeadState, 'rateKPerS' | 'rateSdKPerS'>,
+  { departedS }: Pick<Situation, 'departedS'>,
+): string {
   const size = Math.abs(60 * rateKPerS);
-  if (size < 0.095) return worded('hardly moving');
-  if (size < 2 * 60 * sdKPerS) return worded('at no sure rate');
+  if (size < 0.095) return departedS === null ? worded('hardly moving') : worded('at no sure rate');
+  if (size < 2 * 60 * rateSdKPerS) return worded('at no sure rate');
   const digits = size < 1.95 ? 1 : 0;
   const rate = `${size.toFixed(digits)} K/min`;
   return rateKPerS > 0 ? worded('rising {rate}', { rate }) : worded('falling {rate}', { rate });

@@ -64,7 +64,7 @@ const evidenceOf: Readonly<Record<Stage, (facts: MonitorFacts, head: HeadState) 
         at: standingAt(head),
         against: against(head.vapourC, facts.outlook.limitOnProbeC),
         limit: limitWords(facts),
-        moving: moving(head.rateKPerS, head.rateSdKPerS),
+        moving: moving(head, facts.situation),
         ofStrength: ofStrength(facts),
       },
     ),

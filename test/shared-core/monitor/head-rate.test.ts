@@ -22,6 +22,17 @@ describe('the rate of the head that is shown', () => {
     expect(Math.min(...leaving)).toBeGreaterThan(0.2);
   });
 
+  test('is never none beside the sentence that the plateau is ending', () => {
+    const { settings, inputs } = simulatedRun({ name: 'pear', pressureKPa: 99.4, seed: 3 });
+    const monitor = createMonitor(settings, { forecasts: false });
+    const ending = inputs.flatMap((input) => {
+      const { sentence, head } = monitor.push(input);
+      return sentence.startsWith('The plateau is ending') ? [head?.rateKPerMin] : [];
+    });
+    expect(ending.length).toBeGreaterThan(300);
+    expect(ending.filter((rate) => rate === 0)).toEqual([]);
+  });
+
   test('is not called none while the head sinks after the heat came off', () => {
     const { settings, inputs } = simulatedRun({ name: 'pear', pressureKPa: 99.4, seed: 3 });
     const monitor = createMonitor(settings, { forecasts: false });

@@ -46,6 +46,21 @@ describe('the rate that is shown', () => {
     ]);
   });
 
+  test('is not called none of a head that is held, or said, to leave its plateau', () => {
+    const rate = (departedS: number | null, topic: typeof kept.topic, rateKPerS = 0.003) => {
+      const head = { wet: 0.9, rateKPerS, rateSdKPerS: 0.004 };
+      const facts = factsOf({}, { head, situation: { departedS } });
+      return viewOf({ facts, kept: { ...kept, topic } }).headDoubt.rateKPerMin;
+    };
+    expect([
+      rate(null, 'main'),
+      rate(1700, 'main'),
+      rate(null, 'leaving'),
+      rate(1700, 'leaving'),
+      rate(1700, 'leaving', 0.01),
+    ]).toEqual([0, null, null, null, expect.closeTo(0.6, 12)]);
+  });
+
   test('of a dry bulb is its own, from a kelvin and a half a minute on', () => {
     const rate = (bulbRateKPerS: number, wet = 0.49) =>
       rateOf({ wet, bulbRateKPerS, rateKPerS: 0.02, rateSdKPerS: 0.001 });

@@ -40,7 +40,9 @@ describe('a number in a sentence', () => {
         [1.96, 0],
         [-7.6, 3],
       ] as const
-    ).map(([kPerMin, sdKPerMin]) => moving(kPerMin / 60, sdKPerMin / 60));
+    ).map(([kPerMin, sdKPerMin]) =>
+      moving({ rateKPerS: kPerMin / 60, rateSdKPerS: sdKPerMin / 60 }, { departedS: null }),
+    );
     expect(sayings).toEqual([
       'hardly moving',
       'hardly moving',
@@ -52,6 +54,18 @@ describe('a number in a sentence', () => {
       'falling 1.9 K/min',
       'rising 2 K/min',
       'falling 8 K/min',
+    ]);
+  });
+
+  test('is none of a head that has departed from its level and is only not known to move', () => {
+    const saying = (kPerMin: number) =>
+      moving({ rateKPerS: kPerMin / 60, rateSdKPerS: 0.1 / 60 }, { departedS: 1700 });
+    expect([0, 0.094, -0.05, 0.15, 0.4].map(saying)).toEqual([
+      'at no sure rate',
+      'at no sure rate',
+      'at no sure rate',
+      'at no sure rate',
+      'rising 0.4 K/min',
     ]);
   });
 
