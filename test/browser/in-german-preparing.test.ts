@@ -5,8 +5,10 @@ import {
   deviceLanguages,
   plugInDevice,
 } from '../main/probe/support/speaking-device.ts';
+import { brokenWords } from './support/broken-words.ts';
 import { englishLeft, inGerman, unfoldAll } from './support/english-left.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
+import { windowSizes } from './support/open-window.ts';
 
 let bench: JourneyBench;
 const head = plugInDevice(
@@ -143,6 +145,9 @@ async function lookAtProbe(page: Page): Promise<void> {
   await page.getByText(inGerman('Heard clearly')).waitFor();
   await field(page, 'Altitude of this room').fill('540');
   await look(page, 'heard');
+  await page.setViewportSize(windowSizes.phone);
+  expect(await brokenWords(page)).toEqual([]);
+  await page.setViewportSize(windowSizes.projector);
   for (const box of await page.getByRole('checkbox').all()) await box.check();
   await look(page, 'ready to start');
 }
