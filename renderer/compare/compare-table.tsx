@@ -1,6 +1,6 @@
 import { measuredWords, type Quantity, say } from '#shared-core';
 import { StackingTable } from '../design/index.ts';
-import { dateWords, durationWords, useWords } from '../words/index.ts';
+import { dateWords, durationWords, lastedWords, useWords } from '../words/index.ts';
 import type { ComparedRun } from './overlay.tsx';
 import type { RunFacts } from './run-facts.ts';
 import { traceLooks } from './trace-look.ts';
@@ -21,15 +21,12 @@ export function CompareTable({ runs }: { readonly runs: readonly ComparedRun[] }
     [say('Plateau above the azeotrope'), ({ plateau }) => measured(plateau?.aboveAzeotropeK, 'K')],
     [
       say('Plateau lasted'),
-      ({ plateau }) =>
-        plateau === null
-          ? say('no plateau')
-          : durationWords(plateau.statistics.span.toS - plateau.statistics.span.fromS),
+      ({ plateau }) => (plateau === null ? say('no plateau') : lastedWords(plateau.lastedS)),
     ],
     [
       say('Main fraction lasted'),
-      ({ mainFractionS }) =>
-        mainFractionS === null ? say('no main fraction') : durationWords(mainFractionS),
+      ({ mainFractionLastedS }) =>
+        mainFractionLastedS === null ? say('no main fraction') : lastedWords(mainFractionLastedS),
     ],
     [say('Heat-off prompt, after vapour arrival'), (facts) => lasting(facts.heatOffCalledS)],
     [say('Heat taken off, after vapour arrival'), (facts) => lasting(facts.heatOffDoneS)],

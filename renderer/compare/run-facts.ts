@@ -1,14 +1,15 @@
 import {
   azeotropeSlopeKPerKPa,
   booksOfRun,
+  type Estimate,
   heatOffForGoodS,
   type Mark,
   plateauOfRun,
   type Quantity,
-  type Stage,
 } from '#shared-core';
 import type { Film } from '../replay/index.ts';
 import { benchMarks } from '../stores/index.ts';
+import { mainFractionLastedS } from './main-fraction-lasted.ts';
 
 /** What is compared between runs; null where a run does not have it. Times count from vapour arrival. */
 export interface RunFacts {
@@ -18,7 +19,7 @@ export interface RunFacts {
   /** When vapour reached the head, counted from the start of the run [s]. */
   readonly arrivedS: number | null;
   readonly plateau: ReturnType<typeof plateauOfRun>;
-  readonly mainFractionS: number | null;
+  readonly mainFractionLastedS: Estimate | null;
   readonly heatOffCalledS: number | null;
   readonly heatOffDoneS: number | null;
   /** At 20 °C, as the books have it [mL], and whether that is all; null where nothing was measured. */
@@ -30,9 +31,7 @@ export function runFacts(film: Film, lateMarks: readonly Mark[] = []): RunFacts 
   const { verdicts, settings, inputs, endS } = film;
   const last = film.frames[film.frames.length - 1];
   const marks = last?.marks ?? [];
-  const span = (wanted: Stage) => verdicts.stages.find(({ stage }) => stage === wanted);
-  const first = span('first-fraction');
-  const main = span('main-fraction');
+  const first = verdicts.stages.find(({ stage }) => stage === 'first-fraction');
   const arrivedS = first?.fromS ?? null;
   const sinceArrival = (timeS: number | undefined) =>
     timeS === undefined || arrivedS === null ? null : timeS - arrivedS;
@@ -55,7 +54,7 @@ export function runFacts(film: Film, lateMarks: readonly Mark[] = []): RunFacts 
       : null,
     arrivedS,
     plateau: plateauOfRun(film),
-    mainFractionS: main ? (main.toS ?? endS) - main.fromS : null,
+    mainFractionLastedS: mainFractionLastedS(verdicts, settings.leastStrengthAbv, endS),
     heatOffCalledS: sinceArrival(
       verdicts.alarms.find(({ alarm }) => alarm === 'plateau-departure')?.raisedS,
     ),

@@ -24,7 +24,14 @@ export { hasRemarks, RunRemarks } from './run-remarks.tsx';
 export { Say } from './say-parts.tsx';
 export { shortened } from './shortened.ts';
 export { signs, traceSigns } from './signs.ts';
-export { dateWords, durationWords, monthWords, timeOfDayWords, untilWords } from './time-words.ts';
+export {
+  dateWords,
+  durationWords,
+  lastedWords,
+  monthWords,
+  timeOfDayWords,
+  untilWords,
+} from './time-words.ts';
 export { troubleWords } from './trouble-words.ts';
 export { unreadableWords } from './unreadable-words.ts';
 export { useWords } from './use-words.ts';

@@ -1,4 +1,4 @@
-import { say } from '#shared-core';
+import { type Estimate, say } from '#shared-core';
 import { locale } from './locale.ts';
 
 /** A duration as people say it: `40 s`, `12 min`, `1 h 5 min`. */
@@ -9,6 +9,13 @@ export function durationWords(durationS: number): string {
   if (minutes < 60) return `${minutes} min`;
   const rest = minutes % 60;
   return rest === 0 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 60)} h ${rest} min`;
+}
+
+/** A duration that is not known to the second, with its interval in whole minutes, wide enough: `25 min (23 min – 28 min)`. */
+export function lastedWords({ value, low, high }: Estimate): string {
+  const wholeS = (minutes: number) => durationWords(60 * minutes);
+  const [from, to] = [wholeS(Math.floor(low / 60)), wholeS(Math.ceil(high / 60))];
+  return `${durationWords(value)} (${from} – ${to})`;
 }
 
 /** How long until something, as a range: `in 4–7 min`. Both ends past: `any moment`. */

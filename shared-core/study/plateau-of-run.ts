@@ -11,6 +11,7 @@ import { azeotrope, azeotropeSlopeKPerKPa, limitTemperatureC } from '../equilibr
 import { scaleDoubts } from '../probe/index.ts';
 import type { RunInput, RunSettings } from '../run/index.ts';
 import { unbrokenStretches } from '../series/index.ts';
+import { type Estimate, median } from '../uncertainty/index.ts';
 import { type HeadRow, type HeadToFollow, headCourse } from './head-course.ts';
 import { marksAmong } from './marks-among.ts';
 import { pressureCourse } from './pressure-course.ts';
@@ -18,6 +19,8 @@ import { pressureCourse } from './pressure-course.ts';
 /** The plateau of a run: what was read, and what it means at the local pressure. */
 export interface RunPlateau {
   readonly statistics: PlateauStatistics;
+  /** How long it lasted by the rule below [s], 95 %: with noise against the ruler, the limit's own doubt, and the time that is seen through. */
+  readonly lastedS: Estimate;
   /** Mean with everything in it: scatter and the probe [°C], k = 1. */
   readonly mean: Quantity;
   readonly pressureKPa: number;
@@ -57,31 +60,105 @@ export function plateauOfRun(
   },
   rows: readonly HeadRow[] = headCourse(run),
 ): RunPlateau | null {
-  const inRange = unbrokenStretches(rows).flatMap((stretch) =>
-    stretchesInRange(seenThrough(stretch), run),
-  );
-  const span = longest(inRange.map((stretch) => longestPlateau(stretch, plateauBandK)));
-  if (span === null || span.toS - span.fromS < leastPlateauS) return null;
-  const held = rows.filter(({ timeS }) => timeS >= span.fromS && timeS <= span.toS);
+  const stretches = unbrokenStretches(rows).map(seenThrough);
+  const rule = ruleOf(run);
+  const span = longestHeld(stretches, rule);
+  if (span === null || lengthS(span) < leastPlateauS) return null;
+  const held = rows.filter(({ timeS }) => isWithin(timeS, span));
   if (held.length < 3) return null;
   const { probe, pressure } = run.settings;
   const middleS = (span.fromS + span.toS) / 2;
-  return plateauBetween(held, { probe, pressure: pressureCourse(pressure, run.inputs)(middleS) });
+  const then = { probe, pressure: pressureCourse(pressure, run.inputs)(middleS) };
+  const found = plateauBetween(held, then);
+  const between = lastedBetweenS(stretches, rule, span, scaleDoubtK(then));
+  return { ...found, lastedS: { value: lengthS(found.statistics.span), ...between } };
+}
+
+/** When heat was off, and between which temperatures the head may be that of vapour as strong as wanted. */
+interface Rule {
+  readonly heatOff: readonly TimeSpan[];
+  readonly range: ReturnType<typeof rangeAtPressure>;
+}
+
+const ruleOf = ({ settings, inputs }: Parameters<typeof plateauOfRun>[0]): Rule => ({
+  heatOff: heatOffSpans(inputs),
+  range: rangeAtPressure(settings.leastStrengthAbv),
+});
+
+/** What else the ruler and the limit may be [K]. */
+interface Otherwise {
+  readonly bandK: number;
+  readonly limitK: number;
+}
+const asStated: Otherwise = { bandK: 0, limitK: 0 };
+
+function longestHeld(
+  stretches: readonly (readonly SeenPoint[])[],
+  rule: Rule,
+  { bandK, limitK }: Otherwise = asStated,
+): TimeSpan | null {
+  const inRange = stretches.flatMap((stretch) => stretchesInRange(stretch, rule, limitK));
+  return longest(inRange.map((stretch) => longestPlateau(stretch, plateauBandK + bandK)));
+}
+
+/**
+ * The same rule with the ruler and the limit as small and as large as noise and doubt leave them (k = 2): a larger one never makes a
+ * plateau shorter. Where it begins and ends is known no better than the means are apart.
+ */
+function lastedBetweenS(
+  stretches: readonly (readonly SeenPoint[])[],
+  rule: Rule,
+  span: TimeSpan,
+  doubtOfLimitK: number,
+): Omit<Estimate, 'value'> {
+  const held = stretches.flat().filter(({ timeS }) => isWithin(timeS, span));
+  const apartS =
+    median(held.slice(1).map(({ timeS }, index) => timeS - (held[index]?.timeS ?? 0))) ?? 0;
+  // Of the difference between two means, and never so much that no ruler is left.
+  const bandK = Math.min(2 * Math.SQRT2 * noiseOfMeansK(held), plateauBandK / 2);
+  const limitK = 2 * doubtOfLimitK;
+  const otherwiseS = (sign: 1 | -1) => {
+    const found = longestHeld(stretches, rule, { bandK: sign * bandK, limitK: sign * limitK });
+    return Math.max(0, (found === null ? 0 : lengthS(found)) + sign * apartS);
+  };
+  return { low: otherwiseS(-1), high: otherwiseS(1) };
+}
+
+/** Noise of one mean [K], by how far each lies from the middle of its neighbours: a drift makes nothing of that, a single jump little. */
+function noiseOfMeansK(means: readonly HeadPoint[]): number {
+  const off = means.slice(1, -1).map(({ temperatureC }, index) => {
+    const [before, after] = [means[index], means[index + 2]];
+    return Math.abs(temperatureC - ((before?.temperatureC ?? 0) + (after?.temperatureC ?? 0)) / 2);
+  });
+  // Of a normal quantity the median of its size is 0.674 of its standard deviation, here √1.5 that of one mean.
+  return (median(off) ?? 0) / 0.674 / Math.sqrt(1.5);
+}
+
+/** How far a head and the temperature it is held against may be apart by probe and air pressure together [K], k = 1. */
+function scaleDoubtK(
+  settings: Pick<RunSettings, 'probe' | 'pressure'>,
+  pressureKPa: number = settings.pressure.pressureKPa,
+): number {
+  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
+  return Math.hypot(
+    temperatureUncertaintyK,
+    azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa,
+  );
 }
 
 /** Stretches in which the head may be that of vapour as strong as wanted, heat on. */
 function stretchesInRange(
   points: readonly SeenPoint[],
-  { settings, inputs }: Parameters<typeof plateauOfRun>[0],
+  { heatOff, range }: Rule,
+  limitK: number,
 ): readonly (readonly SeenPoint[])[] {
-  const heatOff = heatOffSpans(inputs);
-  const range = rangeAtPressure(settings.leastStrengthAbv);
   const stretches: SeenPoint[][] = [[]];
   for (const point of points) {
     const { timeS, temperatureC, pressureKPa } = point;
     const { lowC, highC } = range(pressureKPa);
     const isHeated = !heatOff.some(({ fromS, toS }) => timeS > fromS && timeS < toS);
-    if (isHeated && temperatureC >= lowC && temperatureC <= highC) stretches.at(-1)?.push(point);
+    if (isHeated && temperatureC >= lowC && temperatureC <= highC + limitK)
+      stretches.at(-1)?.push(point);
     else if (stretches.at(-1)?.length !== 0) stretches.push([]);
   }
   return stretches;
@@ -133,28 +210,32 @@ function seenThrough(stretch: readonly HeadRow[]): readonly SeenPoint[] {
 }
 
 function longest(spans: readonly (TimeSpan | null)[]): TimeSpan | null {
-  const lengthS = (span: TimeSpan | null) => (span === null ? -1 : span.toS - span.fromS);
-  return spans.reduce((best, span) => (lengthS(span) > lengthS(best) ? span : best), null);
+  return spans.reduce(
+    (best, span) =>
+      span !== null && (best === null || lengthS(span) > lengthS(best)) ? span : best,
+    null,
+  );
 }
+
+const lengthS = ({ fromS, toS }: TimeSpan) => toS - fromS;
+const isWithin = (timeS: number, { fromS, toS }: TimeSpan) => timeS >= fromS && timeS <= toS;
 
 function plateauBetween(
   held: readonly HeadRow[],
   settings: Pick<RunSettings, 'probe' | 'pressure'>,
-): RunPlateau {
+): Omit<RunPlateau, 'lastedS'> {
   const statistics = plateauStatistics(
     held.map(({ timeS, headC }) => ({ timeS, temperatureC: headC })),
   );
   const pressureKPa = held.reduce((sum, row) => sum + row.pressureKPa, 0) / held.length;
   const azeotropeC = azeotrope(pressureKPa).temperatureC;
-  const { temperatureUncertaintyK, pressureUncertaintyKPa } = scaleDoubts(settings);
   const standardUncertainty = Math.hypot(
     settings.probe.standardUncertaintyK,
     statistics.standardUncertaintyOfMeanK,
   );
   const withPressure = Math.hypot(
-    temperatureUncertaintyK,
+    scaleDoubtK(settings, pressureKPa),
     statistics.standardUncertaintyOfMeanK,
-    azeotropeSlopeKPerKPa(pressureKPa) * pressureUncertaintyKPa,
   );
   return {
     statistics,

@@ -98,7 +98,11 @@ describe('CompareRuns', () => {
         .map((cell) => cell.textContent),
     ).toEqual(['Run', 'P■ Monday', 'Q★ Tuesday']);
     const pressure = within(table).getByRole('row', { name: /Air pressure/ });
-    expect(pressure.textContent).toMatch(/\(101\.30 ± 0\.\d\d\).kPa\(92\.00 ± 0\.\d\d\).kPa/);
+    expect(pressure.textContent).toMatch(/\(101\.30.±.0\.\d\d\).kPa\(92\.00.±.0\.\d\d\).kPa/);
+    for (const name of [/Plateau lasted/, /Main fraction lasted/]) {
+      const lasted = within(table).getByRole('row', { name });
+      expect(lasted.textContent).toMatch(/lasted(\d+ min \(\d+ min – \d+ min\)){2}$/);
+    }
     expect(screen.getByRole('img', { name: /P Monday, Q Tuesday/ })).toBeTruthy();
     fireEvent.click(screen.getByRole('radio', { name: 'K above the azeotrope' }));
     expect(screen.getByText('head above the azeotrope, K')).toBeTruthy();

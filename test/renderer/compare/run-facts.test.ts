@@ -43,6 +43,19 @@ describe('runFacts', () => {
     expect(toS - fromS).toBeGreaterThan(600);
   });
 
+  test('tells how long plateau and main fraction lasted with an interval that holds it', () => {
+    const { plateau, mainFractionLastedS } = runFacts(standard);
+    for (const lasted of [plateau?.lastedS, mainFractionLastedS]) {
+      const { value = 0, low = 0, high = 0 } = lasted ?? {};
+      expect([low > 600, low < value, value < high, high - low < 900]).toEqual([
+        true,
+        true,
+        true,
+        true,
+      ]);
+    }
+  });
+
   test('names no time of heat-off where the heat was put on again', async () => {
     const record = simulatedRecord({ name: 'on again', pressureKPa: 101.3, seed: 1 });
     const { endS, inputs } = record;

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { clockWords, durationWords, untilWords } from '../../../renderer/words/index.ts';
+import {
+  clockWords,
+  durationWords,
+  lastedWords,
+  untilWords,
+} from '../../../renderer/words/index.ts';
 
 test.each([
   [0, '0:00:00'],
@@ -26,4 +31,13 @@ test.each([
   [{ low: 290, high: 300 }, 'in 4–5 min'],
 ])('a forecast of %o reads “%s”', (interval, words) => {
   expect(untilWords(interval)).toBe(words);
+});
+
+test.each([
+  [{ value: 1500, low: 1379, high: 1661 }, '25 min (22 min – 28 min)'],
+  [{ value: 1500, low: 1500, high: 1500 }, '25 min (25 min – 25 min)'],
+  [{ value: 3725, low: 3599, high: 3961 }, '1 h 2 min (59 min – 1 h 7 min)'],
+  [{ value: 130, low: 0, high: 150 }, '2 min (0 s – 3 min)'],
+])('a length of %o reads “%s”', (length, words) => {
+  expect(lastedWords(length)).toBe(words);
 });

@@ -56,6 +56,49 @@ describe('the plateau of a run', () => {
     expect(standard.standardUncertainty).toBe(aboveAzeotropeK.standardUncertainty);
   });
 
+  describe('lasted', () => {
+    const lasted = (headC: (timeS: number) => number, endS = 1500, leastStrengthAbv = 80) => {
+      const run = {
+        settings: { ...settings, leastStrengthAbv },
+        inputs: headAt(headC, endS),
+        endS,
+      };
+      const { statistics, lastedS } = plateauOfRun(run)!;
+      const { fromS, toS } = statistics.span;
+      expect(lastedS.value).toBeCloseTo(toS - fromS, 1);
+      return lastedS;
+    };
+
+    test('as long as its stretch, to the means it is made of where its ends are sharp', () => {
+      const { value, low, high } = lasted(usual);
+      expect(low).toBeLessThanOrEqual(600);
+      expect(high).toBeGreaterThanOrEqual(600);
+      expect([low, value, high]).toEqual([580, 590, 620]);
+    });
+
+    test('the less surely, the more the head is noisy where it rises slowly', () => {
+      const rising = (timeS: number) =>
+        usual(Math.min(timeS, 899)) + Math.max(0, timeS - 500) / 300;
+      const shaken = (timeS: number) => rising(timeS) + (timeS % 40 < 20 ? 0.1 : -0.1);
+      const widthS = ({ low, high }: ReturnType<typeof lasted>) => high - low;
+      expect(widthS(lasted(rising))).toBeLessThan(120);
+      expect(widthS(lasted(shaken))).toBeGreaterThan(150);
+    });
+
+    test('as surely as the limit is known on this probe, where that is what ends it', () => {
+      const limitC = limitTemperatureC({ leastStrengthAbv: 90, pressureKPa: 101.325 });
+      const through = (timeS: number) => limitC - 0.5 + timeS / 1200;
+      const { value, low, high } = lasted(through, 1500, 90);
+      const kPerS = 1 / 1200;
+      const doubtK = 2 * Math.hypot(0.25, azeotropeSlopeKPerKPa(101.325) * 0.3);
+      expect(Math.abs(value - 0.5 / kPerS)).toBeLessThan(40);
+      // Half a kelvin and more is all that lies below the limit, and a kelvin is all that the ruler takes.
+      expect(doubtK).toBeGreaterThan(0.5);
+      expect(low).toBe(0);
+      expect(Math.abs(high - 1 / kPerS)).toBeLessThan(60);
+    });
+  });
+
   test('is no shorter than two minutes', () => {
     const held = (forS: number) => (timeS: number) =>
       timeS < 300 ? 20 : timeS < 300 + forS ? 78.6 : 79.6 + (timeS - 300 - forS) / 10;

@@ -107,6 +107,7 @@ export function plainStudy(changes: Partial<RunStudy> = {}, entries = plainEntri
         highestC: 78.5,
         driftKPerH: about(0.1, 0.05),
       },
+      lastedS: { value: 2100, low: 2040, high: 2160 },
       mean: about(78.4, 0.1),
       pressureKPa,
       azeotropeC,
