@@ -4,8 +4,9 @@ import path from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
+import { brokenWords } from './support/broken-words.ts';
 import { englishLeft, inGerman, unfoldAll } from './support/english-left.ts';
-import { type OpenWindow, openWindow } from './support/open-window.ts';
+import { type OpenWindow, openWindow, windowSizes } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
 let folder = '';
@@ -55,6 +56,20 @@ async function look(page: Page, room: string, typed: readonly string[] = []): Pr
   await unfoldAll(page);
   const found = await englishLeft(page, [path.join(folder, 'runs'), ...typed]);
   if (found.length > 0) left[room] = found;
+}
+
+/** On a phone nothing is to be scrolled to sideways, and no word is broken. */
+async function lookOnPhone(page: Page, room: string): Promise<void> {
+  await page.setViewportSize(windowSizes.phone);
+  const pastPx = await page
+    .locator('#place')
+    .evaluate((place) => place.scrollWidth - place.clientWidth);
+  expect({ room, pastPx, broken: await brokenWords(page) }).toEqual({
+    room,
+    pastPx: 0,
+    broken: [],
+  });
+  await page.setViewportSize(windowSizes.projector);
 }
 
 const button = (within: Page | Locator, sentence: string, values = {}) =>
@@ -186,6 +201,8 @@ async function lookAtBooks(page: Page): Promise<void> {
   const liquid = page.getByLabel(inGerman('Liquid'), { exact: true });
   const instrument = page.getByLabel(inGerman('Measured with'), { exact: true });
   await liquid.waitFor();
+  await page.getByRole('table').first().waitFor();
+  await lookOnPhone(page, 'books');
   const instruments = await instrument.locator('option').allTextContents();
   for (const label of instruments) {
     await instrument.selectOption({ label });
