@@ -88,7 +88,7 @@ const conditionWords = {
   'vapour-receded': say('The vapour has drawn back from the bulb.'),
   surging: say('The head is surging.'),
   'total-reflux': say('All vapour runs back: nothing is being collected.'),
-  'probe-suspect': say('The probe is in doubt, so the stage is held.'),
+  'probe-suspect': say('The probe is in doubt.'),
 } as const;
 
 const vapourWords = {
@@ -100,9 +100,8 @@ const vapourWords = {
 
 /** Doubts alone, in words and tens of percent: more digits would promise too much. */
 function likelihoodWords({ probability, condition }: Snapshot['stage']): string {
-  // A stage that is only held says nothing of how likely it is.
-  if (condition === 'probe-suspect') return `· ${say('held')}`;
-
+  // Of a stage by a probe that is in doubt nobody knows how likely it is.
+  if (condition === 'probe-suspect') return `· ${say('in doubt')}`;
   if (probability >= 0.99) return '';
   // A stage is held until it is nearly certain that the next has begun: a small number would contradict its name.
   if (probability < 0.5) return `· ${say('perhaps over')}`;

@@ -174,7 +174,7 @@ function factsOf(
     stage: stage.stage(),
     stageSinceS: stage.sinceS(),
     probability: stage.probability(),
-    condition: conditionOf(stage.stage(), now, isNothingCollected),
+    condition: conditionOf(stage.stage(), now, doubt !== null, isNothingCollected),
     head: now.head,
     noise: parts.tracker.noise(),
     scale,
@@ -201,10 +201,12 @@ function factsOf(
 function conditionOf(
   stage: Stage,
   { fault, surging, situation }: HeadNow,
+  isDoubted: boolean,
   isNothingCollected: boolean,
 ): Condition | null {
-  // What another channel says against the head, or its place below the azeotrope, holds no stage: they are told as prompts.
+  // What another channel says against the head is told as a prompt alone.
   if (isBlind(fault)) return 'probe-suspect';
+  if (stage !== 'cool-down' && isDoubted) return 'probe-suspect';
   if (stage === 'warm-up' || stage === 'cool-down') return null;
   // A surging head draws back and returns again and again: that is said, not each time it draws back.
   if (surging) return 'surging';

@@ -37,10 +37,10 @@ describe('Findings', () => {
     expect(stageAt(0.2)).toContain('Main ethanol fraction · perhaps over');
   });
 
-  test('do not say how likely a stage is that is only held because the probe is in doubt', () => {
+  test('do not say how likely a stage is while the probe is in doubt', () => {
     const stage = { ...snapshot.stage, probability: 1, condition: 'probe-suspect' } as const;
     const said = findingsOf({ ...snapshot, stage });
-    expect(said).toContain('Main ethanol fraction · held');
+    expect(said).toContain('Main ethanol fraction · in doubt');
     expect(said).not.toContain('likely');
   });
 });

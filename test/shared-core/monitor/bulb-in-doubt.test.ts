@@ -26,7 +26,7 @@ describe('a bulb that reads what vapour cannot give', () => {
     expect(act).toBe(
       'Check the air pressure entered and, by eye, the bulb; heat off and cold before you touch it.',
     );
-    expect(stage).toMatchObject({ stage: 'main-fraction', condition: null });
+    expect(stage).toMatchObject({ stage: 'main-fraction', condition: 'probe-suspect' });
     expect(vapour).not.toBeNull();
     expect(alarms.map(({ alarm }) => alarm)).toEqual(['bulb-doubted']);
     expect(alarms[0]?.because).toMatch(/azeotrope at 109\.9 kPa/);

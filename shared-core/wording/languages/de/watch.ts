@@ -43,13 +43,12 @@ export const watch: Readonly<Record<string, string>> = {
   'The head is surging.': 'Der Kopf stößt.',
   'All vapour runs back: nothing is being collected.':
     'Aller Dampf läuft zurück: nichts wird aufgefangen.',
-  'The probe is in doubt, so the stage is held.':
-    'Die Sonde ist zweifelhaft, deshalb wird der Abschnitt festgehalten.',
+  'The probe is in doubt.': 'Die Sonde ist zweifelhaft.',
   'Not settled yet': 'Noch nicht eingestellt',
   'Below the azeotrope': 'Unter dem Azeotrop',
   'Ethanol and water': 'Ethanol und Wasser',
   'Above boiling water': 'Über siedendem Wasser',
-  held: 'festgehalten',
+  'in doubt': 'zweifelhaft',
   'perhaps over': 'vielleicht vorbei',
   '{percent} % likely': 'zu {percent} % wahrscheinlich',
   'Also: {title}': 'Außerdem: {title}',
