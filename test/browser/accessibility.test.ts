@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeViolations, countAnnouncements, smallTargets, tabTo } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { letterShares } from './support/letter-shares.ts';
+import { runIsSaved } from './support/prepare-run.ts';
 
 let bench: JourneyBench;
 const findings: Record<string, { violations: readonly string[]; small: readonly string[] }> = {};
@@ -116,7 +117,7 @@ async function stopByKeyboard(page: Page): Promise<void> {
   await look(page, 'stop');
   await tabTo(page, /^Stop recording$/);
   await page.keyboard.press('Enter');
-  await page.getByText(/This run ended/).waitFor();
+  await runIsSaved(page);
 }
 
 async function lookBack(page: Page): Promise<void> {

@@ -9,7 +9,7 @@ import { verdictsSchema } from '../../shared-core/snapshot/verdicts.ts';
 import { unfoldMore } from './support/check-screen.ts';
 import { type JourneyBench, openBench } from './support/journey-bench.ts';
 import { takeScreenshot, takeScreenshots } from './support/open-window.ts';
-import { startRehearsal } from './support/prepare-run.ts';
+import { runIsSaved, startRehearsal } from './support/prepare-run.ts';
 import { type RecordedRun, readRecordedRun, replayRun } from './support/recorded-run.ts';
 
 let bench: JourneyBench;
@@ -87,7 +87,7 @@ async function stopRecording(page: Page): Promise<void> {
   await takeScreenshot(page, 'watch-cool-down', 'projector');
   await page.getByRole('button', { name: /^Stop/ }).click();
   await page.getByRole('button', { name: 'Stop recording', exact: true }).click();
-  await page.getByText(/This run ended/).waitFor();
+  await runIsSaved(page);
   await takeScreenshots(page, 'watch-ended');
 }
 

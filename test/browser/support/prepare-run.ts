@@ -31,5 +31,11 @@ export async function startHeatedRun(page: Page): Promise<void> {
 export async function stopRun(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Stop/ }).click();
   await page.getByRole('button', { name: 'Stop recording', exact: true }).click();
+  await runIsSaved(page);
+}
+
+/** A run is told as over before the disk has all of it: whoever reads the disk waits for that. */
+export async function runIsSaved(page: Page): Promise<void> {
   await page.getByText(/This run ended/).waitFor();
+  await page.getByText('The run is in the library.').waitFor();
 }
