@@ -2,19 +2,12 @@ import { readWireNumber, type WireUnit } from '../frame/index.ts';
 import { fail, type Result, succeed } from '../result/index.ts';
 import type { Channel } from '../run/index.ts';
 import { asGiven, worded } from '../wording/index.ts';
-import { type ColumnRole, columnRole, type TwoPartClock } from './column-title.ts';
-import { splitTime } from './finer-time.ts';
+import type { ColumnRole, TwoPartClock } from './column-title.ts';
 import type { CsvRow } from './parse-csv.ts';
 import type { DateOrder } from './read-time.ts';
 import { countsRows, holdsNumbers, holdsWords, titlesAndData } from './table-beginning.ts';
-import {
-  decimalOfTable,
-  findTimeColumn,
-  isT,
-  lettered,
-  rolesWithTime,
-  secondsPerUnit,
-} from './time-column.ts';
+import { timeOfTable } from './table-time.ts';
+import { decimalOfTable, isT, lettered } from './time-column.ts';
 
 /** Which column holds what. */
 export interface CsvLayout {
@@ -62,22 +55,9 @@ export function detectLayout(
   allRows: () => Iterable<CsvRow> = () => rows,
 ): Result<CsvLayout, LayoutProblem> {
   if (rows.length === 0) return fail({ kind: 'empty' });
-  const { titleRow, titles, data } = titlesAndData(rows);
-  const byTitle = titles.map((title) => columnRole(title));
-  const roles = rolesWithTime(titles, byTitle, data);
-  const found = findTimeColumn(roles, data[0], titleRow === undefined);
-  const {
-    timeColumn: timed,
-    perS,
-    finerTimeColumns,
-  } = splitTime({
-    titles,
-    roles,
-    data,
-    timeColumn: found,
-    perS: secondsPerUnit(roles[found], data, found),
-    allRows,
-  });
+  const beginning = titlesAndData(rows);
+  const { titleRow, titles, data } = beginning;
+  const { roles, timeColumn: timed, perS, finerTimeColumns } = timeOfTable(beginning, allRows);
   const volume = findVolumeColumn(roles, titles, data, timed === -1);
   const isByVolume = volume !== -1 && (timed === -1 || isLoneT(titles, roles, timed));
   const [timeFound, volumeColumn] = isByVolume ? [-1, volume] : [timed, -1];

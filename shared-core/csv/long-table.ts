@@ -1,9 +1,9 @@
 import { readUnit } from '../frame/index.ts';
 import { columnRole } from './column-title.ts';
-import { splitTime } from './finer-time.ts';
+import type { SplitTime } from './finer-time.ts';
 import type { CsvRow } from './parse-csv.ts';
 import { countsRows, holdsNumbers, titlesAndData } from './table-beginning.ts';
-import { findTimeColumn, rolesWithTime, secondsPerUnit } from './time-column.ts';
+import { timeOfTable } from './table-time.ts';
 
 /** Which column of a long table holds what: one that has a row for each value, and says in it what was measured. */
 export interface LongTable {
@@ -15,7 +15,7 @@ export interface LongTable {
   /** What stays as it is: times, remarks, numbers of rows. */
   readonly keptColumns: readonly number[];
   /** Of those, where the time stands. */
-  readonly time: ReturnType<typeof splitTime>;
+  readonly time: SplitTime;
 }
 
 /** Titles of a column that says what a row's value is of. */
@@ -33,18 +33,11 @@ const mostNumbered = 16;
  * says a place of the still; where the title of the values says it already, one name alone is only a name of the logger.
  */
 export function longTable(rows: readonly CsvRow[]): LongTable | null {
-  const { titleRow, titles, data } = titlesAndData(rows);
+  const beginning = titlesAndData(rows);
+  const { titleRow, titles, data } = beginning;
   if (titleRow === undefined || data.length === 0) return null;
-  const roles = rolesWithTime(
-    titles,
-    titles.map((title) => columnRole(title)),
-    data,
-  );
-  const timeFound = findTimeColumn(roles, data[0], false);
-  if (timeFound === -1) return null;
-  const perS = secondsPerUnit(roles[timeFound], data, timeFound);
-  const table = { titles, roles, data, timeColumn: timeFound, perS, allRows: () => data };
-  const time = splitTime(table);
+  const { roles, ...time } = timeOfTable(beginning, () => data);
+  if (time.timeColumn === -1) return null;
   const isOther = (column: number) => {
     const kind = roles[column]?.kind;
     const isTime = column === time.timeColumn || time.finerTimeColumns.includes(column);
@@ -113,17 +106,45 @@ function holdsUnits(data: readonly CsvRow[], column: number): boolean {
   return data.every((row) => (readUnit(nameOf(row, column)) ?? null) !== null);
 }
 
+/** What a long table tells of, over all its rows. */
+export interface Measured {
+  /** Each name with its first unit, in the order they come. */
+  readonly units: ReadonlyMap<string, string>;
+  /** One thing stands after the other. */
+  readonly isInBlocks: boolean;
+}
+
+/** Goes through the table once; null where it names more than anybody measures, and so is none of these. */
+export function whatIsMeasured(
+  { titleRow, nameColumn, unitColumn }: LongTable,
+  rows: Iterable<CsvRow>,
+): Measured | null {
+  const units = new Map<string, string>();
+  let last: string | null = null;
+  let changes = 0;
+  for (const row of rows) {
+    if (row.line <= titleRow.line) continue;
+    const name = nameOf(row, nameColumn);
+    if (name !== last) changes += 1;
+    last = name;
+    if (units.has(name)) continue;
+    units.set(name, unitColumn === null ? '' : nameOf(row, unitColumn));
+    if (units.size > mostNames) return null;
+  }
+  return { units, isInBlocks: units.size > 1 && changes === units.size };
+}
+
 /**
- * The rows of a long table with a column for each thing measured, in which a row holds the one value it had. Tables that have one
- * thing after the other are put in the order of their times.
+ * The rows of a long table with a column for each thing measured, in which a row holds the one value it had.
+ *
+ * @param data its rows below the titles, in the order of their times
  */
 export function* widened(
   table: LongTable,
-  allRows: () => Iterable<CsvRow>,
-  inOrderOfTime: (rows: readonly CsvRow[], table: LongTable) => readonly CsvRow[],
+  { units }: Measured,
+  data: Iterable<CsvRow>,
 ): Generator<CsvRow> {
   const { titleRow, titles, keptColumns, valueColumns, nameColumn } = table;
-  const { units, isInBlocks } = whatIsMeasured(table, allRows());
   const places = new Map([...units.keys()].map((name, at) => [name, at * valueColumns.length]));
   yield {
     line: titleRow.line,
@@ -134,7 +155,6 @@ export function* widened(
       ),
     ],
   };
-  const data = isInBlocks ? inOrderOfTime([...allRows()], table) : allRows();
   const empty = Array.from({ length: places.size * valueColumns.length }, () => '');
   for (const row of data) {
     if (row.line <= titleRow.line) continue;
@@ -143,21 +163,6 @@ export function* widened(
     for (const [at, column] of valueColumns.entries()) cells[place + at] = row.cells[column] ?? '';
     yield { line: row.line, cells };
   }
-}
-
-/** Each name with its first unit, in the order they come, and whether each stands in one block of rows. */
-function whatIsMeasured({ titleRow, nameColumn, unitColumn }: LongTable, rows: Iterable<CsvRow>) {
-  const units = new Map<string, string>();
-  let last: string | null = null;
-  let changes = 0;
-  for (const row of rows) {
-    if (row.line <= titleRow.line) continue;
-    const name = nameOf(row, nameColumn);
-    if (name !== last) changes += 1;
-    last = name;
-    if (!units.has(name)) units.set(name, unitColumn === null ? '' : nameOf(row, unitColumn));
-  }
-  return { units, isInBlocks: units.size > 1 && changes === units.size };
 }
 
 function wideTitle(

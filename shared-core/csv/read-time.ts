@@ -83,11 +83,17 @@ const millisecondsPattern = new RegExp(`^${amount}ms$`, 'i');
  * readTime('01/02/1970 00:00:01', 'month-day') // => { "kind": "stamp", "valueS": 86401, "isLocal": true }
  */
 export function readTime(text: string, order: DateOrder = 'day-month'): TimeCell | undefined {
-  const written = text.trim();
-  if (numberPattern.test(written)) {
-    return { kind: 'number', value: Number(written.replace(',', '.')) };
+  const trimmed = text.trim();
+  const read = readUsual(trimmed, order);
+  if (read !== undefined) return read;
+  const respelled = usualSpelling(trimmed);
+  return respelled === trimmed ? undefined : readUsual(respelled, order);
+}
+
+function readUsual(trimmed: string, order: DateOrder): TimeCell | undefined {
+  if (numberPattern.test(trimmed)) {
+    return { kind: 'number', value: Number(trimmed.replace(',', '.')) };
   }
-  const trimmed = usualSpelling(written);
   const twoPart = twoPartPattern.exec(trimmed);
   if (twoPart !== null) {
     const [first, second] = [Number(twoPart[1]), Number(twoPart[2])];

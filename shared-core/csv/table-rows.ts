@@ -1,6 +1,6 @@
 import type { CsvDialect } from './csv-dialect.ts';
 import { timeText } from './finer-time.ts';
-import { type LongTable, longTable, widened } from './long-table.ts';
+import { type LongTable, longTable, whatIsMeasured, widened } from './long-table.ts';
 import { type CsvRow, parseCsv } from './parse-csv.ts';
 import { momentOf } from './read-time.ts';
 import { isNewestFirst } from './time-column.ts';
@@ -25,7 +25,10 @@ export function tableRows(
 ): () => Iterable<CsvRow> {
   const written = () => parseCsv(text, delimiter);
   const long = longTable(firstRows(written()));
-  return long === null ? written : () => widened(long, written, inOrderOfTime);
+  const measured = long === null ? null : whatIsMeasured(long, written());
+  if (long === null || measured === null) return written;
+  const ordered = measured.isInBlocks ? inOrderOfTime([...written()], long) : null;
+  return () => widened(long, measured, ordered ?? written());
 }
 
 /** The rows of a table that has one thing after the other, by their moments. */

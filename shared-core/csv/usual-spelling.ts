@@ -1,6 +1,5 @@
-/** What follows must still be a date: "Mar 14, 2026" is March, not a Tuesday in French. */
 const weekday =
-  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim)\p{L}{0,7}\.?,?\s+(?=\p{L}{3}|\d{1,4}[-/.]|\d{1,2}\s+\p{L})/iu;
+  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim)\p{L}{0,7}\.?,?\s+/iu;
 /** As the C library writes a moment: the year behind the time. */
 const yearLast = /^(\p{L}{3})\s+(\d{1,2})\s+(\d{1,2}:\d{2}:\d{2})\s+(\d{4})$/u;
 /** ISO 8601 in its basic form, without separators. */

@@ -92,6 +92,13 @@ describe('a table with a row for each value', () => {
     );
   });
 
+  test('with more names than anybody measures is none, however many rows have one of their own', () => {
+    const rows = Array.from({ length: 20_000 }, (_, row) => `${row},${row < 90 ? 'A' : row},70`);
+    const read = readReadingsCsv(`Time,Name,Value\n${rows.join('\n')}\n`);
+    expect(read.ok && read.value.inputs.length).toBe(20_000);
+    expect(read.ok && read.value.channels.map(({ channel }) => channel)).toEqual(['head']);
+  });
+
   test('loses no row, and tells of each that cannot be used by its line', () => {
     const read = readReadingsCsv(
       'Time,Channel,Value\n0,head,68.5\n0,pot,76.5\n1,head,hot\n1,pot,76.6\n1,,5\n2,lid,40\n',
