@@ -16,6 +16,8 @@ import { waitBeforeRetryMs } from './wait-before-retry.ts';
 
 /** The few things of a WebSocket that are used, so that tests can stand in for it. */
 export interface Socket {
+  /** As browsers count it: 1 is open. One that closes says so before it tells by `onclose`. */
+  readonly readyState: number;
   send(text: string): void;
   close(): void;
   onopen: (() => void) | null;
@@ -32,6 +34,8 @@ export interface SocketSurroundings {
   /** 0 … 1, spreads the attempts of several windows. */
   readonly random: () => number;
 }
+
+const openState = 1;
 
 interface Pending {
   readonly name: RequestName;
@@ -115,7 +119,8 @@ export function createSocketService(around: SocketSurroundings): ConnectedServic
       eventListeners.on(name, (body) => listener(body as EventBody<typeof name>)),
     request: (name, body) =>
       new Promise((resolve) => {
-        if (connection === 'lost' || connection === 'refused')
+        const isGone = connection === 'open' && socket?.readyState !== openState;
+        if (isGone || connection === 'lost' || connection === 'refused')
           return resolve(fail({ kind: 'disconnected' }));
         const id = nextId++;
         // The answer was parsed with the schema of this very name before it is settled.

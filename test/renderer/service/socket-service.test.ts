@@ -17,6 +17,7 @@ function standIn() {
     openSocket: () => {
       const sent: string[] = [];
       const socket = {
+        readyState: 1,
         sent,
         send: (text: string) => sent.push(text),
         close: () => {},
@@ -31,7 +32,7 @@ function standIn() {
   return { service, sockets, waits };
 }
 
-type StandInSocket = Socket & { sent: string[] };
+type StandInSocket = Socket & { readyState: number; sent: string[] };
 
 function welcome(socket: StandInSocket | undefined, secret = 'later') {
   socket?.onopen?.();
@@ -63,6 +64,16 @@ describe('createSocketService', () => {
       { ok: false, error: { kind: 'unanswered' } },
       { ok: false, error: { kind: 'disconnected' } },
     ]);
+  });
+
+  test('answers `disconnected` to what is asked of a socket that closes, and sends it nothing', async () => {
+    const { service, sockets } = standIn();
+    welcome(sockets[0]);
+    const socket = sockets[0];
+    if (socket !== undefined) socket.readyState = 2;
+    const asked = service.request('run/mark', { mark: { type: 'heat-off' } });
+    expect(await asked).toEqual({ ok: false, error: { kind: 'disconnected' } });
+    expect(socket?.sent).toHaveLength(1);
   });
 
   test('answers `disconnected` to what was asked while the socket opened, and never sent', async () => {
