@@ -40,7 +40,8 @@ export function WatchPlace() {
   const focusComingBack = useCallback((button: HTMLButtonElement | null) => {
     if (button === null || !isComingBack.current) return;
     isComingBack.current = false;
-    button.focus();
+    // On a phone the sentence stands above it, and is to stay in sight.
+    button.focus({ preventScroll: true });
   }, []);
   const openClassroom = () => {
     setClassroom(true);

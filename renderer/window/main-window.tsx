@@ -1,4 +1,4 @@
-import { useCallback } from 'react';
+import { useCallback, useEffect } from 'react';
 import { assertNever } from '#shared-core';
 import { AboveDialogs, Textures } from '../design/index.ts';
 import { LookBackPlace } from '../look-back/index.ts';
@@ -7,6 +7,7 @@ import { useBench, usePlace } from '../parts/index.ts';
 import { PreparePlace } from '../prepare/index.ts';
 import { WatchPlace } from '../watch/index.ts';
 import { FirstCautions } from './first-cautions.tsx';
+import { keepFocus } from './keep-focus.ts';
 import { Masthead } from './masthead.tsx';
 import { RefusedPlace } from './refused-place.tsx';
 import { NotesAboveDialog, StandingNotes } from './standing-notes.tsx';
@@ -22,6 +23,7 @@ export function MainWindow() {
   );
   useTheme();
   useAlarmSound();
+  useEffect(() => keepFocus(document), []);
   return (
     <div className="window">
       <Textures />

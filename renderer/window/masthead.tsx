@@ -6,6 +6,7 @@ import { HelpButton } from '../help/index.ts';
 import { placeNames, useBench, usePlace, usePlaces } from '../parts/index.ts';
 import { SecondScreenButton } from '../second-screen/index.ts';
 import { DisplayDialog } from './display-dialog.tsx';
+import { goOnIn, placeIn } from './go-on-in.ts';
 import { SavedLine } from './saved-line.tsx';
 
 /** The line above every place: where am I, is it saved, what to beware of. */
@@ -16,9 +17,10 @@ export function Masthead() {
   const [isDisplayOpen, setDisplayOpen] = useState(false);
   return (
     <header className="masthead">
-      <a className="skip" href="#place">
+      {/* No link: the address names the place one is at, and another would lead away from it. */}
+      <button type="button" className="skip" onClick={() => goOnIn(placeIn(document))}>
         {say('Skip to the content')}
-      </a>
+      </button>
       <p className="masthead-name">
         <StillHeadSign />
         <span>Still Head Monitor</span>

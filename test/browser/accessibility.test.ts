@@ -43,6 +43,8 @@ test('a whole run with the keyboard alone: no axe violation, no small target, fe
   await tabTo(page, /^Start the rehearsal$/);
   await page.keyboard.press('Enter');
   await page.getByText('Warming up').first().waitFor();
+  await goesOnAt(page, /^Warming up/);
+  await skipToContent(page, /^Warming up/);
   const announcements = await countAnnouncements(page);
   await look(page, 'watch');
   await answerUntilHeatOff(page);
@@ -51,6 +53,7 @@ test('a whole run with the keyboard alone: no axe violation, no small target, fe
   const said = await announcements();
   await classroom(page);
   await stopByKeyboard(page);
+  await booksAndBack(page);
   await lookBack(page);
 
   const wrong = Object.entries(findings).filter(
@@ -62,6 +65,26 @@ test('a whole run with the keyboard alone: no axe violation, no small target, fe
   });
   expect(bench.complaints).toEqual([]);
 });
+
+/** What was pressed is gone: whoever types or hears the window goes on at the heading of what came instead. */
+async function goesOnAt(page: Page, heading: RegExp): Promise<void> {
+  await expect
+    .poll(
+      () => page.evaluate(() => document.activeElement?.closest('h1')?.textContent ?? 'no heading'),
+      {
+        timeout: 20_000,
+      },
+    )
+    .toMatch(heading);
+}
+
+/** The first stop of the keyboard passes over the lines above, and leads to no other place. */
+async function skipToContent(page: Page, heading: RegExp): Promise<void> {
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+  await tabTo(page, /^Skip to the content$/);
+  await page.keyboard.press('Enter');
+  await goesOnAt(page, heading);
+}
 
 async function answerUntilHeatOff(page: Page): Promise<void> {
   const prompts = page.getByRole('region', { name: 'Prompts' });
@@ -118,12 +141,25 @@ async function stopByKeyboard(page: Page): Promise<void> {
   await tabTo(page, /^Stop recording$/);
   await page.keyboard.press('Enter');
   await runIsSaved(page);
+  await goesOnAt(page, /^This run ended/);
+}
+
+async function booksAndBack(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Books', exact: true, disabled: false }).waitFor();
+  await tabTo(page, /^Books$/);
+  await page.keyboard.press('Enter');
+  await goesOnAt(page, /^Books of/);
+  await tabTo(page, /^Back to the run$/);
+  await page.keyboard.press('Enter');
+  await goesOnAt(page, /^This run ended/);
 }
 
 async function lookBack(page: Page): Promise<void> {
   await tabTo(page, /^Look back$/);
   await page.keyboard.press('Enter');
   await page.getByRole('list', { name: 'Runs, newest first' }).waitFor();
+  await goesOnAt(page, /^Look back$/);
+  await skipToContent(page, /^Look back$/);
   await look(page, 'library');
   await tabTo(page, /^Replay /);
   await page.keyboard.press('Enter');
