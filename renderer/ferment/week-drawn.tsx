@@ -23,9 +23,8 @@ export function WeekDrawn({ ferment, endGravity, warmth }: WeekDrawnProps) {
   const drawing = fermentFigure({
     readings: readingsOfFerment(ferment),
     endGravity,
-    ...(heard.length > 0 && {
-      warmth: { heard, band: warmth?.keeping?.band ?? usualWarmthBand },
-    }),
+    // The band that was asked for holds before anything is heard, too.
+    warmth: { heard, band: warmth?.keeping?.band ?? usualWarmthBand },
   });
   return (
     drawing && (

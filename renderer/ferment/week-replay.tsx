@@ -47,7 +47,7 @@ export function WeekReplay({ ferment, onClose }: WeekReplayProps) {
     readings,
     endGravity: null,
     cursorH,
-    ...(heard.length > 0 && { warmth: { heard, band: report?.keeping?.band ?? usualWarmthBand } }),
+    warmth: { heard, band: report?.keeping?.band ?? usualWarmthBand },
   });
   const moment = say('day {day}, hour {hour}', {
     day: 1 + Math.floor(cursorH / 24),

@@ -38,14 +38,14 @@ interface Row {
   /** What must lie within the scale besides the points. */
   readonly also: readonly number[];
   readonly leastSpan: number;
-  readonly look: 'steps' | 'line';
   readonly band: { readonly low: number; readonly high: number; readonly words: string } | null;
   readonly decimals: number;
 }
 
 /**
- * A ferment's week in rows over one axis of days: gravity in steps with its expected end, temperature with its band, bubbles, and
- * mass. What was never read has no row; null where there is nothing to draw.
+ * A ferment's week in rows over one axis of days: gravity with its expected end, temperature with its band, bubbles, and mass. What was
+ * read at moments stands as dots, joined by straight lines: it went on between them. What was never read has no row; null where there is
+ * nothing to draw.
  *
  * @param week readings in time order (times [h]), the expected end (gravity)
  *
@@ -114,7 +114,6 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
       tracks: [],
       also: endGravity === null ? [] : [endGravity.low, endGravity.high],
       leastSpan: 0.02,
-      look: 'steps',
       band: endGravity && { ...endGravity, words: say('end expected') },
       decimals: 3,
     },
@@ -126,7 +125,6 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
       tracks: warmth === undefined ? [] : tracksOf(warmth),
       also: [low - 2, high + 2],
       leastSpan: 10,
-      look: 'line',
       band: { low, high, words: say('{low} to {high} °C', { low, high }) },
       decimals: 1,
     },
@@ -138,7 +136,6 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
       tracks: [],
       also: [0],
       leastSpan: 5,
-      look: 'line',
       band: null,
       decimals: 0,
     },
@@ -150,7 +147,6 @@ function rowsOf({ readings, endGravity, warmth }: FermentWeek): readonly Row[] {
       tracks: [],
       also: [],
       leastSpan: 10,
-      look: 'steps',
       band: null,
       decimals: 0,
     },
@@ -176,9 +172,7 @@ function drawnRow(row: Row, index: number, days: number, count: number): readonl
     ...frame(isLast ? area : { ...area, x: { ...area.x, ticks: [] } }),
     ...row.tracks.map((track) => line(onPaper(track), ink, 0.9)),
     // Between two readings by hand a probe tells more than a straight line.
-    ...(row.tracks.length > 0
-      ? []
-      : [line(row.look === 'steps' ? stepsThrough(placed) : placed, ink, 1.2)]),
+    ...(row.tracks.length > 0 ? [] : [line(placed, ink, 1.2)]),
     ...placed.map(([x, y]) => box(x - 1.8, y - 1.8, x + 1.8, y + 1.8, ink)),
   ];
 }
@@ -210,14 +204,6 @@ function valueAxis(row: Row): Axis {
     title,
     ticks: ticks.values.map((at) => ({ at, words: at.toFixed(digits) })),
   };
-}
-
-/** A value holds until the next was read. */
-function stepsThrough(points: readonly Point[]): readonly Point[] {
-  return points.flatMap((point, index) => {
-    const next = points[index + 1];
-    return next === undefined ? [point] : [point, [next[0], point[1]] as const];
-  });
 }
 
 function bandOf(area: PlotArea, band: NonNullable<Row['band']>): readonly Shape[] {

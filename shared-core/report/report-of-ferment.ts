@@ -89,7 +89,7 @@ export function weekFigure(study: FermentStudy, isSolved = true) {
       isDegassed: read.treatments.includes('degassed'),
     })),
     endGravity: isSolved ? verdict.expectedEndGravity : null,
-    ...(heard.length > 0 && { warmth: { heard, band } }),
+    warmth: { heard, band },
   });
 }
 
