@@ -80,7 +80,7 @@ function summaryWithoutNames(
     readings,
     ended,
     rehearsal,
-    plateauC: summary.plateauC,
+    plateau: summary.plateau,
     heatOffCalledS: summary.heatOffCalledS,
     damagedRecords: summary.damagedRecords,
     unreadable: null,

@@ -78,7 +78,7 @@ export async function summariseRun(
     ...(sureness.isUnsure() && { unsure: true }),
     rehearsal: header?.rehearsal ?? false,
     imported: header?.origin === 'imported',
-    plateauC: found.plateauC,
+    plateau: found.plateau,
     heatOffCalledS: found.heatOffCalledS,
     corrections: [...sentences],
     leftOut: [...missing],
@@ -136,9 +136,8 @@ function createGathering() {
         },
       };
       const settings = as?.settings;
-      const plateau = settings === undefined ? null : plateauOfRun({ settings, inputs, endS });
-      const plateauC = plateau === null ? null : Math.round(plateau.mean.value * 100) / 100;
-      return { firstWallMs, endS, ended, readings, heatOffCalledS, plateauC };
+      const found = settings === undefined ? null : plateauOfRun({ settings, inputs, endS });
+      return { firstWallMs, endS, ended, readings, heatOffCalledS, plateau: found?.mean ?? null };
     },
   };
 }

@@ -14,7 +14,7 @@ import { summariseRun } from './summarise-run.ts';
 import { contentsOf, looksOf } from './what-was-read.ts';
 
 const storedSchema = z.strictObject({
-  version: z.literal(8),
+  version: z.literal(9),
   /** What the files that it was derived from looked like; while they do, it is true. */
   looks: z.string(),
   /** And what was in them: while that is the same it is true, whatever they look like. */
@@ -86,7 +86,7 @@ export function createSummaryStore({
     if (!derived.ok) return derived;
     const { summary, header, report } = derived.value;
     return succeed({
-      version: 8,
+      version: 9,
       looks,
       contents: contents.value,
       summary,

@@ -35,7 +35,7 @@ export async function unreadableRun(
     ended: 'cut-off',
     rehearsal: header?.rehearsal ?? false,
     imported: header?.origin === 'imported',
-    plateauC: null,
+    plateau: null,
     heatOffCalledS: null,
     damagedRecords: 0,
     unreadable: { why: whyByKind[problem.kind] ?? 'read-failed', message: problem.message },

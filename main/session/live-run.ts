@@ -220,7 +220,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       readings,
       ended: 'recording',
       rehearsal: header.rehearsal,
-      plateauC: null,
+      plateau: null,
       heatOffCalledS,
       leftOut: [...missing],
       ...(missing.length > 0 && { wording: wordingOf(missing) }),

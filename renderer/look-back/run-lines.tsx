@@ -1,4 +1,4 @@
-import { type RunSummary, say } from '#shared-core';
+import { measuredWords, type RunSummary, say } from '#shared-core';
 import {
   clockWords,
   dateWords,
@@ -32,9 +32,11 @@ export function RunLines({ run }: { readonly run: RunSummary }) {
       {!isTable && (
         <p className="number">
           {joined([
-            run.plateauC === null
+            run.plateau === null
               ? say('No plateau')
-              : say('Plateau at {plateau}', { plateau: words.quantity(run.plateauC, 1, '°C') }),
+              : say('Plateau at {plateau}', {
+                  plateau: words.said(measuredWords(run.plateau, '°C')),
+                }),
             run.heatOffCalledS !== null &&
               say('heat-off prompt at {time}', { time: clockWords(run.heatOffCalledS) }),
           ])}

@@ -77,7 +77,7 @@ function runOf({ file, source, settings }: AnalysedFile): RunToExport {
       ended: 'clean',
       rehearsal: false,
       imported: true,
-      plateauC: null,
+      plateau: null,
       heatOffCalledS: null,
       damagedRecords: 0,
       unreadable: null,

@@ -179,7 +179,7 @@ function recorded(batch: ReturnType<typeof simulateBatch> | undefined, index: nu
         readings: readings.length,
         ended: 'clean',
         rehearsal: true,
-        plateauC: null,
+        plateau: null,
         heatOffCalledS: null,
         damagedRecords: 0,
         unreadable: null,

@@ -2,7 +2,7 @@
 export { type ApparentPlates, apparentPlates } from './apparent-plates.ts';
 export type { Balance } from './balance-batch.ts';
 export { benchUncertainty } from './bench-uncertainty.ts';
-export { type BookEntries, bookEntriesSchema } from './book-entries.ts';
+export { type BookEntries, bookEntriesSchema, quantitySchema } from './book-entries.ts';
 export type { BookedLiquid } from './book-liquid.ts';
 export { type BookedCut, booksOfRun, type RunBooks } from './books-of-run.ts';
 export { cutsOfRun } from './cuts-of-run.ts';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { quantitySchema } from '../bookkeeping/index.ts';
 import { markSchema, runInputSchema, runSettingsSchema } from '../run/index.ts';
 import { snapshotSchema } from '../snapshot/index.ts';
 import { wordingSchema } from '../wording/index.ts';
@@ -30,7 +31,8 @@ export const runSummarySchema = z.strictObject({
   rehearsal: z.boolean(),
   /** Taken in from a file of another logger; absent in summaries of older versions. */
   imported: z.boolean().optional(),
-  plateauC: z.number().nullable(),
+  /** Its mean with all that is in doubt of it [°C], k = 1; null where the head never held. */
+  plateau: quantitySchema.nullable(),
   heatOffCalledS: z.number().nullable(),
   /** What was put right after the run, in sentences; absent in summaries of older versions. */
   corrections: z.array(z.string()).optional(),

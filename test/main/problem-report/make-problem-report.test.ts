@@ -31,7 +31,7 @@ const run: RunSummary = {
   readings: 60,
   ended: 'cut-off',
   rehearsal: false,
-  plateauC: null,
+  plateau: null,
   heatOffCalledS: null,
   damagedRecords: 2,
   unreadable: null,

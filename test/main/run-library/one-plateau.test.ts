@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type LogBody, measuredWords, packReading, type RunInput, studyRun } from '#shared-core';
+import {
+  type LogBody,
+  measuredWords,
+  packReading,
+  type RunInput,
+  type RunSummary,
+  studyRun,
+} from '#shared-core';
 import { runFacts } from '../../../renderer/compare/run-facts.ts';
 import { exercisesOf } from '../../../shared-core/exercises/exercises-of.ts';
 import { reportOf } from '../../../shared-core/report/report-of.ts';
@@ -12,7 +19,10 @@ const { run } = pearRun();
 /** A corrected probe: whoever forgets the correction tells another plateau. */
 const settings = { ...run.settings, probe: { ...run.settings.probe, offsetK: 0.4 } };
 
-async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promise<number | null> {
+async function libraryPlateau(
+  inputs: readonly RunInput[],
+  endS: number,
+): Promise<RunSummary['plateau']> {
   const bodies: readonly LogBody[] = [
     { kind: 'header', header: { ...logHeader('a'), settings } },
     ...inputs.map(
@@ -24,7 +34,7 @@ async function libraryPlateauC(inputs: readonly RunInput[], endS: number): Promi
   const library = await libraryWithRun('a', bodies);
   const listed = await library.list(null);
   if (!listed.ok) throw new Error(listed.error.kind);
-  return listed.value[0]?.plateauC ?? null;
+  return listed.value[0]?.plateau ?? null;
 }
 
 describe('the plateau of a run', () => {
@@ -39,7 +49,7 @@ describe('the plateau of a run', () => {
     const { plateau } = study;
     if (plateau === null) throw new Error('no plateau');
     expect(runFacts(film).plateau).toEqual(plateau);
-    expect(await libraryPlateauC(inputs, endS)).toBeCloseTo(plateau.mean.value, 2);
+    expect(await libraryPlateau(inputs, endS)).toEqual(plateau.mean);
     const words = measuredWords(plateau.mean, '°C');
     expect(JSON.stringify(reportOf([study]))).toContain(words);
     const asked = exercisesOf(study, 'undergraduate').find(({ id }) => id.endsWith('pressure'));
@@ -53,6 +63,6 @@ describe('the plateau of a run', () => {
     const study = studyRun({ ...run, settings, inputs });
     expect(study.verdicts.verdict.mainFraction).toBe(false);
     expect(study.plateau).toBe(null);
-    expect(await libraryPlateauC(inputs, run.endS)).toBe(null);
+    expect(await libraryPlateau(inputs, run.endS)).toBe(null);
   });
 });

@@ -33,7 +33,7 @@ describe('requests to a session', () => {
       ended: 'clean',
       imported: true,
     });
-    expect(runs[0]?.plateauC).toBeCloseTo(78.26, 1);
+    expect(runs[0]?.plateau?.value).toBeCloseTo(78.26, 1);
   });
 
   test('renames with notes, and moves a run to the trash, without touching its log', async () => {

@@ -40,7 +40,7 @@ const summary = {
   readings: 10,
   ended: 'recording',
   rehearsal: true,
-  plateauC: null,
+  plateau: null,
   heatOffCalledS: null,
   damagedRecords: 0,
   unreadable: null,

@@ -11,7 +11,7 @@ const run = (runId: string, changes: Partial<RunSummary>): RunSummary => ({
   readings: 1,
   ended: 'clean',
   rehearsal: false,
-  plateauC: null,
+  plateau: null,
   heatOffCalledS: null,
   damagedRecords: 0,
   unreadable: null,

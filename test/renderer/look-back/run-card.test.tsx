@@ -47,6 +47,13 @@ test('a run shows what is mostly done with it, and the rest when asked for more'
   expect(buttons()).toEqual(['Replay', 'Guess first', 'More']);
 });
 
+test('the plateau of a run is told with its interval, as the comparison and the report tell it', () => {
+  renderCard({ ...summary, plateau: { value: 78.4074, standardUncertainty: 0.109 } });
+  expect(screen.getByText(/^Plateau at/).textContent).toContain(
+    'Plateau at (78.41\u00a0±\u00a00.22)\u00a0°C',
+  );
+});
+
 test('whoever comes back from a run finds the focus on it', () => {
   renderInWindow(<RunCard run={summary} isReturnedTo onOpen={() => {}} onChanged={() => {}} />);
   expect(document.activeElement?.getAttribute('aria-label')).toBe('Replay Monday');

@@ -10,7 +10,7 @@ export const pearSummary: RunSummary = {
   readings: 3000,
   ended: 'clean',
   rehearsal: false,
-  plateauC: 78,
+  plateau: { value: 78.042, standardUncertainty: 0.12 },
   heatOffCalledS: 2800,
   damagedRecords: 0,
   unreadable: null,

@@ -34,7 +34,7 @@ export function packRunOf({
         ended: 'clean',
         rehearsal,
         imported,
-        plateauC: null,
+        plateau: null,
         heatOffCalledS: null,
         damagedRecords: 0,
         unreadable: null,

@@ -26,7 +26,7 @@ export function pearPackRun(
         readings: inputs.length,
         ended: 'clean',
         rehearsal: false,
-        plateauC: null,
+        plateau: null,
         heatOffCalledS: null,
         damagedRecords: 0,
         unreadable: null,
