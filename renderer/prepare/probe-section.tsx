@@ -73,7 +73,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       <ProbeHeard probe={probe} canAct={canAct} />
       <FindSpeech probe={probe} canAct={canAct} />
       <More
-        summary={`${isKindAssumed ? `${signs.toDo} ${say('{kind}, assumed', { kind })}` : kind} · ${draft.correction ? say('calibrated with ice and steam') : say('not calibrated')}`}
+        summary={`${isKindAssumed ? `${signs.toDo} ${say('{kind}, assumed', { kind })}` : kind} · ${draft.correction ? say('calibrated') : say('not calibrated')}`}
       >
         <div className="field-wide">
           <ChoiceField
@@ -96,9 +96,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
         </div>
         <details className="why field-wide">
           <summary>
-            {draft.correction
-              ? say('Calibrated with ice and steam')
-              : say('Calibrate with ice and steam')}
+            {draft.correction ? say('Calibrated') : say('Calibrate with ice and steam')}
           </summary>
           <CalibrationWalk />
         </details>

@@ -62,13 +62,14 @@ export function settledReading(
   const line = regressionLine(readings);
   const driftKPerMin = line.slopeKPerS * 60;
   const { noiseK: limitK, driftKPerMin: limitKPerMin } = settledLimits;
-  if (line.residualStandardDeviationK > limitK) {
-    return fail({ kind: 'too-noisy', noiseK: line.residualStandardDeviationK, limitK });
-  }
   // Noise alone looks like some drift: only what is beyond two standard deviations of the slope counts.
   const slopeDoubtKPerS = line.residualStandardDeviationK / Math.sqrt(line.timeSpreadS2);
   if (Math.abs(driftKPerMin) - 2 * 60 * slopeDoubtKPerS > limitKPerMin) {
     return fail({ kind: 'still-drifting', driftKPerMin, limitKPerMin });
+  }
+  // Asked last: a probe on its way from one bath to the next lies on no straight line, and hangs as it should.
+  if (line.residualStandardDeviationK > limitK) {
+    return fail({ kind: 'too-noisy', noiseK: line.residualStandardDeviationK, limitK });
   }
   const variance =
     line.residualStandardDeviationK ** 2 / count +

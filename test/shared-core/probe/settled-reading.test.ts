@@ -48,6 +48,11 @@ describe('settledReading', () => {
       { kind: 'still-drifting', driftKPerMin: expect.closeTo(0.6, 9), limitKPerMin: 0.1 },
     ],
     [
+      'a probe on its way from the room into the ice, as drifting and not as shaken',
+      bath(40, (timeS) => 21 * Math.exp(-Math.max(0, timeS - 30) / 5)),
+      { kind: 'still-drifting', driftKPerMin: expect.any(Number), limitKPerMin: 0.1 },
+    ],
+    [
       'a loose contact',
       bath(60, (timeS) => (timeS % 2 === 0 ? 0 : 2)),
       { kind: 'too-noisy', noiseK: expect.closeTo(1, 1), limitK: 0.3 },

@@ -112,10 +112,10 @@ export const prepare: Readonly<Record<string, string>> = {
   'No port with a probe on it. Plug the probe in and it appears here by itself.':
     'Kein Anschluss mit einer Sonde. Die Sonde einstecken, dann erscheint sie hier von selbst.',
   'Show {hidden} more without a USB name': 'Noch {hidden} ohne USB-Namen zeigen',
-  'calibrated with ice and steam': 'mit Eis und Dampf kalibriert',
+  calibrated: 'kalibriert',
   'not calibrated': 'nicht kalibriert',
   'Kind of probe': 'Art der Sonde',
-  'Calibrated with ice and steam': 'Mit Eis und Dampf kalibriert',
+  Calibrated: 'Kalibriert',
   'Calibrate with ice and steam': 'Mit Eis und Dampf kalibrieren',
   'Rehearsal: pear-juice ferment': 'Probelauf: Birnensaft-Gäransatz',
   'Set-ups kept from earlier lessons': 'Einstellungen aus früheren Stunden',

@@ -59,6 +59,9 @@ export const probe: Readonly<Record<string, string>> = {
   'One point only: good near it, less sure away from it.':
     'Nur ein Punkt: nahe bei ihm gut, weiter weg weniger sicher.',
   'Use this correction': 'Diese Korrektur verwenden',
+  'By the points taken here, not in use yet: {found}.':
+    'Nach den hier genommenen Punkten, noch nicht in Gebrauch: {found}.',
+  'Use this one instead': 'Stattdessen diese verwenden',
   'At the plateau {sign}{atPlateau} is added to every reading, known to ± {doubt} (k = 2)':
     'Am Plateau kommt {sign}{atPlateau} zu jedem Wert, bekannt auf ± {doubt} (k = 2)',
   '✓ taken: {reading} ± {quantity}': '✓ aufgenommen: {reading} ± {quantity}',
