@@ -62,7 +62,10 @@ export function ProblemReportPage() {
           {say('Save this report')}
         </Button>
       </p>
-      <pre className="help-notices">{text ?? ''}</pre>
+      <p className={made === null ? 'soft' : 'unseen'} role="status">
+        {made === null ? say('Putting the report together …') : ''}
+      </p>
+      {text !== null && <pre className="help-notices">{text}</pre>}
     </>
   );
 }

@@ -17,5 +17,6 @@ export const help: Readonly<Record<string, string>> = {
   'It holds what stands below and nothing else: versions, this computer’s system, what went wrong lately, how the window is set, how the probe was heard, the room on the disk. It holds no names of people, no folders, no readings.':
     'Er enthält, was unten steht, und sonst nichts: Fassungen, das System dieses Computers, was zuletzt schiefging, wie das Fenster eingestellt ist, wie die Sonde zu hören war, den Platz auf dem Laufwerk. Er enthält keine Namen von Menschen, keine Ordner, keine Werte.',
   'With the names of runs': 'Mit den Namen der Versuche',
+  'Putting the report together …': 'Der Bericht wird zusammengestellt …',
   'Save this report': 'Diesen Bericht sichern',
 };
