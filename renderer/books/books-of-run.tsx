@@ -54,6 +54,11 @@ export function BooksOfRun({ film, summary, lateMarks, closeWords, onClose }: Bo
             onlyWatches={onlyWatches}
             onWithdraw={(withdrawnMarkId) => book({ type: 'mark-withdrawn', withdrawnMarkId })}
           />
+          {measured.length > 0 && (
+            <p className="small soft">
+              {say('± here as it was entered, k = 1; in the tables k = 2.')}
+            </p>
+          )}
           {!onlyWatches && (
             <div className="not-on-paper">
               <h3>{say('Add one')}</h3>

@@ -1,6 +1,8 @@
 /** German of the room `books`. */
 export const books: Readonly<Record<string, string>> = {
   'Back to the run': 'Zurück zum Versuch',
+  '± here as it was entered, k = 1; in the tables k = 2.':
+    '± hier wie eingegeben, k = 1; in den Tabellen k = 2.',
   Charge: 'Füllung',
   '{name}: {mass} is more than the {charged} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.':
     '{name}: {mass} ist mehr als die {charged}, die eingefüllt wurden, und steht deshalb nicht in der Bilanz. Die Menge noch einmal ansehen oder die Füllung berichtigen.',
