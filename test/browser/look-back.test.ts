@@ -6,7 +6,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { stageLabels } from '#shared-core';
 import { type RunningApp, startApp } from '../../scripts/testing/start-app.ts';
 import { expectSoundScreen, unfoldMore } from './support/check-screen.ts';
-import { type OpenWindow, openWindow } from './support/open-window.ts';
+import { type OpenWindow, openWindow, windowSizes } from './support/open-window.ts';
 import { writeSimulatedRun } from './support/write-simulated-run.ts';
 
 let folder = '';
@@ -101,7 +101,23 @@ test('three runs are laid over each other', async () => {
   await layOver(page);
   expect(await page.locator('.trace').count()).toBe(3);
   await expectSoundScreen(page, 'compare');
+  expect(await crampedCells(page)).toEqual([]);
 });
+
+/** Cells of the comparison on a phone whose label breaks in two, or whose figure runs into the next cell. */
+async function crampedCells(page: Page): Promise<readonly string[]> {
+  await page.setViewportSize(windowSizes.phone);
+  const cramped = await page.evaluate(() =>
+    [...document.querySelectorAll('.compare .stacking td')].flatMap((cell) => {
+      const label = getComputedStyle(cell, '::before');
+      const isBroken = parseFloat(label.height) > 1.9 * parseFloat(label.fontSize);
+      const isSpilt = cell.scrollWidth > cell.clientWidth;
+      return isBroken || isSpilt ? [cell.textContent ?? ''] : [];
+    }),
+  );
+  await page.setViewportSize(windowSizes.projector);
+  return cramped;
+}
 
 test('a comparison on paper is whole, as narrow as the sheet may be, without what only a finger uses', async () => {
   const { page } = window;
