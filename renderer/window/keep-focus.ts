@@ -1,7 +1,18 @@
 import { goOnIn, isShown, placeIn } from './go-on-in.ts';
 
 /** Parts of a page that somebody can go on from: the nearest that is still there takes the focus of what has gone. */
-const rooms = 'dialog, li, fieldset, form, section, article, aside, nav, header, main';
+const rooms = [
+  'dialog',
+  'li',
+  'fieldset',
+  'form',
+  'section',
+  'article',
+  'aside',
+  'nav',
+  'header',
+  'main',
+].join();
 /** Dialogs give the focus back by themselves once their act is drawn, and some acts lead on to another place [ms]. */
 const patienceMs = 300;
 
