@@ -2,10 +2,10 @@
 
 export { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
 export { createLogWriter, type LogWriter } from './log-writer.ts';
+export { type LogEnd, makeLogSure } from './next-file.ts';
+export { createRecordMemory, type RecordMemory } from './record-memory.ts';
 export {
   continueRecorder,
-  type LogEnd,
-  makeLogSure,
   type Recorder,
   type RecorderSetup,
   type RecorderStatus,

@@ -1,8 +1,8 @@
 import path from 'node:path';
 import { type LogBody, type LogRecord, type Result, succeed } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import type { PendingRecord } from './backlog.ts';
 import { createLogWriter, type LogWriter } from './log-writer.ts';
+import type { WrittenRecord } from './record-memory.ts';
 import { segmentFile } from './run-files.ts';
 
 export interface SegmentStart {
@@ -15,7 +15,7 @@ export interface SegmentStart {
 export interface SegmentBeginning {
   readonly openingStamp: LogRecord['stamp'];
   /** Records that may not be on the disk yet: they stand in the new file again. */
-  readonly pending: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
+  readonly pending: readonly WrittenRecord[];
 }
 
 /** A log file that is there, with nothing in it. */
@@ -53,6 +53,7 @@ function syncingFolderOnce(writer: LogWriter, files: FileLayer, file: string): L
   let isNamed = false;
   return {
     write: writer.write,
+    bytes: writer.bytes,
     async close() {
       await writer.close();
       if (isNamed) return;

@@ -4,9 +4,12 @@ import { fail, succeed } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
 import { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
-import type { LogWriter } from './log-writer.ts';
+import { type LogWriter, stamp } from './log-writer.ts';
+import { type LogEnd, nextFile } from './next-file.ts';
 import { openSegment } from './open-segment.ts';
+import { createRecordMemory, type RecordMemory } from './record-memory.ts';
 import { segmentFile } from './run-files.ts';
+import { createWholeLog } from './whole-log.ts';
 
 /** Longest time written records wait for their sync [s]; with the sync itself it stays under 1 s. */
 const syncDelayS = 0.4;
@@ -14,6 +17,8 @@ const syncDelayS = 0.4;
 const retryDelayS = 2;
 /** A disk that sleeps wakes within some seconds: one that takes longer is told of; common practice, no source [s]. */
 const heldAfterS = 10;
+/** A file that was deleted or carried off takes all that is written to it, and says nothing: so it is looked for [s]. */
+const lookEveryS = 2;
 
 /**
  * What is safely on the disk: everything that has been recorded of the time before `savedToS`. It moves on only after a sync that
@@ -54,6 +59,10 @@ export interface RecorderSetup {
   /** Told of each record that the log got, those of the recorder's own too. */
   readonly onRecord?: (record: { readonly body: LogBody }) => void;
   readonly backlog?: Backlog;
+  /** What the log of a run that goes on holds already; absent for a new one. */
+  readonly memory?: RecordMemory;
+  /** Makes the run's own folder again where it is gone, and fails where that may not be. */
+  readonly remakeFolder?: () => Promise<Result<void, FileProblem>>;
 }
 
 /** Starts the log of a run; answers once its header is safely on the disk. */
@@ -65,20 +74,13 @@ export async function startRecorder(setup: RecorderSetup): Promise<Result<Record
   const first = made.ok ? made.value.begin({ openingStamp, pending: [] }) : made;
   if (!first.ok) return first;
   const synced = await first.value.sync();
-  if (synced.ok) return succeed(createRecorder(setup, first.value, beginning));
-  await first.value.close();
-  return synced;
-}
-
-/** Where a log that was cut off goes on. */
-export interface LogEnd {
-  /** The highest number of any file. */
-  readonly lastSegment: number;
-  /** The highest number of a record in any file, and run time of the newest thing recorded [s]. */
-  readonly seq: number;
-  readonly timeS: number;
-  /** Records that the process before may have known to be on the disk or not, oldest first; of those before them it did know it. */
-  readonly unsure: readonly Pick<PendingRecord, 'stamp' | 'body'>[];
+  if (!synced.ok) {
+    await first.value.close();
+    return synced;
+  }
+  const memory = createRecordMemory();
+  memory.add({ stamp: openingStamp, body: opening });
+  return succeed(createRecorder({ ...setup, memory }, first.value, beginning));
 }
 
 /**
@@ -96,57 +98,6 @@ export async function continueRecorder(
   return succeed(createRecorder(setup, opened.value, { ...end, lastSegment: end.lastSegment + 1 }));
 }
 
-type LogPlace = Pick<RecorderSetup, 'files' | 'clock' | 'folder' | 'header'>;
-type LogTail = Omit<LogEnd, 'timeS'>;
-
-/**
- * Saves what is not surely saved of a log that nobody goes on with: it stands in a next file again, and one more file, begun
- * once that is on the disk, tells so. Where the disk takes them not, neither stays.
- */
-export async function makeLogSure(
-  setup: LogPlace,
-  end: LogTail,
-): Promise<Result<void, FileProblem>> {
-  const repeated = await nextFile(
-    setup,
-    end,
-    'Whether what the program before had written was on the disk, nobody knew.',
-  );
-  if (!repeated.ok) return repeated;
-  await repeated.value.close();
-  const lastSegment = end.lastSegment + 1;
-  const told = await nextFile(
-    setup,
-    { ...end, lastSegment, unsure: [] },
-    'All before it is on the disk.',
-  );
-  if (!told.ok) {
-    await setup.files.remove(path.join(setup.folder, segmentFile(lastSegment)));
-    return told;
-  }
-  await told.value.close();
-  return succeed(undefined);
-}
-
-/** The next file of a log, with what is not surely saved, once it is on the disk. */
-async function nextFile(
-  { files, clock, folder, header }: LogPlace,
-  end: LogTail,
-  because: string,
-): Promise<Result<LogWriter, FileProblem>> {
-  const segment = end.lastSegment + 1;
-  const opening = { kind: 'segment', segment, because, header } as const;
-  const made = await openSegment({ files, folder, opening });
-  const openingStamp = stamp(clock, (end.unsure[0]?.stamp.seq ?? end.seq + 1) - 1);
-  const opened = made.ok ? made.value.begin({ openingStamp, pending: end.unsure }) : made;
-  if (!opened.ok) return opened;
-  const synced = await opened.value.sync();
-  if (synced.ok) return opened;
-  await opened.value.close();
-  await files.remove(path.join(folder, segmentFile(segment)));
-  return synced;
-}
-
 /** Only the header has been written. */
 const beginning = { lastSegment: 1, seq: 0, timeS: 0 };
 
@@ -157,6 +108,14 @@ function createRecorder(
 ): Recorder {
   const { files, clock, scheduler, folder, header, onStatus } = setup;
   const backlog = setup.backlog ?? createBacklog();
+  const memory = setup.memory ?? createRecordMemory();
+  const remakeFolder = setup.remakeFolder ?? (() => files.claimFolder(folder));
+  const wholeLog = createWholeLog({ ...setup, memory, remakeFolder });
+  /** How much of each file is on the disk, as far as this process knows; any run has a first one. */
+  const saved = new Map([[1, 0]]);
+  /** Something of the log was missing: what was saved before may be gone. */
+  let isInDoubt = false;
+  let isLooking = false;
   /** The file being written; null while the disk takes nothing. */
   let writer: LogWriter | null = firstWriter;
   let segment = from.lastSegment;
@@ -174,6 +133,8 @@ function createRecorder(
   let closing: Promise<Result<void, FileProblem>> | null = null;
   /** No new record is taken and nothing tried again later; what is there may still move into another file, once. */
   let ending = false;
+
+  const fileOf = (number: number) => path.join(folder, segmentFile(number));
 
   function status(): RecorderStatus {
     const state = problem === null ? 'recording' : 'failed';
@@ -213,6 +174,7 @@ function createRecorder(
       fromS: oldestIn(body, timeS),
     };
     backlog.add(record);
+    memory.add(record);
     setup.onRecord?.(record);
     const written = writer?.write(body, record.stamp);
     if (written !== undefined && !written.ok) abandonFile(written.error);
@@ -236,7 +198,7 @@ function createRecorder(
   async function syncOnce(): Promise<void> {
     const synced = writer;
     if (synced === null) return;
-    const upTo = { seq: lastSeq, timeS: lastTimeS };
+    const upTo = { seq: lastSeq, timeS: lastTimeS, bytes: synced.bytes() };
     const result = await tellingWhenHeld(synced.sync());
     // Given up in the meantime: its records are already on their way into the next file.
     if (synced !== writer) return;
@@ -245,6 +207,7 @@ function createRecorder(
       return;
     }
     backlog.settle(upTo.seq);
+    saved.set(segment, upTo.bytes);
     savedToS = upTo.timeS;
     problem = null;
     onStatus(status());
@@ -270,12 +233,31 @@ function createRecorder(
     const abandoned = writer;
     writer = null;
     const isFirstFailure = problem === null;
-    problem = because;
-    onStatus(status());
+    refuse(because);
     void Promise.resolve(syncing).then(() => abandoned?.close());
     // The first failure may be this one file's; a second one in a row is the disk's.
     if (isFirstFailure) openNextFile();
     else retryLater();
+  }
+
+  function refuse(because: FileProblem): void {
+    problem = because;
+    if (because.kind === 'missing') isInDoubt = true;
+    onStatus(status());
+  }
+
+  /** A disk that holds its answer is not asked again. */
+  async function lookForFile(): Promise<void> {
+    const looked = writer;
+    if (looked === null || isLooking) return;
+    isLooking = true;
+    const file = fileOf(segment);
+    const bytes = saved.get(segment) ?? 0;
+    const found = await files.sizeBytes(file);
+    isLooking = false;
+    const isGone = found.ok ? found.value < bytes : found.error.kind === 'missing';
+    if (!isGone || looked !== writer) return;
+    abandonFile({ kind: 'missing', path: file, message: 'The file is no longer in its place.' });
   }
 
   function retryLater(): void {
@@ -292,6 +274,12 @@ function createRecorder(
   }
 
   async function openOnce(): Promise<void> {
+    const whole = isInDoubt ? await tellingWhenHeld(makeWhole()) : succeed(undefined);
+    if (!whole.ok) {
+      refuse(whole.error);
+      retryLater();
+      return;
+    }
     segment += 1;
     const because = problem?.message ?? '';
     const record = { kind: 'segment', segment, because, header } as const;
@@ -304,15 +292,30 @@ function createRecorder(
       requestSync();
       return;
     }
-    problem = opened.error;
-    onStatus(status());
+    refuse(opened.error);
     retryLater();
+  }
+
+  async function makeWhole(): Promise<Result<void, FileProblem>> {
+    const made = await wholeLog.makeWhole(saved, segment + 1, () => {
+      savedToS = 0;
+      onStatus(status());
+    });
+    if (!made.ok) return made;
+    isInDoubt = false;
+    if (made.value === null) return succeed(undefined);
+    saved.clear();
+    saved.set(made.value.segment, made.value.bytes);
+    segment = Math.max(segment, made.value.segment);
+    backlog.settle(made.value.upToSeq);
+    return succeed(undefined);
   }
 
   async function closeOnce(end?: { readonly timeS: number }): Promise<Result<void, FileProblem>> {
     ending = true;
     cancelSyncTimer?.();
     cancelRetry?.();
+    await lookForFile();
     await saveAll();
     if (end !== undefined) {
       const { timeS } = end;
@@ -321,6 +324,7 @@ function createRecorder(
       writeRecord({ kind: 'end', timeS, how: 'clean', ...unsaved }, timeS);
       await saveAll();
     }
+    stopLooking();
     await writer?.close();
     return problem === null ? succeed(undefined) : fail(problem);
   }
@@ -335,6 +339,8 @@ function createRecorder(
       await syncing;
     } while (syncing !== null || opening !== null);
   }
+
+  const stopLooking = scheduler.every(lookEveryS, () => void lookForFile());
 
   return {
     append,
@@ -351,12 +357,4 @@ function createRecorder(
 function oldestIn(body: LogBody, timeS: number): number {
   if (body.kind !== 'readings') return timeS;
   return body.readings.reduce((oldestS, [atS]) => Math.min(oldestS, atS), timeS);
-}
-
-function stamp(clock: Clock, seq: number) {
-  return {
-    seq,
-    monoS: Math.round(clock.monotonicS() * 1000) / 1000,
-    wallMs: Math.round(clock.wallMs()),
-  };
 }

@@ -8,7 +8,12 @@ import {
   succeed,
 } from '#shared-core';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import { type LogEnd, segmentNumber } from '../recorder/index.ts';
+import {
+  createRecordMemory,
+  type LogEnd,
+  type RecordMemory,
+  segmentNumber,
+} from '../recorder/index.ts';
 import { readLabels } from './labels.ts';
 import { createLeftOut, type LeftOut } from './left-out.ts';
 import { asRecorded } from './read-changes.ts';
@@ -33,6 +38,8 @@ export interface RunSoFar {
   readonly written: LogRecord['stamp'];
   readonly writtenAtS: number;
   readonly logEnd: LogEnd;
+  /** All its records. */
+  readonly memory: RecordMemory;
   /** What its record lacks so far, and what no file of it holds. */
   readonly leftOut: LeftOut;
   readonly report: Pick<ReadReport, 'missingRecords' | 'unknownRecords'>;
@@ -51,9 +58,11 @@ export async function readRunSoFar(
   const report = emptyReport();
   const gathered = createGathering();
   const leftOut = createLeftOut();
+  const memory = createRecordMemory();
   for await (const records of readRunLog(files, folder, report)) {
     records.forEach(gathered.add);
     records.forEach(leftOut.add);
+    records.forEach(memory.add);
   }
   if (report.problem !== null) return { ok: false, error: report.problem };
   const found = gathered.result();
@@ -64,7 +73,7 @@ export async function readRunSoFar(
   const lastSegment = Math.max(1, ...segments);
   const { unsure, ...past } = found;
   const logEnd = { lastSegment, seq: past.written.seq, timeS: past.endS, unsure };
-  return succeed({ ...past, logEnd, leftOut, report });
+  return succeed({ ...past, logEnd, memory, leftOut, report });
 }
 
 function createGathering() {

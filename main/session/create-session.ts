@@ -84,7 +84,15 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
   const takeFolder = setup.takeFolder ?? lockFolder;
   const { knownFoldersFile: knownFile } = setup;
   const known = knownFile === undefined ? noFoldersKnown : createKnownFolders(files, knownFile);
-  const hold = await createFolderHold({ files, runsFolder, takeFolder, scheduler, known });
+  let tellFolder = () => {};
+  const hold = await createFolderHold({
+    files,
+    runsFolder,
+    takeFolder,
+    scheduler,
+    known,
+    onChange: () => tellFolder(),
+  });
   const { mayWrite } = hold;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite });
   if (mayWrite()) await library.recoverAll();
@@ -105,7 +113,9 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     mayWrite,
     uptimeS: setup.uptimeS ?? uptime,
     events,
+    isFolderGone: hold.isGone,
   });
+  ({ tellFolder } = recording);
   // Whoever goes on with a run saves what is unsure of it; that it may go on must not wait for this.
   const makeSure = async () => library.makeAllSure((await recording.unfinished())?.runId ?? null);
   if (mayWrite()) await makeSure();
@@ -181,6 +191,10 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
           withRunNames,
         }),
       );
+    },
+    async 'folder/make-anew'() {
+      const made = await hold.makeAnew();
+      return made.ok ? succeed({}) : made;
     },
     'kept-files/doubtful': async () => succeed({ files: [...doubtful] }),
     async 'run/start'(body, asker) {

@@ -1,4 +1,4 @@
-import { fail, type Result, type ServiceProblem } from '#shared-core';
+import { fail, type Result, type ServiceProblem, succeed } from '#shared-core';
 import type { Scheduler } from '../clock/index.ts';
 import { type FileLayer, serviceProblemOf } from '../file-layer/index.ts';
 import type { lockFolder } from '../run-library/index.ts';
@@ -11,6 +11,8 @@ export interface FolderHoldSetup {
   readonly scheduler: Scheduler;
   /** Folders that have been there. */
   readonly known: KnownFolders;
+  /** Told when the folder is found gone, and when it is there again. */
+  readonly onChange?: () => void;
 }
 
 /** The folder of runs as this program has it: from the start, or from when it is there and nobody else has it. */
@@ -21,6 +23,10 @@ export interface FolderHold {
    * is done before anything else may be written, and what `then` does as soon as it may.
    */
   keepAsking(first: () => Promise<void>, then: () => Promise<void>): void;
+  /** The folder was there, as far as this computer knows, and is not any more. */
+  isGone(): boolean;
+  /** Makes it where it is gone: a person says so. What is done once it is had is done as with one that has come back. */
+  makeAnew(): Promise<Result<void, ServiceProblem>>;
   /** A refusal as it is, or because the folder can't be reached where that is why. */
   explained(result: Result<unknown, ServiceProblem>): Promise<Result<unknown, ServiceProblem>>;
   release(): Promise<void>;
@@ -35,6 +41,8 @@ const sayNothingOfTheFolder: ReadonlySet<ServiceProblem['kind']> = new Set([
 
 /** Somebody who has just plugged a drive in waits for it, and a drive of the network is not asked all the time [s]. */
 const askEveryS = 5;
+/** Whoever deletes a folder by mistake is told while the bin is still at hand [s]. */
+const lookEveryS = 2;
 
 export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHold> {
   const { files, runsFolder, takeFolder, scheduler, known } = setup;
@@ -42,6 +50,9 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
   let isAsking = false;
   let isReleased = false;
   let stop = () => {};
+  let isGone = false;
+  let isLooking = false;
+  let whenHad: readonly [first: () => Promise<void>, then: () => Promise<void>] | null = null;
 
   async function take(): ReturnType<typeof lockFolder> {
     // One that has been there is on a drive that is away: made in its place, it would be out of sight once that is back, with the runs in it.
@@ -53,9 +64,32 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
     return taken;
   }
 
-  async function ask(first: () => Promise<void>, then: () => Promise<void>): Promise<void> {
+  /** A disk that holds its answer is not asked again. */
+  async function look(): Promise<void> {
+    if (isLooking) return;
+    isLooking = true;
+    const listed = await files.list(runsFolder);
+    isLooking = false;
+    // What can't be read for another reason may well be there.
+    const isMissing = !listed.ok && listed.error.kind === 'missing';
+    if (isMissing === isGone || isReleased) return;
+    isGone = isMissing;
+    setup.onChange?.();
+  }
+
+  /** One asking at a time. */
+  async function askOnce(): Promise<void> {
+    if (isAsking || lock !== null) return;
+    isAsking = true;
+    await ask().finally(() => {
+      isAsking = false;
+    });
+  }
+
+  async function ask(): Promise<void> {
     const taken = await take();
-    if (taken === null) return;
+    if (taken === null || whenHad === null) return;
+    const [first, then] = whenHad;
     stop();
     try {
       if (!isReleased) await first();
@@ -66,20 +100,24 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
     if (!isReleased) await then();
   }
 
+  await look();
+  const stopLooking = scheduler.every(lookEveryS, () => void look());
+
   return {
     mayWrite: () => lock?.isHeld() ?? false,
+    isGone: () => isGone,
     keepAsking(first, then) {
       if (lock !== null) return;
-      stop = scheduler.every(askEveryS, () => {
-        if (isAsking) return;
-        isAsking = true;
-        // A try that fails is made up for by the next one.
-        void ask(first, then)
-          .catch(() => undefined)
-          .finally(() => {
-            isAsking = false;
-          });
-      });
+      whenHad = [first, then];
+      // A try that fails is made up for by the next one.
+      stop = scheduler.every(askEveryS, () => void askOnce().catch(() => undefined));
+    },
+    async makeAnew() {
+      const made = await files.makeFolder(runsFolder);
+      if (!made.ok) return fail(serviceProblemOf(made.error));
+      await askOnce();
+      await look();
+      return succeed(undefined);
     },
     async explained(result) {
       if (result.ok || !sayNothingOfTheFolder.has(result.error.kind)) return result;
@@ -89,6 +127,7 @@ export async function createFolderHold(setup: FolderHoldSetup): Promise<FolderHo
     async release() {
       isReleased = true;
       stop();
+      stopLooking();
       await lock?.release();
       lock = null;
     },

@@ -340,7 +340,10 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
 }
 
 /** Of a run that begins now. */
-const nothingYet: Omit<RunSoFar, 'header' | 'written' | 'writtenAtS' | 'logEnd' | 'leftOut'> = {
+const nothingYet: Omit<
+  RunSoFar,
+  'header' | 'written' | 'writtenAtS' | 'logEnd' | 'memory' | 'leftOut'
+> = {
   report: { missingRecords: 0, unknownRecords: 0 },
   inputs: [],
   changes: [],

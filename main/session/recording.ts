@@ -41,11 +41,15 @@ export interface RecordingSetup extends NewRunSetup {
   readonly scheduler: Scheduler;
   readonly uptimeS: () => number;
   readonly events: EventHub;
+  /** The folder of the runs was there, and is not any more. */
+  readonly isFolderGone: () => boolean;
 }
 
 /** At most one run is being recorded; this is where it starts, lives and ends. */
 export interface Recording {
   status(): EventBody<'recording'>;
+  /** The folder of the runs has gone, or has come back. */
+  tellFolder(): void;
   current(): { readonly runId: string; readonly header: LogHeader } | null;
   /** What the library can't read from the files of the running run. */
   liveView(runId: string): LiveView | undefined;
@@ -96,8 +100,11 @@ export function createRecording(setup: RecordingSetup): Recording {
   let clocks = readNow();
 
   function status(): EventBody<'recording'> {
+    const gone: ServiceProblem | null = setup.isFolderGone()
+      ? { kind: 'folder-gone', path: runsFolder }
+      : null;
     if (running === null || recorder === null) {
-      return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: null };
+      return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: gone };
     }
     const { runId, header, endedS } = running;
     const { state, savedToS, problem, lostReadings } = recorder.status();
@@ -105,12 +112,12 @@ export function createRecording(setup: RecordingSetup): Recording {
       ? { kind: 'disk-full', path: runsFolder }
       : null;
     return {
-      state,
+      state: gone === null ? state : 'failed',
       runId,
       startedAtIso: header.startedAtIso,
       savedToS,
       ...(endedS !== null && { endedS }),
-      problem: problem === null ? warning : serviceProblemOf(problem),
+      problem: gone ?? (problem === null ? warning : serviceProblemOf(problem)),
       ...(adviceStopped !== null && { adviceStopped }),
       ...(lostReadings > 0 && { lostReadings }),
     };
@@ -158,7 +165,14 @@ export function createRecording(setup: RecordingSetup): Recording {
     };
     const leftOut = createLeftOut();
     const onRecord = leftOut.add;
-    const started = await startRecorder({ ...setup, folder, header, onStatus, onRecord });
+    const started = await startRecorder({
+      ...setup,
+      folder,
+      header,
+      onStatus,
+      onRecord,
+      ...remaking(folder, header),
+    });
     if (!started.ok) {
       await files.remove(folder);
       return fail(serviceProblemOf(started.error));
@@ -177,10 +191,10 @@ export function createRecording(setup: RecordingSetup): Recording {
       const ready = await unfinished.ready(runId);
       if (!ready.ok) return ready;
       const { past, folder, source, clocks } = ready.value;
-      const { header, leftOut } = past;
+      const { header, leftOut, memory } = past;
       const onRecord = leftOut.add;
       const continued = await continueRecorder(
-        { ...setup, folder, header, onStatus, onRecord },
+        { ...setup, folder, header, memory, onStatus, onRecord, ...remaking(folder, header) },
         past.logEnd,
       );
       if (!continued.ok) return fail(serviceProblemOf(continued.error));
@@ -193,6 +207,15 @@ export function createRecording(setup: RecordingSetup): Recording {
       early = null;
     }
   }
+
+  /** The folder of a run that was deleted, or stayed behind on another stick, comes again where there is a folder of runs for it. */
+  const remaking = (folder: string, header: LogHeader) => ({
+    async remakeFolder() {
+      const made = await files.claimFolder(folder);
+      if (made.ok) await library.keepHeader(folder, header);
+      return made;
+    },
+  });
 
   function tell(act: (run: LiveRun) => void): void {
     if (running !== null) act(running.run);
@@ -309,6 +332,7 @@ export function createRecording(setup: RecordingSetup): Recording {
 
   return {
     status,
+    tellFolder: tellStatus,
     current: () => running,
     liveView,
     told: (runId) => (running?.runId === runId ? running.run : null),

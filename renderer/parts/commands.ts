@@ -25,6 +25,7 @@ export interface Commands {
   readonly start: (settings: RunSettings) => Promise<boolean>;
   readonly goOn: (runId: string) => Promise<boolean>;
   readonly stop: () => Promise<boolean>;
+  readonly makeFolderAnew: () => Promise<boolean>;
   readonly openSecondScreen: () => Promise<boolean>;
 }
 
@@ -51,6 +52,7 @@ export function createCommands(service: ConnectedService, bench: BenchStore): Co
     start: (settings) => have('run/start', { settings }),
     goOn: (runId) => have('run/continue', { runId }),
     stop: () => have('run/stop', {}),
+    makeFolderAnew: () => have('folder/make-anew', {}),
     openSecondScreen: () => have('app/open-second-screen', {}),
   };
 }

@@ -59,11 +59,17 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
           event.probe.state === 'hearing' && isAboutProbe(state.problem) ? null : state.problem,
       };
     case 'recording':
-      return { ...state, recording: event.recording };
+      return {
+        ...state,
+        recording: event.recording,
+        problem: isToldOfFolder(event.recording, state.problem) ? null : state.problem,
+      };
     case 'rigs':
       return { ...state, rigs: event.rigs };
     case 'problem':
-      return { ...state, problem: event.problem };
+      return isToldOfFolder(state.recording, event.problem)
+        ? state
+        : { ...state, problem: event.problem };
     case 'problem-read':
       return { ...state, problem: null };
     default:
@@ -74,6 +80,14 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
 /** A port that would not open is no news once a probe is heard. */
 export function isAboutProbe(problem: ServiceProblem | null): boolean {
   return problem !== null && (problem.kind === 'no-probe' || problem.kind.startsWith('port-'));
+}
+
+/** What could not be done since the folder of the runs is gone: that stands above as long as it is so. */
+function isToldOfFolder(
+  recording: EventBody<'recording'> | null,
+  problem: ServiceProblem | null,
+): boolean {
+  return recording?.problem?.kind === 'folder-gone' && problem?.kind === 'folder-unavailable';
 }
 
 /** A viewer, or a window that lost the services, shows but cannot command. */

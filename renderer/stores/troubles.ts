@@ -5,19 +5,23 @@ export type Trouble =
   | { readonly kind: 'advice-stopped'; readonly message: string }
   /** Recording goes on, but may not for long. */
   | { readonly kind: 'record-in-danger'; readonly problem: ServiceProblem }
+  /** There is nothing to record into, whether a run is under way or not. */
+  | { readonly kind: 'folder-gone'; readonly path: string; readonly isRunUnderWay: boolean }
   | { readonly kind: 'not-saved'; readonly problem: ServiceProblem | null }
   /** Measured and shown, but kept nowhere. */
   | { readonly kind: 'readings-lost' };
 
 /** The advice first: whoever trusts it has to act at the still. */
 export function troublesOf(recording: EventBody<'recording'> | null): readonly Trouble[] {
-  if (recording === null || recording.state === 'idle') return [];
+  if (recording === null) return [];
   const { state, problem, adviceStopped, lostReadings } = recording;
   const troubles: Trouble[] = [];
   if (adviceStopped !== undefined) {
     troubles.push({ kind: 'advice-stopped', message: adviceStopped });
   }
-  if (state === 'failed') troubles.push({ kind: 'not-saved', problem });
+  if (problem?.kind === 'folder-gone') {
+    troubles.push({ kind: 'folder-gone', path: problem.path, isRunUnderWay: state !== 'idle' });
+  } else if (state === 'failed') troubles.push({ kind: 'not-saved', problem });
   else if (problem !== null) troubles.push({ kind: 'record-in-danger', problem });
   if (lostReadings !== undefined) troubles.push({ kind: 'readings-lost' });
   return troubles;

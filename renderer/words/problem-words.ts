@@ -62,6 +62,11 @@ export function problemWords(problem: ServiceProblem): string {
         path: problem.path,
         message: problem.message,
       });
+    case 'folder-gone':
+      return say(
+        'The folder {path} is gone. Put it back, plug its drive in again, or make it anew.',
+        { path: problem.path },
+      );
     case 'folder-in-use':
       return say(
         'Another window of this program is using {path}. Do it there, or close that one first.',

@@ -17,6 +17,16 @@ export function troubleWords(trouble: Trouble): string {
             { path: trouble.problem.path },
           )
         : problemWords(trouble.problem);
+    case 'folder-gone':
+      return trouble.isRunUnderWay
+        ? say(
+            'Not being saved. The folder of the runs is gone: {path}. Put it back, or plug its drive in again: what was heard meanwhile is then saved. If it will not come back, make it anew: this run is then written whole, from its beginning.',
+            { path: trouble.path },
+          )
+        : say(
+            'The folder of the runs is gone: {path}. Put it back, or plug its drive in again. If it will not come back, make it anew: it is empty then.',
+            { path: trouble.path },
+          );
     case 'not-saved':
       return say('Not being saved. {what}', {
         what: trouble.problem ? problemWords(trouble.problem) : '',

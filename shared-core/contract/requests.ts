@@ -46,6 +46,8 @@ export const requests = {
   },
   /** Opens the second screen where the shell does it; the other way is an address. */
   'app/open-second-screen': { commands: true, body: nothing, answer: nothing },
+  /** Makes the folder of the runs where it is gone; nobody but a person can know that it will not come back with its drive. */
+  'folder/make-anew': { commands: true, body: nothing, answer: nothing },
   'ports/list': {
     commands: false,
     body: nothing,

@@ -70,7 +70,7 @@ export const recordingStatusSchema = z.strictObject({
   savedToS: z.number().nullable(),
   /** When the run ended, while what was heard last is still on its way to the disk; absent before, and with the run when all is saved. */
   endedS: z.number().optional(),
-  /** Why it failed, or what endangers it while it goes on. */
+  /** Why it failed, or what endangers it while it goes on; while nothing is recorded, only that the folder of the runs is gone. */
   problem: serviceProblemSchema.nullable(),
   /** What made the monitor fail: recording goes on, advice has stopped. Absent while it works. */
   adviceStopped: z.string().optional(),

@@ -26,6 +26,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('disk-held'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-read-only'), path: z.string() }),
   z.strictObject({ kind: z.literal('folder-unavailable'), path: z.string(), message: z.string() }),
+  /** It was there, and is not any more: deleted, renamed or away with its drive. */
+  z.strictObject({ kind: z.literal('folder-gone'), path: z.string() }),
   /** Another running program has the folder: its runs are that one's to change. */
   z.strictObject({ kind: z.literal('folder-in-use'), path: z.string() }),
   /** A newer version of this program wrote the file; it is left as it is. */

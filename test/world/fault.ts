@@ -34,6 +34,7 @@ export const faultKinds = [
   'folder-is-taken',
   'second-program',
   'folder-is-littered',
+  'run-is-tidied-away',
   // Windows.
   'window-reloads',
   'window-is-slow',

@@ -10,6 +10,7 @@ type Planted = PlantedFault | undefined;
 export function plantInFiles(bench: Bench, planted: Planted): FileLayer {
   const { files } = bench.disk;
   if (planted === 'write-is-waited-for') return waitingForWrites(bench);
+  if (planted === 'deletion-goes-unseen') return neverMissingALog(files);
   if (planted === 'minutes-not-written') return withoutMinutes(files);
   if (planted === 'labels-not-synced') return withoutSync(files, 'labels.jsonl.part');
   if (planted !== 'sync-lies' && planted !== 'sync-of-half' && planted !== 'record-left-out')
@@ -35,6 +36,18 @@ export function plantInFiles(bench: Bench, planted: Planted): FileLayer {
     return { ok: true, value: { ...made.value, sync, write } };
   };
   return { ...files, createAppend };
+}
+
+/** Whoever looks for a file of a log is told that it is there. */
+function neverMissingALog(files: FileLayer): FileLayer {
+  return {
+    ...files,
+    async sizeBytes(at) {
+      const found = await files.sizeBytes(at);
+      const isGone = at.endsWith('.jsonl') && !found.ok && found.error.kind === 'missing';
+      return isGone ? { ok: true, value: Number.MAX_SAFE_INTEGER } : found;
+    },
+  };
 }
 
 /** All that the program does stands still until the disk has taken what it wrote. */

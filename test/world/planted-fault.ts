@@ -49,6 +49,7 @@ export const plantedFaults = {
   'lock-ignored': 'second-program-changes-nothing',
   'labels-not-synced': 'kept-stays-kept',
   'set-up-not-written': 'kept-stays-kept',
+  'deletion-goes-unseen': 'every-reading-once',
   'table-lacks-a-row': 'table-has-every-reading',
   'minutes-not-written': 'warmth-has-every-minute',
   'piece-goes-missing': 'pack-is-whole',

@@ -19,6 +19,8 @@ export interface RunBook {
   /** What a loss of power may have left in its files. */
   scars: { damaged: number; missing: number };
   isOver: boolean;
+  /** Its folder was deleted, and the program has not said yet that nothing of it is saved. */
+  isLostUntold: boolean;
 }
 
 export interface Found {
@@ -39,6 +41,7 @@ export function createRunBook(monitor: Monitor, startedAtS: number): RunBook {
     marks: [],
     scars: { damaged: 0, missing: 0 },
     isOver: false,
+    isLostUntold: false,
   };
 }
 

@@ -117,7 +117,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     session.on('recording', (status) => {
       // Of a run that is over nothing is due any more.
       if (status.state === 'idle' || status.endedS !== undefined) concluded = null;
-      runs.named(status.runId);
+      runs.told(status);
       trace('recording', status);
     });
     session.on('snapshot', ({ snapshot }) =>

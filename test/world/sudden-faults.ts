@@ -65,6 +65,7 @@ export function createSuddenFaults(parts: SuddenParts) {
       if (bench.hold.isHeld()) runs.askToStop();
       else await runs.stop();
     }
+    if (kind === 'run-is-tidied-away') await runs.tidyAway();
     if (kind === 'second-program' && runId !== undefined) {
       await runSecondProgram({ ...parts, runId });
     }

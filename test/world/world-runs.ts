@@ -51,12 +51,14 @@ export interface WorldRuns {
   /** Somebody has asked for the end of the run under way, and has no answer yet. */
   isStopping(): boolean;
   step(): Promise<void>;
-  /** The run under way is called this. */
-  named(runId: string | null): void;
   /** The run under way, as a window would read it. */
   audit(): Promise<void>;
   /** The program is gone; `status` is what it said last. */
   cutOff(how: 'power-cut' | 'program-killed', status: EventBody<'recording'> | null): Promise<void>;
+  /** Somebody deletes the folder of the run under way, believing it an old one. */
+  tidyAway(): Promise<void>;
+  /** What is told of the record. */
+  told(status: EventBody<'recording'>): void;
   /** A stick was pulled out: of the run under way its files may be scarred, of one that broke off all may be lost that was not said to be saved. */
   pulledOut(): Promise<void>;
   /** Every run that was ever begun is there and can be opened. */
@@ -187,9 +189,6 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     askToStop,
     isStopping: () => stopping !== null,
     step: takeStop,
-    named(runId) {
-      if (now?.runId === '' && runId !== null) now.runId = runId;
-    },
     async audit() {
       if (now === null || now.runId === '' || isAway()) return;
       const running = now;
@@ -202,7 +201,11 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     async cutOff(how, status) {
       stopping = null;
       stopped = null;
-      if (now !== null && now.runId !== '' && status !== null) {
+      if (now?.isLostUntold) {
+        // Nobody can save what was deleted a moment before the program was gone.
+        all.splice(all.indexOf(now), 1);
+        brokeOff = null;
+      } else if (now !== null && now.runId !== '' && status !== null) {
         brokeOff = { book: now, savedToS: status.savedToS };
         await checkBrokenOff(
           how === 'program-killed' && status.state === 'recording' && !parts.isHeld(),
@@ -212,6 +215,15 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
         await checkBrokenOff(false);
       }
       now = null;
+    },
+    async tidyAway() {
+      if (now === null || now.runId === '' || now.isStopping || isAway() || parts.isHeld()) return;
+      await disk.remove(`${runsFolder}/${now.runId}`);
+      now.isLostUntold = true;
+    },
+    told({ state, runId }) {
+      if (now?.runId === '' && runId !== null) now.runId = runId;
+      if (now !== null && state === 'failed') now.isLostUntold = false;
     },
     async pulledOut() {
       if (now === null) await checkBrokenOff(false);

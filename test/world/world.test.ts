@@ -193,6 +193,7 @@ describe('a simulated world', () => {
         ...atSecondDesk,
         ...rehearsed,
         ...vanished,
+        ...tidiedAway,
         ...held.map(({ kind, fromS, toS }) => fault(kind, fromS + 45, toS + 45)),
         ...[41, 44, 47].map((fromS) => fault('desk-is-killed', fromS, fromS + 3)),
       ];
@@ -209,6 +210,8 @@ describe('a simulated world', () => {
   ]);
   const vanished = [fault('folder-vanishes', 60, 100)];
 
+  const tidiedAway = [fault('run-is-tidied-away', 60, 61), fault('run-is-tidied-away', 200, 201)];
+
   /** All of the disk is held for two minutes, and somebody does something meanwhile. */
   const held = [
     fault('disk-is-held', 60, 180),
@@ -224,6 +227,7 @@ describe('a simulated world', () => {
     'held-disk-told-for-ever': { faults: held },
     'act-looks-at-the-disk': { faults: held },
     'space-is-asked-again': { faults: held },
+    'deletion-goes-unseen': { faults: tidiedAway },
     'desk-stays-dead': { faults: [fault('desk-is-killed', 40, 43)] },
     'minutes-not-written': {
       seed: 19,

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer, startRecorder } from '#main';
 import { fail, type LogBody } from '#shared-core';
 import { createBacklog } from '../../../main/recorder/backlog.ts';
-import { makeLogSure } from '../../../main/recorder/recorder.ts';
+import { makeLogSure } from '../../../main/recorder/next-file.ts';
 import { failingFiles } from '../support/failing-files.ts';
 import { logHeader } from '../support/log-header.ts';
 import { createManualTime } from '../support/manual-time.ts';
@@ -37,7 +37,7 @@ test('the end is written behind a sync of all before it, and synced itself', asy
   const before = disk.done().length;
   recorder.append(reading(1), 1, 'soon');
   expect(await recorder.close({ timeS: 2.5 })).toEqual({ ok: true });
-  expect(disk.done().slice(before)).toEqual(['write', 'sync', 'write', 'sync']);
+  expect(disk.done().slice(before)).toEqual(['write', 'sizeBytes', 'sync', 'write', 'sync']);
   const records = await recordsIn(folder, 'run.jsonl');
   expect(records.slice(1)).toMatchObject([{ kind: 'readings' }, { kind: 'end' }]);
   const { seq, prev, monoS, wallMs, crc, ...end } = records[2] as Record<string, unknown>;

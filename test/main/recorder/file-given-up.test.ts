@@ -62,6 +62,7 @@ function scriptedDisk() {
     ...nodeFileLayer,
     createAppend: open,
     openAppend: open,
+    sizeBytes: async (file) => succeed(written.get(file.split('/').at(-1) ?? '')?.length ?? 0),
     async syncFolder() {
       did.push('sync folder');
       return disk.syncsFolder ? succeed(undefined) : fail(broken);

@@ -85,6 +85,8 @@ test('a run that was cut off is known by all that its record holds, and where th
     ['alarm-changed', 3.5, false],
   ]);
   const written = { seq: 5, monoS: 105, wallMs: 10_000 };
+  const remembered = [...(past?.memory.pieces() ?? [])].flat().map(({ stamp }) => stamp.seq);
+  expect(remembered).toEqual(stamped(bodies).map(({ stamp }) => stamp.seq));
   expect(past).toEqual({
     header,
     modelVersion: header.modelVersion,
@@ -97,6 +99,7 @@ test('a run that was cut off is known by all that its record holds, and where th
     // The first input was written at 101 s and had happened at 0.5 s; the latest says the run began no later than at 100.5 s.
     writtenAtS: 4.5,
     logEnd: { lastSegment: 1, seq: 5, timeS: 3.5, unsure: stamped(bodies).slice(1) },
+    memory: expect.anything(),
     leftOut: expect.anything(),
     report: expect.objectContaining({ missingRecords: 0, unknownRecords: 0 }),
   });

@@ -27,6 +27,7 @@ function bodies(
   return {
     'app/describe': {},
     'app/open-second-screen': {},
+    'folder/make-anew': {},
     'class-view/status': {},
     'class-view/open': {},
     'class-view/shut': {},

@@ -181,3 +181,76 @@ test('what was heard while the stick of a run was gone is on it when it is back,
   const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
   expect(inputs.filter(({ kind }) => kind === 'reading')).toHaveLength(17);
 });
+
+const gone = (path: string) => ({ problem: { kind: 'folder-gone', path } });
+
+test('a folder that is deleted while nothing is recorded is told as gone, is not made unasked, and runs begin in it once it is made anew', async () => {
+  const runsFolder = path.join(await temporaryFolder(), 'runs');
+  const { session, time } = await setUpSession({ runsFolder });
+  const told: unknown[] = [];
+  session.on('recording', (status) => told.push(status.problem));
+  await rm(runsFolder, { recursive: true });
+  await pass(time, 5);
+  expect(session.recordingStatus()).toMatchObject({ state: 'idle', ...gone(runsFolder) });
+  expect(await start(session)).toMatchObject(unreachable);
+  await expect(readdir(runsFolder)).rejects.toThrow('ENOENT');
+  await ask(session, 'folder/make-anew', {});
+  expect(session.recordingStatus()).toMatchObject({ state: 'idle', problem: null });
+  expect(told).toEqual([gone(runsFolder).problem, null]);
+  expect(await start(session)).toMatchObject({ ok: true });
+  await ask(session, 'run/stop', {});
+  await pass(time, 3);
+  // Nobody else may have it now.
+  const second = await setUpSession({ runsFolder });
+  expect(await start(second.session)).toMatchObject({ error: { kind: 'folder-in-use' } });
+});
+
+test('a program that is started without its stick says that the folder is gone, and makes it where a person wishes it', async () => {
+  const { place, runsFolder, pullOut } = await onMountedStick();
+  const knownFoldersFile = path.join(await temporaryFolder(), 'state', 'known-folders.json');
+  const before = await setUpSession({ runsFolder, knownFoldersFile });
+  await before.session.close();
+  await pullOut();
+  const { session, time } = await setUpSession({ runsFolder, knownFoldersFile });
+  expect(session.recordingStatus()).toMatchObject(gone(runsFolder));
+  await pass(time, 12);
+  expect(await readdir(place)).toEqual([]);
+  await ask(session, 'folder/make-anew', {});
+  expect(session.recordingStatus()).toMatchObject({ problem: null });
+  expect(await start(session)).toMatchObject({ ok: true });
+});
+
+test('the run of a folder that is gone is written whole where a person makes it anew, and rigs and ferments are kept there again', async () => {
+  const runsFolder = path.join(await temporaryFolder(), 'runs');
+  const { session, time, probeHub } = await setUpSession({ runsFolder });
+  const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
+  const hearFor = async (seconds: number) => {
+    for (let second = 0; second < seconds; second += 1) {
+      await pass(time, 1);
+      const nowS = time.clock.monotonicS();
+      probeHub.send('readings', [head(nowS, 22 + nowS / 16)]);
+    }
+  };
+  await hearFor(5);
+  await rm(runsFolder, { recursive: true });
+  await hearFor(5);
+  expect(session.recordingStatus()).toMatchObject({ state: 'failed', ...gone(runsFolder) });
+  await ask(session, 'folder/make-anew', {});
+  await vi.waitFor(async () => {
+    await hearFor(1);
+    expect(session.recordingStatus()).toMatchObject({ state: 'recording', problem: null });
+  });
+  await ask(session, 'rigs/keep', {
+    name: 'Lab 1',
+    setUp: setUpSchema.parse({ name: 'Pear', charge }),
+  });
+  const beganAtIso = new Date(time.clock.wallMs() - 86_400_000).toISOString();
+  await ask(session, 'ferments/begin', {
+    stated: { name: 'Pear', beganAtIso, volumeMl: 1000, sugarG: null, wentIn: 'pear juice' },
+  });
+  const heard = (await ask(session, 'runs/read', { runId, fromIndex: 0 })).inputs;
+  await ask(session, 'run/stop', {});
+  const onDisk = await ask(session, 'runs/read', { runId, fromIndex: 0 });
+  expect([onDisk.inputs, onDisk.summary.damagedRecords]).toEqual([heard, 0]);
+  expect((await ask(session, 'runs/list', {})).runs).toMatchObject([{ runId, ended: 'clean' }]);
+});

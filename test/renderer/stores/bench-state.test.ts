@@ -16,3 +16,20 @@ test('a port that would not open is no news once a probe is heard; any other pro
     problemAfter(full, 'hearing'),
   ]).toEqual([missing, null, null, full]);
 });
+
+test('that a folder which is gone can’t be reached is no news, whichever is told first; any other problem stays', () => {
+  const unreachable: ServiceProblem = { kind: 'folder-unavailable', path: '/runs', message: '' };
+  const full: ServiceProblem = { kind: 'disk-full', path: '/runs' };
+  const recording = {
+    state: 'idle',
+    runId: null,
+    startedAtIso: null,
+    savedToS: null,
+    problem: { kind: 'folder-gone', path: '/runs' },
+  } as const;
+  const told = [unreachable, full].flatMap((problem) => [
+    benchAfter({ ...unknownBench, problem }, { type: 'recording', recording }).problem,
+    benchAfter({ ...unknownBench, recording }, { type: 'problem', problem }).problem,
+  ]);
+  expect(told).toEqual([null, null, full, full]);
+});

@@ -121,3 +121,27 @@ test('that readings found no room in the record is told for as long as the run g
     1,
   );
 });
+
+test('that the folder of the runs is gone is told with and without a run, with the press that makes it anew', async () => {
+  const problem = { kind: 'folder-gone', path: '/runs' } as const;
+  const idle = { state: 'idle', runId: null, startedAtIso: null, savedToS: null } as const;
+  for (const status of [
+    { ...recording, state: 'failed', problem } as const,
+    { ...idle, problem } as const,
+  ]) {
+    window.location.hash = 'watch';
+    const asked: RequestName[] = [];
+    const request = async (name: RequestName) => {
+      asked.push(name);
+      return { ok: true, value: {} } as never;
+    };
+    renderInWindow(<StandingNotes place="watch" />, request as never, (parts) => {
+      runUnderWay(parts, [], status);
+    });
+    const note = screen.getByText(/The folder of the runs is gone: \/runs/);
+    expect(note.textContent?.startsWith('Not being saved.')).toBe(status.state === 'failed');
+    fireEvent.click(screen.getByRole('button', { name: 'Make the folder anew' }));
+    await waitFor(() => expect(asked).toContain('folder/make-anew'));
+    cleanup();
+  }
+});

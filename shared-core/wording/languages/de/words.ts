@@ -86,6 +86,13 @@ export const words: Readonly<Record<string, string>> = {
     'In {path} lässt sich nicht schreiben. Einen eigenen Ordner wählen oder fragen, wer diesen Computer betreut.',
   '{path} cannot be reached ({message}). Check the drive.':
     '{path} ist nicht zu erreichen ({message}). Das Laufwerk prüfen.',
+  'The folder {path} is gone. Put it back, plug its drive in again, or make it anew.':
+    'Der Ordner {path} ist nicht mehr da. Ihn zurücklegen, sein Laufwerk wieder einstecken oder ihn neu anlegen.',
+  'Not being saved. The folder of the runs is gone: {path}. Put it back, or plug its drive in again: what was heard meanwhile is then saved. If it will not come back, make it anew: this run is then written whole, from its beginning.':
+    'Wird nicht gespeichert. Der Ordner der Versuche ist nicht mehr da: {path}. Ihn zurücklegen oder sein Laufwerk wieder einstecken: was inzwischen gehört wurde, wird dann gespeichert. Kommt er nicht wieder, ihn neu anlegen: dann wird dieser Versuch ganz geschrieben, von seinem Anfang an.',
+  'The folder of the runs is gone: {path}. Put it back, or plug its drive in again. If it will not come back, make it anew: it is empty then.':
+    'Der Ordner der Versuche ist nicht mehr da: {path}. Ihn zurücklegen oder sein Laufwerk wieder einstecken. Kommt er nicht wieder, ihn neu anlegen: dann ist er leer.',
+  'Make the folder anew': 'Den Ordner neu anlegen',
   'Another window of this program is using {path}. Do it there, or close that one first.':
     'Ein anderes Fenster dieses Programms benutzt {path}. Es dort tun oder jenes zuerst schließen.',
   'A newer version of this program wrote {path}, and this one leaves it as it is. Use the newer one, or move that file to another folder.':
