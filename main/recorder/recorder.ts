@@ -19,6 +19,8 @@ const retryDelayS = 2;
 const heldAfterS = 10;
 /** A file that was deleted or carried off takes all that is written to it, and says nothing: so it is looked for [s]. */
 const lookEveryS = 2;
+/** Longer than a disk that is awake takes for a look [s]. */
+const lastLookS = 0.5;
 
 /**
  * What is safely on the disk: everything that has been recorded of the time before `savedToS`. It moves on only after a sync that
@@ -260,6 +262,16 @@ function createRecorder(
     abandonFile({ kind: 'missing', path: file, message: 'The file is no longer in its place.' });
   }
 
+  /** A run may be stopped just after its file was deleted; nobody who stops one waits for a disk that holds what is looked at. */
+  async function lookOnceMore(): Promise<void> {
+    let cancel = () => {};
+    const enough = new Promise<void>((resolve) => {
+      cancel = scheduler.after(lastLookS, resolve);
+    });
+    await Promise.race([lookForFile(), enough]);
+    cancel();
+  }
+
   function retryLater(): void {
     if (ending) return;
     cancelRetry?.();
@@ -315,7 +327,7 @@ function createRecorder(
     ending = true;
     cancelSyncTimer?.();
     cancelRetry?.();
-    await lookForFile();
+    await lookOnceMore();
     await saveAll();
     if (end !== undefined) {
       const { timeS } = end;
@@ -325,7 +337,9 @@ function createRecorder(
       await saveAll();
     }
     stopLooking();
-    await writer?.close();
+    const last = writer;
+    writer = null;
+    await last?.close();
     return problem === null ? succeed(undefined) : fail(problem);
   }
 

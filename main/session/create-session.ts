@@ -143,6 +143,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
           underWay: recording.underWay,
           onPack,
         });
+  let noted: Promise<unknown> | null = null;
   const rigs = createRigMemory({ files, clock, runsFolder, mayWrite, ports: probeHub.listPorts });
   const ferments = createFermentMemory({ files, clock, runsFolder, mayWrite });
   const warmth = createWarmthKeeper({
@@ -199,8 +200,8 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     'kept-files/doubtful': async () => succeed({ files: [...doubtful] }),
     async 'run/start'(body, asker) {
       const started = await runHandlers['run/start'](body, asker);
-      // Whether it can be noted is no matter of the run.
-      if (started.ok && probeHub.status().source?.kind === 'demo') await rigs.noteRehearsal();
+      // Whether it can be noted is no matter of the run, nor how long the disk takes for it.
+      if (started.ok && probeHub.status().source?.kind === 'demo') noted = rigs.noteRehearsal();
       return started;
     },
     'ports/list': async () => succeed({ ports: [...(await probeHub.listPorts())] }),
@@ -249,6 +250,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
     },
     async close() {
       await recording.close();
+      await noted;
       for (const stop of stopListening) stop();
       await warmth.close();
       await probeHub.close();

@@ -89,6 +89,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   const { probeHub, clock, scheduler, files, library, runsFolder, app, events } = setup;
   let running: Running | null = null;
   let stopping: Stopping | null = null;
+  let summarising: Promise<unknown> | null = null;
   let starting = false;
   /** What is told while a run is about to go on, whose probe is connected before its record is open; null at all other times. */
   let early: ((run: LiveRun) => void)[] | null = null;
@@ -298,7 +299,8 @@ export function createRecording(setup: RecordingSetup): Recording {
     running = null;
     if (ending.header.source?.kind === 'demo') await setup.letGoOfStill();
     tellStatus();
-    await library.summary(runId);
+    // Whoever lists the runs then has it at hand; a disk that holds what is looked at keeps nobody waiting who stops a run.
+    summarising = library.summary(runId);
     return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));
   }
 
@@ -363,6 +365,7 @@ export function createRecording(setup: RecordingSetup): Recording {
     async close() {
       if (running !== null) await stop();
       await stopping?.answer;
+      await summarising;
     },
   };
 }
