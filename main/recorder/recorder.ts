@@ -118,6 +118,8 @@ function createRecorder(
   /** Something of the log was missing: what was saved before may be gone. */
   let isInDoubt = false;
   let isLooking = false;
+  /** As long as this the file was when it was looked for last: some systems tell the size of one being written a moment late. */
+  let seen = { segment: 0, bytes: 0 };
   /** The file being written; null while the disk takes nothing. */
   let writer: LogWriter | null = firstWriter;
   let segment = from.lastSegment;
@@ -254,7 +256,8 @@ function createRecorder(
     if (looked === null || isLooking) return;
     isLooking = true;
     const file = fileOf(segment);
-    const bytes = saved.get(segment) ?? 0;
+    const bytes = seen.segment === segment ? seen.bytes : 0;
+    seen = { segment, bytes: saved.get(segment) ?? 0 };
     const found = await files.sizeBytes(file);
     isLooking = false;
     const isGone = found.ok ? found.value < bytes : found.error.kind === 'missing';
