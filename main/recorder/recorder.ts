@@ -115,8 +115,6 @@ function createRecorder(
   const wholeLog = createWholeLog({ ...setup, memory, remakeFolder });
   /** How much of each file is on the disk, as far as this process knows; any run has a first one. */
   const saved = new Map([[1, 0]]);
-  /** Something of the log was missing: what was saved before may be gone. */
-  let isInDoubt = false;
   let isLooking = false;
   /** As long as this the file was when it was looked for last: some systems tell the size of one being written a moment late. */
   let seen = { segment: 0, bytes: 0 };
@@ -246,7 +244,6 @@ function createRecorder(
 
   function refuse(because: FileProblem): void {
     problem = because;
-    if (because.kind === 'missing') isInDoubt = true;
     onStatus(status());
   }
 
@@ -289,7 +286,8 @@ function createRecorder(
   }
 
   async function openOnce(): Promise<void> {
-    const whole = isInDoubt ? await tellingWhenHeld(makeWhole()) : succeed(undefined);
+    // Whatever befell the file may have befallen those before it, or be why nobody looked.
+    const whole = await tellingWhenHeld(makeWhole());
     if (!whole.ok) {
       refuse(whole.error);
       retryLater();
@@ -317,7 +315,6 @@ function createRecorder(
       onStatus(status());
     });
     if (!made.ok) return made;
-    isInDoubt = false;
     if (made.value === null) return succeed(undefined);
     saved.clear();
     saved.set(made.value.segment, made.value.bytes);

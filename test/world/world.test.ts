@@ -110,6 +110,12 @@ describe('a simulated world', () => {
     expect((await runWorld({ seed: 121, lengthS: 300, faults })).violation).toBeNull();
   });
 
+  /** Found by seed 2026350052: nobody looks for a file that nothing is written to, and the next one was begun without those before it. */
+  test('writes a run again that was deleted while the disk was read-only', async () => {
+    const faults = [fault('disk-is-read-only', 60, 120), fault('run-is-tidied-away', 85, 87)];
+    expect((await runWorld({ seed: 7, lengthS: 240, faults })).violation).toBeNull();
+  });
+
   /** Its lock could not be had, and was never asked for again. */
   test('has the folder again that was away when the program was started', async () => {
     const faults = [fault('folder-vanishes', 60, 100), fault('program-killed', 70, 80)];

@@ -63,6 +63,8 @@ function scriptedDisk() {
     createAppend: open,
     openAppend: open,
     sizeBytes: async (file) => succeed(written.get(file.split('/').at(-1) ?? '')?.length ?? 0),
+    list: async () =>
+      succeed([...written.keys()].map((name) => ({ name, isFolder: false }))),
     async syncFolder() {
       did.push('sync folder');
       return disk.syncsFolder ? succeed(undefined) : fail(broken);
@@ -150,6 +152,26 @@ test('a disk that neither takes nor refuses what was written is told of after te
   wake();
   await pass(1);
   expect(told.at(-1)).toMatchObject({ state: 'recording', savedToS: 9, problem: null });
+});
+
+test('files that were deleted while the disk took nothing are written again once it does', async () => {
+  const { disk, recorder, pass, written } = await started();
+  recorder.append(note(1), 1, 'now');
+  await pass(1);
+  disk.opens = false;
+  disk.syncs = () => false;
+  recorder.append(note(2), 2, 'now');
+  await pass(1);
+  written.clear();
+  disk.opens = true;
+  disk.syncs = () => true;
+  await pass(3);
+  const kinds = (written.get('run.jsonl') ?? '')
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line).kind);
+  expect(kinds).toEqual(['header', 'mark', 'mark']);
+  expect(recorder.status()).toMatchObject({ state: 'recording', savedToS: 2, problem: null });
 });
 
 test('a run that cannot be gone on with is told why, and no file is left open', async () => {
