@@ -63,8 +63,7 @@ function scriptedDisk() {
     createAppend: open,
     openAppend: open,
     sizeBytes: async (file) => succeed(written.get(file.split('/').at(-1) ?? '')?.length ?? 0),
-    list: async () =>
-      succeed([...written.keys()].map((name) => ({ name, isFolder: false }))),
+    list: async () => succeed([...written.keys()].map((name) => ({ name, isFolder: false }))),
     async syncFolder() {
       did.push('sync folder');
       return disk.syncsFolder ? succeed(undefined) : fail(broken);
