@@ -182,11 +182,19 @@ function hearWeek(runsFolder: string): void {
   );
 }
 
+/** One moment for the whole week: however long the journey takes, the hours between its readings are the same. */
+const writtenMs = Date.now();
+
 async function momentBefore(page: Page, hours: number): Promise<string> {
-  return page.evaluate((ago) => {
-    const date = new Date(Date.now() - ago * 3_600_000);
-    return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-  }, hours);
+  return page.evaluate(
+    (atMs) => {
+      const date = new Date(atMs);
+      return new Date(date.getTime() - date.getTimezoneOffset() * 60_000)
+        .toISOString()
+        .slice(0, 16);
+    },
+    writtenMs - hours * 3_600_000,
+  );
 }
 
 async function enterGravity(
