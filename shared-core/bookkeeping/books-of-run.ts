@@ -3,6 +3,7 @@ import { OutOfRangeError } from '../result/index.ts';
 import { assumedWords, chargeDoubtMl, type RunInput, type RunSettings } from '../run/index.ts';
 import type { Verdicts } from '../snapshot/index.ts';
 import { type AsGiven, asGiven, worded } from '../wording/index.ts';
+import { amountsAtOdds } from './amounts-at-odds.ts';
 import { type BatchBalance, balanceBatch } from './balance-batch.ts';
 import { benchDoubts } from './bench-doubts.ts';
 import { beyondChargeWords, isMoreThanCharge, togetherBeyondChargeWords } from './beyond-charge.ts';
@@ -91,11 +92,9 @@ export function booksOfRun({ settings, inputs, verdicts, endS, entries }: RunToB
   const markedCuts = [...marked.cuts].map(([number, parts]) => ({ number, ...parts }));
   const vapourUntilS =
     verdicts.estimates.findLast(({ headVapourAbv }) => headVapourAbv !== null)?.timeS ?? null;
-  const records = withEntries(
-    withEntries(cutsOfRun({ inputs, endS, vapourUntilS }), markedCuts, endS),
-    entries?.cuts ?? [],
-    endS,
-  );
+  const received = cutsOfRun({ inputs, endS, vapourUntilS });
+  const records = withEntries(withEntries(received, markedCuts, endS), entries?.cuts ?? [], endS);
+  for (const words of amountsAtOdds(received, records)) assumptions.add(words);
   const dripRateMlPerMin = entries?.dripRateMlPerMin ?? null;
   const distillate = distillateOfRun({ inputs, endS, verdicts, cuts: records, dripRateMlPerMin });
   const whenFromHead = () => fromHeadWords(settings, inputs, distillate);

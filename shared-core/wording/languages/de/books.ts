@@ -6,6 +6,8 @@ export const books: Readonly<Record<string, string>> = {
   Charge: 'Füllung',
   '{name}: {mass} is more than the {charged} that were charged, so it is not in the balance. Look at its amount again, or correct the charge.':
     '{name}: {mass} ist mehr als die {charged}, die eingefüllt wurden, und steht deshalb nicht in der Bilanz. Die Menge noch einmal ansehen oder die Füllung berichtigen.',
+  'Cut {number}: {received} in its receiver and {measured} measured later are not one liquid. {measured} is booked; look at both again.':
+    'Fraktion {number}: {received} in der Vorlage und später gemessene {measured} sind nicht dieselbe Flüssigkeit. Gebucht sind {measured}; beide noch einmal ansehen.',
   'All liquids together weigh {mass}, more than the {charged} that were charged: an amount or the charge is wrong, and the balance with it.':
     'Alle Flüssigkeiten zusammen wiegen {mass}, mehr als die {charged}, die eingefüllt wurden: eine Menge oder die Füllung ist falsch, und die Bilanz mit ihr.',
   Residue: 'Rückstand',
