@@ -1,4 +1,5 @@
 import type { CautionId } from '../../cautions/index.ts';
+import { headVapourTable } from '../../equilibrium/index.ts';
 import { scaleDoubts } from '../../probe/index.ts';
 import type { RunSettings } from '../../run/index.ts';
 import { normalCumulative, nothingBeyondSds } from './normal.ts';
@@ -22,10 +23,10 @@ export interface ScaleEvidence {
   readonly lowestLaterC: number | null;
 }
 
-/** The grid of offsets: as fine as a scale is ever known, from a room 2000 m up with a bulb that hangs high to one that reads 4 K too high [K]. */
+/** The grid of offsets: as fine as a scale is ever known, from a room 2000 m up with a bulb that hangs high to a barometer that shows 25 kPa too little [K]. */
 const stepK = 0.1;
 const lowestOffsetK = -9;
-const offsetCount = 131;
+const offsetCount = 181;
 /** What is believed less than this does not count. */
 const leastWeight = 1e-4;
 /** Vapour known to a few tenths that seems to lie below the azeotrope is not yet impossible [K]. */
@@ -47,6 +48,13 @@ const oddHigh = { share: 1 - oddLowShare, meanK: 0.6 } as const;
  * likely low down; the weather adds some tenths of a kelvin either way.
  */
 const unknownLow = { meanK: 2.5, sdK: 0.4 } as const;
+/** What the air pressure is assumed to be where nobody entered one: that of the sea level (ISO 2533) [kPa]. */
+const seaLevelKPa = 101.325;
+/**
+ * A barometer on the line that nobody has held against the height of the place: one in three lies, or shows what would be at sea level, as
+ * the weather service tells it. Then the place is as high as one of which nothing is known. Chosen here.
+ */
+const lyingShare = 1 / 3;
 /**
  * Height of the lowest level above the azeotrope: packed columns some tenths of a kelvin, bare or hurried ones some
  * kelvins; by trial on simulated runs.
@@ -181,24 +189,28 @@ const widestSds = 5;
 const halvings = 15;
 
 function priorWeights(settings: RunSettings, scale: VapourScale): Float64Array {
-  const weights = new Float64Array(offsetCount);
-  const isUnknown = settings.pressure.source === 'assumed';
+  const { source } = settings.pressure;
+  const unknownShare = source === 'assumed' ? 1 : isUnvouched(settings) ? lyingShare : 0;
   const { oddShare, lowMeanK } = wasBulbSeen(settings) ? seenBulb : unseenBulb;
-  const statedK = isUnknown
-    ? Math.hypot(settings.probe.standardUncertaintyK, unknownLow.sdK)
-    : statedScaleSdK(settings, scale);
-  for (let index = 0; index < offsetCount; index += 1) {
+  const statedSdK = statedScaleSdK(settings, scale);
+  const unknownSdK = Math.hypot(settings.probe.standardUncertaintyK, unknownLow.sdK);
+  const seaLevelK = headVapourTable(seaLevelKPa).azeotropeTemperatureC - scale.azeotropeC;
+  return Float64Array.from({ length: offsetCount }, (_, index) => {
     const offsetK = lowestOffsetK + index * stepK;
-    const odd = oddDensity(offsetK, lowMeanK);
-    weights[index] = isUnknown
-      ? (1 - oddShare) * loweredDensity(offsetK, statedK) + oddShare * odd
-      : (1 - oddShare) * normalDensity(offsetK, statedK) + oddShare * odd;
-  }
-  return weights;
+    const stated = (1 - unknownShare) * normalDensity(offsetK, statedSdK);
+    const unknown =
+      unknownShare === 0 ? 0 : unknownShare * loweredDensity(offsetK - seaLevelK, unknownSdK);
+    return (1 - oddShare) * (stated + unknown) + oddShare * oddDensity(offsetK, lowMeanK);
+  });
 }
 
 function normalDensity(offsetK: number, sdK: number): number {
   return Math.exp(-0.5 * (offsetK / sdK) ** 2) / (sdK * Math.sqrt(2 * Math.PI));
+}
+
+/** Nobody has read this pressure, nor told the height of the place that bounds what a channel may fill in. */
+function isUnvouched({ pressure: { source, altitudeM } }: RunSettings): boolean {
+  return source === 'channel' && altitudeM === null;
 }
 
 /** One of the looks before the heat is at how the bulb hangs. */

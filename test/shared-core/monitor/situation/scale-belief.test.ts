@@ -162,24 +162,53 @@ function ratioAt(belief: ReturnType<typeof priorScale>, offsetK: number, otherK:
   return at(offsetK) / at(otherK);
 }
 
-test('without an air pressure offsets fall off towards the low side by 2.5 K, blurred by probe and weather; 15 % hang oddly', () => {
-  const seen = { ...defaultRunSettings, safetyConfirms: settings.safetyConfirms };
+const seen = { ...defaultRunSettings, safetyConfirms: settings.safetyConfirms };
+
+/** The exponential towards the low side and the normal distribution folded, by the sum over steps of 0.01 K. */
+function blurredLow(offsetK: number): number {
   const blurK = Math.hypot(seen.probe.standardUncertaintyK, 0.4);
-  // The exponential and the normal distribution folded by the sum over steps of 0.01 K.
-  const blurred = (offsetK: number): number => {
-    let sum = 0;
-    for (let lowK = 0.005; lowK < 30; lowK += 0.01) {
-      const sds = (offsetK + lowK) / blurK;
-      sum += (0.01 * Math.exp(-lowK / 2.5 - sds ** 2 / 2)) / (2.5 * blurK * Math.sqrt(2 * Math.PI));
-    }
-    return sum;
-  };
-  const odd = (offsetK: number): number =>
-    offsetK < 0 ? (0.65 / 1.5) * Math.exp(offsetK / 1.5) : (0.35 / 0.6) * Math.exp(-offsetK / 0.6);
-  const density = (offsetK: number) => 0.85 * blurred(offsetK) + 0.15 * odd(offsetK);
-  const prior = priorScale(seen, scale);
+  let sum = 0;
+  for (let lowK = 0.005; lowK < 30; lowK += 0.01) {
+    const sds = (offsetK + lowK) / blurK;
+    sum += (0.01 * Math.exp(-lowK / 2.5 - sds ** 2 / 2)) / (2.5 * blurK * Math.sqrt(2 * Math.PI));
+  }
+  return sum;
+}
+
+const oddDensity = (offsetK: number): number =>
+  offsetK < 0 ? (0.65 / 1.5) * Math.exp(offsetK / 1.5) : (0.35 / 0.6) * Math.exp(-offsetK / 0.6);
+
+/** What is left of a density beside the 15 % of bulbs that hang oddly. */
+const hungOddly = (density: (offsetK: number) => number, offsetK: number): number =>
+  0.85 * density(offsetK) + 0.15 * oddDensity(offsetK);
+
+test('without an air pressure offsets fall off towards the low side by 2.5 K, blurred by probe and weather; 15 % hang oddly', () => {
+  const prior = priorScale(seen, createVapourScale(101.325, 80));
   for (const offsetK of [-6, -4, -0.5, 0, 0.4, 0.8]) {
-    expect(ratioAt(prior, offsetK, -2)).toBeCloseTo(density(offsetK) / density(-2), 3);
+    const ratio = hungOddly(blurredLow, offsetK) / hungOddly(blurredLow, -2);
+    expect(ratioAt(prior, offsetK, -2) / ratio).toBeCloseTo(1, 3);
+  }
+});
+
+test('a barometer on the line may lie as if there were none, unless somebody has told how high the place is', () => {
+  const pressure = { ...seen.pressure, pressureKPa: 98.6, standardUncertaintyKPa: 0.3 };
+  const heard = { ...seen, pressure: { ...pressure, source: 'channel' as const } };
+  const told = { ...seen, pressure: { ...heard.pressure, altitudeM: 230 } };
+  const statedK = Math.hypot(0.25, scale.kelvinPerKPa * 0.3, 0.05);
+  const stated = (offsetK: number): number =>
+    Math.exp(-((offsetK / statedK) ** 2) / 2) / (statedK * Math.sqrt(2 * Math.PI));
+  const seaLevelK = createVapourScale(101.325, 80).azeotropeC - scale.azeotropeC;
+  const mixed = (offsetK: number): number =>
+    (2 / 3) * stated(offsetK) + (1 / 3) * blurredLow(offsetK - seaLevelK);
+  for (const [known, density] of [
+    [heard, mixed],
+    [told, stated],
+  ] as const) {
+    const prior = priorScale(known, scale);
+    for (const offsetK of [-3, -1, 0.5]) {
+      const ratio = hungOddly(density, offsetK) / hungOddly(density, 0);
+      expect(ratioAt(prior, offsetK, 0) / ratio).toBeCloseTo(1, 3);
+    }
   }
 });
 
