@@ -61,8 +61,6 @@ export interface RecorderSetup {
   /** Told of each record that the log got, those of the recorder's own too. */
   readonly onRecord?: (record: { readonly body: LogBody }) => void;
   readonly backlog?: Backlog;
-  /** What the log of a run that goes on holds already; absent for a new one. */
-  readonly memory?: RecordMemory;
   /** Makes the run's own folder again where it is gone, and fails where that may not be. */
   readonly remakeFolder?: () => Promise<Result<void, FileProblem>>;
 }
@@ -82,22 +80,24 @@ export async function startRecorder(setup: RecorderSetup): Promise<Result<Record
   }
   const memory = createRecordMemory();
   memory.add({ stamp: openingStamp, body: opening });
-  return succeed(createRecorder({ ...setup, memory }, first.value, beginning));
+  return succeed(createRecorder(setup, memory, first.value, beginning));
 }
 
 /**
- * Goes on with the log of a run that was cut off; answers once what it holds is safely on the disk. It can be read whole, and yet not
+ * Goes on with the log of a run that was cut off, of which `memory` holds all that can be read; answers once what it holds is safely on the disk. It can be read whole, and yet not
  * be on the disk: where a sync had failed, the system has dropped the pages and calls them clean, and no sync of this process
  * would ever write them. So what is not surely saved stands in the next file again.
  */
 export async function continueRecorder(
   setup: RecorderSetup,
   end: LogEnd,
+  memory: RecordMemory,
 ): Promise<Result<Recorder, FileProblem>> {
   const because = 'What was written before the program was ended may not all be on the disk.';
   const opened = await nextFile(setup, end, because);
   if (!opened.ok) return opened;
-  return succeed(createRecorder(setup, opened.value, { ...end, lastSegment: end.lastSegment + 1 }));
+  const from = { ...end, lastSegment: end.lastSegment + 1 };
+  return succeed(createRecorder(setup, memory, opened.value, from));
 }
 
 /** Only the header has been written. */
@@ -105,12 +105,12 @@ const beginning = { lastSegment: 1, seq: 0, timeS: 0 };
 
 function createRecorder(
   setup: RecorderSetup,
+  memory: RecordMemory,
   firstWriter: LogWriter,
   from: Pick<LogEnd, 'lastSegment' | 'seq' | 'timeS'>,
 ): Recorder {
   const { files, clock, scheduler, folder, header, onStatus } = setup;
   const backlog = setup.backlog ?? createBacklog();
-  const memory = setup.memory ?? createRecordMemory();
   const remakeFolder = setup.remakeFolder ?? (() => files.claimFolder(folder));
   const wholeLog = createWholeLog({ ...setup, memory, remakeFolder });
   /** How much of each file is on the disk, as far as this process knows; any run has a first one. */

@@ -195,8 +195,9 @@ export function createRecording(setup: RecordingSetup): Recording {
       const { header, leftOut, memory } = past;
       const onRecord = leftOut.add;
       const continued = await continueRecorder(
-        { ...setup, folder, header, memory, onStatus, onRecord, ...remaking(folder, header) },
+        { ...setup, folder, header, onStatus, onRecord, ...remaking(folder, header) },
         past.logEnd,
+        memory,
       );
       if (!continued.ok) return fail(serviceProblemOf(continued.error));
       const continuation = unfinished.continuation(ready.value);

@@ -1,9 +1,8 @@
 import { densityKgPerM3 } from '../alcoholometry/index.ts';
 import { worded } from '../wording/index.ts';
+import { mostDeviations } from './beyond-charge.ts';
 import type { AmountMeasurement } from './book-liquid.ts';
 
-/** No uncertainty explains more than this many of its standard uncertainties. */
-const mostDeviations = 3;
 /** Mixtures of ethanol and water at the bench are no lighter and no heavier than these [g/mL]: pure ethanol at 40 °C, and water. */
 const lightestGPerMl = densityKgPerM3({ ethanolMassFraction: 1, temperatureC: 40 }) / 1000;
 const heaviestGPerMl = densityKgPerM3({ ethanolMassFraction: 0, temperatureC: 10 }) / 1000;

@@ -3,7 +3,7 @@ import type { BookedLiquid } from './book-liquid.ts';
 import type { Quantity } from './quantity.ts';
 
 /** No uncertainty explains more than this many of its standard uncertainties. */
-const mostDeviations = 3;
+export const mostDeviations = 3;
 
 /** Whether liquids weigh more together than what went into the pot, by more than their uncertainties explain. */
 export function isMoreThanCharge(

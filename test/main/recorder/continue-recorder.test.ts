@@ -67,7 +67,7 @@ test('a log of several files, torn at its end, goes on with the next number, and
   const past = read.ok ? read.value : null;
   if (past === null) throw new Error('There is nothing to go on from.');
   expect(past.logEnd).toMatchObject({ lastSegment: 2, seq: 20, timeS: 20 });
-  const continued = await continueRecorder(setup, past.logEnd);
+  const continued = await continueRecorder(setup, past.logEnd, past.memory);
   if (!continued.ok) throw new Error(continued.error.message);
   expect(continued.value.status()).toEqual({
     state: 'recording',
@@ -128,7 +128,11 @@ test.each([
     const read = await readRunSoFar(files, folder);
     const past = read.ok ? read.value : null;
     if (past === null) throw new Error('There is nothing to go on from.');
-    const continued = await continueRecorder({ ...setup, ...createManualTime() }, past.logEnd);
+    const continued = await continueRecorder(
+      { ...setup, ...createManualTime() },
+      past.logEnd,
+      past.memory,
+    );
     // What found no file before it was killed is gone with its memory; it was never called saved.
     const { endS } = past;
     expect(endS).toBeGreaterThan(lastS - 3);

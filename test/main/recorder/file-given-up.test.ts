@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   continueRecorder,
   createLogWriter,
+  createRecordMemory,
   type FileLayer,
   type FileProblem,
   nodeFileLayer,
@@ -177,13 +178,13 @@ test('a run that cannot be gone on with is told why, and no file is left open', 
   const end = { lastSegment: 3, seq: 9, timeS: 60, unsure: [] };
   const { disk, setup, take } = setUp();
   disk.opens = false;
-  expect([await continueRecorder(setup, end), take()]).toEqual([
+  expect([await continueRecorder(setup, end, createRecordMemory()), take()]).toEqual([
     fail(broken),
     ['open run-4.jsonl'],
   ]);
   disk.opens = true;
   disk.syncs = () => false;
-  expect([await continueRecorder(setup, end), take()]).toEqual([
+  expect([await continueRecorder(setup, end, createRecordMemory()), take()]).toEqual([
     fail(broken),
     ['open run-4.jsonl', 'sync run-4.jsonl', 'close run-4.jsonl', 'remove run-4.jsonl'],
   ]);

@@ -149,7 +149,11 @@ test('a run that was made sure goes on, and the moment at which it was cut off i
   expect(past.logEnd.unsure).toEqual([]);
   expect([past.written, past.writtenAtS]).toEqual([before.value.written, before.value.writtenAtS]);
   const setup = { files: disk.files, folder, header, onStatus: () => undefined };
-  const continued = await continueRecorder({ ...setup, ...createManualTime() }, past.logEnd);
+  const continued = await continueRecorder(
+    { ...setup, ...createManualTime() },
+    past.logEnd,
+    past.memory,
+  );
   if (!continued.ok) expect.fail(continued.error.message);
   const shown = await timesIn(disk.files);
   continued.value.append(reading(90), 90, 'now');

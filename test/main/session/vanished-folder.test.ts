@@ -6,7 +6,8 @@ import { defaultRunSettings, setUpSchema, usualWarmthBand } from '#shared-core';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
-type Time = Awaited<ReturnType<typeof setUpSession>>['time'];
+type Bench = Awaited<ReturnType<typeof setUpSession>>;
+type Time = Bench['time'];
 
 /** A folder of runs on a stick that can be pulled out and put in again. */
 async function onStick() {
@@ -53,6 +54,15 @@ async function pass(time: Time, seconds: number): Promise<void> {
   for (let second = 0; second < seconds; second += 1) {
     await time.pass(1);
     await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+}
+
+/** The same with a reading each second. */
+async function hearFor({ time, probeHub }: Bench, seconds: number): Promise<void> {
+  for (let second = 0; second < seconds; second += 1) {
+    await pass(time, 1);
+    const nowS = time.clock.monotonicS();
+    probeHub.send('readings', [head(nowS, 22 + nowS / 16)]);
   }
 }
 
@@ -161,22 +171,16 @@ test('a program that is closed while it waits for its folder leaves it to the ne
 
 test('what was heard while the stick of a run was gone is on it when it is back, and no run is said to be missing meanwhile', async () => {
   const { runsFolder, pullOut, putIn } = await onStick();
-  const { session, time, probeHub } = await setUpSession({ runsFolder });
+  const bench = await setUpSession({ runsFolder });
+  const { session } = bench;
   const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
-  const hearFor = async (seconds: number) => {
-    for (let second = 0; second < seconds; second += 1) {
-      await pass(time, 1);
-      const nowS = time.clock.monotonicS();
-      probeHub.send('readings', [head(nowS, 22 + nowS / 16)]);
-    }
-  };
-  await hearFor(3);
+  await hearFor(bench, 3);
   await pullOut();
-  await hearFor(8);
+  await hearFor(bench, 8);
   const label = { runId: '20250101T000000Z', name: 'Mine', notes: '' };
   expect(await session.handle('runs/rename', label, teacher)).toMatchObject(unreachable);
   await putIn();
-  await hearFor(6);
+  await hearFor(bench, 6);
   await ask(session, 'run/stop', {});
   const { inputs } = await ask(session, 'runs/read', { runId, fromIndex: 0 });
   expect(inputs.filter(({ kind }) => kind === 'reading')).toHaveLength(17);
@@ -222,29 +226,23 @@ test('a program that is started without its stick says that the folder is gone, 
 
 test('the run of a folder that is gone is written whole where a person makes it anew, and rigs and ferments are kept there again', async () => {
   const runsFolder = path.join(await temporaryFolder(), 'runs');
-  const { session, time, probeHub } = await setUpSession({ runsFolder });
+  const bench = await setUpSession({ runsFolder });
+  const { session } = bench;
   const { runId } = await ask(session, 'run/start', { settings: defaultRunSettings });
-  const hearFor = async (seconds: number) => {
-    for (let second = 0; second < seconds; second += 1) {
-      await pass(time, 1);
-      const nowS = time.clock.monotonicS();
-      probeHub.send('readings', [head(nowS, 22 + nowS / 16)]);
-    }
-  };
-  await hearFor(5);
+  await hearFor(bench, 5);
   await rm(runsFolder, { recursive: true });
-  await hearFor(5);
+  await hearFor(bench, 5);
   expect(session.recordingStatus()).toMatchObject({ state: 'failed', ...gone(runsFolder) });
   await ask(session, 'folder/make-anew', {});
   await vi.waitFor(async () => {
-    await hearFor(1);
+    await hearFor(bench, 1);
     expect(session.recordingStatus()).toMatchObject({ state: 'recording', problem: null });
   });
   await ask(session, 'rigs/keep', {
     name: 'Lab 1',
     setUp: setUpSchema.parse({ name: 'Pear', charge }),
   });
-  const beganAtIso = new Date(time.clock.wallMs() - 86_400_000).toISOString();
+  const beganAtIso = new Date(bench.time.clock.wallMs() - 86_400_000).toISOString();
   await ask(session, 'ferments/begin', {
     stated: { name: 'Pear', beganAtIso, volumeMl: 1000, sugarG: null, wentIn: 'pear juice' },
   });
