@@ -13,7 +13,7 @@ import {
 } from '#main';
 import { createRandom, fail, type LogBody, succeed } from '#shared-core';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
+import { createManualTime, diskAtRest } from '../support/manual-time.ts';
 import { createPowerLossDisk, soundDisk } from '../support/power-loss-disk.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -58,6 +58,7 @@ test('a log of several files, torn at its end, goes on with the next number, and
   for (let timeS = 1; timeS <= 20; timeS += 1) {
     started.value.append(reading(timeS), timeS, 'soon');
     await pass(1);
+    await diskAtRest();
   }
   // Killed here, in the middle of a record.
   await appendFile(path.join(folder, 'run-2.jsonl'), '{"seq":21,"prev":"0');
