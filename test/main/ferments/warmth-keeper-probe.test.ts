@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, onTestFinished, test, vi } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { type FileLayer, nodeFileLayer, type ProbeReading } from '#main';
 import {
   usualWarmthBand as band,
@@ -12,6 +12,7 @@ import {
 import { createWarmthFiles } from '../../../main/ferments/warmth-file.ts';
 import { createWarmthKeeper } from '../../../main/ferments/warmth-keeper.ts';
 import { noProbeStatus } from '../../../main/probe/probe-status.ts';
+import { eventually } from '../../support/eventually.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -183,7 +184,7 @@ test('minutes of a folder that another program has wait, and are told as unsaved
   expect(keeper.now()).toMatchObject({ unsaved: 'folder-in-use' });
   state.mayWrite = true;
   await time.pass(5);
-  await vi.waitFor(() => expect(keeper.now()).toMatchObject({ unsaved: null }), 60_000);
+  await eventually(() => expect(keeper.now()).toMatchObject({ unsaved: null }));
   expect(meansOf(await onDisk())).toEqual([28]);
 });
 

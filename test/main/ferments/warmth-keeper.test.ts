@@ -1,9 +1,10 @@
 import { appendFile, cp, readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type FileLayer, type FileProblem, nodeFileLayer, type ProbeReading } from '#main';
 import { defaultRunSettings, fail, type KeptWarm, usualWarmthBand } from '#shared-core';
 import { createMinuteInHand } from '../../../main/ferments/minute-in-hand.ts';
+import { eventually } from '../../support/eventually.ts';
 import { ask, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -55,15 +56,14 @@ const minutesOf = async ({ session }: Bench, fermentId: string) =>
     0,
   );
 /** The real disk takes the time it takes. */
-const aWhile = { timeout: 60_000 };
 /** The minutes on the disk, once there are as many. */
 async function minutesOnDisk({ runsFolder }: Bench, atLeast: number): Promise<readonly string[]> {
-  return vi.waitFor(async () => {
+  return eventually(async () => {
     const lines = (await readFile(await fileIn(runsFolder), 'utf8')).trim().split('\n');
     const minutes = lines.filter((line) => line.includes('"minute"'));
     expect(minutes.length).toBeGreaterThanOrEqual(atLeast);
     return minutes;
-  }, aWhile);
+  });
 }
 async function fileIn(folder: string): Promise<string> {
   const [name] = (await readdir(folder)).filter((found) => found.startsWith('warmth-'));
@@ -148,12 +148,11 @@ describe('a ferment kept warm under watch', () => {
       await bench.time.pass(1);
     }
     // What is there is read first, from a real disk, however fast the seconds fly.
-    await vi.waitFor(() => expect(begun).toBe(1), aWhile);
+    await eventually(() => expect(begun).toBe(1));
     letGo();
     const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
-    await vi.waitFor(
-      async () => expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({ highC: 24 }),
-      aWhile,
+    await eventually(async () =>
+      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({ highC: 24 }),
     );
     expect(begun).toBe(2);
   });
@@ -170,15 +169,13 @@ describe('a ferment kept warm under watch', () => {
     await minutesOnDisk(bench, 3);
     // As the disk is at that moment; nothing is closed.
     const underWay = path.join(bench.runsFolder, `warmth-${fermentId}.minute.json`);
-    await vi.waitFor(
-      async () =>
-        expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({
-          lowC: 31,
-          meanC: 32,
-          highC: 33,
-          readings: 3,
-        }),
-      aWhile,
+    await eventually(async () =>
+      expect(JSON.parse(await readFile(underWay, 'utf8'))).toMatchObject({
+        lowC: 31,
+        meanC: 32,
+        highC: 33,
+        readings: 3,
+      }),
     );
     const asItWas = await temporaryFolder();
     await cp(bench.runsFolder, asItWas, {
@@ -220,10 +217,10 @@ describe('a ferment kept warm under watch', () => {
     await ask(first.session, 'warmth/keep', { fermentId, band, channel: 'ferment' });
     await first.session.close();
     const again = await setUpSession({ runsFolder: first.runsFolder, withoutProbe: true });
-    await vi.waitFor(async () => {
+    await eventually(async () => {
       await again.time.pass(60);
       expect(again.probeHub.status().source).toMatchObject({ path: '/dev/ttyACM0' });
-    }, aWhile);
+    });
   });
 
   test('while a run has the same probe in the still, nothing of it is taken for the ferment', async () => {
@@ -259,12 +256,12 @@ describe('a ferment kept warm under watch', () => {
     await pass(bench, 5, 30);
     isFull = true;
     await pass(bench, 5, 30);
-    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBe('disk-full'), aWhile);
+    await eventually(async () => expect((await now(bench)).unsaved).toBe('disk-full'));
     isFull = false;
     await pass(bench, 5, 30);
     const minutes = await minutesOnDisk(bench, 14);
     expect(new Set(minutes).size).toBe(minutes.length);
-    await vi.waitFor(async () => expect((await now(bench)).unsaved).toBeNull(), aWhile);
+    await eventually(async () => expect((await now(bench)).unsaved).toBeNull());
   });
 
   test('another ferment takes its place, and one that is left stays as it was', async () => {

@@ -7,7 +7,7 @@ import { createBacklog } from '../../../main/recorder/backlog.ts';
 import { makeLogSure } from '../../../main/recorder/next-file.ts';
 import { failingFiles } from '../support/failing-files.ts';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
+import { createManualTime, diskAtRest } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const header = logHeader();
@@ -60,6 +60,7 @@ test('an end behind what the disk does not take says so', async () => {
   isBroken = true;
   recorder.append(reading(1), 1, 'soon');
   expect(await recorder.close({ timeS: 2 })).toMatchObject({ ok: false });
+  await diskAtRest();
   const ends = (await Promise.all((await readdir(folder)).map((name) => recordsIn(folder, name))))
     .flat()
     .filter((record) => JSON.stringify(record).includes('"kind":"end"'));

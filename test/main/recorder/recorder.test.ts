@@ -13,7 +13,7 @@ import {
 } from '#main';
 import { fail, type LogBody, type LogRecord, succeed } from '#shared-core';
 import { logHeader } from '../support/log-header.ts';
-import { createManualTime } from '../support/manual-time.ts';
+import { createManualTime, diskAtRest } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const header = logHeader();
@@ -56,9 +56,10 @@ async function setUp(mostPending: number, faults: Partial<FileLayer> = {}) {
 }
 
 describe('startRecorder', () => {
-  test('has every record in the file before it answers, synced or not', async () => {
+  test('sends every record on its way to the file before it answers, and waits for no sync', async () => {
     const { recorder, folder } = await setUp(100);
     for (let second = 1; second <= 3; second += 1) recorder.append(reading(second), second, 'soon');
+    await diskAtRest();
     expect((await recordsIn(folder)).map(({ body }) => body.kind)).toEqual([
       'header',
       'readings',

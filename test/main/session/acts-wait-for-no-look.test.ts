@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { type FileLayer, nodeFileLayer } from '#main';
 import { defaultRunSettings } from '#shared-core';
+import { eventually } from '../../support/eventually.ts';
+import { diskAtRest } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 /** A disk that holds what it is asked of some files, from when it is told to until it is woken. */
@@ -27,7 +29,7 @@ function holding(isOf: (at: string) => boolean) {
 
 const { list, sizeBytes, stateOf, read, freeBytes, createAppend } = nodeFileLayer;
 
-/** Turns of the real disk, while the clock of the run hardly moves. */
+/** What is answered before the clock of the run has gone on by more than a second, however long the real disk takes. */
 async function answeredWithin1s(
   answer: Promise<unknown>,
   pass: (seconds: number) => Promise<void>,
@@ -38,8 +40,9 @@ async function answeredWithin1s(
   });
   for (let turn = 0; turn < 10; turn += 1) {
     await pass(0.1);
-    await new Promise((resolve) => setTimeout(resolve, 30));
+    await diskAtRest();
   }
+  await eventually(() => expect(answered).not.toBe('not yet'));
   return answered;
 }
 

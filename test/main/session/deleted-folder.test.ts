@@ -1,7 +1,9 @@
 import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { defaultRunSettings } from '#shared-core';
+import { eventually } from '../../support/eventually.ts';
+import { diskAtRest } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -24,7 +26,7 @@ async function underWay() {
     async hearFor(seconds: number) {
       for (let second = 0; second < seconds; second += 1) {
         await time.pass(1);
-        await new Promise((resolve) => setTimeout(resolve, 5));
+        await diskAtRest();
         heard += 1;
         probeHub.send('readings', [head(time.clock.monotonicS(), 22 + heard / 16)]);
       }
@@ -97,7 +99,7 @@ test.each<[string, (run: UnderWay) => Promise<void>]>([
   await ask(session, 'run/mark', { mark: { type: 'note', text: 'Before.' } });
   await hearFor(5);
   await act(run);
-  await vi.waitFor(async () => {
+  await eventually(async () => {
     await hearFor(3);
     const { state, savedToS } = run.recording();
     expect([state, savedToS]).toEqual(['recording', expect.any(Number)]);
@@ -123,7 +125,7 @@ test('a deleted folder is told within seconds, and nothing is called saved until
     problem: { kind: 'folder-gone', path: runsFolder },
   });
   await mkdir(runsFolder);
-  await vi.waitFor(async () => {
+  await eventually(async () => {
     await hearFor(3);
     expect(run.recording()).toMatchObject({ state: 'recording', problem: null });
   });
@@ -140,7 +142,7 @@ test('a run that goes on after its program was killed is written whole too, with
     await killed.time.pass(1);
     const nowS = killed.time.clock.monotonicS();
     killed.probeHub.send('readings', [head(nowS, 22 + second / 16)]);
-    await new Promise((resolve) => setTimeout(resolve, 5));
+    await diskAtRest();
   }
   const copy = path.join(await temporaryFolder(), 'runs');
   await cp(runsFolder, copy, { recursive: true });
@@ -150,7 +152,7 @@ test('a run that goes on after its program was killed is written whole too, with
   expect(continued).toMatchObject({ ok: true });
   const before = await ask(next.session, 'runs/read', { runId, fromIndex: 0 });
   await rm(path.join(copy, runId), { recursive: true });
-  await vi.waitFor(async () => {
+  await eventually(async () => {
     await next.time.pass(3);
     expect(await readdir(copy)).toContain(runId);
     expect(next.session.recordingStatus()).toMatchObject({ state: 'recording', problem: null });

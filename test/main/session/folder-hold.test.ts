@@ -2,6 +2,7 @@ import { expect, test, vi } from 'vitest';
 import { type FolderLock, nodeFileLayer } from '#main';
 import { createFolderHold } from '../../../main/session/folder-hold.ts';
 import { noFoldersKnown } from '../../../main/session/known-folders.ts';
+import { eventually } from '../../support/eventually.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -30,7 +31,7 @@ async function asking(answers: readonly (FolderLock | null | Error)[]) {
   const askAgain = async () => {
     const before = asked;
     await time.pass(5);
-    await vi.waitFor(() => expect(asked).toBe(before + 1));
+    await eventually(() => expect(asked).toBe(before + 1));
     await time.pass(0.1);
   };
   return { hold, askAgain, time, asked: () => asked };
@@ -44,7 +45,7 @@ test('a folder is asked for until it is had, also after a try that failed, and n
     async () => void done.push(`then, may write: ${hold.mayWrite()}`),
   );
   for (let tries = 0; tries < 3; tries += 1) await askAgain();
-  await vi.waitFor(() =>
+  await eventually(() =>
     expect(done).toEqual(['first, may write: false', 'then, may write: true']),
   );
   await time.pass(60);
@@ -59,11 +60,11 @@ test('a program that is closed while a folder is made ready gives it back, and b
   const first = vi.fn(() => new Promise<void>((resolve) => (goOn = resolve)));
   hold.keepAsking(first, then);
   await askAgain();
-  await vi.waitFor(() => expect(first).toHaveBeenCalledOnce());
+  await eventually(() => expect(first).toHaveBeenCalledOnce());
   await hold.release();
   expect(released).not.toHaveBeenCalled();
   goOn();
-  await vi.waitFor(() => expect(released).toHaveBeenCalledOnce());
+  await eventually(() => expect(released).toHaveBeenCalledOnce());
   expect([then.mock.calls.length, hold.mayWrite()]).toEqual([0, false]);
 });
 
@@ -85,12 +86,12 @@ test('a program that is closed while a folder is asked for does nothing on it', 
   const [first, then] = [vi.fn(async () => {}), vi.fn(async () => {})];
   hold.keepAsking(first, then);
   await time.pass(5);
-  await vi.waitFor(() => expect(asked).toBe(2));
+  await eventually(() => expect(asked).toBe(2));
   // Whoever asks for it waits still.
   await time.pass(20);
   expect(asked).toBe(2);
   await hold.release();
   answer(lock(released));
-  await vi.waitFor(() => expect(released).toHaveBeenCalledOnce());
+  await eventually(() => expect(released).toHaveBeenCalledOnce());
   expect([first.mock.calls, then.mock.calls]).toEqual([[], []]);
 });

@@ -11,6 +11,7 @@ import {
   usualWarmthBand,
 } from '#shared-core';
 import { nothingRead } from '../../support/nothing-read.ts';
+import { diskAtRest } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 const charge = { volumeMl: 350, strengthAbv: 9 };
@@ -187,6 +188,8 @@ test('of all requests there are, none of a second program changes a file of the 
   const underWay = await ask(session, 'run/start', { settings: defaultRunSettings });
   probeHub.send('readings', [head(time.clock.monotonicS(), 20)]);
   await ask(session, 'runs/list', {});
+  // What the first is writing is its own: it is all there before the second comes.
+  await diskAtRest();
   const before = await contents(runsFolder);
 
   for (const { runId } of [past, underWay]) {

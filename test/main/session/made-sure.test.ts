@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { lockFolder, type nodeFileLayer, systemScheduler } from '#main';
+import { eventually } from '../../support/eventually.ts';
 import { createManualTime } from '../support/manual-time.ts';
 import { ask, setUpSession } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -51,7 +52,7 @@ test('one in a folder that another program had is made sure once that one has le
   const { time } = await setUpSession({ runsFolder });
   await other?.release();
   await time.pass(6);
-  await vi.waitFor(async () => expect(await logs()).toEqual(madeSure));
+  await eventually(async () => expect(await logs()).toEqual(madeSure));
 });
 
 test('where the disk takes nothing, the program starts all the same and tells the run as perhaps not kept', async () => {

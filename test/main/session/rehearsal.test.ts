@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Session } from '#main';
 import {
   type AlarmView,
@@ -9,6 +9,7 @@ import {
   serialSourceSchema,
 } from '#shared-core';
 import { demoSourceSchema } from '../../../shared-core/contract/probe-schemas.ts';
+import { eventually } from '../../support/eventually.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 
 const timeScale = 60;
@@ -73,7 +74,7 @@ async function rehearsedBesideAProbe() {
 test('the probe that a rehearsal took the place of is connected again when it stops', async () => {
   const { session, probe } = await rehearsedBesideAProbe();
   await ask(session, 'run/stop', {});
-  await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+  await eventually(async () => expect(await sourceOf(session)).toEqual(probe));
 });
 
 test('a probe that can’t be opened again after a rehearsal is told with the reason, until something is connected or let go of', async () => {
@@ -85,7 +86,7 @@ test('a probe that can’t be opened again after a rehearsal is told with the re
   probeHub.refuse(problem);
   await ask(session, 'run/stop', {});
   const notBack = { source: probe, problem };
-  await vi.waitFor(() => expect(told.at(-1)).toEqual(notBack));
+  await eventually(() => expect(told.at(-1)).toEqual(notBack));
   const status = () => ask(session, 'probe/status', {});
   expect(await status()).toMatchObject({ state: 'none', source: null, notBack });
   // Asked for again by the person, and refused again: it is still offered, with the newest reason.
@@ -102,7 +103,7 @@ test('a probe that can’t be opened again after a rehearsal is told with the re
   await ask(session, 'run/start', { settings: defaultRunSettings });
   probeHub.refuse(problem);
   await ask(session, 'run/stop', {});
-  await vi.waitFor(async () => expect((await status()).notBack).toEqual(notBack));
+  await eventually(async () => expect((await status()).notBack).toEqual(notBack));
   await ask(session, 'probe/disconnect', {});
   expect([(await status()).notBack, told.at(-1)]).toEqual([undefined, undefined]);
 });
@@ -114,7 +115,7 @@ test('the probe comes back too when the rehearsal can’t begin, for want of roo
   await ask(session, 'probe/connect', { source: still });
   const started = await session.handle('run/start', { settings: defaultRunSettings }, teacher);
   expect(started).toMatchObject({ ok: false, error: { kind: 'disk-full' } });
-  await vi.waitFor(async () => expect(await sourceOf(session)).toEqual(probe));
+  await eventually(async () => expect(await sourceOf(session)).toEqual(probe));
 });
 
 test('the probe comes back too when the still can’t be connected', async () => {
@@ -130,7 +131,7 @@ test('the probe comes back too when the still can’t be connected', async () =>
   });
   const connected = await session.handle('probe/connect', { source: still }, teacher);
   expect(connected).toEqual(fail(problem));
-  await vi.waitFor(() => expect(tries).toBe(2));
+  await eventually(() => expect(tries).toBe(2));
   expect(await sourceOf(session)).toEqual(probe);
 });
 
@@ -168,7 +169,7 @@ test('a still that can’t be connected takes nothing away that somebody connect
 test('a probe that somebody let go of is not brought back by a rehearsal, nor by the next', async () => {
   const { session } = await rehearsedBesideAProbe();
   await ask(session, 'run/stop', {});
-  await vi.waitFor(async () => expect(await sourceOf(session)).toMatchObject({ kind: 'serial' }));
+  await eventually(async () => expect(await sourceOf(session)).toMatchObject({ kind: 'serial' }));
   await ask(session, 'probe/disconnect', {});
   await ask(session, 'probe/connect', { source: still });
   await ask(session, 'run/start', { settings: defaultRunSettings });

@@ -1,8 +1,10 @@
 import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Session } from '#main';
 import { defaultRunSettings, setUpSchema, usualWarmthBand } from '#shared-core';
+import { eventually } from '../../support/eventually.ts';
+import { diskAtRest } from '../support/manual-time.ts';
 import { ask, head, setUpSession, teacher } from '../support/session-bench.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -53,7 +55,7 @@ async function onMountedStick() {
 async function pass(time: Time, seconds: number): Promise<void> {
   for (let second = 0; second < seconds; second += 1) {
     await time.pass(1);
-    await new Promise((resolve) => setTimeout(resolve, 5));
+    await diskAtRest();
   }
 }
 
@@ -120,7 +122,7 @@ test('a program that is started without its stick makes no folder in its place, 
   await pass(time, 12);
   expect(await readdir(place)).toEqual([]);
   await putIn();
-  await vi.waitFor(async () => {
+  await eventually(async () => {
     await pass(time, 6);
     expect(await start(session)).toMatchObject({ ok: true });
   });
@@ -142,7 +144,7 @@ test('a program that began without its stick has it once it is plugged in, and k
   expect(await ask(session, 'warmth/now', {})).toEqual({ kept: null });
   await putIn();
   await pass(time, 6);
-  await vi.waitFor(async () =>
+  await eventually(async () =>
     expect(await ask(session, 'warmth/now', {})).toMatchObject({ kept: { fermentId } }),
   );
   expect(await start(session)).toMatchObject({ ok: true });
@@ -155,7 +157,7 @@ test('a program that found the folder taken has it when the other is closed', as
   expect(await start(second.session)).toMatchObject({ error: { kind: 'folder-in-use' } });
   await first.session.close();
   await pass(second.time, 6);
-  await vi.waitFor(async () => expect(await start(second.session)).toMatchObject({ ok: true }));
+  await eventually(async () => expect(await start(second.session)).toMatchObject({ ok: true }));
 });
 
 test('a program that is closed while it waits for its folder leaves it to the next', async () => {
@@ -234,7 +236,7 @@ test('the run of a folder that is gone is written whole where a person makes it 
   await hearFor(bench, 5);
   expect(session.recordingStatus()).toMatchObject({ state: 'failed', ...gone(runsFolder) });
   await ask(session, 'folder/make-anew', {});
-  await vi.waitFor(async () => {
+  await eventually(async () => {
     await hearFor(bench, 1);
     expect(session.recordingStatus()).toMatchObject({ state: 'recording', problem: null });
   });
