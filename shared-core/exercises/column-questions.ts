@@ -18,10 +18,10 @@ export function countPlates({ plates, settings }: RunStudy): Exercise | null {
   if (tolerance === null) return null;
   const top = shown(plates.distillateMoleFraction.value, 3);
   const pot = shown(plates.potMoleFraction.value, 3);
-  const atPot = Number(volatilityAtPot.toPrecision(3));
-  const atTop = Number(volatilityAtTop.toPrecision(3));
+  const [atPot, atTop] = [volatilityAtPot.toPrecision(3), volatilityAtTop.toPrecision(3)];
   const byFenske = shown(
-    Math.log((top / (1 - top)) * ((1 - pot) / pot)) / Math.log(Math.sqrt(atPot * atTop)),
+    Math.log((top / (1 - top)) * ((1 - pot) / pot)) /
+      Math.log(Math.sqrt(Number(atPot) * Number(atTop))),
     1,
   );
   const isFenske = fenske !== null && pot > 0.005 && Number.isFinite(byFenske);
