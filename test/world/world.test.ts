@@ -162,7 +162,7 @@ describe('a simulated world', () => {
   } as const;
   test('shows a heat-off that is due in windows that are opened while the folder of the runs is away', async () => {
     const { violation, heatOffS } = await runWorld(openedWithoutFolder);
-    expect([violation, heatOffS]).toEqual([null, expect.closeTo(528, 0)]);
+    expect([violation, heatOffS]).toEqual([null, expect.closeTo(524, 0)]);
   });
 
   /** Everything that a planted defect needs to show. */

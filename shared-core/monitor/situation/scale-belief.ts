@@ -23,10 +23,10 @@ export interface ScaleEvidence {
   readonly lowestLaterC: number | null;
 }
 
-/** The grid of offsets: as fine as a scale is ever known, from a room 2000 m up with a bulb that hangs high to a barometer that shows 25 kPa too little [K]. */
+/** The grid of offsets: as fine as a scale is ever known, from a bulb that hangs high in a room 2000 m up to a barometer that shows 25 kPa too little [K]. */
 const stepK = 0.1;
-const lowestOffsetK = -9;
-const offsetCount = 181;
+const lowestOffsetK = -12;
+const offsetCount = 211;
 /** What is believed less than this does not count. */
 const leastWeight = 1e-4;
 /** Vapour known to a few tenths that seems to lie below the azeotrope is not yet impossible [K]. */
@@ -34,15 +34,22 @@ export const toleranceK = 0.5;
 /** Scatter of published data about the equilibrium model: no level, and no head, is known better on its scale [K]. */
 export const modelSdK = 0.05;
 
+/** How the bulb may hang, for all that is known of it. */
+interface Bulb {
+  /** Share of bulbs that hang badly, how many of these read low, and by how much on the mean [K]. */
+  readonly oddShare: number;
+  readonly lowShare: number;
+  readonly lowMeanK: number;
+}
 /**
  * One bulb in six hangs badly although somebody looked, or has a pressure or calibration beside it that is wrong by more than was
  * said: it then reads low by a kelvin and a half on the mean, more often than high. Where nobody said that the bulb hangs level with
- * the side arm, two in five, and lower. By trial on simulated runs, common practice, no source.
+ * the side arm, nearly every other one, more of them low, and lower. By trial on simulated runs, common practice, no source.
  */
-const seenBulb = { oddShare: 0.15, lowMeanK: 1.5 } as const;
-const unseenBulb = { oddShare: 0.4, lowMeanK: 2.5 } as const;
-const oddLowShare = 0.65;
-const oddHigh = { share: 1 - oddLowShare, meanK: 0.6 } as const;
+const seenBulb: Bulb = { oddShare: 0.15, lowShare: 0.65, lowMeanK: 1.5 };
+const unseenBulb: Bulb = { oddShare: 0.45, lowShare: 0.75, lowMeanK: 3 };
+/** By how much those read high that do, on the mean [K]. */
+const oddHighMeanK = 0.6;
 /**
  * Nobody entered a pressure: somewhere between sea level and 2000 m, where water boils 6.6 K lower (ISO 2533), more
  * likely low down; the weather adds some tenths of a kelvin either way.
@@ -188,19 +195,33 @@ export function trueTemperatureQuantileC(
 const widestSds = 5;
 const halvings = 15;
 
+/** What pressure and calibration leave open, and on top of that a bulb that may hang badly. */
 function priorWeights(settings: RunSettings, scale: VapourScale): Float64Array {
+  const bulb = wasBulbSeen(settings) ? seenBulb : unseenBulb;
+  const level = levelWeights(settings, scale);
+  const weights = level.map((weight) => (1 - bulb.oddShare) * weight);
+  for (let steps = 1 - offsetCount; steps < offsetCount; steps += 1) {
+    const odd = bulb.oddShare * oddWithin((steps - 0.5) * stepK, (steps + 0.5) * stepK, bulb);
+    const last = Math.min(offsetCount, offsetCount + steps);
+    for (let index = Math.max(0, steps); index < last; index += 1) {
+      weights[index] = (weights[index] as number) + odd * (level[index - steps] as number);
+    }
+  }
+  return weights;
+}
+
+/** The offset of a bulb that hangs level. */
+function levelWeights(settings: RunSettings, scale: VapourScale): Float64Array {
   const { source } = settings.pressure;
   const unknownShare = source === 'assumed' ? 1 : isUnvouched(settings) ? lyingShare : 0;
-  const { oddShare, lowMeanK } = wasBulbSeen(settings) ? seenBulb : unseenBulb;
   const statedSdK = statedScaleSdK(settings, scale);
   const unknownSdK = Math.hypot(settings.probe.standardUncertaintyK, unknownLow.sdK);
   const seaLevelK = headVapourTable(seaLevelKPa).azeotropeTemperatureC - scale.azeotropeC;
   return Float64Array.from({ length: offsetCount }, (_, index) => {
     const offsetK = lowestOffsetK + index * stepK;
     const stated = (1 - unknownShare) * normalDensity(offsetK, statedSdK);
-    const unknown =
-      unknownShare === 0 ? 0 : unknownShare * loweredDensity(offsetK - seaLevelK, unknownSdK);
-    return (1 - oddShare) * (stated + unknown) + oddShare * oddDensity(offsetK, lowMeanK);
+    if (unknownShare === 0) return stated;
+    return stated + unknownShare * loweredDensity(offsetK - seaLevelK, unknownSdK);
   });
 }
 
@@ -219,10 +240,13 @@ function wasBulbSeen({ safetyConfirms }: RunSettings): boolean {
   return safetyConfirms.some(({ check }) => check === look);
 }
 
-function oddDensity(offsetK: number, lowMeanK: number): number {
-  return offsetK < 0
-    ? (oddLowShare * Math.exp(offsetK / lowMeanK)) / lowMeanK
-    : (oddHigh.share * Math.exp(-offsetK / oddHigh.meanK)) / oddHigh.meanK;
+/** Share of the bulbs that hang badly which reads off by so much or so little [K]. */
+function oddWithin(fromK: number, toK: number, { lowShare, lowMeanK }: Bulb): number {
+  const below = (offsetK: number): number =>
+    offsetK < 0
+      ? lowShare * Math.exp(offsetK / lowMeanK)
+      : 1 - (1 - lowShare) * Math.exp(-offsetK / oddHighMeanK);
+  return below(toK) - below(fromK);
 }
 
 /** An exponential towards the low side, blurred by a normal distribution (exponentially modified Gaussian). */

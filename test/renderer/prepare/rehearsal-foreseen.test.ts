@@ -82,22 +82,22 @@ test.each([1, 2])(
   },
 );
 
-test.each([1, 2])(
-  'a receiver read in a rehearsal (%s) narrows its range, and what came over at first is not taken for its pace',
-  (seed) => {
-    const read = foreseen(seed, true);
-    const unread = foreseen(seed, false);
-    expect(read.length).toBeGreaterThan(12);
-    expect(meanOf(read.map(({ high }) => high))).toBeLessThan(
-      meanOf(unread.map(({ high }) => high)),
-    );
-    const mean = meanOf(read.map(({ value }) => value));
-    // Taken for its pace, 0.57 and 0.68.
-    expect(mean).toBeGreaterThan(0.69);
-    expect(mean).toBeLessThan(1.25);
-    for (const { low, high } of read) {
+test('a receiver read in a rehearsal narrows its range, which holds the end, and what came over at first is not taken for its pace', () => {
+  const seeds = [1, 2, 3, 4];
+  const read = seeds.map((seed) => foreseen(seed, true));
+  const unread = seeds.map((seed) => foreseen(seed, false));
+  const meanOver = (each: typeof read, of: (told: Estimate) => number) =>
+    meanOf(each.map((told) => meanOf(told.map(of))));
+  expect(meanOver(read, ({ high }) => high)).toBeLessThan(meanOver(unread, ({ high }) => high));
+  // Taken for its pace, 0.60 to 0.66, 0.63 on the average of the four; one alone is uncertain by 0.05.
+  const mean = meanOver(read, ({ value }) => value);
+  expect(mean).toBeGreaterThan(0.67);
+  expect(mean).toBeLessThan(1.25);
+  for (const told of read) {
+    expect(told.length).toBeGreaterThan(12);
+    for (const { low, high } of told) {
       expect(low).toBeLessThan(1);
       expect(high).toBeGreaterThan(1);
     }
-  },
-);
+  }
+});

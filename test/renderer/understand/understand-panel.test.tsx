@@ -39,7 +39,7 @@ describe('UnderstandPanel', () => {
       expect(within(figure).getByRole('table')).toBeTruthy();
     }
     expect(screen.getByText(/the column has lifted it that far/)).toBeTruthy();
-    expect(screen.getByText(/33–45.% of the charge’s ethanol has come over/)).toBeTruthy();
+    expect(screen.getByText(/32–45.% of the charge’s ethanol has come over/)).toBeTruthy();
   });
 
   test('the cursor goes back in the run by slider and follows it again by button', () => {

@@ -10,7 +10,7 @@ import { barometerSettings, head, mark } from './support.ts';
 
 const charge = { volumeMl: 350, strengthAbv: 9 };
 const everyS = 4;
-const endS = 6000;
+const endS = 9000;
 const failsS = 2400;
 
 interface Moment {
