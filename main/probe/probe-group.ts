@@ -122,7 +122,8 @@ function group(
       if (shown === null || ofLinks.some((view, index) => view !== shown?.ofLinks[index])) {
         const merged = mergeViews(ofLinks.map((view, index) => map.renameView(index, view)));
         const { length } = links;
-        const view = length === 1 ? merged : { ...merged, origins: [...map.origins()] };
+        const device = ofLinks[map.headCarrier()]?.device ?? null;
+        const view = length === 1 ? merged : { ...merged, device, origins: [...map.origins()] };
         shown = { ofLinks, view };
       }
       return shown.view;

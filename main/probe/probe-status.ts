@@ -5,6 +5,7 @@ export const noProbeStatus: ProbeStatus = {
   state: 'none',
   source: null,
   path: null,
+  device: null,
   lastLine: null,
   recentLines: [],
   identity: null,

@@ -9,17 +9,24 @@ type ProbeCorrection = Parameters<typeof correctionAtPlateauK>[0];
 interface CalibrationResultProps {
   readonly correction: ReturnType<typeof correctionFrom> | null;
   readonly hasBoth: boolean;
+  /** The device that the points were taken with; null where nobody knows. */
+  readonly device: string | null;
 }
 
 /** What the points come to and what is in use: points taken after a correction came into use are offered beside it, never left out in silence. */
-export function CalibrationResult({ correction, hasBoth }: CalibrationResultProps) {
+export function CalibrationResult({ correction, hasBoth, device }: CalibrationResultProps) {
   const inUse = usePrepare((state) => state.draft.correction);
   const isUsed = inUse !== null && correction?.ok === true && isSame(correction.value, inUse);
   return (
     <>
       {inUse && <InUse correction={inUse} />}
       {correction && !isUsed && (
-        <FromPoints correction={correction} hasBoth={hasBoth} isInstead={inUse !== null} />
+        <FromPoints
+          correction={correction}
+          hasBoth={hasBoth}
+          device={device}
+          isInstead={inUse !== null}
+        />
       )}
     </>
   );
@@ -35,7 +42,9 @@ function InUse({ correction }: { readonly correction: ProbeCorrection }) {
           inUse: correctionWords(correction, words),
         })}
       </p>
-      <Button onClick={() => change({ correction: null })}>{say('Go on without it')}</Button>
+      <Button onClick={() => change({ correction: null, correctionOf: null })}>
+        {say('Go on without it')}
+      </Button>
     </div>
   );
 }
@@ -43,11 +52,12 @@ function InUse({ correction }: { readonly correction: ProbeCorrection }) {
 interface FromPointsProps {
   readonly correction: NonNullable<CalibrationResultProps['correction']>;
   readonly hasBoth: boolean;
+  readonly device: string | null;
   /** Another is in use. */
   readonly isInstead: boolean;
 }
 
-function FromPoints({ correction, hasBoth, isInstead }: FromPointsProps) {
+function FromPoints({ correction, hasBoth, device, isInstead }: FromPointsProps) {
   const words = useWords();
   const decimal = usePreferences((preferences) => preferences.decimal);
   const change = usePrepare((state) => state.change);
@@ -67,7 +77,10 @@ function FromPoints({ correction, hasBoth, isInstead }: FromPointsProps) {
           : `${found}.`}
         {!hasBoth && ` ${say('One point only: good near it, less sure away from it.')}`}
       </p>
-      <Button weight="main" onClick={() => change({ correction: correction.value })}>
+      <Button
+        weight="main"
+        onClick={() => change({ correction: correction.value, correctionOf: device })}
+      >
         {isInstead ? say('Use this one instead') : say('Use this correction')}
       </Button>
     </div>

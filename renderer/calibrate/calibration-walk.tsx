@@ -1,10 +1,9 @@
-import { useReducer } from 'react';
 import { correctionFrom, defaultRunSettings, say, steamPoint } from '#shared-core';
 import { pressureFromDraft } from '../draft/index.ts';
-import { usePrepare } from '../parts/index.ts';
+import { useBench, usePrepare } from '../parts/index.ts';
 import { Say, useWords } from '../words/index.ts';
 import { CalibrationResult } from './calibration-result.tsx';
-import { calibrationAfter, nothingTaken } from './calibration-state.ts';
+import { type CalibrationEvent, calibrationAfter, takenWith } from './calibration-state.ts';
 import { CalibrationStep } from './calibration-step.tsx';
 import { steamHow } from './steam-how.ts';
 import { useSettling } from './use-settling.ts';
@@ -14,12 +13,16 @@ export function CalibrationWalk() {
   const words = useWords();
   const { head, settled } = useSettling();
   const draft = usePrepare((state) => state.draft);
-  const [state, dispatch] = useReducer(calibrationAfter, nothingTaken);
+  const change = usePrepare(({ change }) => change);
+  const device = useBench(({ probe }) => probe?.device ?? null);
+  const points = takenWith(draft.calibrationPoints, device);
+  const tell = (event: CalibrationEvent) =>
+    change({ calibrationPoints: calibrationAfter(points, event) });
   const pressure = pressureFromDraft(draft);
   const setting = pressure.ok ? pressure.value.setting : defaultRunSettings.pressure;
   const noSteam = noSteamWords(draft.pressureFrom === 'steam', setting.source);
   const steam = steamPoint({ kind: 'station', ...setting });
-  const taken = noSteam === null ? state : { ...state, steam: null };
+  const taken = noSteam === null ? points : { ...points, steam: null };
   return (
     <div className="calibration">
       <p className="number">
@@ -41,8 +44,8 @@ export function CalibrationWalk() {
           pressure={setting}
           taken={taken.ice}
           settled={settled}
-          onTake={(reading) => dispatch({ type: 'taken', point: 'ice', settled: reading })}
-          onForget={() => dispatch({ type: 'forgotten', point: 'ice' })}
+          onTake={(reading) => tell({ type: 'taken', point: 'ice', settled: reading, device })}
+          onForget={() => tell({ type: 'forgotten', point: 'ice' })}
         />
         {noSteam === null && (
           <CalibrationStep
@@ -56,14 +59,15 @@ export function CalibrationWalk() {
             pressure={setting}
             taken={taken.steam}
             settled={settled}
-            onTake={(reading) => dispatch({ type: 'taken', point: 'steam', settled: reading })}
-            onForget={() => dispatch({ type: 'forgotten', point: 'steam' })}
+            onTake={(reading) => tell({ type: 'taken', point: 'steam', settled: reading, device })}
+            onForget={() => tell({ type: 'forgotten', point: 'steam' })}
           />
         )}
       </ol>
       {noSteam !== null && <p>{noSteam}</p>}
       <CalibrationResult
         correction={correctionFrom(taken, setting)}
+        device={taken.device}
         hasBoth={taken.ice !== null && taken.steam !== null}
       />
     </div>

@@ -3,7 +3,12 @@ import type { PrepareDraft } from '../stores/index.ts';
 
 /** Entries that are typed. */
 export type TextField = {
-  [F in Exclude<keyof PrepareDraft, 'bell'>]: string extends PrepareDraft[F] ? F : never;
+  [F in Exclude<keyof PrepareDraft, 'bell'>]: [string, PrepareDraft[F]] extends [
+    PrepareDraft[F],
+    string,
+  ]
+    ? F
+    : never;
 }[Exclude<keyof PrepareDraft, 'bell'>];
 
 /** What each entry is called, beside it and where it is asked for. */

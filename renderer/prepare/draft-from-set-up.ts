@@ -14,6 +14,7 @@ type OfToday = Pick<
   | 'chargeStrengthAbv'
   | 'assumed'
   | 'ferment'
+  | 'calibrationPoints'
 >;
 
 /**
@@ -51,6 +52,8 @@ export function draftFromSetUp(
     altitudeM: text(setUp.altitudeM),
     probeKind: setUp.probeKind,
     correction: setUp.correction,
+    correctionOf: setUp.correctionOf,
+    calibrationPoints: now.calibrationPoints,
     leastStrengthAbv: text(setUp.leastStrengthAbv),
     stopKind: stop.kind,
     ...(stop.kind === 'purity-against-recovery' && {

@@ -9,6 +9,7 @@ import type { ProbeKind } from '../stores/index.ts';
 import { isAboutProbe } from '../stores/index.ts';
 import { inMidSentence, problemWords, signs } from '../words/index.ts';
 import { More } from './more.tsx';
+import { OthersCalibration } from './others-calibration.tsx';
 import { PortPath } from './port-path.tsx';
 import { ProbeHeard } from './probe-heard.tsx';
 
@@ -72,6 +73,7 @@ export function ProbeSection({ canAct }: { readonly canAct: boolean }) {
       )}
       <ProbeHeard probe={probe} canAct={canAct} />
       <FindSpeech probe={probe} canAct={canAct} />
+      <OthersCalibration />
       <More
         summary={`${isKindAssumed ? `${signs.toDo} ${say('{kind}, assumed', { kind })}` : kind} · ${draft.correction ? say('calibrated') : say('not calibrated')}`}
       >

@@ -21,7 +21,7 @@ export function setUpFromDraft(
   if (!settings.ok) return fail(settings.error);
   const { name, charge, rig, leastStrengthAbv, stop, firstFraction, reactionTimeS } =
     settings.value;
-  const { probeKind, correction, pressureFrom, pressureUnit, lessonScript } = draft;
+  const { probeKind, correction, correctionOf, pressureFrom, pressureUnit, lessonScript } = draft;
   return succeed({
     name,
     isNameAssumed: draft.name.trim() === '',
@@ -35,6 +35,7 @@ export function setUpFromDraft(
     probeKind,
     isProbeKindAssumed: draft.assumed.includes('probe-kind'),
     correction,
+    correctionOf,
     rig,
     pressureFrom,
     pressureUnit,

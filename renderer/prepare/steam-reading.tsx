@@ -23,10 +23,9 @@ export function SteamReading({ field }: SteamReadingProps) {
   const take = () => {
     if (!settled.ok) return;
     const { readingC, standardUncertaintyK } = settled.value;
-    const path = probe?.path ?? null;
     change({
       steamReading: numberWords(readingC, 2, decimal),
-      steamTaken: { standardUncertaintyK, path },
+      steamTaken: { standardUncertaintyK, device: probe?.device ?? null },
     });
   };
   return (

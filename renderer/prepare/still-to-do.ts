@@ -28,19 +28,38 @@ export function stillToDo(
           } satisfies ToDo,
         ]
       : []),
+    ...(isCalibratedWithOther(draft, probe)
+      ? [
+          {
+            words: say('Say whether the calibration belongs to this probe'),
+            field: 'probe',
+          } satisfies ToDo,
+        ]
+      : []),
     ...(left === 0 ? [] : [{ words: looksWords(left), field: 'checks' } satisfies ToDo]),
   ];
 }
 
 /** Steam tells where the limit lies on the probe that was held in it, and on no other. */
-export function isOfOtherProbe(draft: PrepareDraft, probe: ProbeStatus | null): boolean {
-  const { pressureFrom, steamTaken } = draft;
-  return (
-    pressureFrom === 'steam' &&
-    steamTaken !== null &&
-    probe?.state === 'hearing' &&
-    probe.path !== steamTaken.path
-  );
+export function isOfOtherProbe(
+  { pressureFrom, steamTaken }: PrepareDraft,
+  probe: ProbeStatus | null,
+): boolean {
+  return pressureFrom === 'steam' && steamTaken !== null && isOther(steamTaken.device, probe);
+}
+
+/** Each probe is off in its own way: what ice and steam said of one says nothing of another. */
+export function isCalibratedWithOther(
+  { correction, correctionOf }: PrepareDraft,
+  probe: ProbeStatus | null,
+): boolean {
+  return correction !== null && isOther(correctionOf, probe);
+}
+
+/** Where nobody knows which device it was, or the simulated still is rehearsed on, there is nothing to say. */
+function isOther(device: string | null, probe: ProbeStatus | null): boolean {
+  if (device === null || probe?.state !== 'hearing' || isSimulated(probe)) return false;
+  return probe.device !== device;
 }
 
 function looksWords(left: number): string {

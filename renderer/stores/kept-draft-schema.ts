@@ -4,6 +4,13 @@ import { requests, setUpSchema } from '#shared-core';
 const text = z.string().max(400);
 const run = requests['run/start'].body.shape.settings.shape;
 const rig = setUpSchema.shape;
+const settledReading = z
+  .strictObject({
+    readingC: z.number().min(-50).max(200),
+    standardUncertaintyK: z.number().min(0).max(5),
+    driftKPerMin: z.number().min(-100).max(100),
+  })
+  .readonly();
 
 /**
  * Everything typed and chosen in Prepare; not the checks, which were made at one moment and hold for one run. Numbers stay text until
@@ -38,7 +45,7 @@ export const keptDraftSchema = z
     steamTaken: z
       .strictObject({
         standardUncertaintyK: z.number().min(0.001).max(1),
-        path: z.string().max(400).nullable(),
+        device: z.string().max(400).nullable(),
       })
       .nullable()
       .default(null),
@@ -46,6 +53,17 @@ export const keptDraftSchema = z
     probeKind: rig.probeKind.unwrap(),
     /** From ice and steam; null for a probe as bought. */
     correction: rig.correction.unwrap(),
+    /** The device that it was made with; null where nobody knows. */
+    correctionOf: rig.correctionOf.unwrap().default(null),
+    /** What was taken in ice and steam so far, and with which device; they take minutes, and whoever leaves Prepare comes back to them. */
+    calibrationPoints: z
+      .strictObject({
+        ice: settledReading.nullable(),
+        steam: settledReading.nullable(),
+        device: z.string().max(400).nullable(),
+      })
+      .readonly()
+      .default({ ice: null, steam: null, device: null }),
     leastStrengthAbv: text,
     stopKind: z.enum(['strength', 'purity-against-recovery']),
     leastMeanStrengthAbv: text,

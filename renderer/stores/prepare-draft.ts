@@ -36,6 +36,8 @@ export const firstDraft: PrepareDraft = {
   altitudeM: '',
   probeKind: 'digital',
   correction: null,
+  correctionOf: null,
+  calibrationPoints: { ice: null, steam: null, device: null },
   leastStrengthAbv: '80',
   stopKind: 'strength',
   leastMeanStrengthAbv: '88',

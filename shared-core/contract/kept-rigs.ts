@@ -57,6 +57,8 @@ export const setUpSchema = z.object({
   /** Nobody chose it; in set-ups of older versions nobody knows. */
   isProbeKindAssumed: z.boolean().default(false),
   correction: probeCorrectionSchema.nullable().default(null),
+  /** The device that it was made with; null where nobody knows, as in set-ups of older versions. */
+  correctionOf: z.string().max(400).nullable().default(null),
   rig: rigSettingSchema.default(usual.rig),
   pressureFrom: pressureFromSchema.default('altitude'),
   pressureUnit: pressureUnitSchema.default('hPa'),

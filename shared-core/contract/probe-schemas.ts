@@ -67,6 +67,8 @@ export const probeStatusSchema = z.strictObject({
   source: probeSourceSchema.nullable(),
   /** Where the bytes really come from, e.g. the pty path of the demo rig. */
   path: z.string().nullable(),
+  /** Which device brings the head: named alike wherever it is plugged in, as far as it says who it is. */
+  device: z.string().nullable().optional(),
   /** The last whole line heard, printable characters only. */
   lastLine: z.string().nullable(),
   /** The last few lines heard, oldest first: what a pattern can be tried on. */

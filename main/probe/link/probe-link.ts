@@ -2,7 +2,13 @@ import type { PortInfo, ProbeStatus, Result, SerialSource, ServiceProblem } from
 import type { Clock } from '../../clock/index.ts';
 import type { ByteLine, OpenByteLine } from '../port/byte-line.ts';
 import { portAdvice } from '../port/port-advice.ts';
-import { identityAt, isSameDevice, type UsbIdentity, whereIsDevice } from '../port/same-device.ts';
+import {
+  deviceName,
+  identityAt,
+  isSameDevice,
+  type UsbIdentity,
+  whereIsDevice,
+} from '../port/same-device.ts';
 import type { ProbeLinkChange, ProbeReading } from '../probe-hub.ts';
 import { createTalk } from '../talk/create-talk.ts';
 import { createHearing } from './hearing.ts';
@@ -30,6 +36,7 @@ export type ProbeLinkView = Pick<
   ProbeStatus,
   | 'state'
   | 'path'
+  | 'device'
   | 'lastLine'
   | 'recentLines'
   | 'identity'
@@ -256,6 +263,7 @@ export function createProbeLink(
       shown = keptWhereSame(shown, {
         state: stateAt(nowS),
         path,
+        device: deviceName(path, identity),
         lastLine: hearing.recentLines().at(-1) ?? null,
         recentLines: hearing.recentLines(),
         identity: talk.identity(),

@@ -25,6 +25,13 @@ export function isSameDevice(a: UsbIdentity, b: UsbIdentity): boolean {
   );
 }
 
+/** A device's own name: the same at every port where it has a serial number; where it has none, it hangs on the port. */
+export function deviceName(path: string, identity: UsbIdentity | null): string {
+  if (identity === null || identity.vendorId === null) return path;
+  const { vendorId, productId, serialNumber } = identity;
+  return [vendorId, productId ?? '', serialNumber ?? path].join(' ');
+}
+
 /**
  * Where a device that was at `path` is now: the same path, or another path with its USB identity if
  * exactly one device has it. Two cheap adapters without serial numbers look alike, and the wrong one

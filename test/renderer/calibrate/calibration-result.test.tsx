@@ -15,8 +15,10 @@ afterEach(cleanup);
 
 /** What is shown while the correction by ice alone is in use, and these points have been taken. */
 function shown(correction: Correction | null) {
-  renderInWindow(<CalibrationResult correction={correction} hasBoth />, undefined, ({ prepare }) =>
-    prepare.getState().replace({ ...firstDraft, correction: byIce }),
+  renderInWindow(
+    <CalibrationResult correction={correction} hasBoth device={null} />,
+    undefined,
+    ({ prepare }) => prepare.getState().replace({ ...firstDraft, correction: byIce }),
   );
   return [
     screen.getAllByRole('status').map(({ textContent }) => textContent?.slice(0, 20)),

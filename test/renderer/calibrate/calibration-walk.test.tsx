@@ -1,11 +1,26 @@
 // @vitest-environment happy-dom
 import { cleanup, screen } from '@testing-library/react';
 import { afterEach, expect, test } from 'vitest';
+import type { ProbeStatus } from '#shared-core';
 import { CalibrationWalk } from '../../../renderer/calibrate/calibration-walk.tsx';
 import { firstDraft, type PrepareDraft } from '../../../renderer/stores/prepare-draft.ts';
 import { renderInWindow } from '../support/render-in-window.tsx';
 
 afterEach(cleanup);
+
+const noProbe: ProbeStatus = {
+  state: 'none',
+  source: null,
+  path: null,
+  lastLine: null,
+  channels: [],
+  latest: [],
+  readingsPerS: 0,
+  rejectedLines: 0,
+  droppedBytes: 0,
+  problem: null,
+  advice: null,
+};
 
 function walk(change: Partial<PrepareDraft>): { readonly baths: number; readonly words: string } {
   renderInWindow(<CalibrationWalk />, undefined, ({ prepare }) =>
@@ -55,4 +70,22 @@ test('where nobody knows the air pressure ice can be taken all the same', () => 
     expect(baths).toBe(1);
     expect(words).toContain('For steam, enter the air pressure first');
   }
+});
+
+test('points are there again for whoever leaves Prepare and comes back, and are not told of another probe', () => {
+  const point = { readingC: 0.41, standardUncertaintyK: 0.03, driftKPerMin: 0 };
+  const calibrationPoints = { ice: point, steam: null, device: '10c4 ea60 0001' };
+  const barometer = { pressureFrom: 'barometer', stationPressure: '986' } as const;
+  const words = (device: string) => {
+    renderInWindow(<CalibrationWalk />, undefined, ({ prepare, bench }) => {
+      prepare.getState().replace({ ...firstDraft, ...barometer, calibrationPoints });
+      bench.getState().dispatch({ type: 'probe', probe: { ...noProbe, state: 'hearing', device } });
+    });
+    const shown = document.body.textContent ?? '';
+    cleanup();
+    return shown;
+  };
+  expect(words('10c4 ea60 0001')).toContain('✓ taken: 0.41');
+  expect(words('10c4 ea60 0001')).toContain('Use this correction');
+  expect(words('10c4 ea60 0002')).not.toContain('✓ taken');
 });

@@ -19,10 +19,15 @@ function bath(temperatureC: number, fromS: number, lately: Heard = []): Heard {
   );
 }
 
-function taken(state: CalibrationState, point: 'ice' | 'steam', lately: Heard): CalibrationState {
+function taken(
+  state: CalibrationState,
+  point: 'ice' | 'steam',
+  lately: Heard,
+  device: string | null = null,
+): CalibrationState {
   const settled = settlingOf(lately);
   if (!settled.ok) throw new Error(settled.error.kind);
-  return calibrationAfter(state, { type: 'taken', point, settled: settled.value });
+  return calibrationAfter(state, { type: 'taken', point, settled: settled.value, device });
 }
 
 describe('the walk through ice and steam', () => {
@@ -43,6 +48,14 @@ describe('the walk through ice and steam', () => {
     if (!correction?.ok) return;
     expect(correctionAtPlateauK(correction.value)).toBeCloseTo(-0.41, 1);
     expect(correction.value.standardUncertaintyK).toBeLessThan(0.1);
+  });
+
+  test('a point of another probe begins the walk anew', () => {
+    const iceBath = bath(0.4, 0);
+    const ice = taken(nothingTaken, 'ice', iceBath, 'one');
+    const steam = bath(100.37, 300, iceBath);
+    expect(taken(ice, 'steam', steam, 'one')).toMatchObject({ ice: ice.ice, device: 'one' });
+    expect(taken(ice, 'steam', steam, 'two')).toMatchObject({ ice: null, device: 'two' });
   });
 
   test('a bath that still drifts has not settled', () => {

@@ -22,6 +22,7 @@ const lastLesson: PrepareDraft = {
   altitudeM: '540',
   probeKind: 'platinum-a',
   correction: { offsetK: -0.31, gain: 1.002, standardUncertaintyK: 0.06 },
+  correctionOf: '10c4 ea60 0001',
   leastStrengthAbv: '82',
   stopKind: 'purity-against-recovery',
   leastMeanStrengthAbv: '89',
@@ -63,7 +64,7 @@ describe('a set-up that comes back in the next lesson', () => {
       ...lastLesson,
       pressureFrom: 'steam',
       steamReading: '98,42',
-      steamTaken: { standardUncertaintyK: 0.04, path: '/dev/ttyACM0' },
+      steamTaken: { standardUncertaintyK: 0.04, device: '10c4 ea60 0001' },
     } as const;
     const kept = setUpFromDraft(steam, source);
     const next = draftFromSetUp(setUpSchema.parse(kept.ok && kept.value), steam, ',');

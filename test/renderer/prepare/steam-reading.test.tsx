@@ -18,6 +18,7 @@ function shows(value: number, timeS: number): ProbeStatus {
     state: 'hearing',
     source: serialSourceSchema.parse({ kind: 'serial', path }),
     path,
+    device: '10c4 ea60 0001',
     lastLine: String(value),
     channels: ['head'],
     latest: [{ kind: 'reading', timeS, channel: 'head', value, unit: '°C', quality: 'good' }],
@@ -101,7 +102,7 @@ test('a reading of another probe must be taken again before the run starts; one 
   const parts = openSection();
   hear(parts, 99.41, 0);
   fireEvent.click(takeButton());
-  const other = { ...shows(99.4, 60), path: '/dev/ttyACM1' };
+  const other = { ...shows(99.4, 60), device: '10c4 ea60 0002' };
   const asked = () =>
     stillToDo([], other, parts.prepare.getState().draft).map(({ words }) => words);
   expect(asked()).toContain('Take the steam’s reading again, with this probe');
@@ -112,7 +113,7 @@ test('a reading of another probe must be taken again before the run starts; one 
 });
 
 test('nothing is asked again where the pressure comes from elsewhere, or no probe is heard', () => {
-  const steamTaken = { standardUncertaintyK: 0.03, path: '/dev/ttyACM1' };
+  const steamTaken = { standardUncertaintyK: 0.03, device: '10c4 ea60 0002' };
   const draft = { ...firstDraft, steamReading: '99.4', steamTaken };
   const words = [
     stillToDo([], shows(99.4, 1), { ...draft, pressureFrom: 'altitude' }),

@@ -85,6 +85,11 @@ export const prepare: Readonly<Record<string, string>> = {
     'Der Wert unten wurde mit einer anderen Sonde aufgenommen. Jede Sonde weicht auf ihre Art ab: mit dieser neu aufnehmen.',
   'Taken from the probe by the button, or typed as it shows it.':
     'Mit der Taste von der Sonde aufgenommen, oder eingetragen, wie sie ihn zeigt.',
+  'The calibration in use, {sign}{atPlateau} at the plateau, was made with another probe, or with this one at another port. Each probe is off in its own way.':
+    'Die verwendete Kalibrierung, {sign}{atPlateau} am Plateau, stammt von einer anderen Sonde, oder von dieser an einem anderen Anschluss. Jede Sonde weicht auf ihre Weise ab.',
+  'It belongs to this probe': 'Sie gehört zu dieser Sonde',
+  'Say whether the calibration belongs to this probe':
+    'Sagen, ob die Kalibrierung zu dieser Sonde gehört',
   'Take the steam’s reading again, with this probe':
     'Den Wert im Dampf mit dieser Sonde neu aufnehmen',
   'Hold the probe in steam and take what it shows, under “Air pressure”':

@@ -147,24 +147,27 @@ describe('createProbeLink', () => {
     const { link, say, pass, state, told } = bench();
     await link.open();
     await pass(3, () => say('20.5\n'));
+    const { device } = link.view();
     state.ports = [usb('/dev/ttyUSB1', 'one')];
     state.listeners?.closed(null);
     await pass(1);
     await pass(1, () => say('\n20.6\n'));
     expect(state.opens).toEqual(['/dev/ttyUSB0', '/dev/ttyUSB1']);
     expect(told.slice(-3, -1)).toEqual(['lost unplugged', 'back unplugged']);
-    expect(link.view().path).toBe('/dev/ttyUSB1');
+    expect(link.view()).toMatchObject({ path: '/dev/ttyUSB1', device });
   });
 
   test('another device in the same socket is told as another probe', async () => {
     const { link, say, pass, state, told } = bench();
     await link.open();
     await pass(3, () => say('20.5\n'));
+    const { device } = link.view();
     state.ports = [usb('/dev/ttyUSB0', 'two')];
     state.listeners?.closed(null);
     await pass(1);
     await pass(1, () => say('\n20.6\n'));
     expect(told.slice(-3, -1)).toEqual(['lost unplugged', 'back probe-changed']);
+    expect(link.view().device).not.toBe(device);
   });
 
   test('boot messages of a board that restarts are not counted against it', async () => {

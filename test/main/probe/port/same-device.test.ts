@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { PortInfo } from '#shared-core';
-import { identityAt, whereIsDevice } from '../../../../main/probe/port/same-device.ts';
+import { deviceName, identityAt, whereIsDevice } from '../../../../main/probe/port/same-device.ts';
 
 function port(path: string, serialNumber: string | null): PortInfo {
   return {
@@ -12,6 +12,20 @@ function port(path: string, serialNumber: string | null): PortInfo {
     likelyProbe: true,
   };
 }
+
+test('a device is named alike at every port by its serial number, by the port where it has none', () => {
+  const nameAt = (path: string, serialNumber: string | null) =>
+    deviceName(path, identityAt(path, [port(path, serialNumber)]));
+  expect(nameAt('/dev/ttyUSB1', 'one')).toBe(nameAt('/dev/ttyUSB0', 'one'));
+  const names = [
+    nameAt('/dev/ttyUSB0', 'one'),
+    nameAt('/dev/ttyUSB0', 'two'),
+    nameAt('/dev/ttyUSB0', null),
+    nameAt('/dev/ttyUSB1', null),
+    deviceName('/dev/ttyUSB0', null),
+  ];
+  expect(new Set(names).size).toBe(names.length);
+});
 
 describe('whereIsDevice', () => {
   const identity = identityAt('/dev/ttyUSB0', [port('/dev/ttyUSB0', 'one')]);
