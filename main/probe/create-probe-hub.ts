@@ -12,13 +12,14 @@ import {
 import { type Clock, type Scheduler, systemScheduler } from '../clock/index.ts';
 import { openPseudoTerminal } from '../pseudo-terminal/index.ts';
 import { findProbe } from './find/index.ts';
+import { createLinkLoss } from './link/link-loss.ts';
 import { createListeners } from './listeners.ts';
 import type { OpenByteLine } from './port/byte-line.ts';
 import { listSerialPorts } from './port/list-serial-ports.ts';
 import { openSerialLine } from './port/open-serial-line.ts';
 import { sharePortList } from './port/shared-port-list.ts';
 import { createProbeGroup, type ProbeGroup } from './probe-group.ts';
-import type { ProbeHub } from './probe-hub.ts';
+import type { ProbeHub, ProbeReading } from './probe-hub.ts';
 import { noProbeStatus } from './probe-status.ts';
 
 export interface ProbeHubOptions {
@@ -57,6 +58,12 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   });
   const listeners = createListeners();
   let connected: Connected | null = null;
+  /** Whoever connects another probe in mid-run takes the head from the one before: that is told as a loss and a return too. */
+  const headLoss = createLinkLoss((change) => listeners.tell('link', change));
+  /** The device that brought the head last; null where none did. */
+  let headDevice: string | null = null;
+  /** Until it is heard which device that is now. */
+  let awaitsHead = true;
   /** What was last looked at, and what of it was last told: not all that is newly made is news. */
   let told: {
     readonly connected: Connected | null;
@@ -67,6 +74,16 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   let ticks = 0;
   let wishes = 0;
   let lastTurn: Promise<unknown> = Promise.resolve();
+
+  function hearHead(readings: readonly ProbeReading[]): void {
+    const head = readings.find(({ channel }) => channel === 'head');
+    if (head === undefined) return;
+    awaitsHead = false;
+    const device = connected?.group.view().device ?? null;
+    if (headDevice !== null && device !== headDevice) headLoss.otherProbe();
+    headDevice = device;
+    headLoss.heard(head.atS);
+  }
 
   function status(): ProbeStatus {
     return connected === null ? noProbeStatus : statusOf(connected, connected.group.view());
@@ -107,6 +124,7 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
   async function letGo(): Promise<void> {
     const ended = connected;
     connected = null;
+    headLoss.lost('unplugged', clock.monotonicS());
     await ended?.group.close();
     tellStatus();
   }
@@ -145,11 +163,23 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
         openLine,
         openTerminal,
         listPorts,
-        readings: (readings) => listeners.tell('readings', readings),
-        link: (change) => listeners.tell('link', change),
+        readings(readings) {
+          if (awaitsHead) hearHead(readings);
+          listeners.tell('readings', readings);
+        },
+        link({ state, reason, atS }) {
+          if (state === 'lost') {
+            headLoss.lost(reason, atS);
+            awaitsHead = true;
+            return;
+          }
+          if (reason === 'probe-changed') headLoss.otherProbe();
+          headLoss.heard(atS);
+        },
       });
       if (!group.ok) return group;
       connected = { source, group: group.value };
+      awaitsHead = true;
       const opened = await group.value.open();
       tellStatus();
       if (opened.ok) return isNewest() ? succeed(status()) : fail({ kind: 'superseded' });
@@ -174,8 +204,9 @@ export function createProbeHub(options: ProbeHubOptions): ProbeHub {
     resume: async () => connected?.group.resume(),
     async close() {
       stopTicking();
-      await disconnect();
+      // Whoever ends the program has not lost the probe.
       listeners.clear();
+      await disconnect();
     },
   };
 }

@@ -64,7 +64,10 @@ export function createMonitor(settings: RunSettings, options: MonitorOptions = {
     else if (input.kind === 'reading' && input.channel === 'head')
       heads.see(input, time.steppedS() + 1);
     else if (input.kind === 'reading') others.see(input);
-    else heads.seeLink(input);
+    else {
+      tracker.otherProbe.seeLink(input, heads.latest() !== null);
+      heads.seeLink(input);
+    }
   };
 
   const snapshotAt = (timeS: number): LazySnapshot => {

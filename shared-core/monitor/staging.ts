@@ -68,7 +68,7 @@ export function createStaging(
     const before = facts;
     facts = conclusions.second(timeS, now, channels);
     if (conclusions.isCalledAndAway()) course.disarm();
-    stagingLog.second(before, facts, turns, barometer.difference());
+    stagingLog.second(before, facts, turns, barometer.difference(), tracker.otherProbe.sinceS());
     followAlarmConditions(facts, now.surging);
     conclusions.noteCalls(bank);
   };

@@ -5,6 +5,7 @@ import { z } from 'zod';
  * the reason `clock-stepped` was closed for longer than the times say: the computer's clock was set or lost meanwhile.
  * `reader-stopped`: the process that reads the probe ended and took along what it had heard and not handed on; lost from the
  * moment up to which it had, also where the probe was lost already.
+ * `probe-changed`: another device brings the head than before, plugged in its place or connected in its stead.
  * Part of the record, so that a gap is never mistaken for a steady head.
  */
 export const linkChangeSchema = z.strictObject({

@@ -38,7 +38,7 @@ export const vapourViewSchema = z.strictObject({
   explanation: z.string(),
 });
 
-/** What is wrong with a channel beside the head, in words, as long as it is. */
+/** What is wrong with a channel beside the head, or that another probe brings the head, in words, as long as it is so. */
 export const channelProblemSchema = z.strictObject({ problem: z.string(), fromS: z.number() });
 
 /** Everything the window shows of a run at one moment. */

@@ -84,9 +84,10 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
   function takeBatch(items: readonly BatchItem[]): void {
     let readings: ProbeReading[] = [];
     const flush = () => {
-      const [first] = readings;
-      if (first === undefined) return;
-      loss.heard(first.atS);
+      if (readings.length === 0) return;
+      // Of several probes others may be heard while that in the head is lost.
+      const head = readings.find(({ channel }) => channel === 'head');
+      if (head !== undefined) loss.heard(head.atS);
       toldUpToS = readings.reduce((latestS, { atS }) => Math.max(latestS, atS), toldUpToS);
       listeners.tell('readings', readings);
       readings = [];
@@ -102,8 +103,13 @@ export function createIsolatedProbeHub(options: IsolatedProbeHubOptions): ProbeH
         listeners.tell('givenUp', { readings: count, fromS, toS });
         continue;
       }
-      if (item.change.state === 'lost') loss.lost(item.change.reason, item.change.atS);
-      else if (item.change.reason === 'probe-changed') loss.otherProbe();
+      const { state, reason, atS } = item.change;
+      if (state === 'lost') {
+        loss.lost(reason, atS);
+        continue;
+      }
+      if (reason === 'probe-changed') loss.otherProbe();
+      loss.heard(atS);
     }
     flush();
   }

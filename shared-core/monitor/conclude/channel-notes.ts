@@ -8,18 +8,21 @@ import type { PressureDifference } from '../sense/pressure-watch.ts';
 export interface ChannelNotes {
   noteTurn(turn: ChannelTurn, timeS: number): void;
   notePressure(difference: PressureDifference | null, timeS: number): void;
+  noteOtherProbe(sinceS: number | null): void;
   /** What is wrong now; the same array until that changes. */
   open(): readonly ChannelProblem[];
 }
 
 /** Under this name stands what a barometer contradicts; a channel's own silence stands under the channel's. */
 const contradiction = ' contradiction';
+const otherProbe = ' other probe';
 
 export function createChannelNotes(log: ConclusionLog): ChannelNotes {
   const numbers = new Map<string, number>();
   const problems = new Map<string, ChannelProblem>();
   let open: readonly ChannelProblem[] = [];
   let pressure: PressureDifference | null = null;
+  let otherSinceS: number | null = null;
 
   const begin = (name: string, problem: string, fromS: number): void => {
     numbers.set(name, log.openProblem(problem, fromS));
@@ -55,6 +58,16 @@ export function createChannelNotes(log: ConclusionLog): ChannelNotes {
         { shown: shownKPa.toFixed(1), reckoned: reckonedKPa.toFixed(1) },
       );
       begin(contradiction, words, sinceS);
+    },
+    noteOtherProbe: (sinceS) => {
+      if (sinceS === otherSinceS || sinceS === null) return;
+      end(otherProbe, sinceS);
+      otherSinceS = sinceS;
+      const words = worded(
+        'Since {since} another probe is read than the one that the run began with. What that one had shown of itself, and its calibration, say little of this one: strengths are told with more doubt. Look whether it hangs level with the side arm.',
+        { since: clockWords(sinceS) },
+      );
+      begin(otherProbe, words, sinceS);
     },
     open: () => open,
   };

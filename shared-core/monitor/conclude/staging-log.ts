@@ -18,6 +18,7 @@ export interface StagingLog {
     now: MonitorFacts,
     turns: readonly ChannelTurn[],
     pressure: PressureDifference | null,
+    otherProbeSinceS: number | null,
   ): void;
   /** What is wrong with channels beside the head now. */
   channelProblems(): readonly ChannelProblem[];
@@ -84,9 +85,10 @@ export function createStagingLog(): StagingLog {
   return {
     log,
     channelProblems: channels.open,
-    second: (before, now, turns, difference) => {
+    second: (before, now, turns, difference, otherProbeSinceS) => {
       for (const turn of turns) channels.noteTurn(turn, now.timeS);
       channels.notePressure(difference, now.timeS);
+      channels.noteOtherProbe(otherProbeSinceS);
       noteFault(before, now);
       noteEvents(before, now);
       noteStage(before, now);

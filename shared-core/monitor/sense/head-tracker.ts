@@ -4,6 +4,7 @@ import { confirmedAfterS, settledAfterS } from '../patience.ts';
 import { createVapourFilter, type HeadState } from '../situation/vapour-filter.ts';
 import type { HeadNoise } from './head-noise.ts';
 import { createNoiseLearner } from './noise-learner.ts';
+import { createOtherProbe, type OtherProbe } from './other-probe.ts';
 import type { ProbeFault } from './probe-fault.ts';
 import { createProbeHealth, type ProbeHealth } from './probe-health.ts';
 import { createReadingSteps, withSteps } from './reading-steps.ts';
@@ -35,6 +36,7 @@ export interface HeadSurroundings {
 /** Screens the head's observations, follows them through the bulb's lag and learns their noise. */
 export interface HeadTracker {
   readonly health: ProbeHealth;
+  readonly otherProbe: OtherProbe;
   second(timeS: number, binned: BinnedSecond | null, around: HeadSurroundings): HeadSecond;
   noise(): HeadNoise;
 }
@@ -77,6 +79,7 @@ export function createHeadTracker(settings: RunSettings): HeadTracker {
 
   return {
     health,
+    otherProbe: createOtherProbe(),
     noise,
     second: (timeS, reported, around) => {
       if (started) filter.predict();

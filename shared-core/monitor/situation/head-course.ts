@@ -8,6 +8,7 @@ import { createLimitWatch, type LimitOutlook } from './limit-outlook.ts';
 import type { LimitScale } from './limit-scale.ts';
 import {
   modelSdK,
+  ofOtherProbe,
   priorScale,
   probabilityPossible,
   type ScaleBelief,
@@ -96,7 +97,7 @@ export function createHeadCourse(
     const isNew = limitScale.scale() !== scale;
     if (!isNew && timeS % believedEveryS !== 0) return;
     scale = limitScale.scale();
-    belief = learnScale(limitScale.settings(), scale, situation, tracker.noise().slowSdK);
+    belief = learnScale(limitScale.settings(), scale, situation, tracker);
   };
 
   return {
@@ -143,7 +144,7 @@ type LearnScale = (
   settings: RunSettings,
   scale: VapourScale,
   situation: Situation,
-  slowSdK: number,
+  tracker: Pick<HeadTracker, 'noise' | 'otherProbe'>,
 ) => ScaleBelief;
 
 /** The belief by what the run has shown; worked out anew only when something new was shown, which is seldom in hours of a plateau. */
@@ -160,13 +161,16 @@ function createScaleLearner(): LearnScale {
     return stated.beliefs;
   };
 
-  return (settings, scale, { lowestLevelC, lowestLaterC }, slowSdK) => {
-    const shown = [settings, scale, lowestLevelC, lowestLaterC, slowSdK];
+  return (settings, scale, { lowestLevelC, lowestLaterC }, { noise, otherProbe }) => {
+    const { slowSdK } = noise();
+    const isOther = otherProbe.sinceS() !== null;
+    const shown = [settings, scale, lowestLevelC, lowestLaterC, slowSdK, isOther];
     if (last?.shown.every((part, index) => Object.is(part, shown[index]))) return last.belief;
     const lowestSdK = Math.hypot(modelSdK, slowSdK / 2);
     const { prior, by } = beliefsBy(settings, scale);
-    const belief =
+    const learnt =
       lowestLevelC === null ? prior : by({ lowestC: lowestLevelC, lowestSdK, lowestLaterC });
+    const belief = isOther ? ofOtherProbe(learnt, settings.probe) : learnt;
     last = { shown, belief };
     return belief;
   };

@@ -1,6 +1,6 @@
 import type { CautionId } from '../../cautions/index.ts';
 import { headVapourTable } from '../../equilibrium/index.ts';
-import { scaleDoubts } from '../../probe/index.ts';
+import { correctionAtPlateauK, scaleDoubts } from '../../probe/index.ts';
 import type { RunSettings } from '../../run/index.ts';
 import { normalCumulative, nothingBeyondSds } from './normal.ts';
 import type { VapourScale } from './vapour-scale.ts';
@@ -189,6 +189,28 @@ export function trueTemperatureQuantileC(
     else highC = middleC;
   }
   return (lowC + highC) / 2;
+}
+
+/** How far a probe as bought may be off beside another, and by how it is hung anew [K]; common practice, no source. */
+const otherProbeSdK = 0.5;
+
+/**
+ * What is believed of the offset of a probe that has taken the place of the one which it was learned of: that one's calibration, which
+ * every reading is still shifted by, says nothing of it.
+ */
+export function ofOtherProbe(
+  { offsetsK, weights }: ScaleBelief,
+  calibration: RunSettings['probe'],
+): ScaleBelief {
+  const sdK = Math.hypot(otherProbeSdK, correctionAtPlateauK(calibration));
+  const all = new Float64Array(offsetCount);
+  for (const [at, weight] of weights.entries()) {
+    for (let index = 0; index < offsetCount; index += 1) {
+      const byK = lowestOffsetK + index * stepK - (offsetsK[at] as number);
+      all[index] = (all[index] as number) + weight * normalDensity(byK, sdK);
+    }
+  }
+  return summarise(all);
 }
 
 /** Where a normal distribution has nothing left, and how often an interval is halved: to a thousandth of a kelvin. */

@@ -241,3 +241,25 @@ test('a source that cannot work is refused in words before any port is touched',
   ]);
   expect(lines).toEqual([]);
 });
+
+test('another probe that is connected in place of one that is heard is told as a loss of the head and as another’s return', async () => {
+  const { hub, say, time, state, answered } = setUp();
+  const told: string[] = [];
+  hub.on('link', (change) => told.push(`${change.state} ${change.reason}`));
+  const hear = async (path: string, language: 'plain-text' | 'auto' = 'plain-text') => {
+    await answered(hub.connect(serialSource(path, { language })));
+    say('\n20.5\n');
+    await time.pass(1);
+    return told.splice(0);
+  };
+  state.ports = [port('/dev/null'), port('/dev/zero')];
+  expect(await hear('/dev/null')).toEqual([]);
+  // The same one, listened to otherwise.
+  expect(await hear('/dev/null', 'auto')).toEqual(['lost unplugged', 'back unplugged']);
+  expect(await hear('/dev/zero')).toEqual(['lost unplugged', 'back probe-changed']);
+  await hub.disconnect();
+  expect(told.splice(0)).toEqual(['lost unplugged']);
+  expect(await hear('/dev/zero')).toEqual(['back unplugged']);
+  await hub.close();
+  expect(told).toEqual([]);
+});

@@ -5,6 +5,8 @@ export const monitor: Readonly<Record<string, string>> = {
     'Der Kanal für den Luftdruck zeigt {shown} kPa, und die Grenze ist mit {reckoned} kPa gerechnet. Ein Barometer in diesem Raum ablesen und eintragen, was es zeigt.',
   'The channel {channel} has sent nothing since {last}; what hangs on it is left out. Check its probe and cable.':
     'Der Kanal {channel} hat seit {last} nichts gesendet; was davon abhängt, entfällt. Seine Sonde und sein Kabel prüfen.',
+  'Since {since} another probe is read than the one that the run began with. What that one had shown of itself, and its calibration, say little of this one: strengths are told with more doubt. Look whether it hangs level with the side arm.':
+    'Seit {since} wird eine andere Sonde gelesen als die, mit der der Lauf begann. Was jene von sich gezeigt hatte, und ihre Kalibrierung, sagt wenig über diese: Stärken werden mit mehr Zweifel angegeben. Nachsehen, ob sie auf Höhe des Seitenarms hängt.',
   '{fault}; staging waited.': '{fault}; die Einteilung in Abschnitte wartete.',
   '{fault}.': '{fault}.',
   'the probe is disconnected': 'die Sonde ist getrennt',

@@ -112,6 +112,20 @@ function isolated({ startsInS = 0, begun = (_: FakeProbeHub) => {} } = {}) {
 const source = { kind: 'demo', rig: 'vigreux', timeScale: 1, seed: 1 } as const;
 
 describe('createIsolatedProbeHub', () => {
+  test('a probe that is heard beside the lost one in the head does not bring it back', async () => {
+    const { hub, say, told, time, worker } = isolated();
+    await hub.connect(source);
+    await say(78.4);
+    worker().hub.send('link', { atS: time.clock.monotonicS(), state: 'lost', reason: 'unplugged' });
+    await time.pass(0.1);
+    const pot = { channel: 'pot', value: 90, unit: '°C', quality: 'good' } as const;
+    worker().hub.send('readings', [{ atS: time.clock.monotonicS(), ...pot }]);
+    await time.pass(0.1);
+    expect(told).toEqual(['78.4', 'lost unplugged', '90']);
+    await say(78.5);
+    expect(told.slice(3)).toEqual(['back unplugged', '78.5']);
+  });
+
   test('passes readings on with the moments at which they were heard', async () => {
     const { hub, say, readings, time } = isolated();
     await hub.connect(source);

@@ -46,4 +46,16 @@ describe('what is wrong with channels beside the head', () => {
     notePressure(null, 280);
     expect(open().map(({ fromS }) => fromS)).toEqual([200]);
   });
+
+  test('another probe in the head is told from when it is there, anew for each, and stays', () => {
+    const { noteOtherProbe, open, kept } = notes();
+    for (const sinceS of [null, 1200, 1200, 1800]) noteOtherProbe(sinceS);
+    expect(open()).toEqual([
+      { fromS: 1800, problem: expect.stringMatching(/^Since 0:30:00 another probe is read/) },
+    ]);
+    expect(kept().map(({ fromS, toS }) => [fromS, toS])).toEqual([
+      [1200, 1800],
+      [1800, null],
+    ]);
+  });
 });

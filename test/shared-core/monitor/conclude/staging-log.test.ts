@@ -9,7 +9,7 @@ function logged(...seconds: readonly MonitorFacts[]) {
   const staging = createStagingLog();
   for (const [index, now] of seconds.entries()) {
     const before = seconds[index - 1];
-    if (before !== undefined) staging.second(before, now, [], null);
+    if (before !== undefined) staging.second(before, now, [], null, null);
   }
   return staging.log.parts();
 }

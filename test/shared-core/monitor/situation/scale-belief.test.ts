@@ -3,6 +3,7 @@ import { defaultRunSettings } from '#shared-core';
 import { createLimitScale } from '../../../../shared-core/monitor/situation/limit-scale.ts';
 import {
   believeScale,
+  ofOtherProbe,
   priorScale,
   probabilityAbove,
   probabilityPossible,
@@ -260,3 +261,17 @@ test.each([
     }
   },
 );
+
+test('of another probe it is believed that it may be off by half a kelvin more, and by all that the first was corrected by', () => {
+  const learnt = { meanK: -0.4, sdK: 0.2, offsetsK: [-0.6, -0.2], weights: [0.5, 0.5] };
+  const { probe } = settings;
+  for (const [offsetK, sdK] of [
+    [0, 0.5],
+    [-1.2, Math.hypot(0.5, 1.2)],
+  ] as const) {
+    const other = ofOtherProbe(learnt, { ...probe, offsetK, gain: 1 });
+    expect(other.meanK).toBeCloseTo(-0.4, 3);
+    // The grid of 0.1 K counts for its own share, as in every belief.
+    expect(other.sdK / Math.hypot(0.2, sdK, 0.1 / Math.sqrt(12))).toBeCloseTo(1, 2);
+  }
+});
