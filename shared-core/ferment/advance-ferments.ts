@@ -48,19 +48,29 @@ export function gravityPerH(
   );
 }
 
-/** Lets one possible ferment go on by a step [h] of at most {@link longestStepH}. */
+/** A step of time, at most {@link longestStepH} long where the course is followed, with what it does to each vigour alike. */
+interface TimeStep {
+  readonly stepH: number;
+  /** How much of a vigour is kept, and how far it wanders. */
+  readonly keep: number;
+  readonly wander: number;
+}
+
+function timeStep(stepH: number): TimeStep {
+  const keep = Math.exp(-stepH / vigourHours);
+  return { stepH, keep, wander: vigourSpread * Math.sqrt(1 - keep * keep) };
+}
+
+/** Lets one possible ferment go on by a step. */
 function stepOne(
   cloud: PossibleFerments,
   index: number,
   timeH: number,
-  stepH: number,
+  { stepH, keep, wander }: TimeStep,
   warmthK: number,
   random: Random,
 ): void {
-  const keep = Math.exp(-stepH / vigourHours);
-  cloud.vigour[index] =
-    (cloud.vigour[index] as number) * keep +
-    vigourSpread * Math.sqrt(1 - keep * keep) * random.normal();
+  cloud.vigour[index] = (cloud.vigour[index] as number) * keep + wander * random.normal();
   const fading = cloud.fading[index] as number;
   if (fading < 0) {
     const fades = fading - stepH / (cloud.fadeHours[index] as number);
@@ -89,14 +99,19 @@ export function advanceFerments(
   let timeH = fromH;
   while (timeH < toH - 1e-9) {
     const halfDayH = 12 * (Math.floor(timeH / 12 + 1e-9) + 1);
-    const stepH = Math.min(longestStepH, toH - timeH, halfDayH - timeH);
+    const step = timeStep(Math.min(longestStepH, toH - timeH, halfDayH - timeH));
+    // Drawn for the next that begins to fade, not for each that does not.
+    const toNext = () => Math.ceil(random.exponential() / -Math.log1p(-fadingPerH * step.stepH));
+    let fadesIn = toNext();
     for (let index = 0; index < ferments; index += 1) {
-      if (cloud.fading[index] === 0 && random.uniform() < fadingPerH * stepH) {
-        cloud.fading[index] = -1e-6;
+      fadesIn -= 1;
+      if (fadesIn <= 0) {
+        if (cloud.fading[index] === 0) cloud.fading[index] = -1e-6;
+        fadesIn = toNext();
       }
-      stepOne(cloud, index, timeH, stepH, warmthK, random);
+      stepOne(cloud, index, timeH, step, warmthK, random);
     }
-    timeH += stepH;
+    timeH += step.stepH;
     if (halfDayH - timeH < 1e-6) keepHalfDay(cloud);
   }
 }
@@ -120,7 +135,7 @@ export function forecastDoneH(
   let timeH = fromH;
   let stepH = longestStepH;
   while (Number.isNaN(cloud.doneH[index] as number) && timeH < latestH) {
-    stepOne(cloud, index, timeH, stepH, warmthK, random);
+    stepOne(cloud, index, timeH, timeStep(stepH), warmthK, random);
     timeH += stepH;
     stepH = Math.min(12, stepH * 1.02);
   }

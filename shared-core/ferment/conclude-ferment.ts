@@ -84,8 +84,7 @@ const longestForecastH = 60 * 24;
 export function concludeFerment(belief: FermentBelief, facts: FermentFacts): FermentConclusion {
   const { cloud, timeH, warmthK } = belief;
   const weights = weightsOf(cloud);
-  const each = (of: (index: number) => number) =>
-    Float64Array.from(weights, (_, index) => of(index));
+  const each = (of: (index: number) => number) => weights.map((_, index) => of(index));
   const at = (values: Float64Array, index: number) => values[index] as number;
   const range = each((index) => at(cloud.original, index) - at(cloud.end, index));
   const left = each((index) => at(range, index) - at(cloud.lost, index));
@@ -201,7 +200,7 @@ function ethanolYield(cloud: PossibleFerments, index: number, normal: number): n
 function forecast(belief: FermentBelief, weights: Float64Array): NinetyInterval | null {
   const { cloud, timeH, warmthK } = belief;
   const random = createRandom('ferment forecast');
-  const going = Float64Array.from(weights, (weight, index) =>
+  const going = weights.map((weight, index) =>
     (cloud.fading[index] as number) > -1.5 || !Number.isNaN(cloud.doneH[index] as number)
       ? weight
       : 0,

@@ -15,14 +15,16 @@ export const usualYield = { ethanol: 1.015, ethanolSpread: 0.026, gasSpread: 0.0
 /** Variance of a mass of which nothing is known [g²]. */
 export const unknownMassG2 = 1e8;
 
-/** How many possible ferments are weighed against the log. */
-export const ferments = 4000;
+/** How many possible ferments are weighed against the log; with fewer, the ends of the strength follow from chance as much as from it. */
+export const ferments = 11_000;
 
 /**
  * Many possible ferments side by side, one number of each in every array: what they are (drawn once, then nudged), where they
  * stand now, and what the readings have taught about scale and lock in each of them.
  */
 export interface PossibleFerments {
+  /** The two kinds: 1 where the first gravity that was read is believed, 0 where it is not, or none was read. */
+  readonly believesFirst: Float64Array;
   readonly original: Float64Array;
   /**
    * Where a ferment's original gravity is still open, as it does not believe the first that was read: centre and spread of what it
@@ -80,6 +82,7 @@ export function drawFerments(
 ): PossibleFerments {
   const array = () => new Float64Array(ferments);
   const drawn: PossibleFerments = {
+    believesFirst: array(),
     original: array(),
     originalCentre: array(),
     originalSpread: array(),
@@ -112,7 +115,9 @@ export function drawFerments(
     logWeight: array(),
   };
   for (let index = 0; index < ferments; index += 1) {
-    const { original, centre, spread, logWeight } = drawOriginal(random, firstGravity);
+    const isBeliever = firstGravity !== null && index < believers * ferments;
+    const { original, centre, spread, logWeight } = drawOriginal(random, firstGravity, isBeliever);
+    drawn.believesFirst[index] = isBeliever ? 1 : 0;
     drawn.original[index] = original;
     drawn.logWeight[index] = logWeight;
     drawn.originalCentre[index] = centre;
@@ -148,7 +153,7 @@ interface DrawnOriginal {
   readonly logWeight: number;
 }
 
-function drawOriginal(random: Random, first: Measured | null): DrawnOriginal {
+function drawOriginal(random: Random, first: Measured | null, isBeliever: boolean): DrawnOriginal {
   const isNoBeginning = first === null || first.value < 1.015;
   // Sugar lies at the bottom before it is stirred, so that the first gravity is more often too low.
   const [centre, spread] = isNoBeginning ? [1.075, 0.022] : [first.value + 0.006, 0.016];
@@ -156,8 +161,7 @@ function drawOriginal(random: Random, first: Measured | null): DrawnOriginal {
   const open = { original, centre, spread };
   if (first === null) return { ...open, logWeight: 0 };
   const doubt = isNoBeginning ? 0.9 : doubtOfFirst;
-  if (random.uniform() > believers)
-    return { ...open, logWeight: Math.log(doubt / (1 - believers)) };
+  if (!isBeliever) return { ...open, logWeight: Math.log(doubt / (1 - believers)) };
   const told = first.value + first.uncertainty * random.normal();
   return {
     original: Math.max(1.004, told),
@@ -179,12 +183,12 @@ const bearsAnything = 100;
  * wines and up to 4 in pears with their sorbitol; yeasts bear 12 to 18 % vol.
  */
 export function followTraits(cloud: PossibleFerments, index: number): void {
-  const trait = (name: Trait) => cloud.traits[name][index] as number;
-  const extractLeft = Math.min(5, Math.max(0.3, 2 + 0.95 * trait('extractLeft')));
+  const { extractLeft, tolerance, power, lag, fade } = cloud.traits;
+  const left = Math.min(5, Math.max(0.3, 2 + 0.95 * (extractLeft[index] as number)));
   const original = cloud.original[index] as number;
-  cloud.end[index] = endGravity(original, extractLeft, 15.5 + 1.8 * trait('tolerance'));
-  cloud.dryEnd[index] = endGravity(original, extractLeft, bearsAnything);
-  cloud.power[index] = 0.15 + 1.3 / (1 + Math.exp(-1.3 * trait('power')));
-  cloud.lagH[index] = Math.min(150, 13 * Math.exp(0.9 * trait('lag')));
-  cloud.fadeHours[index] = Math.min(60, 11 * Math.exp(0.7 * trait('fade')));
+  cloud.end[index] = endGravity(original, left, 15.5 + 1.8 * (tolerance[index] as number));
+  cloud.dryEnd[index] = endGravity(original, left, bearsAnything);
+  cloud.power[index] = 0.15 + 1.3 / (1 + Math.exp(-1.3 * (power[index] as number)));
+  cloud.lagH[index] = Math.min(150, 13 * Math.exp(0.9 * (lag[index] as number)));
+  cloud.fadeHours[index] = Math.min(60, 11 * Math.exp(0.7 * (fade[index] as number)));
 }

@@ -19,7 +19,8 @@ const dryGravities = Array.from({ length: 31 }, (_, abv) => dryGravity(abv));
 
 function quickDryGravity(abv: number): number {
   const index = Math.min(29, Math.max(0, Math.floor(abv)));
-  const [below = 1, above = 1] = dryGravities.slice(index, index + 2);
+  const below = dryGravities[index] as number;
+  const above = dryGravities[index + 1] as number;
   return below + (abv - index) * (above - below);
 }
 

@@ -11,19 +11,68 @@ export function weightsOf({ logWeight }: PossibleFerments): Float64Array {
 }
 
 function asWeights(logWeight: Float64Array): Float64Array {
-  const highest = logWeight.reduce(
-    (most, value) => Math.max(most, value),
-    Number.NEGATIVE_INFINITY,
-  );
-  const weights = logWeight.map((value) => Math.exp(value - highest));
-  const sum = weights.reduce((total, value) => total + value, 0);
-  return weights.map((value) => value / sum);
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const value of logWeight) highest = Math.max(highest, value);
+  const weights = new Float64Array(logWeight.length);
+  let sum = 0;
+  for (let index = 0; index < weights.length; index += 1) {
+    const weight = Math.exp((logWeight[index] as number) - highest);
+    weights[index] = weight;
+    sum += weight;
+  }
+  for (let index = 0; index < weights.length; index += 1)
+    weights[index] = (weights[index] as number) / sum;
+  return weights;
 }
 
-/** How many ferments count, by the logarithms of their weights: one over the sum of the squared weights. */
-export function effectiveCount(logWeight: Float64Array): number {
-  const weights = asWeights(logWeight);
-  return 1 / weights.reduce((sum, weight) => sum + weight * weight, 0);
+/** One number for those that don't believe the first gravity, and one for those that do. */
+type OfKinds = [others: number, believers: number];
+
+/** Which of its kind's numbers belong to one. */
+function kindOf({ believesFirst }: PossibleFerments, index: number): 0 | 1 {
+  return believesFirst[index] === 1 ? 1 : 0;
+}
+
+function kindWeights(cloud: PossibleFerments, weights: Float64Array): OfKinds {
+  const sums: OfKinds = [0, 0];
+  for (let index = 0; index < ferments; index += 1) {
+    sums[kindOf(cloud, index)] += weights[index] as number;
+  }
+  return sums;
+}
+
+/**
+ * What a weight of each kind is multiplied by in a drawing: a kind is drawn as often as the root of its weight says. Those that don't
+ * believe the first gravity are often one in ten, and the upper end of the strength is theirs: by their weight alone they would be few, and few
+ * ferments of so many strengths say where that end lies only by chance.
+ *
+ * Source: between drawing by weight and by weight times spread, which is best for strata (J. Neyman, J. R. Stat. Soc. 97 (1934) 558, from memory).
+ */
+function drawingFactors([others, believers]: OfKinds): OfKinds {
+  const [root, rootOfBelievers] = [Math.sqrt(others), Math.sqrt(believers)];
+  const sum = root + rootOfBelievers;
+  return [root > 0 ? 1 / (root * sum) : 0, rootOfBelievers > 0 ? 1 / (rootOfBelievers * sum) : 0];
+}
+
+/**
+ * How many ferments count, by the logarithms of their weights: one over the sum of the squared shares that they would have in a
+ * drawing (see {@link drawAgain}).
+ */
+export function effectiveCount(cloud: PossibleFerments, logWeight = cloud.logWeight): number {
+  const shares = drawingShares(cloud, asWeights(logWeight));
+  let squares = 0;
+  for (const share of shares) squares += share * share;
+  return 1 / squares;
+}
+
+/** Share of the picks that each has a right to; they sum to one. */
+function drawingShares(cloud: PossibleFerments, weights: Float64Array): Float64Array {
+  const factors = drawingFactors(kindWeights(cloud, weights));
+  const shares = new Float64Array(ferments);
+  for (let index = 0; index < ferments; index += 1) {
+    shares[index] = (weights[index] as number) * factors[kindOf(cloud, index)];
+  }
+  return shares;
 }
 
 /**
@@ -35,23 +84,37 @@ export function effectiveCount(logWeight: Float64Array): number {
  * (2001), 197 (from memory).
  */
 export function renewFerments(cloud: PossibleFerments, random: Random, isEndTold: boolean): void {
-  if (effectiveCount(cloud.logWeight) > ferments / 2) return;
+  if (effectiveCount(cloud) > ferments / 2) return;
   drawAgain(cloud, random);
   nudgeOriginals(cloud, random);
+  const traits = traitNames.map((name) => cloud.traits[name]);
   for (let index = 0; index < ferments; index += 1) {
     if (!isEndTold && random.uniform() < nudges.boldShare) widenRange(cloud, index, random);
-    nudgeTraits(cloud, index, random);
+    nudgeTraits(cloud, traits, index, random);
   }
 }
 
-/** Draws ferments again as often as they are likely, and gives all the same weight. */
+/**
+ * Draws ferments again as often as they are likely among their kind. The weight of each kind stays what it was, with no chance in
+ * it, and is the same for all that are of it.
+ */
 export function drawAgain(cloud: PossibleFerments, random: Random): void {
-  const chosen = systematicPicks(weightsOf(cloud), random);
+  const weights = weightsOf(cloud);
+  const before = kindWeights(cloud, weights);
+  const chosen = systematicPicks(drawingShares(cloud, weights), random);
   const { traits, lostBefore, ...others } = cloud;
+  const picked = new Float64Array(ferments);
   for (const values of [...Object.values(others), ...Object.values(traits), ...lostBefore]) {
-    values.set(pick(values, chosen));
+    for (let place = 0; place < ferments; place += 1) {
+      picked[place] = values[chosen[place] as number] as number;
+    }
+    values.set(picked);
   }
-  cloud.logWeight.fill(0);
+  const counts = kindWeights(cloud, cloud.logWeight.fill(1));
+  const logWeights = before.map((weight, kind) => Math.log(weight / (counts[kind] as number)));
+  for (let index = 0; index < ferments; index += 1) {
+    cloud.logWeight[index] = logWeights[kindOf(cloud, index)] as number;
+  }
 }
 
 /** Spread by which the speed of the last step is moved (logarithm). */
@@ -100,33 +163,44 @@ function widenRange(cloud: PossibleFerments, index: number, random: Random): voi
   else cloud.lost[index] = Math.min(cloud.lost[index] as number, rangeOf(cloud, index) - 1e-6);
 }
 
-/** Original gravities move by a little of their spread and are drawn in as much, so that the spread stays. */
-function nudgeOriginals({ original }: PossibleFerments, random: Random): void {
+/**
+ * Original gravities move by a little of their spread and are drawn in as much, so that the spread stays: each kind by its own, or
+ * those that believe what was read would be spread as wide as those that do not.
+ */
+function nudgeOriginals(cloud: PossibleFerments, random: Random): void {
+  const { original } = cloud;
   const keep = Math.sqrt(1 - nudges.little ** 2);
-  const mean = original.reduce((total, value) => total + value, 0) / ferments;
-  const spread = Math.sqrt(
-    original.reduce((total, value) => total + (value - mean) ** 2, 0) / ferments,
-  );
-  for (let index = 0; index < ferments; index += 1) {
-    const value = original[index] as number;
-    original[index] = mean + keep * (value - mean) + nudges.little * spread * random.normal();
+  for (const kind of [0, 1]) {
+    const alike = original.filter((_, index) => kindOf(cloud, index) === kind);
+    const mean = alike.reduce((total, value) => total + value, 0) / alike.length;
+    const variance = alike.reduce((total, value) => total + (value - mean) ** 2, 0) / alike.length;
+    const nudge = nudges.little * Math.sqrt(variance);
+    for (let index = 0; index < ferments; index += 1) {
+      if (kindOf(cloud, index) !== kind) continue;
+      const value = original[index] as number;
+      original[index] = mean + keep * (value - mean) + nudge * random.normal();
+    }
   }
 }
 
 /** Traits move such that they stay normal; the present speed stays, which the readings know. */
-function nudgeTraits(cloud: PossibleFerments, index: number, random: Random): void {
+function nudgeTraits(
+  cloud: PossibleFerments,
+  traits: readonly Float64Array[],
+  index: number,
+  random: Random,
+): void {
   const nudge = random.uniform() < nudges.boldShare ? nudges.bold : nudges.little;
   const keep = Math.sqrt(1 - nudge * nudge);
-  const before = traitNames.map((name) => cloud.traits[name][index] as number);
   const speedBefore = logSpeed(cloud, index);
-  for (const name of traitNames) {
-    cloud.traits[name][index] =
-      keep * (cloud.traits[name][index] as number) + nudge * random.normal();
+  const before = traits.map((trait) => trait[index] as number);
+  for (const trait of traits) {
+    trait[index] = keep * (trait[index] as number) + nudge * random.normal();
   }
   followTraits(cloud, index);
   const isPossible = rangeOf(cloud, index) > (cloud.lost[index] as number) + 1e-5;
   if (!isPossible) {
-    for (const [at, name] of traitNames.entries()) cloud.traits[name][index] = before[at] as number;
+    for (const [at, trait] of traits.entries()) trait[index] = before[at] as number;
     followTraits(cloud, index);
   } else if (Number.isNaN(cloud.doneH[index] as number)) {
     cloud.logHours[index] =
@@ -148,8 +222,4 @@ function logSpeed(cloud: PossibleFerments, index: number): number {
   return (
     Math.log(left) + ((cloud.power[index] as number) - 1) * Math.log(Math.max(1e-3, left / range))
   );
-}
-
-function pick(values: Float64Array, chosen: Uint32Array): Float64Array {
-  return Float64Array.from(chosen, (index) => values[index] as number);
 }

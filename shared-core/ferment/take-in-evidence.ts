@@ -47,7 +47,7 @@ function takeInOne(
 ): number | null {
   let left = 1;
   for (let part = 1; left > 0; part += 1) {
-    const each = Float64Array.from({ length: ferments }, (_, index) =>
+    const each = cloud.logWeight.map((_, index) =>
       logLikelihood(cloud, index, evidence, surroundings),
     );
     const share = part < mostParts ? bearableShare(cloud, each, left) : left;
@@ -67,8 +67,13 @@ function takeInOne(
 
 /** The largest share of the evidence, up to all that is left, after which enough possible ferments count. */
 function bearableShare(cloud: PossibleFerments, each: Float64Array, left: number): number {
-  const counting = (share: number) =>
-    effectiveCount(cloud.logWeight.map((log, index) => log + share * (each[index] as number)));
+  const weighed = new Float64Array(ferments);
+  const counting = (share: number) => {
+    for (let index = 0; index < ferments; index += 1) {
+      weighed[index] = (cloud.logWeight[index] as number) + share * (each[index] as number);
+    }
+    return effectiveCount(cloud, weighed);
+  };
   if (counting(left) >= fewestCounting) return left;
   let [low, high] = [0, left];
   for (let halving = 0; halving < 8; halving += 1) {

@@ -262,7 +262,8 @@ describe('the state of a ferment on a balance', () => {
   test('asks that seven in ten are near their end', () => {
     const near = (share: number) => {
       const cloud = gasOf(0.95);
-      for (let index = share * ferments; index < ferments; index += 1) cloud.dryEnd[index] = 0.95;
+      for (let index = Math.round(share * ferments); index < ferments; index += 1)
+        cloud.dryEnd[index] = 0.95;
       return state(cloud);
     };
     expect([near(0.71), near(0.69)]).toEqual(['finished', 'slow']);

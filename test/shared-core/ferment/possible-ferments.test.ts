@@ -188,7 +188,7 @@ describe('ferments that are drawn', () => {
       sum += weight * share;
     }
     expect(Math.abs(sum / near - 1)).toBeLessThan(0.012);
-    expect(effectiveCount(cloud.logWeight)).toBeLessThan(0.6 * ferments);
+    expect(effectiveCount(cloud)).toBeLessThan(0.6 * ferments);
     expect(new Set(cloud.originalSpread)).toEqual(new Set([0]));
   });
 
@@ -232,18 +232,51 @@ describe('ferments drawn again', () => {
     cloud.logWeight.fill(Number.NEGATIVE_INFINITY);
     cloud.logWeight[3] = Math.log(3);
     cloud.logWeight[7] = Math.log(1);
-    expect(effectiveCount(cloud.logWeight)).toBeCloseTo(1 / (0.75 ** 2 + 0.25 ** 2), 9);
+    expect(effectiveCount(cloud)).toBeCloseTo(1 / (0.75 ** 2 + 0.25 ** 2), 9);
     const [third, seventh] = [cloud.original[3]!, cloud.original[7]!];
     const [lagThird, toleranceThird] = [cloud.lagH[3]!, cloud.traits.tolerance[3]!];
     drawAgain(cloud, createRandom('again'));
     const ofThird = Array.from(cloud.original).filter((value) => value === third).length;
-    expect(Math.abs(ofThird - 3000)).toBeLessThanOrEqual(1);
+    expect(Math.abs(ofThird - 0.75 * ferments)).toBeLessThanOrEqual(1);
     expect(cloud.original.filter((value) => value === seventh).length).toBe(ferments - ofThird);
-    expect([cloud.lagH[0], cloud.traits.tolerance[0], cloud.logWeight[0]]).toEqual([
-      lagThird,
-      toleranceThird,
-      0,
-    ]);
+    expect([cloud.lagH[0], cloud.traits.tolerance[0]]).toEqual([lagThird, toleranceThird]);
+    expect(new Set(cloud.logWeight).size).toBe(1);
+  });
+
+  test('of two kinds keep the weight of each without chance, and the rarer is drawn more often than it weighs', () => {
+    const cloud = drawFerments(createRandom('kinds'), litre, { value: 1.06, uncertainty: 0.001 });
+    const ofOthers = (values: ArrayLike<number>) =>
+      Array.from(values).reduce(
+        (sum, value, index) => sum + (cloud.believesFirst[index] === 0 ? value : 0),
+        0,
+      );
+    const random = createRandom('weights of kinds');
+    cloud.logWeight.forEach((_, index) => {
+      cloud.logWeight[index] = random.normal() - (cloud.believesFirst[index] === 0 ? 3 : 0);
+    });
+    const before = ofOthers(weightsOf(cloud));
+    expect(before).toBeLessThan(0.05);
+    drawAgain(cloud, random);
+    expect(ofOthers(weightsOf(cloud))).toBeCloseTo(before, 12);
+    // As the roots of their weights.
+    const share = Math.sqrt(before) / (Math.sqrt(before) + Math.sqrt(1 - before));
+    expect(Math.abs(ofOthers(new Float64Array(ferments).fill(1)) - share * ferments)).toBeLessThan(
+      2,
+    );
+  });
+
+  test('that believe what was read stay as near to it, whatever the others are', () => {
+    const cloud = drawFerments(createRandom('near'), litre, { value: 1.06, uncertainty: 0.001 });
+    const ofBelievers = () =>
+      spread(cloud.original.filter((_, index) => cloud.believesFirst[index] === 1));
+    const before = ofBelievers();
+    for (let renewal = 0; renewal < 8; renewal += 1) {
+      cloud.logWeight.forEach((_, index) => {
+        cloud.logWeight[index] = index % 4 === 0 ? 0 : -50;
+      });
+      renewFerments(cloud, createRandom(`renewed ${renewal}`), true);
+    }
+    expect(Math.abs(ofBelievers() / before - 1)).toBeLessThan(0.15);
   });
 
   test('are left as they are while more than half of them count', () => {
@@ -255,7 +288,7 @@ describe('ferments drawn again', () => {
   });
 
   test('keep their spread and their present speed when they are nudged, and differ', () => {
-    const cloud = drawFerments(createRandom('nudged'), litre, { value: 1.06, uncertainty: 0.001 });
+    const cloud = drawFerments(createRandom('nudged'), litre, null);
     advanceFerments(cloud, 0, 60, 0, createRandom('nudged on'));
     for (let index = 0; index < ferments; index += 1)
       cloud.logWeight[index] = index % 4 === 0 ? 0 : -50;
@@ -263,7 +296,7 @@ describe('ferments drawn again', () => {
     const before = spread(chosen.map((index) => cloud.original[index]!));
     const speeds = (cloudNow: PossibleFerments, of: readonly number[]) =>
       of.map((index) => gravityPerH(cloudNow, index, 200, 0)).toSorted((a, b) => a - b);
-    const middleBefore = speeds(cloud, chosen)[500]!;
+    const middleBefore = speeds(cloud, chosen)[ferments / 8]!;
     renewFerments(cloud, createRandom('renewed'), true);
     const all = Array.from({ length: ferments }, (_, index) => index);
     expect(Math.abs(spread(cloud.original) / before - 1)).toBeLessThan(0.05);

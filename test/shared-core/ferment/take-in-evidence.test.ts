@@ -62,9 +62,9 @@ describe('a piece of evidence', () => {
     const alone = cloud.logWeight.map((_, index) =>
       logLikelihood(cloud, index, piece(read), surroundings),
     );
-    expect(effectiveCount(alone)).toBeLessThan(ferments / 20);
+    expect(effectiveCount(cloud, alone)).toBeLessThan(ferments / 20);
     taken(read);
-    expect(effectiveCount(cloud.logWeight)).toBeGreaterThan(0.99 * (ferments / 8));
+    expect(effectiveCount(cloud)).toBeGreaterThan(0.99 * (ferments / 8));
     const weights = weightsOf(cloud);
     const lost = weights.reduce((sum, weight, index) => sum + weight * (cloud.lost[index] ?? 0), 0);
     expect(Math.abs(lost - 0.024)).toBeLessThan(2e-4);
