@@ -18,10 +18,13 @@ import { moveLastStep, weightsOf } from './renew-ferments.ts';
 const misread = {
   gravity: 0.02,
   gravityBy: 0.012,
+  gravityAnywhere: 0.1,
   mass: 0.005,
   massByG: 60,
   bubbles: 0.2,
 } as const;
+/** A mistyped gravity may be any on the scale, with this density (as {@link density} counts, without the root of 2π). */
+const anyGravity = Math.sqrt(2 * Math.PI) / 0.16;
 /** Counts of bubbles scatter by this (logarithm); below the least, a lock may as well leak. */
 const bubbleScatter = 0.4;
 const leastBubbles = 0.4;
@@ -108,7 +111,10 @@ function gravityLikelihoods(
     : density(off, Math.hypot(uncertainty, speedOfStep * lastStep(cloud, index)));
   return {
     right: (1 - misread.gravity) * right,
-    wrong: misread.gravity * density(off, Math.hypot(uncertainty, misread.gravityBy)),
+    wrong:
+      misread.gravity *
+      ((1 - misread.gravityAnywhere) * density(off, Math.hypot(uncertainty, misread.gravityBy)) +
+        misread.gravityAnywhere * anyGravity),
   };
 }
 

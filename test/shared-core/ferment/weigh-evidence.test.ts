@@ -39,6 +39,9 @@ function cloudOf(): PossibleFerments {
 }
 /** A normal density but for the factor that all share. */
 const density = (off: number, sd: number) => Math.exp(-0.5 * (off / sd) ** 2) / sd;
+/** A misread gravity: nine in ten near what it is, one in ten anywhere on a scale of 0.16. */
+const misread = (off: number) =>
+  0.02 * (0.9 * density(off, Math.hypot(0.001, 0.012)) + (0.1 * Math.sqrt(2 * Math.PI)) / 0.16);
 const likelihood = (cloud: PossibleFerments, evidence: Partial<Evidence>) =>
   Math.exp(logLikelihood(cloud, 0, { ...nothing, ...evidence }, surroundings));
 const gravity = (value: number) => ({ gravity: { value, uncertainty: 0.001 } });
@@ -48,14 +51,14 @@ describe('how likely a ferment makes what was read', () => {
     expect(likelihood(cloudOf(), {})).toBe(1);
   });
 
-  test('a gravity by its uncertainty, and two in a hundred are misread by some 0.012', () => {
+  test('a gravity by its uncertainty, and two in a hundred are misread, by some 0.012 or by anything', () => {
     for (const [value, off] of [
       [1.04, 0],
       [1.041, 0.001],
       [1.05, 0.01],
     ] as const) {
       expect(likelihood(cloudOf(), gravity(value))).toBeCloseTo(
-        0.98 * density(off, 0.001) + 0.02 * density(off, Math.hypot(0.001, 0.012)),
+        0.98 * density(off, 0.001) + misread(off),
         6,
       );
     }
@@ -65,8 +68,7 @@ describe('how likely a ferment makes what was read', () => {
     const cloud = cloudOf();
     cloud.lostAtEvidence.fill(0);
     expect(likelihood(cloud, gravity(1.042))).toBeCloseTo(
-      0.98 * density(0.002, Math.hypot(0.001, 0.1 * 0.02)) +
-        0.02 * density(0.002, Math.hypot(0.001, 0.012)),
+      0.98 * density(0.002, Math.hypot(0.001, 0.1 * 0.02)) + misread(0.002),
       6,
     );
   });
@@ -77,8 +79,7 @@ describe('how likely a ferment makes what was read', () => {
     cloud.originalCentre.fill(1.066);
     // 1.050 and 0.02 lost ask for 1.070.
     expect(likelihood(cloud, gravity(1.05))).toBeCloseTo(
-      0.98 * density(0.004, Math.hypot(0.016, 0.001)) +
-        0.02 * density(0.01, Math.hypot(0.001, 0.012)),
+      0.98 * density(0.004, Math.hypot(0.016, 0.001)) + misread(0.01),
       6,
     );
   });
@@ -142,10 +143,7 @@ describe('how likely a ferment makes what was read', () => {
 describe('how likely a gravity was misread', () => {
   test('is the share of that in what makes it likely, over all ferments', () => {
     const { gravity: read } = gravity(1.055);
-    const [right, wrong] = [
-      0.98 * density(0.015, 0.001),
-      0.02 * density(0.015, Math.hypot(0.001, 0.012)),
-    ];
+    const [right, wrong] = [0.98 * density(0.015, 0.001), misread(0.015)];
     expect(doubtOfGravity(cloudOf(), read)).toBeCloseTo(wrong / (right + wrong), 9);
     expect(doubtOfGravity(cloudOf(), gravity(1.04).gravity)).toBeLessThan(0.01);
   });
