@@ -10,7 +10,12 @@ import {
   succeed,
 } from '#shared-core';
 import type { ServiceHandler } from '../service-handler.ts';
-import { inputsWithoutNames, pageWithoutNames, probeWithoutNames } from './without-names.ts';
+import {
+  inputsWithoutNames,
+  pageWithoutNames,
+  probeWithoutNames,
+  recordingWithoutNames,
+} from './without-names.ts';
 
 export interface OnlookerServices extends ServiceHandler {
   /** Stops telling. */
@@ -58,7 +63,7 @@ export function createOnlookerServices(services: ServiceHandler): OnlookerServic
     services.on('recording', (recording) => {
       tell();
       runId = recording.runId;
-      emit('recording', { ...recording, problem: null });
+      emit('recording', recordingWithoutNames(recording));
     }),
     services.on('probe', (probe) => {
       told = { ...told, probe: probeWithoutNames(probe) };
@@ -102,7 +107,7 @@ export function createOnlookerServices(services: ServiceHandler): OnlookerServic
       }
       case 'run/status': {
         const status = await ask(name, body);
-        return status.ok ? succeed({ ...status.value, problem: null }) : status;
+        return status.ok ? succeed(recordingWithoutNames(status.value)) : status;
       }
       case 'runs/read': {
         if (!isRunUnderWay(body)) return refused;

@@ -99,6 +99,21 @@ export function pageWithoutNames(page: RequestAnswer<'runs/read'>): RequestAnswe
   };
 }
 
+/** How the run under way stands; nothing of this computer, nor of the runs before it. */
+export function recordingWithoutNames(recording: EventBody<'recording'>): EventBody<'recording'> {
+  const { state, runId, startedAtIso, savedToS, endedS, adviceStopped, lostReadings } = recording;
+  return {
+    state,
+    runId,
+    startedAtIso,
+    savedToS,
+    problem: null,
+    ...(endedS !== undefined && { endedS }),
+    ...(adviceStopped !== undefined && { adviceStopped }),
+    ...(lostReadings !== undefined && { lostReadings }),
+  };
+}
+
 /** Enough to see that the probe is heard; nothing of this computer. */
 export function probeWithoutNames(probe: EventBody<'probe'>): EventBody<'probe'> {
   const { state, channels, latest, readingsPerS, rejectedLines, droppedBytes } = probe;

@@ -18,6 +18,7 @@ import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { usualEndPatience } from '../end-patience.ts';
 import { createWindowFiles } from '../files/index.ts';
+import { isAnythingAtStake, whatQuittingLoses } from '../what-quitting-loses.ts';
 import { appScheme, appStartAddress } from './app-address.ts';
 import { externalPages } from './external-pages.ts';
 import { failedStartDeps, sayWhyNot } from './failed-start.ts';
@@ -104,12 +105,14 @@ async function openApp(): Promise<void> {
   setupQuit({
     app,
     window,
-    isRecording,
+    isAnythingAtStake: () => isAnythingAtStake(session.recordingStatus()),
     askToEnd: async () => {
       const asked = await dialog.showMessageBox(window, {
         type: 'question',
-        message: 'A run is being recorded. End it and quit?',
-        buttons: ['Go on recording', 'End the run and quit'],
+        message: `${whatQuittingLoses(session.recordingStatus())} Quit all the same?`,
+        buttons: isRecording()
+          ? ['Go on recording', 'End the run and quit']
+          : ['Leave the program open', 'Quit and lose it'],
         defaultId: 0,
         cancelId: 0,
       });

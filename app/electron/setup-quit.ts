@@ -5,8 +5,9 @@ export interface QuitDeps {
   readonly app: Pick<App, 'on' | 'quit' | 'exit'>;
   /** The window that commands. */
   readonly window: Pick<BrowserWindow, 'on'>;
-  readonly isRecording: () => boolean;
-  /** Asks the person whether the run may end; never blocks. */
+  /** A run goes on, or one that is over is not saved. */
+  readonly isAnythingAtStake: () => boolean;
+  /** Asks the person whether that may be; never blocks. */
   readonly askToEnd: () => Promise<boolean>;
   readonly close: () => Promise<void>;
   /** How long what does not close is waited for. */
@@ -18,7 +19,7 @@ export interface QuitDeps {
  * nobody can see or stop is worse than one that goes on. While the end is under way, another wish to quit ends at once.
  */
 export function setupQuit(deps: QuitDeps): void {
-  const { app, window, isRecording, askToEnd, close, patience } = deps;
+  const { app, window, isAnythingAtStake, askToEnd, close, patience } = deps;
   let closing = false;
   let agreed = false;
   let asking = false;
@@ -36,7 +37,7 @@ export function setupQuit(deps: QuitDeps): void {
       });
   }
 
-  const mustAsk = () => !closing && !agreed && isRecording();
+  const mustAsk = () => !closing && !agreed && isAnythingAtStake();
 
   window.on('close', (event) => {
     if (!mustAsk()) return;
@@ -57,7 +58,7 @@ export function setupQuit(deps: QuitDeps): void {
     closing = true;
     const isOutOfPatience = untilOutOfPatience({
       ...patience,
-      isSaving: isRecording,
+      isSaving: isAnythingAtStake,
       onSaving: () => {},
     });
     void Promise.race([close(), isOutOfPatience]).finally(() => app.exit(0));

@@ -1,5 +1,6 @@
 export interface EndQuestionDeps {
-  readonly isRecording: () => boolean;
+  /** What ends with the program, in sentences; empty where nothing does. */
+  readonly whatIsLost: () => string;
   /** Somebody sits at the terminal; scripts and services managers can't be asked. */
   readonly isPersonThere: boolean;
   readonly say: (line: string) => void;
@@ -9,16 +10,15 @@ export interface EndQuestionDeps {
 /** How long the question stands. */
 const answerWithinMs = 10_000;
 
-/** No run ends without a yes: the first Ctrl+C in mid-run asks, a second within ten seconds is the yes. */
+/** No run ends without a yes, and none is lost without one: the first Ctrl+C asks, a second within ten seconds is the yes. */
 export function createEndQuestion(deps: EndQuestionDeps): () => boolean {
-  const { isRecording, isPersonThere, say, nowMs } = deps;
+  const { whatIsLost, isPersonThere, say, nowMs } = deps;
   let askedMs = Number.NEGATIVE_INFINITY;
   return () => {
-    if (!isPersonThere || !isRecording() || nowMs() - askedMs < answerWithinMs) return false;
+    const lost = whatIsLost();
+    if (!isPersonThere || lost === '' || nowMs() - askedMs < answerWithinMs) return false;
     askedMs = nowMs();
-    say(
-      'A run is being recorded, and it goes on. To end it and stop the program, press Ctrl+C again.',
-    );
+    say(`${lost} To end that and stop the program, press Ctrl+C again.`);
     return true;
   };
 }

@@ -2,11 +2,12 @@ import { randomBytes } from 'node:crypto';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { forkDesk, forkProbeWorker } from '#main';
-import { assertNever, clockWords } from '#shared-core';
+import { assertNever, clockWords, type EventBody } from '#shared-core';
 import { createClassViewDoor } from '../class-view/index.ts';
 import { composeServices } from '../compose-services.ts';
 import { untilOutOfPatience, usualEndPatience } from '../end-patience.ts';
 import { createWindowFiles } from '../files/index.ts';
+import { isAnythingAtStake, whatQuittingLoses } from '../what-quitting-loses.ts';
 import { doorFileIn, readDoorFile, removeDoorFile, writeDoorFile } from './door-file.ts';
 import { createEndQuestion } from './end-question.ts';
 import { isDoorOpen } from './is-door-open.ts';
@@ -57,7 +58,7 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   // Before anything is said: whoever reads it may stop the program at once.
   const toldToStop = untilToldToStop(process, {
     asksFirst: createEndQuestion({
-      isRecording: () => session.recordingStatus().state !== 'idle',
+      whatIsLost: () => whatQuittingLoses(session.recordingStatus()),
       isPersonThere: process.stdin.isTTY === true,
       say: (line) => console.log(line),
       nowMs: () => performance.now(),
@@ -74,11 +75,11 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   const letSleep = keepAwake(session, awakeCommand(process.platform));
   await toldToStop;
   console.log('Stopping …');
-  const isSaving = () => session.recordingStatus().state !== 'idle';
+  const isSaving = () => isAnythingAtStake(session.recordingStatus());
   void untilOutOfPatience({
     ...usualEndPatience,
     isSaving,
-    onSaving: () => console.log(savingWords(session.recordingStatus().savedToS ?? 0)),
+    onSaving: () => console.log(savingWords(session.recordingStatus())),
   }).then(endNow);
   stopListening();
   letSleep();
@@ -91,12 +92,15 @@ export async function runLoopback(run: LoopbackRun): Promise<boolean> {
   ]);
   await session.close();
   await goodbye;
+  const lost = whatQuittingLoses(session.recordingStatus());
+  if (lost !== '') console.error(lost);
   return true;
 }
 
 /** What of a run is waited for before the program ends, and what comes of not waiting. */
-function savingWords(savedToS: number): string {
-  return `The disk has taken the run only up to ${clockWords(savedToS)}. Waiting for the rest of it; Ctrl+C once more ends at once, and the rest is lost.`;
+function savingWords({ savedToS, notSaved }: EventBody<'recording'>): string {
+  const savedTo = clockWords(savedToS ?? notSaved?.[0]?.savedToS ?? 0);
+  return `The disk has taken the run only up to ${savedTo}. Waiting for the rest of it; Ctrl+C once more ends at once, and the rest is lost.`;
 }
 
 /** A system call that never returns keeps even `process.exit` waiting. */

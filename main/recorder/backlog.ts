@@ -76,3 +76,9 @@ export function createBacklog(mostReadings: number = mostPendingReadings): Backl
     },
   };
 }
+
+/** Run time of the oldest thing in a record [s]; a flood brings more readings at once than a call takes arguments. */
+export function oldestIn(body: LogBody, timeS: number): number {
+  if (body.kind !== 'readings') return timeS;
+  return body.readings.reduce((oldestS, [atS]) => Math.min(oldestS, atS), timeS);
+}

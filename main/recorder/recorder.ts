@@ -3,7 +3,7 @@ import type { LogBody, LogHeader, Result } from '#shared-core';
 import { fail, succeed } from '#shared-core';
 import type { Clock, Scheduler } from '../clock/index.ts';
 import type { FileLayer, FileProblem } from '../file-layer/index.ts';
-import { type Backlog, createBacklog, type PendingRecord } from './backlog.ts';
+import { type Backlog, createBacklog, oldestIn, type PendingRecord } from './backlog.ts';
 import { type LogWriter, stamp } from './log-writer.ts';
 import { type LogEnd, nextFile } from './next-file.ts';
 import { openSegment } from './open-segment.ts';
@@ -48,6 +48,11 @@ export interface Recorder {
    * that its being there tells whoever reads the record later that all before it was saved; where it was not, it says so itself.
    */
   close(end?: { readonly timeS: number }): Promise<Result<void, FileProblem>>;
+  /**
+   * Tries once more to save what the disk did not take before `close` had to answer; answers whether all is on it now, and says so in the
+   * log. One try at a time.
+   */
+  saveAgain(): Promise<Result<void, FileProblem>>;
 }
 
 export interface RecorderSetup {
@@ -128,6 +133,8 @@ function createRecorder(
   /** The disk neither takes what was written nor refuses it. */
   let held: FileProblem | null = null;
   let opening: Promise<void> | null = null;
+  /** The file opened last stands behind one that holds all there is, and tells so. */
+  let tellsThatAllIsSaved = false;
   let syncing: Promise<void> | null = null;
   let syncAgain = false;
   let cancelSyncTimer: (() => void) | null = null;
@@ -294,13 +301,14 @@ function createRecorder(
       return;
     }
     segment += 1;
-    const because = problem?.message ?? '';
+    const because = problem?.message ?? 'All before it is on the disk.';
     const record = { kind: 'segment', segment, because, header } as const;
     const made = await tellingWhenHeld(openSegment({ files, folder, opening: record }));
     // Numbered as the last record that is surely in an earlier file, so the next one follows it.
     const openingStamp = stamp(clock, (backlog.records[0]?.stamp.seq ?? lastSeq + 1) - 1);
     const opened = made.ok ? made.value.begin({ openingStamp, pending: backlog.records }) : made;
     if (opened.ok) {
+      tellsThatAllIsSaved = backlog.records.length === 0;
       writer = opened.value;
       requestSync();
       return;
@@ -337,10 +345,23 @@ function createRecorder(
       await saveAll();
     }
     stopLooking();
+    return closeFile();
+  }
+
+  async function closeFile(): Promise<Result<void, FileProblem>> {
     const last = writer;
     writer = null;
     await last?.close();
     return problem === null ? succeed(undefined) : fail(problem);
+  }
+
+  /** What was written behind a sync that failed says so itself; one more file takes that back. */
+  async function saveAgain(): Promise<Result<void, FileProblem>> {
+    await saveAll();
+    const saved = await closeFile();
+    if (!saved.ok || tellsThatAllIsSaved) return saved;
+    await saveAll();
+    return closeFile();
   }
 
   /** Syncs until nothing is left or the disk takes nothing; records that wait for it get one more chance. */
@@ -364,11 +385,6 @@ function createRecorder(
       closing ??= closeOnce(end);
       return closing;
     },
+    saveAgain,
   };
-}
-
-/** Run time of the oldest thing in a record [s]; a flood brings more readings at once than a call takes arguments. */
-function oldestIn(body: LogBody, timeS: number): number {
-  if (body.kind !== 'readings') return timeS;
-  return body.readings.reduce((oldestS, [atS]) => Math.min(oldestS, atS), timeS);
 }

@@ -13,8 +13,8 @@ const asideEnding = '.part';
 
 /** The folders of new runs, each under a name that nothing else has. */
 export interface RunFolders {
-  /** Makes the folder of a run that is recorded as it happens. */
-  make(wallMs: number): Promise<Result<RunFolder, FileProblem>>;
+  /** Makes the folder of a run that is recorded as it happens; under none of the names `besides`, whose own folders may be gone. */
+  make(wallMs: number, besides?: readonly string[]): Promise<Result<RunFolder, FileProblem>>;
   /** Makes one that is no run of the library before it has its name. */
   makeAside(wallMs: number): Promise<Result<RunFolder, FileProblem>>;
   /** Gives a folder made aside its name, whole or not at all: where the disk does not keep the name, the folder goes. */
@@ -39,12 +39,16 @@ export function createRunFolders({
     return succeed(listed.value.map(({ name }) => idOfAside(name) ?? name));
   }
 
-  async function take(wallMs: number, ending: string): Promise<Result<RunFolder, FileProblem>> {
+  async function take(
+    wallMs: number,
+    ending: string,
+    besides: readonly string[] = [],
+  ): Promise<Result<RunFolder, FileProblem>> {
     for (;;) {
       // A library that is gone is not made anew: it is on a drive, and what stood in its place would be out of sight once that is back.
       const taken = await takenIds();
       if (!taken.ok) return taken;
-      const runId = newRunId(wallMs, new Set(taken.value));
+      const runId = newRunId(wallMs, new Set([...taken.value, ...besides]));
       const folder = folderOf(`${runId}${ending}`);
       // An import and a recording that begin in the same second must never share one.
       const claimed = await files.claimFolder(folder);
@@ -61,7 +65,7 @@ export function createRunFolders({
   }
 
   return {
-    make: (wallMs) => take(wallMs, ''),
+    make: (wallMs, besides) => take(wallMs, '', besides),
     makeAside: (wallMs) => take(wallMs, asideEnding),
     async giveName({ runId, folder }) {
       const renamed = await files.rename(folder, folderOf(runId));

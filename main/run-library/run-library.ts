@@ -33,8 +33,8 @@ const listedTogether = 32;
 
 /** The folder in which every run has its own folder. */
 export interface RunLibrary {
-  /** Newest first, also those that can't be opened; without the run `except`, which is being recorded. */
-  list(except: string | null): Promise<Result<readonly RunSummary[], ServiceProblem>>;
+  /** Newest first, also those that can't be opened; without the runs `except`, of which not all is in their files yet. */
+  list(except?: ReadonlySet<string>): Promise<Result<readonly RunSummary[], ServiceProblem>>;
   /** Makes the folder of a run that is recorded as it happens. */
   readonly makeRunFolder: RunFolders['make'];
   /** Makes one in which a run is put together before it is one of the library. */
@@ -125,7 +125,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
   }
 
   async function list(
-    except: string | null,
+    except: ReadonlySet<string> = new Set(),
   ): Promise<Result<readonly RunSummary[], ServiceProblem>> {
     const ids = await runIds();
     if (!ids.ok) return fail(serviceProblemOf(ids.error));
@@ -133,7 +133,7 @@ export function createRunLibrary(setup: RunLibrarySetup): RunLibrary {
     for (let start = 0; start < ids.value.length; start += listedTogether) {
       const together = ids.value
         .slice(start, start + listedTogether)
-        .filter((runId) => runId !== except);
+        .filter((runId) => !except.has(runId));
       for (const line of await Promise.all(together.map(lineOf))) {
         if (line !== null) found.push(line);
       }

@@ -141,6 +141,7 @@ export async function createSession(setup: SessionSetup): Promise<Session> {
           app,
           mayWrite,
           underWay: recording.underWay,
+          notSaved: recording.notSaved,
           onPack,
         });
   let noted: Promise<unknown> | null = null;

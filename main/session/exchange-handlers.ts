@@ -24,7 +24,7 @@ import {
   type RunToExport,
   runProblem,
 } from '../run-library/index.ts';
-import type { UnderWay } from './reading-handlers.ts';
+import { type UnderWay, whyUnchangeable } from './reading-handlers.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
 type ExchangeRequest = Extract<
@@ -52,9 +52,11 @@ export function createExchange(setup: ExchangeSetup): Exchange {
 
   const handlers: Exchange['handlers'] = {
     async 'runs/book'({ runId, mark }) {
+      const because = whyUnchangeable(recording, runId);
+      if (because !== null) return fail(because);
       const current = recording.current();
       // While any run goes on a still is hot, and nothing is lit beside it.
-      if (current && (current.runId === runId || mark.type === 'proof-burned')) {
+      if (current && mark.type === 'proof-burned') {
         return fail({ kind: 'already-recording', runId: current.runId });
       }
       const booked = await library.book(runId, mark);

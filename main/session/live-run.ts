@@ -110,6 +110,8 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
   let readings = past.readings;
   let endS = past.endS;
   let ended = false;
+  /** It has ended, and the disk did not take all of it. */
+  let isNotSaved = false;
   let heatOffCalledS = past.heatOffCalledS;
   let newestSnapshot: Snapshot | null = null;
   /** What stood when the run ended; null while it goes on. */
@@ -218,7 +220,7 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       startedAtIso: header.startedAtIso,
       durationS: endS,
       readings,
-      ended: 'recording',
+      ...(isNotSaved ? ({ ended: 'clean', unsure: true } as const) : { ended: 'recording' }),
       rehearsal: header.rehearsal,
       plateau: null,
       heatOffCalledS,
@@ -334,7 +336,9 @@ export function startLiveRun(setup: LiveRunSetup): LiveRun {
       // What a snapshot makes only when it is read is left out by whoever sends it as it is.
       endSnapshot = JSON.parse(JSON.stringify(newestSnapshot));
       onEnd(endS);
-      return recorder.close({ timeS: endS });
+      const closed = await recorder.close({ timeS: endS });
+      isNotSaved = !closed.ok;
+      return closed;
     },
   };
 }

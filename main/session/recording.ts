@@ -7,7 +7,6 @@ import {
   type ProbeSource,
   type Result,
   type RunSettings,
-  runLogVersion,
   type ServiceProblem,
   succeed,
 } from '#shared-core';
@@ -24,6 +23,8 @@ import {
 import { type ClockReading, clockEvent, readClocks } from './clock-watch.ts';
 import type { EventHub } from './event-hub.ts';
 import { type Continuation, type LiveRun, startLiveRun } from './live-run.ts';
+import { newRunHeader } from './new-run-header.ts';
+import { createNotSavedRuns } from './not-saved-runs.ts';
 import { createSnapshotWording } from './snapshot-wording.ts';
 import { createUnfinished, type UnfinishedRun } from './unfinished.ts';
 
@@ -51,9 +52,11 @@ export interface Recording {
   /** The folder of the runs has gone, or has come back. */
   tellFolder(): void;
   current(): { readonly runId: string; readonly header: LogHeader } | null;
-  /** What the library can't read from the files of the running run. */
+  /** What the library can't read from the files of a run that is in memory. */
   liveView(runId: string): LiveView | undefined;
-  /** The running run as windows are told it; null for any other. */
+  /** Runs that have ended and that the disk has not taken yet, newest first. */
+  notSaved(): readonly { readonly runId: string; readonly view: LiveView }[];
+  /** A run that is in memory, under way or not saved yet, as windows are told it; null for any other. */
   told(runId: string): Pick<LiveRun, 'page' | 'conclusions'> | null;
   /** The running run with that view, for whoever reads its files elsewhere. */
   underWay(): { readonly runId: string; readonly view: LiveView } | null;
@@ -104,8 +107,10 @@ export function createRecording(setup: RecordingSetup): Recording {
     const gone: ServiceProblem | null = setup.isFolderGone()
       ? { kind: 'folder-gone', path: runsFolder }
       : null;
+    const ended = notSaved.told(gone);
     if (running === null || recorder === null) {
-      return { state: 'idle', runId: null, startedAtIso: null, savedToS: null, problem: gone };
+      const none = { runId: null, startedAtIso: null, savedToS: null };
+      return { state: 'idle', ...none, problem: gone, ...ended };
     }
     const { runId, header, endedS } = running;
     const { state, savedToS, problem, lostReadings } = recorder.status();
@@ -121,11 +126,20 @@ export function createRecording(setup: RecordingSetup): Recording {
       problem: gone ?? (problem === null ? warning : serviceProblemOf(problem)),
       ...(adviceStopped !== null && { adviceStopped }),
       ...(lostReadings > 0 && { lostReadings }),
+      ...ended,
     };
   }
 
   const tellStatus = () => events.emit('recording', status());
   const unfinished = createUnfinished({ ...setup, readClocks: readNow });
+  const notSaved = createNotSavedRuns({ scheduler, onChange: tellStatus, onSaved: summarise });
+  /** Runs that this program has ended: what is on the disk of one that is not saved looks as if it had been cut off. */
+  const endedHere = new Set<string>();
+
+  /** Whoever lists the runs then has it at hand; a disk that holds what is looked at keeps nobody waiting who stops a run. */
+  function summarise(runId: string): void {
+    summarising = library.summary(runId);
+  }
 
   /** One beginning at a time. */
   async function begin(
@@ -148,22 +162,13 @@ export function createRecording(setup: RecordingSetup): Recording {
     if (source === null) return fail({ kind: 'no-probe' });
     if (!setup.mayWrite()) return fail({ kind: 'folder-in-use', path: runsFolder });
     const wallMs = clock.wallMs();
-    const made = await library.makeRunFolder(wallMs);
+    const made = await library.makeRunFolder(
+      wallMs,
+      notSaved.all().map((ended) => ended.runId),
+    );
     if (!made.ok) return fail(serviceProblemOf(made.error));
     const { runId, folder } = made.value;
-    const header: LogHeader = {
-      format: 'still-head-run-log',
-      version: runLogVersion,
-      runId,
-      startedAtIso: new Date(wallMs).toISOString(),
-      settings: patient(settings, source.timeScale),
-      appVersion: app.version,
-      modelVersion: app.modelVersion,
-      timeScale: source.timeScale,
-      rehearsal: source.kind === 'demo' || source.timeScale !== 1,
-      source,
-      origin: 'recorded',
-    };
+    const header = newRunHeader({ runId, wallMs, settings, source, app });
     const leftOut = createLeftOut();
     const onRecord = leftOut.add;
     const started = await startRecorder({
@@ -225,7 +230,7 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   function onStatus(): void {
-    if (running !== null) tellStatus();
+    if (running !== null || notSaved.all().length > 0) tellStatus();
   }
 
   interface Beginning {
@@ -291,18 +296,24 @@ export function createRecording(setup: RecordingSetup): Recording {
   }
 
   async function stopRun(ending: Running): Promise<Result<{ runId: string }, ServiceProblem>> {
-    const { runId, run, stopTimers } = ending;
+    const { runId, header, run, stopTimers } = ending;
     stopTimers();
-    const stopped = await run.stop((endedS) => {
+    let endedS = 0;
+    const stopped = await run.stop((atS) => {
+      endedS = atS;
       running = { ...ending, endedS };
       tellStatus();
     });
+    endedHere.add(runId);
+    if (!stopped.ok && recorder !== null) {
+      notSaved.add({ runId, header, run, recorder, endedS, problem: stopped.error });
+    }
     running = null;
     if (ending.header.source?.kind === 'demo') await setup.letGoOfStill();
     tellStatus();
-    // Whoever lists the runs then has it at hand; a disk that holds what is looked at keeps nobody waiting who stops a run.
-    summarising = library.summary(runId);
-    return stopped.ok ? succeed({ runId }) : fail(serviceProblemOf(stopped.error));
+    if (!stopped.ok) return fail(serviceProblemOf(stopped.error));
+    summarise(runId);
+    return succeed({ runId });
   }
 
   function checkClocks(): void {
@@ -324,9 +335,9 @@ export function createRecording(setup: RecordingSetup): Recording {
     tellStatus();
   }
 
-  function liveView(runId: string): LiveView | undefined {
-    if (running?.runId !== runId) return undefined;
-    const { header, run } = running;
+  const inMemory = (runId: string) => (running?.runId === runId ? running : notSaved.find(runId));
+
+  function viewOf({ header, run }: Pick<Running, 'header' | 'run'>): LiveView {
     return {
       known: { summary: run.summary(), header, hasTornEnd: false },
       unsaved: run.unsaved(),
@@ -337,20 +348,27 @@ export function createRecording(setup: RecordingSetup): Recording {
     status,
     tellFolder: tellStatus,
     current: () => running,
-    liveView,
-    told: (runId) => (running?.runId === runId ? running.run : null),
-    underWay() {
-      const view = running === null ? undefined : liveView(running.runId);
-      return running === null || view === undefined ? null : { runId: running.runId, view };
+    liveView(runId) {
+      const found = inMemory(runId);
+      return found && viewOf(found);
     },
+    notSaved: () => notSaved.all().map((ended) => ({ runId: ended.runId, view: viewOf(ended) })),
+    told: (runId) => inMemory(runId)?.run ?? null,
+    underWay: () => running && { runId: running.runId, view: viewOf(running) },
     start: (settings) =>
       begin(async () => {
         const started = await startRun(settings);
         if (!started.ok && probeHub.status().source?.kind === 'demo') await setup.letGoOfStill();
         return started;
       }),
-    unfinished: async () => (running === null && !starting ? unfinished.find() : null),
-    goOn: (runId) => begin(() => continueRun(runId)),
+    async unfinished() {
+      const found = running === null && !starting ? await unfinished.find() : null;
+      return found === null || endedHere.has(found.runId) ? null : found;
+    },
+    goOn: (runId) =>
+      begin(async () =>
+        endedHere.has(runId) ? fail({ kind: 'run-over', runId }) : continueRun(runId),
+      ),
     stop,
     async mark(body) {
       if (running === null) return fail({ kind: 'not-recording' });
@@ -366,20 +384,8 @@ export function createRecording(setup: RecordingSetup): Recording {
     async close() {
       if (running !== null) await stop();
       await stopping?.answer;
+      await notSaved.lastChance();
       await summarising;
     },
   };
-}
-
-/**
- * Longest hitch of a busy computer that is no silence of the probe [s of real time]. One of a third of a second was measured with the
- * window, its browser and this program on two processors; a simulated still can't be unplugged, so patience costs nothing.
- */
-const hitchS = 1;
-
-/** In a rehearsal seconds fly: a hitch of the computer would look like minutes of silence. */
-function patient(settings: RunSettings, timeScale: number): RunSettings {
-  const { probe } = settings;
-  const silenceS = Math.max(probe.silenceS, hitchS * timeScale);
-  return { ...settings, probe: { ...probe, silenceS } };
 }

@@ -14,7 +14,7 @@ export async function reportWithoutServices(
   const files = nodeFileLayer;
   const clock = systemClock;
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => false });
-  const listed = await library.list(null);
+  const listed = await library.list();
   const problems = [because, listed.ok ? null : `runs: ${problemInShort(listed.error)}`];
   const lastAtIso = new Date(clock.wallMs()).toISOString();
   return makeProblemReport({

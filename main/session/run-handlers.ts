@@ -1,6 +1,6 @@
 import { fail, succeed } from '#shared-core';
 import type { NewRunSetup } from '../run-library/index.ts';
-import { createReadingHandlers } from './reading-handlers.ts';
+import { createReadingHandlers, whyUnchangeable } from './reading-handlers.ts';
 import type { Recording } from './recording.ts';
 import type { RequestHandlers } from './request-handlers.ts';
 
@@ -16,7 +16,6 @@ export interface RunHandlersSetup extends NewRunSetup {
 /** Handlers of everything about runs: recording one, and the library of the others. */
 export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers, RunRequest> {
   const { library, recording } = setup;
-  const isRunning = (runId: string) => recording.current()?.runId === runId;
 
   return {
     'run/status': async () => succeed(recording.status()),
@@ -32,15 +31,18 @@ export function createRunHandlers(setup: RunHandlersSetup): Pick<RequestHandlers
     },
     ...createReadingHandlers(setup),
     async 'runs/rename'({ runId, name, notes }) {
-      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      const because = whyUnchangeable(recording, runId);
+      if (because !== null) return fail(because);
       return library.rename(runId, { name, notes });
     },
     async 'runs/correct'({ runId, correction }) {
-      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      const because = whyUnchangeable(recording, runId);
+      if (because !== null) return fail(because);
       return library.correct(runId, correction);
     },
     async 'runs/trash'({ runId }) {
-      if (isRunning(runId)) return fail({ kind: 'already-recording', runId });
+      const because = whyUnchangeable(recording, runId);
+      if (because !== null) return fail(because);
       const trashed = await library.trash(runId);
       return trashed.ok ? succeed({}) : trashed;
     },

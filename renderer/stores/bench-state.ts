@@ -62,12 +62,12 @@ export function benchAfter(state: BenchState, event: BenchEvent): BenchState {
       return {
         ...state,
         recording: event.recording,
-        problem: isToldOfFolder(event.recording, state.problem) ? null : state.problem,
+        problem: isToldAbove(event.recording, state.problem) ? null : state.problem,
       };
     case 'rigs':
       return { ...state, rigs: event.rigs };
     case 'problem':
-      return isToldOfFolder(state.recording, event.problem)
+      return isToldAbove(state.recording, event.problem)
         ? state
         : { ...state, problem: event.problem };
     case 'problem-read':
@@ -82,12 +82,18 @@ export function isAboutProbe(problem: ServiceProblem | null): boolean {
   return problem !== null && (problem.kind === 'no-probe' || problem.kind.startsWith('port-'));
 }
 
-/** What could not be done since the folder of the runs is gone: that stands above as long as it is so. */
-function isToldOfFolder(
+/**
+ * What could not be done since the folder of the runs is gone, or the disk has not taken the run that was stopped: that stands above as
+ * long as it is so.
+ */
+function isToldAbove(
   recording: EventBody<'recording'> | null,
   problem: ServiceProblem | null,
 ): boolean {
-  return recording?.problem?.kind === 'folder-gone' && problem?.kind === 'folder-unavailable';
+  if (recording === null || problem === null) return false;
+  const isFolderGone = recording.problem?.kind === 'folder-gone';
+  if (isFolderGone && problem.kind === 'folder-unavailable') return true;
+  return recording.notSaved?.some((run) => run.problem.kind === problem.kind) ?? false;
 }
 
 /** A viewer, or a window that lost the services, shows but cannot command. */

@@ -19,7 +19,8 @@ export function SavedLine() {
     );
   }
   if (connection === 'refused') return <p className="saved" />;
-  if (recording?.state === 'failed') {
+  const isOneNotSaved = recording?.state === 'idle' && recording.notSaved !== undefined;
+  if (recording?.state === 'failed' || isOneNotSaved) {
     return (
       <p className="saved" data-tone="bad">
         {say('Not saved')}

@@ -10,7 +10,11 @@ export function TroubleNote() {
   const recording = useBench((bench) => bench.recording);
   const canAct = useBench(mayCommand);
   return troublesOf(recording).map((trouble) => (
-    <div key={trouble.kind} className="trouble-note" role="alert">
+    <div
+      key={trouble.kind === 'run-not-saved' ? trouble.run.runId : trouble.kind}
+      className="trouble-note"
+      role="alert"
+    >
       <p>{troubleWords(trouble)}</p>
       {trouble.kind === 'folder-gone' && canAct && <MakeFolderAnew />}
     </div>

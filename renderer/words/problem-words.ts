@@ -38,6 +38,10 @@ export function problemWords(problem: ServiceProblem): string {
       return say(
         'This run cannot go on any more. It is in the library as far as it was recorded; start a new one in Prepare.',
       );
+    case 'run-not-saved':
+      return say(
+        'This run is not saved yet, and is not changed before it is. What is to be done for that stands above.',
+      );
     case 'run-unreadable':
       return say('This run could not be read. {stopped} The file is left as it is.', {
         stopped: stopped(told(problem.message)),

@@ -134,8 +134,8 @@ async function thousandsOfRuns(folder: string): Promise<void> {
   for (let number = 0; number < count; number += 1) {
     await writeSyntheticRun(library, `run-${number}`, 20, 100_000);
   }
-  const first = await timed(() => libraryOf(library).list(null));
-  const again = await timed(() => libraryOf(library).list(null));
+  const first = await timed(() => libraryOf(library).list());
+  const again = await timed(() => libraryOf(library).list());
   const plain = await timed(() => {
     for (const name of readdirSync(library)) statSync(path.join(library, name, 'run.jsonl'));
   });

@@ -62,6 +62,16 @@ export const runPageSchema = z.strictObject({
   wording: wordingSchema.optional(),
 });
 
+/** A run that has ended, of which the disk has not taken all: it is in memory whole, and saved as soon as the disk takes it. */
+export const notSavedRunSchema = z.strictObject({
+  runId: z.string(),
+  name: z.string(),
+  /** When it ended, and up to when it is on the disk, in seconds of its own time. */
+  endedS: z.number(),
+  savedToS: z.number(),
+  problem: serviceProblemSchema,
+});
+
 /** What the recorder has safely on disk. `savedToS` moves only after a sync. */
 export const recordingStatusSchema = z.strictObject({
   state: z.enum(['idle', 'recording', 'failed']),
@@ -76,6 +86,8 @@ export const recordingStatusSchema = z.strictObject({
   adviceStopped: z.string().optional(),
   /** Readings that found no room while the disk took nothing; absent while there are none. */
   lostReadings: z.number().int().optional(),
+  /** Runs that have ended and are not saved; absent while there are none. */
+  notSaved: z.array(notSavedRunSchema).optional(),
 });
 
 export type RunSummary = z.infer<typeof runSummarySchema>;

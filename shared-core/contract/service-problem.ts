@@ -20,6 +20,8 @@ export const serviceProblemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('run-not-found'), runId: z.string() }),
   /** It was ended, has gone on since, or was left for too long: nobody can go on with it. */
   z.strictObject({ kind: z.literal('run-over'), runId: z.string() }),
+  /** It has ended, and what the disk has not taken of it is in memory alone: nothing of it is changed before it is saved. */
+  z.strictObject({ kind: z.literal('run-not-saved'), runId: z.string() }),
   z.strictObject({ kind: z.literal('run-unreadable'), runId: z.string(), ...worded }),
   z.strictObject({ kind: z.literal('disk-full'), path: z.string() }),
   /** What was written is on its way, and nothing says that it arrived. */

@@ -183,6 +183,13 @@ export function plantInSession(session: Session, planted: Planted): Session {
     };
     return { ...session, recordingStatus };
   }
+  if (planted === 'ended-run-kept-quiet') {
+    const recordingStatus: Session['recordingStatus'] = () => {
+      const { notSaved: _, ...status } = session.recordingStatus();
+      return status;
+    };
+    return { ...session, recordingStatus };
+  }
   if (planted === 'window-reads-the-disk') {
     return {
       ...session,

@@ -21,6 +21,7 @@ export type Invariant =
   | 'rehearsal-gives-the-probe-back'
   | 'receiver-holds-what-came-over'
   | 'lost-folder-is-told'
+  | 'ended-run-is-saved'
   | 'held-disk-is-told'
   | 'acts-wait-for-no-disk';
 
@@ -57,6 +58,7 @@ export const plantedFaults = {
   'probe-not-given-back': 'rehearsal-gives-the-probe-back',
   'still-not-let-go': 'rehearsal-gives-the-probe-back',
   'lost-folder-kept-quiet': 'lost-folder-is-told',
+  'ended-run-kept-quiet': 'ended-run-is-saved',
   'write-is-waited-for': 'no-old-number-as-new',
   'held-disk-kept-quiet': 'held-disk-is-told',
   'held-disk-told-for-ever': 'held-disk-is-told',

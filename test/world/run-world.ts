@@ -314,6 +314,7 @@ export async function runWorld(setup: WorldSetup): Promise<WorldOutcome> {
     if (recorder?.state !== 'recording' || unsavedS > savedWithinS) {
       judge.violated('program-comes-back', `${recorder?.state}, ${unsavedS} s not saved.`);
     }
+    await runs.checkAllSaved();
     if ((setup.end ?? drawnEnd) === 'clean') await runs.stop();
     else {
       program?.kill();

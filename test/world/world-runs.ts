@@ -51,6 +51,8 @@ export interface WorldRuns {
   /** Somebody has asked for the end of the run under way, and has no answer yet. */
   isStopping(): boolean;
   step(): Promise<void>;
+  /** Nothing stands in the way of the disk any more: no run that is over waits for it. */
+  checkAllSaved(): Promise<void>;
   /** The run under way, as a window would read it. */
   audit(): Promise<void>;
   /** The program is gone; `status` is what it said last. */
@@ -77,6 +79,8 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
   let isBeginning = false;
   let stopping: { readonly book: books.RunBook; readonly answer: Promise<boolean> } | null = null;
   let stopped: { readonly book: books.RunBook; readonly isSaved: boolean } | null = null;
+  /** Runs that are over, of which it was said that the disk has not taken all. */
+  const notSaved = new Set<books.RunBook>();
 
   async function beginning<T>(act: () => Promise<T>): Promise<T> {
     isBeginning = true;
@@ -135,11 +139,28 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     now = null;
     if (planted === 'byte-turned') await turnByte(files, `${runsFolder}/${ending.runId}`);
     // A disk that took nothing to the end has not all of the run, and that was said.
-    if (!isSaved) return;
+    if (isSaved) await checkSaved(ending);
+    else notSaved.add(ending);
+  }
+
+  async function checkSaved(ending: books.RunBook): Promise<void> {
     const found = await books.findRun(disk, ending.runId);
     books.checkRecord(judge, ending, found);
     const page = await whole(ending.runId);
     if (page !== null) books.checkReplay(judge, ending, page, found);
+  }
+
+  /** As long as it is told that a run is not saved it may not be; from then on it is. */
+  async function checkNotSaved(): Promise<void> {
+    const told = parts.session()?.recordingStatus().notSaved ?? [];
+    for (const ending of notSaved) {
+      if (told.some(({ runId }) => runId === ending.runId)) continue;
+      notSaved.delete(ending);
+      const { inputs } = await books.findRun(disk, ending.runId);
+      const counts = `${ending.told.length} inputs told, ${inputs.length} on record`;
+      if (inputs.length < ending.told.length) judge.violated('ended-run-is-saved', `${counts}.`);
+      else await checkSaved(ending);
+    }
   }
 
   return {
@@ -188,7 +209,14 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     },
     askToStop,
     isStopping: () => stopping !== null,
-    step: takeStop,
+    async step() {
+      await takeStop();
+      if (notSaved.size > 0) await checkNotSaved();
+    },
+    async checkAllSaved() {
+      await checkNotSaved();
+      for (const { runId } of notSaved) judge.violated('ended-run-is-saved', `${runId} is not.`);
+    },
     async audit() {
       if (now === null || now.runId === '' || isAway()) return;
       const running = now;
@@ -199,6 +227,8 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
       books.checkMarks(judge, running, page.inputs);
     },
     async cutOff(how, status) {
+      // What of them was in memory alone is gone.
+      notSaved.clear();
       stopping = null;
       stopped = null;
       if (now?.isLostUntold) {
@@ -228,6 +258,7 @@ export function createWorldRuns(parts: WorldRunsParts): WorldRuns {
     async pulledOut() {
       if (now === null) await checkBrokenOff(false);
       else books.noteScars(now, await books.findRun(disk, now.runId));
+      for (const book of notSaved) books.noteScars(book, await books.findRun(disk, book.runId));
     },
     async checkLibrary() {
       const listed = await ask('runs/list', {});

@@ -218,6 +218,9 @@ describe('a simulated world', () => {
 
   const tidiedAway = [fault('run-is-tidied-away', 60, 61), fault('run-is-tidied-away', 200, 201)];
 
+  /** A run is stopped, and begun anew, while its folder is away. */
+  const endedWithoutFolder = [...vanished, fault('person-stops-the-run', 80, 81)];
+
   /** All of the disk is held for two minutes, and somebody does something meanwhile. */
   const held = [
     fault('disk-is-held', 60, 180),
@@ -228,6 +231,7 @@ describe('a simulated world', () => {
   /** What one planted defect needs to show, and no other. */
   const ofOne: { readonly [planted in PlantedFault]?: Partial<WorldSetup> } = {
     'window-reads-the-disk': openedWithoutFolder,
+    'ended-run-kept-quiet': { faults: endedWithoutFolder },
     'write-is-waited-for': { faults: held },
     'held-disk-kept-quiet': { faults: held },
     'held-disk-told-for-ever': { faults: held },
@@ -241,6 +245,11 @@ describe('a simulated world', () => {
       faults: [fault('ferments-are-written-down', 10, 147), fault('program-killed', 400, 410)],
     },
   };
+
+  test('has a run whole that was stopped while its folder was away, before defects are planted below', async () => {
+    const outcome = await runWorld({ ...eventful, faults: endedWithoutFolder, end: 'clean' });
+    expect([outcome.violation, outcome.runs]).toEqual([null, 2]);
+  });
 
   test('has every minute in which a ferment was heard, before defects are planted below', async () => {
     const outcome = await runWorld({ ...eventful, ...ofOne['minutes-not-written'], end: 'clean' });

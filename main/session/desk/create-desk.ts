@@ -13,6 +13,7 @@ export interface DeskSetup {
   readonly app: AppFacts;
   readonly mayWrite: () => boolean;
   readonly underWay: () => ToldRun | null;
+  readonly notSaved: () => readonly ToldRun[];
   readonly onPack: (progress: EventBody<'pack'>) => void;
 }
 
@@ -33,7 +34,7 @@ type Answer = Result<unknown, ServiceProblem>;
 
 /** Starts the process when it is first needed, and anew when it is needed after it ended. */
 export function createDesk(setup: DeskSetup): Desk {
-  const { startProcess, scheduler, runsFolder, app, mayWrite, underWay, onPack } = setup;
+  const { startProcess, scheduler, runsFolder, app, mayWrite, underWay, notSaved, onPack } = setup;
   const waiting = new Map<number, (answer: Answer) => void>();
   let desk: SideProcess | null = null;
   let nextId = 1;
@@ -70,7 +71,8 @@ export function createDesk(setup: DeskSetup): Desk {
     nextId += 1;
     return new Promise((resolve) => {
       waiting.set(id, resolve);
-      post(asked, { type: 'ask', id, name, body, mayWrite: mayWrite(), underWay: underWay() });
+      const told = { mayWrite: mayWrite(), underWay: underWay(), notSaved: notSaved() };
+      post(asked, { type: 'ask', id, name, body, ...told });
     });
   }
 

@@ -4,7 +4,7 @@ import type { LiveView } from '../../run-library/index.ts';
 
 const requestId = z.int();
 
-/** The run that is being recorded, as whoever reads its files must know it. */
+/** A run of which not all is in its files, as whoever reads them must know it. */
 export interface ToldRun {
   readonly runId: string;
   readonly view: LiveView;
@@ -28,6 +28,8 @@ export const toDeskSchema = z.discriminatedUnion('type', [
     body: z.unknown(),
     mayWrite: z.boolean(),
     underWay: z.custom<ToldRun>().nullable(),
+    /** Runs that have ended and that the disk has not taken yet. */
+    notSaved: z.array(z.custom<ToldRun>()).readonly(),
   }),
   z.strictObject({ type: z.literal('close') }),
 ]);

@@ -24,10 +24,13 @@ export function serveDesk({ port, clock, files, exit }: DeskParts): void {
   let open: ReturnType<typeof openDesk> | null = null;
   let mayWrite = false;
   let underWay: ToldRun | null = null;
+  let notSaved: readonly ToldRun[] = [];
   const post = (message: FromDesk) => port.post(message);
   const recording: UnderWay = {
     current: () => underWay,
-    liveView: (runId) => (underWay?.runId === runId ? underWay.view : undefined),
+    notSaved: () => notSaved,
+    liveView: (runId) =>
+      [...(underWay ? [underWay] : []), ...notSaved].find((run) => run.runId === runId)?.view,
   };
 
   function openDesk({ runsFolder, app }: Extract<ToDesk, { readonly type: 'open' }>) {
@@ -63,7 +66,7 @@ export function serveDesk({ port, clock, files, exit }: DeskParts): void {
         open = openDesk(message);
         return;
       case 'ask':
-        ({ mayWrite, underWay } = message);
+        ({ mayWrite, underWay, notSaved } = message);
         void answer(message);
         return;
       case 'close':

@@ -16,7 +16,7 @@ function setUp({ isRecording = true, answer = true, closes = true } = {}) {
   setupQuit({
     app: app as never,
     window: window as never,
-    isRecording: () => isRecording,
+    isAnythingAtStake: () => isRecording,
     askToEnd: async () => {
       calls.push('ask');
       return answer;

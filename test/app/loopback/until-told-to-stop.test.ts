@@ -27,7 +27,7 @@ test('in mid-run the first Ctrl+C asks, the second is the yes, the third ends at
   let again = 0;
   const told = untilToldToStop(signals, {
     asksFirst: createEndQuestion({
-      isRecording: () => true,
+      whatIsLost: () => 'A run goes on.',
       isPersonThere: true,
       say: (line) => said.push(line),
       nowMs: () => nowMs,
@@ -51,7 +51,7 @@ test('in mid-run the first Ctrl+C asks, the second is the yes, the third ends at
 test('the system is not asked back, and neither is a script or a person without a run', async () => {
   const ask = (isRecording: boolean, isPersonThere: boolean) =>
     createEndQuestion({
-      isRecording: () => isRecording,
+      whatIsLost: () => (isRecording ? 'A run goes on.' : ''),
       isPersonThere,
       say: () => {},
       nowMs: () => 0,

@@ -92,7 +92,7 @@ describe('on a real disk', () => {
       expect(values.length).toBeGreaterThanOrEqual(savedToS);
       expect(page.summary).toMatchObject({ ended: 'cut-off', damagedRecords: 0 });
     }
-    const listed = await libraryOf(runsFolder).list(null);
+    const listed = await libraryOf(runsFolder).list();
     expect(listed.ok && listed.value.length).toBe(killLoops);
   });
 

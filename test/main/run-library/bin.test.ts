@@ -37,10 +37,10 @@ test('a run that was removed lies in the bin and is put back as it was', async (
   const before = await library.summary(first);
   await library.trash(first);
   await library.trash(second);
-  expect(idsOf(await library.list(null))).toEqual([]);
+  expect(idsOf(await library.list())).toEqual([]);
   expect(idsOf(await library.trashed())).toEqual([second, first]);
   expect(await library.restore(first)).toEqual({ ok: true, value: first });
-  expect(idsOf(await library.list(null))).toEqual([first]);
+  expect(idsOf(await library.list())).toEqual([first]);
   expect(idsOf(await library.trashed())).toEqual([second]);
   expect(await library.summary(first)).toEqual(before);
 });
@@ -53,7 +53,7 @@ test('a run whose name was taken meanwhile is put back beside the other', async 
   await writeRun(runsFolder, first);
   expect(idsOf(await library.trashed())).toEqual([`${first}-2`, first]);
   expect(await library.restore(first)).toEqual({ ok: true, value: `${first}-2` });
-  expect(idsOf(await library.list(null))).toEqual([`${first}-2`, first]);
+  expect(idsOf(await library.list())).toEqual([`${first}-2`, first]);
 });
 
 test.each([1, 2])(
@@ -77,7 +77,7 @@ test.each([1, 2])(
     expect(await badly.trash(first)).toMatchObject(refused);
     syncs = 0;
     expect(await badly.restore(second)).toMatchObject(refused);
-    expect(idsOf(await badly.list(null))).toEqual([first]);
+    expect(idsOf(await badly.list())).toEqual([first]);
     expect(idsOf(await badly.trashed())).toEqual([second]);
     syncs = 2;
     expect(await badly.trash(first)).toEqual({ ok: true, value: undefined });

@@ -13,7 +13,7 @@ const runId = '20250314T101503Z';
 async function said(runsFolder: string, files: FileLayer = nodeFileLayer) {
   const { clock } = createManualTime();
   const library = createRunLibrary({ files, clock, runsFolder, mayWrite: () => false });
-  const listed = await library.list(null);
+  const listed = await library.list();
   const byLibrary = listed.ok
     ? listed.value.map((line) => [line.runId, line.unreadable?.message ?? null])
     : listed.error;

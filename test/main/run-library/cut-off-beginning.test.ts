@@ -58,7 +58,7 @@ async function whyWith(files: Readonly<Record<string, string>>) {
     await writeFile(path.join(runsFolder, runId, name), text, 'latin1');
   }
   const why = async () => {
-    const listed = await libraryOn(nodeFileLayer, runsFolder).list(null);
+    const listed = await libraryOn(nodeFileLayer, runsFolder).list();
     return listed.ok && listed.value.map(({ unreadable }) => unreadable?.why ?? null).join();
   };
   const found = await why();
@@ -116,7 +116,7 @@ test('of a run that had begun, no loss of power leaves it said that nothing was 
   for (let seed = 0; seed < 60; seed += 1) {
     const disk = createPowerLossDisk(soundDisk, createManualTime().scheduler);
     await recordMinute(disk.files, '/runs');
-    const listed = await libraryOn(disk.losePower(createRandom(`${seed}`)), '/runs').list(null);
+    const listed = await libraryOn(disk.losePower(createRandom(`${seed}`)), '/runs').list();
     const runs = listed.ok ? listed.value : [];
     found.add(runs.map(({ readings, unreadable }) => `${readings} ${unreadable?.why}`).join());
   }

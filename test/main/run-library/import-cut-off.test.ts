@@ -72,7 +72,7 @@ test('wherever the power is cut while a table is taken in, the run is there whol
       const files = disk.losePower(createRandom(`${operations} ${seed}`));
       const { library } = libraryOn(files);
       await library.recoverAll();
-      const listed = await library.list(null);
+      const listed = await library.list();
       const runs = listed.ok ? listed.value : [];
       if (answer.ok) expect(runs.length).toBe(1);
       for (const run of runs) {
@@ -97,7 +97,7 @@ test('while a table is taken in, no part of it is a run of the library', async (
   const runsFolder = await temporaryFolder();
   const seen: unknown[] = [];
   const createAppend: FileLayer['createAppend'] = async (at) => {
-    seen.push(libraryOn(nodeFileLayer, runsFolder).library.list(null));
+    seen.push(libraryOn(nodeFileLayer, runsFolder).library.list());
     return await nodeFileLayer.createAppend(at);
   };
   expect((await libraryOn({ ...nodeFileLayer, createAppend }, runsFolder).take()).ok).toBe(true);

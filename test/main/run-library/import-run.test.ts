@@ -277,7 +277,7 @@ test('wherever the disk fails, the import is refused, no file stays open and no 
       const { clock } = createManualTime();
       const files = nodeFileLayer;
       const next = createRunLibrary({ files, clock, runsFolder, mayWrite: () => true });
-      expect(await next.list(null)).toEqual({ ok: true, value: [] });
+      expect(await next.list()).toEqual({ ok: true, value: [] });
     }
   }
 });

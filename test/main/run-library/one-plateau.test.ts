@@ -32,7 +32,7 @@ async function libraryPlateau(
     { kind: 'end', timeS: endS, how: 'clean' },
   ];
   const library = await libraryWithRun('a', bodies);
-  const listed = await library.list(null);
+  const listed = await library.list();
   if (!listed.ok) throw new Error(listed.error.kind);
   return listed.value[0]?.plateau ?? null;
 }

@@ -68,7 +68,7 @@ describe('createRunLibrary', () => {
     const { runsFolder, library } = await setUp({ whole: logText(bodiesOf('whole', 3)) });
     await mkdir(path.join(runsFolder, '20260101T000000Z'));
     execFileSync('mkfifo', [path.join(runsFolder, '20260101T000000Z', 'run.jsonl')]);
-    const listed = await library.list(null);
+    const listed = await library.list();
     expect(listed.ok && listed.value.map(({ runId, readings }) => ({ runId, readings }))).toEqual([
       { runId: 'whole', readings: 3 },
       { runId: '20260101T000000Z', readings: 0 },
@@ -102,16 +102,16 @@ describe('createRunLibrary', () => {
   test('derives a summary once, and again when the log has changed', async () => {
     const bodies = bodiesOf('run', 5);
     const { runsFolder, open } = await setUp({ run: logText(bodies) });
-    const first = await open().list(null);
+    const first = await open().list();
     const stored = path.join(runsFolder, 'run', 'summary.json');
     const text = await readFile(stored, 'utf8');
     // Only a stored summary can tell this name.
     await writeFile(stored, text.replaceAll('Pear-juice ferment', 'From the store'));
-    const second = await open().list(null);
+    const second = await open().list();
     await writeFile(path.join(runsFolder, 'run', 'run.jsonl'), logText(bodies.slice(0, 3)));
-    const third = await open().list(null);
+    const third = await open().list();
     await writeFile(stored, '{"half":');
-    const fourth = await open().list(null);
+    const fourth = await open().list();
     const shown = [first, second, third, fourth].map((list) =>
       list.ok
         ? list.value.map(({ name, readings, ended }) => ({ name, readings, ended }))
@@ -127,7 +127,7 @@ describe('createRunLibrary', () => {
 
   test('writes nothing when another instance has the folder', async () => {
     const { runsFolder, open } = await setUp({ run: logText(bodiesOf('run', 5)) });
-    await open(false).list(null);
+    await open(false).list();
     expect(await readdir(path.join(runsFolder, 'run'))).toEqual(['run.jsonl']);
   });
 
@@ -175,7 +175,7 @@ describe('createRunLibrary', () => {
 
   test('dates a run without a header by the name of its folder', async () => {
     const { library } = await setUp({ '20250314T101503Z-2': 'no run\n' });
-    const listed = await library.list(null);
+    const listed = await library.list();
     expect(listed.ok && listed.value.map(({ name, startedAtIso }) => [name, startedAtIso])).toEqual(
       [['20250314T101503Z-2', '2025-03-14T10:15:03.000Z']],
     );
@@ -209,7 +209,7 @@ describe('createRunLibrary', () => {
       runsFolder,
       mayWrite: () => true,
     });
-    const listed = await library.list(null);
+    const listed = await library.list();
     expect(
       listed.ok &&
         listed.value.map(({ runId, unreadable }) => [runId, unreadable?.why, unreadable?.message]),
@@ -221,7 +221,7 @@ describe('createRunLibrary', () => {
       ['20250314T101503Z', 'log-missing', 'There is no run log in this folder.'],
     ]);
     expect(await library.trash('20250314T101505Z')).toEqual({ ok: true, value: undefined });
-    const left = await library.list(null);
+    const left = await library.list();
     expect(left.ok && left.value.length).toBe(4);
   });
 
@@ -247,12 +247,12 @@ describe('createRunLibrary', () => {
     const { library } = await setUp(
       Object.fromEntries(ids.map((runId) => [runId, logText(bodiesOf(runId, 1))])),
     );
-    const listed = async (except: string | null) => {
-      const runs = await library.list(except);
+    const listed = async (...except: string[]) => {
+      const runs = await library.list(new Set(except));
       return runs.ok && runs.value.map(({ runId }) => runId);
     };
     const [first, second, third] = ids;
-    expect(await listed(null)).toEqual([third, second, first]);
+    expect(await listed()).toEqual([third, second, first]);
     expect(await listed('20250315T101500Z')).toEqual([third, first]);
   });
 
@@ -333,7 +333,7 @@ describe('createRunLibrary', () => {
     );
     await mkdir(path.join(runsFolder, 'empty'));
     await writeFile(path.join(runsFolder, 'readme.txt'), '');
-    const listed = await library.list(null);
+    const listed = await library.list();
     expect(listed.ok && listed.value.map(({ runId }) => runId)).toEqual(['run']);
   });
 
@@ -356,7 +356,7 @@ describe('createRunLibrary', () => {
     const live = { known: known.value, unsaved: [] };
     expect(await library.trashed()).toEqual({ ok: true, value: [] });
     broken = path.basename(runsFolder);
-    expect(await library.list(null)).toMatchObject({ ok: false });
+    expect(await library.list()).toMatchObject({ ok: false });
     expect(await library.lastRecorded()).toBeNull();
     broken = 'trash';
     expect(await library.trashed()).toMatchObject({ ok: false });

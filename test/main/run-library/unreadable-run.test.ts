@@ -47,7 +47,7 @@ test('a run whose log has gone is called as it was named last, else as its heade
   const lineOf = async (...labels: readonly LogBody[]) => {
     const runsFolder = await temporaryFolder();
     await write(runsFolder, runId, { 'notes.txt': '', 'labels.jsonl': logText(labels) });
-    const listed = await libraryOf(runsFolder).list(null);
+    const listed = await libraryOf(runsFolder).list();
     return (
       listed.ok && listed.value.map(({ name, notes, startedAtIso }) => [name, notes, startedAtIso])
     );
@@ -73,7 +73,7 @@ test('a run whose folder has gone is no line of the library, one whose folder th
       at === runsFolder
         ? nodeFileLayer.list(at)
         : { ok: false, error: { kind, path: at, message: 'simulated' } };
-    const listed = await libraryOf(runsFolder, { ...nodeFileLayer, list }).list(null);
+    const listed = await libraryOf(runsFolder, { ...nodeFileLayer, list }).list();
     return listed.ok && listed.value.map(({ unreadable }) => unreadable?.why);
   };
   expect([
@@ -98,7 +98,7 @@ test('a table that was taken in is told as such, also where its log has gone or 
     path.basename(at) === 'run.jsonl'
       ? { ok: false, error: { kind: 'failed', path: at, message: 'EIO' } }
       : nodeFileLayer.read(at, offset, length);
-  const listed = await libraryOf(runsFolder, { ...nodeFileLayer, read }).list(null);
+  const listed = await libraryOf(runsFolder, { ...nodeFileLayer, read }).list();
   expect(
     listed.ok && listed.value.map((line) => [line.runId, line.imported, line.unreadable?.why]),
   ).toEqual([

@@ -34,7 +34,7 @@ function open(runsFolder: string, files: FileLayer = nodeFileLayer) {
 }
 
 async function lineIn(library: ReturnType<typeof open>) {
-  const listed = await library.list(null);
+  const listed = await library.list();
   const line = listed.ok ? listed.value[0] : undefined;
   return line ?? expect.fail('It is listed.');
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { ProbeStatus, ServiceProblem } from '#shared-core';
+import type { EventBody, ProbeStatus, ServiceProblem } from '#shared-core';
 import { benchAfter, unknownBench } from '../../../renderer/stores/bench-state.ts';
 import { heardProbe } from '../support/heard-probe.ts';
 
@@ -32,4 +32,23 @@ test('that a folder which is gone can’t be reached is no news, whichever is to
     benchAfter({ ...unknownBench, recording }, { type: 'problem', problem }).problem,
   ]);
   expect(told).toEqual([null, null, full, full]);
+});
+
+test('why the disk has not taken a run that was stopped is no news, whichever is told first; any other problem stays', () => {
+  const full: ServiceProblem = { kind: 'disk-full', path: '/runs' };
+  const other: ServiceProblem = { kind: 'no-probe' };
+  const run = { runId: '20250314T101500Z', name: 'Pear', endedS: 60, savedToS: 20, problem: full };
+  const recording: EventBody<'recording'> = {
+    state: 'idle',
+    runId: null,
+    startedAtIso: null,
+    savedToS: null,
+    problem: null,
+    notSaved: [run],
+  };
+  const told = [full, other].flatMap((problem) => [
+    benchAfter({ ...unknownBench, problem }, { type: 'recording', recording }).problem,
+    benchAfter({ ...unknownBench, recording }, { type: 'problem', problem }).problem,
+  ]);
+  expect(told).toEqual([null, null, other, other]);
 });

@@ -145,3 +145,31 @@ test('that the folder of the runs is gone is told with and without a run, with t
     cleanup();
   }
 });
+
+test('a run that is over and not saved is named, with how much of it is and what to do, and stands beside the press that makes its folder anew', () => {
+  const idle = { state: 'idle', runId: null, startedAtIso: null, savedToS: null } as const;
+  const full = { kind: 'disk-full', path: '/runs' } as const;
+  const gone = { kind: 'folder-gone', path: '/runs' } as const;
+  const run = { runId: '20250314T101500Z', name: 'Pears', endedS: 3661, savedToS: 600 };
+  const said = (status: Parameters<typeof runUnderWay>[2]) => {
+    window.location.hash = 'look-back';
+    renderInWindow(<StandingNotes place="look-back" />, (async () => ({})) as never, (parts) => {
+      runUnderWay(parts, [], status);
+    });
+    const notes = screen.getAllByRole('alert').map(({ textContent }) => textContent);
+    cleanup();
+    return notes;
+  };
+  const onFullDisk = said({ ...idle, problem: null, notSaved: [{ ...run, problem: full }] });
+  expect(onFullDisk).toEqual([
+    expect.stringMatching(
+      /^Not saved: the run “Pears” is over after 1:01:01, .* only 0:10:00 of it/,
+    ),
+  ]);
+  expect(onFullDisk[0]).toContain('There is no room left at /runs');
+  const withoutFolder = said({ ...idle, problem: gone, notSaved: [{ ...run, problem: gone }] });
+  expect(withoutFolder).toEqual([
+    expect.stringMatching(/what is not saved yet is then written there.*Make the folder anew$/),
+    expect.stringMatching(/^Not saved: the run “Pears”.*once the folder is there\.$/),
+  ]);
+});

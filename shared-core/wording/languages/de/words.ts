@@ -76,6 +76,8 @@ export const words: Readonly<Record<string, string>> = {
     'Dieser Versuch ist nicht mehr im Archiv. Vielleicht wurde er verschoben.',
   'This run cannot go on any more. It is in the library as far as it was recorded; start a new one in Prepare.':
     'Dieser Versuch lässt sich nicht mehr fortsetzen. Er ist im Archiv, soweit er aufgezeichnet wurde; einen neuen unter „Vorbereiten“ starten.',
+  'This run is not saved yet, and is not changed before it is. What is to be done for that stands above.':
+    'Dieser Versuch ist noch nicht gespeichert und wird vorher nicht geändert. Was dafür zu tun ist, steht oben.',
   'This run could not be read. {stopped} The file is left as it is.':
     'Dieser Versuch ließ sich nicht lesen. {stopped} Die Datei bleibt, wie sie ist.',
   'The disk does not answer ({path}): what was heard last is only in memory so far. A virus scanner, or a drive that sleeps, may hold it. Leave the program open; it is saved as soon as the disk takes it.':
@@ -92,6 +94,12 @@ export const words: Readonly<Record<string, string>> = {
     'Wird nicht gespeichert. Der Ordner der Versuche ist nicht mehr da: {path}. Ihn zurücklegen oder sein Laufwerk wieder einstecken: was inzwischen gehört wurde, wird dann gespeichert. Kommt er nicht wieder, ihn neu anlegen: dann wird dieser Versuch ganz geschrieben, von seinem Anfang an.',
   'The folder of the runs is gone: {path}. Put it back, or plug its drive in again. If it will not come back, make it anew: it is empty then.':
     'Der Ordner der Versuche ist nicht mehr da: {path}. Ihn zurücklegen oder sein Laufwerk wieder einstecken. Kommt er nicht wieder, ihn neu anlegen: dann ist er leer.',
+  'The folder of the runs is gone: {path}. Put it back, or plug its drive in again. If it will not come back, make it anew: what is not saved yet is then written there, whole, and nothing else is in it.':
+    'Der Ordner der Versuche ist nicht mehr da: {path}. Ihn zurücklegen oder sein Laufwerk wieder einstecken. Kommt er nicht wieder, ihn neu anlegen: dann wird ganz hineingeschrieben, was noch nicht gespeichert ist, und sonst steht nichts darin.',
+  'Not saved: the run “{name}” is over after {ended}, and the disk took only {savedTo} of it before the folder was gone. It is in memory whole: leave the program open, and it is saved by itself once the folder is there.':
+    'Nicht gespeichert: der Versuch „{name}“ ist nach {ended} zu Ende, und der Datenträger nahm nur {savedTo} davon, bevor der Ordner weg war. Er steht ganz im Arbeitsspeicher: das Programm offen lassen, dann wird er von selbst gespeichert, sobald der Ordner da ist.',
+  'Not saved: the run “{name}” is over after {ended}, and the disk took only {savedTo} of it. It is in memory whole: leave the program open, and it is saved by itself as soon as the disk takes it. {what}':
+    'Nicht gespeichert: der Versuch „{name}“ ist nach {ended} zu Ende, und der Datenträger nahm nur {savedTo} davon. Er steht ganz im Arbeitsspeicher: das Programm offen lassen, dann wird er von selbst gespeichert, sobald der Datenträger ihn annimmt. {what}',
   'Make the folder anew': 'Den Ordner neu anlegen',
   'Another window of this program is using {path}. Do it there, or close that one first.':
     'Ein anderes Fenster dieses Programms benutzt {path}. Es dort tun oder jenes zuerst schließen.',

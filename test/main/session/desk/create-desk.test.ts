@@ -38,6 +38,7 @@ function setUp(other: Partial<DeskSetup> = {}) {
     app,
     mayWrite: () => true,
     underWay: () => null,
+    notSaved: () => [],
     onPack: (body) => progress.push(body),
     ...other,
   });
@@ -53,6 +54,7 @@ const asked = (id: number, name: string, body: unknown) => ({
   body,
   mayWrite: true,
   underWay: null,
+  notSaved: [],
 });
 const answered = (id: number, result: Result<unknown, unknown>) => ({ type: 'answer', id, result });
 

@@ -40,7 +40,7 @@ async function setUp() {
     asked += 1;
     const id = asked;
     const answer = new Promise((resolve) => waiting.set(id, resolve));
-    tell({ type: 'ask', id, name, body, mayWrite: true, underWay: null, ...other });
+    tell({ type: 'ask', id, name, body, mayWrite: true, underWay: null, notSaved: [], ...other });
     return answer as Promise<{ readonly ok: boolean; readonly value: never }>;
   };
   const open = () => tell({ type: 'open', runsFolder, app });
